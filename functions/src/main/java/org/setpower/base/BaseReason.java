@@ -1,0 +1,49 @@
+package org.setpower.base;
+
+/** Refusals that any parameter can meet. {0} is the name of the parameter. */
+public enum BaseReason implements Reason {
+  MISSING(Fault.DOMAIN, "{0} is missing"),
+  NOT_A_NUMBER(Fault.WRONG_KIND, "{0} must be a number; \"{1}\" is not"),
+  NOT_A_TEXT(Fault.WRONG_KIND, "{0} must be text; it is the number {1}"),
+  NOT_FINITE(Fault.DOMAIN, "{0} is too large to compute with"),
+  TOO_SMALL(Fault.DOMAIN, "{0} is {1}; it must be {2} or more"),
+  NOT_ABOVE(Fault.DOMAIN, "{0} is {1}; it must be more than {2}"),
+  TOO_LARGE(Fault.DOMAIN, "{0} is {1}; it must be {2} or less"),
+  NOT_BELOW(Fault.DOMAIN, "{0} is {1}; it must be less than {2}"),
+  NOT_WHOLE(Fault.DOMAIN, "{0} is {1}; it must be a whole number"),
+  NOT_A_SHARE(
+      Fault.DOMAIN,
+      "{0} is {1}; it is a share from 0 to 100 %: for {2} percent write {2} % or {3}"),
+  UNKNOWN_UNIT(Fault.DOMAIN, "{0} \"{1}\" has an unknown unit; use {2}"),
+  UNKNOWN_WORD(Fault.DOMAIN, "{0} \"{1}\" is not known; it can be {2}"),
+  ONE_VALUE(Fault.WRONG_KIND, "{0} must be one value, not a range of {1} cells"),
+  SHAPES_DIFFER(
+      Fault.WRONG_KIND, "the ranges differ in size: {0} has {1}, the result would have {2}"),
+  TOO_MANY_CELLS(
+      Fault.DOMAIN, "a range of {0} cells is too large; give the filled rows only, at most {1}"),
+  ROW_BLANK_CELL(Fault.DOMAIN, "row {1} of {0} has no {2}"),
+  ROW_NOT_A_NUMBER(Fault.WRONG_KIND, "row {1} of {0}: {2} must be a number; \"{3}\" is not"),
+  ROW_WIDTH(Fault.DOMAIN, "{0} must have {1} columns ({2}); it has {3}"),
+  NO_ROWS(Fault.DOMAIN, "{0} has no filled row"),
+  RESULT_NOT_FINITE(Fault.DOMAIN, "the result is too large to show"),
+  NO_SUCH_FUNCTION(Fault.DOMAIN, "there is no function \"{0}\" here"),
+  TOO_MANY_ARGUMENTS(Fault.DOMAIN, "{0} takes {1} arguments; {2} were given");
+
+  private final Fault fault;
+  private final String sentence;
+
+  BaseReason(Fault fault, String sentence) {
+    this.fault = fault;
+    this.sentence = sentence;
+  }
+
+  @Override
+  public Fault fault() {
+    return fault;
+  }
+
+  @Override
+  public String sentence() {
+    return sentence;
+  }
+}

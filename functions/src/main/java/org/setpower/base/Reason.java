@@ -1,0 +1,13 @@
+package org.setpower.base;
+
+/**
+ * Why a call is refused: one constant of an enum, which stands beside the formula that refuses.
+ * {@code {0}}, {@code {1}} … in the sentence are replaced by the values given to {@link Refusal}.
+ */
+public interface Reason {
+  /** What the cell shows. */
+  Fault fault();
+
+  /** The sentence, in plain words, with the value and the limit. */
+  String sentence();
+}

@@ -1,0 +1,54 @@
+package org.setpower.base;
+
+/** Checks at the edge of a room, with the same reasons that parameters give. */
+public final class Require {
+  private Require() {}
+
+  /** A finite number. */
+  public static double finite(String name, double value) {
+    if (Double.isNaN(value) || Double.isInfinite(value)) {
+      throw new Refusal(BaseReason.NOT_FINITE, name);
+    }
+    return value;
+  }
+
+  /** A finite number of {@code least} or more. */
+  public static double atLeast(String name, double value, double least) {
+    if (finite(name, value) < least) {
+      throw new Refusal(BaseReason.TOO_SMALL, name, value, least);
+    }
+    return value;
+  }
+
+  /** A finite number above {@code limit}. */
+  public static double above(String name, double value, double limit) {
+    if (finite(name, value) <= limit) {
+      throw new Refusal(BaseReason.NOT_ABOVE, name, value, limit);
+    }
+    return value;
+  }
+
+  /** A finite number of {@code most} or less. */
+  public static double atMost(String name, double value, double most) {
+    if (finite(name, value) > most) {
+      throw new Refusal(BaseReason.TOO_LARGE, name, value, most);
+    }
+    return value;
+  }
+
+  /** A whole number. */
+  public static double whole(String name, double value) {
+    if (finite(name, value) != Math.rint(value)) {
+      throw new Refusal(BaseReason.NOT_WHOLE, name, value);
+    }
+    return value;
+  }
+
+  /** A share from 0 to 1; 3 for "3 %" is refused with the way to write it. */
+  public static double share(String name, double value) {
+    if (atLeast(name, value, 0) > 1) {
+      throw new Refusal(BaseReason.NOT_A_SHARE, name, value, value, value / 100);
+    }
+    return value;
+  }
+}

@@ -1,0 +1,33 @@
+package org.setpower.cable;
+
+import org.setpower.base.Fault;
+import org.setpower.base.Reason;
+
+/** Why a question about a cable has no answer. */
+public enum CableReason implements Reason {
+  UNKNOWN_SIZE(
+      Fault.DOMAIN,
+      "{0} \"{1}\" is not a cable size; write \"12 AWG\", \"2/0\", \"2.5 mm²\" or a number in mm²"),
+  NOT_A_GAUGE(Fault.DOMAIN, "{0} \"{1}\" is outside the wire gauges 24 to 1 and 1/0 to 4/0 AWG"),
+  NOT_A_STANDARD_AREA(
+      Fault.DOMAIN,
+      "{0} is {1} mm²; the standard sizes are {2} mm² (for a gauge write \"12 AWG\")");
+
+  private final Fault fault;
+  private final String sentence;
+
+  CableReason(Fault fault, String sentence) {
+    this.fault = fault;
+    this.sentence = sentence;
+  }
+
+  @Override
+  public Fault fault() {
+    return fault;
+  }
+
+  @Override
+  public String sentence() {
+    return sentence;
+  }
+}

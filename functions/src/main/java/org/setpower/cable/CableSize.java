@@ -1,0 +1,159 @@
+package org.setpower.cable;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.setpower.base.Numbers;
+import org.setpower.base.Refusal;
+import org.setpower.base.Word;
+
+/**
+ * A standard conductor size: a wire gauge (AWG 24 to 4/0), a metric size of IEC 60228 (0.5 to 240
+ * mm²) or a kcmil size.
+ *
+ * @param family which series it belongs to
+ * @param value AWG: the gauge number n, with 0, −1, −2, −3 for 1/0 to 4/0; mm²: the nominal area;
+ *     kcmil: thousands of circular mils
+ */
+public record CableSize(Family family, double value) {
+  /** A series of standard sizes. */
+  public enum Family implements Word {
+    AWG("AWG"),
+    METRIC("mm²"),
+    KCMIL("kcmil");
+
+    private final String word;
+
+    Family(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+
+    @Override
+    public List<String> alsoWritten() {
+      return this == METRIC ? List.of("mm2", "metric") : List.of();
+    }
+  }
+
+  private static final int THINNEST_GAUGE = 24;
+  private static final int THICKEST_GAUGE = -3;
+  private static final List<Double> AREAS =
+      List.of(
+          0.5, 0.75, 1.0, 1.5, 2.5, 4.0, 6.0, 10.0, 16.0, 25.0, 35.0, 50.0, 70.0, 95.0, 120.0,
+          150.0, 185.0, 240.0);
+
+  private static final Pattern GAUGE =
+      Pattern.compile("(?:awg|#)?\\s*(\\d{1,2})(/0)?\\s*(?:awg)?", Pattern.CASE_INSENSITIVE);
+  private static final int MOST_TEXTS = 1024;
+  private static final Map<String, CableSize> BY_TEXT = new ConcurrentHashMap<>();
+
+  /** The size of this area in mm²; one outside the standard series is refused, not rounded. */
+  public static CableSize ofArea(double area) {
+    if (!AREAS.contains(area)) {
+      throw new Refusal(CableReason.NOT_A_STANDARD_AREA, "size", area, areas());
+    }
+    return new CableSize(Family.METRIC, area);
+  }
+
+  /** A gauge, with 0, −1, −2, −3 for 1/0 to 4/0. */
+  public static CableSize ofGauge(int gauge) {
+    if (gauge > THINNEST_GAUGE || gauge < THICKEST_GAUGE) {
+      throw new Refusal(CableReason.NOT_A_GAUGE, "size", gauge);
+    }
+    return new CableSize(Family.AWG, gauge);
+  }
+
+  /** Reads "12 AWG", "AWG 12", "#12", "2/0", "250 kcmil", "2.5 mm²", "2,5 mm2", "2.5". */
+  public static CableSize parse(String text) {
+    CableSize known = BY_TEXT.get(text);
+    if (known == null) {
+      known = read(text);
+      if (BY_TEXT.size() < MOST_TEXTS) {
+        BY_TEXT.put(text, known);
+      }
+    }
+    return known;
+  }
+
+  private static CableSize read(String text) {
+    String plain = text.length() > 40 ? "" : text.strip().replace(' ', ' ');
+    Matcher gauge = GAUGE.matcher(plain);
+    boolean named = plain.toLowerCase(Locale.ROOT).contains("awg") || plain.startsWith("#");
+    if (gauge.matches() && (named || gauge.group(2) != null)) {
+      return gauge(text, Integer.parseInt(gauge.group(1)), gauge.group(2) != null);
+    }
+    Numbers.Amount amount = Numbers.amount(plain);
+    if (amount == null) {
+      throw new Refusal(CableReason.UNKNOWN_SIZE, "size", Word.shortened(text));
+    }
+    return switch (amount.unit().toLowerCase(Locale.ROOT).replace(" ", "")) {
+      case "", "mm²", "mm2", "mm^2", "sqmm", "qmm" -> ofArea(amount.value());
+      case "kcmil", "mcm" -> new CableSize(Family.KCMIL, amount.value());
+      default -> throw new Refusal(CableReason.UNKNOWN_SIZE, "size", Word.shortened(text));
+    };
+  }
+
+  private static CableSize gauge(String text, int number, boolean ought) {
+    int n = ought ? 1 - number : number;
+    if ((ought && number == 0) || n > THINNEST_GAUGE || n < THICKEST_GAUGE) {
+      throw new Refusal(CableReason.NOT_A_GAUGE, "size", Word.shortened(text));
+    }
+    return new CableSize(Family.AWG, n);
+  }
+
+  /** All standard sizes of a family, thinnest first; kcmil has none here. */
+  public static List<CableSize> series(Family family) {
+    return switch (family) {
+      case AWG -> gauges();
+      case METRIC -> AREAS.stream().map(a -> new CableSize(Family.METRIC, a)).toList();
+      case KCMIL -> List.of();
+    };
+  }
+
+  private static List<CableSize> gauges() {
+    List<CableSize> gauges = new ArrayList<>();
+    for (int n = THINNEST_GAUGE; n >= THICKEST_GAUGE; n--) {
+      gauges.add(new CableSize(Family.AWG, n));
+    }
+    return List.copyOf(gauges);
+  }
+
+  /**
+   * Cross-section in mm². AWG: π/4·d² with d = 0.127·92^((36−n)/39) mm (ASTM B258); kcmil: exact, a
+   * circular mil being the area of a circle of 0.001 in; metric: the nominal area.
+   */
+  public double area() {
+    return switch (family) {
+      case AWG -> circle(0.127 * Math.pow(92, (36 - value) / 39));
+      case KCMIL -> value * 1000 * circle(0.0254);
+      case METRIC -> value;
+    };
+  }
+
+  private static double circle(double diameter) {
+    return Math.PI / 4 * diameter * diameter;
+  }
+
+  /** As it is written: "12 AWG", "2/0 AWG", "2.5 mm²". */
+  @Override
+  public String toString() {
+    return switch (family) {
+      case AWG -> (value > 0 ? Numbers.words(value) : Numbers.words(1 - value) + "/0") + " AWG";
+      case METRIC -> Numbers.words(value) + " mm²";
+      case KCMIL -> Numbers.words(value) + " kcmil";
+    };
+  }
+
+  private static String areas() {
+    return AREAS.stream().map(Numbers::words).collect(Collectors.joining(", "));
+  }
+}

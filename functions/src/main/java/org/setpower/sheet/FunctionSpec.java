@@ -1,0 +1,272 @@
+package org.setpower.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.setpower.base.BaseReason;
+import org.setpower.base.Reason;
+import org.setpower.base.Refusal;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+
+/**
+ * A sheet function, declared once: everything that the office, the wizard, the handbook and the
+ * tests know of it comes from here.
+ */
+public final class FunctionSpec {
+  /** What a call gives. */
+  public enum Kind {
+    NUMBER,
+    TEXT,
+    /** An array with named columns. */
+    TABLE
+  }
+
+  private final Group group;
+  private final String name;
+  private String sentence = "";
+  private List<Parameter<?>> parameters = List.of();
+  private Kind kind = Kind.NUMBER;
+  private Unit unit = Unit.NONE;
+  private String resultWords = "";
+  private List<String> columns = List.of();
+  private String formula = "";
+  private String source = "";
+  private String caution = "";
+  private List<Reason> reasons = List.of();
+  private List<Example> examples = List.of();
+  private Function<Arguments, List<Step>> steps = a -> List.of();
+  private Function<Arguments, ?> body;
+
+  /** A call that is shown to users and executed by the tests. */
+  public record Example(String formula, Object result) {}
+
+  FunctionSpec(Group group, String name) {
+    this.group = group;
+    this.name = name;
+  }
+
+  /** One sentence without full stop: "Returns …". */
+  public FunctionSpec says(String text) {
+    sentence = text;
+    return this;
+  }
+
+  /** The parameters in order; those that may be left out come last. */
+  public FunctionSpec takes(Parameter<?>... taken) {
+    parameters = List.of(taken);
+    return this;
+  }
+
+  /** A number with this unit; {@code words} name it. */
+  public FunctionSpec gives(Unit resultUnit, String words) {
+    kind = Kind.NUMBER;
+    unit = resultUnit;
+    resultWords = words;
+    return this;
+  }
+
+  /** A text; {@code words} name it. */
+  public FunctionSpec givesText(String words) {
+    kind = Kind.TEXT;
+    resultWords = words;
+    return this;
+  }
+
+  /** An array with these columns (a name and, in brackets, a unit). */
+  public FunctionSpec givesTable(String words, String... columnNames) {
+    kind = Kind.TABLE;
+    resultWords = words;
+    columns = List.of(columnNames);
+    return this;
+  }
+
+  /** The formula in one line, for the handbook. */
+  public FunctionSpec formula(String text) {
+    formula = text;
+    return this;
+  }
+
+  /** Document, edition and clause that the formula or the table comes from. */
+  public FunctionSpec source(String text) {
+    source = text;
+    return this;
+  }
+
+  /** What could hurt somebody who relies on the figure. */
+  public FunctionSpec caution(String text) {
+    caution = text;
+    return this;
+  }
+
+  /** The room's own refusals. */
+  public FunctionSpec refuses(Reason... own) {
+    reasons = List.of(own);
+    return this;
+  }
+
+  /** An example and its result: a Double or a String. */
+  public FunctionSpec example(String call, Object result) {
+    List<Example> more = new ArrayList<>(examples);
+    more.add(new Example(call, result));
+    examples = List.copyOf(more);
+    return this;
+  }
+
+  /** Steps between the inputs and the result; the result itself is added by the catalogue. */
+  public FunctionSpec shows(Function<Arguments, List<Step>> between) {
+    steps = between;
+    return this;
+  }
+
+  /** The call: a Double, a String, or Object[][]. The last step; it enters the function. */
+  public FunctionSpec by(Function<Arguments, ?> call) {
+    body = call;
+    group.enter(this);
+    return this;
+  }
+
+  /**
+   * One call with values as a sheet passes them: {@code null} (left out), Double, String, or
+   * Object[][] for a range. Gives a Double, a String, or Object[][], whose cells may also be a
+   * {@link Refusal} where the function was mapped over a range.
+   *
+   * @throws Refusal when the whole call is refused
+   */
+  public Object call(Object... raw) {
+    if (raw.length > parameters.size() && !takesRest()) {
+      throw new Refusal(BaseReason.TOO_MANY_ARGUMENTS, name, parameters.size(), raw.length);
+    }
+    for (int i = 0; i < raw.length; i++) {
+      if (raw[i] instanceof Object[][] && shapeAt(i) == Parameter.Shape.SINGLE) {
+        return Mapping.over(this, raw);
+      }
+    }
+    return callOnce(raw);
+  }
+
+  /** One call, no argument of which is mapped. */
+  Object callOnce(Object[] raw) {
+    Object result = body.apply(read(raw));
+    if (result instanceof Double d && !Double.isFinite(d)) {
+      throw new Refusal(BaseReason.RESULT_NOT_FINITE);
+    }
+    return result;
+  }
+
+  private Arguments read(Object[] raw) {
+    Object[] values = new Object[parameters.size()];
+    for (int i = 0; i < values.length; i++) {
+      Parameter<?> parameter = parameters.get(i);
+      if (parameter.shape() == Parameter.Shape.REST) {
+        Object[] rest =
+            raw.length <= i ? new Object[0] : java.util.Arrays.copyOfRange(raw, i, raw.length);
+        values[i] = parameter.read(new Object[][] {rest});
+      } else {
+        values[i] = parameter.read(i < raw.length ? raw[i] : null);
+      }
+    }
+    return new Arguments(this, values);
+  }
+
+  /** How a number came about: the inputs, the steps, the result as the last row. */
+  public List<Step> working(Object... raw) {
+    Arguments arguments = read(raw);
+    List<Step> all = new ArrayList<>();
+    for (int i = 0; i < parameters.size(); i++) {
+      Parameter<?> p = parameters.get(i);
+      boolean given = i < raw.length && raw[i] != null;
+      Object value = given ? raw[i] : p.fallbackWords();
+      if (!(value instanceof Object[][])) {
+        all.add(new Step(p.name(), p.phrase(), value, p.unit(), given ? "" : "default"));
+      }
+    }
+    all.addAll(steps.apply(arguments));
+    all.add(new Step(name, resultWords, callOnce(raw), unit, source));
+    return List.copyOf(all);
+  }
+
+  int indexOf(Parameter<?> parameter) {
+    for (int i = 0; i < parameters.size(); i++) {
+      if (parameters.get(i).is(parameter)) {
+        return i;
+      }
+    }
+    throw new IllegalStateException(name + " does not take " + parameter.name());
+  }
+
+  Parameter.Shape shapeAt(int index) {
+    return index < parameters.size() ? parameters.get(index).shape() : Parameter.Shape.REST;
+  }
+
+  /** Whether the last parameter takes all that follows. */
+  public boolean takesRest() {
+    return !parameters.isEmpty()
+        && parameters.get(parameters.size() - 1).shape() == Parameter.Shape.REST;
+  }
+
+  /** Whether an argument is a date, so that the document's calendar matters. */
+  public boolean takesDate() {
+    return takesRest() || parameters.stream().anyMatch(Parameter::isDate);
+  }
+
+  /** The name as users type it: {@code CABLE.DROP}. */
+  public String name() {
+    return name;
+  }
+
+  /** The name in files: the name without its dot in lower camel case, {@code cableDrop}. */
+  public String methodName() {
+    String[] words = name.toLowerCase(Locale.ROOT).split("\\.");
+    return words[0] + words[1].substring(0, 1).toUpperCase(Locale.ROOT) + words[1].substring(1);
+  }
+
+  public Group group() {
+    return group;
+  }
+
+  public String sentence() {
+    return sentence;
+  }
+
+  public List<Parameter<?>> parameters() {
+    return parameters;
+  }
+
+  public Kind kind() {
+    return kind;
+  }
+
+  public Unit unit() {
+    return unit;
+  }
+
+  public String resultWords() {
+    return resultWords;
+  }
+
+  public List<String> columns() {
+    return columns;
+  }
+
+  public String formula() {
+    return formula;
+  }
+
+  public String source() {
+    return source;
+  }
+
+  public String caution() {
+    return caution;
+  }
+
+  public List<Reason> reasons() {
+    return reasons;
+  }
+
+  public List<Example> examples() {
+    return examples;
+  }
+}

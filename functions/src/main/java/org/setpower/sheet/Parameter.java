@@ -1,0 +1,166 @@
+package org.setpower.sheet;
+
+import org.setpower.base.BaseReason;
+import org.setpower.base.Refusal;
+import org.setpower.base.Unit;
+
+/**
+ * A word that functions share: a name, a noun phrase, a unit, and how to read what a sheet passes.
+ * Declared once in {@link Parameters}; a function takes it and may give it a default.
+ *
+ * @param <T> what the call gets
+ */
+public final class Parameter<T> {
+  /** What may be passed. */
+  public enum Shape {
+    /** One value; a range maps the function over it. */
+    SINGLE,
+    /** A range as a whole. */
+    RANGE,
+    /** All that follows, as it comes. */
+    REST
+  }
+
+  /** Turns a value from a sheet (Double, String, or Object[][] for a range) into what is meant. */
+  @FunctionalInterface
+  public interface Reader<T> {
+    T read(String name, Object raw);
+  }
+
+  private final String name;
+  private final String phrase;
+  private final Unit unit;
+  private final Shape shape;
+  private final Reader<T> reader;
+  private final boolean date;
+  private final boolean optional;
+  private final T fallback;
+  private final String fallbackWords;
+  private final Parameter<T> key;
+
+  private Parameter(
+      Parameter<T> key,
+      String name,
+      String phrase,
+      Unit unit,
+      Shape shape,
+      Reader<T> reader,
+      boolean date,
+      boolean optional,
+      T fallback,
+      String fallbackWords) {
+    this.key = key == null ? this : key;
+    this.name = name;
+    this.phrase = phrase;
+    this.unit = unit;
+    this.shape = shape;
+    this.reader = reader;
+    this.date = date;
+    this.optional = optional;
+    this.fallback = fallback;
+    this.fallbackWords = fallbackWords;
+  }
+
+  static <T> Parameter<T> of(String name, String phrase, Unit unit, Shape shape, Reader<T> reader) {
+    return new Parameter<>(null, name, phrase, unit, shape, reader, false, false, null, "");
+  }
+
+  /** The same parameter, read as a date: a number is a day of the document's own calendar. */
+  Parameter<T> asDate() {
+    return new Parameter<>(
+        null, name, phrase, unit, shape, reader, true, optional, fallback, fallbackWords);
+  }
+
+  /** The same parameter, which may be left out; {@code words} say what counts then. */
+  public Parameter<T> orElse(T value, String words) {
+    return new Parameter<>(key, name, phrase, unit, shape, reader, date, true, value, words);
+  }
+
+  /** The same parameter, with this default. */
+  public Parameter<T> orElse(T value) {
+    return orElse(value, Words.of(value));
+  }
+
+  /** The same parameter under another name and phrase in the function that takes it. */
+  Parameter<T> named(String otherName, String otherPhrase) {
+    return new Parameter<>(
+        null, otherName, otherPhrase, unit, shape, reader, date, optional, fallback, fallbackWords);
+  }
+
+  /** Reads a value; one that is left out gives the default or is refused. */
+  T read(Object raw) {
+    if (isOmitted(raw)) {
+      if (!optional) {
+        throw new Refusal(BaseReason.MISSING, name);
+      }
+      return fallback;
+    }
+    return reader.read(name, raw);
+  }
+
+  /** Left out, or an empty text where leaving out is allowed. */
+  private boolean isOmitted(Object raw) {
+    return raw == null || (optional && raw instanceof String s && s.isBlank());
+  }
+
+  boolean is(Parameter<?> other) {
+    return key == other.key;
+  }
+
+  /** The name: lower case, words joined by underscores. */
+  public String name() {
+    return name;
+  }
+
+  /** What it is: a noun phrase without unit. */
+  public String phrase() {
+    return phrase;
+  }
+
+  public Unit unit() {
+    return unit;
+  }
+
+  public Shape shape() {
+    return shape;
+  }
+
+  public boolean isOptional() {
+    return optional;
+  }
+
+  /** Whether numbers are days of the document's calendar. */
+  public boolean isDate() {
+    return date;
+  }
+
+  /** What counts when it is left out. */
+  public String fallbackWords() {
+    return fallbackWords;
+  }
+
+  /** The words of the wizard: phrase, unit, default. */
+  public String description() {
+    StringBuilder text = new StringBuilder(phrase);
+    if (!unit.symbol().isEmpty()) {
+      text.append(" (").append(unit.symbol()).append(')');
+    }
+    if (optional && !fallbackWords.isEmpty()) {
+      text.append("; if left out: ").append(fallbackWords);
+    }
+    return text.toString();
+  }
+
+  /** Defaults in words. */
+  private static final class Words {
+    static String of(Object value) {
+      if (value instanceof Number n) {
+        return org.setpower.base.Numbers.words(n.doubleValue());
+      }
+      if (value instanceof org.setpower.base.Word w) {
+        return w.word();
+      }
+      return String.valueOf(value);
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package org.setpower.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.setpower.base.BaseReason;
+import org.setpower.base.Refusal;
+import org.setpower.base.Word;
+
+/**
+ * A range read row by row: rows whose cells are all blank are skipped, a row half blank or with
+ * text where a number belongs is refused by its number.
+ */
+public final class Table {
+  /** More rows than any sheet of ours holds. */
+  static final int MOST_CELLS = 200_000;
+
+  private final String name;
+  private final List<Row> rows = new ArrayList<>();
+
+  private Table(String name) {
+    this.name = name;
+  }
+
+  /**
+   * The filled rows of a range with exactly these columns. A single number counts as a range of one
+   * cell.
+   */
+  static Table of(String name, Object raw, String... columns) {
+    Object[][] cells = raw instanceof Object[][] range ? range : new Object[][] {{raw}};
+    Table table = new Table(name);
+    if (cells.length > 0 && (long) cells.length * cells[0].length > MOST_CELLS) {
+      throw new Refusal(
+          BaseReason.TOO_MANY_CELLS, (double) cells.length * cells[0].length, MOST_CELLS);
+    }
+    for (int r = 0; r < cells.length; r++) {
+      if (isBlank(cells[r])) {
+        continue;
+      }
+      if (cells[r].length != columns.length) {
+        throw new Refusal(
+            BaseReason.ROW_WIDTH,
+            name,
+            columns.length,
+            String.join(", ", columns),
+            cells[r].length);
+      }
+      table.rows.add(table.new Row(r + 1, cells[r], columns));
+    }
+    return table;
+  }
+
+  private static boolean isBlank(Object[] cells) {
+    for (Object cell : cells) {
+      if (!isBlank(cell)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isBlank(Object cell) {
+    return cell == null || (cell instanceof String s && s.isBlank());
+  }
+
+  /** The filled rows; at least one, or a refusal. */
+  public List<Row> filledRows() {
+    if (rows.isEmpty()) {
+      throw new Refusal(BaseReason.NO_ROWS, name);
+    }
+    return rows;
+  }
+
+  /** One row. */
+  public final class Row {
+    private final int number;
+    private final Object[] cells;
+    private final String[] columns;
+
+    Row(int number, Object[] cells, String[] columns) {
+      this.number = number;
+      this.cells = cells;
+      this.columns = columns;
+    }
+
+    /** Its place in the range, from 1. */
+    public int number() {
+      return number;
+    }
+
+    /** "row 3 of packs: amp_hours", for refusals of a value. */
+    public String nameOf(int column) {
+      return columns[column] + " in row " + number + " of " + name;
+    }
+
+    /** The number in a column (from 0). */
+    public double number(int column) {
+      Object cell = cells[column];
+      if (isBlank(cell)) {
+        throw new Refusal(BaseReason.ROW_BLANK_CELL, name, number, columns[column]);
+      }
+      if (!(cell instanceof Double d)) {
+        throw new Refusal(
+            BaseReason.ROW_NOT_A_NUMBER,
+            name,
+            number,
+            columns[column],
+            Word.shortened(cell.toString()));
+      }
+      return d;
+    }
+
+    /** The text in a column (from 0). */
+    public String text(int column) {
+      Object cell = cells[column];
+      if (isBlank(cell)) {
+        throw new Refusal(BaseReason.ROW_BLANK_CELL, name, number, columns[column]);
+      }
+      return cell.toString();
+    }
+  }
+}

@@ -1,0 +1,152 @@
+package org.setpower.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.lang.reflect.Modifier;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.base.Refusal;
+
+/** Every function of the catalogue against its check values, and the catalogue against itself. */
+class CatalogueTest {
+  static List<FunctionSpec> functions() {
+    return Catalogue.all();
+  }
+
+  static Stream<Cases.Case> cases() {
+    return functions().stream().flatMap(f -> Cases.of(f.name()).stream());
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void a_case_comes_out(Cases.Case c) {
+    LiteralCall.Call call = LiteralCall.parse(c.formula());
+    assertThat(call.name()).isEqualTo(c.function());
+    if (c.expectsFault()) {
+      assertThatThrownBy(call::run)
+          .isInstanceOfSatisfying(
+              Refusal.class, r -> assertThat(r.fault().shown()).isEqualTo(c.fault()))
+          .hasMessageContaining(c.reasonWords());
+    } else {
+      assertSame(c, call.run(), c.value());
+    }
+  }
+
+  private static void assertSame(Cases.Case c, Object actual, Object expected) {
+    if (expected instanceof Object[][] table) {
+      Object[][] cells = (Object[][]) actual;
+      assertThat(cells).hasDimensions(table.length, table[0].length);
+      for (int r = 0; r < table.length; r++) {
+        for (int k = 0; k < table[r].length; k++) {
+          assertSame(c, cells[r][k], table[r][k]);
+        }
+      }
+    } else if (expected instanceof Double d) {
+      assertThat((Double) actual).as(c.source()).isCloseTo(d, within(c.allowed(d)));
+    } else {
+      assertThat(actual).as(c.source()).isEqualTo(expected);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void a_case_names_where_its_value_comes_from(Cases.Case c) {
+    assertThat(c.basis()).isIn(Cases.BASES);
+    assertThat(c.source()).isNotBlank();
+  }
+
+  @ParameterizedTest
+  @MethodSource("functions")
+  void an_example_gives_what_it_says(FunctionSpec f) {
+    for (FunctionSpec.Example example : f.examples()) {
+      Object actual = LiteralCall.parse(example.formula()).run();
+      if (example.result() instanceof Double d) {
+        assertThat((Double) actual).isCloseTo(d, within(5e-4 * Math.max(1, Math.abs(d))));
+      } else {
+        assertThat(actual).isEqualTo(example.result());
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("functions")
+  void a_declaration_is_complete(FunctionSpec f) {
+    assertThat(f.sentence()).startsWith("Returns ").doesNotEndWith(".");
+    assertThat(f.resultWords()).isNotBlank();
+    assertThat(f.source()).isNotBlank();
+    assertThat(f.parameters().isEmpty() || !f.examples().isEmpty()).as("has an example").isTrue();
+    boolean optional = false;
+    for (Parameter<?> p : f.parameters()) {
+      assertThat(p.name()).matches("[a-z][a-z0-9]*(_[a-z0-9]+)*");
+      assertThat(p.phrase()).isNotBlank().doesNotEndWith(".");
+      assertThat(optional && !p.isOptional()).as("optional ones last: " + p.name()).isFalse();
+      optional = p.isOptional();
+    }
+    assertThat(f.parameters().stream().map(Parameter::name)).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void a_constant_is_named_like_its_function() throws IllegalAccessException {
+    for (Catalogue entry : Catalogue.values()) {
+      Class<?> holder = holderOf(entry);
+      for (var field : holder.getDeclaredFields()) {
+        if (field.getType() == FunctionSpec.class) {
+          assertThat(Modifier.isPublic(field.getModifiers())).isTrue();
+          assertThat(((FunctionSpec) field.get(null)).name())
+              .isEqualTo(entry.name() + "." + field.getName());
+        }
+      }
+      long constants =
+          Arrays.stream(holder.getDeclaredFields())
+              .filter(x -> x.getType() == FunctionSpec.class)
+              .count();
+      assertThat(entry.group().functions()).hasSize((int) constants);
+      assertThat(entry.group().prefix()).isEqualTo(entry.name());
+    }
+  }
+
+  private static Class<?> holderOf(Catalogue entry) {
+    String name =
+        entry.name().charAt(0) + entry.name().substring(1).toLowerCase(java.util.Locale.ROOT);
+    try {
+      return Class.forName("org.setpower.sheet." + name + "Functions");
+    } catch (ClassNotFoundException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** The table of functions and their checks; a function checked by nothing from outside fails. */
+  @Test
+  void every_function_is_held_against_the_outside_world() {
+    Map<String, Map<String, Long>> table = new TreeMap<>();
+    for (FunctionSpec f : functions()) {
+      table.put(
+          f.name(),
+          Cases.of(f.name()).stream()
+              .collect(
+                  Collectors.groupingBy(Cases.Case::basis, TreeMap::new, Collectors.counting())));
+    }
+    String printed =
+        table.entrySet().stream()
+            .map(e -> String.format("%-18s %s", e.getKey(), e.getValue()))
+            .collect(Collectors.joining(System.lineSeparator()));
+    org.junit.platform.commons.logging.LoggerFactory.getLogger(CatalogueTest.class)
+        .info(() -> "checks by basis" + System.lineSeparator() + printed);
+    for (FunctionSpec f : functions()) {
+      if (!f.name().startsWith("SHEET.")) {
+        assertThat(Cases.of(f.name()).stream().filter(Cases.Case::fromOutside).count())
+            .as("rows from outside the project for " + f.name())
+            .isGreaterThanOrEqualTo(3);
+      }
+    }
+  }
+}
