@@ -1,0 +1,37 @@
+package org.setpower.generator;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.setpower.sheet.Catalogue;
+import org.setpower.sheet.FunctionSpec;
+
+/** Writes what the office needs to know of the catalogue: IDL, adapter class, CalcAddIns.xcu. */
+public final class Generator {
+  /** The interface that the add-in implements. */
+  static final String INTERFACE = "org.setpower.XFunctions";
+
+  private Generator() {}
+
+  /** Arguments: the folder to write into. */
+  public static void main(String[] args) throws IOException {
+    Path target = Path.of(args[0]);
+    List<FunctionSpec> functions =
+        Catalogue.all().stream()
+            .sorted(java.util.Comparator.comparing(FunctionSpec::methodName))
+            .toList();
+    write(target.resolve("idl/org/setpower/XFunctions.idl"), Idl.of(functions));
+    write(target.resolve("java/org/setpower/addin/FunctionsAddIn.java"), AddInClass.of(functions));
+    write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions));
+  }
+
+  /** Writes only what changed, so that an unchanged catalogue compiles nothing again. */
+  private static void write(Path file, String text) throws IOException {
+    Files.createDirectories(file.getParent());
+    if (!Files.exists(file) || !Files.readString(file).equals(text)) {
+      Files.writeString(file, text, StandardCharsets.UTF_8);
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package org.setpower.addin;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.lang.IllegalArgumentException;
+import com.sun.star.lang.XServiceInfo;
+import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.script.CannotConvertException;
+import com.sun.star.sheet.NoConvergenceException;
+import java.util.Arrays;
+import org.setpower.base.Refusal;
+import org.setpower.sheet.FunctionSpec;
+
+/**
+ * What every generated method does: read the arguments, ask the catalogue, write the answer. Has no
+ * state; Calc may create it more than once and calls it from a new thread each time.
+ */
+abstract class AddIn extends WeakBase implements XServiceInfo {
+  private static final String SERVICE = "org.setpower.Functions";
+
+  static String[] services() {
+    return new String[] {SERVICE};
+  }
+
+  /** Answers a call of a cell. */
+  final Object answer(FunctionSpec function, Object... arguments)
+      throws IllegalArgumentException, CannotConvertException, NoConvergenceException {
+    try {
+      return Values.toCell(function.call(Values.fromCell(arguments)));
+    } catch (Refusal refusal) {
+      return FaultMapper.show(refusal, this);
+    }
+  }
+
+  /** Answers a call whose arguments may hold dates of the calling document. */
+  final Object answerDated(FunctionSpec function, XPropertySet document, Object... arguments)
+      throws IllegalArgumentException, CannotConvertException, NoConvergenceException {
+    Object[] flat = flat(function, arguments);
+    try {
+      Object[] values = DocumentCalendar.of(document).inOurs(function, Values.fromCell(flat));
+      return Values.toCell(function.call(values));
+    } catch (Refusal refusal) {
+      return FaultMapper.show(refusal, this);
+    }
+  }
+
+  /** The trailing sequence of a rest parameter, laid out after the others. */
+  private static Object[] flat(FunctionSpec function, Object[] arguments) {
+    if (!function.takesRest()) {
+      return arguments;
+    }
+    int fixed = arguments.length - 1;
+    Object[] rest = (Object[]) arguments[fixed];
+    Object[] all = Arrays.copyOf(arguments, fixed + rest.length);
+    System.arraycopy(rest, 0, all, fixed, rest.length);
+    return all;
+  }
+
+  @Override
+  public final String getImplementationName() {
+    return getClass().getName();
+  }
+
+  @Override
+  public final boolean supportsService(String name) {
+    return SERVICE.equals(name);
+  }
+
+  @Override
+  public final String[] getSupportedServiceNames() {
+    return services();
+  }
+}

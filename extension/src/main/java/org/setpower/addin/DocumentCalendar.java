@@ -1,0 +1,76 @@
+package org.setpower.addin;
+
+import com.sun.star.beans.UnknownPropertyException;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.lang.WrappedTargetException;
+import com.sun.star.util.Date;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import org.setpower.sheet.Catalogue;
+import org.setpower.sheet.FunctionSpec;
+import org.setpower.sheet.SheetFunctions;
+
+/**
+ * Days of a document, which may count from another day than ours (1899-12-30): an option of every
+ * spreadsheet document. Asked only when a date is passed as a number.
+ */
+final class DocumentCalendar {
+  private static final LocalDate OUR_DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+  private final XPropertySet document;
+
+  private DocumentCalendar(XPropertySet document) {
+    this.document = document;
+  }
+
+  static DocumentCalendar of(XPropertySet document) {
+    return new DocumentCalendar(document);
+  }
+
+  /** The arguments with their dates counted from our day zero. */
+  Object[] inOurs(FunctionSpec function, Object[] arguments) {
+    if (!function.takesRest()) {
+      shift(function, arguments, 0);
+    } else if (function == SheetFunctions.WHY && arguments[0] instanceof String name) {
+      Optional<FunctionSpec> asked = Catalogue.find(name);
+      asked.filter(f -> !f.takesRest()).ifPresent(f -> shift(f, arguments, 1));
+    }
+    return arguments;
+  }
+
+  private void shift(FunctionSpec function, Object[] arguments, int first) {
+    for (int i = 0; i < function.parameters().size() && first + i < arguments.length; i++) {
+      if (function.parameters().get(i).isDate()) {
+        arguments[first + i] = shifted(arguments[first + i]);
+      }
+    }
+  }
+
+  private Object shifted(Object value) {
+    if (value instanceof Double day) {
+      return day + offset();
+    }
+    if (value instanceof Object[][] range) {
+      double offset = offset();
+      for (Object[] row : range) {
+        for (int c = 0; c < row.length; c++) {
+          row[c] = row[c] instanceof Double day ? day + offset : row[c];
+        }
+      }
+    }
+    return value;
+  }
+
+  private double offset() {
+    if (document == null) {
+      return 0;
+    }
+    try {
+      Date zero = (Date) document.getPropertyValue("NullDate");
+      return ChronoUnit.DAYS.between(OUR_DAY_ZERO, LocalDate.of(zero.Year, zero.Month, zero.Day));
+    } catch (UnknownPropertyException | WrappedTargetException e) {
+      return 0;
+    }
+  }
+}
