@@ -1,13 +1,20 @@
 package org.setpower.sheet;
 
+import static org.setpower.sheet.Parameter.Shape.RANGE;
 import static org.setpower.sheet.Parameter.Shape.SINGLE;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.setpower.base.BaseReason;
 import org.setpower.base.Length;
+import org.setpower.base.Refusal;
 import org.setpower.base.Require;
 import org.setpower.base.Temperature;
 import org.setpower.base.Unit;
 import org.setpower.cable.CableSize;
 import org.setpower.cable.PhaseSystem;
+import org.setpower.pack.Chemistry;
+import org.setpower.pack.PlateFeed;
 
 /**
  * The words that functions share, each declared once. A function takes them and may set defaults.
@@ -61,6 +68,90 @@ public final class Parameters {
 
   public static final Parameter<Double> WATTS = notNegative("watts", "Power", Unit.WATT);
 
+  // --- batteries -------------------------------------------------------------------------------
+
+  public static final Parameter<Double> VOLTS = positive("volts", "Nominal voltage", Unit.VOLT);
+
+  public static final Parameter<Double> AMP_HOURS =
+      positive("amp_hours", "Rated amp-hours of one pack", Unit.AMPERE_HOUR);
+
+  public static final Parameter<Double> WATT_HOURS =
+      positive("watt_hours", "Watt-hours of one pack, as rated", Unit.WATT_HOUR);
+
+  public static final Parameter<Double> CELLS =
+      count("cells", "Number of cells in series, as seen at the output used");
+
+  public static final Parameter<Double> MILLIOHMS =
+      notNegative("milliohms", "Resistance of one pack today, sustained load", Unit.MILLIOHM);
+
+  public static final Parameter<Double> LEAD_MILLIOHMS =
+      notNegative("lead_milliohms", "Resistance of the lead, out and back", Unit.MILLIOHM)
+          .orElse(0.0);
+
+  public static final Parameter<Double> MAX_AMPS =
+      positive("max_amps", "Highest current of one pack", Unit.AMPERE);
+
+  public static final Parameter<Double> SERIES =
+      count("series", "Number of equal packs in series").orElse(1.0);
+
+  public static final Parameter<Double> PARALLEL_PACKS =
+      count("parallel", "Number of equal packs in parallel").orElse(1.0);
+
+  public static final Parameter<Chemistry> CHEMISTRY =
+      Parameter.of(
+          "chemistry",
+          "\"Li-ion\", \"LFP\", \"NiMH\" or \"lead\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Chemistry.class));
+
+  /** Up to 1.1 is accepted and counts as 1. */
+  public static final Parameter<Double> HEALTH =
+      Parameter.of(
+              "health",
+              "Share of its rating that a full pack still gives at room temperature",
+              Unit.SHARE,
+              SINGLE,
+              Readers.number(
+                  (n, v) -> v > 1.1 ? Require.share(n, v) : Math.min(1, Require.above(n, v, 0))))
+          .orElse(1.0);
+
+  public static final Parameter<Double> EFFICIENCY =
+      Parameter.of(
+          "efficiency",
+          "Share of the power that gets through what sits between",
+          Unit.SHARE,
+          SINGLE,
+          Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)));
+
+  public static final Parameter<Double> TEMP =
+      temperature("temp", "Temperature of the cells when the job starts");
+
+  public static final Parameter<Double> RESERVE =
+      share("reserve", "Share of the pack that is not used").orElse(0.0);
+
+  public static final Parameter<List<Double>> OUTPUTS =
+      Parameter.of(
+          "outputs",
+          "Volts classes the pack gives: \"12/24\", \"24\", a number or a range",
+          Unit.VOLT,
+          RANGE,
+          Parameters::outputs);
+
+  public static final Parameter<Double> PLATE_VOLTS =
+      positive("plate_volts", "Volts class the plate asks for: 12, 24 or 48", Unit.VOLT);
+
+  public static final Parameter<Double> HOURS =
+      notNegative("hours", "Length of the job", Unit.HOUR);
+
+  public static final Parameter<Double> RUNTIME =
+      positive("runtime", "Hours that one pack lasts", Unit.HOUR);
+
+  public static final Parameter<Double> SPARE = share("spare", "Share on top, to be safe");
+
+  public static final Parameter<Double> FULL_VOLTS =
+      positive("full_volts", "Voltage just off the charger", Unit.VOLT);
+
   // --- how they are made -----------------------------------------------------------------------
 
   /** A number of 0 or more. */
@@ -106,5 +197,22 @@ public final class Parameters {
     return raw instanceof Double d
         ? CableSize.ofArea(d)
         : CableSize.parse(Readers.asText(name, raw));
+  }
+
+  private static List<Double> outputs(String name, Object raw) {
+    List<Double> all = new ArrayList<>();
+    for (Object[] row : raw instanceof Object[][] range ? range : new Object[][] {{raw}}) {
+      for (Object cell : row) {
+        if (cell instanceof Double d) {
+          all.add(d);
+        } else if (cell instanceof String s && !s.isBlank()) {
+          all.addAll(PlateFeed.outputs(name, s));
+        }
+      }
+    }
+    if (all.isEmpty()) {
+      throw new Refusal(BaseReason.NO_ROWS, name);
+    }
+    return all;
   }
 }

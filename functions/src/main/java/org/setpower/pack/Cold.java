@@ -1,0 +1,62 @@
+package org.setpower.pack;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.Facts;
+import org.setpower.base.Refusal;
+
+/**
+ * What the cold leaves of a pack, from measured cells: a share of the figure at 25 °C, straight
+ * between the measured temperatures. No credit for warmth above 25 °C; nothing below the coldest
+ * cell measured.
+ */
+public final class Cold {
+  private Cold() {}
+
+  /**
+   * The share of the energy that a discharge at about 1C still gives, 0…1.
+   *
+   * @param temp °C of the cells when the job starts
+   */
+  public static double energyLeft(Chemistry chemistry, double temp) {
+    return read(Tables.ENERGY, chemistry, temp);
+  }
+
+  private static double read(
+      Map<Chemistry, PiecewiseLine> table, Chemistry chemistry, double temp) {
+    PiecewiseLine line = table.get(chemistry);
+    if (temp < line.first()) {
+      throw new Refusal(PackReason.NO_COLD_DATA, temp, chemistry.word(), line.first());
+    }
+    if (temp > chemistry.hottest()) {
+      throw new Refusal(PackReason.TOO_HOT, temp, chemistry.word(), chemistry.hottest());
+    }
+    return line.at(temp);
+  }
+
+  /** The tables, read at first use. */
+  private static final class Tables {
+    private static final List<Facts.Row> ROWS = Facts.read(Cold.class, "cold.csv");
+    static final Map<Chemistry, PiecewiseLine> ENERGY = of("energy");
+
+    private static Map<Chemistry, PiecewiseLine> of(String quantity) {
+      Map<Chemistry, PiecewiseLine> lines = new EnumMap<>(Chemistry.class);
+      for (Chemistry chemistry : Chemistry.values()) {
+        List<Facts.Row> rows =
+            ROWS.stream()
+                .filter(r -> r.text("chemistry").equals(chemistry.word()))
+                .filter(r -> r.text("quantity").equals(quantity))
+                .sorted(Comparator.comparingDouble(r -> r.number("temp")))
+                .toList();
+        lines.put(
+            chemistry,
+            new PiecewiseLine(
+                rows.stream().mapToDouble(r -> r.number("temp")).toArray(),
+                rows.stream().mapToDouble(r -> r.number("ratio")).toArray()));
+      }
+      return lines;
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package org.setpower.pack;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.setpower.base.Facts;
+import org.setpower.base.Numbers;
+import org.setpower.base.Refusal;
+import org.setpower.base.Word;
+
+/**
+ * What a battery plate gets from a pack. A plate asks for one class of volts (12, 24 or 48); a pack
+ * without that output gives it nothing. Classes are names, not the volts of the moment.
+ */
+public final class PlateFeed {
+  private PlateFeed() {}
+
+  /**
+   * The class of volts at the plate.
+   *
+   * @param outputs the classes the pack has
+   * @param plate the class the plate asks for
+   */
+  public static double volts(List<Double> outputs, double plate) {
+    checkClass("plate_volts", plate);
+    outputs.forEach(o -> checkClass("outputs", o));
+    if (!outputs.contains(plate)) {
+      throw new Refusal(PackReason.NO_POWER, words(outputs, " and "), plate);
+    }
+    return plate;
+  }
+
+  /** The classes in a text such as "12/24", "24 V". */
+  public static List<Double> outputs(String name, String text) {
+    return Arrays.stream(text.split("[/;,]", -1))
+        .map(
+            part -> {
+              Numbers.Amount amount = text.length() > 60 ? null : Numbers.amount(part);
+              if (amount == null || !amount.unit().matches("(?i)v?")) {
+                throw new Refusal(PackReason.NOT_AN_OUTPUT, name, Word.shortened(text));
+              }
+              return amount.value();
+            })
+        .toList();
+  }
+
+  private static void checkClass(String name, double volts) {
+    if (!Classes.KNOWN.contains(volts)) {
+      throw new Refusal(PackReason.NOT_A_CLASS, name, volts, words(Classes.KNOWN, " or "));
+    }
+  }
+
+  private static String words(List<Double> classes, String joint) {
+    return classes.stream().map(Numbers::words).collect(Collectors.joining(joint));
+  }
+
+  /** The classes, read at first use. */
+  private static final class Classes {
+    static final List<Double> KNOWN =
+        Facts.read(PlateFeed.class, "plate_class.csv").stream()
+            .map(r -> r.number("class"))
+            .toList();
+  }
+}
