@@ -12,6 +12,7 @@ import org.setpower.base.Require;
 import org.setpower.base.Temperature;
 import org.setpower.base.Unit;
 import org.setpower.cable.CableSize;
+import org.setpower.cable.Metal;
 import org.setpower.cable.PhaseSystem;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.PlateFeed;
@@ -40,7 +41,8 @@ public final class Parameters {
           SINGLE,
           Readers.amount(Length::metres, (n, v) -> Require.atLeast(n, v, 0)));
 
-  public static final Parameter<Double> AMPS = positive("amps", "Current in a line", Unit.AMPERE);
+  public static final Parameter<Double> AMPS =
+      notNegative("amps", "Current in a line", Unit.AMPERE);
 
   public static final Parameter<PhaseSystem> SYSTEM =
       Parameter.of(
@@ -63,6 +65,12 @@ public final class Parameters {
 
   public static final Parameter<Double> PARALLEL =
       count("parallel", "Number of equal cables side by side");
+
+  public static final Parameter<Metal> METAL =
+      Parameter.of("metal", "\"Cu\" or \"Al\"", Unit.NONE, SINGLE, Readers.word(Metal.class));
+
+  public static final Parameter<Double> SUPPLY_VOLTS =
+      positive("supply_volts", "Volts where the cable starts", Unit.VOLT);
 
   // --- electrical ------------------------------------------------------------------------------
 
