@@ -15,6 +15,10 @@ public enum BaseReason implements Reason {
       Fault.DOMAIN,
       "{0} is {1}; it is a share from 0 to 100 %: for {2} percent write {2} % or {3}"),
   UNKNOWN_UNIT(Fault.DOMAIN, "{0} \"{1}\" has an unknown unit; use {2}"),
+  NOT_A_DATE(
+      Fault.DOMAIN,
+      "{0} is \"{1}\", which is not a date from 1990 to 2199; use a date cell or text such as"
+          + " \"2027-01-28\""),
   UNKNOWN_WORD(Fault.DOMAIN, "{0} \"{1}\" is not known; it can be {2}"),
   ONE_VALUE(Fault.WRONG_KIND, "{0} must be one value, not a range of {1} cells"),
   SHAPES_DIFFER(
@@ -23,6 +27,8 @@ public enum BaseReason implements Reason {
       Fault.DOMAIN, "a range of {0} cells is too large; give the filled rows only, at most {1}"),
   ROW_BLANK_CELL(Fault.DOMAIN, "row {1} of {0} has no {2}"),
   ROW_NOT_A_NUMBER(Fault.WRONG_KIND, "row {1} of {0}: {2} must be a number; \"{3}\" is not"),
+  LENGTHS_DIFFER(
+      Fault.WRONG_KIND, "{0} has {1} cells and {2} has {3}; they belong side by side, row by row"),
   ROW_WIDTH(Fault.DOMAIN, "{0} must have {1} columns ({2}); it has {3}"),
   NO_ROWS(Fault.DOMAIN, "{0} has no filled row"),
   RESULT_NOT_FINITE(Fault.DOMAIN, "the result is too large to show"),

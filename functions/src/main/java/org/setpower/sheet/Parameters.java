@@ -3,9 +3,11 @@ package org.setpower.sheet;
 import static org.setpower.sheet.Parameter.Shape.RANGE;
 import static org.setpower.sheet.Parameter.Shape.SINGLE;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.setpower.base.BaseReason;
+import org.setpower.base.Dates;
 import org.setpower.base.Length;
 import org.setpower.base.Refusal;
 import org.setpower.base.Require;
@@ -14,6 +16,10 @@ import org.setpower.base.Unit;
 import org.setpower.cable.CableSize;
 import org.setpower.cable.Metal;
 import org.setpower.cable.PhaseSystem;
+import org.setpower.flight.Carried;
+import org.setpower.flight.FlightChemistry;
+import org.setpower.flight.Packing;
+import org.setpower.flight.RuleBook;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.PlateFeed;
 
@@ -160,6 +166,51 @@ public final class Parameters {
   public static final Parameter<Double> FULL_VOLTS =
       positive("full_volts", "Voltage just off the charger", Unit.VOLT);
 
+  // --- dates ---------------------------------------------------------------------------------
+
+  public static final Parameter<LocalDate> ON_DATE = date("on_date", "Day that counts");
+
+  // --- flight ----------------------------------------------------------------------------------
+
+  /** Wh on the label of a pack, for rules that go by it; 0 means that none is printed. */
+  public static final Parameter<Double> LABEL_WATT_HOURS =
+      notNegative(
+          "watt_hours",
+          "Watt-hours printed on one pack as it stands (0: none are printed)",
+          Unit.WATT_HOUR);
+
+  public static final Parameter<Carried> CARRIED =
+      Parameter.of(
+          "carried",
+          "How it is carried: \"spare\", \"in equipment\", \"power bank\" or \"damaged\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Carried.class));
+
+  public static final Parameter<FlightChemistry> FLIGHT_CHEMISTRY =
+      Parameter.of(
+          "chemistry",
+          "\"Li-ion\", \"LFP\", \"NiMH\", \"lead\" or \"sodium-ion\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(FlightChemistry.class));
+
+  public static final Parameter<RuleBook> RULES =
+      Parameter.of(
+          "rules",
+          "Whose rules: \"ICAO\" (most airlines) or \"US\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(RuleBook.class));
+
+  public static final Parameter<Packing> PACKING =
+      Parameter.of(
+          "packing",
+          "How the packs are packed: \"alone\", \"with equipment\" or \"in equipment\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Packing.class));
+
   // --- how they are made -----------------------------------------------------------------------
 
   /** A number of 0 or more. */
@@ -199,6 +250,18 @@ public final class Parameters {
         Readers.amount(
             Temperature::celsius,
             (n, v) -> Require.atMost(n, Require.atLeast(n, v, Temperature.ABSOLUTE_ZERO), 1000)));
+  }
+
+  /** A date: a day number (day 0 is 1899-12-30) or text such as "2027-01-28". */
+  static Parameter<LocalDate> date(String name, String phrase) {
+    return Parameter.of(
+            name, phrase + "; also text such as \"2027-01-28\"", Unit.NONE, SINGLE, Dates::of)
+        .asDate();
+  }
+
+  /** A range as it comes, for a function that reads several ranges side by side. */
+  static Parameter<Object> range(String name, String phrase, Unit unit) {
+    return Parameter.of(name, phrase, unit, RANGE, (n, raw) -> raw);
   }
 
   private static CableSize cableSize(String name, Object raw) {

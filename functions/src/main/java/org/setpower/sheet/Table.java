@@ -1,8 +1,11 @@
 package org.setpower.sheet;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.setpower.base.BaseReason;
+import org.setpower.base.Dates;
 import org.setpower.base.Refusal;
 import org.setpower.base.Word;
 
@@ -49,6 +52,31 @@ public final class Table {
     return table;
   }
 
+  /**
+   * The filled rows of ranges of one column (or one row) each that belong side by side; {@code
+   * columns} name the ranges.
+   */
+  static Table beside(String name, String[] columns, Object... ranges) {
+    Object[][] flat = new Object[ranges.length][];
+    for (int k = 0; k < ranges.length; k++) {
+      flat[k] =
+          ranges[k] instanceof Object[][] range
+              ? Arrays.stream(range).flatMap(Arrays::stream).toArray()
+              : new Object[] {ranges[k]};
+      if (flat[k].length != flat[0].length) {
+        throw new Refusal(
+            BaseReason.LENGTHS_DIFFER, columns[0], flat[0].length, columns[k], flat[k].length);
+      }
+    }
+    Object[][] rows = new Object[flat[0].length][ranges.length];
+    for (int r = 0; r < rows.length; r++) {
+      for (int k = 0; k < ranges.length; k++) {
+        rows[r][k] = flat[k][r];
+      }
+    }
+    return of(name, rows, columns);
+  }
+
   private static boolean isBlank(Object[] cells) {
     for (Object cell : cells) {
       if (!isBlank(cell)) {
@@ -92,6 +120,19 @@ public final class Table {
       return columns[column] + " in row " + number + " of " + name;
     }
 
+    /** Whether a cell that may be left blank is blank. */
+    public boolean leavesOut(int column) {
+      return isBlank(cells[column]);
+    }
+
+    /** The date in a column (from 0): a day number or ISO text. */
+    public LocalDate date(int column) {
+      if (isBlank(cells[column])) {
+        throw new Refusal(BaseReason.ROW_BLANK_CELL, name, number, columns[column]);
+      }
+      return Dates.of(nameOf(column), cells[column]);
+    }
+
     /** The number in a column (from 0). */
     public double number(int column) {
       Object cell = cells[column];
@@ -116,6 +157,11 @@ public final class Table {
         throw new Refusal(BaseReason.ROW_BLANK_CELL, name, number, columns[column]);
       }
       return cell.toString();
+    }
+
+    /** The constant for the word in a column (from 0). */
+    public <E extends Enum<E> & Word> E word(int column, Word.Words<E> words) {
+      return words.read(nameOf(column), text(column));
     }
   }
 }

@@ -1,0 +1,27 @@
+package org.setpower.flight;
+
+import org.setpower.base.Word;
+
+/** Whose rules are asked. */
+public enum RuleBook implements Word {
+  /** ICAO Technical Instructions and the IATA regulations that follow them. */
+  ICAO("ICAO"),
+  /** 49 CFR 175.10 and the guidance of the FAA. */
+  US("US");
+
+  private final String word;
+
+  RuleBook(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+
+  @Override
+  public java.util.List<String> alsoWritten() {
+    return this == ICAO ? java.util.List.of("IATA") : java.util.List.of("FAA", "USA");
+  }
+}
