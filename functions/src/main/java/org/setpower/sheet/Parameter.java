@@ -1,5 +1,6 @@
 package org.setpower.sheet;
 
+import java.util.List;
 import org.setpower.base.BaseReason;
 import org.setpower.base.Refusal;
 import org.setpower.base.Unit;
@@ -115,6 +116,11 @@ public final class Parameter<T> {
   /** What it is: a noun phrase without unit. */
   public String phrase() {
     return phrase;
+  }
+
+  /** The words it accepts, in order; empty where it takes no words of a list. */
+  public List<String> words() {
+    return reader instanceof Readers.WordReader<?> w ? w.words().known() : List.of();
   }
 
   public Unit unit() {

@@ -28,9 +28,17 @@ final class Readers {
     };
   }
 
+  /** A word of an enum; {@link Parameter#words()} lists what is accepted. */
   static <E extends Enum<E> & Word> Parameter.Reader<E> word(Class<E> type) {
-    Word.Words<E> words = new Word.Words<>(type);
-    return (name, raw) -> words.read(name, asText(name, raw));
+    return new WordReader<>(new Word.Words<>(type));
+  }
+
+  /** Reads one of the words it lists. */
+  record WordReader<E extends Enum<E> & Word>(Word.Words<E> words) implements Parameter.Reader<E> {
+    @Override
+    public E read(String name, Object raw) {
+      return words.read(name, asText(name, raw));
+    }
   }
 
   static double asNumber(String name, Object raw) {

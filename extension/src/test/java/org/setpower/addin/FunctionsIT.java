@@ -1,0 +1,166 @@
+package org.setpower.addin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.lang.XComponent;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.office.Office;
+import org.setpower.sheet.Cases;
+import org.setpower.sheet.Catalogue;
+import org.setpower.sheet.FunctionSpec;
+
+/**
+ * Every function called from cells: a sheet per function with a row per check (result, expected,
+ * right or wrong, formula, tolerance, basis, source). The document stays in target/checks.ods.
+ */
+@ExtendWith(SharedOffice.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class FunctionsIT {
+  private static final int FIRST_ROW = 4;
+  private static final int ARRAY_COLUMN = 9;
+
+  private XComponent document;
+  private Office office;
+
+  @BeforeAll
+  void write(Office shared) throws IOException {
+    office = shared;
+    document = office.newSpreadsheet();
+    for (FunctionSpec f : Catalogue.all()) {
+      Sheet sheet = Sheet.named(document, f.name());
+      head(sheet, f);
+      List<Cases.Case> cases = Cases.of(f.name());
+      for (int i = 0; i < cases.size(); i++) {
+        row(sheet, FIRST_ROW + i, cases.get(i));
+      }
+    }
+    Sheet.firstOf(document).calculate();
+  }
+
+  @AfterAll
+  void keep() throws IOException {
+    office.store(document, "calc8", Path.of("target/checks.ods"));
+    Office.discard(document);
+  }
+
+  private static void head(Sheet sheet, FunctionSpec f) {
+    sheet.text("A1", f.name() + ": " + f.sentence());
+    sheet.text("A3", "result").text("B3", "expected").text("C3", "right").text("D3", "formula");
+    sheet.text("E3", "tolerance").text("F3", "basis").text("G3", "source").text("H3", "note");
+    sheet.column("A1:C1", "Width", 4500).column("D1", "Width", 9000).column("G1", "Width", 9000);
+  }
+
+  private static void row(Sheet sheet, int row, Cases.Case c) {
+    if (!c.expectsFault() && c.value() instanceof Object[][] table) {
+      String block = block(row, table);
+      sheet.array(block, "=" + forCalc(c.formula()));
+      sheet.text("A" + row, "the block " + block);
+    } else {
+      sheet.put("A" + row, "=" + forCalc(c.formula()));
+    }
+    if (!c.expectsFault() && c.value() instanceof Double d) {
+      sheet.put("B" + row, d);
+      sheet.put("C" + row, "=IFERROR(ABS(A%1$d-B%1$d)<=%2$s;FALSE())".formatted(row, allowed(c)));
+    } else if (c.expectsFault()) {
+      sheet.text("B" + row, c.fault());
+      sheet.put("C" + row, "=ERRORTYPE(A%d)=%d".formatted(row, code(c.fault())));
+    } else if (c.value() instanceof String s) {
+      sheet.text("B" + row, s);
+      sheet.put("C" + row, "=EXACT(A%1$d;B%1$d)".formatted(row));
+    }
+    sheet.text("D" + row, c.formula()).text("E" + row, c.tolerance());
+    sheet.text("F" + row, c.basis()).text("G" + row, c.source()).text("H" + row, c.note());
+  }
+
+  private static double allowed(Cases.Case c) {
+    return c.allowed((Double) c.value());
+  }
+
+  private static int code(String fault) {
+    return switch (fault) {
+      case "Err:502" -> 502;
+      case "Err:523" -> 523;
+      case "#VALUE!" -> 519;
+      case "#N/A" -> 32767;
+      default -> throw new IllegalArgumentException(fault);
+    };
+  }
+
+  private static String block(int row, Object[][] table) {
+    return column(ARRAY_COLUMN)
+        + row
+        + ":"
+        + column(ARRAY_COLUMN + table[0].length - 1)
+        + (row + table.length - 1);
+  }
+
+  private static String column(int index) {
+    return index < 26
+        ? String.valueOf((char) ('A' + index))
+        : String.valueOf((char) ('A' + index / 26 - 1)) + (char) ('A' + index % 26);
+  }
+
+  /** The formula as Calc's API reads it. */
+  private static String forCalc(String formula) {
+    StringBuilder out = new StringBuilder();
+    String[] parts = formula.replaceFirst("^=", "").split("\"", -1);
+    for (int i = 0; i < parts.length; i++) {
+      out.append(i == 0 ? "" : "\"");
+      out.append(
+          i % 2 == 1
+              ? parts[i]
+              : parts[i].replaceAll("\\bTRUE\\b", "TRUE()").replaceAll("\\bFALSE\\b", "FALSE()"));
+    }
+    return out.toString();
+  }
+
+  static Stream<FunctionSpec> functions() {
+    return Catalogue.all().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("functions")
+  void comes_out_in_a_sheet(FunctionSpec f) {
+    Sheet sheet = Sheet.named(document, f.name());
+    List<Cases.Case> cases = Cases.of(f.name());
+    assertThat(cases).isNotEmpty();
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < cases.size(); i++) {
+      int row = FIRST_ROW + i;
+      Cases.Case c = cases.get(i);
+      if (!c.expectsFault() && c.value() instanceof Object[][] table) {
+        if (!same(sheet.data(block(row, table)), table, c)) {
+          wrong.add(c + ", shown " + java.util.Arrays.deepToString(sheet.data(block(row, table))));
+        }
+      } else if (sheet.number("C" + row) != 1 || sheet.error("C" + row) != 0) {
+        wrong.add(c + ", shown " + sheet.shown("A" + row));
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  private static boolean same(Object[][] shown, Object[][] expected, Cases.Case c) {
+    for (int r = 0; r < expected.length; r++) {
+      for (int k = 0; k < expected[r].length; k++) {
+        boolean right =
+            expected[r][k] instanceof Double d
+                ? shown[r][k] instanceof Double s && Math.abs(s - d) <= c.allowed(d)
+                : expected[r][k].equals(shown[r][k]);
+        if (!right) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+}
