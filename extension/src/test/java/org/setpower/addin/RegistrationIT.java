@@ -3,8 +3,9 @@ package org.setpower.addin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.FunctionArgument;
-import com.sun.star.sheet.XFunctionDescriptions;
+import com.sun.star.uno.AnyConverter;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.function.Function;
@@ -22,25 +23,23 @@ import org.setpower.sheet.Parameter;
 @ExtendWith(SharedOffice.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class RegistrationIT {
-  private XFunctionDescriptions descriptions;
+  private XNameAccess descriptions;
 
   @BeforeAll
   void ask(Office office) {
-    descriptions =
-        office.service(
-            XFunctionDescriptions.class, "com.sun.star.sheet.FunctionDescriptions");
+    descriptions = office.service(XNameAccess.class, "com.sun.star.sheet.FunctionDescriptions");
   }
 
   @Test
-  void the_wizard_shows_every_function_with_its_parameters()
-      throws com.sun.star.uno.Exception {
+  void the_wizard_shows_every_function_with_its_parameters() throws com.sun.star.uno.Exception {
     for (FunctionSpec f : Catalogue.all()) {
       assertThat(descriptions.hasByName(f.name())).as(f.name()).isTrue();
       Map<String, Object> shown =
           Arrays.stream((PropertyValue[]) descriptions.getByName(f.name()))
               .collect(Collectors.toMap(p -> p.Name, p -> p.Value));
       assertThat(shown.get("Description")).isEqualTo(f.sentence());
-      FunctionArgument[] arguments = (FunctionArgument[]) shown.get("Arguments");
+      FunctionArgument[] arguments =
+          (FunctionArgument[]) AnyConverter.toArray(shown.get("Arguments"));
       assertThat(Arrays.stream(arguments).map(a -> a.Name))
           .as(f.name())
           .containsExactlyElementsOf(names(f, Parameter::name));
@@ -50,8 +49,7 @@ class RegistrationIT {
     }
   }
 
-  private static java.util.List<String> names(
-      FunctionSpec f, Function<Parameter<?>, String> what) {
+  private static java.util.List<String> names(FunctionSpec f, Function<Parameter<?>, String> what) {
     return f.parameters().stream().map(what).toList();
   }
 }

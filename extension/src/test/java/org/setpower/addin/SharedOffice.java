@@ -27,7 +27,7 @@ public final class SharedOffice implements ParameterResolver {
         .office;
   }
 
-  private static final class Running implements ExtensionContext.Store.CloseableResource {
+  private static final class Running implements AutoCloseable {
     private final Office office;
 
     Running() {

@@ -80,7 +80,7 @@ public final class Cases {
     /** How far a number may be off. */
     public double allowed(double value) {
       if (tolerance.isEmpty()) {
-        return 1e-12 * Math.max(1e-300, Math.abs(value));
+        return 1e-12 * Math.abs(value);
       }
       return tolerance.endsWith("%")
           ? Double.parseDouble(tolerance.substring(0, tolerance.length() - 1))

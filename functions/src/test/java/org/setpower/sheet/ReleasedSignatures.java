@@ -59,7 +59,8 @@ public final class ReleasedSignatures {
       if (!released.containsKey(f.name())) {
         lines.add(args[0] + "\t" + of(f));
       } else if (!released.get(f.name()).equals(of(f))) {
-        lines.replaceAll(l -> l.endsWith("\t" + released.get(f.name())) ? args[0] + "\t" + of(f) : l);
+        lines.replaceAll(
+            l -> l.endsWith("\t" + released.get(f.name())) ? args[0] + "\t" + of(f) : l);
       }
     }
     Files.write(LIST, lines, StandardCharsets.UTF_8);
