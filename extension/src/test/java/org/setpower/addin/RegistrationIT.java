@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.FunctionArgument;
-import com.sun.star.uno.AnyConverter;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.function.Function;
