@@ -20,6 +20,8 @@ public enum BaseReason implements Reason {
       "{0} is \"{1}\", which is not a date from 1990 to 2199; use a date cell or text such as"
           + " \"2027-01-28\""),
   UNKNOWN_WORD(Fault.DOMAIN, "{0} \"{1}\" is not known; it can be {2}"),
+  DC_POWER_FACTOR(
+      Fault.DOMAIN, "power_factor is {0}, but direct current has none; leave it out or write 1"),
   ONE_VALUE(Fault.WRONG_KIND, "{0} must be one value, not a range of {1} cells"),
   SHAPES_DIFFER(
       Fault.WRONG_KIND, "the ranges differ in size: {0} has {1}, the result would have {2}"),

@@ -14,8 +14,6 @@ public enum CableReason implements Reason {
       "{0} is {1} mm²; the standard sizes are {2} mm² (for a gauge write \"12 AWG\")"),
   NO_RESISTANCE(
       Fault.NO_ANSWER, "no table here gives the resistance of {0} in {1}; take the next size"),
-  DC_POWER_FACTOR(
-      Fault.DOMAIN, "power_factor is {0}, but direct current has none; leave it out or write 1"),
   CANNOT_CARRY(
       Fault.NO_ANSWER,
       "this cable cannot carry {0} W from {2} V: at most {1} W could arrive; take a thicker or"

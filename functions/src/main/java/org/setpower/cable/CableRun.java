@@ -1,5 +1,6 @@
 package org.setpower.cable;
 
+import org.setpower.base.PhaseSystem;
 import org.setpower.base.Refusal;
 import org.setpower.base.Require;
 
@@ -29,9 +30,7 @@ public record CableRun(PhaseSystem system, double powerFactor, double ohms, doub
       double powerFactor,
       double conductorTemp,
       double parallel) {
-    if (system == PhaseSystem.DC && powerFactor != 1) {
-      throw new Refusal(CableReason.DC_POWER_FACTOR, powerFactor);
-    }
+    system.requirePowerFactor(powerFactor);
     Require.atLeast("length", length, 0);
     Conductor conductor = Conductor.of(size);
     double km = length / 1000 / parallel;

@@ -2,13 +2,13 @@ package org.setpower.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.setpower.base.PhaseSystem;
 import org.setpower.base.Step;
 import org.setpower.base.Unit;
 import org.setpower.cable.CableReason;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.Conductor;
 import org.setpower.cable.Metal;
-import org.setpower.cable.PhaseSystem;
 
 /** CABLE: wire and runs. */
 public final class CableFunctions {
@@ -76,7 +76,7 @@ public final class CableFunctions {
           .caution(
               "Lamps and cameras that hold their watts draw more as the volts sag: size cable and"
                   + " breaker on CABLE.ENDAMPS")
-          .refuses(CableReason.NO_RESISTANCE, CableReason.DC_POWER_FACTOR)
+          .refuses(CableReason.NO_RESISTANCE)
           .example("=CABLE.DROP(\"12 AWG\";10;8.33)", 1.03)
           .shows(a -> runSteps(a, run(a)))
           .by(a -> run(a).drop(a.get(Parameters.AMPS)));
@@ -89,7 +89,7 @@ public final class CableFunctions {
           .gives(Unit.VOLT, "Volts at the load")
           .formula("upper root of V⁴ + V²·(2(PR+QX) − Vs²) + (P²+Q²)(R²+X²) = 0, per phase")
           .source("exact solution of the circuit; three-phase: line-to-line volts")
-          .refuses(CableReason.NO_RESISTANCE, CableReason.DC_POWER_FACTOR, CableReason.CANNOT_CARRY)
+          .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
           .example("=CABLE.ENDVOLTS(\"12 AWG\";10;200;24)", 22.92)
           .shows(CableFunctions::endSteps)
           .by(a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(Parameters.SUPPLY_VOLTS)));
@@ -102,7 +102,7 @@ public final class CableFunctions {
           .gives(Unit.AMPERE, "Current in a line")
           .formula("P/(V·pf), three-phase P/(√3·V·pf), V = CABLE.ENDVOLTS")
           .source("exact solution of the circuit")
-          .refuses(CableReason.NO_RESISTANCE, CableReason.DC_POWER_FACTOR, CableReason.CANNOT_CARRY)
+          .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
           .example("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)", 21.37)
           .shows(CableFunctions::endSteps)
           .by(a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(Parameters.SUPPLY_VOLTS)));

@@ -1,8 +1,47 @@
 package org.setpower.sheet;
 
+import org.setpower.base.PhaseSystem;
+import org.setpower.base.Unit;
+import org.setpower.supply.Load;
+
 /** LOAD: what is plugged in. */
 public final class LoadFunctions {
   private LoadFunctions() {}
 
   static final Group GROUP = new Group("LOAD", "what is plugged in");
+
+  public static final FunctionSpec AMPS =
+      GROUP
+          .function("AMPS")
+          .says("Returns the amps that a load draws in each line")
+          .takes(
+              Parameters.WATTS,
+              Parameters.LINE_VOLTS,
+              Parameters.SYSTEM.orElse(PhaseSystem.ONE),
+              Parameters.POWER_FACTOR.orElse(1.0))
+          .gives(Unit.AMPERE, "Current in a line")
+          .formula("P/(U·pf), three-phase P/(√3·U·pf)")
+          .source("identities of alternating current")
+          .caution(
+              "Steady current: the inrush of LED drivers and motors is not in it. For a pack use the"
+                  + " cut-off volts: the current is highest when it is nearly empty")
+          .example("=LOAD.AMPS(1600;230;\"1PH\";0.98)", 7.0985)
+          .by(
+              a ->
+                  Load.amps(
+                      a.get(Parameters.WATTS),
+                      a.get(Parameters.LINE_VOLTS),
+                      a.get(Parameters.SYSTEM),
+                      a.get(Parameters.POWER_FACTOR)));
+
+  public static final FunctionSpec VA =
+      GROUP
+          .function("VA")
+          .says("Returns the apparent power of a load")
+          .takes(Parameters.WATTS, Parameters.POWER_FACTOR.orElse(1.0))
+          .gives(Unit.VOLT_AMPERE, "Apparent power")
+          .formula("P/pf")
+          .source("identity of alternating current")
+          .example("=LOAD.VA(400;0.96)", 416.667)
+          .by(a -> Load.voltAmperes(a.get(Parameters.WATTS), a.get(Parameters.POWER_FACTOR)));
 }

@@ -9,19 +9,21 @@ import java.util.List;
 import org.setpower.base.BaseReason;
 import org.setpower.base.Dates;
 import org.setpower.base.Length;
+import org.setpower.base.PhaseSystem;
 import org.setpower.base.Refusal;
 import org.setpower.base.Require;
 import org.setpower.base.Temperature;
 import org.setpower.base.Unit;
 import org.setpower.cable.CableSize;
 import org.setpower.cable.Metal;
-import org.setpower.cable.PhaseSystem;
 import org.setpower.flight.Carried;
 import org.setpower.flight.FlightChemistry;
 import org.setpower.flight.Packing;
 import org.setpower.flight.RuleBook;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.PlateFeed;
+import org.setpower.supply.Feed;
+import org.setpower.supply.Neutral;
 
 /**
  * The words that functions share, each declared once. A function takes them and may set defaults.
@@ -211,7 +213,44 @@ public final class Parameters {
           SINGLE,
           Readers.word(Packing.class));
 
+  // --- supply ----------------------------------------------------------------------------------
+
+  public static final Parameter<Double> LINE_VOLTS =
+      positive("volts", "Volts of the supply; three-phase: line to line", Unit.VOLT);
+
+  public static final Parameter<Double> LEG_1 = leg("a1");
+  public static final Parameter<Double> LEG_2 = leg("a2");
+  public static final Parameter<Double> LEG_3 = leg("a3");
+
+  public static final Parameter<Double> PF_1 = legPowerFactor("pf1");
+  public static final Parameter<Double> PF_2 = legPowerFactor("pf2");
+  public static final Parameter<Double> PF_3 = legPowerFactor("pf3");
+
+  public static final Parameter<Double> THIRD_HARMONIC =
+      share("third_harmonic", "Third harmonic of the current, share of the fundamental");
+
+  public static final Parameter<Feed> SUPPLY =
+      Parameter.of(
+          "supply",
+          "\"3PH\", or \"split\" for two legs of opposite sign (120/240 V)",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Feed.class));
+
   // --- how they are made -----------------------------------------------------------------------
+
+  private static Parameter<Double> leg(String name) {
+    return notNegative(name, "Current of leg " + name.charAt(1) + ", true rms", Unit.AMPERE);
+  }
+
+  private static Parameter<Double> legPowerFactor(String name) {
+    return Parameter.of(
+        name,
+        "Displacement power factor of leg " + name.charAt(2) + ", negative when it leads",
+        Unit.SHARE,
+        SINGLE,
+        Readers.number(Neutral::requirePowerFactor));
+  }
 
   /** A number of 0 or more. */
   static Parameter<Double> notNegative(String name, String phrase, Unit unit) {

@@ -1,7 +1,6 @@
-package org.setpower.cable;
+package org.setpower.base;
 
 import java.util.List;
-import org.setpower.base.Word;
 
 /** How a supply reaches a load: direct current, one phase, or balanced three-phase. */
 public enum PhaseSystem implements Word {
@@ -41,5 +40,13 @@ public enum PhaseSystem implements Word {
   /** How many conductors carry the line current: 2, 2, 3. */
   public int loadedConductors() {
     return loadedConductors;
+  }
+
+  /** A power factor as this system can have it: direct current has none. */
+  public double requirePowerFactor(double powerFactor) {
+    if (this == DC && powerFactor != 1) {
+      throw new Refusal(BaseReason.DC_POWER_FACTOR, powerFactor);
+    }
+    return powerFactor;
   }
 }
