@@ -9,7 +9,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.SheetFunctions;
 
 /**
  * Days of a document, which may count from another day than ours (1899-12-30): an option of every
@@ -32,7 +31,7 @@ final class DocumentCalendar {
   Object[] inOurs(FunctionSpec function, Object[] arguments) {
     if (!function.takesRest()) {
       shift(function, arguments, 0);
-    } else if (function == SheetFunctions.WHY && arguments[0] instanceof String name) {
+    } else if (arguments.length > 0 && arguments[0] instanceof String name) {
       Optional<FunctionSpec> asked = Catalogue.find(name);
       asked.filter(f -> !f.takesRest()).ifPresent(f -> shift(f, arguments, 1));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.setpower.base.BaseReason;
+import org.setpower.base.Numbers;
 import org.setpower.base.Reason;
 import org.setpower.base.Refusal;
 import org.setpower.base.Step;
@@ -106,7 +107,7 @@ public final class FunctionSpec {
     return this;
   }
 
-  /** An example and its result: a Double or a String. */
+  /** An example and its result: a Double or a String; of an array its first cell. */
   public FunctionSpec example(String call, Object result) {
     List<Example> more = new ArrayList<>(examples);
     more.add(new Example(call, result));
@@ -170,21 +171,36 @@ public final class FunctionSpec {
     return new Arguments(this, values);
   }
 
-  /** How a number came about: the inputs, the steps, the result as the last row. */
+  /**
+   * How an answer came about: the inputs (a range by its size), the steps, and the answer as the
+   * last row; of an array each row is one step whose value is its first number.
+   */
   public List<Step> working(Object... raw) {
     Arguments arguments = read(raw);
     List<Step> all = new ArrayList<>();
     for (int i = 0; i < parameters.size(); i++) {
-      Parameter<?> p = parameters.get(i);
       boolean given = i < raw.length && raw[i] != null;
-      Object value = given ? raw[i] : p.fallbackWords();
-      if (!(value instanceof Object[][])) {
-        all.add(new Step(p.name(), p.phrase(), value, p.unit(), given ? "" : "default"));
-      }
+      all.add(parameters.get(i).step(given ? raw[i] : null));
     }
     all.addAll(steps.apply(arguments));
-    all.add(new Step(name, resultWords, callOnce(raw), unit, source));
+    Object result = callOnce(raw);
+    if (result instanceof Object[][] table) {
+      for (int r = 0; r < table.length; r++) {
+        all.add(new Step("row " + (r + 1), words(table[r]), table[r][0], unit, source));
+      }
+    } else {
+      all.add(new Step(name, resultWords, result, unit, source));
+    }
     return List.copyOf(all);
+  }
+
+  private String words(Object[] row) {
+    List<String> cells = new ArrayList<>();
+    for (int c = 0; c < row.length; c++) {
+      String cell = row[c] instanceof Double d ? Numbers.words(d) : String.valueOf(row[c]);
+      cells.add((c < columns.size() ? columns.get(c) + " " : "") + cell);
+    }
+    return String.join(", ", cells);
   }
 
   int indexOf(Parameter<?> parameter) {

@@ -3,6 +3,7 @@ package org.setpower.sheet;
 import java.util.List;
 import org.setpower.base.BaseReason;
 import org.setpower.base.Refusal;
+import org.setpower.base.Step;
 import org.setpower.base.Unit;
 
 /**
@@ -102,6 +103,19 @@ public final class Parameter<T> {
   /** Left out, or an empty text where leaving out is allowed. */
   private boolean isOmitted(Object raw) {
     return raw == null || (optional && raw instanceof String s && s.isBlank());
+  }
+
+  /** The input as the first lines of a working show it. */
+  Step step(Object raw) {
+    if (isOmitted(raw)) {
+      Object value = fallback instanceof Double ? fallback : fallbackWords;
+      return new Step(name, phrase, value, unit, "default");
+    }
+    if (raw instanceof Object[][] range) {
+      String size = range.length + " rows × " + (range.length == 0 ? 0 : range[0].length);
+      return new Step(name, phrase, size, unit, "given");
+    }
+    return new Step(name, phrase, raw, unit, "given");
   }
 
   boolean is(Parameter<?> other) {

@@ -46,6 +46,16 @@ public final class SheetFunctions {
           .example("=SHEET.WHY(\"CABLE.AREA\";\"12 AWG\")", FINE)
           .by(a -> why(a.get(FUNCTION_NAME), a.get(ARGUMENTS)));
 
+  public static final FunctionSpec WORKING =
+      GROUP
+          .function("WORKING")
+          .says("Returns how the answer of a function came about, step by step")
+          .takes(FUNCTION_NAME, ARGUMENTS)
+          .givesTable("Steps", "symbol", "words", "value", "unit", "source")
+          .source("the function named")
+          .example("=SHEET.WORKING(\"CABLE.AREA\";\"2.5 mm²\")", "size")
+          .by(a -> working(a.get(FUNCTION_NAME), a.get(ARGUMENTS)));
+
   public static final FunctionSpec VERSION =
       GROUP
           .function("VERSION")
@@ -55,11 +65,20 @@ public final class SheetFunctions {
           .source("this extension")
           .by(a -> Version.NUMBER);
 
+  private static Object[][] working(String functionName, Object[] arguments) {
+    return named(functionName).working(arguments).stream()
+        .map(s -> new Object[] {s.symbol(), s.words(), s.value(), s.unit().symbol(), s.source()})
+        .toArray(Object[][]::new);
+  }
+
+  private static FunctionSpec named(String functionName) {
+    return Catalogue.find(functionName)
+        .filter(f -> f != WORKING)
+        .orElseThrow(() -> new Refusal(BaseReason.NO_SUCH_FUNCTION, Word.shortened(functionName)));
+  }
+
   private static String why(String functionName, Object[] arguments) {
-    FunctionSpec spec =
-        Catalogue.find(functionName)
-            .orElseThrow(
-                () -> new Refusal(BaseReason.NO_SUCH_FUNCTION, Word.shortened(functionName)));
+    FunctionSpec spec = named(functionName);
     try {
       Object result = spec.call(arguments);
       return result instanceof Object[][] cells ? firstRefusal(cells) : FINE;
