@@ -37,7 +37,8 @@ troubles() {
   local lines
   lines=$(tail -n "+$1" "$LOG" |
     grep -E '^\[ERROR\]|^E: |^Err:|^error|^Error|^Exception|Caused by|No space left|: not found' |
-    grep -v -E '^\[ERROR\] *$|-> \[Help|\[Help [0-9]|Re-run Maven|full stack trace|more information about|After correcting|mvn <args>' |
+    sed 's/ -> \[Help [0-9]*\]$//' |
+    grep -v -E '^\[ERROR\] *$|\[Help [0-9]|Re-run Maven|full stack trace|more information about|After correcting|mvn <args>' |
     uniq | head -n 25)
   [ -n "$lines" ] || lines=$(tail -n "+$1" "$LOG" | tail -n 15)
   printf '%s\n' "$lines" | cut -c 1-300 | sed 's/^/    /'
