@@ -57,7 +57,7 @@ step() {
   while kill -0 "$running" 2>/dev/null; do
     sleep 0.5
     if ((SECONDS - began >= beat)); then
-      last=$(tail -n 1 "$LOG" | tr -d '\r' | sed 's/^\[INFO\] *//' | cut -c 1-90)
+      last=$(tail -n 1 "$LOG" | sed -e 's/\r//g; s/\x1b\[[0-9;]*m//g; s/^\[INFO\] *//; s/^== .*//' | cut -c 1-90)
       printf '  %4d s  %s\n' "$((SECONDS - began))" "$last"
       beat=$((SECONDS - began + BEAT))
     fi
@@ -91,9 +91,12 @@ find_jdk() {
   return 1
 }
 
+office_home() {
+  dirname "$(dirname "$(readlink -f "$(command -v soffice)")")"
+}
+
 office_has() { # office_has PATH, seen from the office's own folder
-  local soffice
-  soffice=$(readlink -f "$(command -v soffice)") && [ -e "$(dirname "$soffice")/../$1" ]
+  [ -e "$(office_home)/$1" ]
 }
 
 has_font() {
@@ -135,6 +138,9 @@ look_for() { # look_for KIND…
         need libreoffice-dev "LibreOffice's development kit" office_has sdk/bin/unoidl-write
         need fonts-liberation "the Liberation fonts" has_font "liberation"
         need poppler-utils "the Poppler tools (pdftoppm)" command -v pdftoppm
+        ;;
+      python)
+        need python3-uno "LibreOffice's Python support" office_has program/pythonloader.py
         ;;
       oracles)
         need ngspice "ngspice" command -v ngspice

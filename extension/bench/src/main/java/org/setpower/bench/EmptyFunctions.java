@@ -4,6 +4,7 @@ import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
 import com.sun.star.lib.uno.helper.WeakBase;
+import java.util.Arrays;
 
 /** An add-in that computes nothing: what a call costs before we do anything. */
 public final class EmptyFunctions extends WeakBase implements XEmpty, XServiceInfo {
@@ -19,7 +20,13 @@ public final class EmptyFunctions extends WeakBase implements XEmpty, XServiceIn
 
   @Override
   public Object emptyDrop(Object a, Object b, Object c, Object d, Object e, Object f, Object g) {
-    return ZERO;
+    return c instanceof Object[][] range ? zeros(range.length) : ZERO;
+  }
+
+  private static Object[][] zeros(int rows) {
+    Object[][] column = new Object[rows][];
+    Arrays.setAll(column, row -> new Object[] {ZERO});
+    return column;
   }
 
   @Override

@@ -11,7 +11,7 @@ public interface XEmpty extends XInterface {
     new MethodTypeInfo("emptyDrop", 0, 0), new MethodTypeInfo("emptyEndVolts", 1, 0)
   };
 
-  /** Gives 0. */
+  /** Gives 0, or a column of 0 as long as {@code c}. */
   Object emptyDrop(Object a, Object b, Object c, Object d, Object e, Object f, Object g);
 
   /** Gives 0. */
