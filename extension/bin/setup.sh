@@ -91,12 +91,26 @@ find_jdk() {
   return 1
 }
 
+# The office's own folder: the caller's choice, or that of the soffice on the path.
 office_home() {
-  dirname "$(dirname "$(readlink -f "$(command -v soffice)")")"
+  if [ -n "$SETPOWER_OFFICE_HOME" ]; then
+    echo "$SETPOWER_OFFICE_HOME"
+  else
+    dirname "$(dirname "$(readlink -f "$(command -v soffice)")")"
+  fi
 }
 
 office_has() { # office_has PATH, seen from the office's own folder
   [ -e "$(office_home)/$1" ]
+}
+
+# Build, tests and demo take the same office.
+choose_office() {
+  SETPOWER_OFFICE_HOME=$(office_home)
+  export SETPOWER_OFFICE_HOME
+  if [ -z "$SETPOWER_OFFICE_ROOT" ]; then
+    export SETPOWER_OFFICE="${SETPOWER_OFFICE:-$SETPOWER_OFFICE_HOME/program/soffice}"
+  fi
 }
 
 has_font() {
@@ -133,7 +147,7 @@ look_for() { # look_for KIND…
         need maven "Apache Maven 3.6 or newer" command -v mvn
         ;;
       office)
-        need libreoffice-calc "LibreOffice Calc 7.4 or newer" command -v soffice
+        need libreoffice-calc "LibreOffice Calc 7.4 or newer" office_has program/soffice
         need libreoffice-java-common "LibreOffice's Java support" office_has share/Scripts/java
         need libreoffice-dev "LibreOffice's development kit" office_has sdk/bin/unoidl-write
         need fonts-liberation "the Liberation fonts" has_font "liberation"
@@ -155,7 +169,11 @@ look_for() { # look_for KIND…
 set_up() {
   open_log
   look_for "$@"
-  [ "${#packages[@]}" -gt 0 ] || return 0
+  [ "${#packages[@]}" = 0 ] || install "$@"
+  choose_office
+}
+
+install() {
   if ! command -v apt-get >/dev/null; then
     stop 2 "Please install, then run this again:" "${names[@]/#/  }"
   fi
