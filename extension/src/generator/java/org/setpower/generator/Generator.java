@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 
@@ -25,6 +26,12 @@ public final class Generator {
     write(target.resolve("idl/org/setpower/XFunctions.idl"), Idl.of(functions));
     write(target.resolve("java/org/setpower/addin/FunctionsAddIn.java"), AddInClass.of(functions));
     write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions));
+    for (Markup markup : List.of(new Markup.Html(), new Markup.Markdown())) {
+      Path folder = target.resolve("reference" + markup.ending());
+      for (Map.Entry<String, String> page : Reference.pages(markup).entrySet()) {
+        write(folder.resolve(page.getKey() + markup.ending()), page.getValue());
+      }
+    }
   }
 
   /** Writes only what changed, so that an unchanged catalogue compiles nothing again. */
