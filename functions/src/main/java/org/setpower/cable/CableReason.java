@@ -17,7 +17,29 @@ public enum CableReason implements Reason {
   CANNOT_CARRY(
       Fault.NO_ANSWER,
       "this cable cannot carry {0} W from {2} V: at most {1} W could arrive; take a thicker or"
-          + " shorter cable or more volts");
+          + " shorter cable or more volts"),
+  NO_RATING(Fault.NO_ANSWER, "no table here gives the current rating of {0} as \"{1}\" cable"),
+  TOO_HOT(
+      Fault.NO_ANSWER,
+      "ambient is {0} °C; the tables of this cable end at {1} °C: shade it or use heat-resisting"
+          + " cable by its maker's figures"),
+  LAID_BEYOND_TABLE(
+      Fault.NO_ANSWER, "{0} {1} are more than the tables know ({2}); spread or unwind the cable"),
+  CLOSED_DRUM(
+      Fault.NO_ANSWER, "no table rates a loaded cable on a closed drum; unwind it before use"),
+  NO_BREAKER(Fault.NO_ANSWER, "{0} A is above the largest {1} breaker of the list ({2} A)"),
+  OVER_RATING(
+      Fault.NO_ANSWER, "{0} A is more than {1} carries ({2} A at 30 °C); take a thicker cable"),
+  BREAKER_BELOW_LOAD(
+      Fault.DOMAIN, "breaker is {0} A, less than the {1} A of the load: it would trip"),
+  NO_SIZE_FOR_BREAKER(
+      Fault.NO_ANSWER,
+      "no {0} size as \"{1}\" cable laid like this is rated for a breaker of {2} A; split the load,"
+          + " lay the cable open or name a smaller breaker"),
+  NO_SIZE_FOR_DROP(
+      Fault.NO_ANSWER,
+      "even {0} loses {1} V of the {2} V allowed; shorten the run, split the load or raise the"
+          + " volts");
 
   private final Fault fault;
   private final String sentence;

@@ -5,10 +5,15 @@ import java.util.List;
 import org.setpower.base.PhaseSystem;
 import org.setpower.base.Step;
 import org.setpower.base.Unit;
+import org.setpower.cable.Ampacity;
 import org.setpower.cable.CableReason;
 import org.setpower.cable.CableRun;
+import org.setpower.cable.CableSize;
 import org.setpower.cable.Conductor;
+import org.setpower.cable.Laid;
 import org.setpower.cable.Metal;
+import org.setpower.cable.Protection;
+import org.setpower.cable.Sizing;
 
 /** CABLE: wire and runs. */
 public final class CableFunctions {
@@ -125,6 +130,249 @@ public final class CableFunctions {
           .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.579)
           .shows(a -> runSteps(a, run(a, 1)))
           .by(a -> run(a, 1).heat(a.get(Parameters.AMPS)));
+
+  public static final FunctionSpec AMPACITY =
+      GROUP
+          .function("AMPACITY")
+          .says("Returns the amps that one cable carries")
+          .takes(
+              Parameters.SIZE,
+              Parameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
+              Parameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              Parameters.LOADED_CONDUCTORS.orElse(2.0),
+              Parameters.LAID.orElse(Laid.FREELY, "free"))
+          .gives(Unit.AMPERE, "Current rating of one circuit")
+          .formula("table rating × factor for the air × factor for how it lies")
+          .source(
+              "NEC 400.5(A), 310.16 with 240.4(D), 310.15; 30 CFR 18 Appendix I; BS 7671 Tables 4F1A"
+                  + " and 4F3A; IEC 60364-5-52 B.52.17. 60 °C columns (building 75 °C above 1 AWG)")
+          .caution(
+              "A loaded cable on its drum is a common way to burn it. \"feeder\" is for single cores"
+                  + " that do not touch, never for multi-core. Parallel cables: the rating stays that"
+                  + " of one")
+          .refuses(
+              CableReason.NO_RATING,
+              CableReason.TOO_HOT,
+              CableReason.LAID_BEYOND_TABLE,
+              CableReason.CLOSED_DRUM)
+          .example("=CABLE.AMPACITY(\"2.5 mm²\";\"cord\";30;2;\"drum 3 layers\")", 11.25)
+          .shows(CableFunctions::ampacitySteps)
+          .by(a -> ampacity(a).amps());
+
+  public static final FunctionSpec BREAKER =
+      GROUP
+          .function("BREAKER")
+          .says("Returns the next standard breaker rating for a current")
+          .takes(
+              Parameters.AMPS,
+              Parameters.STANDARD.orElse(Protection.Standard.IEC),
+              Parameters.CONTINUOUS.orElse(true, "TRUE"))
+          .gives(Unit.AMPERE, "Rating of the breaker")
+          .formula("IEC: smallest rating ≥ amps; NEC: ≥ 1.25 × amps when continuous")
+          .source("IEC 60898-1, IEC 60947-2, IEC 60364-4-43; NEC 240.6(A), 210.20")
+          .caution(
+              "It protects a cable only if the cable is rated for the breaker. Breakers for"
+                  + " alternating current may not break direct current")
+          .refuses(CableReason.NO_BREAKER)
+          .example("=CABLE.BREAKER(16;\"NEC\")", 20.0)
+          .by(
+              a ->
+                  Protection.breaker(
+                      a.get(Parameters.AMPS),
+                      a.get(Parameters.STANDARD),
+                      a.get(Parameters.CONTINUOUS)));
+
+  public static final FunctionSpec REACH =
+      GROUP
+          .function("REACH")
+          .says("Returns the longest one-way run of a cable within a drop limit")
+          .takes(
+              Parameters.SIZE,
+              Parameters.AMPS,
+              Parameters.LINE_VOLTS,
+              Parameters.MAX_DROP.orElse(0.03, "3 %"),
+              Parameters.SYSTEM.orElse(PhaseSystem.DC),
+              Parameters.POWER_FACTOR.orElse(1.0),
+              Parameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              Parameters.METHOD.orElse(Ampacity.Method.FLEXIBLE))
+          .gives(Unit.METRE, "Longest run, one way")
+          .formula("inverse of CABLE.DROP")
+          .source("see CABLE.DROP; rating: CABLE.AMPACITY at 30 °C")
+          .caution("It says nothing of the earth loop: see CABLE.TRIPS")
+          .refuses(CableReason.NO_RESISTANCE, CableReason.NO_RATING, CableReason.OVER_RATING)
+          .example("=CABLE.REACH(\"2.5 mm²\";16;230;5%;\"1PH\")", 38.917)
+          .by(
+              a ->
+                  Sizing.reach(
+                      a.get(Parameters.SIZE),
+                      a.get(Parameters.AMPS),
+                      a.get(Parameters.LINE_VOLTS),
+                      a.get(Parameters.MAX_DROP),
+                      a.get(Parameters.SYSTEM),
+                      a.get(Parameters.POWER_FACTOR),
+                      a.get(Parameters.CONDUCTOR_TEMP),
+                      a.get(Parameters.METHOD)));
+
+  public static final FunctionSpec GAUGE =
+      GROUP
+          .function("GAUGE")
+          .says("Returns the smallest standard cable size that meets the drop and the rating")
+          .takes(
+              Parameters.LENGTH,
+              Parameters.AMPS,
+              Parameters.LINE_VOLTS,
+              Parameters.MAX_DROP.orElse(0.03, "3 %"),
+              Parameters.FAMILY.orElse(CableSize.Family.AWG),
+              Parameters.SYSTEM.orElse(PhaseSystem.DC),
+              Parameters.POWER_FACTOR.orElse(1.0),
+              Parameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              Parameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 3"),
+              Parameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
+              Parameters.LAID.orElse(Laid.FREELY, "free"),
+              Parameters.BREAKER.orElse(null, "CABLE.BREAKER of the amps"))
+          .givesText("Cable size")
+          .formula("first size with drop at 60 °C ≤ limit and rating ≥ breaker")
+          .source("see CABLE.DROP, CABLE.AMPACITY and CABLE.BREAKER (NEC for AWG, IEC for mm²)")
+          .caution(
+              "A cable behind a breaker above its rating is the fire: name the breaker that really"
+                  + " stands ahead of it")
+          .refuses(
+              CableReason.BREAKER_BELOW_LOAD,
+              CableReason.NO_BREAKER,
+              CableReason.NO_SIZE_FOR_BREAKER,
+              CableReason.NO_SIZE_FOR_DROP,
+              CableReason.TOO_HOT)
+          .example("=CABLE.GAUGE(30;13;230;5%;\"mm²\";\"1PH\")", "2.5 mm²")
+          .shows(CableFunctions::gaugeSteps)
+          .by(a -> Sizing.gauge(a.get(Parameters.FAMILY), need(a)).toString());
+
+  public static final FunctionSpec LOOP =
+      GROUP
+          .function("LOOP")
+          .says("Returns the line-to-earth loop at the end of a cable, cold")
+          .takes(
+              Parameters.SIZE,
+              Parameters.LENGTH,
+              Parameters.SOURCE_OHMS,
+              Parameters.EARTH_SIZE.orElse(null, "the same size"))
+          .gives(Unit.OHM, "Loop at 20 °C")
+          .formula("source + L·(R line + R earth)")
+          .source("IEC 60364-4-41; resistances as in CABLE.RESISTANCE at 20 °C")
+          .caution("A planning figure: it replaces no measurement")
+          .refuses(CableReason.NO_RESISTANCE)
+          .example("=CABLE.LOOP(\"2.5 mm²\";50;0.35)", 1.148)
+          .by(
+              a ->
+                  Protection.loop(
+                      a.get(Parameters.SIZE),
+                      a.get(Parameters.LENGTH),
+                      a.get(Parameters.SOURCE_OHMS),
+                      a.get(Parameters.EARTH_SIZE) == null
+                          ? a.get(Parameters.SIZE)
+                          : a.get(Parameters.EARTH_SIZE)));
+
+  public static final FunctionSpec TRIPS =
+      GROUP
+          .function("TRIPS")
+          .says("Returns 1 if a dead earth fault trips the breaker at once, 0 if it does not")
+          .takes(
+              Parameters.LOOP_OHMS,
+              Parameters.BREAKER,
+              Parameters.CURVE.orElse(Protection.Curve.C),
+              Parameters.VOLTS_TO_EARTH.orElse(230.0))
+          .gives(Unit.NONE, "1 if it trips at once")
+          .formula("0.8·U₀/Z ≥ 5, 10, 20 × breaker (curve B, C, D)")
+          .source("IEC 60898-1; BS 7671 Appendix 3 (0.8 for a loop met cold)")
+          .caution(
+              "0: shorten, thicken or rely on an RCD. 1 replaces no test, and a generator may not"
+                  + " feed that current at all")
+          .example("=CABLE.TRIPS(1.148;16;\"C\")", 1.0)
+          .shows(CableFunctions::tripSteps)
+          .by(
+              a ->
+                  Protection.trips(
+                          a.get(Parameters.LOOP_OHMS),
+                          a.get(Parameters.BREAKER),
+                          a.get(Parameters.CURVE),
+                          a.get(Parameters.VOLTS_TO_EARTH))
+                      ? 1.0
+                      : 0.0);
+
+  private static Ampacity ampacity(Arguments a) {
+    return Ampacity.of(
+        a.get(Parameters.SIZE),
+        a.get(Parameters.METHOD),
+        a.get(Parameters.AMBIENT),
+        a.get(Parameters.LOADED_CONDUCTORS).intValue(),
+        a.get(Parameters.LAID));
+  }
+
+  private static List<Step> ampacitySteps(Arguments a) {
+    Ampacity rating = ampacity(a);
+    return ratingSteps(rating);
+  }
+
+  private static List<Step> ratingSteps(Ampacity rating) {
+    return List.of(
+        new Step("I₀", "rating in the table", rating.tableAmps(), Unit.AMPERE, rating.source()),
+        new Step("f₁", "factor for the air around it", rating.ambientFactor(), Unit.SHARE, ""),
+        new Step(
+            "f₂",
+            "factor for loaded conductors and how it lies",
+            rating.laidFactor(),
+            Unit.SHARE,
+            ""));
+  }
+
+  private static Sizing.Need need(Arguments a) {
+    PhaseSystem system = a.get(Parameters.SYSTEM);
+    Double loaded = a.get(Parameters.LOADED_CONDUCTORS);
+    Double breaker = a.get(Parameters.BREAKER);
+    double amps = a.get(Parameters.AMPS);
+    return new Sizing.Need(
+        a.get(Parameters.LENGTH),
+        amps,
+        a.get(Parameters.LINE_VOLTS),
+        a.get(Parameters.MAX_DROP),
+        system,
+        a.get(Parameters.POWER_FACTOR),
+        a.get(Parameters.AMBIENT),
+        loaded == null ? system.loadedConductors() : loaded.intValue(),
+        a.get(Parameters.METHOD),
+        a.get(Parameters.LAID),
+        breaker == null
+            ? Protection.breaker(amps, Protection.Standard.of(a.get(Parameters.FAMILY)), true)
+            : breaker);
+  }
+
+  private static List<Step> gaugeSteps(Arguments a) {
+    Sizing.Need need = need(a);
+    CableSize size = Sizing.gauge(a.get(Parameters.FAMILY), need);
+    Ampacity rating = Ampacity.of(size, need.method(), need.ambient(), need.loaded(), need.laid());
+    List<Step> steps = new ArrayList<>();
+    steps.add(new Step("In", "breaker ahead of the cable", need.breaker(), Unit.AMPERE, ""));
+    steps.addAll(ratingSteps(rating));
+    steps.add(new Step("Iz", "rating of the size", rating.amps(), Unit.AMPERE, ""));
+    steps.add(new Step("ΔU max", "drop allowed", need.maxDrop() * need.volts(), Unit.VOLT, ""));
+    steps.add(new Step("ΔU", "drop of the size at 60 °C", Sizing.drop(size, need), Unit.VOLT, ""));
+    return steps;
+  }
+
+  private static List<Step> tripSteps(Arguments a) {
+    return List.of(
+        new Step(
+            "0.8·U₀/Z",
+            "amps of a dead earth fault",
+            Protection.faultAmps(a.get(Parameters.LOOP_OHMS), a.get(Parameters.VOLTS_TO_EARTH)),
+            Unit.AMPERE,
+            ""),
+        new Step(
+            "Ia",
+            "amps that trip the breaker at once",
+            Protection.tripAmps(a.get(Parameters.BREAKER), a.get(Parameters.CURVE)),
+            Unit.AMPERE,
+            "IEC 60898-1"));
+  }
 
   private static Conductor conductor(Arguments a) {
     return Conductor.of(a.get(Parameters.SIZE), a.get(Parameters.METAL));

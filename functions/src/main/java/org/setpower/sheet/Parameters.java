@@ -14,8 +14,11 @@ import org.setpower.base.Refusal;
 import org.setpower.base.Require;
 import org.setpower.base.Temperature;
 import org.setpower.base.Unit;
+import org.setpower.cable.Ampacity;
 import org.setpower.cable.CableSize;
+import org.setpower.cable.Laid;
 import org.setpower.cable.Metal;
+import org.setpower.cable.Protection;
 import org.setpower.flight.Carried;
 import org.setpower.flight.FlightChemistry;
 import org.setpower.flight.Packing;
@@ -79,6 +82,88 @@ public final class Parameters {
 
   public static final Parameter<Double> SUPPLY_VOLTS =
       positive("supply_volts", "Volts where the cable starts", Unit.VOLT);
+
+  public static final Parameter<Double> MAX_DROP =
+      Parameter.of(
+          "max_drop",
+          "Largest drop allowed, share of the volts",
+          Unit.SHARE,
+          SINGLE,
+          Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)));
+
+  public static final Parameter<CableSize.Family> FAMILY =
+      Parameter.of(
+          "family",
+          "Series of sizes: \"AWG\" or \"mm²\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(CableSize.Family.class));
+
+  public static final Parameter<Double> AMBIENT =
+      temperature("ambient", "Air around the cable at its hottest");
+
+  public static final Parameter<Double> LOADED_CONDUCTORS =
+      Parameter.of(
+          "loaded_conductors",
+          "Conductors that carry current: 2, 3, or 4 where the neutral carries harmonics",
+          Unit.PIECES,
+          SINGLE,
+          Readers.number(
+              (n, v) ->
+                  Require.atMost(
+                      n, Require.atLeast(n, Require.whole(n, v), 2), Ampacity.MOST_LOADED)));
+
+  public static final Parameter<Ampacity.Method> METHOD =
+      Parameter.of(
+          "method",
+          "Kind of cable: \"flexible\", \"cord\", \"rubber\", \"feeder\" (single cores not"
+              + " touching) or \"building\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Ampacity.Method.class));
+
+  public static final Parameter<Laid> LAID =
+      Parameter.of(
+          "laid",
+          "How it lies: \"free\", \"bunched 6\" (cables), \"drum 2 layers\", \"radial drum\" or"
+              + " \"radial drum ventilated\"",
+          Unit.NONE,
+          SINGLE,
+          (name, raw) -> Laid.parse(name, Readers.asText(name, raw)));
+
+  public static final Parameter<Double> BREAKER =
+      positive("breaker", "Rating of the breaker ahead of the cable", Unit.AMPERE);
+
+  public static final Parameter<Protection.Standard> STANDARD =
+      Parameter.of(
+          "standard",
+          "Whose ratings: \"IEC\" or \"NEC\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Protection.Standard.class));
+
+  public static final Parameter<Boolean> CONTINUOUS =
+      flag("continuous", "Whether the load lasts 3 hours or more (NEC only)");
+
+  public static final Parameter<Double> SOURCE_OHMS =
+      positive("source_ohms", "Loop of the supply, measured or from the set's maker", Unit.OHM);
+
+  public static final Parameter<CableSize> EARTH_SIZE =
+      SIZE.named("earth_size", "Size of the earth conductor");
+
+  public static final Parameter<Double> LOOP_OHMS =
+      positive("loop_ohms", "Line-to-earth loop at the end of the cable, cold", Unit.OHM);
+
+  public static final Parameter<Protection.Curve> CURVE =
+      Parameter.of(
+          "curve",
+          "Curve of the breaker: \"B\", \"C\" or \"D\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Protection.Curve.class));
+
+  public static final Parameter<Double> VOLTS_TO_EARTH =
+      positive("volts_to_earth", "Volts of a line to earth", Unit.VOLT);
 
   // --- electrical ------------------------------------------------------------------------------
 
@@ -277,6 +362,18 @@ public final class Parameters {
         Unit.PIECES,
         SINGLE,
         Readers.number((n, v) -> Require.atLeast(n, Require.whole(n, v), 1)));
+  }
+
+  /** TRUE or FALSE, which a sheet passes as 1 or 0. */
+  static Parameter<Boolean> flag(String name, String phrase) {
+    return Parameter.of(
+        name,
+        phrase + ": TRUE or FALSE",
+        Unit.NONE,
+        SINGLE,
+        (n, raw) ->
+            Require.atMost(n, Require.atLeast(n, Require.whole(n, Readers.asNumber(n, raw)), 0), 1)
+                == 1);
   }
 
   /** A temperature, also as text with a unit. */

@@ -1,0 +1,186 @@
+package org.setpower.cable;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.Facts;
+import org.setpower.base.Refusal;
+import org.setpower.base.Word;
+
+/**
+ * The amps that one cable carries without growing too hot: a table value, times a factor for the
+ * air around it, times a factor for the loaded conductors and how it lies.
+ *
+ * @param tableAmps the rating in the table, A
+ * @param ambientFactor by band of temperature; no credit below the table's base
+ * @param laidFactor for more than three loaded conductors, bunches and drums
+ * @param amps what is left, A
+ * @param source the table, with a mark where the figure is from memory
+ */
+public record Ampacity(
+    double tableAmps, double ambientFactor, double laidFactor, double amps, String source) {
+  /** Which kind of cable, hence which tables. */
+  public enum Method implements Word {
+    /** The lower of cord and rubber, or the one that has the size. */
+    FLEXIBLE("flexible"),
+    /** Light cord: NEC 400.5(A)(1), BS 7671 Table 4F3A. */
+    CORD("cord"),
+    /** Heavy multi-core rubber: 30 CFR 18 Appendix I, BS 7671 Table 4F1A. */
+    RUBBER("rubber"),
+    /** Single cores that do not touch: NEC 400.5(A)(2), BS 7671 Table 4F1A. */
+    FEEDER("feeder"),
+    /** Fixed wiring: NEC 310.16 with 240.4(D). */
+    BUILDING("building");
+
+    private final String word;
+
+    Method(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
+
+  /** The air temperature that ratings start from, °C. */
+  public static final double USUAL_AMBIENT = 30;
+
+  /** Conductors that tables count; a fourth is a neutral with harmonics. */
+  public static final int MOST_LOADED = 4;
+
+  /**
+   * The rating of a size; one that no table of the method holds is refused, and so is air hotter
+   * than the table of factors reaches.
+   *
+   * @param ambient °C
+   * @param loaded conductors that carry current: 2, 3, or 4 where the neutral carries harmonics
+   */
+  public static Ampacity of(CableSize size, Method method, double ambient, int loaded, Laid laid) {
+    Ampacity rating = find(size, method, ambient, loaded, laid);
+    if (rating == null) {
+      throw new Refusal(CableReason.NO_RATING, size, method.word());
+    }
+    return rating;
+  }
+
+  /** The rating, or {@code null} where no table of the method holds the size. */
+  static Ampacity find(CableSize size, Method method, double ambient, int loaded, Laid laid) {
+    if (method != Method.FLEXIBLE) {
+      return one(size, method, ambient, loaded, laid);
+    }
+    Ampacity cord = one(size, Method.CORD, ambient, loaded, laid);
+    Ampacity rubber = one(size, Method.RUBBER, ambient, loaded, laid);
+    if (cord == null || rubber == null) {
+      return cord == null ? rubber : cord;
+    }
+    return rubber.amps < cord.amps ? rubber : cord;
+  }
+
+  private static Ampacity one(
+      CableSize size, Method method, double ambient, int loaded, Laid laid) {
+    Rating rating = Tables.RATINGS.get(new Key(method, size, Math.min(loaded, 3)));
+    if (rating == null) {
+      return null;
+    }
+    double air = ambientFactor(rating, ambient);
+    double lying = laidFactor(loaded, laid);
+    double amps = Math.min(rating.amps * air * lying, rating.mostAmps);
+    return new Ampacity(rating.amps, air, lying, amps, rating.source);
+  }
+
+  private static double ambientFactor(Rating rating, double ambient) {
+    if (ambient <= rating.base) {
+      return 1;
+    }
+    double hottest = rating.base;
+    for (Factor f : Tables.FACTORS.get("ambient")) {
+      if (f.base == rating.base && f.column == rating.column) {
+        if (ambient <= f.upTo) {
+          return f.factor;
+        }
+        hottest = f.upTo;
+      }
+    }
+    throw new Refusal(CableReason.TOO_HOT, ambient, hottest);
+  }
+
+  /**
+   * Loaded conductors of a bunch are counted together (NEC 310.15(C)(1)); where the table of
+   * bunched cables (IEC 60364-5-52 B.52.17) gives less, it counts. A drum takes its own share.
+   */
+  private static double laidFactor(int loaded, Laid laid) {
+    double own = band("conductors", loaded);
+    return switch (laid.kind()) {
+      case FREE -> own;
+      case BUNCHED ->
+          Math.min(band("conductors", loaded * laid.count()), own * band("cables", laid.count()));
+      case DRUM, RADIAL_DRUM, RADIAL_DRUM_VENTILATED ->
+          own * band(laid.kind().factor(), laid.count());
+    };
+  }
+
+  private static double band(String kind, int count) {
+    for (Factor f : Tables.FACTORS.get(kind)) {
+      if (count <= f.upTo) {
+        return f.factor;
+      }
+    }
+    throw new IllegalStateException("no factor of " + kind + " for " + count);
+  }
+
+  private record Key(Method method, CableSize size, int loaded) {}
+
+  private record Rating(double amps, double base, double column, double mostAmps, String source) {}
+
+  private record Factor(double upTo, double factor, double base, double column) {}
+
+  /** The tables, read once. */
+  private static final class Tables {
+    static final Map<Key, Rating> RATINGS = ratings();
+    static final Map<String, List<Factor>> FACTORS = factors();
+
+    private static Map<Key, Rating> ratings() {
+      Word.Words<Method> methods = new Word.Words<>(Method.class);
+      Map<Key, Rating> ratings = new HashMap<>();
+      for (Facts.Row row : Facts.read(Ampacity.class, "ampacity.csv")) {
+        Method method = methods.read("method", row.text("method"));
+        CableSize size = CableSize.parse(row.text("size"));
+        Rating rating =
+            new Rating(
+                row.number("amps"),
+                row.number("base_c"),
+                row.number("column_c"),
+                orElse(row, "most_amps", Double.POSITIVE_INFINITY),
+                row.source() + (row.basis().equals("memory") ? " (from memory: check)" : ""));
+        for (int loaded = 2; loaded <= 3; loaded++) {
+          if (orElse(row, "loaded", loaded) == loaded) {
+            ratings.put(new Key(method, size, loaded), rating);
+          }
+        }
+      }
+      return ratings;
+    }
+
+    private static Map<String, List<Factor>> factors() {
+      Map<String, List<Factor>> factors = new HashMap<>();
+      for (Facts.Row row : Facts.read(Ampacity.class, "ampacity_factors.csv")) {
+        factors
+            .computeIfAbsent(row.text("kind"), k -> new ArrayList<>())
+            .add(
+                new Factor(
+                    row.number("up_to"),
+                    row.number("factor"),
+                    orElse(row, "base_c", 0),
+                    orElse(row, "column_c", 0)));
+      }
+      return factors;
+    }
+
+    private static double orElse(Facts.Row row, String column, double otherwise) {
+      return row.blank(column) ? otherwise : row.number(column);
+    }
+  }
+}

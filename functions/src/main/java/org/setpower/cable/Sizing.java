@@ -1,0 +1,99 @@
+package org.setpower.cable;
+
+import org.setpower.base.PhaseSystem;
+import org.setpower.base.Refusal;
+import org.setpower.base.Require;
+
+/** The longest run of a size, and the smallest size for a run. */
+public final class Sizing {
+  private static final double ROUNDING = 1e-9;
+
+  private Sizing() {}
+
+  /**
+   * The longest one-way run in m whose drop stays within a share of the volts: the inverse of
+   * {@link CableRun#drop}. Refused when the amps exceed the rating of the size at 30 °C. It says
+   * nothing of the earth loop.
+   */
+  public static double reach(
+      CableSize size,
+      double amps,
+      double volts,
+      double maxDrop,
+      PhaseSystem system,
+      double powerFactor,
+      double conductorTemp,
+      Ampacity.Method method) {
+    Require.above("amps", amps, 0);
+    CableRun metre = CableRun.of(size, 1, system, powerFactor, conductorTemp, 1);
+    double rating =
+        Ampacity.of(size, method, Ampacity.USUAL_AMBIENT, system.loadedConductors(), Laid.FREELY)
+            .amps();
+    if (amps > rating * (1 + ROUNDING)) {
+      throw new Refusal(CableReason.OVER_RATING, amps, size, rating);
+    }
+    return maxDrop * volts / metre.drop(amps);
+  }
+
+  /**
+   * A run that needs a size.
+   *
+   * @param length one way, m
+   * @param volts three-phase: line to line
+   * @param maxDrop share of the volts
+   * @param ambient °C
+   * @param loaded conductors that carry current
+   * @param breaker rating of what stands ahead of the cable, A
+   */
+  public record Need(
+      double length,
+      double amps,
+      double volts,
+      double maxDrop,
+      PhaseSystem system,
+      double powerFactor,
+      double ambient,
+      int loaded,
+      Ampacity.Method method,
+      Laid laid,
+      double breaker) {}
+
+  /**
+   * The smallest size of a family whose drop at 60 °C stays within the limit and whose rating is
+   * not below the breaker ahead of it. Sizes without a rating or a resistance are skipped.
+   */
+  public static CableSize gauge(CableSize.Family family, Need need) {
+    if (need.breaker < need.amps * (1 - ROUNDING)) {
+      throw new Refusal(CableReason.BREAKER_BELOW_LOAD, need.breaker, need.amps);
+    }
+    need.system.requirePowerFactor(need.powerFactor);
+    CableSize largestRated = null;
+    for (CableSize size : CableSize.series(family)) {
+      Ampacity rating = Ampacity.find(size, need.method, need.ambient, need.loaded, need.laid);
+      if (rating == null
+          || !Conductor.isKnown(size)
+          || rating.amps() < need.breaker * (1 - ROUNDING)) {
+        continue;
+      }
+      largestRated = size;
+      if (drop(size, need) <= need.maxDrop * need.volts * (1 + ROUNDING)) {
+        return size;
+      }
+    }
+    if (largestRated == null) {
+      throw new Refusal(
+          CableReason.NO_SIZE_FOR_BREAKER, family.word(), need.method.word(), need.breaker);
+    }
+    throw new Refusal(
+        CableReason.NO_SIZE_FOR_DROP,
+        largestRated,
+        drop(largestRated, need),
+        need.maxDrop * need.volts);
+  }
+
+  /** Drop of a size over that run at 60 °C, V. */
+  public static double drop(CableSize size, Need need) {
+    return CableRun.of(size, need.length, need.system, need.powerFactor, CableRun.LOADED_TEMP, 1)
+        .drop(need.amps);
+  }
+}
