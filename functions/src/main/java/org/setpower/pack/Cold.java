@@ -24,6 +24,16 @@ public final class Cold {
     return read(Tables.ENERGY, chemistry, temp);
   }
 
+  /** The share of its charge that a slow discharge still gives, 0…1. */
+  public static double chargeLeft(Chemistry chemistry, double temp) {
+    return read(Tables.CHARGE, chemistry, temp);
+  }
+
+  /** How many times its resistance at 25 °C a pack has, 1 or more. */
+  public static double resistance(Chemistry chemistry, double temp) {
+    return read(Tables.RESISTANCE, chemistry, temp);
+  }
+
   private static double read(
       Map<Chemistry, PiecewiseLine> table, Chemistry chemistry, double temp) {
     PiecewiseLine line = table.get(chemistry);
@@ -40,6 +50,8 @@ public final class Cold {
   private static final class Tables {
     private static final List<Facts.Row> ROWS = Facts.read(Cold.class, "cold.csv");
     static final Map<Chemistry, PiecewiseLine> ENERGY = of("energy");
+    static final Map<Chemistry, PiecewiseLine> CHARGE = of("charge");
+    static final Map<Chemistry, PiecewiseLine> RESISTANCE = of("resistance");
 
     private static Map<Chemistry, PiecewiseLine> of(String quantity) {
       Map<Chemistry, PiecewiseLine> lines = new EnumMap<>(Chemistry.class);
@@ -50,11 +62,13 @@ public final class Cold {
                 .filter(r -> r.text("quantity").equals(quantity))
                 .sorted(Comparator.comparingDouble(r -> r.number("temp")))
                 .toList();
-        lines.put(
-            chemistry,
-            new PiecewiseLine(
-                rows.stream().mapToDouble(r -> r.number("temp")).toArray(),
-                rows.stream().mapToDouble(r -> r.number("ratio")).toArray()));
+        if (!rows.isEmpty()) {
+          lines.put(
+              chemistry,
+              new PiecewiseLine(
+                  rows.stream().mapToDouble(r -> r.number("temp")).toArray(),
+                  rows.stream().mapToDouble(r -> r.number("ratio")).toArray()));
+        }
       }
       return lines;
     }

@@ -14,7 +14,17 @@ public enum PackReason implements Reason {
   NO_COLD_DATA(
       Fault.NO_ANSWER,
       "temp is {0} °C; no {1} cells were measured below {2} °C, so nothing is promised there"),
-  TOO_HOT(Fault.NO_ANSWER, "temp is {0} °C; {1} packs are not used above {2} °C");
+  TOO_HOT(Fault.NO_ANSWER, "temp is {0} °C; {1} packs are not used above {2} °C"),
+  NO_CURVE(
+      Fault.NO_ANSWER,
+      "there is no measured voltage curve of {0} cells; use PACK.RUNTIME with the watt-hours"),
+  DOES_NOT_START(
+      Fault.NO_ANSWER,
+      "does not start: the resting pack has {0} V, but {1} W need more than {2} V ({3})"),
+  NOTHING_TO_USE(
+      Fault.NO_ANSWER,
+      "does not start: the charge at the start is {0}, and it stops at {1} (as shares)"),
+  TOO_MANY_STEPS(Fault.DOMAIN, "steps is {0}; at most {1} rows can be shown");
 
   private final Fault fault;
   private final String sentence;

@@ -250,6 +250,32 @@ public final class Parameters {
 
   public static final Parameter<Double> SPARE = share("spare", "Share on top, to be safe");
 
+  public static final Parameter<Double> CUTOFF_VOLTS =
+      notNegative("cutoff_volts", "Voltage at the device below which it goes dark", Unit.VOLT);
+
+  public static final Parameter<Double> START =
+      share("start", "Share of its charge that the pack starts with").orElse(1.0);
+
+  public static final Parameter<Double> CHARGE_LEFT =
+      share("charge_left", "Share of its charge at which the job is stopped").orElse(0.0);
+
+  public static final Parameter<Double> STEPS =
+      count("steps", "Number of steps between the first row and the last").orElse(24.0);
+
+  public static final Parameter<Double> START_WATTS =
+      positive("start_watts", "Power while the device starts", Unit.WATT);
+
+  public static final Parameter<Double> RATED_HOURS =
+      positive("rated_hours", "Hours of the rate that the amp-hours are given for", Unit.HOUR);
+
+  public static final Parameter<Double> EXPONENT =
+      Parameter.of(
+          "exponent",
+          "Peukert exponent",
+          Unit.NONE,
+          SINGLE,
+          Readers.number((n, v) -> Require.atLeast(n, v, 1)));
+
   public static final Parameter<Double> FULL_VOLTS =
       positive("full_volts", "Voltage just off the charger", Unit.VOLT);
 

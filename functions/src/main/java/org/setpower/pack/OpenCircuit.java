@@ -1,0 +1,114 @@
+package org.setpower.pack;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.Facts;
+import org.setpower.base.Refusal;
+
+/**
+ * The volts of one resting cell against the share of its charge: straight lines between the points
+ * of the table {@code open_circuit.csv}, rising from 0 to 100 %.
+ */
+public final class OpenCircuit {
+  private final double[] charge;
+  private final double[] volts;
+
+  private OpenCircuit(List<Facts.Row> rows) {
+    charge = rows.stream().mapToDouble(r -> r.number("charge")).toArray();
+    volts = rows.stream().mapToDouble(r -> r.number("volts")).toArray();
+    for (int i = 1; i < charge.length; i++) {
+      if (charge[i] <= charge[i - 1] || volts[i] <= volts[i - 1]) {
+        throw new IllegalStateException("an open-circuit curve must rise: " + charge[i]);
+      }
+    }
+  }
+
+  /** The curve of a chemistry; NiMH has none and is refused. */
+  public static OpenCircuit of(Chemistry chemistry) {
+    OpenCircuit curve = Curves.BY_CHEMISTRY.get(chemistry);
+    if (curve == null) {
+      throw new Refusal(PackReason.NO_CURVE, chemistry.word());
+    }
+    return curve;
+  }
+
+  /** Volts of a cell at a share of its charge, 0…1. */
+  public double volts(double share) {
+    int i = segmentAbove(charge, share);
+    return volts[i] + (volts[i + 1] - volts[i]) * (share - charge[i]) / (charge[i + 1] - charge[i]);
+  }
+
+  /** Share of the charge at which a resting cell has these volts; 0 below the curve, 1 above it. */
+  public double charge(double cellVolts) {
+    if (cellVolts <= lowest()) {
+      return 0;
+    }
+    if (cellVolts >= highest()) {
+      return 1;
+    }
+    int i = segmentAbove(volts, cellVolts);
+    return charge[i]
+        + (charge[i + 1] - charge[i]) * (cellVolts - volts[i]) / (volts[i + 1] - volts[i]);
+  }
+
+  /** Volts of an empty cell. */
+  public double lowest() {
+    return volts[0];
+  }
+
+  /** Volts of a full cell. */
+  public double highest() {
+    return volts[volts.length - 1];
+  }
+
+  /** The number of straight lines. */
+  public int segments() {
+    return charge.length - 1;
+  }
+
+  /** The line that a share lies on; on a point between two lines, the lower one. */
+  public int segmentBelow(double share) {
+    int i = segments() - 1;
+    while (i > 0 && share <= charge[i]) {
+      i--;
+    }
+    return i;
+  }
+
+  /** The share where a line starts ({@code segment}) or ends ({@code segment + 1}). */
+  public double chargeAt(int point) {
+    return charge[point];
+  }
+
+  /** The cell volts where a line starts ({@code segment}) or ends ({@code segment + 1}). */
+  public double voltsAt(int point) {
+    return volts[point];
+  }
+
+  private static int segmentAbove(double[] points, double value) {
+    int i = 0;
+    while (i < points.length - 2 && value >= points[i + 1]) {
+      i++;
+    }
+    return i;
+  }
+
+  /** The curves, read at first use. */
+  private static final class Curves {
+    static final Map<Chemistry, OpenCircuit> BY_CHEMISTRY = read();
+
+    private static Map<Chemistry, OpenCircuit> read() {
+      List<Facts.Row> rows = Facts.read(OpenCircuit.class, "open_circuit.csv");
+      Map<Chemistry, OpenCircuit> curves = new EnumMap<>(Chemistry.class);
+      for (Chemistry chemistry : Chemistry.values()) {
+        List<Facts.Row> own =
+            rows.stream().filter(r -> r.text("chemistry").equals(chemistry.word())).toList();
+        if (!own.isEmpty()) {
+          curves.put(chemistry, new OpenCircuit(own));
+        }
+      }
+      return curves;
+    }
+  }
+}
