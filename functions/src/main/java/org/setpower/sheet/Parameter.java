@@ -83,6 +83,11 @@ public final class Parameter<T> {
     return orElse(value, Words.of(value));
   }
 
+  /** The same parameter, which must be given. */
+  Parameter<T> required() {
+    return new Parameter<>(key, name, phrase, unit, shape, reader, date, false, null, "");
+  }
+
   /** The same parameter under another name and phrase in the function that takes it. */
   Parameter<T> named(String otherName, String otherPhrase) {
     return new Parameter<>(

@@ -5,6 +5,7 @@ import static org.setpower.sheet.Parameter.Shape.SINGLE;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import org.setpower.base.BaseReason;
 import org.setpower.base.Dates;
@@ -23,6 +24,7 @@ import org.setpower.flight.Carried;
 import org.setpower.flight.FlightChemistry;
 import org.setpower.flight.Packing;
 import org.setpower.flight.RuleBook;
+import org.setpower.hire.Money;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.PlateFeed;
 import org.setpower.supply.Feed;
@@ -347,6 +349,26 @@ public final class Parameters {
           Unit.NONE,
           SINGLE,
           Readers.word(Feed.class));
+
+  // --- hire ------------------------------------------------------------------------------------
+
+  public static final Parameter<LocalDate> OUT_DATE = date("out_date", "Day it goes out");
+
+  public static final Parameter<LocalDate> BACK_DATE = date("back_date", "Day it comes back");
+
+  public static final Parameter<Double> LEAST_DAYS =
+      notNegative("least_days", "Fewest days charged", Unit.DAY).orElse(0.0);
+
+  public static final Parameter<Double> DAY_RATE =
+      notNegative("day_rate", "Price of one piece for a day", Unit.MONEY);
+
+  public static final Parameter<Currency> CURRENCY =
+      Parameter.of(
+          "currency",
+          "Currency, three letters of ISO 4217",
+          Unit.NONE,
+          SINGLE,
+          (n, raw) -> Money.currency(n, Readers.asText(n, raw)));
 
   // --- how they are made -----------------------------------------------------------------------
 

@@ -1,0 +1,53 @@
+package org.setpower.hire;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Currency;
+import java.util.Locale;
+import org.setpower.base.Refusal;
+import org.setpower.base.Word;
+
+/** Money in decimals, rounded to the minor unit of its currency, half up (away from zero). */
+public final class Money {
+  /** The digits of a number that a sheet keeps: 1.005 is 1.005, not the binary number below it. */
+  private static final MathContext SHEET_DIGITS = new MathContext(15, RoundingMode.HALF_UP);
+
+  private Money() {}
+
+  /** The currency of an ISO 4217 code. */
+  public static Currency currency(String name, String code) {
+    try {
+      return Currency.getInstance(code.strip().toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException e) {
+      throw new Refusal(HireReason.UNKNOWN_CURRENCY, name, Word.shortened(code));
+    }
+  }
+
+  /** A number of a sheet as the decimal it stands for, at most 15 digits. */
+  public static BigDecimal decimal(double value) {
+    return BigDecimal.valueOf(value).round(SHEET_DIGITS);
+  }
+
+  /**
+   * Rounds to the minor unit (ISO 4217: 2 digits for EUR, 0 for JPY, 3 for KWD), half up: 2.5 → 3,
+   * −2.5 → −3.
+   */
+  public static BigDecimal rounded(BigDecimal amount, Currency currency) {
+    int digits = currency.getDefaultFractionDigits();
+    if (digits < 0) {
+      throw new Refusal(HireReason.NO_MINOR_UNIT, currency.getCurrencyCode());
+    }
+    return amount.setScale(digits, RoundingMode.HALF_UP);
+  }
+
+  /**
+   * The fee of a line: day rate × quantity × charged days × (1 − discount), rounded once, at the
+   * end.
+   */
+  public static BigDecimal fee(
+      double dayRate, double quantity, double days, double discount, Currency currency) {
+    BigDecimal full = decimal(dayRate).multiply(decimal(quantity)).multiply(decimal(days));
+    return rounded(full.multiply(BigDecimal.ONE.subtract(decimal(discount))), currency);
+  }
+}
