@@ -1,0 +1,77 @@
+package org.setpower;
+
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * A program that knows the answer independently of this project. One that is not installed fails
+ * the test, unless the system property {@code setpower.oracles} is {@code skip}: then the test is
+ * reported as skipped.
+ */
+public final class Oracle {
+  private static final long MOST_SECONDS = 60;
+
+  private Oracle() {}
+
+  /** What the program prints, errors included, with a text in a file as its last argument. */
+  public static String read(String packageName, String text, String... command) {
+    try {
+      Path file = Files.createTempFile("oracle", ".txt");
+      try {
+        Files.writeString(file, text);
+        List<String> all = new ArrayList<>(List.of(command));
+        all.add(file.toString());
+        return run(packageName, all.toArray(String[]::new));
+      } finally {
+        Files.delete(file);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** What the program prints, errors included. */
+  public static String run(String packageName, String... command) {
+    Process process = start(packageName, command);
+    try {
+      String printed = new String(process.getInputStream().readAllBytes());
+      if (!process.waitFor(MOST_SECONDS, TimeUnit.SECONDS)) {
+        process.destroy();
+        fail(command[0] + " did not end within " + MOST_SECONDS + " s");
+      }
+      return printed;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static Process start(String packageName, String... command) {
+    try {
+      Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+      process.getOutputStream().close();
+      return process;
+    } catch (IOException e) {
+      String missing =
+          "The program "
+              + command[0]
+              + " is not installed: install the package "
+              + packageName
+              + ", or run with -Dsetpower.oracles=skip.";
+      if ("skip".equals(System.getProperty("setpower.oracles"))) {
+        return abort(missing);
+      }
+      return fail(missing);
+    }
+  }
+}
