@@ -1,6 +1,7 @@
 package org.setpower.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -139,12 +140,22 @@ public final class FunctionSpec {
     if (raw.length > parameters.size() && !takesRest()) {
       throw new Refusal(BaseReason.TOO_MANY_ARGUMENTS, name, parameters.size(), raw.length);
     }
+    boolean mapped = false;
     for (int i = 0; i < raw.length; i++) {
-      if (raw[i] instanceof Object[][] && shapeAt(i) == Parameter.Shape.SINGLE) {
-        return Mapping.over(this, raw);
+      if (raw[i] instanceof Object[][] range) {
+        requireRectangle(i, range);
+        mapped |= shapeAt(i) == Parameter.Shape.SINGLE;
       }
     }
-    return callOnce(raw);
+    return mapped ? Mapping.over(this, raw) : callOnce(raw);
+  }
+
+  private void requireRectangle(int index, Object[][] range) {
+    int width = range.length == 0 ? 0 : range[0].length;
+    if (width == 0 || Arrays.stream(range).anyMatch(row -> row.length != width)) {
+      String word = index < parameters.size() ? parameters.get(index).name() : "an argument";
+      throw new Refusal(BaseReason.NOT_A_RECTANGLE, word);
+    }
   }
 
   /** One call, no argument of which is mapped. */
@@ -161,8 +172,7 @@ public final class FunctionSpec {
     for (int i = 0; i < values.length; i++) {
       Parameter<?> parameter = parameters.get(i);
       if (parameter.shape() == Parameter.Shape.REST) {
-        Object[] rest =
-            raw.length <= i ? new Object[0] : java.util.Arrays.copyOfRange(raw, i, raw.length);
+        Object[] rest = raw.length <= i ? new Object[0] : Arrays.copyOfRange(raw, i, raw.length);
         values[i] = parameter.read(new Object[][] {rest});
       } else {
         values[i] = parameter.read(i < raw.length ? raw[i] : null);
