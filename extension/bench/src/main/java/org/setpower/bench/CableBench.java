@@ -10,9 +10,9 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.setpower.base.PhaseSystem;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
-import org.setpower.cable.PhaseSystem;
 import org.setpower.sheet.CableFunctions;
 
 /** Cable drop and end volts: through the catalogue, as a cell asks, and of the plain room. */
