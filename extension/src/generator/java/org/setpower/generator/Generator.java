@@ -9,14 +9,17 @@ import java.util.Map;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 
-/** Writes what the office needs to know of the catalogue: IDL, adapter class, CalcAddIns.xcu. */
+/**
+ * Writes what the office needs to know of the catalogue (IDL, adapter class, CalcAddIns.xcu) and
+ * the handbook.
+ */
 public final class Generator {
   /** The interface that the add-in implements. */
   static final String INTERFACE = "org.setpower.XFunctions";
 
   private Generator() {}
 
-  /** Arguments: the folder to write into. */
+  /** Arguments: the folder to write into, the handbook's sources, the version. */
   public static void main(String[] args) throws IOException {
     Path target = Path.of(args[0]);
     List<FunctionSpec> functions =
@@ -26,11 +29,17 @@ public final class Generator {
     write(target.resolve("idl/org/setpower/XFunctions.idl"), Idl.of(functions));
     write(target.resolve("java/org/setpower/addin/FunctionsAddIn.java"), AddInClass.of(functions));
     write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions));
-    for (Markup markup : List.of(new Markup.Html(), new Markup.Markdown())) {
-      Path folder = target.resolve("reference" + markup.ending());
-      for (Map.Entry<String, String> page : Reference.pages(markup).entrySet()) {
-        write(folder.resolve(page.getKey() + markup.ending()), page.getValue());
-      }
+    Markup markdown = new Markup.Markdown();
+    for (Map.Entry<String, Page> page :
+        Reference.pages(markdown, Map.of(), Map.of()).entrySet()) {
+      write(
+          target.resolve("reference.md").resolve(page.getKey() + markdown.ending()),
+          "<!-- Written by the build from the catalogue of functions: do not edit. -->\n"
+              + page.getValue().body());
+    }
+    for (Map.Entry<String, String> file :
+        new Handbook(Path.of(args[1]), args[2]).files().entrySet()) {
+      write(target.resolve("handbook").resolve(file.getKey()), file.getValue());
     }
   }
 

@@ -7,8 +7,6 @@ import java.util.stream.Collectors;
 interface Markup {
   String ending();
 
-  String page(String title, String body);
-
   String text(String plain);
 
   String title(String plain);
@@ -19,7 +17,12 @@ interface Markup {
 
   String code(String plain);
 
-  String entry(String word, String text);
+  default String entry(String word, String text) {
+    return entries(word, List.of(text));
+  }
+
+  /** What a word stands for, several times. */
+  String entries(String word, List<String> texts);
 
   String link(String plain, String page, String anchor);
 
@@ -30,11 +33,6 @@ interface Markup {
     @Override
     public String ending() {
       return ".md";
-    }
-
-    @Override
-    public String page(String title, String body) {
-      return "<!-- Written by the build from the catalogue of functions: do not edit. -->\n" + body;
     }
 
     @Override
@@ -68,8 +66,10 @@ interface Markup {
     }
 
     @Override
-    public String entry(String word, String text) {
-      return "**" + word + "**: " + text + "\n\n";
+    public String entries(String word, List<String> texts) {
+      return texts.size() == 1
+          ? "**" + word + "**: " + texts.get(0) + "\n\n"
+          : "**" + word + "**:\n\n- " + String.join("\n- ", texts) + "\n\n";
     }
 
     @Override
@@ -87,44 +87,16 @@ interface Markup {
     }
   }
 
-  /** HTML without script or outside file, for the handbook in the extension. */
+  /** HTML, for the handbook in the extension. */
   final class Html implements Markup {
-    private static final String STYLE =
-        """
-        body{font:16px/1.5 "Liberation Sans",Arial,sans-serif;color:#1E2A2F;background:#fff;\
-        max-width:60em;margin:2em auto;padding:0 1em}
-        h1,h2{color:#1F5F6B;font-weight:600}h1{font-size:1.6em}
-        h2{font-size:1.2em;margin-top:2em;border-top:1px solid #D5DCDE;padding-top:1em}
-        table{border-collapse:collapse;width:100%;margin:.8em 0}
-        th{background:#E6EFF1;text-align:left}
-        td,th{padding:.3em .6em;border-bottom:1px solid #D5DCDE;vertical-align:top}
-        pre{background:#F4F7F8;padding:.6em;overflow-x:auto}a{color:#1F5F6B}
-        dt{font-weight:600;color:#5A6B70}dl{margin:.3em 0}dd{margin:0 0 0 1.5em}
-        @media (prefers-color-scheme:dark){body{background:#14191B;color:#E4EAEC}\
-        h1,h2,a{color:#8CC7D1}th,pre{background:#1F2A2E}td,th,h2{border-color:#3A474C}\
-        dt{color:#A9B8BD}}
-        @media print{body{margin:0;max-width:none;font-size:11pt}h2{break-after:avoid}}
-        """;
-
     @Override
     public String ending() {
       return ".html";
     }
 
     @Override
-    public String page(String title, String body) {
-      return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>"
-          + text(title)
-          + "</title>\n<style>\n"
-          + STYLE
-          + "</style>\n</head>\n<body>\n"
-          + body
-          + "</body>\n</html>\n";
-    }
-
-    @Override
     public String text(String plain) {
-      return plain.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+      return HtmlFrame.escaped(plain);
     }
 
     @Override
@@ -148,8 +120,12 @@ interface Markup {
     }
 
     @Override
-    public String entry(String word, String text) {
-      return "<dl><dt>" + text(word) + "</dt><dd>" + text + "</dd></dl>\n";
+    public String entries(String word, List<String> texts) {
+      return "<dl><dt>"
+          + text(word)
+          + "</dt>"
+          + texts.stream().map(t -> "<dd>" + t + "</dd>").collect(Collectors.joining())
+          + "</dl>\n";
     }
 
     @Override

@@ -24,19 +24,22 @@ final class Reference {
   private Reference() {}
 
   /** Page names without ending, and their texts. */
-  static Map<String, String> pages(Markup markup) {
-    Map<String, String> pages = new LinkedHashMap<>();
+  static Map<String, Page> pages(
+      Markup markup,
+      Map<FunctionSpec, List<Chapter.Place>> dangers,
+      Map<String, Chapter.Place> explained) {
+    Map<String, Page> pages = new LinkedHashMap<>();
     pages.put("index", index(markup));
     for (Catalogue entry : Catalogue.values()) {
       if (!entry.group().functions().isEmpty()) {
-        pages.put(entry.name(), group(markup, entry.group()));
+        pages.put(entry.name(), group(markup, entry.group(), dangers, explained));
       }
     }
     pages.put("sources", sources(markup));
     return pages;
   }
 
-  private static String index(Markup m) {
+  private static Page index(Markup m) {
     StringBuilder page = new StringBuilder(m.title("Functions"));
     page.append(m.paragraph(FAULTS));
     List<List<String>> rows = new ArrayList<>();
@@ -48,18 +51,25 @@ final class Reference {
     }
     page.append(m.table(List.of("Function", ""), rows));
     page.append(m.paragraph(m.link("Where the figures come from", "sources", "")));
-    return m.page("Functions", page.toString());
+    return new Page("Functions", page.toString());
   }
 
-  private static String group(Markup m, Group group) {
+  private static Page group(
+      Markup m,
+      Group group,
+      Map<FunctionSpec, List<Chapter.Place>> dangers,
+      Map<String, Chapter.Place> explained) {
     String title = group.prefix() + ": " + group.title();
     StringBuilder page = new StringBuilder(m.title(title));
-    page.append(m.paragraph(m.link("All functions", "index", "")));
-    group.functions().forEach(f -> page.append(function(m, f)));
-    return m.page(title, page.toString());
+    if (explained.containsKey(group.prefix())) {
+      Chapter.Place how = explained.get(group.prefix());
+      page.append(m.paragraph(m.link(how.heading(), "../" + how.page(), how.anchor())));
+    }
+    group.functions().forEach(f -> page.append(function(m, f, dangers.getOrDefault(f, List.of()))));
+    return new Page(title, page.toString());
   }
 
-  private static String function(Markup m, FunctionSpec f) {
+  private static String function(Markup m, FunctionSpec f, List<Chapter.Place> dangers) {
     StringBuilder part = new StringBuilder(m.heading(f.name(), anchor(f)));
     part.append(m.paragraph(m.text(f.sentence() + ".")));
     part.append(m.code(signature(f)));
@@ -83,12 +93,21 @@ final class Reference {
     for (FunctionSpec.Example example : f.examples()) {
       part.append(m.entry("Example", m.text(example.formula() + " gives " + shown(example))));
     }
+    List<String> refusals = new ArrayList<>();
     for (Reason reason : f.reasons()) {
       String sentence = reason.sentence().replaceAll("\\{\\d}", "…");
-      part.append(m.entry(reason.fault().shown(), m.text(sentence)));
+      refusals.add(m.text(reason.fault().shown() + ": " + sentence));
+    }
+    if (!refusals.isEmpty()) {
+      part.append(m.entries("No answer", refusals));
     }
     if (!f.caution().isEmpty()) {
       part.append(m.entry("Caution", m.text(f.caution())));
+    }
+    if (!dangers.isEmpty()) {
+      List<String> links = new ArrayList<>();
+      dangers.forEach(d -> links.add(m.link(d.heading(), "../" + d.page(), d.anchor())));
+      part.append(m.entry("What could hurt somebody", String.join(" · ", links)));
     }
     return part.toString();
   }
@@ -119,13 +138,12 @@ final class Reference {
     return words.isEmpty() ? "nothing" : words;
   }
 
-  private static String anchor(FunctionSpec f) {
+  static String anchor(FunctionSpec f) {
     return f.name().toLowerCase(java.util.Locale.ROOT).replace(".", "");
   }
 
-  private static String sources(Markup m) {
+  private static Page sources(Markup m) {
     StringBuilder page = new StringBuilder(m.title("Where the figures come from"));
-    page.append(m.paragraph(m.link("All functions", "index", "")));
     page.append(
         m.paragraph(
             "Every table of facts names the document of each row. \"published\": the figure was read"
@@ -151,6 +169,6 @@ final class Reference {
     page.append(m.table(head, memory));
     page.append(m.heading("All tables", "all"));
     page.append(m.table(head, all));
-    return m.page("Where the figures come from", page.toString());
+    return new Page("Where the figures come from", page.toString());
   }
 }
