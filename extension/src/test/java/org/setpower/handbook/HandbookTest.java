@@ -1,0 +1,217 @@
+package org.setpower.handbook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.setpower.base.Refusal;
+import org.setpower.sheet.Catalogue;
+import org.setpower.sheet.FunctionSpec;
+import org.setpower.sheet.LiteralCall;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** The handbook as the build wrote it: whole, true, and without anything from elsewhere. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class HandbookTest {
+  private static final Path FOLDER = Path.of("target/generated/handbook");
+
+  private final Map<Path, Document> pages = new TreeMap<>();
+  private final Map<Path, String> texts = new TreeMap<>();
+
+  @BeforeAll
+  void read() throws Exception {
+    try (Stream<Path> files = Files.walk(FOLDER)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".html")).toList()) {
+        pages.put(
+            file, DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile()));
+        texts.put(file, Files.readString(file));
+      }
+    }
+  }
+
+  @Test
+  void every_link_leads_somewhere() {
+    List<String> dead = new ArrayList<>();
+    for (Map.Entry<Path, Document> page : pages.entrySet()) {
+      for (Element a : elements(page.getValue(), "a")) {
+        String[] to = a.getAttribute("href").split("#", 2);
+        Path file =
+            to[0].isEmpty() ? page.getKey() : page.getKey().resolveSibling(to[0]).normalize();
+        if (!pages.containsKey(file)
+            || (to.length > 1 && !anchors(pages.get(file)).contains(to[1]))) {
+          dead.add(page.getKey() + ": " + a.getAttribute("href"));
+        }
+      }
+    }
+    assertThat(dead).isEmpty();
+  }
+
+  @Test
+  void an_anchor_is_there_once() {
+    pages.forEach(
+        (file, page) -> {
+          List<String> all =
+              elements(page, "*").stream()
+                  .map(e -> e.getAttribute("id"))
+                  .filter(id -> !id.isEmpty())
+                  .toList();
+          assertThat(all).as(file.toString()).doesNotHaveDuplicates();
+        });
+  }
+
+  @Test
+  void no_script_runs_and_nothing_is_loaded_from_elsewhere() {
+    pages.forEach(
+        (file, page) -> {
+          for (String tag : List.of("script", "link", "iframe", "object", "embed", "img", "base")) {
+            assertThat(elements(page, tag)).as(file + " " + tag).isEmpty();
+          }
+          for (Element e : elements(page, "*")) {
+            for (int i = 0; i < e.getAttributes().getLength(); i++) {
+              String name = e.getAttributes().item(i).getNodeName();
+              assertThat(name).as(file.toString()).doesNotStartWith("on").isNotEqualTo("src");
+            }
+          }
+          assertThat(texts.get(file)).doesNotContain("@import", "url(", "http:", "https:");
+        });
+  }
+
+  @Test
+  void every_function_is_described_and_can_be_found() {
+    String words = texts.get(FOLDER.resolve("words.html"));
+    for (FunctionSpec f : Catalogue.all()) {
+      Path file = FOLDER.resolve("functions/" + f.group().prefix() + ".html");
+      String anchor = f.name().toLowerCase(java.util.Locale.ROOT).replace(".", "");
+      assertThat(anchors(pages.get(file))).as(f.name()).contains(anchor);
+      assertThat(words).contains(">" + f.name() + "</a>");
+    }
+  }
+
+  @Test
+  void hand_written_pages_name_only_functions_that_exist() {
+    Pattern name = Pattern.compile("\\b([A-Z]+)\\.[A-Z]+\\b");
+    Set<String> groups = new HashSet<>();
+    for (Catalogue entry : Catalogue.values()) {
+      groups.add(entry.name());
+    }
+    List<String> unknown = new ArrayList<>();
+    texts.forEach(
+        (file, text) -> {
+          Matcher m = name.matcher(text.substring(text.indexOf("<body>")));
+          while (m.find()) {
+            if (groups.contains(m.group(1)) && Catalogue.find(m.group()).isEmpty()) {
+              unknown.add(file.getFileName() + ": " + m.group());
+            }
+          }
+        });
+    assertThat(unknown).isEmpty();
+  }
+
+  @Test
+  void who_could_be_hurt_is_warned_at_the_function() {
+    String danger = texts.get(FOLDER.resolve("what-could-hurt.html"));
+    Matcher concerned =
+        Pattern.compile("functions/[A-Z]+\\.html#[a-z]+\"><code>([A-Z.]+)<").matcher(danger);
+    Set<String> names = new HashSet<>();
+    while (concerned.find()) {
+      names.add(concerned.group(1));
+    }
+    assertThat(names).isNotEmpty();
+    assertThat(names.stream().filter(n -> Catalogue.find(n).orElseThrow().caution().isEmpty()))
+        .as("named in what-could-hurt.md, without a caution of their own")
+        .isEmpty();
+  }
+
+  /** In hand-written pages: a formula in code, "gives" or the next cell of a table, its result. */
+  private static final Pattern EXAMPLE =
+      Pattern.compile("<code>(=[^<]*)</code>(?: gives |</td>\\s*<td[^>]*>)(?:<strong>)?([^<]*)");
+
+  @Test
+  void every_formula_with_a_result_gives_it() throws IOException {
+    List<String> wrong = new ArrayList<>();
+    int tried = 0;
+    for (Map.Entry<Path, String> page : texts.entrySet()) {
+      for (MatchResult m : EXAMPLE.matcher(page.getValue()).results().toList()) {
+        String formula = m.group(1).replace("&quot;", "\"").replace("&amp;", "&");
+        if (page.getKey().endsWith("all.html") || !literal(formula)) {
+          continue;
+        }
+        tried++;
+        String shown = m.group(2).replace("&quot;", "\"").replace("&amp;", "&").strip();
+        String given = given(formula, shown);
+        if (!given.isEmpty()) {
+          wrong.add(
+              page.getKey().getFileName() + ": " + formula + " gives " + given + ", not " + shown);
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+    assertThat(tried).isGreaterThan(20);
+  }
+
+  /** One call of ours without references to cells. */
+  private static boolean literal(String formula) {
+    String plain = formula.replaceAll("\"[^\"]*\"", "");
+    return plain.matches("=[A-Z]+\\.[A-Z]+\\([^A-Z()]*\\)");
+  }
+
+  /** Empty when the formula gives what is shown, else what it gives. */
+  private static String given(String formula, String shown) {
+    Object result;
+    try {
+      result = LiteralCall.parse(formula).run();
+    } catch (Refusal refusal) {
+      String fault = refusal.reason().fault().shown();
+      return shown.startsWith(fault) ? "" : fault;
+    }
+    if (result instanceof Object[][] table) {
+      result = table[0][0];
+    }
+    if (result instanceof Double d) {
+      Optional<MatchResult> number =
+          Pattern.compile("^(−?[0-9]+(?:\\.([0-9]+))?)( ?%)?").matcher(shown).results().findFirst();
+      if (number.isEmpty()) {
+        return String.valueOf(d);
+      }
+      double share = number.get().group(3) == null ? 1 : 100;
+      String digits = number.get().group(1).replace('−', '-');
+      int places = number.get().group(2) == null ? 0 : number.get().group(2).length();
+      double off = Math.abs(d * share - Double.parseDouble(digits));
+      return off <= 0.5000001 * Math.pow(10, -places) ? "" : String.valueOf(d);
+    }
+    return result.equals(shown) ? "" : String.valueOf(result);
+  }
+
+  private static Set<String> anchors(Document page) {
+    Set<String> anchors = new HashSet<>();
+    elements(page, "*").forEach(e -> anchors.add(e.getAttribute("id")));
+    return anchors;
+  }
+
+  private static List<Element> elements(Document page, String tag) {
+    NodeList nodes = page.getElementsByTagName(tag);
+    List<Element> all = new ArrayList<>();
+    for (int i = 0; i < nodes.getLength(); i++) {
+      all.add((Element) nodes.item(i));
+    }
+    return all;
+  }
+}
