@@ -12,7 +12,12 @@ public final class BankFunctions {
 
   private static final String STRING_CAUTION =
       "Series only where the maker allows it: one pack's switch then sees the whole string. Over"
-          + " 60 V DC in the dry, 30 V in the wet, bare parts are not safe to touch.";
+          + " 60 V DC in the dry, 30 V in the wet, bare parts are not safe to touch; never unplug under"
+          + " load above 60 V.";
+
+  private static final String PARALLEL_CAUTION =
+      "Packs of different charge joined without diodes charge each other at once, limited only by"
+          + " their resistance: join equal packs of equal charge only.";
 
   private static final String CIRCUIT = "series and parallel circuit";
 
@@ -36,6 +41,7 @@ public final class BankFunctions {
           .gives(Unit.AMPERE_HOUR, "Amp-hours of the bank")
           .formula("Ah · parallel")
           .source(CIRCUIT)
+          .caution(PARALLEL_CAUTION)
           .example("=BANK.AMPHOURS(10.2;3)", 30.6)
           .by(
               a ->
@@ -84,6 +90,7 @@ public final class BankFunctions {
           .gives(Unit.MILLIOHM, "Resistance of the bank")
           .formula("mΩ · series / parallel")
           .source(CIRCUIT)
+          .caution(PARALLEL_CAUTION)
           .example("=BANK.MILLIOHMS(45;2;3)", 30.0)
           .by(
               a ->
@@ -119,8 +126,9 @@ public final class BankFunctions {
           .formula("I = V / (R + R lead)")
           .source("Ohm's law")
           .caution(
-              "A fuse at the pack must break this current at the pack's full DC volts. The first"
-                  + " instant may be higher: a sustained resistance is larger than a momentary one.")
+              "A fuse at the pack must break this current at the pack's full DC volts, and be no larger"
+                  + " than the lead's rating; an AC breaker may not break it. The first instant may"
+                  + " be higher: a sustained resistance is larger than a momentary one.")
           .example("=BANK.SHORTAMPS(33.6;30)", 1120.0)
           .by(
               a ->

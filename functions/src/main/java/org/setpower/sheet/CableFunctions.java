@@ -21,6 +21,10 @@ public final class CableFunctions {
 
   static final Group GROUP = new Group("CABLE", "wire and runs");
 
+  private static final String PARALLEL_CAUTION =
+      "Parallel cables: when one plug comes out the others carry all, so each needs its own"
+          + " protection or a rating for the whole current";
+
   private static final Parameter<?>[] END_PARAMETERS = {
     Parameters.SIZE,
     Parameters.LENGTH,
@@ -80,7 +84,8 @@ public final class CableFunctions {
           .source("UFC 3-520-01 (2002) Appendix B-2; IEC 60364-5-52 Annex G")
           .caution(
               "Lamps and cameras that hold their watts draw more as the volts sag: size cable and"
-                  + " breaker on CABLE.ENDAMPS")
+                  + " breaker on CABLE.ENDAMPS. "
+                  + PARALLEL_CAUTION)
           .refuses(CableReason.NO_RESISTANCE)
           .example("=CABLE.DROP(\"12 AWG\";10;8.33)", 1.03)
           .shows(a -> runSteps(a, run(a)))
@@ -94,6 +99,7 @@ public final class CableFunctions {
           .gives(Unit.VOLT, "Volts at the load")
           .formula("upper root of V⁴ + V²·(2(PR+QX) − Vs²) + (P²+Q²)(R²+X²) = 0, per phase")
           .source("exact solution of the circuit; three-phase: line-to-line volts")
+          .caution(PARALLEL_CAUTION)
           .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
           .example("=CABLE.ENDVOLTS(\"12 AWG\";10;200;24)", 22.92)
           .shows(CableFunctions::endSteps)
@@ -107,6 +113,9 @@ public final class CableFunctions {
           .gives(Unit.AMPERE, "Current in a line")
           .formula("P/(V·pf), three-phase P/(√3·V·pf), V = CABLE.ENDVOLTS")
           .source("exact solution of the circuit")
+          .caution(
+              "Size cable and breaker on this, not on watts over nominal volts. "
+                  + PARALLEL_CAUTION)
           .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
           .example("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)", 21.37)
           .shows(CableFunctions::endSteps)
@@ -126,6 +135,10 @@ public final class CableFunctions {
           .gives(Unit.WATT, "Heat in the cable")
           .formula("n·I²·R·L/parallel, n = 2, 2, 3")
           .source("Joule's law; a loaded neutral comes on top")
+          .caution(
+              "The heat of a run laid out: on a drum or in a bundle it cannot leave, see"
+                  + " CABLE.AMPACITY. "
+                  + PARALLEL_CAUTION)
           .refuses(CableReason.NO_RESISTANCE)
           .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.579)
           .shows(a -> runSteps(a, run(a, 1)))
@@ -172,7 +185,8 @@ public final class CableFunctions {
           .source("IEC 60898-1, IEC 60947-2, IEC 60364-4-43; NEC 240.6(A), 210.20")
           .caution(
               "It protects a cable only if the cable is rated for the breaker. Breakers for"
-                  + " alternating current may not break direct current")
+                  + " alternating current may not break direct current. Side by side in a box in"
+                  + " the sun they trip early; inrush trips curve B")
           .refuses(CableReason.NO_BREAKER)
           .example("=CABLE.BREAKER(16;\"NEC\")", 20.0)
           .by(
@@ -285,7 +299,7 @@ public final class CableFunctions {
           .source("IEC 60898-1; BS 7671 Appendix 3 (0.8 for a loop met cold)")
           .caution(
               "0: shorten, thicken or rely on an RCD. 1 replaces no test, and a generator may not"
-                  + " feed that current at all")
+                  + " feed that current at all: there rely on the RCD")
           .example("=CABLE.TRIPS(1.148;16;\"C\")", 1.0)
           .shows(CableFunctions::tripSteps)
           .by(
