@@ -1,0 +1,78 @@
+package org.setpower.templates;
+
+import java.util.List;
+
+/**
+ * The rows of an array result, which a sheet cannot spill: a block of fixed room that shows blanks
+ * past the end, a line that says why there is nothing or that there is more than room, and texts
+ * that can be looked up.
+ */
+public final class Answers extends Rows {
+  private final Formula.Call call;
+  private final List<Column> columns;
+
+  private Answers(String title, int room, Formula.Call call, List<Column> columns) {
+    super(title, room);
+    this.call = call;
+    this.columns = columns;
+    columns.forEach(c -> c.ownedBy(this));
+  }
+
+  /**
+   * The result of a call; the columns are {@link Column#result(String)}s without formula, in the
+   * order of the array's.
+   */
+  public static Answers of(String title, int room, Formula call, Column... columns) {
+    return new Answers(title, room, (Formula.Call) call, List.of(columns));
+  }
+
+  @Override
+  public List<Column> columns() {
+    return columns;
+  }
+
+  @Override
+  int before() {
+    return 1;
+  }
+
+  /** How many rows the array has: a formula for the count cell. */
+  String countText(Layout.Place place) {
+    return "IFERROR(ROWS(" + call.text(place) + ");0)";
+  }
+
+  /** The line above the block. */
+  String stateText(String count, Layout.Place place) {
+    return "IF("
+        + count
+        + "=0;IFERROR("
+        + call.whyText(place)
+        + ";\"an input is in error\");IF("
+        + count
+        + ">"
+        + room()
+        + ";\"look: \"&"
+        + count
+        + "&\" rows, room for "
+        + room()
+        + "\";\"\"))";
+  }
+
+  /** The array formula of the block. */
+  String arrayText(String count, String block, Layout.Place place) {
+    String first = block.substring(0, block.indexOf(':'));
+    String row = "ROW(" + block + ")-ROW(" + first + ")+1";
+    String column = "COLUMN(" + block + ")-COLUMN(" + first + ")+1";
+    return "IF("
+        + row
+        + ">"
+        + count
+        + ";\"\";INDEX("
+        + call.text(place)
+        + ";"
+        + row
+        + ";"
+        + column
+        + "))";
+  }
+}

@@ -1,0 +1,122 @@
+package org.setpower.templates;
+
+/** A column of a table: in a formula of the same table it stands for the cell of the row. */
+public final class Column extends Item<Column> {
+  private int width = 20;
+  private boolean working;
+  private boolean unguarded;
+  private Rows owner;
+
+  private Column(String heading, boolean input) {
+    super(heading, input);
+  }
+
+  /** Cells to fill. */
+  public static Column input(String heading) {
+    return new Column(heading, true);
+  }
+
+  /** Cells that are worked out in every row; {@link #by} says how. */
+  public static Column result(String heading) {
+    return new Column(heading, false);
+  }
+
+  /** Cells that are worked out in every row. */
+  public static Column result(String heading, Formula formula) {
+    return result(heading).by(formula);
+  }
+
+  /** A result that nobody reads: hidden, never printed; {@link #by} says how. */
+  public static Column working(String heading) {
+    Column column = result(heading);
+    column.working = true;
+    return column.mayBeBlank();
+  }
+
+  /** A result that nobody reads: hidden, never printed. */
+  public static Column working(String heading, Formula formula) {
+    return working(heading).by(formula);
+  }
+
+  /**
+   * The formula stands as it is, also in blank rows: for figures that a {@link Grid} or another row
+   * reads as numbers.
+   */
+  public Column inBlankRowsToo() {
+    unguarded = true;
+    return this;
+  }
+
+  boolean isUnguarded() {
+    return unguarded;
+  }
+
+  /** The width in millimetres. */
+  public Column wide(int millimetres) {
+    width = millimetres;
+    return this;
+  }
+
+  int width() {
+    return width;
+  }
+
+  boolean isWorking() {
+    return working;
+  }
+
+  Rows owner() {
+    return owner;
+  }
+
+  void ownedBy(Rows rows) {
+    if (owner != null && owner != rows) {
+      throw new IllegalStateException(this + " stands in two tables");
+    }
+    owner = rows;
+  }
+
+  @Override
+  Column self() {
+    return this;
+  }
+
+  @Override
+  public String text(Layout.Place place) {
+    return place.layout().cell(this, place);
+  }
+
+  /** The whole column. */
+  public Formula all() {
+    return new Part(this, Part.Extent.ALL);
+  }
+
+  /** The heading and the rows above this one. */
+  public Formula above() {
+    return new Part(this, Part.Extent.ABOVE);
+  }
+
+  /** The rows below this one. */
+  public Formula below() {
+    return new Part(this, Part.Extent.BELOW);
+  }
+
+  /** The value of this column in the row whose {@code key} is {@code value}. */
+  public Formula where(Column key, Object value) {
+    return Formula.calc("INDEX({};MATCH({};{};0))", all(), value, key.all());
+  }
+
+  /** Cells of one column. */
+  record Part(Column column, Extent extent) implements Formula {
+    enum Extent {
+      ALL,
+      ABOVE,
+      BELOW
+    }
+
+    @Override
+    public String text(Layout.Place place) {
+      return place.layout().range(column, extent, place);
+    }
+  }
+}

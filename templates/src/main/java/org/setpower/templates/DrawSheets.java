@@ -1,0 +1,55 @@
+package org.setpower.templates;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import org.setpower.office.Office;
+
+/** Draws every template, and the filled example of each, into a folder. */
+public final class DrawSheets {
+  private DrawSheets() {}
+
+  /** Arguments: the packed extension, the folder to draw into. */
+  public static void main(String[] arguments) throws IOException {
+    Path folder = Path.of(arguments[1]);
+    try (Office office = Office.start(Path.of(arguments[0]))) {
+      for (Workbook workbook : Shelf.all()) {
+        template(office, workbook, folder.resolve("templates"));
+        example(office, workbook, folder.resolve("examples"), System.out);
+      }
+    }
+  }
+
+  /** Draws the empty template; gives its file. */
+  public static Path template(Office office, Workbook workbook, Path folder) throws IOException {
+    Path file = folder.resolve(workbook.template().fileName() + ".ots");
+    Drawing drawing = Drawing.of(office, workbook.template());
+    new Filling(drawing).calculated();
+    drawing.finish();
+    office.store(drawing.document(), "calc8_template", file);
+    Office.discard(drawing.document());
+    return file;
+  }
+
+  /** Draws the filled example as .ods and .pdf and prints its headline figures; gives the .ods. */
+  public static Path example(Office office, Workbook workbook, Path folder, PrintStream out)
+      throws IOException {
+    Path file = folder.resolve(workbook.template().fileName() + "-example.ods");
+    Drawing drawing = Drawing.of(office, workbook.template());
+    Filling filling = new Filling(drawing);
+    workbook.fill(filling);
+    filling.calculated();
+    drawing.properties(workbook.exampleTitle());
+    drawing.finish();
+    office.store(drawing.document(), "calc8", file);
+    office.store(
+        drawing.document(),
+        "calc_pdf_Export",
+        folder.resolve(workbook.template().fileName() + "-example.pdf"));
+    out.println(workbook.exampleTitle());
+    Results.of(drawing.document())
+        .forEach((name, value) -> out.println("  " + name.replace('_', ' ') + ": " + value));
+    Office.discard(drawing.document());
+    return file;
+  }
+}

@@ -1,0 +1,509 @@
+package org.setpower.templates;
+
+import static java.util.stream.Collectors.toSet;
+
+import com.sun.star.beans.XPropertyContainer;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNamed;
+import com.sun.star.document.XDocumentProperties;
+import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XModel;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.FillDirection;
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCellSeries;
+import com.sun.star.sheet.XDatabaseRanges;
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetOperation;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.sheet.XViewFreezable;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.util.XMergeable;
+import com.sun.star.util.XProtectable;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.setpower.office.Office;
+
+/**
+ * A template drawn in an office: values and formulas, styles, validation, names, charts, print
+ * set-up. It may then be filled; {@link #finish()} freezes panes and protects, and comes last.
+ */
+public final class Drawing {
+  private static final String VERSION_PROPERTY = "Set Power template";
+  private static final int PRINTED_WHEN_EMPTY = 25;
+  private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
+  private static final double LETTERS_PER_MM = 0.58; // of 10 pt, on the safe side
+
+  private final Template template;
+  private final Layout layout;
+  private final XComponent document;
+  private final XSpreadsheetDocument book;
+  private final Styles styles;
+  private final Map<Rows, Integer> filled = new IdentityHashMap<>();
+
+  private Drawing(Office office, Template template) throws IOException {
+    this.template = template;
+    layout = new Layout(template);
+    document = office.newSpreadsheet();
+    book = Uno.as(XSpreadsheetDocument.class, document);
+    styles = new Styles(document);
+  }
+
+  /** Draws a template into a new document. */
+  public static Drawing of(Office office, Template template) throws IOException {
+    Drawing drawing = new Drawing(office, template);
+    drawing.draw();
+    return drawing;
+  }
+
+  public XComponent document() {
+    return document;
+  }
+
+  public Layout layout() {
+    return layout;
+  }
+
+  Template template() {
+    return template;
+  }
+
+  private void draw() {
+    Uno.set(document, "Wildcards", false);
+    Uno.set(document, "RegularExpressions", false);
+    Uno.set(document, "MatchWholeCell", true);
+    Uno.set(document, "IgnoreCase", true);
+    XModel model = Uno.as(XModel.class, document);
+    model.lockControllers();
+    makeTabs();
+    template.tabs().forEach(this::draw);
+    names();
+    model.unlockControllers();
+    template.tabs().forEach(this::charts);
+    template.tabs().forEach(this::hideWorking);
+    Filling start = new Filling(this);
+    template.tables().stream()
+        .filter(Table.class::isInstance)
+        .forEach(r -> ((Table) r).fillStart(start));
+    properties(template.title());
+  }
+
+  private void makeTabs() {
+    var sheets = book.getSheets();
+    for (int i = 0; i < template.tabs().size(); i++) {
+      String name = template.tabs().get(i).name();
+      if (i == 0) {
+        Object only = Uno.ask(() -> Uno.as(XIndexAccess.class, sheets).getByIndex(0));
+        Uno.as(XNamed.class, only).setName(name);
+      } else {
+        sheets.insertNewByName(name, (short) i);
+      }
+    }
+  }
+
+  XSpreadsheet sheet(Tab tab) {
+    return Uno.ask(() -> Uno.as(XSpreadsheet.class, book.getSheets().getByName(tab.name())));
+  }
+
+  XCellRange range(Tab tab, int column, int row, int columns, int rows) {
+    return Uno.ask(
+        () -> sheet(tab).getCellRangeByPosition(column, row, column + columns - 1, row + rows - 1));
+  }
+
+  private void write(Tab tab, int column, int row, String text, String style) {
+    XCellRange cell = range(tab, column, row, 1, 1);
+    Uno.tell(() -> cell.getCellByPosition(0, 0).setFormula(asText(text)));
+    Uno.set(cell, "CellStyle", style);
+  }
+
+  /** A text that would be read as something else is marked as text. */
+  private static String asText(String text) {
+    return text.matches("[-+0-9.'].*") ? "'" + text : text;
+  }
+
+  private void draw(Tab tab) {
+    Object sheet = sheet(tab);
+    Object columns = Uno.as(XColumnRowRange.class, sheet).getColumns();
+    List<Integer> widths = layout.widths(tab);
+    for (int i = 0; i < widths.size(); i++) {
+      int index = i;
+      Object column = Uno.ask(() -> Uno.as(XIndexAccess.class, columns).getByIndex(index));
+      Uno.set(column, "Width", 100 * widths.get(i));
+    }
+    write(tab, 0, 0, tab.title(), styles.of(Style.TITLE));
+    write(tab, 0, 1, tab.lead(), styles.of(Style.LEAD));
+    if (template.tabs().indexOf(tab) == 0) {
+      String missing =
+          "=IF(ISERROR(SHEET.VERSION());\"The Set Power Sheets extension is missing here, so the"
+              + " results are blank or wrong. Install it, or ask the sender for the values-only"
+              + " copy (menu Set Power).\";\"\")";
+      write(tab, 0, 2, missing, styles.of(Style.MISSING));
+      Uno.set(range(tab, 0, 2, 1, 1), "IsTextWrapped", false);
+    } else {
+      write(tab, 0, 2, "=" + template.stamp().text(layout.place()), styles.of(Style.STAMP));
+    }
+    tab.blocks().forEach(b -> draw(tab, b));
+    if (tab.ink() != Style.Ink.NONE) {
+      Uno.set(sheet, "TabColor", tab.ink());
+    }
+    Uno.set(sheet, "PageStyle", styles.page(tab.isPortrait()));
+  }
+
+  /** Hidden cells take no fill and no chart: they are hidden when all is drawn. */
+  private void hideWorking(Tab tab) {
+    int shown = layout.visible(tab);
+    int hidden = layout.widths(tab).size() - shown;
+    if (hidden > 0) {
+      XCellRange working = range(tab, shown, 0, hidden, 1);
+      Uno.set(Uno.as(XColumnRowRange.class, working).getColumns(), "IsVisible", false);
+    }
+    Uno.set(sheet(tab), "IsVisible", !tab.isHidden());
+  }
+
+  private void draw(Tab tab, Block block) {
+    int row = layout.spot(block).row();
+    if (Layout.hasHeading(tab, block)) {
+      write(tab, 0, row - 1, block.title(), styles.of(Style.SECTION));
+      height(tab, row - 1, 800);
+    }
+    if (block instanceof Fields f) {
+      f.fields().forEach(this::draw);
+    } else if (block instanceof Table t) {
+      draw(tab, t);
+    } else if (block instanceof Answers a) {
+      draw(tab, a);
+    } else if (block instanceof Figures f) {
+      f.figures().forEach(figure -> draw(tab, f, figure));
+    } else if (block instanceof Lines l) {
+      draw(tab, l, row);
+    } else if (block instanceof Grid g) {
+      array(range(tab, 0, row, g.columns(), g.rows()), g.formula().text(layout.place()));
+    }
+  }
+
+  private void draw(Field field) {
+    Layout.Spot spot = layout.spot(field);
+    Tab tab = spot.tab();
+    int row = spot.row();
+    write(tab, 0, row, field.headingText(layout.place()), styles.of(Style.LABEL));
+    merge(tab, 0, row, spot.column());
+    XCellRange cell = merge(tab, spot.column(), row, spot.span());
+    if (field.isInput()) {
+      Uno.set(cell, "CellStyle", styles.of(Style.TO_FILL, field.format()));
+      Validations.put(cell, field, layout);
+      if (field.initial() != null) {
+        put(cell, 0, 0, field.initial());
+      }
+    } else {
+      Uno.set(cell, "CellStyle", styles.of(Style.RESULT, field.format()));
+      String text = "=IFERROR(" + field.formula().text(layout.place()) + ";\"\")";
+      Uno.tell(() -> cell.getCellByPosition(0, 0).setFormula(text));
+    }
+    int help = spot.column() + spot.span();
+    write(tab, help, row, field.help(), styles.of(Style.HELP));
+    Uno.set(
+        range(tab, help, row, layout.visible(tab) - help, 1), "CellStyle", styles.of(Style.HELP));
+    height(tab, row, 560);
+  }
+
+  private static void put(XCellRange range, int column, int row, Object value) {
+    Uno.tell(
+        () -> {
+          var cell = range.getCellByPosition(column, row);
+          if (value instanceof Number n) {
+            cell.setValue(n.doubleValue());
+          } else {
+            cell.setFormula(asText(value.toString()));
+          }
+        });
+  }
+
+  private XCellRange merge(Tab tab, int column, int row, int span) {
+    XCellRange cells = range(tab, column, row, span, 1);
+    if (span > 1) {
+      Uno.as(XMergeable.class, cells).merge(true);
+    }
+    return cells;
+  }
+
+  private void headings(Tab tab, Rows rows) {
+    int row = layout.firstRow(rows) - 1;
+    for (Column column : rows.columns()) {
+      Layout.Spot spot = layout.spot(column);
+      String style = styles.heading(column == statusOf(rows) ? Format.TEXT : column.format());
+      write(tab, spot.column(), row, column.headingText(layout.place()), style);
+      merge(tab, spot.column(), row, spot.span());
+    }
+    Object line = Uno.as(XColumnRowRange.class, range(tab, 0, row, 1, 1)).getRows();
+    if (tab.isGrid()) {
+      height(tab, row, 620);
+    } else {
+      Uno.set(line, "OptimalHeight", true);
+    }
+  }
+
+  private static Column statusOf(Rows rows) {
+    return rows instanceof Table t ? t.status() : null;
+  }
+
+  private void draw(Tab tab, Table table) {
+    headings(tab, table);
+    for (Column column : table.columns()) {
+      XCellRange cells = cells(column);
+      if (column.isInput()) {
+        Uno.set(cells, "CellStyle", styles.of(Style.TO_FILL, column.format()));
+        Validations.put(cells, column, layout);
+      } else {
+        boolean plain = column.isWorking() || column == table.status();
+        Style style = column.isWorking() ? Style.STAMP : plain ? Style.WORD : Style.RESULT;
+        Uno.set(cells, "CellStyle", plain ? styles.of(style) : styles.of(style, column.format()));
+      }
+      if (column == table.status()) {
+        StatusColours.put(cells, styles, Style.WORD);
+      }
+    }
+    formulas(table);
+    if (tab.isGrid()) {
+      spread(tab, table);
+    } else {
+      filter(tab, table);
+    }
+  }
+
+  private void formulas(Column column, Layout.Place place) {
+    XCellRange cells = cells(column);
+    String text = "=" + Table.guarded(column, place);
+    Uno.tell(() -> cells.getCellByPosition(0, 0).setFormula(text));
+    Uno.as(XCellSeries.class, cells).fillAuto(FillDirection.TO_BOTTOM, 1);
+  }
+
+  /** Merges the cells of a table on a tab with a grid; its rows hold two lines. */
+  private void spread(Tab tab, Table table) {
+    for (int i = 0; i < table.room(); i++) {
+      int row = layout.firstRow(table) + i;
+      for (Column column : table.columns()) {
+        Layout.Spot spot = layout.spot(column);
+        merge(tab, spot.column(), row, spot.span());
+      }
+      height(tab, row, 120 + 2 * LINE);
+    }
+  }
+
+  private void filter(Tab tab, Table table) {
+    XDatabaseRanges ranges = Uno.as(XDatabaseRanges.class, Uno.get(document, "DatabaseRanges"));
+    String name = "Rows_" + tab.name().replace(' ', '_') + "_" + layout.firstRow(table);
+    long shown = table.columns().stream().filter(c -> !c.isWorking()).count();
+    CellRangeAddress address =
+        address(range(tab, 0, layout.firstRow(table) - 1, (int) shown, table.room() + 1));
+    ranges.addNewByName(name, address);
+    Object made = Uno.ask(() -> ranges.getByName(name));
+    Uno.set(made, "AutoFilter", true);
+  }
+
+  /** The cells of a column below its heading; the left ones where it spans several. */
+  XCellRange cells(Column column) {
+    Layout.Spot spot = layout.spot(column);
+    return range(spot.tab(), spot.column(), spot.row() + 1, 1, column.owner().room());
+  }
+
+  private void draw(Tab tab, Answers answers) {
+    headings(tab, answers);
+    Layout.Place place = layout.place(answers);
+    Layout.Spot count = layout.count(answers);
+    String counted = Layout.absolute(tab, count.column(), count.row());
+    write(tab, count.column(), count.row(), "=" + answers.countText(place), styles.of(Style.NOTE));
+    write(tab, 0, count.row(), "=" + answers.stateText(counted, place), styles.of(Style.HELP));
+    for (Column column : answers.columns()) {
+      Uno.set(cells(column), "CellStyle", styles.of(Style.RESULT, column.format()));
+    }
+    array(answers);
+  }
+
+  private void array(Answers answers) {
+    Tab tab = layout.tab(answers);
+    int columns = answers.columns().size();
+    Layout.Spot count = layout.count(answers);
+    array(
+        range(tab, 0, layout.firstRow(answers), columns, answers.room()),
+        answers.arrayText(
+            Layout.absolute(tab, count.column(), count.row()),
+            layout.blockRange(answers),
+            layout.place(answers)));
+  }
+
+  private static void array(XCellRange block, String formula) {
+    Uno.as(XArrayFormulaRange.class, block).setArrayFormula("=" + formula);
+  }
+
+  private void draw(Tab tab, Figures block, Figure figure) {
+    Layout.Spot spot = layout.spot(block, figure);
+    int row = spot.row();
+    write(tab, spot.column(), row - 1, figure.label(), styles.of(Style.FIGURE_LABEL));
+    merge(tab, spot.column(), row - 1, spot.span());
+    String value = "=IFERROR(" + figure.value().text(layout.place()) + ";\"–\")";
+    write(tab, spot.column(), row, value, styles.of(Style.FIGURE, figure.format()));
+    StatusColours.put(merge(tab, spot.column(), row, spot.span()), styles, Style.FIGURE);
+    String note = "=IFERROR(" + figure.note().text(layout.place()) + ";\"\")";
+    write(tab, spot.column(), row + 1, note, styles.of(Style.FIGURE_NOTE));
+    merge(tab, spot.column(), row + 1, spot.span());
+    height(tab, row, 1250);
+    height(tab, row + 1, 900);
+    height(tab, row + 2, 200);
+  }
+
+  private void draw(Tab tab, Lines block, int firstRow) {
+    int columns = layout.visible(tab);
+    int width = 0;
+    for (int i = 0; i < columns; i++) {
+      width += layout.widths(tab).get(i);
+    }
+    int shown = Math.min(width, 250);
+    int span = columns;
+    while (span > 1 && width > shown + 20) {
+      span--;
+      width -= layout.widths(tab).get(span);
+    }
+    for (int i = 0; i < block.lines().size(); i++) {
+      Formula line = block.lines().get(i);
+      String text = line.text(layout.place());
+      int row = firstRow + i;
+      boolean constant = line instanceof Formula.Literal;
+      String written =
+          constant ? text.substring(1, text.length() - 1).replace("\"\"", "\"") : "=" + text;
+      write(tab, 0, row, written, styles.of(block.style()));
+      merge(tab, 0, row, span);
+      int lines = constant ? 1 + (int) (written.length() / (width * LETTERS_PER_MM)) : 2;
+      height(tab, row, 120 + lines * LINE);
+    }
+  }
+
+  private void height(Tab tab, int row, int height) {
+    Object rows = Uno.as(XColumnRowRange.class, range(tab, 0, row, 1, 1)).getRows();
+    Uno.set(rows, "Height", height);
+  }
+
+  private void charts(Tab tab) {
+    int number = 0;
+    for (Block block : tab.blocks()) {
+      if (block instanceof BarChart chart) {
+        int row = layout.spot(block).row();
+        List<CellRangeAddress> ranges = new ArrayList<>();
+        ranges.add(withHeading(chart.categories()));
+        chart.series().forEach(s -> ranges.add(withHeading(s)));
+        Set<Rows> charted = chart.series().stream().map(Column::owner).collect(toSet());
+        charted.forEach(this::clearResults);
+        Charts.draw(
+            sheet(tab),
+            "Chart" + ++number,
+            range(tab, 0, row, layout.visible(tab), chart.rows()),
+            ranges.toArray(new CellRangeAddress[0]),
+            chart);
+        charted.forEach(this::formulas);
+      }
+    }
+  }
+
+  /** A chart made over texts gets no series: its cells are empty while it is made. */
+  private void clearResults(Rows rows) {
+    if (rows instanceof Answers) {
+      clear(range(layout.tab(rows), 0, layout.firstRow(rows), rows.columns().size(), rows.room()));
+    } else {
+      rows.columns().stream().filter(c -> !c.isInput()).forEach(c -> clear(cells(c)));
+    }
+  }
+
+  private void formulas(Rows rows) {
+    Layout.Place place = layout.place(rows);
+    if (rows instanceof Answers answers) {
+      array(answers);
+    } else {
+      rows.columns().stream().filter(c -> !c.isInput()).forEach(c -> formulas(c, place));
+    }
+  }
+
+  static void clear(XCellRange cells) {
+    Uno.as(XSheetOperation.class, cells)
+        .clearContents(CellFlags.VALUE | CellFlags.STRING | CellFlags.DATETIME | CellFlags.FORMULA);
+  }
+
+  private CellRangeAddress withHeading(Column column) {
+    CellRangeAddress address = address(cells(column));
+    address.StartRow--;
+    return address;
+  }
+
+  private static CellRangeAddress address(XCellRange range) {
+    return Uno.as(com.sun.star.sheet.XCellRangeAddressable.class, range).getRangeAddress();
+  }
+
+  private void names() {
+    XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(document, "NamedRanges"));
+    CellAddress origin = new CellAddress();
+    layout.names().forEach((name, cells) -> names.addNewByName(name, cells, origin, 0));
+  }
+
+  /** The title that the document shows, and the version of its template. */
+  public void properties(String title) {
+    XDocumentProperties properties =
+        Uno.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
+    properties.setTitle(title);
+    XPropertyContainer own = properties.getUserDefinedProperties();
+    String version = template.fileName() + " " + template.version();
+    if (!Uno.as(com.sun.star.beans.XPropertySet.class, own)
+        .getPropertySetInfo()
+        .hasPropertyByName(VERSION_PROPERTY)) {
+      Uno.tell(() -> own.addProperty(VERSION_PROPERTY, (short) 0, version));
+    }
+  }
+
+  /** Notes that the first rows of a table have been filled, so that they are printed. */
+  void filled(Rows rows, int count) {
+    filled.put(rows, count);
+  }
+
+  /** Print areas, frozen panes, protection: the last step before storing. */
+  public void finish() {
+    XController controller = Uno.as(XModel.class, document).getCurrentController();
+    XSpreadsheetView view = Uno.as(XSpreadsheetView.class, controller);
+    for (Tab tab : template.tabs()) {
+      print(tab);
+      if (!tab.isHidden()) {
+        view.setActiveSheet(sheet(tab));
+        Uno.set(controller, "ShowGrid", false);
+        if (!tab.isGrid() && tab.blocks().get(0) instanceof Rows rows) {
+          Uno.as(XViewFreezable.class, controller).freezeAtPosition(1, layout.firstRow(rows));
+        }
+      }
+    }
+    view.setActiveSheet(sheet(template.tabs().get(0)));
+    template.tabs().forEach(t -> Uno.as(XProtectable.class, sheet(t)).protect(""));
+  }
+
+  private void print(Tab tab) {
+    int last = layout.lastRow(tab);
+    List<Block> blocks = tab.blocks();
+    XPrintAreas areas = Uno.as(XPrintAreas.class, sheet(tab));
+    if (blocks.get(blocks.size() - 1) instanceof Table t && !tab.isGrid()) {
+      int rows = Math.min(t.room(), filled.getOrDefault(t, PRINTED_WHEN_EMPTY));
+      last = layout.firstRow(t) + rows - 1;
+    }
+    areas.setPrintAreas(
+        new CellRangeAddress[] {address(range(tab, 0, 0, layout.visible(tab), last + 1))});
+    if (!tab.isGrid() && blocks.get(0) instanceof Rows rows) {
+      areas.setTitleRows(address(range(tab, 0, 0, 1, layout.firstRow(rows))));
+      areas.setPrintTitleRows(true);
+    }
+  }
+}

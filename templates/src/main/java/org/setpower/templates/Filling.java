@@ -1,0 +1,144 @@
+package org.setpower.templates;
+
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * Fills a drawn template with rows of CSV files, whose heading line names the columns (without
+ * units). Dates are written 2027-02-01, times 17:30, shares 60% or 0.6; numbers with a point.
+ */
+public final class Filling {
+  private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+  private static final CSVFormat FORMAT =
+      CSVFormat.DEFAULT
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .setCommentMarker('#')
+          .setIgnoreEmptyLines(true)
+          .setTrim(true)
+          .build();
+
+  private final Drawing drawing;
+
+  public Filling(Drawing drawing) {
+    this.drawing = drawing;
+  }
+
+  /** Fills one cell. */
+  public Filling put(Field field, Object value) {
+    Layout.Spot spot = drawing.layout().spot(field);
+    set(drawing.range(spot.tab(), spot.column(), spot.row(), 1, 1), 0, field, value.toString());
+    return this;
+  }
+
+  /** Fills the cells of a template from lines "field,value". */
+  public Filling fields(Class<?> beside, String resource) {
+    for (CSVRecord line : read(beside, resource)) {
+      Field field =
+          drawing.template().fields().stream()
+              .filter(f -> f.isInput() && f.heading().equals(line.get("field")))
+              .findFirst()
+              .orElseThrow(() -> unknown(resource, line.get("field")));
+      put(field, line.get("value"));
+    }
+    return this;
+  }
+
+  /** Fills the first rows of a table; what stood there before goes. */
+  public Filling rows(Table table, Class<?> beside, String resource) {
+    List<CSVRecord> lines = read(beside, resource);
+    if (lines.size() > table.room()) {
+      throw new IllegalStateException(resource + " has more rows than " + table.room());
+    }
+    List<String> headings = table.inputs().stream().map(Item::heading).toList();
+    for (String heading : lines.isEmpty() ? List.<String>of() : lines.get(0).toMap().keySet()) {
+      if (!headings.contains(heading)) {
+        throw unknown(resource, heading);
+      }
+    }
+    for (Column column : table.inputs()) {
+      XCellRange cells = drawing.cells(column);
+      Drawing.clear(cells);
+      for (int i = 0; i < lines.size(); i++) {
+        if (lines.get(i).isMapped(column.heading())) {
+          set(cells, i, column, lines.get(i).get(column.heading()));
+        }
+      }
+    }
+    drawing.filled(table, lines.size());
+    return this;
+  }
+
+  private static IllegalStateException unknown(String resource, String heading) {
+    return new IllegalStateException(resource + ": there is no cell to fill named " + heading);
+  }
+
+  private static List<CSVRecord> read(Class<?> beside, String resource) {
+    try (InputStream in = beside.getResourceAsStream(resource)) {
+      if (in == null) {
+        throw new IllegalStateException("no file " + resource + " beside " + beside.getName());
+      }
+      try (CSVParser parser = FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+        return parser.getRecords();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(resource, e);
+    }
+  }
+
+  private static void set(XCellRange cells, int row, Item<?> item, String text) {
+    if (text.isEmpty()) {
+      return;
+    }
+    Uno.tell(
+        () -> {
+          var cell = cells.getCellByPosition(0, row);
+          if (item.format().isText()) {
+            Uno.as(com.sun.star.text.XText.class, cell).setString(text);
+          } else {
+            cell.setValue(value(item, text));
+          }
+        });
+  }
+
+  private static double value(Item<?> item, String text) {
+    return switch (item.format()) {
+      case DATE -> ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(text));
+      case TIME -> LocalTime.parse(text).toSecondOfDay() / 86_400.0;
+      default ->
+          text.endsWith("%")
+              ? Double.parseDouble(text.substring(0, text.length() - 1)) / 100
+              : Double.parseDouble(text);
+    };
+  }
+
+  /** Recalculates everything and lets rows grow with their text. */
+  public Filling calculated() {
+    Uno.as(XCalculatable.class, drawing.document()).calculateAll();
+    for (Tab tab : drawing.template().tabs()) {
+      for (Rows rows : tab.isGrid() ? List.<Rows>of() : tab.tables()) {
+        Object lines =
+            Uno.as(
+                    XColumnRowRange.class,
+                    drawing.range(tab, 0, drawing.layout().firstRow(rows), 1, rows.room()))
+                .getRows();
+        Uno.set(lines, "OptimalHeight", true);
+      }
+    }
+    return this;
+  }
+}

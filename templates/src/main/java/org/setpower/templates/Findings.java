@@ -1,0 +1,88 @@
+package org.setpower.templates;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** The list of everything that needs a look, stops first, gathered from the tables of a file. */
+public final class Findings {
+  /** A finding is coded as table · STEP + running number + STEP / 2. */
+  private static final int STEP = 10_000;
+
+  private Findings() {}
+
+  /** A table that lists the findings of these tables, for the result page. */
+  public static Table of(String title, int room, Table... tables) {
+    List<Table> all = List.of(tables);
+    Column number = Column.working("No.");
+    number.by(Formula.calc("ROWS({})", number.above()));
+    Column code = Column.working("Code", code(number, all));
+    Column place = Column.result("Where", choose(code, all, t -> at -> quoted(at.layout().tab(t))));
+    Column row = Column.result("What", choose(code, all, t -> found(code, t, t.key())));
+    Column word = Column.result("Status", choose(code, all, t -> found(code, t, t.status())));
+    Column reason =
+        Column.result("Why, and what to do", choose(code, all, t -> found(code, t, t.reason())));
+    return Table.of(title, room)
+        .columns(word.wide(14), place.wide(20), row.wide(45), reason.wide(105), number, code)
+        .listing(word);
+  }
+
+  private static String quoted(Tab tab) {
+    return "\"" + tab.name() + "\"";
+  }
+
+  private static Formula code(Column number, List<Table> tables) {
+    StringBuilder pattern = new StringBuilder();
+    List<Object> parts = new ArrayList<>();
+    StringBuilder before = new StringBuilder("0");
+    for (int sign : List.of(1, -1)) {
+      for (int i = 0; i < tables.size(); i++) {
+        String count = sign > 0 ? "MAX(0;{})" : "-MIN(0;{})";
+        int earlier = before.toString().split("\\{}", -1).length - 1;
+        List<Object> ranges = earlierRanks(tables, earlier);
+        pattern.append("IF({}<=").append(before).append('+').append(count).append(';');
+        parts.add(number);
+        parts.addAll(ranges);
+        parts.add(tables.get(i).rank().all());
+        pattern.append((i + 1) * STEP + STEP / 2).append(sign > 0 ? '+' : '-');
+        pattern.append("({}-(").append(before).append("));");
+        parts.add(number);
+        parts.addAll(ranges);
+        before.append('+').append(count);
+      }
+    }
+    pattern.append("\"\"").append(")".repeat(2 * tables.size()));
+    return Formula.calc(pattern.toString(), parts.toArray());
+  }
+
+  private static List<Object> earlierRanks(List<Table> tables, int count) {
+    List<Object> ranks = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      ranks.add(tables.get(i % tables.size()).rank().all());
+    }
+    return ranks;
+  }
+
+  private static Formula choose(Column code, List<Table> tables, Function<Table, Formula> of) {
+    List<Object> parts = new ArrayList<>();
+    parts.add(code);
+    tables.forEach(t -> parts.add(of.apply(t)));
+    return Formula.calc(
+        "CHOOSE(INT({}/" + STEP + ")" + ";{}".repeat(tables.size()) + ")", parts.toArray());
+  }
+
+  private static Formula found(Column code, Table table, Column wanted) {
+    return at -> {
+      String row =
+          Formula.calc("MATCH(MOD({};" + STEP + ")-" + STEP / 2 + ";{};0)", code, rank(table))
+              .text(at);
+      String cell = "INDEX(" + wanted.all().text(at) + ";" + row + ")";
+      String number = "\"row \"&ROW(" + rank(table).text(at) + ")+" + row + "-1";
+      return "IF(" + cell + "=\"\";" + number + ";" + wanted.format().words(cell) + ")";
+    };
+  }
+
+  private static Formula rank(Table table) {
+    return table.rank().all();
+  }
+}

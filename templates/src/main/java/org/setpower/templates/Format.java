@@ -1,0 +1,54 @@
+package org.setpower.templates;
+
+/** How the values of a cell look and what may be typed into it. */
+public enum Format {
+  TEXT("@", false),
+  /** A number of things: needs no unit. */
+  COUNT("#,##0", false),
+  WHOLE("#,##0", true),
+  ONE("#,##0.0", true),
+  TWO("#,##0.00", true),
+  THREE("#,##0.000", true),
+  MONEY("#,##0.00", true),
+  /** A share, shown in percent. */
+  SHARE("0.0%", false),
+  DATE("ddd d mmm yyyy", false),
+  /** A time of day. */
+  TIME("hh:mm", false);
+
+  private final String code;
+  private final boolean wantsUnit;
+
+  Format(String code, boolean wantsUnit) {
+    this.code = code;
+    this.wantsUnit = wantsUnit;
+  }
+
+  /** The number format code, en-US. */
+  String code() {
+    return code;
+  }
+
+  /** Whether the heading must name a unit. */
+  boolean wantsUnit() {
+    return wantsUnit;
+  }
+
+  boolean isText() {
+    return this == TEXT;
+  }
+
+  /** A formula text that gives the value of this format as words. */
+  String words(String value) {
+    return switch (this) {
+      case TEXT -> value;
+      case COUNT, WHOLE -> "ROUND(" + value + ";0)";
+      case ONE -> "ROUND(" + value + ";1)";
+      case TWO, MONEY -> "ROUND(" + value + ";2)";
+      case THREE -> "ROUND(" + value + ";3)";
+      case SHARE -> "ROUND(100*" + value + ";1)&\" %\"";
+      case DATE -> "TEXT(" + value + ";\"d mmm\")";
+      case TIME -> "TEXT(" + value + ";\"hh:mm\")";
+    };
+  }
+}

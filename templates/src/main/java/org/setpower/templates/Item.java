@@ -1,0 +1,250 @@
+package org.setpower.templates;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a {@link Field} (one cell) and a {@link Column} (a cell in every row) have in common: a
+ * heading with its unit, a format, and either what may be typed into it or how it is worked out.
+ *
+ * @param <T> the kind itself
+ */
+public abstract class Item<T extends Item<T>> implements Formula {
+  private final String heading;
+  private final boolean input;
+  private Formula formula;
+  private Formula unit;
+  private Format format = Format.TEXT;
+  private String help = "";
+  private double least = Double.NEGATIVE_INFINITY;
+  private double most = Double.POSITIVE_INFINITY;
+  private List<String> words = List.of();
+  private Column wordsFrom;
+  private boolean onlyListed = true;
+  private boolean needed;
+  private boolean mayBeBlank;
+  private String failure;
+  private String rangeName = "";
+
+  Item(String heading, boolean input) {
+    this.heading = heading;
+    this.input = input;
+  }
+
+  abstract T self();
+
+  /** How a result is worked out. */
+  public T by(Formula how) {
+    if (input) {
+      throw new IllegalStateException(heading + " is a cell to fill");
+    }
+    formula = how;
+    return self();
+  }
+
+  /** The unit that stands in brackets in the heading. */
+  public T unit(String text) {
+    return unit(Formula.of(text));
+  }
+
+  /** A unit that follows a choice of the user. */
+  public T unit(Formula text) {
+    unit = text;
+    return self();
+  }
+
+  /** How values look. */
+  public T as(Format how) {
+    format = how;
+    return self();
+  }
+
+  /** A number within limits. */
+  public T number(Format how, double from, double to) {
+    least = from;
+    most = to;
+    return as(how);
+  }
+
+  /** A share from 0 to 1, typed as percent. */
+  public T share() {
+    return share(0, 1);
+  }
+
+  /** A share within limits, typed as percent. */
+  public T share(double from, double to) {
+    return number(Format.SHARE, from, to);
+  }
+
+  /** One of these words. */
+  public T oneOf(String... listed) {
+    words = List.of(listed);
+    return self();
+  }
+
+  /** One of the entries of a column. */
+  public T oneOf(Column entries) {
+    wordsFrom = entries;
+    return self();
+  }
+
+  /** Something else than the entries of the list may be typed too. */
+  public T orOther() {
+    onlyListed = false;
+    return self();
+  }
+
+  /** The input help: what it is and where a stranger finds the figure. */
+  public T help(String sentence) {
+    help = sentence;
+    return self();
+  }
+
+  /** Must be filled before the row is worked out. */
+  public T needed() {
+    needed = true;
+    return self();
+  }
+
+  /** A blank result is no fault: nothing is said about it. */
+  public T mayBeBlank() {
+    mayBeBlank = true;
+    return self();
+  }
+
+  /**
+   * What is said when the result cannot be worked out; calls of our functions say it themselves.
+   */
+  public T failing(String sentence) {
+    failure = sentence;
+    return self();
+  }
+
+  /** The name of its cells in the document, for what people refer to. */
+  public T named(String name) {
+    rangeName = name;
+    return self();
+  }
+
+  /** The heading without its unit; also the name of the column in files that fill it. */
+  public String heading() {
+    return heading;
+  }
+
+  /** How it is worked out; {@code null} for a cell to fill. */
+  public Formula formula() {
+    return formula;
+  }
+
+  public boolean isInput() {
+    return input;
+  }
+
+  public Format format() {
+    return format;
+  }
+
+  public String help() {
+    return help;
+  }
+
+  /** Whether the row waits for it. */
+  public boolean isNeeded() {
+    return needed;
+  }
+
+  boolean saysNothingWhenBlank() {
+    return mayBeBlank;
+  }
+
+  String failure() {
+    return failure;
+  }
+
+  String rangeName() {
+    return rangeName;
+  }
+
+  Formula unit() {
+    return unit;
+  }
+
+  List<String> words() {
+    return words;
+  }
+
+  Column wordsFrom() {
+    return wordsFrom;
+  }
+
+  boolean onlyListed() {
+    return onlyListed;
+  }
+
+  double least() {
+    return least;
+  }
+
+  double most() {
+    return most;
+  }
+
+  boolean isList() {
+    return !words.isEmpty() || wordsFrom != null;
+  }
+
+  /** The heading with its unit, as text or as a formula. */
+  String headingText(Layout.Place place) {
+    if (format == Format.SHARE && unit == null) {
+      return heading + " (%)";
+    }
+    if (unit == null) {
+      return heading;
+    }
+    String inside = unit.text(place);
+    return unit instanceof Formula.Literal
+        ? heading + " (" + inside.replace("\"", "") + ")"
+        : "=\"" + heading + " (\"&" + inside + "&\")\"";
+  }
+
+  /** The sentence that is shown when something wrong is typed. */
+  String error() {
+    return switch (format) {
+      case TEXT -> isList() ? "Pick " + heading + " from the list." : heading + " is a text.";
+      case DATE -> heading + " is a date, such as 2027-02-01.";
+      case TIME -> heading + " is a time of day, such as 17:30.";
+      case SHARE ->
+          heading
+              + " is a share of the whole: write it with its % sign, from "
+              + bound(100 * least)
+              + " % to "
+              + bound(100 * most)
+              + " % (3 % or 0.03, not 3).";
+      case COUNT -> heading + " is a whole number" + limits() + ".";
+      default -> heading + " is a number" + limits() + ", typed without its unit.";
+    };
+  }
+
+  private String limits() {
+    boolean low = !Double.isInfinite(least);
+    boolean high = !Double.isInfinite(most);
+    if (low && high) {
+      return " from " + bound(least) + " to " + bound(most);
+    }
+    return low ? " of " + bound(least) + " or more" : "";
+  }
+
+  private static String bound(double value) {
+    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+  }
+
+  @Override
+  public Stream<Item<?>> needs() {
+    return Stream.of(this);
+  }
+
+  @Override
+  public String toString() {
+    return heading;
+  }
+}

@@ -1,0 +1,140 @@
+package org.setpower.templates;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.or;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The first tab of most files: the job, its units and its days. */
+public final class Job {
+  /** How many days fit. */
+  public static final int DAYS = 40;
+
+  public final Field production =
+      Field.input("Production")
+          .help("The title as it stands on the call sheet.")
+          .named("Job_Production");
+  public final Field revision =
+      Field.input("Revision")
+          .number(Format.COUNT, 0, 999)
+          .help("Add one whenever you send the file out again.")
+          .is(1)
+          .named("Job_Revision");
+  public final Field revised =
+      Field.input("Revised on").as(Format.DATE).help("The date of this revision.");
+  public final Field place = Field.input("Place").help("Where the work is; printed on every page.");
+  public final Field units =
+      Field.input("Units")
+          .oneOf("metric", "US")
+          .help("metric: m, °C, kg, L. US: ft, °F, lb, gal. Choose before you fill.")
+          .is("metric")
+          .named("Job_Units");
+
+  public final Column day =
+      Column.input("Day").wide(52).help("What the crew calls it: shoot day 1, night at the pans.");
+  public final Column date =
+      Column.input("Date")
+          .as(Format.DATE)
+          .needed()
+          .wide(38)
+          .help("From the schedule. Two rows with one date are a company move.");
+  public final Column kind =
+      Column.input("Kind")
+          .oneOf("prep", "rig", "travel", "shoot", "night", "move", "hold", "wrap", "off")
+          .needed()
+          .wide(20)
+          .help("What kind of day it is.");
+  public final Column where = Column.input("Place").wide(45).help("Location report or call sheet.");
+  public final Column call =
+      Column.input("Call").as(Format.TIME).wide(16).help("Unit call, by the clock: 07:00.");
+  public final Column wrap =
+      Column.input("Wrap")
+          .as(Format.TIME)
+          .wide(16)
+          .help("Estimated wrap. At or before the call means the next morning.");
+  public final Column coldest =
+      Column.input("Coldest")
+          .unit(degrees())
+          .number(Format.WHOLE, -60, 140)
+          .wide(20)
+          .help("Weather forecast for the hours you work; packs give less in the cold.");
+  public final Column warmest =
+      Column.input("Warmest")
+          .unit(degrees())
+          .number(Format.WHOLE, -60, 140)
+          .wide(20)
+          .help("Weather forecast; cables and generators carry less in the heat.");
+
+  public final Table days =
+      Table.of("Days", DAYS)
+          .columns(day, date, kind, where, call, wrap, coldest, warmest)
+          .called(date)
+          .checks(
+              Check.look(
+                  calc("({}=\"\")<>({}=\"\")", or(call, ""), or(wrap, "")),
+                  Formula.of("Fill in both call and wrap, or neither.")),
+              Check.look(calc("{}>{}", coldest, warmest), Formula.of("Coldest is above warmest.")));
+
+  /** The first tab; {@code more} are the file's own cells. */
+  public Tab tab(String title, String lead, Fields... more) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(Fields.of("The job", production, revision, revised, place, units));
+    blocks.addAll(List.of(more));
+    blocks.add(days);
+    return Tab.of("Job", lead).titled(title).first().with(blocks.toArray(new Block[0]));
+  }
+
+  /** The line below the title of the other tabs. */
+  public Formula stamp() {
+    return calc(
+        "{}&IF({}=\"\";\"\";\"  ·  revision \"&{})&IF({}=\"\";\"\";\"  ·  \"&TEXT({};\"d mmm"
+            + " yyyy\"))&IF({}=\"\";\"\";\"  ·  \"&{})",
+        production,
+        revision,
+        revision,
+        revised,
+        revised,
+        place,
+        place);
+  }
+
+  private Formula isUs() {
+    return calc("{}=\"US\"", units);
+  }
+
+  /** The unit of lengths. */
+  public Formula lengths() {
+    return calc("IF({};\"ft\";\"m\")", isUs());
+  }
+
+  /** The unit of temperatures. */
+  public Formula degrees() {
+    return calc("IF({};\"°F\";\"°C\")", isUs());
+  }
+
+  /** A length in the chosen unit, in metres. */
+  public Formula metres(Formula length) {
+    return calc("CONVERT({};{};\"m\")", length, lengths());
+  }
+
+  /** Metres in the chosen unit. */
+  public Formula fromMetres(Formula metres) {
+    return calc("CONVERT({};\"m\";{})", metres, lengths());
+  }
+
+  /** A temperature in the chosen unit, in °C. */
+  public Formula celsius(Formula temperature) {
+    return calc("IF({};CONVERT({};\"F\";\"C\");{})", isUs(), temperature, temperature);
+  }
+
+  /** The coldest of a date in °C; blank cells count as mild. */
+  public Formula coldest(Formula on, double mild) {
+    return calc(
+        "IF(COUNTIFS({};{};{};\"<>\")=0;" + mild + ";{})",
+        date.all(),
+        on,
+        coldest.all(),
+        celsius(calc("MINIFS({};{};{})", coldest.all(), date.all(), on)));
+  }
+}

@@ -1,0 +1,317 @@
+package org.setpower.templates;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Where everything of a template stands. Rows and columns count from 0. */
+public final class Layout {
+  private static final int FIRST_ROW = 4;
+  private static final int GAP = 2;
+  private static final int LABEL = 52;
+  private static final int VALUE = 38;
+  private static final int WORKING = 20;
+
+  /**
+   * Where a formula stands.
+   *
+   * @param layout the addresses
+   * @param rows the table it stands in; {@code null} outside of tables
+   * @param row its row on the tab
+   */
+  public record Place(Layout layout, Rows rows, int row) {}
+
+  /** A cell or the left upper cell of something, with the columns it spans. */
+  record Spot(Tab tab, int column, int row, int span) {}
+
+  private final Template template;
+  private final Map<Block, Spot> blocks = new IdentityHashMap<>();
+  private final Map<Field, Spot> fields = new IdentityHashMap<>();
+  private final Map<Column, Spot> columns = new IdentityHashMap<>();
+  private final Map<Rows, Integer> counts = new IdentityHashMap<>();
+  private final Map<Tab, List<Integer>> widths = new HashMap<>();
+  private final Map<Tab, Integer> visible = new HashMap<>();
+  private final Map<Tab, Integer> lastRow = new HashMap<>();
+
+  /** Lays out a template. */
+  public Layout(Template template) {
+    this.template = template;
+    template.tabs().forEach(this::place);
+  }
+
+  private void place(Tab tab) {
+    List<Integer> width = new ArrayList<>();
+    for (int i = 0; i < tab.gridColumns(); i++) {
+      width.add(tab.gridWidth());
+    }
+    widths.put(tab, width);
+    int row = FIRST_ROW;
+    for (Block block : tab.blocks()) {
+      if (hasHeading(tab, block)) {
+        row++;
+      }
+      blocks.put(block, new Spot(tab, 0, row, 1));
+      if (block instanceof Fields f) {
+        placeFields(tab, f, row);
+      } else if (block instanceof Rows r) {
+        placeVisible(tab, r, row + r.before());
+      }
+      row += block.height() + GAP;
+    }
+    lastRow.put(tab, row - GAP - 1);
+    visible.put(tab, width.size());
+    tab.tables().forEach(r -> placeWorking(tab, r));
+  }
+
+  /** Whether a block's heading is shown; a lone table is headed by the tab's title. */
+  static boolean hasHeading(Tab tab, Block block) {
+    return !block.title().isEmpty() && !block.title().equals(tab.title());
+  }
+
+  private void placeFields(Tab tab, Fields block, int firstRow) {
+    int label = take(tab, 0, LABEL);
+    int value = take(tab, label, VALUE);
+    for (int i = 0; i < block.fields().size(); i++) {
+      fields.put(block.fields().get(i), new Spot(tab, label, firstRow + i, value));
+    }
+  }
+
+  private void placeVisible(Tab tab, Rows rows, int headingRow) {
+    int column = 0;
+    for (Column c : rows.columns()) {
+      if (!c.isWorking()) {
+        int span = take(tab, column, c.width());
+        columns.put(c, new Spot(tab, column, headingRow, span));
+        column += span;
+      }
+    }
+  }
+
+  /** Takes a width from a column on: one column of a plain tab, some of a tab with a grid. */
+  private int take(Tab tab, int column, int millimetres) {
+    List<Integer> width = widths.get(tab);
+    if (tab.isGrid()) {
+      return (millimetres + tab.gridWidth() - 1) / tab.gridWidth();
+    }
+    if (column < width.size()) {
+      width.set(column, Math.max(width.get(column), millimetres));
+    } else {
+      width.add(millimetres);
+    }
+    return 1;
+  }
+
+  private void placeWorking(Tab tab, Rows rows) {
+    List<Integer> width = widths.get(tab);
+    int headingRow = blocks.get(rows).row() + rows.before();
+    for (Column c : rows.columns()) {
+      if (c.isWorking()) {
+        columns.put(c, new Spot(tab, width.size(), headingRow, 1));
+        width.add(WORKING);
+      }
+    }
+    if (rows instanceof Answers) {
+      counts.put(rows, width.size());
+      width.add(WORKING);
+    }
+  }
+
+  Template template() {
+    return template;
+  }
+
+  Tab tab(Block block) {
+    return blocks.get(block).tab();
+  }
+
+  Tab tab(Field field) {
+    return spot(field).tab();
+  }
+
+  /** Widths of the columns of a tab in millimetres. */
+  List<Integer> widths(Tab tab) {
+    return widths.get(tab);
+  }
+
+  /** How many columns of a tab are shown. */
+  int visible(Tab tab) {
+    return visible.get(tab);
+  }
+
+  int lastRow(Tab tab) {
+    return lastRow.get(tab);
+  }
+
+  /** Where a block begins, below its heading. */
+  Spot spot(Block block) {
+    return blocks.get(block);
+  }
+
+  /** The cell of a field; its label stands left of it. */
+  Spot spot(Field field) {
+    Spot label = fields.get(field);
+    if (label == null) {
+      throw new IllegalStateException("the field " + field + " stands on no tab");
+    }
+    int labelSpan = label.column();
+    return new Spot(label.tab(), labelSpan, label.row(), label.span());
+  }
+
+  /** The heading of a column. */
+  Spot spot(Column column) {
+    Spot spot = columns.get(column);
+    if (spot == null) {
+      throw new IllegalStateException("the column " + column + " stands on no tab");
+    }
+    return spot;
+  }
+
+  /** The first row of a table below its heading row. */
+  int firstRow(Rows rows) {
+    return blocks.get(rows).row() + rows.before() + 1;
+  }
+
+  /** The place of the first row of a table. */
+  Place place(Rows rows) {
+    return new Place(this, rows, firstRow(rows));
+  }
+
+  /** A place outside of tables. */
+  Place place() {
+    return new Place(this, null, 0);
+  }
+
+  String address(Field field) {
+    Spot spot = spot(field);
+    return absolute(spot.tab(), spot.column(), spot.row());
+  }
+
+  /** The cell of a column in the row of the place. */
+  String cell(Column column, Place place) {
+    if (place.rows() != column.owner() || place.rows() == null) {
+      throw new IllegalStateException(
+          column + " is not a column of this row: say all(), above() or where() for another table");
+    }
+    return "$" + letters(spot(column).column()) + (place.row() + 1);
+  }
+
+  String range(Column column, Column.Part.Extent extent, Place place) {
+    Rows owner = column.owner();
+    Spot spot = spot(column);
+    int first = firstRow(owner);
+    int last = first + owner.room() - 1;
+    String letters = "$" + letters(spot.column());
+    if (extent == Column.Part.Extent.ALL) {
+      return sheet(spot.tab())
+          + "."
+          + letters
+          + "$"
+          + (first + 1)
+          + ":"
+          + letters
+          + "$"
+          + (last + 1);
+    }
+    cell(column, place);
+    return extent == Column.Part.Extent.ABOVE
+        ? letters + "$" + first + ":" + letters + place.row()
+        : letters + (place.row() + 2) + ":" + letters + "$" + (last + 2);
+  }
+
+  /** The cells of a row from the first to the last of these columns. */
+  String rowRange(List<Column> from, Place place) {
+    return cell(from.get(0), place) + ":" + cell(from.get(from.size() - 1), place);
+  }
+
+  String grid(Grid grid) {
+    Spot spot = spot(grid);
+    return absolute(spot.tab(), spot.column(), spot.row())
+        + ":"
+        + cellName(spot.column() + grid.columns() - 1, spot.row() + grid.rows() - 1);
+  }
+
+  /** The cells of an array result. */
+  String blockRange(Answers answers) {
+    List<Column> all = answers.columns();
+    int first = firstRow(answers);
+    return cellName(spot(all.get(0)).column(), first)
+        + ":"
+        + cellName(spot(all.get(all.size() - 1)).column(), first + answers.room() - 1);
+  }
+
+  /** The names of the document: what people refer to, and the headline figures. */
+  Map<String, String> names() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (Field field : template.fields()) {
+      if (!field.rangeName().isEmpty()) {
+        names.put(field.rangeName(), address(field));
+      }
+    }
+    for (Rows rows : template.tables()) {
+      for (Column column : rows.columns()) {
+        if (!column.rangeName().isEmpty()) {
+          names.put(column.rangeName(), column.all().text(place()));
+        }
+      }
+    }
+    names.putAll(figures());
+    return names;
+  }
+
+  /** The cell that counts the rows of an array result. */
+  Spot count(Answers answers) {
+    Spot spot = spot(answers);
+    return new Spot(spot.tab(), counts.get(answers), spot.row(), 1);
+  }
+
+  /** The cells of the headline figures, by name. */
+  public Map<String, String> figures() {
+    Map<String, String> cells = new LinkedHashMap<>();
+    template
+        .blocks()
+        .filter(Figures.class::isInstance)
+        .map(Figures.class::cast)
+        .forEach(
+            b ->
+                b.figures()
+                    .forEach(
+                        f -> {
+                          Spot spot = spot(b, f);
+                          cells.put(f.rangeName(), absolute(spot.tab(), spot.column(), spot.row()));
+                        }));
+    return cells;
+  }
+
+  /** The cell of a figure's value; its label stands above it, its note below. */
+  Spot spot(Figures block, Figure figure) {
+    Spot spot = spot(block);
+    int index = block.figures().indexOf(figure);
+    int span = spot.tab().gridColumns() / block.across();
+    return new Spot(
+        spot.tab(),
+        index % block.across() * span,
+        spot.row() + index / block.across() * Figures.TALL + 1,
+        span);
+  }
+
+  static String absolute(Tab tab, int column, int row) {
+    return sheet(tab) + "." + cellName(column, row);
+  }
+
+  private static String cellName(int column, int row) {
+    return "$" + letters(column) + "$" + (row + 1);
+  }
+
+  static String sheet(Tab tab) {
+    return tab.name().matches("[A-Za-z]+") ? "$" + tab.name() : "$'" + tab.name() + "'";
+  }
+
+  private static String letters(int column) {
+    return column < 26
+        ? String.valueOf((char) ('A' + column))
+        : letters(column / 26 - 1) + (char) ('A' + column % 26);
+  }
+}

@@ -1,0 +1,13 @@
+package org.setpower.templates;
+
+import java.util.List;
+
+/** All files that are shipped. */
+public final class Shelf {
+  private Shelf() {}
+
+  /** The workbooks in the order in which they are offered. */
+  public static List<Workbook> all() {
+    return List.of();
+  }
+}

@@ -1,0 +1,165 @@
+package org.setpower.templates;
+
+import com.sun.star.awt.FontWeight;
+import com.sun.star.container.XNameContainer;
+import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.style.XStyle;
+import com.sun.star.style.XStyleFamiliesSupplier;
+import com.sun.star.table.BorderLine2;
+import com.sun.star.table.CellHoriJustify;
+import com.sun.star.table.CellVertJustify2;
+import com.sun.star.util.CellProtection;
+import com.sun.star.util.XNumberFormats;
+import com.sun.star.util.XNumberFormatsSupplier;
+import java.util.HashSet;
+import java.util.Set;
+
+/** The cell and page styles of a document, made from {@link Style}. */
+final class Styles {
+  private static final int HAIRLINE = 9; // 0.25 pt in 1/100 mm
+  private static final short INDENT = 150;
+  private static final int A4_SHORT = 21000;
+  private static final int A4_LONG = 29700;
+
+  private final Object document;
+  private final XNameContainer cells;
+  private final XNameContainer pages;
+  private final Set<String> made = new HashSet<>();
+
+  Styles(Object document) {
+    this.document = document;
+    var families = Uno.as(XStyleFamiliesSupplier.class, document).getStyleFamilies();
+    cells = family(families, "CellStyles");
+    pages = family(families, "PageStyles");
+    Object base = Uno.ask(() -> cells.getByName("Default"));
+    Uno.set(base, "CharFontName", Style.FONT);
+    Uno.set(base, "CharHeight", 10f);
+    Uno.set(base, "CharColor", Style.Ink.INK);
+    Uno.set(base, "VertJustify", CellVertJustify2.CENTER);
+  }
+
+  private static XNameContainer family(com.sun.star.container.XNameAccess families, String name) {
+    return Uno.ask(() -> Uno.as(XNameContainer.class, families.getByName(name)));
+  }
+
+  /** The name of the style of a cell that shows no value of its own. */
+  String of(Style style) {
+    String name = style.styleName();
+    if (made.add(name)) {
+      Object created = create(cells, "com.sun.star.style.CellStyle", name, "Default");
+      Uno.set(created, "CharHeight", (float) style.points());
+      Uno.set(created, "CharWeight", style.bold() ? FontWeight.BOLD : FontWeight.NORMAL);
+      Uno.set(created, "CharColor", style.colour());
+      if (style.fill() != Style.Ink.NONE) {
+        Uno.set(created, "CellBackColor", style.fill());
+      }
+      if (style.line() != Style.Ink.NONE) {
+        Uno.set(created, "BottomBorder", line(style.line()));
+      }
+      shape(style, created);
+    }
+    return name;
+  }
+
+  private static void shape(Style style, Object created) {
+    switch (style) {
+      case HEADING -> {
+        Uno.set(created, "IsTextWrapped", true);
+        Uno.set(created, "VertJustify", CellVertJustify2.BOTTOM);
+      }
+      case NOTE, CAUTION, MISSING, RESULT -> Uno.set(created, "IsTextWrapped", true);
+      case HELP -> Uno.set(created, "ParaIndent", INDENT);
+      case WORD -> Uno.set(created, "HoriJustify", CellHoriJustify.CENTER);
+      case FIGURE -> {
+        Uno.set(created, "HoriJustify", CellHoriJustify.LEFT);
+        Uno.set(created, "ShrinkToFit", true);
+      }
+      case FIGURE_NOTE -> {
+        Uno.set(created, "IsTextWrapped", true);
+        Uno.set(created, "VertJustify", CellVertJustify2.TOP);
+      }
+      case TO_FILL -> {
+        CellProtection unlocked = new CellProtection();
+        unlocked.IsLocked = false;
+        Uno.set(created, "CellProtection", unlocked);
+      }
+      default -> {}
+    }
+  }
+
+  /** The name of the style that colours a status word; it keeps the letters of the cell's style. */
+  String status(Style status, Style over) {
+    String name = status.styleName() + " " + over.points();
+    if (made.add(name)) {
+      Object created = create(cells, "com.sun.star.style.CellStyle", name, of(status));
+      Uno.set(created, "CharHeight", (float) over.points());
+    }
+    return name;
+  }
+
+  /** The name of the style of a cell with a value of this format. */
+  String of(Style style, Format format) {
+    String parent = of(style);
+    String name = parent + " " + format.name().toLowerCase(java.util.Locale.ROOT);
+    if (made.add(name)) {
+      Object created = create(cells, "com.sun.star.style.CellStyle", name, parent);
+      boolean general = format.isText() && style != Style.TO_FILL;
+      Uno.set(created, "NumberFormat", key(general ? "General" : format.code()));
+      if (style != Style.FIGURE) {
+        boolean left = format.isText() || format == Format.DATE;
+        Uno.set(created, "HoriJustify", left ? CellHoriJustify.LEFT : CellHoriJustify.RIGHT);
+        Uno.set(created, "ParaIndent", INDENT);
+      }
+    }
+    return name;
+  }
+
+  /** A heading over words stands left, over numbers right. */
+  String heading(Format format) {
+    return of(Style.HEADING, format);
+  }
+
+  private int key(String code) {
+    XNumberFormats formats = Uno.as(XNumberFormatsSupplier.class, document).getNumberFormats();
+    int known = formats.queryKey(code, Uno.ENGLISH, false);
+    return known >= 0 ? known : Uno.ask(() -> formats.addNew(code, Uno.ENGLISH));
+  }
+
+  private Object create(XNameContainer family, String service, String name, String parent) {
+    Object created =
+        Uno.ask(() -> Uno.as(XMultiServiceFactory.class, document).createInstance(service));
+    Uno.tell(() -> family.insertByName(name, created));
+    if (!parent.isEmpty()) {
+      Uno.tell(() -> Uno.as(XStyle.class, created).setParentStyle(parent));
+    }
+    return created;
+  }
+
+  private static BorderLine2 line(int colour) {
+    BorderLine2 line = new BorderLine2();
+    line.Color = colour;
+    line.LineWidth = HAIRLINE;
+    line.OuterLineWidth = (short) HAIRLINE;
+    return line;
+  }
+
+  /** The name of a page style: A4, fitted to the width, a footer that names what it is. */
+  String page(boolean portrait) {
+    String name = portrait ? "Set Power upright" : "Set Power landscape";
+    if (made.add(name)) {
+      Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
+      Uno.set(page, "IsLandscape", !portrait);
+      Uno.set(page, "Width", portrait ? A4_SHORT : A4_LONG);
+      Uno.set(page, "Height", portrait ? A4_LONG : A4_SHORT);
+      Uno.set(page, "ScaleToPagesX", (short) 1);
+      Uno.set(page, "ScaleToPagesY", (short) 0);
+      for (String side : new String[] {"LeftMargin", "RightMargin", "TopMargin", "BottomMargin"}) {
+        Uno.set(page, side, 1200);
+      }
+      Uno.set(page, "HeaderIsOn", false);
+      Uno.set(page, "FooterIsOn", true);
+      new Footer(document, page).write();
+    }
+    return name;
+  }
+}

@@ -1,0 +1,118 @@
+package org.setpower.templates;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A tab of a file: title, one line that says what to do, then its blocks. */
+public final class Tab {
+  private final String name;
+  private final String lead;
+  private final List<Block> blocks = new ArrayList<>();
+  private String title;
+  private int gridColumns;
+  private int gridWidth;
+  private boolean portrait;
+  private boolean hidden;
+  private int ink = Style.Ink.NONE;
+
+  private Tab(String name, String lead) {
+    this.name = name;
+    this.title = name;
+    this.lead = lead;
+  }
+
+  /** A tab; {@code lead} says in one line what it is for and what to fill first. */
+  public static Tab of(String name, String lead) {
+    return new Tab(name, lead);
+  }
+
+  /** A hidden tab for matrices and lists. */
+  public static Tab working(String name) {
+    Tab tab = new Tab(name, "Working figures; nothing to fill here.");
+    tab.hidden = true;
+    return tab;
+  }
+
+  /** The title, where it is not the name. */
+  public Tab titled(String words) {
+    title = words;
+    return this;
+  }
+
+  /**
+   * Equal columns, so that blocks of different make stand below each other; a column of a table
+   * then takes as many of them as it needs.
+   */
+  public Tab grid(int columns, int millimetresEach) {
+    gridColumns = columns;
+    gridWidth = millimetresEach;
+    return this;
+  }
+
+  /** Printed upright. */
+  public Tab portrait() {
+    portrait = true;
+    return this;
+  }
+
+  /** The tab to fill first: its tab is coloured. */
+  public Tab first() {
+    ink = Style.Ink.ACCENT;
+    return this;
+  }
+
+  /** The result page: its tab is coloured. */
+  public Tab result() {
+    ink = Style.Ink.INK;
+    return this;
+  }
+
+  public Tab with(Block... added) {
+    blocks.addAll(List.of(added));
+    return this;
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public List<Block> blocks() {
+    return List.copyOf(blocks);
+  }
+
+  String title() {
+    return title;
+  }
+
+  String lead() {
+    return lead;
+  }
+
+  boolean isGrid() {
+    return gridColumns > 0;
+  }
+
+  int gridColumns() {
+    return gridColumns;
+  }
+
+  int gridWidth() {
+    return gridWidth;
+  }
+
+  boolean isPortrait() {
+    return portrait;
+  }
+
+  boolean isHidden() {
+    return hidden;
+  }
+
+  int ink() {
+    return ink;
+  }
+
+  List<Rows> tables() {
+    return blocks.stream().filter(Rows.class::isInstance).map(Rows.class::cast).toList();
+  }
+}

@@ -1,0 +1,242 @@
+package org.setpower.templates;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * A table: cells to fill left, results right, status and reason last. Status and reason come by
+ * themselves from what is missing, of the wrong kind, refused, and from the {@link Check}s.
+ */
+public final class Table extends Rows {
+  private static final String IN_ERROR = "an input of this row is in error";
+
+  private final List<Column> columns = new ArrayList<>();
+  private final List<Check> checks = new ArrayList<>();
+  private Column finding;
+  private Column rank;
+  private Column status;
+  private Column reason;
+  private Column key;
+  private Class<?> startsBeside;
+  private String startsFrom;
+
+  private Table(String title, int room) {
+    super(title, room);
+  }
+
+  /** An empty table with room for so many rows. */
+  public static Table of(String title, int room) {
+    return new Table(title, room);
+  }
+
+  /** Its columns from left to right. */
+  public Table columns(Column... added) {
+    for (Column column : added) {
+      column.ownedBy(this);
+      columns.add(column);
+    }
+    return this;
+  }
+
+  /** What is looked at in every row, the worst first; adds the columns status and reason. */
+  public Table checks(Check... added) {
+    checks.addAll(List.of(added));
+    finding = Column.working("Finding", new Finding());
+    status = Column.result("Status", own("IF({}=\"ok:\";\"ok\";LEFT({};4))", finding, finding));
+    reason = Column.result("Why, and what to do", own("MID({};6;400)", finding));
+    rank = Column.working("Rank", new Rank());
+    return columns(status.mayBeBlank().wide(13), reason.mayBeBlank().wide(75), finding, rank);
+  }
+
+  /** Says which column holds status words, in a table that has no checks of its own. */
+  Table listing(Column words) {
+    status = words;
+    columns.forEach(Item::mayBeBlank);
+    return this;
+  }
+
+  /** The rows that stand in it when the template is new: a CSV file as for {@link Filling}. */
+  public Table starts(Class<?> beside, String resource) {
+    startsBeside = beside;
+    startsFrom = resource;
+    return this;
+  }
+
+  void fillStart(Filling filling) {
+    if (startsBeside != null) {
+      filling.rows(this, startsBeside, startsFrom);
+    }
+  }
+
+  /** The column that names a row in lists of findings; the first if not said. */
+  public Table called(Column column) {
+    key = column;
+    return this;
+  }
+
+  @Override
+  public List<Column> columns() {
+    return List.copyOf(columns);
+  }
+
+  List<Column> inputs() {
+    return columns.stream().filter(Column::isInput).toList();
+  }
+
+  Column key() {
+    return key == null ? columns.get(0) : key;
+  }
+
+  /** The status of each row: ok, look, stop or blank. */
+  public Column status() {
+    return status;
+  }
+
+  /** What is the matter with each row and what to do. */
+  public Column reason() {
+    return reason;
+  }
+
+  /** The running number of a row's finding among its like: stops 1, 2, …, looks −1, −2, …. */
+  Column rank() {
+    return rank;
+  }
+
+  /** The formula of a result with its guards: blank in, blank out; nothing naked. */
+  static String guarded(Column column, Layout.Place place) {
+    Formula formula = column.formula();
+    String body = formula.text(place);
+    if (formula instanceof Own || column.isUnguarded()) {
+      return body;
+    }
+    String blank = anyBlank(formula, place);
+    return "IFERROR(" + (blank.isEmpty() ? body : "IF(" + blank + ";\"\";" + body + ")") + ";\"\")";
+  }
+
+  /** A condition that is true when a cell the formula needs is blank; empty when it needs none. */
+  static String anyBlank(Formula formula, Layout.Place place) {
+    List<String> blanks = formula.needs().map(i -> i.text(place) + "=\"\"").toList();
+    return blanks.size() < 2 ? String.join("", blanks) : "OR(" + String.join(";", blanks) + ")";
+  }
+
+  /** A formula of the table's own, which guards itself. */
+  private interface Own extends Formula {}
+
+  private static Own own(String pattern, Object... parts) {
+    return Formula.calc(pattern, parts)::text;
+  }
+
+  /** Numbers the findings: stops from 1 in the order of rows, looks likewise with a minus. */
+  private final class Rank implements Own {
+    @Override
+    public String text(Layout.Place place) {
+      String above = rank.above().text(place);
+      return Formula.calc(
+              "IF({}=\"stop\";MAX(0;" + above + ")+1;IF({}=\"look\";MIN(0;" + above + ")-1;\"\"))",
+              status,
+              status)
+          .text(place);
+    }
+  }
+
+  /** The first thing that is the matter with the row, as "stop:…", "look:…" or "ok:". */
+  private final class Finding implements Own {
+    @Override
+    public String text(Layout.Place place) {
+      Deque<Case> cases = new ArrayDeque<>();
+      needed().forEach(i -> cases.add(missing(i, place)));
+      inputs().stream()
+          .filter(c -> !c.format().isText())
+          .forEach(c -> cases.add(wrongKind(c, place)));
+      columns.stream()
+          .filter(c -> !c.isInput() && !c.saysNothingWhenBlank())
+          .forEach(c -> cases.add(unanswered(c, place)));
+      checks.forEach(c -> cases.add(applies(c, place)));
+      String first = "\"ok:\"";
+      while (!cases.isEmpty()) {
+        Case last = cases.removeLast();
+        first = "IF(" + last.when() + ";" + last.then() + ";" + first + ")";
+      }
+      String inputCells = place.layout().rowRange(inputs(), place);
+      return "IFERROR(IF(COUNTA("
+          + inputCells
+          + ")=0;\"\";"
+          + first
+          + ");\"stop:"
+          + IN_ERROR
+          + "\")";
+    }
+  }
+
+  /** A condition and what is said then. */
+  private record Case(String when, String then) {}
+
+  private Set<Item<?>> needed() {
+    Set<Item<?>> needed = new LinkedHashSet<>(inputs().stream().filter(Item::isNeeded).toList());
+    Stream<Formula> results =
+        columns.stream()
+            .filter(c -> !c.isInput() && !(c.formula() instanceof Own))
+            .map(Item::formula);
+    Stream.concat(results, checks.stream().map(Check::when))
+        .flatMap(Formula::needs)
+        .filter(i -> i instanceof Field && i.isInput())
+        .forEach(needed::add);
+    return needed;
+  }
+
+  private static Case missing(Item<?> item, Layout.Place place) {
+    String where = item instanceof Field f ? " on " + place.layout().tab(f).name() : "";
+    return new Case(
+        item.text(place) + "=\"\"", quoted("look:Fill in " + item.heading() + where + "."));
+  }
+
+  private static Case wrongKind(Column column, Layout.Place place) {
+    String cell = column.text(place);
+    List<String> wrong = new ArrayList<>(List.of("ISTEXT(" + cell + ")"));
+    if (!Double.isInfinite(column.least())) {
+      wrong.add(cell + "<" + Formula.of(column.least()).text(place));
+    }
+    if (!Double.isInfinite(column.most())) {
+      wrong.add(cell + ">" + Formula.of(column.most()).text(place));
+    }
+    return new Case(
+        "IF(" + cell + "=\"\";FALSE();OR(" + String.join(";", wrong) + "))",
+        quoted("stop:" + column.error()));
+  }
+
+  private static Case unanswered(Column column, Layout.Place place) {
+    String words =
+        quoted(
+            column.failure() == null
+                ? column.heading() + " cannot be worked out from this row."
+                : column.failure());
+    if (column.failure() == null) {
+      List<Formula.Call> calls = column.formula().calls().toList();
+      for (int i = calls.size() - 1; i >= 0; i--) {
+        String why = "IFERROR(" + calls.get(i).whyText(place) + ";\"" + IN_ERROR + "\")";
+        words = "IF(" + why + "<>\"fine\";" + why + ";" + words + ")";
+      }
+    }
+    String blank = column.text(place) + "=\"\"";
+    String need = anyBlank(column.formula(), place);
+    return new Case(
+        need.isEmpty() ? blank : "IF(" + need + ";FALSE();" + blank + ")", "\"stop:\"&" + words);
+  }
+
+  private static Case applies(Check check, Layout.Place place) {
+    String blank = anyBlank(check.when(), place);
+    String when = check.when().text(place);
+    return new Case(
+        blank.isEmpty() ? when : "IF(" + blank + ";FALSE();" + when + ")",
+        "\"" + check.word() + ":\"&" + check.words().text(place));
+  }
+
+  private static String quoted(String words) {
+    return "\"" + words.replace("\"", "\"\"") + "\"";
+  }
+}

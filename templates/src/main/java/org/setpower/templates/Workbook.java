@@ -1,0 +1,13 @@
+package org.setpower.templates;
+
+/** A declared file and how its example is filled. */
+public interface Workbook {
+  /** What is in it. */
+  Template template();
+
+  /** Fills it with the scenario. */
+  void fill(Filling filling);
+
+  /** The title of the filled example. */
+  String exampleTitle();
+}

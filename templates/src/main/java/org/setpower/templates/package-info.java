@@ -1,0 +1,33 @@
+/**
+ * The ready sheets: what is on them, and the builder that draws them.
+ *
+ * <p>A file is declared once, in a class that implements {@link org.setpower.templates.Workbook}
+ * and stands in {@link org.setpower.templates.Shelf}. It touches no office. How to declare one:
+ *
+ * <ol>
+ *   <li>Make the cells: {@code Column.input("Length").unit("m").number(Format.ONE, 0,
+ *       5000).needed().help("…")} to fill, {@code Column.result("Drop", formula).unit("V")} worked
+ *       out, {@code Column.working("…")} hidden; {@code Field.input(…)} and {@code Field.result(…)}
+ *       for single cells. A cell to fill has an input help; its error message comes by itself from
+ *       its format, limits or list.
+ *   <li>Write formulas with the cells themselves: {@code call(CableFunctions.DROP, SIZE, LENGTH,
+ *       AMPS)}, {@code calc("{}-{}", MAY, USED)}, {@code or(LEVEL, 1)} for a cell that may be
+ *       blank, {@code optional(CELL)} to let a function take its own default. A column stands for
+ *       the cell of the row; {@code COLUMN.all()}, {@code above()}, {@code below()} and {@code
+ *       RESULT.where(KEY, value)} for more; {@code say("{} A is over {} A", …)} for words. A result
+ *       is blank while a cell it needs is blank; refusals go to the status by themselves.
+ *   <li>Put the columns into a {@code Table.of("Runs", 100).columns(…).checks(Check.stop(when,
+ *       words), Check.look(when, words))}: cells to fill first. Status and reason are added. The
+ *       order of what is said: missing, wrong kind, refused, then the checks.
+ *   <li>Other blocks: {@code Fields}, {@code Answers} (an array result), {@code Figures}, {@code
+ *       BarChart}, {@code Findings.of(…)} (all stops and looks), {@code Lines.notes} and {@code
+ *       cautions}, {@code Grid} (a native matrix on a working tab).
+ *   <li>Put the blocks on tabs: {@code Tab.of("Runs", "What it is for; what to fill
+ *       first.").with(…)}; the first one {@code first()}, the result page {@code grid(12,
+ *       15).portrait().result()}.
+ * </ol>
+ *
+ * <p>What stays out: formulas of physics, law or money. A sheet adds, looks up and compares; for
+ * the rest it calls functions.
+ */
+package org.setpower.templates;
