@@ -278,6 +278,23 @@ public final class Parameters {
           SINGLE,
           Readers.number((n, v) -> Require.atLeast(n, v, 1)));
 
+  public static final Parameter<Double> CHARGE_AMPS =
+      positive("charge_amps", "Current of the charger", Unit.AMPERE);
+
+  public static final Parameter<Double> FROM =
+      share("from", "Share of its charge that the pack has when it goes on").orElse(0.0);
+
+  public static final Parameter<Double> TO =
+      share("to", "Share of its charge to reach; 100 % is a current of 0.05 C").orElse(1.0);
+
+  public static final Parameter<Double> PACK_COUNT = count("packs", "Number of packs");
+
+  public static final Parameter<Double> HOURS_FREE =
+      positive("hours_free", "Hours that the channels are free", Unit.HOUR);
+
+  public static final Parameter<Double> HOURS_EACH =
+      positive("hours_each", "Hours that one pack takes", Unit.HOUR);
+
   public static final Parameter<Double> FULL_VOLTS =
       positive("full_volts", "Voltage just off the charger", Unit.VOLT);
 

@@ -1,0 +1,119 @@
+package org.setpower.charge;
+
+import org.setpower.base.Numbers;
+import org.setpower.base.Refusal;
+import org.setpower.pack.Chemistry;
+import org.setpower.pack.OpenCircuit;
+import org.setpower.pack.Pack;
+
+/**
+ * A lithium pack on a charger: constant current until the terminals reach the full volts of its
+ * cells, then constant volts while the current falls. In the second part E(q) + I·R = V stays; on a
+ * straight line of the curve the current is an exponential with the time constant R/m (m = dE/dq),
+ * so a charge is a logarithm away: Δt = R/m · ln((V − E₀)/(V − E₁)).
+ *
+ * <p>In the cold a pack takes less charge and has more resistance: its 0…100 % are those of {@link
+ * Pack} at that temperature.
+ */
+public final class Charging {
+  /** The charge ends when the current has fallen to this share of the amp-hours (0.05 C). */
+  public static final double END_RATE = 0.05;
+
+  /** °C below which no lithium pack is charged (lithium plating). */
+  public static final double COLDEST = 0;
+
+  /** Ω · Ah of one cell when its resistance is not known: R = 0.3/Ah. */
+  public static final double USUAL_OHM_AMP_HOURS = 0.3;
+
+  private final OpenCircuit curve;
+  private final double ampHours;
+  private final double ohms;
+  private final double limitVolts;
+  private final double amps;
+  private final double endAmps;
+
+  private Charging(Pack pack, double amps, double endAmps) {
+    curve = pack.curve();
+    ampHours = pack.ampHours();
+    ohms = pack.ohms() / pack.cells();
+    limitVolts = pack.chemistry().fullVolts();
+    this.amps = amps;
+    this.endAmps = Math.min(endAmps, amps);
+  }
+
+  /**
+   * @param cells in series
+   * @param ampHours rated
+   * @param milliohms of the pack at room temperature; null for 0.3/Ah Ω a cell
+   * @param temp °C of the cells
+   */
+  public static Charging of(
+      Chemistry chemistry,
+      double cells,
+      double ampHours,
+      Double milliohms,
+      double amps,
+      double temp) {
+    if (chemistry != Chemistry.LI_ION && chemistry != Chemistry.LFP) {
+      throw new Refusal(ChargeReason.NOT_CC_CV, chemistry.word());
+    }
+    if (temp < COLDEST) {
+      throw new Refusal(ChargeReason.TOO_COLD, temp, COLDEST);
+    }
+    if (amps > ampHours) {
+      throw new Refusal(ChargeReason.TOO_FAST, amps, ampHours);
+    }
+    double usual = cells * USUAL_OHM_AMP_HOURS / ampHours * 1000;
+    Pack pack = Pack.of(chemistry, cells, ampHours, milliohms == null ? usual : milliohms, 1, temp);
+    return new Charging(pack, amps, END_RATE * ampHours);
+  }
+
+  /** Share of the charge at which the current starts to fall. */
+  public double turningCharge() {
+    return curve.charge(limitVolts - amps * ohms);
+  }
+
+  /** Hours from one share of the charge to another, or to 0.05 C, whichever comes first. */
+  public double hours(double from, double to) {
+    if (from > to) {
+      throw new Refusal(ChargeReason.BACKWARDS, from, to);
+    }
+    double end = Math.min(to, curve.charge(limitVolts - endAmps * ohms));
+    double turning = Math.min(end, Math.max(from, turningCharge()));
+    return Math.max(0, turning - from) * ampHours / amps + fallingHours(turning, end);
+  }
+
+  private double fallingHours(double from, double to) {
+    double hours = 0;
+    for (int i = curve.segmentBelow(from); i < curve.segments() && from < to; i++) {
+      double next = Math.min(to, curve.chargeAt(i + 1));
+      if (next > from) {
+        double low = curve.volts(from);
+        double high = curve.volts(next);
+        double slope = (high - low) / ((next - from) * ampHours);
+        hours += ohms / slope * Math.log((limitVolts - low) / (limitVolts - high));
+        from = next;
+      }
+    }
+    return hours;
+  }
+
+  /**
+   * Wh from the wall: what goes into the pack over the efficiency of charger and cells together.
+   */
+  public static double wallWattHours(double wattHours, double from, double to, double efficiency) {
+    if (from > to) {
+      throw new Refusal(ChargeReason.BACKWARDS, from, to);
+    }
+    return wattHours * (to - from) / efficiency;
+  }
+
+  /** Channels: packs over the turns that one channel has, rounded up. */
+  public static double channels(double packs, double hoursFree, double hoursEach) {
+    double turns = -Numbers.wholeUp(-hoursFree / hoursEach);
+    if (turns < 1) {
+      throw new Refusal(ChargeReason.NO_TURN, hoursFree, hoursEach);
+    }
+    return Numbers.wholeUp(packs / turns);
+  }
+}
