@@ -18,12 +18,12 @@ public final class ConstantWatts {
 
   /** A drawn at {@code volts} open circuit, which must not lie below {@link #collapseVolts}. */
   public static double amps(double watts, double ohms, double volts) {
-    return 2 * watts / (volts + root(watts, ohms, volts));
+    return 2 * watts / (volts + root(collapseVolts(watts, ohms), volts));
   }
 
   /** V that the load sees. */
   public static double loadVolts(double watts, double ohms, double volts) {
-    return (volts + root(watts, ohms, volts)) / 2;
+    return (volts + root(collapseVolts(watts, ohms), volts)) / 2;
   }
 
   /**
@@ -45,8 +45,19 @@ public final class ConstantWatts {
    * digits.
    */
   public static double hours(double watts, double ohms, double high, double low, double ampHours) {
-    double rootHigh = root(watts, ohms, high);
-    double rootLow = root(watts, ohms, low);
+    double collapse = collapseVolts(watts, ohms);
+    return hours(watts, ohms, high, root(collapse, high), low, root(collapse, low), ampHours);
+  }
+
+  /** The same with the roots S of both ends, for a caller who has them. */
+  static double hours(
+      double watts,
+      double ohms,
+      double high,
+      double rootHigh,
+      double low,
+      double rootLow,
+      double ampHours) {
     if (ampHours == 0 || rootHigh + rootLow == 0) {
       return 0;
     }
@@ -60,8 +71,8 @@ public final class ConstantWatts {
         * (watts / 2 * (inverseHigh + inverseLow) - ohms * logarithm / inverseLow);
   }
 
-  private static double root(double watts, double ohms, double volts) {
-    double collapse = collapseVolts(watts, ohms);
+  /** S = √(E² − 4RP), 0 below the point of collapse. */
+  static double root(double collapse, double volts) {
     return Math.sqrt(Math.max(0, (volts - collapse) * (volts + collapse)));
   }
 }

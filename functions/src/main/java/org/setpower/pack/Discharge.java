@@ -171,19 +171,32 @@ public final class Discharge {
 
   private double hoursTo(double charge, double volts) {
     OpenCircuit curve = pack.curve();
+    double collapse = ConstantWatts.collapseVolts(load.watts(), ohms);
     double hours = 0;
     double upper = start;
     double upperVolts = pack.restVolts(start);
-    for (int i = curve.segmentBelow(start); i >= 0 && curve.chargeAt(i) > charge; i--) {
-      double lowerVolts = pack.cells() * curve.voltsAt(i);
-      hours += piece(upperVolts, lowerVolts, upper - curve.chargeAt(i));
-      upper = curve.chargeAt(i);
+    double upperRoot = ConstantWatts.root(collapse, upperVolts);
+    for (int i = curve.segmentBelow(start); i >= 0; i--) {
+      boolean last = curve.chargeAt(i) <= charge;
+      double lower = last ? charge : curve.chargeAt(i);
+      double lowerVolts = last ? volts : pack.cells() * curve.voltsAt(i);
+      double lowerRoot = ConstantWatts.root(collapse, lowerVolts);
+      hours +=
+          ConstantWatts.hours(
+              load.watts(),
+              ohms,
+              upperVolts,
+              upperRoot,
+              lowerVolts,
+              lowerRoot,
+              (upper - lower) * pack.ampHours());
+      if (last) {
+        break;
+      }
+      upper = lower;
       upperVolts = lowerVolts;
+      upperRoot = lowerRoot;
     }
-    return hours + piece(upperVolts, volts, upper - charge);
-  }
-
-  private double piece(double high, double low, double share) {
-    return ConstantWatts.hours(load.watts(), ohms, high, low, share * pack.ampHours());
+    return hours;
   }
 }

@@ -18,7 +18,7 @@ public record Load(double watts, double cutoffVolts, double leadOhms) {
    * V at the device when the terminals in front of the lead are at {@code terminalVolts}; 0 if the
    * watts do not get through the lead at that voltage, so that it is never reached.
    */
-  double atDevice(double terminalVolts) {
+  public double atDevice(double terminalVolts) {
     return terminalVolts < ConstantWatts.collapseVolts(watts, leadOhms)
         ? 0
         : ConstantWatts.loadVolts(watts, leadOhms, terminalVolts);

@@ -1,8 +1,20 @@
 package org.setpower.sheet;
 
+import java.util.List;
+import org.setpower.bank.BankDischarge;
+import org.setpower.bank.BankReason;
 import org.setpower.bank.EqualPacks;
+import org.setpower.bank.Event;
+import org.setpower.bank.Joined;
+import org.setpower.bank.Member;
+import org.setpower.bank.Sharing;
+import org.setpower.base.Refusal;
+import org.setpower.base.Require;
 import org.setpower.base.Unit;
+import org.setpower.base.Word;
 import org.setpower.pack.Chemistry;
+import org.setpower.pack.Load;
+import org.setpower.pack.PackReason;
 
 /** BANK: packs joined together. */
 public final class BankFunctions {
@@ -136,4 +148,139 @@ public final class BankFunctions {
                       a.get(Parameters.FULL_VOLTS),
                       a.get(Parameters.MILLIOHMS),
                       a.get(Parameters.LEAD_MILLIOHMS)));
+
+  public static final FunctionSpec SHARE =
+      GROUP
+          .function("SHARE")
+          .says("Returns the current of each pack of a hard-parallel bank at this moment")
+          .takes(Parameters.PACKS_AT_REST, Parameters.WATTS)
+          .givesTable("Current of each pack, negative if it is being charged", "current (A)")
+          .formula("Σ (E − V)/R = P/V; each pack gives (E − V)/R")
+          .source("Kirchhoff's laws")
+          .caution(
+              "Packs at different charge drive large currents through each other when they are"
+                  + " joined: over any pack's limit, and a cold lithium pack must not be charged at"
+                  + " all.")
+          .refuses(BankReason.CANNOT_CARRY, BankReason.TOO_MANY_PACKS)
+          .example("=BANK.SHARE({33.6;45|30.8965;45|28.9936;45};92)", 55.13)
+          .by(BankFunctions::share);
+
+  private static final String RUN_SOURCE =
+      "node and circuit laws on the curves of PACK.LASTS; several unlike packs at once: Dormand and"
+          + " Prince, J. Comput. Appl. Math. 6 (1980) 19";
+  private static final String RUN_CAUTION =
+      "Hard-parallel: a pack that is charged by its neighbours at over 0.5 C, or at all below 0 °C,"
+          + " is a danger; BANK.EVENTS says so in its first row. Behind a hot-swap plate one pack may"
+          + " carry it all.";
+
+  public static final FunctionSpec LASTS =
+      GROUP
+          .function("LASTS")
+          .says("Returns the hours until a device of constant watts goes dark on several packs")
+          .takes(
+              Parameters.PACKS_OF_BANK,
+              Parameters.WATTS,
+              Parameters.CUTOFF_VOLTS,
+              Parameters.JOINED.orElse(Joined.HOT_SWAP),
+              Parameters.TEMP.orElse(25.0),
+              Parameters.LEAD_MILLIOHMS)
+          .gives(Unit.HOUR, "Hours until it goes dark")
+          .formula("hot-swap: the highest voltage carries; parallel: dq/dt = −(E(q) − V)/R")
+          .source(RUN_SOURCE)
+          .caution(RUN_CAUTION)
+          .refuses(
+              BankReason.DOES_NOT_START,
+              BankReason.PACKS_DIFFER,
+              BankReason.TOO_MANY_PACKS,
+              BankReason.NOT_FOLLOWED,
+              PackReason.NO_CURVE,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=BANK.LASTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
+          .by(
+              a -> {
+                List<Event> events = events(a);
+                return events.get(events.size() - 1).hours();
+              });
+
+  public static final FunctionSpec EVENTS =
+      GROUP
+          .function("EVENTS")
+          .says("Returns what happens to the packs of a bank until the device goes dark")
+          .takes(
+              Parameters.PACKS_OF_BANK,
+              Parameters.WATTS,
+              Parameters.CUTOFF_VOLTS,
+              Parameters.JOINED.orElse(Joined.HOT_SWAP),
+              Parameters.TEMP.orElse(25.0),
+              Parameters.LEAD_MILLIOHMS)
+          .givesTable(
+              "Events in order; pack 0 is the device",
+              "time (h)",
+              "pack",
+              "current of the pack (A)",
+              "what")
+          .formula("as BANK.LASTS")
+          .source(RUN_SOURCE)
+          .caution(RUN_CAUTION)
+          .refuses(
+              BankReason.DOES_NOT_START,
+              BankReason.PACKS_DIFFER,
+              BankReason.TOO_MANY_PACKS,
+              BankReason.NOT_FOLLOWED,
+              PackReason.NO_CURVE,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=BANK.EVENTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
+          .by(
+              a ->
+                  events(a).stream()
+                      .map(e -> new Object[] {e.hours(), (double) e.pack(), e.amps(), e.what()})
+                      .toArray(Object[][]::new));
+
+  private static Object[][] share(Arguments a) {
+    List<Table.Row> rows = a.get(Parameters.PACKS_AT_REST).filledRows();
+    if (rows.size() > BankDischarge.MOST_PACKS) {
+      throw new Refusal(BankReason.TOO_MANY_PACKS, rows.size(), BankDischarge.MOST_PACKS);
+    }
+    double[] volts = new double[rows.size()];
+    double[] ohms = new double[rows.size()];
+    for (int i = 0; i < volts.length; i++) {
+      Table.Row row = rows.get(i);
+      volts[i] = Require.above(row.nameOf(0), row.number(0), 0);
+      ohms[i] = Require.above(row.nameOf(1), row.number(1), 0) / 1000;
+    }
+    double[] amps = Sharing.amps(volts, ohms, a.get(Parameters.WATTS));
+    Object[][] result = new Object[rows.get(rows.size() - 1).number()][1];
+    for (Object[] cell : result) {
+      cell[0] = "";
+    }
+    for (int i = 0; i < amps.length; i++) {
+      result[rows.get(i).number() - 1][0] = amps[i];
+    }
+    return result;
+  }
+
+  private static final Word.Words<Chemistry> CHEMISTRIES = new Word.Words<>(Chemistry.class);
+
+  private static List<Event> events(Arguments a) {
+    List<Member> members =
+        a.get(Parameters.PACKS_OF_BANK).filledRows().stream().map(BankFunctions::member).toList();
+    Load load =
+        new Load(
+            a.get(Parameters.WATTS),
+            a.get(Parameters.CUTOFF_VOLTS),
+            a.get(Parameters.LEAD_MILLIOHMS) / 1000);
+    return BankDischarge.events(members, load, a.get(Parameters.JOINED), a.get(Parameters.TEMP));
+  }
+
+  private static Member member(Table.Row row) {
+    return new Member(
+        row.number(),
+        CHEMISTRIES.read(row.nameOf(0), row.text(0)),
+        Require.atLeast(row.nameOf(1), Require.whole(row.nameOf(1), row.number(1)), 1),
+        Require.above(row.nameOf(2), row.number(2), 0),
+        Require.above(row.nameOf(3), row.number(3), 0),
+        Require.share(row.nameOf(4), row.number(4)));
+  }
 }

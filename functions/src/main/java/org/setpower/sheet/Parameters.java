@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import org.setpower.bank.Joined;
 import org.setpower.base.BaseReason;
 import org.setpower.base.Dates;
 import org.setpower.base.Length;
@@ -294,6 +295,31 @@ public final class Parameters {
 
   public static final Parameter<Double> HOURS_EACH =
       positive("hours_each", "Hours that one pack takes", Unit.HOUR);
+
+  public static final Parameter<Table> PACKS_AT_REST =
+      Parameter.of(
+          "packs",
+          "Rows: volts of the resting pack (V), resistance (mΩ)",
+          Unit.NONE,
+          RANGE,
+          (name, raw) -> Table.of(name, raw, "open-circuit volts", "milliohms"));
+
+  public static final Parameter<Table> PACKS_OF_BANK =
+      Parameter.of(
+          "packs",
+          "Rows: chemistry, cells, Ah held when full today, resistance (mΩ), share of charge",
+          Unit.NONE,
+          RANGE,
+          (name, raw) ->
+              Table.of(name, raw, "chemistry", "cells", "amp-hours", "milliohms", "charge"));
+
+  public static final Parameter<Joined> JOINED =
+      Parameter.of(
+          "joined",
+          "\"hot-swap\" (ideal diodes) or \"parallel\" (hard)",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Joined.class));
 
   public static final Parameter<Double> FULL_VOLTS =
       positive("full_volts", "Voltage just off the charger", Unit.VOLT);

@@ -1,0 +1,552 @@
+package org.setpower.bank;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.setpower.base.Refusal;
+import org.setpower.pack.ConstantWatts;
+import org.setpower.pack.Discharge;
+import org.setpower.pack.Load;
+import org.setpower.pack.OpenCircuit;
+import org.setpower.pack.Pack;
+
+/**
+ * A bank of unlike packs that feeds a device of constant watts until it goes dark. The job is cut
+ * into legs in which the same packs conduct and each stays on one straight line of its curve. A leg
+ * with one kind of pack is solved in closed form ({@link ConstantWatts#hours}); one with several is
+ * a set of differential equations, dq/dt = −(E(q) − V)/R with V from the node, integrated to an
+ * error of about 1e-12 of the charge. The moment that ends a leg is solved, not stepped over.
+ *
+ * <p>Joined by ideal diodes, a waiting pack takes part from the moment the bus has fallen to its
+ * open-circuit volts; all currents flow outwards, so the bus only falls and a pack that has joined
+ * stays until it is empty or at its floor. A pack that has switched itself off stays off.
+ */
+public final class BankDischarge {
+  /** More packs than any plate or box holds. */
+  public static final int MOST_PACKS = 60;
+
+  /** Share of the amp-hours per hour above which a pack must not be charged by its neighbours. */
+  static final double MOST_EQUALISING = 0.5;
+
+  /** °C below which a pack must not be charged at all. */
+  static final double COLDEST_CHARGE = 0;
+
+  private static final double STEP_ERROR = 1e-12;
+  private static final long MOST_WORK = 2_000_000;
+
+  private enum State {
+    WAITING,
+    ON,
+    OFF
+  }
+
+  private enum Kind {
+    NONE,
+    LINE_DOWN,
+    LINE_UP,
+    JOINS,
+    FLOOR,
+    REVERSES,
+    DARK
+  }
+
+  /** Like packs with the same charge: one pack of {@code count} times the Ah. */
+  private static final class Part {
+    final List<Member> members = new ArrayList<>();
+    final Pack pack;
+    final OpenCircuit curve;
+    State state = State.WAITING;
+    double charge;
+    int line;
+    boolean charged;
+    double ohms;
+    double ampHours;
+    private double emptyVolts;
+    private double voltsPerCharge;
+
+    Part(Member first, double temp) {
+      pack = first.at(temp);
+      curve = pack.curve();
+      charge = first.charge();
+      takeLine(curve.segmentBelow(charge));
+      add(first);
+    }
+
+    void add(Member member) {
+      members.add(member);
+      ohms = pack.ohms() / members.size();
+      ampHours = pack.ampHours() * members.size();
+    }
+
+    void takeLine(int taken) {
+      line = taken;
+      double low = curve.chargeAt(taken);
+      voltsPerCharge =
+          pack.cells()
+              * (curve.voltsAt(taken + 1) - curve.voltsAt(taken))
+              / (curve.chargeAt(taken + 1) - low);
+      emptyVolts = pack.cells() * curve.voltsAt(taken) - voltsPerCharge * low;
+    }
+
+    /** V of the open circuit at a charge on the line that the part is on. */
+    double volts(double at) {
+      return emptyVolts + voltsPerCharge * at;
+    }
+
+    double volts() {
+      return volts(charge);
+    }
+
+    /** The charge at which the open circuit has these volts. */
+    double chargeAt(double volts) {
+      return (volts - emptyVolts) / voltsPerCharge;
+    }
+  }
+
+  private final List<Part> parts = new ArrayList<>();
+  private final Load load;
+  private final Joined joined;
+  private final double temp;
+  private final List<Event> events = new ArrayList<>();
+  private double hours;
+  private long work;
+
+  // what conducts in this leg, and its node
+  private Part[] on = {};
+  private double thevenin;
+  private double theveninOhms;
+  private double amps;
+  private double bus;
+  private boolean carries;
+
+  private BankDischarge(List<Member> members, Load load, Joined joined, double temp) {
+    this.load = load;
+    this.joined = joined;
+    this.temp = temp;
+    for (Member member : members) {
+      Part like =
+          parts.stream().filter(p -> p.members.get(0).isLike(member)).findFirst().orElse(null);
+      if (like == null) {
+        parts.add(new Part(member, temp));
+      } else {
+        like.add(member);
+      }
+    }
+  }
+
+  /**
+   * What happens, in order; the last event is that the device goes dark.
+   *
+   * @param temp °C of the cells
+   */
+  public static List<Event> events(List<Member> members, Load load, Joined joined, double temp) {
+    if (members.size() > MOST_PACKS) {
+      throw new Refusal(BankReason.TOO_MANY_PACKS, members.size(), MOST_PACKS);
+    }
+    if (joined == Joined.PARALLEL) {
+      requireLikeCells(members);
+    }
+    BankDischarge bank = new BankDischarge(members, load, joined, temp);
+    bank.run();
+    return List.copyOf(bank.events);
+  }
+
+  private static void requireLikeCells(List<Member> members) {
+    Member first = members.get(0);
+    for (Member m : members) {
+      if (m.chemistry() != first.chemistry() || m.cells() != first.cells()) {
+        throw new Refusal(
+            BankReason.PACKS_DIFFER,
+            first.number(),
+            first.cells(),
+            first.chemistry().word(),
+            m.number(),
+            m.cells(),
+            m.chemistry().word());
+      }
+    }
+  }
+
+  private void run() {
+    for (Part part : parts) {
+      if (part.charge == 0) {
+        part.state = State.OFF;
+        note(part, "empty");
+      }
+    }
+    String last = Discharge.End.EMPTY.words();
+    while (true) {
+      join();
+      String dark = darkness(last);
+      if (dark != null) {
+        if (hours == 0) {
+          throw new Refusal(BankReason.DOES_NOT_START, dark);
+        }
+        events.add(new Event(hours, 0, 0, "dark: " + dark));
+        return;
+      }
+      Part low = atFloor();
+      if (low != null) {
+        last = Discharge.End.FLOOR.words();
+        switchOff(low);
+        continue;
+      }
+      if (hours == 0 && joined == Joined.PARALLEL) {
+        noteEqualising();
+      }
+      Kind kind = on.length == 1 ? closedLeg() : steppedLeg();
+      switch (kind) {
+        case LINE_DOWN -> {
+          if (ended.line == 0) {
+            last = Discharge.End.EMPTY.words();
+            ended.state = State.OFF;
+            note(ended, "empty");
+            conduct();
+          } else {
+            ended.takeLine(ended.line - 1);
+          }
+        }
+        case LINE_UP -> ended.takeLine(ended.line + 1);
+        case JOINS -> {
+          ended.state = State.ON;
+          conduct();
+          note(ended, 0, "shares the load");
+        }
+        case FLOOR -> {
+          last = Discharge.End.FLOOR.words();
+          switchOff(ended);
+        }
+        case REVERSES -> {
+          ended.charged = false;
+          note(ended, 0, "shares the load");
+        }
+        case DARK -> {
+          events.add(new Event(hours, 0, 0, "dark: " + darkWords()));
+          return;
+        }
+        default -> throw new IllegalStateException(kind.name());
+      }
+    }
+  }
+
+  /** The part whose moment ended the leg. */
+  private Part ended;
+
+  /** Lets waiting parts in whose volts lie above the bus, or that the load needs. */
+  private void join() {
+    conduct();
+    boolean first = on.length == 0;
+    while (true) {
+      Part next = null;
+      for (Part part : parts) {
+        if (part.state == State.WAITING && (next == null || part.volts() > next.volts())) {
+          next = part;
+        }
+      }
+      boolean lets = next != null && (joined == Joined.PARALLEL || !carries || next.volts() > bus);
+      if (!lets) {
+        break;
+      }
+      next.state = State.ON;
+      conduct();
+      if (hours > 0) {
+        note(next, first ? "takes over" : "shares the load");
+        first = false;
+      } else if (joined == Joined.HOT_SWAP) {
+        note(next, "carries the load");
+      }
+    }
+  }
+
+  /** Solves the node for the parts that are on. */
+  private void conduct() {
+    on = parts.stream().filter(p -> p.state == State.ON).toArray(Part[]::new);
+    double[] charges = new double[on.length];
+    for (int i = 0; i < on.length; i++) {
+      charges[i] = on[i].charge;
+    }
+    node(charges);
+  }
+
+  private void node(double[] charges) {
+    double conductance = 0;
+    double shortAmps = 0;
+    for (int i = 0; i < on.length; i++) {
+      double ohms = on[i].ohms;
+      conductance += 1 / ohms;
+      shortAmps += on[i].volts(charges[i]) / ohms;
+    }
+    thevenin = shortAmps / conductance;
+    theveninOhms = 1 / conductance;
+    double ohms = theveninOhms + load.leadOhms();
+    carries = on.length > 0 && thevenin >= ConstantWatts.collapseVolts(load.watts(), ohms);
+    amps = ConstantWatts.amps(load.watts(), ohms, thevenin);
+    bus = thevenin - amps * theveninOhms;
+  }
+
+  /** Why the device is dark with the packs that are on; null if it is not. */
+  private String darkness(String last) {
+    if (on.length == 0) {
+      return last;
+    }
+    return !carries || deviceVolts() < load.cutoffVolts() ? darkWords() : null;
+  }
+
+  private String darkWords() {
+    return (carries && deviceVolts() <= load.cutoffVolts() * (1 + 1e-9)
+            ? Discharge.End.CUT_OFF
+            : Discharge.End.COLLAPSE)
+        .words();
+  }
+
+  private double deviceVolts() {
+    return bus - amps * load.leadOhms();
+  }
+
+  private Part atFloor() {
+    for (Part part : on) {
+      if (bus < part.pack.floorVolts()) {
+        return part;
+      }
+    }
+    return null;
+  }
+
+  /** Switches off a part at its floor, and every other whose floor is no lower. */
+  private void switchOff(Part low) {
+    double floor = low.pack.floorVolts();
+    for (Part part : on) {
+      if (part.pack.floorVolts() >= floor) {
+        part.state = State.OFF;
+        note(part, "switches itself off at its floor");
+      }
+    }
+    conduct();
+  }
+
+  private void note(Part part, String what) {
+    note(part, part.state == State.ON ? eachAmps(part) : 0, what);
+  }
+
+  private void note(Part part, double each, String what) {
+    for (Member member : part.members) {
+      events.add(new Event(hours, member.number(), each, what));
+    }
+  }
+
+  /** A from each pack of a part. */
+  private double eachAmps(Part part) {
+    return (part.volts() - bus) / part.pack.ohms();
+  }
+
+  /** The packs at the first moment of a hard-parallel bank: those in danger first. */
+  private void noteEqualising() {
+    List<Event> dangers = new ArrayList<>();
+    List<Event> others = new ArrayList<>();
+    for (Part part : on) {
+      for (Member m : part.members) {
+        double each = eachAmps(part);
+        part.charged = each < 0;
+        boolean fast = -each > MOST_EQUALISING * m.ampHours();
+        boolean cold = part.charged && temp < COLDEST_CHARGE;
+        String what =
+            cold
+                ? "stop: charged by its neighbours below 0 °C"
+                : fast
+                    ? "stop: charged by its neighbours at over 0.5 C"
+                    : part.charged ? "is charged by its neighbours" : "carries the load";
+        (cold || fast ? dangers : others).add(new Event(0, m.number(), each, what));
+      }
+    }
+    events.addAll(dangers);
+    events.addAll(others);
+  }
+
+  /** One kind of pack conducts: the volts at which the leg ends are solved, the hours follow. */
+  private Kind closedLeg() {
+    Part part = on[0];
+    double ohms = part.ohms + load.leadOhms();
+    double collapse = ConstantWatts.collapseVolts(load.watts(), ohms);
+    double end = part.pack.cells() * part.curve.voltsAt(part.line);
+    Kind kind = Kind.LINE_DOWN;
+    ended = part;
+    double dark = ConstantWatts.openVolts(load.watts(), ohms, load.cutoffVolts());
+    if (dark > end) {
+      end = dark;
+      kind = Kind.DARK;
+    }
+    double floor = atBus(part.pack.floorVolts(), ohms, collapse);
+    if (floor > end) {
+      end = floor;
+      kind = Kind.FLOOR;
+    }
+    for (Part other : parts) {
+      if (other.state == State.WAITING) {
+        double joins = atBus(other.volts(), ohms, collapse);
+        if (joins > end) {
+          end = joins;
+          kind = Kind.JOINS;
+          ended = other;
+        }
+      }
+    }
+    double now = part.volts();
+    double charge =
+        kind == Kind.LINE_DOWN
+            ? part.curve.chargeAt(part.line)
+            : Math.min(part.charge, part.chargeAt(end));
+    hours +=
+        ConstantWatts.hours(
+            load.watts(), ohms, now, Math.min(now, end), (part.charge - charge) * part.ampHours);
+    part.charge = charge;
+    conduct();
+    return kind;
+  }
+
+  /** V of the open circuit at which the bus is at {@code volts}; 0 if it never gets there. */
+  private double atBus(double volts, double ohms, double collapse) {
+    double device = load.atDevice(volts);
+    return device > collapse / 2 ? device + ohms * load.watts() / device : 0;
+  }
+
+  /** Several kinds conduct: steps of the differential equations up to the end of the leg. */
+  private Kind steppedLeg() {
+    int size = on.length;
+    DormandPrince method = new DormandPrince(size, this::rates);
+    double[] now = new double[size];
+    double[] next = new double[size];
+    double[] rates = new double[size];
+    for (int i = 0; i < size; i++) {
+      now[i] = on[i].charge;
+    }
+    rates(now, rates);
+    turnLines(now, rates);
+    double fastest = Arrays.stream(rates).map(Math::abs).max().orElse(0);
+    double step = 1e-3 / fastest;
+    method.start(now);
+    while (true) {
+      work += size;
+      if (work > MOST_WORK) {
+        throw new Refusal(BankReason.NOT_FOLLOWED, load.watts());
+      }
+      double error = method.step(now, step, next);
+      if (error > STEP_ERROR) {
+        step *= Math.max(0.2, 0.9 * Math.pow(STEP_ERROR / error, 0.2));
+        continue;
+      }
+      if (margin(next) <= 0) {
+        return endLeg(method, now, step, next);
+      }
+      hours += step;
+      System.arraycopy(next, 0, now, 0, size);
+      method.start(now);
+      step *= error == 0 ? 5 : Math.min(5, 0.9 * Math.pow(STEP_ERROR / error, 0.2));
+    }
+  }
+
+  /** A part that stands on a point of its curve takes the line it is moving into. */
+  private void turnLines(double[] charges, double[] rates) {
+    for (int i = 0; i < on.length; i++) {
+      Part part = on[i];
+      if (rates[i] > 0
+          && charges[i] >= part.curve.chargeAt(part.line + 1)
+          && part.line < part.curve.segments() - 1) {
+        part.takeLine(part.line + 1);
+      } else if (rates[i] < 0 && charges[i] <= part.curve.chargeAt(part.line) && part.line > 0) {
+        part.takeLine(part.line - 1);
+      }
+    }
+  }
+
+  private void rates(double[] charges, double[] rates) {
+    node(charges);
+    for (int i = 0; i < on.length; i++) {
+      Part part = on[i];
+      rates[i] = -(part.volts(charges[i]) - bus) / part.ohms / part.ampHours;
+    }
+  }
+
+  private Kind nearest = Kind.NONE;
+
+  /** How far it is to the end of the leg: the least of all margins, 0 or less past it. */
+  private double margin(double[] charges) {
+    node(charges);
+    double least = Double.POSITIVE_INFINITY;
+    double limit = load.cutoffVolts();
+    if (limit > 0) {
+      least = consider(least, carries ? (deviceVolts() - limit) / limit : -1, Kind.DARK, null);
+    }
+    double collapse = ConstantWatts.collapseVolts(load.watts(), theveninOhms + load.leadOhms());
+    least = consider(least, (thevenin - collapse) / collapse, Kind.DARK, null);
+    for (int i = 0; i < on.length; i++) {
+      Part part = on[i];
+      double floor = part.pack.floorVolts();
+      least = consider(least, (bus - floor) / floor, Kind.FLOOR, part);
+      least = consider(least, charges[i] - part.curve.chargeAt(part.line), Kind.LINE_DOWN, part);
+      if (part.line < part.curve.segments() - 1) {
+        least =
+            consider(least, part.curve.chargeAt(part.line + 1) - charges[i], Kind.LINE_UP, part);
+      }
+      if (part.charged) {
+        double volts = part.volts(charges[i]);
+        least = consider(least, (bus - volts) / volts, Kind.REVERSES, part);
+      }
+    }
+    for (Part part : parts) {
+      if (part.state == State.WAITING) {
+        double volts = part.volts();
+        least = consider(least, (bus - volts) / volts, Kind.JOINS, part);
+      }
+    }
+    return least;
+  }
+
+  private double consider(double least, double margin, Kind kind, Part part) {
+    if (margin < least) {
+      nearest = kind;
+      ended = part;
+      return margin;
+    }
+    return least;
+  }
+
+  /** The end lies inside this step: the step is shortened until it ends there. */
+  private Kind endLeg(DormandPrince method, double[] now, double step, double[] next) {
+    double low = 0;
+    double high = step;
+    double lowMargin = Math.max(0, margin(now));
+    double highMargin = margin(next);
+    double tried = step;
+    for (int i = 0; i < 200 && high - low > 1e-15 * (hours + high) && highMargin < -1e-15; i++) {
+      tried =
+          i % 3 == 2 || lowMargin <= 0
+              ? (low + high) / 2
+              : low + (high - low) * lowMargin / (lowMargin - highMargin);
+      method.step(now, tried, next);
+      double margin = margin(next);
+      if (margin > 0) {
+        low = tried;
+        lowMargin = margin;
+      } else {
+        high = tried;
+        highMargin = margin;
+      }
+    }
+    method.step(now, high, next);
+    margin(next);
+    hours += high;
+    for (int i = 0; i < on.length; i++) {
+      on[i].charge = next[i];
+    }
+    if (nearest == Kind.LINE_DOWN) {
+      ended.charge = ended.curve.chargeAt(ended.line);
+    } else if (nearest == Kind.LINE_UP) {
+      ended.charge = ended.curve.chargeAt(ended.line + 1);
+    }
+    Kind kind = nearest;
+    Part part = ended;
+    conduct();
+    ended = part;
+    return kind;
+  }
+}

@@ -1,0 +1,38 @@
+package org.setpower.bank;
+
+import org.setpower.base.Fault;
+import org.setpower.base.Reason;
+
+/** Why a question about packs joined together has no answer. */
+public enum BankReason implements Reason {
+  CANNOT_CARRY(
+      Fault.NO_ANSWER, "the packs cannot give {0} W at this moment; {1} W is the most they have"),
+  DOES_NOT_START(Fault.NO_ANSWER, "does not start: {0}"),
+  PACKS_DIFFER(
+      Fault.NO_ANSWER,
+      "packs in parallel must have the same chemistry and number of cells; row {0} has {1} cells of"
+          + " {2}, row {3} has {4} of {5}"),
+  TOO_MANY_PACKS(Fault.DOMAIN, "there are {0} packs; at most {1} are followed"),
+  NOT_FOLLOWED(
+      Fault.NO_CONVERGENCE,
+      "these packs cannot be followed in a second: {0} W is too small a load for so low a"
+          + " resistance");
+
+  private final Fault fault;
+  private final String sentence;
+
+  BankReason(Fault fault, String sentence) {
+    this.fault = fault;
+    this.sentence = sentence;
+  }
+
+  @Override
+  public Fault fault() {
+    return fault;
+  }
+
+  @Override
+  public String sentence() {
+    return sentence;
+  }
+}
