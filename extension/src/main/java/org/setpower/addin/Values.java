@@ -28,9 +28,16 @@ final class Values {
       return number.doubleValue();
     }
     if (argument instanceof Object[][] range) {
-      return Arrays.stream(range).map(Values::fromCell).toArray(Object[][]::new);
+      return Arrays.stream(range).map(Values::row).toArray(Object[][]::new);
     }
     return argument.toString();
+  }
+
+  /** Cells of a range; a blank is an empty text. */
+  private static Object[] row(Object[] cells) {
+    Object[] row = fromCell(cells);
+    Arrays.setAll(row, c -> row[c] == null ? "" : row[c]);
+    return row;
   }
 
   /**
