@@ -22,7 +22,13 @@ stop() { # stop STATUS SENTENCE…
 
 running=
 let_go() {
-  [ -z "$running" ] || kill "$running" 2>/dev/null
+  [ -n "$running" ] || return
+  kill "$running" 2>/dev/null
+  for _ in 1 2 3 4 5 6 7 8 9 10; do
+    kill -0 "$running" 2>/dev/null || return
+    sleep 0.5
+  done
+  kill -KILL "$running" 2>/dev/null
 }
 trap 'let_go; exit 130' INT
 trap 'let_go; exit 143' TERM HUP
