@@ -33,7 +33,7 @@ import org.setpower.sheet.LiteralCall;
  * <p>The long form, with a count of calls and a seed: {@code extension/bin/fuzz 10000000 7}.
  */
 class FuzzTest {
-  private static final int CALLS = 150_000;
+  private static final int CALLS = 20_000;
   private static final Set<Class<?>> DECLARED =
       Set.of(
           IllegalArgumentException.class,
