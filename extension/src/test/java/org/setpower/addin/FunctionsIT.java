@@ -39,9 +39,10 @@ class FunctionsIT {
     for (FunctionSpec f : Catalogue.all()) {
       Sheet sheet = Sheet.named(document, f.name());
       head(sheet, f);
-      List<Cases.Case> cases = Cases.of(f.name());
-      for (int i = 0; i < cases.size(); i++) {
-        row(sheet, FIRST_ROW + i, cases.get(i));
+      int row = FIRST_ROW;
+      for (Cases.Case c : Cases.of(f.name())) {
+        row(sheet, row, c);
+        row += height(c);
       }
     }
     Sheet.firstOf(document).calculate();
@@ -80,6 +81,11 @@ class FunctionsIT {
     }
     sheet.text("D" + row, c.formula()).text("E" + row, c.tolerance());
     sheet.text("F" + row, c.basis()).text("G" + row, c.source()).text("H" + row, c.note());
+  }
+
+  /** Rows that a case takes: those of its block, so that no block covers another. */
+  private static int height(Cases.Case c) {
+    return !c.expectsFault() && c.value() instanceof Object[][] table ? table.length : 1;
   }
 
   private static double allowed(Cases.Case c) {
@@ -135,9 +141,8 @@ class FunctionsIT {
     List<Cases.Case> cases = Cases.of(f.name());
     assertThat(cases).isNotEmpty();
     List<String> wrong = new ArrayList<>();
-    for (int i = 0; i < cases.size(); i++) {
-      int row = FIRST_ROW + i;
-      Cases.Case c = cases.get(i);
+    int row = FIRST_ROW;
+    for (Cases.Case c : cases) {
       if (!c.expectsFault() && c.value() instanceof Object[][] table) {
         if (!same(sheet.data(block(row, table)), table, c)) {
           wrong.add(c + ", shown " + java.util.Arrays.deepToString(sheet.data(block(row, table))));
@@ -145,6 +150,7 @@ class FunctionsIT {
       } else if (sheet.number("C" + row) != 1 || sheet.error("C" + row) != 0) {
         wrong.add(c + ", shown " + sheet.shown("A" + row));
       }
+      row += height(c);
     }
     assertThat(wrong).isEmpty();
   }
