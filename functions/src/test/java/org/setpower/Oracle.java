@@ -38,6 +38,24 @@ public final class Oracle {
     }
   }
 
+  /**
+   * The solution file of the solver GLPK for a problem in CPLEX LP format. GLPK deletes its output
+   * files before it starts, so none of them may be a device.
+   */
+  public static String solve(String problem) {
+    try {
+      Path solution = Files.createTempFile("oracle", ".sol");
+      try {
+        String printed = read("glpk-utils", problem, "glpsol", "-w", solution.toString(), "--lp");
+        return Files.exists(solution) ? Files.readString(solution) : fail(printed);
+      } finally {
+        Files.deleteIfExists(solution);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** What the program prints, errors included. */
   public static String run(String packageName, String... command) {
     Process process = start(packageName, command);
@@ -57,6 +75,15 @@ public final class Oracle {
   }
 
   private static Process start(String packageName, String... command) {
+    for (String argument : command) {
+      if (argument.startsWith("/dev/")) {
+        throw new IllegalArgumentException(
+            "an oracle must not write to "
+                + argument
+                + ": glpsol deletes its output files first, and as root that takes the device away"
+                + " from the whole machine; use Oracle.solve or a temporary file");
+      }
+    }
     try {
       Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
       process.getOutputStream().close();
