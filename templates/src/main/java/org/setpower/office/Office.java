@@ -239,6 +239,16 @@ public final class Office implements AutoCloseable {
     return host.url(host.copyIn(file));
   }
 
+  /** A new folder that the office may write into. */
+  public Path newFolder() throws IOException {
+    return host.newFolder();
+  }
+
+  /** The address under which the office knows a file of its work folder. */
+  public String address(Path file) {
+    return host.url(file);
+  }
+
   private static PropertyValue property(String name, Object value) {
     PropertyValue property = new PropertyValue();
     property.Name = name;

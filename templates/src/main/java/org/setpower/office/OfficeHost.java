@@ -122,6 +122,11 @@ final class OfficeHost {
     return own(Files.copy(file, copy, StandardCopyOption.REPLACE_EXISTING));
   }
 
+  /** A new folder of the office's in the work folder. */
+  Path newFolder() throws IOException {
+    return own(Files.createTempDirectory(work, "folder-"));
+  }
+
   /** Starts a program of the office; what it prints goes to a log in the work folder. */
   Process start(String program, List<String> arguments) throws IOException {
     Path file = soffice.resolveSibling(program);
