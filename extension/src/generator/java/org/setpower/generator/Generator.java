@@ -10,8 +10,8 @@ import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 
 /**
- * Writes what the office needs to know of the catalogue (IDL, adapter class, CalcAddIns.xcu) and
- * the handbook.
+ * Writes what the office needs to know of the catalogue (IDL, adapter class, CalcAddIns.xcu), the
+ * handbook and the icons.
  */
 public final class Generator {
   /** The interface that the add-in implements. */
@@ -19,7 +19,7 @@ public final class Generator {
 
   private Generator() {}
 
-  /** Arguments: the folder to write into, the handbook's sources, the version. */
+  /** Arguments: the folder to write into, the handbook's sources, the version, the drawings. */
   public static void main(String[] args) throws IOException {
     Path target = Path.of(args[0]);
     List<FunctionSpec> functions =
@@ -29,6 +29,7 @@ public final class Generator {
     write(target.resolve("idl/org/setpower/XFunctions.idl"), Idl.of(functions));
     write(target.resolve("java/org/setpower/addin/FunctionsAddIn.java"), AddInClass.of(functions));
     write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions));
+    Icons.draw(Path.of(args[3]), target.resolve("icons"));
     Markup markdown = new Markup.Markdown();
     for (Map.Entry<String, Page> page :
         Reference.pages(markdown, Map.of(), Map.of()).entrySet()) {
