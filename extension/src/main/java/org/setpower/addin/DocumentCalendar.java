@@ -14,7 +14,7 @@ import org.setpower.sheet.FunctionSpec;
  * Days of a document, which may count from another day than ours (1899-12-30): an option of every
  * spreadsheet document. Asked only when a date is passed as a number.
  */
-final class DocumentCalendar {
+public final class DocumentCalendar {
   private static final LocalDate OUR_DAY_ZERO = LocalDate.of(1899, 12, 30);
 
   private final XPropertySet document;
@@ -23,12 +23,12 @@ final class DocumentCalendar {
     this.document = document;
   }
 
-  static DocumentCalendar of(XPropertySet document) {
+  public static DocumentCalendar of(XPropertySet document) {
     return new DocumentCalendar(document);
   }
 
   /** The arguments with their dates counted from our day zero. */
-  Object[] inOurs(FunctionSpec function, Object[] arguments) {
+  public Object[] inOurs(FunctionSpec function, Object[] arguments) {
     if (!function.takesRest()) {
       shift(function, arguments, 0);
     } else if (arguments.length > 0 && arguments[0] instanceof String name) {

@@ -2,6 +2,7 @@ package org.setpower.addin;
 
 import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
+import org.setpower.command.Commands;
 
 /** What the office's Java loader asks for: the factories of this jar's components. */
 public final class Registration {
@@ -9,8 +10,11 @@ public final class Registration {
 
   /** Called by the office with the name of an implementation from setpower.components. */
   public static XSingleComponentFactory __getComponentFactory(String implementation) {
-    return implementation.equals(FunctionsAddIn.class.getName())
-        ? Factory.createComponentFactory(FunctionsAddIn.class, AddIn.services())
+    if (implementation.equals(FunctionsAddIn.class.getName())) {
+      return Factory.createComponentFactory(FunctionsAddIn.class, AddIn.services());
+    }
+    return implementation.equals(Commands.class.getName())
+        ? Factory.createComponentFactory(Commands.class, Commands.services())
         : null;
   }
 }

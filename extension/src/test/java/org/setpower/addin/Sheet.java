@@ -15,7 +15,7 @@ import com.sun.star.uno.UnoRuntime;
 import org.setpower.office.Office;
 
 /** A sheet of a document, as short calls for tests. */
-final class Sheet {
+public final class Sheet {
   private final XComponent document;
   private final XSpreadsheet sheet;
 
@@ -25,7 +25,7 @@ final class Sheet {
   }
 
   /** The first sheet of a document. */
-  static Sheet firstOf(XComponent document) {
+  public static Sheet firstOf(XComponent document) {
     try {
       XIndexAccess sheets = UnoRuntime.queryInterface(XIndexAccess.class, sheets(document));
       return new Sheet(
@@ -36,7 +36,7 @@ final class Sheet {
   }
 
   /** A sheet by name, made if it is not there. */
-  static Sheet named(XComponent document, String name) {
+  public static Sheet named(XComponent document, String name) {
     try {
       var sheets = sheets(document);
       if (!sheets.hasByName(name)) {
@@ -53,19 +53,23 @@ final class Sheet {
     return UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
   }
 
-  XComponent document() {
+  public XComponent document() {
     return document;
   }
 
-  void calculate() {
+  public XSpreadsheet sheet() {
+    return sheet;
+  }
+
+  public void calculate() {
     UnoRuntime.queryInterface(XCalculatable.class, document).calculateAll();
   }
 
-  void close() {
+  public void close() {
     Office.discard(document);
   }
 
-  XCell cell(String address) {
+  public XCell cell(String address) {
     try {
       return range(address).getCellByPosition(0, 0);
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
@@ -73,49 +77,49 @@ final class Sheet {
     }
   }
 
-  XCellRange range(String address) {
+  public XCellRange range(String address) {
     return sheet.getCellRangeByName(address);
   }
 
-  Sheet put(String address, double value) {
+  public Sheet put(String address, double value) {
     cell(address).setValue(value);
     return this;
   }
 
-  Sheet put(String address, String formulaOrText) {
+  public Sheet put(String address, String formulaOrText) {
     cell(address).setFormula(formulaOrText);
     return this;
   }
 
-  Sheet text(String address, String text) {
+  public Sheet text(String address, String text) {
     UnoRuntime.queryInterface(XText.class, cell(address)).setString(text);
     return this;
   }
 
-  Sheet array(String address, String formula) {
+  public Sheet array(String address, String formula) {
     UnoRuntime.queryInterface(XArrayFormulaRange.class, range(address)).setArrayFormula(formula);
     return this;
   }
 
-  double number(String address) {
+  public double number(String address) {
     return cell(address).getValue();
   }
 
   /** What the cell shows. */
-  String shown(String address) {
+  public String shown(String address) {
     return UnoRuntime.queryInterface(XText.class, cell(address)).getString();
   }
 
-  int error(String address) {
+  public int error(String address) {
     return cell(address).getError();
   }
 
-  Object[][] data(String address) {
+  public Object[][] data(String address) {
     return UnoRuntime.queryInterface(XCellRangeData.class, range(address)).getDataArray();
   }
 
   /** Sets a property of a range, such as CellBackColor. */
-  Sheet style(String address, String property, Object value) {
+  public Sheet style(String address, String property, Object value) {
     try {
       UnoRuntime.queryInterface(XPropertySet.class, range(address))
           .setPropertyValue(property, value);
@@ -126,7 +130,7 @@ final class Sheet {
   }
 
   /** Sets a property of a column, such as Width (1/100 mm). */
-  Sheet column(String address, String property, Object value) {
+  public Sheet column(String address, String property, Object value) {
     try {
       var columns =
           UnoRuntime.queryInterface(com.sun.star.table.XColumnRowRange.class, range(address))

@@ -1,0 +1,117 @@
+package org.setpower.command;
+
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNamed;
+import com.sun.star.lang.XComponent;
+import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XSheetCellRanges;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.text.XText;
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A spreadsheet document. */
+record Book(XComponent document) {
+  private static final Pattern CELL = Pattern.compile("(?:(.*)\\.)?\\$?([A-Za-z]+)\\$?(\\d+)");
+
+  XSpreadsheets sheets() {
+    return Uno.as(XSpreadsheetDocument.class, document).getSheets();
+  }
+
+  List<XSpreadsheet> all() throws Exception {
+    XIndexAccess sheets = Uno.as(XIndexAccess.class, sheets());
+    List<XSpreadsheet> all = new ArrayList<>();
+    for (int i = 0; i < sheets.getCount(); i++) {
+      all.add(Uno.as(XSpreadsheet.class, sheets.getByIndex(i)));
+    }
+    return all;
+  }
+
+  XSpreadsheet sheet(int index) throws Exception {
+    return Uno.as(XSpreadsheet.class, Uno.as(XIndexAccess.class, sheets()).getByIndex(index));
+  }
+
+  /** The sheet of this name, made at the end if it is not there. */
+  XSpreadsheet sheet(String name) throws Exception {
+    if (!sheets().hasByName(name)) {
+      try {
+        sheets().insertNewByName(name, Short.MAX_VALUE);
+      } catch (com.sun.star.uno.RuntimeException e) {
+        throw new Sorry(
+            "No sheet can be added: the structure of this document is protected"
+                + " (Tools - Protect Spreadsheet Structure).",
+            e);
+      }
+    }
+    return Uno.as(XSpreadsheet.class, sheets().getByName(name));
+  }
+
+  static String name(XSpreadsheet sheet) {
+    return Uno.as(XNamed.class, sheet).getName();
+  }
+
+  XCell cell(CellAddress at) throws Exception {
+    return sheet(at.Sheet).getCellByPosition(at.Column, at.Row);
+  }
+
+  XCellRange range(CellRangeAddress at) throws Exception {
+    return sheet(at.Sheet)
+        .getCellRangeByPosition(at.StartColumn, at.StartRow, at.EndColumn, at.EndRow);
+  }
+
+  /** The cell at an address such as {@code Runs.D5}; without a sheet, of the first. */
+  XCell cell(String address) throws Exception {
+    Matcher parts = CELL.matcher(address);
+    if (!parts.matches()) {
+      throw new Sorry("“" + address + "” is not the address of a cell.");
+    }
+    XSpreadsheet sheet = parts.group(1) == null ? sheet(0) : existing(parts.group(1));
+    return sheet.getCellRangeByName(parts.group(2) + parts.group(3)).getCellByPosition(0, 0);
+  }
+
+  private XSpreadsheet existing(String name) throws Exception {
+    if (!sheets().hasByName(name)) {
+      throw new Sorry("There is no sheet “" + name + "” in this document.");
+    }
+    return sheet(name);
+  }
+
+  static CellAddress address(XCell cell) {
+    return Uno.as(XCellAddressable.class, cell).getCellAddress();
+  }
+
+  static String shown(XCell cell) {
+    return Uno.as(XText.class, cell).getString();
+  }
+
+  /** D5. */
+  static String words(int column, int row) {
+    StringBuilder letters = new StringBuilder();
+    for (int c = column; c >= 0; c = c / 26 - 1) {
+      letters.insert(0, (char) ('A' + c % 26));
+    }
+    return letters.toString() + (row + 1);
+  }
+
+  static String words(CellAddress at) {
+    return words(at.Column, at.Row);
+  }
+
+  static List<CellRangeAddress> ranges(XSheetCellRanges ranges) {
+    return List.of(ranges.getRangeAddresses());
+  }
+
+  XMultiServiceFactory factory() {
+    return Uno.as(XMultiServiceFactory.class, document);
+  }
+}

@@ -1,0 +1,12 @@
+package org.setpower.command;
+
+import com.sun.star.uno.Exception;
+
+/** One entry of the menu. */
+interface Command {
+  /** With windows: asks what it needs to know and shows what came of it. */
+  void openly(Desk desk) throws Exception;
+
+  /** Without a window: everything is in the order; gives what would have been shown. */
+  String quietly(Desk desk, Order order) throws Exception;
+}

@@ -1,0 +1,92 @@
+package org.setpower.command;
+
+import com.sun.star.beans.NamedValue;
+import com.sun.star.lang.XComponent;
+import com.sun.star.lang.XServiceInfo;
+import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.task.XJob;
+import com.sun.star.task.XJobExecutor;
+import com.sun.star.uno.Exception;
+import com.sun.star.uno.XComponentContext;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/**
+ * What the menu calls: {@code service:org.setpower.Commands?explain}. Scripts and tests may also
+ * call {@link #execute} with the arguments {@code Command}, {@code Document} and the options of a
+ * quiet order; it gives as text what a window would show, and throws what went wrong.
+ */
+public final class Commands extends WeakBase implements XJobExecutor, XJob, XServiceInfo {
+  private static final String SERVICE = "org.setpower.Commands";
+
+  private static final Map<String, Supplier<Command>> KNOWN =
+      Map.of("explain", Explain::new);
+
+  private final XComponentContext context;
+
+  /** Created by the office. */
+  public Commands(XComponentContext context) {
+    this.context = context;
+  }
+
+  /** The services this class answers for. */
+  public static String[] services() {
+    return new String[] {SERVICE};
+  }
+
+  @Override
+  public void trigger(String words) {
+    Desk nowhere = new Desk(context, null);
+    Safely.run(
+        nowhere,
+        () -> {
+          Order order = Order.of(words);
+          Desk desk = Desk.inFront(context);
+          if (order.isQuiet()) {
+            command(order).quietly(desk, order);
+          } else {
+            command(order).openly(desk);
+          }
+        });
+  }
+
+  @Override
+  public Object execute(NamedValue[] arguments) throws Exception {
+    Map<String, Object> options = new LinkedHashMap<>();
+    for (NamedValue argument : arguments) {
+      options.put(argument.Name, argument.Value);
+    }
+    XComponent document = Uno.as(XComponent.class, options.get("Document"));
+    Order order = new Order(String.valueOf(options.get("Command")), options);
+    try {
+      Desk desk = document == null ? Desk.inFront(context) : new Desk(context, document);
+      return command(order).quietly(desk, order);
+    } catch (Sorry sorry) {
+      throw new com.sun.star.uno.RuntimeException(sorry.getMessage(), this);
+    }
+  }
+
+  private static Command command(Order order) {
+    Supplier<Command> known = KNOWN.get(order.command());
+    if (known == null) {
+      throw new Sorry("Set power knows no command “" + order.command() + "”.");
+    }
+    return known.get();
+  }
+
+  @Override
+  public String getImplementationName() {
+    return Commands.class.getName();
+  }
+
+  @Override
+  public boolean supportsService(String name) {
+    return SERVICE.equals(name);
+  }
+
+  @Override
+  public String[] getSupportedServiceNames() {
+    return services();
+  }
+}

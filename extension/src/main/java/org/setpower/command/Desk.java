@@ -1,0 +1,62 @@
+package org.setpower.command;
+
+import com.sun.star.awt.XWindowPeer;
+import com.sun.star.deployment.PackageInformationProvider;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XDesktop;
+import com.sun.star.frame.XModel;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.uno.Exception;
+import com.sun.star.uno.XComponentContext;
+
+/** Where a command works: the office, and the document it was called from. */
+record Desk(XComponentContext context, XComponent document) {
+  private static final String EXTENSION = "org.setpower.sheets";
+
+  /** With the document that is in front. */
+  static Desk inFront(XComponentContext context) throws Exception {
+    Desk empty = new Desk(context, null);
+    return new Desk(context, empty.desktop().getCurrentComponent());
+  }
+
+  <T> T service(Class<T> type, String name) throws Exception {
+    return Uno.as(type, context.getServiceManager().createInstanceWithContext(name, context));
+  }
+
+  XDesktop desktop() throws Exception {
+    return service(XDesktop.class, "com.sun.star.frame.Desktop");
+  }
+
+  /** The document as sheets. */
+  Book book() {
+    XSpreadsheetDocument sheets = Uno.as(XSpreadsheetDocument.class, document);
+    if (sheets == null) {
+      throw new Sorry("Open a spreadsheet first: this command works on its sheets.");
+    }
+    return new Book(document);
+  }
+
+  /** The view of the document; null if it is hidden. */
+  XController controller() {
+    XModel model = Uno.as(XModel.class, document);
+    return model == null ? null : model.getCurrentController();
+  }
+
+  /** The window that dialogs stand before; null if there is none. */
+  XWindowPeer window() throws Exception {
+    XController controller = controller();
+    var frame = controller == null ? desktop().getCurrentFrame() : controller.getFrame();
+    return frame == null ? null : Uno.as(XWindowPeer.class, frame.getContainerWindow());
+  }
+
+  /** The address of a file of the extension. */
+  String shipped(String path) {
+    String folder = PackageInformationProvider.get(context).getPackageLocation(EXTENSION);
+    if (folder.isEmpty()) {
+      throw new Sorry(
+          "The extension Set Power Sheets is not installed completely: install it anew.");
+    }
+    return folder + "/" + path;
+  }
+}

@@ -1,0 +1,99 @@
+package org.setpower.command;
+
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.uno.Exception;
+import com.sun.star.view.XSelectionSupplier;
+
+/** How the number in the selected cell came about. */
+final class Explain implements Command {
+  /** The sheet that collects what is put into the document. */
+  static final String SHEET = "Working";
+
+  private static final String TITLE = "How this number came about";
+  private static final int WIDTH = 360;
+  private static final int HEIGHT = 250;
+
+  @Override
+  public void openly(Desk desk) throws Exception {
+    XCell cell = selected(desk);
+    Explanation explanation = new Explainer(desk.book()).explain(cell);
+    try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, HEIGHT)) {
+      dialog.label(
+          Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "~Working of " + explanation.title());
+      int top = Dialog.GAP + 12;
+      int bottom = Dialog.buttonsAt(HEIGHT);
+      dialog.add(
+          "Edit",
+          "working",
+          Dialog.GAP,
+          top,
+          dialog.inside(),
+          bottom - top - Dialog.GAP,
+          Uno.property("MultiLine", true),
+          Uno.property("ReadOnly", true),
+          Uno.property("VScroll", true),
+          Uno.property("Text", explanation.text()));
+      dialog.button(
+          "copy",
+          Dialog.GAP,
+          bottom,
+          60,
+          "~Copy",
+          Safely.in(desk, () -> Clipboard.put(desk, explanation.text())));
+      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "C~lose", false);
+      dialog.end(WIDTH - 2 * Dialog.GAP - 160, bottom, 100, "~Put into the document", true);
+      if (dialog.show()) {
+        putInto(desk, cell, explanation);
+      }
+    }
+  }
+
+  @Override
+  public String quietly(Desk desk, Order order) throws Exception {
+    XCell cell = order.has("cell") ? desk.book().cell(order.text("cell")) : selected(desk);
+    Explanation explanation = new Explainer(desk.book()).explain(cell);
+    if (order.has("put")) {
+      putInto(desk, cell, explanation);
+    }
+    return explanation.text();
+  }
+
+  private static XCell selected(Desk desk) throws Exception {
+    Book book = desk.book();
+    var controller = desk.controller();
+    if (controller == null) {
+      throw new Sorry("Select a cell first.");
+    }
+    Object selection = Uno.as(XSelectionSupplier.class, controller).getSelection();
+    if (Uno.as(XSheetCellRange.class, selection) == null) {
+      throw new Sorry("Select one cell, and ask again.");
+    }
+    CellRangeAddress at = Uno.as(XCellRangeAddressable.class, selection).getRangeAddress();
+    return book.cell(new CellAddress(at.Sheet, at.StartColumn, at.StartRow));
+  }
+
+  private static void putInto(Desk desk, XCell cell, Explanation explanation) throws Exception {
+    Book book = desk.book();
+    CellAddress at = Book.address(cell);
+    UndoStep.in(book, TITLE, () -> write(desk, at, explanation));
+  }
+
+  private static void write(Desk desk, CellAddress at, Explanation explanation) throws Exception {
+    Book book = desk.book();
+    OwnSheet own = OwnSheet.named(book, SHEET, 45, 30, 18, 80, 80);
+    int row = own.nextRow();
+    Object[][] rows = explanation.rows();
+    own.write(row, rows);
+    for (int i = 0; i < rows.length; i++) {
+      if (explanation.isHeading(i)) {
+        own.bold(row + i, 1);
+      }
+    }
+    own.link(4, row, Book.name(book.sheet(at.Sheet)), Book.words(at));
+    own.show(desk.controller());
+  }
+}

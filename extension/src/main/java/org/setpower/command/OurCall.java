@@ -1,0 +1,80 @@
+package org.setpower.command;
+
+import com.sun.star.sheet.FormulaToken;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.setpower.sheet.Catalogue;
+import org.setpower.sheet.FunctionSpec;
+
+/**
+ * A call of one of our functions within a formula.
+ *
+ * @param function which
+ * @param arguments the tokens of each argument
+ * @param isWhole whether the formula is this call and nothing else
+ */
+record OurCall(FunctionSpec function, List<FormulaToken[]> arguments, boolean isWhole) {
+  /** What names of ours begin with in files and formulas. */
+  static final String PREFIX = "ORG.SETPOWER.FUNCTIONS.";
+
+  /** Whether a formula as files hold it mentions a function of ours. */
+  static boolean mentionedIn(String formula) {
+    return formula.toUpperCase(Locale.ROOT).contains(PREFIX);
+  }
+
+  /** The calls in the order in which a reader meets them. */
+  static List<OurCall> in(FormulaToken[] formula, Opcodes opcodes) {
+    FormulaToken[] tokens =
+        Arrays.stream(formula).filter(t -> t.OpCode != opcodes.spaces).toArray(FormulaToken[]::new);
+    List<OurCall> calls = new ArrayList<>();
+    for (int i = 0; i + 1 < tokens.length; i++) {
+      Optional<FunctionSpec> ours = named(tokens[i], opcodes);
+      if (ours.isPresent() && tokens[i + 1].OpCode == opcodes.open) {
+        List<FormulaToken[]> arguments = new ArrayList<>();
+        int end = split(tokens, i + 2, opcodes, arguments);
+        calls.add(new OurCall(ours.get(), arguments, i == 0 && end == tokens.length));
+      }
+    }
+    return calls;
+  }
+
+  private static Optional<FunctionSpec> named(FormulaToken token, Opcodes opcodes) {
+    if (token.OpCode != opcodes.external || !(token.Data instanceof String name)) {
+      return Optional.empty();
+    }
+    if (!name.toUpperCase(Locale.ROOT).startsWith(PREFIX)) {
+      return Optional.empty();
+    }
+    String method = name.substring(PREFIX.length());
+    return Catalogue.all().stream()
+        .filter(f -> f.methodName().equalsIgnoreCase(method))
+        .findFirst();
+  }
+
+  /** Adds the arguments from {@code start} on; gives the place behind the closing bracket. */
+  private static int split(
+      FormulaToken[] tokens, int start, Opcodes opcodes, List<FormulaToken[]> arguments) {
+    int depth = 0;
+    int from = start;
+    int i = start;
+    for (; i < tokens.length; i++) {
+      int opcode = tokens[i].OpCode;
+      if (opcode == opcodes.open) {
+        depth++;
+      } else if (opcode == opcodes.close && depth-- == 0) {
+        break;
+      } else if (opcode == opcodes.separator && depth == 0) {
+        arguments.add(Arrays.copyOfRange(tokens, from, i));
+        from = i + 1;
+      }
+    }
+    int end = Math.min(i, tokens.length);
+    if (end > start) {
+      arguments.add(Arrays.copyOfRange(tokens, from, end));
+    }
+    return end + 1;
+  }
+}

@@ -1,0 +1,114 @@
+package org.setpower.command;
+
+import com.sun.star.document.EmptyUndoStackException;
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.FormulaToken;
+import com.sun.star.sheet.XArrayFormulaTokens;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XFormulaTokens;
+import com.sun.star.sheet.XSheetOperation;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.CellContentType;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.XModifiable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Works out parts of formulas in the last cells of a sheet and leaves no trace: what is undone next
+ * and whether the document counts as changed stay as they were.
+ */
+final class Scratch implements AutoCloseable {
+  private static final int MOST_CELLS = 20_000;
+
+  private final XSpreadsheet sheet;
+  private final Opcodes opcodes;
+  private final XModifiable document;
+  private final XUndoManager undo;
+  private final boolean wasModified;
+  private final boolean hidden;
+  private final int lastRow;
+  private final int lastColumn;
+
+  Scratch(Book book, XSpreadsheet sheet, Opcodes opcodes) throws Exception {
+    this.sheet = sheet;
+    this.opcodes = opcodes;
+    document = Uno.as(XModifiable.class, book.document());
+    wasModified = document.isModified();
+    undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+    hidden = hide();
+    CellRangeAddress all = Uno.as(XCellRangeAddressable.class, sheet).getRangeAddress();
+    lastRow = all.EndRow;
+    lastColumn = all.EndColumn;
+  }
+
+  private boolean hide() {
+    try {
+      undo.enterHiddenUndoContext();
+      return true;
+    } catch (EmptyUndoStackException nothingToUndoYet) {
+      return false;
+    }
+  }
+
+  /** The value of an expression: Double, String, or Object[][]; a {@link Sorry} if it has none. */
+  Object value(FormulaToken... expression) throws Exception {
+    int rows = size(opcodes.rows, expression);
+    int columns = size(opcodes.columns, expression);
+    if ((long) rows * columns > MOST_CELLS) {
+      throw new Sorry("it gives " + rows + " × " + columns + " cells, too many to show");
+    }
+    XCellRange area =
+        sheet.getCellRangeByPosition(
+            lastColumn - columns + 1, lastRow - rows + 1, lastColumn, lastRow);
+    XCell first = area.getCellByPosition(0, 0);
+    if (first.getType() != CellContentType.EMPTY) {
+      throw new Sorry("the last cells of this sheet are in use");
+    }
+    try {
+      if (rows == 1 && columns == 1) {
+        Uno.as(XFormulaTokens.class, first).setTokens(expression);
+        return Values.of(first);
+      }
+      Uno.as(XArrayFormulaTokens.class, area).setArrayTokens(expression);
+      return Uno.as(XCellRangeData.class, area).getDataArray();
+    } finally {
+      Uno.as(XSheetOperation.class, area).clearContents(CellFlags.FORMULA);
+    }
+  }
+
+  private int size(int word, FormulaToken... expression) throws Exception {
+    List<FormulaToken> asked = new ArrayList<>();
+    asked.add(new FormulaToken(word, null));
+    asked.add(new FormulaToken(opcodes.open, null));
+    asked.addAll(Arrays.asList(expression));
+    asked.add(new FormulaToken(opcodes.close, null));
+    XCell cell = sheet.getCellByPosition(lastColumn, lastRow);
+    if (cell.getType() != CellContentType.EMPTY) {
+      return 1;
+    }
+    Uno.as(XFormulaTokens.class, cell).setTokens(asked.toArray(FormulaToken[]::new));
+    int size = cell.getError() == 0 ? (int) cell.getValue() : 1;
+    cell.setFormula("");
+    return Math.max(1, size);
+  }
+
+  @Override
+  public void close() throws Exception {
+    if (hidden) {
+      undo.leaveUndoContext();
+    } else {
+      undo.clear();
+    }
+    if (document.isModified() != wasModified) {
+      document.setModified(wasModified);
+    }
+  }
+}

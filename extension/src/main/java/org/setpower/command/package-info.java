@@ -1,0 +1,6 @@
+/**
+ * The commands of the menu "Set power": how a number came about, what needs a look, copies without
+ * formulas, new sheets, the kit list, the handbook, settings. They ask the catalogue and write into
+ * documents; no physics, law or money is worked out here.
+ */
+package org.setpower.command;

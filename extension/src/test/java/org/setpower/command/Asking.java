@@ -1,0 +1,25 @@
+package org.setpower.command;
+
+import com.sun.star.beans.NamedValue;
+import com.sun.star.lang.XComponent;
+import com.sun.star.task.XJob;
+import org.setpower.office.Office;
+
+/** Calls a command as scripts do: without windows, and with an answer. */
+final class Asking {
+  private Asking() {}
+
+  static String command(Office office, XComponent document, String command, String... options) {
+    NamedValue[] arguments = new NamedValue[2 + options.length / 2];
+    arguments[0] = new NamedValue("Command", command);
+    arguments[1] = new NamedValue("Document", document);
+    for (int i = 0; i < options.length; i += 2) {
+      arguments[2 + i / 2] = new NamedValue(options[i], options[i + 1]);
+    }
+    try {
+      return (String) office.service(XJob.class, "org.setpower.Commands").execute(arguments);
+    } catch (com.sun.star.uno.Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

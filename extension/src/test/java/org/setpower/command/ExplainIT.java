@@ -1,0 +1,136 @@
+package org.setpower.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XModifiable;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.addin.Sheet;
+import org.setpower.office.Office;
+
+/** How a number came about, asked in a document. */
+@ExtendWith(SharedOffice.class)
+class ExplainIT {
+  private Office office;
+  private Sheet sheet;
+
+  @BeforeEach
+  void open(Office shared) throws Exception {
+    office = shared;
+    sheet = Sheet.firstOf(office.newSpreadsheet());
+  }
+
+  @AfterEach
+  void close() {
+    sheet.close();
+  }
+
+  private String explain(String cell, String... options) {
+    String[] all = new String[options.length + 2];
+    all[0] = "cell";
+    all[1] = cell;
+    System.arraycopy(options, 0, all, 2, options.length);
+    return Asking.command(office, sheet.document(), "explain", all);
+  }
+
+  @Test
+  void says_what_went_in_the_steps_the_result_and_the_source() {
+    sheet.text("A1", "2.5 mm²").put("B1", 25).put("C1", 16);
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1;C1)");
+    String text = explain("D1");
+    assertThat(text)
+        .startsWith("Sheet1.D1 shows " + sheet.shown("D1"))
+        .contains("=CABLE.DROP(A1,B1,C1)")
+        .contains("size = 2.5 mm²", "[A1]", "length = 25 m", "[B1]", "[default]")
+        .contains("What came out", "CABLE.DROP = ", "Source", "Caution")
+        .doesNotContain("The cell shows something else");
+  }
+
+  @Test
+  void works_out_nested_calls_and_expressions_and_leaves_no_trace()
+      throws com.sun.star.uno.Exception {
+    sheet.text("A1", "2.5 mm²").put("B1", 10).put("C1", 16);
+    sheet.put("D1", "=2*ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1+15;SUM(C1:C2))+1");
+    unmodified();
+    String text = explain("D1");
+    assertThat(text).contains("length = 25 m", "[B1+15]", "amps = 16 A", "[SUM(C1:C2)]");
+    assertThat(UnoRuntime.queryInterface(XModifiable.class, sheet.document()).isModified())
+        .isFalse();
+    assertThat(undoTitles()).isEmpty();
+    assertThat(sheet.data("A1:D1")[0][3]).isEqualTo(sheet.number("D1"));
+  }
+
+  @Test
+  void keeps_the_undo_list_of_the_user() {
+    sheet.text("A1", "2.5 mm²").put("B1", 10);
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16)");
+    String[] before = undoTitles();
+    explain("D1");
+    assertThat(undoTitles()).isEqualTo(before);
+  }
+
+  @Test
+  void says_why_there_is_no_number_and_what_to_type() {
+    sheet.text("A1", "2.5 mm²").put("B1", -4);
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1;16)");
+    String text = explain("D1");
+    assertThat(sheet.shown("D1")).isEqualTo("Err:502");
+    assertThat(text)
+        .contains(
+            "Why there is no number", "What to type instead", "length:", "like this: =CABLE.DROP");
+  }
+
+  @Test
+  void finds_the_cell_whose_error_is_handed_on() {
+    sheet.put("B1", "=1/0").put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";B1;16)");
+    assertThat(explain("D1")).contains("length comes from B1: it is in error itself (#DIV/0!)");
+  }
+
+  @Test
+  void takes_the_row_of_an_array_formula() {
+    for (int r = 1; r <= 3; r++) {
+      sheet.text("A" + r, "2.5 mm²").put("B" + r, 10.0 * r);
+    }
+    sheet.array("D1:D3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1:A3;B1:B3;16)");
+    assertThat(explain("D3"))
+        .contains("length = 30 m", "row 3, column 1 of B1:B3")
+        .doesNotContain("The cell shows something else");
+  }
+
+  @Test
+  void goes_into_the_document_as_a_block_that_one_undo_takes_away() {
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    explain("D1", "put", "yes");
+    Sheet working = Sheet.named(sheet.document(), Explain.SHEET);
+    assertThat(working.shown("A1")).startsWith("Sheet1.D1 shows");
+    assertThat(working.shown("E1")).isEqualTo("Sheet1.D1");
+    assertThat(working.shown("A3")).startsWith("=CABLE.DROP");
+    explain("D1", "put", "yes");
+    assertThat(undoTitles()).startsWith("How this number came about");
+  }
+
+  @Test
+  void a_cell_without_our_functions_is_told_so() {
+    sheet.put("D1", "=1+1");
+    assertThatThrownBy(() -> explain("D1")).hasMessageContaining("uses no function of Set Power");
+  }
+
+  private void unmodified() throws com.sun.star.uno.Exception {
+    UnoRuntime.queryInterface(XModifiable.class, sheet.document()).setModified(false);
+    UnoRuntime.queryInterface(XUndoManagerSupplier.class, sheet.document())
+        .getUndoManager()
+        .clear();
+  }
+
+  private String[] undoTitles() {
+    return UnoRuntime.queryInterface(XUndoManagerSupplier.class, sheet.document())
+        .getUndoManager()
+        .getAllUndoActionTitles();
+  }
+}
