@@ -1,0 +1,124 @@
+package org.setpower.command;
+
+import com.sun.star.sheet.FormulaResult;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Everything in a document that needs a look: cells with our functions that show an error, and
+ * cells whose formula says "stop" or "look" (the cell to the right says why). What a later sheet
+ * repeats, such as a list of findings, is named once.
+ */
+final class Findings {
+  private static final Set<String> OURS = Set.of(Look.SHEET, Explain.SHEET);
+
+  private final Book book;
+  private final Explainer explainer;
+  private final List<Finding> found = new ArrayList<>();
+  private final Map<String, String> firstSheet = new HashMap<>();
+
+  private Findings(Book book) throws Exception {
+    this.book = book;
+    explainer = new Explainer(book);
+  }
+
+  /** The findings, the worst first, then as they stand in the document. */
+  static List<Finding> in(Book book) throws Exception {
+    Findings findings = new Findings(book);
+    for (XSpreadsheet sheet : book.all()) {
+      if (!OURS.contains(Book.name(sheet))) {
+        findings.errors(sheet);
+        findings.words(sheet);
+      }
+    }
+    findings.found.sort(Comparator.comparing(Finding::kind));
+    return findings.found;
+  }
+
+  private static List<CellRangeAddress> formulas(XSpreadsheet sheet, int result) {
+    return Book.ranges(Uno.as(XCellRangesQuery.class, sheet).queryFormulaCells(result));
+  }
+
+  private void errors(XSpreadsheet sheet) throws Exception {
+    for (CellRangeAddress at : formulas(sheet, FormulaResult.ERROR)) {
+      XCellRange range = book.range(at);
+      String[][] texts = Uno.as(XCellRangeFormula.class, range).getFormulaArray();
+      for (int r = 0; r < texts.length; r++) {
+        for (int c = 0; c < texts[r].length; c++) {
+          if (OurCall.mentionedIn(texts[r][c])) {
+            error(sheet, range.getCellByPosition(c, r));
+          }
+        }
+      }
+    }
+  }
+
+  private void error(XSpreadsheet sheet, XCell cell) throws Exception {
+    String reason = explainer.reason(cell);
+    String shown = Book.shown(cell);
+    add(
+        Finding.Kind.ERROR,
+        sheet,
+        Book.address(cell),
+        reason.isEmpty() ? "The formula around our function gives " + shown + "." : reason);
+  }
+
+  private void words(XSpreadsheet sheet) throws Exception {
+    for (CellRangeAddress at : formulas(sheet, FormulaResult.STRING)) {
+      Object[][] data = Uno.as(XCellRangeData.class, book.range(at)).getDataArray();
+      for (int r = 0; r < data.length; r++) {
+        for (int c = 0; c < data[r].length; c++) {
+          Finding.Kind kind = kind(data[r][c]);
+          if (kind != null) {
+            CellAddress cell = new CellAddress(at.Sheet, at.StartColumn + c, at.StartRow + r);
+            add(kind, sheet, cell, besides(sheet, cell));
+          }
+        }
+      }
+    }
+  }
+
+  private static Finding.Kind kind(Object value) {
+    if (Finding.Kind.STOP.word().equals(value)) {
+      return Finding.Kind.STOP;
+    }
+    return Finding.Kind.LOOK.word().equals(value) ? Finding.Kind.LOOK : null;
+  }
+
+  private static String besides(XSpreadsheet sheet, CellAddress at) throws Exception {
+    return Book.shown(sheet.getCellByPosition(at.Column + 1, at.Row));
+  }
+
+  private void add(Finding.Kind kind, XSpreadsheet sheet, CellAddress at, String reason)
+      throws Exception {
+    String name = Book.name(sheet);
+    String first = firstSheet.putIfAbsent(kind + reason, name);
+    if (first == null || first.equals(name) || reason.isEmpty()) {
+      found.add(new Finding(kind, name, at, row(sheet, at), reason));
+    }
+  }
+
+  /** The first text in the row. */
+  private static String row(XSpreadsheet sheet, CellAddress at) throws Exception {
+    for (int column = 0; column < Math.min(at.Column, 6); column++) {
+      XCell cell = sheet.getCellByPosition(column, at.Row);
+      if (Values.isText(cell) && !Book.shown(cell).isBlank()) {
+        return Book.shown(cell);
+      }
+    }
+    return "";
+  }
+}
