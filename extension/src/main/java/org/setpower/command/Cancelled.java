@@ -1,0 +1,10 @@
+package org.setpower.command;
+
+/** The user ended a long command; nothing is to be said about it but that. */
+final class Cancelled extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  Cancelled() {
+    super("Cancelled; nothing was written.");
+  }
+}

@@ -1,0 +1,174 @@
+package org.setpower.command;
+
+import com.sun.star.awt.XTextComponent;
+import com.sun.star.frame.XStorable;
+import com.sun.star.ucb.XSimpleFileAccess3;
+import com.sun.star.ui.dialogs.XFolderPicker2;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.XStringSubstitution;
+import java.net.URI;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Asks which copies without our formulas are wanted, and writes them. */
+final class Copy implements Command {
+  private static final String TITLE = "Copy without formulas";
+  private static final int WIDTH = 280;
+  private static final int HEIGHT = 172;
+
+  @Override
+  public void openly(Desk desk) throws Exception {
+    desk.book();
+    Wanted wanted = ask(desk);
+    if (wanted == null || !mayReplace(desk, wanted.targets)) {
+      return;
+    }
+    int[] cells = new int[1];
+    try {
+      ProgressWindow.during(desk, TITLE, progress -> cells[0] = write(desk, wanted, progress));
+    } catch (Cancelled cancelled) {
+      Boxes.say(desk, cancelled.getMessage());
+      return;
+    }
+    Boxes.say(desk, sentence(wanted.targets, cells[0]));
+  }
+
+  @Override
+  public String quietly(Desk desk, Order order) throws Exception {
+    Map<ValuesCopy.Kind, String> targets = new EnumMap<>(ValuesCopy.Kind.class);
+    for (String format : order.text("formats").split(",")) {
+      ValuesCopy.Kind kind = kind(format);
+      targets.put(kind, order.text("to") + "." + kind.suffix());
+    }
+    Wanted wanted = new Wanted(targets, order.has("working"));
+    return sentence(targets, write(desk, wanted, Progress.NONE));
+  }
+
+  private record Wanted(Map<ValuesCopy.Kind, String> targets, boolean withWorking) {}
+
+  private static int write(Desk desk, Wanted wanted, Progress progress) throws Exception {
+    return new ValuesCopy(desk.context(), desk.document(), wanted.withWorking, progress)
+        .write(wanted.targets);
+  }
+
+  private static ValuesCopy.Kind kind(String suffix) {
+    for (ValuesCopy.Kind kind : ValuesCopy.Kind.values()) {
+      if (kind.suffix().equals(suffix)) {
+        return kind;
+      }
+    }
+    throw new Sorry("“" + suffix + "” is none of ods, xlsx, pdf.");
+  }
+
+  private static String sentence(Map<ValuesCopy.Kind, String> targets, int cells) {
+    return "Written, with "
+        + cells
+        + " cells as values:\n"
+        + targets.values().stream().map(Copy::path).collect(Collectors.joining("\n"));
+  }
+
+  /** The address of a file as people write it. */
+  static String path(String url) {
+    return url.startsWith("file:") ? Path.of(URI.create(url)).toString() : url;
+  }
+
+  private static Wanted ask(Desk desk) throws Exception {
+    try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, HEIGHT)) {
+      dialog.label(
+          Dialog.GAP,
+          Dialog.GAP,
+          dialog.inside(),
+          20,
+          "For people without Set Power: its figures become plain values, all other formulas"
+              + " stay. This document is not changed.");
+      Map<ValuesCopy.Kind, Object> checks = new LinkedHashMap<>();
+      checks.put(
+          ValuesCopy.Kind.ODS, dialog.check("ods", 30, "~OpenDocument spreadsheet (.ods)", false));
+      checks.put(ValuesCopy.Kind.XLSX, dialog.check("xlsx", 46, "~Excel workbook (.xlsx)", true));
+      checks.put(ValuesCopy.Kind.PDF, dialog.check("pdf", 62, "~PDF, as it prints (.pdf)", false));
+      Object working =
+          dialog.check("working", 78, "The ~working of each figure as a note in its cell", false);
+      Path original = original(desk);
+      dialog.label(Dialog.GAP, 98, 50, 10, "~Folder");
+      Object folder =
+          dialog.edit(
+              "folder", 56, 96, WIDTH - 56 - 2 * Dialog.GAP - 60, original.getParent().toString());
+      dialog.button(
+          "choose",
+          WIDTH - Dialog.GAP - 60,
+          96,
+          60,
+          "C~hoose…",
+          Safely.in(desk, () -> choose(desk, dialog)));
+      dialog.label(Dialog.GAP, 118, 50, 10, "~Name");
+      Object name =
+          dialog.edit("name", 56, 116, WIDTH - 56 - Dialog.GAP, original.getFileName() + " values");
+      int bottom = Dialog.buttonsAt(HEIGHT);
+      dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "W~rite", true);
+      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false);
+      if (!dialog.show()) {
+        return null;
+      }
+      return wanted(
+          checks,
+          Dialog.isTicked(working),
+          (String) Uno.get(folder, "Text"),
+          (String) Uno.get(name, "Text"));
+    }
+  }
+
+  private static Wanted wanted(
+      Map<ValuesCopy.Kind, Object> checks, boolean withWorking, String folder, String name)
+      throws Exception {
+    Map<ValuesCopy.Kind, String> targets = new EnumMap<>(ValuesCopy.Kind.class);
+    for (Map.Entry<ValuesCopy.Kind, Object> check : checks.entrySet()) {
+      if (Dialog.isTicked(check.getValue())) {
+        Path file = Path.of(folder, name.strip() + "." + check.getKey().suffix());
+        targets.put(check.getKey(), file.toUri().toString());
+      }
+    }
+    if (targets.isEmpty() || name.isBlank()) {
+      throw new Sorry("Tick at least one kind of file and give it a name; nothing was written.");
+    }
+    return new Wanted(targets, withWorking);
+  }
+
+  /** Where the document lies, without the end of its name; a new one in the user's folder. */
+  private static Path original(Desk desk) throws Exception {
+    XStorable stored = Uno.as(XStorable.class, desk.document());
+    if (stored.hasLocation() && stored.getLocation().startsWith("file:")) {
+      Path file = Path.of(URI.create(stored.getLocation()));
+      return file.resolveSibling(file.getFileName().toString().replaceFirst("\\.[^.]*$", ""));
+    }
+    String work =
+        desk.service(XStringSubstitution.class, "com.sun.star.util.PathSubstitution")
+            .getSubstituteVariableValue("$(work)");
+    return Path.of(URI.create(work)).resolve("Set power");
+  }
+
+  private static void choose(Desk desk, Dialog dialog) throws Exception {
+    XFolderPicker2 picker =
+        desk.service(XFolderPicker2.class, "com.sun.star.ui.dialogs.FolderPicker");
+    XTextComponent folder = Uno.as(XTextComponent.class, dialog.part("folder"));
+    picker.setDisplayDirectory(Path.of(folder.getText()).toUri().toString());
+    if (picker.execute() == 1) {
+      folder.setText(path(picker.getDirectory()));
+    }
+  }
+
+  private static boolean mayReplace(Desk desk, Map<ValuesCopy.Kind, String> targets)
+      throws Exception {
+    XSimpleFileAccess3 files =
+        desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess");
+    StringBuilder there = new StringBuilder();
+    for (String target : targets.values()) {
+      if (files.exists(target)) {
+        there.append('\n').append(path(target));
+      }
+    }
+    return there.isEmpty() || Boxes.ask(desk, "Replace what is there?" + there);
+  }
+}

@@ -1,0 +1,137 @@
+package org.setpower.command;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.ValidationType;
+import com.sun.star.sheet.XConditionalFormats;
+import com.sun.star.sheet.XNamedRange;
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XUniqueCellFormatRangesSupplier;
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.setpower.sheet.Catalogue;
+import org.setpower.sheet.FunctionSpec;
+
+/**
+ * Where a document mentions our functions: in a formula itself, or through a name that expands to
+ * one, and outside of cells in names, conditional formats and rules for input.
+ */
+final class Mentions {
+  private final Book book;
+  private final List<XNamedRanges> lists = new ArrayList<>();
+  private final Pattern pattern;
+  private final Set<String> names;
+
+  Mentions(Book book) throws Exception {
+    this.book = book;
+    lists.add(Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges")));
+    for (XSpreadsheet sheet : book.all()) {
+      lists.add(Uno.as(XNamedRanges.class, Uno.get(sheet, "NamedRanges")));
+    }
+    Pattern functions = functions();
+    Set<String> ours = new LinkedHashSet<>();
+    Pattern all = functions;
+    for (Set<String> more = namesIn(all); ours.addAll(more); more = namesIn(all)) {
+      all = Pattern.compile(functions.pattern() + "|" + words(ours), Pattern.CASE_INSENSITIVE);
+    }
+    names = ours;
+    pattern = all;
+  }
+
+  private static Pattern functions() {
+    String shown =
+        Catalogue.all().stream()
+            .map(FunctionSpec::name)
+            .map(Pattern::quote)
+            .collect(Collectors.joining("|"));
+    return Pattern.compile(
+        Pattern.quote(OurCall.PREFIX) + "|(?<![\\w.])(?:" + shown + ")\\s*\\(",
+        Pattern.CASE_INSENSITIVE);
+  }
+
+  private static String words(Set<String> names) {
+    String any = names.stream().map(Pattern::quote).collect(Collectors.joining("|"));
+    return "(?<![\\w.])(?:" + any + ")(?![\\w.(])";
+  }
+
+  private Set<String> namesIn(Pattern mention) throws Exception {
+    Set<String> found = new LinkedHashSet<>();
+    for (XNamedRanges list : lists) {
+      for (String name : list.getElementNames()) {
+        XNamedRange range = Uno.as(XNamedRange.class, list.getByName(name));
+        if (mention.matcher(range.getContent()).find()) {
+          found.add(name.toUpperCase(Locale.ROOT));
+        }
+      }
+    }
+    return found;
+  }
+
+  /** Whether a formula uses a function of ours, itself or through a name. */
+  boolean in(String formula) {
+    return pattern.matcher(formula).find();
+  }
+
+  /** Takes away the names, conditional formats and input rules that mention us. */
+  void clearOutsideCells() throws Exception {
+    for (XSpreadsheet sheet : book.all()) {
+      clearFormats(sheet);
+      clearInputRules(sheet);
+    }
+    for (XNamedRanges list : lists) {
+      for (String name : Uno.as(XNameAccess.class, list).getElementNames()) {
+        if (names.contains(name.toUpperCase(Locale.ROOT))) {
+          list.removeByName(name);
+        }
+      }
+    }
+  }
+
+  private void clearFormats(XSpreadsheet sheet) throws Exception {
+    XConditionalFormats all =
+        Uno.as(XConditionalFormats.class, Uno.get(sheet, "ConditionalFormats"));
+    for (Object format : all.getConditionalFormats()) {
+      if (mentionsUs(Uno.as(XIndexAccess.class, format))) {
+        all.removeByID((Integer) Uno.get(format, "ID"));
+      }
+    }
+  }
+
+  private boolean mentionsUs(XIndexAccess entries) throws Exception {
+    for (int i = 0; i < entries.getCount(); i++) {
+      XPropertySet entry = Uno.as(XPropertySet.class, entries.getByIndex(i));
+      for (String formula : new String[] {"Formula1", "Formula2"}) {
+        if (entry.getPropertySetInfo().hasPropertyByName(formula)
+            && in(String.valueOf(Uno.get(entry, formula)))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void clearInputRules(XSpreadsheet sheet) throws Exception {
+    XIndexAccess formats =
+        Uno.as(XUniqueCellFormatRangesSupplier.class, sheet).getUniqueCellFormatRanges();
+    for (int i = 0; i < formats.getCount(); i++) {
+      Object range = formats.getByIndex(i);
+      Object rule = Uno.get(range, "Validation");
+      XSheetCondition condition = Uno.as(XSheetCondition.class, rule);
+      if (condition != null && (in(condition.getFormula1()) || in(condition.getFormula2()))) {
+        Uno.set(rule, "Type", ValidationType.ANY);
+        condition.setFormula1("");
+        condition.setFormula2("");
+        Uno.set(range, "Validation", rule);
+      }
+    }
+  }
+}

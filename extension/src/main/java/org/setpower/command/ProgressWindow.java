@@ -1,0 +1,97 @@
+package org.setpower.command;
+
+import com.sun.star.uno.Exception;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+
+/** Runs something long beside a window that shows how far it is and can cancel it. */
+final class ProgressWindow {
+  private static final int WIDTH = 220;
+  private static final int HEIGHT = 64;
+
+  private ProgressWindow() {}
+
+  /** Something long. */
+  @FunctionalInterface
+  interface Work {
+    void run(Progress progress) throws Exception;
+  }
+
+  /** Returns when the work is done; throws what it threw, or {@link Cancelled}. */
+  static void during(Desk desk, String title, Work work) throws Exception {
+    AtomicBoolean closed = new AtomicBoolean();
+    AtomicReference<Throwable> fault = new AtomicReference<>();
+    try (Dialog dialog = new Dialog(desk, title, WIDTH, HEIGHT)) {
+      dialog.label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "Starting");
+      Object bar =
+          dialog.add(
+              "ProgressBar",
+              "bar",
+              Dialog.GAP,
+              Dialog.GAP + 14,
+              dialog.inside(),
+              10,
+              Uno.property("ProgressValueMax", 100));
+      dialog.end(WIDTH - Dialog.GAP - 60, Dialog.buttonsAt(HEIGHT), 60, "~Cancel", false);
+      Object label = dialog.model("label0");
+      Progress progress =
+          (percent, words) -> {
+            if (closed.get()) {
+              throw new Cancelled();
+            }
+            show(label, bar, percent, words);
+          };
+      Thread worker =
+          new Thread(
+              () -> {
+                try {
+                  work.run(progress);
+                } catch (Throwable e) {
+                  fault.set(e);
+                } finally {
+                  endUntilClosed(dialog, closed);
+                }
+              });
+      worker.start();
+      dialog.show();
+      closed.set(true);
+      worker.join();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    rethrow(fault.get());
+  }
+
+  private static void show(Object label, Object bar, int percent, String words) {
+    try {
+      Uno.set(label, "Label", words);
+      Uno.set(bar, "ProgressValue", percent);
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The window may not be open yet when the work is done already. */
+  private static void endUntilClosed(Dialog dialog, AtomicBoolean closed) {
+    while (!closed.get()) {
+      dialog.end();
+      try {
+        Thread.sleep(30);
+      } catch (InterruptedException e) {
+        return;
+      }
+    }
+  }
+
+  private static void rethrow(Throwable fault) throws Exception {
+    if (fault instanceof Exception e) {
+      throw e;
+    }
+    if (fault instanceof RuntimeException e) {
+      throw e;
+    }
+    if (fault != null) {
+      throw new IllegalStateException(fault);
+    }
+  }
+}
