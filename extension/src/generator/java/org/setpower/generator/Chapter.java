@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
@@ -48,6 +49,9 @@ final class Chapter {
                     }
                   })
           .build();
+
+  private static final Pattern NUMBER_AND_UNIT =
+      Pattern.compile("(\\d) (%|°C|[kKm]?[VAWΩ]\\b|VA\\b|k?VA\\b|k?Wh\\b|Ah\\b|mm²|m\\b|h\\b|kg\\b|L\\b)");
 
   private final String name;
   private final Node document;
@@ -188,8 +192,14 @@ final class Chapter {
     return links;
   }
 
-  /** Turns names of functions into links and links to sources into links to pages. */
+  /** Turns names of functions into links, links to sources into links to pages. */
   private final class Linker extends AbstractVisitor {
+    /** A number stays with its unit. */
+    @Override
+    public void visit(Text text) {
+      text.setLiteral(NUMBER_AND_UNIT.matcher(text.getLiteral()).replaceAll("$1\u00a0$2"));
+    }
+
     @Override
     public void visit(Code code) {
       String text = code.getLiteral();

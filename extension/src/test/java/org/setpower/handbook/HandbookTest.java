@@ -31,6 +31,14 @@ import org.w3c.dom.NodeList;
 /** The handbook as the build wrote it: whole, true, and without anything from elsewhere. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class HandbookTest {
+  private static final List<String> TEMPLATES =
+      List.of(
+          "Lighting power plan",
+          "Battery day",
+          "Power budget",
+          "Rental quote",
+          "Fleet register",
+          "Flight packing list");
   private static final Path FOLDER = Path.of("target/generated/handbook");
 
   private final Map<Path, Document> pages = new TreeMap<>();
@@ -42,7 +50,7 @@ class HandbookTest {
       for (Path file : files.filter(f -> f.toString().endsWith(".html")).toList()) {
         pages.put(
             file, DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile()));
-        texts.put(file, Files.readString(file));
+        texts.put(file, Files.readString(file).replace('\u00a0', ' '));
       }
     }
   }
@@ -102,6 +110,14 @@ class HandbookTest {
       String anchor = f.name().toLowerCase(java.util.Locale.ROOT).replace(".", "");
       assertThat(anchors(pages.get(file))).as(f.name()).contains(anchor);
       assertThat(words).contains(">" + f.name() + "</a>");
+    }
+  }
+
+  @Test
+  void every_template_has_its_page() {
+    String contents = texts.get(FOLDER.resolve("index.html"));
+    for (String title : TEMPLATES) {
+      assertThat(contents).contains(">" + title + "</a>");
     }
   }
 
