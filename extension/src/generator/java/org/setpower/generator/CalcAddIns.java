@@ -1,14 +1,22 @@
 package org.setpower.generator;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import org.setpower.sheet.FunctionSpec;
 import org.setpower.sheet.Parameter;
+import org.setpower.sheet.Translation;
 
 /** The registration of the functions and the words of the wizard. */
 final class CalcAddIns {
+  private static final String ENGLISH = "en-US";
+
   private CalcAddIns() {}
 
-  static String of(List<FunctionSpec> functions) {
+  /** Descriptions come in all these languages, names in English only: an office with a name in its
+   *  own language no longer knows the English one. */
+  static String of(List<FunctionSpec> functions, Map<String, Translation> translations) {
     StringBuilder xcu =
         new StringBuilder(
             """
@@ -20,7 +28,7 @@ final class CalcAddIns {
                 <node oor:name="org.setpower.Functions" oor:op="replace">
                   <node oor:name="AddInFunctions">
             """);
-    functions.forEach(f -> xcu.append(function(f)));
+    functions.forEach(f -> xcu.append(function(f, translations)));
     return xcu.append(
             """
                   </node>
@@ -31,17 +39,17 @@ final class CalcAddIns {
         .toString();
   }
 
-  private static String function(FunctionSpec f) {
+  private static String function(FunctionSpec f, Map<String, Translation> translations) {
     StringBuilder node = new StringBuilder();
     node.append("        <node oor:name=\"" + f.methodName() + "\" oor:op=\"replace\">\n");
-    node.append(property("          ", "DisplayName", f.name()));
-    node.append(property("          ", "Description", f.sentence()));
+    node.append(property("          ", "DisplayName", Map.of(ENGLISH, f.name())));
+    node.append(property("          ", "Description", texts(f.sentence(), translations, t -> t.sentence(f))));
     node.append("          <prop oor:name=\"Category\"><value>Add-In</value></prop>\n");
     node.append("          <node oor:name=\"Parameters\">\n");
     for (Parameter<?> p : f.parameters()) {
       node.append("            <node oor:name=\"" + Names.of(p) + "\" oor:op=\"replace\">\n");
-      node.append(property("              ", "DisplayName", p.name()));
-      node.append(property("              ", "Description", p.description()));
+      node.append(property("              ", "DisplayName", Map.of(ENGLISH, p.name())));
+      node.append(property("              ", "Description", texts(p.description(), translations, t -> t.description(p))));
       node.append("            </node>\n");
     }
     node.append("          </node>\n");
@@ -49,13 +57,28 @@ final class CalcAddIns {
     return node.toString();
   }
 
-  private static String property(String indent, String name, String text) {
-    return indent
-        + "<prop oor:name=\""
-        + name
-        + "\"><value xml:lang=\"en-US\">"
-        + escaped(text)
-        + "</value></prop>\n";
+  /** A text in English and, where they differ, in the other languages. */
+  private static Map<String, String> texts(
+      String english, Map<String, Translation> translations, Function<Translation, String> other) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put(ENGLISH, english);
+    translations.forEach(
+        (language, translation) -> {
+          String text = other.apply(translation);
+          if (!text.equals(english)) {
+            texts.put(language, text);
+          }
+        });
+    return texts;
+  }
+
+  private static String property(String indent, String name, Map<String, String> texts) {
+    StringBuilder property = new StringBuilder(indent + "<prop oor:name=\"" + name + "\">");
+    texts.forEach(
+        (language, text) ->
+            property.append(
+                "<value xml:lang=\"" + language + "\">" + escaped(text) + "</value>"));
+    return property.append("</prop>\n").toString();
   }
 
   private static String escaped(String text) {

@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
+import org.setpower.sheet.Translation;
 
 /**
  * Writes what the office needs to know of the catalogue (IDL, adapter class, CalcAddIns.xcu), the
@@ -19,7 +22,10 @@ public final class Generator {
 
   private Generator() {}
 
-  /** Arguments: the folder to write into, the handbook's sources, the version, the drawings. */
+  /**
+   * Arguments: the folder to write into, the handbook's sources, the version, the drawings, whether
+   * it is a release.
+   */
   public static void main(String[] args) throws IOException {
     Path target = Path.of(args[0]);
     List<FunctionSpec> functions =
@@ -28,7 +34,8 @@ public final class Generator {
             .toList();
     write(target.resolve("idl/org/setpower/XFunctions.idl"), Idl.of(functions));
     write(target.resolve("java/org/setpower/addin/FunctionsAddIn.java"), AddInClass.of(functions));
-    write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions));
+    Map<String, Translation> translations = translations(args[4].equals("true"));
+    write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions, translations));
     Icons.draw(Path.of(args[3]), target.resolve("icons"));
     Markup markdown = new Markup.Markdown();
     for (Map.Entry<String, Page> page :
@@ -42,6 +49,31 @@ public final class Generator {
         new Handbook(Path.of(args[1]), args[2]).files().entrySet()) {
       write(target.resolve("handbook").resolve(file.getKey()), file.getValue());
     }
+  }
+
+  /** All languages; says what is not translated, and lets no release pass without it. */
+  private static Map<String, Translation> translations(boolean release) {
+    Map<String, Translation> translations = new LinkedHashMap<>();
+    List<String> gaps = new ArrayList<>();
+    for (String language : Translation.LANGUAGES) {
+      Translation translation = Translation.into(language);
+      translations.put(language, translation);
+      List<String> missing = translation.missing();
+      if (!missing.isEmpty()) {
+        gaps.add(
+            "words_%s.properties: %d of %d texts are missing: %s"
+                .formatted(
+                    language,
+                    missing.size(),
+                    translation.english().size(),
+                    String.join(", ", missing)));
+      }
+    }
+    gaps.forEach(System.err::println);
+    if (release && !gaps.isEmpty()) {
+      throw new IllegalStateException("a release needs all texts translated");
+    }
+    return translations;
   }
 
   /** Writes only what changed, so that an unchanged catalogue compiles nothing again. */

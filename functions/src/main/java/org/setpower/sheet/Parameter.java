@@ -166,12 +166,17 @@ public final class Parameter<T> {
 
   /** The words of the wizard: phrase, unit, default. */
   public String description() {
-    StringBuilder text = new StringBuilder(phrase);
-    if (!unit.symbol().isEmpty()) {
-      text.append(" (").append(unit.symbol()).append(')');
+    return description(phrase, unit.symbol(), "if left out", fallbackWords);
+  }
+
+  /** The same with words of another language. */
+  String description(String otherPhrase, String otherUnit, String ifLeftOut, String otherFallback) {
+    StringBuilder text = new StringBuilder(otherPhrase);
+    if (!otherUnit.isEmpty()) {
+      text.append(" (").append(otherUnit).append(')');
     }
     if (optional && !fallbackWords.isEmpty()) {
-      text.append("; if left out: ").append(fallbackWords);
+      text.append("; ").append(ifLeftOut).append(": ").append(otherFallback);
     }
     return text.toString();
   }
