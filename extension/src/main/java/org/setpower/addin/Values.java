@@ -28,7 +28,11 @@ final class Values {
       return number.doubleValue();
     }
     if (argument instanceof Object[][] range) {
-      return Arrays.stream(range).map(Values::row).toArray(Object[][]::new);
+      Object[][] cells = new Object[range.length][];
+      for (int r = 0; r < range.length; r++) {
+        cells[r] = row(range[r]);
+      }
+      return cells;
     }
     return argument.toString();
   }
@@ -36,7 +40,11 @@ final class Values {
   /** Cells of a range; a blank is an empty text. */
   private static Object[] row(Object[] cells) {
     Object[] row = fromCell(cells);
-    Arrays.setAll(row, c -> row[c] == null ? "" : row[c]);
+    for (int c = 0; c < row.length; c++) {
+      if (row[c] == null) {
+        row[c] = "";
+      }
+    }
     return row;
   }
 
@@ -48,17 +56,32 @@ final class Values {
     if (!(answer instanceof Object[][] table)) {
       return answer;
     }
-    if (Arrays.stream(table).flatMap(Arrays::stream).allMatch(String.class::isInstance)) {
-      return Arrays.stream(table)
-          .map(row -> Arrays.copyOf(row, row.length, String[].class))
-          .toArray(String[][]::new);
+    Object[][] cells = isText(table) ? new String[table.length][] : new Object[table.length][];
+    for (int r = 0; r < table.length; r++) {
+      cells[r] =
+          cells instanceof String[][]
+              ? Arrays.copyOf(table[r], table[r].length, String[].class)
+              : elements(table[r]);
     }
-    return Arrays.stream(table)
-        .map(row -> Arrays.stream(row).map(Values::element).toArray())
-        .toArray(Object[][]::new);
+    return cells;
   }
 
-  private static Object element(Object cell) {
-    return cell instanceof Refusal refusal ? FaultMapper.inMatrix(refusal) : cell;
+  private static boolean isText(Object[][] table) {
+    for (Object[] row : table) {
+      for (Object cell : row) {
+        if (!(cell instanceof String)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static Object[] elements(Object[] row) {
+    Object[] cells = new Object[row.length];
+    for (int c = 0; c < row.length; c++) {
+      cells[c] = row[c] instanceof Refusal refusal ? FaultMapper.inMatrix(refusal) : row[c];
+    }
+    return cells;
   }
 }

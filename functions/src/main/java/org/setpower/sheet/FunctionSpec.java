@@ -152,33 +152,47 @@ public final class FunctionSpec {
 
   private void requireRectangle(int index, Object[][] range) {
     int width = range.length == 0 ? 0 : range[0].length;
-    if (width == 0 || Arrays.stream(range).anyMatch(row -> row.length != width)) {
+    boolean rectangle = width > 0;
+    for (Object[] row : range) {
+      rectangle &= row.length == width;
+    }
+    if (!rectangle) {
       String word = index < parameters.size() ? parameters.get(index).name() : "an argument";
       throw new Refusal(BaseReason.NOT_A_RECTANGLE, word);
     }
   }
 
   /** One call, no argument of which is mapped. */
-  Object callOnce(Object[] raw) {
-    Object result = body.apply(read(raw));
+  private Object callOnce(Object[] raw) {
+    return apply(read(raw));
+  }
+
+  /** The answer to arguments that have been read. */
+  Object apply(Object[] values) {
+    Object result = body.apply(new Arguments(this, values));
     if (result instanceof Double d && !Double.isFinite(d)) {
       throw new Refusal(BaseReason.RESULT_NOT_FINITE);
     }
     return result;
   }
 
-  private Arguments read(Object[] raw) {
+  private Object[] read(Object[] raw) {
     Object[] values = new Object[parameters.size()];
     for (int i = 0; i < values.length; i++) {
-      Parameter<?> parameter = parameters.get(i);
-      if (parameter.shape() == Parameter.Shape.REST) {
-        Object[] rest = raw.length <= i ? new Object[0] : Arrays.copyOfRange(raw, i, raw.length);
-        values[i] = parameter.read(new Object[][] {rest});
-      } else {
-        values[i] = parameter.read(i < raw.length ? raw[i] : null);
-      }
+      values[i] = read(raw, i);
     }
-    return new Arguments(this, values);
+    return values;
+  }
+
+  /** Reads what was passed for the parameter at this place, or for all that follow it. */
+  Object read(Object[] raw, int index) {
+    Parameter<?> parameter = parameters.get(index);
+    if (parameter.shape() == Parameter.Shape.REST) {
+      Object[] rest =
+          raw.length <= index ? new Object[0] : Arrays.copyOfRange(raw, index, raw.length);
+      return parameter.read(new Object[][] {rest});
+    }
+    return parameter.read(index < raw.length ? raw[index] : null);
   }
 
   /**
@@ -186,14 +200,14 @@ public final class FunctionSpec {
    * last row; of an array each row is one step whose value is its first number.
    */
   public List<Step> working(Object... raw) {
-    Arguments arguments = read(raw);
+    Object[] values = read(raw);
     List<Step> all = new ArrayList<>();
     for (int i = 0; i < parameters.size(); i++) {
       boolean given = i < raw.length && raw[i] != null;
       all.add(parameters.get(i).step(given ? raw[i] : null));
     }
-    all.addAll(steps.apply(arguments));
-    Object result = callOnce(raw);
+    all.addAll(steps.apply(new Arguments(this, values)));
+    Object result = apply(values);
     if (result instanceof Object[][] table) {
       for (int r = 0; r < table.length; r++) {
         all.add(new Step("row " + (r + 1), words(table[r]), table[r][0], unit, source));
