@@ -54,6 +54,7 @@ final class Charts {
     if (chart.series().size() > 1) {
       Uno.set(document.getLegend(), "Alignment", ChartLegendPosition.TOP);
       Uno.set(document.getLegend(), "LineStyle", LineStyle.NONE);
+      Uno.set(document.getLegend(), "FillStyle", FillStyle.NONE);
       letters(document.getLegend());
     }
     plot(diagram, chart);

@@ -44,6 +44,8 @@ public final class Drawing {
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int PRINTED_WHEN_EMPTY = 25;
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
+  private static final int GRID_GAP = 280;
+  private static final int HEADING_LINE = 420;
   private static final double LETTERS_PER_MM = 0.58; // of 10 pt, on the safe side
 
   private final Template template;
@@ -174,6 +176,10 @@ public final class Drawing {
 
   private void draw(Tab tab, Block block) {
     int row = layout.spot(block).row();
+    if (tab.isGrid()) {
+      height(tab, row + block.height(), GRID_GAP);
+      height(tab, row + block.height() + 1, GRID_GAP);
+    }
     if (Layout.hasHeading(tab, block)) {
       write(tab, 0, row - 1, block.title(), styles.of(Style.SECTION));
       height(tab, row - 1, 800);
@@ -248,10 +254,19 @@ public final class Drawing {
     }
     Object line = Uno.as(XColumnRowRange.class, range(tab, 0, row, 1, 1)).getRows();
     if (tab.isGrid()) {
-      height(tab, row, 620);
+      height(tab, row, 150 + headingLines(rows) * HEADING_LINE);
     } else {
       Uno.set(line, "OptimalHeight", true);
     }
+  }
+
+  /** Lines that the longest heading takes; cells that are merged do not grow by themselves. */
+  private int headingLines(Rows rows) {
+    return rows.columns().stream()
+        .filter(c -> !c.isWorking())
+        .mapToInt(c -> c.headingText(layout.place()).length() * 2 / layout.width(c) + 1)
+        .max()
+        .orElse(1);
   }
 
   private static Column statusOf(Rows rows) {
@@ -297,7 +312,7 @@ public final class Drawing {
         Layout.Spot spot = layout.spot(column);
         merge(tab, spot.column(), row, spot.span());
       }
-      height(tab, row, 120 + 2 * LINE);
+      height(tab, row, 120 + table.lines() * LINE);
     }
   }
 
@@ -358,9 +373,9 @@ public final class Drawing {
     String note = "=IFERROR(" + figure.note().text(layout.place()) + ";\"\")";
     write(tab, spot.column(), row + 1, note, styles.of(Style.FIGURE_NOTE));
     merge(tab, spot.column(), row + 1, spot.span());
-    height(tab, row, 1250);
-    height(tab, row + 1, 900);
-    height(tab, row + 2, 200);
+    height(tab, row, 1200);
+    height(tab, row + 1, 850);
+    height(tab, row + 2, 150);
   }
 
   private void draw(Tab tab, Lines block, int firstRow) {
@@ -478,8 +493,8 @@ public final class Drawing {
     XController controller = Uno.as(XModel.class, document).getCurrentController();
     XSpreadsheetView view = Uno.as(XSpreadsheetView.class, controller);
     for (Tab tab : template.tabs()) {
-      print(tab);
       if (!tab.isHidden()) {
+        print(tab);
         view.setActiveSheet(sheet(tab));
         Uno.set(controller, "ShowGrid", false);
         if (!tab.isGrid() && tab.blocks().get(0) instanceof Rows rows) {
@@ -501,6 +516,11 @@ public final class Drawing {
     }
     areas.setPrintAreas(
         new CellRangeAddress[] {address(range(tab, 0, 0, layout.visible(tab), last + 1))});
+    for (Block block : tab.pages()) {
+      int row = layout.spot(block).row() - (Layout.hasHeading(tab, block) ? 1 : 0);
+      Object rows = Uno.as(XColumnRowRange.class, range(tab, 0, row, 1, 1)).getRows();
+      Uno.set(rows, "IsStartOfNewPage", true);
+    }
     if (!tab.isGrid() && blocks.get(0) instanceof Rows rows) {
       areas.setTitleRows(address(range(tab, 0, 0, 1, layout.firstRow(rows))));
       areas.setPrintTitleRows(true);

@@ -117,7 +117,7 @@ public final class Filling {
 
   private static double value(Item<?> item, String text) {
     return switch (item.format()) {
-      case DATE -> ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(text));
+      case DATE, DAY -> ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(text));
       case TIME -> LocalTime.parse(text).toSecondOfDay() / 86_400.0;
       default ->
           text.endsWith("%")

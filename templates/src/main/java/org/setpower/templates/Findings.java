@@ -23,8 +23,9 @@ public final class Findings {
     Column reason =
         Column.result("Why, and what to do", choose(code, all, t -> found(code, t, t.reason())));
     return Table.of(title, room)
-        .columns(word.wide(14), place.wide(20), row.wide(45), reason.wide(105), number, code)
-        .listing(word);
+        .columns(word.wide(15), place.wide(15), row.wide(45), reason.wide(105), number, code)
+        .listing(word)
+        .tall(2);
   }
 
   private static String quoted(Tab tab) {

@@ -13,6 +13,8 @@ public enum Format {
   /** A share, shown in percent. */
   SHARE("0.0%", false),
   DATE("ddd d mmm yyyy", false),
+  /** A date of the job, shown without its year. */
+  DAY("ddd d mmm", false),
   /** A time of day. */
   TIME("hh:mm", false);
 
@@ -34,6 +36,10 @@ public enum Format {
     return wantsUnit;
   }
 
+  boolean isDate() {
+    return this == DATE || this == DAY;
+  }
+
   boolean isText() {
     return this == TEXT;
   }
@@ -47,7 +53,7 @@ public enum Format {
       case TWO, MONEY -> "ROUND(" + value + ";2)";
       case THREE -> "ROUND(" + value + ";3)";
       case SHARE -> "ROUND(100*" + value + ";1)&\" %\"";
-      case DATE -> "TEXT(" + value + ";\"d mmm\")";
+      case DATE, DAY -> "TEXT(" + value + ";\"d mmm\")";
       case TIME -> "TEXT(" + value + ";\"hh:mm\")";
     };
   }

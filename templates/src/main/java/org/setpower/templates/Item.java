@@ -42,6 +42,14 @@ public abstract class Item<T extends Item<T>> implements Formula {
     return self();
   }
 
+  /** Gives another item the look of this one. */
+  <U extends Item<U>> U copy(U other) {
+    Item<U> to = other;
+    to.unit = unit;
+    to.format = format;
+    return other;
+  }
+
   /** The unit that stands in brackets in the heading. */
   public T unit(String text) {
     return unit(Formula.of(text));
@@ -211,7 +219,7 @@ public abstract class Item<T extends Item<T>> implements Formula {
   String error() {
     return switch (format) {
       case TEXT -> isList() ? "Pick " + heading + " from the list." : heading + " is a text.";
-      case DATE -> heading + " is a date, such as 2027-02-01.";
+      case DATE, DAY -> heading + " is a date, such as 2027-02-01.";
       case TIME -> heading + " is a time of day, such as 17:30.";
       case SHARE ->
           heading

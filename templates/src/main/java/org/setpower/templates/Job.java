@@ -113,19 +113,24 @@ public final class Job {
     return calc("IF({};\"°F\";\"°C\")", isUs());
   }
 
+  /** The unit of masses. */
+  public Formula masses() {
+    return calc("IF({};\"lb\";\"kg\")", isUs());
+  }
+
   /** A length in the chosen unit, in metres. */
   public Formula metres(Formula length) {
-    return calc("CONVERT({};{};\"m\")", length, lengths());
+    return calc("{}*IF({};0.3048;1)", length, isUs());
   }
 
   /** Metres in the chosen unit. */
   public Formula fromMetres(Formula metres) {
-    return calc("CONVERT({};\"m\";{})", metres, lengths());
+    return calc("{}/IF({};0.3048;1)", metres, isUs());
   }
 
   /** A temperature in the chosen unit, in °C. */
   public Formula celsius(Formula temperature) {
-    return calc("IF({};CONVERT({};\"F\";\"C\");{})", isUs(), temperature, temperature);
+    return calc("IF({};({}-32)/1.8;{})", isUs(), temperature, temperature);
   }
 
   /** The coldest of a date in °C; blank cells count as mild. */

@@ -11,8 +11,8 @@ import java.util.Map;
 public final class Layout {
   private static final int FIRST_ROW = 4;
   private static final int GAP = 2;
-  private static final int LABEL = 52;
-  private static final int VALUE = 38;
+  private static final int LABEL = 60;
+  private static final int VALUE = 46;
   private static final int WORKING = 20;
 
   /**
@@ -88,6 +88,14 @@ public final class Layout {
         column += span;
       }
     }
+  }
+
+  /** The width of a column as it is shown, in millimetres. */
+  int width(Column column) {
+    Spot spot = spot(column);
+    return widths.get(spot.tab()).subList(spot.column(), spot.column() + spot.span()).stream()
+        .mapToInt(Integer::intValue)
+        .sum();
   }
 
   /** Takes a width from a column on: one column of a plain tab, some of a tab with a grid. */

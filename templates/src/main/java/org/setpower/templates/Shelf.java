@@ -1,6 +1,7 @@
 package org.setpower.templates;
 
 import java.util.List;
+import org.setpower.templates.lighting.LightingPlan;
 
 /** All files that are shipped. */
 public final class Shelf {
@@ -8,6 +9,6 @@ public final class Shelf {
 
   /** The workbooks in the order in which they are offered. */
   public static List<Workbook> all() {
-    return List.of();
+    return List.of(new LightingPlan());
   }
 }

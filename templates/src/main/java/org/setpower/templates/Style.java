@@ -14,7 +14,7 @@ public enum Style {
   WORD(10, true, Ink.INK, Ink.NONE, Ink.HAIRLINE),
   FIGURE(26, true, Ink.INK),
   FIGURE_LABEL(11, true, Ink.ACCENT),
-  FIGURE_NOTE(10, false, Ink.SECONDARY),
+  FIGURE_NOTE(9, false, Ink.SECONDARY),
   NOTE(10, false, Ink.INK),
   CAUTION(9, false, Ink.INK),
   MISSING(12, true, Ink.STOP),

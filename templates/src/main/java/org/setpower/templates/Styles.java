@@ -106,7 +106,7 @@ final class Styles {
       boolean general = format.isText() && style != Style.TO_FILL;
       Uno.set(created, "NumberFormat", key(general ? "General" : format.code()));
       if (style != Style.FIGURE) {
-        boolean left = format.isText() || format == Format.DATE;
+        boolean left = format.isText() || format.isDate();
         Uno.set(created, "HoriJustify", left ? CellHoriJustify.LEFT : CellHoriJustify.RIGHT);
         Uno.set(created, "ParaIndent", INDENT);
       }

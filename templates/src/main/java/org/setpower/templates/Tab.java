@@ -8,6 +8,7 @@ public final class Tab {
   private final String name;
   private final String lead;
   private final List<Block> blocks = new ArrayList<>();
+  private final List<Block> pages = new ArrayList<>();
   private String title;
   private int gridColumns;
   private int gridWidth;
@@ -67,6 +68,17 @@ public final class Tab {
     return this;
   }
 
+  /** Begins a new printed page with this block, which is added too. */
+  public Tab newPage(Block block) {
+    pages.add(block);
+    return with(block);
+  }
+
+  List<Block> pages() {
+    return List.copyOf(pages);
+  }
+
+  /** Adds blocks. */
   public Tab with(Block... added) {
     blocks.addAll(List.of(added));
     return this;

@@ -22,6 +22,7 @@ public final class Table extends Rows {
   private Column status;
   private Column reason;
   private Column key;
+  private int lines = 1;
   private Class<?> startsBeside;
   private String startsFrom;
 
@@ -50,7 +51,7 @@ public final class Table extends Rows {
     status = Column.result("Status", own("IF({}=\"ok:\";\"ok\";LEFT({};4))", finding, finding));
     reason = Column.result("Why, and what to do", own("MID({};6;400)", finding));
     rank = Column.working("Rank", new Rank());
-    return columns(status.mayBeBlank().wide(13), reason.mayBeBlank().wide(75), finding, rank);
+    return columns(status.mayBeBlank().wide(12), reason.mayBeBlank().wide(62), finding, rank);
   }
 
   /** Says which column holds status words, in a table that has no checks of its own. */
@@ -58,6 +59,16 @@ public final class Table extends Rows {
     status = words;
     columns.forEach(Item::mayBeBlank);
     return this;
+  }
+
+  /** How many lines a row shows on a tab with a grid. */
+  Table tall(int shown) {
+    lines = shown;
+    return this;
+  }
+
+  int lines() {
+    return lines;
   }
 
   /** The rows that stand in it when the template is new: a CSV file as for {@link Filling}. */
@@ -217,8 +228,8 @@ public final class Table extends Rows {
                 : column.failure());
     if (column.failure() == null) {
       List<Formula.Call> calls = column.formula().calls().toList();
-      for (int i = calls.size() - 1; i >= 0; i--) {
-        String why = "IFERROR(" + calls.get(i).whyText(place) + ";\"" + IN_ERROR + "\")";
+      for (Formula.Call call : calls) { // the innermost is asked first
+        String why = "IFERROR(" + call.whyText(place) + ";\"" + IN_ERROR + "\")";
         words = "IF(" + why + "<>\"fine\";" + why + ";" + words + ")";
       }
     }

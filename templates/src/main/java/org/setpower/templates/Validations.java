@@ -42,7 +42,7 @@ final class Validations {
         switch (item.format()) {
           case TEXT -> ValidationType.ANY;
           case COUNT -> ValidationType.WHOLE;
-          case DATE -> ValidationType.DATE;
+          case DATE, DAY -> ValidationType.DATE;
           case TIME -> ValidationType.TIME;
           default -> ValidationType.DECIMAL;
         };

@@ -1,0 +1,319 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.Formula.say;
+
+import org.setpower.sheet.LoadFunctions;
+import org.setpower.templates.Check;
+import org.setpower.templates.Column;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Grid;
+import org.setpower.templates.Kit;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+
+/** Everything that is plugged in, of all departments. */
+final class Loads {
+  static final int ROOM = 200;
+
+  private final PlanJob plan;
+  private final Kit kit;
+  private final Supply supply;
+  private final Runs runs;
+
+  final Column item;
+  final Column department =
+      Column.input("Department")
+          .wide(21)
+          .help("Who brings it: electric, make-up, catering, camera.");
+  final Column day;
+  final Column place = Column.input("Place").wide(18).help("Where it stands.");
+  final Column quantity =
+      Column.input("Quantity")
+          .number(Format.COUNT, 1, 9999)
+          .needed()
+          .wide(16)
+          .help("How many of them on this box and circuit.");
+  final Column level =
+      Column.input("Level")
+          .share()
+          .wide(12)
+          .help("The dimmer level they are planned at, with %. Blank: 100 %.");
+  final Column from =
+      Column.input("From")
+          .as(Format.TIME)
+          .needed()
+          .wide(12)
+          .help("When it is switched on, by the clock.");
+  final Column to =
+      Column.input("To")
+          .as(Format.TIME)
+          .needed()
+          .wide(12)
+          .help("When it is switched off. At or before From means the next morning.");
+  final Column fedBy;
+  final Column circuit =
+      Column.input("Circuit").wide(14).help("The outlet or breaker of that box: 1, 2, 3 …");
+  final Column legs =
+      Column.input("Legs")
+          .as(Format.COUNT)
+          .oneOf("1", "2", "3")
+          .wide(10)
+          .help("How many lines its plug uses: 1 for line and neutral (blank), 2 line to line, 3.");
+  final Column leg =
+      Column.input("Leg used")
+          .oneOf("L1", "L2", "L3")
+          .wide(11)
+          .help("On a box with several legs: the leg it is plugged into. The decision counts.");
+
+  final Column watts = Column.result("Power").unit("W").as(Format.WHOLE).wide(14);
+  final Column va = Column.result("Apparent").unit("VA").as(Format.WHOLE).wide(17);
+  final Column amps = Column.result("Current").unit("A").as(Format.ONE).wide(15);
+  final Column voltsThere =
+      Column.result("Volts at the load")
+          .unit("V")
+          .as(Format.ONE)
+          .wide(14)
+          .failing("What feeds it is not settled: see its rows on Supply and Runs.");
+  final Column atOnce = Column.result("In use at once").as(Format.COUNT).wide(14).mayBeBlank();
+
+  final Column onAt = Column.working("On").as(Format.TWO).unit("day");
+  final Column offAt = Column.working("Off").as(Format.TWO).unit("day");
+  final Column moment = Column.working("Moment").as(Format.TWO).unit("day");
+  final Column box = Column.working("Box");
+  final Column path = Column.working("Path");
+  final Column lines = Column.working("Lines used").as(Format.COUNT);
+  final Column nominal = Column.working("Nominal volts").unit("V").as(Format.WHOLE);
+  final Column factor = Column.working("Power factor").unit("of 1").as(Format.TWO);
+  final Column legNow = Column.working("Leg now");
+  final Column vaOfALeg = Column.working("VA of a leg").unit("VA").as(Format.WHOLE);
+  final Column plain = Column.working("VA of a leg or 0").unit("VA").as(Format.WHOLE);
+  final Column[] vaOnLeg = new Column[3];
+  final Column assumed = Column.working("Factor assumed").as(Format.COUNT);
+  final Column onCircuit = Column.working("A on the circuit").unit("A").as(Format.ONE);
+
+  /** VA at each moment (a row of this table) below each row of Supply, one matrix a leg. */
+  final Grid[] onLeg = new Grid[3];
+
+  /** VA of a leg at each moment below the end of each row of Runs. */
+  final Grid onRun;
+
+  final Table table = Table.of("", ROOM);
+
+  Loads(PlanJob plan, Kit kit, Supply supply, Runs runs) {
+    this.plan = plan;
+    this.kit = kit;
+    this.supply = supply;
+    this.runs = runs;
+    item =
+        Column.input("Item")
+            .oneOf(kit.item)
+            .needed()
+            .wide(40)
+            .help("From the list; what is missing there is added on Kit.");
+    day =
+        Column.input("Day")
+            .as(Format.DAY)
+            .oneOf(plan.job.date)
+            .needed()
+            .wide(20)
+            .help("One of the dates on Job. Several days: a row for each.");
+    fedBy =
+        Column.input("Fed by")
+            .oneOf(supply.name)
+            .orOther()
+            .needed()
+            .wide(26)
+            .help("The box it is plugged into, or the end of a run as it stands on Runs.");
+    for (int i = 0; i < onLeg.length; i++) {
+      vaOnLeg[i] =
+          Column.working(
+                  "VA on L" + (i + 1),
+                  calc("IF(OR({}=\"L" + (i + 1) + "\";{}=\"all\");{};0)", legNow, legNow, plain))
+              .unit("VA")
+              .as(Format.WHOLE)
+              .inBlankRowsToo();
+      onLeg[i] =
+          new Grid(
+              "VA on L" + (i + 1) + " at each load's start, below each row of Supply",
+              ROOM,
+              Supply.ROOM,
+              below(supply.name, vaOnLeg[i]));
+    }
+    onRun =
+        new Grid(
+            "VA of a leg at each load's start, below each run's end",
+            ROOM,
+            Runs.ROOM,
+            below(runs.to, plain));
+  }
+
+  /** What is on at each moment, times what hangs below each name. */
+  private Formula below(Column names, Column figures) {
+    return calc(
+        "MMULT(ISNUMBER({})*(TRANSPOSE({})<={})*(TRANSPOSE({})>{});"
+            + "ISNUMBER(SEARCH(\"|\"&TRANSPOSE({})&\"|\";{}))*{})",
+        moment.all(),
+        onAt.all(),
+        moment.all(),
+        offAt.all(),
+        moment.all(),
+        names.all(),
+        path.all(),
+        figures.all());
+  }
+
+  void declare() {
+    watts
+        .by(calc("{}*{}*{}", quantity, or(level, 1), kit.watts.where(kit.item, item)))
+        .failing("Kit has no such item: add it there, with its watts.");
+    factor.by(
+        calc(
+            "IF({}=\"\";{};{})",
+            kit.powerFactor.where(kit.item, item),
+            plan.powerFactor,
+            kit.powerFactor.where(kit.item, item)));
+    assumed.by(calc("N({}=\"\")", kit.powerFactor.where(kit.item, item)));
+    va.by(call(LoadFunctions.VA, watts, factor));
+    onAt.by(calc("{}+{}", day, from));
+    offAt.by(calc("{}+{}+({}<={})", day, to, to, from));
+    moment.by(calc("IF({};{};\"\")", plan.isShown(day), onAt));
+    box.by(bySupply(fedBy, runs.box.where(runs.to, fedBy)));
+    path.by(bySupply(supply.path.where(supply.name, fedBy), runs.path.where(runs.to, fedBy)));
+    Formula system = supply.system.where(supply.name, box);
+    lines.by(calc("IF({}=\"1PH\";1;MIN({};IF({}=\"split\";2;3)))", system, or(legs, 1), system));
+    nominal.by(
+        calc(
+            "IF({}=1;{};{})",
+            lines,
+            supply.toNeutral.where(supply.name, box),
+            supply.volts.where(supply.name, box)));
+    amps.by(
+        call(LoadFunctions.AMPS, watts, nominal, calc("IF({}=3;\"3PH\";\"1PH\")", lines), factor));
+    voltsThere.by(
+        calc(
+            "{}*{}",
+            nominal,
+            bySupply(
+                supply.share.where(supply.name, fedBy), runs.shareLeft.where(runs.to, fedBy))));
+    atOnce.by(calc("SUMIFS({};{};{};{})", quantity.all(), item.all(), item, onNow()));
+    legNow.by(
+        calc(
+            "IF({}>1;\"all\";IF({}=\"1PH\";{};IF({}=\"\";\"all\";{})))",
+            lines,
+            system,
+            supply.legNow.where(supply.name, box),
+            or(leg, ""),
+            or(leg, "")));
+    vaOfALeg.by(
+        calc(
+            "IF({}=3;{}/3;IF({}=2;{}*{}/{};{}))",
+            lines,
+            va,
+            lines,
+            va,
+            supply.toNeutral.where(supply.name, box),
+            nominal,
+            va));
+    plain.by(calc("IF(ISNUMBER({});{};0)", vaOfALeg, vaOfALeg)).inBlankRowsToo();
+    onCircuit.by(
+        calc(
+            "SUMIFS({};{};{};{};{};{})",
+            amps.all(),
+            fedBy.all(),
+            fedBy,
+            circuit.all(),
+            circuit,
+            onNow()));
+    table.columns(
+        item,
+        department,
+        day,
+        place,
+        quantity,
+        level,
+        from,
+        to,
+        fedBy,
+        circuit,
+        legs,
+        leg,
+        watts,
+        va,
+        amps,
+        voltsThere,
+        atOnce,
+        onAt,
+        offAt,
+        moment,
+        box,
+        path,
+        lines,
+        nominal,
+        factor,
+        legNow,
+        vaOfALeg,
+        plain,
+        vaOnLeg[0],
+        vaOnLeg[1],
+        vaOnLeg[2],
+        assumed,
+        onCircuit);
+    table.checks(checks(system));
+  }
+
+  private Formula bySupply(Formula known, Formula otherwise) {
+    return calc("IF(ISNUMBER(MATCH({};{};0));{};{})", fedBy, supply.name.all(), known, otherwise);
+  }
+
+  /** Criteria for SUMIFS: the rows that are on when this one starts. */
+  private Formula onNow() {
+    return calc("{};\"<=\"&{};{};\">\"&{}", onAt.all(), onAt, offAt.all(), onAt);
+  }
+
+  private Check[] checks(Formula system) {
+    Formula worksFrom = kit.worksFrom.where(kit.item, item);
+    Formula worksTo = kit.worksTo.where(kit.item, item);
+    Formula outlet = supply.outlet.where(supply.name, fedBy);
+    Formula pieces = kit.pieces.where(kit.item, item);
+    return new Check[] {
+      Check.stop(
+          calc("AND(LEN({})>0;{}=\"\")", fedBy, or(path, "")),
+          say("Neither Supply nor Runs knows {}: write it there first, or mend the name.", fedBy)),
+      Check.stop(
+          calc("{}=\"DC\"", kit.feed.where(kit.item, item)),
+          say("{} runs on DC: plan it on Packs, its charger here.", item)),
+      Check.stop(
+          calc("AND({}>0;{}<{})", worksFrom, voltsThere, worksFrom),
+          say("{} V arrive, less than {} works from.", voltsThere, item)),
+      Check.stop(
+          calc("AND({}>0;{}>{})", worksTo, nominal, worksTo),
+          say("{} V are more than {} works to.", nominal, item)),
+      Check.stop(
+          calc("IF(N({})>0;ROUND({};3)>{};FALSE())", outlet, onCircuit, outlet),
+          say(
+              "{} A on circuit {} from {}, its breaker is {} A: move something.",
+              onCircuit,
+              circuit,
+              from,
+              outlet)),
+      Check.look(
+          calc("AND({}<>\"1PH\";{}=1;{}=\"\")", system, lines, or(leg, "")),
+          Formula.of("Which leg? Until you choose it counts on every leg.")),
+      Check.look(
+          calc("AND(N({})>0;{}>{})", pieces, atOnce, pieces),
+          say("{} in use at once from {}, Kit has {}.", atOnce, from, pieces))
+    };
+  }
+
+  Tab tab() {
+    return Tab.of(
+            "Loads",
+            "Everything that is plugged into the mains, of all departments: item, day, quantity,"
+                + " times and the box. One row for each item, day and circuit.")
+        .with(table);
+  }
+}

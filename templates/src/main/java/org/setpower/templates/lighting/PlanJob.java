@@ -1,0 +1,99 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.Formula.calc;
+
+import org.setpower.templates.Field;
+import org.setpower.templates.Fields;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Job;
+import org.setpower.templates.Tab;
+
+/** The job of a lighting plan: what holds for every row. */
+final class PlanJob {
+  final Job job = new Job();
+
+  final Field shown =
+      Field.input("Day shown")
+          .as(Format.DATE)
+          .oneOf(job.date)
+          .help("One date of the list below. Blank: every day counts, and the worst one shows.")
+          .named("Job_Day_shown");
+  final Field family =
+      Field.input("Wire family")
+          .oneOf("mm2", "AWG")
+          .is("mm2")
+          .help("In which series a smallest size is proposed. Sizes of both kinds may be typed.");
+  final Field houseLimit =
+      Field.input("Drop limit, house or street supply")
+          .share(0.001, 0.2)
+          .is(0.03)
+          .help(
+              "Share of the volts lost from the source to the load. IEC 60364-5-52: 3 % for light.")
+          .named("Job_Drop_limit_house");
+  final Field ownLimit =
+      Field.input("Drop limit, own generator")
+          .share(0.001, 0.2)
+          .is(0.06)
+          .help("The same from a private supply. IEC 60364-5-52: 6 % for light.")
+          .named("Job_Drop_limit_own");
+  final Field conductor =
+      Field.input("Conductor temperature")
+          .unit(job.degrees())
+          .number(Format.WHOLE, 0, 300)
+          .is(60)
+          .help("Of the copper under load: 60 °C (140 °F) for a loaded cord. Colder loses less.")
+          .named("Job_Conductor_temperature");
+  final Field ambient =
+      Field.input("Air at the cables")
+          .unit(job.degrees())
+          .number(Format.WHOLE, -40, 200)
+          .is(30)
+          .help("At the hottest stretch, sun on black rubber too: 30 °C (86 °F) if not known.")
+          .named("Job_Air_at_the_cables");
+  final Field powerFactor =
+      Field.input("Power factor where Kit has none")
+          .unit("of 1")
+          .number(Format.TWO, 0.1, 1)
+          .is(0.9)
+          .help("Assumed for rows of Kit without one; they are counted on Result.");
+  final Field warning =
+      Field.input("Touch limit of DC")
+          .unit("V")
+          .number(Format.WHOLE, 12, 120)
+          .is(60)
+          .help("Over this bare parts are not safe to touch: 60 V DC in the dry, 30 V in the wet.")
+          .named("Job_Touch_limit");
+
+  Tab tab() {
+    return job.tab(
+        "Lighting power plan",
+        "What is plugged in where, on which day, and whether cables, breakers and packs bear it."
+            + " Fill the yellow cells: this page, then Supply, Loads, Runs, Packs; read Result.",
+        Fields.of(
+            "What holds everywhere",
+            shown,
+            family,
+            houseLimit,
+            ownLimit,
+            conductor,
+            ambient,
+            powerFactor,
+            warning));
+  }
+
+  /** The conductor temperature in °C. */
+  Formula conductorCelsius() {
+    return job.celsius(conductor);
+  }
+
+  /** The air at the cables in °C. */
+  Formula ambientCelsius() {
+    return job.celsius(ambient);
+  }
+
+  /** True when rows of this date count. */
+  Formula isShown(Formula date) {
+    return calc("IF({}=\"\";TRUE();{}={})", Formula.or(shown, ""), date, Formula.or(shown, 0));
+  }
+}

@@ -1,0 +1,347 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.Formula.say;
+
+import org.setpower.sheet.CableFunctions;
+import org.setpower.templates.Check;
+import org.setpower.templates.Column;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+
+/** The cables, from the source outwards, so that each begins at a row above. */
+final class Runs {
+  static final int ROOM = 100;
+
+  /** The sizes offered; others may be typed. */
+  static final String[] SIZES = {
+    "1.5 mm²", "2.5 mm²", "4 mm²", "6 mm²", "10 mm²", "16 mm²", "25 mm²", "35 mm²", "50 mm²",
+    "70 mm²", "95 mm²", "120 mm²", "18 AWG", "16 AWG", "14 AWG", "12 AWG", "10 AWG", "8 AWG",
+    "6 AWG", "4 AWG", "2 AWG", "1/0 AWG", "2/0 AWG", "4/0 AWG"
+  };
+
+  private final PlanJob plan;
+  private final Supply supply;
+  private Loads loads;
+
+  final Column to =
+      Column.input("To")
+          .needed()
+          .wide(30)
+          .help("The box of Supply it feeds, or a name for its far end, such as: fresnel drum.");
+  final Column from;
+  final Column length;
+  final Column pieces =
+      Column.input("Pieces").wide(18).help("The lengths it is made of: 25+25. For the truck only.");
+  final Column size =
+      Column.input("Size")
+          .oneOf(SIZES)
+          .orOther()
+          .needed()
+          .wide(17)
+          .help("Printed on the sheath: 5G16 is 16 mm², SOOW 12/3 is 12 AWG.");
+  final Column kind =
+      Column.input("Cable kind")
+          .oneOf("flexible", "cord", "rubber", "feeder", "building")
+          .wide(17)
+          .help(
+              "rubber: heavy multi-core. cord: light. feeder: single cores, not touching. Blank:"
+                  + " flexible, the lower of cord and rubber.");
+  final Column laid =
+      Column.input("Laid")
+          .oneOf(
+              "free",
+              "bunched 2",
+              "bunched 3",
+              "bunched 4",
+              "bunched 6",
+              "bunched 9",
+              "drum 1 layer",
+              "drum 2 layers",
+              "drum 3 layers",
+              "drum 4 layers",
+              "radial drum",
+              "radial drum ventilated")
+          .wide(24)
+          .help("How it lies while it carries: on its drum it bears far less. Blank: free.");
+  final Column parallel =
+      Column.input("Side by side")
+          .number(Format.COUNT, 1, 12)
+          .wide(12)
+          .help("Equal cables with the same ends that share the current. Blank: 1.");
+
+  final Column amps = Column.result("At the busiest").unit("A").as(Format.ONE).wide(15);
+  final Column rating = Column.result("Rating").unit("A").as(Format.ONE).wide(14);
+  final Column ahead = Column.result("Breaker ahead").unit("A").as(Format.WHOLE).wide(15);
+  final Column drop =
+      Column.result("Drop of this run, watts held").unit("V").as(Format.ONE).wide(18);
+  final Column dropSince = Column.result("Drop since the source").unit("V").as(Format.ONE).wide(15);
+  final Column shareLost = Column.result("Drop since the source").as(Format.SHARE).wide(15);
+  final Column limit = Column.result("Limit").as(Format.SHARE).wide(12);
+  final Column end = Column.result("Volts at the far end").unit("V").as(Format.ONE).wide(15);
+  final Column reckoned = Column.result("Reckoned as").wide(17);
+  final Column smallest = Column.result("Smallest size").wide(17).mayBeBlank();
+  final Column longest = Column.result("Longest run").as(Format.WHOLE).wide(15).mayBeBlank();
+  final Column heat = Column.result("Heat in the cable").unit("W").as(Format.WHOLE).wide(15);
+  final Column trips = Column.result("Trips at once on a fault").wide(18).mayBeBlank();
+
+  final Column box = Column.working("Box");
+  final Column path = Column.working("Path");
+  final Column source = Column.working("Source");
+  final Column system = Column.working("System");
+  final Column metres = Column.working("Metres").unit("m").as(Format.ONE);
+  final Column va = Column.working("VA of the busiest leg").unit("VA").as(Format.WHOLE);
+  final Column watts = Column.working("Carried").unit("VA").as(Format.WHOLE);
+  final Column nominal = Column.working("Nominal volts").unit("V").as(Format.ONE);
+  final Column before = Column.working("Share of the volts at its start");
+  final Column shareLeft = Column.working("Share of the volts at its end");
+  final Column loop = Column.working("Loop at its end").unit("Ω").as(Format.TWO);
+
+  final Table table = Table.of("", ROOM);
+
+  Runs(PlanJob plan, Supply supply) {
+    this.plan = plan;
+    this.supply = supply;
+    from =
+        Column.input("From")
+            .oneOf(supply.name)
+            .orOther()
+            .needed()
+            .wide(26)
+            .help("The row of Supply, or the end of a run above, where it begins.");
+    length =
+        Column.input("Length")
+            .unit(plan.job.lengths())
+            .number(Format.ONE, 0.1, 20_000)
+            .needed()
+            .wide(14)
+            .help("One way, all pieces together, along the ground and up the stand.");
+    longest.unit(plan.job.lengths());
+  }
+
+  void declare(Loads all) {
+    loads = all;
+    metres.by(plan.job.metres(length));
+    box.by(bySupply(from, above(box)));
+    source.by(bySupply(supply.source.where(supply.name, from), above(source)));
+    path.by(
+        calc(
+            "IF({};{};{}&{}&\"|\")",
+            isBox(),
+            ofTo(supply.path),
+            bySupply(supply.path.where(supply.name, from), above(path)),
+            to));
+    system.by(
+        calc(
+            "IF({};{};IF({};\"3PH\";IF({};\"2 lines\";\"1PH\")))",
+            isBox(),
+            ofTo(supply.system),
+            feeds(3),
+            feeds(2)));
+    va.by(
+        calc(
+            "IF({};{};MAX(INDEX({};0;ROWS({}))))",
+            isBox(),
+            ofTo(supply.busiest),
+            loads.onRun.all(),
+            to.above()));
+    reckoned.by(
+        calc(
+            "IF({}=\"3PH\";IF({};\"3PH\";\"1PH\");IF({}=\"2 lines\";\"line to line\";\"1PH\"))",
+            system,
+            isEven(),
+            system));
+    Formula toNeutral = supply.toNeutral.where(supply.name, box);
+    nominal.by(
+        calc("IF({}=\"1PH\";{};{})", reckoned, toNeutral, supply.volts.where(supply.name, box)));
+    watts.by(
+        calc(
+            "IF({}=\"3PH\";3*{};IF({}=\"line to line\";{}*{}/{};{}))",
+            reckoned,
+            va,
+            reckoned,
+            va,
+            nominal,
+            toNeutral,
+            va));
+    before.by(handedOn(Formula.of(1), shareLeft));
+    cable();
+    limit.by(
+        calc(
+            "IF({}=\"generator\";{};{})",
+            supply.kind.where(supply.name, source),
+            plan.ownLimit,
+            plan.houseLimit));
+    ahead.by(
+        bySupply(
+            calc(
+                "IF({}=\"\";{};{})",
+                supply.outlet.where(supply.name, from),
+                supply.breaker.where(supply.name, from),
+                supply.outlet.where(supply.name, from)),
+            above(ahead)));
+    loop.by(
+        call(
+            CableFunctions.LOOP,
+            size,
+            metres,
+            handedOn(supply.loop.where(supply.name, source), loop)));
+    trips.by(
+        calc("IF({}=1;\"yes\";\"no\")", call(CableFunctions.TRIPS, loop, ahead, "C", toNeutral)));
+    table.columns(
+        to, from, length, pieces, size, kind, laid, parallel, amps, rating, ahead, drop, dropSince,
+        shareLost, limit, end, reckoned, smallest, longest, heat, trips, box, path, source, system,
+        metres, va, watts, nominal, before, shareLeft, loop);
+    table.checks(checks());
+  }
+
+  /** What the cable does, with our functions. */
+  private void cable() {
+    Formula start = calc("{}*{}", nominal, before);
+    Formula phases = calc("IF({}=\"3PH\";\"3PH\";\"1PH\")", reckoned);
+    Formula warm = plan.conductorCelsius();
+    Formula side = or(parallel, 1);
+    amps.by(call(CableFunctions.ENDAMPS, size, metres, watts, start, phases, 1, warm, side));
+    end.by(call(CableFunctions.ENDVOLTS, size, metres, watts, start, phases, 1, warm, side));
+    drop.by(calc("{}*{}-{}", nominal, before, end));
+    dropSince.by(calc("{}-{}", nominal, end));
+    shareLeft.by(calc("{}/{}", end, nominal));
+    shareLost.by(calc("1-{}", shareLeft));
+    heat.by(call(CableFunctions.HEAT, size, metres, amps, phases, warm, side));
+    Formula loaded = calc("IF({}=\"3PH\";3;2)", system);
+    Formula air = plan.ambientCelsius();
+    Formula method = or(kind, "flexible");
+    Formula lies = or(laid, "free");
+    rating.by(call(CableFunctions.AMPACITY, size, method, air, loaded, lies));
+    Formula left = calc("{}-1+{}", limit, before);
+    smallest.by(
+        call(
+            CableFunctions.GAUGE,
+            metres,
+            amps,
+            nominal,
+            left,
+            plan.family,
+            phases,
+            1,
+            air,
+            loaded,
+            method,
+            lies,
+            ahead));
+    longest.by(
+        plan.job.fromMetres(
+            call(CableFunctions.REACH, size, amps, nominal, left, phases, 1, warm, method)));
+  }
+
+  private Check[] checks() {
+    return new Check[] {
+      Check.stop(
+          calc("COUNTIF({};{})>1", to.all(), to),
+          say("{} is the end of two runs: side by side goes into its own column.", to)),
+      Check.stop(
+          calc("AND(LEN({})>0;{}=\"\")", from, or(source, "")),
+          say("{} is neither on Supply nor the end of a run above: write that first.", from)),
+      Check.stop(
+          calc("AND(LEN({})>0;{}=\"\")", from, or(before, "")),
+          say("The run that feeds {} stands below: move it above this one.", from)),
+      Check.stop(
+          calc("{}<{}", rating, ahead),
+          say(
+              "The {} A breaker ahead does not protect it: {} bears {} A as laid. A smaller breaker,"
+                  + " off the drum, or thicker.",
+              ahead,
+              size,
+              rating)),
+      Check.stop(
+          calc("{}>{}", amps, rating),
+          say("{} A at the busiest, one cable bears {} A.", amps, rating)),
+      Check.stop(
+          calc("{}>{}", amps, ahead),
+          say("{} A at the busiest: the {} A breaker ahead trips.", amps, ahead)),
+      Check.stop(
+          calc(
+              "AND({}>1;ISERROR(SEARCH(\"mm\";{}));{}<{})",
+              parallel,
+              size,
+              call(CableFunctions.AREA, size),
+              call(CableFunctions.AREA, "1/0")),
+          say("Cables of {} may not share a load: only 1/0 AWG and thicker.", size)),
+      Check.look(
+          calc("{}>1", parallel),
+          Formula.of(
+              "Side by side: each cable needs its own protection, same length, same plugs.")),
+      Check.look(
+          calc("IF({};{}<>{};FALSE())", isBox(), ofTo(supply.fedFrom), from),
+          say("Supply says that {} is fed from somewhere else than {}.", to, from)),
+      Check.look(
+          calc("{}>{}", shareLost, limit),
+          calc(
+              "ROUND(100*{};1)&\" % lost since \"&{}&\", the limit is \"&ROUND(100*{};1)&\""
+                  + " %\"&IF({}=\"\";\".\";\": take \"&{}&\".\")",
+              shareLost, source, limit, smallest, smallest)),
+      Check.look(
+          calc("{}=\"no\"", trips),
+          Formula.of("A dead fault may not trip the breaker at once: rely on the RCD, or thicken."))
+    };
+  }
+
+  private Formula isBox() {
+    return calc("ISNUMBER(MATCH({};{};0))", to, supply.name.all());
+  }
+
+  private Formula ofTo(Column column) {
+    return column.where(supply.name, to);
+  }
+
+  /** Whether a load at its end uses so many lines. */
+  private Formula feeds(int lines) {
+    return calc("COUNTIFS({};{};{};" + lines + ")>0", loads.fedBy.all(), to, loads.lines.all());
+  }
+
+  /** On three lines whose loads are nearly equal the neutral carries little. */
+  private Formula isEven() {
+    return calc(
+        "IF({};MIN({};{};{})>=0.8*{};TRUE())",
+        isBox(),
+        ofTo(supply.onLeg[0]),
+        ofTo(supply.onLeg[1]),
+        ofTo(supply.onLeg[2]),
+        ofTo(supply.busiest));
+  }
+
+  private Formula bySupply(Formula known, Formula otherwise) {
+    return calc("IF(ISNUMBER(MATCH({};{};0));{};{})", from, supply.name.all(), known, otherwise);
+  }
+
+  /** The value of a column in the row above that ends where this one begins. */
+  private Formula above(Column column) {
+    return calc("INDEX({};MATCH({};{};0))", column.above(), from, to.above());
+  }
+
+  /** What the run that leads here hands on: at a source, or where no run leads, the first value. */
+  private Formula handedOn(Formula first, Column column) {
+    Formula nearest = supply.runPoint.where(supply.name, from);
+    return bySupply(
+        calc(
+            "IF({}=\"\";{};INDEX({};MATCH({};{};0)))",
+            nearest,
+            first,
+            column.above(),
+            nearest,
+            to.above()),
+        above(column));
+  }
+
+  Tab tab() {
+    return Tab.of(
+            "Runs",
+            "Every cable, from the source outwards: each begins at a source or at the end of a row"
+                + " above. The drop is worked out with the watts of the loads held.")
+        .with(table);
+  }
+}

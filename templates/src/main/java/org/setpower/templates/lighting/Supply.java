@@ -1,0 +1,248 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.Formula.say;
+
+import org.setpower.sheet.LoadFunctions;
+import org.setpower.templates.Check;
+import org.setpower.templates.Column;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Kit;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+
+/** Sources and boxes, from the source outwards. */
+final class Supply {
+  static final int ROOM = 40;
+
+  final Column name =
+      Column.input("Name").needed().wide(30).help("What is written on it: quay, pans set, box A1.");
+  final Column kind =
+      Column.input("Kind")
+          .oneOf("generator", "house supply", "street supply", "wall socket", "box")
+          .needed()
+          .wide(24)
+          .help("box for everything that is fed by a row above.");
+  final Column place = Column.input("Place").wide(20).help("Where it stands.");
+  final Column fedFrom =
+      Column.input("Fed from")
+          .oneOf(name)
+          .wide(26)
+          .help("The row above that feeds it. Blank for a source.");
+  final Column system =
+      Column.input("System")
+          .oneOf("1PH", "split", "3PH")
+          .needed()
+          .wide(14)
+          .help("1PH: one line and neutral. split: two lines, 120/240 V. 3PH: three lines.");
+  final Column volts =
+      Column.input("Volts")
+          .unit("V")
+          .number(Format.WHOLE, 50, 1000)
+          .needed()
+          .wide(12)
+          .help(
+              "Nominal volts: between lines for 3PH and split (400, 208, 240), else line to neutral.");
+  final Column inlet =
+      Column.input("Inlet")
+          .wide(28)
+          .oneOf(
+              "IEC 60309 16 A",
+              "IEC 60309 32 A",
+              "IEC 60309 63 A",
+              "IEC 60309 125 A",
+              "single-pole cam-type set",
+              "stage pin",
+              "household socket",
+              "19-pin multi-circuit",
+              "hard wired")
+          .orOther()
+          .help("The connector it is fed by.");
+  final Column breaker =
+      Column.input("Breaker")
+          .unit("A a leg")
+          .number(Format.WHOLE, 1, 4000)
+          .needed()
+          .wide(15)
+          .help("The figure on its main breaker or fuse, for one leg.");
+  final Column outlets =
+      Column.input("Outlets").wide(22).help("How many of which kind: 6 x 16 A household.");
+  final Column outlet =
+      Column.input("Breaker of each outlet")
+          .unit("A")
+          .number(Format.WHOLE, 1, 4000)
+          .wide(17)
+          .help("The smaller breaker in front of each outlet. Blank: there is none.");
+  final Column taken =
+      Column.input("Already taken")
+          .unit("A a leg")
+          .number(Format.ONE, 0, 4000)
+          .wide(14)
+          .help("What the house or others draw there while we work: measure, or ask the house.");
+  final Column leg =
+      Column.input("Leg")
+          .oneOf("L1", "L2", "L3")
+          .wide(9)
+          .help("For a 1PH box on a feed with several legs: the leg it hangs on.");
+  final Column rcd =
+      Column.input("RCD")
+          .unit("mA")
+          .number(Format.WHOLE, 1, 3000)
+          .wide(12)
+          .help("Trip current printed on the RCD or GFCI of the outlets.");
+  final Column loop =
+      Column.input("Loop measured")
+          .unit("Ω")
+          .number(Format.TWO, 0.001, 10_000)
+          .wide(17)
+          .help("Line to earth at this source, by a loop tester. Blank: not known.");
+  final Column who =
+      Column.input("Connects and signs")
+          .wide(28)
+          .help("The role of the competent person, such as: house electrician.");
+
+  final Column may =
+      Column.result("We may take", calc("{}-{}", breaker, or(taken, 0)))
+          .unit("A a leg")
+          .as(Format.ONE)
+          .wide(15);
+  final Column used = Column.result("Used at the busiest").unit("A a leg").as(Format.ONE).wide(16);
+  final Column at = Column.result("Busiest from").as(Format.TIME).wide(15);
+  final Column spare = Column.result("Spare", calc("{}-{}", may, used)).unit("A a leg");
+  final Column voltsHere = Column.result("Volts here").unit("V").as(Format.ONE).wide(12);
+
+  final Column toNeutral = Column.working("Line to neutral").unit("V").as(Format.WHOLE);
+  final Column source = Column.working("Source");
+  final Column path = Column.working("Path");
+  final Column legNow = Column.working("Leg now");
+  final Column ahead = Column.working("Breaker ahead");
+  final Column runPoint = Column.working("Nearest run");
+  final Column share = Column.working("Share of the volts left");
+  final Column[] onLeg = new Column[3];
+  final Column shareUsed = Column.working("Share used").as(Format.SHARE);
+  final Column busiest = Column.working("VA of the busiest leg");
+
+  final Table table = Table.of("", ROOM);
+
+  /** Declares the columns that follow from the rest of the sheet. */
+  void declare(Kit kit, Loads loads, Runs runs) {
+    toNeutral.by(
+        calc("IF({}=\"1PH\";{};{})", system, volts, kit.toNeutral.where(kit.between, volts)));
+    source.by(tree(name, source));
+    path.by(calc("{}&{}&\"|\"", tree(Formula.of("|"), path), name));
+    ahead.by(calc("IF({}=\"\";{};{})", above(outlet), above(breaker), above(outlet)));
+    legNow.by(
+        calc(
+            "IF({}<>\"1PH\";\"\";IF({}<>\"\";{};IF({}=\"\";\"L1\";IF({}=\"\";\"all\";{}))))",
+            system,
+            or(leg, ""),
+            or(leg, ""),
+            or(fedFrom, ""),
+            above(legNow),
+            above(legNow)));
+    runPoint.by(
+        calc(
+            "IF(COUNTIF({};{})>0;{};{})",
+            runs.to.all(),
+            name,
+            name,
+            tree(Formula.of(""), runPoint)));
+    share.by(
+        calc(
+            "IF({}=\"\";1;{})", or(runPoint, ""), runs.shareLeft.where(runs.to, or(runPoint, ""))));
+    for (int i = 0; i < onLeg.length; i++) {
+      onLeg[i] =
+          Column.working(
+                  "VA on L" + (i + 1),
+                  calc("MAX(INDEX({};0;ROWS({})))", loads.onLeg[i].all(), name.above()))
+              .inBlankRowsToo();
+    }
+    busiest.by(calc("MAX({};{};{})+0*LEN({})", onLeg[0], onLeg[1], onLeg[2], name));
+    used.by(call(LoadFunctions.AMPS, busiest, calc("{}*{}", toNeutral, share), "1PH"));
+    at.by(
+            calc(
+                "IF({}=0;\"\";ROUND(1440*MOD(INDEX({};MATCH({};IF({}={};INDEX({};0;ROWS({}));IF({}={};INDEX({};0;"
+                    + "ROWS({}));INDEX({};0;ROWS({}))));0));1);0)/1440)",
+                busiest,
+                loads.moment.all(),
+                busiest,
+                onLeg[0],
+                busiest,
+                loads.onLeg[0].all(),
+                name.above(),
+                onLeg[1],
+                busiest,
+                loads.onLeg[1].all(),
+                name.above(),
+                loads.onLeg[2].all(),
+                name.above()))
+        .mayBeBlank();
+    shareUsed.by(calc("{}/{}", used, may));
+    voltsHere.by(calc("{}*{}", volts, share));
+    spare.as(Format.ONE).wide(13);
+    table.columns(
+        name, kind, place, fedFrom, system, volts, inlet, breaker, outlets, outlet, taken, leg, rcd,
+        loop, who, may, used, at, spare, voltsHere, toNeutral, source, path, legNow, ahead,
+        runPoint, share, onLeg[0], onLeg[1], onLeg[2], busiest, shareUsed);
+    table.checks(checks());
+  }
+
+  private Check[] checks() {
+    return new Check[] {
+      Check.stop(
+          calc("COUNTIF({};{})>1", name.all(), name),
+          say("{} stands here twice: give each box its own name.", name)),
+      Check.stop(
+          calc("ISNA(MATCH({};{};0))", fedFrom, name.above()),
+          say("{} is not a row above: write what feeds it first.", fedFrom)),
+      Check.stop(
+          calc("AND({}<>\"box\";{}<>\"\")", kind, or(fedFrom, "")),
+          say("A {} is a source: leave Fed from blank, or call it a box.", kind)),
+      Check.stop(
+          calc("AND({}=\"box\";{}=\"\")", kind, or(fedFrom, "")),
+          Formula.of("Fill in Fed from: a box is fed by a row above.")),
+      Check.stop(
+          calc("{}=\"\"", or(toNeutral, "")),
+          say("Mains on Kit has no {} V between lines: add them there.", volts)),
+      Check.stop(
+          calc("{}>{}", used, may),
+          say("{} A on a leg from {}, it may give {} A: move loads or times.", used, at, may)),
+      Check.stop(
+          calc("{}>{}", ahead, breaker),
+          say(
+              "The {} A breaker ahead does not protect this box of {} A: feed it from a smaller"
+                  + " outlet.",
+              ahead,
+              breaker)),
+      Check.look(
+          calc("{}=\"all\"", legNow),
+          Formula.of("Which leg does it hang on? Until you say so it counts on every leg.")),
+      Check.look(
+          calc("AND({}<=32;OR({}=\"\";{}>30))", outlet, or(rcd, ""), or(rcd, 0)),
+          Formula.of("Outlets up to 32 A want an RCD of 30 mA (class A GFCI): note it here.")),
+      Check.look(
+          calc("{}>0.8*{}", used, may), say("{} A of {} A from {}: little is left.", used, may, at))
+    };
+  }
+
+  /** A value handed down: of a source {@code own}, of a box that of the row that feeds it. */
+  private Formula tree(Formula own, Column column) {
+    return calc("IF({}=\"\";{};{})", or(fedFrom, ""), own, above(column));
+  }
+
+  /** The value of a column in the row that feeds this one. */
+  private Formula above(Column column) {
+    return calc("INDEX({};MATCH({};{};0))", column.above(), or(fedFrom, ""), name.above());
+  }
+
+  Tab tab() {
+    return Tab.of(
+            "Supply",
+            "Every source and every box, from the source outwards. Fill name, kind, system, volts and"
+                + " breaker first; a box also says what feeds it.")
+        .with(table);
+  }
+}

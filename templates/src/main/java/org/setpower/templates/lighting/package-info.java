@@ -1,0 +1,2 @@
+/** The lighting power plan: supplies, loads, runs of cable and packs of a gaffer's days. */
+package org.setpower.templates.lighting;
