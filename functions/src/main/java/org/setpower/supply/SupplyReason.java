@@ -9,6 +9,9 @@ public enum SupplyReason implements Reason {
   NO_POWER_FACTOR(
       Fault.DOMAIN,
       "{0} is {1}; a power factor is more than 0 and at most 1 (negative when it leads)"),
+  TOO_FEW_LEGS(Fault.DOMAIN, "a load across {0} legs does not fit a supply of {1}"),
+  TAKEN_CELLS(Fault.DOMAIN, "taken has {0} cells, but the supply has {1} legs"),
+  SPAN_NOT_POSSIBLE(Fault.DOMAIN, "{0} is {1}; a load hangs across 1, 2 or 3 legs"),
   ALL_ZERO(Fault.NO_ANSWER, "no leg carries anything, so there is no unbalance");
 
   private final Fault fault;

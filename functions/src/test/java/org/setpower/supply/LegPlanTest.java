@@ -1,0 +1,180 @@
+package org.setpower.supply;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.setpower.Oracle;
+
+/** Leg plans against every plan there is, against the solver GLPK, and against themselves. */
+class LegPlanTest {
+  /** Loads and what the legs carry before. */
+  record Job(List<LegPlan.Load> loads, double[] taken) {
+    @Override
+    public String toString() {
+      return loads + " on " + Arrays.toString(taken);
+    }
+  }
+
+  @Provide
+  Arbitrary<Job> smallJobs() {
+    return Arbitraries.integers()
+        .between(1, 3)
+        .flatMap(
+            legs ->
+                Combinators.combine(
+                        Arbitraries.integers().between(0, 200), Arbitraries.of(1, 1, 1, 2, 3))
+                    .as((amps, span) -> new LegPlan.Load(amps / 10.0, Math.min(span, legs)))
+                    .list()
+                    .ofMinSize(1)
+                    .ofMaxSize(8)
+                    .flatMap(
+                        loads ->
+                            Arbitraries.integers()
+                                .between(0, 300)
+                                .array(int[].class)
+                                .ofSize(legs)
+                                .map(
+                                    taken ->
+                                        new Job(
+                                            loads,
+                                            Arrays.stream(taken)
+                                                .mapToDouble(t -> t / 10.0)
+                                                .toArray()))));
+  }
+
+  @Property(tries = 300)
+  void no_plan_at_all_is_better(@ForAll("smallJobs") Job job) {
+    LegPlan plan = LegPlan.of(job.loads, job.taken);
+    double mean = mean(job);
+    assertThat(plan.proven()).isTrue();
+    assertThat(plan.highest())
+        .isBetween(
+            lowestOfAll(job, 0, job.taken.clone()) - 1e-6,
+            lowestOfAll(job, 0, job.taken.clone()) + LegPlan.TOLERANCE * mean + 1e-6);
+    assertThat(plan.bound()).isLessThanOrEqualTo(plan.highest() + 1e-6);
+    assertIsAPlan(job, plan);
+  }
+
+  private static double mean(Job job) {
+    return (Arrays.stream(job.taken).sum()
+            + job.loads.stream().mapToDouble(l -> l.amps() * l.span()).sum())
+        / job.taken.length;
+  }
+
+  private static double lowestOfAll(Job job, int i, double[] legs) {
+    if (i == job.loads.size()) {
+      return Arrays.stream(legs).max().orElse(0);
+    }
+    LegPlan.Load load = job.loads.get(i);
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int set = 1; set < 1 << legs.length; set++) {
+      if (Integer.bitCount(set) == load.span()) {
+        double[] more = legs.clone();
+        for (int leg = 0; leg < legs.length; leg++) {
+          more[leg] += (set >> leg & 1) * load.amps();
+        }
+        lowest = Math.min(lowest, lowestOfAll(job, i + 1, more));
+      }
+    }
+    return lowest;
+  }
+
+  private static void assertIsAPlan(Job job, LegPlan plan) {
+    double[] legs = job.taken.clone();
+    for (int i = 0; i < job.loads.size(); i++) {
+      int set = plan.legs().get(i);
+      assertThat(Integer.bitCount(set)).isEqualTo(job.loads.get(i).span());
+      for (int leg = 0; leg < legs.length; leg++) {
+        legs[leg] += (set >> leg & 1) * job.loads.get(i).amps();
+      }
+    }
+    for (int leg = 0; leg < legs.length; leg++) {
+      assertThat(plan.amps().get(leg)).isCloseTo(legs[leg], within(1e-6));
+    }
+  }
+
+  @Example
+  void forty_loads_of_a_set_are_proven_and_the_plan_is_always_the_same() {
+    Random random = new Random(40);
+    double[] kinds = {1.74, 2.83, 7.1, 0.65, 13.04, 3.91, 0.22, 6.52};
+    for (int k = 0; k < 10; k++) {
+      List<LegPlan.Load> loads = new ArrayList<>();
+      for (int i = 0; i < LegPlan.PROVEN_LOADS; i++) {
+        loads.add(new LegPlan.Load(kinds[random.nextInt(kinds.length)], 1));
+      }
+      Job job = new Job(loads, new double[] {12, 12, 12});
+      LegPlan plan = LegPlan.of(loads, job.taken);
+      assertThat(plan.proven()).isTrue();
+      assertThat(plan.highest())
+          .isLessThanOrEqualTo(plan.bound() + LegPlan.TOLERANCE * mean(job) + 1e-6);
+      assertIsAPlan(job, plan);
+      assertThat(LegPlan.of(loads, job.taken)).isEqualTo(plan);
+    }
+  }
+
+  @Example
+  void two_hundred_loads_have_a_stated_bound() {
+    Random random = new Random(200);
+    List<LegPlan.Load> loads = new ArrayList<>();
+    for (int i = 0; i < 200; i++) {
+      loads.add(new LegPlan.Load(0.2 + 10 * random.nextDouble(), 1 + random.nextInt(2)));
+    }
+    Job job = new Job(loads, new double[] {5, 0, 7});
+    LegPlan plan = LegPlan.of(loads, job.taken);
+    assertIsAPlan(job, plan);
+    assertThat(plan.highest()).isBetween(plan.bound(), 1.001 * mean(job));
+  }
+
+  /** GLPK solves the same question as an integer programme. */
+  @Example
+  void glpk_finds_the_same_highest_leg() {
+    Random random = new Random(12);
+    for (int k = 0; k < 6; k++) {
+      List<LegPlan.Load> loads = new ArrayList<>();
+      for (int i = 0; i < 9 + k % 3; i++) {
+        loads.add(
+            new LegPlan.Load((5 + random.nextInt(150)) / 10.0, random.nextInt(4) == 0 ? 2 : 1));
+      }
+      Job job = new Job(loads, new double[] {random.nextInt(9), random.nextInt(9), 0});
+      assertThat(LegPlan.of(loads, job.taken).highest())
+          .as(job.toString())
+          .isCloseTo(highestOfGlpk(job), within(LegPlan.TOLERANCE * mean(job) + 1e-6));
+    }
+  }
+
+  private static double highestOfGlpk(Job job) {
+    StringBuilder rows = new StringBuilder("minimize\nobj: top\nsubject to\n");
+    StringBuilder binaries = new StringBuilder("binary\n");
+    for (int i = 0; i < job.loads.size(); i++) {
+      rows.append(
+          String.format(
+              "span%1$d: x%1$d_0 + x%1$d_1 + x%1$d_2 = %2$d%n", i, job.loads.get(i).span()));
+      binaries.append(String.format("x%1$d_0 x%1$d_1 x%1$d_2%n", i));
+    }
+    for (int leg = 0; leg < 3; leg++) {
+      rows.append("leg").append(leg).append(": top");
+      for (int i = 0; i < job.loads.size(); i++) {
+        rows.append(String.format(Locale.ROOT, " - %.1f x%d_%d", job.loads.get(i).amps(), i, leg));
+      }
+      rows.append(String.format(Locale.ROOT, " >= %.1f%n", job.taken[leg]));
+    }
+    String printed = Oracle.solve(rows.toString() + binaries + "end\n");
+    Matcher m = Pattern.compile("(?m)^s mip \\d+ \\d+ o (\\S+)$").matcher(printed);
+    assertThat(m.find()).as(printed).isTrue();
+    return Double.parseDouble(m.group(1));
+  }
+}
