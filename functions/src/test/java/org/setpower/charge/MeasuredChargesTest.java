@@ -1,0 +1,37 @@
+package org.setpower.charge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.base.Facts;
+import org.setpower.pack.Chemistry;
+
+/**
+ * The charger against cells that others have charged CC-CV, with the usual resistance of 0.3/Ah Ω:
+ * hours within 10 %. Left out: a used cell (2.35 of 2.9 Ah), used cells of unknown chemistry (NASA
+ * 2007), and a two-wire tester that charged to 4.26 V, which took 116 min at 1C where 95 are given.
+ */
+class MeasuredChargesTest {
+  static List<Facts.Row> charges() {
+    return Facts.read(MeasuredChargesTest.class, "measured_charge.csv");
+  }
+
+  @ParameterizedTest
+  @MethodSource("charges")
+  void hours_on_the_charger(Facts.Row charge) {
+    Charging charging =
+        Charging.of(
+            charge.text("chemistry").equals("LFP") ? Chemistry.LFP : Chemistry.LI_ION,
+            1,
+            charge.number("ah"),
+            null,
+            charge.number("amps"),
+            charge.number("temp"));
+    assertThat(charging.hours(0, 1))
+        .as(charge.text("cell") + " at " + charge.text("temp") + " °C")
+        .isCloseTo(charge.number("hours"), Percentage.withPercentage(charge.number("within")));
+  }
+}

@@ -1,0 +1,94 @@
+package org.setpower.pack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.base.Facts;
+
+/**
+ * The model of a pack against cells that others have discharged at constant current. The target:
+ * hours within 5 % at 15 to 45 °C and 0.1C to 2C, within 10 % in the cold.
+ *
+ * <p>It is met in 27 of 34 runs. It is missed, and the table says so row by row:
+ *
+ * <ul>
+ *   <li>at 2C in a chamber of 0 °C, where the cell warms itself by 40 K; the model gives less;
+ *   <li>by one cell of the cold-chamber set whose resistance holds the tester's leads; the model
+ *       gives less;
+ *   <li>by another cell of that set, which loses far more in the cold than the other three; the
+ *       model gives <b>more</b> than it had, up to 75 % at −20 °C. No figure for a chemistry can
+ *       know such a cell: only a test of the pack in the cold can.
+ * </ul>
+ *
+ * Left out: used cells of unknown chemistry and health (NASA 2007). A lead battery of 100 Ah at 10
+ * A gave 9.05 h to 10.8 V (V. Mehra and A. C. M., 2016) where the curve alone says 10: see {@link
+ * Peukert}, which is for that.
+ */
+class MeasuredCellsTest {
+  static List<Facts.Row> runs() {
+    return Facts.read(MeasuredCellsTest.class, "measured_discharge.csv");
+  }
+
+  private static Pack cell(Facts.Row run) {
+    return Pack.of(
+        chemistry(run),
+        1,
+        run.number("ah"),
+        run.number("milliohms"),
+        run.number("health"),
+        run.number("temp"));
+  }
+
+  private static Chemistry chemistry(Facts.Row run) {
+    return run.text("chemistry").equals("LFP") ? Chemistry.LFP : Chemistry.LI_ION;
+  }
+
+  @ParameterizedTest
+  @MethodSource("runs")
+  void hours_at_constant_current(Facts.Row run) {
+    double measured = run.number("hours");
+    double hours = Discharge.hoursAtAmps(cell(run), run.number("amps"), run.number("cutoff"), 1);
+    String name = run.text("cell") + " at " + run.text("temp") + " °C, " + run.text("amps") + " A";
+    switch (run.text("within")) {
+      case "under" ->
+          assertThat(hours).as(name).isBetween(measured * (1 + run.number("over") / 100), measured);
+      case "missed" ->
+          assertThat(hours).as(name).isBetween(measured, measured * (1 + run.number("over") / 100));
+      default ->
+          assertThat(hours)
+              .as(name)
+              .isCloseTo(measured, Percentage.withPercentage(run.number("within")));
+    }
+  }
+
+  /** The curve and the resistance, where the hours come out: the volts in the middle of the run. */
+  @ParameterizedTest
+  @MethodSource("runs")
+  void volts_at_half_the_charge(Facts.Row run) {
+    if (!Character.isDigit(run.text("within").charAt(0))) {
+      return;
+    }
+    Pack cell = cell(run);
+    double amps = run.number("amps");
+    double used = Discharge.hoursAtAmps(cell, amps, run.number("cutoff"), 1) * amps;
+    double volts = cell.restVolts(1 - used / 2 / cell.ampHours()) - amps * cell.ohms();
+    assertThat(volts)
+        .as(run.text("cell") + " at " + run.text("temp") + " °C, " + amps + " A")
+        .isCloseTo(
+            run.number("half_volts"), Percentage.withPercentage(run.number("temp") < 15 ? 8 : 5));
+  }
+
+  /** 100 Ah sealed lead battery at 10 A: 90.5 Ah to 10.8 V; k of 1.05 to 1.15 is usual for AGM. */
+  @ParameterizedTest
+  @MethodSource("exponents")
+  void a_lead_battery_above_its_rated_current(double exponent) {
+    assertThat(Peukert.hours(100, 20, exponent, 10)).isCloseTo(9.05, Percentage.withPercentage(7));
+  }
+
+  static List<Double> exponents() {
+    return List.of(1.05, 1.10, 1.15);
+  }
+}
