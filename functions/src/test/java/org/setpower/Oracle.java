@@ -8,8 +8,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A program that knows the answer independently of this project. One that is not installed fails
@@ -18,6 +22,7 @@ import java.util.concurrent.TimeUnit;
  */
 public final class Oracle {
   private static final long MOST_SECONDS = 60;
+  private static final Pattern PRINTED = Pattern.compile("(?m)^([a-z0-9]+) += +(\\S+)");
 
   private Oracle() {}
 
@@ -54,6 +59,20 @@ public final class Oracle {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * What the circuit simulator ngspice prints as "name = value", for a circuit followed by its
+   * commands.
+   */
+  public static Map<String, Double> ngspice(String circuitAndCommands) {
+    String printed = read("ngspice", circuitAndCommands + "quit\n.endc\n.end\n", "ngspice", "-b");
+    Map<String, Double> values = new HashMap<>();
+    Matcher m = PRINTED.matcher(printed);
+    while (m.find()) {
+      values.put(m.group(1), Double.valueOf(m.group(2)));
+    }
+    return values.isEmpty() ? fail(printed) : values;
   }
 
   /** What the program prints, errors included. */

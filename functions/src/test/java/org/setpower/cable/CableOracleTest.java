@@ -3,12 +3,9 @@ package org.setpower.cable;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.setpower.Oracle;
@@ -17,7 +14,6 @@ import org.setpower.base.PhaseSystem;
 /** Runs against the circuit simulator ngspice, gauges against GNU units. */
 class CableOracleTest {
   private static final double MAINS = 50;
-  private static final Pattern PRINTED = Pattern.compile("(?m)^([a-z0-9]+) = (\\S+)$");
 
   /** A run and its load. */
   private record Circuit(String size, double length, PhaseSystem system, double pf, double load) {
@@ -62,7 +58,8 @@ class CableOracleTest {
       prints.append(text("let re%d = real(d)\nlet im%d = imag(d)\nprint re%d im%d\n", i, i, i, i));
     }
     Map<String, Double> printed =
-        simulate(net + text(".control\nset numdgt=15\nac lin 1 %s %s\n", MAINS, MAINS) + prints);
+        Oracle.ngspice(
+            net + text(".control\nset numdgt=15\nac lin 1 %s %s\n", MAINS, MAINS) + prints);
     for (int i = 0; i < AMPS.size(); i++) {
       Circuit c = AMPS.get(i);
       double turned = c.isThreePhase() ? Math.toRadians(-30) : 0;
@@ -135,7 +132,7 @@ class CableOracleTest {
       prints.append(
           text("let e%1$d = sqrt(V(u%1$d)*V(u%1$d)+V(w%1$d)*V(w%1$d))\nprint e%1$d\n", i));
     }
-    Map<String, Double> printed = simulate(net.toString() + prints);
+    Map<String, Double> printed = Oracle.ngspice(net.toString() + prints);
     for (int i = 0; i < WATTS.size(); i++) {
       Circuit c = WATTS.get(i);
       double lineToPhase = c.isThreePhase() ? Math.sqrt(3) : 1;
@@ -143,17 +140,6 @@ class CableOracleTest {
           .as(c.toString())
           .isCloseTo(printed.get("e" + i) * lineToPhase, Percentage.withPercentage(1e-4));
     }
-  }
-
-  private static Map<String, Double> simulate(String netAndPrints) {
-    String printed = Oracle.read("ngspice", netAndPrints + "quit\n.endc\n.end\n", "ngspice", "-b");
-    Map<String, Double> values = new HashMap<>();
-    Matcher m = PRINTED.matcher(printed);
-    while (m.find()) {
-      values.put(m.group(1), Double.valueOf(m.group(2)));
-    }
-    assertThat(values).as(printed).isNotEmpty();
-    return values;
   }
 
   @Test

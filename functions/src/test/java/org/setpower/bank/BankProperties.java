@@ -1,0 +1,105 @@
+package org.setpower.bank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
+import org.assertj.core.data.Percentage;
+import org.setpower.pack.Chemistry;
+import org.setpower.pack.Discharge;
+import org.setpower.pack.Load;
+
+/** What holds for every bank. */
+class BankProperties {
+  @Provide
+  Arbitrary<List<Member>> banks() {
+    return Combinators.combine(
+            Arbitraries.doubles().between(2, 25),
+            Arbitraries.doubles().between(20, 120),
+            Arbitraries.doubles().between(0.3, 1))
+        .as((ah, r, charge) -> new Member(1, Chemistry.LI_ION, 8, ah, r, charge))
+        .list()
+        .ofMinSize(1)
+        .ofMaxSize(5);
+  }
+
+  private static double hours(List<Member> members, double watts, Joined joined) {
+    List<Event> events = BankDischarge.events(members, new Load(watts, 22, 0.010), joined, 25);
+    return events.get(events.size() - 1).hours();
+  }
+
+  @Property(tries = 100)
+  void like_packs_last_as_long_as_one_at_its_part_of_the_watts(
+      @ForAll("banks") List<Member> bank,
+      @ForAll @IntRange(min = 2, max = 6) int count,
+      @ForAll Joined joined) {
+    Member one = bank.get(0);
+    double alone =
+        Discharge.of(one.at(25), new Load(60, 22, 0.010 * count), one.charge(), 0).hours();
+    assertThat(hours(Collections.nCopies(count, one), 60.0 * count, joined))
+        .isCloseTo(alone, Percentage.withPercentage(1e-9));
+  }
+
+  @Property(tries = 100)
+  void the_order_of_rows_does_not_matter(
+      @ForAll("banks") List<Member> bank, @ForAll Joined joined) {
+    List<Member> turned = new ArrayList<>(bank);
+    Collections.reverse(turned);
+    assertThat(hours(turned, 80, joined))
+        .isCloseTo(hours(bank, 80, joined), Percentage.withPercentage(1e-7));
+  }
+
+  @Property(tries = 100)
+  void another_pack_behind_diodes_never_shortens_the_job(@ForAll("banks") List<Member> bank) {
+    double all = hours(bank, 80, Joined.HOT_SWAP);
+    double fewer =
+        bank.size() == 1 ? 0 : hours(bank.subList(0, bank.size() - 1), 80, Joined.HOT_SWAP);
+    assertThat(all).isGreaterThanOrEqualTo(fewer * (1 - 1e-9));
+  }
+
+  /** What reaches the device is never more than what leaves the resting packs. */
+  @Property(tries = 100)
+  void no_energy_comes_from_nowhere(@ForAll("banks") List<Member> bank, @ForAll Joined joined) {
+    double held = 0;
+    for (Member m : bank) {
+      double mean = 0;
+      for (int i = 0; i < 2000; i++) {
+        mean += m.at(25).restVolts(m.charge() * (i + 0.5) / 2000) / 2000;
+      }
+      held += mean * m.charge() * m.ampHours();
+    }
+    assertThat(80 * hours(bank, 80, joined)).isLessThan(held);
+  }
+
+  @Property(tries = 100)
+  void events_come_in_order_and_end_in_the_dark(
+      @ForAll("banks") List<Member> bank, @ForAll Joined joined) {
+    List<Event> events = BankDischarge.events(bank, new Load(80, 22, 0.010), joined, 25);
+    assertThat(events).isSortedAccordingTo((a, b) -> Double.compare(a.hours(), b.hours()));
+    assertThat(events.get(events.size() - 1).what()).startsWith("dark: ");
+    assertThat(events).filteredOn(e -> e.pack() == 0).hasSize(1);
+  }
+
+  @Property
+  void shares_feed_the_load_and_nothing_else(@ForAll("banks") List<Member> bank) {
+    double[] volts = bank.stream().mapToDouble(m -> m.at(25).restVolts(m.charge())).toArray();
+    double[] ohms = bank.stream().mapToDouble(m -> m.at(25).ohms()).toArray();
+    double[] amps = Sharing.amps(volts, ohms, 92);
+    double node = volts[0] - amps[0] * ohms[0];
+    double sum = 0;
+    for (int k = 0; k < amps.length; k++) {
+      sum += amps[k];
+      assertThat(volts[k] - amps[k] * ohms[k]).isCloseTo(node, within(1e-9));
+    }
+    assertThat(sum * node).isCloseTo(92, within(1e-8));
+  }
+}

@@ -1,0 +1,257 @@
+package org.setpower.pack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.assertj.core.data.Percentage;
+import org.setpower.Ode;
+import org.setpower.base.Refusal;
+
+/** What holds for every pack and device; the hours against an integrator. */
+class DischargeProperties {
+  /** A pack and a device as anybody could type them. */
+  record Job(
+      Chemistry chemistry,
+      double cells,
+      double ampHours,
+      double milliohms,
+      double temp,
+      double rate,
+      double cutoffPerCell,
+      double leadMilliohms,
+      double start) {
+    Pack pack() {
+      return Pack.of(chemistry, cells, ampHours, milliohms, 1, temp);
+    }
+
+    double watts() {
+      return rate * ampHours * cells * 3.5;
+    }
+
+    Load load() {
+      return new Load(watts(), cutoffPerCell * cells, leadMilliohms / 1000);
+    }
+
+    /** The discharge; jobs that do not start are left out. */
+    Discharge discharge() {
+      try {
+        return Discharge.of(pack(), load(), start, 0);
+      } catch (Refusal refusal) {
+        Assume.that(false);
+        throw refusal;
+      }
+    }
+
+    Job with(double factor, double milliohmFactor) {
+      return new Job(
+          chemistry,
+          cells,
+          ampHours * factor,
+          milliohms * milliohmFactor,
+          temp,
+          rate,
+          cutoffPerCell,
+          leadMilliohms * milliohmFactor,
+          start);
+    }
+  }
+
+  @Provide
+  Arbitrary<Job> jobs() {
+    Arbitrary<Chemistry> chemistries =
+        Arbitraries.of(Chemistry.LI_ION, Chemistry.LFP, Chemistry.LEAD);
+    return chemistries.flatMap(
+        c ->
+            Combinators.combine(
+                    Arbitraries.integers().between(1, 16),
+                    Arbitraries.doubles().between(1, 100),
+                    Arbitraries.doubles().between(0, 80),
+                    Arbitraries.doubles().between(c == Chemistry.LI_ION ? -20 : 20, 45),
+                    Arbitraries.doubles().between(0.02, 2).ofScale(6),
+                    Arbitraries.doubles().between(0, 1.2),
+                    Arbitraries.doubles().between(0, 100),
+                    Arbitraries.doubles().between(0.05, 1))
+                .as(
+                    (cells, ah, r, temp, rate, cutoff, lead, start) ->
+                        new Job(
+                            c,
+                            cells,
+                            ah,
+                            r * cells / ah,
+                            temp,
+                            rate,
+                            cutoff * c.floorVolts(),
+                            lead / ah,
+                            start)));
+  }
+
+  /**
+   * The amps that deliver the watts behind the resistance, found by repetition: I = P/(E − I·R).
+   */
+  private static double amps(double watts, double ohms, double volts) {
+    double amps = watts / volts;
+    double before = 0;
+    for (int i = 0; i < 10_000 && Math.abs(amps - before) > 1e-15 * amps; i++) {
+      before = amps;
+      amps = watts / (volts - amps * ohms);
+    }
+    return amps;
+  }
+
+  /** dt = dq/I, integrated over the charge line by line, since the curve has kinks. */
+  @Property(tries = 200)
+  void an_integrator_takes_as_long_as_the_closed_form(@ForAll("jobs") Job job) {
+    Discharge discharge = job.discharge();
+    Assume.that(discharge.end() != Discharge.End.COLLAPSE);
+    Pack pack = job.pack();
+    double ohms = pack.ohms() + job.leadMilliohms / 1000;
+    double hours = 0;
+    double upper = job.start;
+    for (int i = pack.curve().segmentBelow(job.start); i >= 0; i--) {
+      double lower = Math.max(discharge.endCharge(), pack.curve().chargeAt(i));
+      if (upper > lower) {
+        hours +=
+            Ode.after(
+                upper - lower,
+                new double[] {0, upper},
+                t -> {
+                  double amps = amps(job.watts(), ohms, pack.restVolts(Math.max(0, t[1])));
+                  return new double[] {pack.ampHours() / amps, -1};
+                })[0];
+      }
+      if (lower == discharge.endCharge()) {
+        break;
+      }
+      upper = lower;
+    }
+    assertThat(discharge.hours()).isCloseTo(hours, Percentage.withPercentage(1e-7));
+  }
+
+  /** Watt-hours at the device and heat in pack and lead are what the open circuit has given. */
+  @Property(tries = 200)
+  void no_energy_is_lost(@ForAll("jobs") Job job) {
+    Discharge discharge = job.discharge();
+    Assume.that(discharge.end() != Discharge.End.COLLAPSE);
+    Pack pack = job.pack();
+    double given = 0;
+    double heat = 0;
+    double upper = job.start;
+    for (int i = pack.curve().segmentBelow(job.start); i >= 0; i--) {
+      double lower = Math.max(discharge.endCharge(), pack.curve().chargeAt(i));
+      given +=
+          (pack.restVolts(upper) + pack.restVolts(lower)) / 2 * (upper - lower) * pack.ampHours();
+      heat += heat(discharge, upper, lower) * pack.ampHours();
+      if (lower == discharge.endCharge()) {
+        break;
+      }
+      upper = lower;
+    }
+    assertThat(job.watts() * discharge.hours() + heat)
+        .isCloseTo(given, Percentage.withPercentage(1e-6));
+  }
+
+  /** ∫ I·R dq by Simpson's rule. */
+  private static double heat(Discharge discharge, double upper, double lower) {
+    int panels = 200;
+    double sum = 0;
+    for (int i = 0; i <= panels; i++) {
+      double weight = i == 0 || i == panels ? 1 : i % 2 == 0 ? 2 : 4;
+      double charge = i == panels ? lower : upper + (lower - upper) * i / panels;
+      sum += weight * discharge.at(charge).amps();
+    }
+    return sum * (upper - lower) / (3 * panels) * discharge.ohms();
+  }
+
+  @Property(tries = 300)
+  void a_pack_k_times_the_size_feeds_k_times_the_watts_as_long(
+      @ForAll("jobs") Job job, @ForAll("factors") double k) {
+    assertThat(job.with(k, 1 / k).discharge().hours())
+        .isCloseTo(job.discharge().hours(), Percentage.withPercentage(1e-9));
+  }
+
+  @Provide
+  Arbitrary<Double> factors() {
+    return Arbitraries.doubles().between(1.01, 10);
+  }
+
+  @Property(tries = 300)
+  void more_resistance_never_lasts_longer(@ForAll("jobs") Job job, @ForAll("factors") double k) {
+    double worse;
+    try {
+      worse = Discharge.of(job.with(1, k).pack(), job.with(1, k).load(), job.start, 0).hours();
+    } catch (Refusal refusal) {
+      worse = 0;
+    }
+    assertThat(worse).isLessThanOrEqualTo(job.discharge().hours() * (1 + 1e-12));
+  }
+
+  @Property(tries = 300)
+  void more_watts_or_a_higher_cutoff_never_last_longer(
+      @ForAll("jobs") Job job, @ForAll("factors") double k) {
+    double hours = job.discharge().hours();
+    Load harder = new Load(job.watts() * k, job.load().cutoffVolts(), job.load().leadOhms());
+    Load fussier = new Load(job.watts(), job.load().cutoffVolts() * k, job.load().leadOhms());
+    assertThat(hoursOrNone(job, harder)).isLessThanOrEqualTo(hours / k * (1 + 1e-9));
+    assertThat(hoursOrNone(job, fussier)).isLessThanOrEqualTo(hours * (1 + 1e-12));
+  }
+
+  private static double hoursOrNone(Job job, Load load) {
+    try {
+      return Discharge.of(job.pack(), load, job.start, 0).hours();
+    } catch (Refusal refusal) {
+      return 0;
+    }
+  }
+
+  @Property(tries = 300)
+  void a_job_in_two_parts_takes_as_long_as_in_one(
+      @ForAll("jobs") Job job, @ForAll("shares") double share) {
+    Discharge whole = job.discharge();
+    double middle = whole.endCharge() + (job.start - whole.endCharge()) * share;
+    double first = Discharge.of(job.pack(), job.load(), job.start, middle).hours();
+    double second = Discharge.of(job.pack(), job.load(), middle, 0).hours();
+    assertThat(first + second).isCloseTo(whole.hours(), Percentage.withPercentage(1e-9));
+    assertThat(whole.at(middle).hours()).isCloseTo(first, Percentage.withPercentage(1e-9));
+  }
+
+  @Provide
+  Arbitrary<Double> shares() {
+    return Arbitraries.doubles().between(0.05, 0.95);
+  }
+
+  @Property(tries = 300)
+  void it_starts_just_above_the_share_that_is_named_and_not_below(@ForAll("jobs") Job job) {
+    double share = 0;
+    try {
+      share = Discharge.startsAbove(job.pack(), job.load());
+    } catch (Refusal refusal) {
+      Assume.that(false);
+    }
+    Assume.that(share > 1e-6 && share < 1 - 1e-6);
+    assertThat(hoursFrom(job, share + 1e-9)).isPositive();
+    assertThat(hoursFrom(job, share - 1e-9)).isZero();
+  }
+
+  private static double hoursFrom(Job job, double start) {
+    try {
+      return Discharge.of(job.pack(), job.load(), start, 0).hours();
+    } catch (Refusal refusal) {
+      return 0;
+    }
+  }
+
+  @Property(tries = 300)
+  void the_device_sees_its_watts_at_every_moment(
+      @ForAll("jobs") Job job, @ForAll("shares") double share) {
+    Discharge d = job.discharge();
+    Discharge.Moment m = d.at(d.endCharge() + (job.start - d.endCharge()) * share);
+    assertThat(m.deviceVolts() * m.amps()).isCloseTo(job.watts(), Percentage.withPercentage(1e-9));
+    assertThat(m.deviceVolts()).isGreaterThanOrEqualTo(job.load().cutoffVolts() * (1 - 1e-12));
+  }
+}
