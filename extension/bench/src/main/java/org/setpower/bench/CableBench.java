@@ -1,5 +1,6 @@
 package org.setpower.bench;
 
+import com.sun.star.uno.Any;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -10,6 +11,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.setpower.addin.FunctionsAddIn;
 import org.setpower.base.PhaseSystem;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
@@ -24,6 +26,9 @@ import org.setpower.sheet.CableFunctions;
 @Fork(2)
 public class CableBench {
   private static final int ROWS = 10_000;
+  private static final Object LEFT_OUT = Any.VOID;
+
+  private final FunctionsAddIn addIn = new FunctionsAddIn();
 
   private String size = "12 AWG";
   private Double length = 10.0;
@@ -49,6 +54,18 @@ public class CableBench {
   @Benchmark
   public Object endVoltsOfCell() {
     return CableFunctions.ENDVOLTS.call(size, length, watts, volts, null, null, null, null);
+  }
+
+  /** A cell's CABLE.DROP as the office calls it. */
+  @Benchmark
+  public Object dropOfAddIn() throws Exception {
+    return addIn.cableDrop(size, length, amps, LEFT_OUT, LEFT_OUT, LEFT_OUT, LEFT_OUT);
+  }
+
+  /** CABLE.DROP over 10 000 amperes as the office calls it. */
+  @Benchmark
+  public Object dropColumnOfAddIn() throws Exception {
+    return addIn.cableDrop(size, length, manyAmps, LEFT_OUT, LEFT_OUT, LEFT_OUT, LEFT_OUT);
   }
 
   /** CABLE.DROP over 10 000 amperes at once. */
