@@ -3,6 +3,7 @@ package org.setpower.addin;
 import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
 import org.setpower.command.Commands;
+import org.setpower.command.SettingsPage;
 
 /** What the office's Java loader asks for: the factories of this jar's components. */
 public final class Registration {
@@ -13,8 +14,11 @@ public final class Registration {
     if (implementation.equals(FunctionsAddIn.class.getName())) {
       return Factory.createComponentFactory(FunctionsAddIn.class, AddIn.services());
     }
-    return implementation.equals(Commands.class.getName())
-        ? Factory.createComponentFactory(Commands.class, Commands.services())
+    if (implementation.equals(Commands.class.getName())) {
+      return Factory.createComponentFactory(Commands.class, Commands.services());
+    }
+    return implementation.equals(SettingsPage.class.getName())
+        ? Factory.createComponentFactory(SettingsPage.class, SettingsPage.services())
         : null;
   }
 }

@@ -21,7 +21,14 @@ public final class Commands extends WeakBase implements XJobExecutor, XJob, XSer
   private static final String SERVICE = "org.setpower.Commands";
 
   private static final Map<String, Supplier<Command>> KNOWN =
-      Map.of("explain", Explain::new, "look", Look::new, "copy", Copy::new);
+      Map.of(
+          "explain", Explain::new,
+          "look", Look::new,
+          "copy", Copy::new,
+          "new", NewSheet::new,
+          "settings", ChangeSettings::new,
+          "handbook", Handbook::new,
+          "about", About::new);
 
   private final XComponentContext context;
 

@@ -77,25 +77,38 @@ final class Copy implements Command {
 
   private static Wanted ask(Desk desk) throws Exception {
     try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, HEIGHT)) {
-      dialog.label(
-          Dialog.GAP,
-          Dialog.GAP,
-          dialog.inside(),
-          20,
-          "For people without Set Power: its figures become plain values, all other formulas"
-              + " stay. This document is not changed.");
+      dialog
+          .form()
+          .label(
+              Dialog.GAP,
+              Dialog.GAP,
+              dialog.inside(),
+              20,
+              "For people without Set Power: its figures become plain values, all other formulas"
+                  + " stay. This document is not changed.");
       Map<ValuesCopy.Kind, Object> checks = new LinkedHashMap<>();
       checks.put(
-          ValuesCopy.Kind.ODS, dialog.check("ods", 30, "~OpenDocument spreadsheet (.ods)", false));
-      checks.put(ValuesCopy.Kind.XLSX, dialog.check("xlsx", 46, "~Excel workbook (.xlsx)", true));
-      checks.put(ValuesCopy.Kind.PDF, dialog.check("pdf", 62, "~PDF, as it prints (.pdf)", false));
+          ValuesCopy.Kind.ODS,
+          dialog.form().check("ods", 30, "~OpenDocument spreadsheet (.ods)", false));
+      checks.put(
+          ValuesCopy.Kind.XLSX, dialog.form().check("xlsx", 46, "~Excel workbook (.xlsx)", true));
+      checks.put(
+          ValuesCopy.Kind.PDF, dialog.form().check("pdf", 62, "~PDF, as it prints (.pdf)", false));
       Object working =
-          dialog.check("working", 78, "The ~working of each figure as a note in its cell", false);
+          dialog
+              .form()
+              .check("working", 78, "The ~working of each figure as a note in its cell", false);
       Path original = original(desk);
-      dialog.label(Dialog.GAP, 98, 50, 10, "~Folder");
+      dialog.form().label(Dialog.GAP, 99, 48, 10, "~Folder");
       Object folder =
-          dialog.edit(
-              "folder", 56, 96, WIDTH - 56 - 2 * Dialog.GAP - 60, original.getParent().toString());
+          dialog
+              .form()
+              .edit(
+                  "folder",
+                  56,
+                  96,
+                  WIDTH - 56 - 2 * Dialog.GAP - 60,
+                  original.getParent().toString());
       dialog.button(
           "choose",
           WIDTH - Dialog.GAP - 60,
@@ -103,18 +116,20 @@ final class Copy implements Command {
           60,
           "C~hoose…",
           Safely.in(desk, () -> choose(desk, dialog)));
-      dialog.label(Dialog.GAP, 118, 50, 10, "~Name");
+      dialog.form().label(Dialog.GAP, 119, 48, 10, "~Name");
       Object name =
-          dialog.edit("name", 56, 116, WIDTH - 56 - Dialog.GAP, original.getFileName() + " values");
+          dialog
+              .form()
+              .edit("name", 56, 116, WIDTH - 56 - Dialog.GAP, original.getFileName() + " values");
       int bottom = Dialog.buttonsAt(HEIGHT);
-      dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "W~rite", true);
-      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false);
+      dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "W~rite", true, true);
+      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false, false);
       if (!dialog.show()) {
         return null;
       }
       return wanted(
           checks,
-          Dialog.isTicked(working),
+          Form.isTicked(working),
           (String) Uno.get(folder, "Text"),
           (String) Uno.get(name, "Text"));
     }
@@ -125,7 +140,7 @@ final class Copy implements Command {
       throws Exception {
     Map<ValuesCopy.Kind, String> targets = new EnumMap<>(ValuesCopy.Kind.class);
     for (Map.Entry<ValuesCopy.Kind, Object> check : checks.entrySet()) {
-      if (Dialog.isTicked(check.getValue())) {
+      if (Form.isTicked(check.getValue())) {
         Path file = Path.of(folder, name.strip() + "." + check.getKey().suffix());
         targets.put(check.getKey(), file.toUri().toString());
       }

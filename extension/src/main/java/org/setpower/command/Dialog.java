@@ -10,17 +10,13 @@ import com.sun.star.awt.XControlModel;
 import com.sun.star.awt.XDialog;
 import com.sun.star.awt.XToolkit;
 import com.sun.star.awt.XWindow;
-import com.sun.star.beans.PropertyValue;
-import com.sun.star.container.XNameContainer;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XComponent;
-import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.Exception;
 
 /**
- * A window made of the office's own parts, in its colours and fonts. Places and sizes are in the
- * unit of dialogs, which grows with the font. A label stands before what it labels, in the order of
- * the tab key, so that a screen reader finds it; a tilde marks the letter for the keyboard.
+ * A window with a {@link Form} and buttons. Places and sizes are in the unit of dialogs, which
+ * grows with the font.
  */
 final class Dialog implements AutoCloseable {
   /** The height of a line of controls. */
@@ -35,7 +31,7 @@ final class Dialog implements AutoCloseable {
   private final XControlModel model;
   private final XControl control;
   private final int width;
-  private short tabIndex;
+  private final Form form;
 
   Dialog(Desk desk, String title, int width, int height) throws Exception {
     this.desk = desk;
@@ -48,6 +44,7 @@ final class Dialog implements AutoCloseable {
     Uno.set(model, "Height", height);
     control = desk.service(XControl.class, "com.sun.star.awt.UnoControlDialog");
     control.setModel(model);
+    form = new Form(model, width);
   }
 
   /** Where the last line of buttons stands. */
@@ -55,69 +52,17 @@ final class Dialog implements AutoCloseable {
     return height - LINE - GAP;
   }
 
+  Form form() {
+    return form;
+  }
+
   int inside() {
     return width - 2 * GAP;
   }
 
-  /** A part of the kind {@code Edit}, {@code ListBox} …; gives its model. */
-  Object add(String kind, String name, int x, int y, int wide, int high, PropertyValue... more)
-      throws Exception {
-    Object part =
-        Uno.as(XMultiServiceFactory.class, model)
-            .createInstance("com.sun.star.awt.UnoControl" + kind + "Model");
-    Uno.set(part, "PositionX", x);
-    Uno.set(part, "PositionY", y);
-    Uno.set(part, "Width", wide);
-    Uno.set(part, "Height", high);
-    Uno.set(part, "TabIndex", tabIndex++);
-    for (PropertyValue property : more) {
-      Uno.set(part, property.Name, property.Value);
-    }
-    Uno.as(XNameContainer.class, model).insertByName(name, part);
-    return part;
-  }
-
-  void label(int x, int y, int wide, int high, String text) throws Exception {
-    add(
-        "FixedText",
-        "label" + tabIndex,
-        x,
-        y,
-        wide,
-        high,
-        Uno.property("Label", text),
-        Uno.property("MultiLine", high > LINE));
-  }
-
-  /** A line to type in. */
-  Object edit(String name, int x, int y, int wide, String text) throws Exception {
-    return add("Edit", name, x, y, wide, LINE, Uno.property("Text", text));
-  }
-
-  /** The model of a part. */
-  Object model(String name) throws Exception {
-    return Uno.as(XNameContainer.class, model).getByName(name);
-  }
-
-  Object check(String name, int y, String label, boolean ticked) throws Exception {
-    return add(
-        "CheckBox",
-        name,
-        GAP,
-        y,
-        inside(),
-        LINE,
-        Uno.property("Label", label),
-        Uno.property("State", (short) (ticked ? 1 : 0)));
-  }
-
-  static boolean isTicked(Object check) throws Exception {
-    return ((Short) Uno.get(check, "State")) == 1;
-  }
-
-  /** A button that ends the dialog: yes if {@code ok}. */
-  void end(int x, int y, int wide, String label, boolean ok) throws Exception {
-    add(
+  /** A button that ends the dialog with yes, or with no; the enter key presses the usual one. */
+  void end(int x, int y, int wide, String label, boolean ok, boolean usual) throws Exception {
+    form.add(
         "Button",
         ok ? "ok" : "cancel",
         x,
@@ -125,14 +70,14 @@ final class Dialog implements AutoCloseable {
         wide,
         LINE,
         Uno.property("Label", label),
-        Uno.property("DefaultButton", ok),
+        Uno.property("DefaultButton", usual),
         Uno.property(
             "PushButtonType", (short) (ok ? PushButtonType.OK : PushButtonType.CANCEL).getValue()));
   }
 
   /** A button that does something while the dialog stays. */
   void button(String name, int x, int y, int wide, String label, Runnable action) throws Exception {
-    add("Button", name, x, y, wide, LINE, Uno.property("Label", label));
+    form.add("Button", name, x, y, wide, LINE, Uno.property("Label", label));
     Uno.as(XButton.class, part(name))
         .addActionListener(
             new XActionListener() {

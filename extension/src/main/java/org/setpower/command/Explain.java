@@ -14,41 +14,14 @@ final class Explain implements Command {
   static final String SHEET = "Working";
 
   private static final String TITLE = "How this number came about";
-  private static final int WIDTH = 360;
-  private static final int HEIGHT = 250;
 
   @Override
   public void openly(Desk desk) throws Exception {
     XCell cell = selected(desk);
     Explanation explanation = new Explainer(desk.book()).explain(cell);
-    try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, HEIGHT)) {
-      dialog.label(
-          Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "~Working of " + explanation.title());
-      int top = Dialog.GAP + 12;
-      int bottom = Dialog.buttonsAt(HEIGHT);
-      dialog.add(
-          "Edit",
-          "working",
-          Dialog.GAP,
-          top,
-          dialog.inside(),
-          bottom - top - Dialog.GAP,
-          Uno.property("MultiLine", true),
-          Uno.property("ReadOnly", true),
-          Uno.property("VScroll", true),
-          Uno.property("Text", explanation.text()));
-      dialog.button(
-          "copy",
-          Dialog.GAP,
-          bottom,
-          60,
-          "~Copy",
-          Safely.in(desk, () -> Clipboard.put(desk, explanation.text())));
-      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "C~lose", false);
-      dialog.end(WIDTH - 2 * Dialog.GAP - 160, bottom, 100, "~Put into the document", true);
-      if (dialog.show()) {
-        putInto(desk, cell, explanation);
-      }
+    String label = "~Working: " + explanation.title();
+    if (TextWindow.show(desk, TITLE, label, explanation.text(), "~Put into the document")) {
+      putInto(desk, cell, explanation);
     }
   }
 

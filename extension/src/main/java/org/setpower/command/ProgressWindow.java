@@ -22,18 +22,20 @@ final class ProgressWindow {
     AtomicBoolean closed = new AtomicBoolean();
     AtomicReference<Throwable> fault = new AtomicReference<>();
     try (Dialog dialog = new Dialog(desk, title, WIDTH, HEIGHT)) {
-      dialog.label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "Starting");
+      dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "Starting");
       Object bar =
-          dialog.add(
-              "ProgressBar",
-              "bar",
-              Dialog.GAP,
-              Dialog.GAP + 14,
-              dialog.inside(),
-              10,
-              Uno.property("ProgressValueMax", 100));
-      dialog.end(WIDTH - Dialog.GAP - 60, Dialog.buttonsAt(HEIGHT), 60, "~Cancel", false);
-      Object label = dialog.model("label0");
+          dialog
+              .form()
+              .add(
+                  "ProgressBar",
+                  "bar",
+                  Dialog.GAP,
+                  Dialog.GAP + 14,
+                  dialog.inside(),
+                  10,
+                  Uno.property("ProgressValueMax", 100));
+      dialog.end(WIDTH - Dialog.GAP - 60, Dialog.buttonsAt(HEIGHT), 60, "~Cancel", false, true);
+      Object label = dialog.form().model("label0");
       Progress progress =
           (percent, words) -> {
             if (closed.get()) {

@@ -1,0 +1,42 @@
+package org.setpower.command;
+
+import com.sun.star.ucb.XSimpleFileAccess3;
+import com.sun.star.uno.Exception;
+import java.nio.charset.StandardCharsets;
+import org.setpower.sheet.SheetFunctions;
+
+/** Version, licence and libraries. */
+final class About implements Command {
+  @Override
+  public void openly(Desk desk) throws Exception {
+    TextWindow.show(desk, "About Set power", "~Version, licence, libraries", text(desk), "");
+  }
+
+  @Override
+  public String quietly(Desk desk, Order order) throws Exception {
+    return text(desk);
+  }
+
+  private static String text(Desk desk) throws Exception {
+    return "Set Power Sheets "
+        + SheetFunctions.VERSION.call()
+        + "\n\n"
+        + shipped(desk, "NOTICE.txt")
+        + "\n"
+        + shipped(desk, "about-en.txt");
+  }
+
+  private static String shipped(Desk desk, String file) throws Exception {
+    XSimpleFileAccess3 files =
+        desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess");
+    String url = desk.shipped(file);
+    byte[][] bytes = new byte[1][];
+    var stream = files.openFileRead(url);
+    try {
+      stream.readBytes(bytes, files.getSize(url));
+    } finally {
+      stream.closeInput();
+    }
+    return new String(bytes[0], StandardCharsets.UTF_8);
+  }
+}

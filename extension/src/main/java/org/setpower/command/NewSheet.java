@@ -1,0 +1,81 @@
+package org.setpower.command;
+
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.lang.XComponent;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.XModifiable;
+import java.util.List;
+
+/** A new document from one of the shipped sheets, with the user's settings filled in. */
+final class NewSheet implements Command {
+  private static final String TITLE = "New sheet";
+  private static final int WIDTH = 240;
+  private static final int HEIGHT = 170;
+
+  @Override
+  public void openly(Desk desk) throws Exception {
+    List<Shelf.Item> items = Shelf.of(desk);
+    int chosen = ask(desk, items);
+    if (chosen >= 0) {
+      open(desk, items.get(chosen));
+    }
+  }
+
+  @Override
+  public String quietly(Desk desk, Order order) throws Exception {
+    List<Shelf.Item> items = Shelf.of(desk);
+    if (!order.has("title")) {
+      return String.join("\n", items.stream().map(Shelf.Item::title).toList());
+    }
+    String title = order.text("title");
+    for (Shelf.Item item : items) {
+      if (item.title().equals(title)) {
+        open(desk, item);
+        return title;
+      }
+    }
+    throw new Sorry("There is no sheet “" + title + "”.");
+  }
+
+  private static int ask(Desk desk, List<Shelf.Item> items) throws Exception {
+    try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, HEIGHT)) {
+      dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "~Start from");
+      int bottom = Dialog.buttonsAt(HEIGHT);
+      Object list =
+          dialog
+              .form()
+              .add(
+                  "ListBox",
+                  "list",
+                  Dialog.GAP,
+                  18,
+                  dialog.inside(),
+                  bottom - 18 - Dialog.GAP,
+                  Uno.property(
+                      "StringItemList",
+                      items.stream().map(Shelf.Item::title).toArray(String[]::new)),
+                  Uno.property("SelectedItems", new short[] {0}));
+      dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "C~reate", true, true);
+      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false, false);
+      short[] chosen = dialog.show() ? (short[]) Uno.get(list, "SelectedItems") : new short[0];
+      return chosen.length == 0 ? -1 : chosen[0];
+    }
+  }
+
+  /** As a new document without a name, so that what is shipped stays as it is. */
+  private static void open(Desk desk, Shelf.Item item) throws Exception {
+    XComponent document =
+        Uno.as(XComponentLoader.class, desk.desktop())
+            .loadComponentFromURL(
+                item.url(), "_blank", 0, Uno.properties(Uno.property("AsTemplate", true)));
+    if (document == null) {
+      throw new Sorry("The office could not open “" + item.title() + "”.");
+    }
+    if (item.isEmpty()) {
+      new Settings(desk).fill(new Book(document));
+      Uno.as(XUndoManagerSupplier.class, document).getUndoManager().clear();
+      Uno.as(XModifiable.class, document).setModified(false);
+    }
+  }
+}

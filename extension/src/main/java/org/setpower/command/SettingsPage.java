@@ -1,0 +1,72 @@
+package org.setpower.command;
+
+import com.sun.star.awt.XContainerWindowEventHandler;
+import com.sun.star.awt.XControl;
+import com.sun.star.awt.XWindow;
+import com.sun.star.lang.XServiceInfo;
+import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.uno.XComponentContext;
+
+/** The page of Tools - Options: the office shows an empty page and tells what happens to it. */
+public final class SettingsPage extends WeakBase
+    implements XContainerWindowEventHandler, XServiceInfo {
+  private static final String SERVICE = "org.setpower.SettingsPage";
+  private static final String EVENT = "external_event";
+
+  private final Desk desk;
+  private SettingsForm form;
+
+  /** Created by the office. */
+  public SettingsPage(XComponentContext context) {
+    desk = new Desk(context, null);
+  }
+
+  /** The services this class answers for. */
+  public static String[] services() {
+    return new String[] {SERVICE};
+  }
+
+  @Override
+  public boolean callHandlerMethod(XWindow window, Object event, String method) {
+    if (!EVENT.equals(method)) {
+      return false;
+    }
+    Safely.run(desk, () -> happened(window, String.valueOf(event)));
+    return true;
+  }
+
+  private void happened(XWindow window, String event) throws com.sun.star.uno.Exception {
+    switch (event) {
+      case "initialize" -> {
+        Object model = Uno.as(XControl.class, window).getModel();
+        int width = (Integer) Uno.get(model, "Width");
+        form = new SettingsForm(desk, new Form(model, width), width);
+      }
+      case "back" -> form.load();
+      case "ok" -> form.save();
+      default -> {
+        // nothing else concerns the page
+      }
+    }
+  }
+
+  @Override
+  public String[] getSupportedMethodNames() {
+    return new String[] {EVENT};
+  }
+
+  @Override
+  public String getImplementationName() {
+    return SettingsPage.class.getName();
+  }
+
+  @Override
+  public boolean supportsService(String name) {
+    return SERVICE.equals(name);
+  }
+
+  @Override
+  public String[] getSupportedServiceNames() {
+    return services();
+  }
+}

@@ -1,0 +1,62 @@
+package org.setpower.command;
+
+import com.sun.star.document.XDocumentProperties;
+import com.sun.star.ucb.XSimpleFileAccess3;
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** The sheets that ship with the extension. */
+final class Shelf {
+  /**
+   * One of them.
+   *
+   * @param title the name under which it is offered
+   * @param isEmpty whether it is a template to fill, not an example
+   */
+  record Item(String title, String url, boolean isEmpty) {}
+
+  private final Desk desk;
+  private final XSimpleFileAccess3 files;
+  private final List<Item> items = new ArrayList<>();
+
+  private Shelf(Desk desk) throws Exception {
+    this.desk = desk;
+    files = desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess");
+  }
+
+  /** The templates, then the examples, by title. */
+  static List<Item> of(Desk desk) throws Exception {
+    Shelf shelf = new Shelf(desk);
+    for (String folder : new String[] {"templates", "examples"}) {
+      shelf.collect(desk.shipped(folder));
+    }
+    shelf.items.sort(Comparator.comparing((Item i) -> !i.isEmpty()).thenComparing(Item::title));
+    if (shelf.items.isEmpty()) {
+      throw new Sorry("This copy of the extension came without sheets: install it anew.");
+    }
+    return shelf.items;
+  }
+
+  private void collect(String folder) throws Exception {
+    if (!files.isFolder(folder)) {
+      return;
+    }
+    for (String url : files.getFolderContents(folder, true)) {
+      if (files.isFolder(url)) {
+        collect(url);
+      } else if (url.endsWith(".ots") || url.endsWith(".ods")) {
+        items.add(new Item(title(url), url, url.endsWith(".ots")));
+      }
+    }
+  }
+
+  private String title(String url) throws Exception {
+    XDocumentProperties properties =
+        desk.service(XDocumentProperties.class, "com.sun.star.document.DocumentProperties");
+    properties.loadFromMedium(url, Uno.properties());
+    String title = properties.getTitle();
+    return title.isBlank() ? url.replaceFirst(".*/", "") : title;
+  }
+}
