@@ -32,7 +32,7 @@ public final class DayPlan {
   static final int MOST_PACKS = 5_000;
 
   /** Moments closer than this are the same, h. */
-  private static final double SAME_MOMENT = 1e-9;
+  static final double SAME_MOMENT = 1e-9;
 
   /**
    * Packs of one kind.

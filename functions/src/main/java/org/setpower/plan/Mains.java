@@ -48,7 +48,7 @@ public final class Mains {
     for (Span span : spans) {
       double begin = Math.max(start, span.from);
       double had = span.to - begin;
-      if (had >= left) {
+      if (had >= left - DayPlan.SAME_MOMENT) {
         return begin + left;
       }
       left -= Math.max(0, had);
