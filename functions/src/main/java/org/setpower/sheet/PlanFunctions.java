@@ -25,6 +25,7 @@ public final class PlanFunctions {
   static final Group GROUP = new Group("PLAN", "the whole day");
 
   private static final double LATEST = 24 * 14;
+  private static final double MOST = 10_000_000;
 
   private static final String CART =
       "rules of a charging cart: full packs only, the one longest on the shelf first; what comes off"
@@ -141,11 +142,17 @@ public final class PlanFunctions {
               "Mass the mix must not pass; also text such as \"50 lb\"",
               Unit.KILOGRAM,
               SINGLE,
-              Readers.amount(Mass::kilograms, (n, v) -> Require.atLeast(n, v, 0)))
+              Readers.amount(Mass::kilograms, PlanFunctions::figure))
           .orElse(Double.POSITIVE_INFINITY, "no limit");
 
   private static final Parameter<Double> PEOPLE =
-      Parameters.count("people", "Travellers who carry it in the cabin")
+      Parameter.of(
+              "people",
+              "Travellers who carry it in the cabin",
+              Unit.PIECES,
+              SINGLE,
+              Readers.number(
+                  (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1), 1000)))
           .orElse(Double.POSITIVE_INFINITY, "nobody flies, cabin limits do not count");
 
   public static final FunctionSpec MIX =
@@ -272,13 +279,22 @@ public final class PlanFunctions {
         Table.of(name, raw, "Wh", "max_watts", "kg", "price", "cabin_limit").filledRows()) {
       options.add(
           new CheapestMix.Option(
-              Require.above(row.nameOf(0), row.number(0), 0),
-              Require.above(row.nameOf(1), row.number(1), 0),
-              Require.atLeast(row.nameOf(2), row.number(2), 0),
-              Require.atLeast(row.nameOf(3), row.number(3), 0),
+              Require.above(row.nameOf(0), figure(row, 0), 0),
+              Require.above(row.nameOf(1), figure(row, 1), 0),
+              figure(row, 2),
+              figure(row, 3),
               row.leavesOut(4) ? Double.POSITIVE_INFINITY : pieces(row, 4, 0, 1000)));
     }
     return options;
+  }
+
+  /** From 0 to what no set ever sees: the search needs figures of a size. */
+  private static double figure(Table.Row row, int column) {
+    return figure(row.nameOf(column), row.number(column));
+  }
+
+  private static double figure(String name, double value) {
+    return Require.atMost(name, Require.atLeast(name, value, 0), MOST);
   }
 
   /** Wh in all, and the highest watts of a part. */
@@ -287,7 +303,7 @@ public final class PlanFunctions {
     double watts = 0;
     for (Table.Row row : Table.of(name, raw, "hours", "Wh").filledRows()) {
       double hours = Require.above(row.nameOf(0), row.number(0), 0);
-      double energy = Require.atLeast(row.nameOf(1), row.number(1), 0);
+      double energy = figure(row, 1);
       wattHours += energy;
       watts = Math.max(watts, energy / hours);
     }
