@@ -56,7 +56,7 @@ final class Chapter {
   private final String name;
   private final Node document;
   private String title = "";
-  private final Map<String, List<String>> words = new LinkedHashMap<>();
+  private final Map<Place, List<String>> words = new LinkedHashMap<>();
   private final Map<Place, List<FunctionSpec>> concerns = new LinkedHashMap<>();
   private final List<String> groups = new ArrayList<>();
   private final List<String> links = new ArrayList<>();
@@ -91,7 +91,7 @@ final class Chapter {
   private void take(Paragraph paragraph, Place place) {
     String text = plain(paragraph);
     if (text.startsWith("Index: ")) {
-      words.computeIfAbsent(place.address(), p -> new ArrayList<>()).addAll(list(text, ";"));
+      words.computeIfAbsent(place, p -> new ArrayList<>()).addAll(list(text, ";"));
       paragraph.unlink();
     } else if (text.startsWith("Groups: ")) {
       groups.addAll(list(text, ","));
@@ -172,8 +172,8 @@ final class Chapter {
     return new Page(title, RENDERER.render(document));
   }
 
-  /** Words of the index by the address they lead to. */
-  Map<String, List<String>> words() {
+  /** Words of the index by the heading they lead to. */
+  Map<Place, List<String>> words() {
     return words;
   }
 

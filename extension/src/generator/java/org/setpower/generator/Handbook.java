@@ -158,16 +158,16 @@ final class Handbook {
     Collator order = Collator.getInstance(Locale.ENGLISH);
     Map<String, Set<Lead>> words = new TreeMap<>(order);
     for (Chapter chapter : chapters.values()) {
-      String title = chapter.page().title();
+      String title = chapter.page().title().replaceFirst(":.*", "");
       chapter
           .words()
           .forEach(
-              (address, those) ->
-                  those.forEach(
-                      word ->
-                          words
-                              .computeIfAbsent(word, w -> new LinkedHashSet<>())
-                              .add(new Lead(title, address))));
+              (place, those) -> {
+                String text = place.anchor().isEmpty() ? title : title + " ▸ " + place.heading();
+                Lead lead = new Lead(text, place.address());
+                those.forEach(
+                    word -> words.computeIfAbsent(word, w -> new LinkedHashSet<>()).add(lead));
+              });
     }
     for (FunctionSpec f : Catalogue.all()) {
       Lead lead = new Lead(f.name(), Chapter.address(f));
