@@ -152,9 +152,9 @@ public final class Translation {
   /** Whether a default is said in words, not as a number or an accepted word. */
   private static boolean inWords(Parameter<?> p) {
     String words = p.fallbackWords();
-    return words.contains(" ")
-        && words.matches(".*\\p{L}.*")
-        && p.words().stream().noneMatch(words::equals);
+    return words.matches(".*\\p{Lower}{3}.*")
+        && !p.words().contains(words)
+        && !p.phrase().contains("\"" + words + "\"");
   }
 
   private String key(String name, String text) {
