@@ -10,6 +10,7 @@ public enum Unit {
   KILOWATT("kW"),
   KILOVOLT_AMPERE("kVA"),
   WATT_HOUR("Wh"),
+  KILOWATT_HOUR("kWh"),
   AMPERE_HOUR("Ah"),
   OHM("Ω"),
   MILLIOHM("mΩ"),

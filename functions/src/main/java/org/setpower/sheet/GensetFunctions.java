@@ -1,8 +1,269 @@
 package org.setpower.sheet;
 
+import java.util.List;
+import org.setpower.base.Require;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.supply.Emissions;
+import org.setpower.supply.Engine;
+import org.setpower.supply.Fuel;
+import org.setpower.supply.FuelChart;
+import org.setpower.supply.Generator;
+import org.setpower.supply.SupplyReason;
+
 /** GENSET: generator. */
 public final class GensetFunctions {
   private GensetFunctions() {}
 
   static final Group GROUP = new Group("GENSET", "generator");
+
+  private static final Parameter<Double> START =
+      Parameters.notNegative(
+          "start_watts", "Watts of all that draws at the worst starting moment", Unit.WATT);
+
+  private static final Parameter<Double> SPARE =
+      Parameters.SPARE.named("spare", "Share on top of the running watts");
+
+  private static final Parameter<Double> RATED_PF =
+      Parameters.POWER_FACTOR.named("rated_pf", "Power factor that the set is rated at");
+
+  private static final Parameter<Object> SIZES =
+      Parameters.range("sizes", "Sizes on offer", Unit.KILOVOLT_AMPERE);
+
+  private static final Parameter<Object> KW_RANGE =
+      Parameters.range("kw_range", "Load of each stretch of time", Unit.KILOWATT);
+
+  private static final Parameter<Object> HOURS_RANGE =
+      Parameters.range("hours_range", "Length of each stretch of time", Unit.HOUR);
+
+  private static final Parameter<Double> KILOWATT_HOURS =
+      Parameters.notNegative("kilowatt_hours", "Energy from the grid", Unit.KILOWATT_HOUR);
+
+  private static final Parameter<String> COUNTRY =
+      Parameter.of(
+          "country",
+          "Country: English name or two letters (ISO 3166-1)",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers::asText);
+
+  private static final Parameter<Double> YEAR =
+      Parameter.of(
+          "year",
+          "Year of the figure",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers.number(
+              (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1990), 2200)));
+
+  public static final FunctionSpec DERATE =
+      GROUP
+          .function("DERATE")
+          .says("Returns the share of its nameplate that a generator has left in thin or hot air")
+          .takes(
+              Parameters.ALTITUDE,
+              Parameters.AIR_TEMP,
+              Parameters.ENGINE.orElse(Engine.DIESEL_TURBO))
+          .gives(Unit.SHARE, "Share of the nameplate left")
+          .formula("(1 − loss by altitude) × (1 − loss by temperature)")
+          .source(
+              "US Army TM 9-6115-673-13&P Table 2-3 (diesel, heat); operator manual of a portable"
+                  + " set (petrol); rules of thumb from memory (diesel, altitude: check)")
+          .caution(
+              "The maker's own table goes before this. Boxed in behind sound screens a set breathes"
+                  + " its own hot air")
+          .refuses(SupplyReason.BEYOND_DERATE)
+          .example("=GENSET.DERATE(1500;25;\"petrol\")", 0.97)
+          .shows(GensetFunctions::derateSteps)
+          .by(GensetFunctions::derate);
+
+  public static final FunctionSpec KVA =
+      GROUP
+          .function("KVA")
+          .says("Returns the nameplate kVA that a generator needs")
+          .takes(
+              Parameters.WATTS,
+              Parameters.POWER_FACTOR.orElse(Generator.RATED_POWER_FACTOR),
+              SPARE.orElse(0.2, "20 %"),
+              Parameters.ALTITUDE.orElse(0.0),
+              Parameters.AIR_TEMP.orElse(25.0),
+              Parameters.ENGINE.orElse(Engine.DIESEL_TURBO),
+              START.orElse(0.0))
+          .gives(Unit.KILOVOLT_AMPERE, "Nameplate needed")
+          .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
+          .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
+          .caution("On three phases give 3 × the watts of the busiest leg")
+          .refuses(SupplyReason.BEYOND_DERATE)
+          .example("=GENSET.KVA(40000;0.96;0)", 50.0)
+          .shows(GensetFunctions::derateSteps)
+          .by(
+              a ->
+                  Generator.kva(
+                      a.get(Parameters.WATTS),
+                      a.get(Parameters.POWER_FACTOR),
+                      a.get(SPARE),
+                      a.get(START),
+                      derate(a)));
+
+  public static final FunctionSpec KW =
+      GROUP
+          .function("KW")
+          .says("Returns the rated kW of a generator")
+          .takes(Parameters.KVA, RATED_PF.orElse(Generator.RATED_POWER_FACTOR))
+          .gives(Unit.KILOWATT, "Rated power")
+          .formula("kVA × rated pf")
+          .source("MIL-DTL-32496 (2014) 1.3; ISO 8528-1")
+          .example("=GENSET.KW(25)", 20.0)
+          .by(a -> a.get(Parameters.KVA) * a.get(RATED_PF));
+
+  public static final FunctionSpec PICK =
+      GROUP
+          .function("PICK")
+          .says("Returns the smallest size on offer that is enough")
+          .takes(Parameters.KVA, SIZES)
+          .gives(Unit.KILOVOLT_AMPERE, "Size of the set")
+          .formula("smallest size ≥ kVA")
+          .source("comparison")
+          .caution("A set under 30 % load soots up: do not take one much too large")
+          .refuses(SupplyReason.NO_SET)
+          .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
+          .by(a -> Generator.pick(a.get(Parameters.KVA), sizes(a)));
+
+  public static final FunctionSpec LOADSHARE =
+      GROUP
+          .function("LOADSHARE")
+          .says("Returns the load of a generator as a share of its rating")
+          .takes(Parameters.KW, Parameters.RATED_KW)
+          .gives(Unit.SHARE, "Load share")
+          .formula("kW / rated kW")
+          .source("ISO 8528-1 (mean of a day up to 70 % of prime); 30 % against wet stacking")
+          .caution(
+              "Under 30 % a diesel soots up; a day's mean over 70 % is above its prime rating; over"
+                  + " 100 % of the derated kW it stalls")
+          .example("=GENSET.LOADSHARE(8.66;20)", 0.433)
+          .by(a -> a.get(Parameters.KW) / a.get(Parameters.RATED_KW));
+
+  public static final FunctionSpec FUEL =
+      GROUP
+          .function("FUEL")
+          .says("Returns the litres that a generator burns in an hour")
+          .takes(Parameters.KW, Parameters.RATED_KW, Parameters.FUEL.orElse(Fuel.DIESEL))
+          .gives(Unit.LITRE_PER_HOUR, "Fuel per hour")
+          .formula("straight between quarter loads; idle = 27 % of the full-load burn")
+          .source("common approximate diesel chart, 20 to 200 kW; idle: trade, 25 to 30 %")
+          .caution("The hour meter and the tank go before this")
+          .refuses(SupplyReason.NO_CHART, SupplyReason.OUTSIDE_CHART, SupplyReason.OVERLOADED)
+          .example("=GENSET.FUEL(10;20)", 3.4)
+          .by(
+              a ->
+                  FuelChart.litresPerHour(
+                      a.get(Parameters.KW), a.get(Parameters.RATED_KW), a.get(Parameters.FUEL)));
+
+  public static final FunctionSpec FUELFOR =
+      GROUP
+          .function("FUELFOR")
+          .says("Returns the litres that a generator burns over a schedule of loads")
+          .takes(KW_RANGE, HOURS_RANGE, Parameters.RATED_KW, Parameters.FUEL.orElse(Fuel.DIESEL))
+          .gives(Unit.LITRE, "Fuel")
+          .formula("Σ GENSET.FUEL × hours")
+          .source("see GENSET.FUEL")
+          .caution("0 kW is a set left running; leave out the hours when it is off")
+          .refuses(SupplyReason.NO_CHART, SupplyReason.OUTSIDE_CHART, SupplyReason.OVERLOADED)
+          .example("=GENSET.FUELFOR({10|5};{8|4};20)", 36.4)
+          .by(GensetFunctions::fuelFor);
+
+  public static final FunctionSpec CO2 =
+      GROUP
+          .function("CO2")
+          .says("Returns the CO2 from burning fuel")
+          .takes(Parameters.LITRES, Parameters.FUEL.orElse(Fuel.DIESEL))
+          .gives(Unit.KILOGRAM, "CO2")
+          .formula("litres × factor")
+          .source("EPA 2021 (diesel), EIA 2013 (petrol), DESNZ 2024 (HVO, from memory: check)")
+          .caution("Making and bringing the fuel is not in it; of HVO the carbon of plants neither")
+          .example("=GENSET.CO2(100)", 270.0)
+          .shows(
+              a -> {
+                Fuel fuel = a.get(Parameters.FUEL);
+                return List.of(
+                    new Step(
+                        "kg/L",
+                        "CO2 of a litre",
+                        Emissions.ofFuel(1, fuel),
+                        Unit.KILOGRAM,
+                        Emissions.sourceOf(fuel)));
+              })
+          .by(a -> Emissions.ofFuel(a.get(Parameters.LITRES), a.get(Parameters.FUEL)));
+
+  public static final FunctionSpec GRIDCO2 =
+      GROUP
+          .function("GRIDCO2")
+          .says("Returns the CO2 of energy from the public grid")
+          .takes(KILOWATT_HOURS, COUNTRY, YEAR.orElse(null, "the newest year held"))
+          .gives(Unit.KILOGRAM, "CO2 equivalent")
+          .formula("kWh × factor of the country's grid in that year")
+          .source(
+              "Our World in Data carbon intensity (life cycle); United Kingdom 2024 and 2025: DESNZ"
+                  + " (generation only)")
+          .caution("A mean of a year and a country; a contract or an hour can differ much")
+          .refuses(SupplyReason.NO_GRID_YEAR)
+          .example("=GENSET.GRIDCO2(100;\"FR\")", 5.6039)
+          .shows(
+              a -> {
+                Emissions.Grid grid = grid(a);
+                return List.of(
+                    new Step(
+                        "kg/kWh",
+                        grid.country() + " " + grid.year(),
+                        grid.kgPerKwh(),
+                        Unit.KILOGRAM,
+                        grid.source()));
+              })
+          .by(a -> a.get(KILOWATT_HOURS) * grid(a).kgPerKwh());
+
+  private static double derate(Arguments a) {
+    return Generator.derate(
+        a.get(Parameters.ALTITUDE), a.get(Parameters.AIR_TEMP), a.get(Parameters.ENGINE));
+  }
+
+  private static List<Step> derateSteps(Arguments a) {
+    Engine engine = a.get(Parameters.ENGINE);
+    return List.of(
+        new Step(
+            "f₁",
+            "share left at the altitude",
+            Generator.altitudeFactor(a.get(Parameters.ALTITUDE), engine),
+            Unit.SHARE,
+            ""),
+        new Step(
+            "f₂",
+            "share left at the air temperature",
+            Generator.temperatureFactor(a.get(Parameters.AIR_TEMP), engine),
+            Unit.SHARE,
+            ""));
+  }
+
+  private static double[] sizes(Arguments a) {
+    return Table.beside("the sizes", new String[] {"sizes"}, a.get(SIZES)).filledRows().stream()
+        .mapToDouble(row -> Require.above(row.nameOf(0), row.number(0), 0))
+        .toArray();
+  }
+
+  private static double fuelFor(Arguments a) {
+    String[] columns = {"kw_range", "hours_range"};
+    double litres = 0;
+    for (Table.Row row :
+        Table.beside("the schedule", columns, a.get(KW_RANGE), a.get(HOURS_RANGE)).filledRows()) {
+      double kw = Require.atLeast(row.nameOf(0), row.number(0), 0);
+      double hours = Require.atLeast(row.nameOf(1), row.number(1), 0);
+      litres +=
+          hours * FuelChart.litresPerHour(kw, a.get(Parameters.RATED_KW), a.get(Parameters.FUEL));
+    }
+    return litres;
+  }
+
+  private static Emissions.Grid grid(Arguments a) {
+    Double year = a.get(YEAR);
+    return Emissions.grid(a.get(COUNTRY), year == null ? null : year.intValue());
+  }
 }

@@ -28,7 +28,9 @@ import org.setpower.flight.RuleBook;
 import org.setpower.hire.Money;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.PlateFeed;
+import org.setpower.supply.Engine;
 import org.setpower.supply.Feed;
+import org.setpower.supply.Fuel;
 import org.setpower.supply.Neutral;
 
 /**
@@ -392,6 +394,40 @@ public final class Parameters {
           Unit.NONE,
           SINGLE,
           Readers.word(Feed.class));
+
+  public static final Parameter<Double> ALTITUDE =
+      Parameter.of(
+          "altitude",
+          "Altitude of the place; also text such as \"1500 ft\"",
+          Unit.METRE,
+          SINGLE,
+          Readers.amount(
+              Length::metres, (n, v) -> Require.atMost(n, Require.atLeast(n, v, -500), 9000)));
+
+  public static final Parameter<Double> AIR_TEMP =
+      temperature("air_temp", "Air at the set's intake at its hottest");
+
+  public static final Parameter<Engine> ENGINE =
+      Parameter.of(
+          "engine",
+          "\"diesel turbo\", \"diesel\" (naturally aspirated) or \"petrol\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Engine.class));
+
+  public static final Parameter<Double> KVA =
+      notNegative("kva", "Apparent power of the set", Unit.KILOVOLT_AMPERE);
+
+  public static final Parameter<Double> KW = notNegative("kw", "Load", Unit.KILOWATT);
+
+  public static final Parameter<Double> RATED_KW =
+      positive("rated_kw", "Rated power of the set", Unit.KILOWATT);
+
+  public static final Parameter<Fuel> FUEL =
+      Parameter.of(
+          "fuel", "\"diesel\", \"petrol\" or \"HVO\"", Unit.NONE, SINGLE, Readers.word(Fuel.class));
+
+  public static final Parameter<Double> LITRES = notNegative("litres", "Fuel burnt", Unit.LITRE);
 
   // --- hire ------------------------------------------------------------------------------------
 

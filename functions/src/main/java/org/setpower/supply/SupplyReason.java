@@ -12,6 +12,14 @@ public enum SupplyReason implements Reason {
   TOO_FEW_LEGS(Fault.DOMAIN, "a load across {0} legs does not fit a supply of {1}"),
   TAKEN_CELLS(Fault.DOMAIN, "taken has {0} cells, but the supply has {1} legs"),
   SPAN_NOT_POSSIBLE(Fault.DOMAIN, "{0} is {1}; a load hangs across 1, 2 or 3 legs"),
+  BEYOND_DERATE(
+      Fault.NO_ANSWER,
+      "nothing here tells how a {0} set fares above {1} {2} ({3} {2}); ask its maker"),
+  NO_SET(Fault.NO_ANSWER, "none of the sizes gives {0} kVA; the largest is {1} kVA"),
+  NO_CHART(Fault.NO_ANSWER, "the fuel chart knows diesel only, not {0}"),
+  OUTSIDE_CHART(Fault.NO_ANSWER, "rated_kw is {0}; the fuel chart goes from {1} to {2} kW"),
+  OVERLOADED(Fault.NO_ANSWER, "{0} kW is more than the set gives ({1} kW)"),
+  NO_GRID_YEAR(Fault.NO_ANSWER, "no figure for {0} here; {1} has {2}"),
   ALL_ZERO(Fault.NO_ANSWER, "no leg carries anything, so there is no unbalance");
 
   private final Fault fault;

@@ -1,0 +1,95 @@
+package org.setpower.supply;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.setpower.base.BaseReason;
+import org.setpower.base.Facts;
+import org.setpower.base.Refusal;
+import org.setpower.base.Word;
+
+/** CO2 from fuel burnt on the spot and from the public grid. */
+public final class Emissions {
+  private Emissions() {}
+
+  /** kg CO2 from burning litres of a fuel. Source: the row of the table. */
+  public static double ofFuel(double litres, Fuel fuel) {
+    return litres * Tables.FUELS.get(fuel).number("kg_per_litre");
+  }
+
+  /** The source of the factor of a fuel. */
+  public static String sourceOf(Fuel fuel) {
+    return source(Tables.FUELS.get(fuel));
+  }
+
+  /**
+   * The mean of a country's grid.
+   *
+   * @param kgPerKwh kg CO2e
+   */
+  public record Grid(String country, String iso, int year, double kgPerKwh, String source) {}
+
+  /**
+   * The factor of a country's public grid.
+   *
+   * @param country its English name or its two letters (ISO 3166-1)
+   * @param year {@code null} for the newest held
+   */
+  public static Grid grid(String country, Integer year) {
+    String wanted = country.strip().toUpperCase(Locale.ROOT);
+    List<Grid> years =
+        Tables.GRIDS.stream()
+            .filter(g -> g.iso.equals(wanted) || g.country.toUpperCase(Locale.ROOT).equals(wanted))
+            .toList();
+    if (years.isEmpty()) {
+      throw new Refusal(
+          BaseReason.UNKNOWN_WORD, "country", Word.shortened(country), Tables.COUNTRIES);
+    }
+    return years.stream()
+        .filter(g -> year == null || g.year == year)
+        .max(Comparator.comparingInt(Grid::year))
+        .orElseThrow(
+            () ->
+                new Refusal(
+                    SupplyReason.NO_GRID_YEAR,
+                    String.valueOf(year),
+                    years.get(0).country,
+                    years.stream()
+                        .map(g -> String.valueOf(g.year))
+                        .collect(Collectors.joining(", "))));
+  }
+
+  private static String source(Facts.Row row) {
+    return row.source() + (row.basis().equals("memory") ? " (from memory: check)" : "");
+  }
+
+  /** The tables, read once. */
+  private static final class Tables {
+    static final Map<Fuel, Facts.Row> FUELS = fuels();
+    static final List<Grid> GRIDS =
+        Facts.read(Emissions.class, "grid_co2.csv").stream()
+            .map(
+                row ->
+                    new Grid(
+                        row.text("country"),
+                        row.text("iso"),
+                        (int) row.number("year"),
+                        row.number("kg_per_kwh"),
+                        source(row)))
+            .toList();
+    static final String COUNTRIES =
+        GRIDS.stream().map(Grid::iso).distinct().sorted().collect(Collectors.joining(", "));
+
+    private static Map<Fuel, Facts.Row> fuels() {
+      Word.Words<Fuel> words = new Word.Words<>(Fuel.class);
+      Map<Fuel, Facts.Row> fuels = new EnumMap<>(Fuel.class);
+      for (Facts.Row row : Facts.read(Emissions.class, "fuel_co2.csv")) {
+        fuels.put(words.read("fuel", row.text("fuel")), row);
+      }
+      return fuels;
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package org.setpower.supply;
+
+import java.util.List;
+import org.setpower.base.Word;
+
+/** What a generator burns. */
+public enum Fuel implements Word {
+  DIESEL("diesel"),
+  PETROL("petrol"),
+  /** Hydrotreated vegetable oil. */
+  HVO("HVO");
+
+  private final String word;
+
+  Fuel(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+
+  @Override
+  public List<String> alsoWritten() {
+    return this == PETROL ? List.of("gasoline") : List.of();
+  }
+}
