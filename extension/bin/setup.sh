@@ -176,6 +176,7 @@ set_up() {
   open_log
   look_for "$@"
   [ "${#packages[@]}" = 0 ] || install "$@"
+  PATH="$JAVA_HOME/bin:$PATH" # what the build starts runs on the same Java
   choose_office
 }
 

@@ -1,29 +1,78 @@
 package org.setpower.templates;
 
+import com.sun.star.beans.NamedValue;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.task.XJob;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.setpower.office.Office;
 
-/** Fills every sheet with the scenario, in an office with the packed extension. */
+/**
+ * Opens every example in an office with the packed extension, recalculates it and stores it to work
+ * in (.ods), to print (.pdf) and, with values only, to send to somebody without the extension
+ * (.xlsx).
+ */
 public final class Demo {
-  private Demo() {}
+  private final Office office;
+  private final Path folder;
+
+  private Demo(Office office, Path folder) {
+    this.office = office;
+    this.folder = folder;
+  }
 
   /**
-   * Arguments: the packed extension, the folder for the filled sheets and {@code headlines.txt}.
+   * Arguments: the packed extension, the folder of the examples, the folder to store to; the
+   * headline figures go to {@code headlines.txt} there.
    */
   public static void main(String[] arguments) throws IOException {
-    Path folder = Files.createDirectories(Path.of(arguments[1]));
+    Path folder = Files.createDirectories(Path.of(arguments[2]));
     try (Office office = Office.start(Path.of(arguments[0]));
         PrintStream headlines =
             new PrintStream(
                 folder.resolve("headlines.txt").toFile(), StandardCharsets.UTF_8.name())) {
+      Demo demo = new Demo(office, folder);
       for (Workbook workbook : Shelf.all()) {
         System.out.println(workbook.exampleTitle());
-        DrawSheets.example(office, workbook, folder, headlines);
+        demo.show(workbook, Path.of(arguments[1]), headlines);
       }
     }
+  }
+
+  private void show(Workbook workbook, Path examples, PrintStream headlines) throws IOException {
+    String name = DrawSheets.exampleName(workbook);
+    XComponent document = office.open(examples.resolve(name + ".ods"));
+    Uno.as(XCalculatable.class, document).calculateAll();
+    office.store(document, "calc8", folder.resolve(name + ".ods"));
+    office.store(document, "calc_pdf_Export", folder.resolve(name + ".pdf"));
+    valuesOnly(document, name + ".xlsx");
+    headlines.println(workbook.exampleTitle());
+    Results.of(document)
+        .forEach((key, value) -> headlines.println("  " + key.replace('_', ' ') + ": " + value));
+    Office.discard(document);
+  }
+
+  /** Asks the extension itself for the copy, as its menu does. */
+  private void valuesOnly(XComponent document, String name) throws IOException {
+    Path there = office.newFolder().resolve("copy");
+    XJob commands = office.service(XJob.class, "org.setpower.Commands");
+    Uno.ask(
+        () ->
+            commands.execute(
+                new NamedValue[] {
+                  new NamedValue("Command", "copy"),
+                  new NamedValue("Document", document),
+                  new NamedValue("formats", "xlsx"),
+                  new NamedValue("to", office.address(there))
+                }));
+    Files.copy(
+        there.resolveSibling("copy.xlsx"),
+        folder.resolve(name),
+        StandardCopyOption.REPLACE_EXISTING);
   }
 }

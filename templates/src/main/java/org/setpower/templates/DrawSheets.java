@@ -34,7 +34,7 @@ public final class DrawSheets {
   /** Draws the filled example as .ods and .pdf and prints its headline figures; gives the .ods. */
   public static Path example(Office office, Workbook workbook, Path folder, PrintStream out)
       throws IOException {
-    Path file = folder.resolve(workbook.template().fileName() + "-example.ods");
+    Path file = folder.resolve(exampleName(workbook) + ".ods");
     Drawing drawing = Drawing.of(office, workbook.template());
     Filling filling = new Filling(drawing);
     workbook.fill(filling);
@@ -43,13 +43,16 @@ public final class DrawSheets {
     drawing.finish();
     office.store(drawing.document(), "calc8", file);
     office.store(
-        drawing.document(),
-        "calc_pdf_Export",
-        folder.resolve(workbook.template().fileName() + "-example.pdf"));
+        drawing.document(), "calc_pdf_Export", folder.resolve(exampleName(workbook) + ".pdf"));
     out.println(workbook.exampleTitle());
     Results.of(drawing.document())
         .forEach((name, value) -> out.println("  " + name.replace('_', ' ') + ": " + value));
     Office.discard(drawing.document());
     return file;
+  }
+
+  /** The file name of an example without its ending. */
+  static String exampleName(Workbook workbook) {
+    return workbook.template().fileName() + "-example";
   }
 }
