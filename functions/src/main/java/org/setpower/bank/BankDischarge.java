@@ -32,7 +32,7 @@ public final class BankDischarge {
   static final double COLDEST_CHARGE = 0;
 
   private static final double STEP_ERROR = 1e-12;
-  private static final long MOST_WORK = 2_000_000;
+  private static final long MOST_WORK = 1_000_000;
 
   private enum State {
     WAITING,
@@ -425,7 +425,7 @@ public final class BankDischarge {
     double step = 1e-3 / fastest;
     method.start(now);
     while (true) {
-      work += size;
+      work += size + 4L;
       if (work > MOST_WORK) {
         throw new Refusal(BankReason.NOT_FOLLOWED, load.watts());
       }

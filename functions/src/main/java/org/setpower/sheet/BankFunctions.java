@@ -10,6 +10,7 @@ import org.setpower.bank.Member;
 import org.setpower.bank.Sharing;
 import org.setpower.base.Refusal;
 import org.setpower.base.Require;
+import org.setpower.base.Step;
 import org.setpower.base.Unit;
 import org.setpower.base.Word;
 import org.setpower.pack.Chemistry;
@@ -197,6 +198,18 @@ public final class BankFunctions {
               PackReason.NO_COLD_DATA,
               PackReason.TOO_HOT)
           .example("=BANK.LASTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
+          .shows(
+              a ->
+                  events(a).stream()
+                      .map(
+                          e ->
+                              new Step(
+                                  "t",
+                                  (e.pack() == 0 ? "" : "pack " + e.pack() + " ") + e.what(),
+                                  e.hours(),
+                                  Unit.HOUR,
+                                  ""))
+                      .toList())
           .by(
               a -> {
                 List<Event> events = events(a);
@@ -261,6 +274,17 @@ public final class BankFunctions {
     return result;
   }
 
+  /** Packs that can be followed in a second; no pack for a set lies outside. */
+  private static final double LEAST_MILLIOHMS = 0.1;
+
+  private static final double LEAST_AMP_HOURS = 0.1;
+  private static final double MOST_AMP_HOURS = 100_000;
+
+  private static double between(Table.Row row, int column, double least, double most) {
+    String name = row.nameOf(column);
+    return Require.atMost(name, Require.atLeast(name, row.number(column), least), most);
+  }
+
   private static final Word.Words<Chemistry> CHEMISTRIES = new Word.Words<>(Chemistry.class);
 
   private static List<Event> events(Arguments a) {
@@ -279,8 +303,8 @@ public final class BankFunctions {
         row.number(),
         CHEMISTRIES.read(row.nameOf(0), row.text(0)),
         Require.atLeast(row.nameOf(1), Require.whole(row.nameOf(1), row.number(1)), 1),
-        Require.above(row.nameOf(2), row.number(2), 0),
-        Require.above(row.nameOf(3), row.number(3), 0),
+        between(row, 2, LEAST_AMP_HOURS, MOST_AMP_HOURS),
+        Require.atLeast(row.nameOf(3), row.number(3), LEAST_MILLIOHMS),
         Require.share(row.nameOf(4), row.number(4)));
   }
 }

@@ -170,10 +170,21 @@ public final class FunctionSpec {
   /** The answer to arguments that have been read. */
   Object apply(Object[] values) {
     Object result = body.apply(new Arguments(this, values));
-    if (result instanceof Double d && !Double.isFinite(d)) {
+    if (!isFinite(result)) {
       throw new Refusal(BaseReason.RESULT_NOT_FINITE);
     }
     return result;
+  }
+
+  private static boolean isFinite(Object result) {
+    if (result instanceof Object[] cells) {
+      for (Object cell : cells) {
+        if (!isFinite(cell)) {
+          return false;
+        }
+      }
+    }
+    return !(result instanceof Double d) || Double.isFinite(d);
   }
 
   private Object[] read(Object[] raw) {
