@@ -1,8 +1,12 @@
 package org.setpower.command;
 
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XModifiable;
 import java.util.List;
@@ -75,7 +79,21 @@ final class NewSheet implements Command {
     if (item.isEmpty()) {
       new Settings(desk).fill(new Book(document));
       Uno.as(XUndoManagerSupplier.class, document).getUndoManager().clear();
-      Uno.as(XModifiable.class, document).setModified(false);
+      unchanged(document);
     }
+  }
+
+  /** Nobody is asked to keep a new sheet that nobody has filled; charts count by themselves. */
+  private static void unchanged(XComponent document) throws Exception {
+    for (XSpreadsheet sheet : new Book(document).all()) {
+      XIndexAccess charts =
+          Uno.as(XIndexAccess.class, Uno.as(XTableChartsSupplier.class, sheet).getCharts());
+      for (int i = 0; i < charts.getCount(); i++) {
+        Object chart =
+            Uno.as(XEmbeddedObjectSupplier.class, charts.getByIndex(i)).getEmbeddedObject();
+        Uno.as(XModifiable.class, chart).setModified(false);
+      }
+    }
+    Uno.as(XModifiable.class, document).setModified(false);
   }
 }
