@@ -1,6 +1,5 @@
 package org.setpower.command;
 
-import com.sun.star.ucb.XSimpleFileAccess3;
 import com.sun.star.uno.Exception;
 import java.nio.charset.StandardCharsets;
 import org.setpower.sheet.SheetFunctions;
@@ -27,16 +26,6 @@ final class About implements Command {
   }
 
   private static String shipped(Desk desk, String file) throws Exception {
-    XSimpleFileAccess3 files =
-        desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess");
-    String url = desk.shipped(file);
-    byte[][] bytes = new byte[1][];
-    var stream = files.openFileRead(url);
-    try {
-      stream.readBytes(bytes, files.getSize(url));
-    } finally {
-      stream.closeInput();
-    }
-    return new String(bytes[0], StandardCharsets.UTF_8);
+    return new String(new FileStore(desk).read(desk.shipped(file)), StandardCharsets.UTF_8);
   }
 }

@@ -26,6 +26,7 @@ public final class Commands extends WeakBase implements XJobExecutor, XJob, XSer
           "look", Look::new,
           "copy", Copy::new,
           "new", NewSheet::new,
+          "kit", KitList::new,
           "settings", ChangeSettings::new,
           "handbook", Handbook::new,
           "about", About::new);

@@ -2,7 +2,6 @@ package org.setpower.command;
 
 import com.sun.star.awt.XTextComponent;
 import com.sun.star.frame.XStorable;
-import com.sun.star.ucb.XSimpleFileAccess3;
 import com.sun.star.ui.dialogs.XFolderPicker2;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XStringSubstitution;
@@ -176,8 +175,7 @@ final class Copy implements Command {
 
   private static boolean mayReplace(Desk desk, Map<ValuesCopy.Kind, String> targets)
       throws Exception {
-    XSimpleFileAccess3 files =
-        desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess");
+    FileStore files = new FileStore(desk);
     StringBuilder there = new StringBuilder();
     for (String target : targets.values()) {
       if (files.exists(target)) {

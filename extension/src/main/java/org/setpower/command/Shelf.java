@@ -23,7 +23,7 @@ final class Shelf {
 
   private Shelf(Desk desk) throws Exception {
     this.desk = desk;
-    files = desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess");
+    files = new FileStore(desk).access();
   }
 
   /** The templates, then the examples, by title. */

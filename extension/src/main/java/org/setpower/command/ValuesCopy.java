@@ -6,13 +6,11 @@ import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCalculatable;
-import com.sun.star.ucb.XSimpleFileAccess3;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.UUID;
 
 /**
  * Writes copies of a document in which cells with our functions hold their values, for people who
@@ -71,22 +69,18 @@ public final class ValuesCopy {
    */
   public int write(Map<Kind, String> targets) throws Exception {
     desk.book();
-    XSimpleFileAccess3 files =
-        desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess");
+    FileStore files = new FileStore(desk);
     Map<Kind, String> parts = new EnumMap<>(Kind.class);
-    String mark = "." + UUID.randomUUID() + ".part";
-    targets.forEach((kind, target) -> parts.put(kind, target + mark));
+    targets.forEach((kind, target) -> parts.put(kind, FileStore.part(target)));
     try {
       int cells = writeParts(parts);
       for (Map.Entry<Kind, String> part : parts.entrySet()) {
-        files.move(part.getValue(), targets.get(part.getKey()));
+        files.access().move(part.getValue(), targets.get(part.getKey()));
       }
       return cells;
     } finally {
       for (String part : parts.values()) {
-        if (files.exists(part)) {
-          files.kill(part);
-        }
+        files.remove(part);
       }
     }
   }

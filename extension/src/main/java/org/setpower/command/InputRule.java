@@ -1,0 +1,96 @@
+package org.setpower.command;
+
+import com.sun.star.sheet.ValidationType;
+import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a cell to fill takes, read from the rule of the cell itself.
+ *
+ * @param isNumber whether it takes numbers only
+ * @param isWhole whether they must be whole
+ * @param least the least number
+ * @param most the most
+ * @param words the words it takes; empty where any text goes
+ */
+record InputRule(boolean isNumber, boolean isWhole, double least, double most, List<String> words) {
+  private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
+  private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(?:[.,]\\d+)?(?:[eE][-+]?\\d+)?");
+  private static final Pattern GROUPED = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
+
+  static InputRule of(Object cell) throws Exception {
+    Object rule = Uno.get(cell, "Validation");
+    Object type = rule == null ? ValidationType.ANY : Uno.get(rule, "Type");
+    XSheetCondition condition = Uno.as(XSheetCondition.class, rule);
+    if (type == ValidationType.WHOLE || type == ValidationType.DECIMAL) {
+      return new InputRule(
+          true,
+          type == ValidationType.WHOLE,
+          bound(condition.getFormula1(), Double.NEGATIVE_INFINITY),
+          bound(condition.getFormula2(), Double.POSITIVE_INFINITY),
+          List.of());
+    }
+    List<String> words = new ArrayList<>();
+    if (type == ValidationType.LIST && (Boolean) Uno.get(rule, "ShowErrorMessage")) {
+      Matcher quoted = QUOTED.matcher(condition.getFormula1());
+      while (quoted.find()) {
+        words.add(quoted.group(1));
+      }
+    }
+    return new InputRule(false, false, 0, 0, List.copyOf(words));
+  }
+
+  private static double bound(String formula, double otherwise) {
+    try {
+      return formula.isBlank() ? otherwise : Double.parseDouble(formula);
+    } catch (NumberFormatException aFormula) {
+      return otherwise;
+    }
+  }
+
+  /** The value for the cell: a Double, or a text that stays text; a {@link Sorry} for a bad one. */
+  Object value(String text) {
+    if (text.isEmpty()) {
+      return "";
+    }
+    return isNumber ? (Object) number(text) : word(text);
+  }
+
+  private Double number(String text) {
+    if (!NUMBER.matcher(text).matches()) {
+      throw new Sorry("“" + text + "” is not a number");
+    }
+    if (GROUPED.matcher(text).matches()) {
+      throw new Sorry(
+          "“" + text + "” could be a thousand or one: write it without the comma or with a point");
+    }
+    double value = Double.parseDouble(text.replace(',', '.'));
+    if (value < least || value > most) {
+      throw new Sorry(text + " is not from " + plain(least) + " to " + plain(most));
+    }
+    if (isWhole && value != Math.rint(value)) {
+      throw new Sorry(text + " is not a whole number");
+    }
+    return value;
+  }
+
+  private static String plain(double bound) {
+    return org.setpower.base.Numbers.words(bound);
+  }
+
+  private String word(String text) {
+    if (words.isEmpty()) {
+      return text;
+    }
+    for (String word : words) {
+      if (word.equalsIgnoreCase(text)) {
+        return word;
+      }
+    }
+    throw new Sorry("“" + text + "” is none of " + String.join(", ", words));
+  }
+}

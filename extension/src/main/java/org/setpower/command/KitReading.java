@@ -1,0 +1,126 @@
+package org.setpower.command;
+
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.StringJoiner;
+
+/** What a CSV file holds for a list of the kit: good rows, and what is wrong with the others. */
+final class KitReading {
+  private final KitTable table;
+  private final List<Object[]> rows = new ArrayList<>();
+  private final List<String> complaints = new ArrayList<>();
+  private int[] places;
+
+  private KitReading(KitTable table) {
+    this.table = table;
+  }
+
+  /** Finds the list by the headings in the first line. */
+  static KitReading of(List<CsvText.Line> lines, List<KitTable> tables) throws Exception {
+    if (lines.isEmpty()) {
+      throw new Sorry("The file is empty.");
+    }
+    List<String> headings = lines.get(0).cells();
+    KitTable best = null;
+    long most = 0;
+    for (KitTable table : tables) {
+      long known = headings.stream().filter(h -> place(table, h) >= 0).count();
+      if (known > most && headings.stream().anyMatch(h -> place(table, h) == 0)) {
+        best = table;
+        most = known;
+      }
+    }
+    if (best == null) {
+      StringJoiner firsts = new StringJoiner("” or “", "“", "”");
+      tables.forEach(t -> firsts.add(t.headings().get(0)));
+      throw new Sorry("The first line must hold the headings, one of them " + firsts + ".");
+    }
+    KitReading reading = new KitReading(best);
+    reading.headings(headings);
+    lines.subList(1, lines.size()).forEach(reading::line);
+    return reading;
+  }
+
+  private static int place(KitTable table, String heading) {
+    for (int i = 0; i < table.headings().size(); i++) {
+      String there = table.headings().get(i);
+      if (there.equalsIgnoreCase(heading) || name(there).equalsIgnoreCase(name(heading))) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** A heading without its unit. */
+  private static String name(String heading) {
+    return heading.replaceFirst("\\s*\\([^)]*\\)\\s*$", "").strip();
+  }
+
+  private void headings(List<String> headings) {
+    places = new int[headings.size()];
+    for (int i = 0; i < places.length; i++) {
+      String heading = headings.get(i);
+      places[i] = place(table, heading);
+      if (places[i] < 0) {
+        if (!heading.isEmpty()) {
+          complaints.add("The column “" + heading + "” is not known here and was left out.");
+        }
+        continue;
+      }
+      String here = table.headings().get(places[i]);
+      if (!name(heading).equals(heading) && !here.equalsIgnoreCase(heading)) {
+        throw new Sorry(
+            "The file has “"
+                + heading
+                + "”, this sheet “"
+                + here
+                + "”: choose the same units on Job, or convert the file. Nothing was changed.");
+      }
+    }
+  }
+
+  private void line(CsvText.Line line) {
+    Object[] row = new Object[table.headings().size()];
+    Arrays.fill(row, "");
+    for (int i = 0; i < places.length && i < line.cells().size(); i++) {
+      if (places[i] >= 0) {
+        try {
+          row[places[i]] = table.rule(places[i]).value(line.cells().get(i));
+        } catch (Sorry wrong) {
+          complain(line, table.headings().get(places[i]) + ": " + wrong.getMessage());
+          return;
+        }
+      }
+    }
+    if ("".equals(row[0])) {
+      complain(line, table.headings().get(0) + " is blank");
+    } else if (rows.size() == table.room()) {
+      complain(line, "the list has room for " + table.room() + " rows only");
+    } else {
+      rows.add(row);
+    }
+  }
+
+  private void complain(CsvText.Line line, String what) {
+    complaints.add("Line " + line.number() + ", " + what + ". The line was left out.");
+  }
+
+  /** How it went, with a line for everything that is wrong. */
+  String report() {
+    StringBuilder text = new StringBuilder(table.title()).append(": ");
+    text.append(rows.size()).append(rows.size() == 1 ? " row is good" : " rows are good");
+    text.append(complaints.isEmpty() ? ", nothing is wrong." : ".");
+    complaints.forEach(c -> text.append('\n').append(c));
+    return text.toString();
+  }
+
+  boolean isUseful() {
+    return !rows.isEmpty();
+  }
+
+  void write() throws Exception {
+    table.replace(rows);
+  }
+}
