@@ -75,9 +75,9 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
    */
   private static final class Search {
     private static final int DIGITS = 9;
-    private static final int LISTED_LOADS = 10;
+    private static final int LISTED_LOADS = 8;
     private static final int EFFORT_OF_A_STEP = 20;
-    private static final long EFFORT_OF_PACKING = 10_000_000;
+    private static final long EFFORT_OF_A_TRY = 5_000_000;
     private static final long MOST_EFFORT = 600_000_000;
     private static final long MOST_EFFORT_OF_MANY = 60_000_000;
 
@@ -195,16 +195,19 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
       return b == 0 ? a : gcd(b, a % b);
     }
 
-    /** First packs the legs one after the other, then spreads the loads. */
+    /** Spreads the loads, then packs the legs one after the other, then searches to the end. */
     void run() {
-      fullestFirst = true;
-      effortLeft = EFFORT_OF_PACKING;
-      place(0, 0);
-      fullestFirst = false;
-      effortLeft = amps.length <= PROVEN_LOADS ? MOST_EFFORT : MOST_EFFORT_OF_MANY;
-      place(0, 0);
+      search(false, EFFORT_OF_A_TRY);
+      search(true, EFFORT_OF_A_TRY);
+      search(false, amps.length <= PROVEN_LOADS ? MOST_EFFORT : MOST_EFFORT_OF_MANY);
       proven = effortLeft > 0 || isGoodEnough();
       even();
+    }
+
+    private void search(boolean packs, long effort) {
+      fullestFirst = packs;
+      effortLeft = effort;
+      place(0, 0);
     }
 
     /**
@@ -212,9 +215,9 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
      * that lowers the sum of squares.
      */
     private void even() {
-      long[] carried = taken.clone();
+      long[] legs = taken.clone();
       for (int i = 0; i < best.length; i++) {
-        add(carried, best[i], amps[i]);
+        add(legs, best[i], amps[i]);
       }
       boolean changed = true;
       while (changed) {
@@ -222,33 +225,33 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
         for (int i = 0; i < best.length; i++) {
           for (int set = 1; set < 1 << legCount; set++) {
             if (Integer.bitCount(set) == span[i]) {
-              changed |= improves(carried, i, set, -1);
+              changed |= improves(legs, i, set, -1);
             }
           }
           for (int other = i + 1; other < best.length; other++) {
-            changed |= span[i] == span[other] && improves(carried, i, best[other], other);
+            changed |= span[i] == span[other] && improves(legs, i, best[other], other);
           }
         }
       }
     }
 
     /** Moves load i to the set, and the other one (if any) to the set of i, if that is better. */
-    private boolean improves(long[] carried, int i, int set, int other) {
+    private boolean improves(long[] legs, int i, int set, int other) {
       int from = best[i];
       if (from == set) {
         return false;
       }
-      long[] moved = carried.clone();
+      long[] moved = legs.clone();
       add(moved, from, -amps[i]);
       add(moved, set, amps[i]);
       if (other >= 0) {
         add(moved, set, -amps[other]);
         add(moved, from, amps[other]);
       }
-      if (highest(moved, (1 << legCount) - 1) > bestHighest || squares(moved) >= squares(carried)) {
+      if (highest(moved, (1 << legCount) - 1) > bestHighest || squares(moved) >= squares(legs)) {
         return false;
       }
-      System.arraycopy(moved, 0, carried, 0, legCount);
+      System.arraycopy(moved, 0, legs, 0, legCount);
       best[i] = set;
       if (other >= 0) {
         best[other] = from;
@@ -351,11 +354,11 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
       if (found >= 0) {
         best = choice.clone();
         rest.choices(found, best);
-        long[] carried = leg.clone();
+        long[] legs = leg.clone();
         for (int i = placed; i < best.length; i++) {
-          add(carried, best[i], amps[i]);
+          add(legs, best[i], amps[i]);
         }
-        bestHighest = LongStream.of(carried).max().orElse(0);
+        bestHighest = LongStream.of(legs).max().orElse(0);
       }
     }
 
