@@ -17,6 +17,10 @@ public final class GensetFunctions {
 
   static final Group GROUP = new Group("GENSET", "generator");
 
+  private static final String AT_THE_SET =
+      "Neutral and earth as the set's system needs, never two sources on one bus without a"
+          + " changeover; its short-circuit current is small and brief: rely on the RCD";
+
   private static final Parameter<Double> START =
       Parameters.notNegative(
           "start_watts", "Watts of all that draws at the worst starting moment", Unit.WATT);
@@ -92,7 +96,7 @@ public final class GensetFunctions {
           .gives(Unit.KILOVOLT_AMPERE, "Nameplate needed")
           .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
           .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
-          .caution("On three phases give 3 × the watts of the busiest leg")
+          .caution("On three phases give 3 × the watts of the busiest leg. " + AT_THE_SET)
           .refuses(SupplyReason.BEYOND_DERATE)
           .example("=GENSET.KVA(40000;0.96;0)", 50.0)
           .shows(GensetFunctions::derateSteps)
@@ -124,7 +128,7 @@ public final class GensetFunctions {
           .gives(Unit.KILOVOLT_AMPERE, "Size of the set")
           .formula("smallest size ≥ kVA")
           .source("comparison")
-          .caution("A set under 30 % load soots up: do not take one much too large")
+          .caution("A set under 30 % load soots up: do not take one much too large. " + AT_THE_SET)
           .refuses(SupplyReason.NO_SET)
           .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
           .by(a -> Generator.pick(a.get(Parameters.KVA), sizes(a)));
