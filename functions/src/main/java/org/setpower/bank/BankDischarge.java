@@ -3,12 +3,11 @@ package org.setpower.bank;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.setpower.bank.Part.State;
 import org.setpower.base.Refusal;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.pack.Discharge;
 import org.setpower.pack.Load;
-import org.setpower.pack.OpenCircuit;
-import org.setpower.pack.Pack;
 
 /**
  * A bank of unlike packs that feeds a device of constant watts until it goes dark. The job is cut
@@ -34,12 +33,6 @@ public final class BankDischarge {
   private static final double STEP_ERROR = 1e-12;
   private static final long MOST_WORK = 1_000_000;
 
-  private enum State {
-    WAITING,
-    ON,
-    OFF
-  }
-
   private enum Kind {
     NONE,
     LINE_DOWN,
@@ -50,59 +43,6 @@ public final class BankDischarge {
     DARK
   }
 
-  /** Like packs with the same charge: one pack of {@code count} times the Ah. */
-  private static final class Part {
-    final List<Member> members = new ArrayList<>();
-    final Pack pack;
-    final OpenCircuit curve;
-    State state = State.WAITING;
-    double charge;
-    int line;
-    boolean charged;
-    double ohms;
-    double ampHours;
-    private double emptyVolts;
-    private double voltsPerCharge;
-
-    Part(Member first, double temp) {
-      pack = first.at(temp);
-      curve = pack.curve();
-      charge = first.charge();
-      takeLine(curve.segmentBelow(charge));
-      add(first);
-    }
-
-    void add(Member member) {
-      members.add(member);
-      ohms = pack.ohms() / members.size();
-      ampHours = pack.ampHours() * members.size();
-    }
-
-    void takeLine(int taken) {
-      line = taken;
-      double low = curve.chargeAt(taken);
-      voltsPerCharge =
-          pack.cells()
-              * (curve.voltsAt(taken + 1) - curve.voltsAt(taken))
-              / (curve.chargeAt(taken + 1) - low);
-      emptyVolts = pack.cells() * curve.voltsAt(taken) - voltsPerCharge * low;
-    }
-
-    /** V of the open circuit at a charge on the line that the part is on. */
-    double volts(double at) {
-      return emptyVolts + voltsPerCharge * at;
-    }
-
-    double volts() {
-      return volts(charge);
-    }
-
-    /** The charge at which the open circuit has these volts. */
-    double chargeAt(double volts) {
-      return (volts - emptyVolts) / voltsPerCharge;
-    }
-  }
-
   private final List<Part> parts = new ArrayList<>();
   private final Load load;
   private final Joined joined;
@@ -111,16 +51,19 @@ public final class BankDischarge {
   private double hours;
   private long work;
 
-  // what conducts in this leg, and its node
+  /** What conducts in this leg. */
   private Part[] on = {};
-  private double thevenin;
-  private double theveninOhms;
-  private double amps;
-  private double bus;
-  private boolean carries;
+
+  private final Node node;
+
+  /** What ends the leg next, or has ended it, and the part that does. */
+  private Kind nearest = Kind.NONE;
+
+  private Part ended;
 
   private BankDischarge(List<Member> members, Load load, Joined joined, double temp) {
     this.load = load;
+    node = new Node(load);
     this.joined = joined;
     this.temp = temp;
     for (Member member : members) {
@@ -169,7 +112,7 @@ public final class BankDischarge {
 
   private void run() {
     for (Part part : parts) {
-      if (part.charge == 0) {
+      if (part.charge == 0 && joined == Joined.HOT_SWAP) {
         part.state = State.OFF;
         note(part, "empty");
       }
@@ -229,9 +172,6 @@ public final class BankDischarge {
     }
   }
 
-  /** The part whose moment ended the leg. */
-  private Part ended;
-
   /** Lets waiting parts in whose volts lie above the bus, or that the load needs. */
   private void join() {
     conduct();
@@ -243,7 +183,9 @@ public final class BankDischarge {
           next = part;
         }
       }
-      boolean lets = next != null && (joined == Joined.PARALLEL || !carries || next.volts() > bus);
+      boolean lets =
+          next != null
+              && (joined == Joined.PARALLEL || !node.carries() || next.volts() > node.bus());
       if (!lets) {
         break;
       }
@@ -265,23 +207,7 @@ public final class BankDischarge {
     for (int i = 0; i < on.length; i++) {
       charges[i] = on[i].charge;
     }
-    node(charges);
-  }
-
-  private void node(double[] charges) {
-    double conductance = 0;
-    double shortAmps = 0;
-    for (int i = 0; i < on.length; i++) {
-      double ohms = on[i].ohms;
-      conductance += 1 / ohms;
-      shortAmps += on[i].volts(charges[i]) / ohms;
-    }
-    thevenin = shortAmps / conductance;
-    theveninOhms = 1 / conductance;
-    double ohms = theveninOhms + load.leadOhms();
-    carries = on.length > 0 && thevenin >= ConstantWatts.collapseVolts(load.watts(), ohms);
-    amps = ConstantWatts.amps(load.watts(), ohms, thevenin);
-    bus = thevenin - amps * theveninOhms;
+    node.solve(on, charges);
   }
 
   /** Why the device is dark with the packs that are on; null if it is not. */
@@ -289,23 +215,19 @@ public final class BankDischarge {
     if (on.length == 0) {
       return last;
     }
-    return !carries || deviceVolts() < load.cutoffVolts() ? darkWords() : null;
+    return !node.carries() || node.deviceVolts() < load.cutoffVolts() ? darkWords() : null;
   }
 
   private String darkWords() {
-    return (carries && deviceVolts() <= load.cutoffVolts() * (1 + 1e-9)
+    return (node.carries() && node.deviceVolts() <= load.cutoffVolts() * (1 + 1e-9)
             ? Discharge.End.CUT_OFF
             : Discharge.End.COLLAPSE)
         .words();
   }
 
-  private double deviceVolts() {
-    return bus - amps * load.leadOhms();
-  }
-
   private Part atFloor() {
     for (Part part : on) {
-      if (bus < part.pack.floorVolts()) {
+      if (node.bus() < part.pack.floorVolts()) {
         return part;
       }
     }
@@ -336,7 +258,7 @@ public final class BankDischarge {
 
   /** A from each pack of a part. */
   private double eachAmps(Part part) {
-    return (part.volts() - bus) / part.pack.ohms();
+    return (part.volts() - node.bus()) / part.pack.ohms();
   }
 
   /** The packs at the first moment of a hard-parallel bank: those in danger first. */
@@ -459,29 +381,28 @@ public final class BankDischarge {
   }
 
   private void rates(double[] charges, double[] rates) {
-    node(charges);
+    node.solve(on, charges);
     for (int i = 0; i < on.length; i++) {
       Part part = on[i];
-      rates[i] = -(part.volts(charges[i]) - bus) / part.ohms / part.ampHours;
+      rates[i] = -(part.volts(charges[i]) - node.bus()) / part.ohms / part.ampHours;
     }
   }
 
-  private Kind nearest = Kind.NONE;
-
   /** How far it is to the end of the leg: the least of all margins, 0 or less past it. */
   private double margin(double[] charges) {
-    node(charges);
+    node.solve(on, charges);
     double least = Double.POSITIVE_INFINITY;
     double limit = load.cutoffVolts();
     if (limit > 0) {
-      least = consider(least, carries ? (deviceVolts() - limit) / limit : -1, Kind.DARK, null);
+      least =
+          consider(
+              least, node.carries() ? (node.deviceVolts() - limit) / limit : -1, Kind.DARK, null);
     }
-    double collapse = ConstantWatts.collapseVolts(load.watts(), theveninOhms + load.leadOhms());
-    least = consider(least, (thevenin - collapse) / collapse, Kind.DARK, null);
+    least = consider(least, node.aboveCollapse(), Kind.DARK, null);
     for (int i = 0; i < on.length; i++) {
       Part part = on[i];
       double floor = part.pack.floorVolts();
-      least = consider(least, (bus - floor) / floor, Kind.FLOOR, part);
+      least = consider(least, (node.bus() - floor) / floor, Kind.FLOOR, part);
       least = consider(least, charges[i] - part.curve.chargeAt(part.line), Kind.LINE_DOWN, part);
       if (part.line < part.curve.segments() - 1) {
         least =
@@ -489,13 +410,13 @@ public final class BankDischarge {
       }
       if (part.charged) {
         double volts = part.volts(charges[i]);
-        least = consider(least, (bus - volts) / volts, Kind.REVERSES, part);
+        least = consider(least, (node.bus() - volts) / volts, Kind.REVERSES, part);
       }
     }
     for (Part part : parts) {
       if (part.state == State.WAITING) {
         double volts = part.volts();
-        least = consider(least, (bus - volts) / volts, Kind.JOINS, part);
+        least = consider(least, (node.bus() - volts) / volts, Kind.JOINS, part);
       }
     }
     return least;
