@@ -2,6 +2,8 @@ package org.setpower.templates;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.setpower.office.Office;
 
@@ -9,14 +11,34 @@ import org.setpower.office.Office;
 public final class DrawSheets {
   private DrawSheets() {}
 
-  /** Arguments: the packed extension, the folder to draw into. */
+  /**
+   * Arguments: the packed extension, the folder to draw into. Draws nothing where the last drawing
+   * had the same extension and the same declarations.
+   */
   public static void main(String[] arguments) throws IOException {
+    Path extension = Path.of(arguments[0]);
     Path folder = Path.of(arguments[1]);
-    try (Office office = Office.start(Path.of(arguments[0]))) {
+    Path mark = folder.resolve("drawn-from");
+    String inputs = Fingerprint.of(extension) + Fingerprint.of(declarations());
+    if (Files.exists(mark) && Files.readString(mark).equals(inputs)) {
+      return;
+    }
+    Files.deleteIfExists(mark);
+    try (Office office = Office.start(extension)) {
       for (Workbook workbook : Shelf.all()) {
         template(office, workbook, folder.resolve("templates"));
         example(office, workbook, folder.resolve("examples"), System.out);
       }
+    }
+    Files.writeString(mark, inputs);
+  }
+
+  /** The jar or folder that this class and all declarations come from. */
+  private static Path declarations() {
+    try {
+      return Path.of(DrawSheets.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException(e);
     }
   }
 
