@@ -31,8 +31,9 @@ public final class PlanFunctions {
       "rules of a charging cart: full packs only, the one longest on the shelf first; what comes off"
           + " queues for the first free channel; energy balance with PACK.COLD of Li-ion";
   private static final String CAUTION =
-      "A lithium pack below 0 °C warms before it charges: add that to charge_hours. Amps, volts and"
-          + " hot swapping are not checked here";
+      "A lithium pack below 0 °C warms before it charges: add that to charge_hours. A pack that"
+          + " comes off part-used is charged before it goes on again. Amps and volts are not checked"
+          + " here";
 
   private static final Parameter<List<Device>> DEVICES =
       Parameter.of(
