@@ -1,5 +1,7 @@
 package org.setpower.templates;
 
+import java.util.List;
+
 /** A column of a table: in a formula of the same table it stands for the cell of the row. */
 public final class Column extends Item<Column> {
   private int width = 20;
@@ -99,6 +101,11 @@ public final class Column extends Item<Column> {
   /** The rows below this one. */
   public Formula below() {
     return new Part(this, Part.Extent.BELOW);
+  }
+
+  /** The cells of the row from this column to another. */
+  public Formula to(Column last) {
+    return place -> place.layout().rowRange(List.of(this, last), place);
   }
 
   /** The value of this column in the row whose {@code key} is {@code value}. */

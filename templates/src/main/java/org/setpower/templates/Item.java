@@ -10,6 +10,9 @@ import java.util.stream.Stream;
  * @param <T> the kind itself
  */
 public abstract class Item<T extends Item<T>> implements Formula {
+  private static final double FIRST_DAY = 36_526; // 2000-01-01
+  private static final double LAST_DAY = 73_050; // 2099-12-31
+
   private final String heading;
   private final boolean input;
   private Formula formula;
@@ -64,6 +67,10 @@ public abstract class Item<T extends Item<T>> implements Formula {
   /** How values look. */
   public T as(Format how) {
     format = how;
+    if (how.isDate()) { // a bare number that is typed for a date lies outside
+      least = FIRST_DAY;
+      most = LAST_DAY;
+    }
     return self();
   }
 

@@ -11,10 +11,7 @@ public final class Job {
   /** How many days fit. */
   public static final int DAYS = 40;
 
-  public final Field production =
-      Field.input("Production")
-          .help("The title as it stands on the call sheet.")
-          .named("Job_Production");
+  public final Field production;
   public final Field revision =
       Field.input("Revision")
           .number(Format.COUNT, 0, 999)
@@ -76,10 +73,38 @@ public final class Job {
                   Formula.of("Fill in both call and wrap, or neither.")),
               Check.look(calc("{}>{}", coldest, warmest), Formula.of("Coldest is above warmest.")));
 
+  /** A job named by its production. */
+  public Job() {
+    this(
+        Field.input("Production")
+            .help("The title as it stands on the call sheet.")
+            .named("Job_Production"));
+  }
+
+  /** A file that is named by something else than a production. */
+  public Job(Field name) {
+    production = name;
+  }
+
+  /** The first tab of a file without days. */
+  public Tab tabWithoutDays(String title, String lead, Fields... more) {
+    List<Block> blocks = new ArrayList<>(List.of(cells()));
+    blocks.addAll(List.of(more));
+    return Tab.of("Job", lead)
+        .titled(title)
+        .grid(16, 17)
+        .first()
+        .with(blocks.toArray(new Block[0]));
+  }
+
+  private Fields cells() {
+    return Fields.of("The job", production, revision, revised, place, units);
+  }
+
   /** The first tab; {@code more} are the file's own cells. */
   public Tab tab(String title, String lead, Fields... more) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(Fields.of("The job", production, revision, revised, place, units));
+    blocks.add(cells());
     blocks.addAll(List.of(more));
     blocks.add(days);
     return Tab.of("Job", lead).titled(title).first().with(blocks.toArray(new Block[0]));

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -161,9 +162,9 @@ public final class Table extends Rows {
     public String text(Layout.Place place) {
       Deque<Case> cases = new ArrayDeque<>();
       needed().forEach(i -> cases.add(missing(i, place)));
-      inputs().stream()
-          .filter(c -> !c.format().isText())
-          .forEach(c -> cases.add(wrongKind(c, place)));
+      Stream.concat(inputs().stream(), needed().stream().filter(Field.class::isInstance))
+          .forEach(i -> cases.add(i.format().isText() ? unknown(i, place) : wrongKind(i, place)));
+      cases.removeIf(c -> c.when().isEmpty());
       columns.stream()
           .filter(c -> !c.isInput() && !c.saysNothingWhenBlank())
           .forEach(c -> cases.add(unanswered(c, place)));
@@ -206,7 +207,25 @@ public final class Table extends Rows {
         item.text(place) + "=\"\"", quoted("look:Fill in " + item.heading() + where + "."));
   }
 
-  private static Case wrongKind(Column column, Layout.Place place) {
+  /** A word that is not on a closed list; lists of other rows have checks of their own. */
+  private static Case unknown(Item<?> item, Layout.Place place) {
+    if (item.words().isEmpty() || !item.onlyListed()) {
+      return new Case("", "");
+    }
+    String cell = item.text(place);
+    String listed =
+        item.words().stream().map(Table::quoted).collect(Collectors.joining(";", "{", "}"));
+    return new Case(
+        "IF(" + cell + "=\"\";FALSE();ISNA(MATCH(" + cell + ";" + listed + ";0)))",
+        quoted("stop:" + item.error() + on(item, place)));
+  }
+
+  /** Where a cell stands that is not in the row. */
+  private static String on(Item<?> item, Layout.Place place) {
+    return item instanceof Field f ? " See " + place.layout().tab(f).name() + "." : "";
+  }
+
+  private static Case wrongKind(Item<?> column, Layout.Place place) {
     String cell = column.text(place);
     List<String> wrong = new ArrayList<>(List.of("ISTEXT(" + cell + ")"));
     if (!Double.isInfinite(column.least())) {
@@ -217,7 +236,7 @@ public final class Table extends Rows {
     }
     return new Case(
         "IF(" + cell + "=\"\";FALSE();OR(" + String.join(";", wrong) + "))",
-        quoted("stop:" + column.error()));
+        quoted("stop:" + column.error() + on(column, place)));
   }
 
   private static Case unanswered(Column column, Layout.Place place) {
