@@ -1,6 +1,7 @@
 package org.setpower.templates;
 
 import java.util.List;
+import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.lighting.LightingPlan;
 
 /** All files that are shipped. */
@@ -9,6 +10,6 @@ public final class Shelf {
 
   /** The workbooks in the order in which they are offered. */
   public static List<Workbook> all() {
-    return List.of(new LightingPlan());
+    return List.of(new LightingPlan(), new FleetRegister());
   }
 }

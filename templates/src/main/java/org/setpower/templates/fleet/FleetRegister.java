@@ -1,0 +1,211 @@
+package org.setpower.templates.fleet;
+
+import static org.setpower.templates.Formula.calc;
+
+import org.setpower.templates.BarChart;
+import org.setpower.templates.Column;
+import org.setpower.templates.Excerpt;
+import org.setpower.templates.Figure;
+import org.setpower.templates.Figures;
+import org.setpower.templates.Filling;
+import org.setpower.templates.Findings;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Lines;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+import org.setpower.templates.Template;
+import org.setpower.templates.Workbook;
+
+/** Template 5: the fleet register of a rental house. */
+public final class FleetRegister implements Workbook {
+  private static final String SCENARIO = "/org/setpower/templates/scenario/fleet-";
+
+  private final House house = new House();
+  private final Packs packs = new Packs(house);
+  private final Tests tests = new Tests(house, packs);
+  private final Kinds kinds = new Kinds();
+  private final ToDo list = new ToDo(house);
+  private final Papers papers = new Papers(packs);
+  private final Template template;
+
+  /** Declares the register. */
+  public FleetRegister() {
+    packs.declare(tests, kinds, list);
+    kinds.declare(packs);
+    list.declare(packs, tests);
+    template =
+        Template.of("fleet-register", "Fleet register", 1)
+            .stamped(house.job.stamp())
+            .with(
+                house.tab(),
+                packs.tab(),
+                tests.tab(),
+                kinds.tab(),
+                list.tab(),
+                result(),
+                papers.shelfList(),
+                papers.slip(),
+                notes(),
+                Tab.working("Working").with(packs.odd));
+  }
+
+  @Override
+  public Template template() {
+    return template;
+  }
+
+  private Tab result() {
+    Table[] tables = {packs.table, tests.table, kinds.table, list.table};
+    Excerpt stock =
+        Excerpt.of(kinds.table)
+            .column(kinds.kind, 30)
+            .column(kinds.count, 15)
+            .column(kinds.out, 15)
+            .column(kinds.fit, 15)
+            .column(kinds.service, 15)
+            .column(kinds.average, 15)
+            .column(kinds.lowest, 15)
+            .column(kinds.range, 15)
+            .column(kinds.wanted, 15)
+            .column(kinds.buy, 15)
+            .column(kinds.table.status(), 15);
+    Table byKind = stock.rows("By kind", 9);
+    return Tab.of("Result", "One page to print and to talk about. Nothing to fill here.")
+        .grid(12, 15)
+        .portrait()
+        .result()
+        .with(
+            Figures.of("", 3, headlines(tables)),
+            BarChart.bars(
+                "Health by kind",
+                12,
+                "Health",
+                stock.shown(kinds.kind),
+                stock.shown(kinds.average),
+                stock.shown(kinds.lowest)),
+            byKind,
+            Findings.of("What needs a look", 19, tables),
+            cautions());
+  }
+
+  private Figure[] headlines(Table... tables) {
+    Formula health = packs.health.all();
+    return new Figure[] {
+      Figure.of(
+          "To stop for (rows)",
+          Format.COUNT,
+          count("stop", tables),
+          "Nobody goes on before these."),
+      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Figure.of(
+          "Packs (pieces)",
+          Format.COUNT,
+          filled(packs.serial),
+          calc("SUM({})&\" of them out\"", kinds.out.all())),
+      Figure.of(
+          "Fit to go out (pieces)",
+          Format.COUNT,
+          calc("SUM({})", packs.fit.all()),
+          "Kept or watched; the rest stays in."),
+      Figure.of(
+          "Set aside or retire (pieces)",
+          Format.COUNT,
+          calc(
+              "COUNTIF({};\"set aside\")+COUNTIF({};\"retire\")",
+              packs.doNow.all(),
+              packs.doNow.all()),
+          calc("COUNTIF({};\"service\")&\" more in service\"", packs.doNow.all())),
+      Figure.of(
+          "Average health (%)",
+          Format.SHARE,
+          calc("AVERAGE({})", health),
+          calc(
+              "\"lowest \"&ROUND(100*MIN({});1)&\" %: \"&INDEX({};MATCH(MIN({});{};0))",
+              health, packs.serial.all(), health, health)),
+      Figure.of(
+          "Tests not compared (rows)",
+          Format.COUNT,
+          calc("SUMPRODUCT(({}<>\"\")*({}<>\"fit\"))", tests.serial.all(), tests.compare.all()),
+          calc("\"of \"&{}&\" tests\"", filled(tests.serial))),
+      Figure.of(
+          "Tests due (packs)",
+          Format.COUNT,
+          calc("SUM({})", packs.overdue.all()),
+          "No test that counts, or too old."),
+      Figure.of(
+          "To buy (pieces)",
+          Format.COUNT,
+          calc("SUM({})", kinds.buy.all()),
+          "Wanted, less fit and in service.")
+    };
+  }
+
+  private static Formula filled(Column column) {
+    return calc("SUMPRODUCT(({}<>\"\")*1)", column.all());
+  }
+
+  private static Formula count(String word, Table... tables) {
+    StringBuilder pattern = new StringBuilder("0");
+    Object[] parts = new Object[tables.length];
+    for (int i = 0; i < tables.length; i++) {
+      pattern.append("+COUNTIF({};\"").append(word).append("\")");
+      parts[i] = tables[i].status().all();
+    }
+    return calc(pattern.toString(), parts);
+  }
+
+  private static Lines cautions() {
+    return Lines.cautions(
+        "Cautions",
+        "Swollen, dropped or wet is set aside whatever the figures say: outdoors or in a fireproof"
+            + " place, away from people and other packs. It neither flies nor ships as a good pack.",
+        "A good health figure is no proof that a pack is sound: it says what it gave once, on a bench.",
+        "Cycles left are at most: a straight line from new through today. Cells bend down at the end"
+            + " of their life; test again every 50 cycles.",
+        "LFP cells show their spread only when full or nearly empty.");
+  }
+
+  private Tab notes() {
+    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
+        .grid(12, 21)
+        .with(
+            Lines.notes(
+                "How it is judged",
+                "A test counts when it has a date, was made within the temperatures on Job, rested, at"
+                    + " no more than the test load. Of these the newest counts. None is deleted.",
+                "Health is the Wh measured over the Wh on the label; a new pack may be over 100 %.",
+                "Proposed, in this order: set aside (swollen, dropped, wet), retire (health below the"
+                    + " line), service (contacts, label, a drifting cell, no test that counts), watch"
+                    + " (near the line, or below its kind), else keep.",
+                "A pack stands apart when its health lies far from the middle of its kind, measured"
+                    + " with the usual distance there; a kind needs five tested packs.",
+                "Lost in 100 cycles: what was lost since new over the cycles so far, times 100.",
+                "Cost so far: the price over the kWh delivered until today, if it were retired now,"
+                    + " without the electricity."),
+            Lines.notes(
+                "Left out",
+                "Why a pack ages, and what is safe to use: that is for eyes, hands and the maker.",
+                "Self-discharge on the shelf, and charge lost in the cold."),
+            Lines.notes(
+                "Where the figures come from",
+                "Cycles left, packs that stand apart, cell spread, cost of a kWh: see FLEET and HIRE in"
+                    + " the handbook; each page names its source.",
+                "The limits on Job are common practice of rental houses, not a standard."));
+  }
+
+  @Override
+  public void fill(Filling filling) {
+    filling
+        .fields(FleetRegister.class, SCENARIO + "job.csv")
+        .rows(kinds.table, FleetRegister.class, SCENARIO + "kinds.csv")
+        .rows(packs.table, FleetRegister.class, SCENARIO + "packs.csv")
+        .rows(tests.table, FleetRegister.class, SCENARIO + "tests.csv")
+        .rows(list.table, FleetRegister.class, SCENARIO + "todo.csv");
+  }
+
+  @Override
+  public String exampleTitle() {
+    return "The Salt Road – fleet register";
+  }
+}
