@@ -19,7 +19,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
 
 /**
  * Where a document mentions our functions: in a formula itself, or through a name that expands to
@@ -28,8 +27,8 @@ import org.setpower.sheet.FunctionSpec;
 final class Mentions {
   private final Book book;
   private final List<XNamedRanges> lists = new ArrayList<>();
-  private final Pattern pattern;
-  private final Set<String> names;
+  private final Set<String> names = new LinkedHashSet<>();
+  private Pattern named;
 
   Mentions(Book book) throws Exception {
     this.book = book;
@@ -37,38 +36,17 @@ final class Mentions {
     for (XSpreadsheet sheet : book.all()) {
       lists.add(Uno.as(XNamedRanges.class, Uno.get(sheet, "NamedRanges")));
     }
-    Pattern functions = functions();
-    Set<String> ours = new LinkedHashSet<>();
-    Pattern all = functions;
-    for (Set<String> more = namesIn(all); ours.addAll(more); more = namesIn(all)) {
-      all = Pattern.compile(functions.pattern() + "|" + words(ours), Pattern.CASE_INSENSITIVE);
+    while (names.addAll(namesOfOurs())) {
+      String any = names.stream().map(Pattern::quote).collect(Collectors.joining("|"));
+      named = Pattern.compile("(?<![\\w.])(?:" + any + ")(?![\\w.(])", Pattern.CASE_INSENSITIVE);
     }
-    names = ours;
-    pattern = all;
   }
 
-  private static Pattern functions() {
-    String shown =
-        Catalogue.all().stream()
-            .map(FunctionSpec::name)
-            .map(Pattern::quote)
-            .collect(Collectors.joining("|"));
-    return Pattern.compile(
-        Pattern.quote(OurCall.PREFIX) + "|(?<![\\w.])(?:" + shown + ")\\s*\\(",
-        Pattern.CASE_INSENSITIVE);
-  }
-
-  private static String words(Set<String> names) {
-    String any = names.stream().map(Pattern::quote).collect(Collectors.joining("|"));
-    return "(?<![\\w.])(?:" + any + ")(?![\\w.(])";
-  }
-
-  private Set<String> namesIn(Pattern mention) throws Exception {
+  private Set<String> namesOfOurs() throws Exception {
     Set<String> found = new LinkedHashSet<>();
     for (XNamedRanges list : lists) {
       for (String name : list.getElementNames()) {
-        XNamedRange range = Uno.as(XNamedRange.class, list.getByName(name));
-        if (mention.matcher(range.getContent()).find()) {
+        if (in(Uno.as(XNamedRange.class, list.getByName(name)).getContent())) {
           found.add(name.toUpperCase(Locale.ROOT));
         }
       }
@@ -78,7 +56,7 @@ final class Mentions {
 
   /** Whether a formula uses a function of ours, itself or through a name. */
   boolean in(String formula) {
-    return pattern.matcher(formula).find();
+    return OurCall.mentionedIn(formula) || (named != null && named.matcher(formula).find());
   }
 
   /** Takes away the names, conditional formats and input rules that mention us. */
@@ -96,6 +74,12 @@ final class Mentions {
     }
   }
 
+  /** Formulas of conditional formats come as users write them. */
+  private boolean asShown(String formula) {
+    String upper = formula.toUpperCase(Locale.ROOT);
+    return in(formula) || Catalogue.all().stream().anyMatch(f -> upper.contains(f.name() + "("));
+  }
+
   private void clearFormats(XSpreadsheet sheet) throws Exception {
     XConditionalFormats all =
         Uno.as(XConditionalFormats.class, Uno.get(sheet, "ConditionalFormats"));
@@ -111,7 +95,7 @@ final class Mentions {
       XPropertySet entry = Uno.as(XPropertySet.class, entries.getByIndex(i));
       for (String formula : new String[] {"Formula1", "Formula2"}) {
         if (entry.getPropertySetInfo().hasPropertyByName(formula)
-            && in(String.valueOf(Uno.get(entry, formula)))) {
+            && asShown(String.valueOf(Uno.get(entry, formula)))) {
           return true;
         }
       }

@@ -3,8 +3,13 @@ package org.setpower.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.sheet.ConditionOperator;
 import com.sun.star.sheet.FillDirection;
+import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XCellSeries;
+import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSheetConditionalEntries;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
 import com.sun.star.util.XProtectable;
@@ -126,6 +131,29 @@ class CopyIT {
     assertThat(UnoRuntime.queryInterface(XProtectable.class, copy.sheet()).isProtected()).isTrue();
     copy.close();
     assertThat(content(file("ods"))).doesNotContainIgnoringCase("setpower.functions");
+  }
+
+  @Test
+  void formats_and_input_rules_that_mention_us_are_taken_away() throws Exception {
+    String condition = DROP.substring(1) + "(\"2.5 mm²\";10;16)>1";
+    Object formats = Uno.get(sheet.range("A1:A2"), "ConditionalFormat");
+    UnoRuntime.queryInterface(XSheetConditionalEntries.class, formats)
+        .addNew(
+            new PropertyValue[] {
+              Uno.property("Operator", ConditionOperator.FORMULA),
+              Uno.property("Formula1", condition),
+              Uno.property("StyleName", "Accent 1")
+            });
+    sheet.style("A1:A2", "ConditionalFormat", formats);
+    Object rule = Uno.get(sheet.range("B1:B2"), "Validation");
+    Uno.set(rule, "Type", ValidationType.CUSTOM);
+    XSheetCondition custom = UnoRuntime.queryInterface(XSheetCondition.class, rule);
+    custom.setOperator(ConditionOperator.FORMULA);
+    custom.setFormula1(condition);
+    sheet.style("B1:B2", "Validation", rule);
+    copy("ods,xlsx");
+    assertThat(content(file("ods"))).doesNotContainIgnoringCase("setpower.functions");
+    assertThat(content(file("xlsx"))).doesNotContainIgnoringCase("setpower.functions");
   }
 
   @Test
