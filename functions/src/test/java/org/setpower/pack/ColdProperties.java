@@ -1,0 +1,38 @@
+package org.setpower.pack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/** The cold takes, warmth gives nothing back. */
+class ColdProperties {
+  @Provide
+  Arbitrary<Double> temperatures() {
+    return Arbitraries.doubles().between(-20, 50);
+  }
+
+  @Property(tries = 300)
+  void colder_is_never_better(
+      @ForAll("temperatures") double one, @ForAll("temperatures") double other) {
+    double cold = Math.min(one, other);
+    double warm = Math.max(one, other);
+    Chemistry li = Chemistry.LI_ION;
+    assertThat(Cold.energyLeft(li, cold)).isLessThanOrEqualTo(Cold.energyLeft(li, warm));
+    assertThat(Cold.chargeLeft(li, cold)).isLessThanOrEqualTo(Cold.chargeLeft(li, warm));
+    assertThat(Cold.resistance(li, cold)).isGreaterThanOrEqualTo(Cold.resistance(li, warm));
+  }
+
+  /** A fast discharge keeps no more of its energy than a slow one of its charge. */
+  @Property(tries = 300)
+  void shares_stay_between_0_and_1(@ForAll("temperatures") double temp) {
+    double energy = Cold.energyLeft(Chemistry.LI_ION, temp);
+    double charge = Cold.chargeLeft(Chemistry.LI_ION, temp);
+    assertThat(energy).isPositive().isLessThanOrEqualTo(charge);
+    assertThat(charge).isLessThanOrEqualTo(1);
+    assertThat(Cold.resistance(Chemistry.LI_ION, temp)).isGreaterThanOrEqualTo(1);
+  }
+}
