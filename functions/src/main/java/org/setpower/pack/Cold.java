@@ -1,5 +1,6 @@
 package org.setpower.pack;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -34,6 +35,35 @@ public final class Cold {
     return read(Tables.RESISTANCE, chemistry, temp);
   }
 
+  /**
+   * The figures that {@link #energyLeft} lies between: the nearest colder and the nearest warmer
+   * temperature of the table, or the one that is met.
+   */
+  public static List<Measured> measuredAround(Chemistry chemistry, double temp) {
+    List<Measured> all =
+        Tables.rows(chemistry, "energy").stream()
+            .map(r -> new Measured(r.number("temp"), r.number("ratio"), r.source(), r.basis()))
+            .toList();
+    List<Measured> around = new ArrayList<>();
+    for (Measured m : all) {
+      if (m.temp() <= temp) {
+        around.clear();
+      }
+      around.add(m);
+      if (m.temp() >= temp) {
+        break;
+      }
+    }
+    return List.copyOf(around);
+  }
+
+  /**
+   * A figure of the table.
+   *
+   * @param ratio share of the energy left
+   */
+  public record Measured(double temp, double ratio, String source, String basis) {}
+
   private static double read(
       Map<Chemistry, PiecewiseLine> table, Chemistry chemistry, double temp) {
     PiecewiseLine line = table.get(chemistry);
@@ -56,12 +86,7 @@ public final class Cold {
     private static Map<Chemistry, PiecewiseLine> of(String quantity) {
       Map<Chemistry, PiecewiseLine> lines = new EnumMap<>(Chemistry.class);
       for (Chemistry chemistry : Chemistry.values()) {
-        List<Facts.Row> rows =
-            ROWS.stream()
-                .filter(r -> r.text("chemistry").equals(chemistry.word()))
-                .filter(r -> r.text("quantity").equals(quantity))
-                .sorted(Comparator.comparingDouble(r -> r.number("temp")))
-                .toList();
+        List<Facts.Row> rows = rows(chemistry, quantity);
         if (!rows.isEmpty()) {
           lines.put(
               chemistry,
@@ -71,6 +96,15 @@ public final class Cold {
         }
       }
       return lines;
+    }
+
+    /** The rows of a table from cold to warm. */
+    static List<Facts.Row> rows(Chemistry chemistry, String quantity) {
+      return ROWS.stream()
+          .filter(r -> r.text("chemistry").equals(chemistry.word()))
+          .filter(r -> r.text("quantity").equals(quantity))
+          .sorted(Comparator.comparingDouble(r -> r.number("temp")))
+          .toList();
     }
   }
 }

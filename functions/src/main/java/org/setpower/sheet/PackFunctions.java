@@ -1,6 +1,7 @@
 package org.setpower.sheet;
 
 import java.util.List;
+import org.setpower.base.Numbers;
 import org.setpower.base.Refusal;
 import org.setpower.base.Step;
 import org.setpower.base.Unit;
@@ -69,6 +70,18 @@ public final class PackFunctions {
                   + " No credit for self-heating.")
           .refuses(PackReason.NO_COLD_DATA, PackReason.TOO_HOT)
           .example("=PACK.COLD(\"Li-ion\";-10)", 0.7378)
+          .shows(
+              a ->
+                  Cold.measuredAround(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)).stream()
+                      .map(
+                          m ->
+                              new Step(
+                                  "",
+                                  "at " + Numbers.words(m.temp()) + " °C",
+                                  m.ratio(),
+                                  Unit.SHARE,
+                                  m.basis() + ": " + m.source()))
+                      .toList())
           .by(a -> Cold.energyLeft(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)));
 
   public static final FunctionSpec RUNTIME =

@@ -2,8 +2,10 @@ package org.setpower.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -34,5 +36,29 @@ class ColdProperties {
     assertThat(energy).isPositive().isLessThanOrEqualTo(charge);
     assertThat(charge).isLessThanOrEqualTo(1);
     assertThat(Cold.resistance(Chemistry.LI_ION, temp)).isGreaterThanOrEqualTo(1);
+  }
+
+  @Property(tries = 300)
+  void a_share_lies_between_the_figures_that_are_shown(@ForAll("temperatures") double temp) {
+    List<Cold.Measured> around = Cold.measuredAround(Chemistry.LI_ION, temp);
+    assertThat(around).hasSizeBetween(1, 2);
+    assertThat(Cold.energyLeft(Chemistry.LI_ION, temp))
+        .isBetween(around.get(0).ratio(), around.get(around.size() - 1).ratio());
+    if (around.size() == 2) {
+      assertThat(temp).isBetween(around.get(0).temp(), around.get(1).temp());
+    }
+  }
+
+  @Example
+  void a_measured_temperature_is_shown_alone() {
+    assertThat(Cold.measuredAround(Chemistry.LI_ION, -10))
+        .singleElement()
+        .satisfies(m -> assertThat(m.ratio()).isEqualTo(0.7378));
+    assertThat(Cold.measuredAround(Chemistry.LI_ION, 40))
+        .singleElement()
+        .satisfies(m -> assertThat(m.temp()).isEqualTo(25));
+    assertThat(Cold.measuredAround(Chemistry.LI_ION, -6))
+        .extracting(Cold.Measured::temp)
+        .containsExactly(-10.0, 0.0);
   }
 }
