@@ -71,7 +71,7 @@ public final class Generator {
     }
     gaps.forEach(System.err::println);
     if (release && !gaps.isEmpty()) {
-      throw new IllegalStateException("a release needs all texts translated");
+      throw new IllegalStateException("a release needs all texts: " + String.join("; ", gaps));
     }
     return translations;
   }
