@@ -330,6 +330,18 @@ public final class PackFunctions {
     Discharge.Moment last = discharge.at(discharge.endCharge());
     return List.of(
         new Step(
+            "",
+            "share of the charge that the cold leaves, slowly drawn",
+            Cold.chargeLeft(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            Unit.SHARE,
+            "measured cells"),
+        new Step(
+            "",
+            "times the resistance at 25 °C",
+            Cold.resistance(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            Unit.NONE,
+            "measured cells"),
+        new Step(
             "Q",
             "charge between 0 and 100 % at this temperature",
             pack.ampHours(),

@@ -206,7 +206,7 @@ public final class Parameters {
   public static final Parameter<Chemistry> CHEMISTRY =
       Parameter.of(
           "chemistry",
-          "\"Li-ion\", \"LFP\", \"NiMH\" or \"lead\"",
+          "Chemistry of the cells: \"Li-ion\", \"LFP\", \"NiMH\" or \"lead\"",
           Unit.NONE,
           SINGLE,
           Readers.word(Chemistry.class));
@@ -318,7 +318,7 @@ public final class Parameters {
   public static final Parameter<Joined> JOINED =
       Parameter.of(
           "joined",
-          "\"hot-swap\" (ideal diodes) or \"parallel\" (hard)",
+          "How the packs are joined: \"hot-swap\" (ideal diodes) or \"parallel\" (hard)",
           Unit.NONE,
           SINGLE,
           Readers.word(Joined.class));
