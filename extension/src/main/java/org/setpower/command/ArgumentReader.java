@@ -1,11 +1,9 @@
 package org.setpower.command;
 
 import com.sun.star.sheet.FormulaToken;
-import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XFormulaParser;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
-import com.sun.star.uno.AnyConverter;
 import com.sun.star.uno.Exception;
 
 /** Reads what a formula passes to our functions, as the office would pass it. */
@@ -50,20 +48,12 @@ final class ArgumentReader implements AutoCloseable {
     if (cells > MOST_CELLS) {
       throw new Sorry("it has " + cells + " cells, too many for a function");
     }
-    Object[][] data = Uno.as(XCellRangeData.class, book.range(at)).getDataArray();
-    for (int r = 0; r < data.length; r++) {
-      for (int c = 0; c < data[r].length; c++) {
-        if (AnyConverter.isVoid(data[r][c])) {
-          throw new Sorry(Book.words(at.StartColumn + c, at.StartRow + r) + " in it is in error");
-        }
-      }
-    }
-    return data;
+    return Values.of(book.range(at));
   }
 
   private Object workedOut(FormulaToken... tokens) throws Exception {
     if (scratch == null) {
-      scratch = new Scratch(book, book.sheet(base.Sheet), opcodes);
+      scratch = new Scratch(book, opcodes);
     }
     return scratch.value(references.fixed(tokens));
   }

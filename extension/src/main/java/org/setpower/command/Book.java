@@ -1,7 +1,10 @@
 package org.setpower.command;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNamed;
+import com.sun.star.document.XDocumentProperties;
+import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XCellAddressable;
@@ -109,6 +112,15 @@ record Book(XComponent document) {
 
   static List<CellRangeAddress> ranges(XSheetCellRanges ranges) {
     return List.of(ranges.getRangeAddresses());
+  }
+
+  /** Whether it was made from one of our templates, which note that in the document. */
+  boolean isFromTemplate() {
+    XDocumentProperties properties =
+        Uno.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
+    return Uno.as(XPropertySet.class, properties.getUserDefinedProperties())
+        .getPropertySetInfo()
+        .hasPropertyByName("Set Power template");
   }
 
   XMultiServiceFactory factory() {

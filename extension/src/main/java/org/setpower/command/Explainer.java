@@ -141,8 +141,8 @@ final class Explainer {
     Asked asked = ask(call, cell);
     explanation.add(function.name(), function.sentence() + ".");
     if (asked.steps.isEmpty()) {
-      explanation.add("What went in", given(function, asked.arguments));
       explainFault(function, asked, explanation);
+      explanation.add("What went in", given(function, asked.arguments));
     } else {
       int inputs = function.parameters().size();
       explanation.add("What went in", inputs(asked, inputs));

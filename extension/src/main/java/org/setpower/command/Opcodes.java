@@ -11,13 +11,13 @@ import com.sun.star.uno.Exception;
 /** The numbers under which the office keeps the words of formulas. */
 final class Opcodes {
   final int external;
-  final int open;
-  final int close;
-  final int separator;
-  final int rows;
-  final int columns;
   final int missing;
   final int spaces;
+  final FormulaToken open;
+  final FormulaToken close;
+  final FormulaToken separator;
+  final FormulaToken rows;
+  final FormulaToken columns;
 
   Opcodes(Book book) throws Exception {
     XFormulaOpCodeMapper mapper =
@@ -29,11 +29,11 @@ final class Opcodes {
     FormulaOpCodeMapEntry[] special =
         mapper.getAvailableMappings(FormulaLanguage.ODFF, FormulaMapGroup.SPECIAL);
     external = mapper.getOpCodeExternal();
-    open = words[0].OpCode;
-    close = words[1].OpCode;
-    separator = words[2].OpCode;
-    rows = words[3].OpCode;
-    columns = words[4].OpCode;
+    open = words[0];
+    close = words[1];
+    separator = words[2];
+    rows = words[3];
+    columns = words[4];
     missing = special[FormulaMapGroupSpecialOffset.MISSING].Token.OpCode;
     spaces = special[FormulaMapGroupSpecialOffset.SPACES].Token.OpCode;
   }

@@ -32,7 +32,7 @@ record OurCall(FunctionSpec function, List<FormulaToken[]> arguments, boolean is
     List<OurCall> calls = new ArrayList<>();
     for (int i = 0; i + 1 < tokens.length; i++) {
       Optional<FunctionSpec> ours = named(tokens[i], opcodes);
-      if (ours.isPresent() && tokens[i + 1].OpCode == opcodes.open) {
+      if (ours.isPresent() && tokens[i + 1].OpCode == opcodes.open.OpCode) {
         List<FormulaToken[]> arguments = new ArrayList<>();
         int end = split(tokens, i + 2, opcodes, arguments);
         calls.add(new OurCall(ours.get(), arguments, i == 0 && end == tokens.length));
@@ -62,11 +62,11 @@ record OurCall(FunctionSpec function, List<FormulaToken[]> arguments, boolean is
     int i = start;
     for (; i < tokens.length; i++) {
       int opcode = tokens[i].OpCode;
-      if (opcode == opcodes.open) {
+      if (opcode == opcodes.open.OpCode) {
         depth++;
-      } else if (opcode == opcodes.close && depth-- == 0) {
+      } else if (opcode == opcodes.close.OpCode && depth-- == 0) {
         break;
-      } else if (opcode == opcodes.separator && depth == 0) {
+      } else if (opcode == opcodes.separator.OpCode && depth == 0) {
         arguments.add(Arrays.copyOfRange(tokens, from, i));
         from = i + 1;
       }

@@ -7,7 +7,6 @@ import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.XArrayFormulaTokens;
 import com.sun.star.sheet.XCellRangeAddressable;
-import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XFormulaTokens;
 import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
@@ -17,6 +16,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XModifiable;
+import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -34,19 +34,47 @@ final class Scratch implements AutoCloseable {
   private final XUndoManager undo;
   private final boolean wasModified;
   private final boolean hidden;
+  private final boolean unlocked;
   private final int lastRow;
   private final int lastColumn;
 
-  Scratch(Book book, XSpreadsheet sheet, Opcodes opcodes) throws Exception {
-    this.sheet = sheet;
+  Scratch(Book book, Opcodes opcodes) throws Exception {
     this.opcodes = opcodes;
     document = Uno.as(XModifiable.class, book.document());
     wasModified = document.isModified();
     undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+    XSpreadsheet open = open(book);
+    unlocked = open == null;
+    sheet = unlocked ? lockedByTemplate(book) : open;
     hidden = hide();
+    if (unlocked) {
+      Uno.as(XProtectable.class, sheet).unprotect("");
+    }
     CellRangeAddress all = Uno.as(XCellRangeAddressable.class, sheet).getRangeAddress();
     lastRow = all.EndRow;
     lastColumn = all.EndColumn;
+  }
+
+  /** A sheet that is not protected; null if there is none. */
+  private static XSpreadsheet open(Book book) throws Exception {
+    for (XSpreadsheet sheet : book.all()) {
+      if (!Uno.as(XProtectable.class, sheet).isProtected()) {
+        return sheet;
+      }
+    }
+    return null;
+  }
+
+  /**
+   * The first sheet, to be unlocked for a moment. Only in documents made from our templates, whose
+   * sheets are protected in the usual way and without password: what else a user allowed on a
+   * protected sheet cannot be read, so it could not be put back.
+   */
+  private static XSpreadsheet lockedByTemplate(Book book) throws Exception {
+    if (!book.isFromTemplate()) {
+      throw new Sorry("every sheet is protected, so that it cannot be worked out here");
+    }
+    return book.sheet(0);
   }
 
   private boolean hide() {
@@ -60,6 +88,9 @@ final class Scratch implements AutoCloseable {
 
   /** The value of an expression: Double, String, or Object[][]; a {@link Sorry} if it has none. */
   Object value(FormulaToken... expression) throws Exception {
+    if (Uno.as(XProtectable.class, sheet).isProtected()) {
+      throw new Sorry("every sheet is protected with a password");
+    }
     int rows = size(opcodes.rows, expression);
     int columns = size(opcodes.columns, expression);
     if ((long) rows * columns > MOST_CELLS) {
@@ -78,30 +109,34 @@ final class Scratch implements AutoCloseable {
         return Values.of(first);
       }
       Uno.as(XArrayFormulaTokens.class, area).setArrayTokens(expression);
-      return Uno.as(XCellRangeData.class, area).getDataArray();
+      return Values.of(area);
     } finally {
       Uno.as(XSheetOperation.class, area).clearContents(CellFlags.FORMULA);
     }
   }
 
-  private int size(int word, FormulaToken... expression) throws Exception {
+  private int size(FormulaToken word, FormulaToken... expression) throws Exception {
     List<FormulaToken> asked = new ArrayList<>();
-    asked.add(new FormulaToken(word, null));
-    asked.add(new FormulaToken(opcodes.open, null));
+    asked.add(word);
+    asked.add(opcodes.open);
     asked.addAll(Arrays.asList(expression));
-    asked.add(new FormulaToken(opcodes.close, null));
-    XCell cell = sheet.getCellByPosition(lastColumn, lastRow);
+    asked.add(opcodes.close);
+    XCellRange last = sheet.getCellRangeByPosition(lastColumn, lastRow, lastColumn, lastRow);
+    XCell cell = last.getCellByPosition(0, 0);
     if (cell.getType() != CellContentType.EMPTY) {
       return 1;
     }
-    Uno.as(XFormulaTokens.class, cell).setTokens(asked.toArray(FormulaToken[]::new));
+    Uno.as(XArrayFormulaTokens.class, last).setArrayTokens(asked.toArray(FormulaToken[]::new));
     int size = cell.getError() == 0 ? (int) cell.getValue() : 1;
-    cell.setFormula("");
+    Uno.as(XSheetOperation.class, last).clearContents(CellFlags.FORMULA);
     return Math.max(1, size);
   }
 
   @Override
   public void close() throws Exception {
+    if (unlocked && !Uno.as(XProtectable.class, sheet).isProtected()) {
+      Uno.as(XProtectable.class, sheet).protect("");
+    }
     if (hidden) {
       undo.leaveUndoContext();
     } else {

@@ -1,8 +1,13 @@
 package org.setpower.command;
 
 import com.sun.star.sheet.FormulaResult;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.table.CellContentType;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.uno.AnyConverter;
 import com.sun.star.uno.Exception;
 
 /** Values of cells as functions get them. */
@@ -15,6 +20,20 @@ final class Values {
       throw new Sorry("it is in error itself (" + Book.shown(cell) + ")");
     }
     return isText(cell) ? Book.shown(cell) : (Object) cell.getValue();
+  }
+
+  /** The values of a range; a {@link Sorry} if one is in error. */
+  static Object[][] of(XCellRange range) throws Exception {
+    Object[][] data = Uno.as(XCellRangeData.class, range).getDataArray();
+    CellRangeAddress at = Uno.as(XCellRangeAddressable.class, range).getRangeAddress();
+    for (int r = 0; r < data.length; r++) {
+      for (int c = 0; c < data[r].length; c++) {
+        if (AnyConverter.isVoid(data[r][c])) {
+          throw new Sorry(Book.words(at.StartColumn + c, at.StartRow + r) + " in it is in error");
+        }
+      }
+    }
+    return data;
   }
 
   static boolean isText(XCell cell) throws Exception {

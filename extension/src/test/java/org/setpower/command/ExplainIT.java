@@ -3,9 +3,12 @@ package org.setpower.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.sun.star.beans.XPropertyContainer;
+import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
+import com.sun.star.util.XProtectable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -73,6 +76,42 @@ class ExplainIT {
     String[] before = undoTitles();
     explain("D1");
     assertThat(undoTitles()).isEqualTo(before);
+  }
+
+  @Test
+  void expressions_that_give_a_block_are_worked_out_whole() {
+    for (int r = 1; r <= 3; r++) {
+      sheet.text("A" + r, "2.5 mm²").put("B" + r, 10.0 * r).put("C" + r, 16);
+    }
+    sheet.array("D1:D3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1:A3;B1:B3*2;C1:C3)");
+    assertThat(explain("D2")).contains("length = 40 m", "row 2, column 1 of B1:B3*2");
+    assertThat(sheet.data("XFB1048574:XFD1048576"))
+        .isDeepEqualTo(new Object[][] {{"", "", ""}, {"", "", ""}, {"", "", ""}});
+  }
+
+  @Test
+  void a_protected_sheet_stays_as_it_is() throws com.sun.star.uno.Exception {
+    sheet.text("A1", "2.5 mm²").put("B1", 10);
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16)");
+    XProtectable lock = UnoRuntime.queryInterface(XProtectable.class, sheet.sheet());
+    lock.protect("");
+    assertThat(explain("D1")).contains("every sheet is protected");
+    Object properties =
+        UnoRuntime.queryInterface(XDocumentPropertiesSupplier.class, sheet.document())
+            .getDocumentProperties()
+            .getUserDefinedProperties();
+    UnoRuntime.queryInterface(XPropertyContainer.class, properties)
+        .addProperty("Set Power template", (short) 0, "lighting 1");
+    unmodified();
+    assertThat(explain("D1")).contains("length = 20 m");
+    assertThat(lock.isProtected()).isTrue();
+    assertThat(undoTitles()).isEmpty();
+    Sheet.named(sheet.document(), "Open one");
+    assertThat(explain("D1")).contains("length = 20 m");
+    lock.unprotect("");
+    lock.protect("secret");
+    assertThat(explain("D1")).contains("length = 20 m");
+    lock.unprotect("secret");
   }
 
   @Test
