@@ -24,6 +24,7 @@ import org.setpower.base.Refusal;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 import org.setpower.sheet.LiteralCall;
+import org.setpower.templates.Shelf;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -116,7 +117,8 @@ class HandbookTest {
   @Test
   void every_template_has_its_page() {
     String contents = texts.get(FOLDER.resolve("index.html"));
-    for (String title : TEMPLATES) {
+    Stream<String> shipped = Shelf.all().stream().map(w -> w.template().title());
+    for (String title : Stream.concat(TEMPLATES.stream(), shipped).toList()) {
       assertThat(contents).contains(">" + title + "</a>");
     }
   }
