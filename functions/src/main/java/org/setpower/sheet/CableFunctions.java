@@ -162,7 +162,7 @@ public final class CableFunctions {
           .caution(
               "A loaded cable on its drum is a common way to burn it. \"feeder\" is for single cores"
                   + " that do not touch, never for multi-core. Parallel cables: the rating stays that"
-                  + " of one")
+                  + " of one; the NEC allows them for power from 1/0 AWG only")
           .refuses(
               CableReason.NO_RATING,
               CableReason.TOO_HOT,
@@ -272,7 +272,9 @@ public final class CableFunctions {
           .gives(Unit.OHM, "Loop at 20 °C")
           .formula("source + L·(R line + R earth)")
           .source("IEC 60364-4-41; resistances as in CABLE.RESISTANCE at 20 °C")
-          .caution("A planning figure: it replaces no measurement")
+          .caution(
+              "A planning figure: a competent person measures loop, polarity, earth continuity, RCD"
+                  + " trip and insulation")
           .refuses(CableReason.NO_RESISTANCE)
           .example("=CABLE.LOOP(\"2.5 mm²\";50;0.35)", 1.148)
           .by(

@@ -33,7 +33,9 @@ public final class FleetFunctions {
           .gives(Unit.SHARE, "Health")
           .formula("measured_wh / rated_wh")
           .source("the definition of health in this workbook")
-          .caution("A test in the cold or at a high load reads low: compare like with like")
+          .caution(
+              "A test in the cold or at a high load reads low: compare like with like. Swollen,"
+                  + " dropped or wet is set aside whatever the figure says")
           .refuses(FleetReason.OVER_RATING)
           .example("=FLEET.HEALTH(250;294)", 0.8503)
           .by(a -> Ageing.health(a.get(MEASURED_WH), a.get(RATED_WH)));

@@ -24,7 +24,8 @@ public final class LoadFunctions {
           .source("identities of alternating current")
           .caution(
               "Steady current: the inrush of LED drivers and motors is not in it. For a pack use the"
-                  + " cut-off volts: the current is highest when it is nearly empty")
+                  + " cut-off volts: the current is highest when it is nearly empty. Many drivers"
+                  + " leak to earth: keep that under 30 % of the RCD's rating, no function checks it")
           .example("=LOAD.AMPS(1600;230;\"1PH\";0.98)", 7.0985)
           .by(
               a ->
