@@ -1,5 +1,6 @@
 package org.setpower.flight;
 
+import java.util.List;
 import org.setpower.base.Word;
 
 /** Whose rules are asked. */
@@ -21,7 +22,7 @@ public enum RuleBook implements Word {
   }
 
   @Override
-  public java.util.List<String> alsoWritten() {
-    return this == ICAO ? java.util.List.of("IATA") : java.util.List.of("FAA", "USA");
+  public List<String> alsoWritten() {
+    return this == ICAO ? List.of("IATA") : List.of("FAA", "USA");
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.setpower.base.Refusal;
 
@@ -88,6 +89,6 @@ public final class HireDays {
 
   /** A kind of day as it is compared: case and outer spaces do not matter. */
   public static String plain(String kind) {
-    return kind.strip().toLowerCase(java.util.Locale.ROOT);
+    return kind.strip().toLowerCase(Locale.ROOT);
   }
 }

@@ -45,12 +45,18 @@ public final class CheapestMix {
   /**
    * A kind of pack to choose from.
    *
+   * @param row its place in the list, from 1
    * @param cabinLimit how many a person may take into the cabin; infinite for no limit. Options
    *     with the same or a lower limit count together, as the rules of the air do: with 2 and 20,
    *     at most 2 of the first kind and 20 in all
    */
   public record Option(
-      double wattHours, double maxWatts, double kilograms, double price, double cabinLimit) {}
+      int row,
+      double wattHours,
+      double maxWatts,
+      double kilograms,
+      double price,
+      double cabinLimit) {}
 
   /**
    * What the mix must do.

@@ -1,5 +1,6 @@
 package org.setpower.sheet;
 
+import java.util.Arrays;
 import java.util.List;
 import org.setpower.base.BaseReason;
 import org.setpower.base.Refusal;
@@ -105,9 +106,17 @@ public final class Parameter<T> {
     return reader.read(name, raw);
   }
 
-  /** Left out, or an empty text where leaving out is allowed. */
+  /** Left out, or an empty text or range where leaving out is allowed. */
   private boolean isOmitted(Object raw) {
-    return raw == null || (optional && raw instanceof String s && s.isBlank());
+    return raw == null || (optional && isBlank(raw));
+  }
+
+  private boolean isBlank(Object raw) {
+    if (raw instanceof Object[][] range) {
+      return shape == Shape.RANGE
+          && Arrays.stream(range).flatMap(Arrays::stream).allMatch(c -> c == null || isBlank(c));
+    }
+    return raw instanceof String s && s.isBlank();
   }
 
   /** The input as the first lines of a working show it. */

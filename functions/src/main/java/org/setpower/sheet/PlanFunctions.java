@@ -280,6 +280,7 @@ public final class PlanFunctions {
         Table.of(name, raw, "Wh", "max_watts", "kg", "price", "cabin_limit").filledRows()) {
       options.add(
           new CheapestMix.Option(
+              row.number(),
               Require.above(row.nameOf(0), figure(row, 0), 0),
               Require.above(row.nameOf(1), figure(row, 1), 0),
               figure(row, 2),
@@ -313,12 +314,13 @@ public final class PlanFunctions {
 
   private static Object[][] mix(Arguments a) {
     double[] need = a.get(HOURS_WH);
+    List<CheapestMix.Option> options = a.get(OPTIONS);
     int[] mix =
         CheapestMix.of(
-            a.get(OPTIONS), new CheapestMix.Job(need[0], need[1], a.get(MAX_KG), a.get(PEOPLE)));
+            options, new CheapestMix.Job(need[0], need[1], a.get(MAX_KG), a.get(PEOPLE)));
     Object[][] rows = new Object[mix.length][];
     for (int i = 0; i < mix.length; i++) {
-      rows[i] = new Object[] {i + 1.0, (double) mix[i]};
+      rows[i] = new Object[] {(double) options.get(i).row(), (double) mix[i]};
     }
     return rows;
   }

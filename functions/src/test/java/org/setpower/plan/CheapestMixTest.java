@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -34,7 +35,7 @@ class CheapestMixTest {
                 Arbitraries.of(0.0, 1.0, 2.0, 20.0, Double.POSITIVE_INFINITY))
             .as(
                 (wh, w, kg, price, limit) ->
-                    new CheapestMix.Option(wh, w, kg / 10.0, price, limit));
+                    new CheapestMix.Option(1, wh, w, kg / 10.0, price, limit));
     Arbitrary<CheapestMix.Job> job =
         Combinators.combine(
                 Arbitraries.integers().between(0, 900),
@@ -136,6 +137,7 @@ class CheapestMixTest {
                   i -> {
                     double wh = 90 + random.nextInt(1200);
                     return new CheapestMix.Option(
+                        1,
                         wh,
                         wh * (1 + random.nextInt(4)),
                         Math.round(wh * (6 + random.nextInt(4)) / 100) / 10.0,
@@ -182,8 +184,7 @@ class CheapestMixTest {
     return solution.group(1).equals("o") ? Double.valueOf(solution.group(2)) : null;
   }
 
-  private static String sum(
-      Question q, java.util.function.ToDoubleFunction<CheapestMix.Option> of) {
+  private static String sum(Question q, ToDoubleFunction<CheapestMix.Option> of) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < q.options.size(); i++) {
       text.append(String.format(Locale.ROOT, " + %.6f n%d", of.applyAsDouble(q.options.get(i)), i));

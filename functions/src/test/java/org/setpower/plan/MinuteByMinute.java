@@ -2,6 +2,8 @@ package org.setpower.plan;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.TreeMap;
@@ -38,7 +40,7 @@ final class MinuteByMinute {
     int[] held = new int[n];
     int[] darkSince = new int[n];
     boolean[] begun = new boolean[n];
-    java.util.Arrays.fill(darkSince, -1);
+    Arrays.fill(darkSince, -1);
     for (int now = 0; now < mains.length; now++) {
       for (Slot s : List.copyOf(charging)) {
         if (s.left == 0) {
@@ -83,8 +85,7 @@ final class MinuteByMinute {
       }
       // Those that are dark longest first, then this minute's by row.
       List<Integer> order = new ArrayList<>(wanting.subList(0, waited));
-      order.sort(
-          java.util.Comparator.comparingInt((Integer i) -> darkSince[i]).thenComparing(i -> i));
+      order.sort(Comparator.comparingInt((Integer i) -> darkSince[i]).thenComparing(i -> i));
       List<Integer> fresh = new ArrayList<>(wanting.subList(waited, wanting.size()));
       fresh.sort(null);
       order.addAll(fresh);
