@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import java.util.List;
 import org.setpower.templates.fleet.FleetRegister;
+import org.setpower.templates.flight.FlightList;
 import org.setpower.templates.lighting.LightingPlan;
 
 /** All files that are shipped. */
@@ -10,6 +11,6 @@ public final class Shelf {
 
   /** The workbooks in the order in which they are offered. */
   public static List<Workbook> all() {
-    return List.of(new LightingPlan(), new FleetRegister());
+    return List.of(new LightingPlan(), new FleetRegister(), new FlightList());
   }
 }

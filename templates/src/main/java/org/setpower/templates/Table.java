@@ -63,7 +63,7 @@ public final class Table extends Rows {
   }
 
   /** How many lines a row shows on a tab with a grid. */
-  Table tall(int shown) {
+  public Table tall(int shown) {
     lines = shown;
     return this;
   }

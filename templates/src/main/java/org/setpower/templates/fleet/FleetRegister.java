@@ -84,9 +84,9 @@ public final class FleetRegister implements Workbook {
                 stock.shown(kinds.kind),
                 stock.shown(kinds.average),
                 stock.shown(kinds.lowest)),
-            byKind,
-            Findings.of("What needs a look", 19, tables),
-            cautions());
+            byKind)
+        .newPage(Findings.of("What needs a look", 19, tables))
+        .with(cautions());
   }
 
   private Figure[] headlines(Table... tables) {

@@ -1,0 +1,304 @@
+package org.setpower.templates.flight;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
+
+import org.setpower.sheet.FlightFunctions;
+import org.setpower.templates.BarChart;
+import org.setpower.templates.Column;
+import org.setpower.templates.Excerpt;
+import org.setpower.templates.Figure;
+import org.setpower.templates.Figures;
+import org.setpower.templates.Filling;
+import org.setpower.templates.Findings;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Lines;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+import org.setpower.templates.Template;
+import org.setpower.templates.Workbook;
+
+/** Template 6: the flight packing list of whoever flies. */
+public final class FlightList implements Workbook {
+  private static final String SCENARIO = "/org/setpower/templates/scenario/flight-";
+
+  private final Trip trip = new Trip();
+  private final Flights flights = new Flights();
+  private final Packs packs = new Packs(trip);
+  private final Carry carry = new Carry(trip);
+  private final Freight freight = new Freight(trip);
+  private final OtherDays otherDays = new OtherDays();
+  private final Template template;
+
+  /** Declares the list. */
+  public FlightList() {
+    flights.declare(packs);
+    packs.declare(flights, carry, freight);
+    carry.declare(flights, packs);
+    freight.declare(packs);
+    template =
+        Template.of("flight-packing-list", "Flight packing list", 1)
+            .stamped(trip.job.stamp())
+            .with(
+                trip.tab(),
+                flights.tab(),
+                packs.tab(),
+                carry.tab(),
+                freight.tab(),
+                otherDays.tab(),
+                result(),
+                cards(),
+                notes());
+  }
+
+  @Override
+  public Template template() {
+    return template;
+  }
+
+  private Tab result() {
+    Table[] tables = {flights.table, packs.table, carry.table, freight.table};
+    Excerpt ofFlights =
+        Excerpt.of(flights.table)
+            .column(flights.date, 45)
+            .column(flights.from, 15)
+            .column(flights.to, 15)
+            .column(flights.airline, 30)
+            .column(flights.over, 15)
+            .column(flights.reference, 30)
+            .column(flights.answered, 30);
+    Excerpt ofPacks =
+        Excerpt.of(packs.table)
+            .column(packs.kind, 30)
+            .column(packs.energy, 15)
+            .column(packs.quantity, 15)
+            .column(packs.taken, 15)
+            .column(packs.cargo, 15)
+            .column(packs.road, 15)
+            .column(packs.left, 15)
+            .column(packs.verdict, 30)
+            .column(packs.most, 15)
+            .column(packs.table.status(), 15);
+    Excerpt rules = Excerpt.of(packs.table).column(packs.kind, 30).column(packs.rule, 150);
+    return Tab.of("Result", "To show at the counter. Nothing to fill here.")
+        .grid(12, 15)
+        .portrait()
+        .result()
+        .with(
+            Figures.of("", 3, headlines(tables)),
+            ofPacks.rows("The packs", 9),
+            BarChart.bars(
+                "Where the packs go",
+                9,
+                "Pieces",
+                ofPacks.shown(packs.kind),
+                ofPacks.shown(packs.taken),
+                ofPacks.shown(packs.cargo),
+                ofPacks.shown(packs.road),
+                ofPacks.shown(packs.left)))
+        .newPage(Findings.of("What needs a look", 9, tables))
+        .with(
+            cautions(),
+            ofFlights.rows("The flights and the airlines' answers", 4),
+            rules.rows("The rule for each, on the day of the last flight", 6).tall(4));
+  }
+
+  private Figure[] headlines(Table... tables) {
+    return new Figure[] {
+      Figure.of(
+          "To stop for (rows)",
+          Format.COUNT,
+          count("stop", tables),
+          "Nobody goes on before these."),
+      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Figure.of(
+          "Travellers (people)",
+          Format.COUNT,
+          calc("{}", trip.travellers),
+          calc(
+              "\"the rules alone ask for \"&{}",
+              call(
+                  FlightFunctions.PEOPLE,
+                  packs.energy.all(),
+                  packs.spares.all(),
+                  calc("INDEX({};1)", flights.rules.all()),
+                  calc("MAX({})", flights.date.all())))),
+      Figure.of(
+          "Packs by hand (pieces)",
+          Format.COUNT,
+          calc("SUM({})", packs.taken.all()),
+          calc(
+              "SUMIFS({};{};\"over 100 Wh\")&\" of them over 100 Wh\"",
+              packs.taken.all(),
+              packs.sort.all())),
+      Figure.of(
+          "By cargo (pieces)",
+          Format.COUNT,
+          calc("SUM({})", packs.cargo.all()),
+          calc(
+              "IF(SUM({})=0;\"\";\"at most \"&ROUND(100*MIN({});0)&\" % charged\")",
+              packs.cargo.all(), freight.limit.all())),
+      Figure.of(
+          "By road (pieces)",
+          Format.COUNT,
+          calc("SUM({})", packs.road.all()),
+          calc(
+              "ROUND(SUMIFS({};{};\"road\");1)&\" \"&{}",
+              freight.kilograms.all(),
+              freight.way.all(),
+              trip.job.masses())),
+      Figure.of(
+          "Left over (pieces)",
+          Format.COUNT,
+          calc("SUM({})", packs.left.all()),
+          "Must be 0: nothing forgotten, nothing twice."),
+      Figure.of(
+          "To take out before cargo (Wh)",
+          Format.WHOLE,
+          calc("SUM({})", freight.outAll.all()),
+          calc(
+              "IF(COUNT({})=0;\"\";\"at most \"&ROUND(MAX({});1)&\" Wh of a pack\")",
+              freight.out.all(),
+              freight.out.all())),
+      Figure.of(
+          "Full after arrival (h)",
+          Format.ONE,
+          calc("IF(COUNT({})=0;\"–\";MAX({}))", freight.hoursAll.all(), freight.hoursAll.all()),
+          calc(
+              "IF(COUNTIF({};\"cargo\")=0;\"\";\"hand over cargo by \"&TEXT(MINIFS({};{};\"cargo\");\"d"
+                  + " mmm\"))",
+              freight.way.all(),
+              freight.by.all(),
+              freight.way.all()))
+    };
+  }
+
+  private static Formula count(String word, Table... tables) {
+    StringBuilder pattern = new StringBuilder("0");
+    Object[] parts = new Object[tables.length];
+    for (int i = 0; i < tables.length; i++) {
+      pattern.append("+COUNTIF({};\"").append(word).append("\")");
+      parts[i] = tables[i].status().all();
+    }
+    return calc(pattern.toString(), parts);
+  }
+
+  private Tab cards() {
+    Column traveller = Column.result("Traveller").as(Format.COUNT).mayBeBlank().wide(20);
+    Column number = Column.working("No.");
+    number.by(calc("ROWS({})", number.above()));
+    traveller.by(calc("IF(COUNTIF({};{})=0;\"\";{})", carry.traveller.all(), number, number));
+    Column what =
+        Column.result("Carries in the cabin", carry.words.where(carry.traveller, traveller))
+            .mayBeBlank()
+            .wide(70);
+    Column pieces =
+        Column.result(
+                "Pieces",
+                calc("SUMIFS({};{};{})", carry.pieces.all(), carry.traveller.all(), traveller))
+            .as(Format.COUNT)
+            .mayBeBlank()
+            .wide(20);
+    Column over =
+        Column.result(
+                "Over 100 Wh",
+                calc(
+                    "SUMIFS({};{};{};{};\"over 100 Wh\")",
+                    carry.pieces.all(),
+                    carry.traveller.all(),
+                    traveller,
+                    carry.sort.all()))
+            .as(Format.COUNT)
+            .mayBeBlank()
+            .wide(20);
+    Column mass =
+        Column.result(
+                "Packs weigh",
+                calc("SUMIFS({};{};{})", carry.packMass.all(), carry.traveller.all(), traveller))
+            .unit(trip.job.masses())
+            .as(Format.ONE)
+            .mayBeBlank()
+            .wide(24);
+    Column say =
+        Column.result(
+                "At the counter",
+                calc(
+                    "IF({}=\"\";\"\";\"Spare packs for our own camera work, in the cabin, terminals"
+                        + " covered one by one.\"&IF({}>0;\" Over 100 Wh: the airlines agreed in"
+                        + " writing, see Result.\";\"\"))",
+                    traveller,
+                    or(over, 0)))
+            .mayBeBlank()
+            .wide(110);
+    return Tab.of(
+            "Cards",
+            "A card for each traveller: print, cut along the lines, carry it with the boarding pass.")
+        .with(Table.of("Cards", 20).columns(traveller, what, pieces, over, mass, say, number));
+  }
+
+  private static Lines cautions() {
+    return Lines.cautions(
+        "Cautions",
+        "The people at the counter, the airline and the countries decide: ask early and in writing."
+            + " This page helps them to say yes; it is no permission.",
+        "Spares go in the cabin, never in the hold, not even when a bag is taken at the gate: take"
+            + " them out first.",
+        "Terminals covered one by one. Damaged, swollen, wet or recalled packs never fly.",
+        "Only what the traveller uses, nothing for sale. Packs bolted into one block count together.",
+        "Cargo is declared by a trained shipper; packs shipped alone go on cargo aircraft only.",
+        "By road packs are dangerous goods too (UN 3480, UN 3481): ask the transport office what holds"
+            + " for your own use.");
+  }
+
+  private Tab notes() {
+    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
+        .grid(12, 21)
+        .with(
+            Lines.notes(
+                "How it is reckoned",
+                "The Wh on the label decide, up to 100, over 100 to 160, over 160. The strictest of all"
+                    + " flights counts, and the fewest of the rules and the airlines' answers.",
+                "Until an airline that must agree has answered, none of that kind is counted to go by hand.",
+                "A label that cannot be read counts as none; a damaged pack as damaged, whatever else"
+                    + " is filled in.",
+                "Packs sent ahead are counted as there at the end of the day of arrival, and charge in"
+                    + " turns on the channels on Job. The share of charge is of the rated Wh: the gauge"
+                    + " of an aged pack reads higher.",
+                "Without cells in series and resistance the charging hours take 0.3/Ah ohms a cell."),
+            Lines.notes(
+                "Left out",
+                "Rules of single airlines and countries; limits on mass of cargo packages; insurance.",
+                "By sea. By road the papers of the transport office."),
+            Lines.notes(
+                "Where the figures come from",
+                calc(
+                    "\"Rules held here: in force since \"&TEXT(MAX({});\"yyyy-mm-dd\")&IF(COUNT({})=0;\"\";\","
+                        + " edition until \"&TEXT(MIN({});\"yyyy-mm-dd\"))&\". Ask for a newer edition.\"",
+                    flights.since.all(),
+                    flights.until.all(),
+                    flights.until.all()),
+                "ICAO Technical Instructions and the IATA regulations after them; 49 CFR 175.10 and"
+                    + " 173.185: document, edition and date stand in the rule on Result and at FLIGHT"
+                    + " in the handbook.",
+                "Whether a power bank over 100 Wh may fly since 27 March 2026 is not confirmed: the sheet"
+                    + " says ask the airline."));
+  }
+
+  @Override
+  public void fill(Filling filling) {
+    filling
+        .fields(FlightList.class, SCENARIO + "job.csv")
+        .rows(flights.table, FlightList.class, SCENARIO + "flights.csv")
+        .rows(packs.table, FlightList.class, SCENARIO + "packs.csv")
+        .rows(carry.table, FlightList.class, SCENARIO + "carry.csv")
+        .rows(freight.table, FlightList.class, SCENARIO + "freight.csv")
+        .rows(otherDays.table, FlightList.class, SCENARIO + "other-days.csv");
+  }
+
+  @Override
+  public String exampleTitle() {
+    return "The Salt Road – flight packing list";
+  }
+}

@@ -1,0 +1,111 @@
+package org.setpower.templates.flight;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.Formula.say;
+
+import org.setpower.sheet.FlightFunctions;
+import org.setpower.templates.Check;
+import org.setpower.templates.Column;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+
+/** The flights of the trip and what the airlines answered; the strictest counts. */
+final class Flights {
+  static final int ROOM = 12;
+
+  final Column date =
+      Column.input("Date").as(Format.DATE).needed().wide(32).help("Day of departure, local.");
+  final Column from = Column.input("From").wide(24).help("Airport of departure.");
+  final Column to = Column.input("To").wide(24).help("Airport of arrival.");
+  final Column airline =
+      Column.input("Airline that flies it")
+          .needed()
+          .wide(36)
+          .help("The one that flies, not the one that sold the ticket: \"operated by\".");
+  final Column rules =
+      Column.input("Rules")
+          .oneOf("ICAO", "US")
+          .needed()
+          .wide(16)
+          .help(
+              "ICAO for most of the world; US for flights from, to and within the United States.");
+  final Column over =
+      answer("Over 100 Wh", "packs over 100 Wh. 0: none. Blank: no answer yet").wide(20);
+  final Column small =
+      answer("To 100 Wh", "packs up to 100 Wh. Blank: as many as the rules allow").wide(20);
+  final Column banks =
+      answer("Power banks", "power banks. Blank: as many as the rules allow").wide(20);
+  final Column reference =
+      Column.input("Reference").wide(36).help("Mail, number or booking note; bring it printed.");
+  final Column answered =
+      Column.input("Answered on").as(Format.DAY).wide(26).help("The day of the answer.");
+
+  final Column since = Column.result("Rules since").as(Format.DATE).wide(32);
+  final Column until = Column.result("Edition until").as(Format.DATE).mayBeBlank().wide(32);
+  final Column rule = Column.working("Rule over 100 Wh");
+  final Column none = Column.working("No answer", Formula.of("")).inBlankRowsToo();
+
+  final Table table = Table.of("Flights", ROOM);
+
+  private static Column answer(String heading, String what) {
+    return Column.input(heading)
+        .unit("a person")
+        .number(Format.COUNT, 0, 1000)
+        .help("The airline's answer: how many a person may take of " + what + ".");
+  }
+
+  void declare(Packs packs) {
+    rule.by(call(FlightFunctions.RULE, 150, "spare", "Li-ion", rules, date));
+    since.by(day(1));
+    until.by(day(2));
+    table
+        .columns(
+            date, from, to, airline, rules, over, small, banks, reference, answered, since, until,
+            rule, none)
+        .called(airline)
+        .checks(
+            Check.stop(
+                calc("{}>{}", answered, date),
+                Formula.of("The answer is dated after the flight: correct one of the two.")),
+            Check.look(
+                calc(
+                    "AND({}=\"\";COUNTIF({};\"over 100 Wh\")>0;{}<>\"\")",
+                    or(over, ""),
+                    packs.sort.all(),
+                    date),
+                say(
+                    "No answer yet: ask {} in writing how many packs over 100 Wh a person may"
+                        + " take.",
+                    airline)),
+            Check.look(
+                calc(
+                    "AND({}<>\"\";OR({}=\"\";{}=\"\"))",
+                    or(over, ""),
+                    or(reference, ""),
+                    or(answered, "")),
+                Formula.of("Note reference and day of the answer: the counter will ask for it.")),
+            Check.look(
+                calc("{}<{}", until, date),
+                say(
+                    "The edition of the rules held here ends on {}: ask {} what has changed since.",
+                    until,
+                    airline)));
+  }
+
+  /** A date that the sentence of the rule names. */
+  private Formula day(int number) {
+    return calc("DATEVALUE(REGEX({};\"[0-9]{4}-[0-9]{2}-[0-9]{2}\";;" + number + "))", rule);
+  }
+
+  Tab tab() {
+    return Tab.of(
+            "Flights",
+            "Every flight of the trip, also those that change planes. Ask the airlines early and in"
+                + " writing; no answer counts as none. The strictest flight counts for all.")
+        .with(table);
+  }
+}

@@ -1,0 +1,77 @@
+package org.setpower.templates.flight;
+
+import static org.setpower.templates.Formula.calc;
+
+import org.setpower.templates.Field;
+import org.setpower.templates.Fields;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Job;
+import org.setpower.templates.Tab;
+
+/** What holds for the whole trip. */
+final class Trip {
+  final Job job = new Job();
+
+  final Field travellers =
+      Field.input("Travellers")
+          .number(Format.COUNT, 1, 99)
+          .is(1)
+          .help("How many of you carry packs. They are numbered 1, 2, 3; no names here.")
+          .named("Job_Travellers");
+  final Field bag =
+      Field.input("Hand luggage, at most")
+          .number(Format.ONE, 0.1, 200)
+          .help("A bag, by the airline that allows least. Blank: not compared.");
+  final Field neededOn =
+      Field.input("Full by")
+          .as(Format.DATE)
+          .help("The first day on which packs sent ahead must be charged.")
+          .named("Job_Full_by");
+  final Field neededAt =
+      Field.input("Full at")
+          .as(Format.TIME)
+          .is(7.0 / 24)
+          .help("The unit call of that day: 07:00.")
+          .named("Job_Full_at");
+  final Field channels =
+      Field.input("Charger channels there")
+          .number(Format.COUNT, 1, 999)
+          .is(4)
+          .help("How many packs charge at a time where you arrive.");
+  final Field amps =
+      Field.input("Charge current, all in use")
+          .unit("A")
+          .number(Format.ONE, 0.1, 200)
+          .is(3)
+          .help("On the charger: amps of one channel while all are in use.");
+  final Field air =
+      Field.input("Where they are charged")
+          .number(Format.WHOLE, -40, 140)
+          .is(20)
+          .help("Temperature of the packs there, 20 °C is 68 °F. Below freezing: warm them first.");
+
+  Trip() {
+    bag.unit(job.masses());
+    air.unit(job.degrees());
+  }
+
+  /** The temperature at the chargers in °C. */
+  Formula airCelsius() {
+    return job.celsius(air);
+  }
+
+  /** The moment at which packs must be full. */
+  Formula needed() {
+    return calc("({}+{})", neededOn, neededAt);
+  }
+
+  Tab tab() {
+    return job.tabWithoutDays(
+        "Flight packing list",
+        "Which packs fly, with whom, and how the rest gets there. Fill the yellow cells: this page,"
+            + " then Flights, Packs, Carry, and Cargo, road; show Result at the counter.",
+        Fields.of("The trip", travellers, bag),
+        Fields.of("Packs sent ahead", neededOn, neededAt, channels, amps, air));
+  }
+}
