@@ -99,10 +99,8 @@ public final class FlightList implements Workbook {
                 ofPacks.shown(packs.road),
                 ofPacks.shown(packs.left)))
         .newPage(Findings.of("What needs a look", 9, tables))
-        .with(
-            cautions(),
-            ofFlights.rows("The flights and the airlines' answers", 4),
-            rules.rows("The rule for each, on the day of the last flight", 6).tall(4));
+        .with(cautions(), ofFlights.rows("The flights and the airlines' answers", 4).tall(2))
+        .newPage(rules.rows("The rule for each, on the day of the last flight", 8).tall(5));
   }
 
   private Figure[] headlines(Table... tables) {

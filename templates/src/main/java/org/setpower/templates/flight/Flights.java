@@ -92,7 +92,7 @@ final class Flights {
                 calc("{}<{}", until, date),
                 say(
                     "The edition of the rules held here ends on {}: ask {} what has changed since.",
-                    until,
+                    calc("TEXT({};\"d mmm yyyy\")", until),
                     airline)));
   }
 
