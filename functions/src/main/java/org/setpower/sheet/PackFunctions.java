@@ -153,9 +153,10 @@ public final class PackFunctions {
   private static final String CURVE_CAUTION =
       "milliohms is the pack today under a sustained load: take 1.5 times a 10 s pulse figure; a"
           + " 1 kHz meter reads far too low. No credit for self-heating. Against measured Li-ion"
-          + " cells: within 5 % from 15 to 45 °C, within 10 % at 0 °C up to 1C; in deeper cold one in"
-          + " four gave far less, so test your packs there. For lead well above its rated current use the shorter of this and PACK.PEUKERT. Where the watt-hours are known"
-          + " too, use the shorter of this and PACK.RUNTIME.";
+          + " cells: within 5 % from 15 to 45 °C, within 10 % at 0 °C up to 1C; in deeper cold one"
+          + " in four gave far less, so test your packs there. For lead well above its rated"
+          + " current use the shorter of this and PACK.PEUKERT. Where the watt-hours are known too,"
+          + " use the shorter of this and PACK.RUNTIME.";
   private static final PackReason[] CURVE_REASONS = {
     PackReason.DOES_NOT_START,
     PackReason.NOTHING_TO_USE,
