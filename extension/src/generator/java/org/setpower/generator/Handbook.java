@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -218,36 +219,37 @@ final class Handbook {
 
   /** Every page as a section; what leads to another page leads to its section. */
   private static Page onOnePage(Map<String, Page> pages) {
+    Map<String, Page> shown = new LinkedHashMap<>(pages);
+    shown.remove("words.html");
     StringBuilder body = new StringBuilder();
-    pages.forEach(
+    shown.forEach(
         (name, page) -> {
-          if (name.equals("words.html")) {
-            return;
-          }
           String here = section(name);
           String text =
               ANCHOR.matcher(page.body()).replaceAll(m -> " id=\"" + here + "-" + m.group(1) + "\"");
           text =
               ADDRESS
                   .matcher(text)
-                  .replaceAll(
-                      m -> {
-                        String to =
-                            m.group(1).isEmpty()
-                                ? here
-                                : section(
-                                    Path.of(name)
-                                        .resolveSibling(m.group(1))
-                                        .normalize()
-                                        .toString());
-                        return "href=\"#" + to + (m.group(2) == null ? "" : "-" + m.group(2)) + "\"";
-                      });
+                  .replaceAll(m -> "href=\"" + within(shown.keySet(), name, m) + "\"");
           body.append("<section id=\"" + here + "\">\n").append(text).append("</section>\n");
         });
     return new Page("Set Power Sheets: the handbook", body.toString());
   }
 
+  /** Where a link of a page leads on the one page. */
+  private static String within(Set<String> shown, String from, MatchResult link) {
+    String to =
+        link.group(1).isEmpty()
+            ? from
+            : Path.of(from).resolveSibling(link.group(1)).normalize().toString().replace('\\', '/');
+    String anchor = link.group(2);
+    if (!shown.contains(to)) {
+      return to + (anchor == null ? "" : "#" + anchor);
+    }
+    return "#" + section(to) + (anchor == null ? "" : "-" + anchor);
+  }
+
   private static String section(String file) {
-    return file.replace(".html", "").replace('/', '-').replace('\\', '-');
+    return file.replace(".html", "").replace('/', '-');
   }
 }

@@ -58,14 +58,15 @@ class HandbookTest {
 
   @Test
   void every_link_leads_somewhere() {
+    Map<Path, Set<String>> anchors = new TreeMap<>();
+    pages.forEach((file, page) -> anchors.put(file, anchors(page)));
     List<String> dead = new ArrayList<>();
     for (Map.Entry<Path, Document> page : pages.entrySet()) {
       for (Element a : elements(page.getValue(), "a")) {
         String[] to = a.getAttribute("href").split("#", 2);
         Path file =
             to[0].isEmpty() ? page.getKey() : page.getKey().resolveSibling(to[0]).normalize();
-        if (!pages.containsKey(file)
-            || (to.length > 1 && !anchors(pages.get(file)).contains(to[1]))) {
+        if (!pages.containsKey(file) || (to.length > 1 && !anchors.get(file).contains(to[1]))) {
           dead.add(page.getKey() + ": " + a.getAttribute("href"));
         }
       }
