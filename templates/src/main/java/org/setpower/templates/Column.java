@@ -93,7 +93,11 @@ public final class Column extends Item<Column> {
     return new Part(this, Part.Extent.ALL);
   }
 
-  /** The heading and the rows above this one. */
+  /**
+   * The heading and the rows above this one. A column may hand values down through its own rows
+   * above; do not lead that way through a second column of plain arithmetic, which Calc reckons as
+   * a whole and then finds a circle.
+   */
   public Formula above() {
     return new Part(this, Part.Extent.ABOVE);
   }

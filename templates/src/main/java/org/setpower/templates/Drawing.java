@@ -13,6 +13,7 @@ import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellSeries;
 import com.sun.star.sheet.XDatabaseRanges;
 import com.sun.star.sheet.XNamedRanges;
@@ -28,6 +29,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XProtectable;
+import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -45,6 +47,7 @@ public final class Drawing {
   private static final int PRINTED_WHEN_EMPTY = 25;
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int GRID_GAP = 280;
+  private static final int FILTER_BUTTON = 480;
   private static final int HEADING_LINE = 420;
   private static final double LETTERS_PER_MM = 0.58; // of 10 pt, on the safe side
 
@@ -88,6 +91,7 @@ public final class Drawing {
     Uno.set(document, "MatchWholeCell", true);
     Uno.set(document, "IgnoreCase", true);
     XModel model = Uno.as(XModel.class, document);
+    Uno.as(XCalculatable.class, document).enableAutomaticCalculation(false);
     model.lockControllers();
     makeTabs();
     template.tabs().forEach(this::draw);
@@ -126,8 +130,8 @@ public final class Drawing {
 
   private void write(Tab tab, int column, int row, String text, String style) {
     XCellRange cell = range(tab, column, row, 1, 1);
-    Uno.tell(() -> cell.getCellByPosition(0, 0).setFormula(asText(text)));
     Uno.set(cell, "CellStyle", style);
+    Uno.tell(() -> cell.getCellByPosition(0, 0).setFormula(asText(text)));
   }
 
   /** A text that would be read as something else is marked as text. */
@@ -257,6 +261,7 @@ public final class Drawing {
       height(tab, row, 150 + headingLines(rows) * HEADING_LINE);
     } else {
       Uno.set(line, "OptimalHeight", true);
+      height(tab, row, (int) Uno.get(line, "Height") + FILTER_BUTTON);
     }
   }
 
@@ -483,6 +488,15 @@ public final class Drawing {
     }
   }
 
+  /**
+   * Recalculates everything; until now nothing was, as every cell that is written would cost one.
+   */
+  void calculate() {
+    XCalculatable calculation = Uno.as(XCalculatable.class, document);
+    calculation.calculateAll();
+    calculation.enableAutomaticCalculation(true);
+  }
+
   /** Notes that the first rows of a table have been filled, so that they are printed. */
   void filled(Rows rows, int count) {
     filled.put(rows, count);
@@ -490,6 +504,7 @@ public final class Drawing {
 
   /** Print areas, frozen panes, protection: the last step before storing. */
   public void finish() {
+    calculate();
     XController controller = Uno.as(XModel.class, document).getCurrentController();
     XSpreadsheetView view = Uno.as(XSpreadsheetView.class, controller);
     for (Tab tab : template.tabs()) {
@@ -503,6 +518,14 @@ public final class Drawing {
       }
     }
     view.setActiveSheet(sheet(template.tabs().get(0)));
+    template.fields().stream()
+        .filter(Item::isInput)
+        .findFirst()
+        .map(layout::spot)
+        .ifPresent(
+            s ->
+                Uno.as(XSelectionSupplier.class, controller)
+                    .select(range(s.tab(), s.column(), s.row(), 1, 1)));
     template.tabs().forEach(t -> Uno.as(XProtectable.class, sheet(t)).protect(""));
   }
 

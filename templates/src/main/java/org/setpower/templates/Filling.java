@@ -1,6 +1,5 @@
 package org.setpower.templates;
 
-import com.sun.star.sheet.XCalculatable;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import java.io.IOException;
@@ -128,7 +127,7 @@ public final class Filling {
 
   /** Recalculates everything and lets rows grow with their text. */
   public Filling calculated() {
-    Uno.as(XCalculatable.class, drawing.document()).calculateAll();
+    drawing.calculate();
     for (Tab tab : drawing.template().tabs()) {
       for (Rows rows : tab.isGrid() ? List.<Rows>of() : tab.tables()) {
         Object lines =

@@ -27,6 +27,7 @@ public abstract class Item<T extends Item<T>> implements Formula {
   private boolean needed;
   private boolean mayBeBlank;
   private String failure;
+  private boolean waits;
   private String rangeName = "";
 
   Item(String heading, boolean input) {
@@ -133,6 +134,19 @@ public abstract class Item<T extends Item<T>> implements Formula {
   public T failing(String sentence) {
     failure = sentence;
     return self();
+  }
+
+  /**
+   * What is said when the result cannot be worked out because something before it is not settled: a
+   * look, so that the list of stops begins with the cause.
+   */
+  public T waiting(String sentence) {
+    waits = true;
+    return failing(sentence);
+  }
+
+  boolean waits() {
+    return waits;
   }
 
   /** The name of its cells in the document, for what people refer to. */

@@ -113,10 +113,10 @@ public final class Job {
   /** The line below the title of the other tabs. */
   public Formula stamp() {
     return calc(
-        "{}&IF({}=\"\";\"\";\"  ·  revision \"&{})&IF({}=\"\";\"\";\"  ·  \"&TEXT({};\"d mmm"
+        "IF({}=\"\";\"\";{}&\"  ·  \")&\"revision \"&{}&IF({}=\"\";\"\";\"  ·  \"&TEXT({};\"d mmm"
             + " yyyy\"))&IF({}=\"\";\"\";\"  ·  \"&{})",
         production,
-        revision,
+        production,
         revision,
         revised,
         revised,

@@ -49,7 +49,7 @@ public final class Kit {
           .help("Standard or plain words: IEC 60309 16 A, 3-pin XLR, two-pin tap.");
   public final Column powerFactor =
       Column.input("Power factor")
-          .unit("of 1")
+          .unit("0–1")
           .number(Format.TWO, 0.1, 1)
           .wide(17)
           .help(PLATE + ": PF or cos φ. Blank: the power factor on Job is assumed.");
@@ -104,7 +104,7 @@ public final class Kit {
               value,
               origin)
           .checks(
-              Check.stop(
+              Check.wrong(
                   calc("COUNTIF({};{})>1", item.all(), item),
                   say("{} stands here twice: give each way of feeding its own name.", item)),
               Check.stop(
@@ -197,7 +197,7 @@ public final class Kit {
               fullVolts,
               highest)
           .checks(
-              Check.stop(
+              Check.wrong(
                   calc("COUNTIF({};{})>1", pack.all(), pack),
                   say("{} stands here twice: one row for each kind.", pack)),
               Check.look(

@@ -1,6 +1,7 @@
 package org.setpower.templates;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -14,6 +15,8 @@ public final class Layout {
   private static final int LABEL = 60;
   private static final int VALUE = 46;
   private static final int WORKING = 20;
+  private static final double LETTER = 1.8; // of a heading, in mm
+  private static final int INDENTS = 4;
 
   /**
    * Where a formula stands.
@@ -83,11 +86,19 @@ public final class Layout {
     int column = 0;
     for (Column c : rows.columns()) {
       if (!c.isWorking()) {
-        int span = take(tab, column, c.width());
+        int span =
+            take(tab, column, tab.isGrid() ? c.width() : Math.max(c.width(), longestWord(c)));
         columns.put(c, new Spot(tab, column, headingRow, span));
         column += span;
       }
     }
+  }
+
+  /** A width at which no word of the heading is broken. */
+  private static int longestWord(Column column) {
+    int letters =
+        Arrays.stream(column.heading().split("[ -]")).mapToInt(String::length).max().orElse(0);
+    return (int) Math.ceil(letters * LETTER) + INDENTS;
   }
 
   /** The width of a column as it is shown, in millimetres. */

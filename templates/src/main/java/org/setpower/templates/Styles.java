@@ -65,10 +65,13 @@ final class Styles {
     switch (style) {
       case HEADING -> {
         Uno.set(created, "IsTextWrapped", true);
-        Uno.set(created, "VertJustify", CellVertJustify2.BOTTOM);
+        Uno.set(created, "VertJustify", CellVertJustify2.TOP);
       }
       case NOTE, CAUTION, MISSING, RESULT -> Uno.set(created, "IsTextWrapped", true);
-      case HELP -> Uno.set(created, "ParaIndent", INDENT);
+      case HELP -> {
+        Uno.set(created, "HoriJustify", CellHoriJustify.LEFT);
+        Uno.set(created, "ParaIndent", INDENT);
+      }
       case WORD -> Uno.set(created, "HoriJustify", CellHoriJustify.CENTER);
       case FIGURE -> {
         Uno.set(created, "HoriJustify", CellHoriJustify.LEFT);
@@ -82,6 +85,7 @@ final class Styles {
         CellProtection unlocked = new CellProtection();
         unlocked.IsLocked = false;
         Uno.set(created, "CellProtection", unlocked);
+        Uno.set(created, "IsTextWrapped", true);
       }
       default -> {}
     }

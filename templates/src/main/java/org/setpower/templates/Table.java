@@ -14,6 +14,12 @@ import java.util.stream.Stream;
  * themselves from what is missing, of the wrong kind, refused, and from the {@link Check}s.
  */
 public final class Table extends Rows {
+  /**
+   * A blank that also keeps Calc from reckoning a column as a whole, in several threads: doing so
+   * it sometimes finds a circle where there is none, and the cell stays blank until the next time.
+   */
+  private static final String BLANK_ONE_BY_ONE = "TEXT(\"\";\"\")";
+
   private static final String IN_ERROR = "an input of this row is in error";
 
   private final List<Column> columns = new ArrayList<>();
@@ -127,7 +133,11 @@ public final class Table extends Rows {
       return body;
     }
     String blank = anyBlank(formula, place);
-    return "IFERROR(" + (blank.isEmpty() ? body : "IF(" + blank + ";\"\";" + body + ")") + ";\"\")";
+    return "IFERROR("
+        + (blank.isEmpty() ? body : "IF(" + blank + ";\"\";" + body + ")")
+        + ";"
+        + BLANK_ONE_BY_ONE
+        + ")";
   }
 
   /** A condition that is true when a cell the formula needs is blank; empty when it needs none. */
@@ -162,13 +172,22 @@ public final class Table extends Rows {
     public String text(Layout.Place place) {
       Deque<Case> cases = new ArrayDeque<>();
       needed().forEach(i -> cases.add(missing(i, place)));
-      Stream.concat(inputs().stream(), needed().stream().filter(Field.class::isInstance))
-          .forEach(i -> cases.add(i.format().isText() ? unknown(i, place) : wrongKind(i, place)));
-      cases.removeIf(c -> c.when().isEmpty());
+      List<Item<?>> asked =
+          Stream.concat(inputs().stream(), needed().stream().filter(Field.class::isInstance))
+              .<Item<?>>map(i -> i)
+              .toList();
+      asked.stream().filter(i -> !i.format().isText()).forEach(i -> cases.add(wrongKind(i, place)));
+      asked.stream()
+          .filter(i -> !i.words().isEmpty() && i.onlyListed())
+          .forEach(i -> cases.add(unknown(i, place)));
+      checks.stream().filter(Check::first).forEach(c -> cases.add(applies(c, place)));
+      asked.stream()
+          .filter(i -> i.wordsFrom() != null && i.onlyListed())
+          .forEach(i -> cases.add(notListed(i, place)));
       columns.stream()
           .filter(c -> !c.isInput() && !c.saysNothingWhenBlank())
           .forEach(c -> cases.add(unanswered(c, place)));
-      checks.forEach(c -> cases.add(applies(c, place)));
+      checks.stream().filter(c -> !c.first()).forEach(c -> cases.add(applies(c, place)));
       String first = "\"ok:\"";
       while (!cases.isEmpty()) {
         Case last = cases.removeLast();
@@ -207,14 +226,13 @@ public final class Table extends Rows {
         item.text(place) + "=\"\"", quoted("look:Fill in " + item.heading() + where + "."));
   }
 
-  /** A word that is not on a closed list; lists of other rows have checks of their own. */
+  /** A word, or a number, that is not on a closed list. */
   private static Case unknown(Item<?> item, Layout.Place place) {
-    if (item.words().isEmpty() || !item.onlyListed()) {
-      return new Case("", "");
-    }
     String cell = item.text(place);
     String listed =
-        item.words().stream().map(Table::quoted).collect(Collectors.joining(";", "{", "}"));
+        item.words().stream()
+            .map(w -> item.format().isText() ? quoted(w) : w)
+            .collect(Collectors.joining(";", "{", "}"));
     return new Case(
         "IF(" + cell + "=\"\";FALSE();ISNA(MATCH(" + cell + ";" + listed + ";0)))",
         quoted("stop:" + item.error() + on(item, place)));
@@ -239,6 +257,21 @@ public final class Table extends Rows {
         quoted("stop:" + column.error() + on(column, place)));
   }
 
+  /** An entry that the column it is picked from does not have. */
+  private static Case notListed(Item<?> item, Layout.Place place) {
+    String cell = item.text(place);
+    Column from = item.wordsFrom();
+    String match = "MATCH(" + cell + ";" + from.all().text(place) + ";0)";
+    return new Case(
+        "IF(" + cell + "=\"\";FALSE();ISNA(" + match + "))",
+        quoted(
+            "stop:"
+                + item.heading()
+                + " is not among those on "
+                + place.layout().tab(from.owner()).name()
+                + ": pick it from the list, or add it there."));
+  }
+
   private static Case unanswered(Column column, Layout.Place place) {
     String words =
         quoted(
@@ -255,7 +288,8 @@ public final class Table extends Rows {
     String blank = column.text(place) + "=\"\"";
     String need = anyBlank(column.formula(), place);
     return new Case(
-        need.isEmpty() ? blank : "IF(" + need + ";FALSE();" + blank + ")", "\"stop:\"&" + words);
+        need.isEmpty() ? blank : "IF(" + need + ";FALSE();" + blank + ")",
+        quoted(column.waits() ? "look:" : "stop:") + "&" + words);
   }
 
   private static Case applies(Check check, Layout.Place place) {

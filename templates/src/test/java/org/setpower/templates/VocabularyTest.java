@@ -61,10 +61,10 @@ class VocabularyTest {
   @Test
   void a_result_is_blank_while_a_cell_it_needs_is_blank() {
     assertThat(Table.guarded(area, row))
-        .isEqualTo("IFERROR(IF($A6=\"\";\"\";CABLE.AREA($A6));\"\")");
+        .isEqualTo("IFERROR(IF($A6=\"\";\"\";CABLE.AREA($A6));TEXT(\"\";\"\"))");
     twice.by(calc("{}*{}", length, or(parallel, 1)));
     assertThat(Table.guarded(twice, row))
-        .isEqualTo("IFERROR(IF($B6=\"\";\"\";$B6*IF($C6=\"\";1;$C6));\"\")");
+        .isEqualTo("IFERROR(IF($B6=\"\";\"\";$B6*IF($C6=\"\";1;$C6));TEXT(\"\";\"\"))");
   }
 
   @Test

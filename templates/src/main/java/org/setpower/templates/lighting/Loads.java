@@ -77,7 +77,7 @@ final class Loads {
           .unit("V")
           .as(Format.ONE)
           .wide(14)
-          .failing("What feeds it is not settled: see its rows on Supply and Runs.");
+          .waiting("What feeds it is not settled: see its rows on Supply and Runs.");
   final Column atOnce = Column.result("In use at once").as(Format.COUNT).wide(14).mayBeBlank();
 
   final Column onAt = Column.working("On").as(Format.TWO).unit("day");
@@ -87,7 +87,7 @@ final class Loads {
   final Column path = Column.working("Path");
   final Column lines = Column.working("Lines used").as(Format.COUNT);
   final Column nominal = Column.working("Nominal volts").unit("V").as(Format.WHOLE);
-  final Column factor = Column.working("Power factor").unit("of 1").as(Format.TWO);
+  final Column factor = Column.working("Power factor").unit("0–1").as(Format.TWO);
   final Column legNow = Column.working("Leg now");
   final Column vaOfALeg = Column.working("VA of a leg").unit("VA").as(Format.WHOLE);
   final Column plain = Column.working("VA of a leg or 0").unit("VA").as(Format.WHOLE);
@@ -169,7 +169,7 @@ final class Loads {
   void declare() {
     watts
         .by(calc("{}*{}*{}", quantity, or(level, 1), kit.watts.where(kit.item, item)))
-        .failing("Kit has no such item: add it there, with its watts.");
+        .failing("Kit has no watts for it: fill them in there.");
     factor.by(
         calc(
             "IF({}=\"\";{};{})",
@@ -280,8 +280,13 @@ final class Loads {
     Formula outlet = supply.outlet.where(supply.name, fedBy);
     Formula pieces = kit.pieces.where(kit.item, item);
     return new Check[] {
-      Check.stop(
-          calc("AND(LEN({})>0;{}=\"\")", fedBy, or(path, "")),
+      Check.wrong(
+          calc(
+              "AND(ISNA(MATCH({};{};0));ISNA(MATCH({};{};0)))",
+              fedBy,
+              supply.name.all(),
+              fedBy,
+              runs.to.all()),
           say("Neither Supply nor Runs knows {}: write it there first, or mend the name.", fedBy)),
       Check.stop(
           calc("{}=\"DC\"", kit.feed.where(kit.item, item)),

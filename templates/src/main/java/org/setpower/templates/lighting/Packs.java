@@ -85,8 +85,8 @@ final class Packs {
   final Column packs = Column.result("Packs for the shift").as(Format.COUNT).wide(14);
 
   final Column highest = Column.working("Highest output").as(Format.COUNT);
-  final Column groups = Column.working("Halves side by side").as(Format.ONE).unit("of 1");
-  final Column cells = Column.working("Cells seen").as(Format.ONE).unit("of 1");
+  final Column groups = Column.working("Halves side by side").as(Format.ONE).unit("0–1");
+  final Column cells = Column.working("Cells seen").as(Format.ONE).unit("0–1");
   final Column lead = Column.working("Lead").unit("mΩ").as(Format.ONE);
   final Column needed = Column.working("Hours needed").unit("h").as(Format.TWO);
   final Column coldest = Column.working("Coldest").unit("°C").as(Format.ONE);
@@ -175,7 +175,7 @@ final class Packs {
     Formula warm = plan.conductorCelsius();
     watts
         .by(calc("{}*{}", ofItem(kit.watts), or(level, 1)))
-        .failing("Kit has no such light: add it there, with its watts.");
+        .failing("Kit has no watts for it: fill them in there.");
     feed.by(
         call(
             BankFunctions.VOLTS,
@@ -254,11 +254,11 @@ final class Packs {
     Formula worksTo = ofItem(kit.worksTo);
     Formula pieces = ofPack(kit.packPieces);
     return new Check[] {
-      Check.stop(
+      Check.wrong(
           calc("AND(LEN({})>0;{}<>\"DC\")", item, ofItem(kit.feed)),
           say("{} runs on mains: plan it on Loads.", item)),
-      Check.stop(
-          calc("OR(N({})=0;N({})=0)", worksFrom, worksTo),
+      Check.wrong(
+          calc("AND(LEN({})>0;OR(N({})=0;N({})=0))", item, worksFrom, worksTo),
           say("Fill in on Kit from and to how many volts {} works.", item)),
       Check.stop(
           calc("{}>{}", full, worksTo),

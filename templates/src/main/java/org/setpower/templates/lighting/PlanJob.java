@@ -25,7 +25,7 @@ final class PlanJob {
           .is("mm2")
           .help("In which series a smallest size is proposed. Sizes of both kinds may be typed.");
   final Field houseLimit =
-      Field.input("Drop limit, house or street supply")
+      Field.input("Drop limit, house and street")
           .share(0.001, 0.2)
           .is(0.03)
           .help(
@@ -52,11 +52,11 @@ final class PlanJob {
           .help("At the hottest stretch, sun on black rubber too: 30 °C (86 °F) if not known.")
           .named("Job_Air_at_the_cables");
   final Field powerFactor =
-      Field.input("Power factor where Kit has none")
-          .unit("of 1")
+      Field.input("Power factor if not in Kit")
+          .unit("0–1")
           .number(Format.TWO, 0.1, 1)
           .is(0.9)
-          .help("Assumed for rows of Kit without one; they are counted on Result.");
+          .help("Assumed for rows of Kit without one; Notes says how many loads rest on it.");
   final Field warning =
       Field.input("Touch limit of DC")
           .unit("V")

@@ -168,7 +168,7 @@ final class Runs {
             nominal,
             toNeutral,
             va));
-    before.by(handedOn(Formula.of(1), shareLeft));
+    before.by(shareHandedOn());
     cable();
     limit.by(
         calc(
@@ -184,12 +184,7 @@ final class Runs {
                 supply.breaker.where(supply.name, from),
                 supply.outlet.where(supply.name, from)),
             above(ahead)));
-    loop.by(
-        call(
-            CableFunctions.LOOP,
-            size,
-            metres,
-            handedOn(supply.loop.where(supply.name, source), loop)));
+    loop.by(call(CableFunctions.LOOP, size, metres, loopHandedOn()));
     trips.by(
         calc("IF({}=1;\"yes\";\"no\")", call(CableFunctions.TRIPS, loop, ahead, "C", toNeutral)));
     table.columns(
@@ -201,7 +196,7 @@ final class Runs {
 
   /** What the cable does, with our functions. */
   private void cable() {
-    Formula start = calc("{}*{}", nominal, before);
+    Formula start = calc("{}*{}", nominal, shareHandedOn());
     Formula phases = calc("IF({}=\"3PH\";\"3PH\";\"1PH\")", reckoned);
     Formula warm = plan.conductorCelsius();
     Formula side = or(parallel, 1);
@@ -240,15 +235,15 @@ final class Runs {
 
   private Check[] checks() {
     return new Check[] {
-      Check.stop(
+      Check.wrong(
           calc("COUNTIF({};{})>1", to.all(), to),
           say("{} is the end of two runs: side by side goes into its own column.", to)),
-      Check.stop(
+      Check.wrong(
           calc("AND(LEN({})>0;{}=\"\")", from, or(source, "")),
           say("{} is neither on Supply nor the end of a run above: write that first.", from)),
-      Check.stop(
+      Check.wrong(
           calc("AND(LEN({})>0;{}=\"\")", from, or(before, "")),
-          say("The run that feeds {} stands below: move it above this one.", from)),
+          say("{} is not settled: its own run must stand above this one, without a stop.", from)),
       Check.stop(
           calc("{}<{}", rating, ahead),
           say(
@@ -323,18 +318,39 @@ final class Runs {
     return calc("INDEX({};MATCH({};{};0))", column.above(), from, to.above());
   }
 
-  /** What the run that leads here hands on: at a source, or where no run leads, the first value. */
-  private Formula handedOn(Formula first, Column column) {
+  /** The loop at the start: measured at a source, or that of the run that leads here. */
+  private Formula loopHandedOn() {
     Formula nearest = supply.runPoint.where(supply.name, from);
     return bySupply(
         calc(
             "IF({}=\"\";{};INDEX({};MATCH({};{};0)))",
             nearest,
-            first,
-            column.above(),
+            supply.loop.where(supply.name, source),
+            loop.above(),
             nearest,
             to.above()),
-        above(column));
+        above(loop));
+  }
+
+  /**
+   * The share of the volts at the start. It reads the ends above directly, and the calls below take
+   * it from here: were there a plain calculation in the circle from row to row, Calc would take
+   * that column as a whole and find a circle.
+   */
+  private Formula shareHandedOn() {
+    Formula nearest = supply.runPoint.where(supply.name, from);
+    return bySupply(calc("IF({}=\"\";1;{})", nearest, shareAbove(nearest)), shareAbove(from));
+  }
+
+  private Formula shareAbove(Formula point) {
+    return calc(
+        "INDEX({};MATCH({};{};0))/INDEX({};MATCH({};{};0))",
+        end.above(),
+        point,
+        to.above(),
+        nominal.above(),
+        point,
+        to.above());
   }
 
   Tab tab() {

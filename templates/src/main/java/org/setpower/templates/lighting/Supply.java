@@ -48,7 +48,7 @@ final class Supply {
               "Nominal volts: between lines for 3PH and split (400, 208, 240), else line to neutral.");
   final Column inlet =
       Column.input("Inlet")
-          .wide(28)
+          .wide(34)
           .oneOf(
               "IEC 60309 16 A",
               "IEC 60309 32 A",
@@ -192,19 +192,19 @@ final class Supply {
 
   private Check[] checks() {
     return new Check[] {
-      Check.stop(
+      Check.wrong(
           calc("COUNTIF({};{})>1", name.all(), name),
           say("{} stands here twice: give each box its own name.", name)),
-      Check.stop(
+      Check.wrong(
           calc("ISNA(MATCH({};{};0))", fedFrom, name.above()),
           say("{} is not a row above: write what feeds it first.", fedFrom)),
-      Check.stop(
+      Check.wrong(
           calc("AND({}<>\"box\";{}<>\"\")", kind, or(fedFrom, "")),
           say("A {} is a source: leave Fed from blank, or call it a box.", kind)),
-      Check.stop(
+      Check.wrong(
           calc("AND({}=\"box\";{}=\"\")", kind, or(fedFrom, "")),
           Formula.of("Fill in Fed from: a box is fed by a row above.")),
-      Check.stop(
+      Check.wrong(
           calc("{}=\"\"", or(toNeutral, "")),
           say("Mains on Kit has no {} V between lines: add them there.", volts)),
       Check.stop(
