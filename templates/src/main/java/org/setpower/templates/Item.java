@@ -238,6 +238,9 @@ public abstract class Item<T extends Item<T>> implements Formula {
 
   /** The sentence that is shown when something wrong is typed. */
   String error() {
+    if (!words.isEmpty() && onlyListed) {
+      return "Pick " + heading + " from the list: " + String.join(", ", words) + ".";
+    }
     return switch (format) {
       case TEXT -> isList() ? "Pick " + heading + " from the list." : heading + " is a text.";
       case DATE, DAY -> heading + " is a date, such as 2027-02-01.";
