@@ -73,7 +73,12 @@ public final class Office implements AutoCloseable {
     Office office = new Office();
     try {
       office.prepare(extensions);
-      office.launch(life);
+      Runtime.getRuntime().addShutdownHook(office.atExit);
+      office
+          .lifeLimit
+          .orTimeout(life.toMillis(), TimeUnit.MILLISECONDS)
+          .exceptionally(late -> office.endNow());
+      office.launch();
       return office;
     } catch (IOException | RuntimeException e) {
       office.close();
@@ -86,17 +91,43 @@ public final class Office implements AutoCloseable {
       throw failure("The office did not set up its profile");
     }
     for (Path extension : extensions) {
-      String copy = host.inside(host.copyIn(extension));
-      if (!host.run(INSTALL, "unopkg", "add", "-s", "-f", copy)) {
-        throw failure(
-            "The office did not install "
-                + extension.getFileName()
-                + " (Java functions need the package libreoffice-java-common)");
-      }
+      add(extension);
     }
   }
 
-  private void launch(Duration life) throws IOException {
+  private void add(Path extension) throws IOException {
+    String copy = host.inside(host.copyIn(extension));
+    if (!host.run(INSTALL, "unopkg", "add", "-s", "-f", copy)) {
+      throw failure(
+          "The office did not install "
+              + extension.getFileName()
+              + " (Java functions need the package libreoffice-java-common)");
+    }
+  }
+
+  /** Ends the office, installs an extension into the same profile, and starts it again. */
+  public void install(Path extension) throws IOException {
+    end();
+    add(extension);
+    launch();
+  }
+
+  /** Ends the office, removes an extension from the same profile, and starts it again. */
+  public void remove(String identifier) throws IOException {
+    end();
+    if (!host.run(INSTALL, "unopkg", "remove", identifier)) {
+      throw failure("The office did not remove " + identifier);
+    }
+    launch();
+  }
+
+  /** Ends the office and starts it again with the same profile. */
+  public void restart() throws IOException {
+    end();
+    launch();
+  }
+
+  private void launch() throws IOException {
     String where = "socket,host=127.0.0.1,port=" + freePort() + ",tcpNoDelay=1";
     process =
         host.start(
@@ -107,8 +138,6 @@ public final class Office implements AutoCloseable {
                 "--nologo",
                 "--nodefault",
                 "--accept=" + where + ";urp;"));
-    Runtime.getRuntime().addShutdownHook(atExit);
-    lifeLimit.orTimeout(life.toMillis(), TimeUnit.MILLISECONDS).exceptionally(late -> endNow());
     connect(where);
     String user = substitute("$(user)");
     if (!user.equals(host.url(host.work().resolve("profile")) + "/user")) {
@@ -276,6 +305,16 @@ public final class Office implements AutoCloseable {
   @Override
   public void close() {
     lifeLimit.complete(null);
+    end();
+    try {
+      Runtime.getRuntime().removeShutdownHook(atExit);
+    } catch (IllegalStateException alreadyAtExit) {
+      // then it does no harm
+    }
+    host.deleteWork();
+  }
+
+  private void end() {
     try {
       if (context != null && process.isAlive()) {
         leave();
@@ -285,9 +324,9 @@ public final class Office implements AutoCloseable {
     } finally {
       if (process != null) {
         OfficeHost.endsWithin(END, process);
-        Runtime.getRuntime().removeShutdownHook(atExit);
       }
-      host.deleteWork();
+      bridge = null;
+      context = null;
     }
   }
 
