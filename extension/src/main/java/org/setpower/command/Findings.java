@@ -20,7 +20,8 @@ import java.util.Set;
 /**
  * Everything in a document that needs a look: cells with our functions that show an error, and
  * cells whose formula says "stop" or "look" (the cell to the right says why). What a later sheet
- * repeats, such as a list of findings, is named once.
+ * repeats is named once: the same word with the same reason, or without a reason for the same row,
+ * or a list of findings, where the name of a sheet stands beside the word.
  */
 final class Findings {
   private static final Set<String> OURS = Set.of(Look.SHEET, Explain.SHEET);
@@ -105,10 +106,18 @@ final class Findings {
   private void add(Finding.Kind kind, XSpreadsheet sheet, CellAddress at, String reason)
       throws Exception {
     String name = Book.name(sheet);
-    String first = firstSheet.putIfAbsent(kind + reason, name);
-    if (first == null || first.equals(name) || reason.isEmpty()) {
-      found.add(new Finding(kind, name, at, row(sheet, at), reason));
+    String row = row(sheet, at);
+    boolean isListed = book.sheets().hasByName(reason);
+    if (!isListed && isNew(name, kind + "\n" + (reason.isEmpty() ? row : reason))) {
+      firstSheet.putIfAbsent(kind + "\n" + row, name);
+      found.add(new Finding(kind, name, at, row, reason));
     }
+  }
+
+  /** Whether no earlier sheet said so. */
+  private boolean isNew(String sheet, String said) {
+    String first = firstSheet.putIfAbsent(said, sheet);
+    return first == null || first.equals(sheet);
   }
 
   /** The first text in the row. */

@@ -74,7 +74,11 @@ class LookIT {
   @Test
   void what_a_later_sheet_repeats_is_named_once() {
     sheet.put("C1", "=\"stop\"").text("D1", "Too heavy.");
-    Sheet.named(sheet.document(), "Result").put("C1", "=\"stop\"").text("D1", "Too heavy.");
+    sheet.text("A1", "Crane");
+    Sheet result = Sheet.named(sheet.document(), "Result");
+    result.put("C1", "=\"stop\"").text("D1", "Too heavy.");
+    result.put("C2", "=\"stop\"").text("D2", "Sheet1").text("E2", "Too heavy.");
+    result.text("A3", "Crane").put("C3", "=\"stop\"");
     assertThat(look().shown("A1")).startsWith("1 say stop");
   }
 }
