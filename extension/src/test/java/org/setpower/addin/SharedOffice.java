@@ -11,7 +11,7 @@ import org.setpower.office.Office;
 /** Gives the in-office tests one office with the packed extension, ended after the last of them. */
 public final class SharedOffice implements ParameterResolver {
   /** The packed extension, as people get it. */
-  static final Path OXT = Path.of("target/set-power-sheets.oxt");
+  public static final Path OXT = Path.of("target/set-power-sheets.oxt");
 
   @Override
   public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
