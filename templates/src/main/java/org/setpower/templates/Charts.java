@@ -82,6 +82,7 @@ final class Charts {
       Object series = Uno.ask(() -> diagram.getDataRowProperties(index));
       int colour = Style.Ink.SERIES[i % Style.Ink.SERIES.length];
       if (chart.lines()) {
+        Uno.set(series, "FillColor", colour); // also that of the line
         Uno.set(series, "LineColor", colour);
         Uno.set(series, "LineWidth", 60);
       } else {

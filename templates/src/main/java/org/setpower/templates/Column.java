@@ -112,6 +112,15 @@ public final class Column extends Item<Column> {
     return place -> place.layout().rowRange(List.of(this, last), place);
   }
 
+  /** All rows of the columns from this one to another, which stand beside each other. */
+  public Formula block(Column last) {
+    return place -> {
+      String first = all().text(place);
+      String other = last.all().text(place);
+      return first.substring(0, first.indexOf(':')) + other.substring(other.indexOf(':'));
+    };
+  }
+
   /** The value of this column in the row whose {@code key} is {@code value}. */
   public Formula where(Column key, Object value) {
     return Formula.calc("INDEX({};MATCH({};{};0))", all(), value, key.all());

@@ -426,7 +426,7 @@ public final class Drawing {
         charted.forEach(this::clearResults);
         Charts.draw(
             sheet(tab),
-            "Chart" + ++number,
+            tab.name() + " chart " + ++number, // unique in the whole file
             range(tab, 0, row, layout.visible(tab), chart.rows()),
             ranges.toArray(new CellRangeAddress[0]),
             chart);

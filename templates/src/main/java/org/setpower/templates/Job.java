@@ -73,6 +73,15 @@ public final class Job {
                   Formula.of("Fill in both call and wrap, or neither.")),
               Check.look(calc("{}>{}", coldest, warmest), Formula.of("Coldest is above warmest.")));
 
+  /** What a job with DC asks for. */
+  public final Field touchLimit =
+      Field.input("Touch limit of DC")
+          .unit("V")
+          .number(Format.WHOLE, 12, 120)
+          .is(60)
+          .help("Over this bare parts are not safe to touch: 60 V DC in the dry, 30 V in the wet.")
+          .named("Job_Touch_limit");
+
   /** A job named by its production. */
   public Job() {
     this(

@@ -158,6 +158,8 @@ public final class Kit {
           .needed()
           .wide(36)
           .help("On the label: the highest continuous discharge current.");
+  public final Column packMass =
+      Column.input("Mass").number(Format.TWO, 0, 1000).wide(17).help(PLATE + ", or the scales.");
   public final Column health =
       Column.input("Health")
           .share(0, 1.1)
@@ -192,6 +194,7 @@ public final class Kit {
               wattHours,
               milliohms,
               maxAmps,
+              packMass,
               health,
               packPieces,
               fullVolts,
@@ -230,6 +233,7 @@ public final class Kit {
   /** A drawer whose masses follow the units of a job. */
   public Kit(Job job) {
     mass.unit(job.masses());
+    packMass.unit(job.masses());
   }
 
   /** The drawer's tab, with generic rows to begin with. */

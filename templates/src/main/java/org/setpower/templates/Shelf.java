@@ -1,6 +1,7 @@
 package org.setpower.templates;
 
 import java.util.List;
+import org.setpower.templates.battery.BatteryDay;
 import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.flight.FlightList;
 import org.setpower.templates.lighting.LightingPlan;
@@ -11,6 +12,7 @@ public final class Shelf {
 
   /** The workbooks in the order in which they are offered. */
   public static List<Workbook> all() {
-    return List.of(new LightingPlan(), new FleetRegister(), new FlightList());
+    return List.of(
+        new LightingPlan(), new BatteryDay(), new FleetRegister(), new FlightList());
   }
 }

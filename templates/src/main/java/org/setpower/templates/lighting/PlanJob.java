@@ -57,13 +57,7 @@ final class PlanJob {
           .number(Format.TWO, 0.1, 1)
           .is(0.9)
           .help("Assumed for rows of Kit without one; Notes says how many loads rest on it.");
-  final Field warning =
-      Field.input("Touch limit of DC")
-          .unit("V")
-          .number(Format.WHOLE, 12, 120)
-          .is(60)
-          .help("Over this bare parts are not safe to touch: 60 V DC in the dry, 30 V in the wet.")
-          .named("Job_Touch_limit");
+  final Field warning = job.touchLimit;
 
   Tab tab() {
     return job.tab(

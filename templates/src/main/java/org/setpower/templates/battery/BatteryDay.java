@@ -1,0 +1,235 @@
+package org.setpower.templates.battery;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.or;
+
+import org.setpower.templates.Excerpt;
+import org.setpower.templates.Figure;
+import org.setpower.templates.Figures;
+import org.setpower.templates.Filling;
+import org.setpower.templates.Findings;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Kit;
+import org.setpower.templates.Lines;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+import org.setpower.templates.Template;
+import org.setpower.templates.Workbook;
+
+/** Template 2: a battery day of camera, sound and video. */
+public final class BatteryDay implements Workbook {
+  private static final String SCENARIO = "/org/setpower/templates/scenario/";
+
+  private static final int CARD = 40;
+
+  private final DayJob job = new DayJob();
+  private final Kit kit = new Kit(job.job);
+  private final OnHand onHand = new OnHand(job, kit);
+  private final Positions positions = new Positions(job, kit);
+  private final Devices devices = new Devices(kit, positions);
+  private final Chargers chargers = new Chargers(job, kit);
+  private final Day day = new Day(job, kit, positions, onHand, chargers);
+  private final Template template;
+
+  /** Declares the file. */
+  public BatteryDay() {
+    onHand.declare(day);
+    devices.declare(job, positions);
+    positions.declare(devices, onHand, day);
+    day.declare();
+    template =
+        Template.of("battery-day", "Battery day", 1)
+            .stamped(job.job.stamp())
+            .with(
+                job.tab(),
+                onHand.tab(),
+                positions.tab(),
+                devices.tab(),
+                chargers.tab(),
+                day.tab(),
+                result(),
+                kit.tab(),
+                notes(),
+                day.working());
+  }
+
+  @Override
+  public Template template() {
+    return template;
+  }
+
+  private Tab result() {
+    Table[] tables = {onHand.table, positions.table, devices.table, chargers.table, job.job.days};
+    Table packs =
+        Excerpt.of(onHand.table)
+            .column(onHand.kind, 45)
+            .column(onHand.toPlan, 15)
+            .column(onHand.fewest, 15)
+            .column(onHand.spare, 15)
+            .column(onHand.dead, 15)
+            .column(onHand.lent, 15)
+            .column(onHand.lentTo, 15)
+            .column(onHand.backOn, 30)
+            .column(onHand.table.status(), 15)
+            .rows("Who has our packs", 6);
+    Table card =
+        Excerpt.of(day.byClock)
+            .column(day.clock, 15)
+            .column(day.who, 60)
+            .column(day.does, 30)
+            .column(day.count, 15)
+            .column(day.which, 30)
+            .column(day.left, 30)
+            .rows("The card for the charging cart: what to swap when", CARD);
+    Table charge =
+        Excerpt.of(chargers.table)
+            .column(chargers.charger, 45)
+            .column(chargers.takes, 15)
+            .column(chargers.pieces, 15)
+            .column(chargers.hours, 15)
+            .column(chargers.free, 30)
+            .column(chargers.needed, 30)
+            .column(chargers.ready, 15)
+            .column(chargers.table.status(), 15)
+            .rows("What to charge before the next call", 6);
+    Table sets =
+        Excerpt.of(positions.table)
+            .column(positions.position, 60)
+            .column(positions.pack, 15)
+            .column(positions.feed, 15)
+            .column(positions.watts, 15)
+            .column(positions.atCutOff, 15)
+            .column(positions.hours, 15)
+            .column(positions.onFor, 15)
+            .column(positions.swaps, 15)
+            .column(positions.table.status(), 15)
+            .rows("How long a set lasts", 12);
+    return Tab.of(
+            "Result",
+            "To print for the charging cart; nothing to fill. Planning figures: watch the gauges too.")
+        .grid(12, 17)
+        .portrait()
+        .result()
+        .with(
+            Figures.of("", 3, headlines(tables)),
+            day.chart(12),
+            Findings.of("What needs a look", 10, tables))
+        .newPage(card)
+        .with(day.more(CARD))
+        .newPage(sets)
+        .with(charge, packs, cautions());
+  }
+
+  private Figure[] headlines(Table... tables) {
+    Formula hours = positions.hours.all();
+    Formula shortest = calc("MATCH(MIN({});{};0)", hours, hours);
+    return new Figure[] {
+      Figure.of(
+          "To stop for (rows)",
+          Format.COUNT,
+          count("stop", tables),
+          "Nobody goes on before these."),
+      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Figure.of(
+          "Shortest set (h)",
+          Format.ONE,
+          calc("IF(COUNT({})=0;\"–\";MIN({}))", hours, hours),
+          calc(
+              "INDEX({};{})&\" on \"&INDEX({};{})",
+              positions.position.all(),
+              shortest,
+              positions.pack.all(),
+              shortest)),
+      Figure.of(
+          "Swaps (on the day)",
+          Format.COUNT,
+          calc("SUM({})", positions.swaps.all()),
+          calc(
+              "IF({}=\"\";\"on the coldest of all days\";TEXT({};\"ddd d mmm\")&\", packs at \"&ROUND({};0)&\" °C\")",
+              or(job.shown, ""),
+              or(job.shown, 0),
+              job.coldest)),
+      Figure.of(
+          "Packs short (pieces)",
+          Format.COUNT,
+          calc("IF(COUNT({})=0;\"–\";SUM({}))", day.shortOf.all(), day.shortOf.all()),
+          "To hire, or to charge more: see Day."),
+      Figure.of(
+          "Dark (h)",
+          Format.ONE,
+          day.hoursLost(),
+          "Hours that positions wait for a full pack, added up.")
+    };
+  }
+
+  private static Formula count(String word, Table... tables) {
+    StringBuilder pattern = new StringBuilder("0");
+    Object[] parts = new Object[tables.length];
+    for (int i = 0; i < tables.length; i++) {
+      pattern.append("+COUNTIF({};\"").append(word).append("\")");
+      parts[i] = tables[i].status().all();
+    }
+    return calc(pattern.toString(), parts);
+  }
+
+  private static Lines cautions() {
+    return Lines.cautions(
+        "Cautions",
+        "A lithium pack below 0 °C is not charged: warm it first. Charge with somebody near, on"
+            + " stone, with the charger meant for it.",
+        "Dropped, wet, hot, swollen or smelling: set aside outdoors, away from people and packs, not"
+            + " charged, not flown.",
+        "Packs of different charge are joined only by a hot-swap plate: bare in parallel they drive"
+            + " each other over any limit. Series only where the maker allows it.",
+        "Over 60 V DC (30 V in the wet) bare parts are not safe to touch. Fuse at the pack; never"
+            + " unplug under load above 60 V.");
+  }
+
+  private Tab notes() {
+    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
+        .grid(12, 21)
+        .with(
+            Lines.notes(
+                "How it is reckoned",
+                "A position counts with the most that is on at the same time, from its first device to"
+                    + " its last, breaks taken off. Hours are the shorter of two ways of reckoning:"
+                    + " energy, and volts down to the highest of the devices' lowest.",
+                "The day starts with all packs full. A full pack goes on, the one longest on the shelf"
+                    + " first; what comes off, empty or not, queues for the first free channel and is"
+                    + " charged before it goes on again.",
+                "Fewest packs: so many that no position waits, without a spare.",
+                "Packs are as cold as the coldest of the day, from the first minute. No credit is given"
+                    + " for their own warmth.",
+                "One pack takes: from empty, with all channels in use. The runner's way and the warming"
+                    + " come on top in the day."),
+            Lines.notes(
+                "Left out",
+                "Starting currents of motors, packs that are not equal in one set, self-discharge.",
+                "Which person swaps: the sheet knows positions and departments only."),
+            Lines.notes(
+                "Where the figures come from",
+                "Hours, cold, charging and the plan of the day: see PACK, CHARGE and PLAN in the"
+                    + " handbook; each page names its source.",
+                "Every figure can be followed: put the cursor on it and choose Show working in the"
+                    + " menu Set Power."));
+  }
+
+  @Override
+  public void fill(Filling filling) {
+    filling
+        .fields(BatteryDay.class, SCENARIO + "battery-job.csv")
+        .rows(job.job.days, BatteryDay.class, SCENARIO + "days.csv")
+        .rows(kit.devices, BatteryDay.class, SCENARIO + "kit-devices.csv")
+        .rows(kit.packs, BatteryDay.class, SCENARIO + "kit-packs.csv")
+        .rows(onHand.table, BatteryDay.class, SCENARIO + "battery-onhand.csv")
+        .rows(positions.table, BatteryDay.class, SCENARIO + "battery-positions.csv")
+        .rows(devices.table, BatteryDay.class, SCENARIO + "battery-devices.csv")
+        .rows(chargers.table, BatteryDay.class, SCENARIO + "battery-chargers.csv");
+  }
+
+  @Override
+  public String exampleTitle() {
+    return "The Salt Road – battery day";
+  }
+}
