@@ -12,7 +12,6 @@ public final class Shelf {
 
   /** The workbooks in the order in which they are offered. */
   public static List<Workbook> all() {
-    return List.of(
-        new LightingPlan(), new BatteryDay(), new FleetRegister(), new FlightList());
+    return List.of(new LightingPlan(), new BatteryDay(), new FleetRegister(), new FlightList());
   }
 }
