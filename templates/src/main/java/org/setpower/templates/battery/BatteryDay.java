@@ -211,8 +211,8 @@ public final class BatteryDay implements Workbook {
                 "Where the figures come from",
                 "Hours, cold, charging and the plan of the day: see PACK, CHARGE and PLAN in the"
                     + " handbook; each page names its source.",
-                "Every figure can be followed: put the cursor on it and choose Show working in the"
-                    + " menu Set Power."));
+                "Every figure can be followed: put the cursor on it and choose How this number came"
+                    + " about in the menu Set power."));
   }
 
   @Override

@@ -251,8 +251,8 @@ public final class LightingPlan implements Workbook {
                     + " handbook; each names document, edition and table.",
                 "Packs: open-circuit curves and cold ratios of measured cells, named at PACK.LASTS"
                     + " and PACK.COLD.",
-                "Every figure can be followed: put the cursor on it and choose Show working in the"
-                    + " menu Set Power."));
+                "Every figure can be followed: put the cursor on it and choose How this number came"
+                    + " about in the menu Set power."));
   }
 
   private Formula assumed() {
