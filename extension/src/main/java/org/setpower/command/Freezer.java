@@ -10,6 +10,7 @@ import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.AnyConverter;
 import com.sun.star.uno.Exception;
@@ -132,8 +133,25 @@ final class Freezer {
       some[r - first][0] = values[r][column];
     }
     XCellRange cells = range.getCellRangeByPosition(column, first, column, last);
-    Uno.as(XCellRangeData.class, cells).setDataArray(some);
-    frozen += some.length;
+    put(cells, some);
+  }
+
+  private void put(XCellRange cells, Object[][] values) throws Exception {
+    Object[][] plain = new Object[values.length][values[0].length];
+    for (int r = 0; r < plain.length; r++) {
+      for (int c = 0; c < plain[r].length; c++) {
+        plain[r][c] = values[r][c] instanceof ErrorFormula ? "" : values[r][c];
+      }
+    }
+    Uno.as(XCellRangeData.class, cells).setDataArray(plain);
+    for (int r = 0; r < plain.length; r++) {
+      for (int c = 0; c < plain[r].length; c++) {
+        if (values[r][c] instanceof ErrorFormula error) {
+          cells.getCellByPosition(c, r).setFormula(error.text());
+        }
+      }
+    }
+    frozen += plain.length * plain[0].length;
   }
 
   /** Array formulas, each as a whole. */
@@ -160,8 +178,7 @@ final class Freezer {
       XCellRange cells = book.range(array);
       Object[][] values = values(cells);
       Uno.as(XSheetOperation.class, cells).clearContents(CellFlags.FORMULA);
-      Uno.as(XCellRangeData.class, cells).setDataArray(values);
-      frozen += values.length * values[0].length;
+      put(cells, values);
     }
   }
 
@@ -179,13 +196,14 @@ final class Freezer {
     }
   }
 
-  /** The values; an error as the text that the cell shows. */
+  /** The values; for an error the formula that gives it. */
   private static Object[][] values(XCellRange range) throws Exception {
     Object[][] values = Uno.as(XCellRangeData.class, range).getDataArray();
     for (int r = 0; r < values.length; r++) {
       for (int c = 0; c < values[r].length; c++) {
         if (AnyConverter.isVoid(values[r][c])) {
-          values[r][c] = Book.shown(range.getCellByPosition(c, r));
+          XCell cell = range.getCellByPosition(c, r);
+          values[r][c] = ErrorFormula.of(cell.getError(), Book.shown(cell));
         }
       }
     }

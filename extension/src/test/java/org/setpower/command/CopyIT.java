@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.Sheet;
+import org.setpower.base.Fault;
 import org.setpower.office.Office;
 
 /** Copies in which our figures are values. */
@@ -154,6 +155,30 @@ class CopyIT {
     copy("ods,xlsx");
     assertThat(content(file("ods"))).doesNotContainIgnoringCase("setpower.functions");
     assertThat(content(file("xlsx"))).doesNotContainIgnoringCase("setpower.functions");
+  }
+
+  @Test
+  void errors_stay_errors_of_the_same_kind() throws Exception {
+    sheet.put("A1", DROP + "(\"2.5 mm²\";-1;16)").put("B1", "=IFERROR(A1;7)");
+    sheet.put("A2", DROP + "(\"2.5 mm²\";\"far\";16)").put("B2", "=ISERR(A2)");
+    sheet.put("A3", DROP + "(\"2.5 mm²\";1/0;16)").put("B3", "=ERROR.TYPE(A3)");
+    sheet.put("A4", "=ORG.SETPOWER.FUNCTIONS.CABLEAMPACITY(\"3.3 mm²\")").put("B4", "=ISNA(A4)");
+    copy("ods");
+    Sheet copy = copied("ods");
+    copy.calculate();
+    for (int row = 1; row <= 4; row++) {
+      assertThat(copy.error("A" + row)).isPositive().isEqualTo(sheet.error("A" + row));
+      assertThat(copy.shown("B" + row)).isEqualTo(sheet.shown("B" + row));
+    }
+    copy.close();
+  }
+
+  @Test
+  void every_fault_has_a_formula_that_gives_it() throws Exception {
+    for (Fault fault : Fault.values()) {
+      sheet.put("A1", ErrorFormula.of(fault.code(), "").text());
+      assertThat(sheet.error("A1")).as(fault.name()).isEqualTo(fault.code());
+    }
   }
 
   @Test
