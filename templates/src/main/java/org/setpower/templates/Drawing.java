@@ -25,6 +25,7 @@ import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.sheet.XViewFreezable;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.CellVertJustify2;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.util.XMergeable;
@@ -321,6 +322,7 @@ public final class Drawing {
     }
   }
 
+  /** A filter; its buttons stand below the words of the headings. */
   private void filter(Tab tab, Table table) {
     XDatabaseRanges ranges = Uno.as(XDatabaseRanges.class, Uno.get(document, "DatabaseRanges"));
     String name = "Rows_" + tab.name().replace(' ', '_') + "_" + layout.firstRow(table);
@@ -330,6 +332,10 @@ public final class Drawing {
     ranges.addNewByName(name, address);
     Object made = Uno.ask(() -> ranges.getByName(name));
     Uno.set(made, "AutoFilter", true);
+    XCellRange headings = range(tab, 0, layout.firstRow(table) - 1, (int) shown, 1);
+    Uno.set(headings, "VertJustify", CellVertJustify2.TOP);
+    Object row = Uno.as(XColumnRowRange.class, headings).getRows();
+    Uno.set(row, "Height", (Integer) Uno.get(row, "Height") + FILTER_BUTTON);
   }
 
   /** The cells of a column below its heading; the left ones where it spans several. */
@@ -512,6 +518,7 @@ public final class Drawing {
         print(tab);
         view.setActiveSheet(sheet(tab));
         Uno.set(controller, "ShowGrid", false);
+        Uno.set(controller, "ShowPageBreaks", false);
         if (!tab.isGrid() && tab.blocks().get(0) instanceof Rows rows) {
           Uno.as(XViewFreezable.class, controller).freezeAtPosition(1, layout.firstRow(rows));
         }

@@ -16,7 +16,7 @@ public final class Layout {
   private static final int VALUE = 46;
   private static final int WORKING = 20;
   private static final double LETTER = 1.8; // of a heading, in mm
-  private static final int INDENTS = 4;
+  private static final int INDENTS = 8; // and the button of a filter
 
   /**
    * Where a formula stands.
