@@ -80,7 +80,7 @@ final class Tests {
           Column.input("Cell " + i)
               .unit("V")
               .number(Format.TWO, 0, 5)
-              .wide(13)
+              .wide(15)
               .help("Volts of cell " + i + " in the row, rested, no load. Blank: not there."));
     }
     label.by(packs.energy.where(packs.serial, serial));
