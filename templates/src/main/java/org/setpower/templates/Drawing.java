@@ -508,6 +508,11 @@ public final class Drawing {
     filled.put(rows, count);
   }
 
+  /** How many rows are printed. */
+  int filled(Rows rows) {
+    return filled.getOrDefault(rows, PRINTED_WHEN_EMPTY);
+  }
+
   /** Print areas, frozen panes, protection: the last step before storing. */
   public void finish() {
     calculate();
@@ -541,7 +546,7 @@ public final class Drawing {
     List<Block> blocks = tab.blocks();
     XPrintAreas areas = Uno.as(XPrintAreas.class, sheet(tab));
     if (blocks.get(blocks.size() - 1) instanceof Table t && !tab.isGrid()) {
-      int rows = Math.min(t.room(), filled.getOrDefault(t, PRINTED_WHEN_EMPTY));
+      int rows = Math.min(t.room(), filled(t));
       last = layout.firstRow(t) + rows - 1;
     }
     areas.setPrintAreas(

@@ -82,6 +82,12 @@ public final class Filling {
     return this;
   }
 
+  /** Says that a table of results shows as many rows as another has filled, for its print. */
+  public Filling shows(Table results, Table filled) {
+    drawing.filled(results, drawing.filled(filled));
+    return this;
+  }
+
   private static IllegalStateException unknown(String resource, String heading) {
     return new IllegalStateException(resource + ": there is no cell to fill named " + heading);
   }

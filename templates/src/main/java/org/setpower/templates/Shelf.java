@@ -5,6 +5,7 @@ import org.setpower.templates.battery.BatteryDay;
 import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.flight.FlightList;
 import org.setpower.templates.lighting.LightingPlan;
+import org.setpower.templates.quote.RentalQuote;
 
 /** All files that are shipped. */
 public final class Shelf {
@@ -12,6 +13,11 @@ public final class Shelf {
 
   /** The workbooks in the order in which they are offered. */
   public static List<Workbook> all() {
-    return List.of(new LightingPlan(), new BatteryDay(), new FleetRegister(), new FlightList());
+    return List.of(
+        new LightingPlan(),
+        new BatteryDay(),
+        new RentalQuote(),
+        new FleetRegister(),
+        new FlightList());
   }
 }

@@ -1,0 +1,262 @@
+package org.setpower.templates.quote;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.or;
+
+import org.setpower.templates.Column;
+import org.setpower.templates.Excerpt;
+import org.setpower.templates.Figure;
+import org.setpower.templates.Figures;
+import org.setpower.templates.Filling;
+import org.setpower.templates.Findings;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Item;
+import org.setpower.templates.Lines;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+import org.setpower.templates.Template;
+import org.setpower.templates.Workbook;
+
+/** Template 4: the quote of a rental desk. */
+public final class RentalQuote implements Workbook {
+  private static final String SCENARIO = "/org/setpower/templates/scenario/quote-";
+
+  private final Hire hire = new Hire();
+  private final Stock stock = new Stock(hire);
+  private final Quote quote = new Quote(hire, stock);
+  private final Totals totals = new Totals(hire, quote);
+  private final Offer offer = new Offer(hire, quote);
+  private final Template template;
+
+  /** Declares the quote. */
+  public RentalQuote() {
+    template =
+        Template.of("rental-quote", "Rental quote", 1)
+            .stamped(stamp())
+            .with(
+                hire.tab(),
+                quote.tab(),
+                totals.tab(),
+                desk(),
+                result(),
+                offer.tab(),
+                stock.tab(),
+                notes());
+  }
+
+  @Override
+  public Template template() {
+    return template;
+  }
+
+  private Formula stamp() {
+    return calc(
+        "IF({}=\"\";\"\";\"Quote \"&{}&\"  ·  \")&{}", hire.number, hire.number, hire.job.stamp());
+  }
+
+  /** What the desk must know and the client must not. */
+  private Tab desk() {
+    Table[] tables = {hire.job.days, quote.table, stock.table};
+    return Tab.of(
+            "Desk", "For the desk only: what needs a look before it goes out, and the margin.")
+        .grid(12, 15)
+        .portrait()
+        .with(Figures.of("", 3, deskFigures(tables)), Findings.of("What needs a look", 12, tables));
+  }
+
+  private Figure[] deskFigures(Table... tables) {
+    Formula charged = calc("SUMIFS({};{};\"<>\")", quote.amount.all(), quote.subFrom.all());
+    Formula margin = calc("ROUND({}-SUM({});2)", charged, quote.cost.all());
+    return new Figure[] {
+      Figure.of(
+          "To stop for (rows)",
+          Format.COUNT,
+          count("stop", tables),
+          "Nobody goes on before these."),
+      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Figure.of(
+          "Short on the shelf (rows)",
+          Format.COUNT,
+          calc("COUNTIF({};\">0\")", quote.shortBy.all()),
+          "More out at once than Kit has."),
+      Figure.of(
+          "Calendar days (days)",
+          Format.COUNT,
+          shown(hire.calendar),
+          "From out to back, both counted."),
+      Figure.of(
+          "Charged by dates (days)",
+          Format.ONE,
+          shown(hire.byDates),
+          calc("\"at most \"&{}&\" of seven\"", hire.perWeek)),
+      Figure.of(
+          "Charged by kind of day (days)",
+          Format.ONE,
+          shown(hire.byKind),
+          "A date with two rows counts once."),
+      Figure.of(
+          "Sub-hired, charged on (money)",
+          Format.MONEY,
+          calc("IF(SUM({})=0;0;{})", quote.cost.all(), charged),
+          hire.currency),
+      Figure.of(
+          "Sub-hire costs (money)",
+          Format.MONEY,
+          calc("SUM({})", quote.cost.all()),
+          calc("COUNT({})&\" rows\"", quote.cost.all())),
+      Figure.of(
+          "Margin on sub-hire (money)",
+          Format.MONEY,
+          margin,
+          "Before order discount and tax. Never printed for the client.")
+    };
+  }
+
+  private Tab result() {
+    Excerpt sections =
+        Excerpt.of(totals.bySection).column(totals.section, 120).column(totals.sectionAmount, 60);
+    return Tab.of(
+            "Result",
+            "Our quote. Prices in the currency shown; what is offered stands on the next pages.")
+        .titled("Quote")
+        .grid(12, 15)
+        .portrait()
+        .result()
+        .with(
+            Lines.notes(
+                "For",
+                calc(
+                    "{}&IF({}=\"\";\"\";\", for \"\"\"&{}&\"\"\"\")",
+                    or(hire.client, "–"),
+                    hire.job.production,
+                    hire.job.production),
+                calc(
+                    "\"Out \"&TEXT({};\"d mmm yyyy\")&\", back \"&TEXT({};\"d mmm yyyy\")&IF({}=\"\";\"\";\". \"&{}&\".\")",
+                    hire.out,
+                    hire.back,
+                    or(hire.handOver, ""),
+                    or(hire.handOver, ""))),
+            Figures.of("", 3, clientFigures()),
+            sections.rows("By section, before order discount and tax", 12),
+            taxes())
+        .newPage(
+            Lines.notes(
+                "Terms (put in your own)",
+                "Late: each further day is charged by the same rule until the kit is back.",
+                "Lost or damaged beyond repair: charged at replacement value.",
+                "Cancelled: as agreed in writing.",
+                calc(
+                    "IF({}=\"\";\"No insurance certificate is on file.\";\"Your insurance certificate on file runs"
+                        + " until \"&TEXT({};\"d mmm yyyy\")&\".\")",
+                    or(hire.insured, ""),
+                    or(hire.insured, ""))))
+        .with(
+            Lines.notes(
+                "Accepted",
+                "Place, date:  ______________________________",
+                "Name and signature:  ______________________________"));
+  }
+
+  private Table taxes() {
+    Column number = Column.working("No.");
+    number.by(calc("ROWS({})", number.above()));
+    return Table.of("Tax by rate", 3)
+        .columns(
+            taxed(totals.rate, number, 45),
+            taxed(totals.base, number, 45),
+            taxed(totals.ofRate, number, 45),
+            taxed(totals.gross, number, 45),
+            number);
+  }
+
+  private static Column taxed(Column of, Column number, int width) {
+    Column shown =
+        Column.result(of.heading(), calc("INDEX({};{})", of.all(), number))
+            .as(of.format())
+            .mayBeBlank()
+            .wide(width);
+    return of.format() == Format.MONEY ? shown.unit("money") : shown;
+  }
+
+  private Figure[] clientFigures() {
+    return new Figure[] {
+      Figure.of("Total with tax (money)", Format.MONEY, shown(totals.total), hire.currency),
+      Figure.of(
+          "Net (money)",
+          Format.MONEY,
+          shown(totals.net),
+          calc(
+              "IF({}=0;\"\";\"order discount \"&ROUND(100*{};1)&\" % taken off\")",
+              or(hire.discount, 0), or(hire.discount, 0))),
+      Figure.of("Tax (money)", Format.MONEY, shown(totals.tax), hire.taxName),
+      Figure.of(
+          "Deposit (money)", Format.MONEY, shown(totals.deposit), "Due before the kit goes out."),
+      Figure.of(
+          "Charged days (days)",
+          Format.ONE,
+          shown(hire.charged),
+          "Rows with dates of their own: see Offer."),
+      Figure.of(
+          "Value to insure (money)",
+          Format.MONEY,
+          shown(totals.value),
+          "Replacement value of all that is hired.")
+    };
+  }
+
+  private static Formula shown(Item<?> field) {
+    return calc("IF({}=\"\";\"–\";{})", field, field);
+  }
+
+  private static Formula count(String word, Table... tables) {
+    StringBuilder pattern = new StringBuilder("0");
+    Object[] parts = new Object[tables.length];
+    for (int i = 0; i < tables.length; i++) {
+      pattern.append("+COUNTIF({};\"").append(word).append("\")");
+      parts[i] = tables[i].status().all();
+    }
+    return calc(pattern.toString(), parts);
+  }
+
+  private Tab notes() {
+    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
+        .grid(12, 21)
+        .with(
+            Lines.notes(
+                "How it is reckoned",
+                "The day out and the day back both count. By dates, of every seven days from the day"
+                    + " out no more than the days a week are charged; the rest likewise.",
+                "By kind of day, each date counts once, with the highest share of its kinds.",
+                "A row counts with its own dates and days agreed, else with those on Job.",
+                "Amount: rate × quantity × days, less the discount, rounded half up to the smallest"
+                    + " coin. Order discount: off hired rows only. Tax: by rate, on the rounded base.",
+                "Short: all hired pieces of the item whose dates overlap, less those on the shelf;"
+                    + " sub-hired rows are not counted."),
+            Lines.notes(
+                "Left out",
+                "Whether tax is due, and where: that is for an accountant.",
+                "Stock that is out on other quotes: take it off the pieces on Kit."),
+            Lines.notes(
+                "Where the figures come from",
+                "Days, fees and tax: the functions HIRE; see the handbook. How days are charged is the"
+                    + " custom of each house: set it on Job.",
+                "Every figure can be followed: put the cursor on it and choose Show working in the"
+                    + " menu Set Power."));
+  }
+
+  @Override
+  public void fill(Filling filling) {
+    filling
+        .fields(RentalQuote.class, SCENARIO + "job.csv")
+        .rows(hire.job.days, RentalQuote.class, "/org/setpower/templates/scenario/days.csv")
+        .rows(stock.table, RentalQuote.class, SCENARIO + "kit.csv")
+        .rows(quote.table, RentalQuote.class, SCENARIO + "lines.csv")
+        .shows(offer.table, quote.table);
+  }
+
+  @Override
+  public String exampleTitle() {
+    return "The Salt Road – rental quote";
+  }
+}
