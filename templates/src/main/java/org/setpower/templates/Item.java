@@ -71,6 +71,9 @@ public abstract class Item<T extends Item<T>> implements Formula {
     if (how.isDate()) { // a bare number that is typed for a date lies outside
       least = FIRST_DAY;
       most = LAST_DAY;
+    } else if (how == Format.TIME) {
+      least = 0;
+      most = 1;
     }
     return self();
   }
@@ -267,7 +270,8 @@ public abstract class Item<T extends Item<T>> implements Formula {
   }
 
   private static String bound(double value) {
-    return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    double shown = Math.round(value * 1e9) / 1e9; // 110 %, not 110.00000000000001 %
+    return shown == Math.rint(shown) ? String.valueOf((long) shown) : String.valueOf(shown);
   }
 
   @Override
