@@ -73,7 +73,20 @@ public final class Job {
                   Formula.of("Fill in both call and wrap, or neither.")),
               Check.look(calc("{}>{}", coldest, warmest), Formula.of("Coldest is above warmest.")));
 
-  /** What a job with DC asks for. */
+  // what a job with cables or DC asks for
+
+  public final Field family =
+      Field.input("Wire family")
+          .oneOf("mm2", "AWG")
+          .is("mm2")
+          .help("In which series a smallest size is proposed. Sizes of both kinds may be typed.");
+  public final Field conductor =
+      Field.input("Conductor temperature")
+          .unit(degrees())
+          .number(Format.WHOLE, 0, 300)
+          .is(60)
+          .help("Of the copper under load: 60 °C (140 °F) for a loaded cord. Colder loses less.")
+          .named("Job_Conductor_temperature");
   public final Field touchLimit =
       Field.input("Touch limit of DC")
           .unit("V")
@@ -145,6 +158,11 @@ public final class Job {
   /** The unit of temperatures. */
   public Formula degrees() {
     return calc("IF({};\"°F\";\"°C\")", isUs());
+  }
+
+  /** The conductor temperature in °C. */
+  public Formula conductorCelsius() {
+    return celsius(conductor);
   }
 
   /** The unit of masses. */

@@ -1,67 +1,66 @@
-package org.setpower.templates.lighting;
+package org.setpower.templates;
 
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.call;
 
 import org.setpower.sheet.CableFunctions;
 import org.setpower.sheet.LoadFunctions;
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
 
 /** When you wonder: the same watts and lead at other volts, and over other gauges. */
-final class Leads {
-  private static final String PLATE = "Watts of the light at the level you use.";
+public final class Leads {
+  private static final String PLATE = "Watts of the device, a light at the level you use.";
 
-  final Field length;
-  final Field size =
+  public final Field length;
+  public final Field size =
       Field.input("Size of the lead").is("12 AWG").help("Printed on it: 12 AWG, 2.5 mm².");
-  final Field watts = watts("Power", 200);
-  final Field volts = volts("Volts of the feed", 24);
-  final Field otherWatts = watts("Power, to compare", 400);
-  final Field otherVolts = volts("Volts of the feed, to compare", 48);
+  public final Field watts = watts("Power", 200);
+  public final Field volts = volts("Volts of the feed", 24);
+  public final Field otherWatts = watts("Power, to compare", 400);
+  public final Field otherVolts = volts("Volts of the feed, to compare", 48);
 
-  final Column rowVolts =
+  public final Column rowVolts =
       Column.input("Volts of the feed")
           .unit("V")
           .number(Format.WHOLE, 1, 1000)
           .needed()
           .wide(52)
           .help("A volt class to compare: 12, 24, 48.");
-  final Column amps = Column.result("Current at these volts").unit("A").as(Format.ONE).wide(38);
-  final Column lost = Column.result("Lost in the lead").unit("V").as(Format.TWO).wide(24);
-  final Column heat = Column.result("Heat").unit("W").as(Format.ONE).wide(20);
-  final Column heldAmps = Column.result("Current, watts held").unit("A").as(Format.ONE).wide(26);
-  final Column heldEnd =
-      Column.result("At the light, watts held").unit("V").as(Format.TWO).wide(28);
-  final Column heldHeat = Column.result("Heat, watts held").unit("W").as(Format.ONE).wide(24);
-  final Column smallest = Column.result("Smallest size").wide(26);
-  final Table atOtherVolts = Table.of("The same lead and watts at other volts", 6);
+  public final Column amps =
+      Column.result("Current at these volts").unit("A").as(Format.ONE).wide(38);
+  public final Column lost = Column.result("Lost in the lead").unit("V").as(Format.TWO).wide(24);
+  public final Column heat = Column.result("Heat").unit("W").as(Format.ONE).wide(20);
+  public final Column heldAmps =
+      Column.result("Current, watts held").unit("A").as(Format.ONE).wide(26);
+  public final Column heldEnd =
+      Column.result("At the device, watts held").unit("V").as(Format.TWO).wide(28);
+  public final Column heldHeat =
+      Column.result("Heat, watts held").unit("W").as(Format.ONE).wide(24);
+  public final Column smallest = Column.result("Smallest size").wide(26);
+  public final Table atOtherVolts = Table.of("The same lead and watts at other volts", 6);
 
-  final Column gauge =
+  public final Column gauge =
       Column.input("Size").needed().wide(52).help("A size to compare: 16 AWG, 12 AWG, 2.5 mm².");
-  final Column firstLost = Column.result("Lost, watts held").unit("V").as(Format.TWO).wide(38);
-  final Column firstShare = Column.result("Lost, watts held").as(Format.SHARE).wide(24);
-  final Column otherLost = Column.result("Lost, to compare").unit("V").as(Format.TWO).wide(20);
-  final Column otherShare = Column.result("Lost, to compare").as(Format.SHARE).wide(26);
-  final Table overGauges = Table.of("The same watts over other sizes", 12);
+  public final Column firstLost =
+      Column.result("Lost, watts held").unit("V").as(Format.TWO).wide(38);
+  public final Column firstShare = Column.result("Lost, watts held").as(Format.SHARE).wide(24);
+  public final Column otherLost =
+      Column.result("Lost, to compare").unit("V").as(Format.TWO).wide(20);
+  public final Column otherShare = Column.result("Lost, to compare").as(Format.SHARE).wide(26);
+  public final Table overGauges = Table.of("The same watts over other sizes", 12);
 
-  private final PlanJob plan;
+  private final Job job;
 
-  Leads(PlanJob plan) {
-    this.plan = plan;
+  /** Leads of a job; {@code dropLimit} is the share of the volts that may be lost. */
+  public Leads(Job job, Field dropLimit) {
+    this.job = job;
     length =
         Field.input("Length, one way")
-            .unit(plan.job.lengths())
+            .unit(job.lengths())
             .number(Format.ONE, 0, 10_000)
             .is(10)
-            .help("From the pack to the light, along the stand.");
-    Formula warm = plan.conductorCelsius();
-    Formula metres = plan.job.metres(length);
+            .help("From the pack to the device, along the stand.");
+    Formula warm = job.conductorCelsius();
+    Formula metres = job.metres(length);
     amps.by(call(LoadFunctions.AMPS, watts, rowVolts, "DC"));
     lost.by(call(CableFunctions.DROP, size, metres, amps, "DC", 1, warm));
     heat.by(call(CableFunctions.HEAT, size, metres, amps, "DC", warm));
@@ -69,7 +68,7 @@ final class Leads {
     heldEnd.by(call(CableFunctions.ENDVOLTS, size, metres, watts, rowVolts, "DC", 1, warm));
     heldHeat.by(call(CableFunctions.HEAT, size, metres, heldAmps, "DC", warm));
     smallest.by(
-        call(CableFunctions.GAUGE, metres, heldAmps, rowVolts, plan.houseLimit, plan.family, "DC"));
+        call(CableFunctions.GAUGE, metres, heldAmps, rowVolts, dropLimit, job.family, "DC"));
     atOtherVolts
         .columns(rowVolts, amps, lost, heat, heldAmps, heldEnd, heldHeat, smallest)
         .checks()
@@ -88,12 +87,12 @@ final class Leads {
     return call(
         CableFunctions.ENDVOLTS,
         gauge,
-        plan.job.metres(length),
+        job.metres(length),
         load,
         feed,
         "DC",
         1,
-        plan.conductorCelsius());
+        job.conductorCelsius());
   }
 
   private static Field watts(String heading, double start) {
@@ -108,15 +107,23 @@ final class Leads {
         .help("The volt class of plate or pack: 12, 24, 48.");
   }
 
-  Tab tab() {
+  /** The tab to wonder on. */
+  public Tab tab(String name) {
     return Tab.of(
-            "Leads",
+            name,
             "When you wonder which volts or which wire: the same watts at 12, 24 and 48 V, and over"
-                + " thinner and thicker leads. Watts held: a light draws more current when its volts"
+                + " thinner and thicker leads. Watts held: a device draws more current when its volts"
                 + " sag.")
         .with(
             Fields.of("The lead", length, size, watts, volts, otherWatts, otherVolts),
             atOtherVolts,
+            BarChart.bars(
+                "Current and heat at other volts, watts held",
+                11,
+                "A, W",
+                rowVolts,
+                heldAmps,
+                heldHeat),
             overGauges);
   }
 }

@@ -13,6 +13,7 @@ import org.setpower.templates.Findings;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
 import org.setpower.templates.Kit;
+import org.setpower.templates.Leads;
 import org.setpower.templates.Lines;
 import org.setpower.templates.Tab;
 import org.setpower.templates.Table;
@@ -27,7 +28,7 @@ public final class LightingPlan implements Workbook {
   private final Runs runs = new Runs(plan, supply);
   private final Loads loads = new Loads(plan, kit, supply, runs);
   private final Packs packs = new Packs(plan, kit);
-  private final Leads leads = new Leads(plan);
+  private final Leads leads = new Leads(plan.job, plan.houseLimit);
   private final Template template;
 
   /** Declares the plan. */
@@ -44,7 +45,7 @@ public final class LightingPlan implements Workbook {
                 loads.tab(),
                 runs.tab(),
                 packs.tab(),
-                leads.tab(),
+                leads.tab("Leads"),
                 result(),
                 kit.tab(),
                 notes(),

@@ -19,11 +19,7 @@ final class PlanJob {
           .oneOf(job.date)
           .help("One date of the list below. Blank: every day counts, and the worst one shows.")
           .named("Job_Day_shown");
-  final Field family =
-      Field.input("Wire family")
-          .oneOf("mm2", "AWG")
-          .is("mm2")
-          .help("In which series a smallest size is proposed. Sizes of both kinds may be typed.");
+  final Field family = job.family;
   final Field houseLimit =
       Field.input("Drop limit, house and street")
           .share(0.001, 0.2)
@@ -37,13 +33,7 @@ final class PlanJob {
           .is(0.06)
           .help("The same from a private supply. IEC 60364-5-52: 6 % for light.")
           .named("Job_Drop_limit_own");
-  final Field conductor =
-      Field.input("Conductor temperature")
-          .unit(job.degrees())
-          .number(Format.WHOLE, 0, 300)
-          .is(60)
-          .help("Of the copper under load: 60 °C (140 °F) for a loaded cord. Colder loses less.")
-          .named("Job_Conductor_temperature");
+  final Field conductor = job.conductor;
   final Field ambient =
       Field.input("Air at the cables")
           .unit(job.degrees())
@@ -78,7 +68,7 @@ final class PlanJob {
 
   /** The conductor temperature in °C. */
   Formula conductorCelsius() {
-    return job.celsius(conductor);
+    return job.conductorCelsius();
   }
 
   /** The air at the cables in °C. */
