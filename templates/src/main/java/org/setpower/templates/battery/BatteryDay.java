@@ -11,6 +11,7 @@ import org.setpower.templates.Findings;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
 import org.setpower.templates.Kit;
+import org.setpower.templates.Leads;
 import org.setpower.templates.Lines;
 import org.setpower.templates.Tab;
 import org.setpower.templates.Table;
@@ -30,6 +31,9 @@ public final class BatteryDay implements Workbook {
   private final Devices devices = new Devices(kit, positions);
   private final Chargers chargers = new Chargers(job, kit);
   private final Day day = new Day(job, kit, positions, onHand, chargers);
+  private final SmallCells smallCells = new SmallCells(job);
+  private final Stack stack = new Stack(job, kit);
+  private final Leads leads = new Leads(job.job, job.dropLimit);
   private final Template template;
 
   /** Declares the file. */
@@ -48,10 +52,13 @@ public final class BatteryDay implements Workbook {
                 devices.tab(),
                 chargers.tab(),
                 day.tab(),
+                smallCells.tab(),
+                stack.tab(),
+                leads.tab("Compare voltage"),
                 result(),
                 kit.tab(),
                 notes(),
-                day.working());
+                day.working().with(stack.working()));
   }
 
   @Override
@@ -60,7 +67,15 @@ public final class BatteryDay implements Workbook {
   }
 
   private Tab result() {
-    Table[] tables = {onHand.table, positions.table, devices.table, chargers.table, job.job.days};
+    Table[] tables = {
+      onHand.table,
+      positions.table,
+      devices.table,
+      chargers.table,
+      smallCells.table,
+      stack.packs,
+      job.job.days
+    };
     Table packs =
         Excerpt.of(onHand.table)
             .column(onHand.kind, 45)
@@ -159,7 +174,34 @@ public final class BatteryDay implements Workbook {
           "Dark (h)",
           Format.ONE,
           day.hoursLost(),
-          "Hours that positions wait for a full pack, added up.")
+          "Hours that positions wait for a full pack, added up."),
+      Figure.of(
+          "Stack lasts (h)",
+          Format.ONE,
+          calc("IF({}=\"\";\"–\";{})", stack.lasts, stack.lasts),
+          calc(
+              "IF({}=\"\";\"see Stack\";COUNT({})&\" packs under \"&ROUND({};0)&\" W\")",
+              stack.lasts,
+              stack.share.all(),
+              or(stack.watts, 0))),
+      Figure.of(
+          "Not ready by next call (rows)",
+          Format.COUNT,
+          calc(
+              "COUNTA({})-COUNTIF({};\"yes\")-SUMPRODUCT(({}=\"\")*({}<>\"\"))",
+              chargers.charger.all(),
+              chargers.ready.all(),
+              chargers.pieces.all(),
+              chargers.charger.all()),
+          calc(
+              "IF({}=\"\";\"pick Day shown on Job\";\"next call \"&TEXT({};\"hh:mm\"))",
+              job.nextCall,
+              job.nextCall)),
+      Figure.of(
+          "Small cells (a day)",
+          Format.COUNT,
+          calc("SUM({})", smallCells.aDay.all()),
+          calc("SUM({})&\" for the job\"", smallCells.forJob.all()))
     };
   }
 
@@ -225,7 +267,9 @@ public final class BatteryDay implements Workbook {
         .rows(onHand.table, BatteryDay.class, SCENARIO + "battery-onhand.csv")
         .rows(positions.table, BatteryDay.class, SCENARIO + "battery-positions.csv")
         .rows(devices.table, BatteryDay.class, SCENARIO + "battery-devices.csv")
-        .rows(chargers.table, BatteryDay.class, SCENARIO + "battery-chargers.csv");
+        .rows(chargers.table, BatteryDay.class, SCENARIO + "battery-chargers.csv")
+        .rows(smallCells.table, BatteryDay.class, SCENARIO + "battery-cells.csv")
+        .rows(stack.packs, BatteryDay.class, SCENARIO + "battery-stack.csv");
   }
 
   @Override

@@ -42,6 +42,12 @@ final class DayJob {
           .is(0.92)
           .help("Of what sits between pack and device: its label. 92 % is assumed if not known.");
 
+  final Field dropLimit =
+      Field.input("Drop limit, DC leads")
+          .share(0.001, 0.5)
+          .is(0.03)
+          .help("Share of the volts a lead may lose: 3 % is common practice.");
+
   final Field coldest =
       Field.result(
               "Packs as cold as",
@@ -53,6 +59,9 @@ final class DayJob {
                   job.coldest(or(shown, 0), MILD)))
           .unit("°C")
           .as(Format.ONE);
+
+  final Field shootingDays =
+      Field.result("Shooting days", shooting(job.date, job.kind)).as(Format.COUNT);
 
   /** In days after the midnight that begins the day. */
   final Field wrap;
@@ -95,6 +104,23 @@ final class DayJob {
             .as(Format.TIME);
   }
 
+  /** Dates with a shoot or a night, each once. */
+  private static Formula shooting(Column date, Column kind) {
+    Formula dates = date.all();
+    Formula kinds = kind.all();
+    Formula same =
+        calc(
+            "(COUNTIFS({};{};{};\"shoot\")+COUNTIFS({};{};{};\"night\"))",
+            dates,
+            dates,
+            kinds,
+            dates,
+            dates,
+            kinds);
+    return calc(
+        "SUMPRODUCT((({}=\"shoot\")+({}=\"night\"))/({}+({}=0)))", kinds, kinds, same, same);
+  }
+
   private static Field time(String heading) {
     return Field.input(heading).as(Format.TIME).help(OFF);
   }
@@ -115,7 +141,13 @@ final class DayJob {
         "Which pack hangs where, how long it lasts, what is swapped and charged when. Fill the"
             + " yellow cells: this page, then On hand, Positions, Devices; read Result.",
         Fields.of("The day", shown, turns, lunchFrom, lunchTo, moveFrom, moveTo),
-        Fields.of("What holds everywhere", converter, job.touchLimit),
-        Fields.of("Read from the days below", coldest, wrap, nextCall));
+        Fields.of(
+            "What holds everywhere",
+            converter,
+            job.touchLimit,
+            job.family,
+            dropLimit,
+            job.conductor),
+        Fields.of("Read from the days below", coldest, wrap, nextCall, shootingDays));
   }
 }

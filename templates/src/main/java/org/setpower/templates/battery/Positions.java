@@ -180,6 +180,7 @@ final class Positions {
     Formula chemistry = calc("{}&\"\"", ofPack(kit.chemistry));
     Formula health = calc("IF({}=\"\";1;{})", ofPack(kit.health), ofPack(kit.health));
     Formula metres = day.job.metres(or(leadLength, 0));
+    Formula warm = day.job.conductorCelsius();
     Formula noLead = calc("OR({}=\"\";{}=0)", optional(leadSize), or(leadLength, 0));
     watts
         .by(
@@ -217,7 +218,15 @@ final class Positions {
             "IF({};{};{})",
             noLead,
             feed,
-            call(CableFunctions.ENDVOLTS, or(leadSize, "1.5 mm²"), metres, watts, feed, "DC", 1)));
+            call(
+                CableFunctions.ENDVOLTS,
+                or(leadSize, "1.5 mm²"),
+                metres,
+                watts,
+                feed,
+                "DC",
+                1,
+                warm)));
     cutOff.by(calc("MAX(1;MAXIFS({};{};{}))", devices.lowest.all(), here, position));
     amps.by(call(LoadFunctions.AMPS, watts, there, "DC"));
     atCutOff.by(
@@ -231,7 +240,7 @@ final class Positions {
         calc(
             "IF({};0;1000*{})",
             noLead,
-            call(CableFunctions.DROP, or(leadSize, "1.5 mm²"), metres, 1)));
+            call(CableFunctions.DROP, or(leadSize, "1.5 mm²"), metres, 1, "DC", 1, warm)));
     resistance.by(
         call(
             BankFunctions.MILLIOHMS,
