@@ -1,46 +1,32 @@
 package org.setpower.plan;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.TreeSet;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.Variable;
-import org.ojalgo.optimisation.integer.IntegerStrategy;
+import java.util.function.ToDoubleFunction;
 import org.setpower.base.Numbers;
 import org.setpower.base.Refusal;
 
 /**
  * The cheapest mix of packs that covers the energy and the power of a job: an integer programme,
- * solved to its proven optimum.
+ * searched to its end by branch and bound. Of mixes of one price it takes the lightest.
  *
- * <p>Of mixes of one price it takes the lightest. The search runs on one thread and without a
- * clock, so the same question always gets the same answer.
+ * <p>Kinds are taken up in the order of their price per Wh, each in every number that is of use. A
+ * branch is left when the rest of the job cannot be had cheaply or lightly enough even in fractions
+ * of the best packs that remain. So nothing cheaper is passed over, and what stands at the end is
+ * the proven optimum. The same question always gets the same answer.
  */
 public final class CheapestMix {
   /** More options than a proof can be promised for. */
   static final int MOST_OPTIONS = 12;
 
-  private static final int MOST_NODES = 3000;
+  private static final long MOST_BRANCHES = 2_000_000;
 
-  /**
-   * Branching only. With the Gomory cuts of ojAlgo 56 about one small question in a hundred got a
-   * dearer mix that was called optimal; without them, none of many thousands.
-   */
-  private static final IntegerStrategy EXACT =
-      IntegerStrategy.newConfigurable()
-          .withParallelism(() -> 1)
-          .withGMICutConfiguration(
-              new IntegerStrategy.GMICutConfiguration()
-                  .withFractionality(0.499999)
-                  .withViolation(BigDecimal.valueOf(1_000_000)));
-
-  /** Prices and masses closer than this share are the same. */
+  /** Figures that differ by less than this share are the same. */
   private static final double SAME = 1e-9;
 
-  private CheapestMix() {}
+  /** How energy and power are weighed against each other in the bound of the price. */
+  private static final double[] WEIGHTS = {0, 0.25, 0.5, 0.75, 1};
 
   /**
    * A kind of pack to choose from.
@@ -68,6 +54,30 @@ public final class CheapestMix {
    */
   public record Job(double wattHours, double watts, double maxKilograms, double people) {}
 
+  private final Job job;
+  private final List<Option> options;
+  private final double[][] pricePerNeed;
+  private final double[] massPerWattHour;
+  private final double[] massPerWatt;
+  private final int[] mix;
+  private int[] best;
+  private double bestPrice = Double.POSITIVE_INFINITY;
+  private double bestMass = Double.POSITIVE_INFINITY;
+  private long branches;
+
+  private CheapestMix(List<Option> sorted, Job job) {
+    this.job = job;
+    options = sorted;
+    mix = new int[sorted.size()];
+    pricePerNeed = new double[WEIGHTS.length][];
+    for (int k = 0; k < WEIGHTS.length; k++) {
+      double weight = WEIGHTS[k];
+      pricePerNeed[k] = leastFrom(o -> o.price / need(weight, o.wattHours, o.maxWatts));
+    }
+    massPerWattHour = leastFrom(o -> o.kilograms / o.wattHours);
+    massPerWatt = leastFrom(o -> o.kilograms / o.maxWatts);
+  }
+
   /**
    * How many of each option.
    *
@@ -77,80 +87,114 @@ public final class CheapestMix {
     if (options.size() > MOST_OPTIONS) {
       throw new Refusal(PlanReason.MIX_TOO_LARGE, options.size(), MOST_OPTIONS);
     }
-    double[] prices = options.stream().mapToDouble(Option::price).toArray();
-    double[] masses = options.stream().mapToDouble(Option::kilograms).toArray();
-    Optimisation.Result cheapest = solve(options, job, prices, Double.POSITIVE_INFINITY);
-    if (cheapest.getState() == Optimisation.State.INFEASIBLE) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < options.size(); i++) {
+      order.add(i);
+    }
+    order.sort(Comparator.comparingDouble(i -> options.get(i).price / options.get(i).wattHours));
+    CheapestMix search = new CheapestMix(order.stream().map(options::get).toList(), job);
+    search.branch(0, job.wattHours, job.watts, 0, 0);
+    if (search.best == null) {
       throw new Refusal(PlanReason.NO_MIX, job.wattHours, job.watts, limits(job));
     }
-    if (!cheapest.getState().isOptimal()) {
-      throw new Refusal(PlanReason.MIX_TOO_HARD);
-    }
-    double price = cheapest.getValue();
-    Optimisation.Result lightest = solve(options, job, masses, price + SAME * Math.abs(price));
-    return whole(lightest.getState().isOptimal() ? lightest : cheapest);
-  }
-
-  private static Optimisation.Result solve(
-      List<Option> options, Job job, double[] goal, double mostPrice) {
-    ExpressionsBasedModel model = new ExpressionsBasedModel();
-    model.options.iterations_abort = MOST_NODES;
-    model.options.integer(EXACT);
-    List<Variable> pieces = new ArrayList<>();
-    for (int i = 0; i < options.size(); i++) {
-      Option o = options.get(i);
-      double most = Math.max(job.wattHours / o.wattHours, job.watts / o.maxWatts);
-      pieces.add(
-          model
-              .newVariable("n" + i)
-              .integer()
-              .lower(0)
-              .upper(Numbers.wholeUp(most))
-              .weight(goal[i]));
-    }
-    sum(model, "Wh", pieces, options.stream().mapToDouble(Option::wattHours).toArray())
-        .lower(job.wattHours * (1 - SAME));
-    sum(model, "W", pieces, options.stream().mapToDouble(Option::maxWatts).toArray())
-        .lower(job.watts * (1 - SAME));
-    if (Double.isFinite(job.maxKilograms)) {
-      sum(model, "kg", pieces, options.stream().mapToDouble(Option::kilograms).toArray())
-          .upper(job.maxKilograms * (1 + SAME));
-    }
-    if (Double.isFinite(job.people)) {
-      cabin(model, pieces, options, job.people);
-    }
-    if (Double.isFinite(mostPrice)) {
-      sum(model, "price", pieces, options.stream().mapToDouble(Option::price).toArray())
-          .upper(mostPrice);
-    }
-    return model.minimise();
-  }
-
-  private static void cabin(
-      ExpressionsBasedModel model, List<Variable> pieces, List<Option> options, double people) {
-    TreeSet<Double> limits = new TreeSet<>();
-    options.stream().map(Option::cabinLimit).filter(Double::isFinite).forEach(limits::add);
-    for (double limit : limits) {
-      double[] counted = options.stream().mapToDouble(o -> o.cabinLimit <= limit ? 1 : 0).toArray();
-      sum(model, "cabin" + limit, pieces, counted).upper(limit * people);
-    }
-  }
-
-  private static Expression sum(
-      ExpressionsBasedModel model, String name, List<Variable> pieces, double[] factors) {
-    Expression sum = model.newExpression(name);
-    for (int i = 0; i < factors.length; i++) {
-      sum.set(pieces.get(i), factors[i]);
-    }
-    return sum;
-  }
-
-  private static int[] whole(Optimisation.Result result) {
-    int[] mix = new int[result.size()];
-    for (int i = 0; i < mix.length; i++) {
-      mix[i] = (int) Math.round(result.doubleValue(i));
+    int[] mix = new int[options.size()];
+    for (int k = 0; k < mix.length; k++) {
+      mix[order.get(k)] = search.best[k];
     }
     return mix;
+  }
+
+  /** Tries every useful number of the option at this place, and then those behind it. */
+  private void branch(int at, double wattHours, double watts, double price, double mass) {
+    if (++branches > MOST_BRANCHES) {
+      throw new Refusal(PlanReason.MIX_TOO_HARD);
+    }
+    if (wattHours <= job.wattHours * SAME && watts <= job.watts * SAME) {
+      offer(price, mass);
+      return;
+    }
+    if (at == mix.length
+        || isHopeless(at, Math.max(0, wattHours), Math.max(0, watts), price, mass)) {
+      return;
+    }
+    Option o = options.get(at);
+    double enough = Numbers.wholeUp(Math.max(wattHours / o.wattHours, watts / o.maxWatts));
+    for (int n = (int) Math.min(enough, room(at)); n >= 0; n--) {
+      mix[at] = n;
+      branch(
+          at + 1,
+          wattHours - n * o.wattHours,
+          watts - n * o.maxWatts,
+          price + n * o.price,
+          mass + n * o.kilograms);
+    }
+    mix[at] = 0;
+  }
+
+  private void offer(double price, double mass) {
+    boolean fits = mass <= job.maxKilograms * (1 + SAME);
+    boolean cheaper = price < bestPrice - tolerance(bestPrice);
+    boolean asCheap = price <= bestPrice + tolerance(bestPrice);
+    if (fits && (cheaper || (asCheap && mass < bestMass - tolerance(bestMass)))) {
+      best = mix.clone();
+      bestPrice = price;
+      bestMass = mass;
+    }
+  }
+
+  private static double tolerance(double value) {
+    return Double.isFinite(value) ? SAME * (1 + value) : 0;
+  }
+
+  /** Whether what is left, had in fractions of the best that remain, is too dear or too heavy. */
+  private boolean isHopeless(int at, double wattHours, double watts, double price, double mass) {
+    double leastMass = mass + Math.max(wattHours * massPerWattHour[at], watts * massPerWatt[at]);
+    if (leastMass > job.maxKilograms * (1 + SAME)) {
+      return true;
+    }
+    double leastPrice = price;
+    for (int k = 0; k < WEIGHTS.length; k++) {
+      leastPrice =
+          Math.max(leastPrice, price + need(WEIGHTS[k], wattHours, watts) * pricePerNeed[k][at]);
+    }
+    return leastPrice > bestPrice + tolerance(bestPrice)
+        || (leastPrice >= bestPrice - tolerance(bestPrice)
+            && leastMass >= bestMass - tolerance(bestMass));
+  }
+
+  /** Energy and power as one figure: shares of the job's, weighed. */
+  private double need(double weight, double wattHours, double watts) {
+    double energy = job.wattHours > 0 ? wattHours / job.wattHours : 0;
+    double power = job.watts > 0 ? watts / job.watts : 0;
+    return weight * energy + (1 - weight) * power;
+  }
+
+  /** The least of a figure over the options from each place on; 0 where it has no meaning. */
+  private double[] leastFrom(ToDoubleFunction<Option> figure) {
+    double[] least = new double[options.size()];
+    double sofar = Double.POSITIVE_INFINITY;
+    for (int at = least.length - 1; at >= 0; at--) {
+      double here = figure.applyAsDouble(options.get(at));
+      sofar = Math.min(sofar, Double.isFinite(here) ? here : 0);
+      least[at] = sofar;
+    }
+    return least;
+  }
+
+  /** How many more of the option the travellers may carry. */
+  private double room(int at) {
+    double room = Double.POSITIVE_INFINITY;
+    for (Option level : options) {
+      double limit = level.cabinLimit;
+      if (Double.isFinite(job.people) && limit >= options.get(at).cabinLimit) {
+        double carried = 0;
+        for (int i = 0; i < at; i++) {
+          carried += options.get(i).cabinLimit <= limit ? mix[i] : 0;
+        }
+        room = Math.min(room, limit * job.people - carried);
+      }
+    }
+    return room;
   }
 
   private static String limits(Job job) {
