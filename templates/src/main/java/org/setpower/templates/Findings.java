@@ -28,6 +28,37 @@ public final class Findings {
         .tall(2);
   }
 
+  /** The figure that counts the stops of these tables. */
+  public static Figure stops(Table... tables) {
+    return Figure.of(
+        "To stop for (rows)",
+        Format.COUNT,
+        count("stop", List.of(tables)),
+        "Nobody goes on before these.");
+  }
+
+  /** The figure that counts the looks, and says when the list of findings has no room for all. */
+  public static Figure looks(int room, Table... tables) {
+    List<Table> all = List.of(tables);
+    return Figure.of(
+        "To look at (rows)",
+        Format.COUNT,
+        count("look", all),
+        Formula.calc(
+            "IF({}+{}>"
+                + room
+                + ";\"the first "
+                + room
+                + " of all are listed below\";\"Somebody must decide.\")",
+            count("stop", all),
+            count("look", all)));
+  }
+
+  private static Formula count(String word, List<Table> tables) {
+    Object[] parts = tables.stream().map(t -> t.status().all()).toArray();
+    return Formula.calc("0" + ("+COUNTIF({};\"" + word + "\")").repeat(parts.length), parts);
+  }
+
   private static String quoted(Tab tab) {
     return "\"" + tab.name() + "\"";
   }

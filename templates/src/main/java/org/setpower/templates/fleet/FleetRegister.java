@@ -20,6 +20,8 @@ import org.setpower.templates.Workbook;
 /** Template 5: the fleet register of a rental house. */
 public final class FleetRegister implements Workbook {
   private static final String SCENARIO = "/org/setpower/templates/scenario/fleet-";
+  private static final int FINDINGS = 19;
+  private static final int KINDS = 9;
 
   private final House house = new House();
   private final Packs packs = new Packs(house);
@@ -70,7 +72,7 @@ public final class FleetRegister implements Workbook {
             .column(kinds.wanted, 15)
             .column(kinds.buy, 15)
             .column(kinds.table.status(), 15);
-    Table byKind = stock.rows("By kind", 9);
+    Table byKind = stock.rows("By kind", KINDS);
     return Tab.of("Result", "One page to print and to talk about. Nothing to fill here.")
         .grid(12, 15)
         .portrait()
@@ -85,24 +87,27 @@ public final class FleetRegister implements Workbook {
                 stock.shown(kinds.average),
                 stock.shown(kinds.lowest)),
             byKind)
-        .newPage(Findings.of("What needs a look", 19, tables))
+        .newPage(Findings.of("What needs a look", FINDINGS, tables))
         .with(cautions());
   }
 
   private Figure[] headlines(Table... tables) {
     Formula health = packs.health.all();
     return new Figure[] {
-      Figure.of(
-          "To stop for (rows)",
-          Format.COUNT,
-          count("stop", tables),
-          "Nobody goes on before these."),
-      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Findings.stops(tables),
+      Findings.looks(FINDINGS, tables),
       Figure.of(
           "Packs (pieces)",
           Format.COUNT,
           filled(packs.serial),
-          calc("SUM({})&\" of them out\"", kinds.out.all())),
+          calc(
+              "SUM({})&\" of them out\"&IF({}>"
+                  + KINDS
+                  + ";\"; first "
+                  + KINDS
+                  + " kinds below\";\"\")",
+              kinds.out.all(),
+              filled(kinds.kind))),
       Figure.of(
           "Fit to go out (pieces)",
           Format.COUNT,
@@ -143,16 +148,6 @@ public final class FleetRegister implements Workbook {
 
   private static Formula filled(Column column) {
     return calc("SUMPRODUCT(({}<>\"\")*1)", column.all());
-  }
-
-  private static Formula count(String word, Table... tables) {
-    StringBuilder pattern = new StringBuilder("0");
-    Object[] parts = new Object[tables.length];
-    for (int i = 0; i < tables.length; i++) {
-      pattern.append("+COUNTIF({};\"").append(word).append("\")");
-      parts[i] = tables[i].status().all();
-    }
-    return calc(pattern.toString(), parts);
   }
 
   private static Lines cautions() {

@@ -13,7 +13,6 @@ import org.setpower.templates.Figures;
 import org.setpower.templates.Filling;
 import org.setpower.templates.Findings;
 import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
 import org.setpower.templates.Lines;
 import org.setpower.templates.Tab;
 import org.setpower.templates.Table;
@@ -23,6 +22,8 @@ import org.setpower.templates.Workbook;
 /** Template 6: the flight packing list of whoever flies. */
 public final class FlightList implements Workbook {
   private static final String SCENARIO = "/org/setpower/templates/scenario/flight-";
+  private static final int FINDINGS = 9;
+  private static final int KINDS = 13;
 
   private final Trip trip = new Trip();
   private final Flights flights = new Flights();
@@ -77,18 +78,26 @@ public final class FlightList implements Workbook {
             .column(packs.taken, 15)
             .column(packs.cargo, 15)
             .column(packs.road, 15)
-            .column(packs.left, 15)
-            .column(packs.verdict, 30)
+            .column(packs.verdict, 45)
             .column(packs.most, 15)
             .column(packs.table.status(), 15);
     Excerpt rules = Excerpt.of(packs.table).column(packs.kind, 30).column(packs.rule, 150);
+    Excerpt wondered =
+        Excerpt.of(otherDays.table)
+            .column(otherDays.pack, 30)
+            .column(otherDays.energy, 15)
+            .column(otherDays.date, 45)
+            .column(otherDays.pieces, 15)
+            .column(otherDays.verdict, 45)
+            .column(otherDays.most, 15)
+            .column(otherDays.table.status(), 15);
     return Tab.of("Result", "To show at the counter. Nothing to fill here.")
         .grid(12, 15)
         .portrait()
         .result()
         .with(
             Figures.of("", 3, headlines(tables)),
-            ofPacks.rows("The packs", 9),
+            ofPacks.rows("The packs", KINDS),
             BarChart.bars(
                 "Where the packs go",
                 9,
@@ -96,21 +105,17 @@ public final class FlightList implements Workbook {
                 ofPacks.shown(packs.kind),
                 ofPacks.shown(packs.taken),
                 ofPacks.shown(packs.cargo),
-                ofPacks.shown(packs.road),
-                ofPacks.shown(packs.left)))
-        .newPage(Findings.of("What needs a look", 9, tables))
+                ofPacks.shown(packs.road)))
+        .newPage(Findings.of("What needs a look", FINDINGS, tables))
         .with(cautions(), ofFlights.rows("The flights and the airlines' answers", 4).tall(2))
-        .newPage(rules.rows("The rule for each, on the day of the last flight", 8).tall(5));
+        .newPage(rules.rows("The rule for each, on the day of the last flight", 7).tall(5))
+        .with(wondered.rows("Other days", 8));
   }
 
   private Figure[] headlines(Table... tables) {
     return new Figure[] {
-      Figure.of(
-          "To stop for (rows)",
-          Format.COUNT,
-          count("stop", tables),
-          "Nobody goes on before these."),
-      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Findings.stops(tables),
+      Findings.looks(FINDINGS, tables),
       Figure.of(
           "Travellers (people)",
           Format.COUNT,
@@ -128,9 +133,14 @@ public final class FlightList implements Workbook {
           Format.COUNT,
           calc("SUM({})", packs.taken.all()),
           calc(
-              "SUMIFS({};{};\"over 100 Wh\")&\" of them over 100 Wh\"",
+              "SUMIFS({};{};\"over 100 Wh\")&\" of them over 100 Wh\"&IF(COUNT({})>"
+                  + KINDS
+                  + ";\"; first "
+                  + KINDS
+                  + " rows below\";\"\")",
               packs.taken.all(),
-              packs.sort.all())),
+              packs.sort.all(),
+              packs.energy.all())),
       Figure.of(
           "By cargo (pieces)",
           Format.COUNT,
@@ -171,16 +181,6 @@ public final class FlightList implements Workbook {
               freight.by.all(),
               freight.way.all()))
     };
-  }
-
-  private static Formula count(String word, Table... tables) {
-    StringBuilder pattern = new StringBuilder("0");
-    Object[] parts = new Object[tables.length];
-    for (int i = 0; i < tables.length; i++) {
-      pattern.append("+COUNTIF({};\"").append(word).append("\")");
-      parts[i] = tables[i].status().all();
-    }
-    return calc(pattern.toString(), parts);
   }
 
   private Tab cards() {

@@ -71,7 +71,7 @@ final class OtherDays {
     return Tab.of(
             "Other days",
             "When you wonder: the rule for one pack on one day, before any airline has answered."
-                + " Nothing here goes into Result.")
+                + " Result shows the first eight rows on its last page.")
         .with(table);
   }
 }
