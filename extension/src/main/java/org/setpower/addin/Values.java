@@ -50,26 +50,24 @@ final class Values {
 
   /**
    * An answer as a cell takes it. A matrix of texts only becomes a {@code String[][]}: in a mixed
-   * one Calc finds no text.
+   * one Calc finds no text. One of numbers only becomes a {@code double[][]}, which crosses to the
+   * office fastest.
    */
   static Object toCell(Object answer) {
     if (!(answer instanceof Object[][] table)) {
       return answer;
     }
-    Object[][] cells = isText(table) ? new String[table.length][] : new Object[table.length][];
-    for (int r = 0; r < table.length; r++) {
-      cells[r] =
-          cells instanceof String[][]
-              ? Arrays.copyOf(table[r], table[r].length, String[].class)
-              : elements(table[r]);
+    if (isAll(String.class, table)) {
+      return texts(table);
     }
-    return cells;
+    Object[][] elements = elements(table);
+    return isAll(Double.class, elements) ? numbers(elements) : elements;
   }
 
-  private static boolean isText(Object[][] table) {
+  private static boolean isAll(Class<?> type, Object[][] table) {
     for (Object[] row : table) {
       for (Object cell : row) {
-        if (!(cell instanceof String)) {
+        if (!type.isInstance(cell)) {
           return false;
         }
       }
@@ -77,11 +75,34 @@ final class Values {
     return true;
   }
 
-  private static Object[] elements(Object[] row) {
-    Object[] cells = new Object[row.length];
-    for (int c = 0; c < row.length; c++) {
-      cells[c] = row[c] instanceof Refusal refusal ? FaultMapper.inMatrix(refusal) : row[c];
+  private static String[][] texts(Object[][] table) {
+    String[][] texts = new String[table.length][];
+    for (int r = 0; r < table.length; r++) {
+      texts[r] = Arrays.copyOf(table[r], table[r].length, String[].class);
     }
-    return cells;
+    return texts;
+  }
+
+  private static double[][] numbers(Object[][] table) {
+    double[][] numbers = new double[table.length][];
+    for (int r = 0; r < table.length; r++) {
+      numbers[r] = new double[table[r].length];
+      for (int c = 0; c < numbers[r].length; c++) {
+        numbers[r][c] = (Double) table[r][c];
+      }
+    }
+    return numbers;
+  }
+
+  private static Object[][] elements(Object[][] table) {
+    Object[][] elements = new Object[table.length][];
+    for (int r = 0; r < table.length; r++) {
+      elements[r] = new Object[table[r].length];
+      for (int c = 0; c < elements[r].length; c++) {
+        Object cell = table[r][c];
+        elements[r][c] = cell instanceof Refusal refusal ? FaultMapper.inMatrix(refusal) : cell;
+      }
+    }
+    return elements;
   }
 }
