@@ -241,8 +241,8 @@ public final class RentalQuote implements Workbook {
                 "Where the figures come from",
                 "Days, fees and tax: the functions HIRE; see the handbook. How days are charged is the"
                     + " custom of each house: set it on Job.",
-                "Every figure can be followed: put the cursor on it and choose Show working in the"
-                    + " menu Set Power."));
+                "Every figure can be followed: put the cursor on it and choose How this number came"
+                    + " about in the menu Set power."));
   }
 
   @Override
