@@ -180,6 +180,11 @@ public final class Job {
     return calc("{}/IF({};0.3048;1)", metres, isUs());
   }
 
+  /** A temperature in the chosen unit, or so many °C in that unit when its cell is blank. */
+  public Formula degrees(Field temperature, double celsius) {
+    return Formula.or(temperature, calc("IF({};{};{})", isUs(), celsius * 1.8 + 32, celsius));
+  }
+
   /** A temperature in the chosen unit, in °C. */
   public Formula celsius(Formula temperature) {
     return calc("IF({};({}-32)/1.8;{})", isUs(), temperature, temperature);

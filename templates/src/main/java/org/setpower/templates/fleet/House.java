@@ -32,14 +32,12 @@ final class House {
       Field.input("Test at least at")
           .unit(job.degrees())
           .number(Format.WHOLE, -40, 140)
-          .is(15)
-          .help("A colder pack gives less: its test is not compared. 15 °C is 59 °F.");
+          .help("A colder pack gives less: its test is not compared. Blank: 15 °C (59 °F).");
   final Field warmest =
       Field.input("Test at most at")
           .unit(job.degrees())
           .number(Format.WHOLE, -40, 140)
-          .is(30)
-          .help("A warmer pack flatters. 30 °C is 86 °F.");
+          .help("A warmer pack flatters. Blank: 30 °C (86 °F).");
   final Field rested =
       Field.input("Rested before a test")
           .unit("h")
@@ -78,6 +76,16 @@ final class House {
           .is(180)
           .help("Days after the last test that counts. Packs in daily use: every 50 cycles.")
           .named("Job_Test_again_after");
+
+  /** The lowest temperature of a test, in the chosen unit. */
+  Formula coldest() {
+    return job.degrees(coldest, 15);
+  }
+
+  /** The highest temperature of a test, in the chosen unit. */
+  Formula warmest() {
+    return job.degrees(warmest, 30);
+  }
 
   /** The day that counts. */
   Formula today() {

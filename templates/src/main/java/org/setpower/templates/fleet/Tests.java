@@ -91,9 +91,9 @@ final class Tests {
             label,
             or(health, ""),
             temperature,
-            house.coldest,
+            house.coldest(),
             temperature,
-            house.warmest,
+            house.warmest(),
             rested,
             house.rested,
             watts,
@@ -123,14 +123,14 @@ final class Tests {
       Check.stop(
           calc("{}>{}", date, house.today()), say("{} has not come yet: correct the date.", date)),
       Check.look(
-          calc("OR({}<{};{}>{})", temperature, house.coldest, temperature, house.warmest),
+          calc("OR({}<{};{}>{})", temperature, house.coldest(), temperature, house.warmest()),
           say(
               "At {} {} not compared: cold and heat change what a pack gives. Test again between"
                   + " {} and {}.",
               temperature,
               house.job.degrees(),
-              house.coldest,
-              house.warmest)),
+              house.coldest(),
+              house.warmest())),
       Check.look(
           calc("{}<{}", rested, house.rested),
           say("Rested {} h only, not compared: wait {} h after charging.", rested, house.rested)),

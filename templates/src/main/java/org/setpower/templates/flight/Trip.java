@@ -48,8 +48,8 @@ final class Trip {
   final Field air =
       Field.input("Where they are charged")
           .number(Format.WHOLE, -40, 140)
-          .is(20)
-          .help("Temperature of the packs there, 20 °C is 68 °F. Below freezing: warm them first.");
+          .help(
+              "Temperature of the packs there. Blank: 20 °C (68 °F). Below freezing: warm first.");
 
   Trip() {
     bag.unit(job.masses());
@@ -58,7 +58,7 @@ final class Trip {
 
   /** The temperature at the chargers in °C. */
   Formula airCelsius() {
-    return job.celsius(air);
+    return job.celsius(job.degrees(air, 20));
   }
 
   /** The moment at which packs must be full. */
