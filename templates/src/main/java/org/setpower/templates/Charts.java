@@ -70,6 +70,8 @@ final class Charts {
       letters(axis);
       Uno.set(axis, "LineColor", Style.Ink.HAIRLINE);
     }
+    Uno.set(names, "TextBreak", true);
+    Uno.set(names, "TextRotation", 0);
     Uno.set(value, "Min", 0.0);
     Uno.set(diagram, "HasYAxisTitle", true);
     Object title = Uno.as(XAxisYSupplier.class, diagram).getYAxisTitle();

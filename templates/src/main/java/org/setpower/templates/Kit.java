@@ -156,7 +156,7 @@ public final class Kit {
           .unit("A")
           .number(Format.ONE, 0.1, 10_000)
           .needed()
-          .wide(36)
+          .wide(17)
           .help("On the label: the highest continuous discharge current.");
   public final Column packMass =
       Column.input("Mass").number(Format.TWO, 0, 1000).wide(17).help(PLATE + ", or the scales.");

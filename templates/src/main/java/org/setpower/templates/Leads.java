@@ -2,8 +2,10 @@ package org.setpower.templates;
 
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.say;
 
 import org.setpower.sheet.CableFunctions;
+import org.setpower.sheet.FunctionSpec;
 import org.setpower.sheet.LoadFunctions;
 
 /** When you wonder: the same watts and lead at other volts, and over other gauges. */
@@ -40,9 +42,14 @@ public final class Leads {
 
   public final Column gauge =
       Column.input("Size").needed().wide(52).help("A size to compare: 16 AWG, 12 AWG, 2.5 mm².");
+  public final Column rating = Column.result("Rating").unit("A").as(Format.ONE).wide(38);
+  public final Column firstAmps =
+      Column.result("Current, watts held").unit("A").as(Format.ONE).wide(24);
   public final Column firstLost =
-      Column.result("Lost, watts held").unit("V").as(Format.TWO).wide(38);
+      Column.result("Lost, watts held").unit("V").as(Format.TWO).wide(20);
   public final Column firstShare = Column.result("Lost, watts held").as(Format.SHARE).wide(24);
+  public final Column otherAmps =
+      Column.result("Current, to compare").unit("A").as(Format.ONE).wide(28);
   public final Column otherLost =
       Column.result("Lost, to compare").unit("V").as(Format.TWO).wide(20);
   public final Column otherShare = Column.result("Lost, to compare").as(Format.SHARE).wide(26);
@@ -73,19 +80,26 @@ public final class Leads {
         .columns(rowVolts, amps, lost, heat, heldAmps, heldEnd, heldHeat, smallest)
         .checks()
         .starts(Leads.class, "leads-volts.csv");
-    firstLost.by(calc("{}-{}", volts, held(watts, volts)));
+    rating.by(call(CableFunctions.AMPACITY, gauge)).mayBeBlank();
+    firstAmps.by(held(CableFunctions.ENDAMPS, watts, volts));
+    otherAmps.by(held(CableFunctions.ENDAMPS, otherWatts, otherVolts));
+    firstLost.by(calc("{}-{}", volts, held(CableFunctions.ENDVOLTS, watts, volts)));
     firstShare.by(calc("{}/{}", firstLost, volts));
-    otherLost.by(calc("{}-{}", otherVolts, held(otherWatts, otherVolts)));
+    otherLost.by(calc(
+            "{}-{}", otherVolts, held(CableFunctions.ENDVOLTS, otherWatts, otherVolts)));
     otherShare.by(calc("{}/{}", otherLost, otherVolts));
     overGauges
-        .columns(gauge, firstLost, firstShare, otherLost, otherShare)
-        .checks()
+        .columns(gauge, rating, firstAmps, firstLost, firstShare, otherAmps, otherLost, otherShare)
+        .checks(
+            Check.look(
+                calc("MAX({};{})>{}", firstAmps, otherAmps, rating),
+                say("Bears {} A: too thin for one of the two.", rating)))
         .starts(Leads.class, "leads-sizes.csv");
   }
 
-  private Formula held(Field load, Field feed) {
+  private Formula held(FunctionSpec function, Field load, Field feed) {
     return call(
-        CableFunctions.ENDVOLTS,
+        function,
         gauge,
         job.metres(length),
         load,

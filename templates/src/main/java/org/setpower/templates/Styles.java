@@ -65,7 +65,7 @@ final class Styles {
     switch (style) {
       case HEADING -> {
         Uno.set(created, "IsTextWrapped", true);
-        Uno.set(created, "VertJustify", CellVertJustify2.TOP);
+        Uno.set(created, "VertJustify", CellVertJustify2.BOTTOM);
       }
       case NOTE, CAUTION, MISSING, RESULT -> Uno.set(created, "IsTextWrapped", true);
       case HELP -> {
@@ -113,6 +113,9 @@ final class Styles {
         boolean left = format.isText() || format.isDate();
         Uno.set(created, "HoriJustify", left ? CellHoriJustify.LEFT : CellHoriJustify.RIGHT);
         Uno.set(created, "ParaIndent", INDENT);
+      }
+      if (!format.isText() && style != Style.HEADING) {
+        Uno.set(created, "IsTextWrapped", false);
       }
     }
     return name;

@@ -101,10 +101,12 @@ public final class LightingPlan implements Workbook {
     Excerpt ofSizes =
         Excerpt.of(leads.overGauges)
             .column(leads.gauge, 30)
+            .column(leads.firstAmps, 30)
             .column(leads.firstLost, 30)
-            .column(leads.firstShare, 30)
+            .column(leads.firstShare, 15)
+            .column(leads.otherAmps, 30)
             .column(leads.otherLost, 30)
-            .column(leads.otherShare, 30);
+            .column(leads.otherShare, 15);
     Table supplies = ofSupply.rows("Sources and boxes", 8);
     return Tab.of(
             "Result",

@@ -112,7 +112,7 @@ final class Loads {
         Column.input("Item")
             .oneOf(kit.item)
             .needed()
-            .wide(40)
+            .wide(44)
             .help("From the list; what is missing there is added on Kit.");
     day =
         Column.input("Day")
@@ -126,7 +126,7 @@ final class Loads {
             .oneOf(supply.name)
             .orOther()
             .needed()
-            .wide(26)
+            .wide(28)
             .help("The box it is plugged into, or the end of a run as it stands on Runs.");
     for (int i = 0; i < onLeg.length; i++) {
       vaOnLeg[i] =

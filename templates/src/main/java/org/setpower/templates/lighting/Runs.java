@@ -36,7 +36,7 @@ final class Runs {
   final Column from;
   final Column length;
   final Column pieces =
-      Column.input("Pieces").wide(18).help("The lengths it is made of: 25+25. For the truck only.");
+      Column.input("Pieces").wide(21).help("The lengths it is made of: 25+25. For the truck only.");
   final Column size =
       Column.input("Size")
           .oneOf(SIZES)
