@@ -85,8 +85,7 @@ public final class Leads {
     otherAmps.by(held(CableFunctions.ENDAMPS, otherWatts, otherVolts));
     firstLost.by(calc("{}-{}", volts, held(CableFunctions.ENDVOLTS, watts, volts)));
     firstShare.by(calc("{}/{}", firstLost, volts));
-    otherLost.by(calc(
-            "{}-{}", otherVolts, held(CableFunctions.ENDVOLTS, otherWatts, otherVolts)));
+    otherLost.by(calc("{}-{}", otherVolts, held(CableFunctions.ENDVOLTS, otherWatts, otherVolts)));
     otherShare.by(calc("{}/{}", otherLost, otherVolts));
     overGauges
         .columns(gauge, rating, firstAmps, firstLost, firstShare, otherAmps, otherLost, otherShare)
@@ -98,15 +97,7 @@ public final class Leads {
   }
 
   private Formula held(FunctionSpec function, Field load, Field feed) {
-    return call(
-        function,
-        gauge,
-        job.metres(length),
-        load,
-        feed,
-        "DC",
-        1,
-        job.conductorCelsius());
+    return call(function, gauge, job.metres(length), load, feed, "DC", 1, job.conductorCelsius());
   }
 
   private static Field watts(String heading, double start) {
