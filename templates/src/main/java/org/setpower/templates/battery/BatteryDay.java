@@ -173,8 +173,11 @@ public final class BatteryDay implements Workbook {
       Figure.of(
           "Dark (h)",
           Format.ONE,
-          day.hoursLost(),
-          "Hours that positions wait for a full pack, added up."),
+          day.hoursLost,
+          calc(
+              "IF({}<>\"\";{};\"Hours that positions wait for a full pack, added up.\")",
+              day.refused,
+              day.refused)),
       Figure.of(
           "Stack lasts (h)",
           Format.ONE,

@@ -4,8 +4,11 @@ import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.call;
 import static org.setpower.templates.Formula.or;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.setpower.sheet.PackFunctions;
 import org.setpower.sheet.PlanFunctions;
+import org.setpower.sheet.SheetFunctions;
 import org.setpower.templates.Answers;
 import org.setpower.templates.BarChart;
 import org.setpower.templates.Column;
@@ -20,7 +23,7 @@ import org.setpower.templates.Table;
 final class Day {
   private static final int PARTS = 3; // before, between and after two breaks
   private static final int NEVER = 900;
-  private static final int EVENTS = 400;
+  private static final int EVENTS = 1000;
   private static final int ON_CLOCK = 80;
   private static final int HOURS = 26;
   private static final int HALVES = 12; // hours that fit in half-hour steps
@@ -119,6 +122,12 @@ final class Day {
   private final Column momentAt = Column.working("Event").as(Format.COUNT);
   final Table overDay = Table.of("Packs over the day", HOURS);
 
+  /** Hours that positions wait for a full pack, added up. */
+  final Formula hoursLost;
+
+  /** Why the day cannot be planned; no text when it can. */
+  final Formula refused;
+
   private final DayJob day;
   private final Kit kit;
   private final Positions positions;
@@ -137,27 +146,22 @@ final class Day {
     Formula longest = calc("MAX(1;{})", sizeHours.all());
     Formula sizes = sizeEnergy.block(sizeHours);
     Formula windows = mainsFrom.block(mainsTo);
+    Object[] whole = {
+      devices, stockEnergy.block(stockPieces), channels, longest, day.coldest, windows, sizes
+    };
+    Formula plan = call(PlanFunctions.DAY, whole);
+    hoursLost = calc("INDEX({};ROWS({});1)", plan, plan);
+    List<Object> question = new ArrayList<>(List.of("PLAN.DAY"));
+    question.addAll(List.of(whole));
+    refused =
+        calc(
+            "IF(OR(COUNT({})>0;COUNT({})=0);\"\";\"stop: \"&IFERROR({};\"an input is in error\"))",
+            hour.all(),
+            watts.all(),
+            call(SheetFunctions.WHY, question.toArray()));
     events =
         Answers.of(
-            "Events",
-            EVENTS,
-            call(
-                PlanFunctions.DAY,
-                devices,
-                stockEnergy.block(stockPieces),
-                channels,
-                longest,
-                day.coldest,
-                windows,
-                sizes),
-            hour,
-            device,
-            number,
-            inUse,
-            charging,
-            onShelf,
-            waiting,
-            ofKind,
+            "Events", EVENTS, plan, hour, device, number, inUse, charging, onShelf, waiting, ofKind,
             what);
     fewest =
         Answers.of(
@@ -403,9 +407,13 @@ final class Day {
     moment.by(calc("{}+({}-1)*IF({}>" + HALVES + ";1;0.5)", begins, tick, length));
     momentAt.by(
         calc(
-            "IF({}>MAX({})+1;\"\";COUNTIFS({};\"<=\"&{};{};\"<>hours lost\"))",
+            "IF(OR({}>MAX({})+1;AND({}>MAX({});COUNTIF({};\"hours lost\")=0));\"\";"
+                + "COUNTIFS({};\"<=\"&{};{};\"<>hours lost\"))",
             moment,
             to.all(),
+            moment, // more events than fit: nothing is shown after the last of them
+            hour.all(),
+            what.all(),
             hour.all(),
             moment,
             what.all()));
@@ -434,11 +442,6 @@ final class Day {
         pieces.where(ofEnergy, kindEnergy));
   }
 
-  /** Hours that devices are dark. */
-  Formula hoursLost() {
-    return hour.where(what, "hours lost");
-  }
-
   /** Says that there is more than a table shows. */
   Lines more(int room) {
     return Lines.notes(
@@ -465,7 +468,7 @@ final class Day {
                 + " that say yes at In the day. All packs start full.")
         .grid(12, 15)
         .portrait()
-        .with(kinds, chart(14))
+        .with(Lines.notes("", refused), kinds, chart(14))
         .newPage(byClock)
         .with(more(ON_CLOCK))
         .newPage(overDay);
