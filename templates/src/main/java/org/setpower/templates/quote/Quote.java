@@ -88,6 +88,11 @@ final class Quote {
   final Column heading = Column.working("Heading");
   final Column newHeading = Column.working("New heading");
   final Column newDepartment = Column.working("New department");
+  final Column worksTo = Column.working("Works to").as(Format.COUNT);
+  final Column lowest = Column.working("Lowest output").as(Format.COUNT);
+  final Column below = Column.working("Items of less volts").as(Format.COUNT);
+  final Column packNumber = Column.working("Number among the packs");
+  final Column channels = Column.working("Charger channels").as(Format.COUNT);
 
   final Table table = Table.of("Quote", ROOM);
 
@@ -172,6 +177,23 @@ final class Quote {
     heading.by(calc("IF({}=\"\";\"\";{})", item, or(section, NONE)));
     newHeading.by(first(heading, newHeading));
     newDepartment.by(first(department, newDepartment));
+    worksTo.by(of(stock.worksTo));
+    lowest.by(of(stock.lowest));
+    below.by(
+        calc(
+            "IF({}=\"\";0;COUNTIFS({};\">0\";{};\"<\"&{}))",
+            or(lowest, ""),
+            worksTo.all(),
+            worksTo.all(),
+            or(lowest, 0)));
+    packNumber.by(
+        calc(
+            "IF(OR({}=\"\";COUNTIF({};{})>0);\"\";MAX(0;{})+1)",
+            of(stock.wattHours),
+            item.above(),
+            item,
+            packNumber.above()));
+    channels.by(calc("IF({}=\"\";\"\";{}*{})", of(stock.channels), of(stock.channels), quantity));
 
     table
         .columns(
@@ -209,7 +231,12 @@ final class Quote {
             orderDiscount,
             heading,
             newHeading,
-            newDepartment)
+            newDepartment,
+            worksTo,
+            lowest,
+            below,
+            packNumber,
+            channels)
         .called(item)
         .checks(checks(hire, stock));
   }
@@ -227,7 +254,7 @@ final class Quote {
 
   private Check[] checks(Hire hire, Stock stock) {
     return new Check[] {
-      Check.stop(calc("{}>{}", from, to), say("Back {} is before out {}: swap them.", to, from)),
+      Check.wrong(calc("{}>{}", from, to), say("Back {} is before out {}: swap them.", to, from)),
       Check.look(
           calc("{}>0", shortBy),
           say(
@@ -247,6 +274,19 @@ final class Quote {
               item.all(),
               goesWith),
           say("{} should go with it and is not on the quote.", goesWith)),
+      Check.look(
+          calc("{}>0", below),
+          say(
+              "It gives no less than {} V, and {} rows here take less, such as {}: mark it, and keep"
+                  + " it off them.",
+              lowest,
+              below,
+              calc(
+                  "INDEX({};MATCH(MINIFS({};{};\">0\");{};0))",
+                  item.all(),
+                  worksTo.all(),
+                  worksTo.all(),
+                  worksTo.all()))),
       Check.look(
           calc("AND({}=\"hired\";{}=\"\")", sort, or(value, "")),
           Formula.of("No replacement value on Kit: the insurer's list will lack it.")),

@@ -25,7 +25,10 @@ public final class RentalQuote implements Workbook {
   private final Hire hire = new Hire();
   private final Stock stock = new Stock(hire);
   private final Quote quote = new Quote(hire, stock);
-  private final Totals totals = new Totals(hire, quote);
+  private final OrderPacks packs = new OrderPacks(hire, quote, stock);
+  private final Return picked = new Return(hire, quote, stock);
+  private final Papers papers = new Papers(hire, picked);
+  private final Totals totals = new Totals(hire, quote, picked);
   private final Offer offer = new Offer(hire, quote);
   private final Template template;
 
@@ -37,7 +40,11 @@ public final class RentalQuote implements Workbook {
             .with(
                 hire.tab(),
                 quote.tab(),
+                packs.tab(),
                 totals.tab(),
+                picked.tab(),
+                papers.insurerTab(),
+                papers.carnetTab(),
                 desk(),
                 result(),
                 offer.tab(),
@@ -57,16 +64,17 @@ public final class RentalQuote implements Workbook {
 
   /** What the desk must know and the client must not. */
   private Tab desk() {
-    Table[] tables = {hire.job.days, quote.table, stock.table};
+    Table[] tables = {hire.job.days, quote.table, picked.table, stock.table};
     return Tab.of(
             "Desk", "For the desk only: what needs a look before it goes out, and the margin.")
         .grid(12, 15)
         .portrait()
-        .with(Figures.of("", 3, deskFigures(tables)), Findings.of("What needs a look", 12, tables));
+        .with(Figures.of("", 3, deskFigures(tables)), Findings.of("What needs a look", 9, tables))
+        .newPage(Figures.of("After the return", 3, returnFigures()));
   }
 
   private Figure[] deskFigures(Table... tables) {
-    Formula charged = calc("SUMIFS({};{};\"<>\")", quote.amount.all(), quote.subFrom.all());
+    Formula charged = calc("SUMIFS({};{};\">0\")", quote.amount.all(), quote.cost.all());
     Formula margin = calc("ROUND({}-SUM({});2)", charged, quote.cost.all());
     return new Figure[] {
       Figure.of(
@@ -104,12 +112,58 @@ public final class RentalQuote implements Workbook {
           "Sub-hire costs (money)",
           Format.MONEY,
           calc("SUM({})", quote.cost.all()),
-          calc("COUNT({})&\" rows\"", quote.cost.all())),
+          calc("\"rows: \"&COUNT({})", quote.cost.all())),
       Figure.of(
           "Margin on sub-hire (money)",
           Format.MONEY,
           margin,
-          "Before order discount and tax. Never printed for the client.")
+          "Before order discount and tax. Never printed for the client."),
+      Figure.of("Packs (pieces)", Format.COUNT, shown(packs.pieces), "In the order."),
+      Figure.of("Packs hold (Wh)", Format.WHOLE, shown(packs.energy), "By their labels, when new."),
+      Figure.of(
+          "Turns to charge all (turns)",
+          Format.COUNT,
+          shown(packs.turns),
+          calc("\"on \"&{}&\" channels\"", packs.channels))
+    };
+  }
+
+  private Figure[] returnFigures() {
+    return new Figure[] {
+      Figure.of(
+          "Late fees with tax (money)",
+          Format.MONEY,
+          shown(totals.late),
+          calc("\"rows late: \"&COUNTIF({};\">0\")", picked.lateDays.all())),
+      Figure.of(
+          "Loss and damage (money)",
+          Format.MONEY,
+          shown(totals.loss),
+          "At replacement value, without tax."),
+      Figure.of(
+          "Final amount (money)",
+          Format.MONEY,
+          shown(totals.finalAmount),
+          "With tax, late and loss."),
+      Figure.of(
+          "Still to pay (money)",
+          Format.MONEY,
+          shown(totals.toPay),
+          "Final amount less the deposit."),
+      Figure.of(
+          "Pieces out (pieces)",
+          Format.COUNT,
+          calc("SUM({})", picked.pieces.all()),
+          calc(
+              "SUM({})&\" back, \"&SUM({})&\" missing, \"&SUM({})&\" damaged\"",
+              picked.back.all(),
+              picked.missing.all(),
+              picked.damaged.all())),
+      Figure.of(
+          "On the carnet (pieces)",
+          Format.COUNT,
+          shown(papers.carnetPieces),
+          calc("\"worth \"&TEXT({};\"#,##0\")&\" \"&{}", papers.carnetValue, hire.currency))
     };
   }
 
@@ -170,13 +224,13 @@ public final class RentalQuote implements Workbook {
             number);
   }
 
-  private static Column taxed(Column of, Column number, int width) {
+  private Column taxed(Column of, Column number, int width) {
     Column shown =
         Column.result(of.heading(), calc("INDEX({};{})", of.all(), number))
             .as(of.format())
             .mayBeBlank()
             .wide(width);
-    return of.format() == Format.MONEY ? shown.unit("money") : shown;
+    return of.format() == Format.MONEY ? shown.unit(hire.currency) : shown;
   }
 
   private Figure[] clientFigures() {
@@ -232,7 +286,10 @@ public final class RentalQuote implements Workbook {
                 "Amount: rate × quantity × days, less the discount, rounded half up to the smallest"
                     + " coin. Order discount: off hired rows only. Tax: by rate, on the rounded base.",
                 "Short: all hired pieces of the item whose dates overlap, less those on the shelf;"
-                    + " sub-hired rows are not counted."),
+                    + " sub-hired rows are not counted.",
+                "Late: the days by dates until the day it is back or off hire, less those until the"
+                    + " day it was due, of the item's first row on Quote.",
+                "Loss and damage carry no tax here: ask an accountant."),
             Lines.notes(
                 "Left out",
                 "Whether tax is due, and where: that is for an accountant.",
@@ -252,7 +309,10 @@ public final class RentalQuote implements Workbook {
         .rows(hire.job.days, RentalQuote.class, "/org/setpower/templates/scenario/days.csv")
         .rows(stock.table, RentalQuote.class, SCENARIO + "kit.csv")
         .rows(quote.table, RentalQuote.class, SCENARIO + "lines.csv")
-        .shows(offer.table, quote.table);
+        .rows(picked.table, RentalQuote.class, SCENARIO + "return.csv")
+        .shows(offer.table, quote.table)
+        .shows(papers.insurer, picked.table)
+        .shows(papers.general, picked.table);
   }
 
   @Override

@@ -29,6 +29,10 @@ final class Totals {
   final Field value;
   final Field mass;
   final Field addsUp;
+  final Field late;
+  final Field loss;
+  final Field finalAmount;
+  final Field toPay;
 
   final Column rate = Column.result("Rate").as(Format.SHARE).wide(60);
   final Column base = Column.result("Base").as(Format.MONEY).wide(46);
@@ -44,7 +48,7 @@ final class Totals {
 
   private final Hire hire;
 
-  Totals(Hire hire, Quote quote) {
+  Totals(Hire hire, Quote quote, Return picked) {
     this.hire = hire;
     byRate =
         Answers.of(
@@ -85,8 +89,24 @@ final class Totals {
     total = money("Total with tax", rounded(calc("{}+{}+{}", net, tax, waiver)));
     deposit =
         money("Deposit", call(HireFunctions.FEE, total, or(hire.deposit, 0), 1, 0, hire.currency));
-    value = money("Value to insure", rounded(sum(quote.value)));
+    value = money("Value to insure", rounded(calc("IF({}=\"\";NA();{})", net, sum(quote.value))));
     mass = Field.result("Mass", sum(quote.mass)).unit(hire.job.masses()).as(Format.ONE);
+
+    late =
+        money(
+            "Late fees with tax",
+            calc(
+                "IF(COUNT({})=0;0;{})",
+                picked.lateFee.all(),
+                call(
+                    HireFunctions.TOTAL,
+                    picked.lateFee.all(),
+                    picked.lateTax.all(),
+                    0,
+                    hire.currency)));
+    loss = money("Loss and damage", rounded(calc("SUM({})", picked.loss.all())));
+    finalAmount = money("Final amount", rounded(calc("{}+{}+{}", total, late, loss)));
+    toPay = money("Still to pay after the deposit", rounded(calc("{}-{}", finalAmount, deposit)));
 
     section = Column.result("Section").mayBeBlank().wide(60);
     sectionAmount =
@@ -112,8 +132,7 @@ final class Totals {
                     lines,
                     departmentAmount.all(),
                     lines))
-            .help(
-                "Sections and departments each come to all rows; at most " + GROUPS + " of them.");
+            .help("Both lists come to all rows.");
   }
 
   private static Table group(
@@ -154,6 +173,7 @@ final class Totals {
                 value,
                 mass,
                 addsUp),
+            Fields.of("After the return", late, loss, finalAmount, toPay),
             byRate)
         .newPage(bySection)
         .with(byDepartment);
