@@ -20,7 +20,8 @@ import java.util.function.Supplier;
 public final class Commands extends WeakBase implements XJobExecutor, XJob, XServiceInfo {
   private static final String SERVICE = "org.setpower.Commands";
 
-  private static final Map<String, Supplier<Command>> KNOWN =
+  /** The commands by the name they have in the menu. */
+  static final Map<String, Supplier<Command>> KNOWN =
       Map.of(
           "explain", Explain::new,
           "look", Look::new,

@@ -2,6 +2,12 @@ package org.setpower.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.XDispatchHelper;
+import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XModel;
+import com.sun.star.uno.UnoRuntime;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -56,6 +62,22 @@ class LookIT {
                 assertThat(rows[2])
                     .containsExactly("look", "Sheet1.C2", "Crane", "Decide the leg."))
         .satisfies(rows -> assertThat(rows[3]).containsOnly(""));
+  }
+
+  @Test
+  void the_address_in_the_menu_calls_the_command() throws com.sun.star.uno.Exception {
+    sheet.put("C1", "=\"stop\"").text("D1", "Too heavy.");
+    XFrame frame =
+        UnoRuntime.queryInterface(XModel.class, sheet.document()).getCurrentController().getFrame();
+    office
+        .service(XDispatchHelper.class, "com.sun.star.frame.DispatchHelper")
+        .executeDispatch(
+            UnoRuntime.queryInterface(XDispatchProvider.class, frame),
+            "service:org.setpower.Commands?look&quiet",
+            "",
+            0,
+            new PropertyValue[0]);
+    assertThat(new Book(sheet.document()).sheets().hasByName(Look.SHEET)).isTrue();
   }
 
   @Test
