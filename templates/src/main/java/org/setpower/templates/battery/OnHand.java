@@ -43,11 +43,9 @@ final class OnHand {
   final Table table = Table.of("On hand", ROOM);
 
   private final DayJob day;
-  private final Kit kit;
 
   OnHand(DayJob day, Kit kit) {
     this.day = day;
-    this.kit = kit;
     kind =
         Column.input("Kind")
             .oneOf(kit.pack)
