@@ -63,9 +63,9 @@ final class Freight {
   final Column by = Column.result("Hand over by").as(Format.DATE).mayBeBlank().wide(32);
   final Column kilograms = Column.result("Mass").as(Format.ONE).mayBeBlank().wide(18);
 
-  final Column energy = Column.working("Energy").as(Format.WHOLE);
+  final Column energy = Column.working("Energy").unit("Wh").as(Format.WHOLE);
   final Column chemistry = Column.working("Chemistry");
-  final Column ampHours = Column.working("Charge").as(Format.ONE);
+  final Column ampHours = Column.working("Charge").unit("Ah").as(Format.ONE);
   final Column cells = Column.working("Cells").as(Format.COUNT);
   final Column sound = Column.working("Undamaged");
   final Column from = Column.working("Charge on arrival").as(Format.SHARE);

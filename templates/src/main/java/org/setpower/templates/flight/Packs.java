@@ -84,7 +84,7 @@ final class Packs {
   final Column left = Column.result("Left over").as(Format.COUNT).wide(17);
 
   final Column sort = Column.working("Sort");
-  final Column counted = Column.working("Wh that count").as(Format.WHOLE);
+  final Column counted = Column.working("Energy that counts").unit("Wh").as(Format.WHOLE);
   final Column carriedAs = Column.working("Carried as");
   final Column spares = Column.working("Spares taken").as(Format.COUNT);
   final Column rule = Column.working("Rule");
