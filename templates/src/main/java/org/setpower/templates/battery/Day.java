@@ -323,7 +323,8 @@ final class Day {
 
     numbered(stockNumber);
     stockKind.by(calc("INDEX({};{})&\"\"", onHand.kind.all(), stockNumber));
-    stockEnergy.by(calc("INDEX({};{})", onHand.energy.all(), stockNumber));
+    Formula label = calc("INDEX({};{})", onHand.energy.all(), stockNumber);
+    stockEnergy.by(calc("IF(N(+{})=0;\"\";{})", label, label));
     stockPieces.by(
         calc(
             "IF({}=\"\";\"\";MAX(0;INDEX({};{})))", stockEnergy, onHand.toPlan.all(), stockNumber));
@@ -394,8 +395,8 @@ final class Day {
     numbered(kindNumber);
     Formula energyOfRow = calc("INDEX({};{})", onHand.energy.all(), kindNumber);
     kind.by(calc("INDEX({};{})&\"\"", onHand.kind.all(), kindNumber));
-    toPlan.by(calc("INDEX({};{})", onHand.toPlan.all(), kindNumber));
-    need.by(calc("INDEX({};{})", onHand.fewest.all(), kindNumber));
+    toPlan.by(ofKind(onHand.toPlan));
+    need.by(ofKind(onHand.fewest));
     shortOf.by(calc("MAX(0;{}-{})", need, toPlan));
     needAlways.by(fewestOf(always, alwaysEnergy, energyOfRow));
     needNever.by(fewestOf(never, neverEnergy, energyOfRow));
@@ -423,6 +424,10 @@ final class Day {
     onCharge.by(calc("INDEX({};{})", charging.all(), momentAt));
     inLine.by(calc("INDEX({};{})", waiting.all(), momentAt));
     overDay.columns(oClock, shelf, using, onCharge, inLine, tick, moment, momentAt);
+  }
+
+  private Formula ofKind(Column ofOnHand) {
+    return calc("IF({}=\"\";\"\";INDEX({};{}))", kind, ofOnHand.all(), kindNumber);
   }
 
   private Formula event(Column of) {
