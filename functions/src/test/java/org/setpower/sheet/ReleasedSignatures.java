@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What saved documents depend on: names, order of arguments, their units, defaults and words. The
@@ -16,8 +17,13 @@ import java.util.stream.Collectors;
  * running {@link #main} at a release and is never edited otherwise.
  */
 public final class ReleasedSignatures {
-  /** The committed list. */
-  static final Path LIST = Path.of("src/test/resources/released.tsv");
+  /** The committed list, seen from the module or from the top. */
+  static final Path LIST =
+      Stream.of("", "functions")
+          .map(folder -> Path.of(folder, "src/test/resources/released.tsv"))
+          .filter(Files::exists)
+          .findFirst()
+          .orElseThrow();
 
   private ReleasedSignatures() {}
 
