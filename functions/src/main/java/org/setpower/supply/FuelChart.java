@@ -19,7 +19,8 @@ public final class FuelChart {
 
   /**
    * Litres per hour. A set between two sizes of the chart counts as the thirstier of its neighbours
-   * at the same kW, because the chart is not smooth.
+   * at the same kW (above the smaller one's rating: at its full load), because the chart is not
+   * smooth and more load never burns less.
    *
    * @param kw load; 0 is a set left running
    * @param ratedKw of the set
@@ -43,8 +44,9 @@ public final class FuelChart {
     }
     double litres = sizes.get(above).at(kw);
     boolean between = sizes.get(above).ratedKw > ratedKw * (1 + ROUNDING);
-    if (between && kw <= sizes.get(above - 1).ratedKw) {
-      litres = Math.max(litres, sizes.get(above - 1).at(kw));
+    if (between) {
+      Curve below = sizes.get(above - 1);
+      litres = Math.max(litres, below.at(Math.min(kw, below.ratedKw)));
     }
     return litres;
   }
