@@ -108,6 +108,16 @@ public final class Job {
     production = name;
   }
 
+  /** The cell for the currency of a file with money in it. */
+  public static Field currency() {
+    return Field.input("Currency")
+        .oneOf("EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD")
+        .orOther()
+        .is("EUR")
+        .help("Three letters: EUR, USD, GBP.")
+        .named("Job_Currency");
+  }
+
   /** The first tab of a file without days. */
   public Tab tabWithoutDays(String title, String lead, Fields... more) {
     List<Block> blocks = new ArrayList<>(List.of(cells()));

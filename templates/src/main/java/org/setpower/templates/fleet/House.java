@@ -20,13 +20,7 @@ final class House {
           .as(Format.DATE)
           .help("The day on which tests and returns are due. Blank: today.")
           .named("Job_As_of");
-  final Field currency =
-      Field.input("Currency")
-          .oneOf("EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD")
-          .orOther()
-          .is("EUR")
-          .help("Three letters: EUR, USD, GBP.")
-          .named("Job_Currency");
+  final Field currency = Job.currency();
 
   final Field coldest =
       Field.input("Test at least at")

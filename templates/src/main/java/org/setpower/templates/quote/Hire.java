@@ -81,13 +81,7 @@ final class Hire {
           .help("Of rows without dates of their own. Blank: the rule counts.")
           .named("Job_Days_agreed");
 
-  final Field currency =
-      Field.input("Currency")
-          .oneOf("EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD")
-          .orOther()
-          .is("EUR")
-          .help("Three letters: EUR, USD, GBP.")
-          .named("Job_Currency");
+  final Field currency = Job.currency();
   final Field discount =
       Field.input("Order discount")
           .share()
@@ -115,6 +109,19 @@ final class Hire {
       Field.input("Damage waiver")
           .share()
           .help("Share of the hire, where the client has no insurance. Blank: none.");
+
+  final Field late =
+      Field.input("Late")
+          .is("charged by the same rule")
+          .help("What the client reads about kit that comes back late.");
+  final Field loss =
+      Field.input("Lost or damaged")
+          .is("at replacement value")
+          .help("What the client reads about kit that is lost or beyond repair.");
+  final Field cancelled =
+      Field.input("Cancelled")
+          .is("as agreed in writing")
+          .help("What the client reads about an order that is called off.");
 
   final Column shareKind =
       Column.input("Kind of day")
@@ -177,7 +184,8 @@ final class Hire {
             Fields.of(
                 "The hire", out, back, firstUse, lastUse, counted, perWeek, weekend, least, agreed),
             Fields.of("What the days come to", calendar, byDates, byKind, charged),
-            Fields.of("Money", currency, discount, taxName, tax, deposit, insured, waiver))
+            Fields.of("Money", currency, discount, taxName, tax, deposit, insured, waiver),
+            Fields.of("Terms on the quote (put in your own)", late, loss, cancelled))
         .with(shares);
   }
 }

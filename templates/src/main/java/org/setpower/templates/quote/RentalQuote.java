@@ -2,6 +2,7 @@ package org.setpower.templates.quote;
 
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.Formula.say;
 
 import org.setpower.templates.Column;
 import org.setpower.templates.Excerpt;
@@ -21,6 +22,9 @@ import org.setpower.templates.Workbook;
 /** Template 4: the quote of a rental desk. */
 public final class RentalQuote implements Workbook {
   private static final String SCENARIO = "/org/setpower/templates/scenario/quote-";
+
+  /** How many findings the desk sees at once. */
+  private static final int FINDINGS = 9;
 
   private final Hire hire = new Hire();
   private final Stock stock = new Stock(hire);
@@ -69,7 +73,9 @@ public final class RentalQuote implements Workbook {
             "Desk", "For the desk only: what needs a look before it goes out, and the margin.")
         .grid(12, 15)
         .portrait()
-        .with(Figures.of("", 3, deskFigures(tables)), Findings.of("What needs a look", 9, tables))
+        .with(
+            Figures.of("", 3, deskFigures(tables)),
+            Findings.of("What needs a look", FINDINGS, tables))
         .newPage(Figures.of("After the return", 3, returnFigures()));
   }
 
@@ -77,12 +83,8 @@ public final class RentalQuote implements Workbook {
     Formula charged = calc("SUMIFS({};{};\">0\")", quote.amount.all(), quote.cost.all());
     Formula margin = calc("ROUND({}-SUM({});2)", charged, quote.cost.all());
     return new Figure[] {
-      Figure.of(
-          "To stop for (rows)",
-          Format.COUNT,
-          count("stop", tables),
-          "Nobody goes on before these."),
-      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Findings.stops(tables),
+      Findings.looks(FINDINGS, tables),
       Figure.of(
           "Short on the shelf (rows)",
           Format.COUNT,
@@ -196,10 +198,10 @@ public final class RentalQuote implements Workbook {
             taxes())
         .newPage(
             Lines.notes(
-                "Terms (put in your own)",
-                "Late: each further day is charged by the same rule until the kit is back.",
-                "Lost or damaged beyond repair: charged at replacement value.",
-                "Cancelled: as agreed in writing.",
+                "Terms",
+                say("Late: {}.", or(hire.late, "–")),
+                say("Lost or damaged: {}.", or(hire.loss, "–")),
+                say("Cancelled: {}.", or(hire.cancelled, "–")),
                 calc(
                     "IF({}=\"\";\"No insurance certificate is on file.\";\"Your insurance certificate on file runs"
                         + " until \"&TEXT({};\"d mmm yyyy\")&\".\")",
@@ -261,16 +263,6 @@ public final class RentalQuote implements Workbook {
 
   private static Formula shown(Item<?> field) {
     return calc("IF({}=\"\";\"–\";{})", field, field);
-  }
-
-  private static Formula count(String word, Table... tables) {
-    StringBuilder pattern = new StringBuilder("0");
-    Object[] parts = new Object[tables.length];
-    for (int i = 0; i < tables.length; i++) {
-      pattern.append("+COUNTIF({};\"").append(word).append("\")");
-      parts[i] = tables[i].status().all();
-    }
-    return calc(pattern.toString(), parts);
   }
 
   private Tab notes() {
