@@ -253,7 +253,10 @@ public final class Drawing {
     int row = layout.firstRow(rows) - 1;
     for (Column column : rows.columns()) {
       Layout.Spot spot = layout.spot(column);
-      String style = styles.heading(column == statusOf(rows) ? Format.TEXT : column.format());
+      String style =
+          column.isWorking()
+              ? styles.of(Style.STAMP) // a hidden heading that wrapped would make the row tall
+              : styles.heading(column == statusOf(rows) ? Format.TEXT : column.format());
       write(tab, spot.column(), row, column.headingText(layout.place()), style);
       merge(tab, spot.column(), row, spot.span());
     }
