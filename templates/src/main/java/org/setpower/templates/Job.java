@@ -79,7 +79,8 @@ public final class Job {
       Field.input("Wire family")
           .oneOf("mm2", "AWG")
           .is("mm2")
-          .help("In which series a smallest size is proposed. Sizes of both kinds may be typed.");
+          .help("In which series a smallest size is proposed. Sizes of both kinds may be typed.")
+          .named("Job_Wire_family");
   public final Field conductor =
       Field.input("Conductor temperature")
           .unit(degrees())
