@@ -83,7 +83,10 @@ final class NewSheet implements Command {
     }
   }
 
-  /** Nobody is asked to keep a new sheet that nobody has filled; charts count by themselves. */
+  /**
+   * Nobody should be asked to keep a new sheet that nobody has filled. Charts count by themselves;
+   * one that is drawn later still makes the office ask.
+   */
   private static void unchanged(XComponent document) throws Exception {
     for (XSpreadsheet sheet : new Book(document).all()) {
       XIndexAccess charts =

@@ -1,8 +1,6 @@
 package org.setpower.command;
 
 import java.util.List;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.Parameter;
 
 /**
  * What a user may want to stand in every new sheet. Each fills the cell of one name, if it is
@@ -11,11 +9,9 @@ import org.setpower.sheet.Parameter;
 enum Setting {
   UNITS("~Units", "Job_Units", List.of("metric", "US")),
   WIRE_FAMILY("~Wire family", "Job_Wire_family", List.of("mm2", "AWG")),
-  MAINS("~Mains standard", "Job_Mains", List.of("230/400 V 50 Hz", "120/208 V 60 Hz")),
   CURRENCY("~Currency", "Job_Currency", List.of()),
   LIMIT_HOUSE("Drop limit, ~house supply (%)", "Job_Drop_limit_house", List.of()),
-  LIMIT_OWN("Drop limit, own ~generator (%)", "Job_Drop_limit_own", List.of()),
-  FLIGHT_RULES("~Flight rule set", "Job_Flight_rules", List.of());
+  LIMIT_OWN("Drop limit, own ~generator (%)", "Job_Drop_limit_own", List.of());
 
   private final String label;
   private final String cell;
@@ -44,16 +40,7 @@ enum Setting {
 
   /** What can be chosen; empty where anything can be typed. */
   List<String> choices() {
-    return this == FLIGHT_RULES ? flightRules() : choices;
-  }
-
-  private static List<String> flightRules() {
-    return Catalogue.find("FLIGHT.CLASS").stream()
-        .flatMap(f -> f.parameters().stream())
-        .filter(p -> p.name().equals("rules"))
-        .map(Parameter::words)
-        .findFirst()
-        .orElse(List.of());
+    return choices;
   }
 
   /** The key under which it is kept. */

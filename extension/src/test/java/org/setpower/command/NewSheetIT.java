@@ -3,13 +3,16 @@ package org.setpower.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.sun.star.container.XNameAccess;
+import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.uno.UnoRuntime;
-import com.sun.star.util.XModifiable;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,9 +51,7 @@ class NewSheetIT {
 
   private String units() throws com.sun.star.uno.Exception {
     Object names = Uno.get(document, "NamedRanges");
-    Object name =
-        UnoRuntime.queryInterface(com.sun.star.container.XNameAccess.class, names)
-            .getByName("Job_Units");
+    Object name = UnoRuntime.queryInterface(XNameAccess.class, names).getByName("Job_Units");
     return Book.shown(
         UnoRuntime.queryInterface(XCellRangeReferrer.class, name)
             .getReferredCells()
@@ -58,10 +59,14 @@ class NewSheetIT {
   }
 
   @Test
-  void a_template_opens_unnamed_and_unchanged_with_the_settings_in_it() throws Exception {
+  void a_template_opens_unnamed_with_the_settings_in_it_and_nothing_to_undo() throws Exception {
     open(titles().get(0));
     assertThat(UnoRuntime.queryInterface(XStorable.class, document).hasLocation()).isFalse();
-    assertThat(UnoRuntime.queryInterface(XModifiable.class, document).isModified()).isFalse();
+    assertThat(
+            UnoRuntime.queryInterface(XUndoManagerSupplier.class, document)
+                .getUndoManager()
+                .isUndoPossible())
+        .isFalse();
     assertThat(units()).isEqualTo("US");
   }
 
@@ -77,6 +82,23 @@ class NewSheetIT {
     List<String> titles = titles();
     assertThat(titles).doesNotHaveDuplicates().noneMatch(t -> t.contains("."));
     assertThat(titles.size() % 2).isZero();
+  }
+
+  @Test
+  void every_setting_has_its_cell_in_one_template_at_least() throws Exception {
+    Set<String> wanted = new TreeSet<>();
+    for (Setting setting : Setting.values()) {
+      wanted.add(setting.cell());
+    }
+    for (String title : titles().subList(0, titles().size() / 2)) {
+      open(title);
+      Object names = Uno.get(document, "NamedRanges");
+      wanted.removeAll(
+          List.of(UnoRuntime.queryInterface(XNameAccess.class, names).getElementNames()));
+      Office.discard(document);
+      document = null;
+    }
+    assertThat(wanted).isEmpty();
   }
 
   @Test
