@@ -47,7 +47,7 @@ public final class DrawSheets {
     Path file = folder.resolve(workbook.template().fileName() + ".ots");
     Drawing drawing = Drawing.of(office, workbook.template());
     new Filling(drawing).calculated();
-    drawing.finish();
+    drawing.finishToFill();
     office.store(drawing.document(), "calc8_template", file);
     Office.discard(drawing.document());
     return file;

@@ -516,6 +516,12 @@ public final class Drawing {
     return filled.getOrDefault(rows, PRINTED_WHEN_EMPTY);
   }
 
+  /** As {@link #finish}, for a file to fill: a row filled later is printed too. */
+  public void finishToFill() {
+    template.tables().forEach(t -> filled.put(t, t.room()));
+    finish();
+  }
+
   /** Print areas, frozen panes, protection: the last step before storing. */
   public void finish() {
     calculate();
