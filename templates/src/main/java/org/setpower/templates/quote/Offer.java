@@ -17,7 +17,7 @@ final class Offer {
   Offer(Hire hire, Quote quote) {
     number.by(calc("ROWS({})", number.above()));
     table.columns(
-        shown(quote.section).wide(32),
+        shown(quote.section).wide(42),
         shown(quote.item).wide(52),
         shown(quote.insteadOf).wide(36),
         shown(quote.quantity).wide(18),

@@ -24,7 +24,7 @@ final class Quote {
   private static final int NO_ROW = 9999;
 
   final Column section =
-      Column.input("Section").wide(32).help("Headings of the quote: camera, lights, packs.");
+      Column.input("Section").wide(42).help("Headings of the quote: camera, lights, packs.");
   final Column item =
       Column.input("Item").orOther().needed().wide(52).help("From Kit, or anything else you type.");
   final Column quantity =
@@ -197,8 +197,8 @@ final class Quote {
 
     table
         .columns(
-            section,
             item,
+            section,
             quantity,
             out,
             back,
@@ -312,7 +312,7 @@ final class Quote {
   Tab tab() {
     return Tab.of(
             "Quote",
-            "One row for each item. Fill section, item and quantity; dates, rates and days come"
+            "One row for each item. Fill item, section and quantity; dates, rates and days come"
                 + " from Job and Kit until you type your own.")
         .with(table);
   }

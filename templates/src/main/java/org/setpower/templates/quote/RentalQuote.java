@@ -188,11 +188,15 @@ public final class RentalQuote implements Workbook {
                     hire.job.production,
                     hire.job.production),
                 calc(
-                    "\"Out \"&TEXT({};\"d mmm yyyy\")&\", back \"&TEXT({};\"d mmm yyyy\")&IF({}=\"\";\"\";\". \"&{}&\".\")",
+                    "\"Out \"&TEXT({};\"d mmm yyyy\")&\", back \"&TEXT({};\"d mmm yyyy\")&IF({}=\"\";\"\";\"; \"&{})&\".\"",
                     hire.out,
                     hire.back,
                     or(hire.handOver, ""),
-                    or(hire.handOver, ""))),
+                    or(hire.handOver, "")),
+                calc(
+                    "IF({}=\"\";\"\";\"Valid until \"&TEXT({};\"d mmm yyyy\")&\".\")",
+                    or(hire.validUntil, ""),
+                    or(hire.validUntil, ""))),
             Figures.of("", 3, clientFigures()),
             sections.rows("By section, before order discount and tax", 12),
             taxes())
