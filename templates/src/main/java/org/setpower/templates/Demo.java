@@ -52,8 +52,7 @@ public final class Demo {
     office.store(document, "calc_pdf_Export", folder.resolve(name + ".pdf"));
     valuesOnly(document, name + ".xlsx");
     headlines.println(workbook.exampleTitle());
-    Results.of(document)
-        .forEach((key, value) -> headlines.println("  " + key.replace('_', ' ') + ": " + value));
+    Results.lines(document).forEach(line -> headlines.println("  " + line));
     Office.discard(document);
   }
 

@@ -67,8 +67,7 @@ public final class DrawSheets {
     office.store(
         drawing.document(), "calc_pdf_Export", folder.resolve(exampleName(workbook) + ".pdf"));
     out.println(workbook.exampleTitle());
-    Results.of(drawing.document())
-        .forEach((name, value) -> out.println("  " + name.replace('_', ' ') + ": " + value));
+    Results.lines(drawing.document()).forEach(line -> out.println("  " + line));
     Office.discard(drawing.document());
     return file;
   }
