@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import java.util.List;
 import org.setpower.templates.battery.BatteryDay;
+import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.flight.FlightList;
 import org.setpower.templates.lighting.LightingPlan;
@@ -16,6 +17,7 @@ public final class Shelf {
     return List.of(
         new LightingPlan(),
         new BatteryDay(),
+        new PowerBudget(),
         new RentalQuote(),
         new FleetRegister(),
         new FlightList());

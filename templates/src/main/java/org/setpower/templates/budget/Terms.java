@@ -1,0 +1,115 @@
+package org.setpower.templates.budget;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.Formula.say;
+
+import org.setpower.sheet.HireFunctions;
+import org.setpower.templates.Check;
+import org.setpower.templates.Column;
+import org.setpower.templates.Field;
+import org.setpower.templates.Fields;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Item;
+import org.setpower.templates.Job;
+import org.setpower.templates.Tab;
+
+/** What holds for the whole budget: currency, tax, prices. */
+final class Terms {
+  final Job job = new Job();
+
+  final Field currency =
+      Field.input("Currency")
+          .oneOf("EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD")
+          .orOther()
+          .is("EUR")
+          .help("Three letters: EUR, USD, GBP. All prices of this file are in it.")
+          .named("Job_Currency");
+  final Field tax =
+      Field.input("Tax")
+          .share()
+          .help("The usual rate; a row of Lines may have its own. None: 0%.")
+          .named("Job_Tax");
+  final Field taxIs =
+      Field.input("Tax is")
+          .oneOf("reclaimed", "a cost")
+          .is("reclaimed")
+          .help("a cost: it counts in the budget. Ask your accountant.");
+  final Field contingency =
+      Field.input("Contingency")
+          .share()
+          .is(0)
+          .help("Share of all lines that is kept for what nobody foresaw.")
+          .named("Job_Contingency");
+
+  final Field fuel =
+      Field.input("Fuel")
+          .oneOf("diesel", "HVO", "petrol")
+          .is("diesel")
+          .help("What the generator burns.");
+  final Field fuelPrice =
+      price("Fuel price", "Of a litre, delivered: ask whoever brings it.").named("Job_Fuel_price");
+  final Field energyPrice =
+      price("Energy price", "Of a kWh from the grid: contract of the house or the quay.")
+          .named("Job_Energy_price");
+  final Field kilometrePrice = price("Truck", "Of a kilometre.").named("Job_Truck");
+  final Field crewPrice = price("Crew", "Of an hour.").named("Job_Crew");
+  final Field operatorPrice = price("Operator", "Of an hour with the generator.");
+  final Field grid =
+      Field.input("Grid of")
+          .help("Country whose grid feeds the house supply and the chargers: France, or FR.");
+
+  private Field price(String heading, String help) {
+    return Field.input(heading).unit(currency).number(Format.MONEY, 0, 1_000_000).help(help);
+  }
+
+  /** So many at a price, rounded; a blank price or number counts as nothing. */
+  Formula fee(Object price, Object count) {
+    return call(HireFunctions.FEE, filled(price), filled(count), 1, 0, currency);
+  }
+
+  /** Says that something is used whose price is not on Job. */
+  Check unpriced(Column used, Field price) {
+    return Check.stop(
+        calc("AND({}>0;{}=\"\")", used, or(price, "")),
+        say("{} counts as free: fill in its price on Job.", Formula.of(used.heading())));
+  }
+
+  private static Object filled(Object value) {
+    return value instanceof Item<?> item && item.isInput() ? Formula.or(item, 0) : value;
+  }
+
+  /** A column of money. */
+  Column money(String heading, Formula formula) {
+    return Column.result(heading, formula).unit(currency).as(Format.MONEY).wide(24);
+  }
+
+  /** A column of money to fill. */
+  Column moneyInput(String heading) {
+    return Column.input(heading).unit(currency).number(Format.MONEY, 0, 100_000_000).wide(22);
+  }
+
+  /** An amount, rounded. */
+  Formula rounded(Formula amount) {
+    return call(HireFunctions.ROUND, amount, currency);
+  }
+
+  Tab tab() {
+    return job.tab(
+        "Power budget",
+        "What the power of a job costs. Fill the yellow cells: money here, then From the plan, then"
+            + " Lines; Result is the page to send.",
+        Fields.of("Money", currency, tax, taxIs, contingency),
+        Fields.of(
+            "Prices for Options and What if",
+            fuel,
+            fuelPrice,
+            energyPrice,
+            kilometrePrice,
+            crewPrice,
+            operatorPrice,
+            grid));
+  }
+}
