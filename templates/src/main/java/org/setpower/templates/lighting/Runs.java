@@ -300,13 +300,7 @@ final class Runs {
 
   /** On three lines whose loads are nearly equal the neutral carries little. */
   private Formula isEven() {
-    return calc(
-        "IF({};MIN({};{};{})>=0.8*{};TRUE())",
-        isBox(),
-        ofTo(supply.onLeg[0]),
-        ofTo(supply.onLeg[1]),
-        ofTo(supply.onLeg[2]),
-        ofTo(supply.busiest));
+    return calc("IF({};{}>=0.8*{};TRUE())", isBox(), ofTo(supply.least), ofTo(supply.busiest));
   }
 
   private Formula bySupply(Formula known, Formula otherwise) {

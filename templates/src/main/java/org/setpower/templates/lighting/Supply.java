@@ -124,6 +124,8 @@ final class Supply {
   final Column[] onLeg = new Column[3];
   final Column shareUsed = Column.working("Share used").as(Format.SHARE);
   final Column busiest = Column.working("VA of the busiest leg");
+  final Column busiestAt = Column.working("Row of Loads at the busiest");
+  final Column least = Column.working("VA of the least leg then");
 
   final Table table = Table.of("", ROOM);
 
@@ -162,31 +164,50 @@ final class Supply {
     }
     busiest.by(calc("MAX({};{};{})+0*LEN({})", onLeg[0], onLeg[1], onLeg[2], name));
     used.by(call(LoadFunctions.AMPS, busiest, calc("{}*{}", toNeutral, share), "1PH"));
+    Formula row = calc("ROWS({})", name.above());
+    busiestAt.by(
+        calc(
+            "IF({}=0;\"\";MATCH({};IF({}={};INDEX({};0;{});IF({}={};INDEX({};0;{});INDEX({};0;{})));0))",
+            busiest,
+            busiest,
+            onLeg[0],
+            busiest,
+            loads.onLeg[0].all(),
+            row,
+            onLeg[1],
+            busiest,
+            loads.onLeg[1].all(),
+            row,
+            loads.onLeg[2].all(),
+            row));
+    busiestAt.mayBeBlank();
     at.by(
             calc(
-                "IF({}=0;\"\";ROUND(1440*MOD(INDEX({};MATCH({};IF({}={};INDEX({};0;ROWS({}));IF({}={};INDEX({};0;"
-                    + "ROWS({}));INDEX({};0;ROWS({}))));0));1);0)/1440)",
-                busiest,
+                "IF({}=\"\";\"\";ROUND(1440*MOD(INDEX({};{});1);0)/1440)",
+                busiestAt,
                 loads.moment.all(),
-                busiest,
-                onLeg[0],
-                busiest,
-                loads.onLeg[0].all(),
-                name.above(),
-                onLeg[1],
-                busiest,
-                loads.onLeg[1].all(),
-                name.above(),
-                loads.onLeg[2].all(),
-                name.above()))
+                busiestAt))
         .mayBeBlank();
+    least.by(
+        calc(
+            "IF({}=\"\";0;MIN(INDEX({};{};{});INDEX({};{};{});INDEX({};{};{})))",
+            busiestAt,
+            loads.onLeg[0].all(),
+            busiestAt,
+            row,
+            loads.onLeg[1].all(),
+            busiestAt,
+            row,
+            loads.onLeg[2].all(),
+            busiestAt,
+            row));
     shareUsed.by(calc("{}/{}", used, may));
     voltsHere.by(calc("{}*{}", volts, share));
     spare.as(Format.ONE).wide(13);
     table.columns(
         name, kind, place, fedFrom, system, volts, inlet, breaker, outlets, outlet, taken, leg, rcd,
         loop, who, may, used, at, spare, voltsHere, toNeutral, source, path, legNow, ahead,
-        runPoint, share, onLeg[0], onLeg[1], onLeg[2], busiest, shareUsed);
+        runPoint, share, onLeg[0], onLeg[1], onLeg[2], busiest, busiestAt, least, shareUsed);
     table.checks(checks());
   }
 
