@@ -24,7 +24,7 @@ public final class Generator {
 
   /**
    * Arguments: the folder to write into, the handbook's sources, the version, the drawings, whether
-   * it is a release.
+   * it is a release, the folder of the function reference in the repository.
    */
   public static void main(String[] args) throws IOException {
     Path target = Path.of(args[0]);
@@ -41,7 +41,7 @@ public final class Generator {
     for (Map.Entry<String, Page> page :
         Reference.pages(markdown, Map.of(), Map.of()).entrySet()) {
       write(
-          target.resolve("reference.md").resolve(page.getKey() + markdown.ending()),
+          Path.of(args[5]).resolve(page.getKey() + markdown.ending()),
           "<!-- Written by the build from the catalogue of functions: do not edit. -->\n"
               + page.getValue().body());
     }
