@@ -1,6 +1,7 @@
 package org.setpower.fleet;
 
 import org.setpower.base.Refusal;
+import org.setpower.base.Require;
 
 /** How far a pack has aged. */
 public final class Ageing {
@@ -30,5 +31,16 @@ public final class Ageing {
       throw new Refusal(FleetReason.TOO_EARLY, health, FIRST_SEEN);
     }
     return cycles * Math.max(0, health - retireAt) / (1 - health);
+  }
+
+  /**
+   * Health lost in 100 cycles, on average since new: 100·(1 − health)/cycles, a share. Says nothing
+   * of the next 100 cycles: cells bend down at the end.
+   *
+   * @param cycles full cycles so far, above 0
+   * @param health share of the rating that is left, 0 to 1
+   */
+  public static double lossInHundred(double cycles, double health) {
+    return 100 * (1 - Require.share("health", health)) / Require.above("cycles", cycles, 0);
   }
 }

@@ -51,6 +51,18 @@ public final class FleetFunctions {
               Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)))
           .orElse(0.8);
 
+  public static final FunctionSpec LOSS =
+      GROUP
+          .function("LOSS")
+          .says("Returns the health that a pack lost in 100 cycles, on average since new")
+          .takes(CYCLES, Parameters.HEALTH.required())
+          .gives(Unit.SHARE, "Health lost in 100 cycles")
+          .formula("100 · (1 − health) / cycles")
+          .source("an average since new")
+          .caution("The next 100 cycles may cost more: cells bend down at the end")
+          .example("=FLEET.LOSS(200;90%)", 0.05)
+          .by(a -> Ageing.lossInHundred(a.get(CYCLES), a.get(Parameters.HEALTH)));
+
   public static final FunctionSpec CYCLESLEFT =
       GROUP
           .function("CYCLESLEFT")
