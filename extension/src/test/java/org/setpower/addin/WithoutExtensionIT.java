@@ -1,0 +1,56 @@
+package org.setpower.addin;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.lang.XComponent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.office.Office;
+
+/** What somebody sees who has a sheet of ours but not the extension. */
+@ExtendWith(SharedOffice.class)
+class WithoutExtensionIT {
+  private static final Path SHEETS = Path.of("target/sheets");
+  private static final String NOTICE = "extension is missing here";
+
+  @Test
+  void the_first_sheet_says_so_in_words() throws IOException {
+    List<Path> files = files();
+    assertThat(files).hasSizeGreaterThanOrEqualTo(12);
+    try (Office without = Office.start()) {
+      for (Path file : files) {
+        assertThat(firstColumn(without, file)).as(file.toString()).contains(NOTICE);
+      }
+    }
+  }
+
+  @Test
+  void with_the_extension_nothing_is_said(Office with) throws IOException {
+    for (Path file : files()) {
+      assertThat(firstColumn(with, file)).as(file.toString()).doesNotContain(NOTICE);
+    }
+  }
+
+  private static List<Path> files() throws IOException {
+    try (Stream<Path> found = Files.walk(SHEETS)) {
+      return found.filter(f -> f.toString().matches(".*\\.(ots|ods)")).sorted().toList();
+    }
+  }
+
+  private static String firstColumn(Office office, Path file) throws IOException {
+    XComponent document = office.open(file);
+    try {
+      Sheet sheet = Sheet.firstOf(document);
+      sheet.calculate();
+      return Arrays.deepToString(sheet.data("A1:A6"));
+    } finally {
+      Office.discard(document);
+    }
+  }
+}
