@@ -75,6 +75,10 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
    */
   private static final class Search {
     private static final int DIGITS = 9;
+
+    /** Amps that count as nothing; below it powers of ten run out. */
+    private static final double LEAST = 1e-30;
+
     private static final int LISTED_LOADS = 8;
     private static final int EFFORT_OF_A_STEP = 20;
     private static final long EFFORT_OF_A_TRY = 5_000_000;
@@ -112,7 +116,8 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
       for (Load load : loads) {
         total += load.amps * load.span;
       }
-      quantum = total > 0 ? Math.pow(10, Math.floor(Math.log10(total)) - DIGITS) : 1;
+      quantum =
+          total > 0 ? Math.max(LEAST, Math.pow(10, Math.floor(Math.log10(total)) - DIGITS)) : 1;
       taken = Arrays.stream(carried).mapToLong(this::quanta).toArray();
       order =
           IntStream.range(0, n)
