@@ -1,6 +1,7 @@
 package org.setpower.bench;
 
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -36,6 +37,11 @@ public class PlanBench {
     {50.0, 17.0, 27.0, 294.0, 1.0},
   };
   private final Object[][] stock = {{294.0, 20.0}, {150.0, 5.0}};
+  private final Object[][] many =
+      IntStream.range(0, 50)
+          .mapToObj(i -> new Object[] {40.0 + 3 * i, 0.25 * (i % 4), 24.0, 294.0, 1.0 + i % 2})
+          .toArray(Object[][]::new);
+  private final Object[][] large = {{294.0, 200.0}};
   private final Object[][] mains = {{0.0, 23.0}, {26.0, 48.0}};
   private final Object[][] options = {
     {98.0, 173.0, 0.75, 5.0, 20.0},
@@ -50,6 +56,12 @@ public class PlanBench {
   @Benchmark
   public Object day() {
     return PlanFunctions.DAY.call(devices, stock, CHANNELS, CHARGE_HOURS, COLD, mains);
+  }
+
+  /** PLAN.DAY with fifty devices on two hundred packs, round the clock. */
+  @Benchmark
+  public Object largeDay() {
+    return PlanFunctions.DAY.call(many, large, 20.0, CHARGE_HOURS, 20.0);
   }
 
   /** PLAN.PACKS. */
