@@ -226,4 +226,12 @@ class LegPlanTest {
     assertThat(m.find()).as(printed).isTrue();
     return Double.parseDouble(m.group(1));
   }
+
+  /** The smallest number above 0: powers of ten run out below it. */
+  @Example
+  void next_to_no_current_hangs_on_the_first_leg() {
+    LegPlan plan = LegPlan.of(List.of(new LegPlan.Load(Double.MIN_VALUE, 1)), 0, 0, 0);
+    assertThat(plan.legs()).containsExactly(1);
+    assertThat(plan.proven()).isTrue();
+  }
 }
