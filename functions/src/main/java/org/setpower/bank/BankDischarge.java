@@ -48,6 +48,7 @@ public final class BankDischarge {
   private final Joined joined;
   private final double temp;
   private final List<Event> events = new ArrayList<>();
+  private final Recorder recorder;
   private double hours;
   private long work;
 
@@ -61,8 +62,10 @@ public final class BankDischarge {
 
   private Part ended;
 
-  private BankDischarge(List<Member> members, Load load, Joined joined, double temp) {
+  private BankDischarge(
+      List<Member> members, Load load, Joined joined, double temp, Recorder recorder) {
     this.load = load;
+    this.recorder = recorder;
     node = new Node(load);
     this.joined = joined;
     this.temp = temp;
@@ -83,13 +86,37 @@ public final class BankDischarge {
    * @param temp °C of the cells
    */
   public static List<Event> events(List<Member> members, Load load, Joined joined, double temp) {
+    return follow(members, load, joined, temp, new Recorder(new double[0]));
+  }
+
+  /**
+   * {@code steps + 1} moments from the start to the end, evenly spread over the time. The last is
+   * the one just before the device goes dark.
+   *
+   * @param temp °C of the cells
+   */
+  public static List<Moment> moments(
+      List<Member> members, Load load, Joined joined, double temp, int steps) {
+    List<Event> events = events(members, load, joined, temp);
+    double end = events.get(events.size() - 1).hours();
+    double[] times = new double[steps + 1];
+    for (int i = 0; i <= steps; i++) {
+      times[i] = i == steps ? end : end * i / steps;
+    }
+    Recorder recorder = new Recorder(times);
+    follow(members, load, joined, temp, recorder);
+    return recorder.moments();
+  }
+
+  private static List<Event> follow(
+      List<Member> members, Load load, Joined joined, double temp, Recorder recorder) {
     if (members.size() > MOST_PACKS) {
       throw new Refusal(BankReason.TOO_MANY_PACKS, members.size(), MOST_PACKS);
     }
     if (joined == Joined.PARALLEL) {
       requireLikeCells(members);
     }
-    BankDischarge bank = new BankDischarge(members, load, joined, temp);
+    BankDischarge bank = new BankDischarge(members, load, joined, temp, recorder);
     bank.run();
     return List.copyOf(bank.events);
   }
@@ -317,12 +344,43 @@ public final class BankDischarge {
         kind == Kind.LINE_DOWN
             ? part.curve.chargeAt(part.line)
             : Math.min(part.charge, part.chargeAt(end));
-    hours +=
+    double legHours =
         ConstantWatts.hours(
             load.watts(), ohms, now, Math.min(now, end), (part.charge - charge) * part.ampHours);
+    double start = part.charge;
+    while (recorder.wants(hours + legHours)) {
+      part.charge = chargeAfter(part, ohms, start, charge, recorder.next() - hours);
+      conduct();
+      recorder.take(parts, node);
+    }
+    hours += legHours;
     part.charge = charge;
     conduct();
     return kind;
+  }
+
+  /** The charge of the only part that conducts, {@code after} hours into its leg: bisection. */
+  private double chargeAfter(Part part, double ohms, double start, double end, double after) {
+    double high = start;
+    double low = end;
+    while (true) {
+      double middle = (low + high) / 2;
+      if (middle >= high || middle <= low) {
+        return after <= 0 ? start : low;
+      }
+      double took =
+          ConstantWatts.hours(
+              load.watts(),
+              ohms,
+              part.volts(start),
+              part.volts(middle),
+              (start - middle) * part.ampHours);
+      if (took < after) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
   }
 
   /** V of the open circuit at which the bus is at {@code volts}; 0 if it never gets there. */
@@ -359,10 +417,24 @@ public final class BankDischarge {
       if (margin(next) <= 0) {
         return endLeg(method, now, step, next);
       }
+      record(method, now, step);
       hours += step;
       System.arraycopy(next, 0, now, 0, size);
       method.start(now);
       step *= error == 0 ? 5 : Math.min(5, 0.9 * Math.pow(STEP_ERROR / error, 0.2));
+    }
+  }
+
+  /** Takes the moments that lie in a step, each by a shorter step that ends there. */
+  private void record(DormandPrince method, double[] now, double step) {
+    double[] then = new double[now.length];
+    while (recorder.wants(hours + step)) {
+      method.step(now, Math.max(0, recorder.next() - hours), then);
+      for (int i = 0; i < on.length; i++) {
+        on[i].charge = then[i];
+      }
+      node.solve(on, then);
+      recorder.take(parts, node);
     }
   }
 
@@ -453,6 +525,7 @@ public final class BankDischarge {
         highMargin = margin;
       }
     }
+    record(method, now, high);
     method.step(now, high, next);
     margin(next);
     hours += high;

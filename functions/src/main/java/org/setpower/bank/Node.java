@@ -13,6 +13,7 @@ final class Node {
   private double collapse;
   private double bus;
   private double deviceVolts;
+  private double amps;
   private boolean carries;
 
   Node(Load load) {
@@ -32,7 +33,7 @@ final class Node {
     double ohms = 1 / conductance + load.leadOhms();
     collapse = ConstantWatts.collapseVolts(load.watts(), ohms);
     carries = parts.length > 0 && open >= collapse;
-    double amps = ConstantWatts.amps(load.watts(), ohms, open);
+    amps = ConstantWatts.amps(load.watts(), ohms, open);
     bus = open - amps / conductance;
     deviceVolts = bus - amps * load.leadOhms();
   }
@@ -50,6 +51,11 @@ final class Node {
   /** V behind the lead. */
   double deviceVolts() {
     return deviceVolts;
+  }
+
+  /** A that the load draws. */
+  double amps() {
+    return amps;
   }
 
   /** How far the source is above the point where the watts cannot be had, as a share of it. */

@@ -7,6 +7,7 @@ import org.setpower.bank.EqualPacks;
 import org.setpower.bank.Event;
 import org.setpower.bank.Joined;
 import org.setpower.bank.Member;
+import org.setpower.bank.Moment;
 import org.setpower.bank.Sharing;
 import org.setpower.base.Refusal;
 import org.setpower.base.Require;
@@ -251,6 +252,39 @@ public final class BankFunctions {
                       .map(e -> new Object[] {e.hours(), (double) e.pack(), e.amps(), e.what()})
                       .toArray(Object[][]::new));
 
+  public static final FunctionSpec CURVE =
+      GROUP
+          .function("CURVE")
+          .says("Returns how volts, amps and the charge of each pack go until the device goes dark")
+          .takes(
+              Parameters.PACKS_OF_BANK,
+              Parameters.WATTS,
+              Parameters.CUTOFF_VOLTS,
+              Parameters.JOINED.orElse(Joined.HOT_SWAP),
+              Parameters.TEMP.orElse(25.0),
+              Parameters.LEAD_MILLIOHMS,
+              Parameters.STEPS)
+          .givesTable(
+              "The discharge, evenly spread over the time; one more column for each further pack",
+              "time (h)",
+              "at the device (V)",
+              "current (A)",
+              "charge of the first pack (share)")
+          .formula("as BANK.LASTS")
+          .source(RUN_SOURCE)
+          .caution(RUN_CAUTION)
+          .refuses(
+              PackReason.TOO_MANY_STEPS,
+              BankReason.DOES_NOT_START,
+              BankReason.PACKS_DIFFER,
+              BankReason.TOO_MANY_PACKS,
+              BankReason.NOT_FOLLOWED,
+              PackReason.NO_CURVE,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=BANK.CURVE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
+          .by(BankFunctions::curve);
+
   private static Object[][] share(Arguments a) {
     List<Table.Row> rows = a.get(Parameters.PACKS_AT_REST).filledRows();
     if (rows.size() > BankDischarge.MOST_PACKS) {
@@ -288,14 +322,41 @@ public final class BankFunctions {
   private static final Word.Words<Chemistry> CHEMISTRIES = new Word.Words<>(Chemistry.class);
 
   private static List<Event> events(Arguments a) {
-    List<Member> members =
-        a.get(Parameters.PACKS_OF_BANK).filledRows().stream().map(BankFunctions::member).toList();
-    Load load =
-        new Load(
-            a.get(Parameters.WATTS),
-            a.get(Parameters.CUTOFF_VOLTS),
-            a.get(Parameters.LEAD_MILLIOHMS) / 1000);
-    return BankDischarge.events(members, load, a.get(Parameters.JOINED), a.get(Parameters.TEMP));
+    return BankDischarge.events(
+        members(a), load(a), a.get(Parameters.JOINED), a.get(Parameters.TEMP));
+  }
+
+  private static Object[][] curve(Arguments a) {
+    int steps = PackFunctions.steps(a);
+    return BankDischarge.moments(
+            members(a), load(a), a.get(Parameters.JOINED), a.get(Parameters.TEMP), steps)
+        .stream()
+        .map(BankFunctions::row)
+        .toArray(Object[][]::new);
+  }
+
+  private static Object[] row(Moment moment) {
+    Object[] row = new Object[3 + moment.charges().length];
+    row[0] = moment.hours();
+    row[1] = moment.deviceVolts();
+    row[2] = moment.amps();
+    for (int i = 0; i < moment.charges().length; i++) {
+      row[3 + i] = moment.charges()[i];
+    }
+    return row;
+  }
+
+  private static List<Member> members(Arguments a) {
+    return a.get(Parameters.PACKS_OF_BANK).filledRows().stream()
+        .map(BankFunctions::member)
+        .toList();
+  }
+
+  private static Load load(Arguments a) {
+    return new Load(
+        a.get(Parameters.WATTS),
+        a.get(Parameters.CUTOFF_VOLTS),
+        a.get(Parameters.LEAD_MILLIOHMS) / 1000);
   }
 
   private static Member member(Table.Row row) {

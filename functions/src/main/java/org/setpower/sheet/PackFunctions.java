@@ -308,13 +308,19 @@ public final class PackFunctions {
         pack(a), load(a, Parameters.WATTS), a.get(Parameters.START), a.get(Parameters.CHARGE_LEFT));
   }
 
-  private static Object[][] curve(Arguments a) {
+  /** The steps of a curve, as many as a chart can show. */
+  static int steps(Arguments a) {
     double steps = a.get(Parameters.STEPS);
     if (steps > MOST_STEPS) {
       throw new Refusal(PackReason.TOO_MANY_STEPS, steps, MOST_STEPS);
     }
+    return (int) steps;
+  }
+
+  private static Object[][] curve(Arguments a) {
+    int steps = steps(a);
     Discharge discharge = discharge(a);
-    Discharge.Moment[] moments = discharge.moments((int) steps);
+    Discharge.Moment[] moments = discharge.moments(steps);
     Object[][] rows = new Object[moments.length][];
     for (int i = 0; i < rows.length; i++) {
       String what = i == 0 ? "starts" : i < rows.length - 1 ? "" : discharge.end().words();

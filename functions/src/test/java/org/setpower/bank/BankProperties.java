@@ -89,6 +89,32 @@ class BankProperties {
     assertThat(events).filteredOn(e -> e.pack() == 0).hasSize(1);
   }
 
+  @Property(tries = 100)
+  void a_curve_of_one_pack_is_the_discharge_of_that_pack(
+      @ForAll("banks") List<Member> bank, @ForAll @IntRange(min = 1, max = 9) int steps) {
+    Member one = bank.get(0);
+    Load load = new Load(80, 22, 0.010);
+    Discharge discharge = Discharge.of(one.at(25), load, one.charge(), 0);
+    for (Moment m : BankDischarge.moments(List.of(one), load, Joined.HOT_SWAP, 25, steps)) {
+      Discharge.Moment same = discharge.at(m.charges()[0]);
+      assertThat(m.hours()).isCloseTo(same.hours(), within(1e-9));
+      assertThat(m.deviceVolts()).isCloseTo(same.deviceVolts(), within(1e-9));
+      assertThat(m.amps()).isCloseTo(same.amps(), within(1e-9));
+    }
+  }
+
+  @Property(tries = 100)
+  void a_curve_has_all_its_moments_and_keeps_feeding_the_load(
+      @ForAll("banks") List<Member> bank,
+      @ForAll Joined joined,
+      @ForAll @IntRange(min = 1, max = 40) int steps) {
+    List<Moment> moments = BankDischarge.moments(bank, new Load(80, 22, 0.010), joined, 25, steps);
+    assertThat(moments).hasSize(steps + 1);
+    assertThat(moments.get(steps).hours()).isEqualTo(hours(bank, 80, joined));
+    assertThat(moments)
+        .allSatisfy(m -> assertThat(m.deviceVolts() * m.amps()).isCloseTo(80, within(1e-8)));
+  }
+
   @Property
   void shares_feed_the_load_and_nothing_else(@ForAll("banks") List<Member> bank) {
     double[] volts = bank.stream().mapToDouble(m -> m.at(25).restVolts(m.charge())).toArray();
