@@ -50,4 +50,36 @@ public final class Money {
     BigDecimal full = decimal(dayRate).multiply(decimal(quantity)).multiply(decimal(days));
     return rounded(full.multiply(BigDecimal.ONE.subtract(decimal(discount))), currency);
   }
+
+  /** An amount of another currency in one's own: amount × rate, rounded. */
+  public static BigDecimal converted(double amount, double rate, Currency own) {
+    return rounded(decimal(amount).multiply(decimal(rate)), own);
+  }
+
+  /**
+   * One of equal instalments: what is paid after it, rounded, less what was paid before it; so all
+   * of them together are the amount to the smallest coin.
+   */
+  public static BigDecimal instalment(double amount, int number, int of, Currency currency) {
+    BigDecimal all = rounded(decimal(amount), currency);
+    return part(all, number, of, currency).subtract(part(all, number - 1, of, currency));
+  }
+
+  private static BigDecimal part(BigDecimal all, int number, int of, Currency currency) {
+    BigDecimal exact = all.multiply(BigDecimal.valueOf(number));
+    int digits = currency.getDefaultFractionDigits();
+    return exact.divide(BigDecimal.valueOf(of), digits, RoundingMode.HALF_UP);
+  }
+
+  /**
+   * What overtime adds: rate × the hours beyond × the share more, rounded. Of days of equal length
+   * the same part is overtime: hours × (1 − after / a day), none where a day is not longer.
+   */
+  public static BigDecimal overtime(
+      double rate, double hours, double perDay, double after, double more, Currency currency) {
+    BigDecimal day = decimal(perDay);
+    BigDecimal beyond = day.subtract(decimal(after)).max(BigDecimal.ZERO);
+    BigDecimal full = decimal(rate).multiply(decimal(hours)).multiply(beyond);
+    return rounded(full.multiply(decimal(more)).divide(day, MathContext.DECIMAL128), currency);
+  }
 }

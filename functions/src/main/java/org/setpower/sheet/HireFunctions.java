@@ -178,6 +178,106 @@ public final class HireFunctions {
           .example("=HIRE.ROUND(1.005;\"EUR\")", 1.01)
           .by(a -> Money.rounded(Money.decimal(a.get(AMOUNT)), a.get(CURRENCY)).doubleValue());
 
+  private static final Parameter<Double> EXCHANGE_RATE =
+      Parameters.positive(
+          "exchange_rate", "What one of the other currency costs in one's own", Unit.MONEY);
+
+  public static final FunctionSpec CONVERT =
+      GROUP
+          .function("CONVERT")
+          .says("Returns an amount of another currency in one's own, rounded to its minor unit")
+          .takes(AMOUNT, EXCHANGE_RATE, EURO)
+          .gives(Unit.MONEY, "Amount in one's own currency")
+          .formula("amount · exchange_rate, rounded half up")
+          .source(ROUNDING)
+          .caution("The rate is typed by you; what the bank charges is not in it")
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.CONVERT(1250;0.0875)", 109.38)
+          .by(a -> Money.converted(a.get(AMOUNT), a.get(EXCHANGE_RATE), a.get(EURO)).doubleValue());
+
+  private static final Parameter<Double> INSTALMENT_NUMBER =
+      Parameter.of(
+          "number",
+          "Which instalment, from 1",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers.number((n, v) -> Require.atLeast(n, Require.whole(n, v), 1)));
+
+  private static final Parameter<Double> INSTALMENTS =
+      Parameter.of(
+          "instalments",
+          "How many instalments there are",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers.number(
+              (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1), 1000)));
+
+  public static final FunctionSpec INSTALMENT =
+      GROUP
+          .function("INSTALMENT")
+          .says("Returns one of equal instalments; all of them come to the amount exactly")
+          .takes(AMOUNT, INSTALMENT_NUMBER, INSTALMENTS, EURO)
+          .gives(Unit.MONEY, "Instalment")
+          .formula(
+              "rounded(amount · number/instalments) − rounded(amount · (number − 1)/instalments)")
+          .source(ROUNDING)
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.INSTALMENT(100;2;3)", 33.34)
+          .by(
+              a -> {
+                int of = a.get(INSTALMENTS).intValue();
+                int number = (int) Require.atMost("number", a.get(INSTALMENT_NUMBER), of);
+                return Money.instalment(a.get(AMOUNT), number, of, a.get(EURO)).doubleValue();
+              });
+
+  private static final Parameter<Double> HOURLY_RATE =
+      Parameters.notNegative("hourly_rate", "Pay of an hour", Unit.MONEY);
+
+  private static final Parameter<Double> HOURS_WORKED =
+      Parameters.notNegative("hours_worked", "Hours worked in all", Unit.HOUR);
+
+  private static final Parameter<Double> HOURS_A_DAY =
+      Parameter.of(
+          "hours_a_day",
+          "Hours of one day; all days are taken as long",
+          Unit.HOUR,
+          Parameter.Shape.SINGLE,
+          Readers.number((n, v) -> Require.atMost(n, Require.above(n, v, 0), 24)));
+
+  private static final Parameter<Double> OVERTIME_AFTER =
+      Parameters.notNegative("overtime_after", "Hours of a day at the plain rate", Unit.HOUR);
+
+  private static final Parameter<Double> OVERTIME_MORE =
+      Parameter.of(
+          "overtime_more",
+          "Share paid on top in overtime: 50 % for one and a half times the rate",
+          Unit.SHARE,
+          Parameter.Shape.SINGLE,
+          Readers.number((n, v) -> Require.atMost(n, Require.atLeast(n, v, 0), 4)));
+
+  public static final FunctionSpec OVERTIME =
+      GROUP
+          .function("OVERTIME")
+          .says("Returns what overtime adds to the pay of hours worked")
+          .takes(HOURLY_RATE, HOURS_WORKED, HOURS_A_DAY, OVERTIME_AFTER, OVERTIME_MORE, EURO)
+          .gives(Unit.MONEY, "Added by overtime")
+          .formula(
+              "hourly_rate · hours_worked · max(0, 1 − overtime_after/hours_a_day) · overtime_more")
+          .source("arithmetic; the hours and the share stand in the crew's agreement")
+          .caution("Night, rest and holiday rules of an agreement are not in it")
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.OVERTIME(38;23.5;11.75;10;50%)", 66.5)
+          .by(
+              a ->
+                  Money.overtime(
+                          a.get(HOURLY_RATE),
+                          a.get(HOURS_WORKED),
+                          a.get(HOURS_A_DAY),
+                          a.get(OVERTIME_AFTER),
+                          a.get(OVERTIME_MORE),
+                          a.get(EURO))
+                      .doubleValue());
+
   private static final Parameter<Object> AMOUNTS =
       Parameters.range("amounts", "Net amounts of the lines", Unit.MONEY);
   private static final Parameter<Object> RATES =
