@@ -11,6 +11,8 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -59,23 +61,25 @@ public final class Filling {
 
   /** Fills the first rows of a table; what stood there before goes. */
   public Filling rows(Table table, Class<?> beside, String resource) {
-    List<CSVRecord> lines = read(beside, resource);
+    return rows(table, resource, lines(beside, resource));
+  }
+
+  /** Fills the first rows of a table; {@code source} is named when something does not fit. */
+  Filling rows(Table table, String source, List<Map<String, String>> lines) {
     if (lines.size() > table.room()) {
-      throw new IllegalStateException(resource + " has more rows than " + table.room());
+      throw new IllegalStateException(source + " has more rows than " + table.room());
     }
     List<String> headings = table.inputs().stream().map(Item::heading).toList();
-    for (String heading : lines.isEmpty() ? List.<String>of() : lines.get(0).toMap().keySet()) {
+    for (String heading : lines.isEmpty() ? Set.<String>of() : lines.get(0).keySet()) {
       if (!headings.contains(heading)) {
-        throw unknown(resource, heading);
+        throw unknown(source, heading);
       }
     }
     for (Column column : table.inputs()) {
       XCellRange cells = drawing.cells(column);
       Drawing.clear(cells);
       for (int i = 0; i < lines.size(); i++) {
-        if (lines.get(i).isMapped(column.heading())) {
-          set(cells, i, column, lines.get(i).get(column.heading()));
-        }
+        set(cells, i, column, lines.get(i).getOrDefault(column.heading(), ""));
       }
     }
     drawing.filled(table, lines.size());
@@ -90,6 +94,11 @@ public final class Filling {
 
   private static IllegalStateException unknown(String resource, String heading) {
     return new IllegalStateException(resource + ": there is no cell to fill named " + heading);
+  }
+
+  /** The rows of a CSV file by the headings of its columns. */
+  static List<Map<String, String>> lines(Class<?> beside, String resource) {
+    return read(beside, resource).stream().map(CSVRecord::toMap).toList();
   }
 
   private static List<CSVRecord> read(Class<?> beside, String resource) {

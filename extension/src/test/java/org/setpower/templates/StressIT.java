@@ -1,0 +1,125 @@
+package org.setpower.templates;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.setpower.templates.OpenBook.column;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.setpower.addin.SharedOffice;
+import org.setpower.office.Office;
+import org.setpower.templates.fleet.FleetRegister;
+import org.setpower.templates.lighting.LightingPlan;
+import org.setpower.templates.quote.RentalQuote;
+
+/** Files filled to the last row, against sums that are worked out here. */
+@ExtendWith(SharedOffice.class)
+class StressIT {
+  @TempDir Path folder;
+
+  private OpenBook open(Office office, Stress stress, Workbook workbook) throws IOException {
+    Path file = stress.draw(office, folder);
+    OpenBook book = new OpenBook(office, file, workbook.template()).calculated();
+    assertThat(book.errors()).isEmpty();
+    Map<String, String> first = Results.of(book.document());
+    book.calculated();
+    assertThat(Results.of(book.document())).isEqualTo(first);
+    return book;
+  }
+
+  private static double number(Map<String, String> row, String heading, double blank) {
+    String text = row.getOrDefault(heading, "");
+    return text.isEmpty()
+        ? blank
+        : text.endsWith("%")
+            ? Double.parseDouble(text.substring(0, text.length() - 1)) / 100
+            : Double.parseDouble(text);
+  }
+
+  @Test
+  void lighting_plan_of_200_loads_100_runs_60_packs(Office office) throws IOException {
+    Stress stress = Stress.lighting();
+    try (OpenBook book = open(office, stress, new LightingPlan())) {
+      Map<String, Double> watts = new HashMap<>();
+      Stress.scenario("kit-devices")
+          .forEach(d -> watts.put(d.get("Item"), number(d, "Power", Double.NaN)));
+      double expected =
+          stress.rows("Loads").stream()
+              .mapToDouble(
+                  r -> number(r, "Quantity", 0) * number(r, "Level", 1) * watts.get(r.get("Item")))
+              .sum();
+      Table loads = book.table("Loads");
+      assertThat(book.sum(column(loads, "Power"))).isCloseTo(expected, within(1e-6));
+      assertThat(everyRowSaysSomething(book, loads)).isTrue();
+      assertThat(everyRowSaysSomething(book, book.table("Runs"))).isTrue();
+      assertThat(everyRowSaysSomething(book, book.table("Packs"))).isTrue();
+    }
+  }
+
+  @Test
+  void fleet_register_of_300_packs_and_1000_tests(Office office) throws IOException {
+    Stress stress = Stress.fleet();
+    try (OpenBook book = open(office, stress, new FleetRegister())) {
+      Table packs = book.table("Packs");
+      Table tests = book.table("Tests");
+      Map<String, Double> labels = new HashMap<>();
+      stress.rows("Packs").forEach(p -> labels.put(p.get("Serial"), number(p, "Energy", 0)));
+      List<Object> compared = book.values(column(tests, "Compared"));
+      Map<String, Double> newest = new HashMap<>();
+      for (int i = 0; i < compared.size(); i++) { // the dates of a pack rise with the rows
+        Map<String, String> test = stress.rows("Tests").get(i);
+        if (compared.get(i).equals("fit")) {
+          newest.put(
+              test.get("Serial"), number(test, "Measured", 0) / labels.get(test.get("Serial")));
+        }
+      }
+      assertThat(newest).hasSizeGreaterThan(250);
+      List<Object> serials = book.values(column(packs, "Serial"));
+      List<Object> health = book.values(column(packs, "Health"));
+      Map<String, Double> shown = new HashMap<>();
+      for (int i = 0; i < health.size(); i++) {
+        if (health.get(i) instanceof Double share) {
+          shown.put(serials.get(i).toString(), Math.round(share * 1e9) / 1e9);
+        }
+      }
+      newest.replaceAll((serial, share) -> Math.round(share * 1e9) / 1e9);
+      assertThat(shown).isEqualTo(newest);
+      assertThat(everyRowSaysSomething(book, packs)).isTrue();
+      assertThat(everyRowSaysSomething(book, tests)).isTrue();
+    }
+  }
+
+  @Test
+  void quote_of_300_lines(Office office) throws IOException {
+    Stress stress = Stress.quote();
+    try (OpenBook book = open(office, stress, new RentalQuote())) {
+      Map<String, Double> rates = new HashMap<>();
+      Stress.scenario("quote-kit")
+          .forEach(k -> rates.put(k.get("Item"), number(k, "Day rate", Double.NaN)));
+      Table quote = book.table("Quote");
+      List<Object> days = book.values(column(quote, "Days charged"));
+      double expected = 0;
+      for (int i = 0; i < days.size(); i++) {
+        Map<String, String> line = stress.rows("Quote").get(i);
+        double full = rates.get(line.get("Item")) * number(line, "Quantity", 0);
+        double charged = full * (double) days.get(i) * (1 - number(line, "Discount", 0));
+        expected += Math.round(charged * 100 + 1e-7) / 100.0;
+      }
+      assertThat(book.sum(column(quote, "Amount"))).isCloseTo(expected, within(1e-6));
+      assertThat(everyRowSaysSomething(book, quote)).isTrue();
+    }
+  }
+
+  private static boolean everyRowSaysSomething(OpenBook book, Table table) {
+    return book.values(table.status()).stream()
+        .map(Objects::toString)
+        .allMatch(List.of("ok", "look", "stop")::contains);
+  }
+}
