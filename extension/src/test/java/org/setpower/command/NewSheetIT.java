@@ -9,6 +9,7 @@ import com.sun.star.frame.XDesktop;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.table.XCell;
 import com.sun.star.uno.UnoRuntime;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
+import org.setpower.addin.Sheet;
 import org.setpower.office.Office;
 
 /** New documents from what ships with the extension. */
@@ -34,7 +36,7 @@ class NewSheetIT {
 
   @AfterEach
   void close() {
-    Asking.command(office, null, "settings", "UNITS", "");
+    Asking.command(office, null, "settings", "UNITS", "", "MAINS", "", "FLIGHT_RULES", "");
     if (document != null) {
       Office.discard(document);
     }
@@ -99,6 +101,76 @@ class NewSheetIT {
       document = null;
     }
     assertThat(wanted).isEmpty();
+  }
+
+  @Test
+  void the_mains_standard_gives_volts_colours_and_supply_of_a_new_plan() {
+    Asking.command(office, null, "settings", "MAINS", "120/208 V");
+    open("Lighting power plan");
+    assertThat(shown("Job", "Colours of the legs", 1, 0)).isEqualTo("black, red, blue");
+    type("Supply", "Name", "pier");
+    type("Supply", "Kind", "street supply");
+    type("Supply", "Breaker (A a leg)", "60");
+    type("Supply", "System", "3PH");
+    assertThat(shown("Supply", "Volts here (V)", 0, 1)).isEqualTo("208.0");
+    type("Supply", "System", "split");
+    assertThat(shown("Supply", "Volts here (V)", 0, 1)).isEqualTo("240.0");
+    type("Supply", "System", "1PH");
+    assertThat(shown("Supply", "Volts here (V)", 0, 1)).isEqualTo("120.0");
+    type("Supply", "Volts (V)", "230");
+    assertThat(shown("Supply", "Volts here (V)", 0, 1)).isEqualTo("230.0");
+  }
+
+  @Test
+  void a_system_that_the_mains_standard_has_not_waits_for_its_volts() {
+    Asking.command(office, null, "settings", "MAINS", "230/400 V");
+    open("Lighting power plan");
+    type("Supply", "Name", "pier");
+    type("Supply", "Kind", "street supply");
+    type("Supply", "Breaker (A a leg)", "60");
+    type("Supply", "System", "split");
+    assertThat(shown("Supply", "Why, and what to do", 0, 1))
+        .isEqualTo("The mains standard on Job has no volts for split: fill in Volts.");
+  }
+
+  @Test
+  void the_flight_rules_hold_for_flights_that_name_none() {
+    Asking.command(office, null, "settings", "FLIGHT_RULES", "US");
+    open("Flight packing list");
+    type("Flights", "Date", "2027-01-29");
+    type("Flights", "Airline that flies it", "first airline");
+    assertThat(shown("Flights", "Rule over 100 Wh", 0, 1)).contains("49 CFR 175.10");
+    type("Flights", "Rules", "ICAO");
+    assertThat(shown("Flights", "Rule over 100 Wh", 0, 1))
+        .contains("ICAO")
+        .doesNotContain("49 CFR");
+  }
+
+  /** Types into the first row below a heading. */
+  private void type(String tab, String heading, String words) {
+    at(tab, heading, 0, 1).setFormula(words);
+  }
+
+  private String shown(String tab, String heading, int right, int below) {
+    return Book.shown(at(tab, heading, right, below));
+  }
+
+  /** The cell so many columns right of a heading and rows below it. */
+  private XCell at(String tab, String heading, int right, int below) {
+    Object[][] cells = Sheet.named(document, tab).data("A1:CZ60");
+    for (int r = 0; r < cells.length; r++) {
+      int c = List.of(cells[r]).indexOf(heading);
+      if (c >= 0) {
+        try {
+          return Sheet.named(document, tab)
+              .range("A1:CZ70")
+              .getCellByPosition(c + right, r + below);
+        } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
+          throw new IllegalStateException(e);
+        }
+      }
+    }
+    throw new AssertionError(tab + " has no " + heading);
   }
 
   @Test

@@ -50,6 +50,7 @@ class SettingsIT {
 
   @Test
   void a_value_that_makes_no_sense_is_refused_with_what_is_known() {
+    assertThatThrownBy(() -> settings("MAINS", "12 V")).hasMessageContaining("230/400 V");
     assertThatThrownBy(() -> settings("UNITS", "cubits")).hasMessageContaining("metric, US");
     assertThatThrownBy(() -> settings("LIMIT_OWN", "300")).hasMessageContaining("at most 20");
     assertThat(settings()).contains("UNITS=\n").endsWith("LIMIT_OWN=");

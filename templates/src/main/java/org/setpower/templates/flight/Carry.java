@@ -76,7 +76,7 @@ final class Carry {
                 FlightFunctions.FEWEST,
                 100,
                 flights.date.all(),
-                flights.rules.all(),
+                flights.rulesHeld.all(),
                 flights.none.all()),
             traveller));
     packMass.by(calc("{}*{}", pieces, packs.mass.where(packs.kind, kind)));

@@ -30,12 +30,12 @@ public final class FlightList implements Workbook {
   private final Packs packs = new Packs(trip);
   private final Carry carry = new Carry(trip);
   private final Freight freight = new Freight(trip);
-  private final OtherDays otherDays = new OtherDays();
+  private final OtherDays otherDays = new OtherDays(trip);
   private final Template template;
 
   /** Declares the list. */
   public FlightList() {
-    flights.declare(packs);
+    flights.declare(trip, packs);
     packs.declare(flights, carry, freight);
     carry.declare(flights, packs);
     freight.declare(packs);
@@ -126,7 +126,7 @@ public final class FlightList implements Workbook {
                   FlightFunctions.PEOPLE,
                   packs.energy.all(),
                   packs.spares.all(),
-                  calc("INDEX({};1)", flights.rules.all()),
+                  calc("INDEX({};1)", flights.rulesHeld.all()),
                   calc("MAX({})", flights.date.all())))),
       Figure.of(
           "Packs by hand (pieces)",

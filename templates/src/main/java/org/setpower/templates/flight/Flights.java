@@ -29,10 +29,10 @@ final class Flights {
   final Column rules =
       Column.input("Rules")
           .oneOf("ICAO", "US")
-          .needed()
           .wide(16)
           .help(
-              "ICAO for most of the world; US for flights from, to and within the United States.");
+              "ICAO for most of the world; US for flights from, to and within the United States."
+                  + " Blank: those on Job.");
   final Column over =
       answer("Over 100 Wh", "packs over 100 Wh. 0: none. Blank: no answer yet").wide(20);
   final Column small =
@@ -46,6 +46,7 @@ final class Flights {
 
   final Column since = Column.result("Rules since").as(Format.DATE).wide(32);
   final Column until = Column.result("Edition until").as(Format.DATE).mayBeBlank().wide(32);
+  final Column rulesHeld = Column.working("Rules that hold");
   final Column rule = Column.working("Rule over 100 Wh");
   final Column none = Column.working("No answer", Formula.of("")).inBlankRowsToo();
 
@@ -58,14 +59,15 @@ final class Flights {
         .help("The airline's answer: how many a person may take of " + what + ".");
   }
 
-  void declare(Packs packs) {
-    rule.by(call(FlightFunctions.RULE, 150, "spare", "Li-ion", rules, date));
+  void declare(Trip trip, Packs packs) {
+    rulesHeld.by(calc("IF({}>0;{};\"\")", date, or(rules, trip.flightRules)));
+    rule.by(call(FlightFunctions.RULE, 150, "spare", "Li-ion", rulesHeld, date));
     since.by(day(1));
     until.by(day(2));
     table
         .columns(
             date, from, to, airline, rules, over, small, banks, reference, answered, since, until,
-            rule, none)
+            rulesHeld, rule, none)
         .called(airline)
         .checks(
             Check.stop(

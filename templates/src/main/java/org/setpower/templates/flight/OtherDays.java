@@ -2,6 +2,7 @@ package org.setpower.templates.flight;
 
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
 import static org.setpower.templates.Formula.say;
 
 import org.setpower.sheet.FlightFunctions;
@@ -28,8 +29,7 @@ final class OtherDays {
           .needed()
           .wide(24)
           .help("spare: by itself. power bank: made to charge other things.");
-  final Column rules =
-      Column.input("Rules").oneOf("ICAO", "US").needed().wide(16).help("As on Flights.");
+  final Column rules = Column.input("Rules").oneOf("ICAO", "US").wide(16).help("As on Flights.");
   final Column date = Column.input("Date").as(Format.DATE).needed().wide(32).help("Of the flight.");
   final Column pieces =
       Column.input("Pieces")
@@ -38,34 +38,33 @@ final class OtherDays {
           .wide(20)
           .help("How many one person would take.");
 
-  final Column verdict =
-      Column.result("Class", call(FlightFunctions.CLASS, energy, carried, "Li-ion", rules, date));
-  final Column most =
-      Column.result(
-              "Most a person", call(FlightFunctions.LIMIT, energy, carried, "Li-ion", rules, date))
-          .as(Format.COUNT)
-          .mayBeBlank()
-          .wide(18);
-  final Column rule =
-      Column.result("The rule", call(FlightFunctions.RULE, energy, carried, "Li-ion", rules, date))
-          .wide(110);
+  final Column verdict = Column.result("Class").wide(42);
+  final Column most = Column.result("Most a person").as(Format.COUNT).mayBeBlank().wide(18);
+  final Column rule = Column.result("The rule").wide(110);
 
-  final Table table =
-      Table.of("Other days", 40)
-          .columns(pack, energy, carried, rules, date, pieces, verdict.wide(42), most, rule)
-          .checks(
-              Check.stop(
-                  calc("OR({}=\"cargo only\";{}=\"not by air\")", verdict, verdict),
-                  say("{}: not with a traveller.", verdict)),
-              Check.stop(
-                  calc("{}>{}", pieces, most),
-                  say("{} a person, at most {} on that day.", pieces, most)),
-              Check.look(
-                  calc("RIGHT({};10)=\"must agree\"", verdict),
-                  Formula.of("The airline must agree first: ask in writing.")),
-              Check.look(
-                  calc("{}=\"ask the airline\"", verdict),
-                  Formula.of("Ask the airline: no rule is confirmed for this.")));
+  final Table table = Table.of("Other days", 40);
+
+  OtherDays(Trip trip) {
+    Object[] asked = {energy, carried, "Li-ion", or(rules, trip.flightRules), date};
+    verdict.by(call(FlightFunctions.CLASS, asked));
+    most.by(call(FlightFunctions.LIMIT, asked));
+    rule.by(call(FlightFunctions.RULE, asked));
+    table
+        .columns(pack, energy, carried, rules, date, pieces, verdict, most, rule)
+        .checks(
+            Check.stop(
+                calc("OR({}=\"cargo only\";{}=\"not by air\")", verdict, verdict),
+                say("{}: not with a traveller.", verdict)),
+            Check.stop(
+                calc("{}>{}", pieces, most),
+                say("{} a person, at most {} on that day.", pieces, most)),
+            Check.look(
+                calc("RIGHT({};10)=\"must agree\"", verdict),
+                Formula.of("The airline must agree first: ask in writing.")),
+            Check.look(
+                calc("{}=\"ask the airline\"", verdict),
+                Formula.of("Ask the airline: no rule is confirmed for this.")));
+  }
 
   Tab tab() {
     return Tab.of(

@@ -121,7 +121,7 @@ final class Packs {
             flights.small.all(),
             flights.none.all());
     Object[] asked = {
-      counted, flights.date.all(), flights.rules.all(), answers, carriedAs, optional(chemistry)
+      counted, flights.date.all(), flights.rulesHeld.all(), answers, carriedAs, optional(chemistry)
     };
     verdict.by(call(FlightFunctions.STRICTEST, asked));
     most.by(call(FlightFunctions.FEWEST, asked));
@@ -148,7 +148,7 @@ final class Packs {
             counted,
             carriedAs,
             optional(chemistry),
-            flights.rules.where(flights.date, last),
+            flights.rulesHeld.where(flights.date, last),
             last));
     table.columns(
         kind, energy, quantity, carried, chemistry, readable, sound, summary, mass, ampHours, cells,

@@ -19,6 +19,12 @@ final class Trip {
           .is(1)
           .help("How many of you carry packs. They are numbered 1, 2, 3; no names here.")
           .named("Job_Travellers");
+  final Field flightRules =
+      Field.input("Flight rules")
+          .oneOf("ICAO", "US")
+          .is("ICAO")
+          .help("Whose rules hold for flights whose own cell is blank: see Rules on Flights.")
+          .named("Job_Flight_rules");
   final Field bag =
       Field.input("Hand luggage, at most")
           .number(Format.ONE, 0.1, 200)
@@ -71,7 +77,7 @@ final class Trip {
         "Flight packing list",
         "Which packs fly, with whom, and how the rest gets there. Fill the yellow cells: this page,"
             + " then Flights, Packs, Carry, and Cargo, road; show Result at the counter.",
-        Fields.of("The trip", travellers, bag),
+        Fields.of("The trip", travellers, flightRules, bag),
         Fields.of("Packs sent ahead", neededOn, neededAt, channels, amps, air));
   }
 }

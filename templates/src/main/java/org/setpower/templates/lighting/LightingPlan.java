@@ -33,7 +33,7 @@ public final class LightingPlan implements Workbook {
 
   /** Declares the plan. */
   public LightingPlan() {
-    supply.declare(kit, loads, runs);
+    supply.declare(plan, kit, loads, runs);
     runs.declare(loads);
     loads.declare();
     template =
@@ -47,7 +47,7 @@ public final class LightingPlan implements Workbook {
                 packs.tab(),
                 leads.tab("Leads"),
                 result(),
-                kit.tab(),
+                kit.tab().with(plan.standards.table),
                 notes(),
                 Tab.working("Working")
                     .with(loads.onLeg[0], loads.onLeg[1], loads.onLeg[2], loads.onRun));
@@ -208,7 +208,7 @@ public final class LightingPlan implements Workbook {
     return calc(pattern.toString(), parts);
   }
 
-  private static Lines cautions() {
+  private Lines cautions() {
     return Lines.cautions(
         "Cautions",
         "These are planning figures. A competent person designs, inspects and tests the real thing:"
@@ -217,8 +217,12 @@ public final class LightingPlan implements Workbook {
             + " its type follows the load. No figure here checks it.",
         "Breakers are set at 30 °C in free air: side by side in a box in the sun they trip early."
             + " Inrush of many drivers at once is not in the amps.",
-        "Single-core feeders: earth, then neutral first on, last off. A lost neutral puts up to the"
-            + " line voltage on the smallest load.",
+        say(
+            "Single-core feeders: earth, then neutral first on, last off. Here legs are {}, neutral"
+                + " {}, earth {}. A lost neutral puts up to the line voltage on the smallest load.",
+            plan.legColours,
+            plan.standards.neutral.where(plan.standards.standard, plan.mains),
+            plan.standards.earth.where(plan.standards.standard, plan.mains)),
         "Over 60 V DC (30 V in the wet) bare parts are not safe to touch. Fuse DC at the pack, for"
             + " its volts and its short-circuit amps; an AC breaker may not break DC.");
   }

@@ -190,7 +190,7 @@ final class Loads {
             "IF({}=1;{};{})",
             lines,
             supply.toNeutral.where(supply.name, box),
-            supply.volts.where(supply.name, box)));
+            supply.nominal.where(supply.name, box)));
     amps.by(
         call(LoadFunctions.AMPS, watts, nominal, calc("IF({}=3;\"3PH\";\"1PH\")", lines), factor));
     voltsThere.by(

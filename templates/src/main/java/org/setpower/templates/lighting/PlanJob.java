@@ -19,6 +19,17 @@ final class PlanJob {
           .oneOf(job.date)
           .help("One date of the list below. Blank: every day counts, and the worst one shows.")
           .named("Job_Day_shown");
+  final Standards standards = new Standards();
+  final Field mains =
+      Field.input("Mains standard")
+          .oneOf(standards.standard)
+          .is("230/400 V")
+          .help("Supply takes the volts from it where they are left blank. More can stand on Kit.")
+          .named("Job_Mains");
+  final Field legColours =
+      Field.result("Colours of the legs", standards.legColours(mains))
+          .help("L1, L2, L3 in that standard. Old or foreign cables may be marked otherwise: ask.")
+          .named("Job_Leg_colours");
   final Field family = job.family;
   final Field houseLimit =
       Field.input("Drop limit, house and street")
@@ -57,6 +68,8 @@ final class PlanJob {
         Fields.of(
             "What holds everywhere",
             shown,
+            mains,
+            legColours,
             family,
             houseLimit,
             ownLimit,
@@ -74,6 +87,11 @@ final class PlanJob {
   /** The air at the cables in °C. */
   Formula ambientCelsius() {
     return job.celsius(ambient);
+  }
+
+  /** The volts of a system in the mains standard; 0 where it has none. */
+  Formula volts(Formula system) {
+    return standards.volts(mains, system);
   }
 
   /** True when rows of this date count. */

@@ -157,7 +157,7 @@ final class Runs {
             system));
     Formula toNeutral = supply.toNeutral.where(supply.name, box);
     nominal.by(
-        calc("IF({}=\"1PH\";{};{})", reckoned, toNeutral, supply.volts.where(supply.name, box)));
+        calc("IF({}=\"1PH\";{};{})", reckoned, toNeutral, supply.nominal.where(supply.name, box)));
     watts.by(
         calc(
             "IF({}=\"3PH\";3*{};IF({}=\"line to line\";{}*{}/{};{}))",

@@ -42,10 +42,10 @@ final class Supply {
       Column.input("Volts")
           .unit("V")
           .number(Format.WHOLE, 50, 1000)
-          .needed()
           .wide(12)
           .help(
-              "Nominal volts: between lines for 3PH and split (400, 208, 240), else line to neutral.");
+              "Nominal: between lines for 3PH and split (400, 208, 240), else line to neutral. Blank:"
+                  + " those of the mains standard on Job.");
   final Column inlet =
       Column.input("Inlet")
           .wide(34)
@@ -114,6 +114,7 @@ final class Supply {
   final Column spare = Column.result("Spare", calc("{}-{}", may, used)).unit("A a leg");
   final Column voltsHere = Column.result("Volts here").unit("V").as(Format.ONE).wide(12);
 
+  final Column nominal = Column.working("Nominal volts").unit("V").as(Format.WHOLE);
   final Column toNeutral = Column.working("Line to neutral").unit("V").as(Format.WHOLE);
   final Column source = Column.working("Source");
   final Column path = Column.working("Path");
@@ -130,9 +131,10 @@ final class Supply {
   final Table table = Table.of("", ROOM);
 
   /** Declares the columns that follow from the rest of the sheet. */
-  void declare(Kit kit, Loads loads, Runs runs) {
+  void declare(PlanJob plan, Kit kit, Loads loads, Runs runs) {
+    nominal.by(calc("{}+0*LEN({})", or(volts, plan.volts(system)), system));
     toNeutral.by(
-        calc("IF({}=\"1PH\";{};{})", system, volts, kit.toNeutral.where(kit.between, volts)));
+        calc("IF({}=\"1PH\";{};{})", system, nominal, kit.toNeutral.where(kit.between, nominal)));
     source.by(tree(name, source));
     path.by(calc("{}&{}&\"|\"", tree(Formula.of("|"), path), name));
     ahead.by(calc("IF({}=\"\";{};{})", above(outlet), above(breaker), above(outlet)));
@@ -202,11 +204,11 @@ final class Supply {
             busiestAt,
             row));
     shareUsed.by(calc("{}/{}", used, may));
-    voltsHere.by(calc("{}*{}", volts, share));
+    voltsHere.by(calc("{}*{}", nominal, share));
     spare.as(Format.ONE).wide(13);
     table.columns(
         name, kind, place, fedFrom, system, volts, inlet, breaker, outlets, outlet, taken, leg, rcd,
-        loop, who, may, used, at, spare, voltsHere, toNeutral, source, path, legNow, ahead,
+        loop, who, may, used, at, spare, voltsHere, nominal, toNeutral, source, path, legNow, ahead,
         runPoint, share, onLeg[0], onLeg[1], onLeg[2], busiest, busiestAt, least, shareUsed);
     table.checks(checks());
   }
@@ -226,8 +228,11 @@ final class Supply {
           calc("AND({}=\"box\";{}=\"\")", kind, or(fedFrom, "")),
           Formula.of("Fill in Fed from: a box is fed by a row above.")),
       Check.wrong(
+          calc("N({})=0", or(nominal, "")),
+          say("The mains standard on Job has no volts for {}: fill in Volts.", system)),
+      Check.wrong(
           calc("{}=\"\"", or(toNeutral, "")),
-          say("Mains on Kit has no {} V between lines: add them there.", volts)),
+          say("Mains on Kit has no {} V between lines: add them there.", nominal)),
       Check.stop(
           calc("{}>{}", used, may),
           say("{} A on a leg from {}, it may give {} A: move loads or times.", used, at, may)),

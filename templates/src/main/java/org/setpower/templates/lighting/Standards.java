@@ -1,0 +1,54 @@
+package org.setpower.templates.lighting;
+
+import org.setpower.templates.Column;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Table;
+
+/** Mains standards: the volts of each kind of supply and the colours of its cores. */
+final class Standards {
+  private static final String AS_MARKED = "As the cores are marked in that standard.";
+
+  final Column standard =
+      Column.input("Standard").needed().wide(52).help("Its volts, as people call it: 230/400 V.");
+  final Column onePhase = volts("1PH", 24, "Line to neutral.");
+  final Column split = volts("split", 16, "Between the two lines. Blank: it has no split supply.");
+  final Column threePhase = volts("3PH", 17, "Between two lines.");
+  final Column[] legs = {colour("L1"), colour("L2"), colour("L3")};
+  final Column neutral = colour("Neutral");
+  final Column earth = colour("Earth").wide(36);
+
+  final Table table =
+      Table.of("Mains standards", 6)
+          .columns(standard, onePhase, split, threePhase, legs[0], legs[1], legs[2], neutral, earth)
+          .checks()
+          .starts(LightingPlan.class, "mains-standards.csv");
+
+  private static Column volts(String heading, int wide, String help) {
+    return Column.input(heading).unit("V").number(Format.WHOLE, 50, 1000).wide(wide).help(help);
+  }
+
+  private static Column colour(String heading) {
+    return Column.input(heading).wide(17).help(AS_MARKED);
+  }
+
+  /** The volts of a system in a standard; 0 where it has none. */
+  Formula volts(Formula chosen, Formula system) {
+    return Formula.calc(
+        "IF({}=\"1PH\";{};IF({}=\"split\";{};{}))",
+        system,
+        onePhase.where(standard, chosen),
+        system,
+        split.where(standard, chosen),
+        threePhase.where(standard, chosen));
+  }
+
+  /** The colours of the three legs. */
+  Formula legColours(Formula chosen) {
+    return Formula.calc(
+        "{}&\", \"&{}&\", \"&{}",
+        legs[0].where(standard, chosen),
+        legs[1].where(standard, chosen),
+        legs[2].where(standard, chosen));
+  }
+}
