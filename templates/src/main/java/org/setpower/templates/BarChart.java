@@ -11,20 +11,32 @@ import java.util.List;
  * @param axis the title of the value axis, with its unit
  * @param categories the column with the names; it stands left of the series, in the same table
  * @param series the columns with the values, at most five
+ * @param colours of the series, in order
  */
 public record BarChart(
-    String title, int rows, boolean lines, String axis, Column categories, List<Column> series)
+    String title,
+    int rows,
+    boolean lines,
+    String axis,
+    Column categories,
+    List<Column> series,
+    List<Integer> colours)
     implements Block {
   /** Bars, one group per row of the table. */
   public static BarChart bars(
       String title, int rows, String axis, Column categories, Column... series) {
-    return new BarChart(title, rows, false, axis, categories, List.of(series));
+    return new BarChart(title, rows, false, axis, categories, List.of(series), Style.Ink.SERIES);
   }
 
   /** Lines over the rows of the table. */
   public static BarChart lines(
       String title, int rows, String axis, Column categories, Column... series) {
-    return new BarChart(title, rows, true, axis, categories, List.of(series));
+    return new BarChart(title, rows, true, axis, categories, List.of(series), Style.Ink.SERIES);
+  }
+
+  /** The same chart with the colours in which legs are marked (IEC 60445). */
+  public BarChart ofLegs() {
+    return new BarChart(title, rows, lines, axis, categories, series, Style.Ink.LEGS);
   }
 
   @Override

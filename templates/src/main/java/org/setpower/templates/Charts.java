@@ -82,7 +82,7 @@ final class Charts {
     for (int i = 0; i < chart.series().size(); i++) {
       int index = i;
       Object series = Uno.ask(() -> diagram.getDataRowProperties(index));
-      int colour = Style.Ink.SERIES[i % Style.Ink.SERIES.length];
+      int colour = chart.colours().get(i);
       if (chart.lines()) {
         Uno.set(series, "FillColor", colour); // also that of the line
         Uno.set(series, "LineColor", colour);

@@ -129,6 +129,20 @@ public final class Drawing {
         () -> sheet(tab).getCellRangeByPosition(column, row, column + columns - 1, row + rows - 1));
   }
 
+  private void frame(Tab tab, Tab.Frames frames) {
+    int top = top(tab, frames.first());
+    int rows = layout.spot(frames.last()).row() + frames.last().height() - top;
+    int columns = layout.visible(tab) / frames.across();
+    for (int i = 0; i < frames.across(); i++) {
+      styles.frame(range(tab, i * columns, top, columns, rows));
+    }
+  }
+
+  /** The first row of a block, its heading included. */
+  private int top(Tab tab, Block block) {
+    return layout.spot(block).row() - (Layout.hasHeading(tab, block) ? 1 : 0);
+  }
+
   private void write(Tab tab, int column, int row, String text, String style) {
     XCellRange cell = range(tab, column, row, 1, 1);
     Uno.set(cell, "CellStyle", style);
@@ -162,6 +176,7 @@ public final class Drawing {
       write(tab, 0, 2, "=" + template.stamp().text(layout.place()), styles.of(Style.STAMP));
     }
     tab.blocks().forEach(b -> draw(tab, b));
+    tab.frames().forEach(f -> frame(tab, f));
     if (tab.ink() != Style.Ink.NONE) {
       Uno.set(sheet, "TabColor", tab.ink());
     }
@@ -552,6 +567,7 @@ public final class Drawing {
 
   private void print(Tab tab) {
     int last = layout.lastRow(tab);
+    int from = tab.printsFrom() == null ? 0 : top(tab, tab.printsFrom());
     List<Block> blocks = tab.blocks();
     XPrintAreas areas = Uno.as(XPrintAreas.class, sheet(tab));
     if (blocks.get(blocks.size() - 1) instanceof Table t && !tab.isGrid()) {
@@ -559,10 +575,11 @@ public final class Drawing {
       last = layout.firstRow(t) + rows - 1;
     }
     areas.setPrintAreas(
-        new CellRangeAddress[] {address(range(tab, 0, 0, layout.visible(tab), last + 1))});
+        new CellRangeAddress[] {
+          address(range(tab, 0, from, layout.visible(tab), last + 1 - from))
+        });
     for (Block block : tab.pages()) {
-      int row = layout.spot(block).row() - (Layout.hasHeading(tab, block) ? 1 : 0);
-      Object rows = Uno.as(XColumnRowRange.class, range(tab, 0, row, 1, 1)).getRows();
+      Object rows = Uno.as(XColumnRowRange.class, range(tab, 0, top(tab, block), 1, 1)).getRows();
       Uno.set(rows, "IsStartOfNewPage", true);
     }
     if (!tab.isGrid() && blocks.get(0) instanceof Rows rows) {

@@ -181,6 +181,26 @@ public final class Job {
     return calc("IF({};\"lb\";\"kg\")", isUs());
   }
 
+  /** The unit of fuel. */
+  public Formula volumes() {
+    return calc("IF({};\"gal\";\"L\")", isUs());
+  }
+
+  /** A volume in the chosen unit, in litres. */
+  public Formula litres(Formula volume) {
+    return calc("{}*IF({};3.785411784;1)", volume, isUs());
+  }
+
+  /** Litres in the chosen unit. */
+  public Formula fromLitres(Formula litres) {
+    return calc("{}/IF({};3.785411784;1)", litres, isUs());
+  }
+
+  /** A mass in the chosen unit, in kg. */
+  public Formula kilograms(Formula mass) {
+    return calc("{}*IF({};0.45359237;1)", mass, isUs());
+  }
+
   /** A length in the chosen unit, in metres. */
   public Formula metres(Formula length) {
     return calc("{}*IF({};0.3048;1)", length, isUs());

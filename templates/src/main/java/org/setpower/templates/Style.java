@@ -1,5 +1,7 @@
 package org.setpower.templates;
 
+import java.util.List;
+
 /** The look, declared once: a cell style for each part a cell can play. */
 public enum Style {
   TITLE(18, true, Ink.ACCENT),
@@ -43,7 +45,10 @@ public enum Style {
     static final int STOP_TINT = 0xFBE9E7;
 
     /** Series of a chart, in order. */
-    static final int[] SERIES = {0x1F5F6B, 0xC98A1B, 0x7B8F96, 0x8A4B3C, 0x4E7D5B};
+    static final List<Integer> SERIES = List.of(0x1F5F6B, 0xC98A1B, 0x7B8F96, 0x8A4B3C, 0x4E7D5B);
+
+    /** Brown, black, grey. */
+    static final List<Integer> LEGS = List.of(0x8B5A2B, 0x1A1A1A, 0x9A9FA2);
 
     private Ink() {}
   }

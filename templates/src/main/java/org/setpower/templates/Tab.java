@@ -9,6 +9,8 @@ public final class Tab {
   private final String lead;
   private final List<Block> blocks = new ArrayList<>();
   private final List<Block> pages = new ArrayList<>();
+  private final List<Frames> frames = new ArrayList<>();
+  private Block printsFrom;
   private String title;
   private int gridColumns;
   private int gridWidth;
@@ -72,6 +74,35 @@ public final class Tab {
   public Tab newPage(Block block) {
     pages.add(block);
     return with(block);
+  }
+
+  /**
+   * Frames.
+   *
+   * @param across how many stand beside each other over the width of the tab
+   * @param first the block at their top
+   * @param last the block at their bottom
+   */
+  record Frames(int across, Block first, Block last) {}
+
+  /** Draws frames side by side around what stands from one block to another. */
+  public Tab framed(int across, Block first, Block last) {
+    frames.add(new Frames(across, first, last));
+    return this;
+  }
+
+  List<Frames> frames() {
+    return List.copyOf(frames);
+  }
+
+  /** What stands above this block is not printed. */
+  public Tab printsFrom(Block first) {
+    printsFrom = first;
+    return this;
+  }
+
+  Block printsFrom() {
+    return printsFrom;
   }
 
   List<Block> pages() {

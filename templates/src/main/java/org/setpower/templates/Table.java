@@ -193,15 +193,15 @@ public final class Table extends Rows {
         Case last = cases.removeLast();
         first = "IF(" + last.when() + ";" + last.then() + ";" + first + ")";
       }
-      String inputCells = place.layout().rowRange(inputs(), place);
-      return "IFERROR(IF(COUNTA("
-          + inputCells
-          + ")=0;\"\";"
-          + first
-          + ");\"stop:"
-          + IN_ERROR
-          + "\")";
+      return "IFERROR(IF(" + isEmpty(place) + ";\"\";" + first + ");\"stop:" + IN_ERROR + "\")";
     }
+  }
+
+  /** A row is empty when nothing is typed in it; where nothing can be, when it has no name. */
+  private String isEmpty(Layout.Place place) {
+    return inputs().isEmpty()
+        ? key().text(place) + "=\"\""
+        : "COUNTA(" + place.layout().rowRange(inputs(), place) + ")=0";
   }
 
   /** A condition and what is said then. */
