@@ -30,6 +30,9 @@ public final class BankDischarge {
   /** °C below which a pack must not be charged at all. */
   static final double COLDEST_CHARGE = 0;
 
+  /** W below which no load is followed: its steps are lost in the digits. */
+  private static final double LEAST_WATTS = 1e-6;
+
   private static final double STEP_ERROR = 1e-12;
   private static final long MOST_WORK = 1_000_000;
 
@@ -112,6 +115,9 @@ public final class BankDischarge {
       List<Member> members, Load load, Joined joined, double temp, Recorder recorder) {
     if (members.size() > MOST_PACKS) {
       throw new Refusal(BankReason.TOO_MANY_PACKS, members.size(), MOST_PACKS);
+    }
+    if (load.watts() < LEAST_WATTS) {
+      throw new Refusal(BankReason.NOT_FOLLOWED, load.watts());
     }
     if (joined == Joined.PARALLEL) {
       requireLikeCells(members);
