@@ -28,6 +28,9 @@ public final class DayPlan {
   /** More events than anybody reads. */
   static final int MOST_EVENTS = 20_000;
 
+  /** More devices than a set has. */
+  static final int MOST_DEVICES = 1000;
+
   /** More packs than a plan holds. */
   static final int MOST_PACKS = 5_000;
 
@@ -130,6 +133,9 @@ public final class DayPlan {
   private double hoursLost;
 
   private DayPlan(List<Device> devices, Chargers chargers, double temp, boolean endless) {
+    if (devices.size() > MOST_DEVICES) {
+      throw new Refusal(PlanReason.TOO_MANY_DEVICES, devices.size(), MOST_DEVICES);
+    }
     this.running = devices.stream().map(Running::new).toList();
     this.chargers = chargers;
     this.cold = Cold.energyLeft(Chemistry.LI_ION, temp);

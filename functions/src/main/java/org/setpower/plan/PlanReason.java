@@ -12,6 +12,7 @@ public enum PlanReason implements Reason {
       Fault.DOMAIN,
       "the plan has more than {0} events; a device empties its packs within minutes: check watts"
           + " and Wh"),
+  TOO_MANY_DEVICES(Fault.DOMAIN, "there are {0} devices; at most {1} are followed"),
   TOO_MANY_PACKS(Fault.DOMAIN, "packs has more than {0} pieces; plan fewer at a time"),
   MIX_TOO_LARGE(Fault.DOMAIN, "options has {0} rows; at most {1} can be weighed to a proven end"),
   MIX_TOO_HARD(

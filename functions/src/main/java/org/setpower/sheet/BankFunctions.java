@@ -187,6 +187,7 @@ public final class BankFunctions {
               Parameters.TEMP.orElse(25.0),
               Parameters.LEAD_MILLIOHMS)
           .gives(Unit.HOUR, "Hours until it goes dark")
+          .mapsAtMost(100)
           .formula("hot-swap: the highest voltage carries; parallel: dq/dt = −(E(q) − V)/R")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)

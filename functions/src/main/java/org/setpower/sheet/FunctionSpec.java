@@ -33,6 +33,7 @@ public final class FunctionSpec {
   private Unit unit = Unit.NONE;
   private String resultWords = "";
   private List<String> columns = List.of();
+  private int mostCells = Mapping.MOST_CELLS;
   private String formula = "";
   private String source = "";
   private String caution = "";
@@ -81,6 +82,12 @@ public final class FunctionSpec {
     kind = Kind.TABLE;
     resultWords = words;
     columns = List.of(columnNames);
+    return this;
+  }
+
+  /** Over how many cells it is mapped at most, where a single call takes its time. */
+  public FunctionSpec mapsAtMost(int cells) {
+    mostCells = cells;
     return this;
   }
 
@@ -236,6 +243,10 @@ public final class FunctionSpec {
       cells.add((c < columns.size() ? columns.get(c) + " " : "") + cell);
     }
     return String.join(", ", cells);
+  }
+
+  int mostCells() {
+    return mostCells;
   }
 
   int indexOf(Parameter<?> parameter) {

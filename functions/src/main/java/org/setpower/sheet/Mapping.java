@@ -1,17 +1,22 @@
 package org.setpower.sheet;
 
 import org.setpower.base.BaseReason;
+import org.setpower.base.Fault;
 import org.setpower.base.Refusal;
 
 /**
  * A function of single values, mapped over ranges as native functions are in array formulas: every
  * range has the result's shape or is a single row, column or cell. A blank cell in the place of an
  * argument that must be there gives a blank; a refused cell holds its {@link Refusal} alone. What
- * is the same for all cells is read once; when it is refused, the whole call is.
+ * is the same for all cells is read once; when it is refused, the whole call is. So it is when a
+ * cell would need a table, and when the search of several cells had to be given up.
  */
 final class Mapping {
   /** More cells than anybody fills: a whole column passed by mistake. */
   static final int MOST_CELLS = 200_000;
+
+  /** Cells whose search was given up, after which the rest of a range is not tried. */
+  private static final int MOST_GIVEN_UP = 3;
 
   private final FunctionSpec spec;
 
@@ -44,8 +49,8 @@ final class Mapping {
   }
 
   private void checkShapes() {
-    if ((long) rows * columns > MOST_CELLS) {
-      throw new Refusal(BaseReason.TOO_MANY_CELLS, (double) rows * columns, MOST_CELLS);
+    if ((long) rows * columns > spec.mostCells()) {
+      throw new Refusal(BaseReason.TOO_MANY_CELLS, (double) rows * columns, spec.mostCells());
     }
     for (int i = 0; i < ranges.length; i++) {
       if (ranges[i] != null) {
@@ -74,12 +79,23 @@ final class Mapping {
       }
     }
     Object[][] result = new Object[rows][columns];
+    int givenUp = 0;
     for (int r = 0; r < rows; r++) {
       for (int c = 0; c < columns; c++) {
         result[r][c] = cell(same, r, c);
+        if (result[r][c] instanceof Refusal refusal) {
+          givenUp += refusal.fault() == Fault.NO_CONVERGENCE ? 1 : 0;
+          if (givenUp == MOST_GIVEN_UP || isTable(refusal)) {
+            throw refusal;
+          }
+        }
       }
     }
     return result;
+  }
+
+  private boolean isTable(Refusal refusal) {
+    return spec.kind() == FunctionSpec.Kind.TABLE && refusal.reason() == BaseReason.ONE_VALUE;
   }
 
   private Object cell(Object[] same, int r, int c) {

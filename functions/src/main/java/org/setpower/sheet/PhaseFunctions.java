@@ -103,7 +103,10 @@ public final class PhaseFunctions {
               "Loads line to line: their own amps on each of their legs. They are added as numbers,"
                   + " which is never too little")
           .refuses(
-              SupplyReason.TOO_FEW_LEGS, SupplyReason.TAKEN_CELLS, SupplyReason.SPAN_NOT_POSSIBLE)
+              SupplyReason.TOO_FEW_LEGS,
+              SupplyReason.TAKEN_CELLS,
+              SupplyReason.TOO_MANY_LOADS,
+              SupplyReason.SPAN_NOT_POSSIBLE)
           .example("=PHASE.ASSIGN({7|5|4|4|3})", 1.0)
           .shows(PhaseFunctions::planSteps)
           .by(PhaseFunctions::assign);

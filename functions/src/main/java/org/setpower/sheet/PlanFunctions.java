@@ -102,6 +102,7 @@ public final class PlanFunctions {
           .refuses(
               PlanReason.ENDS_BEFORE_START,
               PlanReason.NO_SUCH_PACK,
+              PlanReason.TOO_MANY_DEVICES,
               PlanReason.TOO_MANY_EVENTS,
               PlanReason.TOO_MANY_PACKS)
           .example("=PLAN.DAY({49;7;9;98;1};{98;1};0;3)", 7.0)
@@ -117,7 +118,10 @@ public final class PlanFunctions {
           .source(CART)
           .caution(CAUTION + ". No spare is in it")
           .refuses(
-              PlanReason.ENDS_BEFORE_START, PlanReason.TOO_MANY_EVENTS, PlanReason.TOO_MANY_PACKS)
+              PlanReason.ENDS_BEFORE_START,
+              PlanReason.TOO_MANY_DEVICES,
+              PlanReason.TOO_MANY_EVENTS,
+              PlanReason.TOO_MANY_PACKS)
           .example("=PLAN.PACKS({49;7;11;98;1};1;1)", 98.0)
           .by(PlanFunctions::packs);
 

@@ -23,6 +23,9 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
   /** Up to this many loads the search ends with a proof. */
   public static final int PROVEN_LOADS = 40;
 
+  /** More loads than hang on one supply. */
+  public static final int MOST_LOADS = 1000;
+
   /** The most legs a supply has. */
   public static final int MOST_LEGS = 3;
 
@@ -42,6 +45,9 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
    * @param taken A that each leg carries already
    */
   public static LegPlan of(List<Load> loads, double... taken) {
+    if (loads.size() > MOST_LOADS) {
+      throw new Refusal(SupplyReason.TOO_MANY_LOADS, loads.size(), MOST_LOADS);
+    }
     for (Load load : loads) {
       if (load.span > taken.length) {
         throw new Refusal(SupplyReason.TOO_FEW_LEGS, load.span, taken.length);

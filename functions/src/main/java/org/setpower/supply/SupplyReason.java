@@ -11,6 +11,7 @@ public enum SupplyReason implements Reason {
       "{0} is {1}; a power factor is more than 0 and at most 1 (negative when it leads)"),
   TOO_FEW_LEGS(Fault.DOMAIN, "a load across {0} legs does not fit a supply of {1}"),
   TAKEN_CELLS(Fault.DOMAIN, "taken has {0} cells, but the supply has {1} legs"),
+  TOO_MANY_LOADS(Fault.DOMAIN, "there are {0} loads; at most {1} are shared out"),
   SPAN_NOT_POSSIBLE(Fault.DOMAIN, "{0} is {1}; a load hangs across 1, 2 or 3 legs"),
   BEYOND_DERATE(
       Fault.NO_ANSWER,
