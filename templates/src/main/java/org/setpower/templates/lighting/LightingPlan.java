@@ -27,6 +27,7 @@ public final class LightingPlan implements Workbook {
   private final Supply supply = new Supply();
   private final Runs runs = new Runs(plan, supply);
   private final Loads loads = new Loads(plan, kit, supply, runs);
+  private final Legs legs = new Legs(plan, supply, loads);
   private final Packs packs = new Packs(plan, kit);
   private final Leads leads = new Leads(plan.job, plan.houseLimit);
   private final Template template;
@@ -44,6 +45,7 @@ public final class LightingPlan implements Workbook {
                 supply.tab(),
                 loads.tab(),
                 runs.tab(),
+                legs.tab(),
                 packs.tab(),
                 leads.tab("Leads"),
                 result(),
@@ -59,7 +61,9 @@ public final class LightingPlan implements Workbook {
   }
 
   private Tab result() {
-    Table[] tables = {supply.table, loads.table, runs.table, packs.table, plan.job.days};
+    Table[] tables = {
+      supply.table, loads.table, runs.table, legs.table, legs.measured, packs.table, plan.job.days
+    };
     Excerpt ofSupply =
         Excerpt.of(supply.table)
             .column(supply.name, 45)
@@ -250,7 +254,7 @@ public final class LightingPlan implements Workbook {
                 "Left out",
                 "Heat lost in a cable is not added to the watts of the cable before it.",
                 "Inrush, harmonics in the neutral, earth-leakage currents and lightning.",
-                "Legs, generator, charging, box cards and the order list are not in this version of"
+                "Generator, charging, box cards and the order list are not in this version of"
                     + " the sheet."),
             Lines.notes(
                 "Where the figures come from",
@@ -276,6 +280,7 @@ public final class LightingPlan implements Workbook {
         .rows(supply.table, LightingPlan.class, scenario("supply"))
         .rows(loads.table, LightingPlan.class, scenario("loads"))
         .rows(runs.table, LightingPlan.class, scenario("runs"))
+        .rows(legs.measured, LightingPlan.class, scenario("measured"))
         .rows(packs.table, LightingPlan.class, scenario("packs"));
   }
 

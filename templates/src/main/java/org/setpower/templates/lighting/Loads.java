@@ -6,6 +6,7 @@ import static org.setpower.templates.Formula.or;
 import static org.setpower.templates.Formula.say;
 
 import org.setpower.sheet.LoadFunctions;
+import org.setpower.sheet.PhaseFunctions;
 import org.setpower.templates.Check;
 import org.setpower.templates.Column;
 import org.setpower.templates.Format;
@@ -69,6 +70,7 @@ final class Loads {
           .wide(11)
           .help("On a box with several legs: the leg it is plugged into. The decision counts.");
 
+  final Column suggested = Column.result("Leg suggested").wide(18).mayBeBlank();
   final Column watts = Column.result("Power").unit("W").as(Format.WHOLE).wide(14);
   final Column va = Column.result("Apparent").unit("VA").as(Format.WHOLE).wide(17);
   final Column amps = Column.result("Current").unit("A").as(Format.ONE).wide(15);
@@ -88,7 +90,10 @@ final class Loads {
   final Column lines = Column.working("Lines used").as(Format.COUNT);
   final Column nominal = Column.working("Nominal volts").unit("V").as(Format.WHOLE);
   final Column factor = Column.working("Power factor").unit("0–1").as(Format.TWO);
+  final Column source = Column.working("Source");
+  final Column decided = Column.working("Leg decided");
   final Column legNow = Column.working("Leg now");
+  final Column[] carried = new Column[3];
   final Column vaOfALeg = Column.working("VA of a leg").unit("VA").as(Format.WHOLE);
   final Column plain = Column.working("VA of a leg or 0").unit("VA").as(Format.WHOLE);
   final Column[] vaOnLeg = new Column[3];
@@ -200,14 +205,23 @@ final class Loads {
             bySupply(
                 supply.share.where(supply.name, fedBy), runs.shareLeft.where(runs.to, fedBy))));
     atOnce.by(calc("SUMIFS({};{};{};{})", quantity.all(), item.all(), item, onNow()));
-    legNow.by(
+    source.by(supply.source.where(supply.name, box));
+    decided.by(
         calc(
-            "IF({}>1;\"all\";IF({}=\"1PH\";{};IF({}=\"\";\"all\";{})))",
+            "IF({}>1;\"all\";IF({}=\"1PH\";{};{}))",
             lines,
             system,
             supply.legNow.where(supply.name, box),
-            or(leg, ""),
             or(leg, "")));
+    suggestion(system);
+    legNow.by(
+        calc(
+            "IF({}>1;\"all\";IF({}<>\"\";{};IF({}=\"\";\"all\";{})))",
+            lines,
+            or(decided, ""),
+            or(decided, ""),
+            or(suggested, ""),
+            or(suggested, "")));
     vaOfALeg.by(
         calc(
             "IF({}=3;{}/3;IF({}=2;{}*{}/{};{}))",
@@ -241,6 +255,7 @@ final class Loads {
         circuit,
         legs,
         leg,
+        suggested,
         watts,
         va,
         amps,
@@ -254,6 +269,11 @@ final class Loads {
         lines,
         nominal,
         factor,
+        source,
+        decided,
+        carried[0],
+        carried[1],
+        carried[2],
         legNow,
         vaOfALeg,
         plain,
@@ -263,6 +283,55 @@ final class Loads {
         assumed,
         onCircuit);
     table.checks(checks(system));
+  }
+
+  /**
+   * The leg that carries least while this load is on: with all that is decided, and with what was
+   * suggested to rows above.
+   */
+  private void suggestion(Formula system) {
+    for (int i = 0; i < carried.length; i++) {
+      String leg = "\"L" + (i + 1) + "\"";
+      carried[i] =
+          Column.working("VA on L" + (i + 1) + " while it is on")
+              .by(
+                  calc(
+                      "IF({}<>\"\";\"\";SUMPRODUCT(({}="
+                          + leg
+                          + ")*({}={})*({}<{})*({}>{});{})+SUMPRODUCT(({}="
+                          + leg
+                          + ")*({}={})*({}<{})*({}>{});{}))",
+                      or(decided, ""),
+                      decided.all(),
+                      source.all(),
+                      source,
+                      onAt.all(),
+                      offAt,
+                      offAt.all(),
+                      onAt,
+                      plain.all(),
+                      suggested.above(),
+                      source.above(),
+                      source,
+                      onAt.above(),
+                      offAt,
+                      offAt.above(),
+                      onAt,
+                      plain.above()));
+    }
+    suggested.by(
+        calc(
+            "IF({}<>\"\";\"\";\"L\"&INDEX({};1;1))",
+            or(decided, ""),
+            call(
+                PhaseFunctions.ASSIGN,
+                vaOfALeg,
+                calc("IF({}=\"split\";2;3)", system),
+                calc(
+                    "IF({}=\"split\";{};{})",
+                    system,
+                    carried[0].to(carried[1]),
+                    carried[0].to(carried[2])))));
   }
 
   private Formula bySupply(Formula known, Formula otherwise) {
@@ -307,7 +376,11 @@ final class Loads {
               outlet)),
       Check.look(
           calc("AND({}<>\"1PH\";{}=1;{}=\"\")", system, lines, or(leg, "")),
-          Formula.of("Which leg? Until you choose it counts on every leg.")),
+          calc(
+              "IF({}=\"\";\"Which leg? Until you choose it counts on every leg.\";\"Plug it into"
+                  + " \"&{}&\" and choose that; until then it counts there.\")",
+              or(suggested, ""),
+              or(suggested, ""))),
       Check.look(
           calc("AND(N({})>0;{}>{})", pieces, atOnce, pieces),
           say("{} in use at once from {}, Kit has {}.", atOnce, from, pieces))

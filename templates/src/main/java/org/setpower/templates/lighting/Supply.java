@@ -117,6 +117,7 @@ final class Supply {
   final Column nominal = Column.working("Nominal volts").unit("V").as(Format.WHOLE);
   final Column toNeutral = Column.working("Line to neutral").unit("V").as(Format.WHOLE);
   final Column source = Column.working("Source");
+  final Column sourceNumber = Column.working("No. among the sources").as(Format.COUNT);
   final Column path = Column.working("Path");
   final Column legNow = Column.working("Leg now");
   final Column ahead = Column.working("Breaker ahead");
@@ -136,6 +137,12 @@ final class Supply {
     toNeutral.by(
         calc("IF({}=\"1PH\";{};{})", system, nominal, kit.toNeutral.where(kit.between, nominal)));
     source.by(tree(name, source));
+    sourceNumber.by(
+        calc(
+            "IF(AND(LEN({})>0;{}=\"\");COUNT({})+1;\"\")",
+            name,
+            or(fedFrom, ""),
+            sourceNumber.above()));
     path.by(calc("{}&{}&\"|\"", tree(Formula.of("|"), path), name));
     ahead.by(calc("IF({}=\"\";{};{})", above(outlet), above(breaker), above(outlet)));
     legNow.by(
@@ -207,9 +214,42 @@ final class Supply {
     voltsHere.by(calc("{}*{}", nominal, share));
     spare.as(Format.ONE).wide(13);
     table.columns(
-        name, kind, place, fedFrom, system, volts, inlet, breaker, outlets, outlet, taken, leg, rcd,
-        loop, who, may, used, at, spare, voltsHere, nominal, toNeutral, source, path, legNow, ahead,
-        runPoint, share, onLeg[0], onLeg[1], onLeg[2], busiest, busiestAt, least, shareUsed);
+        name,
+        kind,
+        place,
+        fedFrom,
+        system,
+        volts,
+        inlet,
+        breaker,
+        outlets,
+        outlet,
+        taken,
+        leg,
+        rcd,
+        loop,
+        who,
+        may,
+        used,
+        at,
+        spare,
+        voltsHere,
+        nominal,
+        toNeutral,
+        source,
+        sourceNumber,
+        path,
+        legNow,
+        ahead,
+        runPoint,
+        share,
+        onLeg[0],
+        onLeg[1],
+        onLeg[2],
+        busiest,
+        busiestAt,
+        least,
+        shareUsed);
     table.checks(checks());
   }
 
