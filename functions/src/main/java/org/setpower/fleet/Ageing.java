@@ -1,5 +1,8 @@
 package org.setpower.fleet;
 
+import java.util.List;
+import java.util.stream.Stream;
+import org.setpower.base.Facts;
 import org.setpower.base.Refusal;
 import org.setpower.base.Require;
 
@@ -7,6 +10,8 @@ import org.setpower.base.Require;
 public final class Ageing {
   private static final double HIGHEST = 1.1;
   private static final double FIRST_SEEN = 0.97;
+  private static final double POORER = 0.6;
+  private static final double BETTER = 1.4;
 
   private Ageing() {}
 
@@ -20,17 +25,38 @@ public final class Ageing {
   }
 
   /**
-   * Cycles left on a straight line from new through today: cycles · (health − retireAt) / (1 −
-   * health), and 0 for a pack that is at its end. Measured cells bend down at the end of their
-   * life, so the line flatters.
+   * Cycles left until a pack is at its end, if it goes on as measured cells did: each of the six
+   * cells of the table is stretched to have the pack's health after the pack's cycles, and read on
+   * to the end. Of the six the one with the fewest cycles left, times 0.6, or the one with the
+   * most, times 1.4: within these, each of the six lies when it is foretold from the other five.
+   * Cells bend down near 0.87; a straight line from new through today promises up to four times
+   * what came.
    *
-   * @throws Refusal while health is above 0.97: no line can be drawn yet
+   * @param cycles full cycles so far, above 0
+   * @param health share of the rating that is left
+   * @param retireAt health at which it is at its end
+   * @return cycles; 0 for a pack that is at its end
+   * @throws Refusal while health is above 0.97: the loss is too small against the error of a test;
+   *     below 0.70, where no cell was measured
    */
-  public static double cyclesLeft(double cycles, double health, double retireAt) {
+  public static double cyclesLeft(double cycles, double health, double retireAt, Outlook outlook) {
     if (health > FIRST_SEEN) {
       throw new Refusal(FleetReason.TOO_EARLY, health, FIRST_SEEN);
     }
-    return cycles * Math.max(0, health - retireAt) / (1 - health);
+    if (health <= retireAt) {
+      return 0;
+    }
+    if (retireAt < Cells.LOWEST) {
+      throw new Refusal(FleetReason.BELOW_MEASURED, retireAt, Cells.LOWEST);
+    }
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (double[] cell : Cells.CYCLES) {
+      double left = cycles * (Cells.at(cell, retireAt) / Cells.at(cell, health) - 1);
+      least = Math.min(least, left);
+      most = Math.max(most, left);
+    }
+    return outlook == Outlook.LEAST ? POORER * least : BETTER * most;
   }
 
   /**
@@ -42,5 +68,31 @@ public final class Ageing {
    */
   public static double lossInHundred(double cycles, double health) {
     return 100 * (1 - Require.share("health", health)) / Require.above("cycles", cycles, 0);
+  }
+
+  /** The measured cells, read at first use. */
+  private static final class Cells {
+    private static final List<Facts.Row> ROWS = Facts.read(Ageing.class, "ageing.csv");
+
+    /** From {@link #FIRST_SEEN} down. */
+    static final double[] HEALTHS = column("health");
+
+    static final double LOWEST = HEALTHS[HEALTHS.length - 1];
+    static final double[][] CYCLES =
+        Stream.of("a", "b", "c", "d", "e", "f").map(Cells::column).toArray(double[][]::new);
+
+    private static double[] column(String name) {
+      return ROWS.stream().mapToDouble(r -> r.number(name)).toArray();
+    }
+
+    /** Cycles at which a cell had fallen to a health: straight between the rows. */
+    static double at(double[] cycles, double health) {
+      int i = 1;
+      while (health < HEALTHS[i]) {
+        i++;
+      }
+      double share = (HEALTHS[i - 1] - health) / (HEALTHS[i - 1] - HEALTHS[i]);
+      return cycles[i - 1] + share * (cycles[i] - cycles[i - 1]);
+    }
   }
 }

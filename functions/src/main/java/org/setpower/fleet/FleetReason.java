@@ -11,6 +11,9 @@ public enum FleetReason implements Reason {
   TOO_EARLY(
       Fault.NO_ANSWER,
       "health is {0}; above {1} the loss is too small against the error of a test to tell"),
+  BELOW_MEASURED(
+      Fault.NO_ANSWER,
+      "retire_at is {0}; no cell was followed below a health of {1}, so nothing is known of it"),
   TOO_FEW(
       Fault.NO_ANSWER,
       "a kind needs {1} packs with a health before one can stand apart; this one has {0}"),

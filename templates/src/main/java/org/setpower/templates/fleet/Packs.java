@@ -72,7 +72,7 @@ final class Packs {
       Column.result("Last test that counts").as(Format.DATE).mayBeBlank().wide(32);
   final Column health = Column.result("Health").as(Format.SHARE).wide(16);
   final Column loss = Column.result("Lost in 100 cycles").as(Format.SHARE).mayBeBlank().wide(19);
-  final Column left = Column.result("Cycles left, at most").as(Format.COUNT).mayBeBlank().wide(19);
+  final Column left = Column.result("Cycles left, at least").as(Format.COUNT).mayBeBlank().wide(19);
   final Column cost = Column.result("Cost so far").as(Format.MONEY).mayBeBlank().wide(22);
   final Column apart = Column.result("Apart from its kind").mayBeBlank().wide(19);
   final Column spread =
