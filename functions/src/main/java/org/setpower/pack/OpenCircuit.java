@@ -52,6 +52,30 @@ public final class OpenCircuit {
         + (charge[i + 1] - charge[i]) * (cellVolts - volts[i]) / (volts[i + 1] - volts[i]);
   }
 
+  /**
+   * Share of the charge of a pack whose cells rest, by its volts.
+   *
+   * @param cells in series
+   * @param restVolts V of the pack, without load, rested for an hour
+   * @throws Refusal for LFP, whose curve is flat; below an empty cell; above a cell just off the
+   *     charger
+   */
+  public static double chargeAtRest(Chemistry chemistry, double cells, double restVolts) {
+    OpenCircuit curve = of(chemistry);
+    if (chemistry == Chemistry.LFP) {
+      throw new Refusal(PackReason.FLAT, chemistry.word());
+    }
+    double cellVolts = restVolts / cells;
+    if (cellVolts < curve.lowest()) {
+      throw new Refusal(PackReason.BELOW_EMPTY, restVolts, cellVolts, curve.lowest());
+    }
+    if (cellVolts > chemistry.fullVolts()) {
+      throw new Refusal(
+          PackReason.OVER_FULL, restVolts, cells, chemistry.word(), cells * chemistry.fullVolts());
+    }
+    return curve.charge(cellVolts);
+  }
+
   /** Volts of an empty cell. */
   public double lowest() {
     return volts[0];

@@ -24,6 +24,15 @@ public enum PackReason implements Reason {
   NOTHING_TO_USE(
       Fault.NO_ANSWER,
       "does not start: the charge at the start is {0}, and it stops at {1} (as shares)"),
+  FLAT(
+      Fault.NO_ANSWER,
+      "the volts of {0} cells hardly change with their charge and do not tell it; use its gauge"),
+  BELOW_EMPTY(
+      Fault.NO_ANSWER,
+      "{0} V is {1} V a cell, below the {2} V of an empty one: set the pack aside"),
+  OVER_FULL(
+      Fault.DOMAIN,
+      "rest_volts is {0}; {1} {2} cells have {3} V just off the charger: are the cells right?"),
   TOO_MANY_STEPS(Fault.DOMAIN, "steps is {0}; at most {1} rows can be shown");
 
   private final Fault fault;

@@ -12,20 +12,22 @@ import org.setpower.base.Facts;
  * The model of a pack against cells that others have discharged at constant current. The target:
  * hours within 5 % at 15 to 45 °C and 0.1C to 2C, within 10 % in the cold.
  *
- * <p>It is met in 27 of 34 runs. It is missed, and the table says so row by row:
+ * <p>It is met in 26 of 34 runs. In the other eight the model gives <b>less</b> than the cell did:
  *
  * <ul>
- *   <li>at 2C in a chamber of 0 °C, where the cell warms itself by 40 K; the model gives less;
- *   <li>by one cell of the cold-chamber set whose resistance holds the tester's leads; the model
- *       gives less;
- *   <li>by another cell of that set, which loses far more in the cold than the other three; the
- *       model gives <b>more</b> than it had, up to 75 % at −20 °C. No figure for a chemistry can
- *       know such a cell: only a test of the pack in the cold can.
+ *   <li>at 2C in a chamber of 0 °C, where the cell warms itself by 40 K;
+ *   <li>in deep cold, where four cells of one set lie a quarter apart: the table holds for the
+ *       poorest, so three others give up to a sixth more, and one whose resistance holds the
+ *       tester's leads gives more still.
  * </ul>
  *
- * Left out: used cells of unknown chemistry and health (NASA 2007). A lead battery of 100 Ah at 10
- * A gave 9.05 h to 10.8 V (V. Mehra and A. C. M., 2016) where the curve alone says 10: see {@link
- * Peukert}, which is for that.
+ * In no run does it promise more than a tenth too much. Cells that were charged in the cold were
+ * not full: their charge at the start is read from the volts at rest, against those of the same
+ * cell charged in the warm.
+ *
+ * <p>Left out: used cells of unknown chemistry and health (NASA 2007). A lead battery of 100 Ah at
+ * 10 A gave 9.05 h to 10.8 V (V. Mehra and A. C. M., 2016) where the curve alone says 10: see
+ * {@link Peukert}, which is for that.
  */
 class MeasuredCellsTest {
   static List<Facts.Row> runs() {
@@ -42,6 +44,14 @@ class MeasuredCellsTest {
         run.number("temp"));
   }
 
+  /** Share of the charge before the run. */
+  private static double start(Facts.Row run) {
+    return run.blank("rest_volts")
+        ? 1
+        : cell(run).charge(run.number("rest_volts"))
+            / cell(run).charge(run.number("rest_volts_warm"));
+  }
+
   private static Chemistry chemistry(Facts.Row run) {
     return run.text("chemistry").equals("LFP") ? Chemistry.LFP : Chemistry.LI_ION;
   }
@@ -50,13 +60,12 @@ class MeasuredCellsTest {
   @MethodSource("runs")
   void hours_at_constant_current(Facts.Row run) {
     double measured = run.number("hours");
-    double hours = Discharge.hoursAtAmps(cell(run), run.number("amps"), run.number("cutoff"), 1);
+    double hours =
+        Discharge.hoursAtAmps(cell(run), run.number("amps"), run.number("cutoff"), start(run));
     String name = run.text("cell") + " at " + run.text("temp") + " °C, " + run.text("amps") + " A";
     switch (run.text("within")) {
       case "under" ->
           assertThat(hours).as(name).isBetween(measured * (1 + run.number("over") / 100), measured);
-      case "missed" ->
-          assertThat(hours).as(name).isBetween(measured, measured * (1 + run.number("over") / 100));
       default ->
           assertThat(hours)
               .as(name)
@@ -73,8 +82,8 @@ class MeasuredCellsTest {
     }
     Pack cell = cell(run);
     double amps = run.number("amps");
-    double used = Discharge.hoursAtAmps(cell, amps, run.number("cutoff"), 1) * amps;
-    double volts = cell.restVolts(1 - used / 2 / cell.ampHours()) - amps * cell.ohms();
+    double used = Discharge.hoursAtAmps(cell, amps, run.number("cutoff"), start(run)) * amps;
+    double volts = cell.restVolts(start(run) - used / 2 / cell.ampHours()) - amps * cell.ohms();
     assertThat(volts)
         .as(run.text("cell") + " at " + run.text("temp") + " °C, " + amps + " A")
         .isCloseTo(
