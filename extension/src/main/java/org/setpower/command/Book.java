@@ -25,6 +25,7 @@ import java.util.regex.Pattern;
 
 /** A spreadsheet document. */
 record Book(XComponent document) {
+  private static final String ORIGIN = "Set Power template";
   private static final Pattern CELL = Pattern.compile("(?:(.*)\\.)?\\$?([A-Za-z]+)\\$?(\\d+)");
 
   XSpreadsheets sheets() {
@@ -116,11 +117,18 @@ record Book(XComponent document) {
 
   /** Whether it was made from one of our templates, which note that in the document. */
   boolean isFromTemplate() {
+    return own().getPropertySetInfo().hasPropertyByName(ORIGIN);
+  }
+
+  /** File name and version of the template it was made from; empty if it is none of ours. */
+  String origin() throws Exception {
+    return isFromTemplate() ? String.valueOf(own().getPropertyValue(ORIGIN)) : "";
+  }
+
+  private XPropertySet own() {
     XDocumentProperties properties =
         Uno.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
-    return Uno.as(XPropertySet.class, properties.getUserDefinedProperties())
-        .getPropertySetInfo()
-        .hasPropertyByName("Set Power template");
+    return Uno.as(XPropertySet.class, properties.getUserDefinedProperties());
   }
 
   XMultiServiceFactory factory() {

@@ -22,15 +22,18 @@ public final class Commands extends WeakBase implements XJobExecutor, XJob, XSer
 
   /** The commands by the name they have in the menu. */
   static final Map<String, Supplier<Command>> KNOWN =
-      Map.of(
-          "explain", Explain::new,
-          "look", Look::new,
-          "copy", Copy::new,
-          "new", NewSheet::new,
-          "kit", KitList::new,
-          "settings", ChangeSettings::new,
-          "handbook", Handbook::new,
-          "about", About::new);
+      Map.ofEntries(
+          Map.entry("explain", Explain::new),
+          Map.entry("look", Look::new),
+          Map.entry("copy", Copy::new),
+          Map.entry("new", NewSheet::new),
+          Map.entry("kit", KitList::new),
+          Map.entry("add", AddRows::new),
+          Map.entry("remove", RemoveRows::new),
+          Map.entry("mend", Mend::new),
+          Map.entry("settings", ChangeSettings::new),
+          Map.entry("handbook", Handbook::new),
+          Map.entry("about", About::new));
 
   private final XComponentContext context;
 

@@ -6,10 +6,11 @@ import com.sun.star.task.XJob;
 import org.setpower.office.Office;
 
 /** Calls a command as scripts do: without windows, and with an answer. */
-final class Asking {
+public final class Asking {
   private Asking() {}
 
-  static String command(Office office, XComponent document, String command, String... options) {
+  public static String command(
+      Office office, XComponent document, String command, String... options) {
     NamedValue[] arguments = new NamedValue[2 + options.length / 2];
     arguments[0] = new NamedValue("Command", command);
     arguments[1] = new NamedValue("Document", document);

@@ -1,0 +1,171 @@
+package org.setpower.command;
+
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.sheet.XSheetOperation;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.CellProtection;
+import com.sun.star.util.XCloseable;
+import com.sun.star.util.XProtectable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Puts the formulas of the template back where they differ: cells that were dragged, or cut and
+ * pasted, take the formulas that read them along. What is typed stays.
+ */
+final class Mend implements Command {
+  private static final String TITLE = "Mend formulas";
+
+  @Override
+  public void openly(Desk desk) throws Exception {
+    Boxes.say(desk, mend(desk));
+  }
+
+  @Override
+  public String quietly(Desk desk, Order order) throws Exception {
+    return mend(desk);
+  }
+
+  private static String mend(Desk desk) throws Exception {
+    Book book = desk.book();
+    String origin = book.origin();
+    if (origin.isEmpty()) {
+      throw new Sorry("This document was not made from a sheet of Set power.");
+    }
+    XComponent template = open(desk, origin);
+    try {
+      Book right = new Book(template);
+      if (!right.origin().equals(origin)) {
+        throw new Sorry(
+            "This document was made from another version of its template, so its formulas cannot be"
+                + " compared: begin a new one and copy what is typed, table by table.");
+      }
+      int[] mended = new int[1];
+      UndoStep.in(book, TITLE, () -> mended[0] = mend(book, right));
+      return mended[0] == 0
+          ? "Every formula is as the template has it."
+          : mended[0] + " cells have the formula of the template again.";
+    } finally {
+      Uno.as(XCloseable.class, template).close(true);
+    }
+  }
+
+  private static XComponent open(Desk desk, String origin) throws Exception {
+    String file = "/" + origin.substring(0, origin.lastIndexOf(' ')) + ".ots";
+    for (Shelf.Item item : Shelf.of(desk)) {
+      if (item.url().endsWith(file)) {
+        return Uno.as(XComponentLoader.class, desk.desktop())
+            .loadComponentFromURL(
+                item.url(),
+                "_blank",
+                0,
+                Uno.properties(Uno.property("Hidden", true), Uno.property("AsTemplate", true)));
+      }
+    }
+    throw new Sorry("The template of this document is not among the installed ones.");
+  }
+
+  private static int mend(Book book, Book right) throws Exception {
+    int mended = 0;
+    for (XSpreadsheet from : right.all()) {
+      if (book.sheets().hasByName(Book.name(from))) {
+        XSpreadsheet to = book.sheet(Book.name(from));
+        for (CellRangeAddress at :
+            Uno.as(XCellRangesQuery.class, from)
+                .queryContentCells((short) CellFlags.FORMULA)
+                .getRangeAddresses()) {
+          mended += mend(from, to, at);
+        }
+      }
+    }
+    return mended;
+  }
+
+  private static int mend(XSpreadsheet from, XSpreadsheet to, CellRangeAddress at)
+      throws Exception {
+    String[][] wanted = formulas(from, at);
+    String[][] there = formulas(to, at);
+    List<CellRangeAddress> arrays = new ArrayList<>();
+    int mended = 0;
+    for (int r = 0; r < wanted.length; r++) {
+      for (int c = 0; c < wanted[r].length; c++) {
+        int column = at.StartColumn + c;
+        int row = at.StartRow + r;
+        if (plain(wanted[r][c]).equals(plain(there[r][c])) || isToFill(to, column, row)) {
+          continue;
+        }
+        if (!wanted[r][c].startsWith("{")) {
+          to.getCellByPosition(column, row).setFormula(wanted[r][c]);
+          mended++;
+        } else if (arrays.stream().noneMatch(a -> holds(a, column, row))) {
+          arrays.add(array(from, column, row));
+          mended++;
+        }
+      }
+    }
+    for (CellRangeAddress array : arrays) {
+      setArray(from, to, array);
+    }
+    return mended;
+  }
+
+  private static String[][] formulas(XSpreadsheet sheet, CellRangeAddress at) throws Exception {
+    return Uno.as(XCellRangeFormula.class, cells(sheet, at)).getFormulaArray();
+  }
+
+  private static XCellRange cells(XSpreadsheet sheet, CellRangeAddress at) throws Exception {
+    return sheet.getCellRangeByPosition(at.StartColumn, at.StartRow, at.EndColumn, at.EndRow);
+  }
+
+  /** After a move Calc names the sheet at both ends of a range. */
+  private static String plain(String formula) {
+    return formula.replaceAll(":\\$('[^']*'|[\\w ]+)\\.", ":");
+  }
+
+  private static boolean isToFill(XSpreadsheet sheet, int column, int row) throws Exception {
+    return !((CellProtection) Uno.get(sheet.getCellByPosition(column, row), "CellProtection"))
+        .IsLocked;
+  }
+
+  private static CellRangeAddress array(XSpreadsheet sheet, int column, int row) throws Exception {
+    XSheetCellCursor cursor =
+        sheet.createCursorByRange(
+            Uno.as(XSheetCellRange.class, sheet.getCellRangeByPosition(column, row, column, row)));
+    cursor.collapseToCurrentArray();
+    return Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress();
+  }
+
+  private static boolean holds(CellRangeAddress array, int column, int row) {
+    return array.StartColumn <= column
+        && column <= array.EndColumn
+        && array.StartRow <= row
+        && row <= array.EndRow;
+  }
+
+  /** An array is written as a whole, which a protected sheet refuses. */
+  private static void setArray(XSpreadsheet from, XSpreadsheet to, CellRangeAddress array)
+      throws Exception {
+    boolean wasLocked = Freezer.unlock(to);
+    try {
+      XCellRange cells = cells(to, array);
+      Uno.as(XSheetOperation.class, cells).clearContents(CellFlags.FORMULA);
+      Uno.as(XArrayFormulaRange.class, cells)
+          .setArrayFormula(Uno.as(XArrayFormulaRange.class, cells(from, array)).getArrayFormula());
+    } finally {
+      if (wasLocked) {
+        Uno.as(XProtectable.class, to).protect("");
+      }
+    }
+  }
+}

@@ -1,0 +1,18 @@
+package org.setpower.command;
+
+import com.sun.star.uno.Exception;
+
+/** Takes the selected rows out of their table. */
+final class RemoveRows implements Command {
+  @Override
+  public void openly(Desk desk) throws Exception {
+    TableRows rows = TableRows.chosen(desk, null);
+    rows.remove();
+    rows.show(desk, false);
+  }
+
+  @Override
+  public String quietly(Desk desk, Order order) throws Exception {
+    return TableRows.chosen(desk, order).remove();
+  }
+}
