@@ -10,6 +10,9 @@ import org.setpower.base.Require;
  * @param triplen A, third harmonics, taken as in phase with each other: the worst case
  */
 public record Neutral(double fundamental, double triplen) {
+  /** Share of the legs below which their sum is nothing but rounding: balanced legs leave 0. */
+  private static final double ROUNDING = 1e-12;
+
   /**
    * From the amps of the legs as a true-rms meter reads them. The fundamental of a leg is
    * I/√(1+h²); its angle is that of the leg less φ. On three phases the third harmonics add up, on
@@ -29,14 +32,17 @@ public record Neutral(double fundamental, double triplen) {
     double real = 0;
     double imaginary = 0;
     double third = 0;
+    double total = 0;
     for (int leg = 0; leg < amps.length; leg++) {
       double fundamental = amps[leg] * share;
       double angle = -leg * apart - angle(powerFactors[leg]);
       real += fundamental * Math.cos(angle);
       imaginary += fundamental * Math.sin(angle);
+      total += fundamental;
       third += (leg == 1 ? sign : 1) * thirdHarmonic * fundamental;
     }
-    return new Neutral(Math.hypot(real, imaginary), Math.abs(third));
+    double sum = Math.hypot(real, imaginary);
+    return new Neutral(sum > ROUNDING * total ? sum : 0, Math.abs(third));
   }
 
   /** A displacement cos φ as it may be: −1 to 1 without 0. */
