@@ -7,6 +7,11 @@ interface Command {
   /** With windows: asks what it needs to know and shows what came of it. */
   void openly(Desk desk) throws Exception;
 
+  /** Whether menus and toolbars offer it now; its entry in Addons.xcu calls org.setpower:name. */
+  default boolean makesSense(Desk desk) throws Exception {
+    return true;
+  }
+
   /** Without a window: everything is in the order; gives what would have been shown. */
   String quietly(Desk desk, Order order) throws Exception;
 }

@@ -13,9 +13,9 @@ import java.util.Map;
 import java.util.function.Supplier;
 
 /**
- * What the menu calls: {@code service:org.setpower.Commands?explain}. Scripts and tests may also
- * call {@link #execute} with the arguments {@code Command}, {@code Document} and the options of a
- * quiet order; it gives as text what a window would show, and throws what went wrong.
+ * What menus, buttons and scripts call: {@code service:org.setpower.Commands?explain}. Scripts and
+ * tests may also call {@link #execute} with the arguments {@code Command}, {@code Document} and the
+ * options of a quiet order; it gives as text what a window would show, and throws what went wrong.
  */
 public final class Commands extends WeakBase implements XJobExecutor, XJob, XServiceInfo {
   private static final String SERVICE = "org.setpower.Commands";

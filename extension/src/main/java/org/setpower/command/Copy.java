@@ -36,6 +36,11 @@ final class Copy implements Command {
   }
 
   @Override
+  public boolean makesSense(Desk desk) {
+    return desk.hasBook();
+  }
+
+  @Override
   public String quietly(Desk desk, Order order) throws Exception {
     Map<ValuesCopy.Kind, String> targets = new EnumMap<>(ValuesCopy.Kind.class);
     for (String format : order.text("formats").split(",")) {

@@ -5,6 +5,7 @@ import com.sun.star.deployment.PackageInformationProvider;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.frame.XModel;
+import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.Exception;
@@ -28,10 +29,18 @@ record Desk(XComponentContext context, XComponent document) {
     return service(XDesktop.class, "com.sun.star.frame.Desktop");
   }
 
+  boolean hasBook() {
+    return Uno.as(XSpreadsheetDocument.class, document) != null;
+  }
+
+  /** Whether there is a document with sheets that may be written to. */
+  boolean mayWrite() {
+    return hasBook() && !Uno.as(XStorable.class, document).isReadonly();
+  }
+
   /** The document as sheets. */
   Book book() {
-    XSpreadsheetDocument sheets = Uno.as(XSpreadsheetDocument.class, document);
-    if (sheets == null) {
+    if (!hasBook()) {
       throw new Sorry("Open a spreadsheet first: this command works on its sheets.");
     }
     return new Book(document);

@@ -35,14 +35,29 @@ final class Explain implements Command {
     return explanation.text();
   }
 
+  @Override
+  public boolean makesSense(Desk desk) throws Exception {
+    return desk.hasBook()
+        && desk.controller() != null
+        && isRange(selection(desk))
+        && OurCall.mentionedIn(selected(desk).getFormula());
+  }
+
+  private static Object selection(Desk desk) throws Exception {
+    return Uno.as(XSelectionSupplier.class, desk.controller()).getSelection();
+  }
+
+  private static boolean isRange(Object selection) {
+    return Uno.as(XSheetCellRange.class, selection) != null;
+  }
+
   private static XCell selected(Desk desk) throws Exception {
     Book book = desk.book();
-    var controller = desk.controller();
-    if (controller == null) {
+    if (desk.controller() == null) {
       throw new Sorry("Select a cell first.");
     }
-    Object selection = Uno.as(XSelectionSupplier.class, controller).getSelection();
-    if (Uno.as(XSheetCellRange.class, selection) == null) {
+    Object selection = selection(desk);
+    if (!isRange(selection)) {
       throw new Sorry("Select one cell, and ask again.");
     }
     CellRangeAddress at = Uno.as(XCellRangeAddressable.class, selection).getRangeAddress();

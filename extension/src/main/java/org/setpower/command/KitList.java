@@ -57,6 +57,11 @@ final class KitList implements Command {
     }
   }
 
+  @Override
+  public boolean makesSense(Desk desk) {
+    return desk.mayWrite() && desk.book().sheets().hasByName(KitTable.SHEET);
+  }
+
   private static int chosen(Object list) throws Exception {
     short[] selected = (short[]) Uno.get(list, "SelectedItems");
     if (selected.length == 0) {

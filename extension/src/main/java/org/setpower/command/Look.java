@@ -19,6 +19,11 @@ final class Look implements Command {
   }
 
   @Override
+  public boolean makesSense(Desk desk) {
+    return desk.mayWrite();
+  }
+
+  @Override
   public String quietly(Desk desk, Order order) throws Exception {
     return list(desk);
   }

@@ -8,13 +8,15 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** The menu, the toolbar and the pictures call commands that are there. */
 class MenuTest {
   private static final Path SHIPPED = Path.of("src/main/oxt");
-  private static final Pattern CALL = Pattern.compile("service:org.setpower.Commands\\?(\\w+)<");
+  private static final Pattern CALL =
+      Pattern.compile("(?:service:org.setpower.Commands\\?|org.setpower:)(\\w+)<");
   private static final Pattern PICTURE = Pattern.compile("%origin%/icons/(\\w+)_(?:16|26).png");
   private static final Pattern TITLE = Pattern.compile("en-US\">([^<]*)<");
 
@@ -47,6 +49,16 @@ class MenuTest {
             .map(t -> t.substring(t.indexOf('~') + 1, t.indexOf('~') + 2).toLowerCase())
             .toList();
     assertThat(letters).doesNotHaveDuplicates().hasSize(Commands.KNOWN.size());
+  }
+
+  /** Letters of Calc's own menus in English, and letters that Calc has another use for. */
+  @Test
+  void the_menu_has_a_letter_that_calc_has_no_use_for() throws IOException {
+    Matcher title =
+        Pattern.compile("en-US\">Set [^<]*~(.)")
+            .matcher(Files.readString(SHIPPED.resolve("Addons.xcu")));
+    assertThat(title.find()).isTrue();
+    assertThat("feviosydtwhpxc").doesNotContain(title.group(1));
   }
 
   @Test
