@@ -12,6 +12,11 @@ final class AddRows implements Command {
   }
 
   @Override
+  public boolean makesSense(Desk desk) throws Exception {
+    return TableRows.areSelected(desk);
+  }
+
+  @Override
   public String quietly(Desk desk, Order order) throws Exception {
     return TableRows.chosen(desk, order).addBelow();
   }

@@ -33,6 +33,11 @@ final class Mend implements Command {
   }
 
   @Override
+  public boolean makesSense(Desk desk) throws Exception {
+    return desk.mayWrite() && !desk.book().origin().isEmpty();
+  }
+
+  @Override
   public String quietly(Desk desk, Order order) throws Exception {
     return mend(desk);
   }

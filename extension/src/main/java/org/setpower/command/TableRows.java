@@ -52,6 +52,22 @@ final class TableRows {
   static TableRows chosen(Desk desk, Order order) throws Exception {
     CellRangeAddress chosen = order == null ? selected(desk) : named(desk.book(), order);
     Book book = desk.book();
+    CellRangeAddress area = table(book, chosen);
+    if (area == null) {
+      throw new Sorry(
+          "Click a row of one of the tables of Set power first, below its headings: this command"
+              + " moves what is typed there.");
+    }
+    return new TableRows(book, area, chosen);
+  }
+
+  /** Whether rows of a table of ours are selected and may be moved. */
+  static boolean areSelected(Desk desk) throws Exception {
+    return desk.mayWrite() && table(desk.book(), selected(desk)) != null;
+  }
+
+  /** The table that the chosen cells begin in; null if there is none. */
+  private static CellRangeAddress table(Book book, CellRangeAddress chosen) throws Exception {
     XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));
     for (String name : ranges.getElementNames()) {
       CellRangeAddress area = Uno.as(XDatabaseRange.class, ranges.getByName(name)).getDataArea();
@@ -60,12 +76,10 @@ final class TableRows {
           && area.StartRow < chosen.StartRow
           && chosen.StartRow <= area.EndRow
           && inputs(book.sheet(area.Sheet), area) > 0) {
-        return new TableRows(book, area, chosen);
+        return area;
       }
     }
-    throw new Sorry(
-        "Click a row of one of the tables of Set power first, below its headings: this command"
-            + " moves what is typed there.");
+    return null;
   }
 
   private static CellRangeAddress selected(Desk desk) throws Exception {

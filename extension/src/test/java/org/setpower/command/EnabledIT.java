@@ -109,6 +109,25 @@ class EnabledIT {
   }
 
   @Test
+  void rows_are_added_only_in_tables_of_sheets_of_ours() throws Exception {
+    entry(sheet, "add").becomes(false);
+    entry(sheet, "mend").becomes(false);
+    Sheet plan =
+        Sheet.named(
+            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")), "Kit");
+    try {
+      controller(plan).getFrame().activate();
+      UnoRuntime.queryInterface(XSelectionSupplier.class, controller(plan))
+          .select(plan.range("A8"));
+      entry(plan, "add").becomes(true);
+      entry(plan, "remove").becomes(true);
+      entry(plan, "mend").becomes(true);
+    } finally {
+      plan.close();
+    }
+  }
+
+  @Test
   void the_kit_list_needs_a_sheet_of_that_name() throws Exception {
     entry(sheet, "kit").becomes(false);
     Sheet.named(sheet.document(), KitTable.SHEET);
