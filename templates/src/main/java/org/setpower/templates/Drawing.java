@@ -180,7 +180,7 @@ public final class Drawing {
     if (tab.ink() != Style.Ink.NONE) {
       Uno.set(sheet, "TabColor", tab.ink());
     }
-    Uno.set(sheet, "PageStyle", styles.page(tab.isPortrait()));
+    Uno.set(sheet, "PageStyle", styles.page(tab));
   }
 
   /** Hidden cells take no fill and no chart: they are hidden when all is drawn. */
@@ -288,7 +288,7 @@ public final class Drawing {
   private int headingLines(Rows rows) {
     return rows.columns().stream()
         .filter(c -> !c.isWorking())
-        .mapToInt(c -> c.headingText(layout.place()).length() * 2 / layout.width(c) + 1)
+        .mapToInt(c -> c.headingLength() * 2 / layout.width(c) + 1)
         .max()
         .orElse(1);
   }

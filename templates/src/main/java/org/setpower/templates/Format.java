@@ -9,6 +9,8 @@ public enum Format {
   ONE("#,##0.0", true),
   TWO("#,##0.00", true),
   THREE("#,##0.000", true),
+  /** What one of a currency costs in another. */
+  RATE("0.0000", true),
   MONEY("#,##0.00", true),
   /** A share, shown in percent. */
   SHARE("0.0%", false),
@@ -52,6 +54,7 @@ public enum Format {
       case ONE -> "ROUND(" + value + ";1)";
       case TWO, MONEY -> "ROUND(" + value + ";2)";
       case THREE -> "ROUND(" + value + ";3)";
+      case RATE -> "ROUND(" + value + ";4)";
       case SHARE -> "ROUND(100*" + value + ";1)&\" %\"";
       case DATE, DAY -> "TEXT(" + value + ";\"d mmm\")";
       case TIME -> "TEXT(" + value + ";\"hh:mm\")";

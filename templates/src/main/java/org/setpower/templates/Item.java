@@ -11,6 +11,7 @@ import java.util.stream.Stream;
  */
 public abstract class Item<T extends Item<T>> implements Formula {
   private static final double FIRST_DAY = 36_526; // 2000-01-01
+  private static final int CHOSEN_UNIT = 6; // letters of a unit that follows a choice
   private static final double LAST_DAY = 73_050; // 2099-12-31
 
   private final String heading;
@@ -237,6 +238,12 @@ public abstract class Item<T extends Item<T>> implements Formula {
     return unit instanceof Formula.Literal
         ? heading + " (" + inside.replace("\"", "") + ")"
         : "=\"" + heading + " (\"&" + inside + "&\")\"";
+  }
+
+  /** About how many letters the heading has. */
+  int headingLength() {
+    boolean fixed = unit == null || unit instanceof Formula.Literal;
+    return fixed ? headingText(null).length() : heading.length() + CHOSEN_UNIT;
   }
 
   /** The sentence that is shown when something wrong is typed. */

@@ -170,16 +170,20 @@ final class Styles {
     return line;
   }
 
-  /** The name of a page style: A4, fitted to the width, a footer that names what it is. */
-  String page(boolean portrait) {
-    String name = portrait ? "Set Power upright" : "Set Power landscape";
+  /**
+   * The name of a page style: A4, fitted to the width or wholly to one page, a footer that names
+   * what it is.
+   */
+  String page(Tab tab) {
+    boolean portrait = tab.isPortrait();
+    String name = "Set Power " + (tab.isOnePage() ? "page" : portrait ? "upright" : "landscape");
     if (made.add(name)) {
       Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
       Uno.set(page, "IsLandscape", !portrait);
       Uno.set(page, "Width", portrait ? A4_SHORT : A4_LONG);
       Uno.set(page, "Height", portrait ? A4_LONG : A4_SHORT);
       Uno.set(page, "ScaleToPagesX", (short) 1);
-      Uno.set(page, "ScaleToPagesY", (short) 0);
+      Uno.set(page, "ScaleToPagesY", (short) (tab.isOnePage() ? 1 : 0));
       for (String side : new String[] {"LeftMargin", "RightMargin", "TopMargin", "BottomMargin"}) {
         Uno.set(page, side, 1200);
       }

@@ -15,6 +15,7 @@ public final class Tab {
   private int gridColumns;
   private int gridWidth;
   private boolean portrait;
+  private boolean onePage;
   private boolean hidden;
   private int ink = Style.Ink.NONE;
 
@@ -56,6 +57,12 @@ public final class Tab {
   public Tab portrait() {
     portrait = true;
     return this;
+  }
+
+  /** Printed upright on one page, smaller where it must. */
+  public Tab onePage() {
+    onePage = true;
+    return portrait();
   }
 
   /** The tab to fill first: its tab is coloured. */
@@ -145,6 +152,10 @@ public final class Tab {
 
   boolean isPortrait() {
     return portrait;
+  }
+
+  boolean isOnePage() {
+    return onePage;
   }
 
   boolean isHidden() {

@@ -17,6 +17,7 @@ import org.setpower.templates.Table;
 /** What is paid for, line by line. */
 final class CostLines {
   private static final String NONE = "other";
+  private static final Formula NONE_YET = calc("NA()");
 
   final Column account = Column.input("Account").wide(28).help("Of your chart of accounts.");
   final Column department =
@@ -63,6 +64,14 @@ final class CostLines {
           .number(Format.ONE, 0, 3660)
           .wide(18)
           .help("Fewest days or weeks charged. Blank: none.");
+  final Column hoursADay =
+      Column.input("Hours a day")
+          .unit("h")
+          .number(Format.TWO, 0.1, 24)
+          .wide(18)
+          .help("Crew by the hour, for overtime: hours of one day. Blank: as From the plan says.");
+  final Column currency =
+      Column.input("Currency").wide(22).help("Of the price, if another; rates are on Job.");
   final Column price;
   final Column discount =
       Column.input("Discount")
@@ -75,7 +84,7 @@ final class CostLines {
       Column.input("Due")
           .oneOf("with order", "on delivery", "each week", "on return", "days after")
           .wide(24)
-          .help("When it is paid.");
+          .help("When it is paid. Blank: on delivery.");
   final Column ordered;
   final Column paid;
   final Column struck =
@@ -86,10 +95,12 @@ final class CostLines {
 
   final Column count = Column.result("Counted").unit("units").as(Format.TWO).mayBeBlank().wide(18);
   final Column charged = Column.working("Times charged").as(Format.ONE);
+  final Column overtime;
   final Column net;
   final Column tax;
   final Column total;
   final Column cost;
+  final Column paidIn = Column.working("Paid in the week from").as(Format.DATE);
   final Column toCome;
   final Column over;
 
@@ -101,7 +112,12 @@ final class CostLines {
 
   CostLines(Terms terms, PlanFigures plan) {
     planned.oneOf(plan.what);
-    price = terms.moneyInput("Price each").help("Offer or price list, without tax.");
+    currency.oneOf(terms.other);
+    price =
+        terms
+            .moneyInput("Price each")
+            .unit(calc("IF(COUNT({})=0;{};\"its currency\")", terms.rate.all(), terms.currency))
+            .help("Offer or price list, without tax.");
     ordered = terms.moneyInput("Ordered").help("As ordered, without tax. Blank: not yet.");
     paid = terms.moneyInput("Paid").help("So far, without tax. Deposits are not a cost.");
 
@@ -114,21 +130,23 @@ final class CostLines {
             or(planned, ""),
             plan.all.where(plan.what, or(planned, ""))));
     charged.by(calc("IF({}=\"\";\"\";MAX({};{}))", what, or(times, 1), or(least, 0)));
+    overtime = overtime(terms, plan);
     net =
-        terms
-            .money(
-                "Net",
-                calc(
-                    "IF({}=\"yes\";0;{})",
-                    or(struck, ""),
+        terms.money(
+            "Net",
+            calc(
+                "IF({}=\"yes\";0;{}+{})",
+                or(struck, ""),
+                terms.inOwn(
                     call(
                         HireFunctions.FEE,
                         price,
                         count,
                         charged,
                         optional(discount),
-                        terms.currency)))
-            .mayBeBlank();
+                        or(currency, terms.currency)),
+                    currency),
+                or(overtime, 0)));
     tax =
         terms
             .money("Tax on it", calc("{}+0*LEN({})", terms.fee(net, or(ownTax, terms.tax)), net))
@@ -143,6 +161,8 @@ final class CostLines {
             .mayBeBlank();
     over = terms.money("Over or under", terms.rounded(calc("{}-{}", ordered, net))).mayBeBlank();
 
+    paidIn.by(
+        calc("IF({}=\"each week\";\"\";{}+0*{})", or(due, ""), Terms.weekOf(paidOn(terms)), cost));
     heading.by(calc("IF({}=\"\";\"\";{})", what, or(account, NONE)));
     newHeading.by(first(heading, newHeading));
     section.by(calc("IF({}=\"\";\"\";{})", what, or(department, NONE)));
@@ -160,7 +180,9 @@ final class CostLines {
             by,
             times,
             least,
+            hoursADay,
             price,
+            currency,
             discount,
             ownTax,
             due,
@@ -168,6 +190,7 @@ final class CostLines {
             paid,
             struck,
             count,
+            overtime,
             net,
             tax,
             total,
@@ -175,6 +198,7 @@ final class CostLines {
             over,
             charged,
             cost,
+            paidIn,
             heading,
             newHeading,
             section,
@@ -184,6 +208,19 @@ final class CostLines {
             Check.wrong(
                 calc("AND({}<>\"\";{}=\"yes\")", or(ordered, ""), or(struck, "")),
                 Formula.of("Struck, but ordered: take one of the two out.")),
+            Check.wrong(
+                terms.noRate(currency),
+                say("{}: fill in what one of it costs, under Exchange rates on Job.", currency)),
+            Check.wrong(
+                calc(
+                    "AND(OR({}=\"each week\";{}=\"on return\");{}<>\"\";{}<>\"\";{}<{})",
+                    or(due, ""),
+                    or(due, ""),
+                    or(terms.back, ""),
+                    or(terms.delivered, ""),
+                    or(terms.back, 0),
+                    or(terms.delivered, 0)),
+                Formula.of("Back on is before Delivered on: correct the dates on Job.")),
             Check.look(
                 calc("AND({}<>\"yes\";{}=\"\")", or(struck, ""), or(price, "")),
                 Formula.of("Not forgotten? Fill in a price, or put yes under Struck.")),
@@ -196,12 +233,75 @@ final class CostLines {
                 calc("{}<0", toCome), say("Paid {}: more than was ordered or planned.", paid)),
             Check.look(
                 calc(
+                    "AND({}<>\"yes\";{}<>\"\";OR(AND({}<>\"each week\";{}=\"\");"
+                        + "AND({}=\"each week\";OR({}=\"\";{}=\"\"))))",
+                    or(struck, ""),
+                    or(cost, ""),
+                    due,
+                    or(paidIn, ""),
+                    due,
+                    or(terms.delivered, ""),
+                    or(terms.back, "")),
+                say(
+                    "Paid {}: fill in the dates on Job, When it is paid; it is not in Cash yet.",
+                    due)),
+            Check.look(
+                calc(
                     "AND(OR({}=\"day\";{}=\"week\");{}=\"\";{}<>\"yes\")",
                     or(by, ""),
                     or(by, ""),
                     or(times, ""),
                     or(struck, "")),
                 say("Charged by the {}: fill in for how long.", by)));
+  }
+
+  /** What overtime adds to a row of crew paid by the hour. */
+  private Column overtime(Terms terms, PlanFigures plan) {
+    Formula row = or(planned, "");
+    Formula day =
+        or(
+            hoursADay,
+            calc(
+                "IF(COUNTIFS({};{};{};\"hours\")=0;0;{})",
+                plan.what.all(),
+                row,
+                plan.measure.all(),
+                plan.daily.where(plan.what, row)));
+    Formula added =
+        call(
+            HireFunctions.OVERTIME,
+            price,
+            calc("{}*{}", count, charged),
+            day,
+            or(terms.overtimeAfter, 24),
+            or(terms.overtimeMore, 0),
+            or(currency, terms.currency));
+    return terms
+        .money(
+            "Overtime on it",
+            calc(
+                "IF(AND({}=\"crew\";{}=\"hour\";{}<>\"yes\";{}>{});{};\"\")",
+                kind,
+                or(by, ""),
+                or(struck, ""),
+                day,
+                or(terms.overtimeAfter, 24),
+                terms.inOwn(added, currency)))
+        .mayBeBlank();
+  }
+
+  /** The day on which a row is paid; an error where its date on Job is blank. */
+  private Formula paidOn(Terms terms) {
+    return calc(
+        "IF({}=\"with order\";{};IF({}=\"on return\";{};IF({}=\"days after\";{}+{};{})))",
+        or(due, ""),
+        or(terms.ordered, NONE_YET),
+        or(due, ""),
+        or(terms.back, NONE_YET),
+        or(due, ""),
+        or(terms.back, NONE_YET),
+        or(terms.daysAfter, 0),
+        or(terms.delivered, NONE_YET));
   }
 
   /** Numbers the first row of each value, from 1. */

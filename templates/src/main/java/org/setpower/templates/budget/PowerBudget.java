@@ -3,7 +3,7 @@ package org.setpower.templates.budget;
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.or;
 
-import org.setpower.templates.BarChart;
+import org.setpower.templates.Column;
 import org.setpower.templates.Excerpt;
 import org.setpower.templates.Figure;
 import org.setpower.templates.Figures;
@@ -21,14 +21,16 @@ import org.setpower.templates.Workbook;
 /** Template 3: the power budget of a line producer. */
 public final class PowerBudget implements Workbook {
   private static final String SCENARIO = "/org/setpower/templates/scenario/budget-";
-  private static final int FINDINGS = 9;
+  private static final int FINDINGS = 6;
 
   private final Terms terms = new Terms();
   private final PlanFigures plan = new PlanFigures();
   private final CostLines lines = new CostLines(terms, plan);
   private final Sums sums = new Sums(terms, lines);
-  private final Ways ways = new Ways(terms);
+  private final Mix mix = new Mix(terms);
+  private final Ways ways = new Ways(terms, mix);
   private final WhatIf whatIf = new WhatIf(terms, lines, sums);
+  private final Cash cash = new Cash(terms, lines, sums);
   private final Template template;
 
   /** Declares the budget. */
@@ -41,7 +43,9 @@ public final class PowerBudget implements Workbook {
                 plan.tab(),
                 lines.tab(),
                 ways.tab(),
+                mix.tab(),
                 whatIf.tab(),
+                cash.tab(),
                 sums.tab(),
                 result(),
                 notes());
@@ -54,49 +58,56 @@ public final class PowerBudget implements Workbook {
 
   private Tab result() {
     Table[] tables = {
-      terms.job.days, plan.table, lines.table, ways.table, ways.owning, whatIf.table
+      terms.job.days,
+      terms.rates,
+      plan.table,
+      lines.table,
+      ways.table,
+      ways.owning,
+      mix.needs,
+      mix.packs,
+      whatIf.table,
+      cash.deposits
     };
-    Excerpt options =
-        Excerpt.of(ways.table)
-            .column(ways.way, 75)
-            .column(ways.total, 45)
-            .column(ways.mass, 30)
-            .column(ways.co2, 30);
-    Table beside = options.rows("Ways to power the same days", Ways.ROOM);
     return Tab.of("Result", "What the power costs, what is ordered, and what else was possible.")
         .titled("Power budget")
-        .grid(12, 15)
-        .portrait()
+        .grid(12, 20)
+        .onePage()
         .result()
         .with(
-            Figures.of("", 3, figures(tables)), Findings.of("What needs a look", FINDINGS, tables))
-        .newPage(beside)
-        .with(
-            BarChart.bars(
-                "What each way costs",
-                10,
-                "money",
-                options.shown(ways.way),
-                options.shown(ways.total)),
+            Figures.of("", 4, figures(tables)),
             Excerpt.of(sums.byAccount)
-                .column(sums.account, 90)
-                .column(sums.accountCost, 45)
-                .column(sums.accountOrdered, 45)
-                .rows("By account (all of them: Totals)", 8),
+                .column(sums.account, 100)
+                .column(sums.accountCost, 40)
+                .column(sums.accountOrdered, 40)
+                .column(sums.accountOver, 60)
+                .rows("By account (all of them: Totals)", 7),
             Excerpt.of(sums.byDepartment)
-                .column(sums.department, 90)
-                .column(sums.departmentCost, 45)
-                .column(sums.departmentOrdered, 45)
-                .rows("By department (all of them: Totals)", 6),
-            Lines.notes(
-                "Adds up",
-                calc(
-                    "IF({}=\"yes\";\"Accounts and departments both come to all lines.\";"
-                        + "IF({}=\"\";\"Nothing to add up yet.\";\"look: accounts or departments do not"
-                        + " come to all lines; there are more of them than Totals has room"
-                        + " for.\"))",
-                    shown(sums.addsUp),
-                    sums.lines)));
+                .column(sums.department, 100)
+                .column(sums.departmentCost, 40)
+                .column(sums.departmentOrdered, 40)
+                .column(sums.departmentOver, 60)
+                .rows("By department (all of them: Totals)", 5),
+            Excerpt.of(ways.table)
+                .column(ways.way, 100)
+                .column(ways.total, 40)
+                .column(ways.massOfAll, 40)
+                .column(ways.co2, 60)
+                .rows("Ways to power the same days", Ways.ROOM),
+            Findings.of("What needs a look", FINDINGS, tables),
+            Lines.notes("Adds up", addsUp()));
+  }
+
+  /** One line about the sums that must agree. */
+  private Formula addsUp() {
+    return calc(
+        "IF({}=\"\";\"Nothing to add up yet.\";IF({}=\"yes\";\"Accounts and departments both come to"
+            + " all lines; \";\"look: accounts or departments do not come to all lines, there are"
+            + " more of them than Totals has room for; \")&IF({}=\"yes\";\"so do the weeks of Cash.\";\"look:"
+            + " the weeks of Cash do not, a date is missing there or on Job.\"))",
+        sums.lines,
+        shown(sums.addsUp),
+        shown(cash.addsUp));
   }
 
   private Figure[] figures(Table... tables) {
@@ -104,64 +115,68 @@ public final class PowerBudget implements Workbook {
       Findings.stops(tables),
       Findings.looks(FINDINGS, tables),
       Figure.of(
-          "Lines without a price (rows)",
+          "Without a price (rows)",
           Format.COUNT,
           calc(
               "COUNTIFS({};\"<>\";{};\"\";{};\"\")",
               lines.what.all(),
               lines.price.all(),
               lines.struck.all()),
-          "They are not in the budget yet."),
-      Figure.of(
-          "Budget (money)",
-          Format.MONEY,
-          shown(sums.total),
-          calc("{}&\", with contingency\"", terms.currency)),
-      Figure.of(
-          "All lines (money)",
-          Format.MONEY,
-          shown(sums.lines),
+          "Not in the budget yet."),
+      money(
+          "Budget",
+          sums.total,
           calc(
-              "IF({}=\"a cost\";\"with tax, which is a cost\";\"without tax, which is reclaimed\")",
-              terms.taxIs)),
-      Figure.of(
-          "Contingency (money)",
-          Format.MONEY,
-          shown(sums.contingency),
-          calc("ROUND(100*{};1)&\" % of all lines\"", or(terms.contingency, 0))),
-      Figure.of("Ordered (money)", Format.MONEY, shown(sums.ordered), "Without tax."),
-      Figure.of(
-          "Over or under (money)",
-          Format.MONEY,
-          shown(sums.over),
-          "What is ordered against its lines."),
-      Figure.of(
-          "Still to come (money)",
-          Format.MONEY,
-          shown(sums.toCome),
-          "Without tax; as ordered, else as planned."),
-      Figure.of("Tax (money)", Format.MONEY, shown(sums.tax), "On all lines."),
+              "{}&\", with \"&ROUND(100*{};1)&\" % contingency\"",
+              terms.currency, or(terms.contingency, 0))),
+      money(
+          "All lines",
+          sums.lines,
+          calc(
+              "IF({}=\"a cost\";\"with tax, a cost\";\"without tax: \"&{})",
+              terms.taxIs,
+              words(sums.tax))),
+      money("Ordered", sums.ordered, "Without tax."),
+      money("Over or under", sums.over, "Ordered against its lines."),
+      money(
+          "Contingency left",
+          sums.left,
+          calc("\"of \"&{}&\" that was kept\"", words(sums.contingency))),
+      money("Still to come", sums.toCome, "As ordered, else as planned."),
+      money(
+          "Most out at a time",
+          cash.most,
+          calc(
+              "IF({}=\"\";\"Fill in the dates on Job.\";\"in the week from \"&TEXT({};\"d mmm\"))",
+              shown(cash.most),
+              cash.mostIn)),
       Figure.of(
           "Cheapest way (money)",
           Format.MONEY,
           calc("IF(COUNT({})=0;\"–\";MIN({}))", ways.total.all(), ways.total.all()),
-          calc(
-              "IFERROR(INDEX({};MATCH(MIN({});{};0));\"See Options.\")",
-              ways.way.all(),
-              ways.total.all(),
-              ways.total.all())),
+          best(ways.total)),
       Figure.of(
           "Least CO2 (kg)",
           Format.ONE,
           calc("IF(COUNT({})=0;\"–\";MIN({}))", ways.co2.all(), ways.co2.all()),
-          calc(
-              "IFERROR(INDEX({};MATCH(MIN({});{};0))&\"; most: \"&ROUND(MAX({});1)&\" kg\";\"See"
-                  + " Options.\")",
-              ways.way.all(),
-              ways.co2.all(),
-              ways.co2.all(),
-              ways.co2.all()))
+          best(ways.co2))
     };
+  }
+
+  private static Figure money(String label, Item<?> value, Object note) {
+    return Figure.of(label + " (money)", Format.MONEY, shown(value), note);
+  }
+
+  private static Formula words(Item<?> money) {
+    return calc("TEXT({};\"#,##0.00\")", money);
+  }
+
+  private Formula best(Column figures) {
+    return calc(
+        "IFERROR(INDEX({};MATCH(MIN({});{};0));\"See Options.\")",
+        ways.way.all(),
+        figures.all(),
+        figures.all());
   }
 
   private static Formula shown(Item<?> field) {
@@ -177,6 +192,13 @@ public final class PowerBudget implements Workbook {
                 "Net: count × times charged × price, less the discount, rounded half up to the smallest"
                     + " coin. Times charged: for how long, but not less than the least charged.",
                 "Tax: of each line, rounded. It counts as a cost only if Job says so.",
+                "Another currency: the net in it, rounded to its smallest coin, times the rate on Job."
+                    + " Overtime: the hours of a day beyond Overtime after, paid so much more.",
+                "Cash: each line as planned, in the week in which it is due; each week: in equal parts"
+                    + " from Delivered on to Back on. A deposit that comes back is no cost: it stands in"
+                    + " Cash, not in Lines.",
+                "Mix: the cheapest packs that hold the energy and give the power, proven; it does not"
+                    + " know how many are on the shelf.",
                 "Contingency: its share of all lines. Ordered, paid and still to come are without"
                     + " tax.",
                 "Options and What if use the prices on Job, without tax. Each row of What if stands"
@@ -184,10 +206,9 @@ public final class PowerBudget implements Workbook {
                 "A struck line costs nothing; a line without a price is not in the budget."),
             Lines.notes(
                 "Left out",
-                "Cash by week: when what is due and deposits go out and come back is not worked out. A"
-                    + " deposit that comes back is no cost: do not make it a line.",
-                "Other currencies: change prices at your own rate before you type them.",
-                "Overtime: type it as a line of its own, at its price.",
+                "Overtime by night, rest and holiday rules of an agreement: type it as a line of its"
+                    + " own.",
+                "When tax that is reclaimed comes back: until then it counts as out in Cash.",
                 "Whether tax is due, and whether it comes back: that is for an accountant."),
             Lines.notes(
                 "Where the figures come from",
@@ -203,6 +224,9 @@ public final class PowerBudget implements Workbook {
     filling
         .fields(PowerBudget.class, SCENARIO + "job.csv")
         .rows(terms.job.days, PowerBudget.class, "/org/setpower/templates/scenario/days.csv")
+        .rows(mix.needs, PowerBudget.class, SCENARIO + "mix-needs.csv")
+        .rows(mix.packs, PowerBudget.class, SCENARIO + "mix-packs.csv")
+        .rows(cash.deposits, PowerBudget.class, SCENARIO + "deposits.csv")
         .rows(plan.table, PowerBudget.class, SCENARIO + "plan.csv")
         .rows(lines.table, PowerBudget.class, SCENARIO + "lines.csv")
         .rows(ways.table, PowerBudget.class, SCENARIO + "options.csv")

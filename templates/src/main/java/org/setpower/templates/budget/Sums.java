@@ -24,15 +24,18 @@ final class Sums {
   final Field paid;
   final Field toCome;
   final Field over;
+  final Field left;
   final Field addsUp;
 
   final Column account = Column.result("Account").mayBeBlank().wide(60);
   final Column accountCost;
   final Column accountOrdered;
+  final Column accountOver;
   final Table byAccount;
   final Column department = Column.result("Department").mayBeBlank().wide(60);
   final Column departmentCost;
   final Column departmentOrdered;
+  final Column departmentOver;
   final Table byDepartment;
 
   private final Terms terms;
@@ -51,26 +54,33 @@ final class Sums {
     paid = money("Paid so far", any(rows.paid));
     toCome = money("Still to come", sum(rows.toCome));
     over = money("Over or under", any(rows.over));
+    left =
+        money("Contingency left", terms.rounded(calc("{}-{}", contingency, over)))
+            .help("Kept, less what is ordered over its lines.");
 
-    accountCost = terms.money("Cost", null).mayBeBlank().wide(46);
-    accountOrdered = terms.money("Ordered", null).mayBeBlank().wide(46);
+    accountCost = terms.money("Planned", null).mayBeBlank().wide(46);
+    accountOrdered = terms.money("Ordered", null).mayBeBlank().wide(36);
+    accountOver = terms.money("Over or under", null).mayBeBlank().wide(36);
     byAccount =
         group(
             "By account",
             account,
             accountCost,
             accountOrdered,
+            accountOver,
             rows.newHeading,
             rows.heading,
             rows);
-    departmentCost = terms.money("Cost", null).mayBeBlank().wide(46);
-    departmentOrdered = terms.money("Ordered", null).mayBeBlank().wide(46);
+    departmentCost = terms.money("Planned", null).mayBeBlank().wide(46);
+    departmentOrdered = terms.money("Ordered", null).mayBeBlank().wide(36);
+    departmentOver = terms.money("Over or under", null).mayBeBlank().wide(36);
     byDepartment =
         group(
             "By department",
             department,
             departmentCost,
             departmentOrdered,
+            departmentOver,
             rows.newSection,
             rows.section,
             rows);
@@ -91,6 +101,7 @@ final class Sums {
       Column name,
       Column cost,
       Column ordered,
+      Column over,
       Column first,
       Column of,
       CostLines rows) {
@@ -99,7 +110,8 @@ final class Sums {
     name.by(calc("INDEX({};MATCH({};{};0))", of.all(), number, first.all()));
     cost.by(calc("SUMIFS({};{};{})", rows.cost.all(), of.all(), name));
     ordered.by(calc("SUMIFS({};{};{})", rows.ordered.all(), of.all(), name));
-    return Table.of(title, GROUPS).columns(name, cost, ordered, number);
+    over.by(calc("SUMIFS({};{};{})", rows.over.all(), of.all(), name));
+    return Table.of(title, GROUPS).columns(name, cost, ordered, over, number);
   }
 
   private Field money(String heading, Formula formula) {
@@ -130,6 +142,7 @@ final class Sums {
                 paid,
                 toCome,
                 over,
+                left,
                 addsUp),
             byAccount)
         .with(byDepartment);

@@ -15,18 +15,14 @@ import org.setpower.templates.Formula;
 import org.setpower.templates.Item;
 import org.setpower.templates.Job;
 import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
 
 /** What holds for the whole budget: currency, tax, prices. */
 final class Terms {
   final Job job = new Job();
 
   final Field currency =
-      Field.input("Currency")
-          .oneOf("EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD")
-          .orOther()
-          .is("EUR")
-          .help("Three letters: EUR, USD, GBP. All prices of this file are in it.")
-          .named("Job_Currency");
+      Job.currency().help("Three letters: EUR, USD, GBP. All sums of this file are in it.");
   final Field tax =
       Field.input("Tax")
           .share()
@@ -60,6 +56,76 @@ final class Terms {
   final Field grid =
       Field.input("Grid of")
           .help("Country whose grid feeds the house supply and the chargers: France, or FR.");
+
+  final Field overtimeAfter =
+      Field.input("Overtime after")
+          .unit("h")
+          .number(Format.TWO, 0, 24)
+          .help("Hours of a day at the plain rate, from the crew's agreement. Blank: no overtime.");
+  final Field overtimeMore =
+      Field.input("Overtime pays more")
+          .share(0, 4)
+          .help("On top of the rate: 50% for one and a half times the rate.");
+
+  final Field ordered = date("Ordered on", "For what is paid with order.");
+  final Field delivered = date("Delivered on", "For what is paid on delivery, or each week.");
+  final Field back = date("Back on", "For what is paid on return, each week, or days after.");
+  final Field daysAfter =
+      Field.input("Days after")
+          .unit("days")
+          .number(Format.WHOLE, 0, 365)
+          .is(30)
+          .help("Time to pay a bill, counted from Back on.");
+
+  final Column other =
+      Column.input("Currency").needed().wide(52).help("Three letters: USD, GBP, NOK.");
+  final Column rate =
+      Column.input("Costs")
+          .unit(currency)
+          .number(Format.RATE, 0.000001, 1_000_000)
+          .needed()
+          .wide(38)
+          .help("What one of it costs in the currency of this file, at your bank.");
+  final Column asOf = Column.input("As of").as(Format.DATE).wide(20).help("Date of the rate.");
+  final Table rates = Table.of("Exchange rates (only for prices in another currency)", 8);
+
+  Terms() {
+    rates
+        .columns(other, rate, asOf)
+        .checks(
+            Check.wrong(
+                calc("COUNTIF({};{})>1", other.all(), other),
+                say("{} stands here twice: one row for each currency.", other)),
+            Check.wrong(
+                calc("{}={}", other, currency),
+                say("{} is the currency of this file: it needs no rate.", other)),
+            Check.look(
+                calc("AND({}<>\"\";{}=\"\")", rate, or(asOf, "")),
+                Formula.of("Note the date of the rate.")));
+  }
+
+  private static Field date(String heading, String help) {
+    return Field.input(heading).as(Format.DATE).help(help);
+  }
+
+  /** An amount of another currency in that of the file; a blank currency is that of the file. */
+  Formula inOwn(Formula amount, Column of) {
+    return calc(
+        "IF({}=\"\";{};{})",
+        or(of, ""),
+        amount,
+        call(HireFunctions.CONVERT, amount, rate.where(other, or(of, "")), currency));
+  }
+
+  /** True when a currency has no rate. */
+  Formula noRate(Column of) {
+    return calc("COUNTIFS({};{};{};\">0\")=0", other.all(), of, rate.all());
+  }
+
+  /** The Monday of the week of a date. */
+  static Formula weekOf(Formula date) {
+    return calc("({}-WEEKDAY({};3))", date, date);
+  }
 
   private Field price(String heading, String help) {
     return Field.input(heading).unit(currency).number(Format.MONEY, 0, 1_000_000).help(help);
@@ -98,18 +164,21 @@ final class Terms {
 
   Tab tab() {
     return job.tab(
-        "Power budget",
-        "What the power of a job costs. Fill the yellow cells: money here, then From the plan, then"
-            + " Lines; Result is the page to send.",
-        Fields.of("Money", currency, tax, taxIs, contingency),
-        Fields.of(
-            "Prices for Options and What if",
-            fuel,
-            fuelPrice,
-            energyPrice,
-            kilometrePrice,
-            crewPrice,
-            operatorPrice,
-            grid));
+            "Power budget",
+            "What the power of a job costs. Fill the yellow cells: money here, then From the plan, then"
+                + " Lines; Result is the page to send.",
+            Fields.of("Money", currency, tax, taxIs, contingency),
+            Fields.of("When it is paid", ordered, delivered, back, daysAfter),
+            Fields.of("Overtime of the crew", overtimeAfter, overtimeMore),
+            Fields.of(
+                "Prices for Options and What if",
+                fuel,
+                fuelPrice,
+                energyPrice,
+                kilometrePrice,
+                crewPrice,
+                operatorPrice,
+                grid))
+        .with(rates);
   }
 }

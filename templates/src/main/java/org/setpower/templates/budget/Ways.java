@@ -21,6 +21,11 @@ final class Ways {
 
   final Column way =
       Column.input("Way").needed().wide(45).help("Packs, generator, house supply, or a mix.");
+  final Column fromMix =
+      Column.input("From Mix")
+          .oneOf("yes")
+          .wide(18)
+          .help("yes: hire a day and mass are those of the mix that Mix has found.");
   final Column hireDay;
   final Column days =
       Column.input("Days charged").unit("days").number(Format.ONE, 0, 3660).wide(20);
@@ -35,6 +40,7 @@ final class Ways {
   final Column fails =
       Column.input("What can fail").wide(70).help("What stops the day, and what then.");
 
+  final Column massOfAll;
   final Column hireCost;
   final Column fuelCost;
   final Column energyCost;
@@ -45,7 +51,7 @@ final class Ways {
   final Table table = Table.of("Options", ROOM);
   final Table owning;
 
-  Ways(Terms terms) {
+  Ways(Terms terms, Mix mix) {
     hireDay = terms.moneyInput("Hire a day").help("Of all its pieces, before discount.");
     calledIn = terms.moneyInput("Connection and calls").help("Tie-in, connection, fuel drops.");
     mass =
@@ -64,7 +70,11 @@ final class Ways {
                 "{}+0*LEN({})",
                 call(
                     HireFunctions.FEE,
-                    or(hireDay, 0),
+                    calc(
+                        "IF({}=\"yes\";{};{})",
+                        or(fromMix, ""),
+                        or(mix.hireDay, calc("NA()")),
+                        or(hireDay, 0)),
                     1,
                     or(days, 1),
                     optional(discount),
@@ -105,9 +115,22 @@ final class Ways {
             .unit("kg")
             .as(Format.ONE)
             .failing("CO2: fill in Grid of on Job, a country that the handbook lists.");
+    massOfAll =
+        Column.result(
+                "Mass of all",
+                calc(
+                    "IF({}=\"yes\";{};{})+0*LEN({})",
+                    or(fromMix, ""),
+                    or(mix.allMass, calc("NA()")),
+                    or(mass, 0),
+                    way))
+            .unit(terms.job.masses())
+            .as(Format.ONE)
+            .wide(18);
     table
         .columns(
             way,
+            fromMix,
             hireDay,
             days,
             discount,
@@ -125,8 +148,19 @@ final class Ways {
             wayCost,
             crewCost,
             total,
+            massOfAll,
             co2)
         .checks(
+            Check.wrong(
+                calc(
+                    "AND({}=\"yes\";OR({}<>\"\";{}<>\"\"))",
+                    or(fromMix, ""),
+                    or(hireDay, ""),
+                    or(mass, "")),
+                Formula.of("From Mix: leave hire a day and mass blank, or take the yes out.")),
+            Check.wrong(
+                calc("AND({}=\"yes\";{}=\"\")", or(fromMix, ""), or(mix.hireDay, "")),
+                Formula.of("Mix has found none yet: see there.")),
             terms.unpriced(litres, terms.fuelPrice),
             terms.unpriced(energy, terms.energyPrice),
             terms.unpriced(kilometres, terms.kilometrePrice),
