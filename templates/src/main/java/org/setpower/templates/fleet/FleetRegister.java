@@ -175,7 +175,7 @@ public final class FleetRegister implements Workbook {
                     + " (near the line, or below its kind), else keep.",
                 "A pack stands apart when its health lies far from the middle of its kind, measured"
                     + " with the usual distance there; a kind needs five tested packs.",
-                "Lost in 100 cycles: what was lost since new over the cycles so far, times 100.",
+                "Lost in 100 cycles: the average since new; the next hundred may cost more.",
                 "Cost so far: the price over the kWh delivered until today, if it were retired now,"
                     + " without the electricity."),
             Lines.notes(

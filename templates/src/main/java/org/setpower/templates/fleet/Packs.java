@@ -101,7 +101,7 @@ final class Packs {
             "Packs that stand apart",
             ROOM,
             1,
-            call(FleetFunctions.ODD, health.all(), null, kind.all()));
+            calc("IFERROR({};\"\")", call(FleetFunctions.ODD, health.all(), null, kind.all())));
   }
 
   /** Declares the columns that follow from the rest of the register. */
@@ -125,14 +125,16 @@ final class Packs {
             calc("INDEX({};{}+0*LEN({}))", tests.measured.all(), testRow, kind),
             energy));
     Formula atMostNew = calc("MIN(1;{})", health);
-    loss.by(calc("100*(1-{})/{}", atMostNew, cycles));
+    loss.by(
+        calc("IF({}=0;\"\";{})", cycles, call(FleetFunctions.LOSS, cycles, atMostNew)));
     left.by(call(FleetFunctions.CYCLESLEFT, cycles, atMostNew, house.retire));
     cost.by(call(HireFunctions.PERKWH, price, energy, cycles, atMostNew));
+    Formula isOdd = calc("INDEX({};ROWS({}))", odd.all(), serial.above());
     apart.by(
         calc(
-            "IF(INDEX({};ROWS({}))=0;\"no\";IF({}<AVERAGEIFS({};{};{});\"below\";\"above\"))",
-            odd.all(),
-            serial.above(),
+            "IF({}=\"\";\"\";IF({}=0;\"no\";IF({}<AVERAGEIFS({};{};{});\"below\";\"above\")))",
+            isOdd,
+            isOdd,
             health,
             health.all(),
             kind.all(),
