@@ -1,0 +1,46 @@
+package org.setpower.templates;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a plan hands on to a budget stands in both files in the same rows. */
+class FromPlanTest {
+  private static final CSVFormat FORMAT =
+      CSVFormat.DEFAULT
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .setCommentMarker('#')
+          .setTrim(true)
+          .build();
+
+  @ParameterizedTest
+  @ValueSource(strings = {"budget-plan.csv", "scenario/budget-plan.csv"})
+  void the_budget_begins_with_the_rows_of_the_plan(String file) throws IOException {
+    List<String> rows = Arrays.stream(FromPlan.values()).map(r -> r.words() + r.measure()).toList();
+    try (InputStream in = FromPlan.class.getResourceAsStream("/org/setpower/templates/" + file)) {
+      assertThat(FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8)))
+          .extracting(r -> r.get(FromPlan.TITLE) + r.get(FromPlan.MEASURE))
+          .startsWith(rows.toArray(new String[0]));
+    }
+  }
+
+  @Test
+  void a_budget_can_measure_what_a_plan_hands_on() {
+    assertThat(new org.setpower.templates.budget.PowerBudget().template().tables())
+        .flatMap(Rows::columns)
+        .filteredOn(c -> c.isInput() && c.heading().equals(FromPlan.MEASURE))
+        .singleElement()
+        .satisfies(c -> assertThat(c.words()).containsAll(FromPlan.measures()));
+  }
+}
