@@ -316,7 +316,7 @@ public final class Drawing {
     formulas(table);
     if (tab.isGrid()) {
       spread(tab, table);
-    } else {
+    } else if (!tab.isHidden()) {
       filter(tab, table);
     }
   }
@@ -570,7 +570,7 @@ public final class Drawing {
     int from = tab.printsFrom() == null ? 0 : top(tab, tab.printsFrom());
     List<Block> blocks = tab.blocks();
     XPrintAreas areas = Uno.as(XPrintAreas.class, sheet(tab));
-    if (blocks.get(blocks.size() - 1) instanceof Table t && !tab.isGrid()) {
+    if (blocks.get(blocks.size() - 1) instanceof Table t) {
       int rows = Math.min(t.room(), filled(t));
       last = layout.firstRow(t) + rows - 1;
     }

@@ -86,6 +86,12 @@ public final class Filling {
     return this;
   }
 
+  /** Says that a table of results shows so many rows, for its print. */
+  public Filling shows(Rows results, int rows) {
+    drawing.filled(results, rows);
+    return this;
+  }
+
   /** Says that a table of results shows as many rows as another has filled, for its print. */
   public Filling shows(Table results, Table filled) {
     drawing.filled(results, drawing.filled(filled));

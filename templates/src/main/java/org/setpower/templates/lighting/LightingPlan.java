@@ -28,6 +28,7 @@ public final class LightingPlan implements Workbook {
   private final Runs runs = new Runs(plan, supply);
   private final Loads loads = new Loads(plan, kit, supply, runs);
   private final Legs legs = new Legs(plan, supply, loads);
+  private final Generator generator = new Generator(plan, supply, loads, runs, legs);
   private final Packs packs = new Packs(plan, kit);
   private final Leads leads = new Leads(plan.job, plan.houseLimit);
   private final Template template;
@@ -46,13 +47,15 @@ public final class LightingPlan implements Workbook {
                 loads.tab(),
                 runs.tab(),
                 legs.tab(),
+                generator.tab(),
                 packs.tab(),
                 leads.tab("Leads"),
                 result(),
                 kit.tab().with(plan.standards.table),
                 notes(),
                 Tab.working("Working")
-                    .with(loads.onLeg[0], loads.onLeg[1], loads.onLeg[2], loads.onRun));
+                    .with(loads.onLeg[0], loads.onLeg[1], loads.onLeg[2], loads.onRun)
+                    .with(generator.working()));
   }
 
   @Override
@@ -62,7 +65,8 @@ public final class LightingPlan implements Workbook {
 
   private Tab result() {
     Table[] tables = {
-      supply.table, loads.table, runs.table, legs.table, legs.measured, packs.table, plan.job.days
+      supply.table, loads.table, runs.table, legs.table, legs.measured,
+      generator.rating, generator.days, generator.typed, packs.table, plan.job.days
     };
     Excerpt ofSupply =
         Excerpt.of(supply.table)
@@ -254,7 +258,7 @@ public final class LightingPlan implements Workbook {
                 "Left out",
                 "Heat lost in a cable is not added to the watts of the cable before it.",
                 "Inrush, harmonics in the neutral, earth-leakage currents and lightning.",
-                "Generator, charging, box cards and the order list are not in this version of"
+                "Charging, box cards and the order list are not in this version of"
                     + " the sheet."),
             Lines.notes(
                 "Where the figures come from",
@@ -281,6 +285,9 @@ public final class LightingPlan implements Workbook {
         .rows(loads.table, LightingPlan.class, scenario("loads"))
         .rows(runs.table, LightingPlan.class, scenario("runs"))
         .rows(legs.measured, LightingPlan.class, scenario("measured"))
+        .rows(generator.sizes, LightingPlan.class, scenario("sizes"))
+        .rows(generator.typed, LightingPlan.class, scenario("meter"))
+        .shows(generator.days, 3)
         .rows(packs.table, LightingPlan.class, scenario("packs"));
   }
 

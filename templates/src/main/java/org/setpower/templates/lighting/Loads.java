@@ -98,6 +98,8 @@ final class Loads {
   final Column plain = Column.working("VA of a leg or 0").unit("VA").as(Format.WHOLE);
   final Column[] vaOnLeg = new Column[3];
   final Column assumed = Column.working("Factor assumed").as(Format.COUNT);
+  final Column surge =
+      Column.working("More when one starts").unit("W").as(Format.WHOLE).mayBeBlank();
   final Column onCircuit = Column.working("A on the circuit").unit("A").as(Format.ONE);
 
   /** VA at each moment (a row of this table) below each row of Supply, one matrix a leg. */
@@ -175,6 +177,12 @@ final class Loads {
     watts
         .by(calc("{}*{}*{}", quantity, or(level, 1), kit.watts.where(kit.item, item)))
         .failing("Kit has no watts for it: fill them in there.");
+    surge.by(
+        calc(
+            "MAX(0;N({})-N({}))+0*{}",
+            kit.starting.where(kit.item, item),
+            kit.watts.where(kit.item, item),
+            watts));
     factor.by(
         calc(
             "IF({}=\"\";{};{})",
@@ -281,6 +289,7 @@ final class Loads {
         vaOnLeg[1],
         vaOnLeg[2],
         assumed,
+        surge,
         onCircuit);
     table.checks(checks(system));
   }
