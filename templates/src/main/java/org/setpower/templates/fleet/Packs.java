@@ -125,8 +125,7 @@ final class Packs {
             calc("INDEX({};{}+0*LEN({}))", tests.measured.all(), testRow, kind),
             energy));
     Formula atMostNew = calc("MIN(1;{})", health);
-    loss.by(
-        calc("IF({}=0;\"\";{})", cycles, call(FleetFunctions.LOSS, cycles, atMostNew)));
+    loss.by(calc("IF({}=0;\"\";{})", cycles, call(FleetFunctions.LOSS, cycles, atMostNew)));
     left.by(call(FleetFunctions.CYCLESLEFT, cycles, atMostNew, house.retire));
     cost.by(call(HireFunctions.PERKWH, price, energy, cycles, atMostNew));
     Formula isOdd = calc("INDEX({};ROWS({}))", odd.all(), serial.above());

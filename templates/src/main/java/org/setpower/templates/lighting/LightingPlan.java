@@ -30,6 +30,7 @@ public final class LightingPlan implements Workbook {
   private final Legs legs = new Legs(plan, supply, loads);
   private final Generator generator = new Generator(plan, supply, loads, runs, legs);
   private final Packs packs = new Packs(plan, kit);
+  private final Charging charging = new Charging(plan, kit, packs);
   private final Leads leads = new Leads(plan.job, plan.houseLimit);
   private final Template template;
 
@@ -37,7 +38,8 @@ public final class LightingPlan implements Workbook {
   public LightingPlan() {
     supply.declare(plan, kit, loads, runs);
     runs.declare(loads);
-    loads.declare();
+    loads.declare(charging);
+    charging.declare(loads);
     template =
         Template.of("lighting-power-plan", "Lighting power plan", 1)
             .stamped(plan.job.stamp())
@@ -49,6 +51,7 @@ public final class LightingPlan implements Workbook {
                 legs.tab(),
                 generator.tab(),
                 packs.tab(),
+                charging.tab(),
                 leads.tab("Leads"),
                 result(),
                 kit.tab().with(plan.standards.table),
@@ -65,8 +68,17 @@ public final class LightingPlan implements Workbook {
 
   private Tab result() {
     Table[] tables = {
-      supply.table, loads.table, runs.table, legs.table, legs.measured,
-      generator.rating, generator.days, generator.typed, packs.table, plan.job.days
+      supply.table,
+      loads.table,
+      runs.table,
+      legs.table,
+      legs.measured,
+      generator.rating,
+      generator.days,
+      generator.typed,
+      packs.table,
+      charging.table,
+      plan.job.days
     };
     Excerpt ofSupply =
         Excerpt.of(supply.table)
@@ -258,7 +270,7 @@ public final class LightingPlan implements Workbook {
                 "Left out",
                 "Heat lost in a cable is not added to the watts of the cable before it.",
                 "Inrush, harmonics in the neutral, earth-leakage currents and lightning.",
-                "Charging, box cards and the order list are not in this version of"
+                "Box cards and the order list are not in this version of"
                     + " the sheet."),
             Lines.notes(
                 "Where the figures come from",
@@ -288,7 +300,8 @@ public final class LightingPlan implements Workbook {
         .rows(generator.sizes, LightingPlan.class, scenario("sizes"))
         .rows(generator.typed, LightingPlan.class, scenario("meter"))
         .shows(generator.days, 3)
-        .rows(packs.table, LightingPlan.class, scenario("packs"));
+        .rows(packs.table, LightingPlan.class, scenario("packs"))
+        .rows(charging.table, LightingPlan.class, scenario("charging"));
   }
 
   private static String scenario(String table) {

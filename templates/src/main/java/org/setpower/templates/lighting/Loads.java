@@ -118,9 +118,10 @@ final class Loads {
     item =
         Column.input("Item")
             .oneOf(kit.item)
+            .orOther()
             .needed()
             .wide(44)
-            .help("From the list; what is missing there is added on Kit.");
+            .help("From Kit; what is missing is added there. Or a charger named on Charging.");
     day =
         Column.input("Day")
             .as(Format.DAY)
@@ -173,23 +174,25 @@ final class Loads {
         figures.all());
   }
 
-  void declare() {
+  void declare(Charging charging) {
     watts
-        .by(calc("{}*{}*{}", quantity, or(level, 1), kit.watts.where(kit.item, item)))
+        .by(
+            calc(
+                "{}*{}*IF(COUNTIF({};{})=0;MAXIFS({};{};{});{})",
+                quantity,
+                or(level, 1),
+                kit.item.all(),
+                item,
+                charging.watts.all(),
+                charging.charger.all(),
+                item,
+                kit.watts.where(kit.item, item)))
         .failing("Kit has no watts for it: fill them in there.");
-    surge.by(
-        calc(
-            "MAX(0;N({})-N({}))+0*{}",
-            kit.starting.where(kit.item, item),
-            kit.watts.where(kit.item, item),
-            watts));
+    surge.by(calc("MAX(0;N({})-N({}))+0*{}", ofKit(kit.starting), ofKit(kit.watts), watts));
     factor.by(
         calc(
-            "IF({}=\"\";{};{})",
-            kit.powerFactor.where(kit.item, item),
-            plan.powerFactor,
-            kit.powerFactor.where(kit.item, item)));
-    assumed.by(calc("N({}=\"\")", kit.powerFactor.where(kit.item, item)));
+            "IF({}=\"\";{};{})", ofKit(kit.powerFactor), plan.powerFactor, ofKit(kit.powerFactor)));
+    assumed.by(calc("N({}=\"\")", ofKit(kit.powerFactor)));
     va.by(call(LoadFunctions.VA, watts, factor));
     onAt.by(calc("{}+{}", day, from));
     offAt.by(calc("{}+{}+({}<={})", day, to, to, from));
@@ -291,7 +294,7 @@ final class Loads {
         assumed,
         surge,
         onCircuit);
-    table.checks(checks(system));
+    table.checks(checks(system, charging));
   }
 
   /**
@@ -343,6 +346,11 @@ final class Loads {
                     carried[0].to(carried[2])))));
   }
 
+  /** A figure of Kit; blank for a charger that only Charging knows. */
+  private Formula ofKit(Column column) {
+    return calc("IFERROR({};\"\")", column.where(kit.item, item));
+  }
+
   private Formula bySupply(Formula known, Formula otherwise) {
     return calc("IF(ISNUMBER(MATCH({};{};0));{};{})", fedBy, supply.name.all(), known, otherwise);
   }
@@ -352,11 +360,11 @@ final class Loads {
     return calc("{};\"<=\"&{};{};\">\"&{}", onAt.all(), onAt, offAt.all(), onAt);
   }
 
-  private Check[] checks(Formula system) {
-    Formula worksFrom = kit.worksFrom.where(kit.item, item);
-    Formula worksTo = kit.worksTo.where(kit.item, item);
+  private Check[] checks(Formula system, Charging charging) {
+    Formula worksFrom = ofKit(kit.worksFrom);
+    Formula worksTo = ofKit(kit.worksTo);
     Formula outlet = supply.outlet.where(supply.name, fedBy);
-    Formula pieces = kit.pieces.where(kit.item, item);
+    Formula pieces = ofKit(kit.pieces);
     return new Check[] {
       Check.wrong(
           calc(
@@ -366,14 +374,23 @@ final class Loads {
               fedBy,
               runs.to.all()),
           say("Neither Supply nor Runs knows {}: write it there first, or mend the name.", fedBy)),
+      Check.wrong(
+          calc(
+              "AND(LEN({})>0;COUNTIF({};{})=0;COUNTIF({};{})=0)",
+              item,
+              kit.item.all(),
+              item,
+              charging.charger.all(),
+              item),
+          say("{} is not on Kit: add it there, or pick it from the list.", item)),
       Check.stop(
-          calc("{}=\"DC\"", kit.feed.where(kit.item, item)),
+          calc("{}=\"DC\"", ofKit(kit.feed)),
           say("{} runs on DC: plan it on Packs, its charger here.", item)),
       Check.stop(
-          calc("AND({}>0;{}<{})", worksFrom, voltsThere, worksFrom),
+          calc("AND(N({})>0;{}<{})", worksFrom, voltsThere, worksFrom),
           say("{} V arrive, less than {} works from.", voltsThere, item)),
       Check.stop(
-          calc("AND({}>0;{}>{})", worksTo, nominal, worksTo),
+          calc("AND(N({})>0;{}>{})", worksTo, nominal, worksTo),
           say("{} V are more than {} works to.", nominal, item)),
       Check.stop(
           calc("IF(N({})>0;ROUND({};3)>{};FALSE())", outlet, onCircuit, outlet),

@@ -1,0 +1,267 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.Formula.say;
+
+import org.setpower.sheet.ChargeFunctions;
+import org.setpower.templates.Check;
+import org.setpower.templates.Column;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Job;
+import org.setpower.templates.Kit;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+
+/** The packs of a day on their chargers until the next call. */
+final class Charging {
+  private static final String NONE = "999999"; // a moment that never comes
+
+  private final PlanJob plan;
+  private final Kit kit;
+  private final Packs packs;
+
+  final Column charger;
+  final Column day;
+  final Column pack;
+  final Column pieces =
+      Column.input("To charge")
+          .number(Format.COUNT, 1, 9999)
+          .wide(15)
+          .help("Packs of this kind. Blank: all that Packs takes on that day.");
+  final Column channels =
+      Column.input("Channels")
+          .number(Format.COUNT, 1, 1000)
+          .needed()
+          .wide(17)
+          .help("Of all these chargers together: how many packs charge at the same time.");
+  final Column amps =
+      Column.input("A channel, all in use")
+          .unit("A")
+          .number(Format.ONE, 0.1, 1000)
+          .needed()
+          .wide(16)
+          .help("Label of the charger: what each gets when all are in use.");
+  final Column mainsFrom =
+      Column.input("Mains from").as(Format.TIME).wide(13).help("Blank: mains all the time.");
+  final Column mainsTo =
+      Column.input("Mains to")
+          .as(Format.TIME)
+          .wide(13)
+          .help("At or before Mains from means the next morning.");
+  final Column runner =
+      Column.input("There and back")
+          .unit("min")
+          .number(Format.WHOLE, 0, 1440)
+          .wide(14)
+          .help("The runner from set to the charger and back. Blank: it stands on set.");
+  final Column air;
+  final Column warming =
+      Column.input("Warming")
+          .unit("h")
+          .number(Format.ONE, 0, 24)
+          .wide(17)
+          .help("Hours indoors until a cold pack is above 0 °C all through; a big one takes two.");
+
+  final Column count = Column.result("Packs").as(Format.COUNT).wide(14);
+  final Column hours = Column.result("One pack takes").unit("h").as(Format.TWO).wide(14);
+  final Column nextCall = Column.result("Next call").as(Format.TIME).wide(13);
+  final Column free = Column.result("Hours to charge").unit("h").as(Format.TWO).wide(15);
+  final Column needed = Column.result("Channels needed").as(Format.COUNT).wide(17).mayBeBlank();
+  final Column ready = Column.result("Ready by next call?").wide(15);
+  final Column watts = Column.result("Mains").unit("W").as(Format.WHOLE).wide(14);
+  final Column energy = Column.result("From the wall").unit("Wh").as(Format.WHOLE).wide(14);
+
+  private final Column celsius = Column.working("Air").unit("°C").as(Format.ONE);
+  private final Column wrapAt = moment("Wrap");
+  private final Column callAt = moment("Call");
+  private final Column fromAt = moment("Mains from");
+  private final Column toAt = moment("Mains to");
+
+  final Table table = Table.of("", 40);
+
+  Charging(PlanJob plan, Kit kit, Packs packs) {
+    this.plan = plan;
+    this.kit = kit;
+    this.packs = packs;
+    charger =
+        Column.input("Charger")
+            .oneOf(kit.item)
+            .orOther()
+            .needed()
+            .wide(40)
+            .help(
+                "As it stands on Kit and Loads, or a name of its own: Loads then takes its watts.");
+    day =
+        Column.input("Packs of")
+            .as(Format.DAY)
+            .oneOf(plan.job.date)
+            .needed()
+            .wide(20)
+            .help("The day whose packs it charges after wrap.");
+    pack = Column.input("Pack").oneOf(kit.pack).needed().wide(18).help("The kind, from Kit.");
+    air =
+        Column.input("Air there")
+            .unit(plan.job.degrees())
+            .number(Format.WHOLE, -60, 140)
+            .wide(14)
+            .help("At the charger while it charges. Blank: indoors, 20 °C (68 °F).");
+  }
+
+  private static Column moment(String heading) {
+    return Column.working(heading).unit("day").as(Format.TWO);
+  }
+
+  private Formula ofPack(Column column) {
+    return column.where(kit.pack, pack);
+  }
+
+  void declare(Loads loads) {
+    Job job = plan.job;
+    count.by(
+        calc(
+            "IF({}=\"\";SUMIFS({};{};{};{};{});{})",
+            or(pieces, ""),
+            packs.packs.all(),
+            packs.pack.all(),
+            pack,
+            packs.day.all(),
+            day,
+            or(pieces, "")));
+    celsius.by(calc("IF({}=\"\";20;{})", or(air, ""), job.celsius(or(air, 20))));
+    hours.by(
+        call(
+            ChargeFunctions.HOURS,
+            ofPack(kit.ampHours),
+            amps,
+            0,
+            1,
+            calc("{}&\"\"", ofPack(kit.chemistry)),
+            ofPack(kit.cells),
+            ofPack(kit.milliohms),
+            celsius));
+    wrapAt.by(
+        calc(
+            "SUMPRODUCT(MAX(({}={})*({}<>\"\")*({}+{}+({}<={}))))",
+            job.date.all(),
+            day,
+            job.wrap.all(),
+            job.date.all(),
+            job.wrap.all(),
+            job.wrap.all(),
+            job.call.all()));
+    callAt.by(
+        calc(
+            "SUMPRODUCT(MIN(IF(({}<>\"\")*({}+{}>{});{}+{};" + NONE + ")))",
+            job.call.all(),
+            job.date.all(),
+            job.call.all(),
+            wrapAt,
+            job.date.all(),
+            job.call.all()));
+    nextCall
+        .by(
+            calc(
+                "IF(OR({}<1;{}=" + NONE + ");NA();ROUND(1440*MOD({};1);0)/1440)",
+                wrapAt,
+                callAt,
+                callAt))
+        .failing("That day needs a wrap on Job, and a later day a call.");
+    fromAt.by(
+        calc(
+            "IF(COUNT({};{})<2;0;{}+{}+({}+{}+({}<={})<={}))",
+            or(mainsFrom, ""),
+            or(mainsTo, ""),
+            day,
+            or(mainsFrom, 0),
+            day,
+            or(mainsTo, 0),
+            or(mainsTo, 0),
+            or(mainsFrom, 0),
+            wrapAt));
+    toAt.by(
+        calc(
+            "IF({}=0;" + NONE + ";INT({}+1/2880)+{}+({}<={}))",
+            fromAt,
+            fromAt,
+            or(mainsTo, 0),
+            or(mainsTo, 0),
+            or(mainsFrom, 0)));
+    free.by(
+        calc(
+            "IF({}=\"\";\"\";MAX(0;24*(MIN({};{}-{}/2880)-MAX({};{}+{}/2880))-{}))",
+            nextCall,
+            toAt,
+            callAt,
+            or(runner, 0),
+            fromAt,
+            wrapAt,
+            or(runner, 0),
+            or(warming, 0)));
+    needed.by(call(ChargeFunctions.CHANNELS, count, free, hours));
+    ready.by(
+        calc(
+            "IF({}=0;\"yes\";IF({}<{};\"no\";IF({}>{};\"no\";\"yes\")))",
+            count,
+            free,
+            hours,
+            or(needed, 0),
+            channels));
+    Formula wall = call(ChargeFunctions.MAINS, ofPack(kit.wattHours));
+    watts.by(calc("{}*{}/{}", channels, wall, hours));
+    energy.by(calc("{}*{}", count, wall));
+    table.columns(
+        charger, day, pack, pieces, channels, amps, mainsFrom, mainsTo, runner, air, warming, count,
+        hours, nextCall, free, needed, ready, watts, energy, celsius, wrapAt, callAt, fromAt, toAt);
+    table.checks(checks(loads));
+  }
+
+  private Check[] checks(Loads loads) {
+    Formula coldest = plan.job.coldest(day, 20);
+    return new Check[] {
+      Check.look(
+          calc("({}=\"\")<>({}=\"\")", or(mainsFrom, ""), or(mainsTo, "")),
+          Formula.of("Fill in both Mains from and Mains to, or neither.")),
+      Check.stop(
+          calc("AND({}<0;{}=\"\")", coldest, or(warming, "")),
+          calc(
+              "\"Packs come back at \"&ROUND({};0)&\" °C and must not charge below 0 °C: write at"
+                  + " Warming for how long.\"",
+              coldest)),
+      Check.look(
+          calc("{}=0", count), say("Packs has no {} on that day: nothing to charge here.", pack)),
+      Check.stop(
+          calc("{}<{}", free, hours),
+          say(
+              "{} h before the next call, one pack takes {} h: other packs, mains earlier, or hire"
+                  + " a second set.",
+              free,
+              hours)),
+      Check.stop(
+          calc("{}>{}", needed, channels),
+          say(
+              "{} channels needed, there are {}: more chargers, or fewer packs.",
+              needed,
+              channels)),
+      Check.look(
+          calc(
+              "AND(LEN({})>0;COUNTIFS({};{};{};{})=0)",
+              charger,
+              loads.item.all(),
+              charger,
+              loads.day.all(),
+              day),
+          say("{} is not on Loads that day: add it there, so that its watts count.", charger))
+    };
+  }
+
+  Tab tab() {
+    return Tab.of(
+            "Charging",
+            "The packs of a day on their chargers after wrap: ready by the next call or not. One row"
+                + " for each kind of pack; share the channels of a charger out between its rows.")
+        .with(table);
+  }
+}
