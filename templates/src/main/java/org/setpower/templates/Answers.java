@@ -58,7 +58,7 @@ public final class Answers extends Rows {
         + "\";\"\"))";
   }
 
-  /** The array formula of the block. */
+  /** The array formula of the block; columns that the array does not have stay blank. */
   String arrayText(String count, String block, Layout.Place place) {
     String first = block.substring(0, block.indexOf(':'));
     String row = "ROW(" + block + ")-ROW(" + first + ")+1";
@@ -67,12 +67,12 @@ public final class Answers extends Rows {
         + row
         + ">"
         + count
-        + ";\"\";INDEX("
+        + ";\"\";IFERROR(INDEX("
         + call.text(place)
         + ";"
         + row
         + ";"
         + column
-        + "))";
+        + ");\"\"))";
   }
 }

@@ -33,6 +33,8 @@ public final class Filling {
           .setTrim(true)
           .build();
 
+  private static final int LETTERS_OF_A_FIELD = 24;
+
   private final Drawing drawing;
 
   public Filling(Drawing drawing) {
@@ -42,7 +44,11 @@ public final class Filling {
   /** Fills one cell. */
   public Filling put(Field field, Object value) {
     Layout.Spot spot = drawing.layout().spot(field);
-    set(drawing.range(spot.tab(), spot.column(), spot.row(), 1, 1), 0, field, value.toString());
+    XCellRange cell = drawing.range(spot.tab(), spot.column(), spot.row(), 1, 1);
+    set(cell, 0, field, value.toString());
+    if (!spot.tab().isGrid() && value.toString().length() > LETTERS_OF_A_FIELD) {
+      Uno.set(Uno.as(XColumnRowRange.class, cell).getRows(), "OptimalHeight", true);
+    }
     return this;
   }
 

@@ -23,6 +23,7 @@ public final class BatteryDay implements Workbook {
   private static final String SCENARIO = "/org/setpower/templates/scenario/";
 
   private static final int CARD = 40;
+  private static final int FINDINGS = 10;
 
   private final DayJob job = new DayJob();
   private final Kit kit = new Kit(job.job);
@@ -129,7 +130,7 @@ public final class BatteryDay implements Workbook {
         .with(
             Figures.of("", 3, headlines(tables)),
             day.chart(12),
-            Findings.of("What needs a look", 10, tables))
+            Findings.of("What needs a look", FINDINGS, tables))
         .newPage(card)
         .with(day.more(CARD))
         .newPage(sets)
@@ -140,12 +141,8 @@ public final class BatteryDay implements Workbook {
     Formula hours = positions.hours.all();
     Formula shortest = calc("MATCH(MIN({});{};0)", hours, hours);
     return new Figure[] {
-      Figure.of(
-          "To stop for (rows)",
-          Format.COUNT,
-          count("stop", tables),
-          "Nobody goes on before these."),
-      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Findings.stops(tables),
+      Findings.looks(FINDINGS, tables),
       Figure.of(
           "Shortest set (h)",
           Format.ONE,
@@ -206,16 +203,6 @@ public final class BatteryDay implements Workbook {
           calc("SUM({})", smallCells.aDay.all()),
           calc("SUM({})&\" for the job\"", smallCells.forJob.all()))
     };
-  }
-
-  private static Formula count(String word, Table... tables) {
-    StringBuilder pattern = new StringBuilder("0");
-    Object[] parts = new Object[tables.length];
-    for (int i = 0; i < tables.length; i++) {
-      pattern.append("+COUNTIF({};\"").append(word).append("\")");
-      parts[i] = tables[i].status().all();
-    }
-    return calc(pattern.toString(), parts);
   }
 
   private static Lines cautions() {

@@ -84,10 +84,11 @@ final class Stack {
   final Table order = Table.of("Who carries when", EVENTS);
 
   final Column curveHour = Column.result("After").unit("h").as(Format.TWO).wide(52);
-  final Column curveCharge = Column.result("Charge").as(Format.SHARE).wide(30);
-  final Column curveVolts = Column.result("Volts at the device").unit("V").as(Format.TWO).wide(24);
+  final Column curveVolts = Column.result("Volts at the device").unit("V").as(Format.TWO).wide(30);
   final Column curveAmps = Column.result("Current").unit("A").as(Format.TWO).wide(24);
-  final Column curveWhat = Column.result("What").wide(24);
+  final Column curveFirst = charge("First pack");
+  final Column curveSecond = charge("Second pack");
+  final Column curveThird = charge("Third pack");
   final Answers curve;
 
   final Field lasts;
@@ -155,30 +156,19 @@ final class Stack {
     order();
     curve =
         Answers.of(
-            "The first pack alone, over its charge",
+            "The stack over the hours",
             STEPS + 1,
-            call(
-                PackFunctions.CURVE,
-                first(cells),
-                first(ampHours),
-                first(milliohms),
-                watts,
-                cutOff,
-                first(chemistry),
-                first(share),
-                1,
-                temperature,
-                0,
-                STEPS),
+            call(BankFunctions.CURVE, all, watts, cutOff, optional(joined), temperature, 0, STEPS),
             curveHour,
-            curveCharge,
             curveVolts,
             curveAmps,
-            curveWhat);
+            curveFirst,
+            curveSecond,
+            curveThird);
   }
 
-  private static Formula first(Column column) {
-    return calc("INDEX({};1)", column.all());
+  private static Column charge(String heading) {
+    return Column.result(heading).as(Format.SHARE).wide(24);
   }
 
   private Formula why(Formula all, Formula temperature) {
@@ -214,6 +204,7 @@ final class Stack {
             "Stack",
             "When you wonder: up to three packs at different charge behind one device. How long they"
                 + " last together, and which one is empty when.")
+        .portrait()
         .with(
             Fields.of("The device", watts, cutOff, plate, joined, cold, from),
             packs,
@@ -221,11 +212,20 @@ final class Stack {
             order)
         .newPage(
             BarChart.lines(
-                "The first pack alone, over its charge",
+                "Volts of the stack over the hours",
                 11,
                 "Volts at the device (V)",
                 curveHour,
                 curveVolts))
-        .with(curve);
+        .with(
+            BarChart.lines(
+                "Charge of each pack",
+                11,
+                "Charge",
+                curveHour,
+                curveFirst,
+                curveSecond,
+                curveThird),
+            curve);
   }
 }
