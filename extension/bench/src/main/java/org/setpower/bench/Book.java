@@ -1,0 +1,115 @@
+package org.setpower.bench;
+
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.FillDirection;
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellSeries;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.XCell;
+import com.sun.star.uno.UnoRuntime;
+import java.io.IOException;
+import org.setpower.office.Office;
+
+/** A document whose recalculation is timed. */
+final class Book implements AutoCloseable {
+  private final XComponent document;
+  private final XSpreadsheet sheet;
+  private double least = Double.POSITIVE_INFINITY;
+
+  Book(XComponent document) throws com.sun.star.uno.Exception {
+    this.document = document;
+    sheet =
+        UnoRuntime.queryInterface(
+            XSpreadsheet.class,
+            UnoRuntime.queryInterface(
+                    XIndexAccess.class,
+                    UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets())
+                .getByIndex(0));
+  }
+
+  static Book empty(Office office) throws IOException, com.sun.star.uno.Exception {
+    return new Book(office.newSpreadsheet());
+  }
+
+  XComponent document() {
+    return document;
+  }
+
+  XCell cell(int column, int row) throws com.sun.star.uno.Exception {
+    return sheet.getCellByPosition(column, row);
+  }
+
+  Book data(int column, Object[][] data) throws com.sun.star.uno.Exception {
+    UnoRuntime.queryInterface(
+            XCellRangeData.class,
+            sheet.getCellRangeByPosition(column, 0, column + data[0].length - 1, data.length - 1))
+        .setDataArray(data);
+    return this;
+  }
+
+  /** The formula, filled down from its first row, as a user would. */
+  Book down(int column, int first, int rows, String formula) throws com.sun.star.uno.Exception {
+    cell(column, first).setFormula(formula);
+    if (rows > 1) {
+      UnoRuntime.queryInterface(
+              XCellSeries.class,
+              sheet.getCellRangeByPosition(column, first, column, first + rows - 1))
+          .fillAuto(FillDirection.TO_BOTTOM, 1);
+    }
+    return this;
+  }
+
+  /** One array formula over a block. */
+  Book array(int column, int first, int columns, int rows, String formula)
+      throws com.sun.star.uno.Exception {
+    UnoRuntime.queryInterface(
+            XArrayFormulaRange.class,
+            sheet.getCellRangeByPosition(column, first, column + columns - 1, first + rows - 1))
+        .setArrayFormula(formula);
+    return this;
+  }
+
+  /** Refuses to time a cell that shows an error. */
+  Book answers(int column, int row, String what) throws com.sun.star.uno.Exception, IOException {
+    if (cell(column, row).getError() != 0) {
+      throw new IOException(what + ": error " + cell(column, row).getError());
+    }
+    return this;
+  }
+
+  /** Recalculates; gives the seconds. */
+  double recalculate() {
+    XCalculatable calculatable = UnoRuntime.queryInterface(XCalculatable.class, document);
+    long began = System.nanoTime();
+    calculatable.calculateAll();
+    double seconds = (System.nanoTime() - began) / 1e9;
+    least = Math.min(least, seconds);
+    return seconds;
+  }
+
+  /** The seconds of the fastest recalculation so far. */
+  double least() {
+    return least;
+  }
+
+  /** Recalculates in turn, so that a busy machine slows all of them alike. */
+  static void inTurn(int rounds, Book... books) {
+    for (int round = -2; round < rounds; round++) {
+      for (Book book : books) {
+        book.recalculate();
+        if (round < 0) {
+          book.least = Double.POSITIVE_INFINITY;
+        }
+      }
+    }
+  }
+
+  @Override
+  public void close() {
+    Office.discard(document);
+  }
+}

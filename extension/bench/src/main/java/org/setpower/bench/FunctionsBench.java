@@ -1,0 +1,56 @@
+package org.setpower.bench;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.Locale;
+import org.setpower.office.Office;
+import org.setpower.sheet.Catalogue;
+import org.setpower.sheet.FunctionSpec;
+
+/** A cell of every function, against the empty function with the same arguments. */
+final class FunctionsBench {
+  private static final int CELLS = 1_000;
+  private static final int ROUNDS = 15;
+  private static final double LIMIT = 1.10;
+
+  private FunctionsBench() {}
+
+  static void run(Office office, Figures figures) throws IOException, com.sun.star.uno.Exception {
+    double[] ratios = new double[Catalogue.all().size()];
+    int scalars = 0;
+    int met = 0;
+    for (FunctionSpec f : Catalogue.all()) {
+      String formula = f.examples().get(0).formula();
+      try (Book ours = filled(office, formula);
+          Book empty = filled(office, EmptyAddIn.formula(formula))) {
+        Book.inTurn(ROUNDS, ours, empty);
+        double ratio = ours.least() / empty.least();
+        String what =
+            String.format(
+                Locale.ROOT,
+                "%s: %.1f µs, the empty one %.1f µs",
+                f.name(),
+                1e6 * ours.least() / CELLS,
+                1e6 * empty.least() / CELLS);
+        if (f.kind() == FunctionSpec.Kind.TABLE || f.takesRest()) {
+          figures.add(what, "%.2f", ratio);
+        } else {
+          figures.atMost(LIMIT, what, ratio, "%.2f");
+          met += ratio <= LIMIT ? 1 : 0;
+          ratios[scalars++] = ratio;
+        }
+      }
+    }
+    Arrays.sort(ratios, 0, scalars);
+    figures.add(
+        "single values: %d of %d met".formatted(met, scalars),
+        "median %.2f, highest %.2f",
+        ratios[scalars / 2],
+        ratios[scalars - 1]);
+  }
+
+  private static Book filled(Office office, String formula)
+      throws IOException, com.sun.star.uno.Exception {
+    return Book.empty(office).down(0, 0, CELLS, formula).answers(0, CELLS - 1, formula);
+  }
+}

@@ -1,0 +1,131 @@
+package org.setpower.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.setpower.office.Office;
+
+/** Start of the office, first call, heap, size, growth. */
+final class WholeBench {
+  private static final int STARTS = 7;
+  private static final double MEGABYTE = 1e6;
+  private static final int MANY = 50_000;
+  private static final int SHEET_ROUNDS = 7;
+
+  private WholeBench() {}
+
+  static void size(Path oxt, Figures figures) throws IOException {
+    figures.atMost(6, "size of the .oxt", Files.size(oxt) / MEGABYTE, "%.1f MB");
+  }
+
+  /** Start with and without, in turn, and the first call after it. */
+  static void starts(Path oxt, Path addIn, Figures figures) throws Exception {
+    try (Office bare = Office.start();
+        Office ours = Office.start(oxt);
+        Office empty = Office.start(addIn)) {
+      double[] start = new double[2];
+      double[] first = new double[2];
+      java.util.Arrays.fill(start, Double.POSITIVE_INFINITY);
+      java.util.Arrays.fill(first, Double.POSITIVE_INFINITY);
+      for (int i = 0; i < STARTS; i++) {
+        start[0] = Math.min(start[0], seconds(bare.restart()));
+        start[1] = Math.min(start[1], seconds(ours.restart()));
+        empty.restart();
+        first[0] = Math.min(first[0], firstCall(empty, "=EMPTY.CABLEAREA(2.5)"));
+        first[1] = Math.min(first[1], firstCall(ours, "=CABLE.AREA(2.5)"));
+      }
+      figures.atMost(
+          1.03,
+          String.format(Locale.ROOT, "start with the extension (%.2f s), to one without", start[1]),
+          start[1] / start[0],
+          "%.2f");
+      figures.atMost(
+          1.3,
+          String.format(
+              Locale.ROOT,
+              "first call (%.0f ms), to that of an empty add-in as large",
+              1e3 * first[1]),
+          first[1] / first[0],
+          "%.2f");
+    }
+  }
+
+  private static double seconds(java.time.Duration duration) {
+    return duration.toNanos() / 1e9;
+  }
+
+  private static double firstCall(Office office, String formula) throws Exception {
+    try (Book book = Book.empty(office)) {
+      book.cell(1, 0).setFormula("=1+1");
+      long began = System.nanoTime();
+      book.cell(0, 0).setFormula(formula);
+      book.cell(0, 0).getValue();
+      double seconds = (System.nanoTime() - began) / 1e9;
+      book.answers(0, 0, formula);
+      return seconds;
+    }
+  }
+
+  /** The heap of the office's Java before and after a million calls. */
+  static void heap(Office office, Figures figures) throws Exception {
+    try (Book calls = Book.empty(office);
+        Book heap = Book.empty(office)) {
+      calls.data(0, data(MANY)).down(6, 0, MANY, "=CABLE.DROP(A1;B1;C1)");
+      calls.recalculate();
+      heap.cell(0, 0).setFormula("=EMPTY.HEAP()");
+      heap.recalculate();
+      double before = heap.cell(0, 0).getValue();
+      for (int i = 0; i < 1_000_000 / MANY; i++) {
+        calls.recalculate();
+      }
+      heap.recalculate();
+      figures.atMost(
+          1,
+          String.format(Locale.ROOT, "heap of %.0f MB, growth in a million calls", before),
+          heap.cell(0, 0).getValue() - before,
+          "%.2f MB");
+    }
+  }
+
+  /** Runs of cable, a row each, with four of our functions and as many native formulas. */
+  static void growth(Office office, Figures figures) throws Exception {
+    try (Book less = runs(office, 1_000);
+        Book more = runs(office, 10_000)) {
+      Book.inTurn(SHEET_ROUNDS, less, more);
+      figures.atMost(
+          11,
+          String.format(
+              Locale.ROOT,
+              "1 000 rows of cable runs (%.0f ms), times for 10 000",
+              1e3 * less.least()),
+          more.least() / less.least(),
+          "%.1f");
+    }
+  }
+
+  private static Book runs(Office office, int rows) throws Exception {
+    return Book.empty(office)
+        .data(0, data(rows))
+        .down(6, 0, rows, "=CABLE.DROP(A1;B1;C1)")
+        .down(7, 0, rows, "=E1-G1")
+        .down(8, 0, rows, "=CABLE.ENDVOLTS(A1;B1;D1;E1)")
+        .down(9, 0, rows, "=IF(I1<22;\"stop\";\"ok\")")
+        .down(10, 0, rows, "=CABLE.RESISTANCE(A1)")
+        .down(11, 0, rows, "=CABLE.BREAKER(C1)")
+        .down(12, 0, rows, "=IF(A1=\"\";\"\";B1*2)")
+        .down(13, 0, rows, "=COUNTIF(J1:J1;\"ok\")")
+        .answers(11, 0, "CABLE.BREAKER");
+  }
+
+  static Object[][] data(int rows) {
+    Object[][] data = new Object[rows][];
+    for (int i = 0; i < rows; i++) {
+      data[i] =
+          new Object[] {
+            i % 2 == 0 ? "12 AWG" : "2.5 mm²", 5.0 + i % 50, 1.0 + i % 15, 120.0, 24.0, 0.0052
+          };
+    }
+    return data;
+  }
+}
