@@ -236,6 +236,17 @@ public final class Kit {
     packMass.unit(job.masses());
   }
 
+  /** The chemistry of a pack; a blank one is the usual. */
+  public Formula chemistryOf(Column ofRow) {
+    return calc("{}&\"\"", chemistry.where(pack, ofRow));
+  }
+
+  /** The health of a pack; a blank one is like new. */
+  public Formula healthOf(Column ofRow) {
+    Formula tested = health.where(pack, ofRow);
+    return calc("IF({}=\"\";1;{})", tested, tested);
+  }
+
   /** The drawer's tab, with generic rows to begin with. */
   public Tab tab() {
     devices.starts(Kit.class, "kit-devices.csv");

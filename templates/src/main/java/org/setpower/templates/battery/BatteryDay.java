@@ -112,10 +112,10 @@ public final class BatteryDay implements Workbook {
     Table sets =
         Excerpt.of(positions.table)
             .column(positions.position, 60)
-            .column(positions.pack, 15)
-            .column(positions.feed, 15)
+            .column(positions.feed.pack, 15)
+            .column(positions.feed.feed, 15)
             .column(positions.watts, 15)
-            .column(positions.atCutOff, 15)
+            .column(positions.feed.atCutOff, 15)
             .column(positions.hours, 15)
             .column(positions.onFor, 15)
             .column(positions.swaps, 15)
@@ -151,7 +151,7 @@ public final class BatteryDay implements Workbook {
               "INDEX({};{})&\" on \"&INDEX({};{})",
               positions.position.all(),
               shortest,
-              positions.pack.all(),
+              positions.feed.pack.all(),
               shortest)),
       Figure.of(
           "Swaps (on the day)",

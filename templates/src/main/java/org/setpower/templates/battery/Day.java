@@ -249,7 +249,7 @@ final class Day {
     spanFrom.by(calc("IF({}>{};{};\"\")", partTo, partFrom, partFrom));
     spanTo.by(calc("IF({}>{};{};\"\")", partTo, partFrom, partTo));
     Formula lasts = at(positions.hours);
-    Formula pack = kit.wattHours.where(kit.pack, at(positions.pack));
+    Formula pack = kit.wattHours.where(kit.pack, at(positions.feed.pack));
     Formula set = calc("{}*{}", at(positions.series), at(positions.parallel));
     Formula pieces = calc("MAX(1;N({}))", at(positions.quantity));
     from.by(calc("IF({}=\"\";\"\";{})", lasts, spanFrom));

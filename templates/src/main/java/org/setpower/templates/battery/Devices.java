@@ -86,8 +86,10 @@ final class Devices {
     watts
         .by(calc("{}*{}/IF({};1;{})", ofItem(kit.watts), or(quantity, 1), direct, day.converter))
         .failing("Kit has no such device: add it there, with its watts.");
-    gets.by(calc("IF({};{};\"\")", direct, positions.there.where(positions.position, position)));
-    full.by(calc("IF({};{};\"\")", direct, positions.full.where(positions.position, position)));
+    gets.by(
+        calc("IF({};{};\"\")", direct, positions.feed.there.where(positions.position, position)));
+    full.by(
+        calc("IF({};{};\"\")", direct, positions.feed.full.where(positions.position, position)));
     minutes.by(
         calc(
             "IF({}=\"yes\";60*{};\"\")",

@@ -2,19 +2,19 @@ package org.setpower.templates.battery;
 
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.optional;
 import static org.setpower.templates.Formula.or;
 import static org.setpower.templates.Formula.say;
 
-import org.setpower.sheet.BankFunctions;
-import org.setpower.sheet.CableFunctions;
-import org.setpower.sheet.LoadFunctions;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.setpower.sheet.PackFunctions;
 import org.setpower.templates.Check;
 import org.setpower.templates.Column;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
 import org.setpower.templates.Kit;
+import org.setpower.templates.PackFeed;
 import org.setpower.templates.Tab;
 import org.setpower.templates.Table;
 
@@ -22,6 +22,7 @@ import org.setpower.templates.Table;
 final class Positions {
   static final int ROOM = 40;
 
+  final PackFeed feed;
   final Column position =
       Column.input("Position")
           .needed()
@@ -34,15 +35,6 @@ final class Positions {
           .number(Format.COUNT, 1, 99)
           .wide(17)
           .help("How many alike, each with packs of its own, swapped together. Blank: 1.");
-  final Column plate =
-      Column.input("Plate")
-          .unit("V class")
-          .as(Format.COUNT)
-          .oneOf("12", "24", "48")
-          .needed()
-          .wide(13)
-          .help("The volt class the plate or lead asks for: 12, 24 or 48.");
-  final Column pack;
   final Column joined =
       Column.input("Joined")
           .oneOf("one", "hot-swap", "parallel", "series")
@@ -55,15 +47,6 @@ final class Positions {
           .number(Format.COUNT, 1, 12)
           .wide(13)
           .help("How many packs hang on it at the same time. Blank: 1.");
-  final Column leadLength;
-  final Column leadSize =
-      Column.input("Lead size")
-          .oneOf(
-              "18 AWG", "16 AWG", "14 AWG", "12 AWG", "10 AWG", "6 AWG", "1.5 mm²", "2.5 mm²",
-              "4 mm²", "6 mm²", "10 mm²")
-          .orOther()
-          .wide(16)
-          .help("Printed on the lead between pack and device. Blank: no lead to speak of.");
   final Column swapAt =
       Column.input("Swap at")
           .share(0, 0.9)
@@ -79,19 +62,7 @@ final class Positions {
           .oneOf("yes")
           .wide(13)
           .help("yes: it stays on over lunch and the move of Job. Blank: it is switched off.");
-  final Column touchSafe =
-      Column.input("Touch-safe")
-          .oneOf("yes")
-          .wide(13)
-          .help("Over the touch limit on Job: yes, when no bare part can be touched.");
-
   final Column watts = Column.result("Power, at the most").unit("W").as(Format.WHOLE).wide(14);
-  final Column feed = Column.result("Feed").unit("V class").as(Format.WHOLE).wide(13);
-  final Column full = Column.result("Full packs").unit("V").as(Format.ONE).wide(13);
-  final Column there = Column.result("Volts at the device").unit("V").as(Format.ONE).wide(14);
-  final Column amps = Column.result("Current").unit("A").as(Format.ONE).wide(16);
-  final Column atCutOff = Column.result("At cut-off").unit("A").as(Format.ONE).wide(13);
-  final Column limit = Column.result("Packs may give").unit("A").as(Format.ONE).wide(14);
   final Column hours = Column.result("One set lasts").unit("h").as(Format.ONE).wide(13);
   final Column startsAbove =
       Column.result("Won't start below").as(Format.SHARE).mayBeBlank().wide(14);
@@ -99,13 +70,8 @@ final class Positions {
   final Column swaps = Column.result("Swaps").as(Format.COUNT).mayBeBlank().wide(11);
   final Column mass = Column.result("Mass").as(Format.ONE).mayBeBlank().wide(13);
 
-  final Column highest = Column.working("Highest output").as(Format.COUNT);
   final Column series = Column.working("In series").as(Format.COUNT);
   final Column parallel = Column.working("Side by side").as(Format.COUNT);
-  final Column groups = Column.working("Halves side by side").as(Format.ONE).unit("of 1");
-  final Column cells = Column.working("Cells seen").as(Format.ONE).unit("of 1");
-  final Column resistance = Column.working("Resistance").unit("mΩ").as(Format.ONE);
-  final Column lead = Column.working("Lead").unit("mΩ").as(Format.ONE);
   final Column cutOff = Column.working("Lowest volts").unit("V").as(Format.ONE);
   final Column first = Column.working("First on").unit("h").as(Format.TWO);
   final Column last = Column.working("Last off").unit("h").as(Format.TWO);
@@ -118,20 +84,9 @@ final class Positions {
   Positions(DayJob day, Kit kit) {
     this.day = day;
     this.kit = kit;
-    pack =
-        Column.input("Pack").oneOf(kit.pack).needed().wide(18).help("The kind of pack, from Kit.");
-    leadLength =
-        Column.input("Lead")
-            .unit(day.job.lengths())
-            .number(Format.ONE, 0, 1000)
-            .wide(12)
-            .help("From the pack to the device, one way. Blank: the pack sits on the device.");
+    feed = new PackFeed(day.job, kit, "device");
     mostMass.unit(day.job.masses());
     mass.unit(day.job.masses());
-  }
-
-  private Formula ofPack(Column column) {
-    return column.where(kit.pack, pack);
   }
 
   void declare(Devices devices, OnHand onHand, Day plan) {
@@ -140,48 +95,39 @@ final class Positions {
         position,
         department,
         quantity,
-        plate,
-        pack,
+        feed.plate,
+        feed.pack,
         joined,
         atOnce,
-        leadLength,
-        leadSize,
+        feed.leadLength,
+        feed.leadSize,
         swapAt,
         mostMass,
         staysOn,
-        touchSafe,
+        feed.touchSafe,
         watts,
-        feed,
-        full,
-        there,
-        amps,
-        atCutOff,
-        limit,
+        feed.feed,
+        feed.full,
+        feed.there,
+        feed.amps,
+        feed.atCutOff,
+        feed.limit,
         hours,
         startsAbove,
         onFor,
         swaps,
         mass,
-        highest,
         series,
         parallel,
-        groups,
-        cells,
-        resistance,
-        lead,
         cutOff,
         first,
         last);
+    table.columns(feed.working());
     table.checks(checks(onHand));
   }
 
   private void works(Devices devices, Day plan) {
     Formula here = devices.position.all();
-    Formula chemistry = calc("{}&\"\"", ofPack(kit.chemistry));
-    Formula health = calc("IF({}=\"\";1;{})", ofPack(kit.health), ofPack(kit.health));
-    Formula metres = day.job.metres(or(leadLength, 0));
-    Formula warm = day.job.conductorCelsius();
-    Formula noLead = calc("OR({}=\"\";{}=0)", optional(leadSize), or(leadLength, 0));
     watts
         .by(
             calc(
@@ -200,89 +146,15 @@ final class Positions {
             or(joined, "one"),
             or(joined, "one"),
             or(atOnce, 1)));
-    feed.by(
-        call(
-            BankFunctions.VOLTS,
-            call(
-                PackFunctions.FEED,
-                calc("{}&\"\"", ofPack(kit.outputs)),
-                calc("{}/{}", plate, series)),
-            series));
-    highest.by(ofPack(kit.highest));
-    groups.by(calc("MAX(1;{}*{}/{})", highest, series, plate));
-    cells.by(calc("{}/{}", ofPack(kit.cells), groups));
-    full.by(
-        calc("IF({}=\"\";\"\";{})", feed, call(BankFunctions.FULLVOLTS, cells, series, chemistry)));
-    there.by(
-        calc(
-            "IF({};{};{})",
-            noLead,
-            feed,
-            call(
-                CableFunctions.ENDVOLTS,
-                or(leadSize, "1.5 mm²"),
-                metres,
-                watts,
-                feed,
-                "DC",
-                1,
-                warm)));
     cutOff.by(calc("MAX(1;MAXIFS({};{};{}))", devices.lowest.all(), here, position));
-    amps.by(call(LoadFunctions.AMPS, watts, there, "DC"));
-    atCutOff.by(
-        call(LoadFunctions.AMPS, watts, calc("IF({}=1;{};{})", cutOff, there, cutOff), "DC"));
-    limit.by(
-        call(
-            BankFunctions.MAXAMPS,
-            ofPack(kit.maxAmps),
-            calc("IF({}=\"parallel\";{};1)", or(joined, "one"), parallel)));
-    lead.by(
-        calc(
-            "IF({};0;1000*{})",
-            noLead,
-            call(CableFunctions.DROP, or(leadSize, "1.5 mm²"), metres, 1, "DC", 1, warm)));
-    resistance.by(
-        call(
-            BankFunctions.MILLIOHMS,
-            calc("{}/{}/{}", ofPack(kit.milliohms), groups, groups),
-            series,
-            parallel));
-    hours.by(
-        calc(
-            "IF({}=\"\";\"\";MIN({};{}))",
-            feed,
-            call(
-                PackFunctions.LASTS,
-                calc("{}*{}", cells, series),
-                call(BankFunctions.AMPHOURS, calc("{}*{}", ofPack(kit.ampHours), groups), parallel),
-                resistance,
-                watts,
-                cutOff,
-                chemistry,
-                1,
-                health,
-                day.coldest,
-                lead,
-                or(swapAt, 0)),
-            call(
-                PackFunctions.RUNTIME,
-                calc("{}*{}*{}", ofPack(kit.wattHours), series, parallel),
-                watts,
-                1,
-                health,
-                day.coldest,
-                or(swapAt, 0),
-                chemistry)));
-    startsAbove.by(
-        call(
-            PackFunctions.STARTS,
-            calc("{}*{}", cells, series),
-            resistance,
-            watts,
-            cutOff,
-            chemistry,
-            day.coldest,
-            lead));
+    feed.works(
+        watts,
+        calc("IF({}=1;{};{})", cutOff, feed.there, cutOff),
+        series,
+        parallel,
+        calc("IF({}=\"parallel\";{};1)", or(joined, "one"), parallel));
+    hours.by(feed.hours(cutOff, day.coldest, or(swapAt, 0)));
+    startsAbove.by(feed.startsAbove(cutOff, day.coldest));
     first.by(calc("MINIFS({};{};{})", devices.onFrom.all(), here, position));
     last.by(calc("MAXIFS({};{};{})", devices.onTo.all(), here, position));
     onFor.by(plan.hoursOf(position));
@@ -290,61 +162,43 @@ final class Positions {
     mass.by(
         calc(
             "IF(N({})=0;\"\";{}*{}*{})",
-            ofPack(kit.packMass),
-            ofPack(kit.packMass),
+            feed.ofPack(kit.packMass),
+            feed.ofPack(kit.packMass),
             series,
             parallel));
   }
 
   private Check[] checks(OnHand onHand) {
-    return new Check[] {
-      Check.stop(
-          calc("COUNTIF({};{})>1", position.all(), position),
-          say("{} stands here twice: give each its own name.", position)),
-      Check.stop(
-          calc("AND({}=\"one\";{}>1)", or(joined, "one"), or(atOnce, 1)),
-          Formula.of("Several packs at once: say in Joined how they hang together.")),
-      Check.look(
-          calc("{}=\"\"", or(watts, "")),
-          Formula.of("Nothing on Devices draws power from it yet.")),
-      Check.stop(
-          calc("AND({}>{};{}<>\"yes\")", full, day.job.touchLimit, or(touchSafe, "")),
-          say(
-              "{} V DC is over the touch limit of {} V: nothing bare, then write yes at Touch-safe.",
-              full,
-              day.job.touchLimit)),
-      Check.stop(
-          calc("{}>{}", atCutOff, limit),
-          say(
-              "{} A when nearly empty, the packs may give {} A: a bigger pack, or less on it.",
-              atCutOff,
-              limit)),
-      Check.stop(
-          calc(
-              "IF(OR({}=\"\";{}=0);FALSE();{}>{})",
-              optional(leadSize),
-              or(leadLength, 0),
-              atCutOff,
-              call(CableFunctions.AMPACITY, or(leadSize, "1.5 mm²"))),
-          say("{} A when nearly empty are too many for a lead of {}.", atCutOff, leadSize)),
-      Check.look(
-          calc("(N({})=0)+({}=\"\")=1", or(leadLength, 0), optional(leadSize)),
-          Formula.of("Fill in both lead and lead size, or neither.")),
-      Check.look(
-          calc("{}>{}", mass, mostMass),
-          say("{} of packs, {} at most: a lighter pack, or off the shoulder.", mass, mostMass)),
-      Check.look(
-          calc("AND(N({})>0;N({})=0)", or(mostMass, 0), ofPack(kit.packMass)),
-          say("Fill in on Kit what {} weighs.", pack)),
-      Check.look(
-          calc("{}<={}", startsBelow(), or(startsAbove, 0)),
-          say(
-              "Below {} of charge it does not start again: swap earlier, at Swap at.",
-              startsAbove)),
-      Check.stop(
-          calc("COUNTIF({};{})=0", onHand.kind.all(), pack),
-          say("On hand has no {}: add it there.", pack))
-    };
+    List<Check> checks = new ArrayList<>();
+    Collections.addAll(
+        checks,
+        Check.stop(
+            calc("COUNTIF({};{})>1", position.all(), position),
+            say("{} stands here twice: give each its own name.", position)),
+        Check.stop(
+            calc("AND({}=\"one\";{}>1)", or(joined, "one"), or(atOnce, 1)),
+            Formula.of("Several packs at once: say in Joined how they hang together.")),
+        Check.look(
+            calc("{}=\"\"", or(watts, "")),
+            Formula.of("Nothing on Devices draws power from it yet.")));
+    Collections.addAll(checks, feed.checks("a bigger pack, or less on it"));
+    Collections.addAll(
+        checks,
+        Check.look(
+            calc("{}>{}", mass, mostMass),
+            say("{} of packs, {} at most: a lighter pack, or off the shoulder.", mass, mostMass)),
+        Check.look(
+            calc("AND(N({})>0;N({})=0)", or(mostMass, 0), feed.ofPack(kit.packMass)),
+            say("Fill in on Kit what {} weighs.", feed.pack)),
+        Check.look(
+            calc("{}<={}", startsBelow(), or(startsAbove, 0)),
+            say(
+                "Below {} of charge it does not start again: swap earlier, at Swap at.",
+                startsAbove)),
+        Check.stop(
+            calc("COUNTIF({};{})=0", onHand.kind.all(), feed.pack),
+            say("On hand has no {}: add it there.", feed.pack)));
+    return checks.toArray(new Check[0]);
   }
 
   /** The charge at which it is swapped; without one nobody restarts an empty pack. */

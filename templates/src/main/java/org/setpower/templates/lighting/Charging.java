@@ -125,7 +125,7 @@ final class Charging {
             "IF({}=\"\";SUMIFS({};{};{};{};{});{})",
             or(pieces, ""),
             packs.packs.all(),
-            packs.pack.all(),
+            packs.feed.pack.all(),
             pack,
             packs.day.all(),
             day,

@@ -102,11 +102,11 @@ public final class LightingPlan implements Workbook {
     Excerpt ofPacks =
         Excerpt.of(packs.table)
             .column(packs.item, 60)
-            .column(packs.pack, 15)
-            .column(packs.feed, 15)
-            .column(packs.full, 15)
-            .column(packs.amps, 15)
-            .column(packs.atCutOff, 15)
+            .column(packs.feed.pack, 15)
+            .column(packs.feed.feed, 15)
+            .column(packs.feed.full, 15)
+            .column(packs.feed.amps, 15)
+            .column(packs.feed.atCutOff, 15)
             .column(packs.hours, 15)
             .column(packs.packs, 15)
             .column(packs.table.status(), 15);
@@ -199,7 +199,7 @@ public final class LightingPlan implements Workbook {
               "INDEX({};{})&\" on \"&INDEX({};{})",
               packs.item.all(),
               shortest,
-              packs.pack.all(),
+              packs.feed.pack.all(),
               shortest)),
       Figure.of(
           "Packs to charge (pieces)",
@@ -270,8 +270,7 @@ public final class LightingPlan implements Workbook {
                 "Left out",
                 "Heat lost in a cable is not added to the watts of the cable before it.",
                 "Inrush, harmonics in the neutral, earth-leakage currents and lightning.",
-                "Box cards and the order list are not in this version of"
-                    + " the sheet."),
+                "Box cards and the order list are not in this version of" + " the sheet."),
             Lines.notes(
                 "Where the figures come from",
                 "Cable resistance and ratings, drop limits, breakers: see the function pages of the"
