@@ -14,10 +14,11 @@ import org.setpower.sheet.FunctionSpec;
  * What every generated method does: read the arguments, ask the catalogue, write the answer. Has no
  * state; Calc may create it more than once and calls it from a new thread each time.
  */
-abstract class AddIn extends WeakBase implements XServiceInfo {
+public abstract class AddIn extends WeakBase implements XServiceInfo {
   private static final String SERVICE = "org.setpower.Functions";
 
-  static String[] services() {
+  /** The services this class answers for. */
+  public static String[] services() {
     return new String[] {SERVICE};
   }
 

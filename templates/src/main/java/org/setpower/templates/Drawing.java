@@ -167,9 +167,9 @@ public final class Drawing {
     write(tab, 0, 1, tab.lead(), styles.of(Style.LEAD));
     if (template.tabs().indexOf(tab) == 0) {
       String missing =
-          "=IF(ISERROR(SHEET.VERSION());\"The Set Power Sheets extension is missing here, so the"
-              + " results are blank or wrong. Install it, or ask the sender for the values-only"
-              + " copy (menu Set Power).\";\"\")";
+          "=IF(ISERROR(SHEET.VERSION());\"The Set Power Sheets extension is missing here, or Java"
+              + " is, so the results are blank or wrong. Install it, or ask the sender for the"
+              + " values-only copy (menu Set Power).\";\"\")";
       write(tab, 0, 2, missing, styles.of(Style.MISSING));
       Uno.set(range(tab, 0, 2, 1, 1), "IsTextWrapped", false);
     } else {
