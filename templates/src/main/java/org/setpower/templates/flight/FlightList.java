@@ -50,6 +50,7 @@ public final class FlightList implements Workbook {
                 freight.tab(),
                 otherDays.tab(),
                 result(),
+                counter(),
                 cards(),
                 notes());
   }
@@ -61,15 +62,6 @@ public final class FlightList implements Workbook {
 
   private Tab result() {
     Table[] tables = {flights.table, packs.table, carry.table, freight.table};
-    Excerpt ofFlights =
-        Excerpt.of(flights.table)
-            .column(flights.date, 45)
-            .column(flights.from, 15)
-            .column(flights.to, 15)
-            .column(flights.airline, 30)
-            .column(flights.over, 15)
-            .column(flights.reference, 30)
-            .column(flights.answered, 30);
     Excerpt ofPacks =
         Excerpt.of(packs.table)
             .column(packs.kind, 30)
@@ -81,7 +73,6 @@ public final class FlightList implements Workbook {
             .column(packs.verdict, 45)
             .column(packs.most, 15)
             .column(packs.table.status(), 15);
-    Excerpt rules = Excerpt.of(packs.table).column(packs.kind, 30).column(packs.rule, 150);
     Excerpt wondered =
         Excerpt.of(otherDays.table)
             .column(otherDays.pack, 30)
@@ -91,7 +82,9 @@ public final class FlightList implements Workbook {
             .column(otherDays.verdict, 45)
             .column(otherDays.most, 15)
             .column(otherDays.table.status(), 15);
-    return Tab.of("Result", "To show at the counter. Nothing to fill here.")
+    return Tab.of(
+            "Result",
+            "For whoever packs: what goes how, and what needs a look. Counter is the page to show.")
         .grid(12, 15)
         .portrait()
         .result()
@@ -107,9 +100,47 @@ public final class FlightList implements Workbook {
                 ofPacks.shown(packs.cargo),
                 ofPacks.shown(packs.road)))
         .newPage(Findings.of("What needs a look", FINDINGS, tables))
-        .with(cautions(), ofFlights.rows("The flights and the airlines' answers", 4).tall(2))
-        .newPage(rules.rows("The rule for each, on the day of the last flight", 7).tall(5))
-        .with(wondered.rows("Other days", 8));
+        .with(cautions(), wondered.rows("Other days", 8));
+  }
+
+  private Tab counter() {
+    Excerpt taken =
+        Excerpt.of(packs.table)
+            .column(packs.kind, 75)
+            .column(packs.energy, 30)
+            .column(packs.taken, 30)
+            .column(packs.most, 30)
+            .column(packs.verdict, 75);
+    Excerpt answers =
+        Excerpt.of(flights.table)
+            .column(flights.date, 45)
+            .column(flights.from, 15)
+            .column(flights.to, 15)
+            .column(flights.airline, 45)
+            .column(flights.over, 30)
+            .column(flights.reference, 60)
+            .column(flights.answered, 30);
+    Excerpt rules = Excerpt.of(packs.table).column(packs.kind, 45).column(packs.rule, 195);
+    return Tab.of(
+            "Counter",
+            "Spare packs for our own work, in the cabin, terminals covered one by one. Bring the"
+                + " airlines' answers printed.")
+        .titled("Packs in our hand luggage")
+        .grid(16, 15)
+        .onePage()
+        .with(
+            taken.rows("The packs", 7),
+            answers.rows("The flights and the airlines' answers", 4).tall(2),
+            rules.rows("The rule for each, on the day of the last flight", 7).tall(4),
+            Lines.notes(
+                "",
+                calc(
+                    "\"Travellers: \"&{}&\". Packs by hand: \"&SUM({})&\", over 100 Wh: \"&SUMIFS({};{};\"over 100"
+                        + " Wh\")&\". The other packs go by road or as declared cargo.\"",
+                    trip.travellers,
+                    packs.taken.all(),
+                    packs.taken.all(),
+                    packs.sort.all())));
   }
 
   private Figure[] headlines(Table... tables) {
@@ -225,7 +256,7 @@ public final class FlightList implements Workbook {
                 calc(
                     "IF({}=\"\";\"\";\"Spare packs for our own camera work, in the cabin, terminals"
                         + " covered one by one.\"&IF({}>0;\" Over 100 Wh: the airlines agreed in"
-                        + " writing, see Result.\";\"\"))",
+                        + " writing, see Counter.\";\"\"))",
                     traveller,
                     or(over, 0)))
             .mayBeBlank()
@@ -278,7 +309,7 @@ public final class FlightList implements Workbook {
                     flights.until.all(),
                     flights.until.all()),
                 "ICAO Technical Instructions and the IATA regulations after them; 49 CFR 175.10 and"
-                    + " 173.185: document, edition and date stand in the rule on Result and at FLIGHT"
+                    + " 173.185: document, edition and date stand in the rule on Counter and at FLIGHT"
                     + " in the handbook.",
                 "Whether a power bank over 100 Wh may fly since 27 March 2026 is not confirmed: the sheet"
                     + " says ask the airline."));

@@ -2,6 +2,7 @@ package org.setpower.templates.quote;
 
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.call;
+import static org.setpower.templates.Formula.or;
 
 import org.setpower.sheet.FlightFunctions;
 import org.setpower.templates.Column;
@@ -45,6 +46,25 @@ final class OrderPacks {
         Column.result("By air, as a spare", call(FlightFunctions.CLASS, each))
             .mayBeBlank()
             .wide(42);
+    Column gear = of("Goes with", stock.goesWith, stock, pack).wide(36);
+    Column gearCount =
+        Column.result(
+                "Of it on Quote",
+                calc("SUMIFS({};{};{})", quote.quantity.all(), quote.item.all(), gear))
+            .as(Format.COUNT)
+            .mayBeBlank()
+            .wide(20);
+    Column spares =
+        Column.result(
+                "Spares to offer",
+                calc(
+                    "IF({}=0;\"\";ROUNDUP(ROUND({}*{};6);0))",
+                    or(hire.sparePacks, 0),
+                    count,
+                    or(hire.sparePacks, 0)))
+            .as(Format.COUNT)
+            .mayBeBlank()
+            .wide(20);
     Column mass =
         Column.result("Mass of all", calc("{}*{}", stock.mass.where(stock.item, pack), count))
             .unit(hire.job.masses())
@@ -61,7 +81,9 @@ final class OrderPacks {
                 of("Outputs", stock.outputs, stock, pack).unit("V class").wide(24),
                 flight,
                 mass,
-                of("Goes with", stock.goesWith, stock, pack).wide(36),
+                gear,
+                gearCount,
+                spares,
                 number);
     pieces = Field.result("Packs", calc("SUM({})", count.all())).as(Format.COUNT);
     energy =
