@@ -24,7 +24,10 @@
  *       cautions}, {@code Grid} (a native matrix on a working tab).
  *   <li>Put the blocks on tabs: {@code Tab.of("Runs", "What it is for; what to fill
  *       first.").with(…)}; the first one {@code first()}, the result page {@code grid(12,
- *       15).portrait().result()}.
+ *       15).portrait().result()}, or {@code onePage()} where it must not run on.
+ *   <li>What several files have in common is declared once: {@code Job} and its days, {@code Kit},
+ *       {@code PackFeed} (what hangs on packs), {@code Leads}, {@code FromPlan} (the rows that a
+ *       plan hands to a budget).
  * </ol>
  *
  * <p>What stays out: formulas of physics, law or money. A sheet adds, looks up and compares; for

@@ -21,7 +21,7 @@ import org.setpower.templates.Workbook;
 /** Template 3: the power budget of a line producer. */
 public final class PowerBudget implements Workbook {
   private static final String SCENARIO = "/org/setpower/templates/scenario/budget-";
-  private static final int FINDINGS = 6;
+  private static final int FINDINGS = 5;
 
   private final Terms terms = new Terms();
   private final PlanFigures plan = new PlanFigures();
@@ -94,6 +94,12 @@ public final class PowerBudget implements Workbook {
                 .column(ways.massOfAll, 40)
                 .column(ways.co2, 60)
                 .rows("Ways to power the same days", Ways.ROOM),
+            Excerpt.of(whatIf.table)
+                .column(whatIf.change, 100)
+                .column(whatIf.more, 40)
+                .column(whatIf.then, 40)
+                .column(whatIf.left, 60)
+                .rows("What if, each beside the plan", 4),
             Findings.of("What needs a look", FINDINGS, tables),
             Lines.notes("Adds up", addsUp()));
   }

@@ -52,7 +52,7 @@ final class WhatIf {
                     or(other, 0),
                     change)));
     then = terms.money("Lines then", terms.rounded(calc("{}+{}", sums.lines, more)));
-    left = terms.money("Contingency left", terms.rounded(calc("{}-{}", sums.contingency, more)));
+    left = terms.money("Contingency left", terms.rounded(calc("{}-{}", sums.left, more)));
     table
         .columns(change, hireDay, days, litres, dearer, crew, operator, other, more, then, left)
         .checks(
@@ -64,7 +64,7 @@ final class WhatIf {
             terms.unpriced(operator, terms.operatorPrice),
             Check.look(
                 calc("{}<0", left),
-                say("{} more than the contingency of {} holds.", more, sums.contingency)));
+                say("{} more, and {} of the contingency are left.", more, sums.left)));
   }
 
   private static Column number(String heading, String unit, String help) {
