@@ -139,7 +139,8 @@ public final class PowerBudget implements Workbook {
           "All lines",
           sums.lines,
           calc(
-              "IF({}=\"a cost\";\"with tax, a cost\";\"without tax: \"&{})",
+              "IF({}=\"\";\"No line has a price yet.\";IF({}=\"a cost\";\"with tax, a cost\";\"without tax of \"&{}))",
+              sums.lines,
               terms.taxIs,
               words(sums.tax))),
       money("Ordered", sums.ordered, "Without tax."),
@@ -147,14 +148,17 @@ public final class PowerBudget implements Workbook {
       money(
           "Contingency left",
           sums.left,
-          calc("\"of \"&{}&\" that was kept\"", words(sums.contingency))),
+          calc(
+              "IF({}=\"\";\"\";\"of \"&{}&\" that was kept\")",
+              sums.left,
+              words(sums.contingency))),
       money("Still to come", sums.toCome, "As ordered, else as planned."),
       money(
           "Most out at a time",
           cash.most,
           calc(
               "IF({}=\"\";\"Fill in the dates on Job.\";\"in the week from \"&TEXT({};\"d mmm\"))",
-              shown(cash.most),
+              cash.most,
               cash.mostIn)),
       Figure.of(
           "Cheapest way (money)",
