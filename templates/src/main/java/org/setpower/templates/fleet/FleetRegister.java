@@ -156,8 +156,8 @@ public final class FleetRegister implements Workbook {
         "Swollen, dropped or wet is set aside whatever the figures say: outdoors or in a fireproof"
             + " place, away from people and other packs. It neither flies nor ships as a good pack.",
         "A good health figure is no proof that a pack is sound: it says what it gave once, on a bench.",
-        "Cycles left are at most: a straight line from new through today. Cells bend down at the end"
-            + " of their life; test again every 50 cycles.",
+        "Cycles left: what the poorest of six measured cells had left, and four tenths less. Other"
+            + " cells may have fewer; test again every 50 cycles.",
         "LFP cells show their spread only when full or nearly empty.");
   }
 
