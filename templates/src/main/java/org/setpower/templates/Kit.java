@@ -59,31 +59,16 @@ public final class Kit {
           .number(Format.WHOLE, 0, 500_000)
           .wide(18)
           .help("Motors and heaters draw more for a moment when they start. Blank: no more.");
-  public final Column mass =
-      Column.input("Mass").number(Format.ONE, 0, 100_000).wide(16).help(PLATE + ", or the scales.");
+  public final Column mass = massOfItem();
   public final Column pieces =
       Column.input("Pieces")
           .number(Format.COUNT, 0, 9999)
           .wide(15)
           .help("How many we have, ours and hired. Blank: not counted.");
-  public final Column goesWith =
-      Column.input("Goes with")
-          .wide(36)
-          .help("Charger, plate, lead, stand: what must not be forgotten.");
-  public final Column dayRate =
-      Column.input("Day rate")
-          .unit("money")
-          .number(Format.MONEY, 0, 1_000_000)
-          .wide(19)
-          .help("Rental list, for one piece and one day, before discount.");
-  public final Column value =
-      Column.input("Replacement value")
-          .unit("money")
-          .number(Format.MONEY, 0, 100_000_000)
-          .wide(22)
-          .help("What a new one costs: for the insurer.");
-  public final Column origin =
-      Column.input("Origin").wide(20).help("Country it was made in, for the carnet.");
+  public final Column goesWith = thatGoesWithIt();
+  public final Column dayRate = rateOfDay().unit("money").wide(19);
+  public final Column value = replacementValue().unit("money").wide(22);
+  public final Column origin = countryOfOrigin();
 
   public final Table devices =
       Table.of("Devices", 80)
@@ -245,6 +230,44 @@ public final class Kit {
   public Formula healthOf(Column ofRow) {
     Formula tested = health.where(pack, ofRow);
     return calc("IF({}=\"\";1;{})", tested, tested);
+  }
+
+  // what a drawer of any file asks of a thing
+
+  /** The mass of one. */
+  public static Column massOfItem() {
+    return Column.input("Mass")
+        .number(Format.ONE, 0, 100_000)
+        .wide(16)
+        .help(PLATE + ", or the scales.");
+  }
+
+  /** What must go out with it. */
+  public static Column thatGoesWithIt() {
+    return Column.input("Goes with")
+        .wide(36)
+        .help("Charger, plate, lead, stand: what must not be forgotten.");
+  }
+
+  /** What one costs a day. */
+  public static Column rateOfDay() {
+    return Column.input("Day rate")
+        .number(Format.MONEY, 0, 1_000_000)
+        .wide(20)
+        .help("Rental list, for one piece and one day, before discount.");
+  }
+
+  /** What a new one costs. */
+  public static Column replacementValue() {
+    return Column.input("Replacement value")
+        .number(Format.MONEY, 0, 100_000_000)
+        .wide(26)
+        .help("What a new one costs: for the insurer.");
+  }
+
+  /** Where it was made. */
+  public static Column countryOfOrigin() {
+    return Column.input("Origin").wide(20).help("Country it was made in, for the carnet.");
   }
 
   /** The drawer's tab, with generic rows to begin with. */

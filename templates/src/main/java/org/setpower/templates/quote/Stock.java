@@ -7,40 +7,26 @@ import static org.setpower.templates.Formula.say;
 import org.setpower.templates.Check;
 import org.setpower.templates.Column;
 import org.setpower.templates.Format;
+import org.setpower.templates.Kit;
 import org.setpower.templates.Tab;
 import org.setpower.templates.Table;
 
 /** The drawer of the rental desk: what it hires out, at what price, and how many it has. */
 final class Stock {
-  private static final String PLATE = "Type plate or manual";
-
   final Column item =
       Column.input("Item").needed().wide(52).help("As it stands on the shelf and on the quote.");
   final Column department =
       Column.input("Department").wide(24).help("Who works with it: electric, camera, sound.");
-  final Column mass =
-      Column.input("Mass").number(Format.ONE, 0, 100_000).wide(16).help(PLATE + ", or the scales.");
+  final Column mass = Kit.massOfItem();
   final Column pieces =
       Column.input("Pieces")
           .number(Format.COUNT, 0, 9999)
           .wide(16)
           .help("How many are on the shelf. Blank: not counted.");
-  final Column goesWith =
-      Column.input("Goes with")
-          .wide(36)
-          .help("Charger, plate, lead, stand: what must not be forgotten.");
-  final Column dayRate =
-      Column.input("Day rate")
-          .number(Format.MONEY, 0, 1_000_000)
-          .wide(20)
-          .help("Rental list, for one piece and one day, before discount.");
-  final Column value =
-      Column.input("Replacement value")
-          .number(Format.MONEY, 0, 100_000_000)
-          .wide(26)
-          .help("What a new one costs: for the insurer.");
-  final Column origin =
-      Column.input("Origin").wide(20).help("Country it was made in, for the carnet.");
+  final Column goesWith = Kit.thatGoesWithIt();
+  final Column dayRate = Kit.rateOfDay();
+  final Column value = Kit.replacementValue();
+  final Column origin = Kit.countryOfOrigin();
   final Column least =
       Column.input("Least hire")
           .unit("days")
