@@ -23,7 +23,7 @@ public final class Findings {
     Column reason =
         Column.result("Why, and what to do", choose(code, all, t -> found(code, t, t.reason())));
     return Table.of(title, room)
-        .columns(word.wide(15), place.wide(15), row.wide(45), reason.wide(105), number, code)
+        .columns(word.wide(15), place.wide(30), row.wide(45), reason.wide(90), number, code)
         .listing(word)
         .tall(2);
   }

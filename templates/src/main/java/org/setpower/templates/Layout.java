@@ -295,7 +295,8 @@ public final class Layout {
         .map(Figures.class::cast)
         .forEach(
             b ->
-                b.figures()
+                b.figures().stream()
+                    .filter(f -> !f.label().isEmpty())
                     .forEach(
                         f -> {
                           Spot spot = spot(b, f);

@@ -4,7 +4,10 @@ import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.or;
 import static org.setpower.templates.Formula.say;
 
+import java.util.EnumMap;
+import java.util.Map;
 import org.setpower.templates.BarChart;
+import org.setpower.templates.Column;
 import org.setpower.templates.Excerpt;
 import org.setpower.templates.Figure;
 import org.setpower.templates.Figures;
@@ -12,6 +15,7 @@ import org.setpower.templates.Filling;
 import org.setpower.templates.Findings;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
+import org.setpower.templates.FromPlan;
 import org.setpower.templates.Kit;
 import org.setpower.templates.Leads;
 import org.setpower.templates.Lines;
@@ -22,6 +26,9 @@ import org.setpower.templates.Workbook;
 
 /** Template 1: the lighting power plan of a gaffer and a best boy. */
 public final class LightingPlan implements Workbook {
+  /** Rows of the list of what needs a look. */
+  private static final int FINDINGS = 14;
+
   private final PlanJob plan = new PlanJob();
   private final Kit kit = new Kit(plan.job);
   private final Supply supply = new Supply();
@@ -31,6 +38,8 @@ public final class LightingPlan implements Workbook {
   private final Generator generator = new Generator(plan, supply, loads, runs, legs);
   private final Packs packs = new Packs(plan, kit);
   private final Charging charging = new Charging(plan, kit, packs);
+  private final BoxCards cards = new BoxCards(supply, loads);
+  private final ToOrder order = new ToOrder(plan, kit, supply, loads, runs, packs, generator);
   private final Leads leads = new Leads(plan.job, plan.houseLimit);
   private final Template template;
 
@@ -38,10 +47,10 @@ public final class LightingPlan implements Workbook {
   public LightingPlan() {
     supply.declare(plan, kit, loads, runs);
     runs.declare(loads);
-    loads.declare(charging);
+    loads.declare(charging, generator.terms.reckoned, generator.running);
     charging.declare(loads);
     template =
-        Template.of("lighting-power-plan", "Lighting power plan", 1)
+        Template.of("lighting-power-plan", "Lighting power plan", 2)
             .stamped(plan.job.stamp())
             .with(
                 plan.tab(),
@@ -53,12 +62,16 @@ public final class LightingPlan implements Workbook {
                 packs.tab(),
                 charging.tab(),
                 leads.tab("Leads"),
+                cards.tab(),
+                order.tab(),
+                order.quoteTab(),
                 result(),
                 kit.tab().with(plan.standards.table),
                 notes(),
                 Tab.working("Working")
                     .with(loads.onLeg[0], loads.onLeg[1], loads.onLeg[2], loads.onRun)
-                    .with(generator.working()));
+                    .with(generator.working())
+                    .with(order.working()));
   }
 
   @Override
@@ -110,6 +123,40 @@ public final class LightingPlan implements Workbook {
             .column(packs.hours, 15)
             .column(packs.packs, 15)
             .column(packs.table.status(), 15);
+    Excerpt ofLegs =
+        Excerpt.of(legs.table)
+            .column(legs.source, 45)
+            .column(legs.day, 30)
+            .column(legs.at, 15)
+            .column(legs.amps[0], 15)
+            .column(legs.amps[1], 15)
+            .column(legs.amps[2], 15)
+            .column(legs.neutral, 15)
+            .column(legs.unbalance, 15)
+            .column(legs.table.status(), 15);
+    Excerpt ofCharging =
+        Excerpt.of(charging.table)
+            .column(charging.charger, 45)
+            .column(charging.day, 30)
+            .column(charging.pack, 15)
+            .column(charging.count, 15)
+            .column(charging.hours, 15)
+            .column(charging.free, 15)
+            .column(charging.needed, 15)
+            .column(charging.ready, 15)
+            .column(charging.table.status(), 15);
+    Excerpt ofSet =
+        Excerpt.of(generator.days)
+            .column(generator.day, 30)
+            .column(generator.date, 30)
+            .column(generator.from, 15)
+            .column(generator.to, 15)
+            .column(generator.hours, 15)
+            .column(generator.busiest, 15)
+            .column(generator.share, 15)
+            .column(generator.low, 15)
+            .column(generator.fuel, 15)
+            .column(generator.days.status(), 15);
     Excerpt ofVolts =
         Excerpt.of(leads.atOtherVolts)
             .column(leads.rowVolts, 30)
@@ -144,11 +191,19 @@ public final class LightingPlan implements Workbook {
                 ofSupply.shown(supply.name),
                 ofSupply.shown(supply.used),
                 ofSupply.shown(supply.may)),
-            Findings.of("What needs a look", 9, tables))
-        .newPage(cautions())
-        .with(supplies, ofRuns.rows("Runs", 14))
+            generator.chart())
+        .newPage(Findings.of("What needs a look", FINDINGS, tables))
+        .with(cautions())
+        .newPage(supplies)
+        .with(ofLegs.rows("Legs at their busiest", 5), ofRuns.rows("Runs", 14))
         .newPage(ofPacks.rows("Packs", 14))
+        .with(ofCharging.rows("Charging", 5), ofSet.rows("Days of the generator", 6))
+        .newPage(forBudget())
         .with(
+            Lines.notes(
+                "",
+                "To take it over: copy the figures of A day and Days, and paste them as values on the"
+                    + " tab From the plan of the power budget. Its rows are the same."),
             ofVolts.rows("The lead of tab Leads at other volts", 3),
             ofSizes.rows("The lead of tab Leads over other sizes", 10));
   }
@@ -161,12 +216,8 @@ public final class LightingPlan implements Workbook {
     Formula hours = packs.hours.all();
     Formula shortest = calc("MATCH(MIN({});{};0)", hours, hours);
     return new Figure[] {
-      Figure.of(
-          "To stop for (rows)",
-          Format.COUNT,
-          count("stop", tables),
-          "Nobody goes on before these."),
-      Figure.of("To look at (rows)", Format.COUNT, count("look", tables), "Somebody must decide."),
+      Findings.stops(tables),
+      Findings.looks(FINDINGS, tables),
       Figure.of(
           "Busiest supply (%)",
           Format.SHARE,
@@ -214,18 +265,151 @@ public final class LightingPlan implements Workbook {
               or(plan.shown, 0)),
           calc(
               "IF({}=\"\";\"on the day that takes most\";\"on the day shown\")",
-              or(plan.shown, "")))
+              or(plan.shown, ""))),
+      generatorSize(),
+      fuel(),
+      delivery(),
+      neutral(),
+      charged(),
+      Figure.of(
+          "Short of (kinds)",
+          Format.COUNT,
+          calc("IF(COUNT({})=0;\"–\";COUNT({}))", order.needed.all(), order.shortNumber.all()),
+          "To order: cable, boxes, adaptors, lights, packs.")
     };
   }
 
-  private static Formula count(String word, Table... tables) {
-    StringBuilder pattern = new StringBuilder("0");
-    Object[] parts = new Object[tables.length];
-    for (int i = 0; i < tables.length; i++) {
-      pattern.append("+COUNTIF({};\"").append(word).append("\")");
-      parts[i] = tables[i].status().all();
-    }
-    return calc(pattern.toString(), parts);
+  private Figure generatorSize() {
+    Formula share = generator.share.all();
+    return Figure.of(
+        "Generator (kVA)",
+        Format.ONE,
+        calc("IF(COUNT({})=0;\"–\";MAX({}))", generator.counted.all(), generator.counted.all()),
+        calc(
+            "IF(COUNT({})=0;\"no generator on Supply\";ROUND(100*MAX({});0)&\" % loaded at the"
+                + " busiest, \"&ROUND(100*MIN({});0)&\" % on its quietest day\")",
+            share, share, share));
+  }
+
+  private Figure fuel() {
+    Formula unit = plan.job.volumes();
+    Formula burnt = generator.fuel.all();
+    return Figure.of(
+        "Fuel on the thirstiest day",
+        Format.TEXT,
+        calc("IF(COUNT({})=0;\"–\";ROUND(MAX({});1)&\" \"&{})", burnt, burnt, unit),
+        calc(
+            "IF(COUNT({})=0;\"\";\"in all \"&ROUND(SUM({});0)&\" \"&{}&\", \"&ROUND(SUM({});0)&\" kg"
+                + " CO2\"&IF(COUNT({})=0;\"\";\", with deliveries \"&ROUND(SUM({});0)&\" \"&{}))",
+            burnt,
+            burnt,
+            unit,
+            generator.carbon.all(),
+            generator.fuelSum.all(),
+            generator.fuelSum.all(),
+            generator.terms.currency));
+  }
+
+  private Figure delivery() {
+    Formula first = generator.dropDay.all();
+    return Figure.of(
+        "First fuel delivery",
+        Format.TEXT,
+        calc(
+            "IF(COUNT({})=0;\"–\";IF(COUNT({})=0;\"none\";TEXT(MAX({});\"d mmm\")&\" \"&TEXT(MAX({});\"hh:mm\")))",
+            generator.total.all(),
+            first,
+            first,
+            generator.dropBefore.all()),
+        calc(
+            "IF(COUNT({})=0;\"\";ROUND(SUM({});0)&\" of \"&ROUND(SUM({});0)&\" \"&{}&\" that a full"
+                + " tank gives\"&IF(SUM({})>0;\"; \"&SUM({})&\" deliveries\";\"\"))",
+            generator.total.all(),
+            generator.total.all(),
+            generator.full.all(),
+            plan.job.volumes(),
+            generator.drops.all(),
+            generator.drops.all()));
+  }
+
+  private Figure neutral() {
+    Formula amps = legs.neutral.all();
+    return Figure.of(
+        "Most in a neutral (A)",
+        Format.ONE,
+        calc("IF(COUNT({})=0;\"–\";MAX({}))", amps, amps),
+        calc(
+            "INDEX({};MATCH(MAX({});{};0))&\", at its busiest hour\"",
+            legs.source.all(),
+            amps,
+            amps));
+  }
+
+  private Figure charged() {
+    Formula ready = charging.ready.all();
+    return Figure.of(
+        "Charged by next call",
+        Format.TEXT,
+        calc(
+            "IF(COUNTIF({};\"no\")>0;\"no\";IF(COUNTIF({};\"yes\")>0;\"yes\";\"–\"))",
+            ready,
+            ready),
+        calc(
+            "IF(COUNTIF({};\"?*\")+COUNTIF({};\"no\")+COUNTIF({};\"yes\")=0;\"\";COUNTIF({};\"yes\")&\""
+                + " rows of Charging are, \"&COUNTIF({};\"no\")&\" are not\")",
+            ready,
+            ready,
+            ready,
+            ready,
+            ready));
+  }
+
+  /** What a budget takes over. */
+  private Table forBudget() {
+    Map<FromPlan, FromPlan.Row> rows = new EnumMap<>(FromPlan.class);
+    Formula set = or(generator.terms.reckoned, "");
+    Formula house =
+        calc(
+            "SUMIFS({};{};\"<>\"&{})",
+            loads.energy.all(),
+            loads.source.all(),
+            calc("IF({}=\"\";\"(none)\";{})", set, set));
+    rows.put(FromPlan.HOUSE_ENERGY, spread(house, calc("SUM({})", loads.newHouseDay.all())));
+    rows.put(FromPlan.SET_ENERGY, ofSet(generator.energy));
+    rows.put(FromPlan.FUEL, ofSet(generator.litres));
+    rows.put(FromPlan.RUN_HOURS, ofSet(generator.hours));
+    rows.put(FromPlan.OPERATOR, ofSet(generator.manned));
+    Formula packDays = calc("SUM({})", packs.newDay.all());
+    rows.put(FromPlan.PACKS, spread(calc("SUM({})", packs.packs.all()), packDays));
+    rows.put(FromPlan.CHARGING, spread(calc("SUM({})/1000", packs.wall.all()), packDays));
+    Formula call = plan.job.call.all();
+    Formula wrap = plan.job.wrap.all();
+    rows.put(
+        FromPlan.CREW,
+        spread(
+            calc(
+                "SUMPRODUCT(ISNUMBER({})*ISNUMBER({})*24*({}-{}+({}<={})))",
+                call,
+                wrap,
+                wrap,
+                call,
+                wrap,
+                call),
+            calc("SUMPRODUCT(ISNUMBER({})*ISNUMBER({}))", call, wrap)));
+    rows.put(
+        FromPlan.MASS,
+        spread(plan.job.kilograms(calc("SUM({})", order.mass.all())), Formula.of(1)));
+    return FromPlan.block("For the budget", rows);
+  }
+
+  private static FromPlan.Row ofSet(Column column) {
+    return spread(calc("SUM({})", column.all()), calc("COUNT({})", column.all()));
+  }
+
+  /** A sum over so many days; blank when it is nothing. */
+  private static FromPlan.Row spread(Formula sum, Formula days) {
+    return new FromPlan.Row(
+        calc("IF({}=0;\"\";({})/({}))", sum, sum, days), calc("IF({}=0;\"\";{})", sum, days));
   }
 
   private Lines cautions() {
@@ -257,8 +441,15 @@ public final class LightingPlan implements Workbook {
                     "{} rows of Loads use the power factor assumed on Job ({}), because Kit has none.",
                     assumed(),
                     plan.powerFactor),
-                "A load without a leg counts on every leg until somebody chooses; loads across two"
-                    + " or three lines count on every leg too.",
+                "A load without a leg counts on the leg suggested: the one that carries least while it"
+                    + " is on, with what is decided and with the rows above. Loads across two or three"
+                    + " lines count on every leg.",
+                "The third harmonic of a neutral is not known: all that lowers the power factor of the"
+                    + " loads is taken as one, at most 80 %, in phase on all legs: the worst case.",
+                "The generator is rated with all legs as the busiest. Its load is looked at every"
+                    + " quarter of an hour; a tank is full when it comes and at each delivery.",
+                "Packs charge from empty to full after wrap; a row of Charging has its channels for"
+                    + " itself. Mains watts of a charger are a mean: its plate says more.",
                 "Drops are worked out with the volt-amperes of the loads held as their volts sag, at"
                     + " the busiest moment of each run: a little more than the true drop.",
                 "A three-phase run is reckoned balanced only when its legs are within 20 % of each"
@@ -269,8 +460,10 @@ public final class LightingPlan implements Workbook {
             Lines.notes(
                 "Left out",
                 "Heat lost in a cable is not added to the watts of the cable before it.",
-                "Inrush, harmonics in the neutral, earth-leakage currents and lightning.",
-                "Box cards and the order list are not in this version of" + " the sheet."),
+                "Inrush, earth-leakage currents and lightning. The legs of a generator are not held"
+                    + " against its limit of uneven load: ask for it.",
+                "The energy from house and street holds the chargers that stand on Loads; the energy"
+                    + " to charge packs is what their packs take from the wall: count one of them."),
             Lines.notes(
                 "Where the figures come from",
                 "Cable resistance and ratings, drop limits, breakers: see the function pages of the"

@@ -9,6 +9,7 @@ import org.setpower.sheet.LoadFunctions;
 import org.setpower.sheet.PhaseFunctions;
 import org.setpower.templates.Check;
 import org.setpower.templates.Column;
+import org.setpower.templates.Field;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
 import org.setpower.templates.Grid;
@@ -98,6 +99,14 @@ final class Loads {
   final Column plain = Column.working("VA of a leg or 0").unit("VA").as(Format.WHOLE);
   final Column[] vaOnLeg = new Column[3];
   final Column assumed = Column.working("Factor assumed").as(Format.COUNT);
+  final Column card = Column.working("Line of a box card");
+  final Column cardBox = Column.working("Box of a new line");
+  final Column cardKey = Column.working("No. of the line on its card");
+  final Column cardWords = Column.working("Words of the line");
+  final Column energy = Column.working("Energy").unit("kWh").as(Format.TWO);
+  final Column newHouseDay = Column.working("First of its day on the house").as(Format.COUNT);
+  final Column adaptor = Column.working("Adaptor");
+  final Column adaptors = Column.working("Adaptors at once").as(Format.COUNT);
   final Column surge =
       Column.working("More when one starts").unit("W").as(Format.WHOLE).mayBeBlank();
   final Column onCircuit = Column.working("A on the circuit").unit("A").as(Format.ONE);
@@ -174,7 +183,7 @@ final class Loads {
         figures.all());
   }
 
-  void declare(Charging charging) {
+  void declare(Charging charging, Field set, Running running) {
     watts
         .by(
             calc(
@@ -188,6 +197,41 @@ final class Loads {
                 item,
                 kit.watts.where(kit.item, item)))
         .failing("Kit has no watts for it: fill them in there.");
+    card.by(
+        calc(
+            "IF(ISNUMBER({});{}&\"|\"&{}&\"|\"&{}&\"|\"&{}&\"|\"&{};\"\")",
+            moment,
+            box,
+            fedBy,
+            or(circuit, ""),
+            item,
+            legNow));
+    cardBox.by(calc("IF(COUNTIF({};{})=0;{};\"\")", card.above(), card, box));
+    cardKey.by(calc("{}&\"|\"&(COUNTIF({};{})+1)", cardBox, cardBox.above(), cardBox));
+    cardWords.by(
+        calc("{}&\" × \"&{}&IF({}={};\"\";\", on run \"&{})", quantity, item, fedBy, box, fedBy));
+    energy.by(calc("{}*24*({}-{})/1000", watts, offAt, onAt));
+    newHouseDay.by(
+        calc(
+            "IF({}={};0;N(COUNTIFS({};{};{};\"<>\"&{})=0))",
+            source,
+            or(set, ""),
+            day.above(),
+            day,
+            source.above(),
+            or(set, "")));
+    adaptor.by(
+        calc(
+            "IFERROR({};\"\")",
+            Supply.adaptor(supply.outletKind.where(supply.name, fedBy), ofKit(kit.plug))));
+    adaptors.by(
+        calc(
+            "IF({}=\"\";0;SUMIFS({};{};{};{}))",
+            or(adaptor, ""),
+            quantity.all(),
+            adaptor.all(),
+            or(adaptor, ""),
+            onNow()));
     surge.by(calc("MAX(0;N({})-N({}))+0*{}", ofKit(kit.starting), ofKit(kit.watts), watts));
     factor.by(
         calc(
@@ -292,9 +336,17 @@ final class Loads {
         vaOnLeg[1],
         vaOnLeg[2],
         assumed,
+        card,
+        cardBox,
+        cardKey,
+        cardWords,
+        energy,
+        newHouseDay,
+        adaptor,
+        adaptors,
         surge,
         onCircuit);
-    table.checks(checks(system, charging));
+    table.checks(checks(system, charging, set, running));
   }
 
   /**
@@ -360,7 +412,7 @@ final class Loads {
     return calc("{};\"<=\"&{};{};\">\"&{}", onAt.all(), onAt, offAt.all(), onAt);
   }
 
-  private Check[] checks(Formula system, Charging charging) {
+  private Check[] checks(Formula system, Charging charging, Field set, Running running) {
     Formula worksFrom = ofKit(kit.worksFrom);
     Formula worksTo = ofKit(kit.worksTo);
     Formula outlet = supply.outlet.where(supply.name, fedBy);
@@ -407,6 +459,16 @@ final class Loads {
                   + " \"&{}&\" and choose that; until then it counts there.\")",
               or(suggested, ""),
               or(suggested, ""))),
+      Check.look(
+          calc(
+              "IF({}={};COUNTIFS({};\"<=\"&({}+0.0001);{};\">=\"&({}-0.0001))=0;FALSE())",
+              source,
+              or(set, ""),
+              running.start.all(),
+              onAt,
+              running.stop.all(),
+              offAt),
+          Formula.of("The set does not run all that time: see when it starts on Generator.")),
       Check.look(
           calc("AND(N({})>0;{}>{})", pieces, atOnce, pieces),
           say("{} in use at once from {}, Kit has {}.", atOnce, from, pieces))

@@ -8,6 +8,7 @@ import static org.setpower.templates.Formula.say;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.setpower.sheet.ChargeFunctions;
 import org.setpower.sheet.PackFunctions;
 import org.setpower.templates.Check;
 import org.setpower.templates.Column;
@@ -57,6 +58,10 @@ final class Packs {
 
   final Column needed = Column.working("Hours needed").unit("h").as(Format.TWO);
   final Column coldest = Column.working("Coldest").unit("°C").as(Format.ONE);
+  final Column lights = Column.working("Of this light that day").as(Format.COUNT);
+  final Column quantityNow = Column.working("Pieces").as(Format.COUNT);
+  final Column newDay = Column.working("First row of its day").as(Format.COUNT);
+  final Column wall = Column.working("From the wall").unit("Wh").as(Format.WHOLE);
   final Column sameDay = Column.working("Same pack that day").as(Format.COUNT);
   final Column allDay = Column.working("Packs that day").as(Format.COUNT);
 
@@ -109,6 +114,10 @@ final class Packs {
         packs,
         needed,
         coldest,
+        lights,
+        quantityNow,
+        newDay,
+        wall,
         sameDay,
         allDay);
     table.columns(feed.working());
@@ -134,6 +143,10 @@ final class Packs {
     packs.by(calc("({}+1)*{}*{}*{}", swaps, each, side, or(quantity, 1)));
     sameDay.by(
         calc("SUMIFS({};{};{};{};{})", packs.all(), feed.pack.all(), feed.pack, day.all(), day));
+    quantityNow.by(calc("{}+0*LEN({})", or(quantity, 1), item));
+    lights.by(calc("SUMIFS({};{};{};{};{})", quantityNow.all(), item.all(), item, day.all(), day));
+    newDay.by(calc("N(COUNTIF({};{})=0)", day.above(), day));
+    wall.by(calc("{}*{}", packs, call(ChargeFunctions.MAINS, feed.ofPack(kit.wattHours))));
     allDay.by(calc("SUMIFS({};{};{})", packs.all(), day.all(), day));
   }
 

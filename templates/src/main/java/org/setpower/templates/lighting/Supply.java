@@ -18,6 +18,18 @@ import org.setpower.templates.Table;
 final class Supply {
   static final int ROOM = 40;
 
+  private static final String[] CONNECTORS = {
+    "IEC 60309 16 A",
+    "IEC 60309 32 A",
+    "IEC 60309 63 A",
+    "IEC 60309 125 A",
+    "single-pole cam-type set",
+    "stage pin",
+    "household socket",
+    "19-pin multi-circuit",
+    "hard wired"
+  };
+
   final Column name =
       Column.input("Name").needed().wide(30).help("What is written on it: quay, pans set, box A1.");
   final Column kind =
@@ -49,16 +61,7 @@ final class Supply {
   final Column inlet =
       Column.input("Inlet")
           .wide(34)
-          .oneOf(
-              "IEC 60309 16 A",
-              "IEC 60309 32 A",
-              "IEC 60309 63 A",
-              "IEC 60309 125 A",
-              "single-pole cam-type set",
-              "stage pin",
-              "household socket",
-              "19-pin multi-circuit",
-              "hard wired")
+          .oneOf(CONNECTORS)
           .orOther()
           .help("The connector it is fed by.");
   final Column breaker =
@@ -70,6 +73,12 @@ final class Supply {
           .help("The figure on its main breaker or fuse, for one leg.");
   final Column outlets =
       Column.input("Outlets").wide(22).help("How many of which kind: 6 x 16 A household.");
+  final Column outletKind =
+      Column.input("Kind of outlet")
+          .oneOf(CONNECTORS)
+          .orOther()
+          .wide(34)
+          .help("What plugs into it: where a plug on Kit differs, an adaptor is on the order.");
   final Column outlet =
       Column.input("Breaker of each outlet")
           .unit("A")
@@ -118,6 +127,10 @@ final class Supply {
   final Column toNeutral = Column.working("Line to neutral").unit("V").as(Format.WHOLE);
   final Column source = Column.working("Source");
   final Column sourceNumber = Column.working("No. among the sources").as(Format.COUNT);
+  final Column boxNumber = Column.working("No. among the boxes").as(Format.COUNT);
+  final Column childKey = Column.working("No. among what one row feeds");
+  final Column adaptor = Column.working("Adaptor");
+  final Column boxWords = Column.working("Words of the box");
   final Column path = Column.working("Path");
   final Column legNow = Column.working("Leg now");
   final Column ahead = Column.working("Breaker ahead");
@@ -143,6 +156,16 @@ final class Supply {
             name,
             or(fedFrom, ""),
             sourceNumber.above()));
+    boxNumber.by(calc("IF({}=\"box\";COUNT({})+1;\"\")", kind, boxNumber.above()));
+    childKey.by(calc("{}&\"|\"&(COUNTIF({};{})+1)", fedFrom, fedFrom.above(), fedFrom));
+    adaptor.by(adaptor(above(outletKind), inlet));
+    boxWords.by(
+        calc(
+            "IF({}=\"box\";\"box, \"&{}&\" in\"&IF({}=\"\";\"\";\", \"&{}&\" out\");\"\")",
+            kind,
+            or(inlet, "?"),
+            or(outlets, ""),
+            or(outlets, "")));
     path.by(calc("{}&{}&\"|\"", tree(Formula.of("|"), path), name));
     ahead.by(calc("IF({}=\"\";{};{})", above(outlet), above(breaker), above(outlet)));
     legNow.by(
@@ -223,6 +246,7 @@ final class Supply {
         inlet,
         breaker,
         outlets,
+        outletKind,
         outlet,
         taken,
         leg,
@@ -238,6 +262,10 @@ final class Supply {
         toNeutral,
         source,
         sourceNumber,
+        boxNumber,
+        childKey,
+        adaptor,
+        boxWords,
         path,
         legNow,
         ahead,
@@ -292,6 +320,19 @@ final class Supply {
       Check.look(
           calc("{}>0.8*{}", used, may), say("{} A of {} A from {}: little is left.", used, may, at))
     };
+  }
+
+  /** The words of the adaptor between an outlet and a plug; nothing where they fit. */
+  static Formula adaptor(Formula outlet, Formula plug) {
+    return calc(
+        "IF(OR({}=\"\";{}=\"\";{}={};{}=\"hard wired\");\"\";\"adaptor, \"&{}&\" to \"&{})",
+        outlet,
+        plug,
+        outlet,
+        plug,
+        plug,
+        outlet,
+        plug);
   }
 
   /** A value handed down: of a source {@code own}, of a box that of the row that feeds it. */

@@ -1,0 +1,172 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.or;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.setpower.templates.Column;
+import org.setpower.templates.Field;
+import org.setpower.templates.Fields;
+import org.setpower.templates.Figure;
+import org.setpower.templates.Figures;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Lines;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+
+/** Cards to tape to the boxes: what feeds each, and what hangs on it. */
+final class BoxCards {
+  private static final int ACROSS = 2;
+  private static final int DOWN = 2;
+  private static final int LINES = 8;
+  private static final int CARDS = ACROSS * DOWN;
+
+  private final Supply supply;
+  private final Loads loads;
+  private final Field begin =
+      Field.input("Begin with box")
+          .number(Format.COUNT, 1, Supply.ROOM)
+          .is(1)
+          .help("Four cards stand on a page. For the next four write 5, then 9.");
+
+  BoxCards(Supply supply, Loads loads) {
+    this.supply = supply;
+    this.loads = loads;
+  }
+
+  /** Where a box of this page stands on Supply. */
+  private Formula row(int card) {
+    return calc("MATCH({}+" + card + ";{};0)", or(begin, 1), supply.boxNumber.all());
+  }
+
+  private Formula of(int card, Column column) {
+    return calc("INDEX({};{})", column.all(), row(card));
+  }
+
+  private Figure name(int card) {
+    return Figure.of(
+        "",
+        Format.TEXT,
+        calc("IFERROR(\"\u00a0\"&{};\"\")", of(card, supply.name)),
+        calc(
+            "\"\u00a0\u00a0fed by \"&{}&IF({}=\"\";\"\";\", \"&{})",
+            of(card, supply.fedFrom),
+            of(card, supply.place),
+            of(card, supply.place)));
+  }
+
+  private Figure breaker(int card) {
+    return Figure.of(
+        "",
+        Format.TEXT,
+        calc("IFERROR({}&\" A\";\"\")", of(card, supply.breaker)),
+        calc(
+            "\"main breaker, \"&{}&\" \"&{}&\" V\"&IF({}=\"\";\"\";\", outlets \"&{}&\" A\")&IF({}=\"\";"
+                + "\"\";\", RCD \"&{}&\" mA\")",
+            of(card, supply.system),
+            of(card, supply.nominal),
+            of(card, supply.outlet),
+            of(card, supply.outlet),
+            of(card, supply.rcd),
+            of(card, supply.rcd)));
+  }
+
+  private Column[] columns(int card, Column number) {
+    Column circuit = Column.result("Circuit").wide(22);
+    Column what = Column.result("What").wide(66);
+    Column amps = Column.result("Load").unit("A").as(Format.ONE).wide(22);
+    Column leg = Column.result("Leg").wide(22);
+    Formula box = of(card, supply.name);
+    Formula count = calc("COUNTIF({};{})", loads.cardBox.all(), box);
+    Formula boxes = calc("COUNTIF({};{})", supply.fedFrom.all(), box);
+    Formula load = calc("MATCH({}&\"|\"&{};{};0)", box, number, loads.cardKey.all());
+    Formula child = calc("MATCH({}&\"|\"&({}-{});{};0)", box, number, count, supply.childKey.all());
+    Formula isMore = calc("AND({}=" + LINES + ";{}+{}>" + LINES + ")", number, count, boxes);
+    Formula isLoad = calc("{}<={}", number, count);
+    circuit.by(
+        calc(
+            "IF({};\"\";IF({};INDEX({};{})&\"\";IF({}>0;\"feed\";\"\")))",
+            isMore,
+            isLoad,
+            loads.circuit.all(),
+            load,
+            child));
+    what.by(
+        calc(
+            "IF({};\"and \"&({}+{}-"
+                + (LINES - 1)
+                + ")&\" more: see Loads\";IF({};INDEX({};{});"
+                + "INDEX({};{})))",
+            isMore,
+            count,
+            boxes,
+            isLoad,
+            loads.cardWords.all(),
+            load,
+            supply.name.all(),
+            child));
+    amps.by(
+        calc(
+            "IF({};\"\";IF({};INDEX({};{});INDEX({};{})))",
+            isMore,
+            isLoad,
+            loads.amps.all(),
+            load,
+            supply.used.all(),
+            child));
+    leg.by(
+        calc(
+            "IF({};\"\";IF({};INDEX({};{})&\"\";INDEX({};{})&\"\"))",
+            isMore,
+            isLoad,
+            loads.legNow.all(),
+            load,
+            supply.legNow.all(),
+            child));
+    return new Column[] {circuit, what, amps, leg};
+  }
+
+  private Table lines(int firstCard) {
+    Column number = Column.working("No.");
+    number.by(calc("ROWS({})", number.above()));
+    List<Column> all = new ArrayList<>();
+    for (int card = firstCard; card < firstCard + ACROSS; card++) {
+      all.addAll(List.of(columns(card, number)));
+    }
+    all.forEach(Column::mayBeBlank);
+    all.add(number);
+    return Table.of("", LINES).columns(all.toArray(new Column[0]));
+  }
+
+  Tab tab() {
+    Formula boxes = calc("MAX({})", supply.boxNumber.all());
+    Tab tab =
+        Tab.of(
+                "Box cards",
+                "To print and tape to the boxes: what feeds each, and what hangs on which circuit."
+                    + " For one day choose it at Day shown on Job.")
+            .grid(12, 22)
+            .with(
+                Fields.of("", begin),
+                Lines.notes(
+                    "",
+                    calc(
+                        "N({})&\" boxes on Supply; this page holds \"&"
+                            + CARDS
+                            + "&\" cards from box \"&{}&\" on.\"",
+                        boxes,
+                        or(begin, 1))));
+    for (int card = 0; card < CARDS; card += ACROSS) {
+      Figures heads =
+          Figures.of("", 2 * ACROSS, name(card), breaker(card), name(card + 1), breaker(card + 1));
+      Table lines = lines(card);
+      tab.with(heads, lines).framed(ACROSS, heads, lines);
+      if (card == 0) {
+        tab.printsFrom(heads);
+      }
+    }
+    return tab;
+  }
+}

@@ -1,0 +1,352 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.Formula.say;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.setpower.templates.Block;
+import org.setpower.templates.Check;
+import org.setpower.templates.Column;
+import org.setpower.templates.Field;
+import org.setpower.templates.Fields;
+import org.setpower.templates.Format;
+import org.setpower.templates.Formula;
+import org.setpower.templates.Kit;
+import org.setpower.templates.Tab;
+import org.setpower.templates.Table;
+
+/** What the plan needs, what we have of it, and what is to be ordered. */
+final class ToOrder {
+  /** Lengths that the pieces of one run are read to. */
+  private static final int PIECES = 5;
+
+  private final PlanJob plan;
+  private final Kit kit;
+  private final Supply supply;
+  private final Loads loads;
+  private final Runs runs;
+  private final Packs packs;
+  private final Generator generator;
+
+  final Field spareCable =
+      Field.input("Spares of cable and adaptors")
+          .share(0, 2)
+          .is(0.1)
+          .help("On top of what the plan needs, rounded to whole pieces.");
+  final Field spareLights =
+      Field.input("Spares of lights and packs")
+          .share(0, 2)
+          .is(0)
+          .help("The same for what stands on Kit. 10 % of three lamps is one lamp.");
+
+  final Column ours;
+  final Column oursCount =
+      Column.input("We have")
+          .number(Format.COUNT, 0, 99_999)
+          .needed()
+          .wide(46)
+          .help("Pieces on the truck and in the store.");
+  final Table stock = Table.of("What we have of cable, boxes and adaptors", 20);
+
+  final Column section = Column.result("Section").wide(24);
+  final Column item = Column.result("Item").wide(60);
+  final Column needed = Column.result("Needed").as(Format.COUNT).wide(16);
+  final Column spares = Column.result("With spares").as(Format.COUNT).wide(16);
+  final Column have = Column.result("We have").as(Format.COUNT).wide(16).mayBeBlank();
+  final Column missing = Column.result("Short").as(Format.COUNT).wide(16);
+  final Column mass = Column.result("Mass").as(Format.ONE).wide(16).mayBeBlank();
+  private final Column row = Column.working("Row").as(Format.COUNT);
+  final Column shortNumber = Column.working("No. among the short").as(Format.COUNT);
+  final Table table = Table.of("To order", 80);
+
+  private final Column number = plain("No.");
+  private final Column candidate = Column.working("Item");
+  private final Column kind = Column.working("Section");
+  private final Column count = Column.working("Pieces").as(Format.COUNT);
+  private final Column found = Column.working("No. among all").as(Format.COUNT);
+  private final Table candidates;
+
+  final Column quoteSection = Column.result("Section").wide(30);
+  final Column quoteItem = Column.result("Item").wide(90);
+  final Column quantity = Column.result("Quantity").as(Format.COUNT).wide(20);
+  final Column out = Column.result("Out").as(Format.DATE).wide(32).mayBeBlank();
+  final Column back = Column.result("Back").as(Format.DATE).wide(32).mayBeBlank();
+  private final Column quoteRow = Column.working("Row").as(Format.COUNT);
+  final Table forQuote = Table.of("", 80);
+
+  ToOrder(
+      PlanJob plan,
+      Kit kit,
+      Supply supply,
+      Loads loads,
+      Runs runs,
+      Packs packs,
+      Generator generator) {
+    this.plan = plan;
+    this.kit = kit;
+    this.supply = supply;
+    this.loads = loads;
+    this.runs = runs;
+    this.packs = packs;
+    this.generator = generator;
+    ours =
+        Column.input("Item we have")
+            .oneOf(item)
+            .orOther()
+            .needed()
+            .wide(60)
+            .help("The words of the list below. What stands on Kit is counted there.");
+    List<Source> sources = sources();
+    int room = sources.stream().mapToInt(Source::rows).sum();
+    candidates = Table.of("What is needed, row by row", room);
+    candidates(sources);
+    order();
+    quote();
+  }
+
+  private static Column plain(String heading) {
+    return Column.working(heading).as(Format.COUNT).inBlankRowsToo();
+  }
+
+  /**
+   * Where needs come from: so many rows, in the order of the list.
+   *
+   * @param rows how many
+   * @param section of the quote
+   * @param words what the row needs; {} stands for its number
+   * @param pieces how many
+   */
+  private record Source(int rows, Formula section, Formula words, Formula pieces) {}
+
+  private List<Source> sources() {
+    List<Source> all = new ArrayList<>();
+    int before = 0;
+    Formula at = at(before);
+    Formula device = calc("INDEX({};{})", kit.item.all(), at);
+    Formula used =
+        calc(
+            "MAX(MAXIFS({};{};{});MAXIFS({};{};{}))",
+            loads.atOnce.all(),
+            loads.item.all(),
+            device,
+            packs.lights.all(),
+            packs.item.all(),
+            device);
+    all.add(
+        new Source(
+            kit.devices.room(),
+            calc(
+                "IF(INDEX({};{})=\"\";\"lights\";INDEX({};{}))",
+                kit.department.all(),
+                at,
+                kit.department.all(),
+                at),
+            device,
+            used));
+    before += kit.devices.room();
+    Formula pack = calc("INDEX({};{})", kit.pack.all(), at(before));
+    all.add(
+        new Source(
+            kit.packs.room(),
+            Formula.of("packs"),
+            pack,
+            calc("MAXIFS({};{};{})", packs.sameDay.all(), packs.feed.pack.all(), pack)));
+    before += kit.packs.room();
+    all.add(
+        new Source(
+            1,
+            Formula.of("power"),
+            calc("\"generator, \"&INDEX({};1)&\" kVA\"", generator.counted.all()),
+            calc("N(ISNUMBER(INDEX({};1)))", generator.counted.all())));
+    before += 1;
+    all.add(
+        new Source(
+            Supply.ROOM,
+            Formula.of("power"),
+            calc("INDEX({};{})", supply.boxWords.all(), at(before)),
+            Formula.of(1)));
+    before += Supply.ROOM;
+    Formula run = calc("(INT(({}-1)/" + PIECES + ")+1)", at(before));
+    Formula piece = calc("(MOD({}-1;" + PIECES + ")+1)", at(before));
+    Formula written = calc("INDEX({};{})", runs.pieces.all(), run);
+    Formula length =
+        calc(
+            "IF({}=\"\";IF({}=1;INDEX({};{})&\"\";\"\");TRIM(MID(SUBSTITUTE({};\"+\";REPT(\""
+                + " \";50));({}-1)*50+1;50)))",
+            written,
+            piece,
+            runs.length.all(),
+            run,
+            written,
+            piece);
+    all.add(
+        new Source(
+            Runs.ROOM * PIECES,
+            Formula.of("cable"),
+            calc(
+                "IF({}=\"\";\"\";\"cable, \"&INDEX({};{})&\" \"&IF(INDEX({};{})=\"\";\"flexible\";INDEX({};{}))&\","
+                    + " \"&{}&\" \"&{})",
+                length,
+                runs.size.all(),
+                run,
+                runs.kind.all(),
+                run,
+                runs.kind.all(),
+                run,
+                length,
+                plan.job.lengths()),
+            calc("MAX(1;N(INDEX({};{})))", runs.parallel.all(), run)));
+    before += Runs.ROOM * PIECES;
+    all.add(
+        new Source(
+            Loads.ROOM,
+            Formula.of("cable"),
+            calc("INDEX({};{})", loads.adaptor.all(), at(before)),
+            calc("INDEX({};{})", loads.adaptors.all(), at(before))));
+    before += Loads.ROOM;
+    all.add(
+        new Source(
+            Supply.ROOM,
+            Formula.of("cable"),
+            calc("INDEX({};{})", supply.adaptor.all(), at(before)),
+            Formula.of(1)));
+    return all;
+  }
+
+  private Formula at(int before) {
+    return calc("({}-" + before + ")", number);
+  }
+
+  private void candidates(List<Source> sources) {
+    number.by(calc("ROWS({})", number.above()));
+    candidate.by(cascade(sources, s -> calc("{}&\"\"", s.words())));
+    kind.by(cascade(sources, Source::section));
+    count.by(calc("IF({}=\"\";0;{})", or(candidate, ""), cascade(sources, Source::pieces)));
+    found.by(
+        calc(
+            "IF({}=\"\";\"\";IF(N({})=0;\"\";IF(COUNTIFS({};{};{};\">0\")>0;\"\";COUNT({})+1)))",
+            or(candidate, ""),
+            or(count, 0),
+            candidate.above(),
+            or(candidate, ""),
+            count.above(),
+            found.above()));
+    candidates.columns(number, candidate, kind, count, found);
+  }
+
+  private Formula cascade(List<Source> sources, Function<Source, Formula> of) {
+    StringBuilder pattern = new StringBuilder();
+    List<Object> parts = new ArrayList<>();
+    int last = 0;
+    for (Source source : sources) {
+      last += source.rows();
+      pattern.append("IF({}<=").append(last).append(";{};");
+      parts.add(number);
+      parts.add(of.apply(source));
+    }
+    pattern.append("\"\"").append(")".repeat(sources.size()));
+    return calc(pattern.toString(), parts.toArray());
+  }
+
+  private void order() {
+    stock.columns(ours, oursCount);
+    stock.checks(
+        Check.wrong(
+            calc("COUNTIF({};{})>1", ours.all(), ours),
+            say("{} stands here twice: add them up in one row.", ours)),
+        Check.look(calc("COUNTIF({};{})=0", item.all(), ours), say("The plan needs no {}.", ours)));
+    Formula isDevice = calc("{}<=" + kit.devices.room(), row);
+    Formula isKit = calc("{}<=" + (kit.devices.room() + kit.packs.room()), row);
+    row.by(calc("MATCH(ROWS({});{};0)", section.above(), found.all()));
+    section.by(calc("INDEX({};{})", kind.all(), row));
+    item.by(calc("INDEX({};{})", candidate.all(), row));
+    // the same adaptor is needed by several rows at once, cable and boxes add up
+    needed.by(
+        calc(
+            "IF(LEFT({};7)=\"adaptor\";MAXIFS({};{};{});SUMIFS({};{};{}))",
+            item,
+            count.all(),
+            candidate.all(),
+            item,
+            count.all(),
+            candidate.all(),
+            item));
+    spares.by(
+        calc(
+            "ROUND({}*(1+IF({};{};IF({}=\"cable\";{};0)));0)",
+            needed,
+            isKit,
+            or(spareLights, 0),
+            section,
+            or(spareCable, 0)));
+    Formula fromKit =
+        calc(
+            "IF({};{};{})",
+            isDevice,
+            kit.pieces.where(kit.item, item),
+            kit.packPieces.where(kit.pack, item));
+    have.by(
+        calc(
+            "IF({};IF({}=\"\";\"\";{});SUMIFS({};{};{}))",
+            isKit,
+            fromKit,
+            fromKit,
+            oursCount.all(),
+            ours.all(),
+            item));
+    missing.by(calc("MAX(0;{}-N({}))", spares, or(have, 0)));
+    mass.unit(plan.job.masses());
+    mass.by(
+        calc(
+            "IF({};{}*IF({};{};{});\"\")",
+            isKit,
+            needed,
+            isDevice,
+            kit.mass.where(kit.item, item),
+            kit.packMass.where(kit.pack, item)));
+    shortNumber.by(calc("IF({}>0;COUNT({})+1;\"\")", missing, shortNumber.above()));
+    table.columns(item, section, needed, spares, have, missing, mass, row, shortNumber);
+    table.checks(
+        Check.look(
+            calc("AND({}>0;{}=\"\")", missing, or(have, "")),
+            Formula.of("Pieces are blank on Kit: counted as none of ours.")),
+        Check.look(calc("{}>0", missing), say("{} to hire.", missing)));
+  }
+
+  private void quote() {
+    quoteRow.by(calc("MATCH(ROWS({});{};0)", quoteSection.above(), shortNumber.all()));
+    quoteSection.by(calc("INDEX({};{})", section.all(), quoteRow));
+    quoteItem.by(calc("INDEX({};{})", item.all(), quoteRow));
+    quantity.by(calc("INDEX({};{})", missing.all(), quoteRow));
+    out.by(hireOfSet(generator.terms.onHire));
+    back.by(hireOfSet(generator.terms.offHire));
+    forQuote.columns(quoteSection, quoteItem, quantity, out, back, quoteRow);
+  }
+
+  private Formula hireOfSet(Field date) {
+    return calc("IF(LEFT({};9)=\"generator\";{};\"\")", quoteItem, or(date, ""));
+  }
+
+  Tab tab() {
+    return Tab.of(
+            "To order",
+            "What the plan needs at its busiest: lights, packs, the generator, boxes, cable by size"
+                + " and piece, adaptors; and what is short of it.")
+        .with(Fields.of("Spares", spareCable, spareLights), stock, table);
+  }
+
+  Tab quoteTab() {
+    return Tab.of(
+            "For the quote",
+            "What is short, in the columns of the rental quote: copy the rows, and paste them as"
+                + " values at Section of its tab Quote.")
+        .with(forQuote);
+  }
+
+  Block working() {
+    return candidates;
+  }
+}
