@@ -5,7 +5,7 @@ import java.util.StringJoiner;
 
 /** The settings in a window of their own; they are also a page of Tools - Options. */
 final class ChangeSettings implements Command {
-  private static final int WIDTH = 280;
+  private static final int WIDTH = 310;
   private static final int HEIGHT = SettingsForm.HEIGHT + Dialog.LINE + Dialog.GAP;
 
   @Override

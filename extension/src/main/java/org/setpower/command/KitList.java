@@ -11,7 +11,7 @@ import java.util.Locale;
 final class KitList implements Command {
   private static final String TITLE = "Kit list";
   private static final int WIDTH = 260;
-  private static final int HEIGHT = 132;
+  private static final int HEIGHT = 144;
 
   @Override
   public void openly(Desk desk) throws Exception {
@@ -22,19 +22,19 @@ final class KitList implements Command {
           Dialog.GAP,
           Dialog.GAP,
           dialog.inside(),
-          20,
+          28,
           "A list as a CSV file serves all your sheets. When a file is read, its headings tell"
               + " which list it is, and its rows replace those of the list.");
-      form.label(Dialog.GAP, 32, dialog.inside(), 10, "~List to write");
+      form.label(Dialog.GAP, 40, dialog.inside(), 10, "~List to write");
       int bottom = Dialog.buttonsAt(HEIGHT);
       Object list =
           form.add(
               "ListBox",
               "list",
               Dialog.GAP,
-              44,
+              52,
               dialog.inside(),
-              bottom - 44 - Dialog.GAP,
+              bottom - 52 - Dialog.GAP,
               Uno.property(
                   "StringItemList", tables.stream().map(KitTable::title).toArray(String[]::new)),
               Uno.property("SelectedItems", new short[] {0}));

@@ -6,10 +6,10 @@ import java.util.Map;
 
 /** The settings as lines of a window: a label, and a list or a field. */
 final class SettingsForm {
-  static final int HEIGHT = 20 * Setting.values().length + 34;
+  static final int HEIGHT = 20 * Setting.values().length + 42;
 
   private static final String SHEET_DECIDES = "as the sheet says";
-  private static final int LABEL = 110;
+  private static final int LABEL = 140;
 
   private final Settings settings;
   private final Map<Setting, Object> models = new EnumMap<>(Setting.class);
@@ -22,10 +22,10 @@ final class SettingsForm {
         Dialog.GAP,
         y,
         width - 2 * Dialog.GAP,
-        20,
+        28,
         "Used when a new sheet is made. Blank: what the sheet itself says. Sheets that exist stay"
             + " as they are.");
-    y += 26;
+    y += 34;
     for (Setting setting : Setting.values()) {
       form.label(Dialog.GAP, y + 3, LABEL, 10, setting.label());
       int x = Dialog.GAP + LABEL + Dialog.GAP;
