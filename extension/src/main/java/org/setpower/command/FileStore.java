@@ -44,9 +44,21 @@ final class FileStore {
       stream.writeBytes(bytes);
       stream.closeOutput();
       files.move(part, url);
+    } catch (Exception e) {
+      throw unwritable("file", e);
     } finally {
       remove(part);
     }
+  }
+
+  /** What a user is told when a file cannot be written. */
+  static Sorry unwritable(String file, Exception cause) {
+    return new Sorry(
+        "The "
+            + file
+            + " could not be written. Is the folder there, may you write into it, is there room?"
+            + " Nothing was changed.",
+        cause);
   }
 
   void remove(String url) throws Exception {

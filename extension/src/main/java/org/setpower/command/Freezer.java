@@ -15,6 +15,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.uno.AnyConverter;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XProtectable;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,9 +66,14 @@ final class Freezer {
 
   private void freeze(XSpreadsheet sheet) throws Exception {
     boolean wasLocked = unlock(sheet);
-    arrays(sheet);
-    for (CellRangeAddress at : formulas(sheet)) {
-      plain(book.range(at));
+    List<CellRangeAddress> areas = formulas(sheet);
+    List<String[][]> texts = new ArrayList<>();
+    for (CellRangeAddress at : areas) {
+      texts.add(texts(book.range(at)));
+    }
+    arrays(sheet, areas, texts);
+    for (int i = 0; i < texts.size(); i++) {
+      plain(book.range(areas.get(i)), texts.get(i));
     }
     if (wasLocked) {
       Uno.as(XProtectable.class, sheet).protect("");
@@ -104,8 +110,7 @@ final class Freezer {
   }
 
   /** Runs of cells below each other. */
-  private void plain(XCellRange range) throws Exception {
-    String[][] formulas = texts(range);
+  private void plain(XCellRange range, String[][] formulas) throws Exception {
     Object[][] values = null;
     for (int c = 0; c < formulas[0].length; c++) {
       for (int r = 0; r < formulas.length; r++) {
@@ -155,11 +160,13 @@ final class Freezer {
   }
 
   /** Array formulas, each as a whole. */
-  private void arrays(XSpreadsheet sheet) throws Exception {
+  private void arrays(XSpreadsheet sheet, List<CellRangeAddress> areas, List<String[][]> texts)
+      throws Exception {
     Map<String, CellRangeAddress> arrays = new LinkedHashMap<>();
-    for (CellRangeAddress at : formulas(sheet)) {
+    for (int i = 0; i < areas.size(); i++) {
+      CellRangeAddress at = areas.get(i);
       XCellRange range = book.range(at);
-      String[][] formulas = texts(range);
+      String[][] formulas = texts.get(i);
       Set<String> covered = new HashSet<>();
       for (int r = 0; r < formulas.length; r++) {
         for (int c = 0; c < formulas[r].length; c++) {

@@ -8,6 +8,8 @@ import java.util.StringJoiner;
 
 /** What a CSV file holds for a list of the kit: good rows, and what is wrong with the others. */
 final class KitReading {
+  private static final int MOST_COMPLAINTS = 100;
+
   private final KitTable table;
   private final List<Object[]> rows = new ArrayList<>();
   private final List<String> complaints = new ArrayList<>();
@@ -112,7 +114,10 @@ final class KitReading {
     StringBuilder text = new StringBuilder(table.title()).append(": ");
     text.append(rows.size()).append(rows.size() == 1 ? " row is good" : " rows are good");
     text.append(complaints.isEmpty() ? ", nothing is wrong." : ".");
-    complaints.forEach(c -> text.append('\n').append(c));
+    complaints.stream().limit(MOST_COMPLAINTS).forEach(c -> text.append('\n').append(c));
+    if (complaints.size() > MOST_COMPLAINTS) {
+      text.append("\n… and ").append(complaints.size() - MOST_COMPLAINTS).append(" more.");
+    }
     return text.toString();
   }
 

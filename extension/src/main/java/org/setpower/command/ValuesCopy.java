@@ -147,12 +147,7 @@ public final class ValuesCopy {
     try {
       Uno.as(XStorable.class, copy).storeToURL(url, how);
     } catch (com.sun.star.io.IOException e) {
-      throw new Sorry(
-          "The ."
-              + kind.suffix()
-              + " could not be written. Is the folder there, may you write into it, is there room?"
-              + " Nothing was changed.",
-          e);
+      throw FileStore.unwritable("." + kind.suffix(), e);
     }
   }
 }

@@ -13,8 +13,10 @@ import com.sun.star.table.CellContentType;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.CellProtection;
 import com.sun.star.util.XProtectable;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -134,6 +136,47 @@ class KitIT {
     assertThatThrownBy(() -> read("Name,Age\nLamp,1\n")).hasMessageContaining("“Item”");
     assertThatThrownBy(() -> read("")).hasMessageContaining("empty");
     assertThat(kit.shown("A4")).isEqualTo("Old lamp");
+  }
+
+  @Test
+  void a_file_in_another_character_set_is_told_with_its_line() throws Exception {
+    Path file = folder.resolve("latin.csv");
+    Files.write(
+        file, "Item,Power\nLamp,1\nStrahler groß,5\n".getBytes(StandardCharsets.ISO_8859_1));
+    assertThatThrownBy(
+            () -> Asking.command(office, kit.document(), "kit", "read", office.address(file)))
+        .hasMessageContaining("UTF-8")
+        .hasMessageContaining("line 3");
+    assertThat(kit.shown("A4")).isEqualTo("Old lamp");
+  }
+
+  @Test
+  void a_hundred_thousand_lines_fill_the_list_and_are_told_in_few() throws Exception {
+    StringBuilder lines = new StringBuilder("Item,Power\n");
+    for (int i = 1; i <= 100_000; i++) {
+      lines.append("lamp ").append(i).append(",100\n");
+    }
+    String report = read(lines.toString());
+    assertThat(report.lines()).hasSize(102);
+    assertThat(report).startsWith("Devices: 4 rows are good.").endsWith("… and 99896 more.");
+    assertThat(kit.shown("A7")).isEqualTo("lamp 4");
+  }
+
+  @Test
+  void a_list_that_cannot_be_written_is_told() throws Exception {
+    Path file = folder.resolve("kit.csv");
+    Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-xr-xr-x"));
+    assertThatThrownBy(
+            () ->
+                Asking.command(
+                    office,
+                    kit.document(),
+                    "kit",
+                    "list",
+                    "Devices",
+                    "write",
+                    office.address(file)))
+        .hasMessageContaining("could not be written");
   }
 
   @Test

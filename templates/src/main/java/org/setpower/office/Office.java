@@ -342,7 +342,8 @@ public final class Office implements AutoCloseable {
     UnoRuntime.queryInterface(XComponent.class, bridge).dispose();
   }
 
-  private void kill() {
+  /** Ends the process at once, as a power cut would. */
+  public void kill() {
     if (process != null) {
       OfficeHost.endsWithin(Duration.ZERO, process);
     }
