@@ -12,6 +12,9 @@ import org.apache.commons.csv.CSVFormat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.templates.budget.PowerBudget;
+import org.setpower.templates.lighting.LightingPlan;
+import org.setpower.templates.quote.RentalQuote;
 
 /** What a plan hands on to a budget stands in both files in the same rows. */
 class FromPlanTest {
@@ -36,8 +39,25 @@ class FromPlanTest {
   }
 
   @Test
+  void the_quote_takes_the_columns_of_the_order_list() {
+    List<String> plan = headings(new LightingPlan(), "For the quote");
+    assertThat(plan).isNotEmpty();
+    assertThat(headings(new RentalQuote(), FromPlan.TITLE)).startsWith(plan.toArray(String[]::new));
+  }
+
+  private static List<String> headings(Workbook workbook, String tab) {
+    return workbook.template().tabs().stream()
+        .filter(t -> t.name().equals(tab))
+        .flatMap(t -> t.tables().stream())
+        .flatMap(t -> t.columns().stream())
+        .filter(c -> !c.isWorking())
+        .map(Item::heading)
+        .toList();
+  }
+
+  @Test
   void a_budget_can_measure_what_a_plan_hands_on() {
-    assertThat(new org.setpower.templates.budget.PowerBudget().template().tables())
+    assertThat(new PowerBudget().template().tables())
         .flatMap(Rows::columns)
         .filteredOn(c -> c.isInput() && c.heading().equals(FromPlan.MEASURE))
         .singleElement()

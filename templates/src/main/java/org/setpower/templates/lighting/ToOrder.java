@@ -323,7 +323,7 @@ final class ToOrder {
     quantity.by(calc("INDEX({};{})", missing.all(), quoteRow));
     out.by(hireOfSet(generator.terms.onHire));
     back.by(hireOfSet(generator.terms.offHire));
-    forQuote.columns(quoteSection, quoteItem, quantity, out, back, quoteRow);
+    forQuote.columns(quoteItem, quoteSection, quantity, out, back, quoteRow);
   }
 
   private Formula hireOfSet(Field date) {
@@ -342,7 +342,7 @@ final class ToOrder {
     return Tab.of(
             "For the quote",
             "What is short, in the columns of the rental quote: copy the rows, and paste them as"
-                + " values at Section of its tab Quote.")
+                + " values at Item of its tab From the plan.")
         .with(forQuote);
   }
 

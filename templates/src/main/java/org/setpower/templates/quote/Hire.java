@@ -37,9 +37,6 @@ final class Hire {
           .is("each line")
           .help("What the client sees on Offer.");
 
-  final Field plan =
-      Field.input("Rows from plan")
-          .help("Plan whose list For the quote was pasted into Quote, and its revision.");
   final Field sparePacks =
       Field.input("Spare packs")
           .share(0, 2)
@@ -188,7 +185,7 @@ final class Hire {
             "Rental quote",
             "What a hire costs, for the client and for the desk. Fill the yellow cells: dates and"
                 + " tax here, then Quote; send Result and Offer.",
-            Fields.of("The quote", number, client, validUntil, handOver, prices, plan, sparePacks),
+            Fields.of("The quote", number, client, validUntil, handOver, prices, sparePacks),
             Fields.of(
                 "The hire", out, back, firstUse, lastUse, counted, perWeek, weekend, least, agreed),
             Fields.of("What the days come to", calendar, byDates, byKind, charged),

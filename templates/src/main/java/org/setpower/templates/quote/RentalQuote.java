@@ -29,6 +29,7 @@ public final class RentalQuote implements Workbook {
   private final Hire hire = new Hire();
   private final Stock stock = new Stock(hire);
   private final Quote quote = new Quote(hire, stock);
+  private final Asked asked = new Asked(quote);
   private final OrderPacks packs = new OrderPacks(hire, quote, stock);
   private final Return picked = new Return(hire, quote, stock);
   private final Papers papers = new Papers(hire, picked);
@@ -43,6 +44,7 @@ public final class RentalQuote implements Workbook {
             .stamped(stamp())
             .with(
                 hire.tab(),
+                asked.tab(),
                 quote.tab(),
                 packs.tab(),
                 totals.tab(),
@@ -68,7 +70,7 @@ public final class RentalQuote implements Workbook {
 
   /** What the desk must know and the client must not. */
   private Tab desk() {
-    Table[] tables = {hire.job.days, quote.table, picked.table, stock.table};
+    Table[] tables = {hire.job.days, asked.table, quote.table, picked.table, stock.table};
     return Tab.of(
             "Desk", "For the desk only: what needs a look before it goes out, and the margin.")
         .grid(12, 15)
@@ -304,6 +306,7 @@ public final class RentalQuote implements Workbook {
         .fields(RentalQuote.class, SCENARIO + "job.csv")
         .rows(hire.job.days, RentalQuote.class, "/org/setpower/templates/scenario/days.csv")
         .rows(stock.table, RentalQuote.class, SCENARIO + "kit.csv")
+        .rows(asked.table, RentalQuote.class, SCENARIO + "plan.csv")
         .rows(quote.table, RentalQuote.class, SCENARIO + "lines.csv")
         .rows(picked.table, RentalQuote.class, SCENARIO + "return.csv")
         .shows(offer.table, quote.table)
