@@ -3,13 +3,20 @@ package org.setpower.addin;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -153,6 +160,38 @@ class FunctionsIT {
       row += height(c);
     }
     assertThat(wrong).isEmpty();
+  }
+
+  /**
+   * All checks in one sheet, in an order of chance, in an office that has calculated them before.
+   */
+  @Test
+  void comes_out_the_same_in_another_order_and_again() throws IOException {
+    List<String> formulas =
+        Catalogue.all().stream()
+            .flatMap(f -> Cases.of(f.name()).stream())
+            .map(c -> "=" + forCalc(c.formula()))
+            .collect(Collectors.toCollection(ArrayList::new));
+    List<String> shown = shown(formulas);
+    assertThat(shown(formulas)).isEqualTo(shown);
+    long seed = System.nanoTime();
+    List<Integer> order = new ArrayList<>(IntStream.range(0, formulas.size()).boxed().toList());
+    Collections.shuffle(order, new Random(seed));
+    List<String> shuffled = shown(order.stream().map(formulas::get).toList());
+    assertThat(shuffled).as("seed " + seed).isEqualTo(order.stream().map(shown::get).toList());
+  }
+
+  /** What the cells of one column show. */
+  private List<String> shown(List<String> formulas) throws IOException {
+    Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
+    String range = "A1:A" + formulas.size();
+    UnoRuntime.queryInterface(XCellRangeFormula.class, sheet.range(range))
+        .setFormulaArray(formulas.stream().map(f -> new String[] {f}).toArray(String[][]::new));
+    sheet.calculate();
+    List<String> shown =
+        IntStream.rangeClosed(1, formulas.size()).mapToObj(r -> sheet.shown("A" + r)).toList();
+    sheet.close();
+    return shown;
   }
 
   private static boolean same(Object[][] shown, Object[][] expected, Cases.Case c) {

@@ -270,6 +270,11 @@ public final class Office implements AutoCloseable {
     return host.url(host.copyIn(file));
   }
 
+  /** The folder that holds the profile and every file the office sees. */
+  public Path workFolder() {
+    return host.work();
+  }
+
   /** A new folder that the office may write into. */
   public Path newFolder() throws IOException {
     return host.newFolder();

@@ -1,0 +1,128 @@
+package org.setpower.shipped;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.net.URL;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.setpower.addin.FunctionsAddIn;
+import org.setpower.sheet.Catalogue;
+
+/** What the Java that ships cannot do, as the classes it does not use. */
+class SecurityTest {
+  private static final JavaClasses SHIPPED =
+      new ClassFileImporter()
+          .importUrls(List.of(home(FunctionsAddIn.class), home(Catalogue.class)));
+
+  /** Where the jar or the folder is that a class comes from. */
+  private static URL home(Class<?> type) {
+    return type.getProtectionDomain().getCodeSource().getLocation();
+  }
+
+  /** They work on the text of an address and reach nothing. */
+  private static final Set<String> TEXT_OF_ADDRESSES =
+      Set.of("java.net.URI", "java.net.URISyntaxException", "java.net.URLDecoder");
+
+  private static DescribedPredicate<JavaClass> named(String... names) {
+    Set<String> all = Set.of(names);
+    return DescribedPredicate.describe(
+        "one of " + all, javaClass -> all.contains(javaClass.getName()));
+  }
+
+  @Test
+  void both_jars_are_looked_at() {
+    assertThat(SHIPPED.contain("org.setpower.addin.FunctionsAddIn")).isTrue();
+    assertThat(SHIPPED.contain("org.setpower.command.Commands")).isTrue();
+    assertThat(SHIPPED.contain("org.setpower.sheet.Catalogue")).isTrue();
+  }
+
+  @Test
+  void reaches_no_network() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage("java.net..", "java.rmi..", "javax.net..", "javax.naming..")
+                .and(
+                    DescribedPredicate.describe(
+                        "more than the text of an address",
+                        javaClass -> !TEXT_OF_ADDRESSES.contains(javaClass.getName()))))
+        .check(SHIPPED);
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage(
+                "java.nio.channels..", "com.sun.star.connection..", "com.sun.star.bridge.."))
+        .check(SHIPPED);
+  }
+
+  @Test
+  void starts_no_program() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            named("java.lang.Runtime", "java.lang.ProcessBuilder", "java.lang.Process"))
+        .check(SHIPPED);
+  }
+
+  /** Files are reached through the office, at the place that the user chose in its window. */
+  @Test
+  void opens_no_file_by_itself() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            named(
+                "java.io.File",
+                "java.io.FileInputStream",
+                "java.io.FileOutputStream",
+                "java.io.FileReader",
+                "java.io.FileWriter",
+                "java.io.RandomAccessFile",
+                "java.nio.file.Files",
+                "java.nio.file.FileSystems"))
+        .check(SHIPPED);
+  }
+
+  @Test
+  void neither_reflects_nor_loads_nor_reads_objects() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(resideInAnyPackage("java.lang.reflect.."))
+        .check(SHIPPED);
+    noClasses().should().callMethod(Class.class, "forName", String.class).check(SHIPPED);
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            named("java.lang.ClassLoader", "java.io.ObjectInputStream")
+                .or(resideInAnyPackage("javax.script..", "javax.tools..")))
+        .check(SHIPPED);
+  }
+
+  /** Then no parser of ours can be led to an external entity. */
+  @Test
+  void parses_no_xml() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage("javax.xml..", "org.xml..", "org.w3c..", "com.sun.star.xml.."))
+        .check(SHIPPED);
+  }
+
+  @Test
+  void runs_no_macro() {
+    noClasses()
+        .should()
+        .dependOnClassesThat(
+            resideInAnyPackage(
+                "com.sun.star.script.provider..",
+                "com.sun.star.script.browse..",
+                "com.sun.star.script.vba.."))
+        .check(SHIPPED);
+  }
+}
