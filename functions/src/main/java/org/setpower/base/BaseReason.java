@@ -27,6 +27,7 @@ public enum BaseReason implements Reason {
       Fault.WRONG_KIND, "the ranges differ in size: {0} has {1}, the result would have {2}"),
   TOO_MANY_CELLS(
       Fault.DOMAIN, "a range of {0} cells is too large; give the filled rows only, at most {1}"),
+  NOTHING_TO_LIST(Fault.NO_ANSWER, "{0} has nothing to list for these arguments"),
   NOT_A_RECTANGLE(Fault.WRONG_KIND, "{0} must be a rectangle of cells"),
   ROW_BLANK_CELL(Fault.DOMAIN, "row {1} of {0} has no {2}"),
   ROW_NOT_A_NUMBER(Fault.WRONG_KIND, "row {1} of {0}: {2} must be a number; \"{3}\" is not"),

@@ -177,6 +177,9 @@ public final class FunctionSpec {
   /** The answer to arguments that have been read. */
   Object apply(Object[] values) {
     Object result = body.apply(new Arguments(this, values));
+    if (result instanceof Object[][] table && table.length == 0) {
+      throw new Refusal(BaseReason.NOTHING_TO_LIST, name);
+    }
     if (!isFinite(result)) {
       throw new Refusal(BaseReason.RESULT_NOT_FINITE);
     }
