@@ -1,5 +1,7 @@
 package org.setpower.templates;
 
+import static org.setpower.templates.Formula.Patterns.quoted;
+
 import java.util.List;
 
 /**
@@ -43,19 +45,20 @@ public final class Answers extends Rows {
 
   /** The line above the block. */
   String stateText(String count, Layout.Place place) {
+    Formula counted = at -> count;
     return "IF("
         + count
         + "=0;IFERROR("
         + call.whyText(place)
-        + ";\"an input is in error\");IF("
+        + ";"
+        + quoted(place.words().of("an input is in error"))
+        + ");IF("
         + count
         + ">"
         + room()
-        + ";\"look: \"&"
-        + count
-        + "&\" rows, room for "
-        + room()
-        + "\";\"\"))";
+        + ";"
+        + Formula.say("look: {} rows, room for {}", counted, room()).text(place)
+        + ";\"\"))";
   }
 
   /** The array formula of the block; columns that the array does not have stay blank. */

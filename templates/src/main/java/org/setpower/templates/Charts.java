@@ -28,7 +28,12 @@ final class Charts {
 
   /** Draws over these cells; the ranges hold names and values with their headings. */
   static void draw(
-      XSpreadsheet sheet, String name, XCellRange over, CellRangeAddress[] ranges, BarChart chart) {
+      XSpreadsheet sheet,
+      String name,
+      XCellRange over,
+      CellRangeAddress[] ranges,
+      BarChart chart,
+      String axis) {
     Point at = (Point) Uno.get(over, "Position");
     Size size = (Size) Uno.get(over, "Size");
     XTableCharts charts = Uno.as(XTableChartsSupplier.class, sheet).getCharts();
@@ -57,10 +62,10 @@ final class Charts {
       Uno.set(document.getLegend(), "FillStyle", FillStyle.NONE);
       letters(document.getLegend());
     }
-    plot(diagram, chart);
+    plot(diagram, chart, axis);
   }
 
-  private static void plot(XDiagram diagram, BarChart chart) {
+  private static void plot(XDiagram diagram, BarChart chart, String valueTitle) {
     Object wall = Uno.as(X3DDisplay.class, diagram).getWall();
     Uno.set(wall, "FillStyle", FillStyle.NONE);
     Uno.set(wall, "LineStyle", LineStyle.NONE);
@@ -75,7 +80,7 @@ final class Charts {
     Uno.set(value, "Min", 0.0);
     Uno.set(diagram, "HasYAxisTitle", true);
     Object title = Uno.as(XAxisYSupplier.class, diagram).getYAxisTitle();
-    Uno.set(title, "String", chart.axis());
+    Uno.set(title, "String", valueTitle);
     letters(title);
     Object lines = Uno.as(XAxisYSupplier.class, diagram).getYMainGrid();
     Uno.set(lines, "LineColor", Style.Ink.HAIRLINE);

@@ -5,19 +5,25 @@ import java.io.PrintStream;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import org.setpower.office.Office;
+import org.setpower.sheet.Translation;
+import org.setpower.sheet.Words;
 
-/** Draws every template, and the filled example of each, into a folder. */
+/** Draws every template in all languages, and the filled example of each, into a folder. */
 public final class DrawSheets {
   private DrawSheets() {}
 
   /**
-   * Arguments: the packed extension, the folder to draw into. Draws nothing where the last drawing
-   * had the same extension and the same declarations.
+   * Arguments: the packed extension, the folder to draw into, whether it is a release. Draws
+   * nothing where the last drawing had the same extension and the same declarations.
    */
   public static void main(String[] arguments) throws IOException {
     Path extension = Path.of(arguments[0]);
     Path folder = Path.of(arguments[1]);
+    complete(arguments[2].equals("true"));
     Path mark = folder.resolve("drawn-from");
     String inputs = Fingerprint.of(extension) + Fingerprint.of(declarations());
     if (Files.exists(mark) && Files.readString(mark).equals(inputs)) {
@@ -26,11 +32,32 @@ public final class DrawSheets {
     Files.deleteIfExists(mark);
     try (Office office = Office.start(extension)) {
       for (Workbook workbook : Shelf.all()) {
-        template(office, workbook, folder.resolve("templates"));
-        example(office, workbook, folder.resolve("examples"), System.out);
+        draw(office, workbook, Words.english(), folder);
+        for (String language : Translation.LANGUAGES) {
+          draw(office, workbook, Words.in(language, DrawSheets.class), folder);
+        }
       }
     }
     Files.writeString(mark, inputs);
+  }
+
+  /** Says which texts stay English, and lets no release pass with them. */
+  private static void complete(boolean release) {
+    List<String> gaps = new ArrayList<>();
+    for (String language : Translation.LANGUAGES) {
+      Words words = Texts.asked(language);
+      Set<String> missing = words.missing();
+      if (!missing.isEmpty()) {
+        gaps.add(
+            "templates, words_%s.txt: %d of %d texts are missing: %s"
+                .formatted(
+                    language, missing.size(), words.asked().size(), String.join(" | ", missing)));
+      }
+    }
+    gaps.forEach(gap -> System.err.println(release ? gap : gap.replaceFirst("(.{200}).+", "$1 …")));
+    if (release && !gaps.isEmpty()) {
+      throw new IllegalStateException("a release needs all texts");
+    }
   }
 
   /** The jar or folder that this class and all declarations come from. */
@@ -42,34 +69,38 @@ public final class DrawSheets {
     }
   }
 
-  /** Draws the empty template; gives its file. */
-  public static Path template(Office office, Workbook workbook, Path folder) throws IOException {
-    Path file = folder.resolve(workbook.template().fileName() + ".ots");
-    Drawing drawing = Drawing.of(office, workbook.template());
+  /** Draws the empty template, and the example in English, which is the template filled. */
+  private static void draw(Office office, Workbook workbook, Words words, Path folder)
+      throws IOException {
+    Drawing drawing = Drawing.of(office, workbook.template(), words);
     new Filling(drawing).calculated();
     drawing.finishToFill();
-    office.store(drawing.document(), "calc8_template", file);
+    Path templates = folder.resolve("templates").resolve(words.language());
+    office.store(
+        drawing.document(),
+        "calc8_template",
+        templates.resolve(workbook.template().fileName() + ".ots"));
+    if (words.isEnglish()) {
+      drawing.takeUp();
+      example(office, workbook, drawing, folder.resolve("examples"), System.out);
+    }
     Office.discard(drawing.document());
-    return file;
   }
 
-  /** Draws the filled example as .ods and .pdf and prints its headline figures; gives the .ods. */
-  public static Path example(Office office, Workbook workbook, Path folder, PrintStream out)
+  /** Fills a drawn template; stores it as .ods and .pdf and prints its headline figures. */
+  private static void example(
+      Office office, Workbook workbook, Drawing drawing, Path folder, PrintStream out)
       throws IOException {
-    Path file = folder.resolve(exampleName(workbook) + ".ods");
-    Drawing drawing = Drawing.of(office, workbook.template());
     Filling filling = new Filling(drawing);
     workbook.fill(filling);
     filling.calculated();
     drawing.properties(workbook.exampleTitle());
     drawing.finish();
-    office.store(drawing.document(), "calc8", file);
-    office.store(
-        drawing.document(), "calc_pdf_Export", folder.resolve(exampleName(workbook) + ".pdf"));
+    String name = exampleName(workbook);
+    office.store(drawing.document(), "calc8", folder.resolve(name + ".ods"));
+    office.store(drawing.document(), "calc_pdf_Export", folder.resolve(name + ".pdf"));
     out.println(workbook.exampleTitle());
     Results.lines(drawing.document()).forEach(line -> out.println("  " + line));
-    Office.discard(drawing.document());
-    return file;
   }
 
   /** The file name of an example without its ending. */

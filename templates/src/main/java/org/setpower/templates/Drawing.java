@@ -38,6 +38,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.setpower.office.Office;
+import org.setpower.sheet.Words;
 
 /**
  * A template drawn in an office: values and formulas, styles, validation, names, charts, print
@@ -53,23 +54,31 @@ public final class Drawing {
   private static final double LETTERS_PER_MM = 0.58; // of 10 pt, on the safe side
 
   private final Template template;
+  private final Words words;
   private final Layout layout;
   private final XComponent document;
   private final XSpreadsheetDocument book;
   private final Styles styles;
+  private final Map<Tab, XSpreadsheet> sheets = new IdentityHashMap<>();
   private final Map<Rows, Integer> filled = new IdentityHashMap<>();
 
-  private Drawing(Office office, Template template) throws IOException {
+  private Drawing(Office office, Template template, Words words) throws IOException {
     this.template = template;
-    layout = new Layout(template);
+    this.words = words;
+    layout = new Layout(template, words);
     document = office.newSpreadsheet();
     book = Uno.as(XSpreadsheetDocument.class, document);
-    styles = new Styles(document);
+    styles = new Styles(document, words.language());
   }
 
-  /** Draws a template into a new document. */
+  /** Draws a template into a new document, in English. */
   public static Drawing of(Office office, Template template) throws IOException {
-    Drawing drawing = new Drawing(office, template);
+    return of(office, template, Words.english());
+  }
+
+  /** Draws a template into a new document, in the language of these words. */
+  public static Drawing of(Office office, Template template, Words words) throws IOException {
+    Drawing drawing = new Drawing(office, template, words);
     drawing.draw();
     return drawing;
   }
@@ -100,17 +109,17 @@ public final class Drawing {
     model.unlockControllers();
     template.tabs().forEach(this::charts);
     template.tabs().forEach(this::hideWorking);
-    Filling start = new Filling(this);
+    Filling start = new Filling(this, words);
     template.tables().stream()
         .filter(Table.class::isInstance)
         .forEach(r -> ((Table) r).fillStart(start));
-    properties(template.title());
+    properties(words.of(template.title()));
   }
 
   private void makeTabs() {
     var sheets = book.getSheets();
     for (int i = 0; i < template.tabs().size(); i++) {
-      String name = template.tabs().get(i).name();
+      String name = layout.name(template.tabs().get(i));
       if (i == 0) {
         Object only = Uno.ask(() -> Uno.as(XIndexAccess.class, sheets).getByIndex(0));
         Uno.as(XNamed.class, only).setName(name);
@@ -121,7 +130,9 @@ public final class Drawing {
   }
 
   XSpreadsheet sheet(Tab tab) {
-    return Uno.ask(() -> Uno.as(XSpreadsheet.class, book.getSheets().getByName(tab.name())));
+    return sheets.computeIfAbsent(
+        tab,
+        t -> Uno.ask(() -> Uno.as(XSpreadsheet.class, book.getSheets().getByName(layout.name(t)))));
   }
 
   XCellRange range(Tab tab, int column, int row, int columns, int rows) {
@@ -163,14 +174,10 @@ public final class Drawing {
       Object column = Uno.ask(() -> Uno.as(XIndexAccess.class, columns).getByIndex(index));
       Uno.set(column, "Width", 100 * widths.get(i));
     }
-    write(tab, 0, 0, tab.title(), styles.of(Style.TITLE));
-    write(tab, 0, 1, tab.lead(), styles.of(Style.LEAD));
+    write(tab, 0, 0, words.of(tab.title()), styles.of(Style.TITLE));
+    write(tab, 0, 1, words.of(tab.lead()), styles.of(Style.LEAD));
     if (template.tabs().indexOf(tab) == 0) {
-      String missing =
-          "=IF(ISERROR(SHEET.VERSION());\"The Set Power Sheets extension is missing here, or Java"
-              + " is, so the results are blank or wrong. Install it, or ask the sender for the"
-              + " values-only copy (menu Set Power).\";\"\")";
-      write(tab, 0, 2, missing, styles.of(Style.MISSING));
+      write(tab, 0, 2, missing(layout), styles.of(Style.MISSING));
       Uno.set(range(tab, 0, 2, 1, 1), "IsTextWrapped", false);
     } else {
       write(tab, 0, 2, "=" + template.stamp().text(layout.place()), styles.of(Style.STAMP));
@@ -181,6 +188,17 @@ public final class Drawing {
       Uno.set(sheet, "TabColor", tab.ink());
     }
     Uno.set(sheet, "PageStyle", styles.page(tab));
+  }
+
+  /** What a reader without the extension sees. */
+  static String missing(Layout layout) {
+    return "=IF(ISERROR(SHEET.VERSION());"
+        + Formula.of(
+                "The Set Power Sheets extension is missing here, or Java is, so the results are blank"
+                    + " or wrong. Install it, or ask the sender for the values-only copy (menu Set"
+                    + " Power).")
+            .text(layout.place())
+        + ";\"\")";
   }
 
   /** Hidden cells take no fill and no chart: they are hidden when all is drawn. */
@@ -201,7 +219,7 @@ public final class Drawing {
       height(tab, row + block.height() + 1, GRID_GAP);
     }
     if (Layout.hasHeading(tab, block)) {
-      write(tab, 0, row - 1, block.title(), styles.of(Style.SECTION));
+      write(tab, 0, row - 1, words.of(block.title()), styles.of(Style.SECTION));
       height(tab, row - 1, 800);
     }
     if (block instanceof Fields f) {
@@ -238,7 +256,7 @@ public final class Drawing {
       Uno.tell(() -> cell.getCellByPosition(0, 0).setFormula(text));
     }
     int help = spot.column() + spot.span();
-    write(tab, help, row, field.help(), styles.of(Style.HELP));
+    write(tab, help, row, words.of(field.help()), styles.of(Style.HELP));
     Uno.set(
         range(tab, help, row, layout.visible(tab) - help, 1), "CellStyle", styles.of(Style.HELP));
     height(tab, row, 560);
@@ -366,7 +384,7 @@ public final class Drawing {
     headings(tab, answers);
     Layout.Place place = layout.place(answers);
     Layout.Spot count = layout.count(answers);
-    String counted = Layout.absolute(tab, count.column(), count.row());
+    String counted = layout.absolute(tab, count.column(), count.row());
     write(tab, count.column(), count.row(), "=" + answers.countText(place), styles.of(Style.NOTE));
     write(tab, 0, count.row(), "=" + answers.stateText(counted, place), styles.of(Style.HELP));
     for (Column column : answers.columns()) {
@@ -382,7 +400,7 @@ public final class Drawing {
     array(
         range(tab, 0, layout.firstRow(answers), columns, answers.room()),
         answers.arrayText(
-            Layout.absolute(tab, count.column(), count.row()),
+            layout.absolute(tab, count.column(), count.row()),
             layout.blockRange(answers),
             layout.place(answers)));
   }
@@ -394,7 +412,7 @@ public final class Drawing {
   private void draw(Tab tab, Figures block, Figure figure) {
     Layout.Spot spot = layout.spot(block, figure);
     int row = spot.row();
-    write(tab, spot.column(), row - 1, figure.label(), styles.of(Style.FIGURE_LABEL));
+    write(tab, spot.column(), row - 1, words.of(figure.label()), styles.of(Style.FIGURE_LABEL));
     merge(tab, spot.column(), row - 1, spot.span());
     String value = "=IFERROR(" + figure.value().text(layout.place()) + ";\"–\")";
     write(tab, spot.column(), row, value, styles.of(Style.FIGURE, figure.format()));
@@ -453,7 +471,8 @@ public final class Drawing {
             tab.name() + " chart " + ++number, // unique in the whole file
             range(tab, 0, row, layout.visible(tab), chart.rows()),
             ranges.toArray(new CellRangeAddress[0]),
-            chart);
+            chart,
+            words.of(chart.axis()));
         charted.forEach(this::formulas);
       }
     }
@@ -563,6 +582,15 @@ public final class Drawing {
                 Uno.as(XSelectionSupplier.class, controller)
                     .select(range(s.tab(), s.column(), s.row(), 1, 1)));
     template.tabs().forEach(t -> Uno.as(XProtectable.class, sheet(t)).protect(""));
+  }
+
+  /** Takes a finished drawing up again, to fill it. */
+  void takeUp() {
+    filled.clear();
+    Uno.as(XCalculatable.class, document).enableAutomaticCalculation(false);
+    template
+        .tabs()
+        .forEach(t -> Uno.tell(() -> Uno.as(XProtectable.class, sheet(t)).unprotect("")));
   }
 
   private void print(Tab tab) {

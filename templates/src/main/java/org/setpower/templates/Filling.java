@@ -16,6 +16,7 @@ import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.setpower.sheet.Words;
 
 /**
  * Fills a drawn template with rows of CSV files, whose heading line names the columns (without
@@ -36,9 +37,16 @@ public final class Filling {
   private static final int LETTERS_OF_A_FIELD = 24;
 
   private final Drawing drawing;
+  private final Words words;
 
   public Filling(Drawing drawing) {
+    this(drawing, Words.english());
+  }
+
+  /** Fills in the language of these words; words that are compared stay. */
+  Filling(Drawing drawing, Words words) {
     this.drawing = drawing;
+    this.words = words;
   }
 
   /** Fills one cell. */
@@ -126,7 +134,23 @@ public final class Filling {
     }
   }
 
-  private static void set(XCellRange cells, int row, Item<?> item, String text) {
+  /** Asks these words for the rows that a table starts with. */
+  static void ask(Table table, Words words) {
+    if (table.startsFrom() == null) {
+      return;
+    }
+    for (CSVRecord line : read(table.startsBeside(), table.startsFrom())) {
+      table.inputs().stream()
+          .filter(c -> c.format().isText() && line.isMapped(c.heading()))
+          .forEach(c -> inWords(c, line.get(c.heading()), words));
+    }
+  }
+
+  private static String inWords(Item<?> item, String text, Words words) {
+    return item.words().isEmpty() && text.matches(".*\\p{Lower}{4}.*") ? words.of(text) : text;
+  }
+
+  private void set(XCellRange cells, int row, Item<?> item, String text) {
     if (text.isEmpty()) {
       return;
     }
@@ -134,7 +158,7 @@ public final class Filling {
         () -> {
           var cell = cells.getCellByPosition(0, row);
           if (item.format().isText()) {
-            Uno.as(com.sun.star.text.XText.class, cell).setString(text);
+            Uno.as(com.sun.star.text.XText.class, cell).setString(inWords(item, text, words));
           } else {
             cell.setValue(value(item, text));
           }

@@ -17,7 +17,13 @@ public final class Findings {
     Column number = Column.working("No.");
     number.by(Formula.calc("ROWS({})", number.above()));
     Column code = Column.working("Code", code(number, all));
-    Column place = Column.result("Where", choose(code, all, t -> at -> quoted(at.layout().tab(t))));
+    Column place =
+        Column.result(
+            "Where",
+            choose(
+                code,
+                all,
+                t -> at -> Formula.Patterns.quoted(at.layout().name(at.layout().tab(t)))));
     Column row = Column.result("What", choose(code, all, t -> found(code, t, t.key())));
     Column word = Column.result("Status", choose(code, all, t -> found(code, t, t.status())));
     Column reason =
@@ -57,10 +63,6 @@ public final class Findings {
   private static Formula count(String word, List<Table> tables) {
     Object[] parts = tables.stream().map(t -> t.status().all()).toArray();
     return Formula.calc("0" + ("+COUNTIF({};\"" + word + "\")").repeat(parts.length), parts);
-  }
-
-  private static String quoted(Tab tab) {
-    return "\"" + tab.name() + "\"";
   }
 
   private static Formula code(Column number, List<Table> tables) {
@@ -109,7 +111,13 @@ public final class Findings {
           Formula.calc("MATCH(MOD({};" + STEP + ")-" + STEP / 2 + ";{};0)", code, rank(table))
               .text(at);
       String cell = "INDEX(" + wanted.all().text(at) + ";" + row + ")";
-      String number = "\"row \"&ROW(" + rank(table).text(at) + ")+" + row + "-1";
+      String number =
+          Formula.Patterns.translated("\"row \"", at.words())
+              + "&ROW("
+              + rank(table).text(at)
+              + ")+"
+              + row
+              + "-1";
       return "IF(" + cell + "=\"\";" + number + ";" + wanted.format().words(cell) + ")";
     };
   }

@@ -3,9 +3,12 @@ package org.setpower.templates;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.setpower.sheet.FunctionSpec;
 import org.setpower.sheet.Parameter;
+import org.setpower.sheet.Words;
 
 /**
  * Something that stands in a formula: a cell, a column, a value, a call of one of our functions, a
@@ -83,7 +86,7 @@ public interface Formula {
   record Literal(String text) implements Formula {
     @Override
     public String text(Layout.Place place) {
-      return text;
+      return Patterns.translated(text, place.words());
     }
   }
 
@@ -142,7 +145,9 @@ public interface Formula {
 
     @Override
     public String text(Layout.Place place) {
-      return Patterns.fill(pattern, parts.stream().map(p -> p.text(place)).toList());
+      return Patterns.fill(
+          Patterns.translated(pattern, place.words()),
+          parts.stream().map(p -> p.text(place)).toList());
     }
   }
 
@@ -156,13 +161,13 @@ public interface Formula {
 
     @Override
     public String text(Layout.Place place) {
-      String words = "\"" + pattern.replace("\"", "\"\"") + "\"";
+      String words = "\"" + place.words().of(pattern).replace("\"", "\"\"") + "\"";
       List<String> values = new ArrayList<>();
       for (Formula part : parts) {
         String value = part.text(place);
         values.add("\"&" + (part instanceof Item<?> i ? i.format().words(value) : value) + "&\"");
       }
-      return Patterns.fill(words, values).replace("\"\"&", "").replace("&\"\"", "");
+      return Words.fill(words, values.toArray()).replace("\"\"&", "").replace("&\"\"", "");
     }
   }
 
@@ -182,6 +187,10 @@ public interface Formula {
 
   /** Texts with places for parts. */
   final class Patterns {
+    private static final Pattern QUOTED = Pattern.compile("\"(?:[^\"]|\"\")*\"");
+    private static final Pattern READ = Pattern.compile("(?s)(?=.*\\p{L}{2}).* .*");
+    private static final Pattern CODE = Pattern.compile("(?:ok|look|stop): ?");
+
     private Patterns() {}
 
     static void check(String pattern, List<Formula> parts) {
@@ -199,6 +208,29 @@ public interface Formula {
         text.append(values.get(i - 1)).append(pieces[i]);
       }
       return text.toString();
+    }
+
+    /**
+     * A formula whose quoted texts are translated, where they are words to read: those with a space
+     * in them. A single word is one that is typed or compared.
+     */
+    static String translated(String formula, Words words) {
+      return QUOTED
+          .matcher(formula)
+          .replaceAll(m -> Matcher.quoteReplacement(quoted(inWords(unquoted(m.group()), words))));
+    }
+
+    private static String inWords(String text, Words words) {
+      return READ.matcher(text).matches() && !CODE.matcher(text).matches() ? words.of(text) : text;
+    }
+
+    /** A text as it stands in a formula. */
+    static String quoted(String text) {
+      return "\"" + text.replace("\"", "\"\"") + "\"";
+    }
+
+    private static String unquoted(String quoted) {
+      return quoted.substring(1, quoted.length() - 1).replace("\"\"", "\"");
     }
   }
 }

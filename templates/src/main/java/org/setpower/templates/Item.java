@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.setpower.sheet.Words;
 
 /**
  * What a {@link Field} (one cell) and a {@link Column} (a cell in every row) have in common: a
@@ -228,16 +229,17 @@ public abstract class Item<T extends Item<T>> implements Formula {
 
   /** The heading with its unit, as text or as a formula. */
   String headingText(Layout.Place place) {
+    String words = place.words().of(heading);
     if (format == Format.SHARE && unit == null) {
-      return heading + " (%)";
+      return words + " (%)";
     }
     if (unit == null) {
-      return heading;
+      return words;
     }
     String inside = unit.text(place);
     return unit instanceof Formula.Literal
-        ? heading + " (" + inside.replace("\"", "") + ")"
-        : "=\"" + heading + " (\"&" + inside + "&\")\"";
+        ? words + " (" + place.words().of(inside.replace("\"", "")) + ")"
+        : "=\"" + words.replace("\"", "\"\"") + " (\"&" + inside + "&\")\"";
   }
 
   /** About how many letters the heading has. */
@@ -247,38 +249,52 @@ public abstract class Item<T extends Item<T>> implements Formula {
   }
 
   /** The sentence that is shown when something wrong is typed. */
-  String error() {
+  String error(Words language) {
+    String name = language.of(heading);
     if (!words.isEmpty() && onlyListed) {
-      return "Pick " + heading + " from the list: " + String.join(", ", words) + ".";
+      return language.say("Pick {} from the list: {}.", name, String.join(", ", words));
     }
     return switch (format) {
-      case TEXT -> isList() ? "Pick " + heading + " from the list." : heading + " is a text.";
-      case DATE, DAY -> heading + " is a date, such as 2027-02-01.";
-      case TIME -> heading + " is a time of day, such as 17:30.";
+      case TEXT -> language.say(isList() ? "Pick {} from the list." : "{} is a text.", name);
+      case DATE, DAY -> language.say("{} is a date, such as 2027-02-01.", name);
+      case TIME -> language.say("{} is a time of day, such as 17:30.", name);
       case SHARE ->
-          heading
-              + " is a share of the whole: write it with its % sign, from "
-              + bound(100 * least)
-              + " % to "
-              + bound(100 * most)
-              + " % (3 % or 0.03, not 3).";
-      case COUNT -> heading + " is a whole number" + limits() + ".";
-      default -> heading + " is a number" + limits() + ", typed without its unit.";
+          language.say(
+              "{} is a share of the whole: write it with its % sign, from {} % to {} % (3 % or"
+                  + " 0.03, not 3).",
+              name, bound(100 * least, language), bound(100 * most, language));
+      case COUNT ->
+          language.say(
+              within(
+                  "{} is a whole number from {} to {}.",
+                  "{} is a whole number of {} or more.",
+                  "{} is a whole number."),
+              name,
+              bound(least, language),
+              bound(most, language));
+      default ->
+          language.say(
+              within(
+                  "{} is a number from {} to {}, typed without its unit.",
+                  "{} is a number of {} or more, typed without its unit.",
+                  "{} is a number, typed without its unit."),
+              name,
+              bound(least, language),
+              bound(most, language));
     };
   }
 
-  private String limits() {
-    boolean low = !Double.isInfinite(least);
-    boolean high = !Double.isInfinite(most);
-    if (low && high) {
-      return " from " + bound(least) + " to " + bound(most);
+  private String within(String both, String from, String free) {
+    if (Double.isInfinite(least)) {
+      return free;
     }
-    return low ? " of " + bound(least) + " or more" : "";
+    return Double.isInfinite(most) ? from : both;
   }
 
-  private static String bound(double value) {
+  private static String bound(double value, Words language) {
     double shown = Math.round(value * 1e9) / 1e9; // 110 %, not 110.00000000000001 %
-    return shown == Math.rint(shown) ? String.valueOf((long) shown) : String.valueOf(shown);
+    String plain = shown == Math.rint(shown) ? String.valueOf((long) shown) : String.valueOf(shown);
+    return language.isEnglish() ? plain : plain.replace('.', ',');
   }
 
   @Override

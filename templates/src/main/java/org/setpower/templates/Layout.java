@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.setpower.sheet.Words;
 
 /** Where everything of a template stands. Rows and columns count from 0. */
 public final class Layout {
@@ -25,12 +26,17 @@ public final class Layout {
    * @param rows the table it stands in; {@code null} outside of tables
    * @param row its row on the tab
    */
-  public record Place(Layout layout, Rows rows, int row) {}
+  public record Place(Layout layout, Rows rows, int row) {
+    Words words() {
+      return layout.words;
+    }
+  }
 
   /** A cell or the left upper cell of something, with the columns it spans. */
   record Spot(Tab tab, int column, int row, int span) {}
 
   private final Template template;
+  private final Words words;
   private final Map<Block, Spot> blocks = new IdentityHashMap<>();
   private final Map<Field, Spot> fields = new IdentityHashMap<>();
   private final Map<Column, Spot> columns = new IdentityHashMap<>();
@@ -39,9 +45,15 @@ public final class Layout {
   private final Map<Tab, Integer> visible = new HashMap<>();
   private final Map<Tab, Integer> lastRow = new HashMap<>();
 
-  /** Lays out a template. */
+  /** Lays out a template in English. */
   public Layout(Template template) {
+    this(template, Words.english());
+  }
+
+  /** Lays out a template in the language of these words. */
+  public Layout(Template template, Words words) {
     this.template = template;
+    this.words = words;
     template.tabs().forEach(this::place);
   }
 
@@ -95,9 +107,12 @@ public final class Layout {
   }
 
   /** A width at which no word of the heading is broken. */
-  private static int longestWord(Column column) {
+  private int longestWord(Column column) {
     int letters =
-        Arrays.stream(column.heading().split("[ -]")).mapToInt(String::length).max().orElse(0);
+        Arrays.stream(words.of(column.heading()).split("[ \u00ad-]"))
+            .mapToInt(String::length)
+            .max()
+            .orElse(0);
     return (int) Math.ceil(letters * LETTER) + INDENTS;
   }
 
@@ -140,6 +155,15 @@ public final class Layout {
 
   Template template() {
     return template;
+  }
+
+  Words words() {
+    return words;
+  }
+
+  /** What a tab is called; nobody sees the name of a hidden one. */
+  String name(Tab tab) {
+    return tab.isHidden() ? tab.name() : words.of(tab.name());
   }
 
   Tab tab(Block block) {
@@ -317,7 +341,7 @@ public final class Layout {
         span);
   }
 
-  static String absolute(Tab tab, int column, int row) {
+  String absolute(Tab tab, int column, int row) {
     return sheet(tab) + "." + cellName(column, row);
   }
 
@@ -325,8 +349,9 @@ public final class Layout {
     return "$" + letters(column) + "$" + (row + 1);
   }
 
-  static String sheet(Tab tab) {
-    return tab.name().matches("[A-Za-z]+") ? "$" + tab.name() : "$'" + tab.name() + "'";
+  private String sheet(Tab tab) {
+    String name = name(tab);
+    return name.matches("[A-Za-z]+") ? "$" + name : "$'" + name.replace("'", "''") + "'";
   }
 
   private static String letters(int column) {

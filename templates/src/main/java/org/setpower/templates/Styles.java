@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import com.sun.star.awt.FontWeight;
 import com.sun.star.container.XNameContainer;
+import com.sun.star.lang.Locale;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.style.XStyle;
 import com.sun.star.style.XStyleFamiliesSupplier;
@@ -15,6 +16,7 @@ import com.sun.star.util.XNumberFormats;
 import com.sun.star.util.XNumberFormatsSupplier;
 import java.util.HashSet;
 import java.util.Set;
+import org.setpower.sheet.Words;
 
 /** The cell and page styles of a document, made from {@link Style}. */
 final class Styles {
@@ -25,16 +27,22 @@ final class Styles {
   private static final int A4_LONG = 29700;
 
   private final Object document;
+  private final Locale language;
   private final XNameContainer cells;
   private final XNameContainer pages;
   private final Set<String> made = new HashSet<>();
 
-  Styles(Object document) {
+  /** The styles of a document in a language. */
+  Styles(Object document, String language) {
     this.document = document;
+    this.language = new Locale(language, language.toUpperCase(java.util.Locale.ROOT), "");
     var families = Uno.as(XStyleFamiliesSupplier.class, document).getStyleFamilies();
     cells = family(families, "CellStyles");
     pages = family(families, "PageStyles");
     Object base = Uno.ask(() -> cells.getByName("Default"));
+    if (!language.equals(Words.ENGLISH)) {
+      Uno.set(base, "CharLocale", this.language);
+    }
     Uno.set(base, "CharFontName", Style.FONT);
     Uno.set(base, "CharHeight", 10f);
     Uno.set(base, "CharColor", Style.Ink.INK);
@@ -131,6 +139,9 @@ final class Styles {
 
   private int key(String code) {
     XNumberFormats formats = Uno.as(XNumberFormatsSupplier.class, document).getNumberFormats();
+    if (!language.Language.equals(Uno.ENGLISH.Language)) {
+      return Uno.ask(() -> formats.addNewConverted(code, Uno.ENGLISH, language));
+    }
     int known = formats.queryKey(code, Uno.ENGLISH, false);
     return known >= 0 ? known : Uno.ask(() -> formats.addNew(code, Uno.ENGLISH));
   }

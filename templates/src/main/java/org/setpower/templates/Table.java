@@ -1,5 +1,7 @@
 package org.setpower.templates;
 
+import static org.setpower.templates.Formula.Patterns.quoted;
+
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -83,6 +85,14 @@ public final class Table extends Rows {
     startsBeside = beside;
     startsFrom = resource;
     return this;
+  }
+
+  Class<?> startsBeside() {
+    return startsBeside;
+  }
+
+  String startsFrom() {
+    return startsFrom;
   }
 
   void fillStart(Filling filling) {
@@ -193,7 +203,13 @@ public final class Table extends Rows {
         Case last = cases.removeLast();
         first = "IF(" + last.when() + ";" + last.then() + ";" + first + ")";
       }
-      return "IFERROR(IF(" + isEmpty(place) + ";\"\";" + first + ");\"stop:" + IN_ERROR + "\")";
+      return "IFERROR(IF("
+          + isEmpty(place)
+          + ";\"\";"
+          + first
+          + ");"
+          + quoted("stop:" + place.words().of(IN_ERROR))
+          + ")";
     }
   }
 
@@ -221,9 +237,12 @@ public final class Table extends Rows {
   }
 
   private static Case missing(Item<?> item, Layout.Place place) {
-    String where = item instanceof Field f ? " on " + place.layout().tab(f).name() : "";
-    return new Case(
-        item.text(place) + "=\"\"", quoted("look:Fill in " + item.heading() + where + "."));
+    String name = place.words().of(item.heading());
+    String words =
+        item instanceof Field f
+            ? place.words().say("Fill in {} on {}.", name, tabOf(f, place))
+            : place.words().say("Fill in {}.", name);
+    return new Case(item.text(place) + "=\"\"", quoted("look:" + words));
   }
 
   /** A word, or a number, that is not on a closed list. */
@@ -235,12 +254,12 @@ public final class Table extends Rows {
             .collect(Collectors.joining(";", "{", "}"));
     return new Case(
         "IF(" + cell + "=\"\";FALSE();ISNA(MATCH(" + cell + ";" + listed + ";0)))",
-        quoted("stop:" + item.error() + on(item, place)));
+        quoted("stop:" + item.error(place.words()) + on(item, place)));
   }
 
   /** Where a cell stands that is not in the row. */
   private static String on(Item<?> item, Layout.Place place) {
-    return item instanceof Field f ? " See " + place.layout().tab(f).name() + "." : "";
+    return item instanceof Field f ? " " + place.words().say("See {}.", tabOf(f, place)) : "";
   }
 
   private static Case wrongKind(Item<?> column, Layout.Place place) {
@@ -254,7 +273,7 @@ public final class Table extends Rows {
     }
     return new Case(
         "IF(" + cell + "=\"\";FALSE();OR(" + String.join(";", wrong) + "))",
-        quoted("stop:" + column.error() + on(column, place)));
+        quoted("stop:" + column.error(place.words()) + on(column, place)));
   }
 
   /** An entry that the column it is picked from does not have. */
@@ -266,22 +285,29 @@ public final class Table extends Rows {
         "IF(" + cell + "=\"\";FALSE();ISNA(" + match + "))",
         quoted(
             "stop:"
-                + item.heading()
-                + " is not among those on "
-                + place.layout().tab(from.owner()).name()
-                + ": pick it from the list, or add it there."));
+                + place
+                    .words()
+                    .say(
+                        "{} is not among those on {}: pick it from the list, or add it there.",
+                        place.words().of(item.heading()),
+                        place.layout().name(place.layout().tab(from.owner())))));
   }
 
   private static Case unanswered(Column column, Layout.Place place) {
     String words =
         quoted(
             column.failure() == null
-                ? column.heading() + " cannot be worked out from this row."
-                : column.failure());
+                ? place
+                    .words()
+                    .say(
+                        "{} cannot be worked out from this row.",
+                        place.words().of(column.heading()))
+                : place.words().of(column.failure()));
     if (column.failure() == null) {
       List<Formula.Call> calls = column.formula().calls().toList();
       for (Formula.Call call : calls) { // the innermost is asked first
-        String why = "IFERROR(" + call.whyText(place) + ";\"" + IN_ERROR + "\")";
+        String why =
+            "IFERROR(" + call.whyText(place) + ";" + quoted(place.words().of(IN_ERROR)) + ")";
         words = "IF(" + why + "<>\"fine\";" + why + ";" + words + ")";
       }
     }
@@ -300,7 +326,7 @@ public final class Table extends Rows {
         "\"" + check.word() + ":\"&" + check.words().text(place));
   }
 
-  private static String quoted(String words) {
-    return "\"" + words.replace("\"", "\"\"") + "\"";
+  private static String tabOf(Field field, Layout.Place place) {
+    return place.layout().name(place.layout().tab(field));
   }
 }

@@ -6,6 +6,7 @@ import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.table.XCellRange;
 import java.util.stream.Collectors;
+import org.setpower.sheet.Words;
 
 /** Input help, lists, limits and error messages of the cells to fill. */
 final class Validations {
@@ -14,13 +15,14 @@ final class Validations {
   private Validations() {}
 
   static void put(XCellRange cells, Item<?> item, Layout layout) {
+    Words words = layout.words();
     Object validation = Uno.get(cells, "Validation");
     Uno.set(validation, "IgnoreBlankCells", true);
     Uno.set(validation, "ShowInputMessage", !item.help().isEmpty());
-    Uno.set(validation, "InputTitle", item.heading());
-    Uno.set(validation, "InputMessage", item.help());
-    Uno.set(validation, "ErrorTitle", item.heading());
-    Uno.set(validation, "ErrorMessage", item.error());
+    Uno.set(validation, "InputTitle", words.of(item.heading()));
+    Uno.set(validation, "InputMessage", words.of(item.help()));
+    Uno.set(validation, "ErrorTitle", words.of(item.heading()));
+    Uno.set(validation, "ErrorMessage", item.error(words));
     Uno.set(validation, "ErrorAlertStyle", ValidationAlertStyle.STOP);
     Uno.set(validation, "ShowErrorMessage", item.onlyListed());
     limits(validation, item, layout);

@@ -26,7 +26,7 @@ class ShelfTest {
               if (i.isInput() && i.help().isEmpty()) {
                 faults.add(i + " has no input help");
               }
-              if (i.isInput() && i.error().isEmpty()) {
+              if (i.isInput() && i.error(layout.words()).isEmpty()) {
                 faults.add(i + " has no error message");
               }
               boolean read = !(i instanceof Column c && c.isWorking());
