@@ -11,6 +11,7 @@ import java.util.Map;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 import org.setpower.sheet.Translation;
+import org.setpower.sheet.Words;
 
 /**
  * Writes what the office needs to know of the catalogue (IDL, adapter class, CalcAddIns.xcu), the
@@ -19,6 +20,12 @@ import org.setpower.sheet.Translation;
 public final class Generator {
   /** The interface that the add-in implements. */
   static final String INTERFACE = "org.setpower.XFunctions";
+
+  /** Files of the configuration with titles that users read. */
+  private static final List<String> TITLED =
+      List.of("Addons.xcu", "CalcWindowState.xcu", "OptionsDialog.xcu");
+
+  private static final String COMMANDS = "org/setpower/command";
 
   private Generator() {}
 
@@ -36,6 +43,12 @@ public final class Generator {
     write(target.resolve("java/org/setpower/addin/FunctionsAddIn.java"), AddInClass.of(functions));
     Map<String, Translation> translations = translations(args[4].equals("true"));
     write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions, translations));
+    Path shipped = Path.of(args[3]).getParent();
+    List<Words> words = words(shipped.resolveSibling("java"), args[4].equals("true"), shipped);
+    for (String file : TITLED) {
+      String configuration = Files.readString(shipped.resolve(file));
+      write(target.resolve(file), CommandTexts.titles(configuration, words));
+    }
     Icons.draw(Path.of(args[3]), target.resolve("icons"));
     Markup markdown = new Markup.Markdown();
     for (Map.Entry<String, Page> page :
@@ -74,6 +87,40 @@ public final class Generator {
       throw new IllegalStateException("a release needs all texts: " + String.join("; ", gaps));
     }
     return translations;
+  }
+
+  /** The words of the commands; says what is not translated, and lets nothing pass that is none. */
+  private static List<Words> words(Path sources, boolean release, Path shipped) throws IOException {
+    List<Words> all = new ArrayList<>();
+    List<String> faults = new ArrayList<>();
+    for (String language : Translation.LANGUAGES) {
+      Words words = Words.in(language, sources.resolveSibling("resources").resolve(COMMANDS));
+      CommandTexts.ask(sources.resolve(COMMANDS), words);
+      for (String file : TITLED) {
+        CommandTexts.titles(Files.readString(shipped.resolve(file)), List.of(words));
+      }
+      all.add(words);
+      if (!words.missing().isEmpty()) {
+        String gap =
+            "commands, words_%s.txt: %d of %d texts are missing: %s"
+                .formatted(
+                    language,
+                    words.missing().size(),
+                    words.asked().size(),
+                    String.join(" | ", words.missing()));
+        System.err.println(gap);
+        if (release) {
+          faults.add(gap);
+        }
+      }
+      if (!words.orphaned().isEmpty()) {
+        faults.add("commands, words_" + language + ".txt: nothing says " + words.orphaned());
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException(String.join("; ", faults));
+    }
+    return all;
   }
 
   /** Writes only what changed, so that an unchanged catalogue compiles nothing again. */

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 /**
  * What a cell passes to a function.
  *
@@ -28,8 +30,8 @@ record Argument(Object value, String where, String trouble) {
     int r = range.length == 1 ? 0 : row;
     int c = range[0].length == 1 ? 0 : column;
     if (r >= range.length || c >= range[0].length) {
-      return troubled(where, "the range is smaller than the block of results");
+      return troubled(where, say("the range is smaller than the block of results"));
     }
-    return of(range[r][c], "row " + (r + 1) + ", column " + (c + 1) + " of " + where);
+    return of(range[r][c], say("row {}, column {} of {}", r + 1, c + 1, where));
   }
 }

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.XFormulaParser;
 import com.sun.star.table.CellAddress;
@@ -25,11 +27,11 @@ final class ArgumentReader implements AutoCloseable {
 
   Argument read(FormulaToken... tokens) throws Exception {
     if (tokens.length == 0 || (tokens.length == 1 && tokens[0].OpCode == opcodes.missing)) {
-      return Argument.of(null, "left out");
+      return Argument.of(null, say("left out"));
     }
     FormulaToken only = tokens.length == 1 ? tokens[0] : null;
     if (only != null && (only.Data instanceof Double || only.Data instanceof String)) {
-      return Argument.of(only.Data, "typed in the formula");
+      return Argument.of(only.Data, say("typed in the formula"));
     }
     CellRangeAddress range = only == null ? null : references.range(only);
     String where = range == null ? printed(tokens) : where(range);
@@ -46,7 +48,7 @@ final class ArgumentReader implements AutoCloseable {
     }
     long cells = (at.EndColumn - at.StartColumn + 1L) * (at.EndRow - at.StartRow + 1L);
     if (cells > MOST_CELLS) {
-      throw new Sorry("it has " + cells + " cells, too many for a function");
+      throw new Sorry("it has {} cells, too many for a function", cells);
     }
     return Values.of(book.range(at));
   }

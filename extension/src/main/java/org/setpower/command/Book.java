@@ -52,9 +52,9 @@ record Book(XComponent document) {
         sheets().insertNewByName(name, Short.MAX_VALUE);
       } catch (com.sun.star.uno.RuntimeException e) {
         throw new Sorry(
-            "No sheet can be added: the structure of this document is protected"
-                + " (Tools - Protect Spreadsheet Structure).",
-            e);
+                "No sheet can be added: the structure of this document is protected (Tools -"
+                    + " Protect Spreadsheet Structure).")
+            .because(e);
       }
     }
     return Uno.as(XSpreadsheet.class, sheets().getByName(name));
@@ -77,7 +77,7 @@ record Book(XComponent document) {
   XCell cell(String address) throws Exception {
     Matcher parts = CELL.matcher(address);
     if (!parts.matches()) {
-      throw new Sorry("“" + address + "” is not the address of a cell.");
+      throw new Sorry("“{}” is not the address of a cell.", address);
     }
     XSpreadsheet sheet = parts.group(1) == null ? sheet(0) : existing(parts.group(1));
     return sheet.getCellRangeByName(parts.group(2) + parts.group(3)).getCellByPosition(0, 0);
@@ -85,7 +85,7 @@ record Book(XComponent document) {
 
   private XSpreadsheet existing(String name) throws Exception {
     if (!sheets().hasByName(name)) {
-      throw new Sorry("There is no sheet “" + name + "” in this document.");
+      throw new Sorry("There is no sheet “{}” in this document.", name);
     }
     return sheet(name);
   }

@@ -40,6 +40,7 @@ public final class Commands extends WeakBase implements XJobExecutor, XJob, XSer
   /** Created by the office. */
   public Commands(XComponentContext context) {
     this.context = context;
+    Say.as(context);
   }
 
   /** The services this class answers for. */
@@ -82,7 +83,7 @@ public final class Commands extends WeakBase implements XJobExecutor, XJob, XSer
   private static Command command(Order order) {
     Supplier<Command> known = KNOWN.get(order.command());
     if (known == null) {
-      throw new Sorry("Set power knows no command “" + order.command() + "”.");
+      throw new Sorry("Set power knows no command “{}”.", order.command());
     }
     return known.get();
   }

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.awt.XTextComponent;
 import com.sun.star.frame.XStorable;
 import com.sun.star.ui.dialogs.XFolderPicker2;
@@ -64,13 +66,12 @@ final class Copy implements Command {
         return kind;
       }
     }
-    throw new Sorry("“" + suffix + "” is none of ods, xlsx, pdf.");
+    throw new Sorry("“{}” is none of {}.", suffix, "ods, xlsx, pdf");
   }
 
   private static String sentence(Map<ValuesCopy.Kind, String> targets, int cells) {
-    return "Written, with "
-        + cells
-        + " cells as values:\n"
+    return say("Written, with {} cells as values:", cells)
+        + "\n"
         + targets.values().stream().map(Copy::path).collect(Collectors.joining("\n"));
   }
 
@@ -124,7 +125,7 @@ final class Copy implements Command {
       Object name =
           dialog
               .form()
-              .edit("name", 56, 116, WIDTH - 56 - Dialog.GAP, original.getFileName() + " values");
+              .edit("name", 56, 116, WIDTH - 56 - Dialog.GAP, say("{} values", original.getFileName()));
       int bottom = Dialog.buttonsAt(HEIGHT);
       dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "W~rite", true, true);
       dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false, false);
@@ -187,6 +188,6 @@ final class Copy implements Command {
         there.append('\n').append(path(target));
       }
     }
-    return there.isEmpty() || Boxes.ask(desk, "Replace what is there?" + there);
+    return there.isEmpty() || Boxes.ask(desk, say("Replace what is there?") + there);
   }
 }

@@ -81,7 +81,7 @@ final class CsvText {
         before = parser.getCurrentLineNumber();
       }
     } catch (IOException | UncheckedIOException | IllegalStateException e) {
-      throw new Sorry("The file is not proper CSV: " + e.getMessage(), e);
+      throw new Sorry("The file is not proper CSV: {}", e.getMessage()).because(e);
     }
     return lines;
   }
@@ -111,8 +111,8 @@ final class CsvText {
       line += bytes[i] == '\n' ? 1 : 0;
     }
     throw new Sorry(
-        "The file is not in UTF-8 (first seen in line "
-            + Numbers.words(line)
-            + "). Save it again as CSV with the character set UTF-8; nothing was changed.");
+        "The file is not in UTF-8 (first seen in line {}). Save it again as CSV with the character"
+            + " set UTF-8; nothing was changed.",
+        Numbers.words(line));
   }
 }

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.awt.ActionEvent;
 import com.sun.star.awt.PushButtonType;
 import com.sun.star.awt.XActionListener;
@@ -37,7 +39,7 @@ final class Dialog implements AutoCloseable {
     this.desk = desk;
     this.width = width;
     model = desk.service(XControlModel.class, "com.sun.star.awt.UnoControlDialogModel");
-    Uno.set(model, "Title", title);
+    Uno.set(model, "Title", say(title));
     Uno.set(model, "PositionX", 60);
     Uno.set(model, "PositionY", 40);
     Uno.set(model, "Width", width);
@@ -69,7 +71,7 @@ final class Dialog implements AutoCloseable {
         y,
         wide,
         LINE,
-        Uno.property("Label", label),
+        Uno.property("Label", say(label)),
         Uno.property("DefaultButton", usual),
         Uno.property(
             "PushButtonType", (short) (ok ? PushButtonType.OK : PushButtonType.CANCEL).getValue()));
@@ -77,7 +79,7 @@ final class Dialog implements AutoCloseable {
 
   /** A button that does something while the dialog stays. */
   void button(String name, int x, int y, int wide, String label, Runnable action) throws Exception {
-    form.add("Button", name, x, y, wide, LINE, Uno.property("Label", label));
+    form.add("Button", name, x, y, wide, LINE, Uno.property("Label", say(label)));
     Uno.as(XButton.class, part(name))
         .addActionListener(
             new XActionListener() {

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.table.CellAddress;
@@ -19,7 +21,7 @@ final class Explain implements Command {
   public void openly(Desk desk) throws Exception {
     XCell cell = selected(desk);
     Explanation explanation = new Explainer(desk.book()).explain(cell);
-    String label = "~Working: " + explanation.title();
+    String label = say("~Working: {}", explanation.title());
     if (TextWindow.show(desk, TITLE, label, explanation.text(), "~Put into the document")) {
       putInto(desk, cell, explanation);
     }

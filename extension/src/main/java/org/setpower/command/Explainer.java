@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.XArrayFormulaRange;
@@ -33,7 +35,7 @@ final class Explainer {
   Explanation explain(XCell cell) throws Exception {
     CellAddress at = Book.address(cell);
     String name = Book.name(book.sheet(at.Sheet)) + "." + Book.words(at);
-    Explanation explanation = new Explanation(name + " shows " + shown(cell));
+    Explanation explanation = new Explanation(say("{} shows {}", name, shown(cell)));
     explanation.add("The formula", (String) Uno.get(cell, "FormulaLocal"));
     List<OurCall> calls = calls(cell);
     for (OurCall call : calls) {
@@ -41,16 +43,16 @@ final class Explainer {
     }
     if (calls.isEmpty()) {
       throw new Sorry(
-          name
-              + " uses no function of Set Power. Select a cell whose formula has one, such as"
-              + " =CABLE.DROP(…), and ask again.");
+          "{} uses no function of Set Power. Select a cell whose formula has one, such as"
+              + " =CABLE.DROP(…), and ask again.",
+          name);
     }
     return explanation;
   }
 
   private static String shown(XCell cell) {
     String shown = Book.shown(cell);
-    return shown.isEmpty() ? "nothing" : shown;
+    return shown.isEmpty() ? say("nothing") : shown;
   }
 
   /** Why a cell with functions of ours shows an error; empty if none of them is to blame. */
@@ -108,7 +110,7 @@ final class Explainer {
         arguments.add(argument);
         if (argument.isTroubled()) {
           troubles.add(
-              name(function, i) + " comes from " + argument.where() + ": " + argument.trouble());
+              say("{} comes from {}: {}", name(function, i), argument.where(), argument.trouble()));
         }
       }
     }
@@ -139,7 +141,7 @@ final class Explainer {
   private void explain(OurCall call, XCell cell, Explanation explanation) throws Exception {
     FunctionSpec function = call.function();
     Asked asked = ask(call, cell);
-    explanation.add(function.name(), function.sentence() + ".");
+    explanation.add(function.name(), Say.functions().sentence(function) + ".");
     if (asked.steps.isEmpty()) {
       explainFault(function, asked, explanation);
       explanation.add("What went in", given(function, asked.arguments));
@@ -153,7 +155,7 @@ final class Explainer {
       if (call.isWhole() && differs(asked.steps.get(result), cell)) {
         explanation.add(
             "The cell shows something else",
-            "Recalculate with Ctrl+Shift+F9; a cell set not to calculate keeps its old figure.");
+            say("Recalculate with Ctrl+Shift+F9; a cell set not to calculate keeps its old figure."));
       }
     }
     explanation.add("By the formula", function.formula());
@@ -177,7 +179,7 @@ final class Explainer {
     explanation.add("Why there is no number", why);
     List<Explanation.Line> troubles = new ArrayList<>();
     asked.troubles.forEach(
-        t -> troubles.add(Explanation.Line.of(t + ". Select that cell and ask again.")));
+        t -> troubles.add(Explanation.Line.of(say("{}. Select that cell and ask again.", t))));
     explanation.add("Why there is no number", troubles);
     List<Explanation.Line> instead = new ArrayList<>();
     for (Parameter<?> parameter : function.parameters()) {
@@ -187,11 +189,11 @@ final class Explainer {
             Explanation.Line.of(
                 parameter.name()
                     + ": "
-                    + parameter.description()
+                    + Say.functions().description(parameter)
                     + (words.isEmpty() ? "" : ": " + words)));
       }
     }
-    function.examples().forEach(e -> instead.add(Explanation.Line.of("like this: " + e.formula())));
+    function.examples().forEach(e -> instead.add(Explanation.Line.of(say("like this: {}", e.formula()))));
     explanation.add("What to type instead", instead);
   }
 
@@ -204,7 +206,7 @@ final class Explainer {
       String unit = argument.value() instanceof Double ? parameter.unit().symbol() : "";
       lines.add(
           new Explanation.Line(
-              parameter.name(), value(argument), unit, parameter.phrase(), argument.where()));
+              parameter.name(), value(argument), unit, Say.functions().phrase(parameter), argument.where()));
     }
     return lines;
   }
@@ -214,9 +216,9 @@ final class Explainer {
       return "?";
     }
     if (argument.value() instanceof Object[][] range) {
-      return range.length + " rows × " + range[0].length;
+      return say("{} rows × {}", range.length, range[0].length);
     }
-    return argument.value() == null ? "left out" : argument.value();
+    return argument.value() == null ? say("left out") : argument.value();
   }
 
   /** The inputs, with the cells they come from in the place of "given". */

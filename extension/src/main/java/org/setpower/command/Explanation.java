@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.setpower.base.Numbers;
@@ -57,9 +59,10 @@ final class Explanation {
     return title;
   }
 
+  /** A part under a heading in English. */
   void add(String heading, List<Line> lines) {
     if (!lines.isEmpty()) {
-      parts.add(new Part(heading, List.copyOf(lines)));
+      parts.add(new Part(say(heading), List.copyOf(lines)));
     }
   }
 

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.sheet.FormulaResult;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
@@ -74,7 +76,7 @@ final class Findings {
         Finding.Kind.ERROR,
         sheet,
         Book.address(cell),
-        reason.isEmpty() ? "The formula around our function gives " + shown + "." : reason);
+        reason.isEmpty() ? say("The formula around our function gives {}.", shown) : reason);
   }
 
   private void words(XSpreadsheet sheet) throws Exception {

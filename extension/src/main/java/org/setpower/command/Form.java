@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XNameContainer;
 import com.sun.star.lang.XMultiServiceFactory;
@@ -47,7 +49,7 @@ final class Form {
         y,
         wide,
         high,
-        Uno.property("Label", text),
+        Uno.property("Label", say(text)),
         Uno.property("MultiLine", high > Dialog.LINE));
   }
 
@@ -69,7 +71,7 @@ final class Form {
         y,
         width - 2 * Dialog.GAP,
         Dialog.LINE,
-        Uno.property("Label", label),
+        Uno.property("Label", say(label)),
         Uno.property("State", (short) (ticked ? 1 : 0)));
   }
 

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
@@ -37,7 +39,7 @@ final class Freezer {
   int freeze(Progress progress) throws Exception {
     var sheets = book.all();
     for (int i = 0; i < sheets.size(); i++) {
-      progress.at(100 * i / sheets.size(), "Values of the sheet " + Book.name(sheets.get(i)));
+      progress.at(100 * i / sheets.size(), say("Values of the sheet {}", Book.name(sheets.get(i))));
       freeze(sheets.get(i));
     }
     mentions.clearOutsideCells();
@@ -52,7 +54,7 @@ final class Freezer {
       for (String[] row : texts(book.range(at))) {
         for (String formula : row) {
           if (mentions.in(formula)) {
-            throw new Sorry("A formula on the sheet “" + Book.name(sheet) + "” stayed: " + formula);
+            throw new Sorry("A formula on the sheet “{}” stayed: {}", Book.name(sheet), formula);
           }
         }
       }
@@ -99,10 +101,9 @@ final class Freezer {
 
   private static Sorry locked(XSpreadsheet sheet) {
     return new Sorry(
-        "The sheet “"
-            + Book.name(sheet)
-            + "” is protected with a password. Take the protection off (Tools - Protect Sheet)"
-            + " and ask again; nothing was written.");
+        "The sheet “{}” is protected with a password. Take the protection off (Tools - Protect Sheet)"
+            + " and ask again; nothing was written.",
+        Book.name(sheet));
   }
 
   private static String[][] texts(XCellRange range) {

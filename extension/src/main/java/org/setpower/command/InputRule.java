@@ -62,18 +62,18 @@ record InputRule(boolean isNumber, boolean isWhole, double least, double most, L
 
   private Double number(String text) {
     if (!NUMBER.matcher(text).matches()) {
-      throw new Sorry("“" + text + "” is not a number");
+      throw new Sorry("“{}” is not a number", text);
     }
     if (GROUPED.matcher(text).matches()) {
       throw new Sorry(
-          "“" + text + "” could be a thousand or one: write it without the comma or with a point");
+          "“{}” could be a thousand or one: write it without the comma or with a point", text);
     }
     double value = Double.parseDouble(text.replace(',', '.'));
     if (value < least || value > most) {
-      throw new Sorry(text + " is not from " + plain(least) + " to " + plain(most));
+      throw new Sorry("{} is not from {} to {}", text, plain(least), plain(most));
     }
     if (isWhole && value != Math.rint(value)) {
-      throw new Sorry(text + " is not a whole number");
+      throw new Sorry("{} is not a whole number", text);
     }
     return value;
   }
@@ -91,6 +91,6 @@ record InputRule(boolean isNumber, boolean isWhole, double least, double most, L
         return word;
       }
     }
-    throw new Sorry("“" + text + "” is none of " + String.join(", ", words));
+    throw new Sorry("“{}” is none of {}", text, String.join(", ", words));
   }
 }

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.lang.XInitialization;
 import com.sun.star.ui.dialogs.TemplateDescription;
 import com.sun.star.ui.dialogs.XFilePicker3;
@@ -84,7 +86,7 @@ final class KitList implements Command {
         return write(desk, table, order.text("write"));
       }
     }
-    throw new Sorry("There is no list “" + title + "” on the sheet " + KitTable.SHEET + ".");
+    throw new Sorry("There is no list “{}” on the sheet {}.", title, KitTable.SHEET);
   }
 
   private static void writeOpenly(Desk desk, KitTable table) throws Exception {
@@ -120,13 +122,13 @@ final class KitList implements Command {
   private static String write(Desk desk, KitTable table, String url) throws Exception {
     List<Object[]> rows = table.rows();
     new FileStore(desk).write(url, CsvText.write(table.headings(), rows));
-    return rows.size() + " rows of " + table.title() + " written:\n" + Copy.path(url);
+    return say("{} rows of {} written:\n{}", rows.size(), table.title(), Copy.path(url));
   }
 
   private static KitReading reading(Desk desk, List<KitTable> tables, String url) throws Exception {
     FileStore files = new FileStore(desk);
     if (!files.exists(url)) {
-      throw new Sorry("There is no file " + Copy.path(url) + ".");
+      throw new Sorry("There is no file {}.", Copy.path(url));
     }
     return KitReading.of(CsvText.read(files.read(url)), tables);
   }

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -35,9 +37,9 @@ final class KitReading {
       }
     }
     if (best == null) {
-      StringJoiner firsts = new StringJoiner("” or “", "“", "”");
+      StringJoiner firsts = new StringJoiner(say("” or “"), say("“"), say("”"));
       tables.forEach(t -> firsts.add(t.headings().get(0)));
-      throw new Sorry("The first line must hold the headings, one of them " + firsts + ".");
+      throw new Sorry("The first line must hold the headings, one of them {}.", firsts);
     }
     KitReading reading = new KitReading(best);
     reading.headings(headings);
@@ -67,18 +69,17 @@ final class KitReading {
       places[i] = place(table, heading);
       if (places[i] < 0) {
         if (!heading.isEmpty()) {
-          complaints.add("The column “" + heading + "” is not known here and was left out.");
+          complaints.add(say("The column “{}” is not known here and was left out.", heading));
         }
         continue;
       }
       String here = table.headings().get(places[i]);
       if (!name(heading).equals(heading) && !here.equalsIgnoreCase(heading)) {
         throw new Sorry(
-            "The file has “"
-                + heading
-                + "”, this sheet “"
-                + here
-                + "”: choose the same units on Job, or convert the file. Nothing was changed.");
+            "The file has “{}”, this sheet “{}”: choose the same units on Job, or convert the file."
+                + " Nothing was changed.",
+            heading,
+            here);
       }
     }
   }
@@ -97,26 +98,26 @@ final class KitReading {
       }
     }
     if ("".equals(row[0])) {
-      complain(line, table.headings().get(0) + " is blank");
+      complain(line, say("{} is blank", table.headings().get(0)));
     } else if (rows.size() == table.room()) {
-      complain(line, "the list has room for " + table.room() + " rows only");
+      complain(line, say("the list has room for {} rows only", table.room()));
     } else {
       rows.add(row);
     }
   }
 
   private void complain(CsvText.Line line, String what) {
-    complaints.add("Line " + line.number() + ", " + what + ". The line was left out.");
+    complaints.add(say("Line {}, {}. The line was left out.", line.number(), what));
   }
 
   /** How it went, with a line for everything that is wrong. */
   String report() {
-    StringBuilder text = new StringBuilder(table.title()).append(": ");
-    text.append(rows.size()).append(rows.size() == 1 ? " row is good" : " rows are good");
-    text.append(complaints.isEmpty() ? ", nothing is wrong." : ".");
+    String good = say(rows.size() == 1 ? "{} row is good" : "{} rows are good", rows.size());
+    StringBuilder text = new StringBuilder(table.title()).append(": ").append(good);
+    text.append(complaints.isEmpty() ? say(", nothing is wrong.") : ".");
     complaints.stream().limit(MOST_COMPLAINTS).forEach(c -> text.append('\n').append(c));
     if (complaints.size() > MOST_COMPLAINTS) {
-      text.append("\n… and ").append(complaints.size() - MOST_COMPLAINTS).append(" more.");
+      text.append('\n').append(say("… and {} more.", complaints.size() - MOST_COMPLAINTS));
     }
     return text.toString();
   }

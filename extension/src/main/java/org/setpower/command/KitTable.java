@@ -17,6 +17,9 @@ import java.util.List;
 final class KitTable {
   static final String SHEET = "Kit";
 
+  /** How the cells of its lists are called, in every language. */
+  private static final String ROWS = "Rows_" + SHEET + "_";
+
   private static final int TITLE_ROWS = 3;
 
   private final XSpreadsheet sheet;
@@ -51,25 +54,20 @@ final class KitTable {
 
   /** The lists of a document, from top to bottom. */
   static List<KitTable> of(Book book) throws Exception {
-    if (!book.sheets().hasByName(SHEET)) {
-      throw new Sorry(
-          "This document has no sheet “" + SHEET + "”: open one made from a sheet of Set power.");
-    }
-    XSpreadsheet sheet = book.sheet(SHEET);
-    short index =
-        Uno.as(com.sun.star.sheet.XCellRangeAddressable.class, sheet).getRangeAddress().Sheet;
     XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));
     List<KitTable> tables = new ArrayList<>();
     for (String name : ranges.getElementNames()) {
-      CellRangeAddress area = Uno.as(XDatabaseRange.class, ranges.getByName(name)).getDataArea();
-      if (area.Sheet == index) {
-        tables.add(new KitTable(sheet, area));
+      if (name.startsWith(ROWS)) {
+        CellRangeAddress area = Uno.as(XDatabaseRange.class, ranges.getByName(name)).getDataArea();
+        tables.add(new KitTable(book.sheet(area.Sheet), area));
       }
     }
     tables.removeIf(t -> t.headings.isEmpty());
     tables.sort(Comparator.comparing((KitTable t) -> t.area.StartRow));
     if (tables.isEmpty()) {
-      throw new Sorry("The sheet “" + SHEET + "” holds no list that could be written or read.");
+      throw new Sorry(
+          "This document has no sheet “{}” with lists: open one made from a sheet of Set power.",
+          SHEET);
     }
     return tables;
   }

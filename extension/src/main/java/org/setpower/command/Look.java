@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.uno.Exception;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -46,16 +48,15 @@ final class Look implements Command {
 
   private static String sentence(List<Finding> found) {
     if (found.isEmpty()) {
-      return "Nothing needs a look: no figure of Set Power is in error, no line says stop or look.";
+      return say(
+          "Nothing needs a look: no figure of Set Power is in error, no line says stop or look.");
     }
-    return count(found, Finding.Kind.STOP)
-        + " say stop, "
-        + count(found, Finding.Kind.ERROR)
-        + " are in error, "
-        + count(found, Finding.Kind.LOOK)
-        + " say look. The sheet “"
-        + SHEET
-        + "” lists them with reason and link.";
+    return say(
+        "{} say stop, {} are in error, {} say look. The sheet “{}” lists them with reason and link.",
+        count(found, Finding.Kind.STOP),
+        count(found, Finding.Kind.ERROR),
+        count(found, Finding.Kind.LOOK),
+        SHEET);
   }
 
   private static long count(List<Finding> found, Finding.Kind kind) {
@@ -67,14 +68,16 @@ final class Look implements Command {
     sheet.write(
         0,
         new Object[] {sentence},
-        new Object[] {"As of " + now + ". Call the command again after changes."});
+        new Object[] {say("As of {}. Call the command again after changes.", now)});
     sheet.bold(0, 1);
     if (found.isEmpty()) {
       return;
     }
     List<Finding> shown = found.subList(0, Math.min(MOST, found.size()));
     Object[][] rows = new Object[shown.size() + 1][];
-    rows[0] = new Object[] {"What", "Where (Ctrl+click)", "Row", "Why, and what to do"};
+    rows[0] = new Object[] {
+          say("What"), say("Where (Ctrl+click)"), say("Row"), say("Why, and what to do")
+        };
     for (int i = 0; i < shown.size(); i++) {
       Finding f = shown.get(i);
       rows[i + 1] = new Object[] {f.kind().word(), "", f.row(), f.reason()};
@@ -89,7 +92,7 @@ final class Look implements Command {
     if (shown.size() < found.size()) {
       sheet.write(
           FIRST_ROW + 2 + shown.size(),
-          new Object[] {"… and " + (found.size() - shown.size()) + " more."});
+          new Object[] {say("… and {} more.", found.size() - shown.size())});
     }
   }
 }

@@ -39,7 +39,7 @@ final class NewSheet implements Command {
         return title;
       }
     }
-    throw new Sorry("There is no sheet “" + title + "”.");
+    throw new Sorry("There is no sheet “{}”.", title);
   }
 
   private static int ask(Desk desk, List<Shelf.Item> items) throws Exception {
@@ -74,7 +74,7 @@ final class NewSheet implements Command {
             .loadComponentFromURL(
                 item.url(), "_blank", 0, Uno.properties(Uno.property("AsTemplate", true)));
     if (document == null) {
-      throw new Sorry("The office could not open “" + item.title() + "”.");
+      throw new Sorry("The office could not open “{}”.", item.title());
     }
     if (item.isEmpty()) {
       new Settings(desk).fill(new Book(document));

@@ -34,7 +34,7 @@ record Order(String command, Map<String, Object> options) {
   /** A text that must be there. */
   String text(String option) {
     if (!(options.get(option) instanceof String text)) {
-      throw new Sorry("The command “" + command + "” needs the option “" + option + "”.");
+      throw new Sorry("The command “{}” needs the option “{}”.", command, option);
     }
     return text;
   }

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.uno.Exception;
 
 /** No exception is lost: each is shown in a sentence. */
@@ -30,10 +32,10 @@ final class Safely {
       return sorry.getMessage();
     }
     String message = fault.getMessage();
-    return "Set power could not finish this command ("
-        + fault.getClass().getSimpleName()
-        + (message == null || message.isBlank() ? "" : ": " + message.strip())
-        + ").";
+    return say(
+        "Set power could not finish this command ({}).",
+        fault.getClass().getSimpleName()
+            + (message == null || message.isBlank() ? "" : ": " + message.strip()));
   }
 
   private static void show(Desk desk, String sentence) {

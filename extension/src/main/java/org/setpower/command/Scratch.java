@@ -94,7 +94,7 @@ final class Scratch implements AutoCloseable {
     int rows = size(opcodes.rows, expression);
     int columns = size(opcodes.columns, expression);
     if ((long) rows * columns > MOST_CELLS) {
-      throw new Sorry("it gives " + rows + " × " + columns + " cells, too many to show");
+      throw new Sorry("it gives {} × {} cells, too many to show", rows, columns);
     }
     XCellRange area =
         sheet.getCellRangeByPosition(

@@ -39,7 +39,7 @@ final class Settings {
 
   private static void check(Setting setting, String value) {
     if (!value.isEmpty() && !setting.choices().isEmpty() && !setting.choices().contains(value)) {
-      throw new Sorry("“" + value + "” is none of " + String.join(", ", setting.choices()) + ".");
+      throw new Sorry("“{}” is none of {}.", value, String.join(", ", setting.choices()));
     }
     if (!value.isEmpty() && setting.isPercent()) {
       share(value);
@@ -55,7 +55,7 @@ final class Settings {
     } catch (NumberFormatException e) {
       // told below
     }
-    throw new Sorry("“" + percent + "” is no drop limit: type per cent, more than 0, at most 20.");
+    throw new Sorry("“{}” is no drop limit: type per cent, more than 0, at most 20.", percent);
   }
 
   /** Fills the cells of a new document that bear the names. */

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.uno.Exception;
 import java.util.EnumMap;
 import java.util.Map;
@@ -40,7 +42,7 @@ final class SettingsForm {
       return form.edit(setting.key(), x, y, wide, "");
     }
     String[] items = new String[setting.choices().size() + 1];
-    items[0] = SHEET_DECIDES;
+    items[0] = say(SHEET_DECIDES);
     for (int i = 1; i < items.length; i++) {
       items[i] = setting.choices().get(i - 1);
     }

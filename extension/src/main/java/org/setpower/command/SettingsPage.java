@@ -19,6 +19,7 @@ public final class SettingsPage extends WeakBase
   /** Created by the office. */
   public SettingsPage(XComponentContext context) {
     desk = new Desk(context, null);
+    Say.as(context);
   }
 
   /** The services this class answers for. */

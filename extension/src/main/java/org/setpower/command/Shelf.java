@@ -29,9 +29,8 @@ final class Shelf {
   /** The templates, then the examples, by title. */
   static List<Item> of(Desk desk) throws Exception {
     Shelf shelf = new Shelf(desk);
-    for (String folder : new String[] {"templates", "examples"}) {
-      shelf.collect(desk.shipped(folder));
-    }
+    shelf.collect(desk.shipped("templates/" + Say.language()));
+    shelf.collect(desk.shipped("examples"));
     shelf.items.sort(Comparator.comparing((Item i) -> !i.isEmpty()).thenComparing(Item::title));
     if (shelf.items.isEmpty()) {
       throw new Sorry("This copy of the extension came without sheets: install it anew.");

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.uno.Exception;
@@ -10,7 +12,7 @@ final class UndoStep {
 
   static void in(Book book, String title, Safely.Action writing) throws Exception {
     XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
-    undo.enterUndoContext(title);
+    undo.enterUndoContext(say(title));
     try {
       writing.run();
     } finally {

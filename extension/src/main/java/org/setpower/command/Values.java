@@ -17,7 +17,7 @@ final class Values {
   /** Double or String; a blank cell is 0; a {@link Sorry} for a cell in error. */
   static Object of(XCell cell) throws Exception {
     if (cell.getError() != 0) {
-      throw new Sorry("it is in error itself (" + Book.shown(cell) + ")");
+      throw new Sorry("it is in error itself ({})", Book.shown(cell));
     }
     return isText(cell) ? Book.shown(cell) : (Object) cell.getValue();
   }

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.frame.XComponentLoader;
@@ -86,7 +88,7 @@ public final class ValuesCopy {
   }
 
   private int writeParts(Map<Kind, String> parts) throws Exception {
-    progress.at(2, "A copy of the document");
+    progress.at(2, say("A copy of the document"));
     XComponent copy = copied();
     try {
       Uno.as(XCalculatable.class, copy).calculateAll();
@@ -100,10 +102,10 @@ public final class ValuesCopy {
       Uno.as(XCalculatable.class, copy).enableAutomaticCalculation(true);
       int done = 0;
       for (Map.Entry<Kind, String> part : parts.entrySet()) {
-        progress.at(70 + 30 * done++ / parts.size(), "Writing the ." + part.getKey().suffix());
+        progress.at(70 + 30 * done++ / parts.size(), say("Writing the .{}", part.getKey().suffix()));
         store(copy, part.getKey(), part.getValue(), cells);
       }
-      progress.at(99, "Putting the files in their place");
+      progress.at(99, say("Putting the files in their place"));
       return cells;
     } finally {
       Uno.as(XCloseable.class, copy).close(true);

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
@@ -35,7 +37,7 @@ final class WorkingNotes {
       for (CellRangeAddress at :
           Book.ranges(
               Uno.as(XCellRangesQuery.class, sheet).queryContentCells((short) CellFlags.FORMULA))) {
-        String words = "Working of the cells on " + Book.name(sheet);
+        String words = say("Working of the cells on {}", Book.name(sheet));
         all.read(book.range(at), explainer, p -> progress.at(p, words));
       }
     }

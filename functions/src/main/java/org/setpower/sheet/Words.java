@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -52,10 +54,20 @@ public final class Words {
    * @param language an ISO 639 code
    */
   public static Words in(String language, Class<?> beside) {
-    InputStream in = beside.getResourceAsStream("words_" + language + ".txt");
-    if (in == null) {
-      return english();
-    }
+    InputStream in = beside.getResourceAsStream(fileName(language));
+    return in == null ? english() : from(in, language);
+  }
+
+  /** The words of a language, from the file in a folder. */
+  public static Words in(String language, Path folder) throws IOException {
+    return from(Files.newInputStream(folder.resolve(fileName(language))), language);
+  }
+
+  private static String fileName(String language) {
+    return "words_" + language + ".txt";
+  }
+
+  private static Words from(InputStream in, String language) {
     try (BufferedReader reader =
         new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       return new Words(language, read(reader.lines().toList()));

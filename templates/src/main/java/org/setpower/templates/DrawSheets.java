@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,28 +18,59 @@ public final class DrawSheets {
   private DrawSheets() {}
 
   /**
-   * Arguments: the packed extension, the folder to draw into, whether it is a release. Draws
-   * nothing where the last drawing had the same extension and the same declarations.
+   * A template to draw.
+   *
+   * @param words in which language; in English its example is drawn too
+   * @param mark a file that says from what it was drawn last
+   * @param inputs what it is drawn from
+   */
+  private record Sheet(Workbook workbook, Words words, Path mark, String inputs) {
+    boolean isDrawn() {
+      try {
+        return Files.exists(mark) && Files.readString(mark).equals(inputs);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  /**
+   * Arguments: the packed extension, the folder to draw into, whether it is a release. Draws only
+   * what has changed: in English with the extension or any declaration; in another language, where
+   * there is no example, with what stands on the sheet or the way it is drawn.
    */
   public static void main(String[] arguments) throws IOException {
     Path extension = Path.of(arguments[0]);
     Path folder = Path.of(arguments[1]);
     complete(arguments[2].equals("true"));
-    Path mark = folder.resolve("drawn-from");
-    String inputs = Fingerprint.of(extension) + Fingerprint.of(declarations());
-    if (Files.exists(mark) && Files.readString(mark).equals(inputs)) {
+    List<Sheet> sheets = sheets(extension, folder).stream().filter(s -> !s.isDrawn()).toList();
+    if (sheets.isEmpty()) {
       return;
     }
-    Files.deleteIfExists(mark);
     try (Office office = Office.start(extension)) {
-      for (Workbook workbook : Shelf.all()) {
-        draw(office, workbook, Words.english(), folder);
-        for (String language : Translation.LANGUAGES) {
-          draw(office, workbook, Words.in(language, DrawSheets.class), folder);
-        }
+      for (Sheet sheet : sheets) {
+        Files.deleteIfExists(sheet.mark);
+        draw(office, sheet.workbook, sheet.words, folder);
+        Files.createDirectories(sheet.mark.getParent());
+        Files.writeString(sheet.mark, sheet.inputs);
       }
     }
-    Files.writeString(mark, inputs);
+  }
+
+  private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
+    String all = Fingerprint.of(extension) + Fingerprint.of(declarations());
+    String drawer = Fingerprint.ofClassesBeside(DrawSheets.class);
+    List<Sheet> sheets = new ArrayList<>();
+    for (Workbook workbook : Shelf.all()) {
+      Path marks = folder.resolve("drawn-from").resolve(workbook.template().fileName());
+      sheets.add(new Sheet(workbook, Words.english(), marks.resolve(Words.ENGLISH), all));
+      for (String language : Translation.LANGUAGES) {
+        Words words = Words.in(language, DrawSheets.class);
+        String inputs = drawer + Fingerprint.of(Texts.ask(workbook.template(), words));
+        sheets.add(new Sheet(workbook, words, marks.resolve(language), inputs));
+      }
+    }
+    return sheets;
   }
 
   /** Says which texts stay English, and lets no release pass with them. */

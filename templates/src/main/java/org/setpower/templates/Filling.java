@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -134,16 +135,18 @@ public final class Filling {
     }
   }
 
-  /** Asks these words for the rows that a table starts with. */
-  static void ask(Table table, Words words) {
-    if (table.startsFrom() == null) {
-      return;
+  /** The texts that a table starts with, in these words. */
+  static List<String> ask(Table table, Words words) {
+    List<String> texts = new ArrayList<>();
+    if (table.startsFrom() != null) {
+      for (CSVRecord line : read(table.startsBeside(), table.startsFrom())) {
+        for (Column column : table.inputs()) {
+          String text = line.isMapped(column.heading()) ? line.get(column.heading()) : "";
+          texts.add(column.format().isText() ? inWords(column, text, words) : text);
+        }
+      }
     }
-    for (CSVRecord line : read(table.startsBeside(), table.startsFrom())) {
-      table.inputs().stream()
-          .filter(c -> c.format().isText() && line.isMapped(c.heading()))
-          .forEach(c -> inWords(c, line.get(c.heading()), words));
-    }
+    return texts;
   }
 
   private static String inWords(Item<?> item, String text, Words words) {

@@ -2,10 +2,14 @@ package org.setpower.templates;
 
 import org.setpower.sheet.Words;
 
-/** Asks for every text that a drawing writes, to see which are translated. */
+/**
+ * Everything that stands on the sheets of a template, as text: to see which texts are translated,
+ * and whether a drawing is out of date.
+ */
 public final class Texts {
   private final Layout layout;
   private final Words words;
+  private final StringBuilder all = new StringBuilder();
 
   private Texts(Template template, Words words) {
     this.words = words;
@@ -24,21 +28,27 @@ public final class Texts {
     asked(arguments[0]).missing().forEach(text -> System.out.println(Words.line(text, "")));
   }
 
-  /** Asks these words for all texts of a template. */
-  static void ask(Template template, Words words) {
-    words.of(template.title());
+  /** Asks these words for all texts of a template; gives all that stands on it. */
+  static String ask(Template template, Words words) {
     Texts texts = new Texts(template, words);
+    texts.note(template.fileName(), template.version(), words.of(template.title()));
     template.tabs().forEach(texts::ask);
-    template.stamp().text(texts.layout.place());
-    Drawing.missing(texts.layout);
+    texts.note(template.stamp().text(texts.layout.place()), Drawing.missing(texts.layout));
+    texts.note(texts.layout.names());
+    return texts.all.toString();
+  }
+
+  private void note(Object... what) {
+    for (Object one : what) {
+      all.append(one).append('\n');
+    }
   }
 
   private void ask(Tab tab) {
-    layout.name(tab);
-    words.of(tab.title());
-    words.of(tab.lead());
+    note(layout.name(tab), words.of(tab.title()), words.of(tab.lead()), layout.widths(tab));
+    note(tab.ink(), tab.isPortrait(), tab.isHidden(), tab.isGrid());
     for (Block block : tab.blocks()) {
-      words.of(block.title());
+      note(words.of(block.title()), block.height(), tab.pages().contains(block));
       if (block instanceof Fields f) {
         f.fields().forEach(this::ask);
       } else if (block instanceof Rows r) {
@@ -46,50 +56,48 @@ public final class Texts {
       } else if (block instanceof Figures f) {
         f.figures().forEach(this::ask);
       } else if (block instanceof Lines l) {
-        l.lines().forEach(line -> line.text(layout.place()));
+        note(l.style());
+        l.lines().forEach(line -> note(line.text(layout.place())));
       } else if (block instanceof BarChart c) {
-        words.of(c.axis());
+        note(words.of(c.axis()), c.lines(), c.categories());
+        c.series().forEach(s -> note(s.all().text(layout.place())));
       } else if (block instanceof Grid g) {
-        g.formula().text(layout.place());
+        note(g.formula().text(layout.place()), g.rows(), g.columns());
       }
     }
   }
 
   private void ask(Figure figure) {
-    words.of(figure.label());
-    figure.value().text(layout.place());
-    figure.note().text(layout.place());
+    note(words.of(figure.label()), figure.format(), figure.value().text(layout.place()));
+    note(figure.note().text(layout.place()));
   }
 
   private void ask(Rows rows) {
     Layout.Place place = layout.place(rows);
     for (Column column : rows.columns()) {
       ask(column, place);
+      note(column.width(), column.isWorking());
       if (!column.isInput() && rows instanceof Table) {
-        Table.guarded(column, place);
+        note(Table.guarded(column, place));
       }
     }
     if (rows instanceof Answers answers) {
-      answers.stateText("0", place);
+      note(answers.stateText("0", place), answers.arrayText("0", "A1:A1", place));
     } else if (rows instanceof Table table) {
-      Filling.ask(table, words);
+      note(table.lines(), Filling.ask(table, words));
     }
   }
 
   private void ask(Field field) {
     ask(field, layout.place());
-    if (!field.isInput()) {
-      field.formula().text(layout.place());
-    }
+    note(field.isInput() ? field.initial() : field.formula().text(layout.place()));
   }
 
   private void ask(Item<?> item, Layout.Place place) {
     if (!(item instanceof Column c && c.isWorking())) {
-      item.headingText(place);
+      note(item.headingText(place));
     }
-    if (item.isInput()) {
-      item.error(words);
-    }
-    words.of(item.help());
+    note(item.isInput() ? item.error(words) : "", words.of(item.help()), item.format());
+    note(item.words(), item.wordsFrom() == null ? "" : item.wordsFrom().all().text(place));
   }
 }

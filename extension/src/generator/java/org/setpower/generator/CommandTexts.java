@@ -1,0 +1,69 @@
+package org.setpower.generator;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.setpower.sheet.Words;
+
+/** What users of the menu read: the texts in the code of the commands, and the titles in the configuration. */
+final class CommandTexts {
+  private static final Pattern JOINED = Pattern.compile("\"\\s*\\+\\s*\"");
+  private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
+
+  /** Said by a call, or words with a space or with a letter for the keyboard. */
+  private static final Pattern SAID = Pattern.compile("(?:\\bsay|Sorry|\\.add)\\(\\s*$");
+  private static final Pattern READ = Pattern.compile("(?s)(?=.*\\p{L}{2}).*(?: |~).*");
+
+  private static final String ENGLISH = "<value xml:lang=\"en-US\">";
+  private static final Pattern TITLE = Pattern.compile(ENGLISH + "([^<]*)</value>");
+
+  private CommandTexts() {}
+
+  /** Asks these words for all texts in the code of a package. */
+  static void ask(Path folder, Words words) throws IOException {
+    Set<String> texts = new TreeSet<>();
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
+        String code = Files.readString(file).replaceAll("(?m)^\\s*(?://|\\*|/\\*).*$", "");
+        collect(JOINED.matcher(code).replaceAll(""), texts);
+      }
+    }
+    texts.forEach(words::of);
+  }
+
+  private static void collect(String code, Set<String> texts) {
+    Matcher text = TEXT.matcher(code);
+    while (text.find()) {
+      String words = text.group(1).translateEscapes();
+      String before = code.substring(Math.max(0, text.start() - 60), text.start());
+      boolean said = SAID.matcher(before).find() && words.matches("(?s).*\\p{L}.*|[“”]");
+      if (said && !before.endsWith("form.add(") && isNoName(words) || READ.matcher(words).matches()) {
+        texts.add(words);
+      }
+    }
+  }
+
+  private static boolean isNoName(String words) {
+    return !words.matches("[a-z]+") || words.equals("nothing");
+  }
+
+  /** A configuration file with the titles in all languages. */
+  static String titles(String configuration, Iterable<Words> languages) {
+    return TITLE
+        .matcher(configuration)
+        .replaceAll(
+            m -> {
+              StringBuilder values = new StringBuilder(m.group());
+              for (Words words : languages) {
+                values.append("<value xml:lang=\"" + words.language() + "\">");
+                values.append(words.of(m.group(1))).append("</value>");
+              }
+              return Matcher.quoteReplacement(values.toString());
+            });
+  }
+}
