@@ -16,8 +16,19 @@ final class CommandTexts {
   private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
   /** Said by a call, or words with a space or with a letter for the keyboard. */
-  private static final Pattern SAID = Pattern.compile("(?:\\bsay|Sorry|\\.add)\\(\\s*$");
+  private static final Pattern SAID = Pattern.compile("(?:\\bsay|Sorry|explanation\\.add)\\(\\s*$");
   private static final Pattern READ = Pattern.compile("(?s)(?=.*\\p{L}{2}).*(?: |~).*");
+
+  /** Names and codes that look like words. */
+  private static final Set<String> NOT_READ =
+      Set.of(
+          "Calc MS Excel 2007 XML",
+          "Needs a look",
+          "Set Power Sheets ",
+          "Set Power template",
+          "ods, xlsx, pdf",
+          "row \\d+",
+          "yyyy-MM-dd HH:mm");
 
   private static final String ENGLISH = "<value xml:lang=\"en-US\">";
   private static final Pattern TITLE = Pattern.compile(ENGLISH + "([^<]*)</value>");
@@ -41,15 +52,11 @@ final class CommandTexts {
     while (text.find()) {
       String words = text.group(1).translateEscapes();
       String before = code.substring(Math.max(0, text.start() - 60), text.start());
-      boolean said = SAID.matcher(before).find() && words.matches("(?s).*\\p{L}.*|[“”]");
-      if (said && !before.endsWith("form.add(") && isNoName(words) || READ.matcher(words).matches()) {
+      if (!NOT_READ.contains(words)
+          && (SAID.matcher(before).find() || READ.matcher(words).matches())) {
         texts.add(words);
       }
     }
-  }
-
-  private static boolean isNoName(String words) {
-    return !words.matches("[a-z]+") || words.equals("nothing");
   }
 
   /** A configuration file with the titles in all languages. */

@@ -125,7 +125,12 @@ final class Copy implements Command {
       Object name =
           dialog
               .form()
-              .edit("name", 56, 116, WIDTH - 56 - Dialog.GAP, say("{} values", original.getFileName()));
+              .edit(
+                  "name",
+                  56,
+                  116,
+                  WIDTH - 56 - Dialog.GAP,
+                  say("{} values", original.getFileName()));
       int bottom = Dialog.buttonsAt(HEIGHT);
       dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "W~rite", true, true);
       dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false, false);

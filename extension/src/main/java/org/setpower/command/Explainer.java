@@ -155,7 +155,8 @@ final class Explainer {
       if (call.isWhole() && differs(asked.steps.get(result), cell)) {
         explanation.add(
             "The cell shows something else",
-            say("Recalculate with Ctrl+Shift+F9; a cell set not to calculate keeps its old figure."));
+            say(
+                "Recalculate with Ctrl+Shift+F9; a cell set not to calculate keeps its old figure."));
       }
     }
     explanation.add("By the formula", function.formula());
@@ -193,7 +194,9 @@ final class Explainer {
                     + (words.isEmpty() ? "" : ": " + words)));
       }
     }
-    function.examples().forEach(e -> instead.add(Explanation.Line.of(say("like this: {}", e.formula()))));
+    function
+        .examples()
+        .forEach(e -> instead.add(Explanation.Line.of(say("like this: {}", e.formula()))));
     explanation.add("What to type instead", instead);
   }
 
@@ -206,7 +209,11 @@ final class Explainer {
       String unit = argument.value() instanceof Double ? parameter.unit().symbol() : "";
       lines.add(
           new Explanation.Line(
-              parameter.name(), value(argument), unit, Say.functions().phrase(parameter), argument.where()));
+              parameter.name(),
+              value(argument),
+              unit,
+              Say.functions().phrase(parameter),
+              argument.where()));
     }
     return lines;
   }

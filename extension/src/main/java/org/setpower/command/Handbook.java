@@ -16,7 +16,8 @@ final class Handbook implements Command {
       desk.service(XSystemShellExecute.class, "com.sun.star.system.SystemShellExecute")
           .execute(page, "", SystemShellExecuteFlags.URIS_ONLY);
     } catch (SystemShellExecuteException e) {
-      throw new Sorry("No browser could be started. The handbook is here:\n{}", Copy.path(page)).because(e);
+      throw new Sorry("No browser could be started. The handbook is here:\n{}", Copy.path(page))
+          .because(e);
     }
   }
 

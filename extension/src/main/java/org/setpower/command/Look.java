@@ -75,7 +75,8 @@ final class Look implements Command {
     }
     List<Finding> shown = found.subList(0, Math.min(MOST, found.size()));
     Object[][] rows = new Object[shown.size() + 1][];
-    rows[0] = new Object[] {
+    rows[0] =
+        new Object[] {
           say("What"), say("Where (Ctrl+click)"), say("Row"), say("Why, and what to do")
         };
     for (int i = 0; i < shown.size(); i++) {

@@ -31,8 +31,7 @@ final class OwnSheet {
   static OwnSheet named(Book book, String name, int... widths) throws Exception {
     OwnSheet own = new OwnSheet(book, book.sheet(name));
     if (Uno.as(XProtectable.class, own.sheet).isProtected()) {
-      throw new Sorry(
-          "The sheet “{}” is protected: take the protection off and ask again.", name);
+      throw new Sorry("The sheet “{}” is protected: take the protection off and ask again.", name);
     }
     var columns = Uno.as(XColumnRowRange.class, own.sheet).getColumns();
     for (int i = 0; i < widths.length; i++) {

@@ -29,7 +29,7 @@ final class Values {
     for (int r = 0; r < data.length; r++) {
       for (int c = 0; c < data[r].length; c++) {
         if (AnyConverter.isVoid(data[r][c])) {
-          throw new Sorry(Book.words(at.StartColumn + c, at.StartRow + r) + " in it is in error");
+          throw new Sorry("{} in it is in error", Book.words(at.StartColumn + c, at.StartRow + r));
         }
       }
     }

@@ -102,7 +102,8 @@ public final class ValuesCopy {
       Uno.as(XCalculatable.class, copy).enableAutomaticCalculation(true);
       int done = 0;
       for (Map.Entry<Kind, String> part : parts.entrySet()) {
-        progress.at(70 + 30 * done++ / parts.size(), say("Writing the .{}", part.getKey().suffix()));
+        progress.at(
+            70 + 30 * done++ / parts.size(), say("Writing the .{}", part.getKey().suffix()));
         store(copy, part.getKey(), part.getValue(), cells);
       }
       progress.at(99, say("Putting the files in their place"));
