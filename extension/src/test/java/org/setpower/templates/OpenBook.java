@@ -132,7 +132,7 @@ final class OpenBook implements AutoCloseable {
           for (int column = 0; column < data[row].length; column++) {
             Object value = data[row][column];
             if (AnyConverter.isVoid(value) || NAKED.matcher(value.toString()).matches()) {
-              errors.add(Layout.absolute(tab, column, row));
+              errors.add(layout.absolute(tab, column, row));
             }
           }
         }

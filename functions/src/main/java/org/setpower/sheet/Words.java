@@ -23,20 +23,17 @@ import java.util.concurrent.ConcurrentSkipListSet;
  * <p>They stand in {@code words_<language>.txt}, a text a line: {@code English = translation}.
  * Lines that begin with # are comments; {@code \n} is a new line; a text that begins or ends with a
  * space stands in quotation marks. {@code {}} stands for a value; a translation that needs the
- * values in another order writes {@code {1}}, {@code {2}}. Where an English text means different
- * things, {@code English @context} goes before {@code English}.
+ * values in another order writes {@code {1}}, {@code {2}}.
  */
 public final class Words {
   /** The language that everything is written in. */
   public static final String ENGLISH = "en";
 
   private static final String IS = " = ";
-  private static final String CONTEXT = " @";
 
   private final String language;
   private final Map<String, String> texts;
   private final Set<String> asked = new ConcurrentSkipListSet<>();
-  private final Set<String> used = new ConcurrentSkipListSet<>();
 
   private Words(String language, Map<String, String> texts) {
     this.language = language;
@@ -122,26 +119,10 @@ public final class Words {
 
   /** The text in this language. */
   public String of(String english) {
-    return find(english, english);
-  }
-
-  /** The text in this language, where the English one means different things. */
-  public String of(String english, String context) {
-    String key = english + CONTEXT + context;
-    return texts.containsKey(key) ? find(key, english) : of(english);
-  }
-
-  private String find(String key, String english) {
-    if (english.isBlank() || isEnglish() && asked.contains(english)) {
-      return english;
+    if (!english.isBlank()) {
+      asked.add(english);
     }
-    asked.add(english);
-    String text = texts.get(key);
-    if (text == null) {
-      return english;
-    }
-    used.add(key);
-    return text;
+    return texts.getOrDefault(english, english);
   }
 
   /** A sentence with values in the place of each {}. */
@@ -177,19 +158,14 @@ public final class Words {
   /** The texts asked for that have no translation. */
   public Set<String> missing() {
     Set<String> missing = asked();
-    used.forEach(key -> missing.remove(withoutContext(key)));
+    missing.removeAll(texts.keySet());
     return missing;
   }
 
   /** The translations that nobody asked for. */
   public Set<String> orphaned() {
     Set<String> orphaned = new TreeSet<>(texts.keySet());
-    orphaned.removeAll(used);
+    orphaned.removeAll(asked);
     return orphaned;
-  }
-
-  private static String withoutContext(String key) {
-    int at = key.indexOf(CONTEXT);
-    return at < 0 ? key : key.substring(0, at);
   }
 }

@@ -112,12 +112,7 @@ public final class Findings {
               .text(at);
       String cell = "INDEX(" + wanted.all().text(at) + ";" + row + ")";
       String number =
-          Formula.Patterns.translated("\"row \"", at.words())
-              + "&ROW("
-              + rank(table).text(at)
-              + ")+"
-              + row
-              + "-1";
+          Formula.of("row ").text(at) + "&ROW(" + rank(table).text(at) + ")+" + row + "-1";
       return "IF(" + cell + "=\"\";" + number + ";" + wanted.format().words(cell) + ")";
     };
   }

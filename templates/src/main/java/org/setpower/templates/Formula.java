@@ -86,7 +86,7 @@ public interface Formula {
   record Literal(String text) implements Formula {
     @Override
     public String text(Layout.Place place) {
-      return Patterns.translated(text, place.words());
+      return Patterns.translated(text, place);
     }
   }
 
@@ -146,8 +146,7 @@ public interface Formula {
     @Override
     public String text(Layout.Place place) {
       return Patterns.fill(
-          Patterns.translated(pattern, place.words()),
-          parts.stream().map(p -> p.text(place)).toList());
+          Patterns.translated(pattern, place), parts.stream().map(p -> p.text(place)).toList());
     }
   }
 
@@ -212,16 +211,17 @@ public interface Formula {
 
     /**
      * A formula whose quoted texts are translated, where they are words to read: those with a space
-     * in them. A single word is one that is typed or compared.
+     * in them. A single word is one that is typed or compared, and so is every entry of a list.
      */
-    static String translated(String formula, Words words) {
+    static String translated(String formula, Layout.Place place) {
       return QUOTED
           .matcher(formula)
-          .replaceAll(m -> Matcher.quoteReplacement(quoted(inWords(unquoted(m.group()), words))));
+          .replaceAll(m -> Matcher.quoteReplacement(quoted(inWords(unquoted(m.group()), place))));
     }
 
-    private static String inWords(String text, Words words) {
-      return READ.matcher(text).matches() && !CODE.matcher(text).matches() ? words.of(text) : text;
+    private static String inWords(String text, Layout.Place place) {
+      boolean read = READ.matcher(text).matches() && !CODE.matcher(text).matches();
+      return read && !place.layout().isTyped(text) ? place.words().of(text) : text;
     }
 
     /** A text as it stands in a formula. */

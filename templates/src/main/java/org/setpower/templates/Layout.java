@@ -3,10 +3,12 @@ package org.setpower.templates;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.setpower.sheet.Words;
 
 /** Where everything of a template stands. Rows and columns count from 0. */
@@ -37,6 +39,7 @@ public final class Layout {
 
   private final Template template;
   private final Words words;
+  private final Set<String> typed = new HashSet<>();
   private final Map<Block, Spot> blocks = new IdentityHashMap<>();
   private final Map<Field, Spot> fields = new IdentityHashMap<>();
   private final Map<Column, Spot> columns = new IdentityHashMap<>();
@@ -55,6 +58,8 @@ public final class Layout {
     this.template = template;
     this.words = words;
     template.tabs().forEach(this::place);
+    template.fields().forEach(f -> typed.addAll(f.words()));
+    template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.words())));
   }
 
   private void place(Tab tab) {
@@ -159,6 +164,11 @@ public final class Layout {
 
   Words words() {
     return words;
+  }
+
+  /** Whether a word is an entry of a list from which users pick. */
+  boolean isTyped(String word) {
+    return typed.contains(word);
   }
 
   /** What a tab is called; nobody sees the name of a hidden one. */
