@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.CellFlags;
@@ -19,6 +21,7 @@ import com.sun.star.util.XCloseable;
 import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
 import java.util.List;
+import org.setpower.sheet.Words;
 
 /**
  * Puts the formulas of the template back where they differ: cells that were dragged, or cut and
@@ -59,16 +62,21 @@ final class Mend implements Command {
       int[] mended = new int[1];
       UndoStep.in(book, TITLE, () -> mended[0] = mend(book, right));
       return mended[0] == 0
-          ? "Every formula is as the template has it."
-          : mended[0] + " cells have the formula of the template again.";
+          ? say("Every formula is as the template has it.")
+          : say("{} cells have the formula of the template again.", mended[0]);
     } finally {
       Uno.as(XCloseable.class, template).close(true);
     }
   }
 
+  /** The language of a template stands behind its version; nothing for English. */
+  private static String language(String origin) {
+    return origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : Words.ENGLISH;
+  }
+
   private static XComponent open(Desk desk, String origin) throws Exception {
     String file = "/" + origin.substring(0, origin.lastIndexOf(' ')) + ".ots";
-    for (Shelf.Item item : Shelf.of(desk)) {
+    for (Shelf.Item item : Shelf.of(desk, language(origin))) {
       if (item.url().endsWith(file)) {
         return Uno.as(XComponentLoader.class, desk.desktop())
             .loadComponentFromURL(
@@ -135,7 +143,7 @@ final class Mend implements Command {
 
   /** After a move Calc names the sheet at both ends of a range. */
   private static String plain(String formula) {
-    return formula.replaceAll(":\\$('[^']*'|[\\w ]+)\\.", ":");
+    return formula.replaceAll(":\\$('[^']*'|[\\w\\p{L} ]+)\\.", ":");
   }
 
   private static boolean isToFill(XSpreadsheet sheet, int column, int row) throws Exception {

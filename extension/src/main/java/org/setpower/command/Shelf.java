@@ -28,8 +28,13 @@ final class Shelf {
 
   /** The templates, then the examples, by title. */
   static List<Item> of(Desk desk) throws Exception {
+    return of(desk, Say.language());
+  }
+
+  /** As {@link #of(Desk)}, with the templates in a language. */
+  static List<Item> of(Desk desk, String language) throws Exception {
     Shelf shelf = new Shelf(desk);
-    shelf.collect(desk.shipped("templates/" + Say.language()));
+    shelf.collect(desk.shipped("templates/" + language));
     shelf.collect(desk.shipped("examples"));
     shelf.items.sort(Comparator.comparing((Item i) -> !i.isEmpty()).thenComparing(Item::title));
     if (shelf.items.isEmpty()) {

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XCellRangeAddressable;
@@ -143,13 +145,11 @@ final class TableRows {
     int more = last - first + 1;
     if (filled + more > area.EndRow) {
       throw new Sorry(
-          "The table has room for "
-              + (area.EndRow - area.StartRow)
-              + " rows and is filled down to its row "
-              + (filled - area.StartRow)
-              + ": no room for "
-              + rows(more)
-              + ". Nothing was changed.");
+          "The table has room for {} rows and is filled down to its row {}: no room for {}. Nothing"
+              + " was changed.",
+          area.EndRow - area.StartRow,
+          filled - area.StartRow,
+          rows(more));
     }
     if (last < filled) {
       UndoStep.in(
@@ -160,7 +160,7 @@ final class TableRows {
             clear(last + 1, last + more);
           });
     }
-    return rows(more) + " blank from row " + (last + 2) + " on.";
+    return say("{} blank from row {} on.", rows(more), last + 2);
   }
 
   /** Without the chosen rows; those below move up. */
@@ -178,11 +178,11 @@ final class TableRows {
           }
           clear(Math.max(first, filled - less + 1), filled);
         });
-    return rows(less) + " removed.";
+    return say("{} removed.", rows(less));
   }
 
   private static String rows(int count) {
-    return count == 1 ? "1 row" : count + " rows";
+    return say(count == 1 ? "{} row" : "{} rows", count);
   }
 
   /** Copies, as moved cells would take the formulas that read them along. */

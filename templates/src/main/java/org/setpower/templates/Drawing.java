@@ -524,10 +524,14 @@ public final class Drawing {
     properties.setTitle(title);
     XPropertyContainer own = properties.getUserDefinedProperties();
     String version = template.fileName() + " " + template.version();
+    if (!words.isEnglish()) {
+      version += "-" + words.language();
+    }
+    String origin = version;
     if (!Uno.as(com.sun.star.beans.XPropertySet.class, own)
         .getPropertySetInfo()
         .hasPropertyByName(VERSION_PROPERTY)) {
-      Uno.tell(() -> own.addProperty(VERSION_PROPERTY, (short) 0, version));
+      Uno.tell(() -> own.addProperty(VERSION_PROPERTY, (short) 0, origin));
     }
   }
 
