@@ -62,7 +62,7 @@ public final class DrawSheets {
     String drawer = Fingerprint.ofClassesBeside(DrawSheets.class);
     List<Sheet> sheets = new ArrayList<>();
     for (Workbook workbook : Shelf.all()) {
-      Path marks = folder.resolve("drawn-from").resolve(workbook.template().fileName());
+      Path marks = folder.resolve("marks").resolve(workbook.template().fileName());
       sheets.add(new Sheet(workbook, Words.english(), marks.resolve(Words.ENGLISH), all));
       for (String language : Translation.LANGUAGES) {
         Words words = Words.in(language, DrawSheets.class);
