@@ -306,7 +306,7 @@ public final class Drawing {
   private int headingLines(Rows rows) {
     return rows.columns().stream()
         .filter(c -> !c.isWorking())
-        .mapToInt(c -> c.headingLength() * 2 / layout.width(c) + 1)
+        .mapToInt(c -> c.headingLength(layout.place()) * 2 / layout.width(c) + 1)
         .max()
         .orElse(1);
   }
