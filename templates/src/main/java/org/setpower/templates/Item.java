@@ -245,9 +245,7 @@ public abstract class Item<T extends Item<T>> implements Formula {
   /** About how many letters the heading has. */
   int headingLength(Layout.Place place) {
     boolean fixed = unit == null || unit instanceof Formula.Literal;
-    return fixed
-        ? headingText(place).length()
-        : place.words().of(heading).length() + CHOSEN_UNIT;
+    return fixed ? headingText(place).length() : place.words().of(heading).length() + CHOSEN_UNIT;
   }
 
   /** The sentence that is shown when something wrong is typed. */
