@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.setpower.office.Office;
+import org.setpower.sheet.Words;
 
 /** An open file of ours, whose cells are reached by its declaration. */
 final class OpenBook implements AutoCloseable {
@@ -26,8 +27,12 @@ final class OpenBook implements AutoCloseable {
   private final XComponent document;
 
   OpenBook(Office office, Path file, Template template) throws IOException {
+    this(office, file, template, Words.english());
+  }
+
+  OpenBook(Office office, Path file, Template template, Words words) throws IOException {
     this.template = template;
-    layout = new Layout(template);
+    layout = new Layout(template, words);
     document = office.open(file);
   }
 
@@ -53,7 +58,8 @@ final class OpenBook implements AutoCloseable {
         () ->
             Uno.as(
                 XSpreadsheet.class,
-                Uno.as(XSpreadsheetDocument.class, document).getSheets().getByName(tab.name())));
+                Uno.as(XSpreadsheetDocument.class, document).getSheets()
+                    .getByName(layout.name(tab))));
   }
 
   Tab tab(String name) {

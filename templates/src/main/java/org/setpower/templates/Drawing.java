@@ -62,11 +62,11 @@ public final class Drawing {
   private final Map<Tab, XSpreadsheet> sheets = new IdentityHashMap<>();
   private final Map<Rows, Integer> filled = new IdentityHashMap<>();
 
-  private Drawing(Office office, Template template, Words words) throws IOException {
+  private Drawing(XComponent document, Template template, Words words) {
     this.template = template;
     this.words = words;
+    this.document = document;
     layout = new Layout(template, words);
-    document = office.newSpreadsheet();
     book = Uno.as(XSpreadsheetDocument.class, document);
     styles = new Styles(document, words.language());
   }
@@ -78,8 +78,15 @@ public final class Drawing {
 
   /** Draws a template into a new document, in the language of these words. */
   public static Drawing of(Office office, Template template, Words words) throws IOException {
-    Drawing drawing = new Drawing(office, template, words);
+    Drawing drawing = new Drawing(office.newSpreadsheet(), template, words);
     drawing.draw();
+    return drawing;
+  }
+
+  /** A finished drawing, opened again to be filled. */
+  static Drawing over(XComponent document, Template template, Words words) {
+    Drawing drawing = new Drawing(document, template, words);
+    drawing.takeUp();
     return drawing;
   }
 

@@ -1,0 +1,70 @@
+package org.setpower.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.container.XNameAccess;
+import com.sun.star.frame.XDesktop;
+import com.sun.star.lang.XComponent;
+import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XChangesBatch;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.office.Office;
+
+/** What the commands say and offer follows the language of the office. */
+@ExtendWith(SharedOffice.class)
+class LanguageIT {
+  private Office office;
+  private XComponent document;
+
+  private void speak(Office shared, String locale) throws com.sun.star.uno.Exception {
+    office = shared;
+    Object node =
+        office
+            .service(
+                XMultiServiceFactory.class, "com.sun.star.configuration.ConfigurationProvider")
+            .createInstanceWithArguments(
+                "com.sun.star.configuration.ConfigurationUpdateAccess",
+                new Object[] {Uno.property("nodepath", "/org.openoffice.Setup/L10N")});
+    Uno.set(node, "ooLocale", locale);
+    UnoRuntime.queryInterface(XChangesBatch.class, node).commitChanges();
+  }
+
+  @AfterEach
+  void back() throws com.sun.star.uno.Exception {
+    if (document != null) {
+      Office.discard(document);
+    }
+    speak(office, "en-US");
+    Asking.command(office, null, "new");
+  }
+
+  private void open(String title) {
+    assertThat(Asking.command(office, null, "new", "title", title)).isEqualTo(title);
+    document = office.service(XDesktop.class, "com.sun.star.frame.Desktop").getCurrentComponent();
+  }
+
+  @Test
+  void new_sheets_are_offered_in_german(Office shared) throws com.sun.star.uno.Exception {
+    speak(shared, "de");
+    List<String> titles = Asking.command(office, null, "new").lines().toList();
+    assertThat(titles).contains("Lichtstromplan").doesNotContain("Lighting power plan");
+    open("Lichtstromplan");
+    XNameAccess sheets =
+        UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
+    assertThat(sheets.getElementNames()).contains("Auftrag", "Ergebnis");
+    assertThat(Asking.command(office, document, "look")).startsWith("Nichts ist anzusehen");
+    assertThat(Asking.command(office, document, "mend")).startsWith("Jede Formel");
+  }
+
+  @Test
+  void a_language_without_words_gets_english(Office shared) throws com.sun.star.uno.Exception {
+    speak(shared, "nl");
+    assertThat(Asking.command(office, null, "new")).contains("Lighting power plan");
+  }
+}

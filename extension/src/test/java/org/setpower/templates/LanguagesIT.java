@@ -1,0 +1,90 @@
+package org.setpower.templates;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.table.CellContentType;
+import com.sun.star.table.XCell;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.office.Office;
+import org.setpower.sheet.Translation;
+import org.setpower.sheet.Words;
+
+/** The shipped templates in other languages, filled like the example, reckon and judge alike. */
+@ExtendWith(SharedOffice.class)
+class LanguagesIT {
+  private static final Path SHEETS = Path.of("target/sheets");
+
+  @TestFactory
+  Stream<DynamicTest> figures_and_status_words_are_those_of_the_english_example(Office office) {
+    return Shelf.all().stream()
+        .flatMap(
+            w ->
+                Translation.LANGUAGES.stream()
+                    .map(
+                        l ->
+                            DynamicTest.dynamicTest(
+                                w.template().fileName() + " " + l, () -> check(office, w, l))));
+  }
+
+  private static void check(Office office, Workbook workbook, String language) throws IOException {
+    String name = workbook.template().fileName();
+    Path english = SHEETS.resolve("examples/" + name + "-example.ods");
+    Path other = SHEETS.resolve("templates/" + language + "/" + name + ".ots");
+    Words words = Words.in(language, Shelf.class);
+    try (OpenBook right = new OpenBook(office, english, workbook.template());
+        OpenBook book = new OpenBook(office, other, workbook.template(), words)) {
+      Drawing drawing = Drawing.over(book.document(), workbook.template(), words);
+      workbook.fill(new Filling(drawing));
+      right.calculated();
+      book.calculated();
+      assertThat(book.errors()).isEmpty();
+      assertThat(figures(book)).isEqualTo(figures(right));
+      assertThat(status(book)).isEqualTo(status(right));
+    }
+  }
+
+  /** The headline figures that are numbers. */
+  private static Map<String, Double> figures(OpenBook book) {
+    XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
+    Map<String, Double> figures = new TreeMap<>();
+    for (String name : names.getElementNames()) {
+      if (name.startsWith("Result_")) {
+        Object range = Uno.ask(() -> names.getByName(name));
+        XCell cell =
+            Uno.ask(
+                () ->
+                    Uno.as(XCellRangeReferrer.class, range)
+                        .getReferredCells()
+                        .getCellByPosition(0, 0));
+        boolean isNumber =
+            Uno.get(cell, "FormulaResultType2").equals(com.sun.star.sheet.FormulaResult.VALUE);
+        if (cell.getType() == CellContentType.FORMULA && isNumber) {
+          figures.put(name, Math.rint(cell.getValue() * 1e6) / 1e6);
+        }
+      }
+    }
+    return figures;
+  }
+
+  private static List<Object> status(OpenBook book) {
+    List<Object> words = new ArrayList<>();
+    for (Rows rows : book.template().tables()) {
+      if (rows instanceof Table table && table.status() != null) {
+        words.add(table.status().heading() + book.values(table.status()));
+      }
+    }
+    return words;
+  }
+}

@@ -1,0 +1,55 @@
+package org.setpower.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Texts whose English is the key. */
+class WordsTest {
+  @TempDir Path folder;
+
+  private Words words(String lines) throws IOException {
+    Files.writeString(folder.resolve("words_de.txt"), lines);
+    return Words.in("de", folder);
+  }
+
+  @Test
+  void a_text_is_found_and_one_that_is_missing_stays_english() throws IOException {
+    Words words = words("# a note\n\nPack = Akku\n\" of \" = \" von \"\n");
+    assertThat(words.of("Pack")).isEqualTo("Akku");
+    assertThat(words.of(" of ")).isEqualTo(" von ");
+    assertThat(words.of("Lead")).isEqualTo("Lead");
+    assertThat(words.missing()).containsExactly("Lead");
+    assertThat(words.orphaned()).isEmpty();
+  }
+
+  @Test
+  void a_text_that_nobody_asks_for_is_orphaned() throws IOException {
+    assertThat(words("Pack = Akku\n").orphaned()).containsExactly("Pack");
+  }
+
+  @Test
+  void values_stand_in_turn_or_by_their_numbers() throws IOException {
+    Words words = words("{} of {} = {2} von {1}\n");
+    assertThat(words.say("{} of {}", 3, "ten")).isEqualTo("ten von 3");
+    assertThat(Words.english().say("{} of {}", 3, "{}")).isEqualTo("3 of {}");
+    assertThat(Words.fill("IF(A1;{1;2};{})", "x")).isEqualTo("IF(A1;{1;2};x)");
+  }
+
+  @Test
+  void a_line_is_read_as_it_is_written() throws IOException {
+    String line = Words.line(" a\nb", "c");
+    assertThat(words(line + "\n").of(" a\nb")).isEqualTo("c");
+  }
+
+  @Test
+  void a_line_without_translation_or_a_second_one_is_refused() {
+    assertThatThrownBy(() -> words("Pack\n")).hasMessageContaining("Pack");
+    assertThatThrownBy(() -> words("a = b\na = c\n")).hasMessageContaining("twice");
+  }
+}
