@@ -26,8 +26,7 @@ class LanguageIT {
     office = shared;
     Object node =
         office
-            .service(
-                XMultiServiceFactory.class, "com.sun.star.configuration.ConfigurationProvider")
+            .service(XMultiServiceFactory.class, "com.sun.star.configuration.ConfigurationProvider")
             .createInstanceWithArguments(
                 "com.sun.star.configuration.ConfigurationUpdateAccess",
                 new Object[] {Uno.property("nodepath", "/org.openoffice.Setup/L10N")});

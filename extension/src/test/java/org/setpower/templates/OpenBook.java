@@ -58,7 +58,8 @@ final class OpenBook implements AutoCloseable {
         () ->
             Uno.as(
                 XSpreadsheet.class,
-                Uno.as(XSpreadsheetDocument.class, document).getSheets()
+                Uno.as(XSpreadsheetDocument.class, document)
+                    .getSheets()
                     .getByName(layout.name(tab))));
   }
 

@@ -141,7 +141,7 @@ public final class Filling {
     if (table.startsFrom() != null) {
       for (CSVRecord line : read(table.startsBeside(), table.startsFrom())) {
         for (Column column : table.inputs()) {
-          String text = line.isMapped(column.heading()) ? line.get(column.heading()) : "";
+          String text = line.isSet(column.heading()) ? line.get(column.heading()) : "";
           texts.add(column.format().isText() ? inWords(column, text, words) : text);
         }
       }

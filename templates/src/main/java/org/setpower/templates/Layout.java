@@ -92,8 +92,7 @@ public final class Layout {
   }
 
   private void placeFields(Tab tab, Fields block, int firstRow) {
-    int longest =
-        block.fields().stream().mapToInt(f -> f.headingLength(place())).max().orElse(0);
+    int longest = block.fields().stream().mapToInt(f -> f.headingLength(place())).max().orElse(0);
     int label = take(tab, 0, Math.max(LABEL, (int) Math.ceil(longest * LETTER)));
     int value = take(tab, label, VALUE);
     for (int i = 0; i < block.fields().size(); i++) {
