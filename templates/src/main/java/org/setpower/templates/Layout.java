@@ -92,7 +92,10 @@ public final class Layout {
   }
 
   private void placeFields(Tab tab, Fields block, int firstRow) {
-    int longest = block.fields().stream().mapToInt(f -> f.headingLength(place())).max().orElse(0);
+    int longest =
+        tab.isGrid() // where wider labels would move the cells
+            ? 0
+            : block.fields().stream().mapToInt(f -> f.headingLength(place())).max().orElse(0);
     int label = take(tab, 0, Math.max(LABEL, (int) Math.ceil(longest * LETTER)));
     int value = take(tab, label, VALUE);
     for (int i = 0; i < block.fields().size(); i++) {
