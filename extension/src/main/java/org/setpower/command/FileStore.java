@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.ucb.XSimpleFileAccess3;
 import com.sun.star.uno.Exception;
 import java.util.UUID;
@@ -45,7 +47,7 @@ final class FileStore {
       stream.closeOutput();
       files.move(part, url);
     } catch (Exception e) {
-      throw unwritable("file", e);
+      throw unwritable(say("file"), e);
     } finally {
       remove(part);
     }
@@ -54,11 +56,10 @@ final class FileStore {
   /** What a user is told when a file cannot be written. */
   static Sorry unwritable(String file, Exception cause) {
     return new Sorry(
-        "The "
-            + file
-            + " could not be written. Is the folder there, may you write into it, is there room?"
-            + " Nothing was changed.",
-        cause);
+            "The {} could not be written. Is the folder there, may you write into it, is there room?"
+                + " Nothing was changed.",
+            file)
+        .because(cause);
   }
 
   void remove(String url) throws Exception {
