@@ -26,6 +26,7 @@ public final class Table extends Rows {
 
   private final List<Column> columns = new ArrayList<>();
   private final List<Check> checks = new ArrayList<>();
+  private final List<Field> alsoAsked = new ArrayList<>();
   private Column finding;
   private Column rank;
   private Column status;
@@ -61,6 +62,12 @@ public final class Table extends Rows {
     reason = Column.result("Why, and what to do", own("MID({};6;400)", finding));
     rank = Column.working("Rank", new Rank());
     return columns(status.mayBeBlank().wide(12), reason.mayBeBlank().wide(62), finding, rank);
+  }
+
+  /** Single cells that may be blank; where one is filled wrongly each row says so. */
+  public Table asks(Field... cells) {
+    alsoAsked.addAll(List.of(cells));
+    return this;
   }
 
   /** Says which column holds status words, in a table that has no checks of its own. */
@@ -183,8 +190,13 @@ public final class Table extends Rows {
       Deque<Case> cases = new ArrayDeque<>();
       needed().forEach(i -> cases.add(missing(i, place)));
       List<Item<?>> asked =
-          Stream.concat(inputs().stream(), needed().stream().filter(Field.class::isInstance))
+          Stream.<Stream<? extends Item<?>>>of(
+                  inputs().stream(),
+                  needed().stream().filter(Field.class::isInstance),
+                  alsoAsked.stream())
+              .flatMap(s -> s)
               .<Item<?>>map(i -> i)
+              .distinct()
               .toList();
       asked.stream().filter(i -> !i.format().isText()).forEach(i -> cases.add(wrongKind(i, place)));
       asked.stream()

@@ -203,6 +203,7 @@ final class Generator {
     derated.by(
         calc("{}*{}", rated, call(GensetFunctions.DERATE, terms.metres(), terms.celsius(), kind)));
     rating.columns(name, watts, starting, needed, pick, counted, rated, derated);
+    rating.asks(terms.inputs());
     rating.checks(
         Check.stop(
             calc("{}>{}+0.000001", needed, counted),
@@ -306,9 +307,9 @@ final class Generator {
   private void sums() {
     Formula row = one(emptyRun);
     Formula dayThen = calc("INDEX({};{})", dayOfJob.all(), row);
-    Formula kw =
-        calc("INDEX({};ROWS({});{})", running.kilowatts.all(), quarterSum.above(), dayThen);
-    Formula part = calc("INDEX({};ROWS({});{})", running.hours.all(), quarterSum.above(), dayThen);
+    Formula quarter = calc("ROWS({})", quarterSum.above());
+    Formula kw = running.kilowattsOf(dayThen, quarter);
+    Formula part = running.hoursOf(dayThen, quarter);
     quarterSum.by(
         calc(
             "IF(ISNUMBER({});N(INDEX({};ROWS({})-1))*(ROWS({})>1)+{}*{};\"\")",
@@ -359,6 +360,23 @@ final class Generator {
         hire,
         emptyRun,
         emptyAt);
+    sums.checks(
+        Check.stop(
+            calc(
+                "AND(COUNT({};{})=2;{}=\"\")",
+                or(terms.onHire, ""),
+                or(terms.offHire, ""),
+                or(charged, "")),
+            Formula.of("Off hire lies before on hire, or years after it: mend the dates.")),
+        Check.stop(
+            calc(
+                "OR(AND(COUNT({})=1;COUNT({})=0);AND(COUNT({};{})=2;{}=\"\"))",
+                or(terms.price, ""),
+                fuelCost.all(),
+                or(terms.dayRate, ""),
+                or(charged, ""),
+                or(hire, "")),
+            say("{} is not a currency: three letters, such as EUR.", terms.currency)));
   }
 
   /** The load over the day shown, or over the busiest. */
@@ -417,19 +435,24 @@ final class Generator {
             say("Ran {} h, planned were {} h: pay for what ran, mend the plan.", ran, planned)));
   }
 
+  /** A line of the order, or that it waits. */
+  private static Formula line(String pattern, Object... parts) {
+    return calc("IFERROR({};\"(not settled: see Rating)\")", calc(pattern, parts));
+  }
+
   /** The order, line by line. */
   Lines order() {
     Formula run = calc("MATCH({};{};0)", terms.reckoned, runs.from.all());
     Formula has = calc("{}<>\"\"", terms.reckoned);
     return Lines.notes(
         "The order, to mail",
-        calc(
+        line(
             "IF({};\"Please confirm in writing for \"&{}&\", revision \"&{}&\":\";\"No generator on"
                 + " Supply.\")",
             has,
             plan.job.production,
             plan.job.revision),
-        calc(
+        line(
             "IF({};\"Generator, silenced, \"&{}&\" kVA (\"&ROUND({};1)&\" kVA needed at \"&{}&\" \"&{}&\""
                 + " altitude and \"&ROUND({};0)&\" °C at its intake), \"&{}&\", \"&{}&\" V,"
                 + " outlet: \"&{}&\".\";\"\")",
@@ -442,7 +465,7 @@ final class Generator {
             supply.system.where(supply.name, terms.reckoned),
             supply.nominal.where(supply.name, terms.reckoned),
             supply.outlets.where(supply.name, terms.reckoned)),
-        calc(
+        line(
             "IF({};\"To \"&{}&\". On hire \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&\", off hire"
                 + " \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&IF(N({})>0;\", \"&{}&\" days"
                 + " charged\";\"\")&\".\";\"\")",
@@ -454,7 +477,7 @@ final class Generator {
             or(terms.offHire, ""),
             one(charged),
             one(charged)),
-        calc(
+        line(
             "IF({};\"Runs on \"&COUNT({})&\" days, first on \"&TEXT(MIN({});\"d mmm\")&\" from"
                 + " \"&TEXT(INDEX({};1);\"hh:mm\")&\", at most \"&ROUND(MAX({});1)&\" h a day"
                 + "\"&IF(COUNT({};{})=2;\", off \"&TEXT({};\"hh:mm\")&\"–\"&TEXT({};\"hh:mm\")&\" for"
@@ -469,7 +492,7 @@ final class Generator {
             terms.offFrom,
             terms.offTo,
             manned.all()),
-        calc(
+        line(
             "IF({};IFERROR(\"It stands away for noise: \"&INDEX({};{})&\" \"&{}&\" of \"&INDEX({};{})&\" to"
                 + " \"&INDEX({};{})&\", our cable.\";\"Cable to set for noise: see Runs.\");\"\")",
             has,
@@ -480,7 +503,7 @@ final class Generator {
             run,
             runs.to.all(),
             run),
-        calc(
+        line(
             "IF({};\"Fuel by the plan \"&ROUND(N({});0)&\" \"&{}&\"; comes with a full tank of \"&{}&\""
                 + " \"&{}&\". \"&IF(N({})=0;\"No delivery needed before off hire.\";\"Deliveries:"
                 + " \"&{}&\", the first on \"&TEXT({};\"d mmm\")&\" before \"&TEXT({};\"hh:mm\")&\".\");\"\")",
@@ -520,6 +543,6 @@ final class Generator {
 
   /** The working figures. */
   Block[] working() {
-    return new Block[] {running.days, running.kilowatts, running.hours, emptying, byHour};
+    return new Block[] {running.days, running.quarters, emptying, byHour};
   }
 }

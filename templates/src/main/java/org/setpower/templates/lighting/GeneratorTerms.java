@@ -162,6 +162,33 @@ final class GeneratorTerms {
     return call(HireFunctions.DAYS, onHire, offHire, or(week, 3), or(least, 0));
   }
 
+  /** All cells to fill. */
+  Field[] inputs() {
+    return new Field[] {
+      set,
+      before,
+      after,
+      offFrom,
+      offTo,
+      spare,
+      ordered,
+      tank,
+      usable,
+      price,
+      drop,
+      operatorRate,
+      operatorHours,
+      dayRate,
+      onHire,
+      offHire,
+      week,
+      least,
+      altitude,
+      air,
+      engine
+    };
+  }
+
   Fields[] fields() {
     return new Fields[] {
       Fields.of("The set", set, reckoned, before, after, offFrom, offTo, spare, ordered),

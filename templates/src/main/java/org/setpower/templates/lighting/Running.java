@@ -6,7 +6,6 @@ import static org.setpower.templates.Formula.or;
 import org.setpower.templates.Column;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
-import org.setpower.templates.Grid;
 import org.setpower.templates.Job;
 import org.setpower.templates.Table;
 
@@ -28,46 +27,49 @@ final class Running {
   final Table days = Table.of("When the set runs, below each day of Job", Job.DAYS);
 
   /** Load in each quarter of an hour (rows) of each day of Job (columns). */
-  final Grid kilowatts;
+  private final Column[] kilowatts = new Column[Job.DAYS];
 
   /** How much of each quarter it runs. */
-  final Grid hours;
+  private final Column[] hours = new Column[Job.DAYS];
+
+  final Table quarters =
+      Table.of("Quarters of an hour from the start of each day of Job", QUARTERS);
 
   Running(PlanJob plan, GeneratorTerms terms, Loads loads) {
     this.plan = plan;
     this.terms = terms;
     this.loads = loads;
     when();
-    Formula from = calc("(TRANSPOSE({})+(ROW($A$1:$A$" + QUARTERS + ")-1)/96)", start.all());
-    Formula middle = calc("({}+1/192)", from);
-    Formula runs =
+    for (int i = 0; i < Job.DAYS; i++) {
+      quarters(i);
+    }
+    quarters.columns(hours).columns(kilowatts);
+  }
+
+  /** Plain cells, not one matrix: what does not run costs next to nothing. */
+  private void quarters(int i) {
+    Column part = number("Hours of day " + (i + 1));
+    Formula begin = calc("({}+(ROWS({})-1)/96)", of(start, i), part.above());
+    Formula middle = calc("{}+1/192", begin);
+    part.by(
         calc(
-            "(TRANSPOSE({})=1)*({}<TRANSPOSE({})-0.0001)*(1-({}>=TRANSPOSE({}))*({}<TRANSPOSE({})))",
-            isRun.all(),
-            from,
-            stop.all(),
+            "IF({}=0;0;IF({}>={}-0.0001;0;IF(AND({}>={};{}<{});0;MIN(0.25;24*({}-{})))))",
+            of(isRun, i),
+            begin,
+            of(stop, i),
             middle,
-            quietFrom.all(),
+            of(quietFrom, i),
             middle,
-            quietTo.all());
-    kilowatts =
-        new Grid(
-            "kW of the set in each quarter of an hour, a column a day of Job",
-            QUARTERS,
-            Job.DAYS,
-            calc("IF({}=1;{}/1000;0)", runs, watts(middle)));
-    hours =
-        new Grid(
-            "Hours that the set runs in each quarter",
-            QUARTERS,
-            Job.DAYS,
-            calc(
-                "IF({}=1;IF({}+1/96<=TRANSPOSE({});0.25;24*(TRANSPOSE({})-{}));0)",
-                runs,
-                from,
-                stop.all(),
-                stop.all(),
-                from));
+            of(quietTo, i),
+            of(stop, i),
+            begin));
+    hours[i] = part;
+    kilowatts[i] =
+        number("kW of day " + (i + 1)).by(calc("IF({}=0;0;{}/1000)", part, watts(middle)));
+  }
+
+  private static Formula of(Column column, int i) {
+    return calc("INDEX({};" + (i + 1) + ")", column.all());
   }
 
   private static Column number(String heading) {
@@ -147,11 +149,21 @@ final class Running {
 
   /** The kW of a day of Job. */
   Formula kilowattsOf(Formula dayOfJob) {
-    return calc("INDEX({};0;{})", kilowatts.all(), dayOfJob);
+    return calc("INDEX({};0;{})", kilowatts[0].block(kilowatts[Job.DAYS - 1]), dayOfJob);
   }
 
   /** The hours of a day of Job. */
   Formula hoursOf(Formula dayOfJob) {
-    return calc("INDEX({};0;{})", hours.all(), dayOfJob);
+    return calc("INDEX({};0;{})", hours[0].block(hours[Job.DAYS - 1]), dayOfJob);
+  }
+
+  /** The kW of a quarter of an hour of a day of Job. */
+  Formula kilowattsOf(Formula dayOfJob, Formula quarter) {
+    return calc("INDEX({};{})", kilowattsOf(dayOfJob), quarter);
+  }
+
+  /** The hours of a quarter of an hour of a day of Job. */
+  Formula hoursOf(Formula dayOfJob, Formula quarter) {
+    return calc("INDEX({};{})", hoursOf(dayOfJob), quarter);
   }
 }
