@@ -32,7 +32,7 @@ class FirstTenMinutesIT {
     job.type(1, "Day", "first day", "Date", "2027-02-01", "Kind", "shoot");
     job.type(1, "Call", "07:00", "Wrap", "18:00", "Coldest", "8", "Warmest", "15");
     supply.type(1, "Name", "quay", "Kind", "street supply", "System", "3PH");
-    supply.type(1, "Volts", "400", "Breaker", "63");
+    supply.type(1, "Breaker", "63");
     String[] lamps = {
       "LED fresnel 1 200 W", "LED fresnel 650 W", "LED panel 2 x 1", "haze machine", "tungsten 2 kW"
     };

@@ -1,0 +1,46 @@
+package org.setpower.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What the office's list of extensions shows comes from files that are there. */
+class DescriptionTest {
+  private static final Path SHIPPED = Path.of("src/main/oxt");
+  private static final Pattern TEXT =
+      Pattern.compile("<(?:src|license-text) lang=\"(\\w+)\" xlink:href=\"([^\"]+)\"");
+
+  private static String read(String file) throws IOException {
+    return Files.readString(SHIPPED.resolve(file));
+  }
+
+  @Test
+  void says_version_publisher_licence_and_what_it_is_in_four_languages() throws IOException {
+    String description = read("description.xml");
+    assertThat(description).contains("${project.version}", "<publisher>", "setpower_32.png");
+    List<MatchResult> texts = TEXT.matcher(description).results().toList();
+    assertThat(texts)
+        .extracting(t -> t.group(2))
+        .containsExactly("about-en.txt", "about-de.txt", "about-fr.txt", "about-es.txt", "LICENSE");
+    String packed = Files.readString(Path.of("src/main/assembly/functions.xml"));
+    for (MatchResult text : texts) {
+      assertThat(packed).contains("/" + text.group(2) + "<");
+    }
+  }
+
+  @Test
+  void every_library_inside_is_named_with_its_licence() throws IOException {
+    String packed = Files.readString(Path.of("src/main/assembly/functions.xml"));
+    String notice = read("NOTICE.txt");
+    Pattern library = Pattern.compile("<include>[\\w.]+:([\\w-]+):jar</include>");
+    List<String> names = library.matcher(packed).results().map(m -> m.group(1) + ".jar").toList();
+    assertThat(names).isNotEmpty().allSatisfy(name -> assertThat(notice).contains(name));
+    assertThat(notice).contains("Mozilla Public License 2.0", "Apache");
+  }
+}
