@@ -32,6 +32,11 @@ public enum FromPlan {
   public static final String DAILY = "A day";
   public static final String DAYS = "Days";
 
+  /** The names of both columns in both files. */
+  public static final String DAILY_NAME = "Plan_A_day";
+
+  public static final String DAYS_NAME = "Plan_Days";
+
   private final String words;
   private final String measure;
 
@@ -76,10 +81,12 @@ public enum FromPlan {
         Column.result(MEASURE, choose(number, all.keySet().stream().map(r -> r.measure)));
     Column daily =
         Column.result(DAILY, choose(number, all.values().stream().map(Row::daily)))
+            .named(DAILY_NAME)
             .as(Format.ONE)
             .unit("units");
     Column days =
         Column.result(DAYS, choose(number, all.values().stream().map(Row::days)))
+            .named(DAYS_NAME)
             .as(Format.ONE)
             .unit("days");
     Column sum =

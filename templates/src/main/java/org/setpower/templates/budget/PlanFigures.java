@@ -29,12 +29,14 @@ final class PlanFigures {
       Column.input(FromPlan.DAILY)
           .unit("units")
           .number(Format.TWO, 0, 10_000_000)
+          .named(FromPlan.DAILY_NAME)
           .wide(22)
           .help("Copied as values with Days from the plan's Result, or typed.");
   final Column days =
       Column.input(FromPlan.DAYS)
           .unit("days")
           .number(Format.ONE, 0, 3660)
+          .named(FromPlan.DAYS_NAME)
           .wide(18)
           .help("On so many days.");
   private final Column source =

@@ -101,7 +101,11 @@ public final class PowerBudget implements Workbook {
                 .column(whatIf.left, 60)
                 .rows("What if, each beside the plan", 4),
             Findings.of("What needs a look", FINDINGS, tables),
-            Lines.notes("Adds up", addsUp()));
+            Lines.notes("Adds up", addsUp()),
+            Lines.cautions(
+                "Cautions",
+                "Planning figures: prices, rates and taxes are as typed. What tax is due, and whether it"
+                    + " comes back, is for an accountant. CO2: burning and the grid's mean only."));
   }
 
   /** One line about the sums that must agree. */

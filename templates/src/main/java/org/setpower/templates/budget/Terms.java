@@ -87,7 +87,7 @@ final class Terms {
           .wide(38)
           .help("What one of it costs in the currency of this file, at your bank.");
   final Column asOf = Column.input("As of").as(Format.DATE).wide(20).help("Date of the rate.");
-  final Table rates = Table.of("Exchange rates (only for prices in another currency)", 8);
+  final Table rates = Table.of("Exchange rates (only for prices in another currency)", 4);
 
   Terms() {
     rates

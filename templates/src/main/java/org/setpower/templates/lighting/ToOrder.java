@@ -70,8 +70,9 @@ final class ToOrder {
   private final Table candidates;
 
   final Column quoteSection = Column.result("Section").wide(30);
-  final Column quoteItem = Column.result("Item").wide(90);
-  final Column quantity = Column.result("Quantity").as(Format.COUNT).wide(20);
+  final Column quoteItem = Column.result("Item").named("Plan_Item").wide(90);
+  final Column quantity =
+      Column.result("Quantity").named("Plan_Quantity").as(Format.COUNT).wide(20);
   final Column out = Column.result("Out").as(Format.DATE).wide(32).mayBeBlank();
   final Column back = Column.result("Back").as(Format.DATE).wide(32).mayBeBlank();
   private final Column quoteRow = Column.working("Row").as(Format.COUNT);

@@ -15,10 +15,15 @@ import org.setpower.templates.Table;
 /** What a lighting plan asks for, against what stands on the quote. */
 final class Asked {
   final Column item =
-      Column.input("Item").needed().wide(70).help("Pasted from For the quote of the plan.");
+      Column.input("Item")
+          .named("Plan_Item")
+          .needed()
+          .wide(70)
+          .help("Pasted from For the quote of the plan.");
   final Column section = Column.input("Section").wide(24).help("Pasted with the item.");
   final Column quantity =
       Column.input("Quantity")
+          .named("Plan_Quantity")
           .number(Format.COUNT, 0, 99_999)
           .needed()
           .wide(18)
