@@ -71,34 +71,34 @@ public final class PowerBudget implements Workbook {
     };
     return Tab.of("Result", "What the power costs, what is ordered, and what else was possible.")
         .titled("Power budget")
-        .grid(12, 20)
+        .grid(12, 24)
         .onePage()
         .result()
         .with(
             Figures.of("", 4, figures(tables)),
             Excerpt.of(sums.byAccount)
-                .column(sums.account, 100)
-                .column(sums.accountCost, 40)
-                .column(sums.accountOrdered, 40)
-                .column(sums.accountOver, 60)
+                .column(sums.account, 120)
+                .column(sums.accountCost, 48)
+                .column(sums.accountOrdered, 48)
+                .column(sums.accountOver, 72)
                 .rows("By account (all of them: Totals)", 7),
             Excerpt.of(sums.byDepartment)
-                .column(sums.department, 100)
-                .column(sums.departmentCost, 40)
-                .column(sums.departmentOrdered, 40)
-                .column(sums.departmentOver, 60)
+                .column(sums.department, 120)
+                .column(sums.departmentCost, 48)
+                .column(sums.departmentOrdered, 48)
+                .column(sums.departmentOver, 72)
                 .rows("By department (all of them: Totals)", 5),
             Excerpt.of(ways.table)
-                .column(ways.way, 100)
-                .column(ways.total, 40)
-                .column(ways.massOfAll, 40)
-                .column(ways.co2, 60)
+                .column(ways.way, 120)
+                .column(ways.total, 48)
+                .column(ways.massOfAll, 48)
+                .column(ways.co2, 72)
                 .rows("Ways to power the same days", Ways.ROOM),
             Excerpt.of(whatIf.table)
-                .column(whatIf.change, 100)
-                .column(whatIf.more, 40)
-                .column(whatIf.then, 40)
-                .column(whatIf.left, 60)
+                .column(whatIf.change, 120)
+                .column(whatIf.more, 48)
+                .column(whatIf.then, 48)
+                .column(whatIf.left, 72)
                 .rows("What if, each beside the plan", 4),
             Findings.of("What needs a look", FINDINGS, tables),
             Lines.notes("Adds up", addsUp()),
