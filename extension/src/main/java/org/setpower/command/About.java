@@ -22,7 +22,7 @@ final class About implements Command {
         + "\n\n"
         + shipped(desk, "NOTICE.txt")
         + "\n"
-        + shipped(desk, "about-en.txt");
+        + shipped(desk, "about-" + Say.language() + ".txt");
   }
 
   private static String shipped(Desk desk, String file) throws Exception {

@@ -28,6 +28,7 @@ public final class Dispatcher extends WeakBase
   /** Created by the office. */
   public Dispatcher(XComponentContext context) {
     this.context = context;
+    Say.as(context);
   }
 
   /** The services this class answers for. */

@@ -41,7 +41,10 @@ final class Explainer {
     for (OurCall call : calls) {
       explain(call, cell, explanation);
     }
-    if (calls.isEmpty()) {
+    String unknown = unknown(cell);
+    if (!unknown.isEmpty()) {
+      explanation.add("What is the matter", unknown);
+    } else if (calls.isEmpty()) {
       throw new Sorry(
           "{} uses no function of Set Power. Select a cell whose formula has one, such as"
               + " =CABLE.DROP(…), and ask again.",
@@ -57,6 +60,10 @@ final class Explainer {
 
   /** Why a cell with functions of ours shows an error; empty if none of them is to blame. */
   String reason(XCell cell) throws Exception {
+    String unknown = unknown(cell);
+    if (!unknown.isEmpty()) {
+      return unknown;
+    }
     for (OurCall call : calls(cell)) {
       Asked asked = ask(call, cell);
       if (asked.refusal != null) {
@@ -67,6 +74,17 @@ final class Explainer {
       }
     }
     return "";
+  }
+
+  /** What is said of a document that comes from a newer version; else empty. */
+  private static String unknown(XCell cell) {
+    String name = OurCall.unknownIn(cell.getFormula());
+    return name.isEmpty()
+        ? ""
+        : say(
+            "This version of Set Power does not know the function {}: the document comes from a"
+                + " newer one. Install that, and the figures come back.",
+            name);
   }
 
   List<OurCall> calls(XCell cell) throws Exception {

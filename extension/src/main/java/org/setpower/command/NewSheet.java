@@ -69,17 +69,27 @@ final class NewSheet implements Command {
 
   /** As a new document without a name, so that what is shipped stays as it is. */
   private static void open(Desk desk, Shelf.Item item) throws Exception {
-    XComponent document =
-        Uno.as(XComponentLoader.class, desk.desktop())
-            .loadComponentFromURL(
-                item.url(), "_blank", 0, Uno.properties(Uno.property("AsTemplate", true)));
+    XComponent document = load(desk, item);
     if (document == null) {
-      throw new Sorry("The office could not open “{}”.", item.title());
+      throw new Sorry(
+          "The office could not open “{}”: its file is damaged. Install the extension anew.",
+          item.title());
     }
     if (item.isEmpty()) {
       new Settings(desk).fill(new Book(document));
       Uno.as(XUndoManagerSupplier.class, document).getUndoManager().clear();
       unchanged(document);
+    }
+  }
+
+  /** Null if it cannot be read. */
+  private static XComponent load(Desk desk, Shelf.Item item) throws Exception {
+    try {
+      return Uno.as(XComponentLoader.class, desk.desktop())
+          .loadComponentFromURL(
+              item.url(), "_blank", 0, Uno.properties(Uno.property("AsTemplate", true)));
+    } catch (com.sun.star.io.IOException | com.sun.star.lang.IllegalArgumentException damaged) {
+      return null;
     }
   }
 

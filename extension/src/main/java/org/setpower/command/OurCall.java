@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 
@@ -20,9 +22,25 @@ record OurCall(FunctionSpec function, List<FormulaToken[]> arguments, boolean is
   /** What names of ours begin with in files and formulas. */
   static final String PREFIX = "ORG.SETPOWER.FUNCTIONS.";
 
+  private static final Pattern NAME =
+      Pattern.compile(Pattern.quote(PREFIX) + "(\\w+)", Pattern.CASE_INSENSITIVE);
+
   /** Whether a formula as files hold it mentions a function of ours. */
   static boolean mentionedIn(String formula) {
     return formula.toUpperCase(Locale.ROOT).contains(PREFIX);
+  }
+
+  /**
+   * The first name of ours in a formula that this version does not know; empty if there is none.
+   */
+  static String unknownIn(String formula) {
+    Matcher names = NAME.matcher(formula);
+    while (names.find()) {
+      if (named(names.group(1)).isEmpty()) {
+        return names.group(1).toUpperCase(Locale.ROOT);
+      }
+    }
+    return "";
   }
 
   /** The calls in the order in which a reader meets them. */
@@ -48,7 +66,10 @@ record OurCall(FunctionSpec function, List<FormulaToken[]> arguments, boolean is
     if (!name.toUpperCase(Locale.ROOT).startsWith(PREFIX)) {
       return Optional.empty();
     }
-    String method = name.substring(PREFIX.length());
+    return named(name.substring(PREFIX.length()));
+  }
+
+  private static Optional<FunctionSpec> named(String method) {
     return Catalogue.all().stream()
         .filter(f -> f.methodName().equalsIgnoreCase(method))
         .findFirst();

@@ -59,8 +59,12 @@ final class Shelf {
   private String title(String url) throws Exception {
     XDocumentProperties properties =
         desk.service(XDocumentProperties.class, "com.sun.star.document.DocumentProperties");
-    properties.loadFromMedium(url, Uno.properties());
-    String title = properties.getTitle();
-    return title.isBlank() ? url.replaceFirst(".*/", "") : title;
+    String name = url.replaceFirst(".*/", "").replaceFirst("\\.\\w+$", "");
+    try {
+      properties.loadFromMedium(url, Uno.properties());
+    } catch (Exception | com.sun.star.uno.RuntimeException damaged) {
+      return name; // opening it says what is the matter
+    }
+    return properties.getTitle().isBlank() ? name : properties.getTitle();
   }
 }
