@@ -28,10 +28,15 @@ final class WholeBench {
       double[] first = new double[2];
       java.util.Arrays.fill(start, Double.POSITIVE_INFINITY);
       java.util.Arrays.fill(first, Double.POSITIVE_INFINITY);
-      for (int i = 0; i < STARTS; i++) {
-        start[0] = Math.min(start[0], seconds(bare.restart()));
-        start[1] = Math.min(start[1], seconds(ours.restart()));
+      for (int i = -1; i < STARTS; i++) {
+        double without = seconds(bare.restart());
+        double with = seconds(ours.restart());
+        if (i >= 0) {
+          start[0] = Math.min(start[0], without);
+          start[1] = Math.min(start[1], with);
+        }
         empty.restart();
+        firstCall(bare, "=SIN(2.5)"); // an office that did nothing starts slowly the next time
         first[0] = Math.min(first[0], firstCall(empty, "=EMPTY.CABLEAREA(2.5)"));
         first[1] = Math.min(first[1], firstCall(ours, "=CABLE.AREA(2.5)"));
       }
