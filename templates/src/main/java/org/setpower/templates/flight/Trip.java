@@ -76,7 +76,7 @@ final class Trip {
     return job.tabWithoutDays(
         "Flight packing list",
         "Which packs fly, with whom, and how the rest gets there. Fill the yellow cells: this page,"
-            + " then Flights, Packs, Carry, and Cargo, road; show Result at the counter.",
+            + " then Flights, Packs, Carry, and Cargo, road; show Counter at the check-in.",
         Fields.of("The trip", travellers, flightRules, bag),
         Fields.of("Packs sent ahead", neededOn, neededAt, channels, amps, air));
   }
