@@ -282,7 +282,7 @@ final class Generator {
         dayOfJob,
         soFar,
         litres);
-    days.tall(2);
+    days.tall(3);
     Formula quiet = ofRun(running.quietFrom);
     days.checks(
         Check.wrong(
