@@ -18,7 +18,9 @@
  *       is blank while a cell it needs is blank; refusals go to the status by themselves.
  *   <li>Put the columns into a {@code Table.of("Runs", 100).columns(…).checks(Check.stop(when,
  *       words), Check.look(when, words))}: cells to fill first. Status and reason are added. The
- *       order of what is said: missing, wrong kind, refused, then the checks.
+ *       order of what is said: missing, wrong kind, refused, then the checks. A table without cells
+ *       to fill may have checks too: its rows count while their first column says something. {@code
+ *       asks(FIELD, …)} lets a table name single cells that are filled wrongly.
  *   <li>Other blocks: {@code Fields}, {@code Answers} (an array result), {@code Figures}, {@code
  *       BarChart}, {@code Findings.of(…)} (all stops and looks), {@code Lines.notes} and {@code
  *       cautions}, {@code Grid} (a native matrix on a working tab).

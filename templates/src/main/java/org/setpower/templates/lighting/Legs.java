@@ -14,6 +14,7 @@ import org.setpower.templates.Field;
 import org.setpower.templates.Fields;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
+import org.setpower.templates.Lines;
 import org.setpower.templates.Tab;
 import org.setpower.templates.Table;
 
@@ -252,6 +253,16 @@ final class Legs {
                 + " legs at lunch and type below what the meter reads.")
         .with(
             table,
+            Lines.notes(
+                "",
+                calc(
+                    "IF(MAX({})>"
+                        + SOURCES
+                        + ";\"Supply has \"&MAX({})&\" sources: here are the first "
+                        + SOURCES
+                        + ".\";\"\")",
+                    supply.sourceNumber.all(),
+                    supply.sourceNumber.all())),
             BarChart.bars("Load by leg", 14, "A", source, amps[0], amps[1], amps[2]).ofLegs(),
             Fields.of("Clamp meter against plan", tolerance),
             measured);

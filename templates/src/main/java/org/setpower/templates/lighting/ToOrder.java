@@ -15,6 +15,7 @@ import org.setpower.templates.Fields;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
 import org.setpower.templates.Kit;
+import org.setpower.templates.Lines;
 import org.setpower.templates.Tab;
 import org.setpower.templates.Table;
 
@@ -22,6 +23,9 @@ import org.setpower.templates.Table;
 final class ToOrder {
   /** Lengths that the pieces of one run are read to. */
   private static final int PIECES = 5;
+
+  /** Kinds of things that the list has room for. */
+  private static final int KINDS = 80;
 
   private final PlanJob plan;
   private final Kit kit;
@@ -60,7 +64,7 @@ final class ToOrder {
   final Column mass = Column.result("Mass").as(Format.ONE).wide(16).mayBeBlank();
   private final Column row = Column.working("Row").as(Format.COUNT);
   final Column shortNumber = Column.working("No. among the short").as(Format.COUNT);
-  final Table table = Table.of("To order", 80);
+  final Table table = Table.of("To order", KINDS);
 
   private final Column number = plain("No.");
   private final Column candidate = Column.working("Item");
@@ -76,7 +80,7 @@ final class ToOrder {
   final Column out = Column.result("Out").as(Format.DATE).wide(32).mayBeBlank();
   final Column back = Column.result("Back").as(Format.DATE).wide(32).mayBeBlank();
   private final Column quoteRow = Column.working("Row").as(Format.COUNT);
-  final Table forQuote = Table.of("", 80);
+  final Table forQuote = Table.of("", KINDS);
 
   ToOrder(
       PlanJob plan,
@@ -336,7 +340,20 @@ final class ToOrder {
             "To order",
             "What the plan needs at its busiest: lights, packs, the generator, boxes, cable by size"
                 + " and piece, adaptors; and what is short of it.")
-        .with(Fields.of("Spares", spareCable, spareLights), stock, table);
+        .with(
+            Fields.of("Spares", spareCable, spareLights),
+            Lines.notes(
+                "",
+                calc(
+                    "IF(MAX({})>"
+                        + KINDS
+                        + ";\"The plan needs \"&MAX({})&\" kinds of things: here are the first "
+                        + KINDS
+                        + ".\";\"\")",
+                    found.all(),
+                    found.all())),
+            stock,
+            table);
   }
 
   Tab quoteTab() {
