@@ -61,7 +61,7 @@ final class KitList implements Command {
 
   @Override
   public boolean makesSense(Desk desk) {
-    return desk.mayWrite() && desk.book().sheets().hasByName(KitTable.SHEET);
+    return desk.mayWrite() && KitTable.areIn(desk.book());
   }
 
   private static int chosen(Object list) throws Exception {

@@ -52,6 +52,12 @@ final class KitTable {
     return headings.isEmpty() ? "" : headings.get(0);
   }
 
+  /** Whether a document has such lists. */
+  static boolean areIn(Book book) throws Exception {
+    XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));
+    return List.of(ranges.getElementNames()).stream().anyMatch(n -> n.startsWith(ROWS));
+  }
+
   /** The lists of a document, from top to bottom. */
   static List<KitTable> of(Book book) throws Exception {
     XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));

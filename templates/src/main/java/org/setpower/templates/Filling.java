@@ -150,7 +150,7 @@ public final class Filling {
   }
 
   private static String inWords(Item<?> item, String text, Words words) {
-    return item.words().isEmpty() && text.matches(".*\\p{Lower}{4}.*") ? words.of(text) : text;
+    return item.words().isEmpty() && text.matches(".*\\p{Lower}{3}.*") ? words.of(text) : text;
   }
 
   private void set(XCellRange cells, int row, Item<?> item, String text) {

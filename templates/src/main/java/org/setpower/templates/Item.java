@@ -236,10 +236,10 @@ public abstract class Item<T extends Item<T>> implements Formula {
     if (unit == null) {
       return words;
     }
-    String inside = unit.text(place);
-    return unit instanceof Formula.Literal
-        ? words + " (" + place.words().of(inside.replace("\"", "")) + ")"
-        : "=\"" + words.replace("\"", "\"\"") + " (\"&" + inside + "&\")\"";
+    if (unit instanceof Formula.Literal literal) {
+      return words + " (" + place.words().of(literal.text().replace("\"", "")) + ")";
+    }
+    return "=\"" + words.replace("\"", "\"\"") + " (\"&" + unit.text(place) + "&\")\"";
   }
 
   /** About how many letters the heading has. */
