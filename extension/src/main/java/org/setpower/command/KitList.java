@@ -60,7 +60,7 @@ final class KitList implements Command {
   }
 
   @Override
-  public boolean makesSense(Desk desk) {
+  public boolean makesSense(Desk desk) throws Exception {
     return desk.mayWrite() && KitTable.areIn(desk.book());
   }
 

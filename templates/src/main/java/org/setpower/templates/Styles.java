@@ -41,6 +41,7 @@ final class Styles {
     pages = family(families, "PageStyles");
     Object base = Uno.ask(() -> cells.getByName("Default"));
     if (!language.equals(Words.ENGLISH)) {
+      Uno.set(document, "CharLocale", this.language);
       Uno.set(base, "CharLocale", this.language);
     }
     Uno.set(base, "CharFontName", Style.FONT);
