@@ -6,6 +6,7 @@ import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.setpower.sheet.Words;
 
 /** The sheets that ship with the extension. */
 final class Shelf {
@@ -35,6 +36,9 @@ final class Shelf {
   static List<Item> of(Desk desk, String language) throws Exception {
     Shelf shelf = new Shelf(desk);
     shelf.collect(desk.shipped("templates/" + language));
+    if (shelf.items.isEmpty()) { // built without this language
+      shelf.collect(desk.shipped("templates/" + Words.ENGLISH));
+    }
     shelf.collect(desk.shipped("examples"));
     shelf.items.sort(Comparator.comparing((Item i) -> !i.isEmpty()).thenComparing(Item::title));
     if (shelf.items.isEmpty()) {

@@ -35,26 +35,51 @@ public final class DrawSheets {
   }
 
   /**
-   * Arguments: the packed extension, the folder to draw into, whether it is a release. Draws only
-   * what has changed: in English with the extension or any declaration; in another language, where
-   * there is no example, with what stands on the sheet or the way it is drawn.
+   * Arguments: the packed extension, the folder to draw into, whether it is a release, which
+   * languages besides English ("all", or none). Draws only what has changed: in English with the
+   * extension or any declaration; in another language, where there is no example, with what stands
+   * on the sheet or the way it is drawn. What is out of date and not to be drawn goes.
    */
   public static void main(String[] arguments) throws IOException {
     Path extension = Path.of(arguments[0]);
     Path folder = Path.of(arguments[1]);
-    complete(arguments[2].equals("true"));
-    List<Sheet> sheets = sheets(extension, folder).stream().filter(s -> !s.isDrawn()).toList();
+    boolean release = arguments[2].equals("true");
+    boolean all = release || arguments[3].equals("all");
+    complete(release);
+    List<Sheet> sheets = new ArrayList<>();
+    int left = 0;
+    for (Sheet sheet : sheets(extension, folder)) {
+      if (!sheet.isDrawn()) {
+        Files.deleteIfExists(sheet.mark);
+        Files.deleteIfExists(file(sheet.workbook, sheet.words, folder));
+        if (all || sheet.words.isEnglish()) {
+          sheets.add(sheet);
+        } else {
+          left++;
+        }
+      }
+    }
+    if (left > 0) {
+      System.out.println(
+          left + " templates in other languages are left out: -Dsheet.languages=all draws them");
+    }
     if (sheets.isEmpty()) {
       return;
     }
     try (Office office = Office.start(extension)) {
       for (Sheet sheet : sheets) {
-        Files.deleteIfExists(sheet.mark);
         draw(office, sheet.workbook, sheet.words, folder);
         Files.createDirectories(sheet.mark.getParent());
         Files.writeString(sheet.mark, sheet.inputs);
       }
     }
+  }
+
+  private static Path file(Workbook workbook, Words words, Path folder) {
+    return folder
+        .resolve("templates")
+        .resolve(words.language())
+        .resolve(workbook.template().fileName() + ".ots");
   }
 
   private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
@@ -107,11 +132,7 @@ public final class DrawSheets {
     Drawing drawing = Drawing.of(office, workbook.template(), words);
     new Filling(drawing).calculated();
     drawing.finishToFill();
-    Path templates = folder.resolve("templates").resolve(words.language());
-    office.store(
-        drawing.document(),
-        "calc8_template",
-        templates.resolve(workbook.template().fileName() + ".ots"));
+    office.store(drawing.document(), "calc8_template", file(workbook, words, folder));
     if (words.isEnglish()) {
       drawing.takeUp();
       example(office, workbook, drawing, folder.resolve("examples"), System.out);
