@@ -10,6 +10,8 @@ import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStatusListener;
 import com.sun.star.lang.EventObject;
+import com.sun.star.sheet.XDatabaseRanges;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.URL;
 import com.sun.star.util.XURLTransformer;
@@ -128,9 +130,11 @@ class EnabledIT {
   }
 
   @Test
-  void the_kit_list_needs_a_sheet_of_that_name() throws Exception {
+  void the_kit_list_needs_a_list_of_the_kit() throws Exception {
     entry(sheet, "kit").becomes(false);
-    Sheet.named(sheet.document(), KitTable.SHEET);
+    Object ranges = Uno.get(sheet.document(), "DatabaseRanges");
+    UnoRuntime.queryInterface(XDatabaseRanges.class, ranges)
+        .addNewByName("Rows_Kit_1", new CellRangeAddress((short) 0, 0, 0, 3, 9));
     entry(sheet, "kit").becomes(true);
   }
 
