@@ -31,6 +31,7 @@ public final class Commands extends WeakBase implements XJobExecutor, XJob, XSer
           Map.entry("add", AddRows::new),
           Map.entry("remove", RemoveRows::new),
           Map.entry("mend", Mend::new),
+          Map.entry("fit", FitPrint::new),
           Map.entry("settings", ChangeSettings::new),
           Map.entry("handbook", Handbook::new),
           Map.entry("about", About::new));

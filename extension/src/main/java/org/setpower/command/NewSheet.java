@@ -77,6 +77,7 @@ final class NewSheet implements Command {
     }
     if (item.isEmpty()) {
       new Settings(desk).fill(new Book(document));
+      Paper.of(new Book(document));
       Uno.as(XUndoManagerSupplier.class, document).getUndoManager().clear();
       unchanged(document);
     }

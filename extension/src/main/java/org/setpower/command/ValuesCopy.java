@@ -99,6 +99,9 @@ public final class ValuesCopy {
       if (withWorking) {
         notes.write();
       }
+      if (book.isFromTemplate()) {
+        PrintFit.in(book);
+      }
       Uno.as(XCalculatable.class, copy).enableAutomaticCalculation(true);
       int done = 0;
       for (Map.Entry<Kind, String> part : parts.entrySet()) {

@@ -90,6 +90,11 @@ final class OpenBook implements AutoCloseable {
         .toList();
   }
 
+  /** Those of them that stand as plain rows, not among merged cells. */
+  List<Table> plain() {
+    return toFill().stream().filter(t -> !layout.tab(t).isGrid()).toList();
+  }
+
   XCellRange cells(Column column) {
     Layout.Spot spot = layout.spot(column);
     int last = spot.row() + column.owner().room();

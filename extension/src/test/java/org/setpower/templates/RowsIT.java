@@ -60,7 +60,7 @@ class RowsIT {
                     () -> {
                       try (OpenBook opened = example(w)) {
                         book = opened;
-                        for (Table table : opened.toFill()) {
+                        for (Table table : opened.plain()) {
                           go(table);
                         }
                       }
@@ -141,7 +141,7 @@ class RowsIT {
   }
 
   private void mend() throws Exception {
-    Table table = book.toFill().get(book.toFill().size() / 2);
+    Table table = book.plain().get(book.plain().size() / 2);
     List<String> formulas = formulas(table);
     Map<String, String> figures = Results.of(book.document());
     String[][] typed = formulas(inputs(table, 0, table.room()));

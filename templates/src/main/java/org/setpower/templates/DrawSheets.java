@@ -1,5 +1,7 @@
 package org.setpower.templates;
 
+import com.sun.star.beans.NamedValue;
+import com.sun.star.task.XJob;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
@@ -149,11 +151,23 @@ public final class DrawSheets {
     filling.calculated();
     drawing.properties(workbook.exampleTitle());
     drawing.finish();
+    fitPrint(office, drawing);
     String name = exampleName(workbook);
     office.store(drawing.document(), "calc8", folder.resolve(name + ".ods"));
     office.store(drawing.document(), "calc_pdf_Export", folder.resolve(name + ".pdf"));
     out.println(workbook.exampleTitle());
     Results.lines(drawing.document()).forEach(line -> out.println("  " + line));
+  }
+
+  /** Asks the extension itself to print no blank rows, as its menu does. */
+  private static void fitPrint(Office office, Drawing drawing) {
+    XJob commands = office.service(XJob.class, "org.setpower.Commands");
+    Uno.ask(
+        () ->
+            commands.execute(
+                new NamedValue[] {
+                  new NamedValue("Command", "fit"), new NamedValue("Document", drawing.document())
+                }));
   }
 
   /** The file name of an example without its ending. */

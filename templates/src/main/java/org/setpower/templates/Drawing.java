@@ -25,7 +25,6 @@ import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.sheet.XViewFreezable;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
-import com.sun.star.table.CellVertJustify2;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.util.XMergeable;
@@ -48,8 +47,12 @@ public final class Drawing {
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int PRINTED_WHEN_EMPTY = 25;
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
-  private static final int GRID_GAP = 280;
+  private static final double TITLE_LETTER = 3.6; // in mm
+  private static final int LEAD_WIDTH = 210;
   private static final int FILTER_BUTTON = 480;
+  private static final int FIELD = 560;
+  private static final int FIELD_PADDING = 80;
+  private static final int GRID_GAP = 280;
   private static final int HEADING_LINE = 420;
   private static final double LETTERS_PER_MM = 0.58; // of 10 pt, on the safe side
 
@@ -181,20 +184,45 @@ public final class Drawing {
       Object column = Uno.ask(() -> Uno.as(XIndexAccess.class, columns).getByIndex(index));
       Uno.set(column, "Width", 100 * widths.get(i));
     }
-    write(tab, 0, 0, words.of(tab.title()), styles.of(Style.TITLE));
-    write(tab, 0, 1, words.of(tab.lead()), styles.of(Style.LEAD));
+    String title = words.of(tab.title());
+    String lead = words.of(tab.lead());
+    boolean wide = layout.pagesAcross(tab) > 1; // then column A is printed on each page
+    boolean fits = !wide || title.length() * TITLE_LETTER < layout.widths(tab).get(0);
+    write(tab, fits ? 0 : 1, 0, title, styles.of(Style.TITLE));
+    int besideNames = wide ? 1 : 0;
+    write(tab, besideNames, 1, lead, styles.of(Style.LEAD));
+    if (wide) {
+      wrapLead(tab, lead);
+    }
     if (template.tabs().indexOf(tab) == 0) {
       write(tab, 0, 2, missing(layout), styles.of(Style.MISSING));
       Uno.set(range(tab, 0, 2, 1, 1), "IsTextWrapped", false);
     } else {
-      write(tab, 0, 2, "=" + template.stamp().text(layout.place()), styles.of(Style.STAMP));
+      String stamp = "=" + layout.mendFirst() + "&" + template.stamp().text(layout.place());
+      write(tab, besideNames, 2, stamp, styles.of(Style.STAMP));
+      StatusColours.putSentence(range(tab, besideNames, 2, 1, 1), styles, Style.STAMP);
     }
     tab.blocks().forEach(b -> draw(tab, b));
     tab.frames().forEach(f -> frame(tab, f));
     if (tab.ink() != Style.Ink.NONE) {
       Uno.set(sheet, "TabColor", tab.ink());
     }
-    Uno.set(sheet, "PageStyle", styles.page(tab));
+    Uno.set(sheet, "PageStyle", styles.page(tab, layout.pagesAcross(tab)));
+  }
+
+  /** The line that says what to do stays on the first of several pages beside each other. */
+  private void wrapLead(Tab tab, String lead) {
+    List<Integer> widths = layout.widths(tab);
+    int span = 1;
+    int width = widths.get(1);
+    while (span + 1 < layout.visible(tab) && width + widths.get(span + 1) < LEAD_WIDTH) {
+      span++;
+      width += widths.get(span);
+    }
+    merge(tab, 1, 1, span);
+    Uno.set(range(tab, 1, 1, 1, 1), "IsTextWrapped", true);
+    int lines = 1 + (int) (lead.length() / (width * LETTERS_PER_MM));
+    height(tab, 1, 120 + lines * LINE);
   }
 
   /** What a reader without the extension sees. */
@@ -262,11 +290,21 @@ public final class Drawing {
       String text = "=IFERROR(" + field.formula().text(layout.place()) + ";\"\")";
       Uno.tell(() -> cell.getCellByPosition(0, 0).setFormula(text));
     }
-    int help = spot.column() + spot.span();
-    write(tab, help, row, words.of(field.help()), styles.of(Style.HELP));
+    int help = layout.help(field).column();
+    String beside = field.isInput() ? Table.beside(field, layout.place()) : words.of(field.help());
+    write(tab, help, row, beside, styles.of(Style.HELP));
     Uno.set(
         range(tab, help, row, layout.visible(tab) - help, 1), "CellStyle", styles.of(Style.HELP));
-    height(tab, row, 560);
+    if (beside.startsWith("=")) {
+      StatusColours.putSentence(range(tab, help, row, 1, 1), styles, Style.HELP);
+    }
+    if (tab.isGrid()) {
+      height(tab, row, FIELD);
+    } else { // grows with what is typed
+      XCellRange padded = range(tab, 0, row, 1, 1);
+      Uno.set(padded, "ParaTopMargin", FIELD_PADDING);
+      Uno.set(padded, "ParaBottomMargin", FIELD_PADDING);
+    }
   }
 
   private static void put(XCellRange range, int column, int row, Object value) {
@@ -305,7 +343,6 @@ public final class Drawing {
       height(tab, row, 150 + headingLines(rows) * HEADING_LINE);
     } else {
       Uno.set(line, "OptimalHeight", true);
-      height(tab, row, (int) Uno.get(line, "Height") + FILTER_BUTTON);
     }
   }
 
@@ -365,7 +402,7 @@ public final class Drawing {
     }
   }
 
-  /** A filter; its buttons stand below the words of the headings. */
+  /** A filter; Calc keeps only words that stand right clear of its buttons. */
   private void filter(Tab tab, Table table) {
     XDatabaseRanges ranges = Uno.as(XDatabaseRanges.class, Uno.get(document, "DatabaseRanges"));
     String name = "Rows_" + tab.name().replace(' ', '_') + "_" + layout.firstRow(table);
@@ -376,9 +413,13 @@ public final class Drawing {
     Object made = Uno.ask(() -> ranges.getByName(name));
     Uno.set(made, "AutoFilter", true);
     XCellRange headings = range(tab, 0, layout.firstRow(table) - 1, (int) shown, 1);
-    Uno.set(headings, "VertJustify", CellVertJustify2.TOP);
-    Object row = Uno.as(XColumnRowRange.class, headings).getRows();
-    Uno.set(row, "Height", (Integer) Uno.get(row, "Height") + FILTER_BUTTON);
+    for (Column column : table.columns()) {
+      if (!column.isWorking() && column.format().isLeft()) {
+        int at = layout.spot(column).column();
+        Uno.set(range(tab, at, layout.firstRow(table) - 1, 1, 1), "ParaRightMargin", FILTER_BUTTON);
+      }
+    }
+    Uno.set(Uno.as(XColumnRowRange.class, headings).getRows(), "OptimalHeight", true);
   }
 
   /** The cells of a column below its heading; the left ones where it spans several. */
@@ -450,7 +491,9 @@ public final class Drawing {
       int row = firstRow + i;
       boolean constant = line instanceof Formula.Literal;
       String written =
-          constant ? text.substring(1, text.length() - 1).replace("\"\"", "\"") : "=" + text;
+          constant
+              ? text.substring(1, text.length() - 1).replace("\"\"", "\"")
+              : "=IFERROR(" + text + ";\"" + words.of("A figure in this line is in error.") + "\")";
       write(tab, 0, row, written, styles.of(block.style()));
       merge(tab, 0, row, span);
       int lines = constant ? 1 + (int) (written.length() / (width * LETTERS_PER_MM)) : 2;
@@ -578,20 +621,14 @@ public final class Drawing {
         view.setActiveSheet(sheet(tab));
         Uno.set(controller, "ShowGrid", false);
         Uno.set(controller, "ShowPageBreaks", false);
+        XCellRange first = firstToFill(tab);
+        Uno.as(XSelectionSupplier.class, controller).select(first);
         if (!tab.isGrid() && tab.blocks().get(0) instanceof Rows rows) {
           Uno.as(XViewFreezable.class, controller).freezeAtPosition(1, layout.firstRow(rows));
         }
       }
     }
     view.setActiveSheet(sheet(template.tabs().get(0)));
-    template.fields().stream()
-        .filter(Item::isInput)
-        .findFirst()
-        .map(layout::spot)
-        .ifPresent(
-            s ->
-                Uno.as(XSelectionSupplier.class, controller)
-                    .select(range(s.tab(), s.column(), s.row(), 1, 1)));
     template.tabs().forEach(t -> Uno.as(XProtectable.class, sheet(t)).protect(""));
   }
 
@@ -602,6 +639,23 @@ public final class Drawing {
     template
         .tabs()
         .forEach(t -> Uno.tell(() -> Uno.as(XProtectable.class, sheet(t)).unprotect("")));
+  }
+
+  /** Where the cursor waits on a tab: its first cell to fill, or its title. */
+  private XCellRange firstToFill(Tab tab) {
+    for (Block block : tab.blocks()) {
+      if (block instanceof Fields f) {
+        for (Field field : f.fields()) {
+          if (field.isInput()) {
+            Layout.Spot spot = layout.spot(field);
+            return range(tab, spot.column(), spot.row(), 1, 1);
+          }
+        }
+      } else if (block instanceof Table t && !t.inputs().isEmpty()) {
+        return range(tab, 0, layout.firstRow(t), 1, 1);
+      }
+    }
+    return range(tab, 0, 0, 1, 1);
   }
 
   private void print(Tab tab) {
@@ -621,9 +675,13 @@ public final class Drawing {
       Object rows = Uno.as(XColumnRowRange.class, range(tab, 0, top(tab, block), 1, 1)).getRows();
       Uno.set(rows, "IsStartOfNewPage", true);
     }
-    if (!tab.isGrid() && blocks.get(0) instanceof Rows rows) {
+    if (!tab.isGrid() && blocks.get(0) instanceof Rows rows && tab.tables().size() == 1) {
       areas.setTitleRows(address(range(tab, 0, 0, 1, layout.firstRow(rows))));
       areas.setPrintTitleRows(true);
+    }
+    if (layout.pagesAcross(tab) > 1) {
+      areas.setTitleColumns(address(range(tab, 0, 0, 1, 1)));
+      areas.setPrintTitleColumns(true);
     }
   }
 }

@@ -42,6 +42,11 @@ public enum Format {
     return this == DATE || this == DAY;
   }
 
+  /** Words and dates stand left, numbers right. */
+  boolean isLeft() {
+    return isText() || isDate();
+  }
+
   boolean isText() {
     return this == TEXT;
   }

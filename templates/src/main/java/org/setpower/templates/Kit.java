@@ -213,7 +213,7 @@ public final class Kit {
           .needed()
           .wide(24)
           .help("The same supply: volts between a line and the neutral.");
-  public final Table mains = Table.of("Mains", 10).columns(between, toNeutral);
+  public final Table mains = Table.of("Mains", 10).columns(between, toNeutral).checks();
 
   /** A drawer whose masses follow the units of a job. */
   public Kit(Job job) {

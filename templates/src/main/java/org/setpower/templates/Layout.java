@@ -14,11 +14,16 @@ import org.setpower.sheet.Words;
 /** Where everything of a template stands. Rows and columns count from 0. */
 public final class Layout {
   private static final int FIRST_ROW = 4;
+
+  /** Of landscape paper, in mm: 9 pt are then printed with 7 pt at least. */
+  private static final int WIDEST_PAGE = 355;
+
   private static final int GAP = 2;
   private static final int LABEL = 60;
   private static final int VALUE = 46;
   private static final int WORKING = 20;
-  private static final double LETTER = 1.8; // of a heading, in mm
+  private static final int HEADING_LINES = 3;
+  private static final double LETTER = 1.9; // of a heading, in mm
   private static final int INDENTS = 8; // and the button of a filter
 
   /**
@@ -108,21 +113,36 @@ public final class Layout {
     for (Column c : rows.columns()) {
       if (!c.isWorking()) {
         int span =
-            take(tab, column, tab.isGrid() ? c.width() : Math.max(c.width(), longestWord(c)));
+            take(tab, column, tab.isGrid() ? c.width() : Math.max(c.width(), headingWidth(c)));
         columns.put(c, new Spot(tab, column, headingRow, span));
         column += span;
       }
     }
   }
 
-  /** A width at which no word of the heading is broken. */
-  private int longestWord(Column column) {
-    int letters =
-        Arrays.stream(words.of(column.heading()).split("[ \u00ad-]"))
-            .mapToInt(String::length)
-            .max()
-            .orElse(0);
+  /** A width at which no word of the heading is broken, and it takes few lines. */
+  private int headingWidth(Column column) {
+    String heading = words.of(column.heading()) + (column.unit() == null ? "" : " (unit)");
+    String[] parts = heading.split("[ \u00ad-]");
+    int letters = Arrays.stream(parts).mapToInt(String::length).max().orElse(0);
+    while (lines(letters, parts) > HEADING_LINES) {
+      letters++;
+    }
     return (int) Math.ceil(letters * LETTER) + INDENTS;
+  }
+
+  /** Lines of so many letters that these words take. */
+  private static int lines(int letters, String... words) {
+    int lines = 1;
+    int used = -1;
+    for (String word : words) {
+      if (used + 1 + word.length() > letters) {
+        lines++;
+        used = -1;
+      }
+      used += 1 + word.length();
+    }
+    return lines;
   }
 
   /** The width of a column as it is shown, in millimetres. */
@@ -198,6 +218,22 @@ public final class Layout {
     return visible.get(tab);
   }
 
+  /** On how many pages beside each other it is printed, so that it can be read. */
+  int pagesAcross(Tab tab) {
+    List<Integer> shown = widths.get(tab).subList(0, visible(tab));
+    if (shown.isEmpty()) {
+      return 1;
+    }
+    int named = shown.get(0); // the column that says which row it is, on each page
+    int rest = shown.stream().mapToInt(Integer::intValue).sum() - named;
+    int pages = 1;
+    boolean divides = !tab.isGrid() && tab.blocks().stream().allMatch(Rows.class::isInstance);
+    while (divides && named + rest / pages > WIDEST_PAGE) {
+      pages++;
+    }
+    return pages;
+  }
+
   int lastRow(Tab tab) {
     return lastRow.get(tab);
   }
@@ -215,6 +251,37 @@ public final class Layout {
     }
     int labelSpan = label.column();
     return new Spot(label.tab(), labelSpan, label.row(), label.span());
+  }
+
+  /** Where the help of a field stands, or what is wrong with it. */
+  Spot help(Field field) {
+    Spot spot = spot(field);
+    return new Spot(spot.tab(), spot.column() + spot.span(), spot.row(), 1);
+  }
+
+  /** A formula text with a sentence that names a tab whose single cells are filled wrongly. */
+  String mendFirst() {
+    StringBuilder text = new StringBuilder();
+    int open = 0;
+    for (Tab tab : template.tabs()) {
+      List<Spot> helps =
+          fields.keySet().stream()
+              .filter(f -> f.isInput() && spot(f).tab() == tab)
+              .map(this::help)
+              .sorted(java.util.Comparator.comparing(Spot::row))
+              .toList();
+      if (!helps.isEmpty()) {
+        Spot last = helps.get(helps.size() - 1);
+        String range =
+            absolute(tab, helps.get(0).column(), helps.get(0).row())
+                + ":"
+                + cellName(last.column(), last.row());
+        text.append("IF(SUMPRODUCT((LEFT(" + range + ";6)=\"" + Table.STOP + "\")*1)>0;\"");
+        text.append(Table.STOP + words.say("mend a cell on {} first", name(tab)) + "  ·  \";");
+        open++;
+      }
+    }
+    return text + "\"\"" + ")".repeat(open);
   }
 
   /** The heading of a column. */
@@ -359,7 +426,7 @@ public final class Layout {
     return sheet(tab) + "." + cellName(column, row);
   }
 
-  private static String cellName(int column, int row) {
+  static String cellName(int column, int row) {
     return "$" + letters(column) + "$" + (row + 1);
   }
 

@@ -2,7 +2,10 @@ package org.setpower.templates;
 
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.sheet.ConditionOperator;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XSheetConditionalEntries;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 
 /** Colours the words ok, look and stop in cells of some style. */
@@ -24,6 +27,22 @@ final class StatusColours {
       }
     }
     Uno.set(cells, "ConditionalFormat", entries);
+  }
+
+  /** Colours a cell while its sentence begins with stop. */
+  static void putSentence(XCellRange cell, Styles styles, Style over) {
+    CellRangeAddress at = Uno.as(XCellRangeAddressable.class, cell).getRangeAddress();
+    XSheetConditionalEntries entries =
+        Uno.as(XSheetConditionalEntries.class, Uno.get(cell, "ConditionalFormat"));
+    String name = Layout.cellName(at.StartColumn, at.StartRow);
+    entries.addNew(
+        new PropertyValue[] {
+          property("Operator", ConditionOperator.FORMULA),
+          property("Formula1", "LEFT(" + name + ";6)=\"" + Table.STOP + "\""),
+          property("SourcePosition", new CellAddress(at.Sheet, at.StartColumn, at.StartRow)),
+          property("StyleName", styles.status(Style.STOP, over))
+        });
+    Uno.set(cell, "ConditionalFormat", entries);
   }
 
   private static PropertyValue property(String name, Object value) {

@@ -8,7 +8,7 @@ public enum Style {
   LEAD(10, false, Ink.SECONDARY),
   STAMP(9, false, Ink.SECONDARY),
   SECTION(12, true, Ink.ACCENT),
-  HEADING(8, true, Ink.ACCENT, Ink.TINT, Ink.ACCENT),
+  HEADING(9, true, Ink.ACCENT, Ink.TINT, Ink.ACCENT),
   LABEL(10, false, Ink.INK, Ink.NONE, Ink.HAIRLINE),
   HELP(9, false, Ink.SECONDARY, Ink.NONE, Ink.HAIRLINE),
   TO_FILL(10, false, Ink.INK, Ink.FILL, Ink.FILL_LINE),

@@ -23,6 +23,7 @@ final class Styles {
   private static final int FRAME = 53; // 1.5 pt
   private static final int HAIRLINE = 9; // 0.25 pt in 1/100 mm
   private static final short INDENT = 150;
+  private static final int MARGIN = 1000;
   private static final int A4_SHORT = 21000;
   private static final int A4_LONG = 29700;
 
@@ -123,8 +124,8 @@ final class Styles {
       boolean general = format.isText() && style != Style.TO_FILL;
       Uno.set(created, "NumberFormat", key(general ? "General" : format.code()));
       if (style != Style.FIGURE) {
-        boolean left = format.isText() || format.isDate();
-        Uno.set(created, "HoriJustify", left ? CellHoriJustify.LEFT : CellHoriJustify.RIGHT);
+        Uno.set(
+            created, "HoriJustify", format.isLeft() ? CellHoriJustify.LEFT : CellHoriJustify.RIGHT);
         Uno.set(created, "ParaIndent", INDENT);
       }
       if (!format.isText() && style != Style.HEADING) {
@@ -184,21 +185,26 @@ final class Styles {
   }
 
   /**
-   * The name of a page style: A4, fitted to the width or wholly to one page, a footer that names
-   * what it is.
+   * The name of a page style: A4, fitted to so many pages across or wholly to one page, a footer
+   * that names what it is.
    */
-  String page(Tab tab) {
+  String page(Tab tab, int across) {
     boolean portrait = tab.isPortrait();
-    String name = "Set Power " + (tab.isOnePage() ? "page" : portrait ? "upright" : "landscape");
+    String name =
+        "Set Power "
+            + (tab.isOnePage() ? "page" : portrait ? "upright" : "landscape")
+            + (across == 1 ? "" : " " + across + " across");
     if (made.add(name)) {
       Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
       Uno.set(page, "IsLandscape", !portrait);
       Uno.set(page, "Width", portrait ? A4_SHORT : A4_LONG);
       Uno.set(page, "Height", portrait ? A4_LONG : A4_SHORT);
-      Uno.set(page, "ScaleToPagesX", (short) 1);
+      Uno.set(page, "ScaleToPagesX", (short) across);
       Uno.set(page, "ScaleToPagesY", (short) (tab.isOnePage() ? 1 : 0));
+      Uno.set(page, "PrintDownFirst", false);
+      Uno.set(page, "FirstPageNumber", (short) 0); // goes on from the sheet before
       for (String side : new String[] {"LeftMargin", "RightMargin", "TopMargin", "BottomMargin"}) {
-        Uno.set(page, side, 1200);
+        Uno.set(page, side, MARGIN);
       }
       Uno.set(page, "HeaderIsOn", false);
       Uno.set(page, "FooterIsOn", true);

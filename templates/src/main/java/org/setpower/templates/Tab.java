@@ -37,6 +37,20 @@ public final class Tab {
     return tab;
   }
 
+  /** The result page: upright, half a page of figures first. */
+  public static Tab result(String lead) {
+    Tab tab = of("Result", lead).grid(12, 15).portrait();
+    tab.ink = Style.Ink.INK;
+    return tab;
+  }
+
+  /** The last tab: how it is reckoned, what is left out, where the figures come from. */
+  public static Tab notes(Block... blocks) {
+    return of("Notes", "What was assumed, what is left out, and where the figures come from.")
+        .grid(12, 21)
+        .with(blocks);
+  }
+
   /** The title, where it is not the name. */
   public Tab titled(String words) {
     title = words;

@@ -22,6 +22,9 @@ public final class Table extends Rows {
    */
   private static final String BLANK_ONE_BY_ONE = "TEXT(\"\";\"\")";
 
+  /** How a sentence begins that stands beside a single cell. */
+  static final String STOP = "stop: ";
+
   private static final String IN_ERROR = "an input of this row is in error";
 
   private final List<Column> columns = new ArrayList<>();
@@ -198,10 +201,12 @@ public final class Table extends Rows {
               .<Item<?>>map(i -> i)
               .distinct()
               .toList();
-      asked.stream().filter(i -> !i.format().isText()).forEach(i -> cases.add(wrongKind(i, place)));
+      asked.stream()
+          .filter(i -> !i.format().isText())
+          .forEach(i -> cases.add(on(i, place, wrongKind(i, place))));
       asked.stream()
           .filter(i -> !i.words().isEmpty() && i.onlyListed())
-          .forEach(i -> cases.add(unknown(i, place)));
+          .forEach(i -> cases.add(on(i, place, unknown(i, place))));
       checks.stream().filter(Check::first).forEach(c -> cases.add(applies(c, place)));
       asked.stream()
           .filter(i -> i.wordsFrom() != null && i.onlyListed())
@@ -266,12 +271,16 @@ public final class Table extends Rows {
             .collect(Collectors.joining(";", "{", "}"));
     return new Case(
         "IF(" + cell + "=\"\";FALSE();ISNA(MATCH(" + cell + ";" + listed + ";0)))",
-        quoted("stop:" + item.error(place.words()) + on(item, place)));
+        quoted("stop:" + item.error(place.words())));
   }
 
-  /** Where a cell stands that is not in the row. */
-  private static String on(Item<?> item, Layout.Place place) {
-    return item instanceof Field f ? " " + place.words().say("See {}.", tabOf(f, place)) : "";
+  /** A case of a cell that is not in the row says where that cell stands. */
+  private static Case on(Item<?> item, Layout.Place place, Case wrong) {
+    if (!(item instanceof Field f)) {
+      return wrong;
+    }
+    String where = " " + place.words().say("See {}.", tabOf(f, place)) + "\"";
+    return new Case(wrong.when(), wrong.then().substring(0, wrong.then().length() - 1) + where);
   }
 
   private static Case wrongKind(Item<?> column, Layout.Place place) {
@@ -283,9 +292,33 @@ public final class Table extends Rows {
     if (!Double.isInfinite(column.most())) {
       wrong.add(cell + ">" + Formula.of(column.most()).text(place));
     }
+    if (column.format() == Format.COUNT) {
+      wrong.add("IF(ISNUMBER(" + cell + ");" + cell + "<>INT(" + cell + ");FALSE())");
+    }
     return new Case(
         "IF(" + cell + "=\"\";FALSE();OR(" + String.join(";", wrong) + "))",
-        quoted("stop:" + column.error(place.words()) + on(column, place)));
+        quoted("stop:" + column.error(place.words())));
+  }
+
+  /** What stands beside a single cell to fill: its help, or what is wrong with what is typed. */
+  static String beside(Field field, Layout.Place place) {
+    List<Case> cases = new ArrayList<>();
+    if (!field.format().isText()) {
+      cases.add(wrongKind(field, place));
+    }
+    if (!field.words().isEmpty() && field.onlyListed()) {
+      cases.add(unknown(field, place));
+    }
+    if (field.wordsFrom() != null && field.onlyListed()) {
+      cases.add(notListed(field, place));
+    }
+    String help = place.words().of(field.help());
+    String text = quoted(help);
+    for (Case wrong : cases) {
+      text =
+          "IF(" + wrong.when() + ";" + wrong.then().replaceFirst("stop:", STOP) + ";" + text + ")";
+    }
+    return cases.isEmpty() ? help : "=" + text;
   }
 
   /** An entry that the column it is picked from does not have. */

@@ -25,8 +25,8 @@
  *       BarChart}, {@code Findings.of(…)} (all stops and looks), {@code Lines.notes} and {@code
  *       cautions}, {@code Grid} (a native matrix on a working tab).
  *   <li>Put the blocks on tabs: {@code Tab.of("Runs", "What it is for; what to fill
- *       first.").with(…)}; the first one {@code first()}, the result page {@code grid(12,
- *       15).portrait().result()}, or {@code onePage()} where it must not run on.
+ *       first.").with(…)}; the first one {@code first()}, then {@code Tab.result("…")}, or {@code
+ *       onePage()} where it must not run on, last {@code Tab.notes(…)}.
  *   <li>What several files have in common is declared once: {@code Job} and its days, {@code Kit},
  *       {@code PackFeed} (what hangs on packs), {@code Leads}, {@code FromPlan} (the rows that a
  *       plan hands to a budget).

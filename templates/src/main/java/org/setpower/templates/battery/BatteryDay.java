@@ -219,32 +219,30 @@ public final class BatteryDay implements Workbook {
   }
 
   private Tab notes() {
-    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
-        .grid(12, 21)
-        .with(
-            Lines.notes(
-                "How it is reckoned",
-                "A position counts with the most that is on at the same time, from its first device to"
-                    + " its last, breaks taken off. Hours are the shorter of two ways of reckoning:"
-                    + " energy, and volts down to the highest of the devices' lowest.",
-                "The day starts with all packs full. A full pack goes on, the one longest on the shelf"
-                    + " first; what comes off, empty or not, queues for the first free channel and is"
-                    + " charged before it goes on again.",
-                "Fewest packs: so many that no position waits, without a spare.",
-                "Packs are as cold as the coldest of the day, from the first minute. No credit is given"
-                    + " for their own warmth.",
-                "One pack takes: from empty, with all channels in use. The runner's way and the warming"
-                    + " come on top in the day."),
-            Lines.notes(
-                "Left out",
-                "Starting currents of motors, packs that are not equal in one set, self-discharge.",
-                "Which person swaps: the sheet knows positions and departments only."),
-            Lines.notes(
-                "Where the figures come from",
-                "Hours, cold, charging and the plan of the day: see PACK, CHARGE and PLAN in the"
-                    + " handbook; each page names its source.",
-                "Every figure can be followed: put the cursor on it and choose How this number came"
-                    + " about in the menu Set power."));
+    return Tab.notes(
+        Lines.notes(
+            "How it is reckoned",
+            "A position counts with the most that is on at the same time, from its first device to"
+                + " its last, breaks taken off. Hours are the shorter of two ways of reckoning:"
+                + " energy, and volts down to the highest of the devices' lowest.",
+            "The day starts with all packs full. A full pack goes on, the one longest on the shelf"
+                + " first; what comes off, empty or not, queues for the first free channel and is"
+                + " charged before it goes on again.",
+            "Fewest packs: so many that no position waits, without a spare.",
+            "Packs are as cold as the coldest of the day, from the first minute. No credit is given"
+                + " for their own warmth.",
+            "One pack takes: from empty, with all channels in use. The runner's way and the warming"
+                + " come on top in the day."),
+        Lines.notes(
+            "Left out",
+            "Starting currents of motors, packs that are not equal in one set, self-discharge.",
+            "Which person swaps: the sheet knows positions and departments only."),
+        Lines.notes(
+            "Where the figures come from",
+            "Hours, cold, charging and the plan of the day: see PACK, CHARGE and PLAN in the"
+                + " handbook; each page names its source.",
+            "Every figure can be followed: put the cursor on it and choose How this number came"
+                + " about in the menu Set power."));
   }
 
   @Override

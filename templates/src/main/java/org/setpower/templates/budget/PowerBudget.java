@@ -198,39 +198,37 @@ public final class PowerBudget implements Workbook {
   }
 
   private Tab notes() {
-    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
-        .grid(12, 21)
-        .with(
-            Lines.notes(
-                "How it is reckoned",
-                "Net: count × times charged × price, less the discount, rounded half up to the smallest"
-                    + " coin. Times charged: for how long, but not less than the least charged.",
-                "Tax: of each line, rounded. It counts as a cost only if Job says so.",
-                "Another currency: the net in it, rounded to its smallest coin, times the rate on Job."
-                    + " Overtime: the hours of a day beyond Overtime after, paid so much more.",
-                "Cash: each line as planned, in the week in which it is due; each week: in equal parts"
-                    + " from Delivered on to Back on. A deposit that comes back is no cost: it stands in"
-                    + " Cash, not in Lines.",
-                "Mix: the cheapest packs that hold the energy and give the power, proven; it does not"
-                    + " know how many are on the shelf.",
-                "Contingency: its share of all lines. Ordered, paid and still to come are without"
-                    + " tax.",
-                "Options and What if use the prices on Job, without tax. Each row of What if stands"
-                    + " beside the plan alone; rows do not add up.",
-                "A struck line costs nothing; a line without a price is not in the budget."),
-            Lines.notes(
-                "Left out",
-                "Overtime by night, rest and holiday rules of an agreement: type it as a line of its"
-                    + " own.",
-                "When tax that is reclaimed comes back: until then it counts as out in Cash.",
-                "Whether tax is due, and whether it comes back: that is for an accountant."),
-            Lines.notes(
-                "Where the figures come from",
-                "Fees, rounding, own or hire: the functions HIRE; see the handbook.",
-                "CO2 of fuel: GENSET.CO2, burning only. CO2 of the grid: GENSET.GRIDCO2, the mean of a"
-                    + " country and a year. Making the kit, and bringing it, are in neither.",
-                "Every figure can be followed: put the cursor on it and choose How this number came"
-                    + " about in the menu Set power."));
+    return Tab.notes(
+        Lines.notes(
+            "How it is reckoned",
+            "Net: count × times charged × price, less the discount, rounded half up to the smallest"
+                + " coin. Times charged: for how long, but not less than the least charged.",
+            "Tax: of each line, rounded. It counts as a cost only if Job says so.",
+            "Another currency: the net in it, rounded to its smallest coin, times the rate on Job."
+                + " Overtime: the hours of a day beyond Overtime after, paid so much more.",
+            "Cash: each line as planned, in the week in which it is due; each week: in equal parts"
+                + " from Delivered on to Back on. A deposit that comes back is no cost: it stands in"
+                + " Cash, not in Lines.",
+            "Mix: the cheapest packs that hold the energy and give the power, proven; it does not"
+                + " know how many are on the shelf.",
+            "Contingency: its share of all lines. Ordered, paid and still to come are without"
+                + " tax.",
+            "Options and What if use the prices on Job, without tax. Each row of What if stands"
+                + " beside the plan alone; rows do not add up.",
+            "A struck line costs nothing; a line without a price is not in the budget."),
+        Lines.notes(
+            "Left out",
+            "Overtime by night, rest and holiday rules of an agreement: type it as a line of its"
+                + " own.",
+            "When tax that is reclaimed comes back: until then it counts as out in Cash.",
+            "Whether tax is due, and whether it comes back: that is for an accountant."),
+        Lines.notes(
+            "Where the figures come from",
+            "Fees, rounding, own or hire: the functions HIRE; see the handbook.",
+            "CO2 of fuel: GENSET.CO2, burning only. CO2 of the grid: GENSET.GRIDCO2, the mean of a"
+                + " country and a year. Making the kit, and bringing it, are in neither.",
+            "Every figure can be followed: put the cursor on it and choose How this number came"
+                + " about in the menu Set power."));
   }
 
   @Override

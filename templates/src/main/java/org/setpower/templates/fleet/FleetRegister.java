@@ -73,10 +73,7 @@ public final class FleetRegister implements Workbook {
             .column(kinds.buy, 15)
             .column(kinds.table.status(), 15);
     Table byKind = stock.rows("By kind", KINDS);
-    return Tab.of("Result", "One page to print and to talk about. Nothing to fill here.")
-        .grid(12, 15)
-        .portrait()
-        .result()
+    return Tab.result("One page to print and to talk about. Nothing to fill here.")
         .with(
             Figures.of("", 3, headlines(tables)),
             BarChart.bars(
@@ -162,31 +159,29 @@ public final class FleetRegister implements Workbook {
   }
 
   private Tab notes() {
-    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
-        .grid(12, 21)
-        .with(
-            Lines.notes(
-                "How it is judged",
-                "A test counts when it has a date, was made within the temperatures on Job, rested, at"
-                    + " no more than the test load. Of these the newest counts. None is deleted.",
-                "Health is the Wh measured over the Wh on the label; a new pack may be over 100 %.",
-                "Proposed, in this order: set aside (swollen, dropped, wet), retire (health below the"
-                    + " line), service (contacts, label, a drifting cell, no test that counts), watch"
-                    + " (near the line, or below its kind), else keep.",
-                "A pack stands apart when its health lies far from the middle of its kind, measured"
-                    + " with the usual distance there; a kind needs five tested packs.",
-                "Lost in 100 cycles: the average since new; the next hundred may cost more.",
-                "Cost so far: the price over the kWh delivered until today, if it were retired now,"
-                    + " without the electricity."),
-            Lines.notes(
-                "Left out",
-                "Why a pack ages, and what is safe to use: that is for eyes, hands and the maker.",
-                "Self-discharge on the shelf, and charge lost in the cold."),
-            Lines.notes(
-                "Where the figures come from",
-                "Cycles left, packs that stand apart, cell spread, cost of a kWh: see FLEET and HIRE in"
-                    + " the handbook; each page names its source.",
-                "The limits on Job are common practice of rental houses, not a standard."));
+    return Tab.notes(
+        Lines.notes(
+            "How it is judged",
+            "A test counts when it has a date, was made within the temperatures on Job, rested, at"
+                + " no more than the test load. Of these the newest counts. None is deleted.",
+            "Health is the Wh measured over the Wh on the label; a new pack may be over 100 %.",
+            "Proposed, in this order: set aside (swollen, dropped, wet), retire (health below the"
+                + " line), service (contacts, label, a drifting cell, no test that counts), watch"
+                + " (near the line, or below its kind), else keep.",
+            "A pack stands apart when its health lies far from the middle of its kind, measured"
+                + " with the usual distance there; a kind needs five tested packs.",
+            "Lost in 100 cycles: the average since new; the next hundred may cost more.",
+            "Cost so far: the price over the kWh delivered until today, if it were retired now,"
+                + " without the electricity."),
+        Lines.notes(
+            "Left out",
+            "Why a pack ages, and what is safe to use: that is for eyes, hands and the maker.",
+            "Self-discharge on the shelf, and charge lost in the cold."),
+        Lines.notes(
+            "Where the figures come from",
+            "Cycles left, packs that stand apart, cell spread, cost of a kWh: see FLEET and HIRE in"
+                + " the handbook; each page names its source.",
+            "The limits on Job are common practice of rental houses, not a standard."));
   }
 
   @Override

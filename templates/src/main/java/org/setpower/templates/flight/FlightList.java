@@ -82,12 +82,8 @@ public final class FlightList implements Workbook {
             .column(otherDays.verdict, 45)
             .column(otherDays.most, 15)
             .column(otherDays.table.status(), 15);
-    return Tab.of(
-            "Result",
+    return Tab.result(
             "For whoever packs: what goes how, and what needs a look. Counter is the page to show.")
-        .grid(12, 15)
-        .portrait()
-        .result()
         .with(
             Figures.of("", 3, headlines(tables)),
             ofPacks.rows("The packs", KINDS),
@@ -282,37 +278,35 @@ public final class FlightList implements Workbook {
   }
 
   private Tab notes() {
-    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
-        .grid(12, 21)
-        .with(
-            Lines.notes(
-                "How it is reckoned",
-                "The Wh on the label decide, up to 100, over 100 to 160, over 160. The strictest of all"
-                    + " flights counts, and the fewest of the rules and the airlines' answers.",
-                "Until an airline that must agree has answered, none of that kind is counted to go by hand.",
-                "A label that cannot be read counts as none; a damaged pack as damaged, whatever else"
-                    + " is filled in.",
-                "Packs sent ahead are counted as there at the end of the day of arrival, and charge in"
-                    + " turns on the channels on Job. The share of charge is of the rated Wh: the gauge"
-                    + " of an aged pack reads higher.",
-                "Without cells in series and resistance the charging hours take 0.3/Ah ohms a cell."),
-            Lines.notes(
-                "Left out",
-                "Rules of single airlines and countries; limits on mass of cargo packages; insurance.",
-                "By sea. By road the papers of the transport office."),
-            Lines.notes(
-                "Where the figures come from",
-                calc(
-                    "\"Rules held here: in force since \"&TEXT(MAX({});\"yyyy-mm-dd\")&IF(COUNT({})=0;\"\";\","
-                        + " edition until \"&TEXT(MIN({});\"yyyy-mm-dd\"))&\". Ask for a newer edition.\"",
-                    flights.since.all(),
-                    flights.until.all(),
-                    flights.until.all()),
-                "ICAO Technical Instructions and the IATA regulations after them; 49 CFR 175.10 and"
-                    + " 173.185: document, edition and date stand in the rule on Counter and at FLIGHT"
-                    + " in the handbook.",
-                "Whether a power bank over 100 Wh may fly since 27 March 2026 is not confirmed: the sheet"
-                    + " says ask the airline."));
+    return Tab.notes(
+        Lines.notes(
+            "How it is reckoned",
+            "The Wh on the label decide, up to 100, over 100 to 160, over 160. The strictest of all"
+                + " flights counts, and the fewest of the rules and the airlines' answers.",
+            "Until an airline that must agree has answered, none of that kind is counted to go by hand.",
+            "A label that cannot be read counts as none; a damaged pack as damaged, whatever else"
+                + " is filled in.",
+            "Packs sent ahead are counted as there at the end of the day of arrival, and charge in"
+                + " turns on the channels on Job. The share of charge is of the rated Wh: the gauge"
+                + " of an aged pack reads higher.",
+            "Without cells in series and resistance the charging hours take 0.3/Ah ohms a cell."),
+        Lines.notes(
+            "Left out",
+            "Rules of single airlines and countries; limits on mass of cargo packages; insurance.",
+            "By sea. By road the papers of the transport office."),
+        Lines.notes(
+            "Where the figures come from",
+            calc(
+                "\"Rules held here: in force since \"&TEXT(MAX({});\"yyyy-mm-dd\")&IF(COUNT({})=0;\"\";\","
+                    + " edition until \"&TEXT(MIN({});\"yyyy-mm-dd\"))&\". Ask for a newer edition.\"",
+                flights.since.all(),
+                flights.until.all(),
+                flights.until.all()),
+            "ICAO Technical Instructions and the IATA regulations after them; 49 CFR 175.10 and"
+                + " 173.185: document, edition and date stand in the rule on Counter and at FLIGHT"
+                + " in the handbook.",
+            "Whether a power bank over 100 Wh may fly since 27 March 2026 is not confirmed: the sheet"
+                + " says ask the airline."));
   }
 
   @Override

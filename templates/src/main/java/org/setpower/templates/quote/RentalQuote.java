@@ -174,13 +174,9 @@ public final class RentalQuote implements Workbook {
   private Tab result() {
     Excerpt sections =
         Excerpt.of(totals.bySection).column(totals.section, 120).column(totals.sectionAmount, 60);
-    return Tab.of(
-            "Result",
+    return Tab.result(
             "Our quote. Prices in the currency shown; what is offered stands on the next pages.")
         .titled("Quote")
-        .grid(12, 15)
-        .portrait()
-        .result()
         .with(
             Lines.notes(
                 "For",
@@ -272,32 +268,30 @@ public final class RentalQuote implements Workbook {
   }
 
   private Tab notes() {
-    return Tab.of("Notes", "What was assumed, what is left out, and where the figures come from.")
-        .grid(12, 21)
-        .with(
-            Lines.notes(
-                "How it is reckoned",
-                "The day out and the day back both count. By dates, of every seven days from the day"
-                    + " out no more than the days a week are charged; the rest likewise.",
-                "By kind of day, each date counts once, with the highest share of its kinds.",
-                "A row counts with its own dates and days agreed, else with those on Job.",
-                "Amount: rate × quantity × days, less the discount, rounded half up to the smallest"
-                    + " coin. Order discount: off hired rows only. Tax: by rate, on the rounded base.",
-                "Short: all hired pieces of the item whose dates overlap, less those on the shelf;"
-                    + " sub-hired rows are not counted.",
-                "Late: the days by dates until the day it is back or off hire, less those until the"
-                    + " day it was due, of the item's first row on Quote.",
-                "Loss and damage carry no tax here: ask an accountant."),
-            Lines.notes(
-                "Left out",
-                "Whether tax is due, and where: that is for an accountant.",
-                "Stock that is out on other quotes: take it off the pieces on Kit."),
-            Lines.notes(
-                "Where the figures come from",
-                "Days, fees and tax: the functions HIRE; see the handbook. How days are charged is the"
-                    + " custom of each house: set it on Job.",
-                "Every figure can be followed: put the cursor on it and choose How this number came"
-                    + " about in the menu Set power."));
+    return Tab.notes(
+        Lines.notes(
+            "How it is reckoned",
+            "The day out and the day back both count. By dates, of every seven days from the day"
+                + " out no more than the days a week are charged; the rest likewise.",
+            "By kind of day, each date counts once, with the highest share of its kinds.",
+            "A row counts with its own dates and days agreed, else with those on Job.",
+            "Amount: rate × quantity × days, less the discount, rounded half up to the smallest"
+                + " coin. Order discount: off hired rows only. Tax: by rate, on the rounded base.",
+            "Short: all hired pieces of the item whose dates overlap, less those on the shelf;"
+                + " sub-hired rows are not counted.",
+            "Late: the days by dates until the day it is back or off hire, less those until the"
+                + " day it was due, of the item's first row on Quote.",
+            "Loss and damage carry no tax here: ask an accountant."),
+        Lines.notes(
+            "Left out",
+            "Whether tax is due, and where: that is for an accountant.",
+            "Stock that is out on other quotes: take it off the pieces on Kit."),
+        Lines.notes(
+            "Where the figures come from",
+            "Days, fees and tax: the functions HIRE; see the handbook. How days are charged is the"
+                + " custom of each house: set it on Job.",
+            "Every figure can be followed: put the cursor on it and choose How this number came"
+                + " about in the menu Set power."));
   }
 
   @Override

@@ -1,0 +1,53 @@
+package org.setpower.command;
+
+import com.sun.star.container.XNameAccess;
+import com.sun.star.container.XNameContainer;
+import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.style.XStyleFamiliesSupplier;
+import com.sun.star.table.XCell;
+import com.sun.star.uno.Exception;
+
+/** Paper follows the units of a job: Letter where they are US, else A4. */
+final class Paper {
+  private static final int A4_SHORT = 21_000;
+  private static final int A4_LONG = 29_700;
+  private static final int LETTER_SHORT = 21_590;
+  private static final int LETTER_LONG = 27_940;
+
+  private Paper() {}
+
+  /** Sets it in the page styles of our templates; any other size that was chosen stays. */
+  static void of(Book book) throws Exception {
+    XNameContainer styles =
+        Uno.as(
+            XNameContainer.class,
+            Uno.as(XStyleFamiliesSupplier.class, book.document())
+                .getStyleFamilies()
+                .getByName("PageStyles"));
+    boolean letter = "US".equals(units(book));
+    for (String name : styles.getElementNames()) {
+      Object style = styles.getByName(name);
+      int size = Math.max((int) Uno.get(style, "Width"), (int) Uno.get(style, "Height"));
+      boolean standard = Math.abs(size - (letter ? A4_LONG : LETTER_LONG)) < 50;
+      if (name.startsWith("Set Power") && standard) {
+        boolean landscape = (boolean) Uno.get(style, "IsLandscape");
+        int narrow = letter ? LETTER_SHORT : A4_SHORT;
+        int tall = letter ? LETTER_LONG : A4_LONG;
+        Uno.set(style, "Width", landscape ? tall : narrow);
+        Uno.set(style, "Height", landscape ? narrow : tall);
+      }
+    }
+  }
+
+  private static String units(Book book) throws Exception {
+    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
+    if (!names.hasByName("Job_Units")) {
+      return "";
+    }
+    XCell cell =
+        Uno.as(XCellRangeReferrer.class, names.getByName("Job_Units"))
+            .getReferredCells()
+            .getCellByPosition(0, 0);
+    return Book.shown(cell);
+  }
+}

@@ -1,0 +1,77 @@
+package org.setpower.templates;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.table.CellRangeAddress;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.command.Asking;
+import org.setpower.office.Office;
+
+/** What is printed ends at the last filled row of each table, and nothing filled is left out. */
+@ExtendWith(SharedOffice.class)
+class PrintFitIT {
+  private static final Path SHEETS = Path.of("target/sheets");
+  private static final int FEW = 12;
+  private static final int WHEN_EMPTY = 25;
+
+  @TestFactory
+  Stream<DynamicTest> print_ends_at_the_last_filled_row(Office office) {
+    return Shelf.all().stream()
+        .flatMap(
+            w -> {
+              String name = w.template().fileName();
+              return Stream.of("examples/" + name + "-example.ods", "templates/en/" + name + ".ots")
+                  .map(
+                      file ->
+                          DynamicTest.dynamicTest(
+                              file, () -> fits(office, SHEETS.resolve(file), w.template())));
+            });
+  }
+
+  private static void fits(Office office, Path file, Template template) throws Exception {
+    try (OpenBook book = new OpenBook(office, file, template).calculated()) {
+      for (int time = 0; time < 2; time++) {
+        assertThat(Asking.command(office, book.document(), "fit")).contains("last filled row");
+        for (Tab tab : template.tabs()) {
+          if (!tab.isHidden() && !tab.isGrid()) {
+            tab.tables().forEach(t -> fits(book, tab, t));
+          }
+        }
+      }
+    }
+  }
+
+  private static void fits(OpenBook book, Tab tab, Rows table) {
+    List<CellRangeAddress> areas =
+        List.of(Uno.as(XPrintAreas.class, book.sheet(tab)).getPrintAreas());
+    Object[][] data = book.data(tab);
+    int first = book.layout().firstRow(table);
+    List<Integer> blank = new ArrayList<>();
+    int filled = 0;
+    for (int i = 0; i < table.room(); i++) {
+      boolean shows = Stream.of(data[first + i]).anyMatch(v -> !"".equals(v));
+      if (shows) {
+        filled = i + 1;
+        blank.clear();
+        assertThat(isPrinted(areas, first + i)).as(tab.name() + " row " + i).isTrue();
+      } else if (isPrinted(areas, first + i)) {
+        blank.add(i);
+      }
+    }
+    assertThat(blank.size())
+        .as(tab.name() + ": blank rows printed below the last filled")
+        .isLessThanOrEqualTo(filled == 0 ? Math.max(FEW, WHEN_EMPTY) : FEW);
+  }
+
+  private static boolean isPrinted(List<CellRangeAddress> areas, int row) {
+    return areas.stream().anyMatch(a -> a.StartRow <= row && row <= a.EndRow);
+  }
+}
