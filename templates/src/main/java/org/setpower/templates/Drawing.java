@@ -402,7 +402,7 @@ public final class Drawing {
     }
   }
 
-  /** A filter; Calc keeps only words that stand right clear of its buttons. */
+  /** A filter; its words are broken so that they keep clear of its buttons. */
   private void filter(Tab tab, Table table) {
     XDatabaseRanges ranges = Uno.as(XDatabaseRanges.class, Uno.get(document, "DatabaseRanges"));
     String name = "Rows_" + tab.name().replace(' ', '_') + "_" + layout.firstRow(table);
@@ -414,9 +414,11 @@ public final class Drawing {
     Uno.set(made, "AutoFilter", true);
     XCellRange headings = range(tab, 0, layout.firstRow(table) - 1, (int) shown, 1);
     for (Column column : table.columns()) {
-      if (!column.isWorking() && column.format().isLeft()) {
-        int at = layout.spot(column).column();
-        Uno.set(range(tab, at, layout.firstRow(table) - 1, 1, 1), "ParaRightMargin", FILTER_BUTTON);
+      if (!column.isWorking()) { // on the side where the words do not stand
+        XCellRange heading =
+            range(tab, layout.spot(column).column(), layout.firstRow(table) - 1, 1, 1);
+        String side = column.format().isLeft() ? "ParaRightMargin" : "ParaLeftMargin";
+        Uno.set(heading, side, FILTER_BUTTON);
       }
     }
     Uno.set(Uno.as(XColumnRowRange.class, headings).getRows(), "OptimalHeight", true);

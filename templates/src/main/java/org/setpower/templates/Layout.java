@@ -122,7 +122,9 @@ public final class Layout {
 
   /** A width at which no word of the heading is broken, and it takes few lines. */
   private int headingWidth(Column column) {
-    String heading = words.of(column.heading()) + (column.unit() == null ? "" : " (unit)");
+    boolean percent = column.format() == Format.SHARE && column.unit() == null;
+    String unit = percent ? " (%)" : column.unit() == null ? "" : " (unit)";
+    String heading = words.of(column.heading()) + unit;
     String[] parts = heading.split("[ \u00ad-]");
     int letters = Arrays.stream(parts).mapToInt(String::length).max().orElse(0);
     while (lines(letters, parts) > HEADING_LINES) {
