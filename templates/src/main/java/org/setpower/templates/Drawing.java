@@ -298,8 +298,10 @@ public final class Drawing {
     if (beside.startsWith("=")) {
       StatusColours.putSentence(range(tab, help, row, 1, 1), styles, Style.HELP);
     }
-    if (tab.isGrid()) {
+    if (tab.isGrid()) { // merged cells do not grow
       height(tab, row, FIELD);
+      Uno.set(cell, "IsTextWrapped", false);
+      Uno.set(cell, "ShrinkToFit", true);
     } else { // grows with what is typed
       XCellRange padded = range(tab, 0, row, 1, 1);
       Uno.set(padded, "ParaTopMargin", FIELD_PADDING);
