@@ -531,14 +531,22 @@ final class Generator {
   Tab tab() {
     return Tab.of(
             "Generator",
-            "How big a set, when it runs, what it burns and costs. Fill when it starts and stops and"
-                + " the sizes on offer; the order to mail stands below.")
+            "How big a set, when it runs, what it burns and costs. Fill when it starts and stops; the"
+                + " sizes on offer stand on Generator log, the order to mail below.")
         .grid(54, 6)
         .with(terms.fields())
-        .newPage(sizes)
-        .with(rating, sums, order())
-        .newPage(chart())
-        .with(typed, days);
+        .newPage(rating)
+        .with(sums, order(), chart())
+        .newPage(days);
+  }
+
+  /** The lists that grow: on a tab whose rows can be added, removed and sorted. */
+  Tab log() {
+    return Tab.of(
+            "Generator log",
+            "The sizes that the rental house offers; and, on the day, what is read at the set, beside"
+                + " the plan.")
+        .with(sizes, typed);
   }
 
   /** The working figures. */

@@ -59,6 +59,7 @@ public final class LightingPlan implements Workbook {
                 runs.tab(),
                 legs.tab(),
                 generator.tab(),
+                generator.log(),
                 packs.tab(),
                 charging.tab(),
                 leads.tab("Leads"),
