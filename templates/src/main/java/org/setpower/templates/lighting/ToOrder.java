@@ -27,6 +27,12 @@ final class ToOrder {
   /** Kinds of things that the list has room for. */
   private static final int KINDS = 80;
 
+  /** Rows of what is needed: where the set stands, after which cable and adaptors follow. */
+  private int setAt;
+
+  private int cableFrom;
+  private int adaptorsFrom;
+
   private final PlanJob plan;
   private final Kit kit;
   private final Supply supply;
@@ -160,6 +166,7 @@ final class ToOrder {
             pack,
             calc("MAXIFS({};{};{})", packs.sameDay.all(), packs.feed.pack.all(), pack)));
     before += kit.packs.room();
+    setAt = before + 1;
     all.add(
         new Source(
             1,
@@ -174,6 +181,7 @@ final class ToOrder {
             calc("INDEX({};{})", supply.boxWords.all(), at(before)),
             Formula.of(1)));
     before += Supply.ROOM;
+    cableFrom = before;
     Formula run = calc("(INT(({}-1)/" + PIECES + ")+1)", at(before));
     Formula piece = calc("(MOD({}-1;" + PIECES + ")+1)", at(before));
     Formula written = calc("INDEX({};{})", runs.pieces.all(), run);
@@ -205,6 +213,7 @@ final class ToOrder {
                 plan.job.lengths()),
             calc("MAX(1;N(INDEX({};{})))", runs.parallel.all(), run)));
     before += Runs.ROOM * PIECES;
+    adaptorsFrom = before;
     all.add(
         new Source(
             Loads.ROOM,
@@ -271,8 +280,8 @@ final class ToOrder {
     // the same adaptor is needed by several rows at once, cable and boxes add up
     needed.by(
         calc(
-            "IF(LEFT({};7)=\"adaptor\";MAXIFS({};{};{});SUMIFS({};{};{}))",
-            item,
+            "IF({}>" + adaptorsFrom + ";MAXIFS({};{};{});SUMIFS({};{};{}))",
+            row,
             count.all(),
             candidate.all(),
             item,
@@ -281,11 +290,11 @@ final class ToOrder {
             item));
     spares.by(
         calc(
-            "ROUND({}*(1+IF({};{};IF({}=\"cable\";{};0)));0)",
+            "ROUND({}*(1+IF({};{};IF({}>" + cableFrom + ";{};0)));0)",
             needed,
             isKit,
             or(spareLights, 0),
-            section,
+            row,
             or(spareCable, 0)));
     Formula fromKit =
         calc(
@@ -332,7 +341,7 @@ final class ToOrder {
   }
 
   private Formula hireOfSet(Field date) {
-    return calc("IF(LEFT({};9)=\"generator\";{};\"\")", quoteItem, or(date, ""));
+    return calc("IF(INDEX({};{})=" + setAt + ";{};\"\")", row.all(), quoteRow, or(date, ""));
   }
 
   Tab tab() {
