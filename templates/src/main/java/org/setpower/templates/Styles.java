@@ -81,7 +81,7 @@ final class Styles {
         Uno.set(created, "VertJustify", CellVertJustify2.BOTTOM);
       }
       case NOTE, CAUTION, MISSING, RESULT -> Uno.set(created, "IsTextWrapped", true);
-      case LABEL -> Uno.set(created, "ShrinkToFit", true);
+      case LABEL, FIGURE_LABEL -> Uno.set(created, "ShrinkToFit", true);
       case HELP -> {
         Uno.set(created, "HoriJustify", CellHoriJustify.LEFT);
         Uno.set(created, "ParaIndent", INDENT);
