@@ -59,7 +59,7 @@ class LanguagesIT {
   }
 
   /** The headline figures that are numbers. */
-  private static Map<String, Double> figures(OpenBook book) {
+  static Map<String, Double> figures(OpenBook book) {
     XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
     Map<String, Double> figures = new TreeMap<>();
     for (String name : names.getElementNames()) {
@@ -81,7 +81,7 @@ class LanguagesIT {
     return figures;
   }
 
-  private static List<Object> status(OpenBook book) {
+  static List<Object> status(OpenBook book) {
     List<Object> words = new ArrayList<>();
     for (Rows rows : book.template().tables()) {
       if (rows instanceof Table table && table.status() != null) {

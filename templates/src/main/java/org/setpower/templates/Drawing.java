@@ -65,13 +65,13 @@ public final class Drawing {
   private final Map<Tab, XSpreadsheet> sheets = new IdentityHashMap<>();
   private final Map<Rows, Integer> filled = new IdentityHashMap<>();
 
-  private Drawing(XComponent document, Template template, Words words) {
+  private Drawing(XComponent document, Template template, Words words, Styles styles) {
     this.template = template;
     this.words = words;
     this.document = document;
+    this.styles = styles;
     layout = new Layout(template, words);
     book = Uno.as(XSpreadsheetDocument.class, document);
-    styles = new Styles(document, words.language());
   }
 
   /** Draws a template into a new document, in English. */
@@ -81,14 +81,16 @@ public final class Drawing {
 
   /** Draws a template into a new document, in the language of these words. */
   public static Drawing of(Office office, Template template, Words words) throws IOException {
-    Drawing drawing = new Drawing(office.newSpreadsheet(), template, words);
+    XComponent document = office.newSpreadsheet();
+    Styles styles = new Styles(document, words.language());
+    Drawing drawing = new Drawing(document, template, words, styles);
     drawing.draw();
     return drawing;
   }
 
   /** A finished drawing, opened again to be filled. */
   static Drawing over(XComponent document, Template template, Words words) {
-    Drawing drawing = new Drawing(document, template, words);
+    Drawing drawing = new Drawing(document, template, words, null); // it has its styles
     drawing.takeUp();
     return drawing;
   }
