@@ -44,6 +44,9 @@ import org.setpower.sheet.Words;
  * set-up. It may then be filled; {@link #finish()} freezes panes and protects, and comes last.
  */
 public final class Drawing {
+  /** What stands in the place of a note whose figures are in error. */
+  static final String LINE_IN_ERROR = "A figure in this line is in error.";
+
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int PRINTED_WHEN_EMPTY = 25;
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
@@ -499,7 +502,7 @@ public final class Drawing {
       String written =
           constant
               ? text.substring(1, text.length() - 1).replace("\"\"", "\"")
-              : "=IFERROR(" + text + ";\"" + words.of("A figure in this line is in error.") + "\")";
+              : "=IFERROR(" + text + ";\"" + words.of(LINE_IN_ERROR) + "\")";
       write(tab, 0, row, written, styles.of(block.style()));
       merge(tab, 0, row, span);
       int lines = constant ? 1 + (int) (written.length() / (width * LETTERS_PER_MM)) : 2;
