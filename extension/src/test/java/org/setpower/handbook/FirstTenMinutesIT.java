@@ -18,7 +18,8 @@ import org.setpower.office.Office;
 /** Does what first-ten-minutes.md says in an empty plan, and sees what it promises. */
 @ExtendWith(SharedOffice.class)
 class FirstTenMinutesIT {
-  private static final Path TEMPLATE = Path.of("target/sheets/templates/lighting-power-plan.ots");
+  private static final Path TEMPLATE =
+      Path.of("target/sheets/templates/en/lighting-power-plan.ots");
 
   @Test
   void five_lamps_and_two_packs_in_an_empty_plan(Office office) throws Exception {

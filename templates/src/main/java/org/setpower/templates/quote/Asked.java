@@ -61,6 +61,14 @@ final class Asked {
     table
         .columns(item, section, quantity, out, back, source, quotedAs, notFromUs, quoted, missing)
         .checks(
+            Check.wrong(
+                calc(
+                    "AND({}<>\"\";{}<>\"\";{}>{})",
+                    or(out, ""),
+                    or(back, ""),
+                    or(out, 0),
+                    or(back, 0)),
+                say("Back {} is before out {}: swap them.", back, out)),
             Check.look(
                 calc("AND({}>0;{}=0)", missing, quoted),
                 Formula.of(
