@@ -16,7 +16,8 @@ public final class Findings {
     List<Table> all = List.of(tables);
     Column number = Column.working("No.");
     number.by(Formula.calc("ROWS({})", number.above()));
-    Column code = Column.working("Code", code(number, all));
+    List<Column> left = left(number, all);
+    Column code = Column.working("Code", code(left, all));
     Column place =
         Column.result(
             "Where",
@@ -29,7 +30,8 @@ public final class Findings {
     Column reason =
         Column.result("Why, and what to do", choose(code, all, t -> found(code, t, t.reason())));
     return Table.of(title, room)
-        .columns(word.wide(15), place.wide(30), row.wide(45), reason.wide(90), number, code)
+        .columns(word.wide(15), place.wide(30), row.wide(45), reason.wide(90), code)
+        .columns(left.toArray(new Column[0]))
         .listing(word)
         .tall(2);
   }
@@ -65,36 +67,30 @@ public final class Findings {
     return Formula.calc("0" + ("+COUNTIF({};\"" + word + "\")").repeat(parts.length), parts);
   }
 
-  private static Formula code(Column number, List<Table> tables) {
-    StringBuilder pattern = new StringBuilder();
-    List<Object> parts = new ArrayList<>();
-    StringBuilder before = new StringBuilder("0");
-    for (int sign : List.of(1, -1)) {
-      for (int i = 0; i < tables.size(); i++) {
-        String count = sign > 0 ? "MAX(0;{})" : "-MIN(0;{})";
-        int earlier = before.toString().split("\\{}", -1).length - 1;
-        List<Object> ranges = earlierRanks(tables, earlier);
-        pattern.append("IF({}<=").append(before).append('+').append(count).append(';');
-        parts.add(number);
-        parts.addAll(ranges);
-        parts.add(tables.get(i).rank().all());
-        pattern.append((i + 1) * STEP + STEP / 2).append(sign > 0 ? '+' : '-');
-        pattern.append("({}-(").append(before).append("));");
-        parts.add(number);
-        parts.addAll(ranges);
-        before.append('+').append(count);
+  /** Each column: the running number less all findings of its table and those before it. */
+  private static List<Column> left(Column number, List<Table> tables) {
+    List<Column> left = new ArrayList<>(List.of(number));
+    for (String count : List.of("{}-MAX(0;{})", "{}+MIN(0;{})")) {
+      for (Table table : tables) {
+        Column before = left.get(left.size() - 1);
+        left.add(Column.working("Left", Formula.calc(count, before, table.rank().all())));
       }
     }
-    pattern.append("\"\"").append(")".repeat(2 * tables.size()));
-    return Formula.calc(pattern.toString(), parts.toArray());
+    return left;
   }
 
-  private static List<Object> earlierRanks(List<Table> tables, int count) {
-    List<Object> ranks = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      ranks.add(tables.get(i % tables.size()).rank().all());
+  private static Formula code(List<Column> left, List<Table> tables) {
+    StringBuilder pattern = new StringBuilder();
+    List<Object> parts = new ArrayList<>();
+    for (int i = 0; i < left.size() - 1; i++) {
+      boolean stop = i < tables.size();
+      pattern.append("IF({}<=0;").append((i % tables.size() + 1) * STEP + STEP / 2);
+      pattern.append(stop ? "+{};" : "-{};");
+      parts.add(left.get(i + 1));
+      parts.add(left.get(i));
     }
-    return ranks;
+    pattern.append("\"\"").append(")".repeat(left.size() - 1));
+    return Formula.calc(pattern.toString(), parts.toArray());
   }
 
   private static Formula choose(Column code, List<Table> tables, Function<Table, Formula> of) {
