@@ -94,7 +94,9 @@ public final class Generator {
     List<Words> all = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     for (String language : Translation.LANGUAGES) {
-      Words words = Words.in(language, sources.resolveSibling("resources").resolve(COMMANDS));
+      Path folder = sources.resolveSibling("resources").resolve(COMMANDS);
+      Words words =
+          Words.from(Files.newInputStream(folder.resolve(Words.fileName(language))), language);
       CommandTexts.ask(sources.resolve(COMMANDS), words);
       for (String file : TITLED) {
         CommandTexts.titles(Files.readString(shipped.resolve(file)), List.of(words));

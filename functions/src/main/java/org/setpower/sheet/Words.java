@@ -6,8 +6,6 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -55,16 +53,13 @@ public final class Words {
     return in == null ? english() : from(in, language);
   }
 
-  /** The words of a language, from the file in a folder. */
-  public static Words in(String language, Path folder) throws IOException {
-    return from(Files.newInputStream(folder.resolve(fileName(language))), language);
-  }
-
-  private static String fileName(String language) {
+  /** The name of the file of a language. */
+  public static String fileName(String language) {
     return "words_" + language + ".txt";
   }
 
-  private static Words from(InputStream in, String language) {
+  /** The words of a language, from a file that is open; closes it. */
+  public static Words from(InputStream in, String language) {
     try (BufferedReader reader =
         new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       return new Words(language, read(reader.lines().toList()));

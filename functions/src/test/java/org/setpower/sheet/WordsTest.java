@@ -3,23 +3,18 @@ package org.setpower.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Texts whose English is the key. */
 class WordsTest {
-  @TempDir Path folder;
-
-  private Words words(String lines) throws IOException {
-    Files.writeString(folder.resolve("words_de.txt"), lines);
-    return Words.in("de", folder);
+  private static Words words(String lines) {
+    return Words.from(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)), "de");
   }
 
   @Test
-  void a_text_is_found_and_one_that_is_missing_stays_english() throws IOException {
+  void a_text_is_found_and_one_that_is_missing_stays_english() {
     Words words = words("# a note\n\nPack = Akku\n\" of \" = \" von \"\n");
     assertThat(words.of("Pack")).isEqualTo("Akku");
     assertThat(words.of(" of ")).isEqualTo(" von ");
@@ -29,12 +24,12 @@ class WordsTest {
   }
 
   @Test
-  void a_text_that_nobody_asks_for_is_orphaned() throws IOException {
+  void a_text_that_nobody_asks_for_is_orphaned() {
     assertThat(words("Pack = Akku\n").orphaned()).containsExactly("Pack");
   }
 
   @Test
-  void values_stand_in_turn_or_by_their_numbers() throws IOException {
+  void values_stand_in_turn_or_by_their_numbers() {
     Words words = words("{} of {} = {2} von {1}\n");
     assertThat(words.say("{} of {}", 3, "ten")).isEqualTo("ten von 3");
     assertThat(Words.english().say("{} of {}", 3, "{}")).isEqualTo("3 of {}");
@@ -42,7 +37,7 @@ class WordsTest {
   }
 
   @Test
-  void a_line_is_read_as_it_is_written() throws IOException {
+  void a_line_is_read_as_it_is_written() {
     String line = Words.line(" a\nb", "c");
     assertThat(words(line + "\n").of(" a\nb")).isEqualTo("c");
   }
