@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -17,7 +18,14 @@ import org.setpower.office.Office;
 @ExtendWith(SharedOffice.class)
 class WithoutExtensionIT {
   private static final Path SHEETS = Path.of("target/sheets");
-  private static final String NOTICE = "extension is missing here";
+  private static final String NOTICE = "Set Power Sheets extension is missing here";
+
+  /** The notice by the folder that a template lies in; English elsewhere. */
+  private static final Map<String, String> NOTICES =
+      Map.of(
+          "de", "Erweiterung Set Power Sheets oder Java fehlt hier",
+          "fr", "L’extension Set Power Sheets manque ici",
+          "es", "falta la extensión Set Power Sheets");
 
   @Test
   void the_first_sheet_says_so_in_words() throws IOException {
@@ -25,7 +33,7 @@ class WithoutExtensionIT {
     assertThat(files).hasSizeGreaterThanOrEqualTo(12);
     try (Office without = Office.start()) {
       for (Path file : files) {
-        assertThat(firstColumn(without, file)).as(file.toString()).contains(NOTICE);
+        assertThat(firstColumn(without, file)).as(file.toString()).contains(notice(file));
       }
     }
   }
@@ -33,8 +41,12 @@ class WithoutExtensionIT {
   @Test
   void with_the_extension_nothing_is_said(Office with) throws IOException {
     for (Path file : files()) {
-      assertThat(firstColumn(with, file)).as(file.toString()).doesNotContain(NOTICE);
+      assertThat(firstColumn(with, file)).as(file.toString()).doesNotContain(notice(file));
     }
+  }
+
+  private static String notice(Path file) {
+    return NOTICES.getOrDefault(file.getParent().getFileName().toString(), NOTICE);
   }
 
   private static List<Path> files() throws IOException {

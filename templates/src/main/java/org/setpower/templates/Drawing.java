@@ -345,12 +345,8 @@ public final class Drawing {
       write(tab, spot.column(), row, column.headingText(layout.place()), style);
       merge(tab, spot.column(), row, spot.span());
     }
-    Object line = Uno.as(XColumnRowRange.class, range(tab, 0, row, 1, 1)).getRows();
-    if (tab.isGrid()) {
-      height(tab, row, 150 + headingLines(rows) * HEADING_LINE);
-    } else {
-      Uno.set(line, "OptimalHeight", true);
-    }
+    int lines = tab.isGrid() ? headingLines(rows) : layout.headingLines(rows);
+    height(tab, row, 150 + lines * HEADING_LINE);
   }
 
   /** Lines that the longest heading takes; cells that are merged do not grow by themselves. */
@@ -419,7 +415,6 @@ public final class Drawing {
     ranges.addNewByName(name, address);
     Object made = Uno.ask(() -> ranges.getByName(name));
     Uno.set(made, "AutoFilter", true);
-    XCellRange headings = range(tab, 0, layout.firstRow(table) - 1, (int) shown, 1);
     for (Column column : table.columns()) {
       if (!column.isWorking()) { // on the side where the words do not stand
         XCellRange heading =
@@ -428,7 +423,6 @@ public final class Drawing {
         Uno.set(heading, side, FILTER_BUTTON);
       }
     }
-    Uno.set(Uno.as(XColumnRowRange.class, headings).getRows(), "OptimalHeight", true);
   }
 
   /** The cells of a column below its heading; the left ones where it spans several. */

@@ -179,7 +179,7 @@ public final class Filling {
     };
   }
 
-  /** Recalculates everything and lets rows, headings too, grow with their text. */
+  /** Recalculates everything and lets rows grow with their text. */
   public Filling calculated() {
     drawing.calculate();
     for (Tab tab : drawing.template().tabs()) {
@@ -187,7 +187,7 @@ public final class Filling {
         Object lines =
             Uno.as(
                     XColumnRowRange.class,
-                    drawing.range(tab, 0, drawing.layout().firstRow(rows) - 1, 1, rows.room() + 1))
+                    drawing.range(tab, 0, drawing.layout().firstRow(rows), 1, rows.room()))
                 .getRows();
         Uno.set(lines, "OptimalHeight", true);
       }

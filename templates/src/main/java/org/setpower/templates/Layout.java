@@ -122,15 +122,31 @@ public final class Layout {
 
   /** A width at which no word of the heading is broken, and it takes few lines. */
   private int headingWidth(Column column) {
-    boolean percent = column.format() == Format.SHARE && column.unit() == null;
-    String unit = percent ? " (%)" : column.unit() == null ? "" : " (unit)";
-    String heading = words.of(column.heading()) + unit;
-    String[] parts = heading.split("[ \u00ad-]");
+    String[] parts = headingParts(column);
     int letters = Arrays.stream(parts).mapToInt(String::length).max().orElse(0);
     while (lines(letters, parts) > HEADING_LINES) {
       letters++;
     }
     return (int) Math.ceil(letters * LETTER) + INDENTS;
+  }
+
+  /** What a heading may be broken into, with room for its unit. */
+  private String[] headingParts(Column column) {
+    boolean percent = column.format() == Format.SHARE && column.unit() == null;
+    String unit = percent ? " (%)" : column.unit() == null ? "" : " (unit)";
+    return (words.of(column.heading()) + unit).split("[ \u00ad-]");
+  }
+
+  /**
+   * The most lines that a heading of these rows takes. The office itself makes too many of them
+   * where a cell has a margin and is narrow.
+   */
+  int headingLines(Rows rows) {
+    return rows.columns().stream()
+        .filter(c -> !c.isWorking())
+        .mapToInt(c -> lines((int) ((width(c) - INDENTS) / LETTER), headingParts(c)))
+        .max()
+        .orElse(1);
   }
 
   /** Lines of so many letters that these words take. */
