@@ -234,9 +234,8 @@ public final class Drawing {
   static String missing(Layout layout) {
     return "=IF(ISERROR(SHEET.VERSION());"
         + Formula.of(
-                "The Set Power Sheets extension is missing here, or Java is, so the results are blank"
-                    + " or wrong. Install it, or ask the sender for the values-only copy (menu Set"
-                    + " Power).")
+                "The Set Power Sheets extension is missing here, or Java: no figure counts. Install"
+                    + " it, or ask the sender for a copy without formulas.")
             .text(layout.place())
         + ";\"\")";
   }
