@@ -2,6 +2,7 @@ package org.setpower.command;
 
 import static org.setpower.command.Say.say;
 
+import com.sun.star.container.XIndexAccess;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.CellFlags;
@@ -11,8 +12,10 @@ import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.sheet.XSheetCellRanges;
 import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XUniqueCellFormatRangesSupplier;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
@@ -100,6 +103,7 @@ final class Mend implements Command {
                 .getRangeAddresses()) {
           mended += mend(from, to, at);
         }
+        dress(from, to);
       }
     }
     return mended;
@@ -131,6 +135,24 @@ final class Mend implements Command {
       setArray(from, to, array);
     }
     return mended;
+  }
+
+  /** Cells to fill that were dragged leave plain, locked ones behind: they are dressed again. */
+  private static void dress(XSpreadsheet from, XSpreadsheet to) throws Exception {
+    XIndexAccess looks =
+        Uno.as(XUniqueCellFormatRangesSupplier.class, from).getUniqueCellFormatRanges();
+    for (int i = 0; i < looks.getCount(); i++) {
+      Object alike = looks.getByIndex(i);
+      if (((CellProtection) Uno.get(alike, "CellProtection")).IsLocked) {
+        continue;
+      }
+      for (CellRangeAddress at : Uno.as(XSheetCellRanges.class, alike).getRangeAddresses()) {
+        Object style = Uno.get(cells(from, at), "CellStyle");
+        if (!style.equals(Uno.get(cells(to, at), "CellStyle"))) {
+          unlocked(to, () -> Uno.set(cells(to, at), "CellStyle", style));
+        }
+      }
+    }
   }
 
   private static String[][] formulas(XSpreadsheet sheet, CellRangeAddress at) throws Exception {
@@ -169,15 +191,24 @@ final class Mend implements Command {
   /** An array is written as a whole, which a protected sheet refuses. */
   private static void setArray(XSpreadsheet from, XSpreadsheet to, CellRangeAddress array)
       throws Exception {
-    boolean wasLocked = Freezer.unlock(to);
+    unlocked(
+        to,
+        () -> {
+          XCellRange cells = cells(to, array);
+          Uno.as(XSheetOperation.class, cells).clearContents(CellFlags.FORMULA);
+          Uno.as(XArrayFormulaRange.class, cells)
+              .setArrayFormula(
+                  Uno.as(XArrayFormulaRange.class, cells(from, array)).getArrayFormula());
+        });
+  }
+
+  private static void unlocked(XSpreadsheet sheet, Safely.Action writing) throws Exception {
+    boolean wasLocked = Freezer.unlock(sheet);
     try {
-      XCellRange cells = cells(to, array);
-      Uno.as(XSheetOperation.class, cells).clearContents(CellFlags.FORMULA);
-      Uno.as(XArrayFormulaRange.class, cells)
-          .setArrayFormula(Uno.as(XArrayFormulaRange.class, cells(from, array)).getArrayFormula());
+      writing.run();
     } finally {
       if (wasLocked) {
-        Uno.as(XProtectable.class, to).protect("");
+        Uno.as(XProtectable.class, sheet).protect("");
       }
     }
   }

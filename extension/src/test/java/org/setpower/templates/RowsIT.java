@@ -151,8 +151,8 @@ class RowsIT {
     Uno.as(XCellRangeMovement.class, sheet)
         .moveRange(new CellAddress(from.Sheet, from.StartColumn, to), from);
     assertThat(formulas(table)).isNotEqualTo(formulas);
-    Uno.as(XCellRangeFormula.class, inputs(table, 0, table.room())).setFormulaArray(typed);
     assertThat(Asking.command(office, book.document(), "mend")).contains("formula of the template");
+    Uno.as(XCellRangeFormula.class, inputs(table, 0, table.room())).setFormulaArray(typed);
     assertThat(Asking.command(office, book.document(), "mend")).startsWith("Every formula is as");
     assertThat(Results.of(book.calculated().document())).isEqualTo(figures);
   }
