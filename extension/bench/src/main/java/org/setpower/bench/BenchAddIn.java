@@ -24,7 +24,8 @@ final class BenchAddIn {
   private BenchAddIn() {}
 
   /** Writes {@code bench.oxt} into a folder with the SDK of the office at {@code officeHome}. */
-  static Path pack(Path folder, Path officeHome) throws IOException, InterruptedException {
+  static Path pack(Path where, Path officeHome) throws IOException, InterruptedException {
+    Path folder = where.toAbsolutePath(); // javamaker does not find a relative one
     Path classes = Files.createDirectories(folder.resolve("classes"));
     Path idl = Files.writeString(folder.resolve("types.idl"), EmptyAddIn.idl());
     Path types = folder.resolve("types.rdb");
