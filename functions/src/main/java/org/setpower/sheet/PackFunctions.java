@@ -245,9 +245,9 @@ public final class PackFunctions {
           .source(
               "Chen et al., J. Electrochem. Soc. 167 (2020) 080534 (Li-ion); handbook rest volts (lead)")
           .caution(
-              "Rest it for an hour, off the charger and without load. Two other measured Li-ion cells"
-                  + " had up to 12 points more than this says at 25 °C, one at −20 °C up to 18: a"
-                  + " gauge in the pack knows better")
+              "Rest it for an hour, off the charger and without load. Held against measured Li-ion"
+                  + " cells it says up to 11 points too little at 25 °C and 17 at −20 °C, and below a"
+                  + " tenth full up to 6 too much: a gauge in the pack knows better")
           .refuses(
               PackReason.NO_CURVE, PackReason.FLAT, PackReason.BELOW_EMPTY, PackReason.OVER_FULL)
           .example("=PACK.CHARGE(8;31.5)", 0.6903)
