@@ -17,26 +17,31 @@ public interface Word {
     return List.of();
   }
 
-  /** The words of one enum; case, spaces and hyphens do not matter. */
+  /**
+   * The words of one enum; case, spaces and hyphens do not matter. The enum is looked at when a
+   * word is first read, so that declaring a list costs nothing.
+   */
   final class Words<E extends Enum<E> & Word> {
-    private final Map<String, E> byWord = new LinkedHashMap<>();
-    private final List<String> known;
+    private final Class<E> type;
+    private Content<E> content;
 
     public Words(Class<E> type) {
-      for (E constant : type.getEnumConstants()) {
-        put(constant.word(), constant);
-        constant.alsoWritten().forEach(w -> put(w, constant));
-      }
-      known = Arrays.stream(type.getEnumConstants()).map(Word::word).toList();
+      this.type = type;
     }
 
-    private void put(String word, E constant) {
-      byWord.put(word, constant);
-      byWord.put(plain(word), constant);
+    /** Two threads at once may both make it; they make the same. */
+    private Content<E> content() {
+      Content<E> made = content;
+      if (made == null) {
+        made = new Content<>(type);
+        content = made;
+      }
+      return made;
     }
 
     /** The constant for a word, or a refusal that lists the known words. */
     public E read(String name, String text) {
+      Map<String, E> byWord = content().byWord;
       E constant = byWord.get(text);
       if (constant == null) {
         constant = byWord.get(plain(text));
@@ -49,17 +54,36 @@ public interface Word {
 
     /** The documented words, in order. */
     public List<String> known() {
-      return known;
+      return content().known;
     }
 
     private String list() {
-      return known.stream().map(w -> '"' + w + '"').collect(Collectors.joining(", "));
+      return known().stream().map(w -> '"' + w + '"').collect(Collectors.joining(", "));
     }
 
     private static String plain(String text) {
       return text.length() > 200
           ? ""
           : text.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0‐-–-]+", "");
+    }
+
+    /** What the lists say, never changed once made. */
+    private static final class Content<E extends Enum<E> & Word> {
+      private final Map<String, E> byWord = new LinkedHashMap<>();
+      private final List<String> known;
+
+      Content(Class<E> type) {
+        for (E constant : type.getEnumConstants()) {
+          put(constant.word(), constant);
+          constant.alsoWritten().forEach(w -> put(w, constant));
+        }
+        known = Arrays.stream(type.getEnumConstants()).map(Word::word).toList();
+      }
+
+      private void put(String word, E constant) {
+        byWord.put(word, constant);
+        byWord.put(plain(word), constant);
+      }
     }
   }
 

@@ -39,19 +39,19 @@ public final class BankFunctions {
       GROUP
           .function("VOLTS")
           .says("Returns the nominal voltage of equal packs in series")
-          .takes(Parameters.VOLTS, Parameters.SERIES)
+          .takes(PackParameters.VOLTS, PackParameters.SERIES)
           .gives(Unit.VOLT, "Nominal voltage of the bank")
           .formula("V · series")
           .source(CIRCUIT)
           .caution(STRING_CAUTION)
           .example("=BANK.VOLTS(28.8;2)", 57.6)
-          .by(a -> EqualPacks.volts(a.get(Parameters.VOLTS), a.get(Parameters.SERIES)));
+          .by(a -> EqualPacks.volts(a.get(PackParameters.VOLTS), a.get(PackParameters.SERIES)));
 
   public static final FunctionSpec AMPHOURS =
       GROUP
           .function("AMPHOURS")
           .says("Returns the amp-hours of equal packs in parallel")
-          .takes(Parameters.AMP_HOURS, Parameters.PARALLEL_PACKS)
+          .takes(PackParameters.AMP_HOURS, PackParameters.PARALLEL_PACKS)
           .gives(Unit.AMPERE_HOUR, "Amp-hours of the bank")
           .formula("Ah · parallel")
           .source(CIRCUIT)
@@ -60,14 +60,17 @@ public final class BankFunctions {
           .by(
               a ->
                   EqualPacks.ampHours(
-                      a.get(Parameters.AMP_HOURS), a.get(Parameters.PARALLEL_PACKS)));
+                      a.get(PackParameters.AMP_HOURS), a.get(PackParameters.PARALLEL_PACKS)));
 
   public static final FunctionSpec WATTHOURS =
       GROUP
           .function("WATTHOURS")
           .says("Returns the watt-hours of a bank of equal packs")
           .takes(
-              Parameters.VOLTS, Parameters.AMP_HOURS, Parameters.SERIES, Parameters.PARALLEL_PACKS)
+              PackParameters.VOLTS,
+              PackParameters.AMP_HOURS,
+              PackParameters.SERIES,
+              PackParameters.PARALLEL_PACKS)
           .gives(Unit.WATT_HOUR, "Watt-hours of the bank")
           .formula("V · Ah · series · parallel")
           .source("energy = voltage · charge")
@@ -75,16 +78,16 @@ public final class BankFunctions {
           .by(
               a ->
                   EqualPacks.wattHours(
-                      a.get(Parameters.VOLTS),
-                      a.get(Parameters.AMP_HOURS),
-                      a.get(Parameters.SERIES),
-                      a.get(Parameters.PARALLEL_PACKS)));
+                      a.get(PackParameters.VOLTS),
+                      a.get(PackParameters.AMP_HOURS),
+                      a.get(PackParameters.SERIES),
+                      a.get(PackParameters.PARALLEL_PACKS)));
 
   public static final FunctionSpec MAXAMPS =
       GROUP
           .function("MAXAMPS")
           .says("Returns the highest current of equal packs in parallel")
-          .takes(Parameters.MAX_AMPS, Parameters.PARALLEL_PACKS)
+          .takes(PackParameters.MAX_AMPS, PackParameters.PARALLEL_PACKS)
           .gives(Unit.AMPERE, "Highest current of the bank")
           .formula("A · parallel")
           .source(CIRCUIT)
@@ -94,13 +97,14 @@ public final class BankFunctions {
           .example("=BANK.MAXAMPS(30;2)", 60.0)
           .by(
               a ->
-                  EqualPacks.maxAmps(a.get(Parameters.MAX_AMPS), a.get(Parameters.PARALLEL_PACKS)));
+                  EqualPacks.maxAmps(
+                      a.get(PackParameters.MAX_AMPS), a.get(PackParameters.PARALLEL_PACKS)));
 
   public static final FunctionSpec MILLIOHMS =
       GROUP
           .function("MILLIOHMS")
           .says("Returns the resistance of a bank of equal packs")
-          .takes(Parameters.MILLIOHMS, Parameters.SERIES, Parameters.PARALLEL_PACKS)
+          .takes(PackParameters.MILLIOHMS, PackParameters.SERIES, PackParameters.PARALLEL_PACKS)
           .gives(Unit.MILLIOHM, "Resistance of the bank")
           .formula("mΩ · series / parallel")
           .source(CIRCUIT)
@@ -109,15 +113,18 @@ public final class BankFunctions {
           .by(
               a ->
                   EqualPacks.milliohms(
-                      a.get(Parameters.MILLIOHMS),
-                      a.get(Parameters.SERIES),
-                      a.get(Parameters.PARALLEL_PACKS)));
+                      a.get(PackParameters.MILLIOHMS),
+                      a.get(PackParameters.SERIES),
+                      a.get(PackParameters.PARALLEL_PACKS)));
 
   public static final FunctionSpec FULLVOLTS =
       GROUP
           .function("FULLVOLTS")
           .says("Returns the voltage of packs in series just off the charger")
-          .takes(Parameters.CELLS, Parameters.SERIES, Parameters.CHEMISTRY.orElse(Chemistry.LI_ION))
+          .takes(
+              PackParameters.CELLS,
+              PackParameters.SERIES,
+              PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION))
           .gives(Unit.VOLT, "Voltage just off the charger")
           .formula("cells · series · 4.20 V (Li-ion), 3.65 V (LFP), 2.45 V (lead), 1.5 V (NiMH)")
           .source("Chen et al. 2020 (4.2 V class); battery handbooks (Linden and Reddy)")
@@ -127,15 +134,15 @@ public final class BankFunctions {
           .by(
               a ->
                   EqualPacks.fullVolts(
-                      a.get(Parameters.CELLS),
-                      a.get(Parameters.SERIES),
-                      a.get(Parameters.CHEMISTRY)));
+                      a.get(PackParameters.CELLS),
+                      a.get(PackParameters.SERIES),
+                      a.get(PackParameters.CHEMISTRY)));
 
   public static final FunctionSpec SHORTAMPS =
       GROUP
           .function("SHORTAMPS")
           .says("Returns the prospective short-circuit current of a pack or bank")
-          .takes(Parameters.FULL_VOLTS, Parameters.MILLIOHMS, Parameters.LEAD_MILLIOHMS)
+          .takes(PackParameters.FULL_VOLTS, PackParameters.MILLIOHMS, PackParameters.LEAD_MILLIOHMS)
           .gives(Unit.AMPERE, "Prospective short-circuit current")
           .formula("I = V / (R + R lead)")
           .source("Ohm's law")
@@ -147,15 +154,15 @@ public final class BankFunctions {
           .by(
               a ->
                   EqualPacks.shortAmps(
-                      a.get(Parameters.FULL_VOLTS),
-                      a.get(Parameters.MILLIOHMS),
-                      a.get(Parameters.LEAD_MILLIOHMS)));
+                      a.get(PackParameters.FULL_VOLTS),
+                      a.get(PackParameters.MILLIOHMS),
+                      a.get(PackParameters.LEAD_MILLIOHMS)));
 
   public static final FunctionSpec SHARE =
       GROUP
           .function("SHARE")
           .says("Returns the current of each pack of a hard-parallel bank at this moment")
-          .takes(Parameters.PACKS_AT_REST, Parameters.WATTS)
+          .takes(PackParameters.PACKS_AT_REST, Parameters.WATTS)
           .givesTable("Current of each pack, negative if it is being charged", "current (A)")
           .formula("Σ (E − V)/R = P/V; each pack gives (E − V)/R")
           .source("Kirchhoff's laws")
@@ -180,12 +187,12 @@ public final class BankFunctions {
           .function("LASTS")
           .says("Returns the hours until a device of constant watts goes dark on several packs")
           .takes(
-              Parameters.PACKS_OF_BANK,
+              PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
-              Parameters.CUTOFF_VOLTS,
-              Parameters.JOINED.orElse(Joined.HOT_SWAP),
+              PackParameters.CUTOFF_VOLTS,
+              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
               Parameters.TEMP.orElse(25.0),
-              Parameters.LEAD_MILLIOHMS)
+              PackParameters.LEAD_MILLIOHMS)
           .gives(Unit.HOUR, "Hours until it goes dark")
           .mapsAtMost(100)
           .formula("hot-swap: the highest voltage carries; parallel: dq/dt = −(E(q) − V)/R")
@@ -223,12 +230,12 @@ public final class BankFunctions {
           .function("EVENTS")
           .says("Returns what happens to the packs of a bank until the device goes dark")
           .takes(
-              Parameters.PACKS_OF_BANK,
+              PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
-              Parameters.CUTOFF_VOLTS,
-              Parameters.JOINED.orElse(Joined.HOT_SWAP),
+              PackParameters.CUTOFF_VOLTS,
+              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
               Parameters.TEMP.orElse(25.0),
-              Parameters.LEAD_MILLIOHMS)
+              PackParameters.LEAD_MILLIOHMS)
           .givesTable(
               "Events in order; pack 0 is the device",
               "time (h)",
@@ -258,13 +265,13 @@ public final class BankFunctions {
           .function("CURVE")
           .says("Returns how volts, amps and the charge of each pack go until the device goes dark")
           .takes(
-              Parameters.PACKS_OF_BANK,
+              PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
-              Parameters.CUTOFF_VOLTS,
-              Parameters.JOINED.orElse(Joined.HOT_SWAP),
+              PackParameters.CUTOFF_VOLTS,
+              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
               Parameters.TEMP.orElse(25.0),
-              Parameters.LEAD_MILLIOHMS,
-              Parameters.STEPS)
+              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.STEPS)
           .givesTable(
               "The discharge, evenly spread over the time; one more column for each further pack",
               "time (h)",
@@ -287,7 +294,7 @@ public final class BankFunctions {
           .by(BankFunctions::curve);
 
   private static Object[][] share(Arguments a) {
-    List<Table.Row> rows = a.get(Parameters.PACKS_AT_REST).filledRows();
+    List<Table.Row> rows = a.get(PackParameters.PACKS_AT_REST).filledRows();
     if (rows.size() > BankDischarge.MOST_PACKS) {
       throw new Refusal(BankReason.TOO_MANY_PACKS, rows.size(), BankDischarge.MOST_PACKS);
     }
@@ -324,13 +331,13 @@ public final class BankFunctions {
 
   private static List<Event> events(Arguments a) {
     return BankDischarge.events(
-        members(a), load(a), a.get(Parameters.JOINED), a.get(Parameters.TEMP));
+        members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP));
   }
 
   private static Object[][] curve(Arguments a) {
     int steps = PackFunctions.steps(a);
     return BankDischarge.moments(
-            members(a), load(a), a.get(Parameters.JOINED), a.get(Parameters.TEMP), steps)
+            members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP), steps)
         .stream()
         .map(BankFunctions::row)
         .toArray(Object[][]::new);
@@ -348,7 +355,7 @@ public final class BankFunctions {
   }
 
   private static List<Member> members(Arguments a) {
-    return a.get(Parameters.PACKS_OF_BANK).filledRows().stream()
+    return a.get(PackParameters.PACKS_OF_BANK).filledRows().stream()
         .map(BankFunctions::member)
         .toList();
   }
@@ -356,8 +363,8 @@ public final class BankFunctions {
   private static Load load(Arguments a) {
     return new Load(
         a.get(Parameters.WATTS),
-        a.get(Parameters.CUTOFF_VOLTS),
-        a.get(Parameters.LEAD_MILLIOHMS) / 1000);
+        a.get(PackParameters.CUTOFF_VOLTS),
+        a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
   }
 
   private static Member member(Table.Row row) {

@@ -26,37 +26,37 @@ public final class CableFunctions {
           + " protection or a rating for the whole current";
 
   private static final Parameter<?>[] END_PARAMETERS = {
-    Parameters.SIZE,
-    Parameters.LENGTH,
+    CableParameters.SIZE,
+    CableParameters.LENGTH,
     Parameters.WATTS,
-    Parameters.SUPPLY_VOLTS,
+    CableParameters.SUPPLY_VOLTS,
     Parameters.SYSTEM.orElse(PhaseSystem.DC),
     Parameters.POWER_FACTOR.orElse(1.0),
-    Parameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
-    Parameters.PARALLEL.orElse(1.0)
+    CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+    CableParameters.PARALLEL.orElse(1.0)
   };
 
   public static final FunctionSpec AREA =
       GROUP
           .function("AREA")
           .says("Returns the cross-section of a cable size")
-          .takes(Parameters.SIZE)
+          .takes(CableParameters.SIZE)
           .gives(Unit.SQUARE_MILLIMETRE, "Cross-section of one conductor")
           .formula("AWG: π/4·d², d = 0.127·92^((36−n)/39) mm")
           .source("ASTM B258; IEC 60228 nominal areas")
           .refuses(
               CableReason.UNKNOWN_SIZE, CableReason.NOT_A_GAUGE, CableReason.NOT_A_STANDARD_AREA)
           .example("=CABLE.AREA(\"2.5 mm²\")", 2.5)
-          .by(a -> a.get(Parameters.SIZE).area());
+          .by(a -> a.get(CableParameters.SIZE).area());
 
   public static final FunctionSpec RESISTANCE =
       GROUP
           .function("RESISTANCE")
           .says("Returns the direct-current resistance of one conductor, per kilometre")
           .takes(
-              Parameters.SIZE,
-              Parameters.CONDUCTOR_TEMP.orElse(20.0),
-              Parameters.METAL.orElse(Metal.COPPER))
+              CableParameters.SIZE,
+              CableParameters.CONDUCTOR_TEMP.orElse(20.0),
+              CableParameters.METAL.orElse(Metal.COPPER))
           .gives(Unit.OHM_PER_KILOMETRE, "Resistance of one conductor")
           .formula("R·(1 + α·(T − T₀)), R the table value at T₀")
           .source(
@@ -65,20 +65,20 @@ public final class CableFunctions {
           .refuses(CableReason.NO_RESISTANCE)
           .example("=CABLE.RESISTANCE(\"2.5 mm²\")", 7.98)
           .shows(CableFunctions::resistanceSteps)
-          .by(a -> conductor(a).ohms(a.get(Parameters.CONDUCTOR_TEMP)));
+          .by(a -> conductor(a).ohms(a.get(CableParameters.CONDUCTOR_TEMP)));
 
   public static final FunctionSpec DROP =
       GROUP
           .function("DROP")
           .says("Returns the volts lost over a cable run at a current")
           .takes(
-              Parameters.SIZE,
-              Parameters.LENGTH,
+              CableParameters.SIZE,
+              CableParameters.LENGTH,
               Parameters.AMPS,
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
               Parameters.POWER_FACTOR.orElse(1.0),
-              Parameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
-              Parameters.PARALLEL.orElse(1.0))
+              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              CableParameters.PARALLEL.orElse(1.0))
           .gives(Unit.VOLT, "Volts lost over the run")
           .formula("k·I·L·(R cos φ + X sin φ)/parallel, k = 2, 2, √3")
           .source("UFC 3-520-01 (2002) Appendix B-2; IEC 60364-5-52 Annex G")
@@ -103,7 +103,7 @@ public final class CableFunctions {
           .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
           .example("=CABLE.ENDVOLTS(\"12 AWG\";10;200;24)", 22.92)
           .shows(CableFunctions::endSteps)
-          .by(a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(Parameters.SUPPLY_VOLTS)));
+          .by(a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
 
   public static final FunctionSpec ENDAMPS =
       GROUP
@@ -119,19 +119,19 @@ public final class CableFunctions {
           .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
           .example("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)", 21.37)
           .shows(CableFunctions::endSteps)
-          .by(a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(Parameters.SUPPLY_VOLTS)));
+          .by(a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
 
   public static final FunctionSpec HEAT =
       GROUP
           .function("HEAT")
           .says("Returns the watts that a cable run turns to heat at a current")
           .takes(
-              Parameters.SIZE,
-              Parameters.LENGTH,
+              CableParameters.SIZE,
+              CableParameters.LENGTH,
               Parameters.AMPS,
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
-              Parameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
-              Parameters.PARALLEL.orElse(1.0))
+              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              CableParameters.PARALLEL.orElse(1.0))
           .gives(Unit.WATT, "Heat in the cable")
           .formula("n·I²·R·L/parallel, n = 2, 2, 3")
           .source("Joule's law; a loaded neutral comes on top")
@@ -149,11 +149,11 @@ public final class CableFunctions {
           .function("AMPACITY")
           .says("Returns the amps that one cable carries")
           .takes(
-              Parameters.SIZE,
-              Parameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
-              Parameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
-              Parameters.LOADED_CONDUCTORS.orElse(2.0),
-              Parameters.LAID.orElse(Laid.FREELY, "free"))
+              CableParameters.SIZE,
+              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
+              CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              CableParameters.LOADED_CONDUCTORS.orElse(2.0),
+              CableParameters.LAID.orElse(Laid.FREELY, "free"))
           .gives(Unit.AMPERE, "Current rating of one circuit")
           .formula("table rating × factor for the air × factor for how it lies")
           .source(
@@ -178,8 +178,8 @@ public final class CableFunctions {
           .says("Returns the next standard breaker rating for a current")
           .takes(
               Parameters.AMPS,
-              Parameters.STANDARD.orElse(Protection.Standard.IEC),
-              Parameters.CONTINUOUS.orElse(true, "TRUE"))
+              CableParameters.STANDARD.orElse(Protection.Standard.IEC),
+              CableParameters.CONTINUOUS.orElse(true, "TRUE"))
           .gives(Unit.AMPERE, "Rating of the breaker")
           .formula("IEC: smallest rating ≥ amps; NEC: ≥ 1.25 × amps when continuous")
           .source("IEC 60898-1, IEC 60947-2, IEC 60364-4-43; NEC 240.6(A), 210.20")
@@ -193,22 +193,22 @@ public final class CableFunctions {
               a ->
                   Protection.breaker(
                       a.get(Parameters.AMPS),
-                      a.get(Parameters.STANDARD),
-                      a.get(Parameters.CONTINUOUS)));
+                      a.get(CableParameters.STANDARD),
+                      a.get(CableParameters.CONTINUOUS)));
 
   public static final FunctionSpec REACH =
       GROUP
           .function("REACH")
           .says("Returns the longest one-way run of a cable within a drop limit")
           .takes(
-              Parameters.SIZE,
+              CableParameters.SIZE,
               Parameters.AMPS,
               Parameters.LINE_VOLTS,
-              Parameters.MAX_DROP.orElse(0.03, "3 %"),
+              CableParameters.MAX_DROP.orElse(0.03, "3 %"),
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
               Parameters.POWER_FACTOR.orElse(1.0),
-              Parameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
-              Parameters.METHOD.orElse(Ampacity.Method.FLEXIBLE))
+              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE))
           .gives(Unit.METRE, "Longest run, one way")
           .formula("inverse of CABLE.DROP")
           .source("see CABLE.DROP; rating: CABLE.AMPACITY at 30 °C")
@@ -218,32 +218,32 @@ public final class CableFunctions {
           .by(
               a ->
                   Sizing.reach(
-                      a.get(Parameters.SIZE),
+                      a.get(CableParameters.SIZE),
                       a.get(Parameters.AMPS),
                       a.get(Parameters.LINE_VOLTS),
-                      a.get(Parameters.MAX_DROP),
+                      a.get(CableParameters.MAX_DROP),
                       a.get(Parameters.SYSTEM),
                       a.get(Parameters.POWER_FACTOR),
-                      a.get(Parameters.CONDUCTOR_TEMP),
-                      a.get(Parameters.METHOD)));
+                      a.get(CableParameters.CONDUCTOR_TEMP),
+                      a.get(CableParameters.METHOD)));
 
   public static final FunctionSpec GAUGE =
       GROUP
           .function("GAUGE")
           .says("Returns the smallest standard cable size that meets the drop and the rating")
           .takes(
-              Parameters.LENGTH,
+              CableParameters.LENGTH,
               Parameters.AMPS,
               Parameters.LINE_VOLTS,
-              Parameters.MAX_DROP.orElse(0.03, "3 %"),
-              Parameters.FAMILY.orElse(CableSize.Family.AWG),
+              CableParameters.MAX_DROP.orElse(0.03, "3 %"),
+              CableParameters.FAMILY.orElse(CableSize.Family.AWG),
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
               Parameters.POWER_FACTOR.orElse(1.0),
-              Parameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
-              Parameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 3"),
-              Parameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
-              Parameters.LAID.orElse(Laid.FREELY, "free"),
-              Parameters.BREAKER.orElse(null, "CABLE.BREAKER of the amps"))
+              CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 3"),
+              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
+              CableParameters.LAID.orElse(Laid.FREELY, "free"),
+              CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the amps"))
           .givesText("Cable size")
           .formula("first size with drop at 60 °C ≤ limit and rating ≥ breaker")
           .source("see CABLE.DROP, CABLE.AMPACITY and CABLE.BREAKER (NEC for AWG, IEC for mm²)")
@@ -258,17 +258,17 @@ public final class CableFunctions {
               CableReason.TOO_HOT)
           .example("=CABLE.GAUGE(30;13;230;5%;\"mm²\";\"1PH\")", "2.5 mm²")
           .shows(CableFunctions::gaugeSteps)
-          .by(a -> Sizing.gauge(a.get(Parameters.FAMILY), need(a)).toString());
+          .by(a -> Sizing.gauge(a.get(CableParameters.FAMILY), need(a)).toString());
 
   public static final FunctionSpec LOOP =
       GROUP
           .function("LOOP")
           .says("Returns the line-to-earth loop at the end of a cable, cold")
           .takes(
-              Parameters.SIZE,
-              Parameters.LENGTH,
-              Parameters.SOURCE_OHMS,
-              Parameters.EARTH_SIZE.orElse(null, "the same size"))
+              CableParameters.SIZE,
+              CableParameters.LENGTH,
+              CableParameters.SOURCE_OHMS,
+              CableParameters.EARTH_SIZE.orElse(null, "the same size"))
           .gives(Unit.OHM, "Loop at 20 °C")
           .formula("source + L·(R line + R earth)")
           .source("IEC 60364-4-41; resistances as in CABLE.RESISTANCE at 20 °C")
@@ -280,22 +280,22 @@ public final class CableFunctions {
           .by(
               a ->
                   Protection.loop(
-                      a.get(Parameters.SIZE),
-                      a.get(Parameters.LENGTH),
-                      a.get(Parameters.SOURCE_OHMS),
-                      a.get(Parameters.EARTH_SIZE) == null
-                          ? a.get(Parameters.SIZE)
-                          : a.get(Parameters.EARTH_SIZE)));
+                      a.get(CableParameters.SIZE),
+                      a.get(CableParameters.LENGTH),
+                      a.get(CableParameters.SOURCE_OHMS),
+                      a.get(CableParameters.EARTH_SIZE) == null
+                          ? a.get(CableParameters.SIZE)
+                          : a.get(CableParameters.EARTH_SIZE)));
 
   public static final FunctionSpec TRIPS =
       GROUP
           .function("TRIPS")
           .says("Returns 1 if a dead earth fault trips the breaker at once, 0 if it does not")
           .takes(
-              Parameters.LOOP_OHMS,
-              Parameters.BREAKER,
-              Parameters.CURVE.orElse(Protection.Curve.C),
-              Parameters.VOLTS_TO_EARTH.orElse(230.0))
+              CableParameters.LOOP_OHMS,
+              CableParameters.BREAKER,
+              CableParameters.CURVE.orElse(Protection.Curve.C),
+              CableParameters.VOLTS_TO_EARTH.orElse(230.0))
           .gives(Unit.NONE, "1 if it trips at once")
           .formula("0.8·U₀/Z ≥ 5, 10, 20 × breaker (curve B, C, D)")
           .source("IEC 60898-1; BS 7671 Appendix 3 (0.8 for a loop met cold)")
@@ -307,20 +307,20 @@ public final class CableFunctions {
           .by(
               a ->
                   Protection.trips(
-                          a.get(Parameters.LOOP_OHMS),
-                          a.get(Parameters.BREAKER),
-                          a.get(Parameters.CURVE),
-                          a.get(Parameters.VOLTS_TO_EARTH))
+                          a.get(CableParameters.LOOP_OHMS),
+                          a.get(CableParameters.BREAKER),
+                          a.get(CableParameters.CURVE),
+                          a.get(CableParameters.VOLTS_TO_EARTH))
                       ? 1.0
                       : 0.0);
 
   private static Ampacity ampacity(Arguments a) {
     return Ampacity.of(
-        a.get(Parameters.SIZE),
-        a.get(Parameters.METHOD),
-        a.get(Parameters.AMBIENT),
-        a.get(Parameters.LOADED_CONDUCTORS).intValue(),
-        a.get(Parameters.LAID));
+        a.get(CableParameters.SIZE),
+        a.get(CableParameters.METHOD),
+        a.get(CableParameters.AMBIENT),
+        a.get(CableParameters.LOADED_CONDUCTORS).intValue(),
+        a.get(CableParameters.LAID));
   }
 
   private static List<Step> ampacitySteps(Arguments a) {
@@ -342,28 +342,28 @@ public final class CableFunctions {
 
   private static Sizing.Need need(Arguments a) {
     PhaseSystem system = a.get(Parameters.SYSTEM);
-    Double loaded = a.get(Parameters.LOADED_CONDUCTORS);
-    Double breaker = a.get(Parameters.BREAKER);
+    Double loaded = a.get(CableParameters.LOADED_CONDUCTORS);
+    Double breaker = a.get(CableParameters.BREAKER);
     double amps = a.get(Parameters.AMPS);
     return new Sizing.Need(
-        a.get(Parameters.LENGTH),
+        a.get(CableParameters.LENGTH),
         amps,
         a.get(Parameters.LINE_VOLTS),
-        a.get(Parameters.MAX_DROP),
+        a.get(CableParameters.MAX_DROP),
         system,
         a.get(Parameters.POWER_FACTOR),
-        a.get(Parameters.AMBIENT),
+        a.get(CableParameters.AMBIENT),
         loaded == null ? system.loadedConductors() : loaded.intValue(),
-        a.get(Parameters.METHOD),
-        a.get(Parameters.LAID),
+        a.get(CableParameters.METHOD),
+        a.get(CableParameters.LAID),
         breaker == null
-            ? Protection.breaker(amps, Protection.Standard.of(a.get(Parameters.FAMILY)), true)
+            ? Protection.breaker(amps, Protection.Standard.of(a.get(CableParameters.FAMILY)), true)
             : breaker);
   }
 
   private static List<Step> gaugeSteps(Arguments a) {
     Sizing.Need need = need(a);
-    CableSize size = Sizing.gauge(a.get(Parameters.FAMILY), need);
+    CableSize size = Sizing.gauge(a.get(CableParameters.FAMILY), need);
     Ampacity rating = Ampacity.of(size, need.method(), need.ambient(), need.loaded(), need.laid());
     List<Step> steps = new ArrayList<>();
     steps.add(new Step("In", "breaker ahead of the cable", need.breaker(), Unit.AMPERE, ""));
@@ -379,19 +379,20 @@ public final class CableFunctions {
         new Step(
             "0.8·U₀/Z",
             "amps of a dead earth fault",
-            Protection.faultAmps(a.get(Parameters.LOOP_OHMS), a.get(Parameters.VOLTS_TO_EARTH)),
+            Protection.faultAmps(
+                a.get(CableParameters.LOOP_OHMS), a.get(CableParameters.VOLTS_TO_EARTH)),
             Unit.AMPERE,
             ""),
         new Step(
             "Ia",
             "amps that trip the breaker at once",
-            Protection.tripAmps(a.get(Parameters.BREAKER), a.get(Parameters.CURVE)),
+            Protection.tripAmps(a.get(CableParameters.BREAKER), a.get(CableParameters.CURVE)),
             Unit.AMPERE,
             "IEC 60898-1"));
   }
 
   private static Conductor conductor(Arguments a) {
-    return Conductor.of(a.get(Parameters.SIZE), a.get(Parameters.METAL));
+    return Conductor.of(a.get(CableParameters.SIZE), a.get(CableParameters.METAL));
   }
 
   private static CableRun run(Arguments a) {
@@ -400,12 +401,12 @@ public final class CableFunctions {
 
   private static CableRun run(Arguments a, double powerFactor) {
     return CableRun.of(
-        a.get(Parameters.SIZE),
-        a.get(Parameters.LENGTH),
+        a.get(CableParameters.SIZE),
+        a.get(CableParameters.LENGTH),
         a.get(Parameters.SYSTEM),
         powerFactor,
-        a.get(Parameters.CONDUCTOR_TEMP),
-        a.get(Parameters.PARALLEL));
+        a.get(CableParameters.CONDUCTOR_TEMP),
+        a.get(CableParameters.PARALLEL));
   }
 
   private static List<Step> resistanceSteps(Arguments a) {
@@ -417,8 +418,8 @@ public final class CableFunctions {
   }
 
   private static List<Step> runSteps(Arguments a, CableRun run) {
-    Conductor c = Conductor.of(a.get(Parameters.SIZE));
-    double ohms = c.ohms(a.get(Parameters.CONDUCTOR_TEMP));
+    Conductor c = Conductor.of(a.get(CableParameters.SIZE));
+    double ohms = c.ohms(a.get(CableParameters.CONDUCTOR_TEMP));
     List<Step> steps = new ArrayList<>();
     steps.add(
         new Step("R", "resistance of one conductor", ohms, Unit.OHM_PER_KILOMETRE, c.source()));
@@ -438,7 +439,7 @@ public final class CableFunctions {
   private static List<Step> endSteps(Arguments a) {
     CableRun run = run(a);
     double watts = a.get(Parameters.WATTS);
-    double volts = a.get(Parameters.SUPPLY_VOLTS);
+    double volts = a.get(CableParameters.SUPPLY_VOLTS);
     double amps = run.endAmps(watts, volts);
     List<Step> steps = new ArrayList<>(runSteps(a, run));
     steps.add(new Step("V", "volts at the load", run.endVolts(watts, volts), Unit.VOLT, ""));

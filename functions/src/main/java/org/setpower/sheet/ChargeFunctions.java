@@ -19,13 +19,13 @@ public final class ChargeFunctions {
           .function("HOURS")
           .says("Returns the hours that a lithium pack takes on a charger")
           .takes(
-              Parameters.AMP_HOURS,
-              Parameters.CHARGE_AMPS,
-              Parameters.FROM,
-              Parameters.TO,
-              Parameters.CHEMISTRY.orElse(Chemistry.LI_ION),
-              Parameters.CELLS.orElse(1.0),
-              Parameters.MILLIOHMS.orElse(null, "300/Ah for each cell"),
+              PackParameters.AMP_HOURS,
+              PackParameters.CHARGE_AMPS,
+              PackParameters.FROM,
+              PackParameters.TO,
+              PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION),
+              PackParameters.CELLS.orElse(1.0),
+              PackParameters.MILLIOHMS.orElse(null, "300/Ah for each cell"),
               Parameters.TEMP.orElse(25.0))
           .gives(Unit.HOUR, "Hours on the charger")
           .formula(
@@ -54,15 +54,15 @@ public final class ChargeFunctions {
                           charging(a).turningCharge(),
                           Unit.SHARE,
                           "E + I·R = full volts of the cell")))
-          .by(a -> charging(a).hours(a.get(Parameters.FROM), a.get(Parameters.TO)));
+          .by(a -> charging(a).hours(a.get(PackParameters.FROM), a.get(PackParameters.TO)));
 
   private static Charging charging(Arguments a) {
     return Charging.of(
-        a.get(Parameters.CHEMISTRY),
-        a.get(Parameters.CELLS),
-        a.get(Parameters.AMP_HOURS),
-        a.get(Parameters.MILLIOHMS),
-        a.get(Parameters.CHARGE_AMPS),
+        a.get(PackParameters.CHEMISTRY),
+        a.get(PackParameters.CELLS),
+        a.get(PackParameters.AMP_HOURS),
+        a.get(PackParameters.MILLIOHMS),
+        a.get(PackParameters.CHARGE_AMPS),
         a.get(Parameters.TEMP));
   }
 
@@ -72,8 +72,8 @@ public final class ChargeFunctions {
           .says("Returns the watt-hours from the wall to charge a pack")
           .takes(
               Parameters.WATT_HOURS,
-              Parameters.FROM,
-              Parameters.TO,
+              PackParameters.FROM,
+              PackParameters.TO,
               Parameters.EFFICIENCY.orElse(0.85))
           .gives(Unit.WATT_HOUR, "Watt-hours from the wall")
           .formula("Wh · (to − from) / efficiency")
@@ -84,15 +84,15 @@ public final class ChargeFunctions {
               a ->
                   Charging.wallWattHours(
                       a.get(Parameters.WATT_HOURS),
-                      a.get(Parameters.FROM),
-                      a.get(Parameters.TO),
+                      a.get(PackParameters.FROM),
+                      a.get(PackParameters.TO),
                       a.get(Parameters.EFFICIENCY)));
 
   public static final FunctionSpec CHANNELS =
       GROUP
           .function("CHANNELS")
           .says("Returns the charger channels needed for a number of packs")
-          .takes(Parameters.PACK_COUNT, Parameters.HOURS_FREE, Parameters.HOURS_EACH)
+          .takes(PackParameters.PACK_COUNT, PackParameters.HOURS_FREE, PackParameters.HOURS_EACH)
           .gives(Unit.PIECES, "Channels")
           .formula("packs / floor(hours_free / hours_each), rounded up")
           .source("division; a pack is not split between channels")
@@ -101,7 +101,7 @@ public final class ChargeFunctions {
           .by(
               a ->
                   Charging.channels(
-                      a.get(Parameters.PACK_COUNT),
-                      a.get(Parameters.HOURS_FREE),
-                      a.get(Parameters.HOURS_EACH)));
+                      a.get(PackParameters.PACK_COUNT),
+                      a.get(PackParameters.HOURS_FREE),
+                      a.get(PackParameters.HOURS_EACH)));
 }

@@ -1,11 +1,11 @@
 package org.setpower.sheet;
 
-import static org.setpower.sheet.Parameters.CARRIED;
-import static org.setpower.sheet.Parameters.FLIGHT_CHEMISTRY;
-import static org.setpower.sheet.Parameters.LABEL_WATT_HOURS;
-import static org.setpower.sheet.Parameters.ON_DATE;
-import static org.setpower.sheet.Parameters.PACKING;
-import static org.setpower.sheet.Parameters.RULES;
+import static org.setpower.sheet.FlightParameters.CARRIED;
+import static org.setpower.sheet.FlightParameters.FLIGHT_CHEMISTRY;
+import static org.setpower.sheet.FlightParameters.LABEL_WATT_HOURS;
+import static org.setpower.sheet.FlightParameters.ON_DATE;
+import static org.setpower.sheet.FlightParameters.PACKING;
+import static org.setpower.sheet.FlightParameters.RULES;
 
 import java.time.LocalDate;
 import java.util.ArrayList;

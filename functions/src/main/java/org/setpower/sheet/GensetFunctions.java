@@ -65,9 +65,9 @@ public final class GensetFunctions {
           .function("DERATE")
           .says("Returns the share of its nameplate that a generator has left in thin or hot air")
           .takes(
-              Parameters.ALTITUDE,
-              Parameters.AIR_TEMP,
-              Parameters.ENGINE.orElse(Engine.DIESEL_TURBO))
+              SupplyParameters.ALTITUDE,
+              SupplyParameters.AIR_TEMP,
+              SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO))
           .gives(Unit.SHARE, "Share of the nameplate left")
           .formula("(1 − loss by altitude) × (1 − loss by temperature)")
           .source(
@@ -89,9 +89,9 @@ public final class GensetFunctions {
               Parameters.WATTS,
               Parameters.POWER_FACTOR.orElse(Generator.RATED_POWER_FACTOR),
               SPARE.orElse(0.2, "20 %"),
-              Parameters.ALTITUDE.orElse(0.0),
-              Parameters.AIR_TEMP.orElse(25.0),
-              Parameters.ENGINE.orElse(Engine.DIESEL_TURBO),
+              SupplyParameters.ALTITUDE.orElse(0.0),
+              SupplyParameters.AIR_TEMP.orElse(25.0),
+              SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO),
               START.orElse(0.0))
           .gives(Unit.KILOVOLT_AMPERE, "Nameplate needed")
           .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
@@ -113,31 +113,31 @@ public final class GensetFunctions {
       GROUP
           .function("KW")
           .says("Returns the rated kW of a generator")
-          .takes(Parameters.KVA, RATED_PF.orElse(Generator.RATED_POWER_FACTOR))
+          .takes(SupplyParameters.KVA, RATED_PF.orElse(Generator.RATED_POWER_FACTOR))
           .gives(Unit.KILOWATT, "Rated power")
           .formula("kVA × rated pf")
           .source("MIL-DTL-32496 (2014) 1.3; ISO 8528-1")
           .example("=GENSET.KW(25)", 20.0)
-          .by(a -> a.get(Parameters.KVA) * a.get(RATED_PF));
+          .by(a -> a.get(SupplyParameters.KVA) * a.get(RATED_PF));
 
   public static final FunctionSpec PICK =
       GROUP
           .function("PICK")
           .says("Returns the smallest size on offer that is enough")
-          .takes(Parameters.KVA, SIZES)
+          .takes(SupplyParameters.KVA, SIZES)
           .gives(Unit.KILOVOLT_AMPERE, "Size of the set")
           .formula("smallest size ≥ kVA")
           .source("comparison")
           .caution("A set under 30 % load soots up: do not take one much too large. " + AT_THE_SET)
           .refuses(SupplyReason.NO_SET)
           .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
-          .by(a -> Generator.pick(a.get(Parameters.KVA), sizes(a)));
+          .by(a -> Generator.pick(a.get(SupplyParameters.KVA), sizes(a)));
 
   public static final FunctionSpec LOADSHARE =
       GROUP
           .function("LOADSHARE")
           .says("Returns the load of a generator as a share of its rating")
-          .takes(Parameters.KW, Parameters.RATED_KW)
+          .takes(SupplyParameters.KW, SupplyParameters.RATED_KW)
           .gives(Unit.SHARE, "Load share")
           .formula("kW / rated kW")
           .source("ISO 8528-1 (mean of a day up to 70 % of prime); 30 % against wet stacking")
@@ -145,13 +145,16 @@ public final class GensetFunctions {
               "Under 30 % a diesel soots up; a day's mean over 70 % is above its prime rating; over"
                   + " 100 % of the derated kW it stalls")
           .example("=GENSET.LOADSHARE(8.66;20)", 0.433)
-          .by(a -> a.get(Parameters.KW) / a.get(Parameters.RATED_KW));
+          .by(a -> a.get(SupplyParameters.KW) / a.get(SupplyParameters.RATED_KW));
 
   public static final FunctionSpec FUEL =
       GROUP
           .function("FUEL")
           .says("Returns the litres that a generator burns in an hour")
-          .takes(Parameters.KW, Parameters.RATED_KW, Parameters.FUEL.orElse(Fuel.DIESEL))
+          .takes(
+              SupplyParameters.KW,
+              SupplyParameters.RATED_KW,
+              SupplyParameters.FUEL.orElse(Fuel.DIESEL))
           .gives(Unit.LITRE_PER_HOUR, "Fuel per hour")
           .formula("straight between quarter loads; idle = 27 % of the full-load burn")
           .source("common approximate diesel chart, 20 to 200 kW; idle: trade, 25 to 30 %")
@@ -161,13 +164,19 @@ public final class GensetFunctions {
           .by(
               a ->
                   FuelChart.litresPerHour(
-                      a.get(Parameters.KW), a.get(Parameters.RATED_KW), a.get(Parameters.FUEL)));
+                      a.get(SupplyParameters.KW),
+                      a.get(SupplyParameters.RATED_KW),
+                      a.get(SupplyParameters.FUEL)));
 
   public static final FunctionSpec FUELFOR =
       GROUP
           .function("FUELFOR")
           .says("Returns the litres that a generator burns over a schedule of loads")
-          .takes(KW_RANGE, HOURS_RANGE, Parameters.RATED_KW, Parameters.FUEL.orElse(Fuel.DIESEL))
+          .takes(
+              KW_RANGE,
+              HOURS_RANGE,
+              SupplyParameters.RATED_KW,
+              SupplyParameters.FUEL.orElse(Fuel.DIESEL))
           .gives(Unit.LITRE, "Fuel")
           .formula("Σ GENSET.FUEL × hours")
           .source("see GENSET.FUEL")
@@ -180,7 +189,7 @@ public final class GensetFunctions {
       GROUP
           .function("CO2")
           .says("Returns the CO2 from burning fuel")
-          .takes(Parameters.LITRES, Parameters.FUEL.orElse(Fuel.DIESEL))
+          .takes(SupplyParameters.LITRES, SupplyParameters.FUEL.orElse(Fuel.DIESEL))
           .gives(Unit.KILOGRAM, "CO2")
           .formula("litres × factor")
           .source("EPA 2021 (diesel), EIA 2013 (petrol), DESNZ 2024 (HVO, from memory: check)")
@@ -188,7 +197,7 @@ public final class GensetFunctions {
           .example("=GENSET.CO2(100)", 270.0)
           .shows(
               a -> {
-                Fuel fuel = a.get(Parameters.FUEL);
+                Fuel fuel = a.get(SupplyParameters.FUEL);
                 return List.of(
                     new Step(
                         "kg/L",
@@ -197,7 +206,7 @@ public final class GensetFunctions {
                         Unit.KILOGRAM,
                         Emissions.sourceOf(fuel)));
               })
-          .by(a -> Emissions.ofFuel(a.get(Parameters.LITRES), a.get(Parameters.FUEL)));
+          .by(a -> Emissions.ofFuel(a.get(SupplyParameters.LITRES), a.get(SupplyParameters.FUEL)));
 
   public static final FunctionSpec GRIDCO2 =
       GROUP
@@ -227,22 +236,24 @@ public final class GensetFunctions {
 
   private static double derate(Arguments a) {
     return Generator.derate(
-        a.get(Parameters.ALTITUDE), a.get(Parameters.AIR_TEMP), a.get(Parameters.ENGINE));
+        a.get(SupplyParameters.ALTITUDE),
+        a.get(SupplyParameters.AIR_TEMP),
+        a.get(SupplyParameters.ENGINE));
   }
 
   private static List<Step> derateSteps(Arguments a) {
-    Engine engine = a.get(Parameters.ENGINE);
+    Engine engine = a.get(SupplyParameters.ENGINE);
     return List.of(
         new Step(
             "f₁",
             "share left at the altitude",
-            Generator.altitudeFactor(a.get(Parameters.ALTITUDE), engine),
+            Generator.altitudeFactor(a.get(SupplyParameters.ALTITUDE), engine),
             Unit.SHARE,
             ""),
         new Step(
             "f₂",
             "share left at the air temperature",
-            Generator.temperatureFactor(a.get(Parameters.AIR_TEMP), engine),
+            Generator.temperatureFactor(a.get(SupplyParameters.AIR_TEMP), engine),
             Unit.SHARE,
             ""));
   }
@@ -261,7 +272,9 @@ public final class GensetFunctions {
       double kw = Require.atLeast(row.nameOf(0), row.number(0), 0);
       double hours = Require.atLeast(row.nameOf(1), row.number(1), 0);
       litres +=
-          hours * FuelChart.litresPerHour(kw, a.get(Parameters.RATED_KW), a.get(Parameters.FUEL));
+          hours
+              * FuelChart.litresPerHour(
+                  kw, a.get(SupplyParameters.RATED_KW), a.get(SupplyParameters.FUEL));
     }
     return litres;
   }

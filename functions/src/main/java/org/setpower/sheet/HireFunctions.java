@@ -1,11 +1,11 @@
 package org.setpower.sheet;
 
-import static org.setpower.sheet.Parameters.BACK_DATE;
-import static org.setpower.sheet.Parameters.CURRENCY;
-import static org.setpower.sheet.Parameters.DAY_RATE;
+import static org.setpower.sheet.HireParameters.BACK_DATE;
+import static org.setpower.sheet.HireParameters.CURRENCY;
+import static org.setpower.sheet.HireParameters.DAY_RATE;
+import static org.setpower.sheet.HireParameters.LEAST_DAYS;
+import static org.setpower.sheet.HireParameters.OUT_DATE;
 import static org.setpower.sheet.Parameters.EFFICIENCY;
-import static org.setpower.sheet.Parameters.LEAST_DAYS;
-import static org.setpower.sheet.Parameters.OUT_DATE;
 import static org.setpower.sheet.Parameters.WATT_HOURS;
 
 import java.time.LocalDate;

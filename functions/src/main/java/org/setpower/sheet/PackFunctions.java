@@ -24,7 +24,8 @@ public final class PackFunctions {
 
   private static final Parameter<Double> THROUGH = Parameters.EFFICIENCY.orElse(1.0);
   private static final Parameter<Double> WARMTH = Parameters.TEMP.orElse(25.0);
-  private static final Parameter<Chemistry> MADE_OF = Parameters.CHEMISTRY.orElse(Chemistry.LI_ION);
+  private static final Parameter<Chemistry> MADE_OF =
+      PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION);
 
   private static final String COLD_SOURCE =
       "measured cells: a 5 Ah 21700 cell of the type in Chen et al. 2020 (0 °C), a cold-chamber set"
@@ -35,19 +36,19 @@ public final class PackFunctions {
       GROUP
           .function("WATTHOURS")
           .says("Returns the watt-hours of a pack from its nominal voltage and rated amp-hours")
-          .takes(Parameters.VOLTS, Parameters.AMP_HOURS)
+          .takes(PackParameters.VOLTS, PackParameters.AMP_HOURS)
           .gives(Unit.WATT_HOUR, "Watt-hours of the pack")
           .formula("Wh = V · Ah")
           .source("energy = voltage · charge")
           .caution("For flight rules the watt-hours printed on the pack go before this figure.")
           .example("=PACK.WATTHOURS(14.4;6.8)", 97.92)
-          .by(a -> Runtime.wattHours(a.get(Parameters.VOLTS), a.get(Parameters.AMP_HOURS)));
+          .by(a -> Runtime.wattHours(a.get(PackParameters.VOLTS), a.get(PackParameters.AMP_HOURS)));
 
   public static final FunctionSpec FEED =
       GROUP
           .function("FEED")
           .says("Returns the volts class that a battery plate gets from a pack")
-          .takes(Parameters.OUTPUTS, Parameters.PLATE_VOLTS)
+          .takes(PackParameters.OUTPUTS, PackParameters.PLATE_VOLTS)
           .gives(Unit.VOLT, "Volts class at the plate")
           .formula("the plate's class if the pack has it; else no power")
           .source("volts classes of battery plates on set: 12, 24, 48 V")
@@ -56,13 +57,16 @@ public final class PackFunctions {
                   + " Check the device's highest input against BANK.FULLVOLTS.")
           .refuses(PackReason.NO_POWER, PackReason.NOT_A_CLASS, PackReason.NOT_AN_OUTPUT)
           .example("=PACK.FEED(\"12/24\";12)", 12.0)
-          .by(a -> PlateFeed.volts(a.get(Parameters.OUTPUTS), a.get(Parameters.PLATE_VOLTS)));
+          .by(
+              a ->
+                  PlateFeed.volts(
+                      a.get(PackParameters.OUTPUTS), a.get(PackParameters.PLATE_VOLTS)));
 
   public static final FunctionSpec COLD =
       GROUP
           .function("COLD")
           .says("Returns the share of its energy that a cold pack still gives at about 1C")
-          .takes(Parameters.CHEMISTRY, Parameters.TEMP)
+          .takes(PackParameters.CHEMISTRY, Parameters.TEMP)
           .gives(Unit.SHARE, "Share of the energy left")
           .formula("straight between the measured temperatures; never over 1")
           .source(COLD_SOURCE)
@@ -73,7 +77,8 @@ public final class PackFunctions {
           .example("=PACK.COLD(\"Li-ion\";-10)", 0.7378)
           .shows(
               a ->
-                  Cold.measuredAround(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)).stream()
+                  Cold.measuredAround(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP))
+                      .stream()
                       .map(
                           m ->
                               new Step(
@@ -83,7 +88,7 @@ public final class PackFunctions {
                                   Unit.SHARE,
                                   m.basis() + ": " + m.source()))
                       .toList())
-          .by(a -> Cold.energyLeft(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)));
+          .by(a -> Cold.energyLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)));
 
   public static final FunctionSpec RUNTIME =
       GROUP
@@ -95,7 +100,7 @@ public final class PackFunctions {
               THROUGH,
               Parameters.HEALTH,
               WARMTH,
-              Parameters.RESERVE,
+              PackParameters.RESERVE,
               MADE_OF)
           .gives(Unit.HOUR, "Hours")
           .formula("h = Wh · health · (1 − reserve) · cold · efficiency / W")
@@ -112,7 +117,7 @@ public final class PackFunctions {
                       new Step(
                           "cold",
                           "share of the energy left in the cold",
-                          Cold.energyLeft(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)),
+                          Cold.energyLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
                           Unit.SHARE,
                           COLD_SOURCE),
                       new Step(
@@ -129,15 +134,15 @@ public final class PackFunctions {
         a.get(Parameters.EFFICIENCY),
         a.get(Parameters.HEALTH),
         a.get(Parameters.TEMP),
-        a.get(Parameters.RESERVE),
-        a.get(Parameters.CHEMISTRY));
+        a.get(PackParameters.RESERVE),
+        a.get(PackParameters.CHEMISTRY));
   }
 
   public static final FunctionSpec COUNT =
       GROUP
           .function("COUNT")
           .says("Returns the number of packs for a job without recharging")
-          .takes(Parameters.HOURS, Parameters.RUNTIME, Parameters.SPARE.orElse(0.0))
+          .takes(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.SPARE.orElse(0.0))
           .gives(Unit.PIECES, "Packs")
           .formula("n = hours · (1 + spare) / runtime, rounded up")
           .source("division")
@@ -145,7 +150,9 @@ public final class PackFunctions {
           .by(
               a ->
                   Runtime.packs(
-                      a.get(Parameters.HOURS), a.get(Parameters.RUNTIME), a.get(Parameters.SPARE)));
+                      a.get(PackParameters.HOURS),
+                      a.get(PackParameters.RUNTIME),
+                      a.get(Parameters.SPARE)));
 
   private static final String CURVE_SOURCE =
       "P = (E − I·R)·I, integrated; curves: Chen et al., J. Electrochem. Soc. 167 (2020) 080534"
@@ -171,17 +178,17 @@ public final class PackFunctions {
           .function("LASTS")
           .says("Returns the hours until a device of constant watts goes dark on a pack")
           .takes(
-              Parameters.CELLS,
-              Parameters.AMP_HOURS,
-              Parameters.MILLIOHMS,
+              PackParameters.CELLS,
+              PackParameters.AMP_HOURS,
+              PackParameters.MILLIOHMS,
               Parameters.WATTS,
-              Parameters.CUTOFF_VOLTS,
+              PackParameters.CUTOFF_VOLTS,
               MADE_OF,
-              Parameters.START,
+              PackParameters.START,
               Parameters.HEALTH,
               WARMTH,
-              Parameters.LEAD_MILLIOHMS,
-              Parameters.CHARGE_LEFT)
+              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.CHARGE_LEFT)
           .gives(Unit.HOUR, "Hours until it goes dark")
           .formula(
               "∫dQ/I with I = (E − √(E² − 4RP))/2R on the open-circuit curve, until the device's"
@@ -198,18 +205,18 @@ public final class PackFunctions {
           .function("CURVE")
           .says("Returns how charge, volts and amps go until the device goes dark")
           .takes(
-              Parameters.CELLS,
-              Parameters.AMP_HOURS,
-              Parameters.MILLIOHMS,
+              PackParameters.CELLS,
+              PackParameters.AMP_HOURS,
+              PackParameters.MILLIOHMS,
               Parameters.WATTS,
-              Parameters.CUTOFF_VOLTS,
+              PackParameters.CUTOFF_VOLTS,
               MADE_OF,
-              Parameters.START,
+              PackParameters.START,
               Parameters.HEALTH,
               WARMTH,
-              Parameters.LEAD_MILLIOHMS,
-              Parameters.STEPS,
-              Parameters.CHARGE_LEFT)
+              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.STEPS,
+              PackParameters.CHARGE_LEFT)
           .givesTable(
               "The discharge, evenly spread over the charge used",
               "time (h)",
@@ -239,7 +246,7 @@ public final class PackFunctions {
       GROUP
           .function("CHARGE")
           .says("Returns the share of its charge that a resting pack has, by its volts")
-          .takes(Parameters.CELLS, REST_VOLTS, MADE_OF)
+          .takes(PackParameters.CELLS, REST_VOLTS, MADE_OF)
           .gives(Unit.SHARE, "Share of the charge")
           .formula("read on the open-circuit curve")
           .source(
@@ -254,20 +261,22 @@ public final class PackFunctions {
           .by(
               a ->
                   OpenCircuit.chargeAtRest(
-                      a.get(Parameters.CHEMISTRY), a.get(Parameters.CELLS), a.get(REST_VOLTS)));
+                      a.get(PackParameters.CHEMISTRY),
+                      a.get(PackParameters.CELLS),
+                      a.get(REST_VOLTS)));
 
   public static final FunctionSpec STARTS =
       GROUP
           .function("STARTS")
           .says("Returns the share of charge below which a device no longer starts")
           .takes(
-              Parameters.CELLS,
-              Parameters.MILLIOHMS,
-              Parameters.START_WATTS,
-              Parameters.CUTOFF_VOLTS,
+              PackParameters.CELLS,
+              PackParameters.MILLIOHMS,
+              PackParameters.START_WATTS,
+              PackParameters.CUTOFF_VOLTS,
               MADE_OF,
               WARMTH,
-              Parameters.LEAD_MILLIOHMS)
+              PackParameters.LEAD_MILLIOHMS)
           .gives(Unit.SHARE, "Share of charge below which it does not start")
           .formula(
               "E = V + R·P/V at the cut-off or the pack's floor, read on the open-circuit curve")
@@ -285,19 +294,23 @@ public final class PackFunctions {
               a ->
                   Discharge.startsAbove(
                       Pack.of(
-                          a.get(Parameters.CHEMISTRY),
-                          a.get(Parameters.CELLS),
+                          a.get(PackParameters.CHEMISTRY),
+                          a.get(PackParameters.CELLS),
                           1,
-                          a.get(Parameters.MILLIOHMS),
+                          a.get(PackParameters.MILLIOHMS),
                           1,
                           a.get(Parameters.TEMP)),
-                      load(a, Parameters.START_WATTS)));
+                      load(a, PackParameters.START_WATTS)));
 
   public static final FunctionSpec PEUKERT =
       GROUP
           .function("PEUKERT")
           .says("Returns the hours that a lead battery lasts at a constant current")
-          .takes(Parameters.AMP_HOURS, Parameters.RATED_HOURS, Parameters.EXPONENT, Parameters.AMPS)
+          .takes(
+              PackParameters.AMP_HOURS,
+              PackParameters.RATED_HOURS,
+              PackParameters.EXPONENT,
+              Parameters.AMPS)
           .gives(Unit.HOUR, "Hours")
           .formula("t = H · (C/(I·H))^k; below the rated current t = C/I")
           .source("Peukert's law in the hour-rate form; limits: Doerffel and Abu Sharkh 2006")
@@ -306,9 +319,9 @@ public final class PackFunctions {
           .by(
               a ->
                   Peukert.hours(
-                      a.get(Parameters.AMP_HOURS),
-                      a.get(Parameters.RATED_HOURS),
-                      a.get(Parameters.EXPONENT),
+                      a.get(PackParameters.AMP_HOURS),
+                      a.get(PackParameters.RATED_HOURS),
+                      a.get(PackParameters.EXPONENT),
                       a.get(Parameters.AMPS)));
 
   /** More rows than a chart can show. */
@@ -316,27 +329,32 @@ public final class PackFunctions {
 
   private static Pack pack(Arguments a) {
     return Pack.of(
-        a.get(Parameters.CHEMISTRY),
-        a.get(Parameters.CELLS),
-        a.get(Parameters.AMP_HOURS),
-        a.get(Parameters.MILLIOHMS),
+        a.get(PackParameters.CHEMISTRY),
+        a.get(PackParameters.CELLS),
+        a.get(PackParameters.AMP_HOURS),
+        a.get(PackParameters.MILLIOHMS),
         a.get(Parameters.HEALTH),
         a.get(Parameters.TEMP));
   }
 
   private static Load load(Arguments a, Parameter<Double> watts) {
     return new Load(
-        a.get(watts), a.get(Parameters.CUTOFF_VOLTS), a.get(Parameters.LEAD_MILLIOHMS) / 1000);
+        a.get(watts),
+        a.get(PackParameters.CUTOFF_VOLTS),
+        a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
   }
 
   private static Discharge discharge(Arguments a) {
     return Discharge.of(
-        pack(a), load(a, Parameters.WATTS), a.get(Parameters.START), a.get(Parameters.CHARGE_LEFT));
+        pack(a),
+        load(a, Parameters.WATTS),
+        a.get(PackParameters.START),
+        a.get(PackParameters.CHARGE_LEFT));
   }
 
   /** The steps of a curve, as many as a chart can show. */
   static int steps(Arguments a) {
-    double steps = a.get(Parameters.STEPS);
+    double steps = a.get(PackParameters.STEPS);
     if (steps > MOST_STEPS) {
       throw new Refusal(PackReason.TOO_MANY_STEPS, steps, MOST_STEPS);
     }
@@ -359,19 +377,19 @@ public final class PackFunctions {
   private static List<Step> dischargeSteps(Arguments a) {
     Pack pack = pack(a);
     Discharge discharge = discharge(a);
-    Discharge.Moment first = discharge.at(a.get(Parameters.START));
+    Discharge.Moment first = discharge.at(a.get(PackParameters.START));
     Discharge.Moment last = discharge.at(discharge.endCharge());
     return List.of(
         new Step(
             "",
             "share of the charge that the cold leaves, slowly drawn",
-            Cold.chargeLeft(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            Cold.chargeLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
             Unit.SHARE,
             "measured cells"),
         new Step(
             "",
             "times the resistance at 25 °C",
-            Cold.resistance(a.get(Parameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            Cold.resistance(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
             Unit.NONE,
             "measured cells"),
         new Step(
@@ -389,7 +407,7 @@ public final class PackFunctions {
         new Step(
             "E₀",
             "resting pack at the start",
-            pack.restVolts(a.get(Parameters.START)),
+            pack.restVolts(a.get(PackParameters.START)),
             Unit.VOLT,
             "open-circuit curve"),
         new Step("I₀", "current at the start", first.amps(), Unit.AMPERE, "(E − √(E² − 4RP))/2R"),

@@ -38,7 +38,10 @@ public final class Parameter<T> {
   private final boolean date;
   private final boolean optional;
   private final T fallback;
+
+  /** {@code null} where the default speaks for itself. */
   private final String fallbackWords;
+
   private final Parameter<T> key;
 
   private Parameter(
@@ -81,7 +84,7 @@ public final class Parameter<T> {
 
   /** The same parameter, with this default. */
   public Parameter<T> orElse(T value) {
-    return orElse(value, Words.of(value));
+    return orElse(value, null);
   }
 
   /** The same parameter, which must be given. */
@@ -122,7 +125,7 @@ public final class Parameter<T> {
   /** The input as the first lines of a working show it. */
   Step step(Object raw) {
     if (isOmitted(raw)) {
-      Object value = fallback instanceof Double ? fallback : fallbackWords;
+      Object value = fallback instanceof Double ? fallback : fallbackWords();
       return new Step(name, phrase, value, unit, "default");
     }
     if (raw instanceof Object[][] range) {
@@ -170,12 +173,12 @@ public final class Parameter<T> {
 
   /** What counts when it is left out. */
   public String fallbackWords() {
-    return fallbackWords;
+    return fallbackWords == null ? Words.of(fallback) : fallbackWords;
   }
 
   /** The words of the wizard: phrase, unit, default. */
   public String description() {
-    return description(phrase, unit.symbol(), "if left out", fallbackWords);
+    return description(phrase, unit.symbol(), "if left out", fallbackWords());
   }
 
   /** The same with words of another language. */
@@ -184,7 +187,7 @@ public final class Parameter<T> {
     if (!otherUnit.isEmpty()) {
       text.append(" (").append(otherUnit).append(')');
     }
-    if (optional && !fallbackWords.isEmpty()) {
+    if (optional && !fallbackWords().isEmpty()) {
       text.append("; ").append(ifLeftOut).append(": ").append(otherFallback);
     }
     return text.toString();

@@ -49,14 +49,14 @@ public final class PhaseFunctions {
           .function("NEUTRAL")
           .says("Returns the amps in the neutral of a three-phase or split supply")
           .takes(
-              Parameters.LEG_1,
-              Parameters.LEG_2,
-              Parameters.LEG_3,
-              Parameters.PF_1.orElse(1.0),
-              Parameters.PF_2.orElse(null, "pf1"),
-              Parameters.PF_3.orElse(null, "pf2"),
-              Parameters.THIRD_HARMONIC.orElse(0.0),
-              Parameters.SUPPLY.orElse(Feed.THREE_PHASE))
+              SupplyParameters.LEG_1,
+              SupplyParameters.LEG_2,
+              SupplyParameters.LEG_3,
+              SupplyParameters.PF_1.orElse(1.0),
+              SupplyParameters.PF_2.orElse(null, "pf1"),
+              SupplyParameters.PF_3.orElse(null, "pf2"),
+              SupplyParameters.THIRD_HARMONIC.orElse(0.0),
+              SupplyParameters.SUPPLY.orElse(Feed.THREE_PHASE))
           .gives(Unit.AMPERE, "Current in the neutral")
           .formula("√(|Σ I₁|² + (h·Σ I₁)²), I₁ = I/√(1+h²); split: the legs subtract")
           .source("circuit identities; third harmonics in phase: the worst case")
@@ -73,7 +73,7 @@ public final class PhaseFunctions {
       GROUP
           .function("UNBALANCE")
           .says("Returns how far the legs are from equal")
-          .takes(Parameters.LEG_1, Parameters.LEG_2, Parameters.LEG_3)
+          .takes(SupplyParameters.LEG_1, SupplyParameters.LEG_2, SupplyParameters.LEG_3)
           .gives(Unit.SHARE, "Largest deviation from the mean, over the mean")
           .formula("max |I − mean| / mean")
           .source("NEMA MG 1 form of unbalance, applied to currents")
@@ -83,7 +83,9 @@ public final class PhaseFunctions {
           .by(
               a ->
                   Neutral.unbalance(
-                      a.get(Parameters.LEG_1), a.get(Parameters.LEG_2), a.get(Parameters.LEG_3)));
+                      a.get(SupplyParameters.LEG_1),
+                      a.get(SupplyParameters.LEG_2),
+                      a.get(SupplyParameters.LEG_3)));
 
   public static final FunctionSpec ASSIGN =
       GROUP
@@ -202,14 +204,18 @@ public final class PhaseFunctions {
   }
 
   private static Neutral neutral(Arguments a) {
-    double pf1 = a.get(Parameters.PF_1);
-    double pf2 = or(a.get(Parameters.PF_2), pf1);
-    double pf3 = or(a.get(Parameters.PF_3), pf2);
+    double pf1 = a.get(SupplyParameters.PF_1);
+    double pf2 = or(a.get(SupplyParameters.PF_2), pf1);
+    double pf3 = or(a.get(SupplyParameters.PF_3), pf2);
     return Neutral.of(
-        new double[] {a.get(Parameters.LEG_1), a.get(Parameters.LEG_2), a.get(Parameters.LEG_3)},
+        new double[] {
+          a.get(SupplyParameters.LEG_1),
+          a.get(SupplyParameters.LEG_2),
+          a.get(SupplyParameters.LEG_3)
+        },
         new double[] {pf1, pf2, pf3},
-        a.get(Parameters.THIRD_HARMONIC),
-        a.get(Parameters.SUPPLY));
+        a.get(SupplyParameters.THIRD_HARMONIC),
+        a.get(SupplyParameters.SUPPLY));
   }
 
   private static double or(Double given, double otherwise) {
