@@ -7,17 +7,20 @@ import com.sun.star.util.Date;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 
 /**
  * Days of a document, which may count from another day than ours (1899-12-30): an option of every
- * spreadsheet document. Asked only when a date is passed as a number.
+ * spreadsheet document. Asked only when a date is passed as a number, and once a call, since the
+ * answer crosses the bridge.
  */
 public final class DocumentCalendar {
   private static final LocalDate OUR_DAY_ZERO = LocalDate.of(1899, 12, 30);
 
   private final XPropertySet document;
+  private OptionalLong offset = OptionalLong.empty();
 
   private DocumentCalendar(XPropertySet document) {
     this.document = document;
@@ -51,17 +54,23 @@ public final class DocumentCalendar {
       return day + offset();
     }
     if (value instanceof Object[][] range) {
-      double offset = offset();
       for (Object[] row : range) {
         for (int c = 0; c < row.length; c++) {
-          row[c] = row[c] instanceof Double day ? day + offset : row[c];
+          row[c] = row[c] instanceof Double day ? day + offset() : row[c];
         }
       }
     }
     return value;
   }
 
-  private double offset() {
+  private long offset() {
+    if (offset.isEmpty()) {
+      offset = OptionalLong.of(asked());
+    }
+    return offset.getAsLong();
+  }
+
+  private long asked() {
     if (document == null) {
       return 0;
     }

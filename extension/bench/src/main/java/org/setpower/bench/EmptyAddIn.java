@@ -11,7 +11,8 @@ import org.setpower.sheet.Parameter;
 /**
  * The sources of an add-in with a function for each of ours, with the same arguments, that computes
  * nothing: what a call costs before we do anything. {@code CABLE.DROP} becomes {@code
- * EMPTY.CABLEDROP}. It gives 0, or a column of 0 where a range is passed for a single value.
+ * EMPTY.CABLEDROP}. It gives 0, or a text where ours gives a text, or a column of 0 where a range
+ * is passed for a single value.
  */
 final class EmptyAddIn {
   private static final List<FunctionSpec> FUNCTIONS = Catalogue.all();
@@ -67,6 +68,7 @@ final class EmptyAddIn {
         public final class EmptyFunctions extends WeakBase implements XEmpty, XServiceInfo {
           private static final String SERVICE = "org.setpower.bench.Empty";
           private static final Double ZERO = 0.0;
+          private static final String TEXT = "nothing computed";
 
           public static XSingleComponentFactory __getComponentFactory(String implementation) {
             return implementation.equals(EmptyFunctions.class.getName())
@@ -119,7 +121,11 @@ final class EmptyAddIn {
             .filter(i -> all.get(i).shape() == Parameter.Shape.SINGLE)
             .mapToObj(i -> "p%d instanceof Object[][] r%d ? zeros(r%d) : ".formatted(i, i, i))
             .collect(Collectors.joining());
-    return (f.kind() == FunctionSpec.Kind.NUMBER ? ranges : "") + "ZERO";
+    return switch (f.kind()) {
+      case NUMBER -> ranges + "ZERO";
+      case TEXT -> "TEXT";
+      case TABLE -> "ZERO";
+    };
   }
 
   static String registration() {
