@@ -20,18 +20,26 @@ final class Part {
   final Pack pack;
   final OpenCircuit curve;
   State state = State.WAITING;
+
+  /** Share of what it can give at this temperature. */
   double charge;
+
   int line;
   boolean charged;
   double ohms;
   double ampHours;
+
+  /** What the cold would have to give back before an emptier pack gives anything. */
+  private final double heldBack;
+
   private double emptyVolts;
   private double voltsPerCharge;
 
   Part(Member first, double temp) {
     pack = first.at(temp);
     curve = pack.curve();
-    charge = first.charge();
+    charge = pack.usable(first.charge());
+    heldBack = pack.held(charge) - first.charge();
     takeLine(curve.segmentBelow(charge));
     add(first);
   }
@@ -59,6 +67,11 @@ final class Part {
 
   double volts() {
     return volts(charge);
+  }
+
+  /** Share of its charge that a pack holds. */
+  double held() {
+    return pack.held(charge) - heldBack;
   }
 
   /** The charge at which the open circuit has these volts. */

@@ -31,7 +31,7 @@ final class Recorder {
     TreeMap<Integer, Double> byRow = new TreeMap<>();
     for (Part part : parts) {
       for (Member member : part.members) {
-        byRow.put(member.number(), part.charge);
+        byRow.put(member.number(), part.held());
       }
     }
     double[] charges = byRow.values().stream().mapToDouble(c -> c).toArray();

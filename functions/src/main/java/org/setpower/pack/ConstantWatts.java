@@ -46,18 +46,8 @@ public final class ConstantWatts {
    */
   public static double hours(double watts, double ohms, double high, double low, double ampHours) {
     double collapse = collapseVolts(watts, ohms);
-    return hours(watts, ohms, high, root(collapse, high), low, root(collapse, low), ampHours);
-  }
-
-  /** The same with the roots S of both ends, for a caller who has them. */
-  static double hours(
-      double watts,
-      double ohms,
-      double high,
-      double rootHigh,
-      double low,
-      double rootLow,
-      double ampHours) {
+    double rootHigh = root(collapse, high);
+    double rootLow = root(collapse, low);
     if (ampHours == 0 || rootHigh + rootLow == 0) {
       return 0;
     }

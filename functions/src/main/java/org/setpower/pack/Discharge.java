@@ -1,15 +1,21 @@
 package org.setpower.pack;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.setpower.base.Refusal;
 
 /**
- * A pack that feeds a device of constant watts until the device goes dark. Exact on the
- * open-circuit curve of straight lines: the amps follow from the volts, the hours from {@link
- * ConstantWatts#hours} line by line, the end is solved inside its line. No time steps.
+ * A pack that feeds a device until the device goes dark. Exact on the open-circuit curve of
+ * straight lines: the amps follow from the volts, the hours from {@link Draw#hours} line by line,
+ * the end is solved inside its line.
  *
  * <p>It ends at the first of: the device's cut-off (behind the lead), the pack's own floor (at its
  * terminals, before the lead), the point where the watts cannot be had any more, the charge that is
  * to be left, empty.
+ *
+ * <p>At one temperature ({@link #of}) there are no time steps. A cold pack that {@link #warming
+ * warms itself} goes through stretches of its charge, each in the same closed form at the
+ * temperature of its middle; its last stretches are short ones.
  */
 public final class Discharge {
   /** What ends it. */
@@ -36,53 +42,126 @@ public final class Discharge {
    */
   public record Moment(double hours, double charge, double deviceVolts, double amps) {}
 
-  private final Pack pack;
-  private final Load load;
-  private final double ohms;
-  private final double start;
-  private final double endVolts;
-  private final double endCharge;
-  private final End end;
+  /** A stretch of the charge at one temperature. Shares are of the charge held. */
+  private record Stretch(Pack pack, double from, double to, double hoursBefore) {}
 
-  private Discharge(Pack pack, Load load, double start, double left) {
-    this.pack = pack;
-    this.load = load;
-    this.start = start;
-    ohms = pack.ohms() + load.leadOhms();
-    double limit = limitVolts(pack, load);
-    double lowest = pack.restVolts(left);
-    if (limit > lowest) {
-      end = limitKind(pack, load);
-      endVolts = limit;
-      endCharge = pack.charge(limit);
-    } else {
-      end = left > 0 ? End.CHARGE_LEFT : End.EMPTY;
-      endVolts = lowest;
-      endCharge = left;
+  /** Of the whole charge; the longest stretch of a pack that warms itself. */
+  private static final double LONGEST = 1.0 / 32;
+
+  private static final double SHORTEST = LONGEST / 32;
+
+  private final Draw draw;
+  private final List<Stretch> stretches;
+  private final End end;
+  private final double endVolts;
+  private final double hours;
+  private final double endTemp;
+
+  private Discharge(
+      Draw draw, List<Stretch> stretches, End end, double endVolts, double hours, double endTemp) {
+    this.draw = draw;
+    this.stretches = stretches;
+    this.end = end;
+    this.endVolts = endVolts;
+    this.hours = hours;
+    this.endTemp = endTemp;
+  }
+
+  /** Where a pack ends at one temperature. */
+  private record Limit(End end, double volts, double held) {
+    static Limit of(Pack pack, Draw draw, double left) {
+      double limit = draw.endVolts(pack);
+      double usableLeft = pack.usable(left);
+      double lowest = pack.restVolts(usableLeft);
+      return limit > lowest
+          ? new Limit(draw.end(pack), limit, pack.held(pack.charge(limit)))
+          : new Limit(usableLeft > 0 ? End.CHARGE_LEFT : End.EMPTY, lowest, pack.held(usableLeft));
     }
   }
 
   /**
-   * @param start share of the charge at the start, 0…1
+   * A pack that keeps its temperature.
+   *
+   * @param start share of its charge that the pack holds at the start, 0…1
    * @param left share of the charge at which the job is stopped, 0…1
    * @throws Refusal if the device does not start
    */
-  public static Discharge of(Pack pack, Load load, double start, double left) {
-    Discharge discharge = new Discharge(pack, load, start, left);
-    double volts = pack.restVolts(start);
-    if (discharge.end == End.CHARGE_LEFT || discharge.end == End.EMPTY) {
-      if (start <= left) {
-        throw new Refusal(PackReason.NOTHING_TO_USE, start, left);
-      }
-    } else if (volts <= discharge.endVolts) {
-      throw new Refusal(
-          PackReason.DOES_NOT_START,
-          volts,
-          load.watts(),
-          discharge.endVolts,
-          discharge.end.words());
+  public static Discharge of(Pack pack, Draw draw, double start, double left) {
+    Limit limit = started(pack, draw, start, left);
+    Stretch only = new Stretch(pack, start, limit.held, 0);
+    return new Discharge(
+        draw,
+        List.of(only),
+        limit.end,
+        limit.volts,
+        hours(draw, only, limit.held, limit.volts),
+        pack.temp());
+  }
+
+  /**
+   * A pack that warms itself while it works, in surroundings as cold as it is at the start. In the
+   * warm, and of a chemistry of which that was not measured, the same as {@link #of}.
+   *
+   * @param start share of its charge that the pack holds at the start, 0…1
+   * @param left share of the charge at which the job is stopped, 0…1
+   * @throws Refusal if the device does not start in the cold
+   */
+  public static Discharge warming(Pack cold, Draw draw, double start, double left) {
+    if (!Warming.concerns(cold)) {
+      return of(cold, draw, start, left);
     }
-    return discharge;
+    started(cold, draw, start, left);
+    List<Stretch> stretches = new ArrayList<>();
+    double length = LONGEST;
+    double held = start;
+    double hours = 0;
+    Pack now = cold;
+    while (true) {
+      double next = Math.max(0, held - length);
+      double amps = draw.amps(now, now.restVolts(now.usable(held)));
+      double half = (held - next) * cold.heldAmpHours() / amps / 2;
+      Pack middle = cold.at(Warming.after(cold, now.temp(), amps * amps * now.ohms(), half));
+      Limit limit = Limit.of(middle, draw, left);
+      boolean last = next <= limit.held;
+      if (last && length > SHORTEST) {
+        length /= 2;
+        continue;
+      }
+      Stretch stretch = new Stretch(middle, held, last ? Math.min(held, limit.held) : next, hours);
+      double volts = last ? limit.volts : middle.restVolts(middle.usable(next));
+      double takes = hours(draw, stretch, stretch.to, volts);
+      stretches.add(stretch);
+      hours += takes;
+      if (takes > 0) {
+        double mean = (held - stretch.to) * cold.heldAmpHours() / takes;
+        now = cold.at(Warming.after(cold, now.temp(), mean * mean * middle.ohms(), takes));
+      }
+      if (last) {
+        return new Discharge(draw, stretches, limit.end, limit.volts, hours, now.temp());
+      }
+      held = next;
+      length = Math.min(LONGEST, 2 * length);
+    }
+  }
+
+  /** Where it ends, after a look whether it starts. */
+  private static Limit started(Pack pack, Draw draw, double start, double left) {
+    Limit limit = Limit.of(pack, draw, left);
+    double usable = pack.usable(start);
+    double volts = pack.restVolts(usable);
+    if (limit.end == End.CHARGE_LEFT || limit.end == End.EMPTY) {
+      if (usable <= pack.usable(left)) {
+        throw new Refusal(PackReason.NOTHING_TO_USE, start, pack.held(pack.usable(left)));
+      }
+    } else if (volts <= limit.volts) {
+      throw doesNotStart(pack, draw, volts, limit);
+    }
+    return limit;
+  }
+
+  private static Refusal doesNotStart(Pack pack, Draw draw, double volts, Limit limit) {
+    double watts = draw instanceof Load load ? load.watts() : volts * draw.amps(pack, volts);
+    return new Refusal(PackReason.DOES_NOT_START, volts, watts, limit.volts, limit.end.words());
   }
 
   /**
@@ -90,39 +169,13 @@ public final class Discharge {
    *
    * @throws Refusal if it does not start from a full pack either
    */
-  public static double startsAbove(Pack pack, Load load) {
-    double limit = limitVolts(pack, load);
+  public static double startsAbove(Pack pack, Draw draw) {
+    double limit = draw.endVolts(pack);
     double full = pack.restVolts(1);
     if (full <= limit) {
-      throw new Refusal(
-          PackReason.DOES_NOT_START, full, load.watts(), limit, limitKind(pack, load).words());
+      throw doesNotStart(pack, draw, full, new Limit(draw.end(pack), limit, 1));
     }
-    return pack.charge(limit);
-  }
-
-  /**
-   * Hours at constant amps until the terminals fall to {@code cutoffVolts} or the pack is empty.
-   * The measured cells are tested that way.
-   */
-  public static double hoursAtAmps(Pack pack, double amps, double cutoffVolts, double start) {
-    double end = pack.charge(cutoffVolts + amps * pack.ohms());
-    return Math.max(0, start - end) * pack.ampHours() / amps;
-  }
-
-  /** The volts of the resting pack at which cut-off, floor or collapse ends it. */
-  private static double limitVolts(Pack pack, Load load) {
-    double least = Math.max(load.cutoffVolts(), load.atDevice(pack.floorVolts()));
-    return ConstantWatts.openVolts(load.watts(), pack.ohms() + load.leadOhms(), least);
-  }
-
-  private static End limitKind(Pack pack, Load load) {
-    double floor = load.atDevice(pack.floorVolts());
-    double least = Math.max(load.cutoffVolts(), floor);
-    double collapse = ConstantWatts.collapseVolts(load.watts(), pack.ohms() + load.leadOhms()) / 2;
-    if (least <= collapse) {
-      return End.COLLAPSE;
-    }
-    return load.cutoffVolts() >= floor ? End.CUT_OFF : End.FLOOR;
+    return pack.held(pack.charge(limit));
   }
 
   /** What ends it. */
@@ -132,7 +185,7 @@ public final class Discharge {
 
   /** Share of the charge left at the end. */
   public double endCharge() {
-    return endCharge;
+    return stretches.get(stretches.size() - 1).to;
   }
 
   /** V of the resting pack at the end. */
@@ -140,62 +193,62 @@ public final class Discharge {
     return endVolts;
   }
 
-  /** Ω of pack and lead. */
-  public double ohms() {
-    return ohms;
+  /** °C of the pack at the end; 25 where it is 25 or more. */
+  public double endTemp() {
+    return endTemp;
   }
 
   /** Hours until the end. */
   public double hours() {
-    return hoursTo(endCharge, endVolts);
+    return hours;
   }
 
   /** The moment at which the charge has fallen to {@code charge}, between the start and the end. */
   public Moment at(double charge) {
-    double volts = charge <= endCharge ? endVolts : pack.restVolts(charge);
+    int i = 0;
+    while (i < stretches.size() - 1 && charge < stretches.get(i).to) {
+      i++;
+    }
+    Stretch stretch = stretches.get(i);
+    Pack pack = stretch.pack;
+    double volts = charge <= endCharge() ? endVolts : pack.restVolts(pack.usable(charge));
     return new Moment(
-        hoursTo(charge, volts),
+        stretch.hoursBefore + hours(draw, stretch, charge, volts),
         charge,
-        ConstantWatts.loadVolts(load.watts(), ohms, volts),
-        ConstantWatts.amps(load.watts(), ohms, volts));
+        draw.deviceVolts(pack, volts),
+        draw.amps(pack, volts));
   }
 
   /** {@code steps + 1} moments from the start to the end, evenly spread over the charge used. */
   public Moment[] moments(int steps) {
+    double start = stretches.get(0).from;
     Moment[] all = new Moment[steps + 1];
     for (int i = 0; i <= steps; i++) {
-      all[i] = at(i == steps ? endCharge : start + (endCharge - start) * i / steps);
+      all[i] = at(i == steps ? endCharge() : start + (endCharge() - start) * i / steps);
     }
     return all;
   }
 
-  private double hoursTo(double charge, double volts) {
+  /**
+   * From the start of a stretch until the charge has fallen to {@code to} and the volts with it.
+   */
+  private static double hours(Draw draw, Stretch stretch, double to, double volts) {
+    Pack pack = stretch.pack;
     OpenCircuit curve = pack.curve();
-    double collapse = ConstantWatts.collapseVolts(load.watts(), ohms);
+    double charge = pack.usable(to);
     double hours = 0;
-    double upper = start;
-    double upperVolts = pack.restVolts(start);
-    double upperRoot = ConstantWatts.root(collapse, upperVolts);
-    for (int i = curve.segmentBelow(start); i >= 0; i--) {
+    double upper = pack.usable(stretch.from);
+    double upperVolts = pack.restVolts(upper);
+    for (int i = curve.segmentBelow(upper); i >= 0; i--) {
       boolean last = curve.chargeAt(i) <= charge;
       double lower = last ? charge : curve.chargeAt(i);
       double lowerVolts = last ? volts : pack.cells() * curve.voltsAt(i);
-      double lowerRoot = ConstantWatts.root(collapse, lowerVolts);
-      hours +=
-          ConstantWatts.hours(
-              load.watts(),
-              ohms,
-              upperVolts,
-              upperRoot,
-              lowerVolts,
-              lowerRoot,
-              (upper - lower) * pack.ampHours());
+      hours += draw.hours(pack, upperVolts, lowerVolts, (upper - lower) * pack.ampHours());
       if (last) {
         break;
       }
       upper = lower;
       upperVolts = lowerVolts;
-      upperRoot = lowerRoot;
     }
     return hours;
   }

@@ -9,7 +9,7 @@ import org.setpower.base.Require;
  * @param cutoffVolts V at the device below which it goes dark; 0 if it has no limit
  * @param leadOhms of the lead, out and back
  */
-public record Load(double watts, double cutoffVolts, double leadOhms) {
+public record Load(double watts, double cutoffVolts, double leadOhms) implements Draw {
   public Load {
     Require.above("watts", watts, 0);
   }
@@ -22,5 +22,41 @@ public record Load(double watts, double cutoffVolts, double leadOhms) {
     return terminalVolts < ConstantWatts.collapseVolts(watts, leadOhms)
         ? 0
         : ConstantWatts.loadVolts(watts, leadOhms, terminalVolts);
+  }
+
+  /** The device's cut-off, the pack's floor or collapse, whichever comes first. */
+  @Override
+  public double endVolts(Pack pack) {
+    double least = Math.max(cutoffVolts, atDevice(pack.floorVolts()));
+    return ConstantWatts.openVolts(watts, ohms(pack), least);
+  }
+
+  @Override
+  public Discharge.End end(Pack pack) {
+    double floor = atDevice(pack.floorVolts());
+    double collapse = ConstantWatts.collapseVolts(watts, ohms(pack)) / 2;
+    if (Math.max(cutoffVolts, floor) <= collapse) {
+      return Discharge.End.COLLAPSE;
+    }
+    return cutoffVolts >= floor ? Discharge.End.CUT_OFF : Discharge.End.FLOOR;
+  }
+
+  @Override
+  public double amps(Pack pack, double restVolts) {
+    return ConstantWatts.amps(watts, ohms(pack), restVolts);
+  }
+
+  @Override
+  public double deviceVolts(Pack pack, double restVolts) {
+    return ConstantWatts.loadVolts(watts, ohms(pack), restVolts);
+  }
+
+  @Override
+  public double hours(Pack pack, double high, double low, double ampHours) {
+    return ConstantWatts.hours(watts, ohms(pack), high, low, ampHours);
+  }
+
+  private double ohms(Pack pack) {
+    return pack.ohms() + leadOhms;
   }
 }

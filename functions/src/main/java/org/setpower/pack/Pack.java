@@ -8,15 +8,30 @@ public final class Pack {
   private final Chemistry chemistry;
   private final OpenCircuit curve;
   private final double cells;
-  private final double ampHours;
+  private final double ratedAmpHours;
+  private final double milliohms;
+  private final double health;
+  private final double temp;
+  private final double left;
   private final double ohms;
 
-  private Pack(Chemistry chemistry, OpenCircuit curve, double cells, double ampHours, double ohms) {
+  private Pack(
+      Chemistry chemistry,
+      OpenCircuit curve,
+      double cells,
+      double ratedAmpHours,
+      double milliohms,
+      double health,
+      double temp) {
     this.chemistry = chemistry;
     this.curve = curve;
     this.cells = cells;
-    this.ampHours = ampHours;
-    this.ohms = ohms;
+    this.ratedAmpHours = ratedAmpHours;
+    this.milliohms = milliohms;
+    this.health = health;
+    this.temp = temp;
+    left = Cold.chargeLeft(chemistry, temp);
+    ohms = milliohms / 1000 * Cold.resistance(chemistry, temp);
   }
 
   /**
@@ -33,12 +48,19 @@ public final class Pack {
       double milliohms,
       double health,
       double temp) {
+    return new Pack(chemistry, OpenCircuit.of(chemistry), cells, ampHours, milliohms, health, temp);
+  }
+
+  /** The same pack at another temperature; above 25 °C as at 25 °C. */
+  Pack at(double otherTemp) {
     return new Pack(
         chemistry,
-        OpenCircuit.of(chemistry),
+        curve,
         cells,
-        ampHours * health * Cold.chargeLeft(chemistry, temp),
-        milliohms / 1000 * Cold.resistance(chemistry, temp));
+        ratedAmpHours,
+        milliohms,
+        health,
+        Math.min(otherTemp, Warming.WARM));
   }
 
   public Chemistry chemistry() {
@@ -53,9 +75,36 @@ public final class Pack {
     return cells;
   }
 
-  /** Ah between 0 and 100 % at this temperature: rated · health · what the cold leaves. */
+  double ratedAmpHours() {
+    return ratedAmpHours;
+  }
+
+  double temp() {
+    return temp;
+  }
+
+  /** Ah that can be had from a full pack at this temperature: rated · health · cold. */
   public double ampHours() {
-    return ampHours;
+    return heldAmpHours() * left;
+  }
+
+  /** Ah that a full pack holds: rated · health. */
+  public double heldAmpHours() {
+    return ratedAmpHours * health;
+  }
+
+  /**
+   * How much of {@link #ampHours} a pack can still give that holds a share of its charge. The cold
+   * keeps the last of the charge in the pack, not a part of every amp-hour: 1 for a full pack, 0
+   * where a warm one would still give something.
+   */
+  public double usable(double held) {
+    return Math.max(0, 1 - (1 - held) / left);
+  }
+
+  /** The share of its charge that a pack holds: the inverse of {@link #usable}. */
+  public double held(double usable) {
+    return 1 - (1 - usable) * left;
   }
 
   /** Ω at this temperature. */
@@ -63,12 +112,12 @@ public final class Pack {
     return ohms;
   }
 
-  /** V of the resting pack at a share of its charge. */
-  public double restVolts(double share) {
-    return cells * curve.volts(share);
+  /** V of the resting pack at a share of what it can give. */
+  public double restVolts(double usable) {
+    return cells * curve.volts(usable);
   }
 
-  /** Share of the charge at which the resting pack has these volts. */
+  /** Share of what it can give at which the resting pack has these volts. */
   public double charge(double restVolts) {
     return curve.charge(restVolts / cells);
   }

@@ -3,6 +3,6 @@
  * V class), LFP, NiMH and lead packs from measured cells.
  *
  * <p>Sources: the resource tables beside these classes name theirs row by row. Leaves out:
- * self-heating, relaxation after a load, charge that comes back in a rest, and self-discharge.
+ * relaxation after a load, charge that comes back in a rest, and self-discharge.
  */
 package org.setpower.pack;

@@ -180,7 +180,7 @@ public final class BankFunctions {
   private static final String RUN_CAUTION =
       "Hard-parallel: a pack that is charged by its neighbours at over 0.5 C, or at all below 0 °C,"
           + " is a danger; BANK.EVENTS says so in its first row. Behind a hot-swap plate one pack may"
-          + " carry it all.";
+          + " carry it all. No credit for packs that warm themselves in the cold.";
 
   public static final FunctionSpec LASTS =
       GROUP

@@ -160,9 +160,12 @@ public final class PackFunctions {
           + " the set of PACK.COLD";
   private static final String CURVE_CAUTION =
       "milliohms is the pack today under a sustained load: take 1.5 times a 10 s pulse figure; a"
-          + " 1 kHz meter reads far too low. No credit for self-heating. Against measured Li-ion"
-          + " cells: within 5 % from 15 to 45 °C; in the cold never more than 10 % too much, often"
-          + " too little. A pack charged in the cold is not full: take start from PACK.CHARGE. For lead well above its rated"
+          + " 1 kHz meter reads far too low. A cold Li-ion pack warms itself: reckoned as in wind, in"
+          + " surroundings as cold as the pack; if they are colder than the pack, give their"
+          + " temperature. Against measured Li-ion cells: within 5 % from 15 to 45 °C, within 10 % in"
+          + " the cold down to −20 °C. charge_left is kept on top of what the cold holds back. A pack"
+          + " charged in the cold is not full: take start from PACK.CHARGE. For lead well above its"
+          + " rated"
           + " current use the shorter of this and PACK.PEUKERT. Where the watt-hours are known too,"
           + " use the shorter of this and PACK.RUNTIME.";
   private static final PackReason[] CURVE_REASONS = {
@@ -345,11 +348,12 @@ public final class PackFunctions {
   }
 
   private static Discharge discharge(Arguments a) {
-    return Discharge.of(
-        pack(a),
+    Pack pack = pack(a);
+    return Discharge.warming(
+        pack,
         load(a, Parameters.WATTS),
         a.get(PackParameters.START),
-        a.get(PackParameters.CHARGE_LEFT));
+        pack.held(a.get(PackParameters.CHARGE_LEFT)));
   }
 
   /** The steps of a curve, as many as a chart can show. */
@@ -394,23 +398,29 @@ public final class PackFunctions {
             "measured cells"),
         new Step(
             "Q",
-            "charge between 0 and 100 % at this temperature",
+            "charge that a full pack gives at this temperature",
             pack.ampHours(),
             Unit.AMPERE_HOUR,
             "rated · health · slow-rate cold ratio"),
         new Step(
             "R",
-            "resistance of pack and lead at this temperature",
-            discharge.ohms(),
+            "resistance of pack and lead at the start",
+            pack.ohms() + a.get(Parameters.LEAD_MILLIOHMS) / 1000,
             Unit.OHM,
             "pack · cold ratio + lead"),
         new Step(
             "E₀",
             "resting pack at the start",
-            pack.restVolts(a.get(PackParameters.START)),
+            pack.restVolts(pack.usable(a.get(PackParameters.START))),
             Unit.VOLT,
             "open-circuit curve"),
         new Step("I₀", "current at the start", first.amps(), Unit.AMPERE, "(E − √(E² − 4RP))/2R"),
+        new Step(
+            "",
+            "the pack at the end; above 25 °C as at 25 °C",
+            discharge.endTemp(),
+            Unit.CELSIUS,
+            "its own loss I²R less what cold surroundings take"),
         new Step("", "it ends at", discharge.end().words(), Unit.NONE, ""),
         new Step("E₁", "resting pack at the end", discharge.endVolts(), Unit.VOLT, "V + R·P/V"),
         new Step("", "charge left at the end", last.charge(), Unit.SHARE, "open-circuit curve"),

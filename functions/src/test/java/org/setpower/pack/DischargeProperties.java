@@ -1,6 +1,7 @@
 package org.setpower.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -112,9 +113,10 @@ class DischargeProperties {
     Pack pack = job.pack();
     double ohms = pack.ohms() + job.leadMilliohms / 1000;
     double hours = 0;
-    double upper = job.start;
-    for (int i = pack.curve().segmentBelow(job.start); i >= 0; i--) {
-      double lower = Math.max(discharge.endCharge(), pack.curve().chargeAt(i));
+    double upper = pack.usable(job.start);
+    double end = pack.usable(discharge.endCharge());
+    for (int i = pack.curve().segmentBelow(upper); i >= 0; i--) {
+      double lower = Math.max(end, pack.curve().chargeAt(i));
       if (upper > lower) {
         hours +=
             Ode.after(
@@ -125,7 +127,7 @@ class DischargeProperties {
                   return new double[] {pack.ampHours() / amps, -1};
                 })[0];
       }
-      if (lower == discharge.endCharge()) {
+      if (lower == end) {
         break;
       }
       upper = lower;
@@ -139,15 +141,17 @@ class DischargeProperties {
     Discharge discharge = job.discharge();
     Assume.that(discharge.end() != Discharge.End.COLLAPSE);
     Pack pack = job.pack();
+    double ohms = pack.ohms() + job.leadMilliohms / 1000;
     double given = 0;
     double heat = 0;
-    double upper = job.start;
-    for (int i = pack.curve().segmentBelow(job.start); i >= 0; i--) {
-      double lower = Math.max(discharge.endCharge(), pack.curve().chargeAt(i));
+    double upper = pack.usable(job.start);
+    double end = pack.usable(discharge.endCharge());
+    for (int i = pack.curve().segmentBelow(upper); i >= 0; i--) {
+      double lower = Math.max(end, pack.curve().chargeAt(i));
       given +=
           (pack.restVolts(upper) + pack.restVolts(lower)) / 2 * (upper - lower) * pack.ampHours();
-      heat += heat(discharge, upper, lower) * pack.ampHours();
-      if (lower == discharge.endCharge()) {
+      heat += heat(discharge, pack.held(upper), pack.held(lower)) * pack.heldAmpHours() * ohms;
+      if (lower == end) {
         break;
       }
       upper = lower;
@@ -156,7 +160,7 @@ class DischargeProperties {
         .isCloseTo(given, Percentage.withPercentage(1e-6));
   }
 
-  /** ∫ I·R dq by Simpson's rule. */
+  /** ∫ I dq by Simpson's rule. */
   private static double heat(Discharge discharge, double upper, double lower) {
     int panels = 200;
     double sum = 0;
@@ -165,7 +169,66 @@ class DischargeProperties {
       double charge = i == panels ? lower : upper + (lower - upper) * i / panels;
       sum += weight * discharge.at(charge).amps();
     }
-    return sum * (upper - lower) / (3 * panels) * discharge.ohms();
+    return sum * (upper - lower) / (3 * panels);
+  }
+
+  private static Discharge warming(Job job) {
+    try {
+      return Discharge.warming(job.pack(), job.load(), job.start, 0);
+    } catch (Refusal refusal) {
+      Assume.that(false);
+      throw refusal;
+    }
+  }
+
+  /** Charge, hours and warmth of a pack that warms itself, integrated over the charge. */
+  @Property(tries = 100)
+  void an_integrator_warms_a_cold_pack_as_much(@ForAll("jobs") Job job) {
+    Assume.that(job.chemistry == Chemistry.LI_ION && job.temp < 20);
+    Discharge discharge = warming(job);
+    Assume.that(discharge.end() != Discharge.End.COLLAPSE);
+    Pack cold = job.pack();
+    double lead = job.leadMilliohms / 1000;
+    double size = job.cells * job.ampHours;
+    double[] state = {0, job.temp, job.start};
+    int parts = 40;
+    for (int i = 0; i < parts; i++) {
+      state =
+          Ode.after(
+              (job.start - discharge.endCharge()) / parts,
+              state,
+              t -> {
+                Pack pack = cold.at(t[1]);
+                double amps =
+                    amps(job.watts(), pack.ohms() + lead, pack.restVolts(pack.usable(t[2])));
+                double hours = cold.heldAmpHours() / amps;
+                double kelvin =
+                    (amps * amps * pack.ohms() - 0.058 * size * (t[1] - job.temp)) / (18 * size);
+                return new double[] {hours, kelvin * 3600 * hours, -1};
+              });
+    }
+    assertThat(discharge.hours()).isCloseTo(state[0], Percentage.withPercentage(0.5));
+    assertThat(discharge.endTemp()).isCloseTo(Math.min(25, state[1]), within(0.5));
+    Pack end = cold.at(state[1]);
+    double limit = end.usable(discharge.endCharge()) == 0 ? 0 : job.load().endVolts(end);
+    assertThat(discharge.endVolts())
+        .isCloseTo(
+            Math.max(limit, end.restVolts(end.usable(discharge.endCharge()))),
+            Percentage.withPercentage(1));
+  }
+
+  @Property(tries = 300)
+  void a_pack_that_warms_itself_never_gives_less(@ForAll("jobs") Job job) {
+    assertThat(warming(job).hours()).isGreaterThanOrEqualTo(job.discharge().hours() * (1 - 1e-9));
+  }
+
+  @Property(tries = 300)
+  void without_a_loss_it_stays_cold(@ForAll("jobs") Job job) {
+    Job lossless = job.with(1, 0);
+    Assume.that(lossless.temp < 25);
+    assertThat(warming(lossless).hours())
+        .isCloseTo(lossless.discharge().hours(), Percentage.withPercentage(1e-9));
+    assertThat(warming(lossless).endTemp()).isCloseTo(job.temp, within(1e-9));
   }
 
   @Property(tries = 300)
