@@ -46,9 +46,9 @@ public final class Discharge {
   private record Stretch(Pack pack, double from, double to, double hoursBefore) {}
 
   /** Of the whole charge; the longest stretch of a pack that warms itself. */
-  private static final double LONGEST = 1.0 / 32;
+  private static final double LONGEST = 1.0 / 12;
 
-  private static final double SHORTEST = LONGEST / 32;
+  private static final double SHORTEST = LONGEST / 16;
 
   private final Draw draw;
   private final List<Stretch> stretches;
