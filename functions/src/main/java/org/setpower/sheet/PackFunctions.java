@@ -405,7 +405,7 @@ public final class PackFunctions {
         new Step(
             "R",
             "resistance of pack and lead at the start",
-            pack.ohms() + a.get(Parameters.LEAD_MILLIOHMS) / 1000,
+            pack.ohms() + a.get(PackParameters.LEAD_MILLIOHMS) / 1000,
             Unit.OHM,
             "pack · cold ratio + lead"),
         new Step(
