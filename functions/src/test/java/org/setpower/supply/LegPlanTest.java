@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -233,5 +234,67 @@ class LegPlanTest {
     LegPlan plan = LegPlan.of(List.of(new LegPlan.Load(Double.MIN_VALUE, 1)), 0, 0, 0);
     assertThat(plan.legs()).containsExactly(1);
     assertThat(plan.proven()).isTrue();
+  }
+
+  /**
+   * Of four large pieces two must share a leg, so that no plan is below the two smallest of them,
+   * far above the mean of 406.6 / 3. The many small ones are too many to try every plan.
+   */
+  @Example
+  void a_bound_knows_that_large_loads_must_share_a_leg() {
+    List<LegPlan.Load> loads = new ArrayList<>();
+    for (double amps : new double[] {100, 101, 102, 103}) {
+      loads.add(new LegPlan.Load(amps, 1));
+    }
+    for (int i = 0; i < 60; i++) {
+      loads.add(new LegPlan.Load(0.01, 1));
+    }
+    LegPlan plan = LegPlan.of(loads, 0, 0, 0);
+    assertThat(plan.highest()).isCloseTo(201, within(0.03));
+    assertThat(plan.proven()).isTrue();
+    assertThat(plan.bound()).isBetween(201 - 0.03, 201 + 1e-6);
+  }
+
+  /** 301 loads of 7 A: one leg has at least 101 of them, so that 707 A is the least there is. */
+  @Example
+  void a_bound_knows_that_no_leg_ends_between_the_steps_of_equal_loads() {
+    LegPlan plan = LegPlan.of(Collections.nCopies(301, new LegPlan.Load(7, 1)), 0, 0, 0);
+    assertThat(plan.highest()).isCloseTo(707, within(1e-6));
+    assertThat(plan.proven()).isTrue();
+    assertThat(plan.bound()).isCloseTo(707, within(707 * LegPlan.TOLERANCE));
+  }
+
+  /** One leg has at least 22 of 64 loads, all of next to 1 A: 22 A, though the mean is 21.3 A. */
+  @Example
+  void a_bound_knows_how_many_loads_a_leg_must_take() {
+    List<LegPlan.Load> loads = new ArrayList<>();
+    for (int i = 0; i < 64; i++) {
+      loads.add(new LegPlan.Load(1 + i * i * 1e-8, 1));
+    }
+    LegPlan plan = LegPlan.of(loads, 0, 0, 0);
+    assertThat(plan.highest()).isCloseTo(22, within(22 * LegPlan.TOLERANCE));
+    assertThat(plan.proven()).isTrue();
+    assertThat(plan.bound()).isBetween(22 * (1 - LegPlan.TOLERANCE), plan.highest() + 1e-6);
+  }
+
+  /** 90 A are on a leg already; 64 loads of 4/3 A share the other two. */
+  @Example
+  void a_bound_counts_what_the_legs_carry() {
+    LegPlan plan = LegPlan.of(Collections.nCopies(64, new LegPlan.Load(1 + 1 / 3.0, 1)), 90, 0, 0);
+    assertThat(plan.highest()).isCloseTo(90, within(1e-6));
+    assertThat(plan.proven()).isTrue();
+    assertThat(plan.amps().get(1)).isCloseTo(32 * 4 / 3.0, within(1e-6));
+    assertThat(plan.amps().get(2)).isCloseTo(32 * 4 / 3.0, within(1e-6));
+  }
+
+  /** 20 A stand on one leg; the other 10 A are 5 and 5 on the others, not 10 and 0. */
+  @Example
+  void legs_below_the_highest_are_evened_out() {
+    List<LegPlan.Load> loads = new ArrayList<>();
+    for (double amps : new double[] {20, 4, 3, 2, 1}) {
+      loads.add(new LegPlan.Load(amps, 1));
+    }
+    LegPlan plan = LegPlan.of(loads, 0, 0, 0);
+    assertThat(plan.amps().stream().sorted().toList()).containsExactly(5.0, 5.0, 20.0);
   }
 }

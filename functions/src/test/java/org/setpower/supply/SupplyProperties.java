@@ -37,6 +37,13 @@ class SupplyProperties {
     assertThat(amps).isLessThanOrEqualTo(Math.sqrt(2) * (a + b + c) + 1e-9);
   }
 
+  /** Not the 1e-15 A that rounding leaves of three sines. */
+  @Property
+  void equal_legs_leave_nothing_at_all(@ForAll @DoubleRange(min = 0, max = 400) double amps) {
+    assertThat(Neutral.of(new double[] {amps, amps, amps}, EQUAL, 0, Feed.THREE_PHASE).amps())
+        .isZero();
+  }
+
   @Property
   void a_split_supply_leaves_the_difference(
       @ForAll @DoubleRange(min = 0, max = 400) double a,
