@@ -3,6 +3,7 @@ package org.setpower.addin;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
@@ -12,6 +13,9 @@ import org.setpower.office.Office;
 public final class SharedOffice implements ParameterResolver {
   /** The packed extension, as people get it. */
   public static final Path OXT = Path.of("target/set-power-sheets.oxt");
+
+  /** All tests together, on a machine that has twenty other things to do. */
+  private static final Duration LIFE = Duration.ofMinutes(60);
 
   @Override
   public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
@@ -32,7 +36,7 @@ public final class SharedOffice implements ParameterResolver {
 
     Running() {
       try {
-        office = Office.start(OXT);
+        office = Office.start(LIFE, OXT);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

@@ -121,25 +121,13 @@ class SoakIT {
     return (System.nanoTime() - began) / 1e9;
   }
 
-  /**
-   * Resident memory of the processes that work in the office's own folder; 0 where /proc is not.
-   */
-  private static double megabytes(Office office) throws IOException {
-    String own = "-env:UserInstallation=" + office.address(office.workFolder());
-    double all = 0;
-    for (ProcessHandle process : ProcessHandle.allProcesses().toList()) {
-      Path proc = Path.of("/proc", String.valueOf(process.pid()));
-      String command = text(proc.resolve("cmdline"));
-      if (command.contains("soffice.bin") && command.contains(own)) {
-        all +=
-            text(proc.resolve("status"))
-                .lines()
-                .filter(line -> line.startsWith("VmRSS:"))
-                .mapToDouble(line -> Double.parseDouble(line.replaceAll("[^0-9]", "")) / 1024)
-                .sum();
-      }
-    }
-    return all;
+  /** Resident memory of the office; 0 where /proc is not. */
+  private static double megabytes(Office office) {
+    return office.processes().stream()
+        .flatMap(p -> text(Path.of("/proc", String.valueOf(p.pid()), "status")).lines())
+        .filter(line -> line.startsWith("VmRSS:"))
+        .mapToDouble(line -> Double.parseDouble(line.replaceAll("[^0-9]", "")) / 1024)
+        .sum();
   }
 
   /** A file of /proc; empty where the process has ended meanwhile. */

@@ -129,6 +129,11 @@ public final class Office implements AutoCloseable {
     return Duration.ofNanos(System.nanoTime() - began);
   }
 
+  /** The processes that it works in at present. */
+  public List<ProcessHandle> processes() {
+    return process.descendants().toList();
+  }
+
   private void launch() throws IOException {
     String where = "socket,host=127.0.0.1,port=" + freePort() + ",tcpNoDelay=1";
     process =

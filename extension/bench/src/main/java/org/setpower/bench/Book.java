@@ -12,15 +12,19 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.XCell;
 import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.setpower.office.Office;
 
 /** A document whose recalculation is timed. */
 final class Book implements AutoCloseable {
   private final XComponent document;
   private final XSpreadsheet sheet;
-  private double least = Double.POSITIVE_INFINITY;
+  private final Office office;
+  private final List<Double> seconds = new ArrayList<>();
 
-  Book(XComponent document) throws com.sun.star.uno.Exception {
+  Book(Office office, XComponent document) throws com.sun.star.uno.Exception {
+    this.office = office;
     this.document = document;
     sheet =
         UnoRuntime.queryInterface(
@@ -32,7 +36,7 @@ final class Book implements AutoCloseable {
   }
 
   static Book empty(Office office) throws IOException, com.sun.star.uno.Exception {
-    return new Book(office.newSpreadsheet());
+    return new Book(office, office.newSpreadsheet());
   }
 
   XComponent document() {
@@ -81,28 +85,26 @@ final class Book implements AutoCloseable {
     return this;
   }
 
-  /** Recalculates; gives the seconds. */
-  double recalculate() {
+  /** Recalculates everything. */
+  void recalculate() throws IOException {
     XCalculatable calculatable = UnoRuntime.queryInterface(XCalculatable.class, document);
-    long began = System.nanoTime();
+    Work before = Work.of(office);
     calculatable.calculateAll();
-    double seconds = (System.nanoTime() - began) / 1e9;
-    least = Math.min(least, seconds);
-    return seconds;
+    seconds.add(before.secondsUntil(Work.of(office)));
   }
 
-  /** The seconds of the fastest recalculation so far. */
-  double least() {
-    return least;
+  /** What a recalculation took of the processor, in seconds: a quarter of all took less. */
+  double seconds() {
+    return Work.usual(seconds);
   }
 
   /** Recalculates in turn, so that a busy machine slows all of them alike. */
-  static void inTurn(int rounds, Book... books) {
+  static void inTurn(int rounds, Book... books) throws IOException {
     for (int round = -2; round < rounds; round++) {
       for (Book book : books) {
         book.recalculate();
         if (round < 0) {
-          book.least = Double.POSITIVE_INFINITY;
+          book.seconds.clear();
         }
       }
     }

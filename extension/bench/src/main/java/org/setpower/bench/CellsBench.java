@@ -71,7 +71,7 @@ final class CellsBench {
 
   private static void report(Figures figures, Book[] books, int at) {
     Candidate candidate = CANDIDATES.get(at);
-    double micros = 1e6 * books[at].least() / CELLS;
+    double micros = 1e6 * books[at].seconds() / CELLS;
     if (candidate.array() && candidate.comparedWith() != null) {
       figures.atMost(ARRAY_LIMIT, candidate.name() + ", a cell", micros, "%.1f µs");
     } else {
@@ -79,7 +79,7 @@ final class CellsBench {
     }
     if (candidate.comparedWith() != null) {
       Book other = books[indexOf(candidate.comparedWith())];
-      double ratio = books[at].least() / other.least();
+      double ratio = books[at].seconds() / other.seconds();
       String what = candidate.name() + ", to the empty one";
       if (candidate.array()) {
         figures.add(what, "%.2f", ratio);

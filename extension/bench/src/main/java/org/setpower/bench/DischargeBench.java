@@ -83,9 +83,9 @@ final class DischargeBench {
           String.format(
               Locale.ROOT,
               "PACK.LASTS (%.0f µs), times faster than Basic that steps through it in %.0f s",
-              1e6 * ours.least() / (50 * COPIES),
+              1e6 * ours.seconds() / (50 * COPIES),
               STEP_SECONDS),
-          basic.least() / COPIES / (ours.least() / (50 * COPIES)),
+          basic.seconds() / COPIES / (ours.seconds() / (50 * COPIES)),
           "%.0f");
     }
     try (Book fine = Book.empty(office);
@@ -116,9 +116,9 @@ final class DischargeBench {
             "a discharge as one PACK.CURVE of %d rows, each exact (%.0f µs), times faster than a"
                 + " native grid of %d rows",
             rows,
-            1e6 * curve.least() / COPIES,
+            1e6 * curve.seconds() / COPIES,
             ROWS),
-        grid.least() / curve.least(),
+        grid.seconds() / curve.seconds(),
         "%.1f");
   }
 

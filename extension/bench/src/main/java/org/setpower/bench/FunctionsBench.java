@@ -28,14 +28,14 @@ final class FunctionsBench {
       try (Book ours = filled(office, formula);
           Book empty = filled(office, EmptyAddIn.formula(formula))) {
         Book.inTurn(ROUNDS, ours, empty);
-        double ratio = ours.least() / empty.least();
+        double ratio = ours.seconds() / empty.seconds();
         String what =
             String.format(
                 Locale.ROOT,
                 "%s: %.1f µs, the empty one %.1f µs",
                 f.name(),
-                1e6 * ours.least() / CELLS,
-                1e6 * empty.least() / CELLS);
+                1e6 * ours.seconds() / CELLS,
+                1e6 * empty.seconds() / CELLS);
         if (f.kind() == FunctionSpec.Kind.TABLE || !takesSingleValues(f)) {
           figures.add(what, "%.2f", ratio);
         } else {

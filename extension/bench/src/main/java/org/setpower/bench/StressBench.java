@@ -37,8 +37,8 @@ final class StressBench {
 
   static void run(Office office, Path folder, Figures figures) throws Exception {
     Path file = Stress.lighting().draw(office, folder);
-    try (Book full = new Book(office.open(file));
-        Book rest = new Book(office.open(file));
+    try (Book full = new Book(office, office.open(file));
+        Book rest = new Book(office, office.open(file));
         Book empty =
             Book.empty(office)
                 .data(0, WholeBench.data(CALLS))
@@ -46,18 +46,18 @@ final class StressBench {
       rest.recalculate();
       int calls = freeze(rest);
       Book.inTurn(ROUNDS, full, rest, empty);
-      double call = empty.least() / CALLS;
+      double call = empty.seconds() / CALLS;
       figures.atMost(
           1.3,
           String.format(
               Locale.ROOT,
               "lighting plan of 200 loads, 100 runs, 60 packs: %.0f ms; to %d empty calls of"
                   + " %.0f µs and the native formulas (%.0f ms)",
-              1e3 * full.least(),
+              1e3 * full.seconds(),
               calls,
               1e6 * call,
-              1e3 * rest.least()),
-          full.least() / (calls * call + rest.least()),
+              1e3 * rest.seconds()),
+          full.seconds() / (calls * call + rest.seconds()),
           "%.2f");
     }
   }
