@@ -44,7 +44,7 @@ public final class Translation {
 
   private final Map<String, String> english = new LinkedHashMap<>();
 
-  private Translation(Properties file) {
+  Translation(Properties file) {
     file.stringPropertyNames().forEach(key -> texts.put(key, file.getProperty(key).strip()));
     for (FunctionSpec f : Catalogue.all()) {
       english.put(f.name(), f.sentence());

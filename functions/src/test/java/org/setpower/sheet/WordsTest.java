@@ -47,4 +47,28 @@ class WordsTest {
     assertThatThrownBy(() -> words("Pack\n")).hasMessageContaining("Pack");
     assertThatThrownBy(() -> words("a = b\na = c\n")).hasMessageContaining("twice");
   }
+
+  @Test
+  void a_file_stands_beside_a_class_and_without_one_it_stays_english() {
+    assertThat(Words.fileName("de")).isEqualTo("words_de.txt");
+    Words none = Words.in("xx", WordsTest.class);
+    assertThat(none.language()).isEqualTo("en");
+    assertThat(none.isEnglish()).isTrue();
+    assertThat(words("Pack = Akku\n").language()).isEqualTo("de");
+    assertThat(words("Pack = Akku\n").isEnglish()).isFalse();
+  }
+
+  @Test
+  void a_translation_may_be_one_letter_or_a_quotation_mark() {
+    Words words = words("a = b\nquote = \"\n = c\n");
+    assertThat(words.of("a")).isEqualTo("b");
+    assertThat(words.of("quote")).isEqualTo("\"");
+  }
+
+  @Test
+  void more_places_than_values_stay() {
+    assertThat(Words.fill("{} {} {2}", "x")).isEqualTo("x {} {2}");
+    assertThat(Words.fill("{1} {2}", "x", "y")).isEqualTo("x y");
+    assertThat(Words.fill("an open { brace", "x")).isEqualTo("an open { brace");
+  }
 }
