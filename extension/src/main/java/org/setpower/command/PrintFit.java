@@ -1,26 +1,40 @@
 package org.setpower.command;
 
+import com.sun.star.awt.Point;
+import com.sun.star.awt.Size;
+import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNameAccess;
+import com.sun.star.drawing.XDrawPageSupplier;
+import com.sun.star.drawing.XShape;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XDatabaseRange;
 import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetPageBreak;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.style.XStyleFamiliesSupplier;
+import com.sun.star.table.BorderLine;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
+import java.util.BitSet;
 import java.util.List;
 
 /**
- * Ends what is printed of each table at its last filled row. A sheet can only name the cells to
- * print, not work them out: so this is done anew before printing.
+ * Prints no blank rows at the end of tables, and of what stands one below another on a sheet each
+ * whole where a page can hold it. A sheet can only name the cells to print, not work them out: so
+ * this is done anew before printing.
  */
 final class PrintFit {
   private static final int SHOWN_WHEN_EMPTY = 25;
+  private static final int SHOWN_BESIDE_OTHERS = 6;
 
-  /** So many blank rows may stand between two tables on one page. */
-  private static final int FEW = 12;
+  /** A single blank row is part of what stands around it. */
+  private static final int APART = 2;
 
   private final Book book;
 
@@ -49,60 +63,72 @@ final class PrintFit {
         tables.add(area);
       }
     }
-    tables.sort(Comparator.comparing(a -> a.StartRow));
     return tables;
   }
 
   private boolean fit(XSpreadsheet sheet, List<CellRangeAddress> tables) throws Exception {
     XPrintAreas printed = Uno.as(XPrintAreas.class, sheet);
     CellRangeAddress[] before = printed.getPrintAreas();
-    if (tables.isEmpty() || before.length == 0) {
+    if (before.length == 0) {
       return false;
     }
-    CellRangeAddress lastTable = tables.get(tables.size() - 1);
-    int end = Math.max(before[before.length - 1].EndRow, lastTable.EndRow);
-    List<CellRangeAddress> areas = new ArrayList<>();
-    int from = before[0].StartRow;
-    for (CellRangeAddress table : tables) {
-      int filled = filled(sheet, table);
-      boolean last = table == lastTable && end == table.EndRow;
-      if (last || table.EndRow - filled > FEW) {
-        areas.add(area(before[0], from, filled));
-        from = table.EndRow + 1;
+    CellRangeAddress all = area(before[0], before[0].StartRow, lastRow(sheet));
+    for (CellRangeAddress area : before) { // a part may have been narrower
+      all.EndColumn = Math.max(all.EndColumn, area.EndColumn);
+    }
+    Object[][] values = data(sheet, all);
+    List<Pages.Stretch> stretches = stretches(sheet, all, shown(sheet, all, values, tables));
+    Paper.Fit paper = Paper.fit(style(sheet), widths(sheet, all));
+    int last = stretches.get(stretches.size() - 1).last();
+    List<Pages.Part> parts =
+        paper.onePage()
+            ? List.of(new Pages.Part(all.StartRow, last))
+            : Pages.of(stretches, paper.height());
+    CellRangeAddress[] areas = new CellRangeAddress[parts.size()];
+    for (int i = 0; i < areas.length; i++) {
+      int first = i == 0 ? all.StartRow : parts.get(i).first();
+      areas[i] = area(all, first, parts.get(i).last());
+      if (lastColumn(values, areas[i], all) < paper.columns()) {
+        areas[i].EndColumn = all.StartColumn + paper.columns() - 1;
       }
     }
-    if (from <= end) {
-      areas.add(area(before[0], firstWritten(sheet, before[0], from, end), end));
-    }
-    for (int i = 1; i < areas.size(); i++) {
-      CellRangeAddress area = areas.get(i);
-      area.StartRow = firstWritten(sheet, before[0], area.StartRow, area.EndRow);
-    }
-    printed.setPrintAreas(areas.toArray(CellRangeAddress[]::new));
+    printed.setPrintAreas(areas);
     return true;
+  }
+
+  /** The last column of an area that shows something, counted from the first. */
+  private static int lastColumn(Object[][] values, CellRangeAddress area, CellRangeAddress all) {
+    int last = 0;
+    for (int row = area.StartRow; row <= area.EndRow; row++) {
+      Object[] cells = values[row - all.StartRow];
+      for (int column = last + 1; column < cells.length; column++) {
+        last = "".equals(cells[column]) ? last : column;
+      }
+    }
+    return last;
+  }
+
+  private static double[] widths(XSpreadsheet sheet, CellRangeAddress all) throws Exception {
+    double[] widths = new double[all.EndColumn - all.StartColumn + 1];
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = ((Size) Uno.get(rows(sheet, all.StartColumn + i, 0, 0), "Size")).Width;
+    }
+    return widths;
+  }
+
+  private static int lastRow(XSpreadsheet sheet) {
+    XSheetCellCursor cursor = sheet.createCursor();
+    Uno.as(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
+    return Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress().EndRow;
   }
 
   private static CellRangeAddress area(CellRangeAddress like, int from, int to) {
     return new CellRangeAddress(like.Sheet, like.StartColumn, from, like.EndColumn, to);
   }
 
-  private static int firstWritten(XSpreadsheet sheet, CellRangeAddress like, int from, int to)
+  private static XCellRange rows(XSpreadsheet sheet, int column, int from, int to)
       throws Exception {
-    int row = from;
-    while (row < to && isBlank(data(sheet, area(like, row, row))[0])) {
-      row++;
-    }
-    return row;
-  }
-
-  /** The last row of a table that shows something. */
-  private static int filled(XSpreadsheet sheet, CellRangeAddress table) throws Exception {
-    Object[][] rows = data(sheet, table);
-    int row = rows.length - 1;
-    while (row > 0 && isBlank(rows[row])) {
-      row--;
-    }
-    return table.StartRow + (row == 0 ? Math.min(SHOWN_WHEN_EMPTY, rows.length - 1) : row);
+    return sheet.getCellRangeByPosition(column, from, column, to);
   }
 
   private static Object[][] data(XSpreadsheet sheet, CellRangeAddress at) throws Exception {
@@ -112,7 +138,99 @@ final class PrintFit {
         .getDataArray();
   }
 
-  private static boolean isBlank(Object... row) {
-    return Arrays.stream(row).allMatch(""::equals);
+  /** The rows that show something: values, drawings, or the cells to fill of an empty table. */
+  private static BitSet shown(
+      XSpreadsheet sheet, CellRangeAddress all, Object[][] rows, List<CellRangeAddress> tables)
+      throws Exception {
+    BitSet shown = new BitSet();
+    for (int i = 0; i < rows.length; i++) {
+      shown.set(all.StartRow + i, !Arrays.stream(rows[i]).allMatch(""::equals));
+    }
+    List<CellRangeAddress> empty = tables.stream().filter(t -> isEmpty(t, shown)).toList();
+    int form = empty.size() == tables.size() ? SHOWN_WHEN_EMPTY : SHOWN_BESIDE_OTHERS;
+    empty.forEach(t -> shown.set(t.StartRow, Math.min(t.StartRow + form, t.EndRow) + 1));
+    if (tables.isEmpty()) {
+      for (int row = shown.nextClearBit(all.StartRow); row <= all.EndRow; ) {
+        shown.set(row, isFramed(rows(sheet, all.StartColumn, row, row)));
+        row = shown.nextClearBit(row + 1);
+      }
+    }
+    XIndexAccess shapes =
+        Uno.as(XIndexAccess.class, Uno.as(XDrawPageSupplier.class, sheet).getDrawPage());
+    for (int i = 0; i < shapes.getCount(); i++) {
+      XShape shape = Uno.as(XShape.class, shapes.getByIndex(i));
+      int top = shape.getPosition().Y;
+      int bottom = top + shape.getSize().Height - 100;
+      shown.set(rowAt(sheet, top + 100, all), rowAt(sheet, bottom, all) + 1);
+    }
+    return shown;
+  }
+
+  private static boolean isEmpty(CellRangeAddress table, BitSet shown) {
+    int next = shown.nextSetBit(table.StartRow + 1);
+    return next < 0 || next > table.EndRow;
+  }
+
+  private static boolean isFramed(XCellRange cell) throws Exception {
+    return ((BorderLine) Uno.get(cell, "LeftBorder")).OuterLineWidth > 0;
+  }
+
+  /** The row at this height below the top of the sheet. */
+  private static int rowAt(XSpreadsheet sheet, int height, CellRangeAddress all) throws Exception {
+    int first = all.StartRow;
+    int last = all.EndRow;
+    while (first < last) {
+      int middle = (first + last + 1) / 2;
+      Point at = (Point) Uno.get(rows(sheet, 0, middle, middle), "Position");
+      if (at.Y <= height) {
+        first = middle;
+      } else {
+        last = middle - 1;
+      }
+    }
+    return first;
+  }
+
+  private static List<Pages.Stretch> stretches(
+      XSpreadsheet sheet, CellRangeAddress all, BitSet shown) throws Exception {
+    BitSet begins = new BitSet();
+    for (var pageBreak : Uno.as(XSheetPageBreak.class, sheet).getRowPageBreaks()) {
+      begins.set(pageBreak.Position, pageBreak.ManualBreak);
+    }
+    List<Pages.Stretch> stretches = new ArrayList<>();
+    int before = all.StartRow;
+    int first = shown.nextSetBit(all.StartRow);
+    while (first >= 0) {
+      int last = first;
+      int next = shown.nextSetBit(last + 1);
+      while (next >= 0 && next - last <= APART && !anyOf(begins, last + 1, next)) {
+        last = next;
+        next = shown.nextSetBit(last + 1);
+      }
+      double gap = first == before ? 0 : height(sheet, before, first - 1);
+      stretches.add(
+          new Pages.Stretch(
+              first, last, gap, height(sheet, first, last), anyOf(begins, before, first)));
+      before = last + 1;
+      first = next;
+    }
+    return stretches;
+  }
+
+  private static boolean anyOf(BitSet rows, int from, int to) {
+    int next = rows.nextSetBit(from);
+    return next >= 0 && next <= to;
+  }
+
+  private static double height(XSpreadsheet sheet, int from, int to) throws Exception {
+    return ((Size) Uno.get(rows(sheet, 0, from, to), "Size")).Height;
+  }
+
+  private Object style(XSpreadsheet sheet) throws Exception {
+    Object styles =
+        Uno.as(XStyleFamiliesSupplier.class, book.document())
+            .getStyleFamilies()
+            .getByName("PageStyles");
+    return Uno.as(XNameAccess.class, styles).getByName((String) Uno.get(sheet, "PageStyle"));
   }
 }

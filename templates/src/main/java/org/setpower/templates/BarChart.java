@@ -31,10 +31,10 @@ public record BarChart(
   /** Lines over the rows of the table. */
   public static BarChart lines(
       String title, int rows, String axis, Column categories, Column... series) {
-    return new BarChart(title, rows, true, axis, categories, List.of(series), Style.Ink.SERIES);
+    return new BarChart(title, rows, true, axis, categories, List.of(series), Style.Ink.LINES);
   }
 
-  /** The same chart with the colours in which legs are marked (IEC 60445). */
+  /** The same chart in three shades, from the first leg to the third. */
   public BarChart ofLegs() {
     return new BarChart(title, rows, lines, axis, categories, series, Style.Ink.LEGS);
   }

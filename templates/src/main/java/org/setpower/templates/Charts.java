@@ -4,6 +4,7 @@ import com.sun.star.awt.Point;
 import com.sun.star.awt.Rectangle;
 import com.sun.star.awt.Size;
 import com.sun.star.chart.ChartLegendPosition;
+import com.sun.star.chart.ChartSymbolType;
 import com.sun.star.chart.X3DDisplay;
 import com.sun.star.chart.XAxisXSupplier;
 import com.sun.star.chart.XAxisYSupplier;
@@ -12,6 +13,9 @@ import com.sun.star.chart.XDiagram;
 import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.drawing.FillStyle;
 import com.sun.star.drawing.LineStyle;
+import com.sun.star.drawing.XDrawPage;
+import com.sun.star.drawing.XDrawPageSupplier;
+import com.sun.star.drawing.XShape;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellRangeAddress;
@@ -20,9 +24,16 @@ import com.sun.star.table.XTableChart;
 import com.sun.star.table.XTableCharts;
 import com.sun.star.table.XTableChartsSupplier;
 
-/** Draws a chart: flat, no frame, one colour a series, a legend only where there are several. */
+/**
+ * Draws a chart: flat, no frame, one colour a series, a legend only where there are several. Bars
+ * differ in how dark they are and have an edge, lines in their marks, so that they are told apart
+ * without colour.
+ */
 final class Charts {
   private static final float LETTERS = 9f;
+  private static final int THICK = 80;
+  private static final int THIN = 40;
+  private static final int MARK = 170;
 
   private Charts() {}
 
@@ -65,6 +76,13 @@ final class Charts {
     plot(diagram, chart, axis);
   }
 
+  /** Puts a chart back over its cells, which move when rows above them have grown. */
+  static void place(XSpreadsheet sheet, int number, XCellRange over) {
+    XDrawPage page = Uno.as(XDrawPageSupplier.class, sheet).getDrawPage();
+    XShape shape = Uno.as(XShape.class, Uno.ask(() -> page.getByIndex(number)));
+    shape.setPosition((Point) Uno.get(over, "Position"));
+  }
+
   private static void plot(XDiagram diagram, BarChart chart, String valueTitle) {
     Object wall = Uno.as(X3DDisplay.class, diagram).getWall();
     Uno.set(wall, "FillStyle", FillStyle.NONE);
@@ -88,18 +106,25 @@ final class Charts {
       int index = i;
       Object series = Uno.ask(() -> diagram.getDataRowProperties(index));
       int colour = chart.colours().get(i);
+      Uno.set(series, "FillColor", colour); // also that of a line
       if (chart.lines()) {
-        Uno.set(series, "FillColor", colour); // also that of the line
-        Uno.set(series, "LineColor", colour);
-        Uno.set(series, "LineWidth", 60);
+        line(series, colour, i);
       } else {
-        Uno.set(series, "FillColor", colour);
-        Uno.set(series, "LineStyle", LineStyle.NONE);
+        Uno.set(series, "LineStyle", LineStyle.SOLID);
+        Uno.set(series, "LineColor", Style.Ink.SECONDARY);
+        Uno.set(series, "LineWidth", 0);
       }
     }
     if (!chart.lines()) {
       Uno.set(diagram, "Vertical", false);
     }
+  }
+
+  private static void line(Object series, int colour, int number) {
+    Uno.set(series, "LineColor", colour);
+    Uno.set(series, "LineWidth", number == 0 ? THICK : THIN);
+    Uno.set(series, "SymbolType", number == 0 ? ChartSymbolType.NONE : number - 1);
+    Uno.set(series, "SymbolSize", new Size(MARK, MARK));
   }
 
   private static void letters(Object text) {

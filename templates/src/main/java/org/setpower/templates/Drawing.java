@@ -52,7 +52,9 @@ public final class Drawing {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final double TITLE_LETTER = 3.6; // in mm
   private static final int LEAD_WIDTH = 210;
-  private static final int FILTER_BUTTON = 480;
+  private static final int LEAD_LETTERS = 150;
+  private static final int LEAD_UPRIGHT = 100;
+  private static final int FIRST_SCREEN = 20; // rows
   private static final int FIELD = 560;
   private static final int FIELD_PADDING = 80;
   private static final int GRID_GAP = 280;
@@ -196,8 +198,8 @@ public final class Drawing {
     write(tab, fits ? 0 : 1, 0, title, styles.of(Style.TITLE));
     int besideNames = wide ? 1 : 0;
     write(tab, besideNames, 1, lead, styles.of(Style.LEAD));
-    if (wide) {
-      wrapLead(tab, lead);
+    if (wide || lead.length() > (tab.isPortrait() ? LEAD_UPRIGHT : LEAD_LETTERS)) {
+      wrapLead(tab, lead, besideNames);
     }
     if (template.tabs().indexOf(tab) == 0) {
       write(tab, 0, 2, missing(layout), styles.of(Style.MISSING));
@@ -215,17 +217,17 @@ public final class Drawing {
     Uno.set(sheet, "PageStyle", styles.page(tab, layout.pagesAcross(tab)));
   }
 
-  /** The line that says what to do stays on the first of several pages beside each other. */
-  private void wrapLead(Tab tab, String lead) {
+  /** The line that says what to do stays on the first page, and on the screen. */
+  private void wrapLead(Tab tab, String lead, int first) {
     List<Integer> widths = layout.widths(tab);
     int span = 1;
-    int width = widths.get(1);
-    while (span + 1 < layout.visible(tab) && width + widths.get(span + 1) < LEAD_WIDTH) {
+    int width = widths.get(first);
+    while (first + span < layout.visible(tab) && width + widths.get(first + span) < LEAD_WIDTH) {
+      width += widths.get(first + span);
       span++;
-      width += widths.get(span);
     }
-    merge(tab, 1, 1, span);
-    Uno.set(range(tab, 1, 1, 1, 1), "IsTextWrapped", true);
+    merge(tab, first, 1, span);
+    Uno.set(range(tab, first, 1, 1, 1), "IsTextWrapped", true);
     int lines = 1 + (int) (lead.length() / (width * LETTERS_PER_MM));
     height(tab, 1, 120 + lines * LINE);
   }
@@ -258,7 +260,8 @@ public final class Drawing {
       height(tab, row + block.height() + 1, GRID_GAP);
     }
     if (Layout.hasHeading(tab, block)) {
-      write(tab, 0, row - 1, words.of(block.title()), styles.of(Style.SECTION));
+      int column = block instanceof BarChart ? chartColumn(tab) : 0;
+      write(tab, column, row - 1, words.of(block.title()), styles.of(Style.SECTION));
       height(tab, row - 1, 800);
     }
     if (block instanceof Fields f) {
@@ -304,8 +307,7 @@ public final class Drawing {
     }
     if (tab.isGrid()) { // merged cells do not grow
       height(tab, row, FIELD);
-      Uno.set(cell, "IsTextWrapped", false);
-      Uno.set(cell, "ShrinkToFit", true);
+      shrink(cell);
     } else { // grows with what is typed
       XCellRange padded = range(tab, 0, row, 1, 1);
       Uno.set(padded, "ParaTopMargin", FIELD_PADDING);
@@ -378,10 +380,24 @@ public final class Drawing {
       }
     }
     formulas(table);
+    if (table.inputs().isEmpty()) {
+      blanks(tab, table);
+    }
     if (tab.isGrid()) {
       spread(tab, table);
     } else if (!tab.isHidden()) {
       filter(tab, table);
+    }
+  }
+
+  /** Rows of results that show nothing have no line; inside a frame there is room to write. */
+  private void blanks(Tab tab, Rows rows) {
+    if (tab.frames().isEmpty() && !tab.isHidden()) {
+      int columns = layout.visible(tab);
+      XCellRange shown = range(tab, 0, layout.firstRow(rows), columns, rows.room());
+      rows.columns().stream()
+          .filter(c -> !c.isWorking())
+          .forEach(c -> StatusColours.putBlank(shown, cells(c), styles));
     }
   }
 
@@ -402,9 +418,20 @@ public final class Drawing {
       }
       height(tab, row, 120 + table.lines() * LINE);
     }
+    if (table.lines() == 1) { // merged cells do not grow
+      table.columns().stream()
+          .filter(c -> !c.isWorking())
+          .map(this::cells)
+          .forEach(Drawing::shrink);
+    }
   }
 
-  /** A filter; its words are broken so that they keep clear of its buttons. */
+  private static void shrink(XCellRange cells) {
+    Uno.set(cells, "IsTextWrapped", false);
+    Uno.set(cells, "ShrinkToFit", true);
+  }
+
+  /** A filter; the office keeps the words of headings clear of its buttons. */
   private void filter(Tab tab, Table table) {
     XDatabaseRanges ranges = Uno.as(XDatabaseRanges.class, Uno.get(document, "DatabaseRanges"));
     String name = "Rows_" + tab.name().replace(' ', '_') + "_" + layout.firstRow(table);
@@ -414,14 +441,6 @@ public final class Drawing {
     ranges.addNewByName(name, address);
     Object made = Uno.ask(() -> ranges.getByName(name));
     Uno.set(made, "AutoFilter", true);
-    for (Column column : table.columns()) {
-      if (!column.isWorking()) { // on the side where the words do not stand
-        XCellRange heading =
-            range(tab, layout.spot(column).column(), layout.firstRow(table) - 1, 1, 1);
-        String side = column.format().isLeft() ? "ParaRightMargin" : "ParaLeftMargin";
-        Uno.set(heading, side, FILTER_BUTTON);
-      }
-    }
   }
 
   /** The cells of a column below its heading; the left ones where it spans several. */
@@ -441,6 +460,7 @@ public final class Drawing {
       Uno.set(cells(column), "CellStyle", styles.of(Style.RESULT, column.format()));
     }
     array(answers);
+    blanks(tab, answers);
   }
 
   private void array(Answers answers) {
@@ -462,7 +482,8 @@ public final class Drawing {
   private void draw(Tab tab, Figures block, Figure figure) {
     Layout.Spot spot = layout.spot(block, figure);
     int row = spot.row();
-    write(tab, spot.column(), row - 1, words.of(figure.label()), styles.of(Style.FIGURE_LABEL));
+    String label = figure.labelText(layout.place());
+    write(tab, spot.column(), row - 1, label, styles.of(Style.FIGURE_LABEL));
     merge(tab, spot.column(), row - 1, spot.span());
     String value = "=IFERROR(" + figure.value().text(layout.place()) + ";\"–\")";
     write(tab, spot.column(), row, value, styles.of(Style.FIGURE, figure.format()));
@@ -476,7 +497,7 @@ public final class Drawing {
   }
 
   private void draw(Tab tab, Lines block, int firstRow) {
-    int columns = layout.visible(tab);
+    int columns = layout.firstPage(tab);
     int width = 0;
     for (int i = 0; i < columns; i++) {
       width += layout.widths(tab).get(i);
@@ -512,7 +533,6 @@ public final class Drawing {
     int number = 0;
     for (Block block : tab.blocks()) {
       if (block instanceof BarChart chart) {
-        int row = layout.spot(block).row();
         List<CellRangeAddress> ranges = new ArrayList<>();
         ranges.add(withHeading(chart.categories()));
         chart.series().forEach(s -> ranges.add(withHeading(s)));
@@ -521,13 +541,34 @@ public final class Drawing {
         Charts.draw(
             sheet(tab),
             tab.name() + " chart " + ++number, // unique in the whole file
-            range(tab, 0, row, layout.visible(tab), chart.rows()),
+            over(tab, chart),
             ranges.toArray(new CellRangeAddress[0]),
             chart,
             words.of(chart.axis()));
         charted.forEach(this::formulas);
       }
     }
+  }
+
+  private XCellRange over(Tab tab, BarChart chart) {
+    int first = chartColumn(tab);
+    int columns = layout.firstPage(tab) - first;
+    return range(tab, first, layout.spot(chart).row(), columns, chart.rows());
+  }
+
+  /** Charts stand where their rows are now, which may have grown. */
+  private void placeCharts(Tab tab) {
+    int number = 0;
+    for (Block block : tab.blocks()) {
+      if (block instanceof BarChart chart) {
+        Charts.place(sheet(tab), number++, over(tab, chart));
+      }
+    }
+  }
+
+  /** A chart stands on one of several pages beside each other; column A is printed on each. */
+  private int chartColumn(Tab tab) {
+    return layout.pagesAcross(tab) > 1 ? 1 : 0;
   }
 
   /** A chart made over texts gets no series: its cells are empty while it is made. */
@@ -619,19 +660,26 @@ public final class Drawing {
     XSpreadsheetView view = Uno.as(XSpreadsheetView.class, controller);
     for (Tab tab : template.tabs()) {
       if (!tab.isHidden()) {
+        placeCharts(tab);
         print(tab);
         view.setActiveSheet(sheet(tab));
         Uno.set(controller, "ShowGrid", false);
         Uno.set(controller, "ShowPageBreaks", false);
         XCellRange first = firstToFill(tab);
         Uno.as(XSelectionSupplier.class, controller).select(first);
-        if (!tab.isGrid() && tab.blocks().get(0) instanceof Rows rows) {
-          Uno.as(XViewFreezable.class, controller).freezeAtPosition(1, layout.firstRow(rows));
-        }
+        freeze(tab, Uno.as(XViewFreezable.class, controller));
       }
     }
     view.setActiveSheet(sheet(template.tabs().get(0)));
     template.tabs().forEach(t -> Uno.as(XProtectable.class, sheet(t)).protect(""));
+  }
+
+  /** Names and headings stay in sight; the headings only where all rows below are theirs. */
+  private void freeze(Tab tab, XViewFreezable view) {
+    if (!tab.isGrid() && tab.blocks().get(0) instanceof Rows rows) {
+      boolean alone = tab.tables().size() == 1;
+      view.freezeAtPosition(1, alone ? layout.firstRow(rows) : 0);
+    }
   }
 
   /** Takes a finished drawing up again, to fill it. */
@@ -643,9 +691,12 @@ public final class Drawing {
         .forEach(t -> Uno.tell(() -> Uno.as(XProtectable.class, sheet(t)).unprotect("")));
   }
 
-  /** Where the cursor waits on a tab: its first cell to fill, or its title. */
+  /** Where the cursor waits on a tab: its first cell to fill, or its title where that is far. */
   private XCellRange firstToFill(Tab tab) {
     for (Block block : tab.blocks()) {
+      if (layout.spot(block).row() > FIRST_SCREEN) {
+        break;
+      }
       if (block instanceof Fields f) {
         for (Field field : f.fields()) {
           if (field.isInput()) {

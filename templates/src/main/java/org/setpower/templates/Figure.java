@@ -7,11 +7,29 @@ package org.setpower.templates;
  * @param value the figure; blank when there is nothing to say
  * @param format how it looks
  * @param note a line of words below it
+ * @param unit what stands in the brackets of the label where it follows a choice, else {@code null}
  */
-public record Figure(String label, Formula value, Format format, Formula note) {
+public record Figure(String label, Formula value, Format format, Formula note, Formula unit) {
   /** A figure with a note, which may be a text or a formula that gives one. */
   public static Figure of(String label, Format format, Formula value, Object note) {
-    return new Figure(label, value, format, Formula.of(note));
+    return new Figure(label, value, format, Formula.of(note), null);
+  }
+
+  /** A sum of money; its label ends with "(money)", which the currency takes the place of. */
+  public static Figure money(String label, Formula currency, Formula value, Object note) {
+    return new Figure(label, value, Format.MONEY, Formula.of(note), currency);
+  }
+
+  /** The label as text or as a formula. */
+  String labelText(Layout.Place place) {
+    String words = place.words().of(label);
+    return unit == null
+        ? words
+        : "="
+            + Formula.Patterns.quoted(words.substring(0, words.lastIndexOf('(') + 1))
+            + "&"
+            + unit.text(place)
+            + "&\")\"";
   }
 
   /** The name of its cell in the document, for tests and other sheets: "Result_Busiest_supply". */

@@ -30,7 +30,7 @@ public final class Findings {
     Column reason =
         Column.result("Why, and what to do", choose(code, all, t -> found(code, t, t.reason())));
     return Table.of(title, room)
-        .columns(word.wide(15), place.wide(30), row.wide(45), reason.wide(90), code)
+        .columns(word.wide(15), place.wide(30), row.wide(30), reason.wide(105), code)
         .columns(left.toArray(new Column[0]))
         .listing(word)
         .tall(2);

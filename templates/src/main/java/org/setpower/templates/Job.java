@@ -135,7 +135,7 @@ public final class Job {
   }
 
   /** The first tab; {@code more} are the file's own cells. */
-  public Tab tab(String title, String lead, Fields... more) {
+  public Tab tab(String title, String lead, Block... more) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(cells());
     blocks.addAll(List.of(more));

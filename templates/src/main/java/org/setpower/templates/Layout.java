@@ -1,7 +1,6 @@
 package org.setpower.templates;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -18,13 +17,15 @@ public final class Layout {
   /** Of landscape paper, in mm: 9 pt are then printed with 7 pt at least. */
   private static final int WIDEST_PAGE = 355;
 
+  private static final int SHORT = 190; // of A4, the narrower, between its margins
+  private static final int LONG = 259; // of Letter, the shorter
+
   private static final int GAP = 2;
   private static final int LABEL = 60;
   private static final int VALUE = 46;
   private static final int WORKING = 20;
-  private static final int HEADING_LINES = 3;
-  private static final double LETTER = 1.9; // of a heading, in mm
-  private static final int INDENTS = 8; // and the button of a filter
+  private static final double LETTER = 1.9; // of a label, in mm
+  private static final String SOME_UNIT = "EUR"; // as long as those that follow a choice
 
   /**
    * Where a formula stands.
@@ -112,55 +113,27 @@ public final class Layout {
     int column = 0;
     for (Column c : rows.columns()) {
       if (!c.isWorking()) {
-        int span =
-            take(tab, column, tab.isGrid() ? c.width() : Math.max(c.width(), headingWidth(c)));
+        int span = take(tab, column, tab.isGrid() ? c.width() : shown(c).width(c.width()));
         columns.put(c, new Spot(tab, column, headingRow, span));
         column += span;
       }
     }
   }
 
-  /** A width at which no word of the heading is broken, and it takes few lines. */
-  private int headingWidth(Column column) {
-    String[] parts = headingParts(column);
-    int letters = Arrays.stream(parts).mapToInt(String::length).max().orElse(0);
-    while (lines(letters, parts) > HEADING_LINES) {
-      letters++;
-    }
-    return (int) Math.ceil(letters * LETTER) + INDENTS;
+  /** A heading with its unit, or with room for one. */
+  private Heading shown(Column column) {
+    boolean fixed = column.unit() == null || column.unit() instanceof Formula.Literal;
+    return new Heading(
+        fixed ? column.headingText(place()) : words.of(column.heading()) + " (" + SOME_UNIT + ")");
   }
 
-  /** What a heading may be broken into, with room for its unit. */
-  private String[] headingParts(Column column) {
-    boolean percent = column.format() == Format.SHARE && column.unit() == null;
-    String unit = percent ? " (%)" : column.unit() == null ? "" : " (unit)";
-    return (words.of(column.heading()) + unit).split("[ \u00ad-]");
-  }
-
-  /**
-   * The most lines that a heading of these rows takes. The office itself makes too many of them
-   * where a cell has a margin and is narrow.
-   */
+  /** The most lines that a heading of these rows takes. */
   int headingLines(Rows rows) {
     return rows.columns().stream()
         .filter(c -> !c.isWorking())
-        .mapToInt(c -> lines((int) ((width(c) - INDENTS) / LETTER), headingParts(c)))
+        .mapToInt(c -> shown(c).lines(width(c)))
         .max()
         .orElse(1);
-  }
-
-  /** Lines of so many letters that these words take. */
-  private static int lines(int letters, String... words) {
-    int lines = 1;
-    int used = -1;
-    for (String word : words) {
-      if (used + 1 + word.length() > letters) {
-        lines++;
-        used = -1;
-      }
-      used += 1 + word.length();
-    }
-    return lines;
   }
 
   /** The width of a column as it is shown, in millimetres. */
@@ -239,15 +212,45 @@ public final class Layout {
   /** On how many pages beside each other it is printed, so that it can be read. */
   int pagesAcross(Tab tab) {
     List<Integer> shown = widths.get(tab).subList(0, visible(tab));
-    if (shown.isEmpty()) {
+    if (shown.isEmpty() || tab.isGrid()) {
       return 1;
     }
+    int widest = tab.isPortrait() ? WIDEST_PAGE * SHORT / LONG : WIDEST_PAGE;
     int named = shown.get(0); // the column that says which row it is, on each page
     int rest = shown.stream().mapToInt(Integer::intValue).sum() - named;
     int pages = 1;
-    boolean divides = !tab.isGrid() && tab.blocks().stream().allMatch(Rows.class::isInstance);
-    while (divides && named + rest / pages > WIDEST_PAGE) {
+    while (named + rest / pages > widest) {
       pages++;
+    }
+    return pages;
+  }
+
+  /** How many columns of a tab stand on the first of its pages beside each other. */
+  int firstPage(Tab tab) {
+    List<Integer> shown = widths.get(tab).subList(0, visible(tab));
+    int pages = pagesAcross(tab);
+    int page = tab.isPortrait() ? SHORT : LONG; // or more, printed smaller
+    int first = shown.size();
+    while (pages > 1 && pagesOf(page, shown) > pages) {
+      page++;
+    }
+    for (int i = 0, used = 0; pages > 1 && i < first; i++) {
+      used += shown.get(i);
+      first = used > page ? i : first;
+    }
+    return first;
+  }
+
+  /** How many pages of a width these columns take, the first on each of them. */
+  private static int pagesOf(int page, List<Integer> shown) {
+    int pages = 1;
+    int used = shown.get(0);
+    for (int width : shown.subList(1, shown.size())) {
+      if (used + width > page) {
+        pages++;
+        used = shown.get(0);
+      }
+      used += width;
     }
     return pages;
   }
@@ -446,6 +449,11 @@ public final class Layout {
 
   static String cellName(int column, int row) {
     return "$" + letters(column) + "$" + (row + 1);
+  }
+
+  /** A cell of a fixed column in a row that follows. */
+  static String inColumn(int column, int row) {
+    return "$" + letters(column) + (row + 1);
   }
 
   private String sheet(Tab tab) {

@@ -45,6 +45,26 @@ final class StatusColours {
     Uno.set(cell, "ConditionalFormat", entries);
   }
 
+  /** Draws no line below rows of results that show nothing: so no page is full of lines. */
+  static void putBlank(XCellRange rows, XCellRange cells, Styles styles) {
+    CellRangeAddress at = Uno.as(XCellRangeAddressable.class, rows).getRangeAddress();
+    XSheetConditionalEntries entries =
+        Uno.as(XSheetConditionalEntries.class, Uno.get(cells, "ConditionalFormat"));
+    String row =
+        Layout.inColumn(at.StartColumn, at.StartRow)
+            + ":"
+            + Layout.inColumn(at.EndColumn, at.StartRow);
+    int column = Uno.as(XCellRangeAddressable.class, cells).getRangeAddress().StartColumn;
+    entries.addNew(
+        new PropertyValue[] {
+          property("Operator", ConditionOperator.FORMULA),
+          property("Formula1", "SUMPRODUCT(LEN(" + row + "))=0"),
+          property("SourcePosition", new CellAddress(at.Sheet, column, at.StartRow)),
+          property("StyleName", styles.of(Style.BLANK))
+        });
+    Uno.set(cells, "ConditionalFormat", entries);
+  }
+
   private static PropertyValue property(String name, Object value) {
     PropertyValue property = new PropertyValue();
     property.Name = name;

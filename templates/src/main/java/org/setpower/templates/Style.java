@@ -14,6 +14,7 @@ public enum Style {
   TO_FILL(10, false, Ink.INK, Ink.FILL, Ink.FILL_LINE),
   RESULT(10, false, Ink.INK, Ink.NONE, Ink.HAIRLINE),
   WORD(10, true, Ink.INK, Ink.NONE, Ink.HAIRLINE),
+  BLANK(10, false, Ink.INK),
   FIGURE(26, true, Ink.INK),
   FIGURE_LABEL(11, true, Ink.ACCENT),
   FIGURE_NOTE(9, false, Ink.SECONDARY),
@@ -44,11 +45,16 @@ public enum Style {
     static final int STOP = 0x9B1C1C;
     static final int STOP_TINT = 0xFBE9E7;
 
-    /** Series of a chart, in order. */
-    static final List<Integer> SERIES = List.of(0x1F5F6B, 0xC98A1B, 0x7B8F96, 0x8A4B3C, 0x4E7D5B);
+    /** Series of a chart, in order: printed in grey, no two beside each other are alike. */
+    static final List<Integer> SERIES = List.of(0x1F5F6B, 0xE0A63A, 0xB9C7CC, 0x7A3B2E, 0x8FB59B);
 
-    /** Brown, black, grey. */
-    static final List<Integer> LEGS = List.of(0x8B5A2B, 0x1A1A1A, 0x9A9FA2);
+    /** As {@link #SERIES}, for lines, which are thin. */
+    static final List<Integer> LINES = List.of(0x1F5F6B, 0xB87A12, 0x5A6B70, 0x8A4B3C, 0x4E7D5B);
+
+    /**
+     * Dark to light, in no country's colours of legs: which are L1, L2 and L3 stands beside them.
+     */
+    static final List<Integer> LEGS = List.of(0x1E2A2F, 0x6F8A93, 0xC6D2D6);
 
     private Ink() {}
   }

@@ -81,7 +81,11 @@ final class Styles {
         Uno.set(created, "VertJustify", CellVertJustify2.BOTTOM);
       }
       case NOTE, CAUTION, MISSING, RESULT -> Uno.set(created, "IsTextWrapped", true);
-      case LABEL, FIGURE_LABEL -> Uno.set(created, "ShrinkToFit", true);
+      case LABEL -> Uno.set(created, "ShrinkToFit", true);
+      case FIGURE_LABEL -> {
+        Uno.set(created, "ShrinkToFit", true);
+        Uno.set(created, "ParaRightMargin", 2 * INDENT);
+      }
       case HELP -> {
         Uno.set(created, "HoriJustify", CellHoriJustify.LEFT);
         Uno.set(created, "ParaIndent", INDENT);
@@ -91,6 +95,7 @@ final class Styles {
         Uno.set(created, "HoriJustify", CellHoriJustify.LEFT);
         Uno.set(created, "ShrinkToFit", true);
       }
+      case BLANK -> Uno.set(created, "BottomBorder", new BorderLine2());
       case FIGURE_NOTE -> {
         Uno.set(created, "IsTextWrapped", true);
         Uno.set(created, "VertJustify", CellVertJustify2.TOP);

@@ -64,7 +64,13 @@ public final class Table extends Rows {
     status = Column.result("Status", own("IF({}=\"ok:\";\"ok\";LEFT({};4))", finding, finding));
     reason = Column.result("Why, and what to do", own("MID({};6;400)", finding));
     rank = Column.working("Rank", new Rank());
-    return columns(status.mayBeBlank().wide(12), reason.mayBeBlank().wide(62), finding, rank);
+    return columns(status.mayBeBlank().wide(12), reason.mayBeBlank().wide(52), finding, rank);
+  }
+
+  /** How wide the reason is, where columns of other tables of the tab stand below it. */
+  public Table reasonWide(int millimetres) {
+    reason.wide(millimetres);
+    return this;
   }
 
   /** Single cells that may be blank; where one is filled wrongly each row says so. */

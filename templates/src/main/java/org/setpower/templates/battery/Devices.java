@@ -67,7 +67,7 @@ final class Devices {
         Column.input("Device")
             .oneOf(kit.item)
             .needed()
-            .wide(52)
+            .wide(48)
             .help("From the list; kept on Kit.");
     position =
         Column.input("Position")

@@ -50,7 +50,7 @@ final class OnHand {
         Column.input("Kind")
             .oneOf(kit.pack)
             .needed()
-            .wide(52)
+            .wide(45)
             .help("The kind of pack, from Kit. One row for each kind.");
     Formula shown = or(day.shown, "");
     Formula date = or(day.shown, 0);

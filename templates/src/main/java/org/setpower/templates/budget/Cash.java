@@ -186,7 +186,6 @@ final class Cash {
             "Cash",
             "When the money is needed: deposits to fill, the weeks come by themselves from Due on"
                 + " Lines and the dates on Job.")
-        .portrait()
         .with(
             deposits,
             Fields.of("In all", first, last, spread, planned, addsUp, most, mostIn),

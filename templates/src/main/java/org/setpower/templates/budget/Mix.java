@@ -20,6 +20,7 @@ import org.setpower.templates.Table;
 /** Which packs together would be the cheapest for the same days. */
 final class Mix {
   private static final int PACKS = 8;
+  private static final int REASON = 28;
 
   private final Column part =
       Column.input("Part of the day").needed().wide(60).help("Morning, night, under way.");
@@ -105,6 +106,7 @@ final class Mix {
     Column length = feeds("hours", hours);
     Column takes = feeds("Wh needed", needed);
     needs.columns(length, takes);
+    needs.reasonWide(REASON);
 
     mix =
         Answers.of(
@@ -135,7 +137,8 @@ final class Mix {
         .checks(
             Check.wrong(
                 calc("COUNTIF({};{})>1", pack.all(), pack),
-                say("{} stands here twice: one row for each size.", pack)));
+                say("{} stands here twice: one row for each size.", pack)))
+        .reasonWide(40);
     hireDay =
         Field.result("Hire a day", terms.rounded(sum(hirePart)))
             .unit(terms.currency)
@@ -157,7 +160,6 @@ final class Mix {
             "Mix",
             "Only if packs are a way: which of them together are the cheapest. Fill in what they"
                 + " must give, then the packs; Options takes the mix.")
-        .portrait()
         .with(
             Fields.of("Limits", mostMass, people),
             needs,

@@ -3,6 +3,7 @@ package org.setpower.templates.budget;
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.or;
 
+import org.setpower.templates.BarChart;
 import org.setpower.templates.Column;
 import org.setpower.templates.Excerpt;
 import org.setpower.templates.Figure;
@@ -44,6 +45,7 @@ public final class PowerBudget implements Workbook {
                 lines.tab(),
                 ways.tab(),
                 mix.tab(),
+                ways.owningTab(),
                 whatIf.tab(),
                 cash.tab(),
                 sums.tab(),
@@ -69,43 +71,52 @@ public final class PowerBudget implements Workbook {
       whatIf.table,
       cash.deposits
     };
+    Excerpt ofWays =
+        Excerpt.of(ways.table)
+            .column(ways.way, 75)
+            .column(ways.total, 30)
+            .column(ways.massOfAll, 30)
+            .column(ways.co2, 45);
     return Tab.of("Result", "What the power costs, what is ordered, and what else was possible.")
         .titled("Power budget")
-        .grid(12, 24)
-        .onePage()
+        .grid(12, 15)
+        .portrait()
         .result()
         .with(
             Figures.of("", 4, figures(tables)),
             Excerpt.of(sums.byAccount)
-                .column(sums.account, 120)
-                .column(sums.accountCost, 48)
-                .column(sums.accountOrdered, 48)
-                .column(sums.accountOver, 72)
+                .column(sums.account, 75)
+                .column(sums.accountCost, 30)
+                .column(sums.accountOrdered, 30)
+                .column(sums.accountOver, 45)
                 .rows("By account (all of them: Totals)", 7),
             Excerpt.of(sums.byDepartment)
-                .column(sums.department, 120)
-                .column(sums.departmentCost, 48)
-                .column(sums.departmentOrdered, 48)
-                .column(sums.departmentOver, 72)
+                .column(sums.department, 75)
+                .column(sums.departmentCost, 30)
+                .column(sums.departmentOrdered, 30)
+                .column(sums.departmentOver, 45)
                 .rows("By department (all of them: Totals)", 5),
-            Excerpt.of(ways.table)
-                .column(ways.way, 120)
-                .column(ways.total, 48)
-                .column(ways.massOfAll, 48)
-                .column(ways.co2, 72)
-                .rows("Ways to power the same days", Ways.ROOM),
-            Excerpt.of(whatIf.table)
-                .column(whatIf.change, 120)
-                .column(whatIf.more, 48)
-                .column(whatIf.then, 48)
-                .column(whatIf.left, 72)
-                .rows("What if, each beside the plan", 4),
-            Findings.of("What needs a look", FINDINGS, tables),
             Lines.notes("Adds up", addsUp()),
             Lines.cautions(
                 "Cautions",
                 "Planning figures: prices, rates and taxes are as typed. What tax is due, and whether it"
-                    + " comes back, is for an accountant. CO2: burning and the grid's mean only."));
+                    + " comes back, is for an accountant. CO2: burning and the grid's mean only."))
+        .newPage(ofWays.rows("Ways to power the same days", Ways.ROOM))
+        .with(
+            BarChart.bars(
+                "What each way costs",
+                11,
+                "money",
+                ofWays.shown(ways.way),
+                ofWays.shown(ways.total)))
+        .with(
+            Excerpt.of(whatIf.table)
+                .column(whatIf.change, 75)
+                .column(whatIf.more, 30)
+                .column(whatIf.then, 30)
+                .column(whatIf.left, 45)
+                .rows("What if, each beside the plan", 4),
+            Findings.of("What needs a look", FINDINGS, tables));
   }
 
   /** One line about the sums that must agree. */
@@ -164,9 +175,9 @@ public final class PowerBudget implements Workbook {
               "IF({}=\"\";\"Fill in the dates on Job.\";\"in the week from \"&TEXT({};\"d mmm\"))",
               cash.most,
               cash.mostIn)),
-      Figure.of(
+      Figure.money(
           "Cheapest way (money)",
-          Format.MONEY,
+          terms.currency,
           calc("IF(COUNT({})=0;\"–\";MIN({}))", ways.total.all(), ways.total.all()),
           best(ways.total)),
       Figure.of(
@@ -177,8 +188,8 @@ public final class PowerBudget implements Workbook {
     };
   }
 
-  private static Figure money(String label, Item<?> value, Object note) {
-    return Figure.of(label + " (money)", Format.MONEY, shown(value), note);
+  private Figure money(String label, Item<?> value, Object note) {
+    return Figure.money(label + " (money)", terms.currency, shown(value), note);
   }
 
   private static Formula words(Item<?> money) {

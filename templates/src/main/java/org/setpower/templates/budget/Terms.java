@@ -101,7 +101,8 @@ final class Terms {
                 say("{} is the currency of this file: it needs no rate.", other)),
             Check.look(
                 calc("AND({}<>\"\";{}=\"\")", rate, or(asOf, "")),
-                Formula.of("Note the date of the rate.")));
+                Formula.of("Note the date of the rate.")))
+        .reasonWide(40);
   }
 
   private static Field date(String heading, String help) {
@@ -164,21 +165,21 @@ final class Terms {
 
   Tab tab() {
     return job.tab(
-            "Power budget",
-            "What the power of a job costs. Fill the yellow cells: money here, then From the plan, then"
-                + " Lines; Result is the page to send.",
-            Fields.of("Money", currency, tax, taxIs, contingency),
-            Fields.of("When it is paid", ordered, delivered, back, daysAfter),
-            Fields.of("Overtime of the crew", overtimeAfter, overtimeMore),
-            Fields.of(
-                "Prices for Options and What if",
-                fuel,
-                fuelPrice,
-                energyPrice,
-                kilometrePrice,
-                crewPrice,
-                operatorPrice,
-                grid))
-        .with(rates);
+        "Power budget",
+        "What the power of a job costs. Fill the yellow cells: money here, then From the plan, then"
+            + " Lines; Result is the page to send.",
+        Fields.of("Money", currency, tax, taxIs, contingency),
+        Fields.of("When it is paid", ordered, delivered, back, daysAfter),
+        Fields.of("Overtime of the crew", overtimeAfter, overtimeMore),
+        Fields.of(
+            "Prices for Options and What if",
+            fuel,
+            fuelPrice,
+            energyPrice,
+            kilometrePrice,
+            crewPrice,
+            operatorPrice,
+            grid),
+        rates);
   }
 }

@@ -7,7 +7,6 @@ import static org.setpower.templates.Formula.or;
 
 import org.setpower.sheet.GensetFunctions;
 import org.setpower.sheet.HireFunctions;
-import org.setpower.templates.BarChart;
 import org.setpower.templates.Check;
 import org.setpower.templates.Column;
 import org.setpower.templates.Format;
@@ -38,7 +37,7 @@ final class Ways {
   final Column operator = number("Operator hours", "h", "With the generator.");
   final Column mass;
   final Column fails =
-      Column.input("What can fail").wide(70).help("What stops the day, and what then.");
+      Column.input("What can fail").wide(62).help("What stops the day, and what then.");
 
   final Column massOfAll;
   final Column hireCost;
@@ -221,11 +220,14 @@ final class Ways {
 
   Tab tab() {
     return Tab.of(
-            "Options",
-            "Up to four ways to power the same days, one a row; prices come from Job. Below: own or"
-                + " hire.")
-        .with(table)
-        .with(BarChart.bars("What each way costs", 14, "money", way, total))
-        .newPage(owning);
+            "Options", "Up to four ways to power the same days, one a row; prices come from Job.")
+        .with(table);
+  }
+
+  Tab owningTab() {
+    return Tab.of(
+            "Own or hire",
+            "What could be bought, and after how many days owning is cheaper than hiring.")
+        .with(owning);
   }
 }

@@ -75,9 +75,9 @@ final class BoxCards {
 
   private Column[] columns(int card, Column number) {
     Column circuit = Column.result("Circuit").wide(22);
-    Column what = Column.result("What").wide(66);
+    Column what = Column.result("What").wide(77);
     Column amps = Column.result("Load").unit("A").as(Format.ONE).wide(22);
-    Column leg = Column.result("Leg").wide(22);
+    Column leg = Column.result("Leg").wide(11);
     Formula box = of(card, supply.name);
     Formula count = calc("COUNTIF({};{})", loads.cardBox.all(), box);
     Formula boxes = calc("COUNTIF({};{})", supply.fedFrom.all(), box);
@@ -147,7 +147,7 @@ final class BoxCards {
                 "Box cards",
                 "To print and tape to the boxes: what feeds each, and what hangs on which circuit."
                     + " For one day choose it at Day shown on Job.")
-            .grid(12, 22)
+            .grid(24, 11)
             .with(
                 Fields.of("", begin),
                 Lines.notes(

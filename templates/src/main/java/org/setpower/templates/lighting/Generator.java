@@ -170,7 +170,7 @@ final class Generator {
             size,
             one(needed)));
     sizes.columns(size, sizeKw, sizeShare, quietShare, enough);
-    sizes.checks();
+    sizes.checks().reasonWide(40);
     sizes.starts(LightingPlan.class, "generator-sizes.csv");
   }
 

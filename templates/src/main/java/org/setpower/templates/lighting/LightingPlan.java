@@ -454,6 +454,8 @@ public final class LightingPlan implements Workbook {
                 + " lowest."),
         Lines.notes(
             "Left out",
+            "Generator, its log and its order are of one set at a time: pick another at Set, or keep"
+                + " a copy of this file for a second.",
             "Heat lost in a cable is not added to the watts of the cable before it.",
             "Inrush, earth-leakage currents and lightning. The legs of a generator are not held"
                 + " against its limit of uneven load: ask for it.",

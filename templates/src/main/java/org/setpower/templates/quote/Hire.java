@@ -136,7 +136,10 @@ final class Hire {
   final Column share =
       Column.input("Share charged").share().wide(38).help("Of a day's rate. 50% or 0.5.");
   final Table shares =
-      Table.of("Share charged by kind of day", 12).columns(shareKind, share).checks();
+      Table.of("Share charged by kind of day", 12)
+          .columns(shareKind, share)
+          .checks()
+          .reasonWide(40);
 
   final Field calendar = shown("Calendar days", byDates(out, back, 7, 0));
   final Field byDates = shown("Charged by dates", byDates(out, back, perWeek, optional(least)));

@@ -107,19 +107,19 @@ public final class RentalQuote implements Workbook {
           Format.ONE,
           shown(hire.byKind),
           "A date with two rows counts once."),
-      Figure.of(
+      Figure.money(
           "Sub-hired, charged on (money)",
-          Format.MONEY,
+          hire.currency,
           calc("IF(SUM({})=0;0;{})", quote.cost.all(), charged),
-          hire.currency),
-      Figure.of(
+          ""),
+      Figure.money(
           "Sub-hire costs (money)",
-          Format.MONEY,
+          hire.currency,
           calc("SUM({})", quote.cost.all()),
           calc("\"rows: \"&COUNT({})", quote.cost.all())),
-      Figure.of(
+      Figure.money(
           "Margin on sub-hire (money)",
-          Format.MONEY,
+          hire.currency,
           margin,
           "Before order discount and tax. Never printed for the client."),
       Figure.of("Packs (pieces)", Format.COUNT, shown(packs.pieces), "In the order."),
@@ -134,24 +134,24 @@ public final class RentalQuote implements Workbook {
 
   private Figure[] returnFigures() {
     return new Figure[] {
-      Figure.of(
+      Figure.money(
           "Late fees with tax (money)",
-          Format.MONEY,
+          hire.currency,
           shown(totals.late),
           calc("\"rows late: \"&COUNTIF({};\">0\")", picked.lateDays.all())),
-      Figure.of(
+      Figure.money(
           "Loss and damage (money)",
-          Format.MONEY,
+          hire.currency,
           shown(totals.loss),
           "At replacement value, without tax."),
-      Figure.of(
+      Figure.money(
           "Final amount (money)",
-          Format.MONEY,
+          hire.currency,
           shown(totals.finalAmount),
           "With tax, late and loss."),
-      Figure.of(
+      Figure.money(
           "Still to pay (money)",
-          Format.MONEY,
+          hire.currency,
           shown(totals.toPay),
           "Final amount less the deposit."),
       Figure.of(
@@ -239,25 +239,25 @@ public final class RentalQuote implements Workbook {
 
   private Figure[] clientFigures() {
     return new Figure[] {
-      Figure.of("Total with tax (money)", Format.MONEY, shown(totals.total), hire.currency),
-      Figure.of(
+      Figure.money("Total with tax (money)", hire.currency, shown(totals.total), ""),
+      Figure.money(
           "Net (money)",
-          Format.MONEY,
+          hire.currency,
           shown(totals.net),
           calc(
               "IF({}=0;\"\";\"order discount \"&ROUND(100*{};1)&\" % taken off\")",
               or(hire.discount, 0), or(hire.discount, 0))),
-      Figure.of("Tax (money)", Format.MONEY, shown(totals.tax), hire.taxName),
-      Figure.of(
-          "Deposit (money)", Format.MONEY, shown(totals.deposit), "Due before the kit goes out."),
+      Figure.money("Tax (money)", hire.currency, shown(totals.tax), hire.taxName),
+      Figure.money(
+          "Deposit (money)", hire.currency, shown(totals.deposit), "Due before the kit goes out."),
       Figure.of(
           "Charged days (days)",
           Format.ONE,
           shown(hire.charged),
           "Rows with dates of their own: see Offer."),
-      Figure.of(
+      Figure.money(
           "Value to insure (money)",
-          Format.MONEY,
+          hire.currency,
           shown(totals.value),
           "Replacement value of all that is hired.")
     };
