@@ -27,7 +27,7 @@ final class KitList implements Command {
           28,
           "A list as a CSV file serves all your sheets. When a file is read, its headings tell"
               + " which list it is, and its rows replace those of the list.");
-      form.label(Dialog.GAP, 40, dialog.inside(), 10, "~List to write");
+      form.label(Dialog.GAP, 40, dialog.inside(), 10, "List ~to write");
       int bottom = Dialog.buttonsAt(HEIGHT);
       Object list =
           form.add(

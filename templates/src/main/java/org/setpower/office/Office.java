@@ -57,11 +57,14 @@ public final class Office implements AutoCloseable {
   private final OfficeHost host = new OfficeHost();
   private final Thread atExit = new Thread(this::kill);
   private final CompletableFuture<Void> lifeLimit = new CompletableFuture<>();
+  private final boolean showsWindows;
   private Process process;
   private XBridge bridge;
   private XComponentContext context;
 
-  private Office() {}
+  private Office(boolean showsWindows) {
+    this.showsWindows = showsWindows;
+  }
 
   /** Starts an office with these extensions (.oxt) installed. */
   public static Office start(Path... extensions) throws IOException {
@@ -70,7 +73,18 @@ public final class Office implements AutoCloseable {
 
   /** Starts an office that is ended after {@code life} at the latest. */
   public static Office start(Duration life, Path... extensions) throws IOException {
-    Office office = new Office();
+    return start(new Office(false), life, extensions);
+  }
+
+  /**
+   * Starts an office whose dialogs are open until somebody ends them, on a screen that nobody sees;
+   * the others answer every dialog at once with cancel.
+   */
+  public static Office startWithWindows(Path... extensions) throws IOException {
+    return start(new Office(true), LIFE, extensions);
+  }
+
+  private static Office start(Office office, Duration life, Path... extensions) throws IOException {
     try {
       office.prepare(extensions);
       Runtime.getRuntime().addShutdownHook(office.atExit);
@@ -140,7 +154,7 @@ public final class Office implements AutoCloseable {
         host.start(
             "soffice",
             List.of(
-                "--headless",
+                showsWindows ? "--nofirststartwizard" : "--headless",
                 "--norestore",
                 "--nologo",
                 "--nodefault",

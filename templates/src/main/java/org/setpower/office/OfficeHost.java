@@ -142,6 +142,7 @@ final class OfficeHost {
     builder.environment().keySet().removeAll(List.of("DISPLAY", "TMPDIR", "XDG_RUNTIME_DIR"));
     builder.environment().put("HOME", inside(work.resolve("home")));
     builder.environment().put("LC_ALL", "C.UTF-8");
+    builder.environment().put("SAL_USE_VCLPLUGIN", "svp");
     return builder
         .directory(work.toFile())
         .redirectErrorStream(true)
