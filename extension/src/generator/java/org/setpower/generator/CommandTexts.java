@@ -23,7 +23,6 @@ final class CommandTexts {
   private static final Set<String> NOT_READ =
       Set.of(
           "Calc MS Excel 2007 XML",
-          "Needs a look",
           "Set Power Sheets ",
           "Set Power template",
           "ods, xlsx, pdf",

@@ -12,6 +12,7 @@ import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 import org.setpower.sheet.Translation;
 import org.setpower.sheet.Words;
+import org.setpower.templates.KitHeadings;
 
 /**
  * Writes what the office needs to know of the catalogue (IDL, adapter class, CalcAddIns.xcu), the
@@ -49,6 +50,7 @@ public final class Generator {
       String configuration = Files.readString(shipped.resolve(file));
       write(target.resolve(file), CommandTexts.titles(configuration, words));
     }
+    write(target.resolve("kit-headings.txt"), String.join("\n", KitHeadings.lines()) + "\n");
     Icons.draw(Path.of(args[3]), target.resolve("icons"));
     Markup markdown = new Markup.Markdown();
     for (Map.Entry<String, Page> page :

@@ -13,7 +13,7 @@ import com.sun.star.view.XSelectionSupplier;
 /** How the number in the selected cell came about. */
 final class Explain implements Command {
   /** The sheet that collects what is put into the document. */
-  static final String SHEET = "Working";
+  static final String SHEET = "How it came about";
 
   private static final String TITLE = "How this number came about";
 

@@ -165,7 +165,7 @@ final class Explainer {
       explanation.add("What went in", given(function, asked.arguments));
     } else {
       int inputs = function.parameters().size();
-      explanation.add("What went in", inputs(asked, inputs));
+      explanation.add("What went in", inputs(function, asked));
       int results = function.kind() == FunctionSpec.Kind.TABLE ? rows(asked) : 1;
       int result = asked.steps.size() - results;
       explanation.add("How it was worked out", lines(asked.steps.subList(inputs, result)));
@@ -247,22 +247,24 @@ final class Explainer {
   }
 
   /** The inputs, with the cells they come from in the place of "given". */
-  private static List<Explanation.Line> inputs(Asked asked, int count) {
+  private static List<Explanation.Line> inputs(FunctionSpec function, Asked asked) {
     List<Explanation.Line> lines = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < function.parameters().size(); i++) {
       boolean given = i < asked.arguments.size() && asked.arguments.get(i).value() != null;
       Step step = asked.steps.get(i);
-      lines.add(line(step, given ? asked.arguments.get(i).where() : step.source()));
+      String words = Say.functions().phrase(function.parameters().get(i));
+      String source = given ? asked.arguments.get(i).where() : step.source();
+      lines.add(line(step, words, source));
     }
     return lines;
   }
 
   private static List<Explanation.Line> lines(List<Step> steps) {
-    return steps.stream().map(s -> line(s, s.source())).toList();
+    return steps.stream().map(s -> line(s, s.words(), s.source())).toList();
   }
 
-  private static Explanation.Line line(Step step, String source) {
+  private static Explanation.Line line(Step step, String words, String source) {
     String unit = step.value() instanceof Double ? step.unit().symbol() : "";
-    return new Explanation.Line(step.symbol(), step.value(), unit, step.words(), source);
+    return new Explanation.Line(step.symbol(), step.value(), unit, words, source);
   }
 }

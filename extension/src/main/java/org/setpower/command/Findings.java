@@ -15,6 +15,7 @@ import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,8 +27,6 @@ import java.util.Set;
  * or a list of findings, where the name of a sheet stands beside the word.
  */
 final class Findings {
-  private static final Set<String> OURS = Set.of(Look.SHEET, Explain.SHEET);
-
   private final Book book;
   private final Explainer explainer;
   private final List<Finding> found = new ArrayList<>();
@@ -41,8 +40,10 @@ final class Findings {
   /** The findings, the worst first, then as they stand in the document. */
   static List<Finding> in(Book book) throws Exception {
     Findings findings = new Findings(book);
+    Set<String> ours = new HashSet<>(OwnSheet.names(Look.SHEET));
+    ours.addAll(OwnSheet.names(Explain.SHEET));
     for (XSpreadsheet sheet : book.all()) {
-      if (!OURS.contains(Book.name(sheet))) {
+      if (!ours.contains(Book.name(sheet))) {
         findings.errors(sheet);
         findings.words(sheet);
       }

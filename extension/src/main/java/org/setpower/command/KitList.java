@@ -86,7 +86,7 @@ final class KitList implements Command {
         return write(desk, table, order.text("write"));
       }
     }
-    throw new Sorry("There is no list “{}” on the sheet {}.", title, KitTable.SHEET);
+    throw new Sorry("There is no list “{}” on the sheet {}.", title, say("Kit"));
   }
 
   private static void writeOpenly(Desk desk, KitTable table) throws Exception {
@@ -130,7 +130,7 @@ final class KitList implements Command {
     if (!files.exists(url)) {
       throw new Sorry("There is no file {}.", Copy.path(url));
     }
-    return KitReading.of(CsvText.read(files.read(url)), tables);
+    return KitReading.of(CsvText.read(files.read(url)), tables, KitHeadings.shipped(desk));
   }
 
   private static void take(Desk desk, KitReading reading) throws Exception {

@@ -13,16 +13,19 @@ final class KitReading {
   private static final int MOST_COMPLAINTS = 100;
 
   private final KitTable table;
+  private final KitHeadings meanings;
   private final List<Object[]> rows = new ArrayList<>();
   private final List<String> complaints = new ArrayList<>();
   private int[] places;
 
-  private KitReading(KitTable table) {
+  private KitReading(KitTable table, KitHeadings meanings) {
     this.table = table;
+    this.meanings = meanings;
   }
 
   /** Finds the list by the headings in the first line. */
-  static KitReading of(List<CsvText.Line> lines, List<KitTable> tables) throws Exception {
+  static KitReading of(List<CsvText.Line> lines, List<KitTable> tables, KitHeadings meanings)
+      throws Exception {
     if (lines.isEmpty()) {
       throw new Sorry("The file is empty.");
     }
@@ -30,8 +33,8 @@ final class KitReading {
     KitTable best = null;
     long most = 0;
     for (KitTable table : tables) {
-      long known = headings.stream().filter(h -> place(table, h) >= 0).count();
-      if (known > most && headings.stream().anyMatch(h -> place(table, h) == 0)) {
+      long known = headings.stream().filter(h -> place(table, h, meanings) >= 0).count();
+      if (known > most && headings.stream().anyMatch(h -> place(table, h, meanings) == 0)) {
         best = table;
         most = known;
       }
@@ -41,32 +44,26 @@ final class KitReading {
       tables.forEach(t -> firsts.add(t.headings().get(0)));
       throw new Sorry("The first line must hold the headings, one of them {}.", firsts);
     }
-    KitReading reading = new KitReading(best);
+    KitReading reading = new KitReading(best, meanings);
     reading.headings(headings);
     lines.subList(1, lines.size()).forEach(reading::line);
     return reading;
   }
 
-  private static int place(KitTable table, String heading) {
+  private static int place(KitTable table, String heading, KitHeadings meanings) {
     for (int i = 0; i < table.headings().size(); i++) {
-      String there = table.headings().get(i);
-      if (there.equalsIgnoreCase(heading) || name(there).equalsIgnoreCase(name(heading))) {
+      if (meanings.sameColumn(table.headings().get(i), heading)) {
         return i;
       }
     }
     return -1;
   }
 
-  /** A heading without its unit. */
-  private static String name(String heading) {
-    return heading.replaceFirst("\\s*\\([^)]*\\)\\s*$", "").strip();
-  }
-
   private void headings(List<String> headings) {
     places = new int[headings.size()];
     for (int i = 0; i < places.length; i++) {
       String heading = headings.get(i);
-      places[i] = place(table, heading);
+      places[i] = place(table, heading, meanings);
       if (places[i] < 0) {
         if (!heading.isEmpty()) {
           complaints.add(say("The column “{}” is not known here and was left out.", heading));
@@ -74,7 +71,7 @@ final class KitReading {
         continue;
       }
       String here = table.headings().get(places[i]);
-      if (!name(heading).equals(heading) && !here.equalsIgnoreCase(heading)) {
+      if (!meanings.sameUnit(heading, here)) {
         throw new Sorry(
             "The file has “{}”, this sheet “{}”: choose the same units on Job, or convert the file."
                 + " Nothing was changed.",

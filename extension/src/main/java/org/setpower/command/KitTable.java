@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XDatabaseRange;
@@ -73,7 +75,7 @@ final class KitTable {
     if (tables.isEmpty()) {
       throw new Sorry(
           "This document has no sheet “{}” with lists: open one made from a sheet of Set power.",
-          SHEET);
+          say("Kit"));
     }
     return tables;
   }

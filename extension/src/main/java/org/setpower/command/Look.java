@@ -56,7 +56,7 @@ final class Look implements Command {
         count(found, Finding.Kind.STOP),
         count(found, Finding.Kind.ERROR),
         count(found, Finding.Kind.LOOK),
-        SHEET);
+        say(SHEET));
   }
 
   private static long count(List<Finding> found, Finding.Kind kind) {
@@ -85,6 +85,7 @@ final class Look implements Command {
     }
     sheet.write(FIRST_ROW, rows);
     sheet.bold(FIRST_ROW, 4);
+    sheet.wrap(2);
     sheet.wrap(3);
     for (int i = 0; i < shown.size(); i++) {
       Finding f = shown.get(i);

@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.awt.FontWeight;
 import com.sun.star.frame.XController;
 import com.sun.star.sheet.CellFlags;
@@ -16,6 +18,10 @@ import com.sun.star.text.XText;
 import com.sun.star.text.XTextContent;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XProtectable;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import org.setpower.sheet.Translation;
+import org.setpower.sheet.Words;
 
 /** A sheet that a command keeps for itself at the end of a document. */
 final class OwnSheet {
@@ -27,8 +33,20 @@ final class OwnSheet {
     this.sheet = sheet;
   }
 
-  /** The sheet, made if it is not there; its columns get these widths in millimetres. */
-  static OwnSheet named(Book book, String name, int... widths) throws Exception {
+  /** What it is called in all languages: a document may come from an office in another one. */
+  static Set<String> names(String english) {
+    Set<String> names = new LinkedHashSet<>(Set.of(english));
+    Translation.LANGUAGES.forEach(l -> names.add(Words.in(l, Say.class).of(english)));
+    return names;
+  }
+
+  /**
+   * The sheet, made in the office's language if it is there in none; its columns get these widths
+   * in millimetres.
+   */
+  static OwnSheet named(Book book, String english, int... widths) throws Exception {
+    String name =
+        names(english).stream().filter(book.sheets()::hasByName).findFirst().orElse(say(english));
     OwnSheet own = new OwnSheet(book, book.sheet(name));
     if (Uno.as(XProtectable.class, own.sheet).isProtected()) {
       throw new Sorry("The sheet “{}” is protected: take the protection off and ask again.", name);

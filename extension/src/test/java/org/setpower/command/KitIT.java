@@ -116,6 +116,17 @@ class KitIT {
   }
 
   @Test
+  void headings_may_be_in_any_of_our_languages() throws Exception {
+    String good = "Devices: 1 row is good, nothing is wrong.";
+    assertThat(read("Gegenstand;Leistung (W);Stromart\nLampe;100;mains\n")).isEqualTo(good);
+    assertThat(read("Article;Puissance (W)\nLampe;100\n")).isEqualTo(good);
+    assertThat(read("Artículo;Potencia\nLampe;100\n")).isEqualTo(good);
+    assertThat(kit.data("A4:B4")).isDeepEqualTo(new Object[][] {{"Lampe", 100.0}});
+    assertThatThrownBy(() -> read("Gegenstand;Leistung (kW)\nLampe;1\n"))
+        .hasMessageContaining("same units");
+  }
+
+  @Test
   void what_is_written_comes_back_the_same() throws Exception {
     kit.text("A5", "Größe; \"quoted\", and more").put("B5", 0.1);
     Object[][] before = kit.data("A4:C7");
