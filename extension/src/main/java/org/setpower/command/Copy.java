@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 final class Copy implements Command {
   private static final String TITLE = "Copy without formulas";
   private static final int WIDTH = 280;
-  private static final int HEIGHT = 172;
+  private static final int HEIGHT = 182;
 
   @Override
   public void openly(Desk desk) throws Exception {
@@ -88,47 +88,47 @@ final class Copy implements Command {
               Dialog.GAP,
               Dialog.GAP,
               dialog.inside(),
-              20,
+              30,
               "For people without Set Power: its figures become plain values, all other formulas"
                   + " stay. This document is not changed.");
       Map<ValuesCopy.Kind, Object> checks = new LinkedHashMap<>();
       checks.put(
           ValuesCopy.Kind.ODS,
-          dialog.form().check("ods", 30, "~OpenDocument spreadsheet (.ods)", false));
+          dialog.form().check("ods", 40, "~OpenDocument spreadsheet (.ods)", false));
       checks.put(
-          ValuesCopy.Kind.XLSX, dialog.form().check("xlsx", 46, "~Excel workbook (.xlsx)", true));
+          ValuesCopy.Kind.XLSX, dialog.form().check("xlsx", 56, "~Excel workbook (.xlsx)", true));
       checks.put(
-          ValuesCopy.Kind.PDF, dialog.form().check("pdf", 62, "~PDF, as it prints (.pdf)", false));
+          ValuesCopy.Kind.PDF, dialog.form().check("pdf", 72, "~PDF, as it prints (.pdf)", false));
       Object working =
           dialog
               .form()
-              .check("working", 78, "The ~working of each figure as a note in its cell", false);
+              .check("working", 88, "The ~working of each figure as a note in its cell", false);
       Path original = original(desk);
-      dialog.form().label(Dialog.GAP, 99, 48, 10, "~Folder");
+      dialog.form().label(Dialog.GAP, 109, 48, 10, "~Folder");
       Object folder =
           dialog
               .form()
               .edit(
                   "folder",
                   56,
-                  96,
+                  106,
                   WIDTH - 56 - 2 * Dialog.GAP - 60,
                   original.getParent().toString());
       dialog.button(
           "choose",
           WIDTH - Dialog.GAP - 60,
-          96,
+          106,
           60,
           "C~hoose…",
           Safely.in(desk, () -> choose(desk, dialog)));
-      dialog.form().label(Dialog.GAP, 119, 48, 10, "~Name");
+      dialog.form().label(Dialog.GAP, 129, 48, 10, "~Name");
       Object name =
           dialog
               .form()
               .edit(
                   "name",
                   56,
-                  116,
+                  126,
                   WIDTH - 56 - Dialog.GAP,
                   say("{} values", original.getFileName()));
       int bottom = Dialog.buttonsAt(HEIGHT);
