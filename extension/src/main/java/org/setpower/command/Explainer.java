@@ -169,7 +169,7 @@ final class Explainer {
       int results = function.kind() == FunctionSpec.Kind.TABLE ? rows(asked) : 1;
       int result = asked.steps.size() - results;
       explanation.add("How it was worked out", lines(asked.steps.subList(inputs, result)));
-      explanation.add("What came out", lines(asked.steps.subList(result, asked.steps.size())));
+      explanation.add("What came out", results(function, asked.steps, result));
       if (call.isWhole() && differs(asked.steps.get(result), cell)) {
         explanation.add(
             "The cell shows something else",
@@ -180,6 +180,15 @@ final class Explainer {
     explanation.add("By the formula", function.formula());
     explanation.add("Source", function.source());
     explanation.add("Caution", function.caution());
+  }
+
+  private static List<Explanation.Line> results(
+      FunctionSpec function, List<Step> steps, int first) {
+    if (function.kind() == FunctionSpec.Kind.TABLE) {
+      return lines(steps.subList(first, steps.size()));
+    }
+    Step result = steps.get(first);
+    return List.of(line(result, Say.functions().resultWords(function), result.source()));
   }
 
   private static int rows(Asked asked) {
@@ -253,7 +262,7 @@ final class Explainer {
       boolean given = i < asked.arguments.size() && asked.arguments.get(i).value() != null;
       Step step = asked.steps.get(i);
       String words = Say.functions().phrase(function.parameters().get(i));
-      String source = given ? asked.arguments.get(i).where() : step.source();
+      String source = given ? asked.arguments.get(i).where() : say("default");
       lines.add(line(step, words, source));
     }
     return lines;

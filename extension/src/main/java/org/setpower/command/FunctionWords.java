@@ -10,6 +10,10 @@ record FunctionWords(Translation translation) {
     return translation == null ? function.sentence() : translation.sentence(function);
   }
 
+  String resultWords(FunctionSpec function) {
+    return translation == null ? function.resultWords() : translation.resultWords(function);
+  }
+
   String phrase(Parameter<?> parameter) {
     return translation == null ? parameter.phrase() : translation.phrase(parameter);
   }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
+import org.setpower.addin.Sheet;
 import org.setpower.office.Office;
 
 /** What the commands say and offer follows the language of the office. */
@@ -66,6 +67,30 @@ class LanguageIT {
     assertThat(Asking.command(office, document, "look"))
         .contains("0 sagen stop", "0 sind fehlerhaft");
     assertThat(Asking.command(office, document, "mend")).startsWith("Jede Formel");
+  }
+
+  @Test
+  void the_working_is_told_and_kept_in_french(Office shared) throws Exception {
+    speak(shared, "fr");
+    Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
+    document = sheet.document();
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(4;25;16)");
+    assertThat(Asking.command(office, document, "explain", "cell", "A1", "put", "yes"))
+        .contains("Longueur de câble", "[par défaut]")
+        .doesNotContain("Cable length", "[default]");
+    Asking.command(office, document, "look");
+    String[] french = {"Origine des chiffres", "À voir"};
+    assertThat(sheets()).contains(french);
+    speak(office, "de");
+    Asking.command(office, document, "explain", "cell", "A1", "put", "yes");
+    Asking.command(office, document, "look");
+    assertThat(sheets()).hasSize(3).contains(french);
+  }
+
+  private String[] sheets() {
+    return UnoRuntime.queryInterface(XSpreadsheetDocument.class, document)
+        .getSheets()
+        .getElementNames();
   }
 
   @Test
