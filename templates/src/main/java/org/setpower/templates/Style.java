@@ -31,6 +31,7 @@ public enum Style {
   /** The colours. */
   static final class Ink {
     static final int NONE = -1;
+    static final int PAPER = 0xFFFFFF;
     static final int INK = 0x1E2A2F;
     static final int SECONDARY = 0x5A6B70;
     static final int ACCENT = 0x1F5F6B;

@@ -48,6 +48,7 @@ final class Styles {
     Uno.set(base, "CharFontName", Style.FONT);
     Uno.set(base, "CharHeight", 10f);
     Uno.set(base, "CharColor", Style.Ink.INK);
+    Uno.set(base, "CellBackColor", Style.Ink.PAPER); // an office in the dark would paint it black
     Uno.set(base, "VertJustify", CellVertJustify2.CENTER);
   }
 
