@@ -10,24 +10,37 @@ import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XChangesBatch;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.Sheet;
 import org.setpower.office.Office;
 
-/** What the commands say and offer follows the language of the office. */
-@ExtendWith(SharedOffice.class)
+/**
+ * What the commands say and offer follows the language of the office; one of its own, as an office
+ * that once spoke another language does not quite come back.
+ */
 class LanguageIT {
-  private Office office;
+  private static Office office;
   private XComponent document;
 
-  private void speak(Office shared, String locale) throws com.sun.star.uno.Exception {
-    office = shared;
+  @BeforeAll
+  static void start() throws IOException {
+    office = Office.start(SharedOffice.OXT);
+  }
+
+  @AfterAll
+  static void end() {
+    office.close();
+  }
+
+  private void speak(String locale) throws com.sun.star.uno.Exception {
     Object node =
         office
             .service(XMultiServiceFactory.class, "com.sun.star.configuration.ConfigurationProvider")
@@ -39,12 +52,10 @@ class LanguageIT {
   }
 
   @AfterEach
-  void back() throws com.sun.star.uno.Exception {
+  void close() {
     if (document != null) {
       Office.discard(document);
     }
-    speak(office, "en-US");
-    Asking.command(office, null, "new");
   }
 
   private void open(String title) {
@@ -53,8 +64,8 @@ class LanguageIT {
   }
 
   @Test
-  void new_sheets_are_offered_in_german(Office shared) throws com.sun.star.uno.Exception {
-    speak(shared, "de");
+  void new_sheets_are_offered_in_german() throws com.sun.star.uno.Exception {
+    speak("de");
     List<String> titles = Asking.command(office, null, "new").lines().toList();
     assumeTrue(
         Files.exists(Path.of("target/sheets/templates/de/lighting-power-plan.ots")),
@@ -70,8 +81,8 @@ class LanguageIT {
   }
 
   @Test
-  void the_working_is_told_and_kept_in_french(Office shared) throws Exception {
-    speak(shared, "fr");
+  void the_working_is_told_and_kept_in_french() throws Exception {
+    speak("fr");
     Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
     document = sheet.document();
     sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(4;25;16)");
@@ -81,7 +92,7 @@ class LanguageIT {
     Asking.command(office, document, "look");
     String[] french = {"Origine des chiffres", "À voir"};
     assertThat(sheets()).contains(french);
-    speak(office, "de");
+    speak("de");
     Asking.command(office, document, "explain", "cell", "A1", "put", "yes");
     Asking.command(office, document, "look");
     assertThat(sheets()).hasSize(3).contains(french);
@@ -94,8 +105,8 @@ class LanguageIT {
   }
 
   @Test
-  void a_language_without_words_gets_english(Office shared) throws com.sun.star.uno.Exception {
-    speak(shared, "nl");
+  void a_language_without_words_gets_english() throws com.sun.star.uno.Exception {
+    speak("nl");
     assertThat(Asking.command(office, null, "new")).contains("Lighting power plan");
   }
 }

@@ -7,9 +7,11 @@ import com.sun.star.awt.Key;
 import com.sun.star.awt.KeyEvent;
 import com.sun.star.awt.XExtendedToolkit;
 import com.sun.star.awt.XToolkitRobot;
+import com.sun.star.awt.XWindow;
 import com.sun.star.script.XLibraryContainer;
 import com.sun.star.script.provider.XScriptProvider;
 import com.sun.star.script.provider.XScriptProviderFactory;
+import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -27,7 +29,7 @@ import org.setpower.office.Office;
 final class ShownWindow {
   private static final short ALERT = AccessibleRole.ALERT;
   private static final short DIALOG = AccessibleRole.DIALOG;
-  private static final long PATIENCE = 10_000;
+  private static final long PATIENCE = 20_000;
   private static final String LIBRARY = "ScreenReader";
 
   private final Office office;
@@ -96,8 +98,20 @@ final class ShownWindow {
               return now.isEmpty() ? null : now.get(0);
             });
     ShownWindow window = new ShownWindow(office, title, opener);
-    until("the focus on something with a name", window::focused);
+    until("the focus on something with a name", window::inFront);
     return window;
+  }
+
+  /** What has the focus; there is no window manager that gives it to a new window. */
+  private Part inFront() throws Exception {
+    Part part = focused();
+    int number = part == null ? number() : -1;
+    if (number >= 0) {
+      Object top =
+          office.service(XExtendedToolkit.class, "com.sun.star.awt.Toolkit").getTopWindow(number);
+      UnoRuntime.queryInterface(XWindow.class, top).setFocus();
+    }
+    return part;
   }
 
   /** The titles of the dialogs that are open. */
