@@ -122,6 +122,7 @@ final class ShownWindow {
             .map(l -> l.split("\t", -1))
             .filter(l -> Short.parseShort(l[1]) == DIALOG || Short.parseShort(l[1]) == ALERT)
             .map(l -> l[2])
+            .filter(t -> !t.isBlank()) // one that is being made has none yet
             .toList());
   }
 
