@@ -10,6 +10,8 @@ import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XNamedRange;
+import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetCellRanges;
@@ -93,7 +95,7 @@ final class Mend implements Command {
   }
 
   private static int mend(Book book, Book right) throws Exception {
-    int mended = 0;
+    int mended = mendNames(names(right), names(book));
     for (XSpreadsheet from : right.all()) {
       if (book.sheets().hasByName(Book.name(from))) {
         XSpreadsheet to = book.sheet(Book.name(from));
@@ -104,6 +106,29 @@ final class Mend implements Command {
           mended += mend(from, to, at);
         }
         dress(from, to);
+      }
+    }
+    return mended;
+  }
+
+  private static XNamedRanges names(Book book) throws Exception {
+    return Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
+  }
+
+  /** Names that stand for cells or formulas; what users named themselves stays. */
+  private static int mendNames(XNamedRanges from, XNamedRanges to) throws Exception {
+    int mended = 0;
+    for (String name : from.getElementNames()) {
+      XNamedRange wanted = Uno.as(XNamedRange.class, from.getByName(name));
+      if (!to.hasByName(name)) {
+        to.addNewByName(name, wanted.getContent(), wanted.getReferencePosition(), wanted.getType());
+        mended++;
+      } else {
+        XNamedRange there = Uno.as(XNamedRange.class, to.getByName(name));
+        if (!plain(wanted.getContent()).equals(plain(there.getContent()))) {
+          there.setContent(wanted.getContent());
+          mended++;
+        }
       }
     }
     return mended;

@@ -121,8 +121,8 @@ public final class Drawing {
     Uno.as(XCalculatable.class, document).enableAutomaticCalculation(false);
     model.lockControllers();
     makeTabs();
-    template.tabs().forEach(this::draw);
     names();
+    template.tabs().forEach(this::draw);
     model.unlockControllers();
     template.tabs().forEach(this::charts);
     template.tabs().forEach(this::hideWorking);
@@ -401,9 +401,9 @@ public final class Drawing {
     }
   }
 
-  private void formulas(Column column, Layout.Place place) {
+  private void formulas(Column column) {
     XCellRange cells = cells(column);
-    String text = "=" + Table.guarded(column, place);
+    String text = "=" + layout.formula(column);
     Uno.tell(() -> cells.getCellByPosition(0, 0).setFormula(text));
     Uno.as(XCellSeries.class, cells).fillAuto(FillDirection.TO_BOTTOM, 1);
   }
@@ -581,11 +581,10 @@ public final class Drawing {
   }
 
   private void formulas(Rows rows) {
-    Layout.Place place = layout.place(rows);
     if (rows instanceof Answers answers) {
       array(answers);
     } else {
-      rows.columns().stream().filter(c -> !c.isInput()).forEach(c -> formulas(c, place));
+      rows.columns().stream().filter(c -> !c.isInput()).forEach(this::formulas);
     }
   }
 
@@ -608,6 +607,14 @@ public final class Drawing {
     XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(document, "NamedRanges"));
     CellAddress origin = new CellAddress();
     layout.names().forEach((name, cells) -> names.addNewByName(name, cells, origin, 0));
+    layout
+        .shared()
+        .forEach((c, name) -> names.addNewByName(name, layout.sharedText(c), firstCell(c), 0));
+  }
+
+  private CellAddress firstCell(Column column) {
+    CellRangeAddress all = address(cells(column));
+    return new CellAddress(all.Sheet, all.StartColumn, all.StartRow);
   }
 
   /** The title that the document shows, and the version of its template. */

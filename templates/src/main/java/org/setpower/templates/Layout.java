@@ -19,6 +19,8 @@ public final class Layout {
 
   private static final int SHORT = 190; // of A4, the narrower, between its margins
   private static final int LONG = 259; // of Letter, the shorter
+  /** What the names of formulas begin with. */
+  private static final String SHARED = "Row ";
 
   private static final int GAP = 2;
   private static final int LABEL = 60;
@@ -33,8 +35,9 @@ public final class Layout {
    * @param layout the addresses
    * @param rows the table it stands in; {@code null} outside of tables
    * @param row its row on the tab
+   * @param inName whether it stands in a name, which means the same wherever it is used
    */
-  public record Place(Layout layout, Rows rows, int row) {
+  public record Place(Layout layout, Rows rows, int row, boolean inName) {
     Words words() {
       return layout.words;
     }
@@ -50,6 +53,7 @@ public final class Layout {
   private final Map<Field, Spot> fields = new IdentityHashMap<>();
   private final Map<Column, Spot> columns = new IdentityHashMap<>();
   private final Map<Rows, Integer> counts = new IdentityHashMap<>();
+  private final Map<Column, String> shared = new LinkedHashMap<>();
   private final Map<Tab, List<Integer>> widths = new HashMap<>();
   private final Map<Tab, Integer> visible = new HashMap<>();
   private final Map<Tab, Integer> lastRow = new HashMap<>();
@@ -64,6 +68,7 @@ public final class Layout {
     this.template = template;
     this.words = words;
     template.tabs().forEach(this::place);
+    template.tables().forEach(this::share);
     template.fields().forEach(f -> typed.addAll(f.words()));
     template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.words())));
   }
@@ -171,6 +176,41 @@ public final class Layout {
       counts.put(rows, width.size());
       width.add(WORKING);
     }
+  }
+
+  /**
+   * Hidden columns hold the name of their formula, which stands in the file once: thousands of
+   * formulas that differ in the number of their row would make most of it.
+   */
+  private void share(Rows rows) {
+    for (Column column : rows.columns()) {
+      if (rows instanceof Table && column.isWorking()) {
+        String words = SHARED + tab(rows).name() + " " + column.heading();
+        String first = words.replaceAll("\\W+", "_").replaceAll("_$", "");
+        String name = first;
+        for (int i = 2; shared.containsValue(name); i++) {
+          name = first + "_" + i;
+        }
+        shared.put(column, name);
+      }
+    }
+  }
+
+  /** The columns whose cells hold a name, and that name. */
+  Map<Column, String> shared() {
+    return shared;
+  }
+
+  /** The formula that a name stands for, as in the first row of its column. */
+  String sharedText(Column column) {
+    Rows rows = column.owner();
+    return Table.guarded(column, new Place(this, rows, firstRow(rows), true));
+  }
+
+  /** What stands in the cells of a column, as in the first row. */
+  String formula(Column column) {
+    String name = shared.get(column);
+    return name == null ? Table.guarded(column, place(column.owner())) : name;
   }
 
   Template template() {
@@ -321,12 +361,12 @@ public final class Layout {
 
   /** The place of the first row of a table. */
   Place place(Rows rows) {
-    return new Place(this, rows, firstRow(rows));
+    return new Place(this, rows, firstRow(rows), false);
   }
 
   /** A place outside of tables. */
   Place place() {
-    return new Place(this, null, 0);
+    return new Place(this, null, 0, false);
   }
 
   String address(Field field) {
@@ -340,7 +380,12 @@ public final class Layout {
       throw new IllegalStateException(
           column + " is not a column of this row: say all(), above() or where() for another table");
     }
-    return "$" + letters(spot(column).column()) + (place.row() + 1);
+    return onTab(column, place) + "$" + letters(spot(column).column()) + (place.row() + 1);
+  }
+
+  /** A name says on which tab the cells of its row are. */
+  private String onTab(Column column, Place place) {
+    return place.inName() ? sheet(spot(column).tab()) + "." : "";
   }
 
   String range(Column column, Column.Part.Extent extent, Place place) {
@@ -362,8 +407,8 @@ public final class Layout {
     }
     cell(column, place);
     return extent == Column.Part.Extent.ABOVE
-        ? letters + "$" + first + ":" + letters + place.row()
-        : letters + (place.row() + 2) + ":" + letters + "$" + (last + 2);
+        ? onTab(column, place) + letters + "$" + first + ":" + letters + place.row()
+        : onTab(column, place) + letters + (place.row() + 2) + ":" + letters + "$" + (last + 2);
   }
 
   /** The cells of a row from the first to the last of these columns. */

@@ -34,7 +34,8 @@ public final class Texts {
     texts.note(template.fileName(), template.version(), words.of(template.title()));
     template.tabs().forEach(texts::ask);
     texts.note(template.stamp().text(texts.layout.place()), Drawing.missing(texts.layout));
-    texts.note(texts.layout.mendFirst(), words.of(Drawing.LINE_IN_ERROR), texts.layout.names());
+    texts.note(texts.layout.mendFirst(), words.of(Drawing.LINE_IN_ERROR));
+    texts.note(texts.layout.names(), texts.layout.shared());
     return texts.all.toString();
   }
 
