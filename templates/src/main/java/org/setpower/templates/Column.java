@@ -102,6 +102,11 @@ public final class Column extends Item<Column> {
     return new Part(this, Part.Extent.ABOVE);
   }
 
+  /** The number of the row in its table, from 1. */
+  public Formula rowNumber() {
+    return place -> "(ROW()-ROW(" + place.layout().headingCell(this) + "))";
+  }
+
   /** The rows below this one. */
   public Formula below() {
     return new Part(this, Part.Extent.BELOW);

@@ -607,14 +607,7 @@ public final class Drawing {
     XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(document, "NamedRanges"));
     CellAddress origin = new CellAddress();
     layout.names().forEach((name, cells) -> names.addNewByName(name, cells, origin, 0));
-    layout
-        .shared()
-        .forEach((c, name) -> names.addNewByName(name, layout.sharedText(c), firstCell(c), 0));
-  }
-
-  private CellAddress firstCell(Column column) {
-    CellRangeAddress all = address(cells(column));
-    return new CellAddress(all.Sheet, all.StartColumn, all.StartRow);
+    layout.shared().forEach((c, name) -> names.addNewByName(name, layout.sharedText(c), origin, 0));
   }
 
   /** The title that the document shows, and the version of its template. */

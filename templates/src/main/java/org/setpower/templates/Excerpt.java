@@ -33,7 +33,7 @@ public final class Excerpt {
   /** The table with room for so many rows. */
   public Table rows(String title, int room) {
     Column number = Column.working("No.");
-    number.by(Formula.calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     for (int i = 0; i < from.size(); i++) {
       Formula cell = Formula.calc("INDEX({};{})", from.get(i).all(), number);
       shown.get(i).by(Formula.calc("IF({}=\"\";\"\";{})", cell, cell));

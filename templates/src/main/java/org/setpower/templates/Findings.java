@@ -15,7 +15,7 @@ public final class Findings {
   public static Table of(String title, int room, Table... tables) {
     List<Table> all = List.of(tables);
     Column number = Column.working("No.");
-    number.by(Formula.calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     List<Column> left = left(number, all);
     Column code = Column.working("Code", code(left, all));
     Column place =

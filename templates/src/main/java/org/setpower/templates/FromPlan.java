@@ -75,7 +75,7 @@ public enum FromPlan {
       throw new IllegalArgumentException("every row is handed on, also an empty one");
     }
     Column number = Column.working("No.");
-    number.by(Formula.calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     Column what = Column.result(TITLE, choose(number, all.keySet().stream().map(r -> r.words)));
     Column measure =
         Column.result(MEASURE, choose(number, all.keySet().stream().map(r -> r.measure)));

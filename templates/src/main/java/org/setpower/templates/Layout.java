@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.setpower.sheet.Words;
 
 /** Where everything of a template stands. Rows and columns count from 0. */
@@ -21,6 +23,8 @@ public final class Layout {
   private static final int LONG = 259; // of Letter, the shorter
   /** What the names of formulas begin with. */
   private static final String SHARED = "Row ";
+
+  private static final Pattern OF_ROW = Pattern.compile("\\$[A-Z]+(\\d+)");
 
   private static final int GAP = 2;
   private static final int LABEL = 60;
@@ -68,9 +72,9 @@ public final class Layout {
     this.template = template;
     this.words = words;
     template.tabs().forEach(this::place);
-    template.tables().forEach(this::share);
     template.fields().forEach(f -> typed.addAll(f.words()));
     template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.words())));
+    template.tables().forEach(this::share);
   }
 
   private void place(Tab tab) {
@@ -180,11 +184,12 @@ public final class Layout {
 
   /**
    * Hidden columns hold the name of their formula, which stands in the file once: thousands of
-   * formulas that differ in the number of their row would make most of it.
+   * formulas that differ in the number of their row would make most of it. A name cannot look at
+   * the rows above or below its own, as files of Excel count them from the first row of a tab.
    */
   private void share(Rows rows) {
     for (Column column : rows.columns()) {
-      if (rows instanceof Table && column.isWorking()) {
+      if (rows instanceof Table && column.isWorking() && looksAlong(column)) {
         String words = SHARED + tab(rows).name() + " " + column.heading();
         String first = words.replaceAll("\\W+", "_").replaceAll("_$", "");
         String name = first;
@@ -196,15 +201,21 @@ public final class Layout {
     }
   }
 
+  /** Whether a formula reads no other row of its table in particular. */
+  private boolean looksAlong(Column column) {
+    Place place = place(column.owner());
+    Matcher rows = OF_ROW.matcher(Table.guarded(column, place));
+    return rows.results().allMatch(r -> r.group(1).equals(String.valueOf(place.row() + 1)));
+  }
+
   /** The columns whose cells hold a name, and that name. */
   Map<Column, String> shared() {
     return shared;
   }
 
-  /** The formula that a name stands for, as in the first row of its column. */
+  /** The formula that a name stands for, as in the first row of a tab: files of Excel want that. */
   String sharedText(Column column) {
-    Rows rows = column.owner();
-    return Table.guarded(column, new Place(this, rows, firstRow(rows), true));
+    return Table.guarded(column, new Place(this, column.owner(), 0, true));
   }
 
   /** What stands in the cells of a column, as in the first row. */
@@ -388,6 +399,12 @@ public final class Layout {
     return place.inName() ? sheet(spot(column).tab()) + "." : "";
   }
 
+  /** The cell of the heading of a column, from anywhere. */
+  String headingCell(Column column) {
+    Spot spot = spot(column);
+    return absolute(spot.tab(), spot.column(), spot.row());
+  }
+
   String range(Column column, Column.Part.Extent extent, Place place) {
     Rows owner = column.owner();
     Spot spot = spot(column);
@@ -407,8 +424,8 @@ public final class Layout {
     }
     cell(column, place);
     return extent == Column.Part.Extent.ABOVE
-        ? onTab(column, place) + letters + "$" + first + ":" + letters + place.row()
-        : onTab(column, place) + letters + (place.row() + 2) + ":" + letters + "$" + (last + 2);
+        ? letters + "$" + first + ":" + letters + place.row()
+        : letters + (place.row() + 2) + ":" + letters + "$" + (last + 2);
   }
 
   /** The cells of a row from the first to the last of these columns. */

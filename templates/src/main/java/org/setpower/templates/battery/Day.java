@@ -205,7 +205,7 @@ final class Day {
   }
 
   private static Column numbered(Column column) {
-    return column.by(calc("ROWS({})", column.above())).inBlankRowsToo();
+    return column.by(column.rowNumber()).inBlankRowsToo();
   }
 
   private void parts() {

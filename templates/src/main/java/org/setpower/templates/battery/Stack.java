@@ -133,7 +133,7 @@ final class Stack {
                 "Packs of different charge bare in parallel charge each other at once: a hot-swap"
                     + " plate, or equal packs.")),
         Check.stop(
-            calc("IF(ROWS({})=1;ISERROR({});FALSE())", pack.above(), end),
+            calc("IF({}=1;ISERROR({});FALSE())", pack.rowNumber(), end),
             calc("IFERROR({};\"an input is in error\")", why(all, temperature))),
         Check.look(
             calc("{}<0.2", charge), say("Only {} left: charge it before it goes on.", charge)));
@@ -177,7 +177,7 @@ final class Stack {
   }
 
   private void order() {
-    row.by(calc("ROWS({})", row.above())).inBlankRowsToo();
+    row.by(row.rowNumber()).inBlankRowsToo();
     after.by(calc("INDEX({};{})", hour.all(), row));
     clock.by(calc("MOD({}+{}/24;1)", or(from, 0), after));
     which.by(

@@ -91,7 +91,7 @@ final class Cash {
             .help("From Delivered on to Back on, on Job: equal parts.");
 
     Column number = Column.working("No.");
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     Formula monday = calc("{}+7*({}-1)", first, number);
     week.by(calc("IF({}>{};\"\";{})", monday, last, monday));
     Formula start = Terms.weekOf(or(terms.delivered, 0));

@@ -121,7 +121,7 @@ final class Mix {
             option,
             found);
     Column row = Column.working("Row here");
-    row.by(calc("ROWS({})", row.above()));
+    row.by(row.rowNumber());
     pieces.by(calc("{}+0*LEN({})", found.where(option, row), pack)).mayBeBlank();
     hirePart = terms.money("Hire of them", terms.fee(price, pieces)).mayBeBlank();
     massPart =

@@ -106,7 +106,7 @@ final class Sums {
       Column of,
       CostLines rows) {
     Column number = Column.working("No.");
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     name.by(calc("INDEX({};MATCH({};{};0))", of.all(), number, first.all()));
     cost.by(calc("SUMIFS({};{};{})", rows.cost.all(), of.all(), name));
     ordered.by(calc("SUMIFS({};{};{})", rows.ordered.all(), of.all(), name));

@@ -128,7 +128,7 @@ final class Packs {
     loss.by(calc("IF({}=0;\"\";{})", cycles, call(FleetFunctions.LOSS, cycles, atMostNew)));
     left.by(call(FleetFunctions.CYCLESLEFT, cycles, atMostNew, house.retire));
     cost.by(call(HireFunctions.PERKWH, price, energy, cycles, atMostNew));
-    Formula isOdd = calc("INDEX({};ROWS({}))", odd.all(), serial.above());
+    Formula isOdd = calc("INDEX({};{})", odd.all(), serial.rowNumber());
     apart.by(
         calc(
             "IF({}=\"\";\"\";IF({}=0;\"no\";IF({}<AVERAGEIFS({};{};{});\"below\";\"above\")))",

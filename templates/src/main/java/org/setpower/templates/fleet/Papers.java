@@ -22,7 +22,7 @@ final class Papers {
 
   Tab shelfList() {
     Formula order = packs.order.all();
-    row.by(calc("MATCH(SMALL({};ROWS({}));{};0)", order, row.above(), order));
+    row.by(calc("MATCH(SMALL({};{});{};0)", order, row.rowNumber(), order));
     Column place =
         shown("Place", calc("LEFT({};FIND(\"|\";{})-1)", at(packs.shelfKey), at(packs.shelfKey)))
             .wide(45);

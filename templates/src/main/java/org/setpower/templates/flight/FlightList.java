@@ -213,7 +213,7 @@ public final class FlightList implements Workbook {
   private Tab cards() {
     Column traveller = Column.result("Traveller").as(Format.COUNT).mayBeBlank().wide(20);
     Column number = Column.working("No.");
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     traveller.by(calc("IF(COUNTIF({};{})=0;\"\";{})", carry.traveller.all(), number, number));
     Column what =
         Column.result("Carries in the cabin", carry.words.where(carry.traveller, traveller))

@@ -130,7 +130,7 @@ final class BoxCards {
 
   private Table lines(int firstCard) {
     Column number = Column.working("No.");
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     List<Column> all = new ArrayList<>();
     for (int card = firstCard; card < firstCard + ACROSS; card++) {
       all.addAll(List.of(columns(card, number)));

@@ -229,7 +229,7 @@ final class Generator {
     Formula kilowatts = running.kilowattsOf(dayOfJob);
     Formula runs = running.hoursOf(dayOfJob);
     Formula burnt = call(GensetFunctions.FUELFOR, kilowatts, runs, one(rated));
-    dayOfJob.by(calc("MATCH(ROWS({});{};0)", day.above(), running.runNumber.all()));
+    dayOfJob.by(calc("MATCH({};{};0)", day.rowNumber(), running.runNumber.all()));
     date.by(calc("INDEX({};{})", job.date.all(), dayOfJob));
     day.by(
         calc(
@@ -307,16 +307,16 @@ final class Generator {
   private void sums() {
     Formula row = one(emptyRun);
     Formula dayThen = calc("INDEX({};{})", dayOfJob.all(), row);
-    Formula quarter = calc("ROWS({})", quarterSum.above());
+    Formula quarter = quarterSum.rowNumber();
     Formula kw = running.kilowattsOf(dayThen, quarter);
     Formula part = running.hoursOf(dayThen, quarter);
     quarterSum.by(
         calc(
-            "IF(ISNUMBER({});N(INDEX({};ROWS({})-1))*(ROWS({})>1)+{}*{};\"\")",
+            "IF(ISNUMBER({});N(INDEX({};{}-1))*({}>1)+{}*{};\"\")",
             row,
             quarterSum.all(),
-            quarterSum.above(),
-            quarterSum.above(),
+            quarter,
+            quarter,
             call(GensetFunctions.FUEL, kw, one(rated)),
             part));
     emptying.columns(quarterSum);
@@ -391,7 +391,7 @@ final class Generator {
             or(plan.shown, 0),
             date.all()));
     Formula start = calc("INDEX({};{})", running.start.all(), clockDay);
-    moment.by(calc("INT(24*{}+0.0001)/24+(ROWS({})-1)/48", start, clock.above()));
+    moment.by(calc("INT(24*{}+0.0001)/24+({}-1)/48", start, clock.rowNumber()));
     clock.by(clockOf(moment));
     Formula middle = calc("({}+1/96)", moment);
     Formula off =

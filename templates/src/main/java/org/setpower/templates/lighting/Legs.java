@@ -100,7 +100,7 @@ final class Legs {
   }
 
   private void busiest() {
-    row.by(calc("MATCH(ROWS({});{};0)", source.above(), supply.sourceNumber.all()));
+    row.by(calc("MATCH({};{};0)", source.rowNumber(), supply.sourceNumber.all()));
     source.by(ofSupply(supply.name));
     moment.by(ofSupply(supply.busiestAt));
     Formula then = calc("INDEX({};{})", loads.moment.all(), moment);

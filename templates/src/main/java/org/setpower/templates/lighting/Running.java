@@ -49,7 +49,7 @@ final class Running {
   /** Plain cells, not one matrix: what does not run costs next to nothing. */
   private void quarters(int i) {
     Column part = number("Hours of day " + (i + 1));
-    Formula begin = calc("({}+(ROWS({})-1)/96)", of(start, i), part.above());
+    Formula begin = calc("({}+({}-1)/96)", of(start, i), part.rowNumber());
     Formula middle = calc("{}+1/192", begin);
     part.by(
         calc(
@@ -102,7 +102,7 @@ final class Running {
   }
 
   private Formula ofJob(Column column) {
-    return calc("INDEX({};ROWS({}))", column.all(), start.above());
+    return calc("INDEX({};{})", column.all(), start.rowNumber());
   }
 
   private void when() {

@@ -144,11 +144,11 @@ final class Runs {
             feeds(2)));
     va.by(
         calc(
-            "IF({};{};MAX(INDEX({};0;ROWS({}))))",
+            "IF({};{};MAX(INDEX({};0;{})))",
             isBox(),
             ofTo(supply.busiest),
             loads.onRun.all(),
-            to.above()));
+            to.rowNumber()));
     reckoned.by(
         calc(
             "IF({}=\"3PH\";IF({};\"3PH\";\"1PH\");IF({}=\"2 lines\";\"line to line\";\"1PH\"))",
@@ -196,7 +196,7 @@ final class Runs {
 
   /** What the cable does, with our functions. */
   private void cable() {
-    Formula start = calc("{}*{}", nominal, shareHandedOn());
+    Formula start = calc("{}*{}", nominal, before);
     Formula phases = calc("IF({}=\"3PH\";\"3PH\";\"1PH\")", reckoned);
     Formula warm = plan.conductorCelsius();
     Formula side = or(parallel, 1);
@@ -326,11 +326,7 @@ final class Runs {
         above(loop));
   }
 
-  /**
-   * The share of the volts at the start. It reads the ends above directly, and the calls below take
-   * it from here: were there a plain calculation in the circle from row to row, Calc would take
-   * that column as a whole and find a circle.
-   */
+  /** The share of the volts at the start: whole at a source, else what the ends above have. */
   private Formula shareHandedOn() {
     Formula nearest = supply.runPoint.where(supply.name, from);
     return bySupply(calc("IF({}=\"\";1;{})", nearest, shareAbove(nearest)), shareAbove(from));

@@ -191,12 +191,12 @@ final class Supply {
       onLeg[i] =
           Column.working(
                   "VA on L" + (i + 1),
-                  calc("MAX(INDEX({};0;ROWS({})))", loads.onLeg[i].all(), name.above()))
+                  calc("MAX(INDEX({};0;{}))", loads.onLeg[i].all(), name.rowNumber()))
               .inBlankRowsToo();
     }
     busiest.by(calc("MAX({};{};{})+0*LEN({})", onLeg[0], onLeg[1], onLeg[2], name));
     used.by(call(LoadFunctions.AMPS, busiest, calc("{}*{}", toNeutral, share), "1PH"));
-    Formula row = calc("ROWS({})", name.above());
+    Formula row = name.rowNumber();
     busiestAt.by(
         calc(
             "IF({}=0;\"\";MATCH({};IF({}={};INDEX({};0;{});IF({}={};INDEX({};0;{});INDEX({};0;{})));0))",
@@ -287,7 +287,7 @@ final class Supply {
           calc("COUNTIF({};{})>1", name.all(), name),
           say("{} stands here twice: give each box its own name.", name)),
       Check.wrong(
-          calc("ISNA(MATCH({};{};0))", fedFrom, name.above()),
+          calc("IFERROR(MATCH({};{};0);9999)>={}", fedFrom, name.all(), name.rowNumber()),
           say("{} is not a row above: write what feeds it first.", fedFrom)),
       Check.wrong(
           calc("AND({}<>\"box\";{}<>\"\")", kind, or(fedFrom, "")),

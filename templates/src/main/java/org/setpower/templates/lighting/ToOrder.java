@@ -235,7 +235,7 @@ final class ToOrder {
   }
 
   private void candidates(List<Source> sources) {
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     candidate.by(cascade(sources, s -> calc("{}&\"\"", s.words())));
     kind.by(cascade(sources, Source::section));
     count.by(calc("IF({}=\"\";0;{})", or(candidate, ""), cascade(sources, Source::pieces)));
@@ -274,7 +274,7 @@ final class ToOrder {
         Check.look(calc("COUNTIF({};{})=0", item.all(), ours), say("The plan needs no {}.", ours)));
     Formula isDevice = calc("{}<=" + kit.devices.room(), row);
     Formula isKit = calc("{}<=" + (kit.devices.room() + kit.packs.room()), row);
-    row.by(calc("MATCH(ROWS({});{};0)", section.above(), found.all()));
+    row.by(calc("MATCH({};{};0)", section.rowNumber(), found.all()));
     section.by(calc("INDEX({};{})", kind.all(), row));
     item.by(calc("INDEX({};{})", candidate.all(), row));
     // the same adaptor is needed by several rows at once, cable and boxes add up
@@ -331,7 +331,7 @@ final class ToOrder {
   }
 
   private void quote() {
-    quoteRow.by(calc("MATCH(ROWS({});{};0)", quoteSection.above(), shortNumber.all()));
+    quoteRow.by(calc("MATCH({};{};0)", quoteSection.rowNumber(), shortNumber.all()));
     quoteSection.by(calc("INDEX({};{})", section.all(), quoteRow));
     quoteItem.by(calc("INDEX({};{})", item.all(), quoteRow));
     quantity.by(calc("INDEX({};{})", missing.all(), quoteRow));

@@ -15,7 +15,7 @@ final class Offer {
   private final Column number = Column.working("No.");
 
   Offer(Hire hire, Quote quote) {
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     table.columns(
         shown(quote.section).wide(42),
         shown(quote.item).wide(52),

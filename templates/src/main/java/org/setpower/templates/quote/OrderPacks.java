@@ -26,7 +26,7 @@ final class OrderPacks {
 
   OrderPacks(Hire hire, Quote quote, Stock stock) {
     Column number = Column.working("No.");
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     Column pack =
         Column.result("Pack", quote.item.where(quote.packNumber, number)).mayBeBlank().wide(60);
     Column count =

@@ -74,7 +74,7 @@ final class Papers {
 
   private static Column number() {
     Column number = Column.working("No.");
-    return number.by(calc("ROWS({})", number.above()));
+    return number.by(number.rowNumber());
   }
 
   private static Field money(String heading, Formula formula, Hire hire) {

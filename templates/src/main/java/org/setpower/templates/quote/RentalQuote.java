@@ -218,7 +218,7 @@ public final class RentalQuote implements Workbook {
 
   private Table taxes() {
     Column number = Column.working("No.");
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     return Table.of("Tax by rate", 3)
         .columns(
             taxed(totals.rate, number, 45),

@@ -138,7 +138,7 @@ final class Totals {
   private static Table group(
       String title, Column name, Column amount, Column first, Column of, Quote quote) {
     Column number = Column.working("No.");
-    number.by(calc("ROWS({})", number.above()));
+    number.by(number.rowNumber());
     name.by(calc("INDEX({};MATCH({};{};0))", of.all(), number, first.all()));
     amount.by(calc("SUMIFS({};{};{})", quote.amount.all(), of.all(), name));
     return Table.of(title, GROUPS).columns(name, amount, number);
