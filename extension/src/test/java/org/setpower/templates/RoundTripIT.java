@@ -16,9 +16,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -36,6 +38,8 @@ class RoundTripIT {
   private static final Path SHEETS = Path.of("target/sheets");
   private static final int EXCEL_FORMULA = 8_192;
   private static final int EXCEL_WORDS = 255;
+  private static final int EXCEL_DEPTH = 64;
+  private static final Pattern OTHER_ROW = Pattern.compile("\\$[A-Z]+(?!1\\b)\\d");
 
   @TempDir Path folder;
 
@@ -105,11 +109,25 @@ class RoundTripIT {
               office, book.document(), "copy", "formats", "xlsx", "to", office.address(to));
           try (XSSFWorkbook read =
               new XSSFWorkbook(Files.newInputStream(to.resolveSibling("copy.xlsx")))) {
+            assertThat(names(read)).isEmpty();
             for (Tab tab : book.template().tabs()) {
               looksRight(book, tab, read.getSheet(tab.name()));
             }
           }
         });
+  }
+
+  /** What is wrong with the names of the workbook: Excel has the same limits there as in cells. */
+  private static List<String> names(XSSFWorkbook workbook) {
+    List<String> faults = new ArrayList<>();
+    for (Name name : workbook.getAllNames()) {
+      String where = name.getNameName() + " ";
+      text(name.getRefersToFormula(), where, faults);
+      if (OTHER_ROW.matcher(name.getRefersToFormula()).find()) {
+        faults.add(where + "counts rows from another than the first");
+      }
+    }
+    return faults;
   }
 
   private static void looksRight(OpenBook book, Tab tab, Sheet sheet) {
@@ -179,11 +197,22 @@ class RoundTripIT {
   private static void formula(Cell cell, List<String> faults) {
     String formula = cell.getCellFormula();
     String where = cell.getSheet().getSheetName() + "!" + cell.getAddress() + " ";
+    text(formula, where, faults);
+    if (cell.getCachedFormulaResultType() == CellType.ERROR
+        && !cell.getSheet().isColumnHidden(cell.getColumnIndex())) {
+      faults.add(where + "shows an error");
+    }
+  }
+
+  private static void text(String formula, String where, List<String> faults) {
     if (formula.toUpperCase().contains("SETPOWER") || formula.contains("SHEET.")) {
       faults.add(where + "has a formula of ours");
     }
     if (formula.length() > EXCEL_FORMULA) {
       faults.add(where + "is too long for Excel: " + formula.length());
+    }
+    if (depth(formula) > EXCEL_DEPTH) {
+      faults.add(where + "is nested too deep for Excel: " + depth(formula));
     }
     String[] pieces = formula.split("\"", -1);
     for (int i = 1; i < pieces.length; i += 2) {
@@ -191,10 +220,17 @@ class RoundTripIT {
         faults.add(where + "has words that are too long for Excel: " + pieces[i]);
       }
     }
-    if (cell.getCachedFormulaResultType() == CellType.ERROR
-        && !cell.getSheet().isColumnHidden(cell.getColumnIndex())) {
-      faults.add(where + "shows an error");
+  }
+
+  /** How many brackets are open at most. */
+  private static int depth(String formula) {
+    int depth = 0;
+    int most = 0;
+    for (char c : formula.replaceAll("\"[^\"]*\"", "").toCharArray()) {
+      depth += c == '(' ? 1 : c == ')' ? -1 : 0;
+      most = Math.max(most, depth);
     }
+    return most;
   }
 
   /** What stands in the cells to fill. */

@@ -14,6 +14,8 @@ import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.sheet.XCellSeries;
+import com.sun.star.sheet.XNamedRange;
+import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
@@ -151,10 +153,52 @@ class RowsIT {
     Uno.as(XCellRangeMovement.class, sheet)
         .moveRange(new CellAddress(from.Sheet, from.StartColumn, to), from);
     assertThat(formulas(table)).isNotEqualTo(formulas);
+    Map<String, String> names = names();
+    List<Field> cells = namedCells();
+    List<String> filled = cells.stream().map(f -> book.cell(f).getFormula()).toList();
+    dragOver(cells);
+    assertThat(names().equals(names)).as("names as before").isEqualTo(cells.isEmpty());
     assertThat(Asking.command(office, book.document(), "mend")).contains("formula of the template");
     Uno.as(XCellRangeFormula.class, inputs(table, 0, table.room())).setFormulaArray(typed);
+    for (int i = 0; i < cells.size(); i++) {
+      book.cell(cells.get(i)).setFormula(filled.get(i));
+    }
+    assertThat(names()).isEqualTo(names);
     assertThat(Asking.command(office, book.document(), "mend")).startsWith("Every formula is as");
     assertThat(Results.of(book.calculated().document())).isEqualTo(figures);
+  }
+
+  /** Two cells to fill that bear names, on a tab where they are not merged; or none. */
+  private List<Field> namedCells() {
+    List<Field> cells =
+        book.template().fields().stream()
+            .filter(f -> f.isInput() && !f.rangeName().isEmpty())
+            .filter(f -> !book.layout().tab(f).isGrid())
+            .limit(2)
+            .toList();
+    return cells.size() == 2 ? cells : List.of();
+  }
+
+  /** Drags the first of two cells onto the second, whose name then stands for nothing. */
+  private void dragOver(List<Field> cells) throws Exception {
+    if (cells.isEmpty()) {
+      return;
+    }
+    Object sheet = book.sheet(book.layout().tab(cells.get(0)));
+    CellRangeAddress from = address(Uno.as(XCellRange.class, book.cell(cells.get(0))));
+    CellRangeAddress to = address(Uno.as(XCellRange.class, book.cell(cells.get(1))));
+    Uno.as(XCellRangeMovement.class, sheet)
+        .moveRange(new CellAddress(to.Sheet, to.StartColumn, to.StartRow), from);
+  }
+
+  /** What the names of the document stand for. */
+  private Map<String, String> names() throws com.sun.star.uno.Exception {
+    XNamedRanges all = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
+    Map<String, String> names = new TreeMap<>();
+    for (String name : all.getElementNames()) {
+      names.put(name, Uno.as(XNamedRange.class, all.getByName(name)).getContent());
+    }
+    return names;
   }
 
   /** A row made by Calc would have no formulas: the protection refuses it. */

@@ -13,9 +13,11 @@
  *   <li>Write formulas with the cells themselves: {@code call(CableFunctions.DROP, SIZE, LENGTH,
  *       AMPS)}, {@code calc("{}-{}", MAY, USED)}, {@code or(LEVEL, 1)} for a cell that may be
  *       blank, {@code optional(CELL)} to let a function take its own default. A column stands for
- *       the cell of the row; {@code COLUMN.all()}, {@code above()}, {@code below()} and {@code
- *       RESULT.where(KEY, value)} for more; {@code say("{} A is over {} A", …)} for words. A result
- *       is blank while a cell it needs is blank; refusals go to the status by themselves.
+ *       the cell of the row; {@code COLUMN.all()}, {@code above()}, {@code below()}, {@code
+ *       rowNumber()} and {@code RESULT.where(KEY, value)} for more; {@code say("{} A is over {} A",
+ *       …)} for words. A result is blank while a cell it needs is blank; refusals go to the status
+ *       by themselves. Hidden columns hold a name, and the name the formula, unless it looks at
+ *       rows above or below: what a check needs of those is best a column of its own.
  *   <li>Put the columns into a {@code Table.of("Runs", 100).columns(…).checks(Check.stop(when,
  *       words), Check.look(when, words))}: cells to fill first. Status and reason are added. The
  *       order of what is said: missing, wrong kind, refused, then the checks. A table without cells
