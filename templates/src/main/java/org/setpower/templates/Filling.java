@@ -35,6 +35,7 @@ public final class Filling {
           .setTrim(true)
           .build();
 
+  private static final String SCENARIO = "scenario/%s.csv";
   private static final int LETTERS_OF_A_FIELD = 24;
 
   private final Drawing drawing;
@@ -61,9 +62,10 @@ public final class Filling {
     return this;
   }
 
-  /** Fills the cells of a template from lines "field,value". */
-  public Filling fields(Class<?> beside, String resource) {
-    for (CSVRecord line : read(beside, resource)) {
+  /** Fills the cells of a template from a file of the scenario, with lines "field,value". */
+  public Filling fields(String scenario) {
+    String resource = SCENARIO.formatted(scenario);
+    for (CSVRecord line : read(Filling.class, resource)) {
       Field field =
           drawing.template().fields().stream()
               .filter(f -> f.isInput() && f.heading().equals(line.get("field")))
@@ -74,8 +76,13 @@ public final class Filling {
     return this;
   }
 
+  /** Fills the first rows of a table from a file of the scenario. */
+  public Filling rows(Table table, String scenario) {
+    return rows(table, Filling.class, SCENARIO.formatted(scenario));
+  }
+
   /** Fills the first rows of a table; what stood there before goes. */
-  public Filling rows(Table table, Class<?> beside, String resource) {
+  Filling rows(Table table, Class<?> beside, String resource) {
     return rows(table, resource, lines(beside, resource));
   }
 
@@ -117,8 +124,12 @@ public final class Filling {
     return new IllegalStateException(resource + ": there is no cell to fill named " + heading);
   }
 
-  /** The rows of a CSV file by the headings of its columns. */
-  static List<Map<String, String>> lines(Class<?> beside, String resource) {
+  /** The rows of a file of the scenario by the headings of its columns. */
+  static List<Map<String, String>> lines(String scenario) {
+    return lines(Filling.class, SCENARIO.formatted(scenario));
+  }
+
+  private static List<Map<String, String>> lines(Class<?> beside, String resource) {
     return read(beside, resource).stream().map(CSVRecord::toMap).toList();
   }
 

@@ -11,6 +11,11 @@ import java.util.List;
  * @param lines the sentences
  */
 public record Lines(String title, Style style, List<Formula> lines) implements Block {
+  /** How a reader gets to the bottom of a figure. */
+  public static final String FOLLOWED =
+      "Every figure can be followed: put the cursor on it and choose How this number came about in"
+          + " the menu Set power.";
+
   /** Notes; each a text or a formula that gives one. */
   public static Lines notes(String title, Object... lines) {
     return new Lines(title, Style.NOTE, Arrays.stream(lines).map(Formula::of).toList());

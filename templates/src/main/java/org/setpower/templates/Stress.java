@@ -15,8 +15,6 @@ import org.setpower.templates.quote.RentalQuote;
 
 /** The examples of the scenario with their big tables filled to the last row. */
 public final class Stress {
-  private static final String SCENARIO = "/org/setpower/templates/scenario/";
-
   private final Workbook workbook;
   private final Map<String, List<Map<String, String>>> rows = new LinkedHashMap<>();
 
@@ -32,9 +30,9 @@ public final class Stress {
   /** 200 loads, 100 runs, 60 packs. */
   public static Stress lighting() {
     Stress stress = new Stress(new LightingPlan());
-    stress.repeat("Loads", "lighting-loads.csv", 200);
-    stress.repeat("Packs", "lighting-packs.csv", 60);
-    List<Map<String, String>> runs = stress.repeat("Runs", "lighting-runs.csv", 100);
+    stress.repeat("Loads", "lighting-loads", 200);
+    stress.repeat("Packs", "lighting-packs", 60);
+    List<Map<String, String>> runs = stress.repeat("Runs", "lighting-runs", 100);
     for (int i = firstTime(runs, "To"); i < runs.size(); i++) {
       runs.get(i).put("To", "spare line " + (i + 1));
       runs.get(i).put("Length", String.valueOf(5 + i % 46));
@@ -45,7 +43,7 @@ public final class Stress {
   /** 300 packs, 1 000 tests. */
   public static Stress fleet() {
     Stress stress = new Stress(new FleetRegister());
-    List<Map<String, String>> packs = stress.repeat("Packs", "fleet-packs.csv", 300);
+    List<Map<String, String>> packs = stress.repeat("Packs", "fleet-packs", 300);
     List<String> serials = new ArrayList<>();
     int again = firstTime(packs, "Serial");
     for (int i = 0; i < packs.size(); i++) {
@@ -55,7 +53,7 @@ public final class Stress {
       serials.add(packs.get(i).get("Serial"));
     }
     Map<String, List<Map<String, String>>> testsOf = new HashMap<>();
-    for (Map<String, String> test : read("fleet-tests.csv")) {
+    for (Map<String, String> test : scenario("fleet-tests")) {
       testsOf.computeIfAbsent(kind(test), k -> new ArrayList<>()).add(test);
     }
     List<Map<String, String>> tests = new ArrayList<>();
@@ -74,7 +72,7 @@ public final class Stress {
   /** 300 lines. */
   public static Stress quote() {
     Stress stress = new Stress(new RentalQuote());
-    List<Map<String, String>> lines = stress.repeat("Quote", "quote-lines.csv", 300);
+    List<Map<String, String>> lines = stress.repeat("Quote", "quote-lines", 300);
     for (int i = 0; i < lines.size(); i++) {
       lines.get(i).put("Quantity", String.valueOf(1 + i % 5));
     }
@@ -84,10 +82,6 @@ public final class Stress {
   private static String kind(Map<String, String> row) {
     String serial = row.get("Serial");
     return serial.substring(0, serial.indexOf('-'));
-  }
-
-  private static List<Map<String, String>> read(String resource) {
-    return Filling.lines(Stress.class, SCENARIO + resource);
   }
 
   /** The row from which on the rows of the scenario come again. */
@@ -100,8 +94,8 @@ public final class Stress {
     return again;
   }
 
-  private List<Map<String, String>> repeat(String tab, String resource, int room) {
-    List<Map<String, String>> lines = read(resource);
+  private List<Map<String, String>> repeat(String tab, String name, int room) {
+    List<Map<String, String>> lines = scenario(name);
     List<Map<String, String>> many = new ArrayList<>();
     for (int i = 0; i < room; i++) {
       many.add(new LinkedHashMap<>(lines.get(i % lines.size())));
@@ -122,7 +116,7 @@ public final class Stress {
 
   /** The rows of a table of the scenario, by their headings. */
   public static List<Map<String, String>> scenario(String table) {
-    return read(table + ".csv");
+    return Filling.lines(table);
   }
 
   /** Draws it into a folder; gives its file. */

@@ -20,8 +20,6 @@ import org.setpower.templates.Workbook;
 
 /** Template 2: a battery day of camera, sound and video. */
 public final class BatteryDay implements Workbook {
-  private static final String SCENARIO = "/org/setpower/templates/scenario/";
-
   private static final int CARD = 40;
   private static final int FINDINGS = 10;
 
@@ -241,23 +239,22 @@ public final class BatteryDay implements Workbook {
             "Where the figures come from",
             "Hours, cold, charging and the plan of the day: see PACK, CHARGE and PLAN in the"
                 + " handbook; each page names its source.",
-            "Every figure can be followed: put the cursor on it and choose How this number came"
-                + " about in the menu Set power."));
+            Lines.FOLLOWED));
   }
 
   @Override
   public void fill(Filling filling) {
     filling
-        .fields(BatteryDay.class, SCENARIO + "battery-job.csv")
-        .rows(job.job.days, BatteryDay.class, SCENARIO + "days.csv")
-        .rows(kit.devices, BatteryDay.class, SCENARIO + "kit-devices.csv")
-        .rows(kit.packs, BatteryDay.class, SCENARIO + "kit-packs.csv")
-        .rows(onHand.table, BatteryDay.class, SCENARIO + "battery-onhand.csv")
-        .rows(positions.table, BatteryDay.class, SCENARIO + "battery-positions.csv")
-        .rows(devices.table, BatteryDay.class, SCENARIO + "battery-devices.csv")
-        .rows(chargers.table, BatteryDay.class, SCENARIO + "battery-chargers.csv")
-        .rows(smallCells.table, BatteryDay.class, SCENARIO + "battery-cells.csv")
-        .rows(stack.packs, BatteryDay.class, SCENARIO + "battery-stack.csv");
+        .fields("battery-job")
+        .rows(job.job.days, "days")
+        .rows(kit.devices, "kit-devices")
+        .rows(kit.packs, "kit-packs")
+        .rows(onHand.table, "battery-onhand")
+        .rows(positions.table, "battery-positions")
+        .rows(devices.table, "battery-devices")
+        .rows(chargers.table, "battery-chargers")
+        .rows(smallCells.table, "battery-cells")
+        .rows(stack.packs, "battery-stack");
   }
 
   @Override

@@ -21,7 +21,6 @@ import org.setpower.templates.Workbook;
 
 /** Template 3: the power budget of a line producer. */
 public final class PowerBudget implements Workbook {
-  private static final String SCENARIO = "/org/setpower/templates/scenario/budget-";
   private static final int FINDINGS = 5;
 
   private final Terms terms = new Terms();
@@ -238,23 +237,22 @@ public final class PowerBudget implements Workbook {
             "Fees, rounding, own or hire: the functions HIRE; see the handbook.",
             "CO2 of fuel: GENSET.CO2, burning only. CO2 of the grid: GENSET.GRIDCO2, the mean of a"
                 + " country and a year. Making the kit, and bringing it, are in neither.",
-            "Every figure can be followed: put the cursor on it and choose How this number came"
-                + " about in the menu Set power."));
+            Lines.FOLLOWED));
   }
 
   @Override
   public void fill(Filling filling) {
     filling
-        .fields(PowerBudget.class, SCENARIO + "job.csv")
-        .rows(terms.job.days, PowerBudget.class, "/org/setpower/templates/scenario/days.csv")
-        .rows(mix.needs, PowerBudget.class, SCENARIO + "mix-needs.csv")
-        .rows(mix.packs, PowerBudget.class, SCENARIO + "mix-packs.csv")
-        .rows(cash.deposits, PowerBudget.class, SCENARIO + "deposits.csv")
-        .rows(plan.table, PowerBudget.class, SCENARIO + "plan.csv")
-        .rows(lines.table, PowerBudget.class, SCENARIO + "lines.csv")
-        .rows(ways.table, PowerBudget.class, SCENARIO + "options.csv")
-        .rows(ways.owning, PowerBudget.class, SCENARIO + "owning.csv")
-        .rows(whatIf.table, PowerBudget.class, SCENARIO + "what-if.csv");
+        .fields("budget-job")
+        .rows(terms.job.days, "days")
+        .rows(mix.needs, "budget-mix-needs")
+        .rows(mix.packs, "budget-mix-packs")
+        .rows(cash.deposits, "budget-deposits")
+        .rows(plan.table, "budget-plan")
+        .rows(lines.table, "budget-lines")
+        .rows(ways.table, "budget-options")
+        .rows(ways.owning, "budget-owning")
+        .rows(whatIf.table, "budget-what-if");
   }
 
   @Override

@@ -19,7 +19,6 @@ import org.setpower.templates.Workbook;
 
 /** Template 5: the fleet register of a rental house. */
 public final class FleetRegister implements Workbook {
-  private static final String SCENARIO = "/org/setpower/templates/scenario/fleet-";
   private static final int FINDINGS = 19;
   private static final int KINDS = 9;
 
@@ -187,11 +186,11 @@ public final class FleetRegister implements Workbook {
   @Override
   public void fill(Filling filling) {
     filling
-        .fields(FleetRegister.class, SCENARIO + "job.csv")
-        .rows(kinds.table, FleetRegister.class, SCENARIO + "kinds.csv")
-        .rows(packs.table, FleetRegister.class, SCENARIO + "packs.csv")
-        .rows(tests.table, FleetRegister.class, SCENARIO + "tests.csv")
-        .rows(list.table, FleetRegister.class, SCENARIO + "todo.csv");
+        .fields("fleet-job")
+        .rows(kinds.table, "fleet-kinds")
+        .rows(packs.table, "fleet-packs")
+        .rows(tests.table, "fleet-tests")
+        .rows(list.table, "fleet-todo");
   }
 
   @Override

@@ -21,7 +21,6 @@ import org.setpower.templates.Workbook;
 
 /** Template 6: the flight packing list of whoever flies. */
 public final class FlightList implements Workbook {
-  private static final String SCENARIO = "/org/setpower/templates/scenario/flight-";
   private static final int FINDINGS = 9;
   private static final int KINDS = 13;
 
@@ -312,12 +311,12 @@ public final class FlightList implements Workbook {
   @Override
   public void fill(Filling filling) {
     filling
-        .fields(FlightList.class, SCENARIO + "job.csv")
-        .rows(flights.table, FlightList.class, SCENARIO + "flights.csv")
-        .rows(packs.table, FlightList.class, SCENARIO + "packs.csv")
-        .rows(carry.table, FlightList.class, SCENARIO + "carry.csv")
-        .rows(freight.table, FlightList.class, SCENARIO + "freight.csv")
-        .rows(otherDays.table, FlightList.class, SCENARIO + "other-days.csv");
+        .fields("flight-job")
+        .rows(flights.table, "flight-flights")
+        .rows(packs.table, "flight-packs")
+        .rows(carry.table, "flight-carry")
+        .rows(freight.table, "flight-freight")
+        .rows(otherDays.table, "flight-other-days");
   }
 
   @Override

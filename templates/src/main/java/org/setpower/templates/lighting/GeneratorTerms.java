@@ -4,6 +4,7 @@ import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.call;
 import static org.setpower.templates.Formula.or;
 
+import java.util.Arrays;
 import org.setpower.sheet.HireFunctions;
 import org.setpower.templates.Field;
 import org.setpower.templates.Fields;
@@ -164,29 +165,10 @@ final class GeneratorTerms {
 
   /** All cells to fill. */
   Field[] inputs() {
-    return new Field[] {
-      set,
-      before,
-      after,
-      offFrom,
-      offTo,
-      spare,
-      ordered,
-      tank,
-      usable,
-      price,
-      drop,
-      operatorRate,
-      operatorHours,
-      dayRate,
-      onHire,
-      offHire,
-      week,
-      least,
-      altitude,
-      air,
-      engine
-    };
+    return Arrays.stream(fields())
+        .flatMap(f -> f.fields().stream())
+        .filter(Field::isInput)
+        .toArray(Field[]::new);
   }
 
   Fields[] fields() {

@@ -467,8 +467,7 @@ public final class LightingPlan implements Workbook {
                 + " handbook; each names document, edition and table.",
             "Packs: open-circuit curves and cold ratios of measured cells, named at PACK.LASTS"
                 + " and PACK.COLD.",
-            "Every figure can be followed: put the cursor on it and choose How this number came"
-                + " about in the menu Set power."));
+            Lines.FOLLOWED));
   }
 
   private Formula assumed() {
@@ -478,23 +477,19 @@ public final class LightingPlan implements Workbook {
   @Override
   public void fill(Filling filling) {
     filling
-        .fields(LightingPlan.class, "/org/setpower/templates/scenario/lighting-job.csv")
-        .rows(plan.job.days, LightingPlan.class, "/org/setpower/templates/scenario/days.csv")
-        .rows(kit.devices, LightingPlan.class, "/org/setpower/templates/scenario/kit-devices.csv")
-        .rows(kit.packs, LightingPlan.class, "/org/setpower/templates/scenario/kit-packs.csv")
-        .rows(supply.table, LightingPlan.class, scenario("supply"))
-        .rows(loads.table, LightingPlan.class, scenario("loads"))
-        .rows(runs.table, LightingPlan.class, scenario("runs"))
-        .rows(legs.measured, LightingPlan.class, scenario("measured"))
-        .rows(generator.sizes, LightingPlan.class, scenario("sizes"))
-        .rows(generator.typed, LightingPlan.class, scenario("meter"))
+        .fields("lighting-job")
+        .rows(plan.job.days, "days")
+        .rows(kit.devices, "kit-devices")
+        .rows(kit.packs, "kit-packs")
+        .rows(supply.table, "lighting-supply")
+        .rows(loads.table, "lighting-loads")
+        .rows(runs.table, "lighting-runs")
+        .rows(legs.measured, "lighting-measured")
+        .rows(generator.sizes, "lighting-sizes")
+        .rows(generator.typed, "lighting-meter")
         .shows(generator.days, 3)
-        .rows(packs.table, LightingPlan.class, scenario("packs"))
-        .rows(charging.table, LightingPlan.class, scenario("charging"));
-  }
-
-  private static String scenario(String table) {
-    return "/org/setpower/templates/scenario/lighting-" + table + ".csv";
+        .rows(packs.table, "lighting-packs")
+        .rows(charging.table, "lighting-charging");
   }
 
   @Override

@@ -21,8 +21,6 @@ import org.setpower.templates.Workbook;
 
 /** Template 4: the quote of a rental desk. */
 public final class RentalQuote implements Workbook {
-  private static final String SCENARIO = "/org/setpower/templates/scenario/quote-";
-
   /** How many findings the desk sees at once. */
   private static final int FINDINGS = 9;
 
@@ -290,19 +288,18 @@ public final class RentalQuote implements Workbook {
             "Where the figures come from",
             "Days, fees and tax: the functions HIRE; see the handbook. How days are charged is the"
                 + " custom of each house: set it on Job.",
-            "Every figure can be followed: put the cursor on it and choose How this number came"
-                + " about in the menu Set power."));
+            Lines.FOLLOWED));
   }
 
   @Override
   public void fill(Filling filling) {
     filling
-        .fields(RentalQuote.class, SCENARIO + "job.csv")
-        .rows(hire.job.days, RentalQuote.class, "/org/setpower/templates/scenario/days.csv")
-        .rows(stock.table, RentalQuote.class, SCENARIO + "kit.csv")
-        .rows(asked.table, RentalQuote.class, SCENARIO + "plan.csv")
-        .rows(quote.table, RentalQuote.class, SCENARIO + "lines.csv")
-        .rows(picked.table, RentalQuote.class, SCENARIO + "return.csv")
+        .fields("quote-job")
+        .rows(hire.job.days, "days")
+        .rows(stock.table, "quote-kit")
+        .rows(asked.table, "quote-plan")
+        .rows(quote.table, "quote-lines")
+        .rows(picked.table, "quote-return")
         .shows(offer.table, quote.table)
         .shows(papers.insurer, picked.table)
         .shows(papers.general, picked.table);
