@@ -21,6 +21,7 @@ public final class Layout {
 
   private static final int SHORT = 190; // of A4, the narrower, between its margins
   private static final int LONG = 259; // of Letter, the shorter
+
   /** What the names of formulas begin with. */
   private static final String SHARED = "Row ";
 
