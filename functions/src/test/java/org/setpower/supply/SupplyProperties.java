@@ -3,6 +3,7 @@ package org.setpower.supply;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -42,6 +43,12 @@ class SupplyProperties {
   void equal_legs_leave_nothing_at_all(@ForAll @DoubleRange(min = 0, max = 400) double amps) {
     assertThat(Neutral.of(new double[] {amps, amps, amps}, EQUAL, 0, Feed.THREE_PHASE).amps())
         .isZero();
+  }
+
+  @Example
+  void a_factor_says_where_it_comes_from() {
+    assertThat(Emissions.sourceOf(Fuel.PETROL)).startsWith("US EIA FAQ 307").endsWith("gal");
+    assertThat(Emissions.grid("AU", 2023).source()).startsWith("Our World in Data");
   }
 
   @Property
