@@ -1,7 +1,9 @@
 package org.setpower.supply;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,10 +42,7 @@ public final class Emissions {
    */
   public static Grid grid(String country, Integer year) {
     String wanted = country.strip().toUpperCase(Locale.ROOT);
-    List<Grid> years =
-        Tables.GRIDS.stream()
-            .filter(g -> g.iso.equals(wanted) || g.country.toUpperCase(Locale.ROOT).equals(wanted))
-            .toList();
+    List<Grid> years = Tables.BY_NAME.getOrDefault(wanted, List.of());
     if (years.isEmpty()) {
       throw new Refusal(
           BaseReason.UNKNOWN_WORD, "country", Word.shortened(country), Tables.COUNTRIES);
@@ -80,8 +79,20 @@ public final class Emissions {
                         row.number("kg_per_kwh"),
                         source(row)))
             .toList();
+    static final Map<String, List<Grid>> BY_NAME = byName();
     static final String COUNTRIES =
         GRIDS.stream().map(Grid::iso).distinct().sorted().collect(Collectors.joining(", "));
+
+    /** The years of a country, under its letters and under its name. */
+    private static Map<String, List<Grid>> byName() {
+      Map<String, List<Grid>> all = new HashMap<>();
+      for (Grid grid : GRIDS) {
+        all.computeIfAbsent(grid.iso, k -> new ArrayList<>()).add(grid);
+        all.computeIfAbsent(grid.country.toUpperCase(Locale.ROOT), k -> new ArrayList<>())
+            .add(grid);
+      }
+      return all;
+    }
 
     private static Map<Fuel, Facts.Row> fuels() {
       Word.Words<Fuel> words = new Word.Words<>(Fuel.class);

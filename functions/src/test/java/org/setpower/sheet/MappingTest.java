@@ -120,4 +120,18 @@ class MappingTest {
     assertRefused(
         BaseReason.ONE_VALUE, "PACK.CURVE", "PACK.CURVE", 8.0, 10.2, 45.0, column(2, 92.0), 24.0);
   }
+
+  @Test
+  void rows_of_different_lengths_are_refused() {
+    Object[][] ragged = {{4.0}, {4.0, 6.0}};
+    assertRefused(BaseReason.NOT_A_RECTANGLE, "size", "CABLE.AREA", new Object[] {ragged});
+    assertRefused(BaseReason.NOT_A_RECTANGLE, "size", "CABLE.AREA", new Object[] {new Object[0][]});
+    assertRefused(
+        BaseReason.NOT_A_RECTANGLE, "size", "CABLE.AREA", new Object[] {new Object[][] {{}, {}}});
+  }
+
+  @Test
+  void an_answer_beyond_all_numbers_is_refused() {
+    assertRefused(BaseReason.RESULT_NOT_FINITE, "", "CABLE.DROP", "12 AWG", 1e200, 1e200);
+  }
 }
