@@ -78,6 +78,7 @@ final class Explain implements Command {
     int row = own.nextRow();
     Object[][] rows = explanation.rows();
     own.write(row, rows);
+    own.wrap(3);
     for (int i = 0; i < rows.length; i++) {
       if (explanation.isHeading(i)) {
         own.bold(row + i, 1);
