@@ -52,8 +52,9 @@ public final class Drawing {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final double TITLE_LETTER = 3.6; // in mm
   private static final int LEAD_WIDTH = 210;
+  private static final int LEAD_END = 255; // on the first page, of Letter too
   private static final int LEAD_LETTERS = 150;
-  private static final int LEAD_UPRIGHT = 100;
+  private static final int LEAD_UPRIGHT = 108;
   private static final int FIRST_SCREEN = 20; // rows
   private static final int FIELD = 560;
   private static final int FIELD_PADDING = 80;
@@ -222,7 +223,8 @@ public final class Drawing {
     List<Integer> widths = layout.widths(tab);
     int span = 1;
     int width = widths.get(first);
-    while (first + span < layout.visible(tab) && width + widths.get(first + span) < LEAD_WIDTH) {
+    int most = Math.min(LEAD_WIDTH, LEAD_END - (first == 0 ? 0 : widths.get(0)));
+    while (first + span < layout.visible(tab) && width + widths.get(first + span) <= most) {
       width += widths.get(first + span);
       span++;
     }

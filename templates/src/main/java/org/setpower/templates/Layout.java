@@ -32,6 +32,7 @@ public final class Layout {
   private static final int VALUE = 46;
   private static final int WORKING = 20;
   private static final double LETTER = 1.9; // of a label, in mm
+  private static final int SPARE = 2; // letters on a screen are a little wider
   private static final String SOME_UNIT = "EUR"; // as long as those that follow a choice
 
   /**
@@ -141,7 +142,7 @@ public final class Layout {
   int headingLines(Rows rows) {
     return rows.columns().stream()
         .filter(c -> !c.isWorking())
-        .mapToInt(c -> shown(c).lines(width(c)))
+        .mapToInt(c -> shown(c).lines(width(c) - SPARE))
         .max()
         .orElse(1);
   }

@@ -85,7 +85,6 @@ public final class FlightList implements Workbook {
             "For whoever packs: what goes how, and what needs a look. Counter is the page to show.")
         .with(
             Figures.of("", 3, headlines(tables)),
-            ofPacks.rows("The packs", KINDS),
             BarChart.bars(
                 "Where the packs go",
                 9,
@@ -93,7 +92,8 @@ public final class FlightList implements Workbook {
                 ofPacks.shown(packs.kind),
                 ofPacks.shown(packs.taken),
                 ofPacks.shown(packs.cargo),
-                ofPacks.shown(packs.road)))
+                ofPacks.shown(packs.road)),
+            ofPacks.rows("The packs", KINDS))
         .newPage(Findings.of("What needs a look", FINDINGS, tables))
         .with(cautions(), wondered.rows("Other days", 8));
   }

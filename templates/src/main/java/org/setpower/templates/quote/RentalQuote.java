@@ -194,8 +194,8 @@ public final class RentalQuote implements Workbook {
                     or(hire.validUntil, ""),
                     or(hire.validUntil, ""))),
             Figures.of("", 3, clientFigures()),
-            sections.rows("By section, before order discount and tax", 12),
-            taxes())
+            taxes(),
+            sections.rows("By section, before order discount and tax", 12))
         .newPage(
             Lines.notes(
                 "Terms",
