@@ -59,7 +59,7 @@ public final class Layout {
   private final Map<Field, Spot> fields = new IdentityHashMap<>();
   private final Map<Column, Spot> columns = new IdentityHashMap<>();
   private final Map<Rows, Integer> counts = new IdentityHashMap<>();
-  private final Map<Column, String> shared = new LinkedHashMap<>();
+  private Map<Column, String> shared;
   private final Map<Tab, List<Integer>> widths = new HashMap<>();
   private final Map<Tab, Integer> visible = new HashMap<>();
   private final Map<Tab, Integer> lastRow = new HashMap<>();
@@ -76,7 +76,6 @@ public final class Layout {
     template.tabs().forEach(this::place);
     template.fields().forEach(f -> typed.addAll(f.words()));
     template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.words())));
-    template.tables().forEach(this::share);
   }
 
   private void place(Tab tab) {
@@ -212,6 +211,10 @@ public final class Layout {
 
   /** The columns whose cells hold a name, and that name. */
   Map<Column, String> shared() {
+    if (shared == null) {
+      shared = new LinkedHashMap<>();
+      template.tables().forEach(this::share);
+    }
     return shared;
   }
 
@@ -222,7 +225,7 @@ public final class Layout {
 
   /** What stands in the cells of a column, as in the first row. */
   String formula(Column column) {
-    String name = shared.get(column);
+    String name = shared().get(column);
     return name == null ? Table.guarded(column, place(column.owner())) : name;
   }
 
