@@ -147,6 +147,28 @@ class LegPlanTest {
     }
   }
 
+  /** The hardest of 263 000 jobs that were drawn like this: without its bounds no search ends. */
+  @Example
+  void the_hardest_jobs_of_many_are_proven() {
+    for (int seed : new int[] {130193, 676980, 693997, 96566, 222010, 829485, 701544}) {
+      Random random = new Random(seed);
+      int n = 20 + random.nextInt(21);
+      double step = Math.pow(10, random.nextInt(3));
+      List<LegPlan.Load> loads = new ArrayList<>();
+      for (int i = 0; i < n; i++) {
+        double amps = Math.round((0.2 + 16 * random.nextDouble()) * step) / step;
+        loads.add(new LegPlan.Load(amps <= 0 ? 1 : amps, random.nextInt(6) == 0 ? 2 : 1));
+      }
+      Job job = new Job(loads, new double[] {random.nextInt(20), 0, 0});
+      LegPlan plan = LegPlan.of(loads, job.taken);
+      assertThat(plan.proven()).as(job.toString()).isTrue();
+      assertIsAPlan(job, plan);
+      if (step == 1) {
+        assertThat(plan.highest()).isEqualTo(lowestOfSums(job));
+      }
+    }
+  }
+
   private static double lowestOfSums(Job job) {
     int total = (int) Math.round(3 * mean(job));
     boolean[][] reached = new boolean[total + 1][total + 1];
