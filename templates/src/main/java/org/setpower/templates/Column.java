@@ -102,9 +102,12 @@ public final class Column extends Item<Column> {
     return new Part(this, Part.Extent.ABOVE);
   }
 
-  /** The number of the row in its table, from 1. */
+  /**
+   * The number of the row in its table, from 1. Not by ROW(): LibreOffice 25.2 then reckons columns
+   * that build on it as a whole and may find 0 in them.
+   */
   public Formula rowNumber() {
-    return place -> "(ROW()-ROW(" + place.layout().headingCell(this) + "))";
+    return place -> "ROWS(" + above().text(place) + ")";
   }
 
   /** The rows below this one. */
