@@ -8,8 +8,10 @@ import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.setpower.cable.CableSize;
 import org.setpower.cable.Conductor;
+import org.setpower.cable.Laid;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.OpenCircuit;
+import org.setpower.pack.PlateFeed;
 
 /** A look-up in a table that has been read makes no objects; texts of sizes are kept, not all. */
 class AllocationTest {
@@ -38,6 +40,13 @@ class AllocationTest {
   @Test
   void a_size_that_was_read_before() {
     assertThat(bytes(() -> CableSize.parse("12 AWG"))).isLessThan(1);
+  }
+
+  @Test
+  void texts_of_how_it_lies_and_of_outputs_that_were_read_before() {
+    assertThat(Laid.parse("laid", "drum 3 layers")).isSameAs(Laid.parse("laid", "drum 3 layers"));
+    assertThat(PlateFeed.outputs("outputs", "12/24"))
+        .isSameAs(PlateFeed.outputs("outputs", "12/24"));
   }
 
   @Test

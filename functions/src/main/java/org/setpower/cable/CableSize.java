@@ -3,13 +3,12 @@ package org.setpower.cable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.setpower.base.Numbers;
 import org.setpower.base.Refusal;
+import org.setpower.base.Remembered;
 import org.setpower.base.Word;
 
 /**
@@ -53,8 +52,7 @@ public record CableSize(Family family, double value) {
 
   private static final Pattern GAUGE =
       Pattern.compile("(?:awg|#)?\\s*(\\d{1,2})(/0)?\\s*(?:awg)?", Pattern.CASE_INSENSITIVE);
-  private static final int MOST_TEXTS = 1024;
-  private static final Map<String, CableSize> BY_TEXT = new ConcurrentHashMap<>();
+  private static final Remembered<CableSize> TEXTS = new Remembered<>();
 
   /** The size of this area in mm²; one outside the standard series is refused, not rounded. */
   public static CableSize ofArea(double area) {
@@ -74,14 +72,7 @@ public record CableSize(Family family, double value) {
 
   /** Reads "12 AWG", "AWG 12", "#12", "2/0", "250 kcmil", "2.5 mm²", "2,5 mm2", "2.5". */
   public static CableSize parse(String text) {
-    CableSize known = BY_TEXT.get(text);
-    if (known == null) {
-      known = read(text);
-      if (BY_TEXT.size() < MOST_TEXTS) {
-        BY_TEXT.put(text, known);
-      }
-    }
-    return known;
+    return TEXTS.read(text, CableSize::read);
   }
 
   private static CableSize read(String text) {

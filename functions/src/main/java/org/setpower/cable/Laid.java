@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.setpower.base.BaseReason;
 import org.setpower.base.Refusal;
+import org.setpower.base.Remembered;
 import org.setpower.base.Word;
 
 /**
@@ -45,11 +46,16 @@ public record Laid(Kind kind, int count) {
   private static final String KNOWN =
       "\"free\", \"bunched 2\" to \"bunched 20\", \"drum 1 layer\" to \"drum 4 layers\","
           + " \"radial drum\", \"radial drum ventilated\"";
+  private static final Remembered<Laid> TEXTS = new Remembered<>();
   private static final Pattern BUNCHED = Pattern.compile("bunched(\\d{1,3})(?:cables?)?");
   private static final Pattern DRUM = Pattern.compile("drum(\\d{1,3})(?:layers?)?");
 
   /** Reads "free", "bunched 6", "drum 2 layers", "radial drum", "radial drum ventilated". */
   public static Laid parse(String name, String text) {
+    return TEXTS.read(text, t -> read(name, t));
+  }
+
+  private static Laid read(String name, String text) {
     String plain =
         text.length() > 60 ? "" : text.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0,-]+", "");
     Matcher bunched = BUNCHED.matcher(plain);

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.setpower.base.Facts;
 import org.setpower.base.Numbers;
 import org.setpower.base.Refusal;
+import org.setpower.base.Remembered;
 import org.setpower.base.Word;
 
 /**
@@ -13,6 +14,8 @@ import org.setpower.base.Word;
  * without that output gives it nothing. Classes are names, not the volts of the moment.
  */
 public final class PlateFeed {
+  private static final Remembered<List<Double>> TEXTS = new Remembered<>();
+
   private PlateFeed() {}
 
   /**
@@ -32,6 +35,10 @@ public final class PlateFeed {
 
   /** The classes in a text such as "12/24", "24 V". */
   public static List<Double> outputs(String name, String text) {
+    return TEXTS.read(text, t -> read(name, t));
+  }
+
+  private static List<Double> read(String name, String text) {
     return Arrays.stream(text.split("[/;,]", -1))
         .map(
             part -> {
