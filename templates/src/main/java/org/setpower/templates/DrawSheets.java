@@ -134,7 +134,7 @@ public final class DrawSheets {
     Drawing drawing = Drawing.of(office, workbook.template(), words);
     new Filling(drawing).calculated();
     drawing.finishToFill();
-    office.store(drawing.document(), "calc8_template", file(workbook, words, folder));
+    store(office, drawing, "calc8_template", file(workbook, words, folder));
     if (words.isEnglish()) {
       drawing.takeUp();
       example(office, workbook, drawing, folder.resolve("examples"), System.out);
@@ -153,10 +153,16 @@ public final class DrawSheets {
     drawing.finish();
     fitPrint(office, drawing);
     String name = exampleName(workbook);
-    office.store(drawing.document(), "calc8", folder.resolve(name + ".ods"));
+    store(office, drawing, "calc8", folder.resolve(name + ".ods"));
     office.store(drawing.document(), "calc_pdf_Export", folder.resolve(name + ".pdf"));
     out.println(workbook.exampleTitle());
     Results.lines(drawing.document()).forEach(line -> out.println("  " + line));
+  }
+
+  private static void store(Office office, Drawing drawing, String filter, Path file)
+      throws IOException {
+    office.store(drawing.document(), filter, file);
+    Packed.tightly(file);
   }
 
   /** Asks the extension itself to print no blank rows, as its menu does. */
