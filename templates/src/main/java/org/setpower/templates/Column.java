@@ -129,6 +129,21 @@ public final class Column extends Item<Column> {
     };
   }
 
+  /** What this column says in the row in which another has its most. */
+  public Formula whereMost(Column other) {
+    return whereIs("MAX", other);
+  }
+
+  /** What this column says in the row in which another has its least. */
+  public Formula whereLeast(Column other) {
+    return whereIs("MIN", other);
+  }
+
+  private Formula whereIs(String function, Column other) {
+    return Formula.calc(
+        "INDEX({};MATCH(" + function + "({});{};0))", all(), other.all(), other.all());
+  }
+
   /** The value of this column in the row whose {@code key} is {@code value}. */
   public Formula where(Column key, Object value) {
     return Formula.calc("INDEX({};MATCH({};{};0))", all(), value, key.all());

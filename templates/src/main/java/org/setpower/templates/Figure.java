@@ -20,6 +20,30 @@ public record Figure(String label, Formula value, Format format, Formula note, F
     return new Figure(label, value, Format.MONEY, Formula.of(note), currency);
   }
 
+  /** What a cell says; a dash while it says nothing. */
+  public static Formula shown(Item<?> cell) {
+    return Formula.calc("IF({}=\"\";\"–\";{})", cell, cell);
+  }
+
+  /** The most of a column; a dash while it has no number. */
+  public static Formula most(Column column) {
+    return ofNumbers("MAX", column);
+  }
+
+  /** The least of a column; a dash while it has no number. */
+  public static Formula least(Column column) {
+    return ofNumbers("MIN", column);
+  }
+
+  /** The sum of a column; a dash while it has no number. */
+  public static Formula sum(Column column) {
+    return ofNumbers("SUM", column);
+  }
+
+  private static Formula ofNumbers(String function, Column column) {
+    return Formula.calc("IF(COUNT({})=0;\"–\";" + function + "({}))", column.all(), column.all());
+  }
+
   /** The label as text or as a formula. */
   String labelText(Layout.Place place) {
     String words = place.words().of(label);

@@ -4,74 +4,88 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/** The list of everything that needs a look, stops first, gathered from the tables of a file. */
+/** Everything that needs a look, stops first, gathered from the tables of a file. */
 public final class Findings {
   /** A finding is coded as table · STEP + running number + STEP / 2. */
   private static final int STEP = 10_000;
 
-  private Findings() {}
+  private final int room;
+  private final List<Table> all;
 
-  /** A table that lists the findings of these tables, for the result page. */
-  public static Table of(String title, int room, Table... tables) {
-    List<Table> all = List.of(tables);
+  private Findings(int room, List<Table> all) {
+    this.room = room;
+    this.all = all;
+  }
+
+  /**
+   * The findings on these tabs.
+   *
+   * @param room how many the list on the result page shows
+   */
+  public static Findings on(int room, List<Tab> tabs) {
+    return new Findings(
+        room,
+        tabs.stream()
+            .flatMap(t -> t.blocks().stream())
+            .filter(Table.class::isInstance)
+            .map(Table.class::cast)
+            .filter(Table::isLookedAt)
+            .toList());
+  }
+
+  /** The list of them, for the result page. */
+  public Table list() {
     Column number = Column.working("No.");
     number.by(number.rowNumber());
-    List<Column> left = left(number, all);
-    Column code = Column.working("Code", code(left, all));
+    List<Column> left = left(number);
+    Column code = Column.working("Code", code(left));
     Column place =
         Column.result(
             "Where",
-            choose(
-                code,
-                all,
-                t -> at -> Formula.Patterns.quoted(at.layout().name(at.layout().tab(t)))));
-    Column row = Column.result("What", choose(code, all, t -> found(code, t, t.key())));
-    Column word = Column.result("Status", choose(code, all, t -> found(code, t, t.status())));
+            choose(code, t -> at -> Formula.Patterns.quoted(at.layout().name(at.layout().tab(t)))));
+    Column row = Column.result("What", choose(code, t -> found(code, t, t.key())));
+    Column word = Column.result("Status", choose(code, t -> found(code, t, t.status())));
     Column reason =
-        Column.result("Why, and what to do", choose(code, all, t -> found(code, t, t.reason())));
-    return Table.of(title, room)
+        Column.result("Why, and what to do", choose(code, t -> found(code, t, t.reason())));
+    return Table.of("What needs a look", room)
         .columns(word.wide(15), place.wide(30), row.wide(30), reason.wide(105), code)
         .columns(left.toArray(new Column[0]))
         .listing(word)
         .tall(2);
   }
 
-  /** The figure that counts the stops of these tables. */
-  public static Figure stops(Table... tables) {
+  /** The figure that counts the stops. */
+  public Figure stops() {
     return Figure.of(
-        "To stop for (rows)",
-        Format.COUNT,
-        count("stop", List.of(tables)),
-        "Nobody goes on before these.");
+        "To stop for (rows)", Format.COUNT, count("stop"), "Nobody goes on before these.");
   }
 
-  /** The figure that counts the looks, and says when the list of findings has no room for all. */
-  public static Figure looks(int room, Table... tables) {
-    List<Table> all = List.of(tables);
+  /** The figure that counts the looks, and says when the list has no room for all. */
+  public Figure looks() {
     return Figure.of(
         "To look at (rows)",
         Format.COUNT,
-        count("look", all),
+        count("look"),
         Formula.calc(
             "IF({}+{}>"
                 + room
                 + ";\"the first "
                 + room
                 + " of all are listed below\";\"Somebody must decide.\")",
-            count("stop", all),
-            count("look", all)));
+            count("stop"),
+            count("look")));
   }
 
-  private static Formula count(String word, List<Table> tables) {
-    Object[] parts = tables.stream().map(t -> t.status().all()).toArray();
+  private Formula count(String word) {
+    Object[] parts = all.stream().map(t -> t.status().all()).toArray();
     return Formula.calc("0" + ("+COUNTIF({};\"" + word + "\")").repeat(parts.length), parts);
   }
 
   /** Each column: the running number less all findings of its table and those before it. */
-  private static List<Column> left(Column number, List<Table> tables) {
+  private List<Column> left(Column number) {
     List<Column> left = new ArrayList<>(List.of(number));
     for (String count : List.of("{}-MAX(0;{})", "{}+MIN(0;{})")) {
-      for (Table table : tables) {
+      for (Table table : all) {
         Column before = left.get(left.size() - 1);
         left.add(Column.working("Left", Formula.calc(count, before, table.rank().all())));
       }
@@ -79,12 +93,12 @@ public final class Findings {
     return left;
   }
 
-  private static Formula code(List<Column> left, List<Table> tables) {
+  private Formula code(List<Column> left) {
     StringBuilder pattern = new StringBuilder();
     List<Object> parts = new ArrayList<>();
     for (int i = 0; i < left.size() - 1; i++) {
-      boolean stop = i < tables.size();
-      pattern.append("IF({}<=0;").append((i % tables.size() + 1) * STEP + STEP / 2);
+      boolean stop = i < all.size();
+      pattern.append("IF({}<=0;").append((i % all.size() + 1) * STEP + STEP / 2);
       pattern.append(stop ? "+{};" : "-{};");
       parts.add(left.get(i + 1));
       parts.add(left.get(i));
@@ -93,12 +107,12 @@ public final class Findings {
     return Formula.calc(pattern.toString(), parts.toArray());
   }
 
-  private static Formula choose(Column code, List<Table> tables, Function<Table, Formula> of) {
+  private Formula choose(Column code, Function<Table, Formula> of) {
     List<Object> parts = new ArrayList<>();
     parts.add(code);
-    tables.forEach(t -> parts.add(of.apply(t)));
+    all.forEach(t -> parts.add(of.apply(t)));
     return Formula.calc(
-        "CHOOSE(INT({}/" + STEP + ")" + ";{}".repeat(tables.size()) + ")", parts.toArray());
+        "CHOOSE(INT({}/" + STEP + ")" + ";{}".repeat(all.size()) + ")", parts.toArray());
   }
 
   private static Formula found(Column code, Table table, Column wanted) {

@@ -79,6 +79,7 @@ public final class Leads {
     atOtherVolts
         .columns(rowVolts, amps, lost, heat, heldAmps, heldEnd, heldHeat, smallest)
         .checks()
+        .apart()
         .starts(Leads.class, "leads-volts.csv");
     rating.by(call(CableFunctions.AMPACITY, gauge)).mayBeBlank();
     firstAmps.by(held(CableFunctions.ENDAMPS, watts, volts));
@@ -93,6 +94,7 @@ public final class Leads {
             Check.look(
                 calc("MAX({};{})>{}", firstAmps, otherAmps, rating),
                 say("Bears {} A: too thin for one of the two.", rating)))
+        .apart()
         .starts(Leads.class, "leads-sizes.csv");
   }
 

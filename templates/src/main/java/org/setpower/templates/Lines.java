@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Sentences, one below the other: notes, cautions, what was assumed.
@@ -11,8 +12,17 @@ import java.util.List;
  * @param lines the sentences
  */
 public record Lines(String title, Style style, List<Formula> lines) implements Block {
-  /** How a reader gets to the bottom of a figure. */
-  public static final String FOLLOWED =
+  /** A caution to whoever charges lithium packs. */
+  public static final String CHARGING =
+      "A lithium pack below 0 °C is not charged: warm it first. Charge with somebody near, on"
+          + " stone, with the charger meant for it.";
+
+  /** A caution to whoever has a pack in hand. */
+  public static final String DAMAGED =
+      "Dropped, wet, hot, swollen or smelling: set aside outdoors, away from people and packs, not"
+          + " charged, not flown.";
+
+  private static final String FOLLOWED =
       "Every figure can be followed: put the cursor on it and choose How this number came about in"
           + " the menu Set power.";
 
@@ -21,8 +31,30 @@ public record Lines(String title, Style style, List<Formula> lines) implements B
     return new Lines(title, Style.NOTE, Arrays.stream(lines).map(Formula::of).toList());
   }
 
+  /** How the figures of the file are worked out. */
+  public static Lines reckoned(Object... lines) {
+    return notes("How it is reckoned", lines);
+  }
+
+  /** What the file leaves to its reader. */
+  public static Lines leftOut(Object... lines) {
+    return notes("Left out", lines);
+  }
+
+  /** Whose figures they are, and how a reader gets to the bottom of one. */
+  public static Lines sources(Object... lines) {
+    return notes(
+        "Where the figures come from",
+        Stream.concat(Arrays.stream(lines), Stream.of(FOLLOWED)).toArray());
+  }
+
   /** What could hurt somebody who relies on the page. */
-  public static Lines cautions(String title, Object... lines) {
+  public static Lines cautions(Object... lines) {
+    return warning("Cautions", lines);
+  }
+
+  /** Cautions under a heading of their own. */
+  public static Lines warning(String title, Object... lines) {
     return new Lines(title, Style.CAUTION, Arrays.stream(lines).map(Formula::of).toList());
   }
 

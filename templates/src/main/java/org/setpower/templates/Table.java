@@ -36,6 +36,7 @@ public final class Table extends Rows {
   private Column reason;
   private Column key;
   private int lines = 1;
+  private boolean apart;
   private Class<?> startsBeside;
   private String startsFrom;
 
@@ -84,6 +85,20 @@ public final class Table extends Rows {
     status = words;
     columns.forEach(Item::mayBeBlank);
     return this;
+  }
+
+  /**
+   * Says that its words are no faults of the plan: what it shows is supposed, or is an outcome.
+   * They stay on their own tab.
+   */
+  public Table apart() {
+    apart = true;
+    return this;
+  }
+
+  /** Whether its rows are looked for faults of the plan. */
+  boolean isLookedAt() {
+    return rank != null && !apart;
   }
 
   /** How many lines a row shows on a tab with a grid. */

@@ -56,6 +56,11 @@ public final class Template {
     return List.copyOf(tabs);
   }
 
+  /** All tabs so far, and one that comes later. */
+  public List<Tab> tabs(Tab later) {
+    return Stream.concat(tabs.stream(), Stream.of(later)).toList();
+  }
+
   Formula stamp() {
     return stamp;
   }

@@ -24,7 +24,7 @@
  *       to fill may have checks too: its rows count while their first column says something. {@code
  *       asks(FIELD, …)} lets a table name single cells that are filled wrongly.
  *   <li>Other blocks: {@code Fields}, {@code Answers} (an array result), {@code Figures}, {@code
- *       BarChart}, {@code Findings.of(…)} (all stops and looks), {@code Lines.notes} and {@code
+ *       BarChart}, {@code Findings.on(…)} (all stops and looks), {@code Lines.notes} and {@code
  *       cautions}, {@code Grid} (a native matrix on a working tab).
  *   <li>Put the blocks on tabs: {@code Tab.of("Runs", "What it is for; what to fill
  *       first.").with(…)}; the first one {@code first()}, then {@code Tab.result("…")}, or {@code

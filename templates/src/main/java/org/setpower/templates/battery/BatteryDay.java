@@ -9,7 +9,6 @@ import org.setpower.templates.Figures;
 import org.setpower.templates.Filling;
 import org.setpower.templates.Findings;
 import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
 import org.setpower.templates.Kit;
 import org.setpower.templates.Leads;
 import org.setpower.templates.Lines;
@@ -34,6 +33,7 @@ public final class BatteryDay implements Workbook {
   private final Stack stack = new Stack(job, kit);
   private final Leads leads = new Leads(job.job, job.dropLimit);
   private final Template template;
+  private final Findings findings;
 
   /** Declares the file. */
   public BatteryDay() {
@@ -53,11 +53,10 @@ public final class BatteryDay implements Workbook {
                 day.tab(),
                 smallCells.tab(),
                 stack.tab(),
-                leads.tab("Compare voltage"),
-                result(),
-                kit.tab(),
-                notes(),
-                day.working().with(stack.working()));
+                leads.tab("Compare voltage"));
+    Tab drawer = kit.tab();
+    findings = Findings.on(FINDINGS, template.tabs(drawer));
+    template.with(result(), drawer, notes(), day.working().with(stack.working()));
   }
 
   @Override
@@ -66,15 +65,6 @@ public final class BatteryDay implements Workbook {
   }
 
   private Tab result() {
-    Table[] tables = {
-      onHand.table,
-      positions.table,
-      devices.table,
-      chargers.table,
-      smallCells.table,
-      stack.packs,
-      job.job.days
-    };
     Table packs =
         Excerpt.of(onHand.table)
             .column(onHand.kind, 45)
@@ -125,32 +115,25 @@ public final class BatteryDay implements Workbook {
         .grid(12, 17)
         .portrait()
         .result()
-        .with(
-            Figures.of("", 3, headlines(tables)),
-            day.chart(12),
-            Findings.of("What needs a look", FINDINGS, tables))
+        .with(Figures.of("", 3, headlines()), day.chart(12), findings.list())
         .newPage(card)
         .with(day.more(CARD))
         .newPage(sets)
         .with(charge, packs, cautions());
   }
 
-  private Figure[] headlines(Table... tables) {
-    Formula hours = positions.hours.all();
-    Formula shortest = calc("MATCH(MIN({});{};0)", hours, hours);
+  private Figure[] headlines() {
     return new Figure[] {
-      Findings.stops(tables),
-      Findings.looks(FINDINGS, tables),
+      findings.stops(),
+      findings.looks(),
       Figure.of(
           "Shortest set (h)",
           Format.ONE,
-          calc("IF(COUNT({})=0;\"–\";MIN({}))", hours, hours),
+          Figure.least(positions.hours),
           calc(
-              "INDEX({};{})&\" on \"&INDEX({};{})",
-              positions.position.all(),
-              shortest,
-              positions.feed.pack.all(),
-              shortest)),
+              "{}&\" on \"&{}",
+              positions.position.whereLeast(positions.hours),
+              positions.feed.pack.whereLeast(positions.hours))),
       Figure.of(
           "Swaps (on the day)",
           Format.COUNT,
@@ -163,7 +146,7 @@ public final class BatteryDay implements Workbook {
       Figure.of(
           "Packs short (pieces)",
           Format.COUNT,
-          calc("IF(COUNT({})=0;\"–\";SUM({}))", day.shortOf.all(), day.shortOf.all()),
+          Figure.sum(day.shortOf),
           "To hire, or to charge more: see Day."),
       Figure.of(
           "Dark (h)",
@@ -176,7 +159,7 @@ public final class BatteryDay implements Workbook {
       Figure.of(
           "Stack lasts (h)",
           Format.ONE,
-          calc("IF({}=\"\";\"–\";{})", stack.lasts, stack.lasts),
+          Figure.shown(stack.lasts),
           calc(
               "IF({}=\"\";\"see Stack\";COUNT({})&\" packs under \"&ROUND({};0)&\" W\")",
               stack.lasts,
@@ -205,11 +188,8 @@ public final class BatteryDay implements Workbook {
 
   private static Lines cautions() {
     return Lines.cautions(
-        "Cautions",
-        "A lithium pack below 0 °C is not charged: warm it first. Charge with somebody near, on"
-            + " stone, with the charger meant for it.",
-        "Dropped, wet, hot, swollen or smelling: set aside outdoors, away from people and packs, not"
-            + " charged, not flown.",
+        Lines.CHARGING,
+        Lines.DAMAGED,
         "Packs of different charge are joined only by a hot-swap plate: bare in parallel they drive"
             + " each other over any limit. Series only where the maker allows it.",
         "Over 60 V DC (30 V in the wet) bare parts are not safe to touch. Fuse at the pack; never"
@@ -218,8 +198,7 @@ public final class BatteryDay implements Workbook {
 
   private Tab notes() {
     return Tab.notes(
-        Lines.notes(
-            "How it is reckoned",
+        Lines.reckoned(
             "A position counts with the most that is on at the same time, from its first device to"
                 + " its last, breaks taken off. Hours are the shorter of two ways of reckoning:"
                 + " energy, and volts down to the highest of the devices' lowest.",
@@ -231,15 +210,12 @@ public final class BatteryDay implements Workbook {
                 + " for their own warmth.",
             "One pack takes: from empty, with all channels in use. The runner's way and the warming"
                 + " come on top in the day."),
-        Lines.notes(
-            "Left out",
+        Lines.leftOut(
             "Starting currents of motors, packs that are not equal in one set, self-discharge.",
             "Which person swaps: the sheet knows positions and departments only."),
-        Lines.notes(
-            "Where the figures come from",
+        Lines.sources(
             "Hours, cold, charging and the plan of the day: see PACK, CHARGE and PLAN in the"
-                + " handbook; each page names its source.",
-            Lines.FOLLOWED));
+                + " handbook; each page names its source."));
   }
 
   @Override

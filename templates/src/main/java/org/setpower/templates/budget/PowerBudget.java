@@ -15,7 +15,6 @@ import org.setpower.templates.Formula;
 import org.setpower.templates.Item;
 import org.setpower.templates.Lines;
 import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
 import org.setpower.templates.Template;
 import org.setpower.templates.Workbook;
 
@@ -32,6 +31,7 @@ public final class PowerBudget implements Workbook {
   private final WhatIf whatIf = new WhatIf(terms, lines, sums);
   private final Cash cash = new Cash(terms, lines, sums);
   private final Template template;
+  private final Findings findings;
 
   /** Declares the budget. */
   public PowerBudget() {
@@ -47,9 +47,9 @@ public final class PowerBudget implements Workbook {
                 ways.owningTab(),
                 whatIf.tab(),
                 cash.tab(),
-                sums.tab(),
-                result(),
-                notes());
+                sums.tab());
+    findings = Findings.on(FINDINGS, template.tabs());
+    template.with(result(), notes());
   }
 
   @Override
@@ -58,18 +58,6 @@ public final class PowerBudget implements Workbook {
   }
 
   private Tab result() {
-    Table[] tables = {
-      terms.job.days,
-      terms.rates,
-      plan.table,
-      lines.table,
-      ways.table,
-      ways.owning,
-      mix.needs,
-      mix.packs,
-      whatIf.table,
-      cash.deposits
-    };
     Excerpt ofWays =
         Excerpt.of(ways.table)
             .column(ways.way, 75)
@@ -82,7 +70,7 @@ public final class PowerBudget implements Workbook {
         .portrait()
         .result()
         .with(
-            Figures.of("", 4, figures(tables)),
+            Figures.of("", 4, figures()),
             Excerpt.of(sums.byAccount)
                 .column(sums.account, 75)
                 .column(sums.accountCost, 30)
@@ -97,7 +85,6 @@ public final class PowerBudget implements Workbook {
                 .rows("By department (all of them: Totals)", 5),
             Lines.notes("Adds up", addsUp()),
             Lines.cautions(
-                "Cautions",
                 "Planning figures: prices, rates and taxes are as typed. What tax is due, and whether it"
                     + " comes back, is for an accountant. CO2: burning and the grid's mean only."))
         .newPage(ofWays.rows("Ways to power the same days", Ways.ROOM))
@@ -115,7 +102,7 @@ public final class PowerBudget implements Workbook {
                 .column(whatIf.then, 30)
                 .column(whatIf.left, 45)
                 .rows("What if, each beside the plan", 4),
-            Findings.of("What needs a look", FINDINGS, tables));
+            findings.list());
   }
 
   /** One line about the sums that must agree. */
@@ -126,14 +113,14 @@ public final class PowerBudget implements Workbook {
             + " more of them than Totals has room for; \")&IF({}=\"yes\";\"so do the weeks of Cash.\";\"look:"
             + " the weeks of Cash do not, a date is missing there or on Job.\"))",
         sums.lines,
-        shown(sums.addsUp),
-        shown(cash.addsUp));
+        Figure.shown(sums.addsUp),
+        Figure.shown(cash.addsUp));
   }
 
-  private Figure[] figures(Table... tables) {
+  private Figure[] figures() {
     return new Figure[] {
-      Findings.stops(tables),
-      Findings.looks(FINDINGS, tables),
+      findings.stops(),
+      findings.looks(),
       Figure.of(
           "Without a price (rows)",
           Format.COUNT,
@@ -175,20 +162,13 @@ public final class PowerBudget implements Workbook {
               cash.most,
               cash.mostIn)),
       Figure.money(
-          "Cheapest way (money)",
-          terms.currency,
-          calc("IF(COUNT({})=0;\"–\";MIN({}))", ways.total.all(), ways.total.all()),
-          best(ways.total)),
-      Figure.of(
-          "Least CO2 (kg)",
-          Format.ONE,
-          calc("IF(COUNT({})=0;\"–\";MIN({}))", ways.co2.all(), ways.co2.all()),
-          best(ways.co2))
+          "Cheapest way (money)", terms.currency, Figure.least(ways.total), best(ways.total)),
+      Figure.of("Least CO2 (kg)", Format.ONE, Figure.least(ways.co2), best(ways.co2))
     };
   }
 
   private Figure money(String label, Item<?> value, Object note) {
-    return Figure.money(label + " (money)", terms.currency, shown(value), note);
+    return Figure.money(label + " (money)", terms.currency, Figure.shown(value), note);
   }
 
   private static Formula words(Item<?> money) {
@@ -196,21 +176,12 @@ public final class PowerBudget implements Workbook {
   }
 
   private Formula best(Column figures) {
-    return calc(
-        "IFERROR(INDEX({};MATCH(MIN({});{};0));\"See Options.\")",
-        ways.way.all(),
-        figures.all(),
-        figures.all());
-  }
-
-  private static Formula shown(Item<?> field) {
-    return calc("IF({}=\"\";\"–\";{})", field, field);
+    return calc("IFERROR({};\"See Options.\")", ways.way.whereLeast(figures));
   }
 
   private Tab notes() {
     return Tab.notes(
-        Lines.notes(
-            "How it is reckoned",
+        Lines.reckoned(
             "Net: count × times charged × price, less the discount, rounded half up to the smallest"
                 + " coin. Times charged: for how long, but not less than the least charged.",
             "Tax: of each line, rounded. It counts as a cost only if Job says so.",
@@ -226,18 +197,15 @@ public final class PowerBudget implements Workbook {
             "Options and What if use the prices on Job, without tax. Each row of What if stands"
                 + " beside the plan alone; rows do not add up.",
             "A struck line costs nothing; a line without a price is not in the budget."),
-        Lines.notes(
-            "Left out",
+        Lines.leftOut(
             "Overtime by night, rest and holiday rules of an agreement: type it as a line of its"
                 + " own.",
             "When tax that is reclaimed comes back: until then it counts as out in Cash.",
             "Whether tax is due, and whether it comes back: that is for an accountant."),
-        Lines.notes(
-            "Where the figures come from",
+        Lines.sources(
             "Fees, rounding, own or hire: the functions HIRE; see the handbook.",
             "CO2 of fuel: GENSET.CO2, burning only. CO2 of the grid: GENSET.GRIDCO2, the mean of a"
-                + " country and a year. Making the kit, and bringing it, are in neither.",
-            Lines.FOLLOWED));
+                + " country and a year. Making the kit, and bringing it, are in neither."));
   }
 
   @Override

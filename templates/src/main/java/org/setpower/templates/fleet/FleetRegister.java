@@ -29,6 +29,7 @@ public final class FleetRegister implements Workbook {
   private final ToDo list = new ToDo(house);
   private final Papers papers = new Papers(packs);
   private final Template template;
+  private final Findings findings;
 
   /** Declares the register. */
   public FleetRegister() {
@@ -38,17 +39,14 @@ public final class FleetRegister implements Workbook {
     template =
         Template.of("fleet-register", "Fleet register", 1)
             .stamped(house.job.stamp())
-            .with(
-                house.tab(),
-                packs.tab(),
-                tests.tab(),
-                kinds.tab(),
-                list.tab(),
-                result(),
-                papers.shelfList(),
-                papers.slip(),
-                notes(),
-                Tab.working("Working").with(packs.odd));
+            .with(house.tab(), packs.tab(), tests.tab(), kinds.tab(), list.tab());
+    findings = Findings.on(FINDINGS, template.tabs());
+    template.with(
+        result(),
+        papers.shelfList(),
+        papers.slip(),
+        notes(),
+        Tab.working("Working").with(packs.odd));
   }
 
   @Override
@@ -57,7 +55,6 @@ public final class FleetRegister implements Workbook {
   }
 
   private Tab result() {
-    Table[] tables = {packs.table, tests.table, kinds.table, list.table};
     Excerpt stock =
         Excerpt.of(kinds.table)
             .column(kinds.kind, 30)
@@ -74,7 +71,7 @@ public final class FleetRegister implements Workbook {
     Table byKind = stock.rows("By kind", KINDS);
     return Tab.result("One page to print and to talk about. Nothing to fill here.")
         .with(
-            Figures.of("", 3, headlines(tables)),
+            Figures.of("", 3, headlines()),
             BarChart.bars(
                 "Health by kind",
                 12,
@@ -83,15 +80,15 @@ public final class FleetRegister implements Workbook {
                 stock.shown(kinds.average),
                 stock.shown(kinds.lowest)),
             byKind)
-        .newPage(Findings.of("What needs a look", FINDINGS, tables))
+        .newPage(findings.list())
         .with(cautions());
   }
 
-  private Figure[] headlines(Table... tables) {
+  private Figure[] headlines() {
     Formula health = packs.health.all();
     return new Figure[] {
-      Findings.stops(tables),
-      Findings.looks(FINDINGS, tables),
+      findings.stops(),
+      findings.looks(),
       Figure.of(
           "Packs (pieces)",
           Format.COUNT,
@@ -148,7 +145,6 @@ public final class FleetRegister implements Workbook {
 
   private static Lines cautions() {
     return Lines.cautions(
-        "Cautions",
         "Swollen, dropped or wet is set aside whatever the figures say: outdoors or in a fireproof"
             + " place, away from people and other packs. It neither flies nor ships as a good pack.",
         "A good health figure is no proof that a pack is sound: it says what it gave once, on a bench.",
@@ -172,12 +168,10 @@ public final class FleetRegister implements Workbook {
             "Lost in 100 cycles: the average since new; the next hundred may cost more.",
             "Cost so far: the price over the kWh delivered until today, if it were retired now,"
                 + " without the electricity."),
-        Lines.notes(
-            "Left out",
+        Lines.leftOut(
             "Why a pack ages, and what is safe to use: that is for eyes, hands and the maker.",
             "Self-discharge on the shelf, and charge lost in the cold."),
-        Lines.notes(
-            "Where the figures come from",
+        Lines.sources(
             "Cycles left, packs that stand apart, cell spread, cost of a kWh: see FLEET and HIRE in"
                 + " the handbook; each page names its source.",
             "The limits on Job are common practice of rental houses, not a standard."));

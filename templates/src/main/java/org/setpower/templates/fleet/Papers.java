@@ -83,7 +83,7 @@ final class Papers {
                 of("UN 38.3 summary on file", serial, packs.summary),
                 of("Out to", serial, packs.outTo),
                 of("Back by", serial, packs.backBy).as(Format.DATE)),
-            Lines.cautions(
+            Lines.warning(
                 "Goes with it",
                 "Charge it only above 0 °C, with the charger meant for it, with somebody near.",
                 "Dropped, wet, hot, swollen or smelling: switch off, unplug, bring it outdoors on stone,"

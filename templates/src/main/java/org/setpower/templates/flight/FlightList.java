@@ -31,6 +31,7 @@ public final class FlightList implements Workbook {
   private final Freight freight = new Freight(trip);
   private final OtherDays otherDays = new OtherDays(trip);
   private final Template template;
+  private final Findings findings;
 
   /** Declares the list. */
   public FlightList() {
@@ -47,11 +48,9 @@ public final class FlightList implements Workbook {
                 packs.tab(),
                 carry.tab(),
                 freight.tab(),
-                otherDays.tab(),
-                result(),
-                counter(),
-                cards(),
-                notes());
+                otherDays.tab());
+    findings = Findings.on(FINDINGS, template.tabs());
+    template.with(result(), counter(), cards(), notes());
   }
 
   @Override
@@ -60,7 +59,6 @@ public final class FlightList implements Workbook {
   }
 
   private Tab result() {
-    Table[] tables = {flights.table, packs.table, carry.table, freight.table};
     Excerpt ofPacks =
         Excerpt.of(packs.table)
             .column(packs.kind, 30)
@@ -84,7 +82,7 @@ public final class FlightList implements Workbook {
     return Tab.result(
             "For whoever packs: what goes how, and what needs a look. Counter is the page to show.")
         .with(
-            Figures.of("", 3, headlines(tables)),
+            Figures.of("", 3, headlines()),
             BarChart.bars(
                 "Where the packs go",
                 9,
@@ -94,7 +92,7 @@ public final class FlightList implements Workbook {
                 ofPacks.shown(packs.cargo),
                 ofPacks.shown(packs.road)),
             ofPacks.rows("The packs", KINDS))
-        .newPage(Findings.of("What needs a look", FINDINGS, tables))
+        .newPage(findings.list())
         .with(cautions(), wondered.rows("Other days", 8));
   }
 
@@ -138,10 +136,10 @@ public final class FlightList implements Workbook {
                     packs.sort.all())));
   }
 
-  private Figure[] headlines(Table... tables) {
+  private Figure[] headlines() {
     return new Figure[] {
-      Findings.stops(tables),
-      Findings.looks(FINDINGS, tables),
+      findings.stops(),
+      findings.looks(),
       Figure.of(
           "Travellers (people)",
           Format.COUNT,
@@ -199,7 +197,7 @@ public final class FlightList implements Workbook {
       Figure.of(
           "Full after arrival (h)",
           Format.ONE,
-          calc("IF(COUNT({})=0;\"–\";MAX({}))", freight.hoursAll.all(), freight.hoursAll.all()),
+          Figure.most(freight.hoursAll),
           calc(
               "IF(COUNTIF({};\"cargo\")=0;\"\";\"hand over cargo by \"&TEXT(MINIFS({};{};\"cargo\");\"d"
                   + " mmm\"))",
@@ -264,7 +262,6 @@ public final class FlightList implements Workbook {
 
   private static Lines cautions() {
     return Lines.cautions(
-        "Cautions",
         "The people at the counter, the airline and the countries decide: ask early and in writing."
             + " This page helps them to say yes; it is no permission.",
         "Spares go in the cabin, never in the hold, not even when a bag is taken at the gate: take"
@@ -278,8 +275,7 @@ public final class FlightList implements Workbook {
 
   private Tab notes() {
     return Tab.notes(
-        Lines.notes(
-            "How it is reckoned",
+        Lines.reckoned(
             "The Wh on the label decide, up to 100, over 100 to 160, over 160. The strictest of all"
                 + " flights counts, and the fewest of the rules and the airlines' answers.",
             "Until an airline that must agree has answered, none of that kind is counted to go by hand.",
@@ -289,12 +285,10 @@ public final class FlightList implements Workbook {
                 + " turns on the channels on Job. The share of charge is of the rated Wh: the gauge"
                 + " of an aged pack reads higher.",
             "Without cells in series and resistance the charging hours take 0.3/Ah ohms a cell."),
-        Lines.notes(
-            "Left out",
+        Lines.leftOut(
             "Rules of single airlines and countries; limits on mass of cargo packages; insurance.",
             "By sea. By road the papers of the transport office."),
-        Lines.notes(
-            "Where the figures come from",
+        Lines.sources(
             calc(
                 "\"Rules held here: in force since \"&TEXT(MAX({});\"yyyy-mm-dd\")&IF(COUNT({})=0;\"\";\","
                     + " edition until \"&TEXT(MIN({});\"yyyy-mm-dd\"))&\". Ask for a newer edition.\"",

@@ -42,7 +42,7 @@ final class OtherDays {
   final Column most = Column.result("Most a person").as(Format.COUNT).mayBeBlank().wide(18);
   final Column rule = Column.result("The rule").wide(110);
 
-  final Table table = Table.of("Other days", 40);
+  final Table table = Table.of("Other days", 40).apart();
 
   OtherDays(Trip trip) {
     Object[] asked = {energy, carried, "Li-ion", or(rules, trip.flightRules), date};

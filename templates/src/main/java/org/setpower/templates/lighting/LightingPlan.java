@@ -42,6 +42,7 @@ public final class LightingPlan implements Workbook {
   private final ToOrder order = new ToOrder(plan, kit, supply, loads, runs, packs, generator);
   private final Leads leads = new Leads(plan.job, plan.houseLimit);
   private final Template template;
+  private final Findings findings;
 
   /** Declares the plan. */
   public LightingPlan() {
@@ -65,14 +66,17 @@ public final class LightingPlan implements Workbook {
                 leads.tab("Leads"),
                 cards.tab(),
                 order.tab(),
-                order.quoteTab(),
-                result(),
-                kit.tab().with(plan.standards.table),
-                notes(),
-                Tab.working("Working")
-                    .with(loads.onLeg[0], loads.onLeg[1], loads.onLeg[2], loads.onRun)
-                    .with(generator.working())
-                    .with(order.working()));
+                order.quoteTab());
+    Tab drawer = kit.tab().with(plan.standards.table);
+    findings = Findings.on(FINDINGS, template.tabs(drawer));
+    template.with(
+        result(),
+        drawer,
+        notes(),
+        Tab.working("Working")
+            .with(loads.onLeg[0], loads.onLeg[1], loads.onLeg[2], loads.onRun)
+            .with(generator.working())
+            .with(order.working()));
   }
 
   @Override
@@ -81,19 +85,6 @@ public final class LightingPlan implements Workbook {
   }
 
   private Tab result() {
-    Table[] tables = {
-      supply.table,
-      loads.table,
-      runs.table,
-      legs.table,
-      legs.measured,
-      generator.rating,
-      generator.days,
-      generator.typed,
-      packs.table,
-      charging.table,
-      plan.job.days
-    };
     Excerpt ofSupply =
         Excerpt.of(supply.table)
             .column(supply.name, 45)
@@ -180,7 +171,7 @@ public final class LightingPlan implements Workbook {
             "To print and to talk about; nothing to fill. Planning figures: a competent person inspects and"
                 + " tests the real thing.")
         .with(
-            Figures.of("", 3, headlines(tables)),
+            Figures.of("", 3, headlines()),
             BarChart.bars(
                 "Amps on the busiest leg, and what each may give",
                 11,
@@ -189,7 +180,7 @@ public final class LightingPlan implements Workbook {
                 ofSupply.shown(supply.used),
                 ofSupply.shown(supply.may)),
             generator.chart())
-        .newPage(Findings.of("What needs a look", FINDINGS, tables))
+        .newPage(findings.list())
         .with(cautions())
         .newPage(supplies)
         .with(ofLegs.rows("Legs at their busiest", 5), ofRuns.rows("Runs", 14))
@@ -205,50 +196,36 @@ public final class LightingPlan implements Workbook {
             ofSizes.rows("The lead of tab Leads over other sizes", 10));
   }
 
-  private Figure[] headlines(Table... tables) {
-    Formula load = supply.shareUsed.all();
-    Formula busiest = calc("MATCH(MAX({});{};0)", load, load);
-    Formula drop = runs.shareLost.all();
-    Formula most = calc("MATCH(MAX({});{};0)", drop, drop);
-    Formula hours = packs.hours.all();
-    Formula shortest = calc("MATCH(MIN({});{};0)", hours, hours);
+  private Figure[] headlines() {
     return new Figure[] {
-      Findings.stops(tables),
-      Findings.looks(FINDINGS, tables),
+      findings.stops(),
+      findings.looks(),
       Figure.of(
           "Busiest supply (%)",
           Format.SHARE,
-          calc("IF(COUNT({})=0;\"–\";MAX({}))", load, load),
+          Figure.most(supply.shareUsed),
           calc(
-              "INDEX({};{})&\": \"&ROUND(INDEX({};{});1)&\" of \"&ROUND(INDEX({};{});0)&\" A a leg, from \"&TEXT(INDEX({};{});\"hh:mm\")",
-              supply.name.all(),
-              busiest,
-              supply.used.all(),
-              busiest,
-              supply.may.all(),
-              busiest,
-              supply.at.all(),
-              busiest)),
+              "{}&\": \"&ROUND({};1)&\" of \"&ROUND({};0)&\" A a leg, from \"&TEXT({};\"hh:mm\")",
+              supply.name.whereMost(supply.shareUsed),
+              supply.used.whereMost(supply.shareUsed),
+              supply.may.whereMost(supply.shareUsed),
+              supply.at.whereMost(supply.shareUsed))),
       Figure.of(
           "Most volts lost (%)",
           Format.SHARE,
-          calc("IF(COUNT({})=0;\"–\";MAX({}))", drop, drop),
+          Figure.most(runs.shareLost),
           calc(
-              "INDEX({};{})&\": \"&ROUND(INDEX({};{});1)&\" V since the source, watts held\"",
-              runs.to.all(),
-              most,
-              runs.dropSince.all(),
-              most)),
+              "{}&\": \"&ROUND({};1)&\" V since the source, watts held\"",
+              runs.to.whereMost(runs.shareLost),
+              runs.dropSince.whereMost(runs.shareLost))),
       Figure.of(
           "Shortest pack time (h)",
           Format.ONE,
-          calc("IF(COUNT({})=0;\"–\";MIN({}))", hours, hours),
+          Figure.least(packs.hours),
           calc(
-              "INDEX({};{})&\" on \"&INDEX({};{})",
-              packs.item.all(),
-              shortest,
-              packs.feed.pack.all(),
-              shortest)),
+              "{}&\" on \"&{}",
+              packs.item.whereLeast(packs.hours),
+              packs.feed.pack.whereLeast(packs.hours))),
       Figure.of(
           "Packs to charge (pieces)",
           Format.COUNT,
@@ -281,7 +258,7 @@ public final class LightingPlan implements Workbook {
     return Figure.of(
         "Generator (kVA)",
         Format.ONE,
-        calc("IF(COUNT({})=0;\"–\";MAX({}))", generator.counted.all(), generator.counted.all()),
+        Figure.most(generator.counted),
         calc(
             "IF(COUNT({})=0;\"no generator on Supply\";ROUND(100*MAX({});0)&\" % loaded at the"
                 + " busiest, \"&ROUND(100*MIN({});0)&\" % on its quietest day\")",
@@ -330,16 +307,11 @@ public final class LightingPlan implements Workbook {
   }
 
   private Figure neutral() {
-    Formula amps = legs.neutral.all();
     return Figure.of(
         "Most in a neutral (A)",
         Format.ONE,
-        calc("IF(COUNT({})=0;\"–\";MAX({}))", amps, amps),
-        calc(
-            "INDEX({};MATCH(MAX({});{};0))&\", at its busiest hour\"",
-            legs.source.all(),
-            amps,
-            amps));
+        Figure.most(legs.neutral),
+        calc("{}&\", at its busiest hour\"", legs.source.whereMost(legs.neutral)));
   }
 
   private Figure charged() {
@@ -411,7 +383,6 @@ public final class LightingPlan implements Workbook {
 
   private Lines cautions() {
     return Lines.cautions(
-        "Cautions",
         "These are planning figures. A competent person designs, inspects and tests the real thing:"
             + " polarity, earth continuity, loop, RCD trip, insulation.",
         "Outdoors every socket up to 32 A wants an RCD of 30 mA (class A GFCI where the NEC asks);"
@@ -452,8 +423,7 @@ public final class LightingPlan implements Workbook {
             "Without a coldest temperature on Job the packs are taken at 20 °C. Hours are the"
                 + " shorter of two ways of reckoning: energy, and volts down to the light's"
                 + " lowest."),
-        Lines.notes(
-            "Left out",
+        Lines.leftOut(
             "Generator, its log and its order are of one set at a time: pick another at Set, or keep"
                 + " a copy of this file for a second.",
             "Heat lost in a cable is not added to the watts of the cable before it.",
@@ -461,13 +431,11 @@ public final class LightingPlan implements Workbook {
                 + " against its limit of uneven load: ask for it.",
             "The energy from house and street holds the chargers that stand on Loads; the energy"
                 + " to charge packs is what their packs take from the wall: count one of them."),
-        Lines.notes(
-            "Where the figures come from",
+        Lines.sources(
             "Cable resistance and ratings, drop limits, breakers: see the function pages of the"
                 + " handbook; each names document, edition and table.",
             "Packs: open-circuit curves and cold ratios of measured cells, named at PACK.LASTS"
-                + " and PACK.COLD.",
-            Lines.FOLLOWED));
+                + " and PACK.COLD."));
   }
 
   private Formula assumed() {

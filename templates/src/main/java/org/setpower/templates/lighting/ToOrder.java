@@ -70,7 +70,7 @@ final class ToOrder {
   final Column mass = Column.result("Mass").as(Format.ONE).wide(16).mayBeBlank();
   private final Column row = Column.working("Row").as(Format.COUNT);
   final Column shortNumber = Column.working("No. among the short").as(Format.COUNT);
-  final Table table = Table.of("To order", KINDS);
+  final Table table = Table.of("To order", KINDS).apart();
 
   private final Column number = plain("No.");
   private final Column candidate = Column.working("Item");

@@ -12,7 +12,6 @@ import org.setpower.templates.Filling;
 import org.setpower.templates.Findings;
 import org.setpower.templates.Format;
 import org.setpower.templates.Formula;
-import org.setpower.templates.Item;
 import org.setpower.templates.Lines;
 import org.setpower.templates.Tab;
 import org.setpower.templates.Table;
@@ -34,6 +33,7 @@ public final class RentalQuote implements Workbook {
   private final Totals totals = new Totals(hire, quote, picked);
   private final Offer offer = new Offer(hire, quote);
   private final Template template;
+  private final Findings findings;
 
   /** Declares the quote. */
   public RentalQuote() {
@@ -48,12 +48,10 @@ public final class RentalQuote implements Workbook {
                 totals.tab(),
                 picked.tab(),
                 papers.insurerTab(),
-                papers.carnetTab(),
-                desk(),
-                result(),
-                offer.tab(),
-                stock.tab(),
-                notes());
+                papers.carnetTab());
+    Tab drawer = stock.tab();
+    findings = Findings.on(FINDINGS, template.tabs(drawer));
+    template.with(desk(), result(), offer.tab(), drawer, notes());
   }
 
   @Override
@@ -68,23 +66,20 @@ public final class RentalQuote implements Workbook {
 
   /** What the desk must know and the client must not. */
   private Tab desk() {
-    Table[] tables = {hire.job.days, asked.table, quote.table, picked.table, stock.table};
     return Tab.of(
             "Desk", "For the desk only: what needs a look before it goes out, and the margin.")
         .grid(12, 15)
         .portrait()
-        .with(
-            Figures.of("", 3, deskFigures(tables)),
-            Findings.of("What needs a look", FINDINGS, tables))
+        .with(Figures.of("", 3, deskFigures()), findings.list())
         .newPage(Figures.of("After the return", 3, returnFigures()));
   }
 
-  private Figure[] deskFigures(Table... tables) {
+  private Figure[] deskFigures() {
     Formula charged = calc("SUMIFS({};{};\">0\")", quote.amount.all(), quote.cost.all());
     Formula margin = calc("ROUND({}-SUM({});2)", charged, quote.cost.all());
     return new Figure[] {
-      Findings.stops(tables),
-      Findings.looks(FINDINGS, tables),
+      findings.stops(),
+      findings.looks(),
       Figure.of(
           "Short on the shelf (rows)",
           Format.COUNT,
@@ -93,17 +88,17 @@ public final class RentalQuote implements Workbook {
       Figure.of(
           "Calendar days (days)",
           Format.COUNT,
-          shown(hire.calendar),
+          Figure.shown(hire.calendar),
           "From out to back, both counted."),
       Figure.of(
           "Charged by dates (days)",
           Format.ONE,
-          shown(hire.byDates),
+          Figure.shown(hire.byDates),
           calc("\"at most \"&{}&\" of seven\"", hire.perWeek)),
       Figure.of(
           "Charged by kind of day (days)",
           Format.ONE,
-          shown(hire.byKind),
+          Figure.shown(hire.byKind),
           "A date with two rows counts once."),
       Figure.money(
           "Sub-hired, charged on (money)",
@@ -120,12 +115,16 @@ public final class RentalQuote implements Workbook {
           hire.currency,
           margin,
           "Before order discount and tax. Never printed for the client."),
-      Figure.of("Packs (pieces)", Format.COUNT, shown(packs.pieces), "In the order."),
-      Figure.of("Packs hold (Wh)", Format.WHOLE, shown(packs.energy), "By their labels, when new."),
+      Figure.of("Packs (pieces)", Format.COUNT, Figure.shown(packs.pieces), "In the order."),
+      Figure.of(
+          "Packs hold (Wh)",
+          Format.WHOLE,
+          Figure.shown(packs.energy),
+          "By their labels, when new."),
       Figure.of(
           "Turns to charge all (turns)",
           Format.COUNT,
-          shown(packs.turns),
+          Figure.shown(packs.turns),
           calc("\"on \"&{}&\" channels\"", packs.channels))
     };
   }
@@ -135,22 +134,22 @@ public final class RentalQuote implements Workbook {
       Figure.money(
           "Late fees with tax (money)",
           hire.currency,
-          shown(totals.late),
+          Figure.shown(totals.late),
           calc("\"rows late: \"&COUNTIF({};\">0\")", picked.lateDays.all())),
       Figure.money(
           "Loss and damage (money)",
           hire.currency,
-          shown(totals.loss),
+          Figure.shown(totals.loss),
           "At replacement value, without tax."),
       Figure.money(
           "Final amount (money)",
           hire.currency,
-          shown(totals.finalAmount),
+          Figure.shown(totals.finalAmount),
           "With tax, late and loss."),
       Figure.money(
           "Still to pay (money)",
           hire.currency,
-          shown(totals.toPay),
+          Figure.shown(totals.toPay),
           "Final amount less the deposit."),
       Figure.of(
           "Pieces out (pieces)",
@@ -164,7 +163,7 @@ public final class RentalQuote implements Workbook {
       Figure.of(
           "On the carnet (pieces)",
           Format.COUNT,
-          shown(papers.carnetPieces),
+          Figure.shown(papers.carnetPieces),
           calc("\"worth \"&TEXT({};\"#,##0\")&\" \"&{}", papers.carnetValue, hire.currency))
     };
   }
@@ -207,6 +206,7 @@ public final class RentalQuote implements Workbook {
                         + " until \"&TEXT({};\"d mmm yyyy\")&\".\")",
                     or(hire.insured, ""),
                     or(hire.insured, ""))))
+        .with(Lines.cautions(Lines.CHARGING, Lines.DAMAGED))
         .with(
             Lines.notes(
                 "Accepted",
@@ -237,38 +237,36 @@ public final class RentalQuote implements Workbook {
 
   private Figure[] clientFigures() {
     return new Figure[] {
-      Figure.money("Total with tax (money)", hire.currency, shown(totals.total), ""),
+      Figure.money("Total with tax (money)", hire.currency, Figure.shown(totals.total), ""),
       Figure.money(
           "Net (money)",
           hire.currency,
-          shown(totals.net),
+          Figure.shown(totals.net),
           calc(
               "IF({}=0;\"\";\"order discount \"&ROUND(100*{};1)&\" % taken off\")",
               or(hire.discount, 0), or(hire.discount, 0))),
-      Figure.money("Tax (money)", hire.currency, shown(totals.tax), hire.taxName),
+      Figure.money("Tax (money)", hire.currency, Figure.shown(totals.tax), hire.taxName),
       Figure.money(
-          "Deposit (money)", hire.currency, shown(totals.deposit), "Due before the kit goes out."),
+          "Deposit (money)",
+          hire.currency,
+          Figure.shown(totals.deposit),
+          "Due before the kit goes out."),
       Figure.of(
           "Charged days (days)",
           Format.ONE,
-          shown(hire.charged),
+          Figure.shown(hire.charged),
           "Rows with dates of their own: see Offer."),
       Figure.money(
           "Value to insure (money)",
           hire.currency,
-          shown(totals.value),
+          Figure.shown(totals.value),
           "Replacement value of all that is hired.")
     };
   }
 
-  private static Formula shown(Item<?> field) {
-    return calc("IF({}=\"\";\"–\";{})", field, field);
-  }
-
   private Tab notes() {
     return Tab.notes(
-        Lines.notes(
-            "How it is reckoned",
+        Lines.reckoned(
             "The day out and the day back both count. By dates, of every seven days from the day"
                 + " out no more than the days a week are charged; the rest likewise.",
             "By kind of day, each date counts once, with the highest share of its kinds.",
@@ -280,15 +278,12 @@ public final class RentalQuote implements Workbook {
             "Late: the days by dates until the day it is back or off hire, less those until the"
                 + " day it was due, of the item's first row on Quote.",
             "Loss and damage carry no tax here: ask an accountant."),
-        Lines.notes(
-            "Left out",
+        Lines.leftOut(
             "Whether tax is due, and where: that is for an accountant.",
             "Stock that is out on other quotes: take it off the pieces on Kit."),
-        Lines.notes(
-            "Where the figures come from",
+        Lines.sources(
             "Days, fees and tax: the functions HIRE; see the handbook. How days are charged is the"
-                + " custom of each house: set it on Job.",
-            Lines.FOLLOWED));
+                + " custom of each house: set it on Job."));
   }
 
   @Override
