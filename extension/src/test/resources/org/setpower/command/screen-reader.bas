@@ -1,17 +1,24 @@
 ' What a screen reader is told of the windows that are open. In Basic, as the interfaces for
 ' accessibility differ between offices and only an office's own programs know its own.
 
+' A window that is being made is not shown yet: it may still be named after its kind.
 Function Windows() As String
   Dim toolkit, window, i, lines
   toolkit = CreateUnoService("com.sun.star.awt.Toolkit")
   For i = 0 To toolkit.getTopWindowCount() - 1
     window = toolkit.getTopWindow(i)
-    If HasUnoInterfaces(window, "com.sun.star.accessibility.XAccessible") Then
+    If IsShown(window) Then
       lines = lines & i & Chr(9) & window.AccessibleContext.AccessibleRole & Chr(9) & _
           window.AccessibleContext.AccessibleName & Chr(10)
     End If
   Next
   Windows = lines
+End Function
+
+Function IsShown(window) As Boolean
+  If HasUnoInterfaces(window, "com.sun.star.accessibility.XAccessible", "com.sun.star.awt.XWindow2") Then
+    IsShown = window.isVisible()
+  End If
 End Function
 
 Function Parts(number) As String
