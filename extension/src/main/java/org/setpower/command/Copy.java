@@ -70,7 +70,9 @@ final class Copy implements Command {
   }
 
   private static String sentence(Map<ValuesCopy.Kind, String> targets, int cells) {
-    return say("Written, with {} cells as values:", cells)
+    return (cells == 1
+            ? say("Written, with {} cell as a value:", cells)
+            : say("Written, with {} cells as values:", cells))
         + "\n"
         + targets.values().stream().map(Copy::path).collect(Collectors.joining("\n"));
   }

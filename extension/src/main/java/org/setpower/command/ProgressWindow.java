@@ -1,5 +1,7 @@
 package org.setpower.command;
 
+import static org.setpower.command.Say.say;
+
 import com.sun.star.uno.Exception;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
@@ -17,12 +19,17 @@ final class ProgressWindow {
     void run(Progress progress) throws Exception;
   }
 
-  /** Returns when the work is done; throws what it threw, or {@link Cancelled}. */
+  /**
+   * Returns when the work is done; throws what it threw, or {@link Cancelled}. Whoever cancels sees
+   * the window until the step that runs is done.
+   */
   static void during(Desk desk, String title, Work work) throws Exception {
+    AtomicBoolean done = new AtomicBoolean();
+    AtomicBoolean cancelled = new AtomicBoolean();
     AtomicBoolean closed = new AtomicBoolean();
     AtomicReference<Throwable> fault = new AtomicReference<>();
     try (Dialog dialog = new Dialog(desk, title, WIDTH, HEIGHT)) {
-      dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "Starting");
+      dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "One moment…");
       Object bar =
           dialog
               .form()
@@ -38,7 +45,7 @@ final class ProgressWindow {
       Object label = dialog.form().model("label0");
       Progress progress =
           (percent, words) -> {
-            if (closed.get()) {
+            if (cancelled.get()) {
               throw new Cancelled();
             }
             show(label, bar, percent, words);
@@ -51,11 +58,17 @@ final class ProgressWindow {
                 } catch (Throwable e) {
                   fault.set(e);
                 } finally {
+                  done.set(true);
                   endUntilClosed(dialog, closed);
                 }
               });
       worker.start();
       dialog.show();
+      while (!done.get()) {
+        cancelled.set(true);
+        Uno.set(label, "Label", say("Stopping after this step"));
+        dialog.show();
+      }
       closed.set(true);
       worker.join();
     } catch (InterruptedException e) {
