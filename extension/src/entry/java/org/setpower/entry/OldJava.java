@@ -33,28 +33,33 @@ final class OldJava extends ComponentBase implements XSingleComponentFactory {
   private static final String MUST_FAIL = "sheetVersion";
 
   private final String implementation;
+  private EntryWords said = EntryWords.english();
 
   OldJava(String implementation) {
     this.implementation = implementation;
   }
 
   /** What a cell shows. */
-  static String inCell() {
-    return "Java " + NEEDED + " is needed, here is " + System.getProperty("java.version");
+  private String inCell() {
+    return said.say("Java {} is needed, here is {}", NEEDED, here());
   }
 
   /** What a window says. */
-  static String inWindow() {
-    return "Set Power Sheets needs Java "
-        + NEEDED
-        + " or newer; LibreOffice uses Java "
-        + System.getProperty("java.version")
-        + ". Install a newer one (adoptium.net, or the packages of your system), choose it under"
-        + " Tools - Options - LibreOffice - Advanced, and start LibreOffice anew.";
+  private String inWindow() {
+    return said.say(
+        "Set Power Sheets needs Java {} or newer; LibreOffice uses Java {}. Install a newer one"
+            + " (adoptium.net, or the packages of your system), choose it under Tools - Options -"
+            + " LibreOffice - Advanced, and start LibreOffice anew.",
+        NEEDED, here());
+  }
+
+  private static String here() {
+    return System.getProperty("java.version");
   }
 
   @Override
   public Object createInstanceWithContext(XComponentContext context) {
+    said = EntryWords.of(context);
     if (implementation.equals(COMMANDS)) {
       return new Telling(context);
     }
@@ -132,7 +137,7 @@ final class OldJava extends ComponentBase implements XSingleComponentFactory {
   }
 
   /** A command that tells what is missing. */
-  private static final class Telling extends ComponentBase implements XJobExecutor {
+  private final class Telling extends ComponentBase implements XJobExecutor {
     private final XComponentContext context;
 
     Telling(XComponentContext context) {

@@ -28,6 +28,9 @@ public final class Generator {
 
   private static final String COMMANDS = "org/setpower/command";
 
+  /** What speaks where Java is too old, with the same words. */
+  private static final String ENTRY = "../../entry/java/org/setpower/entry";
+
   private Generator() {}
 
   /**
@@ -100,6 +103,7 @@ public final class Generator {
       Words words =
           Words.from(Files.newInputStream(folder.resolve(Words.fileName(language))), language);
       CommandTexts.ask(sources.resolve(COMMANDS), words);
+      CommandTexts.ask(sources.resolve(ENTRY), words);
       for (String file : TITLED) {
         CommandTexts.titles(Files.readString(shipped.resolve(file)), List.of(words));
       }

@@ -14,6 +14,7 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.setpower.command.Asking;
 import org.setpower.office.Office;
 
 /**
@@ -27,18 +28,32 @@ class OldJavaIT {
   @Test
   void cells_say_which_java_is_needed_and_sheets_show_their_notice(@TempDir Path folder)
       throws IOException {
-    Path tooNew = folder.resolve("too-new.oxt");
-    try (InputStream in = Files.newInputStream(SharedOffice.OXT);
-        OutputStream out = Files.newOutputStream(tooNew)) {
-      forLaterJava(in, out);
-    }
-    try (Office office = Office.start(tooNew)) {
+    try (Office office = Office.start(tooNew(folder))) {
       Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
       sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
       assertThat(sheet.shown("A1")).startsWith("Java 17 is needed, here is ");
       sheet.put("A2", "=ISERROR(ORG.SETPOWER.FUNCTIONS.SHEETVERSION())");
       assertThat(sheet.number("A2")).isEqualTo(1);
     }
+  }
+
+  @Test
+  void cells_say_it_in_the_language_of_the_office(@TempDir Path folder) throws Exception {
+    try (Office office = Office.start(tooNew(folder))) {
+      Asking.speak(office, "fr");
+      Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
+      sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+      assertThat(sheet.shown("A1")).startsWith("Il faut Java 17, ici c’est ");
+    }
+  }
+
+  private static Path tooNew(Path folder) throws IOException {
+    Path tooNew = folder.resolve("too-new.oxt");
+    try (InputStream in = Files.newInputStream(SharedOffice.OXT);
+        OutputStream out = Files.newOutputStream(tooNew)) {
+      forLaterJava(in, out);
+    }
+    return tooNew;
   }
 
   /** The same archive with classes that say so; jars inside likewise. */

@@ -2,7 +2,10 @@ package org.setpower.command;
 
 import com.sun.star.beans.NamedValue;
 import com.sun.star.lang.XComponent;
+import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.task.XJob;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XChangesBatch;
 import org.setpower.office.Office;
 
 /** Calls a command as scripts do: without windows, and with an answer. */
@@ -22,5 +25,17 @@ public final class Asking {
     } catch (com.sun.star.uno.Exception e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** Switches the language of the office, as its options do. */
+  public static void speak(Office office, String locale) throws com.sun.star.uno.Exception {
+    Object node =
+        office
+            .service(XMultiServiceFactory.class, "com.sun.star.configuration.ConfigurationProvider")
+            .createInstanceWithArguments(
+                "com.sun.star.configuration.ConfigurationUpdateAccess",
+                new Object[] {Uno.property("nodepath", "/org.openoffice.Setup/L10N")});
+    Uno.set(node, "ooLocale", locale);
+    UnoRuntime.queryInterface(XChangesBatch.class, node).commitChanges();
   }
 }

@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.lang.XComponent;
-import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.UnoRuntime;
-import com.sun.star.util.XChangesBatch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,17 +38,6 @@ class LanguageIT {
     office.close();
   }
 
-  private void speak(String locale) throws com.sun.star.uno.Exception {
-    Object node =
-        office
-            .service(XMultiServiceFactory.class, "com.sun.star.configuration.ConfigurationProvider")
-            .createInstanceWithArguments(
-                "com.sun.star.configuration.ConfigurationUpdateAccess",
-                new Object[] {Uno.property("nodepath", "/org.openoffice.Setup/L10N")});
-    Uno.set(node, "ooLocale", locale);
-    UnoRuntime.queryInterface(XChangesBatch.class, node).commitChanges();
-  }
-
   @AfterEach
   void close() {
     if (document != null) {
@@ -65,7 +52,7 @@ class LanguageIT {
 
   @Test
   void new_sheets_are_offered_in_german() throws com.sun.star.uno.Exception {
-    speak("de");
+    Asking.speak(office, "de");
     List<String> titles = Asking.command(office, null, "new").lines().toList();
     assumeTrue(
         Files.exists(Path.of("target/sheets/templates/de/lighting-power-plan.ots")),
@@ -82,7 +69,7 @@ class LanguageIT {
 
   @Test
   void the_working_is_told_and_kept_in_french() throws Exception {
-    speak("fr");
+    Asking.speak(office, "fr");
     Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
     document = sheet.document();
     sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(4;25;16)");
@@ -92,7 +79,7 @@ class LanguageIT {
     Asking.command(office, document, "look");
     String[] french = {"Origine des chiffres", "À voir"};
     assertThat(sheets()).contains(french);
-    speak("de");
+    Asking.speak(office, "de");
     Asking.command(office, document, "explain", "cell", "A1", "put", "yes");
     Asking.command(office, document, "look");
     assertThat(sheets()).hasSize(3).contains(french);
@@ -106,7 +93,7 @@ class LanguageIT {
 
   @Test
   void a_language_without_words_gets_english() throws com.sun.star.uno.Exception {
-    speak("nl");
+    Asking.speak(office, "nl");
     assertThat(Asking.command(office, null, "new")).contains("Lighting power plan");
   }
 }
