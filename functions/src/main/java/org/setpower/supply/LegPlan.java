@@ -79,17 +79,17 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
    * The largest loads are placed one by one; the smallest, for which every way to place them is
    * listed once, are looked up together.
    */
-  private static final class Search {
+  static final class Search {
     private static final int DIGITS = 9;
 
     /** Amps that count as nothing; below it powers of ten run out. */
     private static final double LEAST = 1e-30;
 
-    private static final int LISTED_LOADS = 8;
-    private static final int EFFORT_OF_A_STEP = 20;
-    private static final long EFFORT_OF_A_TRY = 5_000_000;
+    static final int LISTED_LOADS = 8;
+    static final int EFFORT_OF_A_STEP = 20;
+    static final long EFFORT_OF_A_TRY = 5_000_000;
     private static final long MOST_EFFORT = 600_000_000;
-    private static final long MOST_EFFORT_OF_MANY = 60_000_000;
+    static final long MOST_EFFORT_OF_MANY = 60_000_000;
 
     private final List<Load> loads;
     private final double[] carried;
@@ -111,7 +111,9 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
     private long bestHighest = Long.MAX_VALUE / 4;
     private boolean fullestFirst;
     private boolean proven;
-    private long effortLeft;
+    private long steps;
+    private long lookedUp;
+    private long effortEnd;
 
     Search(List<Load> loads, double[] carried) {
       this.loads = loads;
@@ -211,13 +213,13 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
       search(false, EFFORT_OF_A_TRY);
       search(true, EFFORT_OF_A_TRY);
       search(false, amps.length <= PROVEN_LOADS ? MOST_EFFORT : MOST_EFFORT_OF_MANY);
-      proven = effortLeft > 0 || isGoodEnough();
+      proven = effort() < effortEnd || isGoodEnough();
       even();
     }
 
-    private void search(boolean packs, long effort) {
+    private void search(boolean packs, long most) {
       fullestFirst = packs;
-      effortLeft = effort;
+      effortEnd = effort() + most;
       place(0, 0);
     }
 
@@ -321,14 +323,29 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
       }
     }
 
+    /** A no plan is below, known before the search. */
+    double boundAmps() {
+      return bound * quantum;
+    }
+
+    /** How often a load was placed, the beginnings counted in. */
+    long steps() {
+      return steps;
+    }
+
+    /** What it took so far. */
+    long effort() {
+      return EFFORT_OF_A_STEP * steps + lookedUp;
+    }
+
     private boolean isGoodEnough() {
       return bestHighest <= bound + tolerance;
     }
 
     /** Places load i; equal loads take their sets in rising order, so that none is tried twice. */
     private void place(int i, int least) {
-      effortLeft -= EFFORT_OF_A_STEP;
-      if (effortLeft <= 0) {
+      steps++;
+      if (effort() >= effortEnd) {
         return;
       }
       if (i == placed) {
@@ -361,7 +378,7 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
     /** The best way to place the rest, if it is better than what was found. */
     private void lookUp() {
       int found = rest.best(leg, best.length == 0 ? bestHighest : bestHighest - tolerance);
-      effortLeft -= rest.seen();
+      lookedUp += rest.seen();
       if (found >= 0) {
         best = choice.clone();
         rest.choices(found, best);
@@ -427,7 +444,7 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
   }
 
   /** Every way to place the smallest loads, by what leg 1 gets from it. */
-  private static final class Rest {
+  static final class Rest {
     private final int[] span;
     private final int from;
     private final int legCount;
