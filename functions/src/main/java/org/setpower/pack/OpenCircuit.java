@@ -15,13 +15,12 @@ public final class OpenCircuit {
   private final double[] volts;
 
   private OpenCircuit(List<Facts.Row> rows) {
-    charge = rows.stream().mapToDouble(r -> r.number("charge")).toArray();
-    volts = rows.stream().mapToDouble(r -> r.number("volts")).toArray();
-    for (int i = 1; i < charge.length; i++) {
-      if (charge[i] <= charge[i - 1] || volts[i] <= volts[i - 1]) {
-        throw new IllegalStateException("an open-circuit curve must rise: " + charge[i]);
-      }
-    }
+    charge = PiecewiseLine.rising(column(rows, "charge"));
+    volts = PiecewiseLine.rising(column(rows, "volts"));
+  }
+
+  private static double[] column(List<Facts.Row> rows, String name) {
+    return rows.stream().mapToDouble(r -> r.number(name)).toArray();
   }
 
   /** The curve of a chemistry; NiMH has none and is refused. */
@@ -118,21 +117,22 @@ public final class OpenCircuit {
     return i;
   }
 
+  /** The curves of the table. */
+  static Map<Chemistry, OpenCircuit> read() {
+    List<Facts.Row> rows = Facts.read(OpenCircuit.class, "open_circuit.csv");
+    Map<Chemistry, OpenCircuit> curves = new EnumMap<>(Chemistry.class);
+    for (Chemistry chemistry : Chemistry.values()) {
+      List<Facts.Row> own =
+          rows.stream().filter(r -> r.text("chemistry").equals(chemistry.word())).toList();
+      if (!own.isEmpty()) {
+        curves.put(chemistry, new OpenCircuit(own));
+      }
+    }
+    return curves;
+  }
+
   /** The curves, read at first use. */
   private static final class Curves {
     static final Map<Chemistry, OpenCircuit> BY_CHEMISTRY = read();
-
-    private static Map<Chemistry, OpenCircuit> read() {
-      List<Facts.Row> rows = Facts.read(OpenCircuit.class, "open_circuit.csv");
-      Map<Chemistry, OpenCircuit> curves = new EnumMap<>(Chemistry.class);
-      for (Chemistry chemistry : Chemistry.values()) {
-        List<Facts.Row> own =
-            rows.stream().filter(r -> r.text("chemistry").equals(chemistry.word())).toList();
-        if (!own.isEmpty()) {
-          curves.put(chemistry, new OpenCircuit(own));
-        }
-      }
-      return curves;
-    }
   }
 }

@@ -6,13 +6,18 @@ final class PiecewiseLine {
   private final double[] y;
 
   PiecewiseLine(double[] x, double[] y) {
-    for (int i = 1; i < x.length; i++) {
-      if (x[i] <= x[i - 1]) {
-        throw new IllegalStateException("the points of a table must rise: " + x[i]);
+    this.x = rising(x);
+    this.y = y.clone();
+  }
+
+  /** The same points, if each lies above the one before it; a damaged table has others. */
+  static double[] rising(double... points) {
+    for (int i = 1; i < points.length; i++) {
+      if (points[i] <= points[i - 1]) {
+        throw new IllegalStateException("the points of a table must rise: " + points[i]);
       }
     }
-    this.x = x.clone();
-    this.y = y.clone();
+    return points.clone();
   }
 
   double first() {
