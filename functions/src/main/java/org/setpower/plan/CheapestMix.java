@@ -55,6 +55,7 @@ public final class CheapestMix {
   public record Job(double wattHours, double watts, double maxKilograms, double people) {}
 
   private final Job job;
+  private final List<Integer> order;
   private final List<Option> options;
   private final double[][] pricePerNeed;
   private final double[] massPerWattHour;
@@ -65,10 +66,11 @@ public final class CheapestMix {
   private double bestMass = Double.POSITIVE_INFINITY;
   private long branches;
 
-  private CheapestMix(List<Option> sorted, Job job) {
+  private CheapestMix(List<Option> given, List<Integer> order, Job job) {
     this.job = job;
-    options = sorted;
-    mix = new int[sorted.size()];
+    this.order = order;
+    options = order.stream().map(given::get).toList();
+    mix = new int[options.size()];
     pricePerNeed = new double[WEIGHTS.length][];
     for (int k = 0; k < WEIGHTS.length; k++) {
       double weight = WEIGHTS[k];
@@ -87,21 +89,32 @@ public final class CheapestMix {
     if (options.size() > MOST_OPTIONS) {
       throw new Refusal(PlanReason.MIX_TOO_LARGE, options.size(), MOST_OPTIONS);
     }
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < options.size(); i++) {
-      order.add(i);
-    }
-    order.sort(Comparator.comparingDouble(i -> options.get(i).price / options.get(i).wattHours));
-    CheapestMix search = new CheapestMix(order.stream().map(options::get).toList(), job);
-    search.branch(0, job.wattHours, job.watts, 0, 0);
+    CheapestMix search = searched(options, job);
     if (search.best == null) {
       throw new Refusal(PlanReason.NO_MIX, job.wattHours, job.watts, limits(job));
     }
     int[] mix = new int[options.size()];
     for (int k = 0; k < mix.length; k++) {
-      mix[order.get(k)] = search.best[k];
+      mix[search.order.get(k)] = search.best[k];
     }
     return mix;
+  }
+
+  /** The search, done. */
+  static CheapestMix searched(List<Option> options, Job job) {
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < options.size(); i++) {
+      order.add(i);
+    }
+    order.sort(Comparator.comparingDouble(i -> options.get(i).price / options.get(i).wattHours));
+    CheapestMix search = new CheapestMix(options, order, job);
+    search.branch(0, job.wattHours, job.watts, 0, 0);
+    return search;
+  }
+
+  /** How many branches it took. */
+  long branches() {
+    return branches;
   }
 
   /** Tries every useful number of the option at this place, and then those behind it. */

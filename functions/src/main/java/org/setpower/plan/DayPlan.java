@@ -271,12 +271,11 @@ public final class DayPlan {
     }
   }
 
+  /** Those that want packs longest first; of those that want them as long, the first row first. */
   private void goOnDevices(double now) {
     running.stream()
         .filter(r -> !r.over && r.wants())
-        .sorted(
-            Comparator.comparingDouble((Running r) -> r.wantsSince)
-                .thenComparingInt(r -> r.device.row()))
+        .sorted(Comparator.comparingDouble(r -> r.wantsSince))
         .forEach(r -> serve(r, now));
   }
 

@@ -125,6 +125,57 @@ class CheapestMixTest {
         && cabin;
   }
 
+  private static final double ANY = Double.POSITIVE_INFINITY;
+
+  /** Without a limit in the cabin. */
+  private static CheapestMix.Option option(double wh, double watts, double kg, double price) {
+    return new CheapestMix.Option(1, wh, watts, kg, price, ANY);
+  }
+
+  private static void assertBranches(
+      int branches, CheapestMix.Job job, CheapestMix.Option... options) {
+    assertThat(CheapestMix.searched(List.of(options), job).branches()).isEqualTo(branches);
+  }
+
+  /**
+   * Ten of the good option do the job, in whatever order the options stand; with nine or fewer the
+   * rest would be dearer even in fractions of the other. So it takes the beginning and the eleven
+   * numbers of the good one.
+   */
+  @Test
+  void a_dear_branch_is_left() {
+    CheapestMix.Option good = option(100, 100, 1, 10);
+    CheapestMix.Option dear = option(10, 10, 0.1, 2);
+    for (CheapestMix.Job job :
+        List.of(
+            new CheapestMix.Job(1000, 0, ANY, ANY),
+            new CheapestMix.Job(0, 1000, ANY, ANY),
+            new CheapestMix.Job(1000, 1000, ANY, ANY))) {
+      assertBranches(12, job, dear, good);
+      assertBranches(12, job, good, dear);
+    }
+  }
+
+  /** The rest from the other option costs and weighs as much: no better, so it is not tried. */
+  @Test
+  void a_branch_that_is_as_good_is_left() {
+    CheapestMix.Option one = option(100, 100, 1, 10);
+    assertBranches(12, new CheapestMix.Job(1000, 0, ANY, ANY), one, one);
+    assertBranches(12, new CheapestMix.Job(0, 1000, ANY, ANY), one, one);
+  }
+
+  /** 1000 Wh weigh 10 kg at the least, 1000 W too: with less allowed there is nothing to try. */
+  @Test
+  void a_heavy_branch_is_left() {
+    CheapestMix.Option light = option(100, 100, 1, 20);
+    CheapestMix.Option heavy = option(100, 100, 2, 10);
+    assertBranches(1, new CheapestMix.Job(1000, 0, 9.9, ANY), light, heavy);
+    assertBranches(1, new CheapestMix.Job(0, 1000, 9.9, ANY), light, heavy);
+    // one heavy one and nine light ones are 11 kg: only none of the heavy ones is gone on with
+    assertBranches(1 + 11 + 11, new CheapestMix.Job(1000, 0, 10.5, ANY), light, heavy);
+    assertBranches(1 + 11 + 11, new CheapestMix.Job(0, 1000, 10.5, ANY), light, heavy);
+  }
+
   /** Larger questions than can be tried out; GLPK names the least price. */
   @Test
   void glpk_finds_no_cheaper_mix() {

@@ -1,6 +1,7 @@
 package org.setpower.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -14,9 +15,11 @@ import java.util.TreeMap;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.setpower.base.Refusal;
 
 /** The day against playing it through minute by minute, and what must hold of any day. */
 class DayPlanTest {
@@ -185,5 +188,47 @@ class DayPlanTest {
     DayPlan.Event swap =
         plan.events().stream().filter(e -> e.what() == DayPlan.What.SWAP).findFirst().orElseThrow();
     assertThat(swap.hour()).isCloseTo(lasts * 0.8 * 0.7378, within(1e-9 * lasts));
+  }
+
+  /**
+   * A pack lasts 0.01 h and is charged in half of that. In n + 0.5 times 0.01 h a device starts,
+   * swaps n times and ends, and n + 1 packs come back: 2n + 3 events; another one starts, ends, and
+   * its pack comes back. With n = 9997 that makes 20 000.
+   */
+  @Example
+  void as_many_events_as_anybody_reads() {
+    assertThat(DayPlan.of(busy(9997), BUSY_STOCK, BUSY_CHARGERS, 25).events()).hasSize(20_000);
+    assertThatThrownBy(() -> DayPlan.of(busy(9998), BUSY_STOCK, BUSY_CHARGERS, 25))
+        .isInstanceOfSatisfying(
+            Refusal.class, r -> assertThat(r.reason()).isEqualTo(PlanReason.TOO_MANY_EVENTS));
+  }
+
+  private static final List<DayPlan.Stock> BUSY_STOCK =
+      List.of(new DayPlan.Stock(1, 98, 2, 1), new DayPlan.Stock(2, 150, 1, 1));
+  private static final Chargers BUSY_CHARGERS = new Chargers(2, 0.005, Map.of(), Mains.always());
+
+  private static List<Device> busy(int swaps) {
+    return List.of(
+        new Device(1, 9800, 0, (swaps + 0.5) * 0.01, 98, 1), new Device(2, 1, 0, 1, 150, 1));
+  }
+
+  /** Mains from 0 to 2 and from 3 to 9: a charge of 2 h begun at 1 waits from 2 to 3. */
+  @Example
+  void a_charge_waits_for_mains() {
+    Mains mains = Mains.within(List.of(new Mains.Span(3, 9), new Mains.Span(0, 2)));
+    assertThat(mains.finish(1, 2)).isEqualTo(4);
+    assertThat(mains.finish(0, 2)).isEqualTo(2);
+    assertThat(mains.finish(2.5, 1)).isEqualTo(4);
+    assertThat(mains.finish(1, 7)).isEqualTo(9);
+    assertThat(mains.finish(1, 7.1)).isEqualTo(Double.POSITIVE_INFINITY);
+    assertThat(Mains.always().finish(3, 2)).isEqualTo(5);
+  }
+
+  @Example
+  void hours_of_mains_may_touch_and_overlap() {
+    Mains mains =
+        Mains.within(List.of(new Mains.Span(1, 4), new Mains.Span(0, 6), new Mains.Span(6, 8)));
+    assertThat(mains.finish(0, 8)).isEqualTo(8);
+    assertThat(mains.finish(0, 8.1)).isEqualTo(Double.POSITIVE_INFINITY);
   }
 }
