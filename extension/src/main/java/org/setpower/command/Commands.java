@@ -2,8 +2,6 @@ package org.setpower.command;
 
 import com.sun.star.beans.NamedValue;
 import com.sun.star.lang.XComponent;
-import com.sun.star.lang.XServiceInfo;
-import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.task.XJob;
 import com.sun.star.task.XJobExecutor;
 import com.sun.star.uno.Exception;
@@ -17,7 +15,7 @@ import java.util.function.Supplier;
  * tests may also call {@link #execute} with the arguments {@code Command}, {@code Document} and the
  * options of a quiet order; it gives as text what a window would show, and throws what went wrong.
  */
-public final class Commands extends WeakBase implements XJobExecutor, XJob, XServiceInfo {
+public final class Commands extends Service implements XJobExecutor, XJob {
   private static final String SERVICE = "org.setpower.Commands";
 
   /** The commands by the name they have in the menu. */
@@ -40,6 +38,7 @@ public final class Commands extends WeakBase implements XJobExecutor, XJob, XSer
 
   /** Created by the office. */
   public Commands(XComponentContext context) {
+    super(SERVICE);
     this.context = context;
     Say.as(context);
   }
@@ -87,20 +86,5 @@ public final class Commands extends WeakBase implements XJobExecutor, XJob, XSer
       throw new Sorry("Set power knows no command “{}”.", order.command());
     }
     return known.get();
-  }
-
-  @Override
-  public String getImplementationName() {
-    return Commands.class.getName();
-  }
-
-  @Override
-  public boolean supportsService(String name) {
-    return SERVICE.equals(name);
-  }
-
-  @Override
-  public String[] getSupportedServiceNames() {
-    return services();
   }
 }

@@ -5,8 +5,6 @@ import com.sun.star.frame.XDispatch;
 import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XFrame;
 import com.sun.star.lang.XInitialization;
-import com.sun.star.lang.XServiceInfo;
-import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import java.util.function.Supplier;
@@ -15,8 +13,7 @@ import java.util.function.Supplier;
  * What the office asks for an address of ours in a menu or on a toolbar, {@code
  * org.setpower:explain}: the command behind it, and whether it makes sense now.
  */
-public final class Dispatcher extends WeakBase
-    implements XDispatchProvider, XInitialization, XServiceInfo {
+public final class Dispatcher extends Service implements XDispatchProvider, XInitialization {
   /** What the addresses begin with. */
   static final String PROTOCOL = "org.setpower:";
 
@@ -27,6 +24,7 @@ public final class Dispatcher extends WeakBase
 
   /** Created by the office. */
   public Dispatcher(XComponentContext context) {
+    super(SERVICE);
     this.context = context;
     Say.as(context);
   }
@@ -58,20 +56,5 @@ public final class Dispatcher extends WeakBase
       answers[i] = queryDispatch(request.FeatureURL, request.FrameName, request.SearchFlags);
     }
     return answers;
-  }
-
-  @Override
-  public String getImplementationName() {
-    return Dispatcher.class.getName();
-  }
-
-  @Override
-  public boolean supportsService(String name) {
-    return SERVICE.equals(name);
-  }
-
-  @Override
-  public String[] getSupportedServiceNames() {
-    return services();
   }
 }

@@ -3,13 +3,10 @@ package org.setpower.command;
 import com.sun.star.awt.XContainerWindowEventHandler;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XWindow;
-import com.sun.star.lang.XServiceInfo;
-import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.XComponentContext;
 
 /** The page of Tools - Options: the office shows an empty page and tells what happens to it. */
-public final class SettingsPage extends WeakBase
-    implements XContainerWindowEventHandler, XServiceInfo {
+public final class SettingsPage extends Service implements XContainerWindowEventHandler {
   private static final String SERVICE = "org.setpower.SettingsPage";
   private static final String EVENT = "external_event";
 
@@ -18,6 +15,7 @@ public final class SettingsPage extends WeakBase
 
   /** Created by the office. */
   public SettingsPage(XComponentContext context) {
+    super(SERVICE);
     desk = new Desk(context, null);
     Say.as(context);
   }
@@ -54,20 +52,5 @@ public final class SettingsPage extends WeakBase
   @Override
   public String[] getSupportedMethodNames() {
     return new String[] {EVENT};
-  }
-
-  @Override
-  public String getImplementationName() {
-    return SettingsPage.class.getName();
-  }
-
-  @Override
-  public boolean supportsService(String name) {
-    return SERVICE.equals(name);
-  }
-
-  @Override
-  public String[] getSupportedServiceNames() {
-    return services();
   }
 }

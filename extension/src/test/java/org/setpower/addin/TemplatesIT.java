@@ -14,11 +14,11 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.base.Facts;
 import org.setpower.office.Office;
 import org.setpower.templates.Results;
 import org.setpower.templates.Shelf;
@@ -30,13 +30,6 @@ import org.setpower.templates.Shelf;
 @ExtendWith(SharedOffice.class)
 class TemplatesIT {
   private static final Path EXAMPLES = Path.of("target/sheets/examples");
-  private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT
-          .builder()
-          .setHeader()
-          .setSkipHeaderRecord(true)
-          .setCommentMarker('#')
-          .build();
 
   @TestFactory
   Stream<DynamicTest> the_result_page_shows_what_was_worked_out_by_hand(Office office) {
@@ -63,7 +56,7 @@ class TemplatesIT {
     String resource = "/results/" + name + ".csv";
     try (InputStream in = TemplatesIT.class.getResourceAsStream(resource)) {
       assertThat(in).as("expected figures in " + resource).isNotNull();
-      for (CSVRecord row : FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      for (CSVRecord row : Facts.FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
         figures.put(row.get("figure"), row.get("value"));
       }
     } catch (IOException e) {

@@ -15,7 +15,8 @@ import org.apache.commons.csv.CSVRecord;
  * its basis (published, memory, trade). Lines that start with # are remarks.
  */
 public final class Facts {
-  private static final CSVFormat FORMAT =
+  /** How tables of ours are written: a heading line, commas, remarks after #. */
+  public static final CSVFormat FORMAT =
       CSVFormat.DEFAULT
           .builder()
           .setHeader()

@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
+import org.setpower.base.Facts;
 
 /**
  * The check values of one function: {@code cases/NAME.csv} with the columns formula, expected,
@@ -19,16 +19,6 @@ public final class Cases {
   /** Where an expected value can come from. Never from our own code. */
   public static final Set<String> BASES =
       Set.of("published", "library", "identity", "common practice", "memory", "rule");
-
-  private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT
-          .builder()
-          .setHeader()
-          .setSkipHeaderRecord(true)
-          .setCommentMarker('#')
-          .setIgnoreEmptyLines(true)
-          .setTrim(true)
-          .build();
 
   private Cases() {}
 
@@ -111,7 +101,7 @@ public final class Cases {
   private static List<Case> read(String function, InputStream in) throws IOException {
     List<Case> cases = new ArrayList<>();
     boolean ended = false;
-    for (CSVRecord row : FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+    for (CSVRecord row : Facts.FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       if (ended) {
         throw new AssertionError(function + ": rows after END");
       }

@@ -14,9 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.setpower.base.Facts;
 import org.setpower.sheet.Words;
 
 /**
@@ -25,16 +25,6 @@ import org.setpower.sheet.Words;
  */
 public final class Filling {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
-  private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT
-          .builder()
-          .setHeader()
-          .setSkipHeaderRecord(true)
-          .setCommentMarker('#')
-          .setIgnoreEmptyLines(true)
-          .setTrim(true)
-          .build();
-
   private static final String SCENARIO = "scenario/%s.csv";
   private static final int LETTERS_OF_A_FIELD = 24;
 
@@ -138,7 +128,8 @@ public final class Filling {
       if (in == null) {
         throw new IllegalStateException("no file " + resource + " beside " + beside.getName());
       }
-      try (CSVParser parser = FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      try (CSVParser parser =
+          Facts.FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
         return parser.getRecords();
       }
     } catch (IOException e) {

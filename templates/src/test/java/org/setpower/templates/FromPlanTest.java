@@ -8,31 +8,22 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.base.Facts;
 import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
 
 /** What a plan hands on to a budget stands in both files in the same rows. */
 class FromPlanTest {
-  private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT
-          .builder()
-          .setHeader()
-          .setSkipHeaderRecord(true)
-          .setCommentMarker('#')
-          .setTrim(true)
-          .build();
-
   @ParameterizedTest
   @ValueSource(strings = {"budget-plan.csv", "scenario/budget-plan.csv"})
   void the_budget_begins_with_the_rows_of_the_plan(String file) throws IOException {
     List<String> rows = Arrays.stream(FromPlan.values()).map(r -> r.words() + r.measure()).toList();
     try (InputStream in = FromPlan.class.getResourceAsStream("/org/setpower/templates/" + file)) {
-      assertThat(FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8)))
+      assertThat(Facts.FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8)))
           .extracting(r -> r.get(FromPlan.TITLE) + r.get(FromPlan.MEASURE))
           .startsWith(rows.toArray(new String[0]));
     }
