@@ -48,7 +48,7 @@ final class OldJava extends ComponentBase implements XSingleComponentFactory {
   private String inWindow() {
     return said.say(
         "Set Power Sheets needs Java {} or newer; LibreOffice uses Java {}. Install a newer one"
-            + " (adoptium.net, or the packages of your system), choose it under Tools - Options -"
+            + " (the packages of your system, or openjdk.org), choose it under Tools - Options -"
             + " LibreOffice - Advanced, and start LibreOffice anew.",
         NEEDED, here());
   }
