@@ -225,7 +225,8 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
 
     /**
      * Evens out the legs below the highest one: single loads move, or two change places, as long as
-     * that lowers the sum of squares.
+     * that lowers the sum of squares. An amount then goes from one leg to a lower one and leaves it
+     * lower than the first was, so that no leg gets higher than the highest.
      */
     private void even() {
       long[] legs = taken.clone();
@@ -261,7 +262,7 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
         add(moved, set, -amps[other]);
         add(moved, from, amps[other]);
       }
-      if (highest(moved, (1 << legCount) - 1) > bestHighest || squares(moved) >= squares(legs)) {
+      if (squares(moved) >= squares(legs)) {
         return false;
       }
       System.arraycopy(moved, 0, legs, 0, legCount);

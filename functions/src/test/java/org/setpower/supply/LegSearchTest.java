@@ -220,6 +220,7 @@ class LegSearchTest {
       assertThat(lowest).isGreaterThanOrEqualTo(q.limit);
     } else {
       rest.choices(found, sets);
+      assertThat(rest.seen()).isPositive();
       assertThat(sets[0]).isEqualTo(99);
       assertThat(lowest).isLessThan(q.limit);
       assertThat(highest(q, sets)).isEqualTo(lowest);
