@@ -378,7 +378,7 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
 
     /** The best way to place the rest, if it is better than what was found. */
     private void lookUp() {
-      int found = rest.best(leg, best.length == 0 ? bestHighest : bestHighest - tolerance);
+      int found = rest.best(leg, bestHighest - tolerance);
       lookedUp += rest.seen();
       if (found >= 0) {
         best = choice.clone();
