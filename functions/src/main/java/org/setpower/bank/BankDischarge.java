@@ -543,10 +543,6 @@ public final class BankDischarge {
     } else if (nearest == Kind.LINE_UP) {
       ended.charge = ended.curve.chargeAt(ended.line + 1);
     }
-    Kind kind = nearest;
-    Part part = ended;
-    conduct();
-    ended = part;
-    return kind;
+    return nearest;
   }
 }

@@ -76,6 +76,30 @@ class BankEdgesTest {
     assertThat(events.get(1).amps()).isZero();
   }
 
+  /** 1.38142544538865 h by mpmath, 2.54020330608 h by scipy: as in the case files. */
+  @Test
+  void a_device_may_stop_before_the_packs() {
+    Load load = new Load(200, 26, 0);
+    List<Event> one = BankDischarge.events(List.of(liIon(1, 1)), load, Joined.HOT_SWAP, 25);
+    List<Event> three =
+        BankDischarge.events(
+            List.of(liIon(1, 1), liIon(2, 0.62), liIon(3, 0.35)), load, Joined.HOT_SWAP, 25);
+    assertThat(hours(one)).isCloseTo(1.38142544538865, within(1e-9));
+    assertThat(hours(three)).isCloseTo(2.54020330608, within(1e-7));
+    for (List<Event> events : List.of(one, three)) {
+      assertThat(events).last().satisfies(e -> assertThat(e.what()).endsWith("device's cut-off"));
+    }
+  }
+
+  /** 33.6²/(4 · 2.045 Ω) = 138 W; of 130 W the last are had at 2√(2.045 · 130) = 32.61 V. */
+  @Test
+  void the_watts_may_collapse_first() {
+    List<Event> events =
+        BankDischarge.events(List.of(liIon(1, 1)), new Load(130, 0, 2), Joined.HOT_SWAP, 25);
+    assertThat(hours(events)).isCloseTo(0.227907225114339, within(1e-9));
+    assertThat(events).last().satisfies(e -> assertThat(e.what()).endsWith("had any more"));
+  }
+
   /** 0 °C is not below 0 °C; a current under half of the amp-hours is no danger in itself. */
   @Test
   void charging_by_neighbours_is_a_danger_below_freezing() {
