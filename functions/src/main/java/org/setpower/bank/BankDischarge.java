@@ -177,7 +177,6 @@ public final class BankDischarge {
             last = Discharge.End.EMPTY.words();
             ended.state = State.OFF;
             note(ended, "empty");
-            conduct();
           } else {
             ended.takeLine(ended.line - 1);
           }
@@ -185,7 +184,6 @@ public final class BankDischarge {
         case LINE_UP -> ended.takeLine(ended.line + 1);
         case JOINS -> {
           ended.state = State.ON;
-          conduct();
           note(ended, 0, "shares the load");
         }
         case FLOOR -> {
