@@ -393,7 +393,11 @@ public final class BankDischarge {
     return device > collapse / 2 ? device + ohms * load.watts() / device : 0;
   }
 
-  /** Several kinds conduct: steps of the differential equations up to the end of the leg. */
+  /**
+   * Several kinds conduct: steps of the differential equations up to the end of the leg. A part
+   * that stands on the end of its line and moves out of it ends the leg at once, and so takes the
+   * next.
+   */
   private Kind steppedLeg() {
     int size = on.length;
     DormandPrince method = new DormandPrince(size, this::rates);
@@ -404,7 +408,6 @@ public final class BankDischarge {
       now[i] = on[i].charge;
     }
     rates(now, rates);
-    turnLines(now, rates);
     double fastest = Arrays.stream(rates).map(Math::abs).max().orElse(0);
     double step = 1e-3 / fastest;
     method.start(now);
@@ -439,20 +442,6 @@ public final class BankDischarge {
       }
       node.solve(on, then);
       recorder.take(parts, node);
-    }
-  }
-
-  /** A part that stands on a point of its curve takes the line it is moving into. */
-  private void turnLines(double[] charges, double[] rates) {
-    for (int i = 0; i < on.length; i++) {
-      Part part = on[i];
-      if (rates[i] > 0
-          && charges[i] >= part.curve.chargeAt(part.line + 1)
-          && part.line < part.curve.segments() - 1) {
-        part.takeLine(part.line + 1);
-      } else if (rates[i] < 0 && charges[i] <= part.curve.chargeAt(part.line) && part.line > 0) {
-        part.takeLine(part.line - 1);
-      }
     }
   }
 

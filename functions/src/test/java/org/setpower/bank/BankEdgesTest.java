@@ -100,6 +100,22 @@ class BankEdgesTest {
     assertThat(events).last().satisfies(e -> assertThat(e.what()).endsWith("had any more"));
   }
 
+  /** The curve has points at 0.5, 0.6 and 0.7: a pack that begins there goes as one beside it. */
+  @Test
+  void a_pack_may_begin_on_a_point_of_its_curve() {
+    for (Joined joined : Joined.values()) {
+      List<Event> on = events(List.of(liIon(1, 0.7), liIon(2, 0.5), liIon(3, 0.6)), 92, joined);
+      List<Event> beside =
+          events(List.of(liIon(1, 0.7), liIon(2, 0.5 + 1e-10), liIon(3, 0.6 - 1e-10)), 92, joined);
+      assertThat(on).hasSameSizeAs(beside);
+      for (int i = 0; i < on.size(); i++) {
+        assertThat(on.get(i).hours()).isCloseTo(beside.get(i).hours(), within(1e-7));
+        assertThat(on.get(i).amps()).isCloseTo(beside.get(i).amps(), within(1e-6));
+        assertThat(on.get(i).what()).isEqualTo(beside.get(i).what());
+      }
+    }
+  }
+
   /** 0 °C is not below 0 °C; a current under half of the amp-hours is no danger in itself. */
   @Test
   void charging_by_neighbours_is_a_danger_below_freezing() {
