@@ -8,6 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.base.Word;
 
 /** What is read from tables, and the limits of a device to the digit. */
 class PackTablesTest {
@@ -89,5 +90,14 @@ class PackTablesTest {
     assertThat(load.atDevice(20)).isCloseTo(10, within(1e-12));
     assertThat(load.atDevice(19.9)).isZero();
     assertThat(load.atDevice(25)).isCloseTo(20, within(1e-12));
+  }
+
+  @Test
+  void other_ways_to_write_a_chemistry_are_read() {
+    Word.Words<Chemistry> words = new Word.Words<>(Chemistry.class);
+    assertThat(words.read("chemistry", "NMC")).isEqualTo(Chemistry.LI_ION);
+    assertThat(words.read("chemistry", "LiFePO4")).isEqualTo(Chemistry.LFP);
+    assertThat(words.read("chemistry", "NiMH")).isEqualTo(Chemistry.NIMH);
+    assertThat(words.read("chemistry", "lead-acid")).isEqualTo(Chemistry.LEAD);
   }
 }
