@@ -11,6 +11,9 @@ final class ProgressWindow {
   private static final int WIDTH = 220;
   private static final int HEIGHT = 64;
 
+  /** Milliseconds in which the window is drawn before the work keeps the office busy. */
+  private static final int DRAWN = 200;
+
   private ProgressWindow() {}
 
   /** Something long. */
@@ -54,6 +57,7 @@ final class ProgressWindow {
           new Thread(
               () -> {
                 try {
+                  Thread.sleep(DRAWN);
                   work.run(progress);
                 } catch (Throwable e) {
                   fault.set(e);
