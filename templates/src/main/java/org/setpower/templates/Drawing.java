@@ -345,20 +345,10 @@ public final class Drawing {
           column.isWorking()
               ? styles.of(Style.STAMP) // a hidden heading that wrapped would make the row tall
               : styles.heading(column == statusOf(rows) ? Format.TEXT : column.format());
-      write(tab, spot.column(), row, column.headingText(layout.place()), style);
+      write(tab, spot.column(), row, layout.headingText(column), style);
       merge(tab, spot.column(), row, spot.span());
     }
-    int lines = tab.isGrid() ? headingLines(rows) : layout.headingLines(rows);
-    height(tab, row, 150 + lines * HEADING_LINE);
-  }
-
-  /** Lines that the longest heading takes; cells that are merged do not grow by themselves. */
-  private int headingLines(Rows rows) {
-    return rows.columns().stream()
-        .filter(c -> !c.isWorking())
-        .mapToInt(c -> c.headingLength(layout.place()) * 2 / layout.width(c) + 1)
-        .max()
-        .orElse(1);
+    height(tab, row, 150 + layout.headingLines(rows) * HEADING_LINE);
   }
 
   private static Column statusOf(Rows rows) {

@@ -1,5 +1,8 @@
 package org.setpower.templates;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * How much room a heading takes over a column. The office breaks its words at the width of the
  * cell, and keeps them clear of the button of a filter only where each line leaves room for it.
@@ -8,6 +11,7 @@ final class Heading {
   private static final int MOST_LINES = 3;
   private static final double EM = 3.175; // 9 pt in mm
   private static final double MARGINS = 2.4; // with the indent of a heading, in mm
+  private static final double PADDING = 1.2; // of a cell, in mm
   private static final double BUTTON = 5.1;
   private static final double ROUGH = 1.02; // letters on a screen stand on whole dots
 
@@ -15,7 +19,7 @@ final class Heading {
 
   /** A heading, with its unit. */
   Heading(String text) {
-    parts = text.replace("\u00ad", "").split("(?<=-)|\\s"); // not at the soft one
+    parts = text.split("(?<=-)|\\s");
   }
 
   /** The least width, from this one on, at which no word is broken or stands below a button. */
@@ -29,6 +33,16 @@ final class Heading {
 
   private boolean fits(int width) {
     return lines(width) <= MOST_LINES && widest(width) + BUTTON + MARGINS <= width;
+  }
+
+  /** The words that a column of a width cuts in the middle. */
+  List<String> cutAt(int width) {
+    return Arrays.stream(parts).filter(word -> !fits(word, width)).toList();
+  }
+
+  /** Whether a word stands uncut in a column of a width. */
+  static boolean fits(String word, int width) {
+    return of(word) + PADDING <= width;
   }
 
   /** How many lines it takes in a column of a width. */
@@ -57,7 +71,7 @@ final class Heading {
         lines[line] = i == 0 ? word : joined;
       }
     }
-    return java.util.Arrays.copyOf(lines, line + 1);
+    return Arrays.copyOf(lines, line + 1);
   }
 
   private static double of(String word) {
@@ -72,7 +86,10 @@ final class Heading {
     if ("ft()-".indexOf(letter) >= 0) {
       return 0.33;
     }
-    if ("rsackevxyzJ0123456789".indexOf(letter) >= 0) {
+    if (letter == 'r') {
+      return 0.39;
+    }
+    if ("sackevxyzJ0123456789".indexOf(letter) >= 0) {
       return 0.55;
     }
     if ("mM%wW".indexOf(letter) >= 0) {

@@ -22,7 +22,7 @@ public final class KitHeadings {
     List<String> lines = new ArrayList<>();
     for (String english : english()) {
       List<String> line = new ArrayList<>(List.of(english));
-      languages.values().forEach(words -> line.add(words.of(english).replace("\u00ad", "")));
+      languages.values().forEach(words -> line.add(words.of(english)));
       lines.add(String.join("\t", line));
     }
     return lines;
@@ -43,7 +43,7 @@ public final class KitHeadings {
   }
 
   private static void note(Column column, Set<String> texts) {
-    texts.add(column.heading().replace("\u00ad", ""));
+    texts.add(column.heading());
     if (column.unit() instanceof Formula.Literal unit) {
       texts.add(unit.text().replace("\"", ""));
     }

@@ -54,6 +54,7 @@ public final class Layout {
 
   private final Template template;
   private final Words words;
+  private final Syllables syllables;
   private final Set<String> typed = new HashSet<>();
   private final Map<Block, Spot> blocks = new IdentityHashMap<>();
   private final Map<Field, Spot> fields = new IdentityHashMap<>();
@@ -73,6 +74,7 @@ public final class Layout {
   public Layout(Template template, Words words) {
     this.template = template;
     this.words = words;
+    this.syllables = Syllables.in(words.language());
     template.tabs().forEach(this::place);
     template.fields().forEach(f -> typed.addAll(f.words()));
     template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.words())));
@@ -130,20 +132,44 @@ public final class Layout {
     }
   }
 
-  /** A heading with its unit, or with room for one. */
   private Heading shown(Column column) {
+    return new Heading(wholeHeading(column));
+  }
+
+  /** A heading with its unit, or with room for one. */
+  String wholeHeading(Column column) {
     boolean fixed = column.unit() == null || column.unit() instanceof Formula.Literal;
-    return new Heading(
-        fixed ? column.headingText(place()) : words.of(column.heading()) + " (" + SOME_UNIT + ")");
+    return fixed
+        ? column.headingText(place())
+        : words.of(column.heading()) + " (" + SOME_UNIT + ")";
   }
 
   /** The most lines that a heading of these rows takes. */
   int headingLines(Rows rows) {
     return rows.columns().stream()
         .filter(c -> !c.isWorking())
-        .mapToInt(c -> shown(c).lines(width(c) - SPARE))
+        .mapToInt(c -> new Heading(divided(c, wholeHeading(c))).lines(width(c) - SPARE))
         .max()
         .orElse(1);
+  }
+
+  /** A heading as it is written over its column: long words are divided where it cuts them. */
+  String headingText(Column column) {
+    return divided(column, column.headingText(place()));
+  }
+
+  private String divided(Column column, String text) {
+    int width = width(column);
+    String divided = text;
+    for (String word : shown(column).cutAt(width)) {
+      divided = divided.replace(word, syllables.divided(word, width));
+    }
+    return divided;
+  }
+
+  /** The words of a heading that its column cuts in the middle. */
+  List<String> cutInHeading(Column column) {
+    return new Heading(divided(column, wholeHeading(column))).cutAt(width(column));
   }
 
   /** The width of a column as it is shown, in millimetres. */

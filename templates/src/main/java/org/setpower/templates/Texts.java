@@ -95,8 +95,10 @@ public final class Texts {
   }
 
   private void ask(Item<?> item, Layout.Place place) {
-    if (!(item instanceof Column c && c.isWorking())) {
+    if (!(item instanceof Column column)) {
       note(item.headingText(place));
+    } else if (!column.isWorking()) {
+      note(layout.headingText(column));
     }
     note(item.isInput() ? item.error(words) : "", words.of(item.help()), item.format());
     note(item.words(), item.wordsFrom() == null ? "" : item.wordsFrom().all().text(place));

@@ -60,7 +60,7 @@ final class Generator {
   final Column date = Column.result("Date").as(Format.DAY).wide(24);
   final Column from = Column.result("Starts").as(Format.TIME).wide(12);
   final Column to = Column.result("Stops").as(Format.TIME).wide(12);
-  final Column hours = Column.result("Runs").unit("h").as(Format.TWO).wide(12);
+  final Column hours = Column.result("Run time").unit("h").as(Format.TWO).wide(12);
   final Column busiest = Column.result("Busiest").unit("kW").as(Format.TWO).wide(18);
   final Column share = share("Load at the busiest").wide(18);
   final Column mean = share("Mean load").wide(18);

@@ -128,13 +128,13 @@ public final class LightingPlan implements Workbook {
             .column(legs.table.status(), 15);
     Excerpt ofCharging =
         Excerpt.of(charging.table)
-            .column(charging.charger, 45)
+            .column(charging.charger, 30)
             .column(charging.day, 30)
             .column(charging.pack, 15)
             .column(charging.count, 15)
             .column(charging.hours, 15)
             .column(charging.free, 15)
-            .column(charging.needed, 15)
+            .column(charging.needed, 30)
             .column(charging.ready, 15)
             .column(charging.table.status(), 15);
     Excerpt ofSet =

@@ -1,0 +1,73 @@
+package org.setpower.templates;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.sheet.Translation;
+import org.setpower.sheet.Words;
+
+/** Headings have room: no word of one is cut in the middle, in any language, on any tab. */
+class HeadingTest {
+  static Stream<String> languages() {
+    return Stream.concat(Stream.of(Words.ENGLISH), Translation.LANGUAGES.stream());
+  }
+
+  @ParameterizedTest
+  @MethodSource("languages")
+  void no_word_is_cut(String language) {
+    Words words = Words.in(language, DrawSheets.class);
+    List<String> cut =
+        Shelf.all().stream()
+            .flatMap(w -> cut(w.template(), new Layout(w.template(), words)))
+            .toList();
+    assertThat(cut).isEmpty();
+  }
+
+  private static Stream<String> cut(Template template, Layout layout) {
+    return headings(template)
+        .flatMap(
+            c ->
+                layout.cutInHeading(c).stream()
+                    .map(w -> layout.spot(c).tab().name() + ", " + c.heading() + ": " + w));
+  }
+
+  private static Stream<Column> headings(Template template) {
+    return template.tabs().stream()
+        .filter(t -> !t.isHidden())
+        .flatMap(t -> t.tables().stream())
+        .flatMap(t -> t.columns().stream())
+        .filter(c -> !c.isWorking());
+  }
+
+  @ParameterizedTest
+  @MethodSource("languages")
+  void every_word_that_may_be_divided_stands_in_a_heading(String language) {
+    Words words = Words.in(language, DrawSheets.class);
+    Set<String> written =
+        Shelf.all().stream()
+            .flatMap(w -> written(w.template(), new Layout(w.template(), words)))
+            .collect(Collectors.toSet());
+    assertThat(written).containsAll(Syllables.in(language).known());
+  }
+
+  private static Stream<String> written(Template template, Layout layout) {
+    return headings(template)
+        .flatMap(c -> Arrays.stream(layout.wholeHeading(c).split("[\\s-]")))
+        .map(Syllables::bare);
+  }
+
+  @Test
+  void a_word_is_divided_into_parts_that_fit() {
+    Syllables german = Syllables.in("de");
+    assertThat(german.divided("Belastbarkeit", 15)).isEqualTo("Belast-barkeit");
+    assertThat(german.divided("(Belastbarkeit,", 40)).isEqualTo("(Belastbarkeit,");
+    assertThat(german.divided("Kohlrabi", 5)).isEqualTo("Kohlrabi");
+  }
+}
