@@ -32,8 +32,12 @@ final class Pages {
 
   private Pages() {}
 
-  /** Divides stretches, from the top of a sheet to its end, among pages of this height. */
-  static List<Part> of(List<Stretch> stretches, double page) {
+  /**
+   * Divides stretches, from the top of a sheet to its end, among pages of this height.
+   *
+   * @param head the height of the rows that are printed again at the top of each later page
+   */
+  static List<Part> of(List<Stretch> stretches, double page, double head) {
     List<Part> parts = new ArrayList<>();
     int first = stretches.get(0).first();
     double used = 0;
@@ -42,7 +46,7 @@ final class Pages {
       if (before != null && breaks(before, next, used, page)) {
         parts.add(new Part(first, before.last()));
         first = next.first();
-        used = next.height();
+        used = head + next.height();
       } else {
         used += (before == null ? 0 : next.gap()) + next.height();
       }

@@ -8,6 +8,7 @@ import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.drawing.XShape;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XDatabaseRange;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
@@ -18,11 +19,14 @@ import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.BorderLine;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Prints no blank rows at the end of tables, and of what stands one below another on a sheet each
@@ -35,6 +39,8 @@ final class PrintFit {
 
   /** A single blank row is part of what stands around it. */
   private static final int APART = 2;
+
+  private static final Pattern CHART = Pattern.compile("Chart_.*_(\\d+)");
 
   private final Book book;
 
@@ -72,6 +78,10 @@ final class PrintFit {
     if (before.length == 0) {
       return false;
     }
+    for (CellRangeAddress table : tables) {
+      fitRows(sheet, table);
+    }
+    placeCharts(sheet, before[0].Sheet);
     CellRangeAddress all = area(before[0], before[0].StartRow, lastRow(sheet));
     for (CellRangeAddress area : before) { // a part may have been narrower
       all.EndColumn = Math.max(all.EndColumn, area.EndColumn);
@@ -83,7 +93,7 @@ final class PrintFit {
     List<Pages.Part> parts =
         paper.onePage()
             ? List.of(new Pages.Part(all.StartRow, last))
-            : Pages.of(stretches, paper.height());
+            : Pages.of(stretches, paper.height(), head(sheet, printed));
     CellRangeAddress[] areas = new CellRangeAddress[parts.size()];
     for (int i = 0; i < areas.length; i++) {
       int first = i == 0 ? all.StartRow : parts.get(i).first();
@@ -94,6 +104,45 @@ final class PrintFit {
     }
     printed.setPrintAreas(areas);
     return true;
+  }
+
+  /** What came by recalculation may need more lines, or fewer, than its row has. */
+  private static void fitRows(XSpreadsheet sheet, CellRangeAddress table) throws Exception {
+    if (table.EndRow > table.StartRow) {
+      XCellRange cells = rows(sheet, table.StartColumn, table.StartRow + 1, table.EndRow);
+      Object rows = Uno.as(XColumnRowRange.class, cells).getRows();
+      Uno.set(rows, "OptimalHeight", true);
+    }
+  }
+
+  /**
+   * Puts charts back over the cells that are named for them: rows above may have grown. Tied to a
+   * cell they would go with it, but LibreOffice 7.4 then writes rows without end when it stores.
+   */
+  private void placeCharts(XSpreadsheet sheet, int number) throws Exception {
+    XIndexAccess shapes =
+        Uno.as(XIndexAccess.class, Uno.as(XDrawPageSupplier.class, sheet).getDrawPage());
+    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
+    for (String name : names.getElementNames()) {
+      Matcher chart = CHART.matcher(name);
+      XCellRange over =
+          chart.matches()
+              ? Uno.as(XCellRangeReferrer.class, names.getByName(name)).getReferredCells()
+              : null;
+      int index = over == null ? -1 : Integer.parseInt(chart.group(1)) - 1;
+      if (over != null
+          && index < shapes.getCount()
+          && Uno.as(XCellRangeAddressable.class, over).getRangeAddress().Sheet == number) {
+        Uno.as(XShape.class, shapes.getByIndex(index))
+            .setPosition((Point) Uno.get(over, "Position"));
+      }
+    }
+  }
+
+  /** The height of the rows that head each page. */
+  private static double head(XSpreadsheet sheet, XPrintAreas printed) throws Exception {
+    CellRangeAddress rows = printed.getTitleRows();
+    return printed.getPrintTitleRows() ? height(sheet, rows.StartRow, rows.EndRow) : 0;
   }
 
   /** The last column of an area that shows something, counted from the first. */

@@ -30,7 +30,7 @@ class PagesTest {
   }
 
   private void gives(Pages.Part... parts) {
-    assertThat(Pages.of(sheet, PAGE)).containsExactly(parts);
+    assertThat(Pages.of(sheet, PAGE, 0)).containsExactly(parts);
   }
 
   @Test

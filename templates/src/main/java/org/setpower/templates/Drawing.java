@@ -55,6 +55,9 @@ public final class Drawing {
   private static final int LEAD_END = 255; // on the first page, of Letter too
   private static final int LEAD_LETTERS = 150;
   private static final int LEAD_UPRIGHT = 108;
+  private static final int HEAD = 4; // rows: title, what it is for, the job, a gap
+  private static final int FINDING_ROW = 3;
+  private static final int LONGEST_FINDING = 230; // letters, the name of its row included
   private static final int FIRST_SCREEN = 20; // rows
   private static final int FIELD = 560;
   private static final int FIELD_PADDING = 80;
@@ -208,7 +211,10 @@ public final class Drawing {
     } else {
       String stamp = "=" + layout.mendFirst() + "&" + template.stamp().text(layout.place());
       write(tab, besideNames, 2, stamp, styles.of(Style.STAMP));
-      StatusColours.putSentence(range(tab, besideNames, 2, 1, 1), styles, Style.STAMP);
+      StatusColours.putSentence(range(tab, besideNames, 2, 1, 1), styles, Style.STAMP, Style.STOP);
+    }
+    if (!tab.isGrid() && !tab.isHidden()) {
+      firstFinding(tab, besideNames);
     }
     tab.blocks().forEach(b -> draw(tab, b));
     tab.frames().forEach(f -> frame(tab, f));
@@ -220,6 +226,27 @@ public final class Drawing {
 
   /** The line that says what to do stays on the first page, and on the screen. */
   private void wrapLead(Tab tab, String lead, int first) {
+    int span = headSpan(tab, first);
+    merge(tab, first, 1, span);
+    Uno.set(range(tab, first, 1, 1, 1), "IsTextWrapped", true);
+    headLines(tab, 1, first, span, lead.length());
+  }
+
+  /** Below the stamp: what is the matter with the first row that stops, or is to be looked at. */
+  private void firstFinding(Tab tab, int first) {
+    List<Table> tables = Findings.explained(tab);
+    if (!tables.isEmpty()) {
+      String text = "=IFERROR(" + Findings.first(tables).text(layout.place()) + ";\"\")";
+      write(tab, first, FINDING_ROW, text, styles.of(Style.FINDING));
+      int span = headSpan(tab, first);
+      XCellRange cell = merge(tab, first, FINDING_ROW, span);
+      StatusColours.putSentence(cell, styles, Style.FINDING, Style.STOP, Style.LOOK);
+      headLines(tab, FINDING_ROW, first, span, LONGEST_FINDING);
+    }
+  }
+
+  /** How many columns a line of the head spans. */
+  private int headSpan(Tab tab, int first) {
     List<Integer> widths = layout.widths(tab);
     int span = 1;
     int width = widths.get(first);
@@ -228,10 +255,15 @@ public final class Drawing {
       width += widths.get(first + span);
       span++;
     }
-    merge(tab, first, 1, span);
-    Uno.set(range(tab, first, 1, 1, 1), "IsTextWrapped", true);
-    int lines = 1 + (int) (lead.length() / (width * LETTERS_PER_MM));
-    height(tab, 1, 120 + lines * LINE);
+    return span;
+  }
+
+  /** Makes a line of the head as tall as so many letters need; merged cells do not grow. */
+  private void headLines(Tab tab, int row, int first, int span, int letters) {
+    int width =
+        layout.widths(tab).subList(first, first + span).stream().mapToInt(Integer::intValue).sum();
+    int lines = 1 + (int) (letters / (width * LETTERS_PER_MM));
+    height(tab, row, 120 + lines * LINE);
   }
 
   /** What a reader without the extension sees. */
@@ -262,7 +294,7 @@ public final class Drawing {
       height(tab, row + block.height() + 1, GRID_GAP);
     }
     if (Layout.hasHeading(tab, block)) {
-      int column = block instanceof BarChart ? chartColumn(tab) : 0;
+      int column = block instanceof BarChart ? layout.chartColumn(tab) : 0;
       write(tab, column, row - 1, words.of(block.title()), styles.of(Style.SECTION));
       height(tab, row - 1, 800);
     }
@@ -305,7 +337,7 @@ public final class Drawing {
     Uno.set(
         range(tab, help, row, layout.visible(tab) - help, 1), "CellStyle", styles.of(Style.HELP));
     if (beside.startsWith("=")) {
-      StatusColours.putSentence(range(tab, help, row, 1, 1), styles, Style.HELP);
+      StatusColours.putSentence(range(tab, help, row, 1, 1), styles, Style.HELP, Style.STOP);
     }
     if (tab.isGrid()) { // merged cells do not grow
       height(tab, row, FIELD);
@@ -543,7 +575,7 @@ public final class Drawing {
   }
 
   private XCellRange over(Tab tab, BarChart chart) {
-    int first = chartColumn(tab);
+    int first = layout.chartColumn(tab);
     int columns = layout.firstPage(tab) - first;
     return range(tab, first, layout.spot(chart).row(), columns, chart.rows());
   }
@@ -556,11 +588,6 @@ public final class Drawing {
         Charts.place(sheet(tab), number++, over(tab, chart));
       }
     }
-  }
-
-  /** A chart stands on one of several pages beside each other; column A is printed on each. */
-  private int chartColumn(Tab tab) {
-    return layout.pagesAcross(tab) > 1 ? 1 : 0;
   }
 
   /** A chart made over texts gets no series: its cells are empty while it is made. */
@@ -652,6 +679,7 @@ public final class Drawing {
     XSpreadsheetView view = Uno.as(XSpreadsheetView.class, controller);
     for (Tab tab : template.tabs()) {
       if (!tab.isHidden()) {
+        fitRows(tab);
         placeCharts(tab);
         print(tab);
         view.setActiveSheet(sheet(tab));
@@ -664,6 +692,16 @@ public final class Drawing {
     }
     view.setActiveSheet(sheet(template.tabs().get(0)));
     template.tabs().forEach(t -> Uno.as(XProtectable.class, sheet(t)).protect(""));
+  }
+
+  /** Rows are as tall as what they show now; merged cells keep the height they have. */
+  private void fitRows(Tab tab) {
+    if (!tab.isGrid()) {
+      for (Rows rows : tab.tables()) {
+        XCellRange cells = range(tab, 0, layout.firstRow(rows), 1, rows.room());
+        Uno.set(Uno.as(XColumnRowRange.class, cells).getRows(), "OptimalHeight", true);
+      }
+    }
   }
 
   /** Names and headings stay in sight; the headings only where all rows below are theirs. */
@@ -722,6 +760,10 @@ public final class Drawing {
     }
     if (!tab.isGrid() && blocks.get(0) instanceof Rows rows && tab.tables().size() == 1) {
       areas.setTitleRows(address(range(tab, 0, 0, 1, layout.firstRow(rows))));
+      areas.setPrintTitleRows(true);
+    }
+    if (tab.isResult()) {
+      areas.setTitleRows(address(range(tab, 0, 0, 1, HEAD)));
       areas.setPrintTitleRows(true);
     }
     if (layout.pagesAcross(tab) > 1) {

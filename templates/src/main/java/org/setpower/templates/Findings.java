@@ -9,6 +9,13 @@ public final class Findings {
   /** A finding is coded as table · STEP + running number + STEP / 2. */
   private static final int STEP = 10_000;
 
+  /** Smaller tables are forms, whose rows are all there to be filled. */
+  private static final int FILLED_IN_TIME = 20;
+
+  private static final String FULL =
+      "{} is full, down to the last of its {} rows: put like things in one row, or go on in a copy"
+          + " of this file.";
+
   private final int room;
   private final List<Table> all;
 
@@ -115,15 +122,56 @@ public final class Findings {
         "CHOOSE(INT({}/" + STEP + ")" + ";{}".repeat(all.size()) + ")", parts.toArray());
   }
 
-  private static Formula found(Column code, Table table, Column wanted) {
+  private static Formula found(Formula code, Table table, Column wanted) {
+    return found(table, wanted, Formula.calc("MOD({};" + STEP + ")-" + STEP / 2, code));
+  }
+
+  /** A cell of the row with this rank, or the number of the row where the cell is blank. */
+  private static Formula found(Table table, Column wanted, Formula ranked) {
     return at -> {
-      String row =
-          Formula.calc("MATCH(MOD({};" + STEP + ")-" + STEP / 2 + ";{};0)", code, rank(table))
-              .text(at);
+      String row = Formula.calc("MATCH({};{};0)", ranked, rank(table)).text(at);
       String cell = "INDEX(" + wanted.all().text(at) + ";" + row + ")";
       String number =
           Formula.of("row ").text(at) + "&ROW(" + rank(table).text(at) + ")+" + row + "-1";
       return "IF(" + cell + "=\"\";" + number + ";" + wanted.format().words(cell) + ")";
+    };
+  }
+
+  /** The tables of a tab whose rows say what is the matter with them. */
+  static List<Table> explained(Tab tab) {
+    return tab.tables().stream()
+        .filter(Table.class::isInstance)
+        .map(Table.class::cast)
+        .filter(t -> t.reason() != null)
+        .toList();
+  }
+
+  /**
+   * The first row of these tables that is to stop for, or else the first to look at, in full: in
+   * the row itself the words may have less room than they need.
+   */
+  static Formula first(List<Table> tables) {
+    return at -> {
+      StringBuilder text = new StringBuilder();
+      for (String word : List.of("stop", "look")) {
+        for (Table table : tables) {
+          Formula ranked = Formula.of(word.equals("stop") ? 1 : -1);
+          String status = table.status().all().text(at);
+          text.append("IF(COUNTIF(" + status + ";\"" + word + "\")>0;\"" + word + ": \"&");
+          text.append(found(table, table.key(), ranked).text(at) + "&\" – \"&");
+          text.append(found(table, table.reason(), ranked).text(at) + ";");
+        }
+      }
+      int open = 2 * tables.size();
+      for (Table table : tables) {
+        if (!table.inputs().isEmpty() && table.room() >= FILLED_IN_TIME) {
+          String words = at.words().say(FULL, at.words().of(table.title()), table.room());
+          String last = "INDEX(" + table.status().all().text(at) + ";" + table.room() + ")";
+          text.append("IF(" + last + "<>\"\";" + Formula.Patterns.quoted("look: " + words) + ";");
+          open++;
+        }
+      }
+      return text + "\"\"" + ")".repeat(open);
     };
   }
 

@@ -25,6 +25,9 @@ public final class Layout {
   /** What the names of formulas begin with. */
   private static final String SHARED = "Row ";
 
+  /** What the names of cells below charts begin with; the command that fits pages looks for it. */
+  private static final String CHART = "Chart_";
+
   private static final Pattern OF_ROW = Pattern.compile("\\$[A-Z]+(\\d+)");
 
   private static final int GAP = 2;
@@ -496,7 +499,25 @@ public final class Layout {
       }
     }
     names.putAll(figures());
+    template.tabs().forEach(t -> names.putAll(charts(t)));
     return names;
+  }
+
+  /** The cells that charts stand over: rows above may grow, and a chart does not go with them. */
+  private Map<String, String> charts(Tab tab) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    for (Block block : tab.blocks()) {
+      if (block instanceof BarChart) {
+        String name = CHART + tab.name().replaceAll("\\W", "_") + "_" + (cells.size() + 1);
+        cells.put(name, absolute(tab, chartColumn(tab), spot(block).row()));
+      }
+    }
+    return cells;
+  }
+
+  /** A chart stands on one of several pages beside each other; column A is printed on each. */
+  int chartColumn(Tab tab) {
+    return pagesAcross(tab) > 1 ? 1 : 0;
   }
 
   /** The cell that counts the rows of an array result. */

@@ -17,11 +17,10 @@ final class StatusColours {
         Uno.as(XSheetConditionalEntries.class, Uno.get(cells, "ConditionalFormat"));
     for (Style style : Style.values()) {
       if (style.isStatus()) {
-        String word = style.name().toLowerCase(java.util.Locale.ROOT);
         entries.addNew(
             new PropertyValue[] {
               property("Operator", ConditionOperator.EQUAL),
-              property("Formula1", "\"" + word + "\""),
+              property("Formula1", "\"" + style.word() + "\""),
               property("StyleName", styles.status(style, over))
             });
       }
@@ -29,19 +28,21 @@ final class StatusColours {
     Uno.set(cells, "ConditionalFormat", entries);
   }
 
-  /** Colours a cell while its sentence begins with stop. */
-  static void putSentence(XCellRange cell, Styles styles, Style over) {
+  /** Colours a cell while its sentence begins with one of these words. */
+  static void putSentence(XCellRange cell, Styles styles, Style over, Style... words) {
     CellRangeAddress at = Uno.as(XCellRangeAddressable.class, cell).getRangeAddress();
     XSheetConditionalEntries entries =
         Uno.as(XSheetConditionalEntries.class, Uno.get(cell, "ConditionalFormat"));
     String name = Layout.cellName(at.StartColumn, at.StartRow);
-    entries.addNew(
-        new PropertyValue[] {
-          property("Operator", ConditionOperator.FORMULA),
-          property("Formula1", "LEFT(" + name + ";6)=\"" + Table.STOP + "\""),
-          property("SourcePosition", new CellAddress(at.Sheet, at.StartColumn, at.StartRow)),
-          property("StyleName", styles.status(Style.STOP, over))
-        });
+    for (Style word : words) {
+      entries.addNew(
+          new PropertyValue[] {
+            property("Operator", ConditionOperator.FORMULA),
+            property("Formula1", "LEFT(" + name + ";6)=\"" + word.word() + ": \""),
+            property("SourcePosition", new CellAddress(at.Sheet, at.StartColumn, at.StartRow)),
+            property("StyleName", styles.status(word, over))
+          });
+    }
     Uno.set(cell, "ConditionalFormat", entries);
   }
 

@@ -7,6 +7,7 @@ public enum Style {
   TITLE(18, true, Ink.ACCENT),
   LEAD(10, false, Ink.SECONDARY),
   STAMP(9, false, Ink.SECONDARY),
+  FINDING(9, false, Ink.INK),
   SECTION(12, true, Ink.ACCENT),
   HEADING(9, true, Ink.ACCENT, Ink.TINT, Ink.ACCENT),
   LABEL(10, false, Ink.INK, Ink.NONE, Ink.HAIRLINE),
@@ -105,9 +106,13 @@ public enum Style {
     return this == OK || this == LOOK || this == STOP;
   }
 
+  /** Its name in words; of a status, the word that it colours. */
+  String word() {
+    return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+  }
+
   /** The name of the cell style in the document. */
   String styleName() {
-    String words = name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-    return "Set Power " + words;
+    return "Set Power " + word();
   }
 }

@@ -81,7 +81,7 @@ final class Styles {
         Uno.set(created, "IsTextWrapped", true);
         Uno.set(created, "VertJustify", CellVertJustify2.BOTTOM);
       }
-      case NOTE, CAUTION, MISSING, RESULT -> Uno.set(created, "IsTextWrapped", true);
+      case NOTE, CAUTION, MISSING, RESULT, FINDING -> Uno.set(created, "IsTextWrapped", true);
       case LABEL -> Uno.set(created, "ShrinkToFit", true);
       case FIGURE_LABEL -> {
         Uno.set(created, "ShrinkToFit", true);

@@ -176,6 +176,11 @@ public final class Tab {
     return hidden;
   }
 
+  /** Whether it is a result page: title, the line below it and the job then head each page. */
+  boolean isResult() {
+    return ink == Style.Ink.INK;
+  }
+
   int ink() {
     return ink;
   }

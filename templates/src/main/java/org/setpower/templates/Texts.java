@@ -48,6 +48,9 @@ public final class Texts {
   private void ask(Tab tab) {
     note(layout.name(tab), words.of(tab.title()), words.of(tab.lead()), layout.widths(tab));
     note(tab.ink(), tab.isPortrait(), tab.isHidden(), tab.isGrid());
+    if (!tab.isGrid()) {
+      note(Findings.first(Findings.explained(tab)).text(layout.place()));
+    }
     for (Block block : tab.blocks()) {
       note(words.of(block.title()), block.height(), tab.pages().contains(block));
       if (block instanceof Fields f) {

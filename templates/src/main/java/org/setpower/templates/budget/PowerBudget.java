@@ -64,7 +64,10 @@ public final class PowerBudget implements Workbook {
             .column(ways.total, 30)
             .column(ways.massOfAll, 30)
             .column(ways.co2, 45);
-    return Tab.of("Result", "What the power costs, what is ordered, and what else was possible.")
+    return Tab.of(
+            "Result",
+            "What the power costs, what is ordered, and what else was possible. Planning figures, as"
+                + " typed.")
         .titled("Power budget")
         .grid(12, 15)
         .portrait()

@@ -69,7 +69,9 @@ public final class FleetRegister implements Workbook {
             .column(kinds.buy, 15)
             .column(kinds.table.status(), 15);
     Table byKind = stock.rows("By kind", KINDS);
-    return Tab.result("One page to print and to talk about. Nothing to fill here.")
+    return Tab.result(
+            "To print and to talk about; nothing to fill. A good figure is no proof that a pack is"
+                + " sound.")
         .with(
             Figures.of("", 3, headlines()),
             BarChart.bars(

@@ -27,7 +27,7 @@ final class Kinds {
           .help("How many must be fit to go out at a time. Blank: nothing is bought.");
 
   final Column count = Column.result("Packs").as(Format.COUNT).wide(19);
-  final Column out = Column.result("Out").as(Format.COUNT).wide(19);
+  final Column out = Column.result("Out now").as(Format.COUNT).wide(19);
   final Column fit = Column.result("Fit to go out").as(Format.COUNT).wide(19);
   final Column service = Column.result("In service").as(Format.COUNT).wide(19);
   final Column average = Column.result("Average health").as(Format.SHARE).mayBeBlank().wide(22);

@@ -80,7 +80,8 @@ public final class FlightList implements Workbook {
             .column(otherDays.most, 15)
             .column(otherDays.table.status(), 15);
     return Tab.result(
-            "For whoever packs: what goes how, and what needs a look. Counter is the page to show.")
+            "For whoever packs: what goes how, and what needs a look. Counter is the page to show; the"
+                + " airline decides.")
         .with(
             Figures.of("", 3, headlines()),
             BarChart.bars(
