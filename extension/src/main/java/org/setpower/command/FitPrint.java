@@ -31,7 +31,7 @@ final class FitPrint implements Command {
     int[] sheets = new int[1];
     UndoStep.in(book, TITLE, () -> sheets[0] = PrintFit.in(book));
     return say(
-        "{} sheets print down to their last filled row. Call this again when you have filled more.",
+        "Sheets that print down to their last filled row: {}. Call this again when you have filled more.",
         sheets[0]);
   }
 }

@@ -52,7 +52,7 @@ final class Look implements Command {
           "Nothing needs a look: no figure of Set Power is in error, no line says stop or look.");
     }
     return say(
-        "{} say stop, {} are in error, {} say look. The sheet “{}” lists them with reason and link.",
+        "Stop: {}; in error: {}; look: {}. The sheet “{}” lists them with reason and link.",
         count(found, Finding.Kind.STOP),
         count(found, Finding.Kind.ERROR),
         count(found, Finding.Kind.LOOK),

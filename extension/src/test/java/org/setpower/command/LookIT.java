@@ -48,7 +48,7 @@ class LookIT {
     sheet.text("A4", "Fill").put("C4", "=\"stop\"").text("D4", "The pack is over 60 V.");
     sheet.text("A5", "Not a status").text("C5", "look").put("C6", "=1/0").put("C7", "=\"ok\"");
     Sheet list = look();
-    assertThat(list.shown("A1")).startsWith("1 say stop, 1 are in error, 1 say look");
+    assertThat(list.shown("A1")).startsWith("Stop: 1; in error: 1; look: 1.");
     assertThat(list.data("A5:D8"))
         .hasDimensions(4, 4)
         .satisfies(
@@ -86,7 +86,7 @@ class LookIT {
     look();
     sheet.put("C1", "=\"ok\"");
     Sheet list = look();
-    assertThat(list.shown("A1")).startsWith("0 say stop, 0 are in error, 1 say look");
+    assertThat(list.shown("A1")).startsWith("Stop: 0; in error: 0; look: 1.");
     assertThat(list.data("A5:A6")).isDeepEqualTo(new Object[][] {{"look"}, {""}});
     sheet.put("C2", "=\"ok\"");
     assertThat(look().shown("A1")).startsWith("Nothing needs a look");
@@ -101,6 +101,6 @@ class LookIT {
     result.put("C1", "=\"stop\"").text("D1", "Too heavy.");
     result.put("C2", "=\"stop\"").text("D2", "Sheet1").text("E2", "Too heavy.");
     result.text("A3", "Crane").put("C3", "=\"stop\"");
-    assertThat(look().shown("A1")).startsWith("1 say stop");
+    assertThat(look().shown("A1")).startsWith("Stop: 1;");
   }
 }

@@ -32,7 +32,7 @@ class UnusualIT {
     Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
     sheet.put("A1", DROP).put("A2", LATER);
     String looked = Asking.command(office, sheet.document(), "look");
-    assertThat(looked).contains("1 are in error");
+    assertThat(looked).contains("in error: 1;");
     assertThat(Sheet.named(sheet.document(), Look.SHEET).shown("D5"))
         .contains("CABLEWEIGHT", "newer");
     assertThat(Asking.command(office, sheet.document(), "explain", "cell", "A2"))
