@@ -99,8 +99,8 @@ public final class PhaseFunctions {
           .givesTable("Leg of each load; two or three digits are the legs it hangs across", "leg")
           .formula("smallest possible highest leg, by branch and bound")
           .source(
-              "own search, proven to 0.01 % of the mean leg up to 40 loads; above that the working"
-                  + " states how far from the best it can be at most")
+              "own search, proven to 0.01 % of the mean leg for nearly all jobs of up to 40 loads; where"
+                  + " it is not, the working states how far from the best it can be at most")
           .caution(
               "Loads line to line: their own amps on each of their legs. They are added as numbers,"
                   + " which is never too little")

@@ -20,7 +20,7 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
   /** A plan counts as the best if no other is better by this share of the mean leg. */
   public static final double TOLERANCE = 1e-4;
 
-  /** Up to this many loads the search ends with a proof. */
+  /** Up to this many loads the search takes the time that a proof nearly always needs. */
   public static final int PROVEN_LOADS = 40;
 
   /** More loads than hang on one supply. */
@@ -88,7 +88,7 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
     static final int LISTED_LOADS = 8;
     static final int EFFORT_OF_A_STEP = 20;
     static final long EFFORT_OF_A_TRY = 5_000_000;
-    private static final long MOST_EFFORT = 600_000_000;
+    private static final long MOST_EFFORT = 400_000_000;
     static final long MOST_EFFORT_OF_MANY = 60_000_000;
 
     private final List<Load> loads;
@@ -174,9 +174,37 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
         }
         level = Math.max(level, sum);
       }
-      long step =
-          LongStream.concat(LongStream.of(taken), LongStream.of(amps)).reduce(0, Search::gcd);
-      return step == 0 ? level : Math.ceil(level / step - 1e-9) * step;
+      return attainable((long) Math.ceil(level - 1e-3));
+    }
+
+    /**
+     * The lowest highest leg, from a level on, that holds everything: what is added to a leg is a
+     * multiple of the step that all loads share.
+     */
+    private long attainable(long level) {
+      long step = LongStream.of(amps).reduce(0, Search::gcd);
+      if (step == 0) {
+        return level;
+      }
+      long all = LongStream.of(taken).sum() + remaining[0];
+      long end = endOfALeg(level, step);
+      while (held(end, step) < all) {
+        end = endOfALeg(end + 1, step);
+      }
+      return end;
+    }
+
+    /** The lowest amount from a level on at which a leg can end. */
+    private long endOfALeg(long level, long step) {
+      return LongStream.of(taken)
+          .map(t -> t + (level - t + step - 1) / step * step)
+          .min()
+          .orElse(0);
+    }
+
+    /** What the legs hold when none is above a level. */
+    private long held(long level, long step) {
+      return LongStream.of(taken).map(t -> t + (level - t) / step * step).sum();
     }
 
     /**

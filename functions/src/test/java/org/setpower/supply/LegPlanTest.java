@@ -127,6 +127,22 @@ class LegPlanTest {
     }
   }
 
+  /**
+   * 14, 28 … 560 A are 11 480 A. With 7 A on one leg the mean is 3 829 A, where that leg could end
+   * (7 + 273 × 14); but the others end at multiples of 14, at most 3 822, and 3 829 + 2 × 3 822 =
+   * 11 473 A do not hold 11 487. The next end of a leg is 274 × 14 = 3 836 A.
+   */
+  @Example
+  void the_steps_of_the_loads_are_counted_from_what_a_leg_carries() {
+    List<LegPlan.Load> loads = new ArrayList<>();
+    for (int i = 1; i <= 40; i++) {
+      loads.add(new LegPlan.Load(14 * i, 1));
+    }
+    LegPlan plan = LegPlan.of(loads, 7, 0, 0);
+    assertThat(plan.highest()).isCloseTo(3836, within(1e-6));
+    assertThat(plan.proven()).isTrue();
+  }
+
   /** Every sum that two legs can reach, for loads of whole amps. */
   @Example
   void no_plan_of_up_to_forty_loads_is_better() {
