@@ -89,8 +89,8 @@ class LegSearchTest {
   void no_leg_ends_between_the_steps_of_all_amounts() {
     assertBound(21, loads(14, 7, 14, 7, 7), EMPTY);
     assertBound(21, loads(14, 7, 14, 7), 0, 7, 0);
-    // 3 A there already: 52/3 = 17.3; two legs of two pieces 17.5, in steps of 1 A 18
-    assertBound(18, loads(14, 7, 14, 7, 7), 3, 0, 0);
+    // 3 A there already: two legs of two pieces 17.5; that leg ends at 17 or 24 A, the others at 21
+    assertBound(21, loads(14, 7, 14, 7, 7), 3, 0, 0);
   }
 
   /** What stands on a leg stays there. */
