@@ -133,7 +133,16 @@ public final class Findings {
       String cell = "INDEX(" + wanted.all().text(at) + ";" + row + ")";
       String number =
           Formula.of("row ").text(at) + "&ROW(" + rank(table).text(at) + ")+" + row + "-1";
-      return "IF(" + cell + "=\"\";" + number + ";" + wanted.format().words(cell) + ")";
+      String words = wanted.format().words(cell);
+      return "IF("
+          + cell
+          + "=\"\";"
+          + number
+          + ";"
+          + (wanted.format().isText()
+              ? words
+              : "IF(ISTEXT(" + cell + ");" + cell + ";" + words + ")")
+          + ")";
     };
   }
 

@@ -1,0 +1,136 @@
+package org.setpower.templates;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.command.Asking;
+import org.setpower.office.Office;
+
+/**
+ * The sentence of a row that came by recalculation can be read whole: that of the first row to stop
+ * for stands in the head of the tab, and rows are made as tall as their sentences before printing.
+ */
+@ExtendWith(SharedOffice.class)
+class SentencesIT {
+  private static final Path EXAMPLES = Path.of("target/sheets/examples");
+  private static final int HEAD = 3;
+  private static final int ONE_LINE = 350; // 10 pt in 1/100 mm, without room between lines
+
+  /** More letters of 10 pt stand on no millimetre, whatever the words: half an em each. */
+  private static final double MOST_LETTERS_PER_MM = 0.65;
+
+  @TestFactory
+  Stream<DynamicTest> sentences_can_be_read_whole(Office office) {
+    return Shelf.all().stream()
+        .map(
+            w -> {
+              String name = w.template().fileName() + "-example.ods";
+              return DynamicTest.dynamicTest(
+                  name, () -> read(office, EXAMPLES.resolve(name), w.template()));
+            });
+  }
+
+  /** The last row of the days is filled, and nothing is the matter with it. */
+  @Test
+  void a_full_table_is_told(Office office) throws Exception {
+    Template template = Shelf.all().get(0).template();
+    Path file = Path.of("target/sheets/templates/en", template.fileName() + ".ots");
+    try (OpenBook book = new OpenBook(office, file, template)) {
+      Table days = book.table("Job");
+      int last = days.room() - 1;
+      Uno.as(XText.class, book.cell(OpenBook.column(days, "Day"), last)).setString("rest");
+      book.cell(OpenBook.column(days, "Date"), last).setValue(46_500); // in the year 2027
+      Uno.as(XText.class, book.cell(OpenBook.column(days, "Kind"), last)).setString("off");
+      book.calculated();
+      assertThat(OpenBook.shown(book.cell(days.status(), last))).isEqualTo("ok");
+      assertThat(head(book, book.tab("Job")))
+          .startsWith("look: Days is full, down to the last of its " + days.room() + " rows");
+    }
+  }
+
+  private static void read(Office office, Path file, Template template) throws Exception {
+    try (OpenBook book = new OpenBook(office, file, template).calculated()) {
+      for (Tab tab : template.tabs()) {
+        List<Table> tables = withReasons(tab);
+        if (!tab.isGrid() && !tab.isHidden() && !tables.isEmpty()) {
+          assertThat(head(book, tab)).as(tab.name()).isEqualTo(first(book, tables));
+        }
+      }
+      for (Table table : book.plain()) {
+        if (table.reason() != null && !book.values(table.status()).get(0).equals("")) {
+          mistype(book, table);
+        }
+      }
+      Asking.command(office, book.document(), "fit");
+      for (Table table : book.plain()) {
+        if (table.reason() != null) {
+          tallEnough(book, table);
+        }
+      }
+    }
+  }
+
+  /** A wrong cell in the first row is told in the head, with the name of its row. */
+  private static void mistype(OpenBook book, Table table) {
+    Column number =
+        table.inputs().stream().filter(c -> !c.format().isText()).findFirst().orElse(null);
+    if (number != null) {
+      book.cell(number, 0).setFormula("twelve");
+      book.calculated();
+      Tab tab = book.layout().tab(table);
+      assertThat(head(book, tab))
+          .as(tab.name())
+          .startsWith("stop: ")
+          .isEqualTo(first(book, withReasons(tab)));
+    }
+  }
+
+  /** What the head should say, read off the rows. */
+  private static String first(OpenBook book, List<Table> tables) {
+    for (String word : List.of("stop", "look")) {
+      for (Table table : tables) {
+        int row = book.values(table.status()).indexOf(word);
+        if (row >= 0) {
+          String key = OpenBook.shown(book.cell(table.key(), row));
+          String name = key.isEmpty() ? "row " + (book.layout().firstRow(table) + row + 1) : key;
+          return word + ": " + name + " – " + OpenBook.shown(book.cell(table.reason(), row));
+        }
+      }
+    }
+    return "";
+  }
+
+  private static void tallEnough(OpenBook book, Table table) {
+    double letters = book.layout().width(table.reason()) * MOST_LETTERS_PER_MM;
+    for (int row = 0; row < table.room(); row++) {
+      String reason = OpenBook.shown(book.cell(table.reason(), row));
+      int lines = (int) Math.ceil(reason.length() / letters);
+      Object at = Uno.as(XColumnRowRange.class, book.cell(table.reason(), row)).getRows();
+      assertThat((Integer) Uno.get(at, "Height"))
+          .as(reason)
+          .isGreaterThanOrEqualTo(lines * ONE_LINE);
+    }
+  }
+
+  private static String head(OpenBook book, Tab tab) {
+    int column = book.layout().pagesAcross(tab) > 1 ? 1 : 0;
+    return OpenBook.shown(Uno.ask(() -> book.sheet(tab).getCellByPosition(column, HEAD)));
+  }
+
+  private static List<Table> withReasons(Tab tab) {
+    return tab.tables().stream()
+        .filter(Table.class::isInstance)
+        .map(Table.class::cast)
+        .filter(t -> t.reason() != null)
+        .toList();
+  }
+}
