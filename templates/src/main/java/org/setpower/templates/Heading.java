@@ -11,7 +11,7 @@ final class Heading {
   private static final int MOST_LINES = 3;
   private static final double EM = 3.175; // 9 pt in mm
   private static final double MARGINS = 2.4; // with the indent of a heading, in mm
-  private static final double PADDING = 1.5; // of a cell, in mm
+  private static final double PADDING = 2; // of a cell, in mm
   private static final double BUTTON = 5.1;
   private static final double ROUGH = 1.02; // letters on a screen stand on whole dots
 
@@ -95,8 +95,11 @@ final class Heading {
     if ("mM%wW".indexOf(letter) >= 0) {
       return 0.87;
     }
-    if ("EFLPSTVXYZ".indexOf(letter) >= 0) {
+    if ("EPSVXY".indexOf(letter) >= 0) {
       return 0.67;
+    }
+    if ("FLTZ".indexOf(letter) >= 0) {
+      return 0.61;
     }
     return Character.isUpperCase(letter) ? 0.73 : 0.61;
   }

@@ -115,11 +115,11 @@ public final class BatteryDay implements Workbook {
         .grid(12, 17)
         .portrait()
         .result()
-        .with(Figures.of("", 3, headlines()), day.chart(12), findings.list())
+        .with(Figures.of("", 3, headlines()), day.chart(12), findings.list(), cautions())
         .newPage(card)
         .with(day.more(CARD))
         .newPage(sets)
-        .with(charge, packs, cautions());
+        .with(charge, packs);
   }
 
   private Figure[] headlines() {

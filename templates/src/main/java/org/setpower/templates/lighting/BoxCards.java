@@ -75,9 +75,9 @@ final class BoxCards {
 
   private Column[] columns(int card, Column number) {
     Column circuit = Column.result("Circuit").wide(22);
-    Column what = Column.result("What").wide(77);
+    Column what = Column.result("What").wide(66);
     Column amps = Column.result("Load").unit("A").as(Format.ONE).wide(22);
-    Column leg = Column.result("Leg").wide(11);
+    Column leg = Column.result("Leg").wide(22);
     Formula box = of(card, supply.name);
     Formula count = calc("COUNTIF({};{})", loads.cardBox.all(), box);
     Formula boxes = calc("COUNTIF({};{})", supply.fedFrom.all(), box);
