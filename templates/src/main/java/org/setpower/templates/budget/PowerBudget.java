@@ -36,7 +36,7 @@ public final class PowerBudget implements Workbook {
   /** Declares the budget. */
   public PowerBudget() {
     template =
-        Template.of("power-budget", "Power budget", 1)
+        Template.of("power-budget", "Power budget", 2)
             .stamped(terms.job.stamp())
             .with(
                 terms.tab(),
