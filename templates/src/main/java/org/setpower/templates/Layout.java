@@ -36,8 +36,7 @@ public final class Layout {
   private static final int WORKING = 20;
   private static final double LETTER = 1.9; // of a label, in mm
   private static final int SPARE = 2; // letters on a screen are a little wider
-  private static final List<String> SOME_UNITS =
-      List.of("EUR", "°C", "m"); // as long and as short as those that follow a choice
+  private static final String SOME_UNIT = "EUR"; // as long as those that follow a choice
 
   /**
    * Where a formula stands.
@@ -129,7 +128,7 @@ public final class Layout {
     int column = 0;
     for (Column c : rows.columns()) {
       if (!c.isWorking()) {
-        int span = take(tab, column, tab.isGrid() ? c.width() : widthOf(c));
+        int span = take(tab, column, tab.isGrid() ? c.width() : shown(c).width(c.width()));
         columns.put(c, new Spot(tab, column, headingRow, span));
         column += span;
       }
@@ -140,32 +139,12 @@ public final class Layout {
     return new Heading(wholeHeading(column));
   }
 
-  /** The least width that suits the heading, whichever unit it may show. */
-  private int widthOf(Column column) {
-    int width = column.width();
-    int before;
-    do {
-      before = width;
-      for (String unit : isUnitFixed(column) ? List.of("") : SOME_UNITS) {
-        width = new Heading(wholeHeading(column, unit)).width(width);
-      }
-    } while (width > before);
-    return width;
-  }
-
   /** A heading with its unit, or with room for one. */
   String wholeHeading(Column column) {
-    return wholeHeading(column, SOME_UNITS.get(0));
-  }
-
-  private String wholeHeading(Column column, String unit) {
-    return isUnitFixed(column)
+    boolean fixed = column.unit() == null || column.unit() instanceof Formula.Literal;
+    return fixed
         ? column.headingText(place())
-        : words.of(column.heading()) + " (" + unit + ")";
-  }
-
-  private static boolean isUnitFixed(Column column) {
-    return column.unit() == null || column.unit() instanceof Formula.Literal;
+        : words.of(column.heading()) + " (" + SOME_UNIT + ")";
   }
 
   /** The most lines that a heading of these rows takes. */

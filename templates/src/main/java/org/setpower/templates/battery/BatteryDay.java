@@ -115,7 +115,7 @@ public final class BatteryDay implements Workbook {
         .grid(12, 17)
         .portrait()
         .result()
-        .with(Figures.of("", 3, headlines()), day.chart(12), findings.list(), cautions())
+        .with(Figures.of("", 3, headlines()), day.chart(12), cautions(), findings.list())
         .newPage(card)
         .with(day.more(CARD))
         .newPage(sets)
