@@ -115,9 +115,9 @@ public final class BatteryDay implements Workbook {
         .grid(12, 17)
         .portrait()
         .result()
-        .with(Figures.of("", 3, headlines()), day.chart(12), cautions(), findings.list())
+        .with(Figures.of("", 3, headlines()), day.chart(12), findings.list())
         .newPage(card)
-        .with(day.more(CARD))
+        .with(day.more(CARD), cautions())
         .newPage(sets)
         .with(charge, packs);
   }
