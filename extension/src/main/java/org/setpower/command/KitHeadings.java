@@ -11,7 +11,9 @@ import java.util.Map;
  * in one office is read in another.
  */
 final class KitHeadings {
-  private static final String SOFT_HYPHEN = String.valueOf((char) 0xAD);
+  /** A narrow column divides words, and its lines end anywhere. */
+  private static final String WHERE_BROKEN = "[\\s" + (char) 0xAD + "-]";
+
   private static final String FILE = "kit-headings.txt";
 
   private final Map<String, String> english = new HashMap<>();
@@ -46,7 +48,7 @@ final class KitHeadings {
   }
 
   private static String key(String text) {
-    return text.replace(SOFT_HYPHEN, "").strip().toLowerCase(Locale.ROOT);
+    return text.replaceAll(WHERE_BROKEN, "").toLowerCase(Locale.ROOT);
   }
 
   private static String name(String heading) {
@@ -54,6 +56,8 @@ final class KitHeadings {
   }
 
   private static String unit(String heading) {
-    return heading.strip().endsWith(")") ? heading.replaceFirst("^.*\\(", "").replace(")", "") : "";
+    return heading.strip().endsWith(")")
+        ? heading.replaceFirst("(?s)^.*\\(", "").replace(")", "")
+        : "";
   }
 }

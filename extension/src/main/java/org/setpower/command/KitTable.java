@@ -38,7 +38,8 @@ final class KitTable {
       if (((CellProtection) Uno.get(first, "CellProtection")).IsLocked) {
         break;
       }
-      headings.add(Book.shown(sheet.getCellByPosition(c, area.StartRow)));
+      String heading = Book.shown(sheet.getCellByPosition(c, area.StartRow));
+      headings.add(heading.replace("-\n", "-").replace("\n", " "));
       rules.add(InputRule.of(first));
     }
     title = titleAbove();

@@ -1,6 +1,7 @@
 package org.setpower.templates;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -35,8 +36,7 @@ public final class Layout {
   private static final int VALUE = 46;
   private static final int WORKING = 20;
   private static final double LETTER = 1.9; // of a label, in mm
-  private static final int SPARE = 2; // letters on a screen are a little wider
-  private static final String SOME_UNIT = "EUR"; // as long as those that follow a choice
+  private static final String SOME_END = " (EUR)"; // a unit as long as those that follow a choice
 
   /**
    * Where a formula stands.
@@ -59,6 +59,7 @@ public final class Layout {
   private final Words words;
   private final Syllables syllables;
   private final Set<String> typed = new HashSet<>();
+  private final Set<Column> charted = Collections.newSetFromMap(new IdentityHashMap<>());
   private final Map<Block, Spot> blocks = new IdentityHashMap<>();
   private final Map<Field, Spot> fields = new IdentityHashMap<>();
   private final Map<Column, Spot> columns = new IdentityHashMap<>();
@@ -81,6 +82,10 @@ public final class Layout {
     template.tabs().forEach(this::place);
     template.fields().forEach(f -> typed.addAll(f.words()));
     template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.words())));
+    template
+        .blocks()
+        .filter(BarChart.class::isInstance)
+        .forEach(chart -> charted.addAll(((BarChart) chart).series()));
   }
 
   private void place(Tab tab) {
@@ -128,43 +133,66 @@ public final class Layout {
     int column = 0;
     for (Column c : rows.columns()) {
       if (!c.isWorking()) {
-        int span = take(tab, column, tab.isGrid() ? c.width() : shown(c).width(c.width()));
+        int span =
+            take(
+                tab,
+                column,
+                tab.isGrid() ? c.width() : heading(tab, rows, wholeHeading(c)).width(c.width()));
         columns.put(c, new Spot(tab, column, headingRow, span));
         column += span;
       }
     }
   }
 
-  private Heading shown(Column column) {
-    return new Heading(wholeHeading(column));
+  private static Heading heading(Tab tab, Rows rows, String text) {
+    return new Heading(text, !tab.isGrid() && rows instanceof Table);
   }
 
   /** A heading with its unit, or with room for one. */
   String wholeHeading(Column column) {
-    boolean fixed = column.unit() == null || column.unit() instanceof Formula.Literal;
-    return fixed
-        ? column.headingText(place())
-        : words.of(column.heading()) + " (" + SOME_UNIT + ")";
+    return hasChosenUnit(column)
+        ? words.of(column.heading()) + SOME_END
+        : column.headingText(place());
+  }
+
+  private static boolean hasChosenUnit(Column column) {
+    return column.unit() != null && !(column.unit() instanceof Formula.Literal);
   }
 
   /** The most lines that a heading of these rows takes. */
   int headingLines(Rows rows) {
     return rows.columns().stream()
         .filter(c -> !c.isWorking())
-        .mapToInt(c -> new Heading(divided(c, wholeHeading(c))).lines(width(c) - SPARE))
+        .mapToInt(c -> 1 + (int) broken(c).chars().filter(letter -> letter == '\n').count())
         .max()
         .orElse(1);
   }
 
-  /** A heading as it is written over its column: long words are divided where it cuts them. */
+  /**
+   * A heading as it is written over its column: its lines, and the words divided that it cuts. In
+   * the legend of a chart lines would be in the way.
+   */
   String headingText(Column column) {
-    return divided(column, column.headingText(place()));
+    String text = column.headingText(place());
+    if (column.isWorking()) {
+      return text;
+    }
+    String broken = charted.contains(column) ? divided(column) : broken(column);
+    return hasChosenUnit(column)
+        ? text.replace(
+            words.of(column.heading()) + " (",
+            broken.substring(0, broken.length() - SOME_END.length() + 2))
+        : broken;
   }
 
-  private String divided(Column column, String text) {
+  private String broken(Column column) {
+    return heading(spot(column).tab(), column.owner(), divided(column)).broken(width(column));
+  }
+
+  private String divided(Column column) {
     int width = width(column);
-    String divided = text;
-    for (String word : shown(column).cutAt(width)) {
+    String divided = wholeHeading(column);
+    for (String word : new Heading(divided, false).cutAt(width)) {
       divided = divided.replace(word, syllables.divided(word, width));
     }
     return divided;
@@ -172,7 +200,7 @@ public final class Layout {
 
   /** The words of a heading that its column cuts in the middle. */
   List<String> cutInHeading(Column column) {
-    return new Heading(divided(column, wholeHeading(column))).cutAt(width(column));
+    return new Heading(divided(column), false).cutAt(width(column));
   }
 
   /** The width of a column as it is shown, in millimetres. */

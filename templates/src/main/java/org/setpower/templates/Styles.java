@@ -20,6 +20,7 @@ import org.setpower.sheet.Words;
 
 /** The cell and page styles of a document, made from {@link Style}. */
 final class Styles {
+  private static final String WORDS_ONLY = ";;;@"; // no lone 0 where the extension is missing
   private static final int FRAME = 53; // 1.5 pt
   private static final int HAIRLINE = 9; // 0.25 pt in 1/100 mm
   private static final short INDENT = 150;
@@ -75,13 +76,17 @@ final class Styles {
     return name;
   }
 
-  private static void shape(Style style, Object created) {
+  private void shape(Style style, Object created) {
     switch (style) {
       case HEADING -> {
         Uno.set(created, "IsTextWrapped", true);
         Uno.set(created, "VertJustify", CellVertJustify2.BOTTOM);
       }
-      case NOTE, CAUTION, MISSING, RESULT, FINDING -> Uno.set(created, "IsTextWrapped", true);
+      case NOTE, CAUTION, MISSING, RESULT -> Uno.set(created, "IsTextWrapped", true);
+      case FINDING -> {
+        Uno.set(created, "IsTextWrapped", true);
+        Uno.set(created, "NumberFormat", key(WORDS_ONLY));
+      }
       case LABEL -> Uno.set(created, "ShrinkToFit", true);
       case FIGURE_LABEL -> {
         Uno.set(created, "ShrinkToFit", true);

@@ -39,7 +39,7 @@ public final class Tab {
 
   /** The result page: upright, half a page of figures first. */
   public static Tab result(String lead) {
-    Tab tab = of("Result", lead).grid(12, 15).portrait();
+    Tab tab = of("Result", lead).grid(12, 16).portrait();
     tab.ink = Style.Ink.INK;
     return tab;
   }

@@ -116,8 +116,8 @@ public final class BatteryDay implements Workbook {
         .portrait()
         .result()
         .with(Figures.of("", 3, headlines()), day.chart(12), findings.list())
-        .newPage(card)
-        .with(day.more(CARD), cautions())
+        .newPage(cautions())
+        .with(card, day.more(CARD))
         .newPage(sets)
         .with(charge, packs);
   }

@@ -81,9 +81,9 @@ public final class FleetRegister implements Workbook {
                 stock.shown(kinds.kind),
                 stock.shown(kinds.average),
                 stock.shown(kinds.lowest)),
+            cautions(),
             byKind)
-        .newPage(findings.list())
-        .with(cautions());
+        .newPage(findings.list());
   }
 
   private Figure[] headlines() {

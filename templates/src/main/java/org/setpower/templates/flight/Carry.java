@@ -82,7 +82,7 @@ final class Carry {
     packMass.by(calc("{}*{}", pieces, packs.mass.where(packs.kind, kind)));
     words.by(
         calc(
-            "{}&\" × \"&{}&\", \"&{}&\" Wh\"&IF(COUNTIF({};{})=0;\"\";CHAR(10)&INDEX({};MATCH({};{};0)))",
+            "{}&\" × \"&{}&\", \"&{}&\" Wh\"&IF(COUNTIF({};{})=0;\"\";\"; \"&INDEX({};MATCH({};{};0)))",
             pieces,
             kind,
             energy,

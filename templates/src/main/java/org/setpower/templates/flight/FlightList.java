@@ -214,7 +214,11 @@ public final class FlightList implements Workbook {
     number.by(number.rowNumber());
     traveller.by(calc("IF(COUNTIF({};{})=0;\"\";{})", carry.traveller.all(), number, number));
     Column what =
-        Column.result("Carries in the cabin", carry.words.where(carry.traveller, traveller))
+        Column.result(
+                "Carries in the cabin",
+                calc(
+                    "SUBSTITUTE({};\"; \";CHAR(10))",
+                    carry.words.where(carry.traveller, traveller)))
             .mayBeBlank()
             .wide(70);
     Column pieces =
