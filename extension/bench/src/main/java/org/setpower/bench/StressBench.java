@@ -3,24 +3,30 @@ package org.setpower.bench;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XEnumeration;
 import com.sun.star.container.XEnumerationAccess;
+import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.CellFlags;
-import com.sun.star.sheet.FormulaResult;
-import com.sun.star.sheet.XArrayFormulaRange;
-import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
-import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
-import com.sun.star.util.XProtectable;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
+import java.nio.file.StandardCopyOption;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.setpower.command.Progress;
+import org.setpower.command.ValuesCopy;
 import org.setpower.office.Office;
 import org.setpower.templates.Stress;
 
@@ -29,6 +35,7 @@ import org.setpower.templates.Stress;
  * function and its native formulas, which are timed in a copy whose other cells hold values.
  */
 final class StressBench {
+  private static final Pattern NAME = Pattern.compile("[A-Za-z_][\\w.]*");
   private static final String OURS = "ORG.SETPOWER.FUNCTIONS.";
   private static final int ROUNDS = 5;
   private static final int CALLS = 5_000;
@@ -38,13 +45,12 @@ final class StressBench {
   static void run(Office office, Path folder, Figures figures) throws Exception {
     Path file = Stress.lighting().draw(office, folder);
     try (Book full = new Book(office, office.open(file));
-        Book rest = new Book(office, office.open(file));
+        Book rest = new Book(office, office.open(withoutOurs(office, full, folder)));
         Book empty =
             Book.empty(office)
                 .data(0, WholeBench.data(CALLS))
                 .down(6, 0, CALLS, "=EMPTY.CABLEDROP(A1;B1;C1)")) {
-      rest.recalculate();
-      int calls = freeze(rest);
+      int calls = calls(full);
       Book.inTurn(ROUNDS, full, rest, empty);
       double call = empty.seconds() / CALLS;
       figures.atMost(
@@ -62,65 +68,68 @@ final class StressBench {
     }
   }
 
-  /** Puts values in the place of formulas with functions of ours; gives how many calls they had. */
-  private static int freeze(Book book) throws Exception {
+  /** A copy with values in the place of the formulas with functions of ours. */
+  private static Path withoutOurs(Office office, Book full, Path folder) throws Exception {
+    Path copy = office.newFolder().resolve("values.ods");
+    new ValuesCopy(office.context(), full.document(), false, Progress.NONE)
+        .write(Map.of(ValuesCopy.Kind.ODS, office.address(copy)));
+    return Files.copy(
+        copy, folder.resolve("native-formulas.ods"), StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  /** How many calls of our functions the cells of a document make, by names too. */
+  private static int calls(Book book) throws Exception {
+    Map<String, Integer> named = new HashMap<>();
+    XNameAccess names =
+        UnoRuntime.queryInterface(
+            XNameAccess.class,
+            UnoRuntime.queryInterface(XPropertySet.class, book.document())
+                .getPropertyValue("NamedRanges"));
+    for (String name : names.getElementNames()) {
+      named.put(
+          name,
+          calls(
+              UnoRuntime.queryInterface(XNamedRange.class, names.getByName(name)).getContent(),
+              Map.of()));
+    }
     int calls = 0;
-    XSpreadsheetDocument document =
-        UnoRuntime.queryInterface(XSpreadsheetDocument.class, book.document());
-    for (String name : document.getSheets().getElementNames()) {
+    XNameAccess sheets =
+        UnoRuntime.queryInterface(XSpreadsheetDocument.class, book.document()).getSheets();
+    for (String name : sheets.getElementNames()) {
       XSpreadsheet sheet =
-          UnoRuntime.queryInterface(XSpreadsheet.class, document.getSheets().getByName(name));
-      UnoRuntime.queryInterface(XProtectable.class, sheet).unprotect("");
-      for (XCell cell : formulas(sheet)) {
+          UnoRuntime.queryInterface(XSpreadsheet.class, sheets.getByName(name));
+      XEnumerationAccess cells =
+          UnoRuntime.queryInterface(XCellRangesQuery.class, sheet)
+              .queryContentCells((short) CellFlags.FORMULA)
+              .getCells();
+      for (XEnumeration e = cells.createEnumeration(); e.hasMoreElements(); ) {
+        XCell cell = UnoRuntime.queryInterface(XCell.class, e.nextElement());
         String formula = cell.getFormula();
-        calls += formula.split(OURS, -1).length - 1;
-        if (formula.startsWith("{") && formula.contains(OURS)) {
-          freezeArray(sheet, cell);
-        } else if (formula.contains(OURS)) {
-          freezeCell(cell);
+        if (!formula.startsWith("{") || isFirstOfArray(sheet, cell)) {
+          calls += calls(formula, named);
         }
       }
     }
     return calls;
   }
 
-  private static List<XCell> formulas(XSpreadsheet sheet) throws Exception {
-    List<XCell> cells = new ArrayList<>();
-    XEnumerationAccess all =
-        UnoRuntime.queryInterface(XCellRangesQuery.class, sheet)
-            .queryContentCells((short) CellFlags.FORMULA)
-            .getCells();
-    for (XEnumeration e = all.createEnumeration(); e.hasMoreElements(); ) {
-      cells.add(UnoRuntime.queryInterface(XCell.class, e.nextElement()));
-    }
-    return cells;
-  }
-
-  private static void freezeCell(XCell cell) throws Exception {
-    Object result =
-        UnoRuntime.queryInterface(XPropertySet.class, cell).getPropertyValue("FormulaResultType2");
-    if (result.equals(FormulaResult.VALUE)) {
-      cell.setValue(cell.getValue());
-    } else {
-      XText text = UnoRuntime.queryInterface(XText.class, cell);
-      text.setString(text.getString());
-    }
-  }
-
-  private static void freezeArray(XSpreadsheet sheet, XCell cell) {
-    XSheetCellCursor cursor =
+  private static boolean isFirstOfArray(XSpreadsheet sheet, XCell cell) {
+    XSheetCellCursor array =
         sheet.createCursorByRange(UnoRuntime.queryInterface(XSheetCellRange.class, cell));
-    cursor.collapseToCurrentArray();
-    XCellRangeData data = UnoRuntime.queryInterface(XCellRangeData.class, cursor);
-    Object[][] values =
-        Arrays.stream(data.getDataArray())
-            .map(
-                row ->
-                    Arrays.stream(row)
-                        .map(v -> v instanceof Double || v instanceof String ? v : "")
-                        .toArray())
-            .toArray(Object[][]::new);
-    UnoRuntime.queryInterface(XArrayFormulaRange.class, cursor).setArrayFormula("");
-    data.setDataArray(values);
+    array.collapseToCurrentArray();
+    CellRangeAddress all =
+        UnoRuntime.queryInterface(XCellRangeAddressable.class, array).getRangeAddress();
+    CellAddress own = UnoRuntime.queryInterface(XCellAddressable.class, cell).getCellAddress();
+    return all.StartColumn == own.Column && all.StartRow == own.Row;
+  }
+
+  private static int calls(String formula, Map<String, Integer> named) {
+    return formula.split(OURS, -1).length
+        - 1
+        + NAME.matcher(formula)
+            .results()
+            .map(MatchResult::group)
+            .mapToInt(word -> named.getOrDefault(word, 0))
+            .sum();
   }
 }
