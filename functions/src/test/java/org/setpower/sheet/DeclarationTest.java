@@ -273,4 +273,27 @@ class DeclarationTest {
     assertThat(count.call(1.0, 2.0)).isEqualTo(1.0);
     assertThat(count.call(1.0, "a", new Object[][] {{1.0, 2.0}}, "c")).isEqualTo(3.0);
   }
+
+  @Test
+  void a_range_for_one_value_is_refused_with_its_cells_counted() {
+    Object[][] six = {{1.0, 2.0, 3.0}, {4.0, 5.0, 6.0}};
+    assertThatThrownBy(() -> X.read(six)).hasMessageContaining("a range of 6 cells");
+    assertThatThrownBy(() -> X.read(new Object[0][])).hasMessageContaining("a range of 0 cells");
+  }
+
+  @Test
+  void a_table_stands_in_a_cell_only_if_it_is_one_value() {
+    Group group = new Group("TEST", "a trade");
+    Object[][] column = {{3.0}, {4.0}};
+    FunctionSpec one =
+        group.function("ONE").takes(X).givesTable("Row", "a").by(a -> new Object[][] {{a.get(X)}});
+    assertThat((Object[][]) one.call(new Object[] {column})).isDeepEqualTo(column);
+    FunctionSpec two =
+        group
+            .function("TWO")
+            .takes(X)
+            .givesTable("Row", "a", "b")
+            .by(a -> new Object[][] {{a.get(X), a.get(X)}});
+    assertThatThrownBy(() -> two.call(new Object[] {column})).hasMessageContaining("2 cells");
+  }
 }

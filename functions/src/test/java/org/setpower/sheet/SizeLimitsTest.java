@@ -2,6 +2,7 @@ package org.setpower.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
@@ -11,6 +12,7 @@ import org.setpower.bank.BankReason;
 import org.setpower.base.BaseReason;
 import org.setpower.base.Reason;
 import org.setpower.base.Refusal;
+import org.setpower.pack.PackReason;
 import org.setpower.plan.PlanReason;
 import org.setpower.supply.SupplyReason;
 
@@ -84,5 +86,30 @@ class SizeLimitsTest {
   @Test
   void a_table_is_not_mapped_cell_by_cell() {
     assertRefused(BaseReason.ONE_VALUE, "BANK.EVENTS", PACKS, rows(50_000, 92.0), 20.0);
+  }
+
+  /** Sixty times 50 W: as two like packs at 100 W, I = (30 − V) / 0.05, V = 29.916434. */
+  @Test
+  void as_many_packs_as_there_may_be_share_a_load_evenly() {
+    Object[][] amps = (Object[][]) call("BANK.SHARE", rows(60, 30.0, 50.0), 3000.0);
+    assertThat(amps).hasNumberOfRows(60);
+    assertThat((Double) amps[0][0]).isCloseTo(1.671322, within(1e-5));
+    assertRefused(BankReason.TOO_MANY_PACKS, "BANK.SHARE", rows(61, 30.0, 50.0), 3000.0);
+  }
+
+  /** A step more has a row more; the first is the start, at nought hours. */
+  @Test
+  void a_curve_has_as_many_steps_as_a_chart_shows() {
+    Object[][] curve = (Object[][]) curve(2000);
+    assertThat(curve.length).isBetween(2001, 2003);
+    assertThat(curve[0][0]).isEqualTo(0.0);
+    assertThatThrownBy(() -> curve(2001))
+        .isInstanceOfSatisfying(
+            Refusal.class,
+            refusal -> assertThat(refusal.reason()).isEqualTo(PackReason.TOO_MANY_STEPS));
+  }
+
+  private static Object curve(int steps) {
+    return LiteralCall.parse("=PACK.CURVE(8;10.2;45;92;20;;;;;;" + steps + ")").run();
   }
 }

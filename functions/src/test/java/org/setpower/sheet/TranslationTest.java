@@ -176,6 +176,8 @@ class TranslationTest {
             parameter("CABLE.AMPACITY", "ambient")
                 .description()
                 .replace("if left out", "wenn leer"));
+    assertThat(german.description(parameter("CABLE.GAUGE", "breaker")))
+        .isEqualTo("Nennstrom davor (A); wenn leer: CABLE.BREAKER des Stroms");
     assertThat(german.description(parameter("PACK.RUNTIME", "reserve")))
         .isEqualTo("bleibt im Akku (Anteil); wenn leer: 0");
     assertThat(german.description(parameter("CABLE.DROP", "length")))
@@ -187,5 +189,15 @@ class TranslationTest {
     assertThat(Translation.into("de").text("unit.days")).hasValue("Tage");
     assertThat(Translation.into("fr").text("unit.days")).hasValue("jours");
     assertThat(Translation.into("es").text("unit.days")).hasValue("días");
+  }
+
+  @Test
+  void a_function_and_its_result_have_texts_of_their_own() {
+    Translation german = of("CABLE.DROP = Gibt den Verlust", "CABLE.DROP.result = Volt weniger");
+    assertThat(german.sentence(function("CABLE.DROP"))).isEqualTo("Gibt den Verlust");
+    assertThat(german.resultWords(function("CABLE.DROP"))).isEqualTo("Volt weniger");
+    assertThat(of().sentence(function("CABLE.DROP")))
+        .isEqualTo("Returns the volts lost over a cable run at a current");
+    assertThat(of().resultWords(function("CABLE.DROP"))).isEqualTo("Volts lost over the run");
   }
 }

@@ -40,6 +40,8 @@ class WordsTest {
   void a_line_is_read_as_it_is_written() {
     String line = Words.line(" a\nb", "c");
     assertThat(words(line + "\n").of(" a\nb")).isEqualTo("c");
+    assertThat(words(Words.line("# 2", "c") + "\n").of("# 2")).isEqualTo("c");
+    assertThat(words(Words.line("\"a\"", "c") + "\n").of("\"a\"")).isEqualTo("c");
   }
 
   @Test
