@@ -9,13 +9,18 @@ import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 import org.setpower.office.Office;
 
-/** Gives the in-office tests one office with the packed extension, ended after the last of them. */
+/**
+ * Gives the in-office tests of one Java machine one office with the packed extension; it ends with
+ * that machine. Where several machines share out the classes, each has an office of its own.
+ */
 public final class SharedOffice implements ParameterResolver {
   /** The packed extension, as people get it. */
   public static final Path OXT = Path.of("target/set-power-sheets.oxt");
 
   /** All tests together, on a machine that has twenty other things to do. */
   private static final Duration LIFE = Duration.ofMinutes(60);
+
+  private static Office office;
 
   @Override
   public boolean supportsParameter(ParameterContext parameter, ExtensionContext context) {
@@ -24,27 +29,17 @@ public final class SharedOffice implements ParameterResolver {
 
   @Override
   public Object resolveParameter(ParameterContext parameter, ExtensionContext context) {
-    return context
-        .getRoot()
-        .getStore(ExtensionContext.Namespace.create(SharedOffice.class))
-        .getOrComputeIfAbsent("office", key -> new Running(), Running.class)
-        .office;
+    return running();
   }
 
-  private static final class Running implements AutoCloseable {
-    private final Office office;
-
-    Running() {
-      try {
+  private static synchronized Office running() {
+    try {
+      if (office == null) {
         office = Office.start(LIFE, OXT);
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
       }
-    }
-
-    @Override
-    public void close() {
-      office.close();
+      return office;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 }

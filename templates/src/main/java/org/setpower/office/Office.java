@@ -55,7 +55,7 @@ public final class Office implements AutoCloseable {
   private static final Duration END = Duration.ofSeconds(15);
 
   private final OfficeHost host = new OfficeHost();
-  private final Thread atExit = new Thread(this::kill);
+  private final Thread atExit = new Thread(this::leaveNothing);
   private final CompletableFuture<Void> lifeLimit = new CompletableFuture<>();
   private final boolean showsWindows;
   private Process process;
@@ -364,6 +364,12 @@ public final class Office implements AutoCloseable {
     }
     desktop.terminate();
     UnoRuntime.queryInterface(XComponent.class, bridge).dispose();
+  }
+
+  /** What is left to do for an office that still runs when this Java machine ends. */
+  private void leaveNothing() {
+    kill();
+    host.deleteWork();
   }
 
   /** Ends the process at once, as a power cut would. */

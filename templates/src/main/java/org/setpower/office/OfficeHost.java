@@ -169,7 +169,13 @@ final class OfficeHost {
     }
     tree.addAll(tree(process));
     tree.forEach(ProcessHandle::destroyForcibly);
+    tree.forEach(OfficeHost::waitForEnd);
     return false;
+  }
+
+  /** So that nothing writes into the work folder any more; an end by force takes milliseconds. */
+  private static void waitForEnd(ProcessHandle process) {
+    process.onExit().completeOnTimeout(process, 2, TimeUnit.SECONDS).join();
   }
 
   private static List<ProcessHandle> tree(Process process) {

@@ -9,14 +9,24 @@ import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.setpower.office.Office;
 import org.setpower.sheet.Translation;
 import org.setpower.sheet.Words;
 
 /** Draws every template in all languages, and the filled example of each, into a folder. */
 public final class DrawSheets {
+  /** How many offices draw at a time. */
+  private static final int OFFICES = 2;
+
   private DrawSheets() {}
 
   /**
@@ -68,12 +78,37 @@ public final class DrawSheets {
     if (sheets.isEmpty()) {
       return;
     }
+    draw(sheets, extension, folder);
+  }
+
+  /** Shares out the workbooks among the offices; each draws one in all its languages. */
+  private static void draw(List<Sheet> sheets, Path extension, Path folder) throws IOException {
+    Queue<List<Sheet>> waiting = new ConcurrentLinkedQueue<>(byWorkbook(sheets));
+    List<CompletableFuture<Void>> offices =
+        Stream.generate(() -> CompletableFuture.runAsync(() -> draw(waiting, extension, folder)))
+            .limit(Math.min(OFFICES, waiting.size()))
+            .toList();
+    offices.forEach(CompletableFuture::join);
+  }
+
+  private static Collection<List<Sheet>> byWorkbook(List<Sheet> sheets) {
+    return sheets.stream()
+        .collect(Collectors.groupingBy(Sheet::workbook, LinkedHashMap::new, Collectors.toList()))
+        .values();
+  }
+
+  /** Draws in one office as long as a workbook waits. */
+  private static void draw(Queue<List<Sheet>> waiting, Path extension, Path folder) {
     try (Office office = Office.start(extension)) {
-      for (Sheet sheet : sheets) {
-        draw(office, sheet.workbook, sheet.words, folder);
-        Files.createDirectories(sheet.mark.getParent());
-        Files.writeString(sheet.mark, sheet.inputs);
+      for (List<Sheet> sheets = waiting.poll(); sheets != null; sheets = waiting.poll()) {
+        for (Sheet sheet : sheets) {
+          draw(office, sheet.workbook, sheet.words, folder);
+          Files.createDirectories(sheet.mark.getParent());
+          Files.writeString(sheet.mark, sheet.inputs);
+        }
       }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -155,8 +190,8 @@ public final class DrawSheets {
     String name = exampleName(workbook);
     store(office, drawing, "calc8", folder.resolve(name + ".ods"));
     office.store(drawing.document(), "calc_pdf_Export", folder.resolve(name + ".pdf"));
-    out.println(workbook.exampleTitle());
-    Results.lines(drawing.document()).forEach(line -> out.println("  " + line));
+    List<String> figures = Results.lines(drawing.document());
+    out.println(workbook.exampleTitle() + "\n  " + String.join("\n  ", figures));
   }
 
   private static void store(Office office, Drawing drawing, String filter, Path file)
