@@ -17,7 +17,7 @@ final class Heading {
   private static final double MARGINS = 2.4; // with the indent of a heading, in mm
   private static final double PADDING = 2.2; // of a cell, in mm
   private static final double BUTTON = 5.1;
-  private static final double ROUGH = 1.04; // letters on a screen stand on whole dots
+  private static final double ROUGH = 1.02; // letters on a screen stand on whole dots
 
   /** What is never divided: words, halves of words with their hyphen, short units. */
   private final String[] parts;

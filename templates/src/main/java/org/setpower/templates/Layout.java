@@ -17,8 +17,8 @@ import org.setpower.sheet.Words;
 public final class Layout {
   private static final int FIRST_ROW = 4;
 
-  /** Of landscape paper, in mm: 9 pt are then printed with 7 pt at least. */
-  private static final int WIDEST_PAGE = 355;
+  /** Of landscape paper, in mm: 9 pt are then printed with 6.8 pt at least. */
+  private static final int WIDEST_PAGE = 365;
 
   private static final int SHORT = 190; // of A4, the narrower, between its margins
   private static final int LONG = 259; // of Letter, the shorter

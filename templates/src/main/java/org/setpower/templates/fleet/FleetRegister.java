@@ -76,7 +76,7 @@ public final class FleetRegister implements Workbook {
             Figures.of("", 3, headlines()),
             BarChart.bars(
                 "Health by kind",
-                12,
+                10,
                 "Health",
                 stock.shown(kinds.kind),
                 stock.shown(kinds.average),

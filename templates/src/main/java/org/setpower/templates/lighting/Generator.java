@@ -521,7 +521,7 @@ final class Generator {
   BarChart chart() {
     return BarChart.lines(
         "Load of the set over the day shown, or over the busiest",
-        12,
+        10,
         "%",
         clock,
         clockShare,

@@ -174,7 +174,7 @@ public final class LightingPlan implements Workbook {
             Figures.of("", 3, headlines()),
             BarChart.bars(
                 "Amps on the busiest leg, and what each may give",
-                11,
+                8,
                 "A a leg",
                 ofSupply.shown(supply.name),
                 ofSupply.shown(supply.used),
