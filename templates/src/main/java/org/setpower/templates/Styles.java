@@ -104,6 +104,7 @@ final class Styles {
       case BLANK -> Uno.set(created, "BottomBorder", new BorderLine2());
       case FIGURE_NOTE -> {
         Uno.set(created, "IsTextWrapped", true);
+        Uno.set(created, "ParaRightMargin", 2 * INDENT);
         Uno.set(created, "VertJustify", CellVertJustify2.TOP);
       }
       case TO_FILL -> {
