@@ -96,8 +96,7 @@ final class StressBench {
     XNameAccess sheets =
         UnoRuntime.queryInterface(XSpreadsheetDocument.class, book.document()).getSheets();
     for (String name : sheets.getElementNames()) {
-      XSpreadsheet sheet =
-          UnoRuntime.queryInterface(XSpreadsheet.class, sheets.getByName(name));
+      XSpreadsheet sheet = UnoRuntime.queryInterface(XSpreadsheet.class, sheets.getByName(name));
       XEnumerationAccess cells =
           UnoRuntime.queryInterface(XCellRangesQuery.class, sheet)
               .queryContentCells((short) CellFlags.FORMULA)

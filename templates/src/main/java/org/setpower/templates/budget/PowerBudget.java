@@ -86,7 +86,6 @@ public final class PowerBudget implements Workbook {
                 .column(sums.departmentOrdered, 30)
                 .column(sums.departmentOver, 45)
                 .rows("By department (all of them: Totals)", 5),
-            Lines.notes("Adds up", addsUp()),
             Lines.cautions(
                 "Planning figures: prices, rates and taxes are as typed. What tax is due, and whether it"
                     + " comes back, is for an accountant. CO2: burning and the grid's mean only."))
@@ -105,6 +104,7 @@ public final class PowerBudget implements Workbook {
                 .column(whatIf.then, 30)
                 .column(whatIf.left, 45)
                 .rows("What if, each beside the plan", 4),
+            Lines.notes("Adds up", addsUp()),
             findings.list());
   }
 
