@@ -141,4 +141,9 @@ public final class Sheet {
       throw new IllegalStateException(e);
     }
   }
+
+  /** A heading without the ends of its lines. */
+  public static String inOneLine(String heading) {
+    return heading.replace("-\n", "-").replace('\n', ' ');
+  }
 }

@@ -175,7 +175,7 @@ class NewSheetIT {
   }
 
   private static Object inOneLine(Object value) {
-    return value instanceof String text ? text.replace('\n', ' ') : value;
+    return value instanceof String text ? Sheet.inOneLine(text) : value;
   }
 
   @Test

@@ -117,7 +117,7 @@ class FirstTenMinutesIT {
 
     private int column(String headingText) {
       for (int column = 0; column < 60; column++) {
-        if (text(column, heading).replace('\n', ' ').startsWith(headingText)) {
+        if (Sheet.inOneLine(text(column, heading)).startsWith(headingText)) {
           return column;
         }
       }
