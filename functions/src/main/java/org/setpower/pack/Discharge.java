@@ -122,7 +122,7 @@ public final class Discharge {
       double half = (held - next) * cold.heldAmpHours() / amps / 2;
       Pack middle = cold.at(Warming.after(cold, now.temp(), amps * amps * now.ohms(), half));
       Limit limit = Limit.of(middle, draw, left);
-      boolean last = next <= limit.held;
+      boolean last = !(next > limit.held); // ends too where a figure is beyond all numbers
       if (last && length > SHORTEST) {
         length /= 2;
         continue;
