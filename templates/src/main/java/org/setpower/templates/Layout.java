@@ -163,7 +163,7 @@ public final class Layout {
   int headingLines(Rows rows) {
     return rows.columns().stream()
         .filter(c -> !c.isWorking())
-        .mapToInt(c -> 1 + (int) broken(c).chars().filter(letter -> letter == '\n').count())
+        .mapToInt(c -> heading(c).lines(width(c)))
         .max()
         .orElse(1);
   }
@@ -186,7 +186,11 @@ public final class Layout {
   }
 
   private String broken(Column column) {
-    return heading(spot(column).tab(), column.owner(), divided(column)).broken(width(column));
+    return heading(column).broken(width(column));
+  }
+
+  private Heading heading(Column column) {
+    return heading(spot(column).tab(), column.owner(), divided(column));
   }
 
   private String divided(Column column) {
