@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.base.Facts;
 import org.setpower.base.Refusal;
+import org.setpower.base.Temperature;
 import org.setpower.base.Word;
 
 /**
@@ -104,7 +105,7 @@ public record Ampacity(
         hottest = f.upTo;
       }
     }
-    throw new Refusal(CableReason.TOO_HOT, ambient, hottest);
+    throw new Refusal(CableReason.TOO_HOT, Temperature.words(ambient), Temperature.words(hottest));
   }
 
   /**

@@ -21,7 +21,7 @@ public enum CableReason implements Reason {
   NO_RATING(Fault.NO_ANSWER, "no table here gives the current rating of {0} as \"{1}\" cable"),
   TOO_HOT(
       Fault.NO_ANSWER,
-      "ambient is {0} °C; the tables of this cable end at {1} °C: shade it or use heat-resisting"
+      "ambient is {0}; the tables of this cable end at {1}: shade it or use heat-resisting"
           + " cable by its maker's figures"),
   LAID_BEYOND_TABLE(
       Fault.NO_ANSWER, "{0} {1} are more than the tables know ({2}); spread or unwind the cable"),

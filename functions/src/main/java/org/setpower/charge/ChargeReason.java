@@ -6,8 +6,7 @@ import org.setpower.base.Reason;
 /** Why a question about charging has no answer. */
 public enum ChargeReason implements Reason {
   TOO_COLD(
-      Fault.NO_ANSWER,
-      "temp is {0} °C; a lithium pack must not be charged below {1} °C: warm it first"),
+      Fault.NO_ANSWER, "temp is {0}; a lithium pack must not be charged below {1}: warm it first"),
   TOO_FAST(
       Fault.NO_ANSWER,
       "charge_amps is {0} A, over 1 C ({1} A): only where the pack's maker allows it"),

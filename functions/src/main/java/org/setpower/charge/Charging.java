@@ -2,6 +2,7 @@ package org.setpower.charge;
 
 import org.setpower.base.Numbers;
 import org.setpower.base.Refusal;
+import org.setpower.base.Temperature;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.OpenCircuit;
 import org.setpower.pack.Pack;
@@ -58,7 +59,7 @@ public final class Charging {
       throw new Refusal(ChargeReason.NOT_CC_CV, chemistry.word());
     }
     if (temp < COLDEST) {
-      throw new Refusal(ChargeReason.TOO_COLD, temp, COLDEST);
+      throw new Refusal(ChargeReason.TOO_COLD, Temperature.words(temp), Temperature.words(COLDEST));
     }
     if (amps > ampHours) {
       throw new Refusal(ChargeReason.TOO_FAST, amps, ampHours);

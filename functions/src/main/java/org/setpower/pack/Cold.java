@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.base.Facts;
 import org.setpower.base.Refusal;
+import org.setpower.base.Temperature;
 
 /**
  * What the cold leaves of a pack, from measured cells: a share of the figure at 25 °C, straight
@@ -68,10 +69,18 @@ public final class Cold {
       Map<Chemistry, PiecewiseLine> table, Chemistry chemistry, double temp) {
     PiecewiseLine line = table.get(chemistry);
     if (temp < line.first()) {
-      throw new Refusal(PackReason.NO_COLD_DATA, temp, chemistry.word(), line.first());
+      throw new Refusal(
+          PackReason.NO_COLD_DATA,
+          Temperature.words(temp),
+          chemistry.word(),
+          Temperature.words(line.first()));
     }
     if (temp > chemistry.hottest()) {
-      throw new Refusal(PackReason.TOO_HOT, temp, chemistry.word(), chemistry.hottest());
+      throw new Refusal(
+          PackReason.TOO_HOT,
+          Temperature.words(temp),
+          chemistry.word(),
+          Temperature.words(chemistry.hottest()));
     }
     return line.at(temp);
   }

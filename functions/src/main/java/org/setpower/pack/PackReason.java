@@ -13,8 +13,8 @@ public enum PackReason implements Reason {
   NOT_AN_OUTPUT(Fault.DOMAIN, "{0} \"{1}\" is not read; write \"12/24\", \"24\" or a number"),
   NO_COLD_DATA(
       Fault.NO_ANSWER,
-      "temp is {0} °C; no {1} cells were measured below {2} °C, so nothing is promised there"),
-  TOO_HOT(Fault.NO_ANSWER, "temp is {0} °C; {1} packs are not used above {2} °C"),
+      "temp is {0}; no {1} cells were measured below {2}, so nothing is promised there"),
+  TOO_HOT(Fault.NO_ANSWER, "temp is {0}; {1} packs are not used above {2}"),
   NO_CURVE(
       Fault.NO_ANSWER,
       "there is no measured voltage curve of {0} cells; use PACK.RUNTIME with the watt-hours"),

@@ -101,7 +101,8 @@ class BatteryScenarioTest {
     assertThatThrownBy(() -> call("=CHARGE.HOURS(10.2;5;0;1;;;;-6)"))
         .isInstanceOfSatisfying(
             Refusal.class, r -> assertThat(r.fault()).isEqualTo(Fault.NO_ANSWER))
-        .hasMessage("temp is -6 °C; a lithium pack must not be charged below 0 °C: warm it first");
+        .hasMessage(
+            "temp is -6 °C (21.2 °F); a lithium pack must not be charged below 0 °C (32 °F): warm it first");
     double alone = number("=CHARGE.HOURS(10.2;5;10%;1;;8;45;12)");
     double all = number("=CHARGE.HOURS(10.2;3;10%;1;;8;45;12)");
     assertThat(alone).isBetween(0.8 * 10.2 / 5, 10.2 / 5 * 1.3);

@@ -14,6 +14,7 @@ import org.setpower.base.PhaseSystem;
 import org.setpower.base.Reason;
 import org.setpower.base.Refusal;
 import org.setpower.base.Step;
+import org.setpower.base.Temperature;
 import org.setpower.base.Unit;
 
 /** Functions and parameters that are declared here, so that every step of a declaration counts. */
@@ -232,6 +233,14 @@ class DeclarationTest {
     assertRefused(BaseReason.TOO_SMALL, () -> temp.read(-273.16));
     assertRefused(BaseReason.TOO_LARGE, () -> temp.read(1000.1));
     assertThat(temp.description()).startsWith("Of the air; also text").endsWith("(°C)");
+  }
+
+  /** −6 °F are −21.111… °C, −40 is the same on both scales. */
+  @Test
+  void a_temperature_is_told_on_both_scales() {
+    Parameter<Double> temp = Parameters.temperature("temp", "Of the air");
+    assertThat(Temperature.words(temp.read("-6 °F"))).isEqualTo("-21.11 °C (-6 °F)");
+    assertThat(Temperature.words(-40)).isEqualTo("-40 °C (-40 °F)");
   }
 
   /** Day 46415 of a sheet is 28 January 2027. */
