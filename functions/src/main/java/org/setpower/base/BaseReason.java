@@ -34,7 +34,7 @@ public enum BaseReason implements Reason {
   LENGTHS_DIFFER(
       Fault.WRONG_KIND, "{0} has {1} cells and {2} has {3}; they belong side by side, row by row"),
   ROW_WIDTH(Fault.DOMAIN, "{0} must have {1} columns ({2}); it has {3}"),
-  NO_ROWS(Fault.DOMAIN, "{0} has no filled row"),
+  NO_ROWS(Fault.DOMAIN, "there is no filled row in {0}"),
   RESULT_NOT_FINITE(Fault.DOMAIN, "the result is too large to show"),
   NO_SUCH_FUNCTION(Fault.DOMAIN, "there is no function \"{0}\" here"),
   TOO_MANY_ARGUMENTS(Fault.DOMAIN, "{0} takes {1} arguments; {2} were given");
