@@ -323,8 +323,8 @@ public final class Drawing {
     if (field.isInput()) {
       Uno.set(cell, "CellStyle", styles.of(Style.TO_FILL, field.format()));
       Validations.put(cell, field, layout);
-      if (field.initial() != null) {
-        put(cell, 0, 0, field.initial());
+      if (field.initial(words) != null) {
+        put(cell, 0, 0, field.initial(words));
       }
     } else {
       Uno.set(cell, "CellStyle", styles.of(Style.RESULT, field.format()));

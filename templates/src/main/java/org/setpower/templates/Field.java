@@ -1,8 +1,11 @@
 package org.setpower.templates;
 
+import org.setpower.sheet.Words;
+
 /** One cell with its label before it and its help behind it. */
 public final class Field extends Item<Field> {
   private Object initial;
+  private boolean spoken;
 
   private Field(String heading, boolean input) {
     super(heading, input);
@@ -24,8 +27,14 @@ public final class Field extends Item<Field> {
     return this;
   }
 
-  Object initial() {
-    return initial;
+  /** What stands in it when the template is new, for people to read: in their language. */
+  public Field says(String sentence) {
+    spoken = true;
+    return is(sentence);
+  }
+
+  Object initial(Words words) {
+    return spoken ? words.of((String) initial) : initial;
   }
 
   @Override

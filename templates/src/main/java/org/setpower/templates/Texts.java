@@ -94,7 +94,7 @@ public final class Texts {
 
   private void ask(Field field) {
     ask(field, layout.place());
-    note(field.isInput() ? field.initial() : field.formula().text(layout.place()));
+    note(field.isInput() ? field.initial(words) : field.formula().text(layout.place()));
   }
 
   private void ask(Item<?> item, Layout.Place place) {

@@ -94,7 +94,7 @@ final class Hire {
           .help("Taken off all hired rows, after their own discount.")
           .named("Job_Order_discount");
   final Field taxName =
-      Field.input("Tax is called").is("VAT").help("What stands on your invoices.");
+      Field.input("Tax is called").says("VAT").help("What stands on your invoices.");
   final Field tax =
       Field.input("Tax")
           .share()
@@ -117,15 +117,15 @@ final class Hire {
 
   final Field late =
       Field.input("Late")
-          .is("charged by the same rule")
+          .says("charged by the same rule")
           .help("What the client reads about kit that comes back late.");
   final Field loss =
       Field.input("Lost or damaged")
-          .is("at replacement value")
+          .says("at replacement value")
           .help("What the client reads about kit that is lost or beyond repair.");
   final Field cancelled =
       Field.input("Cancelled")
-          .is("as agreed in writing")
+          .says("as agreed in writing")
           .help("What the client reads about an order that is called off.");
 
   final Column shareKind =
