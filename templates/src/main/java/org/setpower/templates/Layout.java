@@ -20,6 +20,9 @@ public final class Layout {
   /** Of landscape paper, in mm: 9 pt are then printed with 6.8 pt at least. */
   private static final int WIDEST_PAGE = 365;
 
+  /** The same where help runs on beside single cells, which a page must not cut: 6.4 pt. */
+  private static final int WIDEST_WITH_HELP = 390;
+
   private static final int SHORT = 190; // of A4, the narrower, between its margins
   private static final int LONG = 259; // of Letter, the shorter
 
@@ -332,7 +335,9 @@ public final class Layout {
     if (shown.isEmpty() || tab.isGrid()) {
       return 1;
     }
-    int widest = tab.isPortrait() ? WIDEST_PAGE * SHORT / LONG : WIDEST_PAGE;
+    boolean hasHelp = tab.blocks().stream().anyMatch(b -> b instanceof Fields);
+    int landscape = hasHelp ? WIDEST_WITH_HELP : WIDEST_PAGE;
+    int widest = tab.isPortrait() ? landscape * SHORT / LONG : landscape;
     int named = shown.get(0); // the column that says which row it is, on each page
     int rest = shown.stream().mapToInt(Integer::intValue).sum() - named;
     int pages = 1;
