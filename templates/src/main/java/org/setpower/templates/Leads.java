@@ -130,7 +130,7 @@ public final class Leads {
                 "A, W",
                 rowVolts,
                 heldAmps,
-                heldHeat),
-            overGauges);
+                heldHeat))
+        .newPage(overGauges);
   }
 }

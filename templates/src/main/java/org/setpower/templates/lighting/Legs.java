@@ -263,8 +263,8 @@ final class Legs {
                         + ".\";\"\")",
                     supply.sourceNumber.all(),
                     supply.sourceNumber.all())),
-            BarChart.bars("Load by leg", 14, "A", source, amps[0], amps[1], amps[2]).ofLegs(),
-            Fields.of("Clamp meter against plan", tolerance),
-            measured);
+            BarChart.bars("Load by leg", 14, "A", source, amps[0], amps[1], amps[2]).ofLegs())
+        .newPage(Fields.of("Clamp meter against plan", tolerance))
+        .with(measured);
   }
 }

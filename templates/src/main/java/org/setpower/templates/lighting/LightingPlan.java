@@ -401,41 +401,42 @@ public final class LightingPlan implements Workbook {
 
   private Tab notes() {
     return Tab.notes(
-        Lines.notes(
-            "Assumed in this plan",
-            say(
-                "{} rows of Loads use the power factor assumed on Job ({}), because Kit has none.",
-                assumed(),
-                plan.powerFactor),
-            "A load without a leg counts on the leg suggested: the one that carries least while it"
-                + " is on, with what is decided and with the rows above. Loads across two or three"
-                + " lines count on every leg.",
-            "The third harmonic of a neutral is not known: all that lowers the power factor of the"
-                + " loads is taken as one, at most 80 %, in phase on all legs: the worst case.",
-            "The generator is rated with all legs as the busiest. Its load is looked at every"
-                + " quarter of an hour; a tank is full when it comes and at each delivery.",
-            "Packs charge from empty to full after wrap; a row of Charging has its channels for"
-                + " itself. Mains watts of a charger are a mean: its plate says more.",
-            "Drops are worked out with the volt-amperes of the loads held as their volts sag, at"
-                + " the busiest moment of each run: a little more than the true drop.",
-            "A three-phase run is reckoned balanced only when its legs are within 20 % of each"
-                + " other; otherwise as its busiest leg with the neutral, which loses more.",
-            "Without a coldest temperature on Job the packs are taken at 20 °C. Hours are the"
-                + " shorter of two ways of reckoning: energy, and volts down to the light's"
-                + " lowest."),
-        Lines.leftOut(
-            "Generator, its log and its order are of one set at a time: pick another at Set, or keep"
-                + " a copy of this file for a second.",
-            "Heat lost in a cable is not added to the watts of the cable before it.",
-            "Inrush, earth-leakage currents and lightning. The legs of a generator are not held"
-                + " against its limit of uneven load: ask for it.",
-            "The energy from house and street holds the chargers that stand on Loads; the energy"
-                + " to charge packs is what their packs take from the wall: count one of them."),
-        Lines.sources(
-            "Cable resistance and ratings, drop limits, breakers: see the function pages of the"
-                + " handbook; each names document, edition and table.",
-            "Packs: open-circuit curves and cold ratios of measured cells, named at PACK.LASTS"
-                + " and PACK.COLD."));
+            Lines.notes(
+                "Assumed in this plan",
+                say(
+                    "{} rows of Loads use the power factor assumed on Job ({}), because Kit has none.",
+                    assumed(),
+                    plan.powerFactor),
+                "A load without a leg counts on the leg suggested: the one that carries least while it"
+                    + " is on, with what is decided and with the rows above. Loads across two or three"
+                    + " lines count on every leg.",
+                "The third harmonic of a neutral is not known: all that lowers the power factor of the"
+                    + " loads is taken as one, at most 80 %, in phase on all legs: the worst case.",
+                "The generator is rated with all legs as the busiest. Its load is looked at every"
+                    + " quarter of an hour; a tank is full when it comes and at each delivery.",
+                "Packs charge from empty to full after wrap; a row of Charging has its channels for"
+                    + " itself. Mains watts of a charger are a mean: its plate says more.",
+                "Drops are worked out with the volt-amperes of the loads held as their volts sag, at"
+                    + " the busiest moment of each run: a little more than the true drop.",
+                "A three-phase run is reckoned balanced only when its legs are within 20 % of each"
+                    + " other; otherwise as its busiest leg with the neutral, which loses more.",
+                "Without a coldest temperature on Job the packs are taken at 20 °C. Hours are the"
+                    + " shorter of two ways of reckoning: energy, and volts down to the light's"
+                    + " lowest."),
+            Lines.leftOut(
+                "Generator, its log and its order are of one set at a time: pick another at Set, or keep"
+                    + " a copy of this file for a second.",
+                "Heat lost in a cable is not added to the watts of the cable before it.",
+                "Inrush, earth-leakage currents and lightning. The legs of a generator are not held"
+                    + " against its limit of uneven load: ask for it.",
+                "The energy from house and street holds the chargers that stand on Loads; the energy"
+                    + " to charge packs is what their packs take from the wall: count one of them."))
+        .newPage(
+            Lines.sources(
+                "Cable resistance and ratings, drop limits, breakers: see the function pages of the"
+                    + " handbook; each names document, edition and table.",
+                "Packs: open-circuit curves and cold ratios of measured cells, named at PACK.LASTS"
+                    + " and PACK.COLD."));
   }
 
   private Formula assumed() {
