@@ -295,8 +295,10 @@ public final class FlightList implements Workbook {
             "By sea. By road the papers of the transport office."),
         Lines.sources(
             calc(
-                "\"Rules held here: in force since \"&TEXT(MAX({});\"yyyy-mm-dd\")&IF(COUNT({})=0;\"\";\","
-                    + " edition until \"&TEXT(MIN({});\"yyyy-mm-dd\"))&\". Ask for a newer edition.\"",
+                "IF(COUNT({})=0;\"Rules held here: each row of Flights says since when they are in"
+                    + " force. Ask for a newer edition.\";\"Rules held here: in force since \"&TEXT(MAX({});\"yyyy-mm-dd\")&IF(COUNT({})=0;\"\";\","
+                    + " edition until \"&TEXT(MIN({});\"yyyy-mm-dd\"))&\". Ask for a newer edition.\")",
+                flights.since.all(),
                 flights.since.all(),
                 flights.until.all(),
                 flights.until.all()),

@@ -183,7 +183,10 @@ public final class RentalQuote implements Workbook {
                     hire.job.production,
                     hire.job.production),
                 calc(
-                    "\"Out \"&TEXT({};\"d mmm yyyy\")&\", back \"&TEXT({};\"d mmm yyyy\")&IF({}=\"\";\"\";\"; \"&{})&\".\"",
+                    "IF(COUNT({};{})<2;\"\";\"Out \"&TEXT({};\"d mmm yyyy\")&\", back \"&TEXT({};\"d mmm"
+                        + " yyyy\")&IF({}=\"\";\"\";\"; \"&{})&\".\")",
+                    hire.out,
+                    hire.back,
                     hire.out,
                     hire.back,
                     or(hire.handOver, ""),
