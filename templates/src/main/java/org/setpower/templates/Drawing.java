@@ -334,13 +334,14 @@ public final class Drawing {
     int help = layout.help(field).column();
     String beside = field.isInput() ? Table.beside(field, layout.place()) : words.of(field.help());
     write(tab, help, row, beside, styles.of(Style.HELP));
-    Uno.set(
-        range(tab, help, row, layout.visible(tab) - help, 1), "CellStyle", styles.of(Style.HELP));
+    int rest = layout.visible(tab) - help;
+    Uno.set(range(tab, help, row, rest, 1), "CellStyle", styles.of(Style.HELP));
     if (beside.startsWith("=")) {
       StatusColours.putSentence(range(tab, help, row, 1, 1), styles, Style.HELP, Style.STOP);
     }
     if (tab.isGrid()) { // merged cells do not grow
       height(tab, row, FIELD);
+      merge(tab, help, row, rest); // or Calc 7.4 forgets the line below blank cells when it loads
       shrink(cell);
     } else { // grows with what is typed
       XCellRange padded = range(tab, 0, row, 1, 1);
