@@ -19,8 +19,9 @@ import org.setpower.sheet.Words;
 
 /** An open file of ours, whose cells are reached by its declaration. */
 final class OpenBook implements AutoCloseable {
+  /** An error code, or the date that a blank cell counts as: 30 December 1899. */
   private static final Pattern NAKED =
-      Pattern.compile("(Err:\\d+|#[A-Z/0]+[!?]?)( .*)?", Pattern.DOTALL);
+      Pattern.compile("(Err:\\d+|#[A-Z/0]+[!?]?)( .*)?|.*\\b1899\\b.*", Pattern.DOTALL);
 
   private final Template template;
   private final Layout layout;
@@ -134,7 +135,7 @@ final class OpenBook implements AutoCloseable {
     return Uno.as(XText.class, cell).getString();
   }
 
-  /** The cells that are shown and are in error or show an error code. */
+  /** The cells that are shown and are in error, or show an error code or the date of a blank. */
   List<String> errors() {
     List<String> errors = new ArrayList<>();
     for (Tab tab : template.tabs()) {

@@ -13,7 +13,7 @@ final class Heading {
   private static final Pattern SHORT_BRACKETS = Pattern.compile("\\([^()]{2,7}\\)");
   private static final char NO_BREAK = '\u0000';
   private static final int MOST_LINES = 3;
-  private static final double EM = 3.175; // 9 pt in mm
+  static final double EM = 3.175; // 9 pt in mm
   private static final double MARGINS = 2.4; // with the indent of a heading, in mm
   private static final double PADDING = 2.2; // of a cell, in mm
   private static final double BUTTON = 5.1;
@@ -86,7 +86,7 @@ final class Heading {
   }
 
   /** The width of a bold letter as a share of the size of the type: Liberation Sans. */
-  private static double of(int letter) {
+  static double of(int letter) {
     if ("ijlI.,;:'|/ ".indexOf(letter) >= 0) {
       return 0.28;
     }
