@@ -3,6 +3,7 @@ package org.setpower.templates.battery;
 import static org.setpower.templates.Formula.calc;
 import static org.setpower.templates.Formula.or;
 
+import org.setpower.templates.BarChart;
 import org.setpower.templates.Excerpt;
 import org.setpower.templates.Figure;
 import org.setpower.templates.Figures;
@@ -97,7 +98,7 @@ public final class BatteryDay implements Workbook {
             .column(chargers.ready, 15)
             .column(chargers.table.status(), 15)
             .rows("What to charge before the next call", 6);
-    Table sets =
+    Excerpt ofPositions =
         Excerpt.of(positions.table)
             .column(positions.position, 60)
             .column(positions.feed.pack, 15)
@@ -107,8 +108,8 @@ public final class BatteryDay implements Workbook {
             .column(positions.hours, 15)
             .column(positions.onFor, 15)
             .column(positions.swaps, 15)
-            .column(positions.table.status(), 15)
-            .rows("How long a set lasts", 12);
+            .column(positions.table.status(), 15);
+    Table sets = ofPositions.rows("How long a set lasts", 12);
     return Tab.of(
             "Result",
             "To print for the charging cart; nothing to fill. Planning figures: watch the gauges too.")
@@ -119,7 +120,16 @@ public final class BatteryDay implements Workbook {
         .newPage(cautions())
         .with(card, day.more(CARD))
         .newPage(sets)
-        .with(charge, packs);
+        .with(
+            BarChart.bars(
+                "Hours of a set, and hours it is on",
+                9,
+                "Hours",
+                ofPositions.shown(positions.position),
+                ofPositions.shown(positions.hours),
+                ofPositions.shown(positions.onFor)),
+            charge,
+            packs);
   }
 
   private Figure[] headlines() {

@@ -93,10 +93,18 @@ public final class PowerBudget implements Workbook {
         .with(
             BarChart.bars(
                 "What each way costs",
-                11,
+                8,
                 "money",
                 ofWays.shown(ways.way),
-                ofWays.shown(ways.total)))
+                ofWays.shown(ways.total)),
+            BarChart.bars(
+                "What each way weighs",
+                8,
+                "Mass",
+                ofWays.shown(ways.way),
+                ofWays.shown(ways.massOfAll)),
+            BarChart.bars(
+                "CO2 of each way", 8, "kg", ofWays.shown(ways.way), ofWays.shown(ways.co2)))
         .with(
             Excerpt.of(whatIf.table)
                 .column(whatIf.change, 75)
