@@ -11,6 +11,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -44,8 +45,8 @@ final class OfficeHost {
     }
   }
 
-  private static String setting(String name, String otherwise) {
-    String property = System.getProperty(name.toLowerCase().replace('_', '.'));
+  static String setting(String name, String otherwise) {
+    String property = System.getProperty(name.toLowerCase(Locale.ROOT).replace('_', '.'));
     String value = property != null ? property : System.getenv(name);
     return value == null || value.isBlank() ? otherwise : value;
   }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,19 @@ class OfficeTest {
         .isInstanceOf(OfficeMissing.class)
         .hasMessageContaining("/nowhere/soffice")
         .hasMessageContaining("libreoffice-calc");
+  }
+
+  /** In Turkish a small I has no dot: SETPOWER_OFFICE would not become setpower.office. */
+  @Test
+  void settings_are_found_whatever_the_language_of_the_machine() {
+    Locale before = Locale.getDefault();
+    System.setProperty("setpower.office", "/of/the/test");
+    try {
+      Locale.setDefault(Locale.forLanguageTag("tr"));
+      assertThat(OfficeHost.setting("SETPOWER_OFFICE", "")).isEqualTo("/of/the/test");
+    } finally {
+      Locale.setDefault(before);
+    }
   }
 
   @Test
