@@ -47,22 +47,30 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
 
   @Override
   public void addStatusListener(XStatusListener listener, URL url) {
+    XSelectionSupplier selection = Uno.as(XSelectionSupplier.class, frame.getController());
+    boolean isFirst;
     synchronized (listeners) {
       listeners.put(listener, url);
+      isFirst = heard == null && selection != null;
+      heard = isFirst ? selection : heard;
     }
-    hear();
+    if (isFirst) { // outside the lock: the office may be waiting for it with its own one
+      selection.addSelectionChangeListener(this);
+    }
     listener.statusChanged(status(url, makesSense()));
   }
 
   @Override
   public void removeStatusListener(XStatusListener listener, URL url) {
+    XSelectionSupplier last;
     synchronized (listeners) {
       listeners.remove(listener);
-      if (!listeners.isEmpty()) {
-        return;
-      }
+      last = listeners.isEmpty() ? heard : null;
+      heard = listeners.isEmpty() ? null : heard;
     }
-    deafen();
+    if (last != null) {
+      last.removeSelectionChangeListener(this);
+    }
   }
 
   @Override
@@ -77,7 +85,9 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
 
   @Override
   public void disposing(EventObject event) {
-    heard = null;
+    synchronized (listeners) {
+      heard = null;
+    }
   }
 
   private FeatureStateEvent status(URL url, boolean enabled) {
@@ -90,21 +100,6 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
       return command.makesSense(desk());
     } catch (Exception | LinkageError e) {
       return true;
-    }
-  }
-
-  private void hear() {
-    XSelectionSupplier selection = Uno.as(XSelectionSupplier.class, frame.getController());
-    if (heard == null && selection != null) {
-      heard = selection;
-      selection.addSelectionChangeListener(this);
-    }
-  }
-
-  private void deafen() {
-    if (heard != null) {
-      heard.removeSelectionChangeListener(this);
-      heard = null;
     }
   }
 }
