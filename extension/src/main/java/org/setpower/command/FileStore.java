@@ -11,7 +11,11 @@ final class FileStore {
   private final XSimpleFileAccess3 files;
 
   FileStore(Desk desk) throws Exception {
-    files = desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess");
+    this(desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess"));
+  }
+
+  FileStore(XSimpleFileAccess3 files) {
+    this.files = files;
   }
 
   XSimpleFileAccess3 access() {
@@ -43,8 +47,11 @@ final class FileStore {
     String part = part(url);
     try {
       var stream = files.openFileWrite(part);
-      stream.writeBytes(bytes);
-      stream.closeOutput();
+      try {
+        stream.writeBytes(bytes);
+      } finally {
+        stream.closeOutput();
+      }
       files.move(part, url);
     } catch (Exception e) {
       throw unwritable(say("file"), e);
