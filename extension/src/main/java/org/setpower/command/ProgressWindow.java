@@ -14,6 +14,12 @@ final class ProgressWindow {
   /** Milliseconds in which the window is drawn before the work keeps the office busy. */
   private static final int DRAWN = 200;
 
+  /** Milliseconds to wait for a step that is under way when the window could not be shown. */
+  private static final int PATIENCE = 60_000;
+
+  /** The name of the thread that works. */
+  static final String THREAD = "setpower-progress";
+
   private ProgressWindow() {}
 
   /** Something long. */
@@ -66,15 +72,20 @@ final class ProgressWindow {
                   endUntilClosed(dialog, closed);
                 }
               });
+      worker.setName(THREAD);
       worker.start();
-      dialog.show();
-      while (!done.get()) {
-        cancelled.set(true);
-        Uno.set(label, "Label", say("Stopping after this step"));
+      try {
         dialog.show();
+        while (!done.get()) {
+          cancelled.set(true);
+          Uno.set(label, "Label", say("Stopping after this step"));
+          dialog.show();
+        }
+      } finally { // without a window, too, the work ends at its next step and nothing waits for it
+        cancelled.set(true);
+        closed.set(true);
+        worker.join(PATIENCE);
       }
-      closed.set(true);
-      worker.join();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
