@@ -4,10 +4,14 @@ import com.sun.star.beans.UnknownPropertyException;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.lang.WrappedTargetException;
 import com.sun.star.util.Date;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.setpower.base.Fault;
+import org.setpower.base.Reason;
+import org.setpower.base.Refusal;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 
@@ -75,10 +79,28 @@ public final class DocumentCalendar {
       return 0;
     }
     try {
-      Date zero = (Date) document.getPropertyValue("NullDate");
-      return ChronoUnit.DAYS.between(OUR_DAY_ZERO, LocalDate.of(zero.Year, zero.Month, zero.Day));
-    } catch (UnknownPropertyException | WrappedTargetException e) {
-      return 0;
+      if (document.getPropertyValue("NullDate") instanceof Date zero) {
+        return ChronoUnit.DAYS.between(OUR_DAY_ZERO, LocalDate.of(zero.Year, zero.Month, zero.Day));
+      }
+    } catch (UnknownPropertyException | WrappedTargetException | DateTimeException unread) {
+      throw new Refusal(Unreadable.DAY_ZERO);
+    }
+    throw new Refusal(Unreadable.DAY_ZERO);
+  }
+
+  /** A wrong day could allow what is no longer allowed. */
+  private enum Unreadable implements Reason {
+    DAY_ZERO;
+
+    @Override
+    public Fault fault() {
+      return Fault.NO_ANSWER;
+    }
+
+    @Override
+    public String sentence() {
+      return "the day from which this document counts its dates cannot be read, so it is not certain"
+          + " which day is meant: type the date as text, such as \"2026-03-27\"";
     }
   }
 }
