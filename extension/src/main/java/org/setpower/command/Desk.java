@@ -38,6 +38,15 @@ record Desk(XComponentContext context, XComponent document) {
     return hasBook() && !Uno.as(XStorable.class, document).isReadonly();
   }
 
+  /** Refuses to write into a document that is open for reading only. */
+  void refuseReadOnly() {
+    if (!mayWrite()) {
+      throw new Sorry(
+          "This document is open for reading only. Save it under another name, then repeat the"
+              + " command. Nothing was changed.");
+    }
+  }
+
   /** The document as sheets. */
   Book book() {
     if (!hasBook()) {

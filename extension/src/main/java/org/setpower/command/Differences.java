@@ -2,27 +2,21 @@ package org.setpower.command;
 
 import static org.setpower.command.Say.say;
 
-import com.sun.star.container.XIndexAccess;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XArrayFormulaRange;
-import com.sun.star.sheet.XCellRangeAddressable;
-import com.sun.star.sheet.XCellRangeFormula;
-import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XNamedRange;
 import com.sun.star.sheet.XNamedRanges;
-import com.sun.star.sheet.XSheetCellCursor;
-import com.sun.star.sheet.XSheetCellRange;
-import com.sun.star.sheet.XSheetCellRanges;
 import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
-import com.sun.star.sheet.XUniqueCellFormatRangesSupplier;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.CellProtection;
 import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Where the formulas of a document are not those of its template: found first, changing nothing,
@@ -35,16 +29,17 @@ final class Differences {
   private Differences() {}
 
   /** Compares them sheet by sheet; the progress goes to 90 per cent. */
-  static Differences between(Book book, Book right, Progress progress) throws Exception {
+  static Differences between(Book book, TemplateFormulas right, Progress progress)
+      throws Exception {
     Differences differences = new Differences();
-    differences.findNames(names(right), names(book));
-    List<XSpreadsheet> sheets = right.all();
-    for (int i = 0; i < sheets.size(); i++) {
-      XSpreadsheet from = sheets.get(i);
-      progress.at(30 + 60 * i / sheets.size(), say("Formulas of the sheet {}", Book.name(from)));
-      if (book.sheets().hasByName(Book.name(from))) {
-        differences.find(from, book.sheet(Book.name(from)));
-      }
+    differences.findNames(right.names(), names(book));
+    List<TemplateFormulas.Tab> tabs = right.tabs();
+    for (int i = 0; i < tabs.size(); i++) {
+      String name = tabs.get(i).name();
+      progress.at(30 + 60 * i / tabs.size(), say("Formulas of the sheet {}", name));
+      XSpreadsheet sheet = book.sheet(name);
+      differences.findFormulas(tabs.get(i), sheet);
+      differences.findLooks(tabs.get(i), sheet);
     }
     return differences;
   }
@@ -73,81 +68,61 @@ final class Differences {
   }
 
   /** Names that stand for cells or formulas; what users named themselves stays. */
-  private void findNames(XNamedRanges from, XNamedRanges to) throws Exception {
-    for (String name : from.getElementNames()) {
-      XNamedRange wanted = Uno.as(XNamedRange.class, from.getByName(name));
-      if (!to.hasByName(name)) {
+  private void findNames(List<TemplateFormulas.Name> all, XNamedRanges to) throws Exception {
+    for (TemplateFormulas.Name wanted : all) {
+      if (!to.hasByName(wanted.name())) {
         formulas.add(
             () ->
-                to.addNewByName(
-                    name, wanted.getContent(), wanted.getReferencePosition(), wanted.getType()));
+                to.addNewByName(wanted.name(), wanted.content(), wanted.position(), wanted.type()));
       } else {
-        XNamedRange there = Uno.as(XNamedRange.class, to.getByName(name));
-        if (!plain(wanted.getContent()).equals(plain(there.getContent()))) {
-          formulas.add(() -> there.setContent(wanted.getContent()));
+        XNamedRange there = Uno.as(XNamedRange.class, to.getByName(wanted.name()));
+        if (!isSame(wanted.content(), there.getContent())) {
+          formulas.add(() -> there.setContent(wanted.content()));
         }
       }
     }
   }
 
-  private void find(XSpreadsheet from, XSpreadsheet to) throws Exception {
-    for (CellRangeAddress at :
-        Uno.as(XCellRangesQuery.class, from)
-            .queryContentCells((short) CellFlags.FORMULA)
-            .getRangeAddresses()) {
-      findFormulas(from, to, at);
-    }
-    findLooks(from, to);
-  }
-
-  private void findFormulas(XSpreadsheet from, XSpreadsheet to, CellRangeAddress at)
-      throws Exception {
-    String[][] wanted = formulas(from, at);
-    String[][] there = formulas(to, at);
-    List<CellRangeAddress> arrays = new ArrayList<>();
-    for (int r = 0; r < wanted.length; r++) {
-      for (int c = 0; c < wanted[r].length; c++) {
-        int column = at.StartColumn + c;
-        int row = at.StartRow + r;
-        String formula = wanted[r][c];
-        if (plain(formula).equals(plain(there[r][c])) || isToFill(to, column, row)) {
-          continue;
-        }
-        if (!formula.startsWith("{")) {
-          formulas.add(() -> to.getCellByPosition(column, row).setFormula(formula));
-        } else if (arrays.stream().noneMatch(a -> holds(a, column, row))) {
-          CellRangeAddress array = array(from, column, row);
-          arrays.add(array);
-          formulas.add(() -> setArray(from, to, array));
+  private void findFormulas(TemplateFormulas.Tab from, XSpreadsheet to) throws Exception {
+    Set<TemplateFormulas.Array> arrays = new LinkedHashSet<>();
+    for (TemplateFormulas.Area area : from.areas()) {
+      String[][] wanted = area.formulas();
+      String[][] there = TemplateFormulas.formulas(to, area.at());
+      for (int r = 0; r < wanted.length; r++) {
+        for (int c = 0; c < wanted[r].length; c++) {
+          int column = area.at().StartColumn + c;
+          int row = area.at().StartRow + r;
+          String formula = wanted[r][c];
+          if (isSame(formula, there[r][c]) || isToFill(to, column, row)) {
+            continue;
+          }
+          if (formula.startsWith("{")) {
+            arrays.add(from.array(column, row));
+          } else {
+            formulas.add(() -> to.getCellByPosition(column, row).setFormula(formula));
+          }
         }
       }
     }
+    arrays.forEach(a -> formulas.add(() -> setArray(to, a)));
   }
 
   /** Cells to fill that were dragged leave plain, locked ones behind: they are dressed again. */
-  private void findLooks(XSpreadsheet from, XSpreadsheet to) throws Exception {
-    XIndexAccess alikes =
-        Uno.as(XUniqueCellFormatRangesSupplier.class, from).getUniqueCellFormatRanges();
-    for (int i = 0; i < alikes.getCount(); i++) {
-      Object alike = alikes.getByIndex(i);
-      if (((CellProtection) Uno.get(alike, "CellProtection")).IsLocked) {
-        continue;
-      }
-      for (CellRangeAddress at : Uno.as(XSheetCellRanges.class, alike).getRangeAddresses()) {
-        Object style = Uno.get(cells(from, at), "CellStyle");
-        if (!style.equals(Uno.get(cells(to, at), "CellStyle"))) {
-          looks.add(() -> unlocked(to, () -> Uno.set(cells(to, at), "CellStyle", style)));
-        }
+  private void findLooks(TemplateFormulas.Tab from, XSpreadsheet to) throws Exception {
+    for (TemplateFormulas.Look look : from.looks()) {
+      if (!look.style().equals(Uno.get(cells(to, look.at()), "CellStyle"))) {
+        looks.add(
+            () -> unlocked(to, () -> Uno.set(cells(to, look.at()), "CellStyle", look.style())));
       }
     }
-  }
-
-  private static String[][] formulas(XSpreadsheet sheet, CellRangeAddress at) throws Exception {
-    return Uno.as(XCellRangeFormula.class, cells(sheet, at)).getFormulaArray();
   }
 
   private static XCellRange cells(XSpreadsheet sheet, CellRangeAddress at) throws Exception {
     return sheet.getCellRangeByPosition(at.StartColumn, at.StartRow, at.EndColumn, at.EndRow);
+  }
+
+  private static boolean isSame(String wanted, String there) {
+    return wanted.equals(there) || plain(wanted).equals(plain(there));
   }
 
   /** After a move Calc names the sheet at both ends of a range. */
@@ -160,32 +135,14 @@ final class Differences {
         .IsLocked;
   }
 
-  private static CellRangeAddress array(XSpreadsheet sheet, int column, int row) throws Exception {
-    XSheetCellCursor cursor =
-        sheet.createCursorByRange(
-            Uno.as(XSheetCellRange.class, sheet.getCellRangeByPosition(column, row, column, row)));
-    cursor.collapseToCurrentArray();
-    return Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress();
-  }
-
-  private static boolean holds(CellRangeAddress array, int column, int row) {
-    return array.StartColumn <= column
-        && column <= array.EndColumn
-        && array.StartRow <= row
-        && row <= array.EndRow;
-  }
-
   /** An array is written as a whole, which a protected sheet refuses. */
-  private static void setArray(XSpreadsheet from, XSpreadsheet to, CellRangeAddress array)
-      throws Exception {
+  private static void setArray(XSpreadsheet to, TemplateFormulas.Array array) throws Exception {
     unlocked(
         to,
         () -> {
-          XCellRange cells = cells(to, array);
+          XCellRange cells = cells(to, array.at());
           Uno.as(XSheetOperation.class, cells).clearContents(CellFlags.FORMULA);
-          Uno.as(XArrayFormulaRange.class, cells)
-              .setArrayFormula(
-                  Uno.as(XArrayFormulaRange.class, cells(from, array)).getArrayFormula());
+          Uno.as(XArrayFormulaRange.class, cells).setArrayFormula(array.formula());
         });
   }
 

@@ -67,6 +67,7 @@ final class Explain implements Command {
   }
 
   private static void putInto(Desk desk, XCell cell, Explanation explanation) throws Exception {
+    desk.refuseReadOnly();
     Book book = desk.book();
     CellAddress at = Book.address(cell);
     UndoStep.in(book, TITLE, () -> write(desk, at, explanation));

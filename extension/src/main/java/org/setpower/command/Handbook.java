@@ -5,7 +5,10 @@ import com.sun.star.system.SystemShellExecuteFlags;
 import com.sun.star.system.XSystemShellExecute;
 import com.sun.star.uno.Exception;
 
-/** Opens the handbook, which ships with the extension, in the browser. */
+/**
+ * Opens the handbook, which ships with the extension, in the browser. Where there is none, the
+ * office does not notice on every system, so the place of the file is shown in any case.
+ */
 final class Handbook implements Command {
   private static final String FIRST_PAGE = "handbook/index.html";
 
@@ -15,10 +18,11 @@ final class Handbook implements Command {
     try {
       desk.service(XSystemShellExecute.class, "com.sun.star.system.SystemShellExecute")
           .execute(page, "", SystemShellExecuteFlags.URIS_ONLY);
-    } catch (SystemShellExecuteException e) {
-      throw new Sorry("No browser could be started. The handbook is here:\n{}", Copy.path(page))
-          .because(e);
+    } catch (SystemShellExecuteException noBrowser) {
+      // the window says what to do
     }
+    TextWindow.line(
+        desk, "Handbook", "If no browser opens, open ~this file in one:", Copy.path(page));
   }
 
   @Override

@@ -2,11 +2,7 @@ package org.setpower.command;
 
 import static org.setpower.command.Say.say;
 
-import com.sun.star.frame.XComponentLoader;
-import com.sun.star.lang.XComponent;
 import com.sun.star.uno.Exception;
-import com.sun.star.util.XCloseable;
-import org.setpower.sheet.Words;
 
 /**
  * Puts the formulas of the template back where they differ: cells that were dragged, or cut and
@@ -43,49 +39,59 @@ final class Mend implements Command {
     if (origin.isEmpty()) {
       throw new Sorry("This document was not made from a sheet of Set power.");
     }
+    desk.refuseReadOnly();
     progress.at(0, say("Opening the template"));
-    XComponent template = open(desk, origin);
-    try {
-      Book right = new Book(template);
-      if (!right.origin().equals(origin)) {
-        throw new Sorry(
-            "This document was made from another version of its template, so its formulas cannot be"
-                + " compared: begin a new one and copy what is typed, table by table.");
-      }
-      Differences differences = Differences.between(book, right, progress);
-      progress.at(90, say("Putting formulas back"));
-      if (!differences.isEmpty()) {
-        UndoStep.in(book, TITLE, differences::mend);
-      }
-      int mended = differences.count();
-      if (mended == 0) {
-        return say("Every formula is as the template has it.");
-      }
-      return mended == 1
-          ? say("{} formula is again as the template has it.", mended)
-          : say("{} formulas are again as the template has them.", mended);
-    } finally {
-      Uno.as(XCloseable.class, template).close(true);
+    TemplateFormulas right = TemplateFormulas.of(desk, origin);
+    Tabs.check(book, right);
+    Differences differences = Differences.between(book, right, progress);
+    progress.at(90, say("Putting formulas back"));
+    if (differences.isEmpty()) {
+      return say("Every formula is as the template has it.") + remaining(ErrorCells.in(book));
+    }
+    ErrorCells before = ErrorCells.in(book);
+    ErrorCells[] after = new ErrorCells[1];
+    UndoStep.allOrNothing(
+        book,
+        TITLE,
+        () -> {
+          differences.mend();
+          after[0] = ErrorCells.in(book);
+          refuseMore(before, after[0]);
+        });
+    return told(differences.count(), after[0].without(before)) + remaining(after[0]);
+  }
+
+  private static void refuseMore(ErrorCells before, ErrorCells after) {
+    if (after.count() > before.count()) {
+      throw new Sorry(
+          "With the formulas of the template {} cells would be in error, now it is {}; the first"
+              + " new one is {}. The formulas were not restored, nothing was changed: begin a new"
+              + " sheet and copy what is typed, table by table.",
+          after.count(),
+          before.count(),
+          after.without(before).first());
     }
   }
 
-  /** The language of a template stands behind its version; nothing for English. */
-  private static String language(String origin) {
-    return origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : Words.ENGLISH;
+  private static String told(int mended, ErrorCells fresh) {
+    String formulas =
+        mended == 1
+            ? say("{} formula is again as the template has it.", mended)
+            : say("{} formulas are again as the template has them.", mended);
+    return fresh.isEmpty()
+        ? formulas
+        : say("Cells newly in error: {}, the first is {}.", fresh.count(), fresh.first())
+            + " "
+            + formulas;
   }
 
-  private static XComponent open(Desk desk, String origin) throws Exception {
-    String file = "/" + origin.substring(0, origin.lastIndexOf(' ')) + ".ots";
-    for (Shelf.Item item : Shelf.of(desk, language(origin))) {
-      if (item.url().endsWith(file)) {
-        return Uno.as(XComponentLoader.class, desk.desktop())
-            .loadComponentFromURL(
-                item.url(),
-                "_blank",
-                0,
-                Uno.properties(Uno.property("Hidden", true), Uno.property("AsTemplate", true)));
-      }
-    }
-    throw new Sorry("The template of this document is not among the installed ones.");
+  private static String remaining(ErrorCells errors) {
+    return errors.isEmpty()
+        ? ""
+        : "\n"
+            + say(
+                "Cells in error: {}, the first is {}. Find what needs a look lists them.",
+                errors.count(),
+                errors.first());
   }
 }

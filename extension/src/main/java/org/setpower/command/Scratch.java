@@ -3,6 +3,7 @@ package org.setpower.command;
 import com.sun.star.document.EmptyUndoStackException;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.XStorable;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.XArrayFormulaTokens;
@@ -43,12 +44,21 @@ final class Scratch implements AutoCloseable {
     document = Uno.as(XModifiable.class, book.document());
     wasModified = document.isModified();
     undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+    if (Uno.as(XStorable.class, book.document()).isReadonly()) {
+      throw new Sorry(
+          "the document is open for reading only, so that it cannot be worked out here");
+    }
     XSpreadsheet open = open(book);
     unlocked = open == null;
-    sheet = unlocked ? lockedByTemplate(book) : open;
-    hidden = hide();
-    if (unlocked) {
-      Uno.as(XProtectable.class, sheet).unprotect("");
+    if (unlocked && !book.isFromTemplate()) {
+      throw new Sorry("every sheet is protected, so that it cannot be worked out here");
+    }
+    hidden = hide(); // first, as taking the protection off would be a step of its own
+    try {
+      sheet = unlocked ? unlock(book) : open;
+    } catch (Exception | RuntimeException nothingUnlocked) {
+      leave();
+      throw nothingUnlocked;
     }
     CellRangeAddress all = Uno.as(XCellRangeAddressable.class, sheet).getRangeAddress();
     lastRow = all.EndRow;
@@ -66,15 +76,23 @@ final class Scratch implements AutoCloseable {
   }
 
   /**
-   * The first sheet, to be unlocked for a moment. Only in documents made from our templates, whose
-   * sheets are protected in the usual way and without password: what else a user allowed on a
-   * protected sheet cannot be read, so it could not be put back.
+   * The first sheet without a password, unlocked for a moment. Only in documents made from our
+   * templates, whose sheets are protected in the usual way: what else a user allowed on a protected
+   * sheet cannot be read, so it could not be put back.
    */
-  private static XSpreadsheet lockedByTemplate(Book book) throws Exception {
-    if (!book.isFromTemplate()) {
-      throw new Sorry("every sheet is protected, so that it cannot be worked out here");
+  private static XSpreadsheet unlock(Book book) throws Exception {
+    for (XSpreadsheet sheet : book.all()) {
+      XProtectable lock = Uno.as(XProtectable.class, sheet);
+      try {
+        lock.unprotect("");
+      } catch (com.sun.star.lang.IllegalArgumentException hasPassword) {
+        continue;
+      }
+      if (!lock.isProtected()) {
+        return sheet;
+      }
     }
-    return book.sheet(0);
+    throw new Sorry("every sheet is protected with a password");
   }
 
   private boolean hide() {
@@ -88,9 +106,6 @@ final class Scratch implements AutoCloseable {
 
   /** The value of an expression: Double, String, or Object[][]; a {@link Sorry} if it has none. */
   Object value(FormulaToken... expression) throws Exception {
-    if (Uno.as(XProtectable.class, sheet).isProtected()) {
-      throw new Sorry("every sheet is protected with a password");
-    }
     int rows = size(opcodes.rows, expression);
     int columns = size(opcodes.columns, expression);
     if ((long) rows * columns > MOST_CELLS) {
@@ -126,24 +141,37 @@ final class Scratch implements AutoCloseable {
     if (cell.getType() != CellContentType.EMPTY) {
       return 1;
     }
-    Uno.as(XArrayFormulaTokens.class, last).setArrayTokens(asked.toArray(FormulaToken[]::new));
-    int size = cell.getError() == 0 ? (int) cell.getValue() : 1;
-    Uno.as(XSheetOperation.class, last).clearContents(CellFlags.FORMULA);
-    return Math.max(1, size);
+    try {
+      Uno.as(XArrayFormulaTokens.class, last).setArrayTokens(asked.toArray(FormulaToken[]::new));
+      return cell.getError() == 0 ? Math.max(1, (int) cell.getValue()) : 1;
+    } finally {
+      Uno.as(XSheetOperation.class, last).clearContents(CellFlags.FORMULA);
+    }
   }
 
+  /** Each step is done whatever the one before did. */
   @Override
   public void close() throws Exception {
-    if (unlocked && !Uno.as(XProtectable.class, sheet).isProtected()) {
-      Uno.as(XProtectable.class, sheet).protect("");
+    try {
+      if (unlocked) {
+        Uno.as(XProtectable.class, sheet).protect("");
+      }
+    } finally {
+      leave();
     }
-    if (hidden) {
-      undo.leaveUndoContext();
-    } else {
-      undo.clear();
-    }
-    if (document.isModified() != wasModified) {
-      document.setModified(wasModified);
+  }
+
+  private void leave() throws Exception {
+    try {
+      if (hidden) {
+        undo.leaveUndoContext();
+      } else {
+        undo.clear();
+      }
+    } finally {
+      if (document.isModified() != wasModified) {
+        document.setModified(wasModified);
+      }
     }
   }
 }

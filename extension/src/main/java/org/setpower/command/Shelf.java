@@ -47,17 +47,36 @@ final class Shelf {
     return shelf.items;
   }
 
+  /** The address of the template with this file name; empty if it is not installed. */
+  static String template(Desk desk, String language, String file) throws Exception {
+    return new Shelf(desk)
+        .urls(desk.shipped("templates/" + language)).stream()
+            .filter(u -> u.endsWith("/" + file))
+            .findFirst()
+            .orElse("");
+  }
+
   private void collect(String folder) throws Exception {
-    if (!files.isFolder(folder)) {
-      return;
-    }
-    for (String url : files.getFolderContents(folder, true)) {
-      if (files.isFolder(url)) {
-        collect(url);
-      } else if (url.endsWith(".ots") || url.endsWith(".ods")) {
+    for (String url : urls(folder)) {
+      if (url.endsWith(".ots") || url.endsWith(".ods")) {
         items.add(new Item(title(url), url, url.endsWith(".ots")));
       }
     }
+  }
+
+  /** Every file in a folder and the folders in it. */
+  private List<String> urls(String folder) throws Exception {
+    List<String> urls = new ArrayList<>();
+    if (files.isFolder(folder)) {
+      for (String url : files.getFolderContents(folder, true)) {
+        if (files.isFolder(url)) {
+          urls.addAll(urls(url));
+        } else {
+          urls.add(url);
+        }
+      }
+    }
+    return urls;
   }
 
   private String title(String url) throws Exception {

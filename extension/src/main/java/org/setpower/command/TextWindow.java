@@ -6,6 +6,7 @@ import com.sun.star.uno.Exception;
 final class TextWindow {
   private static final int WIDTH = 360;
   private static final int HEIGHT = 250;
+  private static final int LINE_HEIGHT = 74;
   private static final int BUTTON = 60;
 
   private TextWindow() {}
@@ -19,10 +20,21 @@ final class TextWindow {
    */
   static boolean show(Desk desk, String title, String label, String text, String action)
       throws Exception {
-    try (Dialog dialog = new Dialog(desk, title, WIDTH, HEIGHT)) {
+    return show(desk, title, HEIGHT, label, text, action);
+  }
+
+  /** Shows a text of a line or two until the window is closed. */
+  static void line(Desk desk, String title, String label, String text) throws Exception {
+    show(desk, title, LINE_HEIGHT, label, text, "");
+  }
+
+  private static boolean show(
+      Desk desk, String title, int height, String label, String text, String action)
+      throws Exception {
+    try (Dialog dialog = new Dialog(desk, title, WIDTH, height)) {
       dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, label);
       int top = Dialog.GAP + 12;
-      int bottom = Dialog.buttonsAt(HEIGHT);
+      int bottom = Dialog.buttonsAt(height);
       dialog
           .form()
           .add(

@@ -124,6 +124,17 @@ class AccessibleIT {
     closesWith(Key.ESCAPE, "about");
   }
 
+  /** There is no browser where the tests run, and the office does not notice. */
+  @Test
+  void the_handbook_says_where_its_file_is() throws Exception {
+    ShownWindow window = open("handbook");
+    assertThat(walked(window))
+        .containsExactly("If no browser opens, open this file in one:", "Copy", "Close");
+    window.press(Key.RETURN);
+    window.isClosed();
+    closesWith(Key.ESCAPE, "handbook");
+  }
+
   @Test
   void how_a_number_came_about_is_walked_and_closed_without_a_trace() throws Exception {
     sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");

@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.sheet.Words;
 
 /** What the office's list of extensions shows comes from files that are there. */
 class DescriptionTest {
@@ -27,11 +30,44 @@ class DescriptionTest {
     List<MatchResult> texts = TEXT.matcher(description).results().toList();
     assertThat(texts)
         .extracting(t -> t.group(2))
-        .containsExactly("about-en.txt", "about-de.txt", "about-fr.txt", "about-es.txt", "LICENSE");
+        .containsExactly(
+            "about-en.txt",
+            "about-de.txt",
+            "about-fr.txt",
+            "about-es.txt",
+            "licence-en.txt",
+            "licence-de.txt",
+            "licence-fr.txt",
+            "licence-es.txt");
     String packed = Files.readString(Path.of("src/main/assembly/functions.xml"));
     for (MatchResult text : texts) {
       assertThat(packed).contains("/" + text.group(2) + "<");
     }
+  }
+
+  /** Whoever installs it reads two lines, not sixteen pages. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es"})
+  void the_licence_is_named_in_two_lines_and_its_full_text_ships(String language)
+      throws IOException {
+    String licence = read("licence-" + language + ".txt");
+    assertThat(licence.lines()).hasSize(2);
+    assertThat(licence)
+        .contains("Mozilla Public License 2.0", "http://mozilla.org/MPL/2.0/", "LICENSE");
+    assertThat(Files.readString(Path.of("../LICENSE")))
+        .startsWith("Mozilla Public License Version 2.0")
+        .contains("http://mozilla.org/MPL/2.0/");
+    assertThat(Files.readString(Path.of("src/main/assembly/functions.xml")))
+        .contains("../LICENSE<");
+  }
+
+  /** The description, which About shows too, sends people to the entry of our own menu. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "fr", "es"})
+  void the_description_points_to_the_menu_as_it_is_called(String language) throws IOException {
+    Words words = language.equals(Words.ENGLISH) ? Words.english() : Words.in(language, Say.class);
+    String entry = words.of("~New sheet from…").replace("~", "");
+    assertThat(read("about-" + language + ".txt")).contains("Set power - " + entry);
   }
 
   @Test

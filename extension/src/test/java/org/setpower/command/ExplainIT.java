@@ -5,14 +5,21 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.sun.star.beans.XPropertyContainer;
 import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.frame.XDesktop;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
 import com.sun.star.util.XProtectable;
+import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.Sheet;
 import org.setpower.office.Office;
@@ -112,6 +119,99 @@ class ExplainIT {
     lock.protect("secret");
     assertThat(explain("D1")).contains("length = 20 m");
     lock.unprotect("secret");
+  }
+
+  /** All sheets protected, as in a document made from a template of ours. */
+  private void fromTemplate(String password) throws com.sun.star.uno.Exception {
+    sheet.text("A1", "2.5 mm²").put("B1", 10);
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16)");
+    Object properties =
+        UnoRuntime.queryInterface(XDocumentPropertiesSupplier.class, sheet.document())
+            .getDocumentProperties()
+            .getUserDefinedProperties();
+    UnoRuntime.queryInterface(XPropertyContainer.class, properties)
+        .addProperty("Set Power template", (short) 0, "lighting 1");
+    UnoRuntime.queryInterface(XProtectable.class, sheet.sheet()).protect(password);
+  }
+
+  /** A step of the user can be made, undone and made again. */
+  private void undoWorks(XComponent document) throws com.sun.star.uno.Exception {
+    XUndoManager undo =
+        UnoRuntime.queryInterface(XUndoManagerSupplier.class, document).getUndoManager();
+    assertThat(undo.isLocked()).isFalse();
+    assertThatThrownBy(undo::leaveUndoContext).as("a context was left open").isNotNull();
+    assertThat(undo.isUndoPossible()).isTrue();
+    String last = undo.getCurrentUndoActionTitle();
+    undo.undo();
+    assertThat(undo.getAllUndoActionTitles()).hasSizeLessThan(100);
+    undo.redo();
+    assertThat(undo.getCurrentUndoActionTitle()).isEqualTo(last);
+  }
+
+  @Test
+  void a_password_is_told_and_undo_goes_on() throws com.sun.star.uno.Exception {
+    fromTemplate("secret");
+    String[] before = undoTitles();
+    assertThat(before).isNotEmpty();
+    UnoRuntime.queryInterface(XModifiable.class, sheet.document()).setModified(false);
+    assertThat(explain("D1")).contains("every sheet is protected with a password");
+    assertThat(undoTitles()).isEqualTo(before);
+    assertThat(UnoRuntime.queryInterface(XModifiable.class, sheet.document()).isModified())
+        .isFalse();
+    undoWorks(sheet.document());
+    XProtectable lock = UnoRuntime.queryInterface(XProtectable.class, sheet.sheet());
+    assertThat(lock.isProtected()).isTrue();
+    lock.unprotect("secret");
+    assertThat(lock.isProtected()).isFalse();
+  }
+
+  @Test
+  void a_password_on_one_sheet_leaves_the_others() throws com.sun.star.uno.Exception {
+    fromTemplate("secret");
+    Sheet other = Sheet.named(sheet.document(), "Without password");
+    XProtectable lock = UnoRuntime.queryInterface(XProtectable.class, other.sheet());
+    lock.protect("");
+    String[] before = undoTitles();
+    assertThat(explain("D1")).contains("length = 20 m");
+    assertThat(lock.isProtected()).isTrue();
+    assertThat(undoTitles()).isEqualTo(before);
+    undoWorks(sheet.document());
+  }
+
+  @Test
+  void a_document_for_reading_only_stays_as_it_is(@TempDir Path folder) throws Exception {
+    fromTemplate("");
+    Path file = folder.resolve("read.ods");
+    office.store(sheet.document(), "calc8", file);
+    XComponent document =
+        UnoRuntime.queryInterface(
+                XComponentLoader.class,
+                office.service(XDesktop.class, "com.sun.star.frame.Desktop"))
+            .loadComponentFromURL(
+                office.copyIn(file), "_blank", 0, Uno.properties(Uno.property("ReadOnly", true)));
+    try {
+      String text = Asking.command(office, document, "explain", "cell", "D1");
+      assertThat(text).contains("size = 2.5 mm²", "the document is open for reading only");
+      Sheet read = Sheet.firstOf(document);
+      assertThat(UnoRuntime.queryInterface(XProtectable.class, read.sheet()).isProtected())
+          .isTrue();
+      assertThat(read.data("XFD1048576:XFD1048576")[0][0]).isEqualTo("");
+      assertThat(UnoRuntime.queryInterface(XModifiable.class, document).isModified()).isFalse();
+      XUndoManager undo =
+          UnoRuntime.queryInterface(XUndoManagerSupplier.class, document).getUndoManager();
+      assertThat(undo.isLocked()).isFalse();
+      assertThat(undo.getAllUndoActionTitles()).isEmpty();
+      assertThatThrownBy(
+              () -> Asking.command(office, document, "explain", "cell", "D1", "put", "yes"))
+          .hasMessageContaining("reading only");
+      assertThat(
+              UnoRuntime.queryInterface(XSpreadsheetDocument.class, document)
+                  .getSheets()
+                  .getElementNames())
+          .containsExactly("Sheet1");
+    } finally {
+      Office.discard(document);
+    }
   }
 
   @Test

@@ -43,6 +43,8 @@ class LettersTest {
           with(OF_EVERY_TEXT, "~Working: {}", "~Put into the document"),
           "About Set power",
           with(OF_EVERY_TEXT, "~Version, licence, libraries"),
+          "Handbook",
+          with(OF_EVERY_TEXT, "If no browser opens, open ~this file in one:"),
           "What the file holds",
           with(OF_EVERY_TEXT, "What the ~file holds", "~Take the good rows"),
           "Kit list",

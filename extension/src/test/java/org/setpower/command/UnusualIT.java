@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.sun.star.deployment.PackageInformationProvider;
+import com.sun.star.lang.XComponent;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.URI;
@@ -129,6 +130,11 @@ class UnusualIT {
           .hasMessageContaining("Install the extension anew");
       assertThat(Asking.command(office, null, "new", "title", "Battery day"))
           .isEqualTo("Battery day");
+      XComponent example =
+          office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods"));
+      assertThatThrownBy(() -> Asking.command(office, example, "mend"))
+          .hasMessageContaining("could not open “" + title + "”")
+          .hasMessageContaining("Install the extension anew");
     }
   }
 }
