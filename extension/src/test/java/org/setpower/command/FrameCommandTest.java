@@ -11,7 +11,6 @@ import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -21,7 +20,8 @@ import org.junit.jupiter.api.Test;
 
 /** The office calls from several threads. */
 class FrameCommandTest {
-  private static final int THREADS = 8;
+  private static final int THREADS = 2;
+  private static final int ROUNDS = 3_000;
 
   private final AtomicInteger added = new AtomicInteger();
   private final AtomicInteger removed = new AtomicInteger();
@@ -60,31 +60,29 @@ class FrameCommandTest {
   @Test
   void the_selection_is_heard_once_however_many_threads_ask() throws Exception {
     Object controller = controller();
+    AtomicInteger arrived = new AtomicInteger();
     XFrame frame =
         (XFrame)
             fake(
                 (proxy, method, arguments) -> {
-                  Thread.sleep(1); // so that the others come in between
+                  arrived.incrementAndGet();
+                  while (arrived.get() < THREADS) { // leave together
+                    Thread.onSpinWait();
+                  }
                   return controller;
                 },
                 XFrame.class);
     ExecutorService threads = Executors.newFixedThreadPool(THREADS);
     try {
-      for (int round = 1; round <= 50; round++) {
+      for (int round = 1; round <= ROUNDS; round++) {
+        arrived.set(0);
         FrameCommand command = new FrameCommand(null, frame, new About());
-        CyclicBarrier start = new CyclicBarrier(THREADS);
         List<Future<?>> all = new ArrayList<>();
         List<XStatusListener> listeners = new ArrayList<>();
         for (int i = 0; i < THREADS; i++) {
           XStatusListener listener = listener();
           listeners.add(listener);
-          all.add(
-              threads.submit(
-                  () -> {
-                    start.await(10, TimeUnit.SECONDS);
-                    command.addStatusListener(listener, new URL());
-                    return null;
-                  }));
+          all.add(threads.submit(() -> command.addStatusListener(listener, new URL())));
         }
         for (Future<?> one : all) {
           one.get(20, TimeUnit.SECONDS);

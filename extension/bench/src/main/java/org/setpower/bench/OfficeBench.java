@@ -28,6 +28,7 @@ public final class OfficeBench {
             WholeBench.growth(office, figures);
             WholeBench.heap(office, figures);
             StressBench.run(office, folder, figures);
+            RestoreBench.run(office, figures);
           }
           default -> throw new IllegalArgumentException(what);
         }
