@@ -9,6 +9,7 @@ import java.lang.reflect.Modifier;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,6 +25,14 @@ import org.setpower.base.Step;
  */
 class CatalogueTest {
   private static final String GROUPS = System.getProperty("catalogue.groups", ".*");
+
+  /**
+   * Functions that list the moments of a model, too many figures for a case from outside:
+   * MeasuredCellsTest holds the model of a pack against measured discharges, BankOracleTest that of
+   * a bank against a circuit simulator.
+   */
+  private static final Set<String> HELD_ELSEWHERE =
+      Set.of("PACK.CURVE", "BANK.CURVE", "BANK.EVENTS");
 
   static List<FunctionSpec> functions() {
     return Catalogue.all().stream().filter(f -> f.group().prefix().matches(GROUPS)).toList();
@@ -204,7 +213,7 @@ class CatalogueTest {
     org.junit.platform.commons.logging.LoggerFactory.getLogger(CatalogueTest.class)
         .info(() -> "checks by basis" + System.lineSeparator() + printed);
     for (FunctionSpec f : functions()) {
-      if (!f.name().startsWith("SHEET.")) {
+      if (!f.name().startsWith("SHEET.") && !HELD_ELSEWHERE.contains(f.name())) {
         assertThat(Cases.of(f.name()).stream().filter(Cases.Case::fromOutside).count())
             .as("rows from outside the project for " + f.name())
             .isGreaterThanOrEqualTo(3);
