@@ -177,6 +177,7 @@ class DischargeProperties {
     try {
       return Discharge.warming(job.pack(), job.load(), job.start, 0);
     } catch (Refusal refusal) {
+      requireCannotRun(refusal);
       Assume.that(false);
       throw refusal;
     }
@@ -298,6 +299,7 @@ class DischargeProperties {
     try {
       share = Discharge.startsAbove(job.pack(), job.load());
     } catch (Refusal refusal) {
+      requireCannotRun(refusal);
       Assume.that(false);
     }
     Assume.that(share > 1e-6 && share < 1 - 1e-6);
@@ -309,6 +311,7 @@ class DischargeProperties {
     try {
       return Discharge.of(job.pack(), job.load(), start, 0).hours();
     } catch (Refusal refusal) {
+      requireCannotRun(refusal);
       return 0;
     }
   }
