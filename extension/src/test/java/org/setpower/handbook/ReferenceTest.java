@@ -15,13 +15,18 @@ import org.junit.jupiter.api.Test;
  * build with {@code -Dreference.write=true} and commit what changed.
  */
 class ReferenceTest {
+  private static final String WHAT_TO_DO =
+      "build with -Dreference.write=true and commit functions/reference";
+
   @Test
   void the_reference_is_what_the_declarations_give() throws IOException {
     Map<String, String> given = texts(Path.of("target/generated/reference"));
+    Map<String, String> committed = texts(Path.of("../functions/reference"));
     assertThat(given).isNotEmpty();
-    assertThat(texts(Path.of("../functions/reference")))
-        .as("build with -Dreference.write=true and commit functions/reference")
-        .isEqualTo(given);
+    assertThat(committed.keySet()).as(WHAT_TO_DO).isEqualTo(given.keySet());
+    assertThat(given.keySet().stream().filter(n -> !given.get(n).equals(committed.get(n))))
+        .as(WHAT_TO_DO)
+        .isEmpty();
   }
 
   private static Map<String, String> texts(Path folder) throws IOException {

@@ -22,7 +22,15 @@ public final class Cases {
    * method of ours: it shows what changes and proves nothing. Neither counts as from outside.
    */
   public static final Set<String> BASES =
-      Set.of("published", "library", "identity", "common practice", "memory", "rule", "recalculated", "own");
+      Set.of(
+          "published",
+          "library",
+          "identity",
+          "common practice",
+          "memory",
+          "rule",
+          "recalculated",
+          "own");
 
   private static final String CONTAINS = "contains ";
 
