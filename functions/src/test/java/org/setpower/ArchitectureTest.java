@@ -72,7 +72,6 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("..pack..", "..bank..", "..charge..", "..plan..")
-        .allowEmptyShould(true)
         .check(CLASSES);
   }
 }

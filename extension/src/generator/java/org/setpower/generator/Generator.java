@@ -5,9 +5,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
 import org.setpower.sheet.Translation;
@@ -35,7 +38,8 @@ public final class Generator {
 
   /**
    * Arguments: the folder to write into, the handbook's sources, the version, the drawings, whether
-   * it is a release, the folder of the function reference in the repository.
+   * it is a release, the folder of the function reference in the repository, whether to write that
+   * too ({@code -Dreference.write=true}); otherwise a test only compares it.
    */
   public static void main(String[] args) throws IOException {
     Path target = Path.of(args[0]);
@@ -55,17 +59,35 @@ public final class Generator {
     }
     write(target.resolve("kit-headings.txt"), String.join("\n", KitHeadings.lines()) + "\n");
     Icons.draw(Path.of(args[3]), target.resolve("icons"));
-    Markup markdown = new Markup.Markdown();
-    for (Map.Entry<String, Page> page :
-        Reference.pages(markdown, Map.of(), Map.of()).entrySet()) {
-      write(
-          Path.of(args[5]).resolve(page.getKey() + markdown.ending()),
-          "<!-- Written by the build from the catalogue of functions: do not edit. -->\n"
-              + page.getValue().body());
+    writeReference(target.resolve("reference"));
+    if (args[6].equals("true")) {
+      writeReference(Path.of(args[5]));
     }
     for (Map.Entry<String, String> file :
         new Handbook(Path.of(args[1]), args[2]).files().entrySet()) {
       write(target.resolve("handbook").resolve(file.getKey()), file.getValue());
+    }
+  }
+
+  /** The function reference as Markdown; pages that are no more are deleted. */
+  private static void writeReference(Path folder) throws IOException {
+    Markup markdown = new Markup.Markdown();
+    Set<String> written = new HashSet<>();
+    for (Map.Entry<String, Page> page :
+        Reference.pages(markdown, Map.of(), Map.of()).entrySet()) {
+      String file = page.getKey() + markdown.ending();
+      written.add(file);
+      write(
+          folder.resolve(file),
+          "<!-- Written by the build from the catalogue of functions: do not edit. -->\n"
+              + page.getValue().body());
+    }
+    try (Stream<Path> there = Files.list(folder)) {
+      for (Path file : there.toList()) {
+        if (!written.contains(file.getFileName().toString())) {
+          Files.delete(file);
+        }
+      }
     }
   }
 

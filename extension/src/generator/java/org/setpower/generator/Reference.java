@@ -148,7 +148,8 @@ final class Reference {
         m.paragraph(
             "Every table of facts names the document of each row. \"published\": the figure was read"
                 + " in that document or in a copy of it. \"trade\": common practice without a"
-                + " document. \"memory\": well known but not read again for this edition."));
+                + " document. \"memory\": well known but not read again for this edition. \"own\": a bound that"
+                + " this project set, because no document names one."));
     List<List<String>> all = new ArrayList<>();
     List<List<String>> memory = new ArrayList<>();
     for (FactTables.Use use : FactTables.uses()) {

@@ -82,6 +82,9 @@ class FunctionsIT {
     } else if (c.expectsFault()) {
       sheet.text("B" + row, c.fault());
       sheet.put("C" + row, "=ERRORTYPE(A%d)=%d".formatted(row, code(c.fault())));
+    } else if (c.expectsPart()) {
+      sheet.text("B" + row, (String) c.value());
+      sheet.put("C" + row, "=IFERROR(FIND(B%1$d;A%1$d)>0;FALSE())".formatted(row));
     } else if (c.value() instanceof String s) {
       sheet.text("B" + row, s);
       sheet.put("C" + row, "=EXACT(A%1$d;B%1$d)".formatted(row));

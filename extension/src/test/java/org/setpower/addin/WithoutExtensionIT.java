@@ -51,7 +51,10 @@ class WithoutExtensionIT {
 
   private static List<Path> files() throws IOException {
     try (Stream<Path> found = Files.walk(SHEETS)) {
-      return found.filter(f -> f.toString().matches(".*\\.(ots|ods)")).sorted().toList();
+      List<Path> files =
+          found.filter(f -> f.toString().matches(".*\\.(ots|ods)")).sorted().toList();
+      assertThat(files).isNotEmpty();
+      return files;
     }
   }
 

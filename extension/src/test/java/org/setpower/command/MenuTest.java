@@ -35,6 +35,7 @@ class MenuTest {
   @Test
   void every_picture_has_its_drawing() throws IOException {
     String addons = Files.readString(SHIPPED.resolve("Addons.xcu"));
+    assertThat(all(PICTURE, addons)).isNotEmpty();
     for (String name : all(PICTURE, addons)) {
       assertThat(SHIPPED.resolve("icons/" + name + ".svg")).exists();
     }

@@ -2,17 +2,14 @@ package org.setpower.handbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -20,10 +17,8 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import org.setpower.base.Refusal;
 import org.setpower.sheet.Catalogue;
 import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.LiteralCall;
 import org.setpower.templates.Shelf;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -170,66 +165,6 @@ class HandbookTest {
     assertThat(names.stream().filter(n -> Catalogue.find(n).orElseThrow().caution().isEmpty()))
         .as("named in what-could-hurt.md, without a caution of their own")
         .isEmpty();
-  }
-
-  /** In hand-written pages: a formula in code, "gives" or the next cell of a table, its result. */
-  private static final Pattern EXAMPLE =
-      Pattern.compile("<code>(=[^<]*)</code>(?: gives |</td>\\s*<td[^>]*>)(?:<strong>)?([^<]*)");
-
-  @Test
-  void every_formula_with_a_result_gives_it() throws IOException {
-    List<String> wrong = new ArrayList<>();
-    int tried = 0;
-    for (Map.Entry<Path, String> page : texts.entrySet()) {
-      for (MatchResult m : EXAMPLE.matcher(page.getValue()).results().toList()) {
-        String formula = m.group(1).replace("&quot;", "\"").replace("&amp;", "&");
-        if (page.getKey().endsWith("all.html") || !literal(formula)) {
-          continue;
-        }
-        tried++;
-        String shown = m.group(2).replace("&quot;", "\"").replace("&amp;", "&").strip();
-        String given = given(formula, shown);
-        if (!given.isEmpty()) {
-          wrong.add(
-              page.getKey().getFileName() + ": " + formula + " gives " + given + ", not " + shown);
-        }
-      }
-    }
-    assertThat(wrong).isEmpty();
-    assertThat(tried).isGreaterThan(20);
-  }
-
-  /** One call of ours without references to cells. */
-  private static boolean literal(String formula) {
-    String plain = formula.replaceAll("\"[^\"]*\"", "");
-    return plain.matches("=[A-Z]+\\.[A-Z]+\\([^A-Z()]*\\)");
-  }
-
-  /** Empty when the formula gives what is shown, else what it gives. */
-  private static String given(String formula, String shown) {
-    Object result;
-    try {
-      result = LiteralCall.parse(formula).run();
-    } catch (Refusal refusal) {
-      String fault = refusal.reason().fault().shown();
-      return shown.startsWith(fault) ? "" : fault;
-    }
-    if (result instanceof Object[][] table) {
-      result = table[0][0];
-    }
-    if (result instanceof Double d) {
-      Optional<MatchResult> number =
-          Pattern.compile("^(−?[0-9]+(?:\\.([0-9]+))?)( ?%)?").matcher(shown).results().findFirst();
-      if (number.isEmpty()) {
-        return String.valueOf(d);
-      }
-      double share = number.get().group(3) == null ? 1 : 100;
-      String digits = number.get().group(1).replace('−', '-');
-      int places = number.get().group(2) == null ? 0 : number.get().group(2).length();
-      double off = Math.abs(d * share - Double.parseDouble(digits));
-      return off <= 0.5000001 * Math.pow(10, -places) ? "" : String.valueOf(d);
-    }
-    return result.equals(shown) ? "" : String.valueOf(result);
   }
 
   private static Set<String> anchors(Document page) {

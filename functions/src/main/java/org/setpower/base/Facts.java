@@ -12,7 +12,8 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * A table of facts: a CSV resource beside the class that reads it. Every row names its source and
- * its basis (published, memory, trade). Lines that start with # are remarks.
+ * its basis (published, memory, trade, or own for a bound that we set ourselves). Lines that start
+ * with # are remarks.
  */
 public final class Facts {
   /** How tables of ours are written: a heading line, commas, remarks after #. */
@@ -83,7 +84,7 @@ public final class Facts {
       return text("source");
     }
 
-    /** "published", "memory" or "trade". */
+    /** "published", "memory", "trade" or "own". */
     public String basis() {
       return text("basis");
     }

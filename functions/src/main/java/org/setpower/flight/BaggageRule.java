@@ -13,14 +13,12 @@ import org.setpower.base.Word;
  * printed.
  *
  * @param from first day on which it holds
- * @param editionTo last day of the edition it was read in; {@code null} if that is open
  * @param count how many a person may take; empty where the rule names no number
  * @param says the rule in one sentence
  */
 public record BaggageRule(
     RuleBook rules,
     LocalDate from,
-    LocalDate editionTo,
     Carried carried,
     FlightChemistry chemistry,
     double over,
@@ -48,7 +46,6 @@ public record BaggageRule(
     return new BaggageRule(
         BOOKS.read("rules", row.text("rules")),
         LocalDate.parse(row.text("valid_from")),
-        row.blank("edition_to") ? null : LocalDate.parse(row.text("edition_to")),
         CARRIED.read("carried", row.text("carried")),
         CELLS.read("chemistry", row.text("chemistry")),
         row.blank("over") ? -1 : row.number("over"),
@@ -72,7 +69,7 @@ public record BaggageRule(
    *
    * @param wattHours Wh printed on the pack, 0 if none are
    * @param onDate the day of the flight; {@code null} for the newest rules held
-   * @throws Refusal when the day lies before the oldest rules held
+   * @throws Refusal when the day lies before the oldest rules held, or after their edition
    */
   public static BaggageRule of(
       double wattHours,
@@ -80,6 +77,7 @@ public record BaggageRule(
       FlightChemistry chemistry,
       RuleBook rules,
       LocalDate onDate) {
+    Edition.of(rules).requireValidOn(onDate);
     BaggageRule newest = null;
     BaggageRule oldest = null;
     for (BaggageRule rule : Held.ALL) {
@@ -130,18 +128,13 @@ public record BaggageRule(
     return count.getAsInt();
   }
 
-  /** The rule in words: the sentence, where it stands, since when, and how sure that is. */
-  public String sentence(LocalDate onDate) {
+  /** The rule in words: the sentence, where it stands, from when to when, and how sure that is. */
+  public String sentence() {
     StringBuilder text = new StringBuilder(says).append(". ").append(authority);
     text.append(", ").append(edition).append("; in force since ").append(from);
+    text.append(", held here until ").append(Edition.of(rules).validTo());
     if (basis.equals("memory")) {
       text.append("; not confirmed in print, ask before travel");
-    }
-    if (editionTo != null && onDate != null && onDate.isAfter(editionTo)) {
-      text.append("; this edition ends on ")
-          .append(editionTo)
-          .append(": a newer one will apply on ")
-          .append(onDate);
     }
     return text.append('.').toString();
   }

@@ -58,10 +58,11 @@ public record CargoRule(
    * @param wattHours Wh printed on one pack
    * @param onDate day of the flight; {@code null} for the newest rules held
    * @throws Refusal for cells that are not lithium-ion, packs without printed Wh, and days before
-   *     the oldest rules held
+   *     the oldest rules held or after their edition
    */
   public static CargoRule section(
       double wattHours, Packing packing, FlightChemistry chemistry, LocalDate onDate) {
+    Edition.ofCargo().requireValidOn(onDate);
     if (!chemistry.isLithium()) {
       throw new Refusal(FlightReason.CARGO_CHEMISTRY, chemistry.word());
     }
@@ -84,9 +85,11 @@ public record CargoRule(
    *
    * @param wattHours Wh printed on one pack
    * @param onDate day of the flight; {@code null} for the newest rules held
-   * @throws Refusal where a share is only recommended, or none is named
+   * @throws Refusal where a share is only recommended, or none is named, and for days after the
+   *     edition
    */
   public static CargoRule highestCharge(double wattHours, Packing packing, LocalDate onDate) {
+    Edition.ofCargo().requireValidOn(onDate);
     CargoRule rule = find("charge", wattHours == 0 ? UNPRINTED : wattHours, packing, onDate);
     String day = Objects.toString(onDate, "the newest date held");
     if (rule == null) {

@@ -7,6 +7,10 @@ import org.setpower.base.Reason;
 public enum FlightReason implements Reason {
   BEFORE_OLDEST(
       Fault.NO_ANSWER, "the oldest rules held here are of {1}; none answers for {0} on {2}"),
+  AFTER_EDITION(
+      Fault.NO_ANSWER,
+      "the rules held here ({0}) end on {1} and do not answer for {2}: ask the operating carrier,"
+          + " the airline that flies it, which rules hold on that day"),
   NO_COUNT(Fault.NO_ANSWER, "{0} name no number a person for {1}: {2}; ask the airline"),
   ASK_FIRST(Fault.NO_ANSWER, "no number is confirmed for this: ask the airline. {0}"),
   NOT_IN_CABIN(

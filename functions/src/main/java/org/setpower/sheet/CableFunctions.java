@@ -140,7 +140,7 @@ public final class CableFunctions {
                   + " CABLE.AMPACITY. "
                   + PARALLEL_CAUTION)
           .refuses(CableReason.NO_RESISTANCE)
-          .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.579)
+          .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.578)
           .shows(a -> runSteps(a, run(a, 1)))
           .by(a -> run(a, 1).heat(a.get(Parameters.AMPS)));
 

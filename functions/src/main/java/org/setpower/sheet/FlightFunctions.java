@@ -69,7 +69,7 @@ public final class FlightFunctions {
           .givesText("Class")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION)
-          .refuses(FlightReason.BEFORE_OLDEST)
+          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
           .example("=FLIGHT.CLASS(98)", "cabin")
           .example("=FLIGHT.CLASS(150)", "cabin, airline must agree")
           .shows(FlightFunctions::ruleShown)
@@ -83,7 +83,11 @@ public final class FlightFunctions {
           .gives(Unit.PIECES, "At most a person")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". The 20 spares are all kinds together. Airlines often allow fewer")
-          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.NO_COUNT, FlightReason.ASK_FIRST)
+          .refuses(
+              FlightReason.BEFORE_OLDEST,
+              FlightReason.AFTER_EDITION,
+              FlightReason.NO_COUNT,
+              FlightReason.ASK_FIRST)
           .example("=FLIGHT.LIMIT(150)", 2.0)
           .shows(FlightFunctions::ruleShown)
           .by(a -> (double) rule(a).limit());
@@ -97,7 +101,8 @@ public final class FlightFunctions {
           .formula("the larger of ⌈packs over 100 Wh / 2⌉ and ⌈all packs / 20⌉")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Airlines often allow fewer")
-          .refuses(FlightReason.NOT_IN_CABIN, FlightReason.BEFORE_OLDEST)
+          .refuses(
+              FlightReason.NOT_IN_CABIN, FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
           .example("=FLIGHT.PEOPLE({98|150};{10|8})", 4.0)
           .by(a -> (double) Travellers.fewest(packs(a), a.get(BOOK), a.get(DAY)));
 
@@ -110,7 +115,7 @@ public final class FlightFunctions {
           .formula("the strictest class; an airline that agreed no longer has to, 0 leaves cargo")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Have the answer in writing")
-          .refuses(FlightReason.BEFORE_OLDEST)
+          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
           .example(
               "=FLIGHT.STRICTEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})",
               "cabin")
@@ -128,7 +133,11 @@ public final class FlightFunctions {
           .formula("the least of the rules' numbers and the airlines' answers")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Have the answer in writing")
-          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.ANSWER_MISSING, FlightReason.NO_COUNT)
+          .refuses(
+              FlightReason.BEFORE_OLDEST,
+              FlightReason.AFTER_EDITION,
+              FlightReason.ANSWER_MISSING,
+              FlightReason.NO_COUNT)
           .example(
               "=FLIGHT.FEWEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
           .by(
@@ -148,7 +157,8 @@ public final class FlightFunctions {
           .refuses(
               FlightReason.CARGO_CHEMISTRY,
               FlightReason.CARGO_NOT_PRINTED,
-              FlightReason.BEFORE_OLDEST)
+              FlightReason.BEFORE_OLDEST,
+              FlightReason.AFTER_EDITION)
           .example(
               "=FLIGHT.CARGO(294;\"alone\")",
               "UN 3480, PI 965 Section IA, cargo aircraft only; UN 38.3 test summary; a trained"
@@ -173,7 +183,8 @@ public final class FlightFunctions {
           .caution(
               "The share is of the rated Wh: the gauge of an aged pack reads higher at the same"
                   + " charge. Above it two states must approve")
-          .refuses(FlightReason.CHARGE_RECOMMENDED, FlightReason.CHARGE_FREE)
+          .refuses(
+              FlightReason.AFTER_EDITION, FlightReason.CHARGE_RECOMMENDED, FlightReason.CHARGE_FREE)
           .example("=FLIGHT.CARGOCHARGE(\"alone\")", 0.3)
           .by(
               a ->
@@ -188,13 +199,13 @@ public final class FlightFunctions {
           .givesText("Rule")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION)
-          .refuses(FlightReason.BEFORE_OLDEST)
+          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
           .example(
               "=FLIGHT.RULE(200)",
               "A pack over 160 Wh does not travel with its owner, only as declared cargo."
                   + " ICAO/IATA, DGR Table 2.3.A, 2018, same limits in the 67th edition 2026; in"
-                  + " force since 2018-01-01.")
-          .by(a -> rule(a).sentence(a.get(DAY)));
+                  + " force since 2018-01-01, held here until 2026-12-31.")
+          .by(a -> rule(a).sentence());
 
   private static BaggageRule rule(Arguments a) {
     return BaggageRule.of(
@@ -203,8 +214,7 @@ public final class FlightFunctions {
 
   private static List<Step> ruleShown(Arguments a) {
     BaggageRule rule = rule(a);
-    return List.of(
-        new Step("rule", "The rule", rule.sentence(a.get(DAY)), Unit.NONE, rule.source()));
+    return List.of(new Step("rule", "The rule", rule.sentence(), Unit.NONE, rule.source()));
   }
 
   private static List<Travellers.Packs> packs(Arguments a) {

@@ -297,7 +297,7 @@ public final class HireFunctions {
           .source(ROUNDING)
           .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
           .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
-          .example("=HIRE.TAX({100|50};{20%|20%};5%)", 0.2)
+          .example("=HIRE.TAX({100|50};{0.2|0.2};5%)", 0.2)
           .by(HireFunctions::tax);
 
   public static final FunctionSpec TOTAL =
@@ -310,7 +310,7 @@ public final class HireFunctions {
           .source(ROUNDING)
           .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
           .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
-          .example("=HIRE.TOTAL({100|50};{20%|0};5%)", 161.5)
+          .example("=HIRE.TOTAL({100|50};{0.2|0};5%)", 161.5)
           .by(a -> OrderTax.total(lines(a), a.get(EURO)).doubleValue());
 
   private static final Parameter<Double> PURCHASE =

@@ -20,6 +20,7 @@ import org.setpower.base.Refusal;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.Discharge;
 import org.setpower.pack.Load;
+import org.setpower.pack.PackReason;
 
 /** What holds for every bank. */
 class BankProperties {
@@ -103,10 +104,15 @@ class BankProperties {
     try {
       discharge = Discharge.of(one.at(temp), load, one.charge(), 0);
     } catch (Refusal refusal) {
+      assertThat(refusal.reason())
+          .as(refusal.getMessage())
+          .isIn(PackReason.DOES_NOT_START, PackReason.NOTHING_TO_USE);
       Assume.that(false);
       throw refusal;
     }
-    for (Moment m : BankDischarge.moments(List.of(one), load, Joined.HOT_SWAP, temp, steps)) {
+    List<Moment> moments = BankDischarge.moments(List.of(one), load, Joined.HOT_SWAP, temp, steps);
+    assertThat(moments).hasSizeGreaterThan(1);
+    for (Moment m : moments) {
       Discharge.Moment same = discharge.at(m.charges()[0]);
       assertThat(m.hours()).isCloseTo(same.hours(), within(1e-9));
       assertThat(m.deviceVolts()).isCloseTo(same.deviceVolts(), within(1e-9));

@@ -31,7 +31,7 @@ class FactsTest {
         .allSatisfy(
             row -> {
               assertThat(row.source()).isNotBlank();
-              assertThat(row.basis()).isIn("published", "memory", "trade");
+              assertThat(row.basis()).isIn("published", "memory", "trade", "own");
             });
   }
 }

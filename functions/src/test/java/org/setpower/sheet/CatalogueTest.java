@@ -2,12 +2,14 @@ package org.setpower.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.lang.reflect.Modifier;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,6 +26,14 @@ import org.setpower.base.Step;
 class CatalogueTest {
   private static final String GROUPS = System.getProperty("catalogue.groups", ".*");
 
+  /**
+   * Functions that list the moments of a model, too many figures for a case from outside:
+   * MeasuredCellsTest holds the model of a pack against measured discharges, BankOracleTest that of
+   * a bank against a circuit simulator.
+   */
+  private static final Set<String> HELD_ELSEWHERE =
+      Set.of("PACK.CURVE", "BANK.CURVE", "BANK.EVENTS");
+
   static List<FunctionSpec> functions() {
     return Catalogue.all().stream().filter(f -> f.group().prefix().matches(GROUPS)).toList();
   }
@@ -37,7 +47,9 @@ class CatalogueTest {
   void a_case_comes_out(Cases.Case c) {
     LiteralCall.Call call = LiteralCall.parse(c.formula());
     assertThat(call.name()).isEqualTo(c.function());
-    if (c.expectsFault()) {
+    if (c.expectsPart()) {
+      assertThat((String) call.run()).as(c.source()).contains((String) c.value());
+    } else if (c.expectsFault()) {
       assertThatThrownBy(call::run)
           .isInstanceOfSatisfying(
               Refusal.class, r -> assertThat(r.fault().shown()).isEqualTo(c.fault()))
@@ -47,21 +59,61 @@ class CatalogueTest {
     }
   }
 
+  /** The working of what is refused is refused alike; of a range, each cell has its own working. */
   @ParameterizedTest
   @MethodSource("cases")
   void a_working_ends_in_the_result(Cases.Case c) {
     LiteralCall.Call call = LiteralCall.parse(c.formula());
     FunctionSpec f = Catalogue.find(c.function()).orElseThrow();
-    if (c.expectsFault() || isMapped(f, call.arguments())) {
+    if (c.expectsFault()) {
+      assertRefusedAlike(f, call.arguments(), catchThrowableOfType(Refusal.class, call::run));
+    } else if (isMapped(f, call.arguments())) {
+      Object[][] cells = (Object[][]) call.run();
+      assertThat(cells).isNotEmpty();
+      for (int row = 0; row < cells.length; row++) {
+        assertThat(cells[row]).isNotEmpty();
+        for (int column = 0; column < cells[row].length; column++) {
+          assertWorkingEndsIn(cells[row][column], f, oneCell(f, call.arguments(), row, column));
+        }
+      }
+    } else {
+      assertWorkingEndsIn(call.run(), f, call.arguments());
+    }
+  }
+
+  private static void assertWorkingEndsIn(Object result, FunctionSpec f, Object[] arguments) {
+    if (result instanceof Refusal refusal) {
+      assertRefusedAlike(f, arguments, refusal);
       return;
     }
-    List<Step> steps = f.working(call.arguments());
+    if ("".equals(result)) {
+      assertThat(arguments).as("a blank cell comes from a blank argument").contains("");
+      return;
+    }
+    List<Step> steps = f.working(arguments);
     Step last = steps.get(steps.size() - 1);
-    Object result = call.run();
     Object end = result instanceof Object[][] table ? table[table.length - 1][0] : result;
     assertThat(last.value()).isEqualTo(end);
     assertThat(last.source()).isNotBlank();
     assertThat(steps).hasSizeGreaterThan(f.parameters().size());
+  }
+
+  private static void assertRefusedAlike(FunctionSpec f, Object[] arguments, Refusal refusal) {
+    assertThatThrownBy(() -> f.working(arguments))
+        .isInstanceOf(Refusal.class)
+        .hasMessage(refusal.getMessage());
+  }
+
+  /** The arguments of one cell of a mapped call. */
+  private static Object[] oneCell(FunctionSpec f, Object[] arguments, int row, int column) {
+    Object[] one = arguments.clone();
+    for (int i = 0; i < one.length; i++) {
+      if (one[i] instanceof Object[][] range && f.shapeAt(i) == Parameter.Shape.SINGLE) {
+        Object[] cells = range[range.length == 1 ? 0 : row];
+        one[i] = cells[cells.length == 1 ? 0 : column];
+      }
+    }
+    return one;
   }
 
   private static boolean isMapped(FunctionSpec f, Object[] arguments) {
@@ -94,20 +146,6 @@ class CatalogueTest {
   void a_case_names_where_its_value_comes_from(Cases.Case c) {
     assertThat(c.basis()).isIn(Cases.BASES);
     assertThat(c.source()).isNotBlank();
-  }
-
-  @ParameterizedTest
-  @MethodSource("functions")
-  void an_example_gives_what_it_says(FunctionSpec f) {
-    for (FunctionSpec.Example example : f.examples()) {
-      Object result = LiteralCall.parse(example.formula()).run();
-      Object actual = result instanceof Object[][] table ? table[0][0] : result;
-      if (example.result() instanceof Double d) {
-        assertThat((Double) actual).isCloseTo(d, within(5e-4 * Math.max(1, Math.abs(d))));
-      } else {
-        assertThat(actual).isEqualTo(example.result());
-      }
-    }
   }
 
   @ParameterizedTest
@@ -175,7 +213,7 @@ class CatalogueTest {
     org.junit.platform.commons.logging.LoggerFactory.getLogger(CatalogueTest.class)
         .info(() -> "checks by basis" + System.lineSeparator() + printed);
     for (FunctionSpec f : functions()) {
-      if (!f.name().startsWith("SHEET.")) {
+      if (!f.name().startsWith("SHEET.") && !HELD_ELSEWHERE.contains(f.name())) {
         assertThat(Cases.of(f.name()).stream().filter(Cases.Case::fromOutside).count())
             .as("rows from outside the project for " + f.name())
             .isGreaterThanOrEqualTo(3);

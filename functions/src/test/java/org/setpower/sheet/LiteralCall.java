@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A formula that consists of one call with literal arguments, as in the case files and the
- * examples: {@code =NAME("text";1.5;3%;TRUE;{1;2|3;4};)}. In an array, semicolons part columns and
- * bars part rows.
+ * A formula that consists of one call with literal arguments, as in the case files: {@code
+ * =NAME("text";1.5;3%;TRUE;{1;2|3;4};)}. In an array, semicolons part columns and bars part rows.
+ *
+ * <p>It reads the case files without an office, and nothing else: an office is more particular (no
+ * % inside an array). FunctionsIT types the same formulas into cells, ExamplesIT those that users
+ * are shown.
  */
 public final class LiteralCall {
   private final String text;

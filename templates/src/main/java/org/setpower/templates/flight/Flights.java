@@ -61,9 +61,10 @@ final class Flights {
 
   void declare(Trip trip, Packs packs) {
     rulesHeld.by(calc("IF({}>0;{};\"\")", date, or(rules, trip.flightRules)));
-    rule.by(call(FlightFunctions.RULE, 150, "spare", "Li-ion", rulesHeld, date));
-    since.by(day(1));
-    until.by(day(2));
+    rule.by(call(FlightFunctions.RULE, 150, "spare", "Li-ion", rulesHeld));
+    // On a day that the rules do not reach, the status column gives the reason of this call.
+    since.by(day(1, call(FlightFunctions.RULE, 150, "spare", "Li-ion", rulesHeld, date)));
+    until.by(day(2, rule));
     table
         .columns(
             date, from, to, airline, rules, over, small, banks, reference, answered, since, until,
@@ -89,18 +90,12 @@ final class Flights {
                     or(over, ""),
                     or(reference, ""),
                     or(answered, "")),
-                Formula.of("Note reference and day of the answer: the counter will ask for it.")),
-            Check.look(
-                calc("{}<{}", until, date),
-                say(
-                    "The edition of the rules held here ends on {}: ask {} what has changed since.",
-                    calc("TEXT({};\"d mmm yyyy\")", until),
-                    airline)));
+                Formula.of("Note reference and day of the answer: the counter will ask for it.")));
   }
 
-  /** A date that the sentence of the rule names. */
-  private Formula day(int number) {
-    return calc("DATEVALUE(REGEX({};\"[0-9]{4}-[0-9]{2}-[0-9]{2}\";;" + number + "))", rule);
+  /** A date that the sentence of a rule names. */
+  private static Formula day(int number, Formula sentence) {
+    return calc("DATEVALUE(REGEX({};\"[0-9]{4}-[0-9]{2}-[0-9]{2}\";;" + number + "))", sentence);
   }
 
   Tab tab() {

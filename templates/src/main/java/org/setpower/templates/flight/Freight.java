@@ -63,6 +63,7 @@ final class Freight {
   final Column by = Column.result("Hand over by").as(Format.DATE).mayBeBlank().wide(32);
   final Column kilograms = Column.result("Mass").as(Format.ONE).mayBeBlank().wide(18);
 
+  final Column newest = Column.working("Declared by the newest rules");
   final Column energy = Column.working("Energy").unit("Wh").as(Format.WHOLE);
   final Column chemistry = Column.working("Chemistry");
   final Column ampHours = Column.working("Charge").unit("Ah").as(Format.ONE);
@@ -101,6 +102,11 @@ final class Freight {
                 or(packed, "alone"),
                 optional(chemistry),
                 optional(handOver))));
+    newest.by(
+        calc(
+            "IF({}<>\"cargo\";\"\";{})",
+            way,
+            call(FlightFunctions.CARGO, energy, or(packed, "alone"), optional(chemistry))));
     limit.by(
         calc(
             "IF({}<>\"cargo\";\"\";{})",
@@ -126,7 +132,7 @@ final class Freight {
     kilograms.by(calc("{}*{}", pieces, packs.mass.where(packs.kind, kind)));
     table.columns(
         kind, pieces, way, packed, chargeNow, handOver, days, declared, limit, out, outAll, hours,
-        hoursAll, arrives, by, kilograms, energy, chemistry, ampHours, cells, sound, from);
+        hoursAll, arrives, by, kilograms, energy, chemistry, ampHours, cells, sound, from, newest);
     table.checks(checks(packs));
   }
 
@@ -147,6 +153,11 @@ final class Freight {
           calc("AND({}=\"cargo\";{}=\"\")", way, or(packed, "")),
           Formula.of("Fill in Packed: alone, with equipment or in equipment.")),
       Check.stop(
+          calc("AND({}=\"cargo\";{}=\"\";{}<>\"\")", way, or(declared, ""), or(newest, "")),
+          say(
+              "The rules held here do not answer for cargo on {}: ask the airline that flies it.",
+              calc("TEXT({};\"d mmm yyyy\")", handOver))),
+      Check.stop(
           calc("AND({}=\"cargo\";{}=\"\")", way, or(declared, "")),
           Formula.of("No packing instruction is known for this: ask the forwarder.")),
       Check.look(
@@ -165,7 +176,7 @@ final class Freight {
           calc("{}>0", out),
           say("Take {} Wh out of each before: at most {} as cargo.", out, limit)),
       Check.look(
-          calc("AND({}=\"cargo\";{}=\"\")", way, or(limit, "")),
+          calc("AND({}=\"cargo\";{}<>\"\";{}=\"\")", way, or(declared, ""), or(limit, "")),
           Formula.of("No share of charge binds here; 30 % of the rated Wh is recommended."))
     };
   }
