@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.setpower.office.Office;
 import org.setpower.sheet.FunctionSpec;
@@ -24,6 +25,7 @@ import org.setpower.sheet.FunctionSpec;
  *
  * <p>The long form, 200 000 cells: {@code extension/bin/random-cells}.
  */
+@Tag("one-office")
 class RandomCellsIT {
   private static final int CELLS = 2_000;
   private static final int BLOCK = 2_000;

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -24,6 +25,7 @@ import org.setpower.sheet.Translation;
 import org.setpower.sheet.Words;
 
 /** The shipped templates in other languages, filled like the example, reckon and judge alike. */
+@Tag("one-office")
 @ExtendWith(SharedOffice.class)
 class LanguagesIT {
   private static final Path SHEETS = Path.of("target/sheets");

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -16,6 +17,7 @@ import org.setpower.command.Asking;
 import org.setpower.office.Office;
 
 /** What is printed ends at the last filled row of each table, and nothing filled is left out. */
+@Tag("one-office")
 @ExtendWith(SharedOffice.class)
 class PrintFitIT {
   private static final Path SHEETS = Path.of("target/sheets");

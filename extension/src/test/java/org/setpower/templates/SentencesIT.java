@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -19,6 +20,7 @@ import org.setpower.office.Office;
  * The sentence of a row that came by recalculation can be read whole: that of the first row to stop
  * for stands in the head of the tab, and rows are made as tall as their sentences before printing.
  */
+@Tag("one-office")
 @ExtendWith(SharedOffice.class)
 class SentencesIT {
   private static final Path EXAMPLES = Path.of("target/sheets/examples");

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.platform.commons.logging.LoggerFactory;
@@ -26,6 +27,7 @@ import org.setpower.templates.lighting.LightingPlan;
  *
  * <p>The long form, an hour: {@code extension/bin/soak}; its times are in target/soak.tsv.
  */
+@Tag("nightly")
 class SoakIT {
   private static final int SECONDS = 20;
   private static final int WARM_UP = 3;

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +21,7 @@ import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
 
 /** Files filled to the last row, against sums that are worked out here. */
+@Tag("one-office")
 @ExtendWith(SharedOffice.class)
 class StressIT {
   @TempDir Path folder;

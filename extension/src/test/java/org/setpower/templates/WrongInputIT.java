@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -24,6 +25,7 @@ import org.setpower.office.Office;
  * Something wrong is typed into every cell to fill of every example: no error code shows anywhere,
  * a sentence says what to do, and what was typed is still there.
  */
+@Tag("one-office")
 @ExtendWith(SharedOffice.class)
 class WrongInputIT {
   private static final Path EXAMPLES = Path.of("target/sheets/examples");

@@ -5,7 +5,6 @@ import com.sun.star.task.XJob;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -48,9 +47,10 @@ public final class DrawSheets {
 
   /**
    * Arguments: the packed extension, the folder to draw into, whether it is a release, which
-   * languages besides English ("all", or none). Draws only what has changed: in English with the
-   * extension or any declaration; in another language, where there is no example, with what stands
-   * on the sheet or the way it is drawn. What is out of date and not to be drawn goes.
+   * languages besides English ("all", or none). Draws only what has changed: a workbook in English
+   * with the extension, its own declarations and what all workbooks share; in another language,
+   * where there is no example, with what stands on the sheet or the way it is drawn. What is out of
+   * date and not to be drawn goes.
    */
   public static void main(String[] arguments) throws IOException {
     Path extension = Path.of(arguments[0]);
@@ -120,12 +120,13 @@ public final class DrawSheets {
   }
 
   private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
-    String all = Fingerprint.of(extension) + Fingerprint.of(declarations());
-    String drawer = Fingerprint.ofClassesBeside(DrawSheets.class);
+    String packed = Fingerprint.of(extension, DrawingInputs::work);
+    String drawer = Fingerprint.ofBeside(DrawSheets.class, DrawingInputs::draw);
     List<Sheet> sheets = new ArrayList<>();
     for (Workbook workbook : Shelf.all()) {
       Path marks = folder.resolve("marks").resolve(workbook.template().fileName());
-      sheets.add(new Sheet(workbook, Words.english(), marks.resolve(Words.ENGLISH), all));
+      String own = Fingerprint.ofBeside(DrawSheets.class, new DrawingInputs(workbook)::make);
+      sheets.add(new Sheet(workbook, Words.english(), marks.resolve(Words.ENGLISH), packed + own));
       for (String language : Translation.LANGUAGES) {
         Words words = Words.in(language, DrawSheets.class);
         String inputs = drawer + Fingerprint.of(Texts.ask(workbook.template(), words));
@@ -151,15 +152,6 @@ public final class DrawSheets {
     gaps.forEach(gap -> System.err.println(release ? gap : gap.replaceFirst("(.{200}).+", "$1 …")));
     if (release && !gaps.isEmpty()) {
       throw new IllegalStateException("a release needs all texts");
-    }
-  }
-
-  /** The jar or folder that this class and all declarations come from. */
-  private static Path declarations() {
-    try {
-      return Path.of(DrawSheets.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-    } catch (URISyntaxException e) {
-      throw new IllegalStateException(e);
     }
   }
 

@@ -10,53 +10,51 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Tells whether files are the same as before: SHA-256 of their names and contents. */
 final class Fingerprint {
   private Fingerprint() {}
 
-  /** The fingerprint of a file, or of all files of a folder. */
-  static String of(Path path) throws IOException {
-    MessageDigest digest = sha256();
-    try (Stream<Path> found = Files.walk(path)) {
-      List<Path> files = found.filter(Files::isRegularFile).sorted().toList();
-      for (Path file : files) {
-        digest.update(path.relativize(file).toString().getBytes(StandardCharsets.UTF_8));
-        digest.update(Files.readAllBytes(file));
-      }
-    }
-    return HexFormat.of().formatHex(digest.digest());
-  }
-
   /** The fingerprint of a text. */
   static String of(String text) {
     return HexFormat.of().formatHex(sha256().digest(text.getBytes(StandardCharsets.UTF_8)));
   }
 
-  /** The fingerprint of the classes in the package of this one, without packages inside it. */
-  static String ofClassesBeside(Class<?> one) throws IOException {
-    Path home;
+  /** The fingerprint of some of the files beside a class: those of its jar or folder it names. */
+  static String ofBeside(Class<?> one, Predicate<String> isPart) throws IOException {
     try {
-      home = Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI());
+      return of(Path.of(one.getProtectionDomain().getCodeSource().getLocation().toURI()), isPart);
     } catch (URISyntaxException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** The fingerprint of some of the files of a folder, or of a jar or another packed file. */
+  static String of(Path home, Predicate<String> isPart) throws IOException {
     if (Files.isDirectory(home)) {
-      return classes(home.resolve(one.getPackageName().replace('.', '/')));
+      return ofFolder(home, isPart);
     }
-    try (FileSystem jar = FileSystems.newFileSystem(home)) {
-      return classes(jar.getPath(one.getPackageName().replace('.', '/')));
+    try (FileSystem packed = FileSystems.newFileSystem(home)) {
+      return ofFolder(packed.getPath("/"), isPart);
     }
   }
 
-  private static String classes(Path folder) throws IOException {
+  private static String ofFolder(Path folder, Predicate<String> isPart) throws IOException {
     MessageDigest digest = sha256();
-    try (Stream<Path> found = Files.list(folder)) {
-      for (Path file : found.filter(f -> f.toString().endsWith(".class")).sorted().toList()) {
-        digest.update(Files.readAllBytes(file));
-      }
+    Map<String, Path> files = new TreeMap<>();
+    try (Stream<Path> found = Files.walk(folder)) {
+      found
+          .filter(Files::isRegularFile)
+          .forEach(f -> files.put(folder.relativize(f).toString().replace('\\', '/'), f));
+    }
+    files.keySet().removeIf(isPart.negate());
+    for (Map.Entry<String, Path> file : files.entrySet()) {
+      digest.update(file.getKey().getBytes(StandardCharsets.UTF_8));
+      digest.update(Files.readAllBytes(file.getValue()));
     }
     return HexFormat.of().formatHex(digest.digest());
   }

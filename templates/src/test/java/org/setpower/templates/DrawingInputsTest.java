@@ -1,0 +1,75 @@
+package org.setpower.templates;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A workbook is drawn again when something changes that it is made from, and only then. */
+class DrawingInputsTest {
+  private static final Path SOURCES = Path.of("src/main/java");
+
+  static List<Workbook> workbooks() {
+    return Shelf.all();
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void a_workbook_is_made_from_its_own_classes_and_from_no_other_workbook_s(Workbook workbook) {
+    DrawingInputs inputs = new DrawingInputs(workbook);
+    for (Workbook other : Shelf.all()) {
+      assertThat(inputs.make(file(other.getClass())))
+          .as(workbook.getClass() + " from " + other.getClass())
+          .isEqualTo(other.getClass() == workbook.getClass());
+      assertThat(DrawingInputs.draw(file(other.getClass()))).isFalse();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void a_workbook_is_made_from_what_all_share(Workbook workbook) {
+    DrawingInputs inputs = new DrawingInputs(workbook);
+    for (Class<?> shared : List.of(Drawing.class, Layout.class, Kit.class, Filling.class)) {
+      assertThat(inputs.make(file(shared))).as(shared.getName()).isTrue();
+      assertThat(DrawingInputs.draw(file(shared))).as(shared.getName()).isTrue();
+    }
+    assertThat(inputs.make("org/setpower/templates/scenario/days.csv")).isTrue();
+    assertThat(inputs.make("org/setpower/templates/words_de.txt")).isFalse();
+  }
+
+  /** What one workbook read of another would not be noticed. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void no_class_but_the_lists_of_workbooks_mentions_a_workbook_s_package(Workbook workbook)
+      throws IOException {
+    String own = workbook.getClass().getPackageName();
+    Path folder = SOURCES.resolve(DrawingInputs.folder(workbook));
+    try (Stream<Path> found = Files.walk(SOURCES)) {
+      for (Path source : found.filter(f -> f.toString().endsWith(".java")).toList()) {
+        if (!source.startsWith(folder)
+            && !source.endsWith(Shelf.class.getSimpleName() + ".java")
+            && !source.endsWith(Stress.class.getSimpleName() + ".java")) {
+          assertThat(Files.readString(source)).as(source.toString()).doesNotContain(own + ".");
+        }
+      }
+    }
+  }
+
+  @Test
+  void what_works_in_the_extension_counts_and_its_handbook_does_not() {
+    assertThat(DrawingInputs.work("lib/functions.jar")).isTrue();
+    assertThat(DrawingInputs.work("CalcAddIns.xcu")).isTrue();
+    assertThat(DrawingInputs.work("handbook/index.html")).isFalse();
+    assertThat(DrawingInputs.work("NOTICE.txt")).isFalse();
+  }
+
+  private static String file(Class<?> one) {
+    return one.getName().replace('.', '/') + ".class";
+  }
+}
