@@ -8,9 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The English sentences, from {@code findings.properties}. Numbers and dates are written as the
@@ -18,6 +21,7 @@ import java.util.Set;
  */
 public final class EnglishMessages implements Messages {
   private final Properties sentences = new Properties();
+  private final Map<List<Object>, MessageFormat> formats = new ConcurrentHashMap<>();
 
   public EnglishMessages() {
     try (InputStream in = EnglishMessages.class.getResourceAsStream("findings.properties")) {
@@ -34,12 +38,20 @@ public final class EnglishMessages implements Messages {
 
   @Override
   public String sentence(Finding finding, Locale locale) {
-    String pattern = sentences.getProperty(finding.key().key());
-    if (pattern == null) {
-      throw new IllegalStateException("no sentence for " + finding.key().key());
-    }
     Object[] shown = finding.arguments().stream().map(a -> shown(a, locale)).toArray();
-    return new MessageFormat(pattern, locale).format(shown);
+    String key = finding.key().key();
+    MessageFormat format =
+        formats.computeIfAbsent(List.of(key, locale), k -> new MessageFormat(pattern(key), locale));
+    // a format is not for two threads at once
+    return ((MessageFormat) format.clone()).format(shown);
+  }
+
+  private String pattern(String key) {
+    String pattern = sentences.getProperty(key);
+    if (pattern == null) {
+      throw new IllegalStateException("no sentence for " + key);
+    }
+    return pattern;
   }
 
   private static Object shown(Object argument, Locale locale) {

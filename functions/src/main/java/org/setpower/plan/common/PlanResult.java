@@ -3,6 +3,7 @@ package org.setpower.plan.common;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -22,6 +23,7 @@ public final class PlanResult {
   private final List<Finding> faults;
   private final Map<String, Filled<?>> tables = new LinkedHashMap<>();
   private final Relations relations;
+  private final Map<String, ResultColumn> columns = new HashMap<>();
 
   /**
    * @param inputs what was read
@@ -36,6 +38,7 @@ public final class PlanResult {
     this.inputs = List.copyOf(inputs);
     this.declared = List.copyOf(declared);
     this.relations = relations;
+    declared.forEach(t -> t.columns().forEach(c -> columns.put(c.path(), c)));
     faults = inputs.stream().flatMap(i -> i.fault().stream()).toList();
     if (faults.isEmpty()) {
       filled.get().forEach(f -> tables.put(f.table().key(), f));
@@ -126,11 +129,7 @@ public final class PlanResult {
   }
 
   private ResultColumn column(String path) {
-    return declared.stream()
-        .flatMap(t -> t.columns().stream())
-        .filter(c -> c.path().equals(path))
-        .findFirst()
-        .orElse(null);
+    return columns.get(path);
   }
 
   /** A cell as its component holds it; null where the table has no such row. */

@@ -37,7 +37,7 @@ final class BatteryJudge {
    * @param counting tests that count, one a battery
    * @param resistances newest tests with a resistance, one a battery
    */
-  record Type(boolean known, CellLimits limits, List<Judged> counting, List<Judged> resistances) {}
+  record Type(boolean known, CellLimits limits, Bench.Peers counting, Bench.Peers resistances) {}
 
   /**
    * What is found out of a battery.
@@ -177,7 +177,7 @@ final class BatteryJudge {
   }
 
   private Double judgeResistance(Type type, Optional<Judged> newest) {
-    Optional<Double> median = newest.flatMap(n -> Bench.median(n, type.resistances()));
+    Optional<Double> median = newest.flatMap(type.resistances()::median);
     if (median.isEmpty() || median.get() <= 0) {
       return null;
     }
@@ -204,7 +204,7 @@ final class BatteryJudge {
     } else if (health < settings.watchBelow()) {
       add(Status.WATCH, RegisterFinding.BELOW_WATCH, health, settings.watchBelow());
     }
-    if (Bench.score(counting.get(), type.counting()).orElse(0.0) < APART) {
+    if (type.counting().score(counting.get()).orElse(0.0) < APART) {
       add(Status.WATCH, RegisterFinding.BELOW_TYPE, health);
     }
   }

@@ -2,6 +2,7 @@ package org.setpower.plan.register;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -214,31 +215,59 @@ final class Bench {
   }
 
   /**
-   * How far a value stands from those of like tests, as {@link Outliers#scores}; empty with fewer
-   * than five.
-   *
-   * @param mine is among the others
+   * The tests of one type that are compared, one a battery. What was found for a temperature and a
+   * state of charge is kept: most tests of a house are made alike.
    */
-  static Optional<Double> score(Judged mine, List<Judged> others) {
-    List<Judged> like = others.stream().filter(mine::isLike).toList();
-    if (like.size() < Outliers.FEWEST) {
-      return Optional.empty();
-    }
-    double[] scores = Outliers.scores(like.stream().mapToDouble(Judged::health).toArray());
-    return Optional.of(scores[like.indexOf(mine)]);
-  }
+  static final class Peers {
+    private final List<Judged> tests;
+    private final Map<List<Double>, List<Judged>> like = new HashMap<>();
+    private final Map<List<Double>, double[]> scores = new HashMap<>();
+    private final Map<List<Double>, Optional<Double>> medians = new HashMap<>();
 
-  /** Median of the resistance of like tests, mΩ; empty with fewer than five. */
-  static Optional<Double> median(Judged mine, List<Judged> others) {
-    double[] like =
-        others.stream()
-            .filter(mine::isLike)
-            .mapToDouble(j -> j.test().resistance())
-            .sorted()
-            .toArray();
-    int half = like.length / 2;
-    return like.length < Outliers.FEWEST
-        ? Optional.empty()
-        : Optional.of(like.length % 2 == 1 ? like[half] : (like[half - 1] + like[half]) / 2);
+    Peers(List<Judged> tests) {
+      this.tests = tests;
+    }
+
+    private List<Judged> like(Judged mine) {
+      return like.computeIfAbsent(
+          conditions(mine), c -> tests.stream().filter(mine::isLike).toList());
+    }
+
+    private static List<Double> conditions(Judged mine) {
+      return Arrays.asList(mine.celsius, mine.test().charge());
+    }
+
+    /**
+     * How far the health of a test stands from like tests, as {@link Outliers#scores}; empty with
+     * fewer than five.
+     *
+     * @param mine is one of them
+     */
+    Optional<Double> score(Judged mine) {
+      List<Judged> same = like(mine);
+      if (same.size() < Outliers.FEWEST) {
+        return Optional.empty();
+      }
+      double[] all =
+          scores.computeIfAbsent(
+              conditions(mine),
+              c -> Outliers.scores(same.stream().mapToDouble(Judged::health).toArray()));
+      return Optional.of(all[same.indexOf(mine)]);
+    }
+
+    /** Median of the resistance of like tests, mΩ; empty with fewer than five. */
+    Optional<Double> median(Judged mine) {
+      return medians.computeIfAbsent(
+          conditions(mine),
+          c -> {
+            double[] same =
+                like(mine).stream().mapToDouble(j -> j.test().resistance()).sorted().toArray();
+            int half = same.length / 2;
+            return same.length < Outliers.FEWEST
+                ? Optional.empty()
+                : Optional.of(
+                    same.length % 2 == 1 ? same[half] : (same[half - 1] + same[half]) / 2);
+          });
+    }
   }
 }

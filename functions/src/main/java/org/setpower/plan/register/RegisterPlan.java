@@ -59,7 +59,8 @@ public final class RegisterPlan {
     bench = new Bench(settings, inputs.tests(), bySerial);
     incidents = new Incidents(settings, inputs.incidents(), bench);
     Map<String, BatteryJudge.Type> known = known(rows);
-    BatteryJudge.Type unknown = new BatteryJudge.Type(false, null, List.of(), List.of());
+    BatteryJudge.Type unknown = new BatteryJudge.Type(
+            false, null, new Bench.Peers(List.of()), new Bench.Peers(List.of()));
     for (InputRow<Battery> row : rows) {
       boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
       states.put(
@@ -126,8 +127,9 @@ public final class RegisterPlan {
           new BatteryJudge.Type(
               true,
               twice || chemistry == null ? null : used.get(chemistry),
-              own.stream().flatMap(s -> bench.counting(s).stream()).toList(),
-              own.stream().flatMap(s -> bench.newestResistance(s).stream()).toList()));
+              new Bench.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
+              new Bench.Peers(
+                  own.stream().flatMap(s -> bench.newestResistance(s).stream()).toList())));
     }
     known.remove("");
     return known;
@@ -283,11 +285,6 @@ public final class RegisterPlan {
   private List<RegisterResults.ActionRow> actions() {
     return gate.all().stream()
         .filter(b -> action(b) != null)
-        .sorted(
-            Comparator.comparing(this::action)
-                .thenComparing(b -> text(b.item().value().place()))
-                .thenComparing(b -> serial(b.item()))
-                .thenComparing(b -> b.item().cells().toString()))
         .map(
             b ->
                 new RegisterResults.ActionRow(
@@ -298,16 +295,17 @@ public final class RegisterPlan {
                     action(b),
                     b.verdict(),
                     b.findings()))
+        // last by all that is shown, so that the order of rows never shows
+        .sorted(
+            Comparator.comparing(RegisterResults.ActionRow::action)
+                .thenComparing(a -> text(a.place()))
+                .thenComparing(a -> Identity.of(a.serial()))
+                .thenComparing(RegisterResults.ActionRow::toString))
         .toList();
   }
 
   private List<RegisterResults.StocktakeRow> stocktake() {
     return gate.all().stream()
-        .sorted(
-            Comparator.comparing(
-                    (Gate.Judged<InputRow<Battery>> b) -> text(b.item().value().place()))
-                .thenComparing(b -> serial(b.item()))
-                .thenComparing(b -> b.item().cells().toString()))
         .map(
             b ->
                 new RegisterResults.StocktakeRow(
@@ -319,6 +317,10 @@ public final class RegisterPlan {
                     b.verdict(),
                     b.fit(),
                     b.item().value().backBy()))
+        .sorted(
+            Comparator.comparing((RegisterResults.StocktakeRow r) -> text(r.place()))
+                .thenComparing(r -> Identity.of(r.serial()))
+                .thenComparing(RegisterResults.StocktakeRow::toString))
         .toList();
   }
 

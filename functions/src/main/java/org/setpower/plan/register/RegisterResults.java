@@ -137,14 +137,14 @@ public final class RegisterResults {
               key = "usedMin",
               heading = "Min. cell voltage used",
               unit = "V",
-              from = {"limits.chemistry", "limits.minVolts"},
+              from = {"limits.chemistry", "limits.minVolts", "limits.verdict"},
               rule = "The higher of the house's limit and the table of facts.")
           Double usedMin,
       @Result(
               key = "usedMax",
               heading = "Max. cell voltage used",
               unit = "V",
-              from = {"limits.chemistry", "limits.maxVolts"},
+              from = {"limits.chemistry", "limits.maxVolts", "limits.verdict"},
               rule = "The lower of the house's limit and the table of facts.")
           Double usedMax) {}
 
@@ -381,36 +381,36 @@ public final class RegisterResults {
   /** A paper: for the walk along the shelves. */
   @Table(key = "stocktake", heading = "Stocktake list", rows = 300)
   public record StocktakeRow(
-      @Result(key = "place", heading = "Place", from = "batteries.place", rule = "From Batteries.")
+      @Result(key = "place", heading = "Place", from = {"batteries.place", "batteries.serial"}, rule = "From Batteries.")
           String place,
-      @Result(key = "outTo", heading = "Out to", from = "batteries.outTo", rule = "From Batteries.")
+      @Result(key = "outTo", heading = "Out to", from = {"batteries.place", "batteries.serial", "batteries.outTo"}, rule = "From Batteries.")
           String outTo,
-      @Result(key = "serial", heading = "Serial", from = "batteries.serial", rule = "By place.")
+      @Result(key = "serial", heading = "Serial", from = {"batteries.place", "batteries.serial"}, rule = "By place.")
           String serial,
-      @Result(key = "type", heading = "Type", from = "batteries.type", rule = "From Batteries.")
+      @Result(key = "type", heading = "Type", from = {"batteries.place", "batteries.serial", "batteries.type"}, rule = "From Batteries.")
           String type,
       @Result(
               key = "status",
               heading = "State",
-              from = "batteries.status",
+              from = {"batteries.place", "batteries.serial", "batteries.status"},
               rule = "From Batteries.")
           Status status,
       @Result(
               key = "verdict",
               heading = "Status",
-              from = "batteries.verdict",
+              from = {"batteries.place", "batteries.serial", "batteries.verdict"},
               rule = "From Batteries.")
           Verdict verdict,
       @Result(
               key = "fit",
               heading = "Fit to go out",
-              from = "batteries.fit",
+              from = {"batteries.place", "batteries.serial", "batteries.fit"},
               rule = "From Batteries.")
           Boolean fit,
       @Result(
               key = "backBy",
               heading = "Back by",
-              from = "batteries.backBy",
+              from = {"batteries.place", "batteries.serial", "batteries.backBy"},
               rule = "From Batteries.")
           LocalDate backBy) {}
 
