@@ -1,0 +1,167 @@
+package org.setpower.plan.common;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.setpower.base.Word;
+
+/**
+ * A column to fill, as templates, handbook, import and fuzzer need it.
+ *
+ * @param table key of its table
+ * @param key stable key in the row of keys
+ * @param heading name in the key language
+ * @param unit unit of the number, empty without one
+ * @param type {@code String}, {@code Double}, {@code LocalDate}, {@code Boolean} or an enum
+ * @param min smallest number
+ * @param max largest number
+ * @param words words of the list, empty without one
+ * @param blank what a blank means, empty where it is a stop
+ * @param help what to type
+ */
+public record InputColumn(
+    String table,
+    String key,
+    String heading,
+    String unit,
+    Class<?> type,
+    double min,
+    double max,
+    List<String> words,
+    String blank,
+    String help) {
+  /** Characters of a text cell; more is no name of anything and takes time. */
+  public static final int LONGEST_TEXT = 255;
+
+  private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+  private static final double FIRST_DAY = 32_874; // 1 Jan 1990
+  private static final double LAST_DAY = 109_574; // 31 Dec 2199
+
+  /** Whether a blank is a stop. */
+  public boolean isRequired() {
+    return blank.isEmpty();
+  }
+
+  /** Table and key, as traces name it. */
+  public String path() {
+    return table + "." + key;
+  }
+
+  /** What changes the meaning of typed cells: goes into the layout's hash. */
+  String layout() {
+    return String.join(
+        "|", path(), type.getSimpleName(), unit, min + ".." + max, String.join(",", words));
+  }
+
+  /** What is typed, without blanks around it; null for a blank cell. */
+  static Object trimmed(Object cell) {
+    if (cell instanceof String text) {
+      String stripped = text.replace('\u00a0', ' ').strip();
+      return stripped.isEmpty() ? null : stripped;
+    }
+    return cell;
+  }
+
+  /**
+   * The value of a cell.
+   *
+   * @param cell not blank
+   * @param findings gets what is wrong with the cell
+   * @return null when the cell cannot be read
+   */
+  Object read(Object cell, List<Finding> findings) {
+    Object typed = cell instanceof Number n ? (Object) n.doubleValue() : cell;
+    boolean number = typed instanceof Double d && Double.isFinite(d);
+    if (!number && !(typed instanceof String) || "#".equals(typed)) {
+      return refuse(findings, CommonFinding.UNREADABLE_CELL);
+    }
+    if (typed instanceof String text && text.length() > LONGEST_TEXT) {
+      return refuse(findings, CommonFinding.TOO_LONG, LONGEST_TEXT);
+    }
+    if (type == String.class) {
+      return number ? plain((Double) typed) : typed;
+    }
+    if (type == Double.class) {
+      return number
+          ? inRange((Double) typed, findings)
+          : refuse(findings, CommonFinding.NOT_A_NUMBER, Word.shortened((String) typed));
+    }
+    if (type == LocalDate.class) {
+      return date(typed, findings);
+    }
+    return word(typed, findings);
+  }
+
+  private Double inRange(Double value, List<Finding> findings) {
+    if (value < min || value > max) {
+      refuse(findings, CommonFinding.OUT_OF_RANGE, value, min, max, unit);
+      return null;
+    }
+    return value;
+  }
+
+  /** Only a cell that the spreadsheet knows as a date, or ISO 8601: other texts are guesses. */
+  private LocalDate date(Object typed, List<Finding> findings) {
+    if (typed instanceof Double serial && serial >= FIRST_DAY && serial < LAST_DAY + 1) {
+      return DAY_ZERO.plusDays((long) Math.floor(serial));
+    }
+    if (typed instanceof String text && text.matches("\\d{4}-\\d{2}-\\d{2}")) {
+      try {
+        double serial = serial(LocalDate.parse(text));
+        if (serial >= FIRST_DAY && serial <= LAST_DAY) {
+          return LocalDate.parse(text);
+        }
+      } catch (java.time.format.DateTimeParseException e) {
+        // A day that the calendar does not have is refused below.
+      }
+    }
+    refuse(findings, CommonFinding.NOT_A_DATE, Word.shortened(shown(typed)));
+    return null;
+  }
+
+  private Object word(Object typed, List<Finding> findings) {
+    String text = shown(typed).toLowerCase(Locale.ROOT);
+    if (type == Boolean.class) {
+      if ("yes".equals(text) || "no".equals(text)) {
+        return "yes".equals(text);
+      }
+    } else {
+      for (Object constant : type.getEnumConstants()) {
+        Word word = (Word) constant;
+        if (word.word().toLowerCase(Locale.ROOT).equals(text)
+            || word.alsoWritten().stream().anyMatch(w -> w.toLowerCase(Locale.ROOT).equals(text))) {
+          return constant;
+        }
+      }
+    }
+    return refuse(
+        findings,
+        CommonFinding.UNKNOWN_WORD,
+        Word.shortened(shown(typed)),
+        String.join(", ", words));
+  }
+
+  private Object refuse(List<Finding> findings, FindingKey key, Object... arguments) {
+    Object[] all = new Object[arguments.length + 1];
+    all[0] = this;
+    System.arraycopy(arguments, 0, all, 1, arguments.length);
+    findings.add(Finding.of(key, all));
+    return null;
+  }
+
+  /** The day number of a date, as cells hold it. */
+  static double serial(LocalDate date) {
+    return date.toEpochDay() - DAY_ZERO.toEpochDay();
+  }
+
+  private static String shown(Object typed) {
+    return typed instanceof Double d ? plain(d) : typed.toString();
+  }
+
+  /** A number typed where text belongs: a serial of digits only keeps them all. */
+  private static String plain(double number) {
+    return number == Math.rint(number) && Math.abs(number) < 1e15
+        ? Long.toString((long) number)
+        : Double.toString(number);
+  }
+}

@@ -1,0 +1,33 @@
+package org.setpower.plan.common;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * Declares a result column, on a record's component. A {@link Verdict} becomes its code, a list of
+ * {@link Finding}s its sentences, a {@link org.setpower.base.Word} its word, a date its day number,
+ * true and false yes and no; null becomes a blank.
+ */
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.RECORD_COMPONENT)
+public @interface Result {
+  /** Stable key; never changed once released. */
+  String key();
+
+  /** Heading in the key language, without the unit. */
+  String heading();
+
+  /** Unit of the number; empty without one. */
+  String unit() default "";
+
+  /**
+   * What the figure is made of: {@code table.key} of input and result columns. One that ends in *
+   * names all input columns that begin so. From here a figure is retraced.
+   */
+  String[] from();
+
+  /** How it is made of them, as a sentence; or the name of the leaf function. */
+  String rule();
+}

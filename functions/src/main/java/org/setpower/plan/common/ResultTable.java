@@ -1,0 +1,61 @@
+package org.setpower.plan.common;
+
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A table of results, declared by a record with {@link Table} whose components have {@link Result}.
+ */
+public final class ResultTable<R extends Record> {
+  private final Table declaration;
+  private final List<ResultColumn> columns = new ArrayList<>();
+  private final List<Method> accessors = new ArrayList<>();
+
+  private ResultTable(Class<R> type) {
+    declaration = type.getAnnotation(Table.class);
+    for (RecordComponent component : type.getRecordComponents()) {
+      Result result = component.getAnnotation(Result.class);
+      accessors.add(component.getAccessor());
+      columns.add(
+          new ResultColumn(
+              declaration.key(),
+              result.key(),
+              result.heading(),
+              result.unit(),
+              component.getType(),
+              List.of(result.from()),
+              result.rule()));
+    }
+  }
+
+  /** The table that a record declares. */
+  public static <R extends Record> ResultTable<R> of(Class<R> type) {
+    return new ResultTable<>(type);
+  }
+
+  public String key() {
+    return declaration.key();
+  }
+
+  public String heading() {
+    return declaration.heading();
+  }
+
+  public List<ResultColumn> columns() {
+    return List.copyOf(columns);
+  }
+
+  /** A cell of a row, as the component holds it; null for a blank row. */
+  Object value(Record row, int column) {
+    if (row == null) {
+      return null;
+    }
+    try {
+      return accessors.get(column).invoke(row);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(columns.get(column).path(), e);
+    }
+  }
+}

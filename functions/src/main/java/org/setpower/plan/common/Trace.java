@@ -1,0 +1,34 @@
+package org.setpower.plan.common;
+
+import java.util.List;
+
+/**
+ * How a figure is made, from typed cells up to the figure itself, which is the last step.
+ *
+ * @param steps in the order of reading
+ */
+public record Trace(List<Step> steps) {
+  public Trace {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * One step.
+   *
+   * @param table heading of the table
+   * @param rows numbers of the rows in it
+   * @param heading heading of the column
+   * @param unit unit of the values
+   * @param values what these rows hold there; typed cells as they are typed
+   * @param typed whether the cells are typed, not calculated
+   * @param rule how it is made; empty for typed cells
+   */
+  public record Step(
+      String table,
+      List<Integer> rows,
+      String heading,
+      String unit,
+      List<Object> values,
+      boolean typed,
+      String rule) {}
+}

@@ -1,0 +1,25 @@
+package org.setpower.plan.register;
+
+import org.setpower.base.Word;
+
+/** What is to be done with a battery next, the most urgent first. */
+public enum Action implements Word {
+  CALL_BACK("call back"),
+  QUARANTINE("quarantine"),
+  RETIRE("retire"),
+  SERVICE("service"),
+  CORRECT("correct the row"),
+  INSPECT("inspect"),
+  TEST("test");
+
+  private final String word;
+
+  Action(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+}

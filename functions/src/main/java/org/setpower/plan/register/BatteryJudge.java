@@ -1,0 +1,288 @@
+package org.setpower.plan.register;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.setpower.base.Refusal;
+import org.setpower.fleet.Ageing;
+import org.setpower.fleet.Outlook;
+import org.setpower.plan.common.Finding;
+import org.setpower.plan.common.FindingKey;
+import org.setpower.plan.common.Identity;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.register.Bench.Judged;
+import org.setpower.plan.register.RegisterInputs.Battery;
+
+/** What is wrong with one battery and what is proposed, in the order of the register's rules. */
+final class BatteryJudge {
+  /** A modified z-score beyond it stands apart: Iglewicz and Hoaglin (1993). */
+  private static final double APART = -3.5;
+
+  private static final double ROUNDING = 1e-9;
+
+  private final Settings settings;
+  private final InputRow<Battery> row;
+  private final Battery battery;
+  private final String serial;
+  private final Bench bench;
+  private final Incidents incidents;
+  private final List<Finding> findings = new ArrayList<>();
+  private Status proposed = Status.KEEP;
+
+  /**
+   * What is known of the batteries of one type.
+   *
+   * @param limits null where the type, its chemistry or its limits are not known
+   * @param counting tests that count, one a battery
+   * @param resistances newest tests with a resistance, one a battery
+   */
+  record Type(boolean known, CellLimits limits, Bench.Peers counting, Bench.Peers resistances) {}
+
+  /**
+   * What is found out of a battery.
+   *
+   * @param findings without those of the gate, in any order
+   * @param tested day of the test that counts, null without one
+   * @param due day on which that test gets too old
+   * @param imbalance V
+   * @param resistance mΩ
+   * @param timesType times the median of its type, null where not compared
+   */
+  record State(
+      List<Finding> findings,
+      Status proposed,
+      Status status,
+      LocalDate tested,
+      LocalDate due,
+      Double health,
+      Double cyclesLeft,
+      Double imbalance,
+      Double resistance,
+      Double timesType,
+      Boolean compared) {}
+
+  BatteryJudge(Settings settings, InputRow<Battery> row, Bench bench, Incidents incidents) {
+    this.settings = settings;
+    this.row = row;
+    this.battery = row.value();
+    this.serial = Identity.of(battery.serial());
+    this.bench = bench;
+    this.incidents = incidents;
+  }
+
+  /** Adds a finding and the state that it calls for; the stricter state stays. */
+  void add(Status status, Finding finding) {
+    findings.add(finding);
+    atLeast(status);
+  }
+
+  private void add(Status status, FindingKey key, Object... arguments) {
+    add(status, Finding.of(key, arguments));
+  }
+
+  private void atLeast(Status status) {
+    if (status.compareTo(proposed) > 0) {
+      proposed = status;
+    }
+  }
+
+  /**
+   * Judges the battery.
+   *
+   * @param twice whether another row has its serial
+   */
+  State judge(Type type, boolean twice) {
+    if (twice) {
+      atLeast(Status.QUARANTINE);
+    }
+    if (!row.findings().isEmpty() || !settings.stops().isEmpty()) {
+      atLeast(Status.UNCLEAR);
+    }
+    if (!type.known() && battery.type() != null) {
+      add(Status.UNCLEAR, RegisterFinding.TYPE_UNKNOWN, battery.type());
+    } else if (type.limits() == null && battery.type() != null) {
+      add(Status.UNCLEAR, RegisterFinding.TYPE_UNCLEAR, battery.type());
+    }
+    judgeCondition();
+    incidents.judge(row, this);
+    Optional<Judged> cells = bench.newestCells(serial);
+    Optional<Judged> resistance = bench.newestResistance(serial);
+    Optional<Judged> counting = bench.counting(serial);
+    if (type.limits() != null) {
+      judgeCells(type.limits(), cells);
+    }
+    Double times = judgeResistance(type, resistance);
+    judgeHealth(type, counting);
+    for (Judged test : bench.of(serial)) {
+      if (test.row().isUnreadable()) {
+        add(Status.UNCLEAR, RegisterFinding.TEST_UNCLEAR, (double) test.row().number());
+      }
+    }
+    judgeTested(counting);
+    Status status = decide();
+    judgePaperwork(status);
+    return new State(
+        List.copyOf(findings),
+        proposed,
+        status,
+        counting.map(c -> c.test().date()).orElse(null),
+        counting.map(c -> c.test().date().plusDays(settings.validDays())).orElse(null),
+        counting.map(Judged::health).orElse(null),
+        counting.map(c -> cyclesLeft(c.health())).orElse(null),
+        cells.map(Judged::spread).orElse(null),
+        resistance.map(r -> r.test().resistance()).orElse(null),
+        times,
+        resistance.isEmpty() ? null : (Boolean) (times != null));
+  }
+
+  private void judgeCondition() {
+    if (row.unreadable().contains("condition")) {
+      add(Status.QUARANTINE, RegisterFinding.CONDITION_UNKNOWN);
+    } else if (battery.condition() == null) {
+      add(Status.NOT_INSPECTED, RegisterFinding.NOT_INSPECTED);
+    } else if (battery.condition() == Condition.RECALLED) {
+      add(Status.QUARANTINE, RegisterFinding.RECALLED);
+    } else {
+      String word = battery.condition().word();
+      switch (battery.condition().consequence()) {
+        case QUARANTINE -> add(Status.QUARANTINE, RegisterFinding.DAMAGED, word);
+        case RETIRE_ONLY -> add(Status.QUARANTINE, RegisterFinding.RETIRE_ONLY, word);
+        case SERVICE -> add(Status.SERVICE, RegisterFinding.NEEDS_SERVICE, word);
+        case NONE -> {}
+      }
+    }
+    if (battery.inspected() != null && battery.inspected().isAfter(settings.asOf())) {
+      add(Status.KEEP, RegisterFinding.INSPECTED_LATER, battery.inspected());
+    }
+  }
+
+  /** Any test counts, however old or cold: a cell once outside its limits stays suspect. */
+  private void judgeCells(CellLimits limits, Optional<Judged> newest) {
+    for (Judged test : bench.of(serial)) {
+      Optional<Double> outside = test.outside(limits);
+      LocalDate day = test.test().date();
+      if (outside.isPresent() && (day == null || !incidents.isReleasedSince(row, day))) {
+        add(
+            Status.QUARANTINE,
+            RegisterFinding.CELL_OUTSIDE,
+            outside.get(),
+            limits.lowest(),
+            limits.highest());
+      }
+    }
+    if (newest.isPresent() && newest.get().spread() > limits.spread() + ROUNDING) {
+      add(Status.SERVICE, RegisterFinding.IMBALANCE, newest.get().spread(), limits.spread());
+    }
+  }
+
+  private Double judgeResistance(Type type, Optional<Judged> newest) {
+    Optional<Double> median = newest.flatMap(type.resistances()::median);
+    if (median.isEmpty() || median.get() <= 0) {
+      return null;
+    }
+    double resistance = newest.get().test().resistance();
+    double times = resistance / median.get();
+    if (type.limits() != null && times > type.limits().resistance() + ROUNDING) {
+      add(
+          Status.SERVICE,
+          RegisterFinding.RESISTANCE,
+          resistance,
+          median.get(),
+          type.limits().resistance());
+    }
+    return times;
+  }
+
+  private void judgeHealth(Type type, Optional<Judged> counting) {
+    if (counting.isEmpty()) {
+      return;
+    }
+    double health = counting.get().health();
+    if (health < settings.retireBelow()) {
+      add(Status.RETIRE, RegisterFinding.BELOW_RETIRE, health, settings.retireBelow());
+    } else if (health < settings.watchBelow()) {
+      add(Status.WATCH, RegisterFinding.BELOW_WATCH, health, settings.watchBelow());
+    }
+    if (type.counting().score(counting.get()).orElse(0.0) < APART) {
+      add(Status.WATCH, RegisterFinding.BELOW_TYPE, health);
+    }
+  }
+
+  /** A battery that stays in for another reason is not asked for a test. */
+  private void judgeTested(Optional<Judged> counting) {
+    boolean valid =
+        counting.isPresent()
+            && !counting
+                .get()
+                .test()
+                .date()
+                .plusDays(settings.validDays())
+                .isBefore(settings.asOf());
+    if (!valid && proposed.compareTo(Status.NOT_TESTED) < 0) {
+      boolean held = settings.untested() == UntestedRule.HOLD;
+      add(
+          Status.NOT_TESTED,
+          held ? RegisterFinding.NOT_TESTED_HELD : RegisterFinding.NOT_TESTED,
+          (double) settings.validDays());
+    }
+  }
+
+  private Status decide() {
+    if (battery.retired() != null || row.unreadable().contains("retired")) {
+      add(proposed, RegisterFinding.RETIRED, Incidents.named(battery.retired()));
+    }
+    Decision decision = battery.decided();
+    boolean stricter = decision != null && decision.isStricterThan(proposed);
+    if (stricter) {
+      findings.add(
+          switch (decision) {
+            case WATCH -> Finding.of(RegisterFinding.DECIDED_WATCH);
+            case QUARANTINE -> Finding.of(RegisterFinding.DECIDED_QUARANTINE);
+            default -> Finding.of(RegisterFinding.DECIDED, decision.word());
+          });
+    } else if (decision != null && decision.status() != proposed) {
+      findings.add(Finding.of(RegisterFinding.DECISION_MILDER, decision.word(), proposed.word()));
+    }
+    if (battery.retired() != null) {
+      return Status.RETIRE;
+    }
+    return stricter ? decision.status() : proposed;
+  }
+
+  private void judgePaperwork(Status status) {
+    String outTo = battery.outTo();
+    boolean out = row.cells().containsKey("outTo");
+    if (out && status.compareTo(Status.NOT_INSPECTED) >= 0) {
+      findings.add(Finding.of(RegisterFinding.OUT_UNFIT, Incidents.named(outTo)));
+    }
+    if (out && battery.backBy() != null && battery.backBy().isBefore(settings.asOf())) {
+      findings.add(Finding.of(RegisterFinding.OVERDUE, Incidents.named(outTo), battery.backBy()));
+    }
+    if ((status == Status.RETIRE || status == Status.SERVICE)
+        && battery.retired() == null
+        && battery.warranty() != null
+        && !battery.warranty().isBefore(settings.asOf())) {
+      findings.add(Finding.of(RegisterFinding.WARRANTY, battery.warranty()));
+    }
+    if (Boolean.FALSE.equals(battery.un383())) {
+      findings.add(Finding.of(RegisterFinding.NO_SUMMARY));
+    }
+  }
+
+  private Double cyclesLeft(double health) {
+    if (battery.cycles() == null || battery.cycles() <= 0) {
+      return null;
+    }
+    try {
+      return Ageing.cyclesLeft(battery.cycles(), health, settings.retireBelow(), Outlook.LEAST);
+    } catch (Refusal noAnswer) {
+      return null;
+    }
+  }
+
+  /** Whether a condition or an incident leaves only retirement. */
+  static boolean isRetireOnly(List<Finding> findings) {
+    return findings.stream().anyMatch(f -> f.key() == RegisterFinding.RETIRE_ONLY);
+  }
+}

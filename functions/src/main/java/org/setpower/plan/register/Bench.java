@@ -1,0 +1,273 @@
+package org.setpower.plan.register;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.setpower.base.Refusal;
+import org.setpower.fleet.Ageing;
+import org.setpower.fleet.Outliers;
+import org.setpower.plan.common.Finding;
+import org.setpower.plan.common.Identity;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.register.RegisterInputs.Battery;
+import org.setpower.plan.register.RegisterInputs.BenchTest;
+
+/** The tests: which can be compared, which counts for a battery, which batteries it is like. */
+final class Bench {
+  /** Tests within this are at like temperature, K; common practice, from memory. */
+  static final double LIKE_TEMPERATURE = 5;
+
+  /** Tests within this are at like state of charge, a share; common practice, from memory. */
+  static final double LIKE_CHARGE = 0.1;
+
+  private static final double ROUNDING = 1e-9;
+
+  private final Settings settings;
+  private final Map<Integer, Judged> byRow = new LinkedHashMap<>();
+  private final Map<String, List<Judged>> bySerial = new HashMap<>();
+
+  /**
+   * A test.
+   *
+   * @param compared whether nothing is wrong with it
+   * @param health share of the rated energy; null unless compared
+   * @param celsius °C of the test; null where not known
+   */
+  record Judged(
+      InputRow<BenchTest> row,
+      List<Finding> findings,
+      boolean compared,
+      Double health,
+      Double celsius) {
+    BenchTest test() {
+      return row.value();
+    }
+
+    /** Whether two tests were made at like temperature and state of charge. */
+    boolean isLike(Judged other) {
+      return celsius != null
+          && other.celsius != null
+          && test().charge() != null
+          && other.test().charge() != null
+          && Math.abs(celsius - other.celsius) <= LIKE_TEMPERATURE + ROUNDING
+          && Math.abs(test().charge() - other.test().charge()) <= LIKE_CHARGE + ROUNDING;
+    }
+
+    /** V between the best and the worst cell. */
+    double spread() {
+      List<Double> cells = test().cells();
+      return cells.stream().mapToDouble(v -> v).max().orElseThrow()
+          - cells.stream().mapToDouble(v -> v).min().orElseThrow();
+    }
+
+    /** The cell voltage that lies furthest outside limits, V. */
+    Optional<Double> outside(CellLimits limits) {
+      return test().cells().stream()
+          .filter(v -> v < limits.lowest() || v > limits.highest())
+          .max(Comparator.comparing(v -> Math.max(limits.lowest() - v, v - limits.highest())));
+    }
+  }
+
+  /**
+   * @param tests rows of Tests
+   * @param batteries rows of Batteries by serial; where two have one serial, each of them counts
+   */
+  Bench(
+      Settings settings,
+      InputRows<BenchTest> tests,
+      Map<String, List<InputRow<Battery>>> batteries) {
+    this.settings = settings;
+    tests
+        .filled()
+        .forEach(
+            r -> {
+              String serial = Identity.of(r.value().serial());
+              Judged judged = judge(r, batteries.get(serial));
+              byRow.put(r.number(), judged);
+              bySerial.computeIfAbsent(serial, s -> new ArrayList<>()).add(judged);
+            });
+  }
+
+  private Judged judge(InputRow<BenchTest> row, List<InputRow<Battery>> batteries) {
+    BenchTest test = row.value();
+    List<Finding> findings = new ArrayList<>(row.findings());
+    if (test.serial() != null && batteries == null) {
+      findings.add(Finding.of(RegisterFinding.TEST_SERIAL, test.serial()));
+    }
+    for (String key : List.of("date", "measured", "load", "temperature", "rested")) {
+      if (!row.cells().containsKey(key)) {
+        InputColumn column = RegisterInputs.TESTS.column(key);
+        findings.add(Finding.of(RegisterFinding.TEST_INCOMPLETE, column));
+      }
+    }
+    if (test.date() != null && test.date().isAfter(settings.asOf())) {
+      findings.add(Finding.of(RegisterFinding.TEST_LATER, test.date()));
+    }
+    Double celsius =
+        test.temperature() == null ? null : settings.unit().toCelsius(test.temperature());
+    if (celsius != null
+        && (celsius < settings.coldest() - ROUNDING || celsius > settings.warmest() + ROUNDING)) {
+      findings.add(
+          Finding.of(
+              RegisterFinding.TEST_TEMPERATURE, celsius, settings.coldest(), settings.warmest()));
+    }
+    if (test.rested() != null && test.rested() < settings.rest()) {
+      findings.add(Finding.of(RegisterFinding.TEST_REST, test.rested(), settings.rest()));
+    }
+    Double rated = rated(batteries);
+    Double health = null;
+    if (rated == null) {
+      if (batteries != null) {
+        InputColumn column = RegisterInputs.BATTERIES.column("energy");
+        findings.add(Finding.of(RegisterFinding.TEST_INCOMPLETE, column));
+      }
+    } else {
+      if (test.load() != null && test.load() > settings.maxLoad() * rated + ROUNDING) {
+        findings.add(
+            Finding.of(RegisterFinding.TEST_LOAD, test.load(), settings.maxLoad() * rated));
+      }
+      health = health(test.measured(), rated, findings);
+    }
+    boolean compared = findings.isEmpty();
+    return new Judged(
+        row,
+        findings.stream().sorted(Finding.WORST_FIRST).toList(),
+        compared,
+        compared ? health : null,
+        celsius);
+  }
+
+  /** The rated energy, Wh: of two rows with one serial the higher, which gives the lower health. */
+  private static Double rated(List<InputRow<Battery>> batteries) {
+    return batteries == null
+        ? null
+        : batteries.stream()
+            .map(b -> b.value().energy())
+            .filter(e -> e != null)
+            .max(Comparator.naturalOrder())
+            .orElse(null);
+  }
+
+  private static Double health(Double measured, double rated, List<Finding> findings) {
+    if (measured == null) {
+      return null;
+    }
+    try {
+      return Ageing.health(measured, rated);
+    } catch (Refusal overRating) {
+      findings.add(Finding.of(RegisterFinding.TEST_OVER_RATING, measured, rated));
+      return null;
+    }
+  }
+
+  /** The judgement of a row of Tests; null for a blank row. */
+  Judged row(int number) {
+    return byRow.get(number);
+  }
+
+  /** All tests of a serial, in any order. */
+  List<Judged> of(String serial) {
+    return serial.isEmpty() ? List.of() : bySerial.getOrDefault(serial, List.of());
+  }
+
+  /** The test that counts: the newest compared one; of two on one day that of the lower health. */
+  Optional<Judged> counting(String serial) {
+    return newest(serial, Judged::compared, Comparator.comparing(j -> -j.health()));
+  }
+
+  /** The newest test with two or more cell voltages; of two on one day the wider spread. */
+  Optional<Judged> newestCells(String serial) {
+    return newest(serial, j -> j.test().cells().size() > 1, Comparator.comparing(Judged::spread));
+  }
+
+  /** The newest test with a resistance; of two on one day the higher. */
+  Optional<Judged> newestResistance(String serial) {
+    return newest(
+        serial,
+        j -> j.test().resistance() != null,
+        Comparator.comparing(j -> j.test().resistance()));
+  }
+
+  private Optional<Judged> newest(
+      String serial, Predicate<Judged> usable, Comparator<Judged> worst) {
+    return of(serial).stream()
+        .filter(usable)
+        .filter(j -> j.test().date() != null && !j.test().date().isAfter(settings.asOf()))
+        .max(
+            Comparator.comparing((Judged j) -> j.test().date())
+                .thenComparing(worst)
+                // nothing of two equal ones may depend on the order of rows
+                .thenComparing(j -> j.row().cells().toString()));
+  }
+
+  /** Whether a compared test later than a day is there. */
+  boolean hasComparedAfter(String serial, LocalDate day) {
+    return of(serial).stream().anyMatch(j -> j.compared() && j.test().date().isAfter(day));
+  }
+
+  /**
+   * The tests of one type that are compared, one a battery. What was found for a temperature and a
+   * state of charge is kept: most tests of a house are made alike.
+   */
+  static final class Peers {
+    private final List<Judged> tests;
+    private final Map<List<Double>, List<Judged>> like = new HashMap<>();
+    private final Map<List<Double>, double[]> scores = new HashMap<>();
+    private final Map<List<Double>, Optional<Double>> medians = new HashMap<>();
+
+    Peers(List<Judged> tests) {
+      this.tests = tests;
+    }
+
+    private List<Judged> like(Judged mine) {
+      return like.computeIfAbsent(
+          conditions(mine), c -> tests.stream().filter(mine::isLike).toList());
+    }
+
+    private static List<Double> conditions(Judged mine) {
+      return Arrays.asList(mine.celsius, mine.test().charge());
+    }
+
+    /**
+     * How far the health of a test stands from like tests, as {@link Outliers#scores}; empty with
+     * fewer than five.
+     *
+     * @param mine is one of them
+     */
+    Optional<Double> score(Judged mine) {
+      List<Judged> same = like(mine);
+      if (same.size() < Outliers.FEWEST) {
+        return Optional.empty();
+      }
+      double[] all =
+          scores.computeIfAbsent(
+              conditions(mine),
+              c -> Outliers.scores(same.stream().mapToDouble(Judged::health).toArray()));
+      return Optional.of(all[same.indexOf(mine)]);
+    }
+
+    /** Median of the resistance of like tests, mΩ; empty with fewer than five. */
+    Optional<Double> median(Judged mine) {
+      return medians.computeIfAbsent(
+          conditions(mine),
+          c -> {
+            double[] same =
+                like(mine).stream().mapToDouble(j -> j.test().resistance()).sorted().toArray();
+            int half = same.length / 2;
+            return same.length < Outliers.FEWEST
+                ? Optional.empty()
+                : Optional.of(
+                    same.length % 2 == 1 ? same[half] : (same[half - 1] + same[half]) / 2);
+          });
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package org.setpower.plan.register;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.Facts;
+import org.setpower.pack.Chemistry;
+import org.setpower.plan.common.Finding;
+import org.setpower.plan.common.Gate;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.register.RegisterInputs.Limit;
+
+/**
+ * The limits that are used: those of {@code limits.csv}, or stricter ones of the house.
+ *
+ * @param lowest V of a cell; below it the battery goes to quarantine
+ * @param highest V of a cell; above it the battery goes to quarantine
+ * @param spread V between the best and the worst cell; above it the battery goes to service
+ * @param resistance times the median of its type; above it the battery goes to service
+ */
+record CellLimits(double lowest, double highest, double spread, double resistance) {
+  private static final Map<Chemistry, CellLimits> FACTS = facts();
+
+  private static Map<Chemistry, CellLimits> facts() {
+    List<Facts.Row> rows = Facts.read(CellLimits.class, "limits.csv");
+    Map<Chemistry, CellLimits> facts = new EnumMap<>(Chemistry.class);
+    for (Chemistry chemistry : Chemistry.values()) {
+      facts.put(
+          chemistry,
+          new CellLimits(
+              fact(rows, chemistry, "lowest"),
+              fact(rows, chemistry, "highest"),
+              fact(rows, chemistry, "spread"),
+              fact(rows, chemistry, "resistance")));
+    }
+    return facts;
+  }
+
+  private static double fact(List<Facts.Row> rows, Chemistry chemistry, String quantity) {
+    return rows.stream()
+        .filter(r -> r.text("chemistry").equals(chemistry.word()))
+        .filter(r -> r.text("quantity").equals(quantity))
+        .findFirst()
+        .orElseThrow()
+        .number("value");
+  }
+
+  /** The limits of a row: of house and fact the stricter voltage. */
+  static CellLimits of(Limit house) {
+    CellLimits fact = FACTS.get(house.chemistry());
+    return new CellLimits(
+        house.minVolts() == null ? fact.lowest : Math.max(fact.lowest, house.minVolts()),
+        house.maxVolts() == null ? fact.highest : Math.min(fact.highest, house.maxVolts()),
+        house.maxSpread() == null ? fact.spread : house.maxSpread(),
+        house.maxResistance() == null ? fact.resistance : house.maxResistance());
+  }
+
+  /** Judges the rows of the house, one a chemistry. */
+  static Gate<InputRow<Limit>> gate(InputRows<Limit> rows) {
+    return new Gate<>(
+        rows.filled()
+            .map(
+                r ->
+                    new Gate.Candidate<>(
+                        r.number(), r, name(r.value().chemistry()), findings(r), false))
+            .toList(),
+        List.of());
+  }
+
+  private static String name(Chemistry chemistry) {
+    return chemistry == null ? "" : chemistry.word();
+  }
+
+  private static List<Finding> findings(InputRow<Limit> row) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    Limit house = row.value();
+    if (house.chemistry() != null) {
+      CellLimits used = of(house);
+      if (house.minVolts() != null && house.minVolts() < used.lowest) {
+        findings.add(Finding.of(RegisterFinding.LIMIT_MILD, house.minVolts(), used.lowest));
+      }
+      if (house.maxVolts() != null && house.maxVolts() > used.highest) {
+        findings.add(Finding.of(RegisterFinding.LIMIT_MILD, house.maxVolts(), used.highest));
+      }
+      if (used.lowest >= used.highest) {
+        findings.add(Finding.of(RegisterFinding.LIMIT_CROSSED));
+      }
+    }
+    return findings;
+  }
+
+  /** The limits of each chemistry; a chemistry whose row does not pass the gate has none. */
+  static Map<Chemistry, CellLimits> used(Gate<InputRow<Limit>> gate) {
+    Map<Chemistry, CellLimits> used = new EnumMap<>(FACTS);
+    for (Gate.Judged<InputRow<Limit>> row : gate.all()) {
+      Chemistry chemistry = row.item().value().chemistry();
+      if (chemistry != null) {
+        if (row.fit()) {
+          used.put(chemistry, of(row.item().value()));
+        } else {
+          used.remove(chemistry);
+        }
+      }
+    }
+    return used;
+  }
+}

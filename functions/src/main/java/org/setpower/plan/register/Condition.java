@@ -1,0 +1,57 @@
+package org.setpower.plan.register;
+
+import java.util.List;
+import org.setpower.base.Word;
+
+/**
+ * What hand and eye say of a battery, and what an incident was. Common practice of rental houses;
+ * damaged and recalled lithium batteries are kept apart as the dangerous-goods rules ask (UN 3480
+ * special provision 376, from memory).
+ */
+public enum Condition implements Word {
+  FINE("fine", Consequence.NONE),
+  DROPPED("dropped", Consequence.QUARANTINE),
+  WET("wet", Consequence.QUARANTINE),
+  SWOLLEN("swollen", Consequence.RETIRE_ONLY, "puffed"),
+  LEAKING("leaking", Consequence.RETIRE_ONLY),
+  HOT("hot", Consequence.RETIRE_ONLY),
+  BURNT("burnt", Consequence.RETIRE_ONLY, "burned"),
+  RECALLED("recalled", Consequence.QUARANTINE),
+  CELL_VOLTAGE("cell voltage", Consequence.QUARANTINE),
+  CONTACTS("contacts", Consequence.SERVICE),
+  LABEL_UNREADABLE("label unreadable", Consequence.SERVICE);
+
+  /** What a condition leads to. */
+  enum Consequence {
+    NONE,
+    SERVICE,
+    /** Until an incident is closed. */
+    QUARANTINE,
+    /** In quarantine until it is disposed of: no incident of this kind can be closed. */
+    RETIRE_ONLY
+  }
+
+  private final String word;
+  private final Consequence consequence;
+  private final List<String> alsoWritten;
+
+  Condition(String word, Consequence consequence, String... alsoWritten) {
+    this.word = word;
+    this.consequence = consequence;
+    this.alsoWritten = List.of(alsoWritten);
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+
+  @Override
+  public List<String> alsoWritten() {
+    return alsoWritten;
+  }
+
+  Consequence consequence() {
+    return consequence;
+  }
+}

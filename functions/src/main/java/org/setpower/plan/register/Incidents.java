@@ -1,0 +1,265 @@
+package org.setpower.plan.register;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.setpower.plan.common.Finding;
+import org.setpower.plan.common.Identity;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.register.Condition.Consequence;
+import org.setpower.plan.register.RegisterInputs.Battery;
+import org.setpower.plan.register.RegisterInputs.Incident;
+import org.setpower.plan.register.SerialRange.Match;
+
+/**
+ * Damage and recalls: which batteries a row is about, and whether a battery is released from it.
+ *
+ * <p>A battery is released when the row was closed by a technician who did not report it, with date
+ * and reason, and the battery has an inspection and a compared test, both later than the day of the
+ * incident. A recall needs the maker's written reference too. Swollen, leaking, hot and burnt
+ * batteries are never released.
+ */
+final class Incidents {
+  private static final Pattern TECHNICIAN = Pattern.compile("TECHNICIAN[^A-Z]*[A-Z]?");
+
+  private final Settings settings;
+  private final Bench bench;
+  private final List<Case> cases;
+
+  /** A row of Incidents with the range of serials that it names. */
+  private record Case(
+      InputRow<Incident> row, String first, String last, String type, SerialRange range) {
+    Incident incident() {
+      return row.value();
+    }
+
+    boolean namesRange() {
+      return row.cells().containsKey("lastSerial");
+    }
+
+    /** Whether neither a serial nor a type is typed. */
+    boolean namesNothing() {
+      return first.isEmpty() && last.isEmpty() && type.isEmpty();
+    }
+
+    Match match(String serial, String batteryType) {
+      boolean otherType = !type.isEmpty() && !batteryType.isEmpty() && !type.equals(batteryType);
+      if (namesNothing() || otherType) {
+        return Match.NO;
+      }
+      if (first.isEmpty() && !namesRange()) {
+        return batteryType.isEmpty() ? Match.BY_HAND : Match.YES;
+      }
+      if (!namesRange()) {
+        return !serial.isEmpty() && serial.equals(first) ? Match.YES : Match.NO;
+      }
+      if (!serial.isEmpty() && (serial.equals(first) || serial.equals(last))) {
+        return Match.YES;
+      }
+      return range == null ? Match.BY_HAND : range.match(serial);
+    }
+
+    /** What it calls for; a word that is not known calls for quarantine. */
+    Consequence consequence() {
+      Condition happened = incident().happened();
+      return happened == null || happened == Condition.FINE
+          ? Consequence.QUARANTINE
+          : happened.consequence();
+    }
+  }
+
+  Incidents(Settings settings, InputRows<Incident> rows, Bench bench) {
+    this.settings = settings;
+    this.bench = bench;
+    cases = rows.filled().map(Incidents::read).toList();
+  }
+
+  private static Case read(InputRow<Incident> row) {
+    String first = Identity.of(row.value().serial());
+    String last = Identity.of(row.value().lastSerial());
+    return new Case(
+        row,
+        first,
+        last,
+        Identity.of(row.value().type()),
+        first.isEmpty() || last.isEmpty() ? null : SerialRange.between(first, last));
+  }
+
+  /** What the rows say of a battery: adds a finding and the state for each that is open. */
+  void judge(InputRow<Battery> battery, BatteryJudge judge) {
+    String serial = Identity.of(battery.value().serial());
+    String type = Identity.of(battery.value().type());
+    boolean noted = false;
+    for (Case c : cases) {
+      Match match = c.match(serial, type);
+      if (match == Match.BY_HAND) {
+        judge.add(
+            Status.UNCLEAR,
+            Finding.of(RegisterFinding.RECALL_BY_HAND, named(c.incident().serial())));
+      }
+      if (match == Match.YES) {
+        noted |= c.incident().happened() == battery.value().condition();
+        if (!missing(c, battery).isEmpty()) {
+          open(c, judge);
+        }
+      }
+    }
+    Condition condition = battery.value().condition();
+    if (!noted && condition != null && condition != Condition.FINE) {
+      judge.add(Status.KEEP, Finding.of(RegisterFinding.ENTER_INCIDENT));
+    }
+  }
+
+  private static void open(Case c, BatteryJudge judge) {
+    Condition happened = c.incident().happened();
+    if (happened == null || happened == Condition.FINE || c.row().isUnreadable()) {
+      judge.add(
+          Status.QUARANTINE,
+          Finding.of(RegisterFinding.INCIDENT_UNCLEAR, (double) c.row().number()));
+      return;
+    }
+    boolean service = c.consequence() == Consequence.SERVICE;
+    judge.add(
+        service ? Status.SERVICE : Status.QUARANTINE,
+        Finding.of(
+            service ? RegisterFinding.INCIDENT_SERVICE : RegisterFinding.INCIDENT_OPEN,
+            happened.word(),
+            named(c.incident().date())));
+    if (c.consequence() == Consequence.RETIRE_ONLY) {
+      judge.add(Status.QUARANTINE, Finding.of(RegisterFinding.RETIRE_ONLY, happened.word()));
+    }
+  }
+
+  /**
+   * Whether a battery was released after a day from an incident of cell voltage or of anything else
+   * that puts it in quarantine.
+   */
+  boolean isReleasedSince(InputRow<Battery> battery, LocalDate day) {
+    String serial = Identity.of(battery.value().serial());
+    String type = Identity.of(battery.value().type());
+    return cases.stream()
+        .filter(c -> c.match(serial, type) == Match.YES)
+        .filter(c -> c.consequence() == Consequence.QUARANTINE)
+        .filter(c -> c.incident().date() != null && !c.incident().date().isBefore(day))
+        .anyMatch(c -> missing(c, battery).isEmpty());
+  }
+
+  /** What is missing for the release of a battery. */
+  private List<Finding> missing(Case c, InputRow<Battery> battery) {
+    List<Finding> missing = new ArrayList<>(missing(c));
+    LocalDate day = c.incident().date();
+    Battery b = battery.value();
+    if (day == null) {
+      return missing;
+    }
+    boolean inspected =
+        b.inspected() != null
+            && b.inspectedBy() != null
+            && b.inspected().isAfter(day)
+            && !b.inspected().isAfter(settings.asOf());
+    if (!inspected) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_INSPECTION, named(b.serial())));
+    }
+    if (!bench.hasComparedAfter(Identity.of(b.serial()), day)) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_TEST, named(b.serial())));
+    }
+    return missing;
+  }
+
+  /** What is missing for closing the row, whatever the battery. */
+  private List<Finding> missing(Case c) {
+    Incident i = c.incident();
+    List<Finding> missing = new ArrayList<>(c.row().findings());
+    if (i.happened() == Condition.FINE) {
+      missing.add(Finding.of(RegisterFinding.INCIDENT_FINE));
+    }
+    if (c.consequence() == Consequence.RETIRE_ONLY) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_NEVER, i.happened().word()));
+    }
+    if (i.closed() == null
+        || i.date() == null
+        || !i.closed().isAfter(i.date())
+        || i.closed().isAfter(settings.asOf())) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_DATE));
+    }
+    if (!TECHNICIAN.matcher(Identity.of(i.closedBy())).matches()) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_ROLE));
+    }
+    if (i.reportedBy() == null || Identity.of(i.reportedBy()).equals(Identity.of(i.closedBy()))) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_REPORTER));
+    }
+    if (i.reason() == null) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_REASON));
+    }
+    if (i.happened() == Condition.RECALLED && i.reference() == null) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_REFERENCE));
+    }
+    return missing;
+  }
+
+  /**
+   * The results of the rows, by row number.
+   *
+   * @param batteries all rows of Batteries
+   * @param types identities of all types
+   */
+  Map<Integer, RegisterResults.IncidentResult> results(
+      List<InputRow<Battery>> batteries, Set<String> types) {
+    Map<Integer, RegisterResults.IncidentResult> results = new LinkedHashMap<>();
+    for (Case c : cases) {
+      List<InputRow<Battery>> about =
+          batteries.stream()
+              .filter(
+                  b ->
+                      c.match(Identity.of(b.value().serial()), Identity.of(b.value().type()))
+                          == Match.YES)
+              .toList();
+      List<InputRow<Battery>> open = about.stream().filter(b -> !missing(c, b).isEmpty()).toList();
+      List<Finding> findings = new ArrayList<>(c.row().findings());
+      findings.addAll(unclear(c, about.isEmpty(), types));
+      if (c.row().cells().containsKey("closed")) {
+        findings.addAll(missing(c));
+        open.forEach(b -> findings.addAll(missing(c, b)));
+      } else if (!open.isEmpty()) {
+        findings.add(Finding.of(RegisterFinding.INCIDENT_ROW_OPEN, (double) open.size()));
+      }
+      List<Finding> sorted = findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
+      results.put(
+          c.row().number(),
+          new RegisterResults.IncidentResult(
+              Finding.verdict(sorted), sorted, about.size(), open.size()));
+    }
+    return results;
+  }
+
+  private static List<Finding> unclear(Case c, boolean nobody, Set<String> types) {
+    List<Finding> findings = new ArrayList<>();
+    Incident i = c.incident();
+    if (c.namesNothing()) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_NOWHERE));
+    }
+    if (!c.type().isEmpty() && !types.contains(c.type())) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_TYPE, i.type()));
+    }
+    if (c.namesRange() && c.range() == null) {
+      findings.add(
+          Finding.of(RegisterFinding.INCIDENT_RANGE, named(i.serial()), named(i.lastSerial())));
+    } else if (nobody && !c.first().isEmpty() && !c.namesRange()) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_SERIAL, i.serial()));
+    }
+    if (i.happened() == Condition.FINE) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_FINE));
+    }
+    return findings;
+  }
+
+  /** A value for a sentence: a dash where there is none. */
+  static Object named(Object value) {
+    return value == null ? "–" : value;
+  }
+}

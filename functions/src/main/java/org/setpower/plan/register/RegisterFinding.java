@@ -1,0 +1,133 @@
+package org.setpower.plan.register;
+
+import org.setpower.plan.common.FindingKey;
+import org.setpower.plan.common.Severity;
+
+/** What can be wrong in a register. */
+public enum RegisterFinding implements FindingKey {
+  /** A condition that is no word of the list. */
+  CONDITION_UNKNOWN("condition.unknown", Severity.DANGER),
+  /** Arguments: condition. */
+  DAMAGED("damaged", Severity.DANGER),
+  /** Arguments: condition. */
+  RETIRE_ONLY("retireOnly", Severity.DANGER),
+  RECALLED("recalled", Severity.DANGER),
+  /** Arguments: condition. */
+  NEEDS_SERVICE("service", Severity.STOP),
+  NOT_INSPECTED("notInspected", Severity.STOP),
+  /** Arguments: condition, date or —. */
+  INCIDENT_OPEN("incident.open", Severity.DANGER),
+  /** Arguments: condition, date or —. */
+  INCIDENT_SERVICE("incident.service", Severity.STOP),
+  /** An incident whose row cannot be read. Arguments: row. */
+  INCIDENT_UNCLEAR("incident.unclear", Severity.DANGER),
+  /** Arguments: first serial. */
+  RECALL_BY_HAND("recallByHand", Severity.HOLD),
+  /** A condition that is not fine and has no incident. */
+  ENTER_INCIDENT("enterIncident", Severity.CHECK),
+  /** Arguments: V, lowest V, highest V. */
+  CELL_OUTSIDE("cellOutside", Severity.DANGER),
+  /** Arguments: V, limit V. */
+  IMBALANCE("imbalance", Severity.STOP),
+  /** Arguments: mΩ, median mΩ of the type, limit as a multiple. */
+  RESISTANCE("resistance", Severity.STOP),
+  /** Arguments: health, limit. */
+  BELOW_RETIRE("belowRetire", Severity.STOP),
+  /** Arguments: health, limit. */
+  BELOW_WATCH("belowWatch", Severity.CHECK),
+  /** Arguments: health. */
+  BELOW_TYPE("belowType", Severity.CHECK),
+  /** Arguments: days a test is valid. */
+  NOT_TESTED_HELD("notTested.held", Severity.HOLD),
+  /** Arguments: days a test is valid. */
+  NOT_TESTED("notTested", Severity.CHECK),
+  /** Arguments: row of the test. */
+  TEST_UNCLEAR("test.unclear", Severity.STOP),
+  /** Arguments: type. */
+  TYPE_UNKNOWN("type.unknown", Severity.STOP),
+  /** Arguments: type. */
+  TYPE_UNCLEAR("type.unclear", Severity.STOP),
+  /** Arguments: date. */
+  RETIRED("retired", Severity.STOP),
+  /** Arguments: who has it. */
+  OUT_UNFIT("outUnfit", Severity.DANGER),
+  /** Arguments: who has it, date. */
+  OVERDUE("overdue", Severity.CHECK),
+  /** Arguments: date. */
+  WARRANTY("warranty", Severity.CHECK),
+  NO_SUMMARY("noSummary", Severity.CHECK),
+  /** Arguments: date. */
+  INSPECTED_LATER("inspectedLater", Severity.CHECK),
+  /** Arguments: decision. */
+  DECIDED("decided", Severity.STOP),
+  DECIDED_QUARANTINE("decided.quarantine", Severity.DANGER),
+  DECIDED_WATCH("decided.watch", Severity.CHECK),
+  /** Arguments: decision, what is proposed. */
+  DECISION_MILDER("decided.milder", Severity.CHECK),
+
+  /** Arguments: serial. */
+  TEST_SERIAL("test.serial", Severity.STOP),
+  /** Arguments: date. */
+  TEST_LATER("test.later", Severity.STOP),
+  /** Arguments: heading. */
+  TEST_INCOMPLETE("test.incomplete", Severity.CHECK),
+  /** Arguments: °C, lowest, highest. */
+  TEST_TEMPERATURE("test.temperature", Severity.CHECK),
+  /** Arguments: h, limit h. */
+  TEST_REST("test.rest", Severity.CHECK),
+  /** Arguments: W, limit W. */
+  TEST_LOAD("test.load", Severity.CHECK),
+  /** Arguments: measured Wh, rated Wh. */
+  TEST_OVER_RATING("test.overRating", Severity.CHECK),
+
+  INCIDENT_NOWHERE("incident.nowhere", Severity.STOP),
+  /** Arguments: serial. */
+  INCIDENT_SERIAL("incident.serial", Severity.STOP),
+  /** Arguments: type. */
+  INCIDENT_TYPE("incident.type", Severity.STOP),
+  /** Arguments: first and last serial. */
+  INCIDENT_RANGE("incident.range", Severity.STOP),
+  /** What happened is fine. */
+  INCIDENT_FINE("incident.fine", Severity.STOP),
+  /** Arguments: batteries. */
+  INCIDENT_ROW_OPEN("incident.rowOpen", Severity.CHECK),
+  /** Closed by somebody who may not. */
+  CLOSING_ROLE("closing.role", Severity.STOP),
+  CLOSING_REPORTER("closing.reporter", Severity.STOP),
+  CLOSING_REASON("closing.reason", Severity.STOP),
+  /** Closed before it happened, or after the register's day. */
+  CLOSING_DATE("closing.date", Severity.STOP),
+  CLOSING_REFERENCE("closing.reference", Severity.STOP),
+  /** Arguments: condition. */
+  CLOSING_NEVER("closing.never", Severity.STOP),
+  /** Arguments: serial. */
+  CLOSING_INSPECTION("closing.inspection", Severity.STOP),
+  /** Arguments: serial. */
+  CLOSING_TEST("closing.test", Severity.STOP),
+
+  /** Arguments: V typed, V used. */
+  LIMIT_MILD("limit.mild", Severity.CHECK),
+  LIMIT_CROSSED("limit.crossed", Severity.STOP),
+  WATCH_BELOW_RETIRE("project.watch", Severity.CHECK),
+  TEST_TEMPERATURES_CROSSED("project.temperatures", Severity.STOP),
+  /** Arguments: serial. */
+  SLIP_SERIAL("slip.serial", Severity.STOP);
+
+  private final String key;
+  private final Severity severity;
+
+  RegisterFinding(String key, Severity severity) {
+    this.key = "register." + key;
+    this.severity = severity;
+  }
+
+  @Override
+  public String key() {
+    return key;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+}

@@ -1,0 +1,390 @@
+package org.setpower.plan.register;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.setpower.pack.Chemistry;
+import org.setpower.plan.common.Input;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Table;
+
+/**
+ * The tables to fill of the register.
+ *
+ * @param project one row
+ * @param types rows by type
+ * @param limits rows by chemistry
+ * @param batteries rows by serial
+ * @param tests any number a serial
+ * @param incidents damage, recalls and their closing
+ */
+public record RegisterInputs(
+    InputRows<Project> project,
+    InputRows<BatteryType> types,
+    InputRows<Limit> limits,
+    InputRows<Battery> batteries,
+    InputRows<BenchTest> tests,
+    InputRows<Incident> incidents) {
+  static final InputTable<Project> PROJECT = InputTable.of(Project.class);
+  static final InputTable<BatteryType> TYPES = InputTable.of(BatteryType.class);
+  static final InputTable<Limit> LIMITS = InputTable.of(Limit.class);
+  static final InputTable<Battery> BATTERIES = InputTable.of(Battery.class);
+  static final InputTable<BenchTest> TESTS = InputTable.of(BenchTest.class);
+  static final InputTable<Incident> INCIDENTS = InputTable.of(Incident.class);
+
+  /** What holds for the whole register. */
+  @Table(key = "project", heading = "Project", rows = 1, upright = true)
+  public record Project(
+      @Input(key = "asOf", heading = "As of", help = "The day on which tests and returns are due.")
+          LocalDate asOf,
+      @Input(
+              key = "temperatureUnit",
+              heading = "Temperatures in",
+              blank = "Blank: °C.",
+              help = "Unit of every temperature typed in this register.")
+          TemperatureUnit temperatureUnit,
+      @Input(
+              key = "coldestTest",
+              heading = "Min. temperature of a test",
+              min = -40,
+              max = 140,
+              blank = "Blank: 15 °C (59 °F).",
+              help = "A colder battery gives less: its test is not compared.")
+          Double coldestTest,
+      @Input(
+              key = "warmestTest",
+              heading = "Max. temperature of a test",
+              min = -40,
+              max = 140,
+              blank = "Blank: 30 °C (86 °F).",
+              help = "A warmer battery gives more: its test is not compared.")
+          Double warmestTest,
+      @Input(
+              key = "rest",
+              heading = "Min. rest before a test",
+              unit = "h",
+              min = 0,
+              max = 100,
+              blank = "Blank: 1 h.",
+              help = "Hours off the charger, so that the cell voltages have settled.")
+          Double rest,
+      @Input(
+              key = "maxLoad",
+              heading = "Max. test load",
+              unit = "W/Wh",
+              min = 0.01,
+              max = 5,
+              blank = "Blank: 0.5 W a rated Wh, empty in two hours.",
+              help = "A higher load gives less: its test is not compared.")
+          Double maxLoad,
+      @Input(
+              key = "validDays",
+              heading = "Test valid",
+              unit = "days",
+              min = 1,
+              max = 3650,
+              blank = "Blank: 180 days.",
+              help = "A battery whose last compared test is older is not tested.")
+          Double validDays,
+      @Input(
+              key = "untested",
+              heading = "Batteries not tested",
+              blank = "Blank: hold.",
+              help = "Whether a battery without a valid test goes out, printed as not tested.")
+          UntestedRule untested,
+      @Input(
+              key = "retireBelow",
+              heading = "Retire below health",
+              min = 0.3,
+              max = 1,
+              blank = "Blank: 80 %.",
+              help = "Health at which a battery is retired.")
+          Double retireBelow,
+      @Input(
+              key = "watchBelow",
+              heading = "Watch below health",
+              min = 0.3,
+              max = 1,
+              blank = "Blank: 85 %.",
+              help = "Health below which a battery is tested more often.")
+          Double watchBelow,
+      @Input(
+              key = "slip",
+              heading = "Issue slip for",
+              blank = "Blank: no slip.",
+              help = "Serial of the battery that is handed out.")
+          String slip) {}
+
+  /** A type of battery. */
+  @Table(key = "types", heading = "Types", rows = 40)
+  public record BatteryType(
+      @Input(key = "type", heading = "Type", help = "One row for each type of battery.")
+          String type,
+      @Input(
+              key = "chemistry",
+              heading = "Chemistry",
+              help = "What its cells are made of: it decides the limits of cell voltage.")
+          Chemistry chemistry,
+      @Input(
+              key = "required",
+              heading = "Required",
+              unit = "pcs",
+              min = 0,
+              max = 10_000,
+              blank = "Blank: none is bought.",
+              help = "How many must be fit to go out at a time.")
+          Double required) {}
+
+  /** Limits of the house by chemistry; blank ones are those of {@code limits.csv}. */
+  @Table(key = "limits", heading = "Limits", rows = 8)
+  public record Limit(
+      @Input(key = "chemistry", heading = "Chemistry", help = "One row for each chemistry.")
+          Chemistry chemistry,
+      @Input(
+              key = "minVolts",
+              heading = "Min. cell voltage",
+              unit = "V",
+              min = 0,
+              max = 10,
+              blank = "Blank: the limit of the table of facts.",
+              help =
+                  "Below it a battery goes to quarantine. A lower figure than the fact's is not"
+                      + " used.")
+          Double minVolts,
+      @Input(
+              key = "maxVolts",
+              heading = "Max. cell voltage",
+              unit = "V",
+              min = 0,
+              max = 10,
+              blank = "Blank: the limit of the table of facts.",
+              help =
+                  "Above it a battery goes to quarantine. A higher figure than the fact's is not"
+                      + " used.")
+          Double maxVolts,
+      @Input(
+              key = "maxSpread",
+              heading = "Max. cell imbalance",
+              unit = "V",
+              min = 0.001,
+              max = 1,
+              blank = "Blank: 0.05 V.",
+              help = "Between the best and the worst cell, rested.")
+          Double maxSpread,
+      @Input(
+              key = "maxResistance",
+              heading = "Max. resistance against its type",
+              min = 1.05,
+              max = 10,
+              blank = "Blank: 1.5 times the median of its type.",
+              help = "Compared are only tests at like temperature and state of charge.")
+          Double maxResistance) {}
+
+  /** One battery. */
+  @Table(key = "batteries", heading = "Batteries", rows = 300)
+  public record Battery(
+      @Input(
+              key = "serial",
+              heading = "Serial",
+              help = "The number on the battery, or the house's own. Each only once.")
+          String serial,
+      @Input(key = "type", heading = "Type", help = "A type of Types.") String type,
+      @Input(
+              key = "condition",
+              heading = "Condition",
+              blank = "Blank: not inspected, does not go out.",
+              help = "What hand and eye say; the worst counts.")
+          Condition condition,
+      @Input(
+              key = "energy",
+              heading = "Rated energy",
+              unit = "Wh",
+              min = 0.1,
+              max = 100_000,
+              blank = "Blank: no health, so not tested.",
+              help = "The Wh on the label.")
+          Double energy,
+      @Input(
+              key = "cycles",
+              heading = "Cycles",
+              min = 0,
+              max = 100_000,
+              blank = "Blank: no estimate of the cycles left.",
+              help = "Full charges so far.")
+          Double cycles,
+      @Input(
+              key = "inspected",
+              heading = "Inspected on",
+              blank = "Blank: no incident can be closed.",
+              help = "Day of the last inspection by hand and eye.")
+          LocalDate inspected,
+      @Input(
+              key = "inspectedBy",
+              heading = "Inspected by",
+              blank = "Blank: the inspection closes no incident.",
+              help = "A role, no name.")
+          String inspectedBy,
+      @Input(
+              key = "place",
+              heading = "Place",
+              blank = "Blank: no place.",
+              help = "Where it lies when it is in.")
+          String place,
+      @Input(
+              key = "outTo",
+              heading = "Out to",
+              blank = "Blank: it is in.",
+              help = "The job or client that has it.")
+          String outTo,
+      @Input(
+              key = "backBy",
+              heading = "Back by",
+              blank = "Blank: no date agreed.",
+              help = "Day agreed for its return.")
+          LocalDate backBy,
+      @Input(
+              key = "un383",
+              heading = "UN 38.3 summary",
+              blank = "Blank: not looked for.",
+              help = "Is the maker's test summary on file? Freight asks for it.")
+          Boolean un383,
+      @Input(
+              key = "warranty",
+              heading = "Warranty until",
+              blank = "Blank: no warranty.",
+              help = "From the invoice.")
+          LocalDate warranty,
+      @Input(
+              key = "retired",
+              heading = "Retired on",
+              blank = "Blank: not retired.",
+              help = "A retired battery never returns.")
+          LocalDate retired,
+      @Input(
+              key = "decided",
+              heading = "Decided",
+              blank = "Blank: as proposed.",
+              help = "May be stricter than what is proposed, never milder.")
+          Decision decided) {}
+
+  /** One test on the bench. */
+  @Table(key = "tests", heading = "Tests", rows = 1000)
+  public record BenchTest(
+      @Input(key = "serial", heading = "Serial", help = "As in Batteries.") String serial,
+      @Input(key = "date", heading = "Date", blank = "Blank: not compared.") LocalDate date,
+      @Input(
+              key = "measured",
+              heading = "Measured energy",
+              unit = "Wh",
+              min = 0,
+              max = 100_000,
+              blank = "Blank: not compared.",
+              help = "What the full battery gave until it cut off.")
+          Double measured,
+      @Input(
+              key = "load",
+              heading = "Test load",
+              unit = "W",
+              min = 0,
+              max = 100_000,
+              blank = "Blank: not compared.")
+          Double load,
+      @Input(
+              key = "temperature",
+              heading = "Temperature",
+              min = -60,
+              max = 180,
+              blank = "Blank: not compared.",
+              help = "Of the battery, or of the room it lay in for half a day.")
+          Double temperature,
+      @Input(
+              key = "charge",
+              heading = "State of charge",
+              min = 0,
+              max = 1,
+              blank = "Blank: resistance and health are not compared with the type.",
+              help = "At which resistance and cell voltages were read.")
+          Double charge,
+      @Input(
+              key = "rested",
+              heading = "Rested",
+              unit = "h",
+              min = 0,
+              max = 100_000,
+              blank = "Blank: not compared.",
+              help = "Hours off the charger before the test.")
+          Double rested,
+      @Input(
+              key = "resistance",
+              heading = "Resistance",
+              unit = "mΩ",
+              min = 0,
+              max = 1e6,
+              blank = "Blank: not measured.")
+          Double resistance,
+      @Input(
+              key = "cell",
+              heading = "Cell",
+              unit = "V",
+              min = -20,
+              max = 20,
+              count = 14,
+              blank = "Blank: no such cell.",
+              help = "Voltage, rested, without load.")
+          List<Double> cells) {}
+
+  /** Damage or recall of one battery, of a range of serials, or of a type. */
+  @Table(key = "incidents", heading = "Incidents", rows = 100)
+  public record Incident(
+      @Input(
+              key = "serial",
+              heading = "Serial",
+              blank = "Blank: all of the type.",
+              help = "The battery, or the first of a range.")
+          String serial,
+      @Input(
+              key = "lastSerial",
+              heading = "Last serial",
+              blank = "Blank: one battery.",
+              help = "Last of a range: same letters and number of digits as the first.")
+          String lastSerial,
+      @Input(
+              key = "type",
+              heading = "Type",
+              blank = "Blank: by serial.",
+              help = "For a recall of a type.")
+          String type,
+      @Input(key = "happened", heading = "What happened", help = "A word of Condition, not fine.")
+          Condition happened,
+      @Input(
+              key = "date",
+              heading = "Date",
+              help = "The day it happened, or of the maker's notice.")
+          LocalDate date,
+      @Input(
+              key = "reportedBy",
+              heading = "Reported by",
+              blank = "Blank: cannot be closed.",
+              help = "A role, no name.")
+          String reportedBy,
+      @Input(
+              key = "closed",
+              heading = "Closed on",
+              blank = "Blank: open.",
+              help = "After an inspection and a compared test, both later than the incident.")
+          LocalDate closed,
+      @Input(
+              key = "closedBy",
+              heading = "Closed by",
+              blank = "Blank: open.",
+              help = "technician, or technician with a number; not who reported it.")
+          String closedBy,
+      @Input(key = "reason", heading = "Reason", blank = "Blank: open.", help = "Why it is sound.")
+          String reason,
+      @Input(
+              key = "reference",
+              heading = "Maker's reference",
+              blank = "Blank: a recall stays open.",
+              help = "Number or date of the maker's written answer.")
+          String reference) {}
+}

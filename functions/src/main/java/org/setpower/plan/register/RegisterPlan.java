@@ -1,0 +1,582 @@
+package org.setpower.plan.register;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.setpower.pack.Chemistry;
+import org.setpower.plan.common.CommonFinding;
+import org.setpower.plan.common.Filled;
+import org.setpower.plan.common.Finding;
+import org.setpower.plan.common.FindingKey;
+import org.setpower.plan.common.Gate;
+import org.setpower.plan.common.Identity;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.common.Verdict;
+import org.setpower.plan.register.RegisterInputs.Battery;
+import org.setpower.plan.register.RegisterInputs.BatteryType;
+import org.setpower.plan.register.RegisterInputs.BenchTest;
+import org.setpower.plan.register.RegisterInputs.Incident;
+import org.setpower.plan.register.RegisterInputs.Limit;
+import org.setpower.plan.register.RegisterInputs.Project;
+
+/** The battery register, calculated once: every verdict, every paper, every count. */
+public final class RegisterPlan {
+  /** The model of the sheet. */
+  public static final PlanModel MODEL = new Model();
+
+  private final RegisterInputs inputs;
+  private final Settings settings;
+  private final Gate<InputRow<BatteryType>> types;
+  private final Gate<InputRow<Limit>> limits;
+  private final Bench bench;
+  private final Incidents incidents;
+  private final Map<Integer, BatteryJudge.State> states = new LinkedHashMap<>();
+  private final Gate<InputRow<Battery>> gate;
+
+  private RegisterPlan(RegisterInputs inputs) {
+    this.inputs = inputs;
+    settings = Settings.of(inputs.project().rows().get(0));
+    types = typeGate(inputs.types());
+    limits = CellLimits.gate(inputs.limits());
+    List<InputRow<Battery>> rows = inputs.batteries().filled().toList();
+    Map<String, List<InputRow<Battery>>> bySerial =
+        rows.stream().collect(Collectors.groupingBy(RegisterPlan::serial));
+    bench = new Bench(settings, inputs.tests(), bySerial);
+    incidents = new Incidents(settings, inputs.incidents(), bench);
+    Map<String, BatteryJudge.Type> known = known(rows);
+    BatteryJudge.Type unknown = new BatteryJudge.Type(
+            false, null, new Bench.Peers(List.of()), new Bench.Peers(List.of()));
+    for (InputRow<Battery> row : rows) {
+      boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
+      states.put(
+          row.number(),
+          new BatteryJudge(settings, row, bench, incidents)
+              .judge(known.getOrDefault(type(row), unknown), twice));
+    }
+    gate =
+        new Gate<>(
+            rows.stream()
+                .map(r -> new Gate.Candidate<>(r.number(), r, serial(r), findings(r), false))
+                .toList(),
+            settings.stops());
+  }
+
+  /** Calculates the register from its six ranges, in the order of {@link PlanModel#inputs()}. */
+  public static PlanResult of(List<?> ranges) {
+    return MODEL.calculate(ranges);
+  }
+
+  private List<Finding> findings(InputRow<Battery> row) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    findings.addAll(states.get(row.number()).findings());
+    return findings;
+  }
+
+  private static String serial(InputRow<Battery> row) {
+    return Identity.of(row.value().serial());
+  }
+
+  private static String type(InputRow<Battery> row) {
+    return Identity.of(row.value().type());
+  }
+
+  private static Gate<InputRow<BatteryType>> typeGate(InputRows<BatteryType> rows) {
+    return new Gate<>(
+        rows.filled()
+            .map(
+                r ->
+                    new Gate.Candidate<>(
+                        r.number(), r, Identity.of(r.value().type()), r.findings(), false))
+            .toList(),
+        List.of());
+  }
+
+  /** What is known of each type; a type with two rows has no limits. */
+  private Map<String, BatteryJudge.Type> known(List<InputRow<Battery>> rows) {
+    Map<Chemistry, CellLimits> used = CellLimits.used(limits);
+    Map<String, Set<String>> serials =
+        rows.stream()
+            .collect(
+                Collectors.groupingBy(
+                    RegisterPlan::type,
+                    Collectors.mapping(RegisterPlan::serial, Collectors.toSet())));
+    Map<String, BatteryJudge.Type> known = new HashMap<>();
+    for (Gate.Judged<InputRow<BatteryType>> row : types.all()) {
+      String type = Identity.of(row.item().value().type());
+      Set<String> own = serials.getOrDefault(type, Set.of());
+      boolean twice =
+          row.findings().stream().anyMatch(f -> f.key() == CommonFinding.DOUBLE_IDENTITY);
+      Chemistry chemistry = row.item().value().chemistry();
+      known.put(
+          type,
+          new BatteryJudge.Type(
+              true,
+              twice || chemistry == null ? null : used.get(chemistry),
+              new Bench.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
+              new Bench.Peers(
+                  own.stream().flatMap(s -> bench.newestResistance(s).stream()).toList())));
+    }
+    known.remove("");
+    return known;
+  }
+
+  /**
+   * The state that papers print: a battery that does not pass the gate is neither keep nor watch.
+   */
+  private Status status(Gate.Judged<InputRow<Battery>> judged) {
+    Status status = states.get(judged.row()).status();
+    return judged.fit() || status.compareTo(Status.WATCH) > 0 ? status : Status.UNCLEAR;
+  }
+
+  private Action action(Gate.Judged<InputRow<Battery>> judged) {
+    if (judged.findings().stream().anyMatch(f -> f.key() == RegisterFinding.OUT_UNFIT)) {
+      return Action.CALL_BACK;
+    }
+    return switch (status(judged)) {
+      case KEEP, WATCH -> null;
+      case NOT_TESTED -> Action.TEST;
+      case NOT_INSPECTED -> Action.INSPECT;
+      case UNCLEAR -> Action.CORRECT;
+      case SERVICE -> Action.SERVICE;
+      case RETIRE -> judged.item().value().retired() == null ? Action.RETIRE : null;
+      case QUARANTINE ->
+          BatteryJudge.isRetireOnly(judged.findings()) ? Action.RETIRE : Action.QUARANTINE;
+    };
+  }
+
+  private List<Filled<?>> tables() {
+    List<RegisterResults.Slip> slip = slip();
+    List<RegisterResults.TypeResult> typeRows = align(inputs.types(), this::typeResult);
+    List<RegisterResults.TestResult> testRows = align(inputs.tests(), this::testResult);
+    Map<Integer, RegisterResults.IncidentResult> judged =
+        incidents.results(
+            gate.all().stream().map(Gate.Judged::item).toList(),
+            types.all().stream()
+                .map(t -> Identity.of(t.item().value().type()))
+                .collect(Collectors.toSet()));
+    List<RegisterResults.IssueRow> issues = issues(judged, slip);
+    return List.of(
+        new Filled<>(
+            RegisterResults.PROJECT,
+            List.of(
+                new RegisterResults.ProjectResult(
+                    Finding.verdict(settings.findings()),
+                    settings.findings().stream().sorted(Finding.WORST_FIRST).toList()))),
+        new Filled<>(RegisterResults.TYPES, typeRows),
+        new Filled<>(RegisterResults.LIMITS, align(inputs.limits(), this::limitResult)),
+        new Filled<>(RegisterResults.BATTERIES, align(inputs.batteries(), this::batteryResult)),
+        new Filled<>(RegisterResults.TESTS, testRows),
+        new Filled<>(
+            RegisterResults.INCIDENTS, align(inputs.incidents(), r -> judged.get(r.number()))),
+        new Filled<>(RegisterResults.ACTIONS, actions()),
+        new Filled<>(RegisterResults.STOCKTAKE, stocktake()),
+        new Filled<>(RegisterResults.SLIP, slip),
+        new Filled<>(RegisterResults.SUMMARY, List.of(summary(typeRows, testRows, issues))),
+        new Filled<>(RegisterResults.ISSUES, issues));
+  }
+
+  /** One result a row of the table, null for blank rows. */
+  private static <T extends Record, R> List<R> align(
+      InputRows<T> rows, Function<InputRow<T>, R> result) {
+    List<R> results = new ArrayList<>(rows.rows().size());
+    rows.rows().forEach(r -> results.add(r.isBlank() ? null : result.apply(r)));
+    return results;
+  }
+
+  private RegisterResults.BatteryResult batteryResult(InputRow<Battery> row) {
+    Gate.Judged<InputRow<Battery>> judged = gate.row(row.number());
+    BatteryJudge.State state = states.get(row.number());
+    return new RegisterResults.BatteryResult(
+        judged.verdict(),
+        status(judged),
+        state.proposed(),
+        judged.fit(),
+        judged.findings(),
+        action(judged),
+        state.tested(),
+        state.due(),
+        state.health(),
+        state.cyclesLeft(),
+        state.imbalance(),
+        state.resistance(),
+        state.timesType(),
+        state.compared());
+  }
+
+  private RegisterResults.TypeResult typeResult(InputRow<BatteryType> row) {
+    Gate.Judged<InputRow<BatteryType>> judged = types.row(row.number());
+    String type = Identity.of(row.value().type());
+    Gate.Paper<InputRow<Battery>> paper = gate.paper(b -> !type.isEmpty() && type(b).equals(type));
+    List<Double> healths =
+        both(paper).stream()
+            .map(b -> states.get(b.row()).health())
+            .filter(h -> h != null)
+            .sorted()
+            .toList();
+    int fit = paper.fit().size();
+    int comesBack =
+        count(paper.withheld(), Status.SERVICE)
+            + count(paper.withheld(), Status.NOT_TESTED)
+            + count(paper.withheld(), Status.NOT_INSPECTED);
+    Double required = row.value().required();
+    return new RegisterResults.TypeResult(
+        judged.verdict(),
+        judged.findings(),
+        both(paper).size(),
+        (int) both(paper).stream().filter(b -> b.item().cells().containsKey("outTo")).count(),
+        fit,
+        count(paper.withheld(), Status.SERVICE),
+        count(paper.withheld(), Status.QUARANTINE),
+        mean(healths),
+        healths.isEmpty() ? null : healths.get(0),
+        required == null
+            ? null
+            : (Integer) Math.max(0, (int) Math.ceil(required) - fit - comesBack));
+  }
+
+  private static <T> List<Gate.Judged<T>> both(Gate.Paper<T> paper) {
+    List<Gate.Judged<T>> both = new ArrayList<>(paper.fit());
+    both.addAll(paper.withheld());
+    return both;
+  }
+
+  private int count(List<Gate.Judged<InputRow<Battery>>> rows, Status status) {
+    return (int) rows.stream().filter(r -> status(r) == status).count();
+  }
+
+  /** The mean of sorted values: the order of rows must not change its last digit. */
+  private static Double mean(List<Double> sorted) {
+    return sorted.isEmpty()
+        ? null
+        : (Double) sorted.stream().mapToDouble(h -> h).average().orElseThrow();
+  }
+
+  private RegisterResults.LimitResult limitResult(InputRow<Limit> row) {
+    Gate.Judged<InputRow<Limit>> judged = limits.row(row.number());
+    CellLimits used = judged.fit() ? CellLimits.of(row.value()) : null;
+    return new RegisterResults.LimitResult(
+        judged.verdict(),
+        judged.findings(),
+        used == null ? null : (Double) used.lowest(),
+        used == null ? null : (Double) used.highest());
+  }
+
+  private RegisterResults.TestResult testResult(InputRow<BenchTest> row) {
+    Bench.Judged judged = bench.row(row.number());
+    return new RegisterResults.TestResult(
+        Finding.verdict(judged.findings()), judged.findings(), judged.compared(), judged.health());
+  }
+
+  private List<RegisterResults.ActionRow> actions() {
+    return gate.all().stream()
+        .filter(b -> action(b) != null)
+        .map(
+            b ->
+                new RegisterResults.ActionRow(
+                    b.item().value().serial(),
+                    b.item().value().type(),
+                    b.item().value().place(),
+                    b.item().value().outTo(),
+                    action(b),
+                    b.verdict(),
+                    b.findings()))
+        // last by all that is shown, so that the order of rows never shows
+        .sorted(
+            Comparator.comparing(RegisterResults.ActionRow::action)
+                .thenComparing(a -> text(a.place()))
+                .thenComparing(a -> Identity.of(a.serial()))
+                .thenComparing(RegisterResults.ActionRow::toString))
+        .toList();
+  }
+
+  private List<RegisterResults.StocktakeRow> stocktake() {
+    return gate.all().stream()
+        .map(
+            b ->
+                new RegisterResults.StocktakeRow(
+                    b.item().value().place(),
+                    b.item().value().outTo(),
+                    b.item().value().serial(),
+                    b.item().value().type(),
+                    status(b),
+                    b.verdict(),
+                    b.fit(),
+                    b.item().value().backBy()))
+        .sorted(
+            Comparator.comparing((RegisterResults.StocktakeRow r) -> text(r.place()))
+                .thenComparing(r -> Identity.of(r.serial()))
+                .thenComparing(RegisterResults.StocktakeRow::toString))
+        .toList();
+  }
+
+  private static String text(String text) {
+    return text == null ? "" : text;
+  }
+
+  private List<RegisterResults.Slip> slip() {
+    if (!inputs.project().rows().get(0).cells().containsKey("slip")) {
+      return List.of();
+    }
+    String serial = Identity.of(settings.slip());
+    List<Gate.Judged<InputRow<Battery>>> found =
+        both(gate.paper(b -> !serial.isEmpty() && serial(b).equals(serial)));
+    if (found.size() != 1 || !found.get(0).fit()) {
+      List<Finding> why =
+          found.isEmpty()
+              ? List.of(Finding.of(RegisterFinding.SLIP_SERIAL, text(settings.slip())))
+              : found.stream()
+                  .flatMap(f -> f.findings().stream())
+                  .distinct()
+                  .sorted(Finding.WORST_FIRST)
+                  .toList();
+      return List.of(
+          new RegisterResults.Slip(
+              settings.slip(), Finding.verdict(why), false, why, null, null, null, null, null));
+    }
+    Gate.Judged<InputRow<Battery>> fit = found.get(0);
+    Battery battery = fit.item().value();
+    boolean tested = status(fit) != Status.NOT_TESTED;
+    return List.of(
+        new RegisterResults.Slip(
+            battery.serial(),
+            fit.verdict(),
+            true,
+            fit.findings(),
+            battery.type(),
+            battery.energy(),
+            tested ? states.get(fit.row()).health() : null,
+            status(fit),
+            battery.backBy()));
+  }
+
+  private List<RegisterResults.IssueRow> issues(
+      Map<Integer, RegisterResults.IncidentResult> judged, List<RegisterResults.Slip> slip) {
+    Issues issues = new Issues();
+    issues.add(RegisterInputs.PROJECT.heading(), "1", settings.findings());
+    types
+        .all()
+        .forEach(
+            t -> add(issues, RegisterInputs.TYPES, t.row(), t.item().value().type(), t.findings()));
+    limits
+        .all()
+        .forEach(
+            l ->
+                add(
+                    issues,
+                    RegisterInputs.LIMITS,
+                    l.row(),
+                    l.item().value().chemistry() == null
+                        ? null
+                        : l.item().value().chemistry().word(),
+                    l.findings()));
+    for (Gate.Judged<InputRow<Battery>> b : gate.all()) {
+      // what the settings stop is one issue of Project
+      List<Finding> own = b.findings().stream().filter(f -> !settings.stops().contains(f)).toList();
+      add(issues, RegisterInputs.BATTERIES, b.row(), b.item().value().serial(), own);
+    }
+    inputs
+        .tests()
+        .filled()
+        .forEach(
+            t ->
+                add(
+                    issues,
+                    RegisterInputs.TESTS,
+                    t.number(),
+                    t.value().serial(),
+                    bench.row(t.number()).findings()));
+    inputs
+        .incidents()
+        .filled()
+        .forEach(
+            i ->
+                add(
+                    issues,
+                    RegisterInputs.INCIDENTS,
+                    i.number(),
+                    i.value().serial() == null ? i.value().type() : i.value().serial(),
+                    judged.get(i.number()).reasons()));
+    slip.stream()
+        .filter(s -> s.reasons().stream().anyMatch(f -> f.key() == RegisterFinding.SLIP_SERIAL))
+        .forEach(s -> issues.add(RegisterResults.SLIP.heading(), text(s.serial()), s.reasons()));
+    return issues.worstFirst().stream()
+        .map(
+            i ->
+                new RegisterResults.IssueRow(
+                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
+        .toList();
+  }
+
+  private static void add(
+      Issues issues, InputTable<?> table, int row, String name, List<Finding> findings) {
+    issues.add(table.heading(), name == null ? "#" + row : name, findings);
+  }
+
+  private RegisterResults.Summary summary(
+      List<RegisterResults.TypeResult> typeRows,
+      List<RegisterResults.TestResult> testRows,
+      List<RegisterResults.IssueRow> issues) {
+    Gate.Paper<InputRow<Battery>> all = gate.paper(b -> true);
+    return new RegisterResults.Summary(
+        issues.stream()
+            .map(RegisterResults.IssueRow::verdict)
+            .max(Comparator.naturalOrder())
+            .orElse(Verdict.OK),
+        both(all).size(),
+        all.fit().size(),
+        all.withheld().size(),
+        count(all.withheld(), Status.QUARANTINE),
+        count(all.withheld(), Status.RETIRE),
+        count(all.withheld(), Status.SERVICE),
+        count(all.withheld(), Status.NOT_INSPECTED),
+        count(both(all), Status.NOT_TESTED),
+        count(all.withheld(), Status.UNCLEAR),
+        mean(
+            states.values().stream()
+                .map(BatteryJudge.State::health)
+                .filter(h -> h != null)
+                .sorted()
+                .toList()),
+        typeRows.stream()
+            .filter(t -> t != null && t.toBuy() != null)
+            .mapToInt(RegisterResults.TypeResult::toBuy)
+            .sum(),
+        (int) testRows.stream().filter(t -> t != null && !t.compared()).count());
+  }
+
+  /** The rows that a row of results is made of. */
+  private int[] related(String table, int row, String source) {
+    if (table.equals(source)) {
+      return new int[] {row};
+    }
+    return switch (source) {
+      case "project", "slip", "summary" -> new int[] {1};
+      case "batteries" -> relatedBatteries(table, row);
+      case "tests" -> ofBatteries(table, row, inputs.tests(), t -> Identity.of(t.serial()));
+      case "types" -> {
+        Set<String> wanted = new HashSet<>();
+        batteryRows(table, row).forEach(b -> wanted.add(type(b)));
+        yield numbers(inputs.types(), r -> wanted.contains(Identity.of(r.type())));
+      }
+      default -> filledRows(source);
+    };
+  }
+
+  private List<InputRow<Battery>> batteryRows(String table, int row) {
+    return Arrays.stream(relatedBatteries(table, row))
+        .mapToObj(n -> inputs.batteries().rows().get(n - 1))
+        .toList();
+  }
+
+  private int[] relatedBatteries(String table, int row) {
+    return switch (table) {
+      case "batteries" -> new int[] {row};
+      case "types" -> {
+        String type = Identity.of(inputs.types().rows().get(row - 1).value().type());
+        yield numbers(inputs.batteries(), b -> Identity.of(b.type()).equals(type));
+      }
+      case "tests" -> serialRows(inputs.tests().rows().get(row - 1).value().serial());
+      case "actions" -> serialRows(actions().get(row - 1).serial());
+      case "stocktake" -> serialRows(stocktake().get(row - 1).serial());
+      case "slip" -> serialRows(settings.slip());
+      default -> numbers(inputs.batteries(), b -> true);
+    };
+  }
+
+  private int[] serialRows(String serial) {
+    return numbers(inputs.batteries(), b -> Identity.of(b.serial()).equals(Identity.of(serial)));
+  }
+
+  private <T extends Record> int[] ofBatteries(
+      String table, int row, InputRows<T> rows, Function<T, String> serial) {
+    Set<String> serials =
+        batteryRows(table, row).stream().map(RegisterPlan::serial).collect(Collectors.toSet());
+    return numbers(rows, r -> serials.contains(serial.apply(r)));
+  }
+
+  private static <T extends Record> int[] numbers(InputRows<T> rows, Predicate<T> belongs) {
+    return rows.filled().filter(r -> belongs.test(r.value())).mapToInt(InputRow::number).toArray();
+  }
+
+  private int[] filledRows(String table) {
+    List<? extends InputRow<?>> rows =
+        switch (table) {
+          case "limits" -> inputs.limits().rows();
+          case "incidents" -> inputs.incidents().rows();
+          default -> List.of();
+        };
+    return rows.stream().filter(r -> !r.isBlank()).mapToInt(InputRow::number).toArray();
+  }
+
+  /** The register as the function of the sheet and the tests see it. */
+  private static final class Model implements PlanModel {
+    @Override
+    public String name() {
+      return "register";
+    }
+
+    @Override
+    public List<InputTable<?>> inputs() {
+      return List.of(
+          RegisterInputs.PROJECT,
+          RegisterInputs.TYPES,
+          RegisterInputs.LIMITS,
+          RegisterInputs.BATTERIES,
+          RegisterInputs.TESTS,
+          RegisterInputs.INCIDENTS);
+    }
+
+    @Override
+    public List<ResultTable<?>> results() {
+      return List.of(
+          RegisterResults.PROJECT,
+          RegisterResults.TYPES,
+          RegisterResults.LIMITS,
+          RegisterResults.BATTERIES,
+          RegisterResults.TESTS,
+          RegisterResults.INCIDENTS,
+          RegisterResults.ACTIONS,
+          RegisterResults.STOCKTAKE,
+          RegisterResults.SLIP,
+          RegisterResults.SUMMARY,
+          RegisterResults.ISSUES);
+    }
+
+    @Override
+    public List<FindingKey> findings() {
+      return List.of(RegisterFinding.values());
+    }
+
+    @Override
+    public PlanResult calculate(List<?> ranges) {
+      InputRows<Project> project = RegisterInputs.PROJECT.read(ranges.get(0));
+      InputRows<BatteryType> types = RegisterInputs.TYPES.read(ranges.get(1));
+      InputRows<Limit> limits = RegisterInputs.LIMITS.read(ranges.get(2));
+      InputRows<Battery> batteries = RegisterInputs.BATTERIES.read(ranges.get(3));
+      InputRows<BenchTest> tests = RegisterInputs.TESTS.read(ranges.get(4));
+      InputRows<Incident> incidents = RegisterInputs.INCIDENTS.read(ranges.get(5));
+      List<InputRows<?>> all = List.of(project, types, limits, batteries, tests, incidents);
+      if (all.stream().anyMatch(r -> r.fault().isPresent())) {
+        return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);
+      }
+      RegisterPlan plan =
+          new RegisterPlan(new RegisterInputs(project, types, limits, batteries, tests, incidents));
+      return new PlanResult(all, results(), plan::tables, plan::related);
+    }
+  }
+}

@@ -1,0 +1,622 @@
+package org.setpower.plan.register;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.setpower.plan.common.Finding;
+import org.setpower.plan.common.Result;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.common.Table;
+import org.setpower.plan.common.Verdict;
+
+/** The tables of results of the register; a result column is a component. */
+public final class RegisterResults {
+  static final ResultTable<ProjectResult> PROJECT = ResultTable.of(ProjectResult.class);
+  static final ResultTable<TypeResult> TYPES = ResultTable.of(TypeResult.class);
+  static final ResultTable<LimitResult> LIMITS = ResultTable.of(LimitResult.class);
+  static final ResultTable<BatteryResult> BATTERIES = ResultTable.of(BatteryResult.class);
+  static final ResultTable<TestResult> TESTS = ResultTable.of(TestResult.class);
+  static final ResultTable<IncidentResult> INCIDENTS = ResultTable.of(IncidentResult.class);
+  static final ResultTable<ActionRow> ACTIONS = ResultTable.of(ActionRow.class);
+  static final ResultTable<StocktakeRow> STOCKTAKE = ResultTable.of(StocktakeRow.class);
+  static final ResultTable<Slip> SLIP = ResultTable.of(Slip.class);
+  static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
+  static final ResultTable<IssueRow> ISSUES = ResultTable.of(IssueRow.class);
+
+  private RegisterResults() {}
+
+  /** Beside the settings. */
+  @Table(key = "project", heading = "Project", rows = 1)
+  public record ProjectResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "project.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = "project.*",
+              rule = "What is wrong with the settings; an unreadable one stops every battery.")
+          List<Finding> reasons) {}
+
+  /** Beside a type. */
+  @Table(key = "types", heading = "Types", rows = 40)
+  public record TypeResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "types.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = "types.*",
+              rule = "What is wrong with the row.")
+          List<Finding> reasons,
+      @Result(
+              key = "batteries",
+              heading = "Batteries",
+              unit = "pcs",
+              from = {"types.type", "batteries.type"},
+              rule = "Rows of Batteries of the type.")
+          Integer batteries,
+      @Result(
+              key = "out",
+              heading = "Out",
+              unit = "pcs",
+              from = {"types.type", "batteries.type", "batteries.outTo"},
+              rule = "Of these with Out to filled in.")
+          Integer out,
+      @Result(
+              key = "fit",
+              heading = "Fit to go out",
+              unit = "pcs",
+              from = {"types.type", "batteries.type", "batteries.fit"},
+              rule = "Batteries of the type that are fit to go out, out ones too.")
+          Integer fit,
+      @Result(
+              key = "service",
+              heading = "In service",
+              unit = "pcs",
+              from = {"types.type", "batteries.type", "batteries.status"},
+              rule = "Batteries of the type whose status is service.")
+          Integer service,
+      @Result(
+              key = "quarantine",
+              heading = "In quarantine",
+              unit = "pcs",
+              from = {"types.type", "batteries.type", "batteries.status"},
+              rule = "Batteries of the type whose status is quarantine.")
+          Integer quarantine,
+      @Result(
+              key = "meanHealth",
+              heading = "Mean health",
+              from = {"types.type", "batteries.type", "batteries.health"},
+              rule = "Mean of the health of its batteries.")
+          Double meanHealth,
+      @Result(
+              key = "lowestHealth",
+              heading = "Lowest health",
+              from = {"types.type", "batteries.type", "batteries.health"},
+              rule = "Lowest health of its batteries.")
+          Double lowestHealth,
+      @Result(
+              key = "toBuy",
+              heading = "To buy",
+              unit = "pcs",
+              from = {
+                "types.required",
+                "types.fit",
+                "types.type",
+                "batteries.type",
+                "batteries.status"
+              },
+              rule =
+                  "Required less fit, less what can come back: in service, not tested, not"
+                      + " inspected.")
+          Integer toBuy) {}
+
+  /** Beside the limits of a chemistry. */
+  @Table(key = "limits", heading = "Limits", rows = 8)
+  public record LimitResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "limits.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = "limits.*",
+              rule = "What is wrong with the row.")
+          List<Finding> reasons,
+      @Result(
+              key = "usedMin",
+              heading = "Min. cell voltage used",
+              unit = "V",
+              from = {"limits.chemistry", "limits.minVolts", "limits.verdict"},
+              rule = "The higher of the house's limit and the table of facts.")
+          Double usedMin,
+      @Result(
+              key = "usedMax",
+              heading = "Max. cell voltage used",
+              unit = "V",
+              from = {"limits.chemistry", "limits.maxVolts", "limits.verdict"},
+              rule = "The lower of the house's limit and the table of facts.")
+          Double usedMax) {}
+
+  /** Beside a battery. */
+  @Table(key = "batteries", heading = "Batteries", rows = 300)
+  public record BatteryResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "batteries.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "status",
+              heading = "State",
+              from = {
+                "batteries.proposed",
+                "batteries.decided",
+                "batteries.retired",
+                "batteries.reasons"
+              },
+              rule = "What is proposed, or a stricter decision.")
+          Status status,
+      @Result(
+              key = "proposed",
+              heading = "Proposed",
+              from = {"project.*", "types.*", "limits.*", "batteries.*", "tests.*", "incidents.*"},
+              rule =
+                  "Quarantine by condition, incident, recall, cell voltage or a serial twice; else"
+                      + " retire by health; else service; else not inspected, not tested, watch or"
+                      + " keep.")
+          Status proposed,
+      @Result(
+              key = "fit",
+              heading = "Fit to go out",
+              from = "batteries.reasons",
+              rule = "Yes if no reason is a stop or keeps it back by the house's rule.")
+          Boolean fit,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "types.*", "limits.*", "batteries.*", "tests.*", "incidents.*"},
+              rule = "What is wrong, the worst first.")
+          List<Finding> reasons,
+      @Result(
+              key = "action",
+              heading = "Action",
+              from = {"batteries.status", "batteries.reasons", "batteries.outTo"},
+              rule = "The most urgent thing to do.")
+          Action action,
+      @Result(
+              key = "tested",
+              heading = "Last compared test",
+              from = {"project.*", "batteries.serial", "batteries.energy", "tests.*"},
+              rule = "The newest test that can be compared.")
+          LocalDate tested,
+      @Result(
+              key = "due",
+              heading = "Test due",
+              from = {"batteries.tested", "project.validDays"},
+              rule = "Last compared test and the days it is valid.")
+          LocalDate due,
+      @Result(
+              key = "health",
+              heading = "Health",
+              from = {"batteries.tested", "batteries.serial", "tests.measured", "batteries.energy"},
+              rule = "FLEET.HEALTH of that test; the lower of two on one day.")
+          Double health,
+      @Result(
+              key = "cyclesLeft",
+              heading = "Cycles left, min.",
+              from = {"batteries.cycles", "batteries.health", "project.retireBelow"},
+              rule = "FLEET.CYCLESLEFT; a blank above a health of 97 %.")
+          Double cyclesLeft,
+      @Result(
+              key = "imbalance",
+              heading = "Cell imbalance",
+              unit = "V",
+              from = {
+                "batteries.serial",
+                "project.asOf",
+                "tests.serial",
+                "tests.date",
+                "tests.cell*"
+              },
+              rule = "FLEET.SPREAD of the newest test with cell voltages.")
+          Double imbalance,
+      @Result(
+              key = "resistance",
+              heading = "Resistance",
+              unit = "mΩ",
+              from = {
+                "batteries.serial",
+                "project.asOf",
+                "tests.serial",
+                "tests.date",
+                "tests.resistance"
+              },
+              rule = "Of the newest test with a resistance; the higher of two on one day.")
+          Double resistance,
+      @Result(
+              key = "timesType",
+              heading = "Resistance against its type",
+              from = {"batteries.resistance", "batteries.compared", "tests.*"},
+              rule =
+                  "Resistance over the median of its type, at like temperature (5 K) and state of"
+                      + " charge (10 %).")
+          Double timesType,
+      @Result(
+              key = "compared",
+              heading = "Compared with its type",
+              from = {
+                "project.*",
+                "types.*",
+                "limits.*",
+                "batteries.type",
+                "batteries.serial",
+                "batteries.energy",
+                "tests.*"
+              },
+              rule = "No with fewer than five like tests of its type.")
+          Boolean compared) {}
+
+  /** Beside a test. */
+  @Table(key = "tests", heading = "Tests", rows = 1000)
+  public record TestResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "tests.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "tests.*", "batteries.serial", "batteries.energy"},
+              rule = "What is wrong with the row.")
+          List<Finding> reasons,
+      @Result(
+              key = "compared",
+              heading = "Compared",
+              from = "tests.reasons",
+              rule = "Yes if nothing is wrong with the row.")
+          Boolean compared,
+      @Result(
+              key = "health",
+              heading = "Health",
+              from = {
+                "tests.compared",
+                "tests.serial",
+                "tests.measured",
+                "batteries.serial",
+                "batteries.energy"
+              },
+              rule = "FLEET.HEALTH of measured and rated energy.")
+          Double health) {}
+
+  /** Beside an incident. */
+  @Table(key = "incidents", heading = "Incidents", rows = 100)
+  public record IncidentResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "incidents.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "incidents.*", "batteries.*", "types.*", "limits.*", "tests.*"},
+              rule = "What is wrong with the row, and what is missing for closing it.")
+          List<Finding> reasons,
+      @Result(
+              key = "batteries",
+              heading = "Batteries",
+              unit = "pcs",
+              from = {"incidents.*", "batteries.serial", "batteries.type"},
+              rule = "Batteries that the incident is about.")
+          Integer batteries,
+      @Result(
+              key = "open",
+              heading = "Open",
+              unit = "pcs",
+              from = {"project.*", "incidents.*", "batteries.*", "types.*", "limits.*", "tests.*"},
+              rule = "Of these, those that are not released.")
+          Integer open) {}
+
+  /** A paper: what is to be done, the worst first. */
+  @Table(key = "actions", heading = "Actions", rows = 300)
+  public record ActionRow(
+      @Result(
+              key = "serial",
+              heading = "Serial",
+              from = {"batteries.serial", "batteries.action"},
+              rule = "A battery with something to do.")
+          String serial,
+      @Result(
+              key = "type",
+              heading = "Type",
+              from = {"batteries.type", "batteries.action"},
+              rule = "From Batteries.")
+          String type,
+      @Result(
+              key = "place",
+              heading = "Place",
+              from = {"batteries.place", "batteries.action"},
+              rule = "From Batteries.")
+          String place,
+      @Result(
+              key = "outTo",
+              heading = "Out to",
+              from = {"batteries.outTo", "batteries.action"},
+              rule = "From Batteries.")
+          String outTo,
+      @Result(
+              key = "action",
+              heading = "Action",
+              from = "batteries.action",
+              rule = "From Batteries.")
+          Action action,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {"batteries.verdict", "batteries.action"},
+              rule = "From Batteries.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"batteries.reasons", "batteries.action"},
+              rule = "From Batteries.")
+          List<Finding> reasons) {}
+
+  /** A paper: for the walk along the shelves. */
+  @Table(key = "stocktake", heading = "Stocktake list", rows = 300)
+  public record StocktakeRow(
+      @Result(key = "place", heading = "Place", from = {"batteries.place", "batteries.serial"}, rule = "From Batteries.")
+          String place,
+      @Result(key = "outTo", heading = "Out to", from = {"batteries.place", "batteries.serial", "batteries.outTo"}, rule = "From Batteries.")
+          String outTo,
+      @Result(key = "serial", heading = "Serial", from = {"batteries.place", "batteries.serial"}, rule = "By place.")
+          String serial,
+      @Result(key = "type", heading = "Type", from = {"batteries.place", "batteries.serial", "batteries.type"}, rule = "From Batteries.")
+          String type,
+      @Result(
+              key = "status",
+              heading = "State",
+              from = {"batteries.place", "batteries.serial", "batteries.status"},
+              rule = "From Batteries.")
+          Status status,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {"batteries.place", "batteries.serial", "batteries.verdict"},
+              rule = "From Batteries.")
+          Verdict verdict,
+      @Result(
+              key = "fit",
+              heading = "Fit to go out",
+              from = {"batteries.place", "batteries.serial", "batteries.fit"},
+              rule = "From Batteries.")
+          Boolean fit,
+      @Result(
+              key = "backBy",
+              heading = "Back by",
+              from = {"batteries.place", "batteries.serial", "batteries.backBy"},
+              rule = "From Batteries.")
+          LocalDate backBy) {}
+
+  /** A paper: goes with one battery. Everything but the serial and the reason needs the gate. */
+  @Table(key = "slip", heading = "Issue slip", rows = 1)
+  public record Slip(
+      @Result(
+              key = "serial",
+              heading = "Serial",
+              from = "project.slip",
+              rule = "The battery that is handed out.")
+          String serial,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {"project.slip", "batteries.serial", "batteries.verdict"},
+              rule = "Of the battery; stop if Batteries has no such serial.")
+          Verdict verdict,
+      @Result(
+              key = "mayGoOut",
+              heading = "May go out",
+              from = {"project.slip", "batteries.serial", "batteries.fit"},
+              rule = "Yes only if the battery is fit.")
+          Boolean mayGoOut,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.slip", "batteries.serial", "batteries.reasons"},
+              rule = "Of the battery.")
+          List<Finding> reasons,
+      @Result(
+              key = "type",
+              heading = "Type",
+              from = {"slip.mayGoOut", "batteries.type"},
+              rule = "Of a battery that may go out.")
+          String type,
+      @Result(
+              key = "energy",
+              heading = "Rated energy",
+              unit = "Wh",
+              from = {"slip.mayGoOut", "batteries.energy"},
+              rule = "Of a battery that may go out.")
+          Double energy,
+      @Result(
+              key = "health",
+              heading = "Health",
+              from = {"slip.mayGoOut", "batteries.status", "batteries.health"},
+              rule = "Of a battery that may go out and has a valid test.")
+          Double health,
+      @Result(
+              key = "status",
+              heading = "State",
+              from = {"slip.mayGoOut", "batteries.status"},
+              rule = "Of a battery that may go out: keep, watch or not tested.")
+          Status status,
+      @Result(
+              key = "backBy",
+              heading = "Back by",
+              from = {"slip.mayGoOut", "batteries.backBy"},
+              rule = "Of a battery that may go out.")
+          LocalDate backBy) {}
+
+  /** The head figures. */
+  @Table(key = "summary", heading = "Summary", rows = 1)
+  public record Summary(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {"issues.verdict"},
+              rule = "The worst of the open issues.")
+          Verdict verdict,
+      @Result(
+              key = "batteries",
+              heading = "Batteries",
+              unit = "pcs",
+              from = "batteries.*",
+              rule = "Rows of Batteries in which something is typed.")
+          Integer batteries,
+      @Result(
+              key = "fit",
+              heading = "Fit to go out",
+              unit = "pcs",
+              from = "batteries.fit",
+              rule = "Batteries that are fit.")
+          Integer fit,
+      @Result(
+              key = "withheld",
+              heading = "Withheld",
+              unit = "pcs",
+              from = "batteries.fit",
+              rule = "Batteries that are not fit; see Batteries.")
+          Integer withheld,
+      @Result(
+              key = "quarantine",
+              heading = "In quarantine",
+              unit = "pcs",
+              from = "batteries.status",
+              rule = "Batteries whose state is quarantine.")
+          Integer quarantine,
+      @Result(
+              key = "retire",
+              heading = "To retire",
+              unit = "pcs",
+              from = "batteries.status",
+              rule = "Batteries whose state is retire.")
+          Integer retire,
+      @Result(
+              key = "service",
+              heading = "In service",
+              unit = "pcs",
+              from = "batteries.status",
+              rule = "Batteries whose state is service.")
+          Integer service,
+      @Result(
+              key = "notInspected",
+              heading = "Not inspected",
+              unit = "pcs",
+              from = "batteries.status",
+              rule = "Batteries whose state is not inspected.")
+          Integer notInspected,
+      @Result(
+              key = "notTested",
+              heading = "Not tested",
+              unit = "pcs",
+              from = "batteries.status",
+              rule = "Batteries whose state is not tested.")
+          Integer notTested,
+      @Result(
+              key = "unclear",
+              heading = "Unclear",
+              unit = "pcs",
+              from = "batteries.status",
+              rule = "Batteries whose row, type, limits or tests cannot be read.")
+          Integer unclear,
+      @Result(
+              key = "meanHealth",
+              heading = "Mean health",
+              from = "batteries.health",
+              rule = "Mean of the health of all batteries with one.")
+          Double meanHealth,
+      @Result(
+              key = "toBuy",
+              heading = "To buy",
+              unit = "pcs",
+              from = "types.toBuy",
+              rule = "Sum over the types.")
+          Integer toBuy,
+      @Result(
+              key = "notCompared",
+              heading = "Tests not compared",
+              unit = "rows",
+              from = "tests.compared",
+              rule = "Rows of Tests that are not compared.")
+          Integer notCompared) {}
+
+  /** One open issue a cause, stops first. */
+  @Table(key = "issues", heading = "Open issues", rows = 60)
+  public record IssueRow(
+      @Result(key = "verdict", heading = "Status", from = "issues.reasons", rule = "Of the cause.")
+          Verdict verdict,
+      @Result(
+              key = "where",
+              heading = "Where",
+              from = {
+                "project.reasons",
+                "types.reasons",
+                "limits.reasons",
+                "batteries.reasons",
+                "tests.reasons",
+                "incidents.reasons",
+                "slip.reasons",
+                "types.type",
+                "limits.chemistry",
+                "batteries.serial",
+                "tests.serial",
+                "incidents.serial",
+                "incidents.type"
+              },
+              rule = "Table and rows with this cause, the first eight by name.")
+          String where,
+      @Result(
+              key = "rows",
+              heading = "Rows",
+              from = {
+                "project.reasons",
+                "types.reasons",
+                "limits.reasons",
+                "batteries.reasons",
+                "tests.reasons",
+                "incidents.reasons",
+                "slip.reasons"
+              },
+              rule = "How many rows have this cause.")
+          Integer rows,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.reasons",
+                "types.reasons",
+                "limits.reasons",
+                "batteries.reasons",
+                "tests.reasons",
+                "incidents.reasons",
+                "slip.reasons"
+              },
+              rule = "The sentence of the first of them.")
+          List<Finding> reasons) {}
+}

@@ -1,0 +1,25 @@
+package org.setpower.plan.register;
+
+import org.setpower.base.Word;
+
+/** The unit in which temperatures are typed. */
+public enum TemperatureUnit implements Word {
+  CELSIUS("°C"),
+  FAHRENHEIT("°F");
+
+  private final String word;
+
+  TemperatureUnit(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+
+  /** Degrees Celsius of a typed temperature. */
+  double toCelsius(double typed) {
+    return this == CELSIUS ? typed : (typed - 32) / 1.8;
+  }
+}

@@ -1,0 +1,22 @@
+package org.setpower.plan.register;
+
+import org.setpower.base.Word;
+
+/** The house's rule on a battery without a valid test. */
+public enum UntestedRule implements Word {
+  /** It stays in. */
+  HOLD("hold"),
+  /** It goes out, printed as not tested. */
+  GOES_OUT("goes out");
+
+  private final String word;
+
+  UntestedRule(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+}

@@ -1,0 +1,383 @@
+package org.setpower.plan.common;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What every plan keeps, tested from its declarations. A plan gets these tests by a subclass that
+ * names its model and some plans to begin from.
+ */
+public abstract class PlanContract {
+  private static final long SEED = 20261129;
+  private static final int BLOCK = 60;
+  private static final Messages ENGLISH = new EnglishMessages();
+
+  /** The plan. */
+  protected abstract PlanModel model();
+
+  /** Plans that between them read every column. */
+  protected abstract List<Ranges> samples();
+
+  /** Typical cells of a column, so that rows of random tables meet; empty for any. */
+  protected abstract List<Object> values(InputColumn column);
+
+  /** Tables whose rows are in no order. */
+  protected abstract Set<String> unordered();
+
+  private RandomTables random(long seed) {
+    return new RandomTables(model(), this::values, new Random(seed));
+  }
+
+  private List<String> paths() {
+    return model().results().stream()
+        .flatMap(t -> t.columns().stream())
+        .map(ResultColumn::path)
+        .toList();
+  }
+
+  private Object[][] matrix(List<?> ranges) {
+    return matrix(model().calculate(ranges));
+  }
+
+  private Object[][] matrix(PlanResult result) {
+    return result.matrix(new Answer(paths(), BLOCK), ENGLISH, Locale.ENGLISH);
+  }
+
+  @Test
+  void every_column_is_declared_once() {
+    List<String> all = new ArrayList<>(paths());
+    model().inputs().stream()
+        .flatMap(t -> t.columns().stream())
+        .map(InputColumn::path)
+        .forEach(all::add);
+    assertThat(all).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void every_source_names_a_column() {
+    Set<String> known = new HashSet<>(paths());
+    List<InputColumn> inputs =
+        model().inputs().stream().flatMap(t -> t.columns().stream()).toList();
+    inputs.forEach(c -> known.add(c.path()));
+    for (ResultTable<?> table : model().results()) {
+      for (ResultColumn column : table.columns()) {
+        assertThat(column.from()).as(column.path()).isNotEmpty();
+        assertThat(column.rule()).as(column.path()).endsWith(".");
+        for (String source : column.from()) {
+          boolean named =
+              known.contains(source)
+                  || source.endsWith("*")
+                      && inputs.stream().anyMatch(c -> Sources.matches(source, c));
+          assertThat(named).as("%s from %s", column.path(), source).isTrue();
+        }
+      }
+    }
+  }
+
+  @Test
+  void every_column_to_fill_has_help_or_says_what_a_blank_means() {
+    for (InputTable<?> table : model().inputs()) {
+      for (InputColumn column : table.columns()) {
+        assertThat(column.help() + column.blank()).as(column.path()).isNotEmpty();
+        assertThat(column.isRequired() || column.blank().startsWith("Blank: "))
+            .as(column.path())
+            .isTrue();
+      }
+    }
+  }
+
+  /** For every input column there is a plan in which another valid cell changes a result. */
+  @Test
+  void no_input_is_dead() {
+    Set<String> dead = new TreeSet<>();
+    for (InputTable<?> table : model().inputs()) {
+      for (InputColumn column : table.columns()) {
+        if (!changesSomething(table, column)) {
+          dead.add(column.path());
+        }
+      }
+    }
+    assertThat(dead).isEmpty();
+  }
+
+  private boolean changesSomething(InputTable<?> table, InputColumn column) {
+    RandomTables random = random(SEED);
+    for (Ranges sample : samples()) {
+      Object[][] before = matrix(sample.list());
+      for (int r = 0; r < sample.rows(table.key()).size(); r++) {
+        for (int i = 0; i < 12; i++) {
+          Ranges changed = sample.copy();
+          boolean blank = i == 0 && !column.isRequired();
+          changed.rows(table.key()).get(r).put(column.key(), blank ? "" : random.cell(column));
+          if (!Arrays.deepEquals(before, matrix(changed.list()))) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** A figure changes only with the columns that its trace leads to. */
+  @Test
+  void a_trace_leaves_no_source_out() {
+    Random seeds = new Random(SEED);
+    Set<String> missing = new TreeSet<>();
+    List<String> paths = paths();
+    int changes = 0;
+    for (int i = 0; i < 600; i++) {
+      RandomTables random = random(seeds.nextLong());
+      Ranges before = i < 100 ? samples().get(i % samples().size()) : random.valid(6);
+      InputTable<?> table = model().inputs().get(i % model().inputs().size());
+      if (before.rows(table.key()).isEmpty()) {
+        continue;
+      }
+      InputColumn column = table.columns().get(seeds.nextInt(table.columns().size()));
+      int row = seeds.nextInt(before.rows(table.key()).size());
+      Ranges after = before.copy();
+      after.rows(table.key()).get(row).put(column.key(), random.cell(column));
+      Object[][] one = matrix(before.list());
+      Object[][] other = matrix(after.list());
+      for (int c = 0; c < paths.size(); c++) {
+        int place = c;
+        boolean changed =
+            IntStream.range(0, one.length)
+                .anyMatch(r -> !Objects.equals(one[r][place], other[r][place]));
+        if (changed) {
+          changes++;
+          ResultColumn result = column(paths.get(c));
+          if (!Sources.of(model(), result).contains(column.path())) {
+            missing.add(result.path() + " from " + column.path());
+          }
+        }
+      }
+    }
+    assertThat(changes).isGreaterThan(500);
+    assertThat(missing).isEmpty();
+  }
+
+  private ResultColumn column(String path) {
+    return model().results().stream()
+        .flatMap(t -> t.columns().stream())
+        .filter(c -> c.path().equals(path))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Show calculation works on every figure of every table. */
+  @Test
+  void every_figure_is_retraced() {
+    for (Ranges sample : samples()) {
+      PlanResult result = sample.calculate();
+      for (ResultTable<?> table : model().results()) {
+        List<?> rows = result.rows(table);
+        for (int r = 1; r <= rows.size(); r++) {
+          for (ResultColumn column : table.columns()) {
+            if (rows.get(r - 1) != null) {
+              assertRetraced(result.trace(column.path(), r), column, r);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private static void assertRetraced(Trace trace, ResultColumn column, int row) {
+    Trace.Step last = trace.steps().get(trace.steps().size() - 1);
+    assertThat(last.heading()).isEqualTo(column.heading());
+    assertThat(last.rows()).containsExactly(row);
+    assertThat(last.rule()).isEqualTo(column.rule());
+    assertThat(trace.steps().get(0).rows().size()).isEqualTo(trace.steps().get(0).values().size());
+    assertThat(trace.steps().stream().filter(Trace.Step::typed).count()
+            + trace.steps().stream().filter(s -> s.rows().size() != 1).count())
+        .as(column.path())
+        .isPositive();
+  }
+
+  /** The worst finding of a row is its verdict, and a row that is not ok says why. */
+  @Test
+  void a_verdict_has_its_reasons() {
+    int stops = 0;
+    for (int i = 0; i < 500; i++) {
+      PlanResult result = model().calculate(random(i).hostile(8));
+      for (ResultTable<?> table : model().results()) {
+        stops += assertReasons(table, result.rows(table));
+      }
+    }
+    assertThat(stops).isGreaterThan(100);
+  }
+
+  private static int assertReasons(ResultTable<?> table, List<? extends Record> rows) {
+    List<ResultColumn> columns = table.columns();
+    int verdict = place(columns, Verdict.class);
+    int reasons = place(columns, List.class);
+    int stops = 0;
+    for (Record row : rows) {
+      if (row != null && verdict >= 0 && reasons >= 0) {
+        List<Finding> findings = new ArrayList<>();
+        ((List<?>) table.value(row, reasons)).forEach(f -> findings.add((Finding) f));
+        assertThat(table.value(row, verdict)).isEqualTo(Finding.verdict(findings));
+        assertThat(findings).isSortedAccordingTo(Finding.WORST_FIRST);
+        stops += table.value(row, verdict) == Verdict.STOP ? 1 : 0;
+      }
+    }
+    return stops;
+  }
+
+  private static int place(List<ResultColumn> columns, Class<?> type) {
+    return IntStream.range(0, columns.size())
+        .filter(i -> columns.get(i).type() == type)
+        .findFirst()
+        .orElse(-1);
+  }
+
+  /** Rows of unordered tables in another order give the same rows in that order. */
+  @Test
+  void the_order_of_rows_changes_nothing() {
+    for (int i = 0; i < 300; i++) {
+      Random random = new Random(i);
+      Ranges ranges = random(i).valid(10);
+      Ranges shuffled = ranges.copy();
+      for (String table : unordered()) {
+        Collections.shuffle(shuffled.rows(table), random);
+      }
+      assertThat(sorted(matrix(shuffled.list())))
+          .as(ranges.toString())
+          .isEqualTo(sorted(matrix(ranges.list())));
+    }
+  }
+
+  /** The rows of each table as text, sorted; sentences name rows by number, which is left out. */
+  private Map<String, List<String>> sorted(Object[][] matrix) {
+    List<String> paths = paths();
+    return model().results().stream()
+        .collect(
+            Collectors.toMap(
+                ResultTable::key,
+                t ->
+                    Arrays.stream(matrix)
+                        .map(
+                            r ->
+                                IntStream.range(0, paths.size())
+                                    .filter(c -> paths.get(c).startsWith(t.key() + "."))
+                                    .mapToObj(c -> r[c].toString())
+                                    .collect(Collectors.joining("|"))
+                                    .replaceAll("Row [\\d,]+|#\\d+", "#"))
+                        .sorted()
+                        .toList()));
+  }
+
+  @Test
+  void hostile_tables_are_answered() {
+    fuzz(SEED, 10_000);
+  }
+
+  /** Random hostile tables: no exception, always a block of the right shape. */
+  protected void fuzz(long seed, int plans) {
+    List<String> paths = paths();
+    int stopped = 0;
+    int calculated = 0;
+    for (int i = 0; i < plans; i++) {
+      List<Object> ranges = random(seed + i).hostile(12);
+      long start = System.nanoTime();
+      PlanResult result;
+      Object[][] matrix;
+      try {
+        result = model().calculate(ranges);
+        matrix = matrix(result);
+      } catch (RuntimeException e) {
+        throw new AssertionError("seed " + (seed + i) + ": " + deep(ranges), e);
+      }
+      assertThat(System.nanoTime() - start).as("seed %s", seed + i).isLessThan(20_000_000_000L);
+      assertThat(matrix).hasNumberOfRows(BLOCK + 1);
+      for (Object[] row : matrix) {
+        for (Object cell : row) {
+          if (!(cell instanceof String || cell instanceof Double d && Double.isFinite(d))) {
+            throw new AssertionError("seed " + (seed + i) + ": cell " + cell);
+          }
+        }
+        if (row.length != paths.size()) {
+          throw new AssertionError("seed " + (seed + i) + ": " + row.length + " columns");
+        }
+      }
+      if (result.faults().isEmpty()) {
+        calculated++;
+      } else {
+        stopped++;
+        assertEveryRowStops(matrix, paths);
+      }
+    }
+    assertThat(stopped).isGreaterThan(plans / 100);
+    assertThat(calculated).isGreaterThan(plans / 2);
+  }
+
+  private static String deep(List<Object> ranges) {
+    return Arrays.deepToString(ranges.toArray());
+  }
+
+  private void assertEveryRowStops(Object[][] matrix, List<String> paths) {
+    for (int c = 0; c < paths.size(); c++) {
+      if (column(paths.get(c)).type() == Verdict.class) {
+        for (int r = 1; r < matrix.length; r++) {
+          assertThat(matrix[r][c]).isEqualTo("stop");
+        }
+      }
+    }
+  }
+
+  @Test
+  void every_finding_has_its_sentence() {
+    EnglishMessages messages = new EnglishMessages();
+    for (FindingKey key : model().findings()) {
+      assertThat(messages.keys()).contains(key.key());
+    }
+    String group = model().name() + ".";
+    assertThat(messages.keys().stream().filter(k -> k.startsWith(group)))
+        .containsExactlyInAnyOrderElementsOf(
+            model().findings().stream().map(FindingKey::key).toList());
+  }
+
+  /** All findings that the samples and random plans meet make a sentence without a gap. */
+  @Test
+  void sentences_have_their_figures() {
+    Set<String> met = new TreeSet<>();
+    Stream.concat(
+            samples().stream().map(Ranges::calculate),
+            IntStream.range(0, 1500).mapToObj(i -> model().calculate(random(i).hostile(10))))
+        .forEach(
+            result -> {
+              for (ResultTable<?> table : model().results()) {
+                int reasons = place(table.columns(), List.class);
+                for (Record row : result.rows(table)) {
+                  if (row != null && reasons >= 0) {
+                    ((List<?>) table.value(row, reasons))
+                        .forEach(
+                            f -> {
+                              String sentence = ENGLISH.sentence((Finding) f, Locale.ENGLISH);
+                              boolean typed = ((Finding) f).arguments().toString().contains("{");
+                              assertThat(sentence).endsWith(".");
+                              assertThat(typed || !sentence.contains("{")).isTrue();
+                              met.add(((Finding) f).key().key());
+                            });
+                  }
+                }
+              }
+            });
+    assertThat(met).containsAll(model().findings().stream().map(FindingKey::key).toList());
+  }
+}

@@ -1,0 +1,42 @@
+package org.setpower.plan.register;
+
+import java.util.List;
+import java.util.Set;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.PlanContract;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.Ranges;
+
+/** The register keeps what every plan keeps. */
+public class RegisterContractTest extends PlanContract {
+  @Override
+  protected PlanModel model() {
+    return RegisterPlan.MODEL;
+  }
+
+  @Override
+  protected Set<String> unordered() {
+    return Set.of("types", "limits", "batteries", "tests", "incidents");
+  }
+
+  @Override
+  protected List<Ranges> samples() {
+    return List.of(RegisterSamples.stock(), RegisterSamples.incidents(), RegisterSamples.faults());
+  }
+
+  @Override
+  protected List<Object> values(InputColumn column) {
+    return RegisterSamples.values(column);
+  }
+
+  /**
+   * More hostile plans than a build makes.
+   *
+   * @param arguments how many, and the first seed
+   */
+  public static void main(String[] arguments) {
+    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
+    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
+    new RegisterContractTest().fuzz(seed, plans);
+  }
+}

@@ -1,0 +1,159 @@
+package org.setpower.plan.register;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.Ranges;
+
+/** Registers to begin tests from: invented stock of the rental desk. */
+final class RegisterSamples {
+  private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+  private RegisterSamples() {}
+
+  /** A date as a cell holds it. */
+  static double day(String iso) {
+    return LocalDate.parse(iso).toEpochDay() - DAY_ZERO.toEpochDay();
+  }
+
+  /** A register of one sound battery, P1-01, tested, inspected, fit to go out. */
+  static Ranges sound() {
+    return Ranges.of(RegisterPlan.MODEL)
+        .row("project", "asOf", day("2027-02-10"), "slip", "P1-01")
+        .row("types", "type", "P1", "chemistry", "Li-ion", "required", 2)
+        .row("batteries", "serial", "P1-01", "type", "P1", "condition", "fine", "energy", 98)
+        .row(
+            "tests",
+            "serial",
+            "P1-01",
+            "date",
+            day("2026-11-03"),
+            "measured",
+            93,
+            "load",
+            45,
+            "temperature",
+            20,
+            "charge",
+            1,
+            "rested",
+            2,
+            "resistance",
+            55,
+            "cell1",
+            4.15,
+            "cell2",
+            4.14,
+            "cell3",
+            4.15,
+            "cell4",
+            4.15);
+  }
+
+  /** Adds a battery like the sound one. */
+  static Ranges add(Ranges ranges, String serial, double measured, double resistance) {
+    ranges.row("batteries", "serial", serial, "type", "P1", "condition", "fine", "energy", 98);
+    ranges.row(
+        "tests", "serial", serial, "date", day("2026-11-03"), "measured", measured, "load", 45,
+        "temperature", 20, "charge", 1, "rested", 2, "resistance", resistance);
+    return ranges;
+  }
+
+  /** Seven batteries of a type, one below its type, and what a house notes of them. */
+  static Ranges stock() {
+    Ranges stock = sound();
+    stock.set(
+        "batteries", 1, "cycles", 120, "inspected", day("2026-11-01"), "inspectedBy", "bench",
+        "place", "A1", "outTo", "documentary", "backBy", day("2027-02-01"), "un383", "no",
+        "warranty", day("2028-01-01"), "decided", "watch");
+    stock.set("project", 1, "temperatureUnit", "°C", "coldestTest", 10, "warmestTest", 25);
+    stock.set("project", 1, "rest", 1, "maxLoad", 0.5, "validDays", 365, "untested", "goes out");
+    stock.set("project", 1, "retireBelow", 0.7, "watchBelow", 0.9);
+    stock.row(
+        "limits", "chemistry", "Li-ion", "minVolts", 2.8, "maxVolts", 4.2, "maxSpread", 0.02,
+        "maxResistance", 1.5);
+    add(stock, "P1-02", 92, 52);
+    add(stock, "P1-03", 91.5, 60);
+    add(stock, "P1-04", 92.5, 56);
+    add(stock, "P1-05", 65, 500);
+    add(stock, "P1-06", 93.5, 57);
+    add(stock, "P1-07", 91, 54);
+    stock.row("batteries", "serial", "P1-08", "type", "P1", "energy", 98);
+    stock.set("batteries", 5, "warranty", day("2028-01-01"));
+    stock.row("batteries", "serial", "P1-09", "type", "P1", "condition", "fine");
+    for (int cell = 1; cell <= 14; cell++) {
+      stock.set("tests", 2, "cell" + cell, 4.15);
+    }
+    return stock;
+  }
+
+  /** Incidents: closed as it should be, recalled by range, by type, and left open. */
+  static Ranges incidents() {
+    Ranges ranges = add(add(sound(), "P1-02", 92, 52), "P1-010", 90, 55);
+    ranges.row("types", "type", "P2", "chemistry", "LFP", "required", 1);
+    ranges.row("batteries", "serial", "P2-01", "type", "P2", "condition", "wet", "energy", 150);
+    ranges.set(
+        "batteries", 1, "inspected", day("2026-11-02"), "inspectedBy", "bench", "cycles", 300);
+    ranges.row(
+        "incidents", "serial", "P1-01", "happened", "dropped", "date", day("2026-10-01"),
+        "reportedBy", "camera assistant", "closed", day("2026-11-04"), "closedBy", "technician",
+        "reason", "no damage seen, test as before", "reference", "none");
+    ranges.row(
+        "incidents", "serial", "P1-02", "lastSerial", "P1-05", "type", "P1", "happened",
+        "recalled", "date", day("2026-10-01"), "reportedBy", "rental desk", "closed",
+        day("2026-11-04"), "closedBy", "technician", "reason", "exchanged by the maker");
+    ranges.set("batteries", 2, "inspected", day("2026-11-02"), "inspectedBy", "bench");
+    ranges.row("incidents", "type", "P2", "happened", "contacts", "date", day("2026-10-01"));
+    return ranges;
+  }
+
+  /** One of every fault that is not met by chance. */
+  static Ranges faults() {
+    Ranges ranges = sound();
+    ranges.set("project", 1, "slip", "P9-99", "coldestTest", 30, "warmestTest", 20);
+    ranges.set("project", 1, "retireBelow", 0.9, "watchBelow", 0.5);
+    ranges.row("limits", "chemistry", "Li-ion", "minVolts", 1, "maxVolts", 9);
+    ranges.row("limits", "chemistry", "LFP", "minVolts", 4, "maxVolts", 3);
+    ranges.row("batteries", "serial", "P1-02", "type", "P1", "condition", "swollen");
+    ranges.set("batteries", 2, "inspected", day("2027-12-01"), "retired", day("2026-12-01"));
+    ranges.row(
+        "incidents", "serial", "P1-02", "happened", "swollen", "date", day("2026-10-01"),
+        "closed", day("2026-09-01"), "closedBy", "runner", "reportedBy", "runner");
+    ranges.row("incidents", "serial", "X", "lastSerial", "P1-2", "type", "none", "happened", "fine");
+    ranges.row("incidents", "happened", "wet", "date", day("2026-10-01"));
+    return ranges;
+  }
+
+  /** Cells that make rows of random tables meet, and fit batteries likely. */
+  static List<Object> values(InputColumn column) {
+    return switch (column.key()) {
+      case "serial", "slip" -> List.of("A-01", "A-02", "A-03", "A-04", "A-05", "B-1", "B-2", 77.0);
+      case "lastSerial" -> List.of("A-02", "A-04", "A-004", "B-2", "nonsense");
+      case "type" -> List.of("A", "A", "A", "B");
+      case "condition" ->
+          List.of("fine", "fine", "fine", "fine", "fine", "dropped", "swollen", "contacts",
+              "recalled");
+      case "happened" -> List.of("dropped", "wet", "recalled", "contacts", "hot");
+      case "asOf" -> List.of(46_500.0, 46_600.0);
+      case "date" -> List.of(46_300.0, 46_400.0, 46_450.0, 46_700.0);
+      case "inspected" -> List.of(46_420.0, 46_480.0);
+      case "closed" -> List.of(46_470.0, 46_490.0);
+      case "retired" -> List.of();
+      case "closedBy" -> List.of("technician", "technician 2", "runner");
+      case "reportedBy", "inspectedBy" -> List.of("technician", "runner", "bench");
+      case "energy" -> List.of(98.0, 98.0, 150.0);
+      case "measured" -> List.of(96.0, 94.0, 92.0, 80.0, 60.0, 130.0);
+      case "load" -> List.of(40.0, 45.0, 200.0);
+      case "temperature" -> List.of(20.0, 21.0, 22.0, 68.0, 4.0);
+      case "coldestTest" -> List.of(10.0, 15.0);
+      case "warmestTest" -> List.of(25.0, 30.0);
+      case "charge" -> List.of(1.0, 0.95, 0.5);
+      case "rested" -> List.of(0.5, 2.0, 3.0);
+      case "rest" -> List.of(1.0, 3.0);
+      case "resistance" -> List.of(50.0, 52.0, 55.0, 60.0, 100.0);
+      case "validDays" -> List.of(180.0, 400.0);
+      default ->
+          column.key().startsWith("cell") ? List.of(4.15, 4.15, 4.14, 4.13, 4.0, 1.2) : List.of();
+    };
+  }
+}
