@@ -2,12 +2,14 @@ package org.setpower.command;
 
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNameAccess;
 import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentProperties;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XSheetCellRanges;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -88,6 +90,16 @@ record Book(XComponent document) {
       throw new Sorry("There is no sheet “{}” in this document.", name);
     }
     return sheet(name);
+  }
+
+  /** What the first cell of a name shows; empty where there is none. */
+  String named(String name) throws Exception {
+    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(document, "NamedRanges"));
+    if (!names.hasByName(name)) {
+      return "";
+    }
+    XCellRange cells = Uno.as(XCellRangeReferrer.class, names.getByName(name)).getReferredCells();
+    return cells == null ? "" : shown(cells.getCellByPosition(0, 0));
   }
 
   static CellAddress address(XCell cell) {

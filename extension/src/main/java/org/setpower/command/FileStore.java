@@ -4,6 +4,10 @@ import static org.setpower.command.Say.say;
 
 import com.sun.star.ucb.XSimpleFileAccess3;
 import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /** Files by their address, as the office reaches them. */
@@ -57,6 +61,40 @@ final class FileStore {
       throw unwritable(say("file"), e);
     } finally {
       remove(part);
+    }
+  }
+
+  /**
+   * Puts files in the place of others, all of them or none.
+   *
+   * @param places where each file goes, by where it is
+   */
+  void moveAll(Map<String, String> places) throws Exception {
+    Map<String, String> replaced = new LinkedHashMap<>();
+    List<String> moved = new ArrayList<>();
+    try {
+      for (String place : places.values()) {
+        if (files.exists(place)) {
+          String aside = part(place);
+          files.move(place, aside);
+          replaced.put(aside, place);
+        }
+      }
+      for (Map.Entry<String, String> move : places.entrySet()) {
+        files.move(move.getKey(), move.getValue());
+        moved.add(move.getValue());
+      }
+    } catch (Exception e) {
+      for (String place : moved) {
+        remove(place);
+      }
+      for (Map.Entry<String, String> back : replaced.entrySet()) {
+        files.move(back.getKey(), back.getValue());
+      }
+      throw unwritable(say("file"), e);
+    }
+    for (String aside : replaced.keySet()) {
+      remove(aside);
     }
   }
 

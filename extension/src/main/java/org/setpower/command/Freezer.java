@@ -1,85 +1,54 @@
 package org.setpower.command;
 
-import static org.setpower.command.Say.say;
-
+import com.sun.star.awt.FontSlant;
+import com.sun.star.beans.XPropertyContainer;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.document.XDocumentProperties;
+import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.XCellRangeAddressable;
-import com.sun.star.sheet.XCellRangeData;
-import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XDatabaseRanges;
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSheetCellCursor;
-import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
-import com.sun.star.uno.AnyConverter;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.table.XTableChart;
+import com.sun.star.table.XTableChartsSupplier;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XProtectable;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Puts values in the place of the formulas with our functions; all others stay formulas. */
+/** Takes out of a copy without formulas what nobody sees, and says on each sheet what it is. */
 final class Freezer {
+  private static final int CONTENT =
+      CellFlags.VALUE
+          | CellFlags.DATETIME
+          | CellFlags.STRING
+          | CellFlags.ANNOTATION
+          | CellFlags.FORMULA
+          | CellFlags.EDITATTR
+          | CellFlags.OBJECTS;
+
+  private static final int GREY = 0x595959;
+
   private final Book book;
-  private final Mentions mentions;
-  private int frozen;
 
-  Freezer(Book book) throws Exception {
+  Freezer(Book book) {
     this.book = book;
-    mentions = new Mentions(book);
-  }
-
-  /** Freezes the whole document; gives how many cells. */
-  int freeze(Progress progress) throws Exception {
-    var sheets = book.all();
-    for (int i = 0; i < sheets.size(); i++) {
-      progress.at(100 * i / sheets.size(), say("Values of the sheet {}", Book.name(sheets.get(i))));
-      freeze(sheets.get(i));
-    }
-    mentions.clearOutsideCells();
-    for (XSpreadsheet sheet : sheets) {
-      check(sheet);
-    }
-    return frozen;
-  }
-
-  private void check(XSpreadsheet sheet) throws Exception {
-    for (CellRangeAddress at : formulas(sheet)) {
-      for (String[] row : texts(book.range(at))) {
-        for (String formula : row) {
-          if (mentions.in(formula)) {
-            throw new Sorry("A formula on the sheet “{}” stayed: {}", Book.name(sheet), formula);
-          }
-        }
-      }
-    }
-  }
-
-  private static List<CellRangeAddress> formulas(XSpreadsheet sheet) {
-    return Book.ranges(
-        Uno.as(XCellRangesQuery.class, sheet).queryContentCells((short) CellFlags.FORMULA));
-  }
-
-  private void freeze(XSpreadsheet sheet) throws Exception {
-    boolean wasLocked = unlock(sheet);
-    List<CellRangeAddress> areas = formulas(sheet);
-    List<String[][]> texts = new ArrayList<>();
-    for (CellRangeAddress at : areas) {
-      texts.add(texts(book.range(at)));
-    }
-    arrays(sheet, areas, texts);
-    for (int i = 0; i < texts.size(); i++) {
-      plain(book.range(areas.get(i)), texts.get(i));
-    }
-    if (wasLocked) {
-      Uno.as(XProtectable.class, sheet).protect("");
-    }
   }
 
   /** Takes the protection off a sheet; whether there was one. */
@@ -91,130 +60,198 @@ final class Freezer {
     try {
       lock.unprotect("");
     } catch (com.sun.star.lang.IllegalArgumentException e) {
-      throw locked(sheet);
+      throw locked(Book.name(sheet));
     }
     if (lock.isProtected()) {
-      throw locked(sheet);
+      throw locked(Book.name(sheet));
     }
     return true;
   }
 
-  private static Sorry locked(XSpreadsheet sheet) {
+  static Sorry locked(String sheet) {
     return new Sorry(
         "The sheet “{}” is protected with a password. Take the protection off (Tools - Protect Sheet)"
             + " and ask again; nothing was written.",
-        Book.name(sheet));
+        sheet);
   }
 
-  private static String[][] texts(XCellRange range) {
-    return Uno.as(XCellRangeFormula.class, range).getFormulaArray();
-  }
-
-  /** Runs of cells below each other. */
-  private void plain(XCellRange range, String[][] formulas) throws Exception {
-    Object[][] values = null;
-    for (int c = 0; c < formulas[0].length; c++) {
-      for (int r = 0; r < formulas.length; r++) {
-        int end = r;
-        while (end < formulas.length && isPlain(formulas[end][c])) {
-          end++;
-        }
-        if (end > r) {
-          values = values == null ? values(range) : values;
-          write(range, values, c, r, end - 1);
-          r = end;
-        }
-      }
+  /** A line above all others on each sheet, printed with it. */
+  void head(String line) throws Exception {
+    for (XSpreadsheet sheet : book.all()) {
+      CellRangeAddress used = used(sheet);
+      BitSet columns = seen(sheet, used, false);
+      Uno.as(XColumnRowRange.class, sheet).getRows().insertByIndex(0, 1);
+      XCellRange row = sheet.getCellRangeByPosition(0, 0, used.EndColumn, 0);
+      Uno.set(row, "CellStyle", "Default");
+      XCell cell = sheet.getCellByPosition(Math.max(0, columns.nextSetBit(0)), 0);
+      cell.setFormula("'" + line);
+      Uno.set(cell, "CharColor", GREY);
+      Uno.set(cell, "CharPosture", FontSlant.ITALIC);
+      Object first = Uno.as(XColumnRowRange.class, sheet).getRows().getByIndex(0);
+      Uno.set(first, "IsVisible", true);
+      Uno.set(first, "OptimalHeight", true);
+      print(Uno.as(XPrintAreas.class, sheet));
     }
   }
 
-  private boolean isPlain(String formula) {
-    return !formula.startsWith("{") && mentions.in(formula);
+  /** The first area begins with the line; one that began lower repeats it as a title. */
+  private static void print(XPrintAreas printed) {
+    CellRangeAddress[] areas = printed.getPrintAreas();
+    if (areas.length == 0) {
+      return;
+    }
+    if (areas[0].StartRow == 1) {
+      areas[0].StartRow = 0;
+      printed.setPrintAreas(areas);
+      return;
+    }
+    CellRangeAddress title = areas[0];
+    if (printed.getPrintTitleRows()) {
+      title = printed.getTitleRows();
+    } else {
+      title = new CellRangeAddress(title.Sheet, title.StartColumn, 0, title.EndColumn, 0);
+    }
+    title.StartRow = 0;
+    printed.setTitleRows(title);
+    printed.setPrintTitleRows(true);
   }
 
-  private void write(XCellRange range, Object[][] values, int column, int first, int last)
+  /** Leaves these sheets, and of them what is seen. */
+  void strip(Set<String> wanted) throws Exception {
+    Map<XSpreadsheet, List<BitSet>> shown = new HashMap<>();
+    Map<Integer, List<BitSet>> left = new HashMap<>();
+    List<XSpreadsheet> all = book.all();
+    for (int i = 0; i < all.size(); i++) {
+      if (wanted.contains(Book.name(all.get(i)))) {
+        CellRangeAddress used = used(all.get(i));
+        List<BitSet> seen = List.of(seen(all.get(i), used, true), seen(all.get(i), used, false));
+        shown.put(all.get(i), seen);
+        left.put(i, seen);
+      }
+    }
+    for (XSpreadsheet sheet : shown.keySet()) {
+      ownData(sheet, left);
+    }
+    for (XSpreadsheet sheet : all) {
+      if (!shown.containsKey(sheet)) {
+        book.sheets().removeByName(Book.name(sheet));
+      }
+    }
+    for (Map.Entry<XSpreadsheet, List<BitSet>> sheet : shown.entrySet()) {
+      clearHidden(sheet.getKey(), sheet.getValue());
+      removeNames(Uno.get(sheet.getKey(), "NamedRanges"));
+    }
+    removeNames(Uno.get(book.document(), "NamedRanges"));
+    XDatabaseRanges tables =
+        Uno.as(XDatabaseRanges.class, Uno.get(book.document(), "DatabaseRanges"));
+    for (String name : Uno.as(XNameAccess.class, tables).getElementNames()) {
+      tables.removeByName(name);
+    }
+    forgetPeople();
+  }
+
+  /** A chart of cells that go keeps their figures. */
+  private static void ownData(XSpreadsheet sheet, Map<Integer, List<BitSet>> left)
       throws Exception {
-    Object[][] some = new Object[last - first + 1][1];
-    for (int r = first; r <= last; r++) {
-      some[r - first][0] = values[r][column];
-    }
-    XCellRange cells = range.getCellRangeByPosition(column, first, column, last);
-    put(cells, some);
-  }
-
-  private void put(XCellRange cells, Object[][] values) throws Exception {
-    Object[][] plain = new Object[values.length][values[0].length];
-    for (int r = 0; r < plain.length; r++) {
-      for (int c = 0; c < plain[r].length; c++) {
-        plain[r][c] = values[r][c] instanceof ErrorFormula ? "" : values[r][c];
-      }
-    }
-    Uno.as(XCellRangeData.class, cells).setDataArray(plain);
-    for (int r = 0; r < plain.length; r++) {
-      for (int c = 0; c < plain[r].length; c++) {
-        if (values[r][c] instanceof ErrorFormula error) {
-          cells.getCellByPosition(c, r).setFormula(error.text());
+    XNameAccess charts =
+        Uno.as(XNameAccess.class, Uno.as(XTableChartsSupplier.class, sheet).getCharts());
+    for (String name : charts.getElementNames()) {
+      XTableChart chart = Uno.as(XTableChart.class, charts.getByName(name));
+      for (CellRangeAddress range : chart.getRanges()) {
+        List<BitSet> seen = left.get((int) range.Sheet);
+        if (seen == null
+            || seen.get(0).nextClearBit(range.StartRow) <= range.EndRow
+            || seen.get(1).nextClearBit(range.StartColumn) <= range.EndColumn) {
+          Uno.as(
+                  com.sun.star.chart2.XChartDocument.class,
+                  Uno.as(XEmbeddedObjectSupplier.class, chart).getEmbeddedObject())
+              .createInternalDataProvider(true);
+          break;
         }
       }
     }
-    frozen += plain.length * plain[0].length;
   }
 
-  /** Array formulas, each as a whole. */
-  private void arrays(XSpreadsheet sheet, List<CellRangeAddress> areas, List<String[][]> texts)
+  private static CellRangeAddress used(XSpreadsheet sheet) {
+    XSheetCellCursor cursor = sheet.createCursor();
+    Uno.as(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
+    CellRangeAddress end = Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress();
+    return new CellRangeAddress(end.Sheet, 0, 0, end.EndColumn, end.EndRow);
+  }
+
+  /** The rows, or columns, of the used area that are not hidden. */
+  private static BitSet seen(XSpreadsheet sheet, CellRangeAddress used, boolean rows)
       throws Exception {
-    Map<String, CellRangeAddress> arrays = new LinkedHashMap<>();
-    for (int i = 0; i < areas.size(); i++) {
-      CellRangeAddress at = areas.get(i);
-      XCellRange range = book.range(at);
-      String[][] formulas = texts.get(i);
-      Set<String> covered = new HashSet<>();
-      for (int r = 0; r < formulas.length; r++) {
-        for (int c = 0; c < formulas[r].length; c++) {
-          String cell = Book.words(at.StartColumn + c, at.StartRow + r);
-          if (formulas[r][c].startsWith("{")
-              && !covered.contains(cell)
-              && mentions.in(formulas[r][c])) {
-            CellRangeAddress array = array(sheet, range.getCellRangeByPosition(c, r, c, r));
-            arrays.put(Book.words(array.StartColumn, array.StartRow), array);
-            cover(array, covered);
-          }
-        }
+    XCellRange all = sheet.getCellRangeByPosition(0, 0, used.EndColumn, used.EndRow);
+    BitSet seen = new BitSet();
+    for (CellRangeAddress at :
+        Book.ranges(Uno.as(XCellRangesQuery.class, all).queryVisibleCells())) {
+      if (rows) {
+        seen.set(at.StartRow, at.EndRow + 1);
+      } else {
+        seen.set(at.StartColumn, at.EndColumn + 1);
       }
     }
-    for (CellRangeAddress array : arrays.values()) {
-      XCellRange cells = book.range(array);
-      Object[][] values = values(cells);
-      Uno.as(XSheetOperation.class, cells).clearContents(CellFlags.FORMULA);
-      put(cells, values);
+    return seen;
+  }
+
+  private static void clearHidden(XSpreadsheet sheet, List<BitSet> seen) throws Exception {
+    CellRangeAddress used = used(sheet);
+    BitSet rows = seen.get(0);
+    for (int from = rows.nextClearBit(0); from <= used.EndRow; ) {
+      int next = rows.nextSetBit(from);
+      int to = next < 0 ? used.EndRow : Math.min(next - 1, used.EndRow);
+      clear(sheet.getCellRangeByPosition(0, from, used.EndColumn, to));
+      from = rows.nextClearBit(to + 1);
     }
-  }
-
-  private static CellRangeAddress array(XSpreadsheet sheet, XCellRange cell) {
-    XSheetCellCursor cursor = sheet.createCursorByRange(Uno.as(XSheetCellRange.class, cell));
-    cursor.collapseToCurrentArray();
-    return Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress();
-  }
-
-  private static void cover(CellRangeAddress array, Set<String> covered) {
-    for (int r = array.StartRow; r <= array.EndRow; r++) {
-      for (int c = array.StartColumn; c <= array.EndColumn; c++) {
-        covered.add(Book.words(c, r));
+    BitSet columns = seen.get(1);
+    for (int from = columns.nextClearBit(0); from <= used.EndColumn; ) {
+      int next = columns.nextSetBit(from);
+      int to = next < 0 ? used.EndColumn : Math.min(next - 1, used.EndColumn);
+      clear(sheet.getCellRangeByPosition(from, 0, to, used.EndRow));
+      from = columns.nextClearBit(to + 1);
+    }
+    var notes = Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
+    for (int i = notes.getCount() - 1; i >= 0; i--) {
+      var at = Uno.as(com.sun.star.sheet.XSheetAnnotation.class, notes.getByIndex(i)).getPosition();
+      if (!rows.get(at.Row) || !columns.get(at.Column)) {
+        notes.removeByIndex(i);
       }
     }
   }
 
-  /** The values; for an error the formula that gives it. */
-  private static Object[][] values(XCellRange range) throws Exception {
-    Object[][] values = Uno.as(XCellRangeData.class, range).getDataArray();
-    for (int r = 0; r < values.length; r++) {
-      for (int c = 0; c < values[r].length; c++) {
-        if (AnyConverter.isVoid(values[r][c])) {
-          XCell cell = range.getCellByPosition(c, r);
-          values[r][c] = ErrorFormula.of(cell.getError(), Book.shown(cell));
-        }
-      }
+  private static void clear(XCellRange range) {
+    Uno.as(XSheetOperation.class, range).clearContents(CONTENT);
+  }
+
+  private static void removeNames(Object names) throws Exception {
+    XNamedRanges list = Uno.as(XNamedRanges.class, names);
+    for (String name : list.getElementNames()) {
+      list.removeByName(name);
     }
-    return values;
+  }
+
+  private void forgetPeople() throws Exception {
+    XDocumentProperties properties =
+        Uno.as(XDocumentPropertiesSupplier.class, book.document()).getDocumentProperties();
+    properties.resetUserData("");
+    properties.setSubject("");
+    properties.setDescription("");
+    properties.setKeywords(new String[0]);
+    properties.setTemplateName("");
+    properties.setTemplateURL("");
+    XPropertyContainer own = properties.getUserDefinedProperties();
+    for (var property : Uno.as(XPropertySet.class, own).getPropertySetInfo().getProperties()) {
+      own.removeProperty(property.Name);
+    }
+    Uno.set(
+        book.factory().createInstance("com.sun.star.document.Settings"), "ApplyUserData", false);
+  }
+
+  /** Locks all sheets, without a password. */
+  void lock() throws Exception {
+    for (XSpreadsheet sheet : book.all()) {
+      Uno.as(XProtectable.class, sheet).protect("");
+    }
   }
 }

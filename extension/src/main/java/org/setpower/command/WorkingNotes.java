@@ -12,7 +12,6 @@ import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
-import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -58,9 +57,9 @@ final class WorkingNotes {
     }
   }
 
-  void write() throws Exception {
-    for (XSpreadsheet sheet : book.all()) {
-      boolean wasLocked = Freezer.unlock(sheet);
+  /** Writes them into a document with the same cells, whose sheets are not protected. */
+  void write(Book copy) throws Exception {
+    for (XSpreadsheet sheet : copy.all()) {
       short index =
           Uno.as(com.sun.star.sheet.XCellRangeAddressable.class, sheet).getRangeAddress().Sheet;
       var annotations = Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
@@ -68,9 +67,6 @@ final class WorkingNotes {
         if (note.at.Sheet == index) {
           annotations.insertNew(note.at, note.text);
         }
-      }
-      if (wasLocked) {
-        Uno.as(XProtectable.class, sheet).protect("");
       }
     }
   }
