@@ -172,7 +172,7 @@ class DeclarationTest {
     "notNegative, 0, ",
     "notNegative, -0.001, TOO_SMALL",
     "positive, 0.001, ",
-    "positive, 0, NOT_ABOVE",
+    "positive, 0, ZERO_OR_BLANK",
     "share, 0, ",
     "share, 1, ",
     "share, 1.001, NOT_A_SHARE",
@@ -205,8 +205,8 @@ class DeclarationTest {
     assertThat(Parameters.HEALTH.read(1.1)).isEqualTo(1);
     assertThat(Parameters.HEALTH.read(0.9)).isEqualTo(0.9);
     assertRefused(BaseReason.NOT_A_SHARE, () -> Parameters.HEALTH.read(1.11));
-    assertRefused(BaseReason.NOT_ABOVE, () -> Parameters.HEALTH.read(0.0));
-    assertRefused(BaseReason.NOT_ABOVE, () -> Parameters.POWER_FACTOR.read(0.0));
+    assertRefused(BaseReason.ZERO_OR_BLANK, () -> Parameters.HEALTH.read(0.0));
+    assertRefused(BaseReason.ZERO_OR_BLANK, () -> Parameters.POWER_FACTOR.read(0.0));
     assertRefused(BaseReason.NOT_A_SHARE, () -> Parameters.EFFICIENCY.read(1.5));
     assertThat(Parameters.POWER_FACTOR.read(1.0)).isEqualTo(1);
     assertThat(Parameters.EFFICIENCY.read(0.5)).isEqualTo(0.5);
