@@ -218,18 +218,28 @@ public final class Parameter<T> {
     return fallbackWords == null ? Words.of(fallback) : fallbackWords;
   }
 
-  /** The words of the wizard: phrase, unit, default. */
+  /**
+   * The words of the wizard: phrase, unit, default, or that it is required, since Calc itself calls
+   * each argument optional that takes a value or a range.
+   */
   public String description() {
-    return description(phrase, unit.symbol(), "if left out", fallbackWords());
+    return description(phrase, unit.symbol(), "required", "if left out", fallbackWords());
   }
 
   /** The same with words of another language. */
-  String description(String otherPhrase, String otherUnit, String ifLeftOut, String otherFallback) {
+  String description(
+      String otherPhrase,
+      String otherUnit,
+      String required,
+      String ifLeftOut,
+      String otherFallback) {
     StringBuilder text = new StringBuilder(otherPhrase);
     if (!otherUnit.isEmpty()) {
       text.append(" (").append(otherUnit).append(')');
     }
-    if (optional && !fallbackWords().isEmpty()) {
+    if (!optional && shape != Shape.REST) {
+      text.append("; ").append(required);
+    } else if (optional && !fallbackWords().isEmpty()) {
       text.append("; ").append(ifLeftOut).append(": ").append(otherFallback);
     }
     return text.toString();
