@@ -48,10 +48,13 @@ final class CsvText {
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
+  /** Three decimals get a fourth, so that reading does not take them for thousands. */
   private static String plain(double number) {
-    return number == Math.rint(number) && Math.abs(number) < 1e15
-        ? String.valueOf((long) number)
-        : String.valueOf(number);
+    if (number == Math.rint(number) && Math.abs(number) < 1e15) {
+      return String.valueOf((long) number);
+    }
+    String text = String.valueOf(number);
+    return Numbers.isAmbiguous(text) ? text + "0" : text;
   }
 
   private static String harmless(String text) {

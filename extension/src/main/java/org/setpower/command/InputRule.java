@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.setpower.base.Numbers;
 
 /**
  * What a cell to fill takes, read from the rule of the cell itself.
@@ -20,7 +21,6 @@ import java.util.regex.Pattern;
 record InputRule(boolean isNumber, boolean isWhole, double least, double most, List<String> words) {
   private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
   private static final Pattern NUMBER = Pattern.compile("[-+]?\\d+(?:[.,]\\d+)?(?:[eE][-+]?\\d+)?");
-  private static final Pattern GROUPED = Pattern.compile("[-+]?[1-9]\\d{0,2},\\d{3}");
 
   static InputRule of(Object cell) throws Exception {
     Object rule = Uno.get(cell, "Validation");
@@ -64,9 +64,10 @@ record InputRule(boolean isNumber, boolean isWhole, double least, double most, L
     if (!NUMBER.matcher(text).matches()) {
       throw new Sorry("“{}” is not a number", text);
     }
-    if (GROUPED.matcher(text).matches()) {
+    if (Numbers.isAmbiguous(text)) {
       throw new Sorry(
-          "“{}” could be a thousand or one: write it without the comma or with a point", text);
+          "“{}” could be thousands or decimals: write a thousand as 1000, decimals as 1.2 or 1.2500",
+          text);
     }
     double value = Double.parseDouble(text.replace(',', '.'));
     if (value < least || value > most) {
@@ -79,7 +80,7 @@ record InputRule(boolean isNumber, boolean isWhole, double least, double most, L
   }
 
   private static String plain(double bound) {
-    return org.setpower.base.Numbers.words(bound);
+    return Numbers.words(bound);
   }
 
   private String word(String text) {

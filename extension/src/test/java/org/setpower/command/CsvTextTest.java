@@ -50,6 +50,24 @@ class CsvTextTest {
   }
 
   @Test
+  void numbers_of_three_decimals_are_read_back_as_such() {
+    byte[] written =
+        CsvText.write(
+            List.of("Item", "Mass"),
+            List.of(
+                new Object[] {"a", 2.125},
+                new Object[] {"b", 0.125},
+                new Object[] {"c", -12.625},
+                new Object[] {"d", 1234.125}));
+    assertThat(new String(written, StandardCharsets.UTF_8))
+        .isEqualTo("\uFEFFItem,Mass\r\na,2.1250\r\nb,0.125\r\nc,-12.6250\r\nd,1234.125\r\n");
+    InputRule any = new InputRule(true, false, -1e9, 1e9, List.of());
+    assertThat(CsvText.read(written).subList(1, 5))
+        .extracting(l -> any.value(l.cells().get(1)))
+        .containsExactly(2.125, 0.125, -12.625, 1234.125);
+  }
+
+  @Test
   void another_character_set_is_told_with_its_line() {
     byte[] latin = "Item\nLamp\nGerät\n".getBytes(StandardCharsets.ISO_8859_1);
     assertThatThrownBy(() -> CsvText.read(latin))

@@ -88,6 +88,7 @@ class KitIT {
                 + "steam;5;Engine;\n"
                 + "mains;-1;Cold;\n"
                 + "mains;1,200;Ambiguous;\n"
+                + "mains;1.200;Ambiguous;\n"
                 + "mains;5;;\n"
                 + "MAINS;;Fan;\n"
                 + "mains;1;a;\n"
@@ -100,10 +101,12 @@ class KitIT {
             "Line 3, Power (W): “twelve” is not a number. The line was left out.",
             "Line 4, Fed with: “steam” is none of mains, DC. The line was left out.",
             "Line 5, Power (W): -1 is not from 0 to 100000. The line was left out.",
-            "Line 6, Power (W): “1,200” could be a thousand or one: write it without the comma or"
-                + " with a point. The line was left out.",
-            "Line 7, Item is blank. The line was left out.",
-            "Line 11, the list has room for 4 rows only. The line was left out.");
+            "Line 6, Power (W): “1,200” could be thousands or decimals: write a thousand as 1000,"
+                + " decimals as 1.2 or 1.2500. The line was left out.",
+            "Line 7, Power (W): “1.200” could be thousands or decimals: write a thousand as 1000,"
+                + " decimals as 1.2 or 1.2500. The line was left out.",
+            "Line 8, Item is blank. The line was left out.",
+            "Line 12, the list has room for 4 rows only. The line was left out.");
     assertThat(kit.data("A4:D7"))
         .isDeepEqualTo(
             new Object[][] {

@@ -4,8 +4,15 @@ package org.setpower.base;
 public enum BaseReason implements Reason {
   MISSING(Fault.DOMAIN, "{0} is missing"),
   NOT_A_NUMBER(Fault.WRONG_KIND, "{0} must be a number; \"{1}\" is not"),
+  AMBIGUOUS_NUMBER(
+      Fault.DOMAIN,
+      "{0} \"{1}\" could be thousands or decimals; write a thousand as 1000, and decimals with"
+          + " fewer or more than three digits (1.2 or 1.2500)"),
   NOT_A_TEXT(Fault.WRONG_KIND, "{0} must be text; it is the number {1}"),
   NOT_FINITE(Fault.DOMAIN, "{0} is too large to compute with"),
+  ZERO_OR_BLANK(
+      Fault.DOMAIN,
+      "{0} is 0 or a blank cell; it must be more than 0: fill in the cell that it refers to"),
   TOO_SMALL(Fault.DOMAIN, "{0} is {1}; it must be {2} or more"),
   NOT_ABOVE(Fault.DOMAIN, "{0} is {1}; it must be more than {2}"),
   TOO_LARGE(Fault.DOMAIN, "{0} is {1}; it must be {2} or less"),

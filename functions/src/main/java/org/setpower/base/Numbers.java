@@ -9,7 +9,9 @@ import java.util.regex.Pattern;
 /** Numbers as people write and read them. */
 public final class Numbers {
   private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
-  private static final Pattern AMOUNT = Pattern.compile("([-+−]?\\d*(?:[.,]\\d+)?)\\s*(.*)");
+  private static final Pattern AMOUNT =
+      Pattern.compile("([-+−]?(?:\\d{1,3}(?: \\d{3})+(?!\\d)|\\d*)(?:[.,]\\d+)?)\\s*(.*)");
+  private static final Pattern AMBIGUOUS = Pattern.compile("[-+−]?0*[1-9]\\d{0,2}[.,]\\d{3}");
 
   private Numbers() {}
 
@@ -28,15 +30,35 @@ public final class Numbers {
   }
 
   /**
-   * A number followed by a unit, split; {@code null} when the text does not start with a number.
+   * A number followed by a unit, split; {@code null} when the text does not start with a number. A
+   * space may part its thousands. A number that {@link #isAmbiguous} is refused.
+   *
+   * @param name of the parameter, for the refusal
    */
-  public static Amount amount(String text) {
-    Matcher m = AMOUNT.matcher(text.strip().replace(' ', ' '));
+  public static Amount amount(String name, String text) {
+    Matcher m = AMOUNT.matcher(plainSpaces(text));
     if (!m.matches() || m.group(1).chars().noneMatch(Character::isDigit)) {
       return null;
     }
-    String digits = m.group(1).replace(',', '.').replace('−', '-');
+    String number = m.group(1).replace(" ", "");
+    if (isAmbiguous(number)) {
+      throw new Refusal(BaseReason.AMBIGUOUS_NUMBER, name, Word.shortened(text));
+    }
+    String digits = number.replace(',', '.').replace('−', '-');
     return new Amount(Double.parseDouble(digits), m.group(2).strip());
+  }
+
+  /** The text with its hard and narrow spaces as plain ones, none of them at its ends. */
+  public static String plainSpaces(String text) {
+    return text.replaceAll("[\\u00a0\\u2009\\u202f]", " ").strip();
+  }
+
+  /**
+   * Whether a comma or a point in a number can part thousands as well as decimals, depending on who
+   * wrote it: one to three digits before it, not 0, and exactly three behind it.
+   */
+  public static boolean isAmbiguous(String number) {
+    return AMBIGUOUS.matcher(number).matches();
   }
 
   /** A number and the unit written behind it, which may be empty. */

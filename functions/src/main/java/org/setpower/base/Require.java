@@ -28,6 +28,14 @@ public final class Require {
     return value;
   }
 
+  /** A number above 0 from a single cell; a blank cell, too, arrives as 0. */
+  public static double filled(String name, double value) {
+    if (value == 0) {
+      throw new Refusal(BaseReason.ZERO_OR_BLANK, name);
+    }
+    return above(name, value, 0);
+  }
+
   /** A finite number of {@code most} or less. */
   public static double atMost(String name, double value, double most) {
     if (finite(name, value) > most) {

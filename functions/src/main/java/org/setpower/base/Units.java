@@ -10,7 +10,7 @@ final class Units {
   private Units() {}
 
   static Numbers.Amount amount(String name, String text) {
-    Numbers.Amount amount = text.length() > LONGEST_TEXT ? null : Numbers.amount(text);
+    Numbers.Amount amount = text.length() > LONGEST_TEXT ? null : Numbers.amount(name, text);
     if (amount == null) {
       throw new Refusal(BaseReason.NOT_A_NUMBER, name, Word.shortened(text));
     }

@@ -8,6 +8,8 @@ public enum CableReason implements Reason {
   UNKNOWN_SIZE(
       Fault.DOMAIN,
       "{0} \"{1}\" is not a cable size; write \"12 AWG\", \"2/0\", \"2.5 mm²\" or a number in mm²"),
+  GAUGE_OR_AREA(
+      Fault.DOMAIN, "{0} \"{1}\" could be a gauge or an area; write \"{2} AWG\" or \"{2} mm²\""),
   NOT_A_GAUGE(Fault.DOMAIN, "{0} \"{1}\" is outside the wire gauges 24 to 1 and 1/0 to 4/0 AWG"),
   NOT_A_STANDARD_AREA(
       Fault.DOMAIN,

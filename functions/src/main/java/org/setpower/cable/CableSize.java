@@ -52,6 +52,15 @@ public record CableSize(Family family, double value) {
 
   private static final Pattern GAUGE =
       Pattern.compile("(?:awg|#)?\\s*(\\d{1,2})(/0)?\\s*(?:awg)?", Pattern.CASE_INSENSITIVE);
+
+  /** Cores before an area, as on the sheath of a cable: "5G2.5", "3 × 1.5". */
+  private static final Pattern CORES_FIRST =
+      Pattern.compile("[1-9]\\d?\\s*[gx×*]\\s*(?=\\d)(.*)", Pattern.CASE_INSENSITIVE);
+
+  /** Cores behind a gauge, as on the sheath of a cord: "12/3". */
+  private static final Pattern CORES_LAST =
+      Pattern.compile("(\\d{1,2})/[1-9]\\d?\\s*(?:awg)?", Pattern.CASE_INSENSITIVE);
+
   private static final Remembered<CableSize> TEXTS = new Remembered<>();
 
   /** The size of this area in mm²; one outside the standard series is refused, not rounded. */
@@ -70,27 +79,47 @@ public record CableSize(Family family, double value) {
     return new CableSize(Family.AWG, gauge);
   }
 
-  /** Reads "12 AWG", "AWG 12", "#12", "2/0", "250 kcmil", "2.5 mm²", "2,5 mm2", "2.5". */
+  /**
+   * Reads "12 AWG", "AWG 12", "#12", "2/0", "250 kcmil", "2.5 mm²", "2,5 mm2", "2.5", and with
+   * cores, which do not count, "5G2.5", "3 × 1.5", "12/3". A bare number that stands in the series
+   * of gauges and in that of areas is refused.
+   */
   public static CableSize parse(String text) {
     return TEXTS.read(text, CableSize::read);
   }
 
   private static CableSize read(String text) {
-    String plain = text.length() > 40 ? "" : text.strip().replace(' ', ' ');
+    String plain = text.length() > 40 ? "" : Numbers.plainSpaces(text);
+    Matcher cord = CORES_LAST.matcher(plain);
+    if (cord.matches()) {
+      return gauge(text, Integer.parseInt(cord.group(1)), false);
+    }
+    Matcher cores = CORES_FIRST.matcher(plain);
+    boolean withCores = cores.matches();
+    if (withCores) {
+      plain = cores.group(1);
+    }
     Matcher gauge = GAUGE.matcher(plain);
     boolean named = plain.toLowerCase(Locale.ROOT).contains("awg") || plain.startsWith("#");
     if (gauge.matches() && (named || gauge.group(2) != null)) {
       return gauge(text, Integer.parseInt(gauge.group(1)), gauge.group(2) != null);
     }
-    Numbers.Amount amount = Numbers.amount(plain);
+    Numbers.Amount amount = Numbers.amount("size", plain);
     if (amount == null) {
       throw new Refusal(CableReason.UNKNOWN_SIZE, "size", Word.shortened(text));
+    }
+    if (amount.unit().isEmpty() && !withCores && isGaugeAndArea(amount.value())) {
+      throw new Refusal(CableReason.GAUGE_OR_AREA, "size", Word.shortened(text), amount.value());
     }
     return switch (amount.unit().toLowerCase(Locale.ROOT).replace(" ", "")) {
       case "", "mm²", "mm2", "mm^2", "sqmm", "qmm" -> ofArea(amount.value());
       case "kcmil", "mcm" -> new CableSize(Family.KCMIL, amount.value());
       default -> throw new Refusal(CableReason.UNKNOWN_SIZE, "size", Word.shortened(text));
     };
+  }
+
+  private static boolean isGaugeAndArea(double number) {
+    return number == Math.rint(number) && number <= THINNEST_GAUGE && AREAS.contains(number);
   }
 
   private static CableSize gauge(String text, int number, boolean ought) {

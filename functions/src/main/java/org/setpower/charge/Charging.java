@@ -14,7 +14,8 @@ import org.setpower.pack.Pack;
  * so a charge is a logarithm away: Δt = R/m · ln((V − E₀)/(V − E₁)).
  *
  * <p>In the cold a pack takes less charge and has more resistance: its 0…100 % are those of {@link
- * Pack} at that temperature.
+ * Pack} at that temperature. Measured cells take longer in the cold although they take less, so the
+ * hours are never fewer than those of the same pack at 25 °C.
  */
 public final class Charging {
   /** The charge ends when the current has fallen to this share of the amp-hours (0.05 C). */
@@ -22,6 +23,9 @@ public final class Charging {
 
   /** °C below which no lithium pack is charged (lithium plating). */
   public static final double COLDEST = 0;
+
+  /** °C of the tables' reference; above it nothing changes. */
+  private static final double WARM = 25;
 
   /** Ω · Ah of one cell when its resistance is not known: R = 0.3/Ah. */
   public static final double USUAL_OHM_AMP_HOURS = 0.3;
@@ -33,13 +37,17 @@ public final class Charging {
   private final double amps;
   private final double endAmps;
 
-  private Charging(Pack pack, double amps, double endAmps) {
+  /** The same pack at 25 °C; {@code null} where it is as warm. */
+  private final Charging warm;
+
+  private Charging(Pack pack, double amps, double endAmps, Charging warm) {
     curve = pack.curve();
     ampHours = pack.ampHours();
     ohms = pack.ohms() / pack.cells();
     limitVolts = pack.chemistry().fullVolts();
     this.amps = amps;
     this.endAmps = Math.min(endAmps, amps);
+    this.warm = warm;
   }
 
   /**
@@ -65,8 +73,14 @@ public final class Charging {
       throw new Refusal(ChargeReason.TOO_FAST, amps, ampHours);
     }
     double usual = cells * USUAL_OHM_AMP_HOURS / ampHours * 1000;
-    Pack pack = Pack.of(chemistry, cells, ampHours, milliohms == null ? usual : milliohms, 1, temp);
-    return new Charging(pack, amps, END_RATE * ampHours);
+    double known = milliohms == null ? usual : milliohms;
+    double endAmps = END_RATE * ampHours;
+    Pack pack = Pack.of(chemistry, cells, ampHours, known, 1, temp);
+    if (temp >= WARM) {
+      return new Charging(pack, amps, endAmps, null);
+    }
+    Pack warm = Pack.of(chemistry, cells, ampHours, known, 1, WARM);
+    return new Charging(pack, amps, endAmps, new Charging(warm, amps, endAmps, null));
   }
 
   /** Share of the charge at which the current starts to fall. */
@@ -79,6 +93,11 @@ public final class Charging {
     if (from > to) {
       throw new Refusal(ChargeReason.BACKWARDS, from, to);
     }
+    double here = hoursHere(from, to);
+    return warm == null ? here : Math.max(here, warm.hoursHere(from, to));
+  }
+
+  private double hoursHere(double from, double to) {
     double end = Math.min(to, curve.charge(limitVolts - endAmps * ohms));
     double turning = Math.min(end, Math.max(from, turningCharge()));
     return Math.max(0, turning - from) * ampHours / amps + fallingHours(turning, end);

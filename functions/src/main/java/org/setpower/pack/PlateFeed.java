@@ -42,7 +42,7 @@ public final class PlateFeed {
     return Arrays.stream(text.split("[/;,]", -1))
         .map(
             part -> {
-              Numbers.Amount amount = text.length() > 60 ? null : Numbers.amount(part);
+              Numbers.Amount amount = text.length() > 60 ? null : Numbers.amount(name, part);
               if (amount == null || !amount.unit().matches("(?i)v?")) {
                 throw new Refusal(PackReason.NOT_AN_OUTPUT, name, Word.shortened(text));
               }

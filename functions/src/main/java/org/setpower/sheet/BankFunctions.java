@@ -162,7 +162,7 @@ public final class BankFunctions {
       GROUP
           .function("SHARE")
           .says("Returns the current of each pack of a hard-parallel bank at this moment")
-          .takes(PackParameters.PACKS_AT_REST, Parameters.WATTS)
+          .takes(PackParameters.PACKS_AT_REST, Parameters.WATTS_OR_NONE)
           .givesTable("Current of each pack, negative if it is being charged", "current (A)")
           .formula("Σ (E − V)/R = P/V; each pack gives (E − V)/R")
           .source("Kirchhoff's laws")
@@ -305,7 +305,7 @@ public final class BankFunctions {
       volts[i] = Require.above(row.nameOf(0), row.number(0), 0);
       ohms[i] = Require.above(row.nameOf(1), row.number(1), 0) / 1000;
     }
-    double[] amps = Sharing.amps(volts, ohms, a.get(Parameters.WATTS));
+    double[] amps = Sharing.amps(volts, ohms, a.get(Parameters.WATTS_OR_NONE));
     Object[][] result = new Object[rows.get(rows.size() - 1).number()][1];
     for (Object[] cell : result) {
       cell[0] = "";

@@ -45,7 +45,10 @@ public final class CableFunctions {
           .formula("AWG: π/4·d², d = 0.127·92^((36−n)/39) mm")
           .source("ASTM B258; IEC 60228 nominal areas")
           .refuses(
-              CableReason.UNKNOWN_SIZE, CableReason.NOT_A_GAUGE, CableReason.NOT_A_STANDARD_AREA)
+              CableReason.UNKNOWN_SIZE,
+              CableReason.GAUGE_OR_AREA,
+              CableReason.NOT_A_GAUGE,
+              CableReason.NOT_A_STANDARD_AREA)
           .example("=CABLE.AREA(\"2.5 mm²\")", 2.5)
           .by(a -> a.get(CableParameters.SIZE).area());
 
@@ -140,7 +143,7 @@ public final class CableFunctions {
                   + " CABLE.AMPACITY. "
                   + PARALLEL_CAUTION)
           .refuses(CableReason.NO_RESISTANCE)
-          .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.578)
+          .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.5783)
           .shows(a -> runSteps(a, run(a, 1)))
           .by(a -> run(a, 1).heat(a.get(Parameters.AMPS)));
 
@@ -240,7 +243,7 @@ public final class CableFunctions {
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
               Parameters.POWER_FACTOR.orElse(1.0),
               CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
-              CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 3"),
+              CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 4"),
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
               CableParameters.LAID.orElse(Laid.FREELY, "free"),
               CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the amps"))
@@ -294,15 +297,15 @@ public final class CableFunctions {
           .takes(
               CableParameters.LOOP_OHMS,
               CableParameters.BREAKER,
-              CableParameters.CURVE.orElse(Protection.Curve.C),
-              CableParameters.VOLTS_TO_EARTH.orElse(230.0))
+              CableParameters.CURVE,
+              CableParameters.VOLTS_TO_EARTH)
           .gives(Unit.NONE, "1 if it trips at once")
           .formula("0.8·U₀/Z ≥ 5, 10, 20 × breaker (curve B, C, D)")
           .source("IEC 60898-1; BS 7671 Appendix 3 (0.8 for a loop met cold)")
           .caution(
               "0: shorten, thicken or rely on an RCD. 1 replaces no test, and a generator may not"
                   + " feed that current at all: there rely on the RCD")
-          .example("=CABLE.TRIPS(1.148;16;\"C\")", 1.0)
+          .example("=CABLE.TRIPS(1.148;16;\"C\";230)", 1.0)
           .shows(CableFunctions::tripSteps)
           .by(
               a ->
@@ -340,6 +343,11 @@ public final class CableFunctions {
             ""));
   }
 
+  /** Drivers of lamps load the neutral with harmonics: with three phases it counts too. */
+  private static int cautiouslyLoaded(PhaseSystem system) {
+    return system == PhaseSystem.THREE ? Ampacity.MOST_LOADED : system.loadedConductors();
+  }
+
   private static Sizing.Need need(Arguments a) {
     PhaseSystem system = a.get(Parameters.SYSTEM);
     Double loaded = a.get(CableParameters.LOADED_CONDUCTORS);
@@ -353,7 +361,7 @@ public final class CableFunctions {
         system,
         a.get(Parameters.POWER_FACTOR),
         a.get(CableParameters.AMBIENT),
-        loaded == null ? system.loadedConductors() : loaded.intValue(),
+        loaded == null ? cautiouslyLoaded(system) : loaded.intValue(),
         a.get(CableParameters.METHOD),
         a.get(CableParameters.LAID),
         breaker == null

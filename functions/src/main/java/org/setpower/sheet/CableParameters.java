@@ -18,7 +18,7 @@ final class CableParameters {
   static final Parameter<CableSize> SIZE =
       Parameter.of(
           "size",
-          "Cable size: \"12 AWG\", \"2/0\", \"2.5 mm²\", or a number in mm²",
+          "Cable size: \"12 AWG\", \"2/0\", \"2.5 mm²\", \"5G2.5\", or a number, which is mm²",
           Unit.NONE,
           SINGLE,
           CableParameters::cableSize);
@@ -29,7 +29,7 @@ final class CableParameters {
           "Cable length, one way; also text such as \"100 ft\"",
           Unit.METRE,
           SINGLE,
-          Readers.amount(Length::metres, (n, v) -> Require.atLeast(n, v, 0)));
+          Readers.amount(Length::metres, Require::filled));
 
   static final Parameter<Double> CONDUCTOR_TEMP =
       Parameters.temperature("conductor_temp", "Temperature of the conductor");
@@ -49,7 +49,7 @@ final class CableParameters {
           "Largest drop allowed, share of the volts",
           Unit.SHARE,
           SINGLE,
-          Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)));
+          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
 
   static final Parameter<CableSize.Family> FAMILY =
       Parameter.of(

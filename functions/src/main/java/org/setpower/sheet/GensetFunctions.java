@@ -90,7 +90,7 @@ public final class GensetFunctions {
               Parameters.POWER_FACTOR.orElse(Generator.RATED_POWER_FACTOR),
               SPARE.orElse(0.2, "20 %"),
               SupplyParameters.ALTITUDE.orElse(0.0),
-              SupplyParameters.AIR_TEMP.orElse(25.0),
+              SupplyParameters.AIR_TEMP.orElse(40.0),
               SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO),
               START.orElse(0.0))
           .gives(Unit.KILOVOLT_AMPERE, "Nameplate needed")
@@ -98,7 +98,7 @@ public final class GensetFunctions {
           .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
           .caution("On three phases give 3 × the watts of the busiest leg. " + AT_THE_SET)
           .refuses(SupplyReason.BEYOND_DERATE)
-          .example("=GENSET.KVA(40000;0.96;0)", 50.0)
+          .example("=GENSET.KVA(40000;0.96;0;0;25)", 50.0)
           .shows(GensetFunctions::derateSteps)
           .by(
               a ->

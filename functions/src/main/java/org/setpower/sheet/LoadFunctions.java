@@ -15,7 +15,7 @@ public final class LoadFunctions {
           .function("AMPS")
           .says("Returns the amps that a load draws in each line")
           .takes(
-              Parameters.WATTS,
+              Parameters.WATTS_OR_NONE,
               Parameters.LINE_VOLTS,
               Parameters.SYSTEM.orElse(PhaseSystem.ONE),
               Parameters.POWER_FACTOR.orElse(1.0))
@@ -30,7 +30,7 @@ public final class LoadFunctions {
           .by(
               a ->
                   Load.amps(
-                      a.get(Parameters.WATTS),
+                      a.get(Parameters.WATTS_OR_NONE),
                       a.get(Parameters.LINE_VOLTS),
                       a.get(Parameters.SYSTEM),
                       a.get(Parameters.POWER_FACTOR)));
@@ -39,10 +39,13 @@ public final class LoadFunctions {
       GROUP
           .function("VA")
           .says("Returns the apparent power of a load")
-          .takes(Parameters.WATTS, Parameters.POWER_FACTOR.orElse(1.0))
+          .takes(Parameters.WATTS_OR_NONE, Parameters.POWER_FACTOR.orElse(1.0))
           .gives(Unit.VOLT_AMPERE, "Apparent power")
           .formula("P/pf")
           .source("identity of alternating current")
           .example("=LOAD.VA(400;0.96)", 416.667)
-          .by(a -> Load.voltAmperes(a.get(Parameters.WATTS), a.get(Parameters.POWER_FACTOR)));
+          .by(
+              a ->
+                  Load.voltAmperes(
+                      a.get(Parameters.WATTS_OR_NONE), a.get(Parameters.POWER_FACTOR)));
 }

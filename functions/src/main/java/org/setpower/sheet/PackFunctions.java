@@ -163,8 +163,9 @@ public final class PackFunctions {
           + " 1 kHz meter reads far too low. A cold Li-ion pack warms itself: reckoned as in wind, in"
           + " surroundings as cold as the pack; if they are colder than the pack, give their"
           + " temperature. Against measured Li-ion cells: within 5 % from 15 to 45 °C, within 10 % in"
-          + " the cold down to −20 °C. charge_left is kept on top of what the cold holds back. A pack"
-          + " charged in the cold is not full: take start from PACK.CHARGE. For lead well above its"
+          + " the cold down to −20 °C. charge_left is a share of what the pack can give at its temperature,"
+          + " and what the cold holds back stays besides: at −20 °C, where that is 28 %, 20 % end the"
+          + " job at a charge of 42.4 % (1 − 0.8 · 0.72). A pack charged in the cold is not full: take start from PACK.CHARGE. For lead well above its"
           + " rated"
           + " current use the shorter of this and PACK.PEUKERT. Where the watt-hours are known too,"
           + " use the shorter of this and PACK.RUNTIME.";

@@ -26,7 +26,7 @@ final class PackParameters {
       Parameters.count("cells", "Number of cells in series, as seen at the output used");
 
   static final Parameter<Double> MILLIOHMS =
-      Parameters.notNegative(
+      Parameters.positive(
           "milliohms", "Resistance of one pack today, sustained load", Unit.MILLIOHM);
 
   static final Parameter<Double> LEAD_MILLIOHMS =
@@ -79,7 +79,9 @@ final class PackParameters {
       Parameters.share("start", "Share of its charge that the pack starts with").orElse(1.0);
 
   static final Parameter<Double> CHARGE_LEFT =
-      Parameters.share("charge_left", "Share of its charge at which the job is stopped")
+      Parameters.share(
+              "charge_left",
+              "Share left of what it can give at its temperature when the job is stopped")
           .orElse(0.0);
 
   static final Parameter<Double> STEPS =
@@ -107,7 +109,12 @@ final class PackParameters {
       Parameters.share("from", "Share of its charge that the pack has when it goes on").orElse(0.0);
 
   static final Parameter<Double> TO =
-      Parameters.share("to", "Share of its charge to reach; 100 % is a current of 0.05 C")
+      Parameter.of(
+              "to",
+              "Share of its charge to reach; 100 % is a current of 0.05 C",
+              Unit.SHARE,
+              SINGLE,
+              Readers.number((n, v) -> Require.filled(n, Require.share(n, v))))
           .orElse(1.0);
 
   static final Parameter<Double> PACK_COUNT = Parameters.count("packs", "Number of packs");

@@ -42,6 +42,9 @@ public final class Parameter<T> {
   /** {@code null} where the default speaks for itself. */
   private final String fallbackWords;
 
+  /** Whether a 0 is what was given and never a blank cell in the place of the default. */
+  private final boolean zeroGiven;
+
   private final Parameter<T> key;
 
   private Parameter(
@@ -54,7 +57,8 @@ public final class Parameter<T> {
       boolean date,
       boolean optional,
       T fallback,
-      String fallbackWords) {
+      String fallbackWords,
+      boolean zeroGiven) {
     this.key = key == null ? this : key;
     this.name = name;
     this.phrase = phrase;
@@ -65,21 +69,26 @@ public final class Parameter<T> {
     this.optional = optional;
     this.fallback = fallback;
     this.fallbackWords = fallbackWords;
+    this.zeroGiven = zeroGiven;
   }
 
   static <T> Parameter<T> of(String name, String phrase, Unit unit, Shape shape, Reader<T> reader) {
-    return new Parameter<>(null, name, phrase, unit, shape, reader, false, false, null, "");
+    return new Parameter<>(null, name, phrase, unit, shape, reader, false, false, null, "", false);
   }
 
-  /** The same parameter, read as a date: a number is a day of the document's own calendar. */
+  /**
+   * The same parameter, read as a date: a number is a day of the document's own calendar. The date
+   * decides which rule holds, so a blank cell is refused, not taken as left out.
+   */
   Parameter<T> asDate() {
     return new Parameter<>(
-        null, name, phrase, unit, shape, reader, true, optional, fallback, fallbackWords);
+        null, name, phrase, unit, shape, reader, true, optional, fallback, fallbackWords, true);
   }
 
   /** The same parameter, which may be left out; {@code words} say what counts then. */
   public Parameter<T> orElse(T value, String words) {
-    return new Parameter<>(key, name, phrase, unit, shape, reader, date, true, value, words);
+    return new Parameter<>(
+        key, name, phrase, unit, shape, reader, date, true, value, words, zeroGiven);
   }
 
   /** The same parameter, with this default. */
@@ -89,13 +98,30 @@ public final class Parameter<T> {
 
   /** The same parameter, which must be given. */
   Parameter<T> required() {
-    return new Parameter<>(key, name, phrase, unit, shape, reader, date, false, null, "");
+    return new Parameter<>(
+        key, name, phrase, unit, shape, reader, date, false, null, "", zeroGiven);
+  }
+
+  /** The same parameter, where a 0 may be meant and must not turn into the default. */
+  Parameter<T> zeroIsGiven() {
+    return new Parameter<>(
+        key, name, phrase, unit, shape, reader, date, optional, fallback, fallbackWords, true);
   }
 
   /** The same parameter under another name and phrase in the function that takes it. */
   Parameter<T> named(String otherName, String otherPhrase) {
     return new Parameter<>(
-        null, otherName, otherPhrase, unit, shape, reader, date, optional, fallback, fallbackWords);
+        null,
+        otherName,
+        otherPhrase,
+        unit,
+        shape,
+        reader,
+        date,
+        optional,
+        fallback,
+        fallbackWords,
+        zeroGiven);
   }
 
   /** Reads a value; one that is left out gives the default or is refused. */
@@ -109,9 +135,25 @@ public final class Parameter<T> {
     return reader.read(name, raw);
   }
 
-  /** Left out, or an empty text or range where leaving out is allowed. */
+  /**
+   * Left out, or an empty text or range where leaving out is allowed, or the 0 of a blank cell
+   * where 0 is outside what is allowed.
+   */
   private boolean isOmitted(Object raw) {
-    return raw == null || (optional && isBlank(raw));
+    return raw == null || (optional && (isBlank(raw) || isBlankCell(raw)));
+  }
+
+  private boolean isBlankCell(Object raw) {
+    return raw instanceof Double d && d == 0 && !zeroGiven && refusesZero();
+  }
+
+  private boolean refusesZero() {
+    try {
+      reader.read(name, 0.0);
+      return false;
+    } catch (Refusal refusal) {
+      return true;
+    }
   }
 
   private boolean isBlank(Object raw) {
@@ -176,18 +218,28 @@ public final class Parameter<T> {
     return fallbackWords == null ? Words.of(fallback) : fallbackWords;
   }
 
-  /** The words of the wizard: phrase, unit, default. */
+  /**
+   * The words of the wizard: phrase, unit, default, or that it is required, since Calc itself calls
+   * each argument optional that takes a value or a range.
+   */
   public String description() {
-    return description(phrase, unit.symbol(), "if left out", fallbackWords());
+    return description(phrase, unit.symbol(), "required", "if left out", fallbackWords());
   }
 
   /** The same with words of another language. */
-  String description(String otherPhrase, String otherUnit, String ifLeftOut, String otherFallback) {
+  String description(
+      String otherPhrase,
+      String otherUnit,
+      String required,
+      String ifLeftOut,
+      String otherFallback) {
     StringBuilder text = new StringBuilder(otherPhrase);
     if (!otherUnit.isEmpty()) {
       text.append(" (").append(otherUnit).append(')');
     }
-    if (optional && !fallbackWords().isEmpty()) {
+    if (!optional && shape != Shape.REST) {
+      text.append("; ").append(required);
+    } else if (optional && !fallbackWords().isEmpty()) {
       text.append("; ").append(ifLeftOut).append(": ").append(otherFallback);
     }
     return text.toString();

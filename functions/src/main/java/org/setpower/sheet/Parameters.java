@@ -18,7 +18,7 @@ import org.setpower.base.Unit;
 final class Parameters {
   private Parameters() {}
 
-  static final Parameter<Double> AMPS = notNegative("amps", "Current in a line", Unit.AMPERE);
+  static final Parameter<Double> AMPS = positive("amps", "Current in a line", Unit.AMPERE);
 
   static final Parameter<PhaseSystem> SYSTEM =
       Parameter.of(
@@ -34,9 +34,12 @@ final class Parameters {
           "Power factor, lagging",
           Unit.SHARE,
           SINGLE,
-          Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)));
+          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
 
-  static final Parameter<Double> WATTS = notNegative("watts", "Power", Unit.WATT);
+  static final Parameter<Double> WATTS = positive("watts", "Power", Unit.WATT);
+
+  /** Power where none at all is an honest question, with an honest answer. */
+  static final Parameter<Double> WATTS_OR_NONE = notNegative("watts", "Power", Unit.WATT);
 
   static final Parameter<Double> WATT_HOURS =
       positive("watt_hours", "Watt-hours of one pack, as rated", Unit.WATT_HOUR);
@@ -49,8 +52,9 @@ final class Parameters {
               Unit.SHARE,
               SINGLE,
               Readers.number(
-                  (n, v) -> v > 1.1 ? Require.share(n, v) : Math.min(1, Require.above(n, v, 0))))
-          .orElse(1.0);
+                  (n, v) -> v > 1.1 ? Require.share(n, v) : Math.min(1, Require.filled(n, v))))
+          .orElse(1.0)
+          .zeroIsGiven();
 
   static final Parameter<Double> EFFICIENCY =
       Parameter.of(
@@ -58,7 +62,7 @@ final class Parameters {
           "Share of the power that gets through what sits between",
           Unit.SHARE,
           SINGLE,
-          Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)));
+          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
 
   static final Parameter<Double> TEMP =
       temperature("temp", "Temperature of the cells when the job starts");
@@ -77,8 +81,7 @@ final class Parameters {
 
   /** A number above 0. */
   static Parameter<Double> positive(String name, String phrase, Unit unit) {
-    return Parameter.of(
-        name, phrase, unit, SINGLE, Readers.number((n, v) -> Require.above(n, v, 0)));
+    return Parameter.of(name, phrase, unit, SINGLE, Readers.number(Require::filled));
   }
 
   /** A share from 0 to 1. */

@@ -158,7 +158,8 @@ public final class PlanFunctions {
               SINGLE,
               Readers.number(
                   (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1), 1000)))
-          .orElse(Double.POSITIVE_INFINITY, "nobody flies, cabin limits do not count");
+          .orElse(Double.POSITIVE_INFINITY, "nobody flies, cabin limits do not count")
+          .zeroIsGiven();
 
   public static final FunctionSpec MIX =
       GROUP

@@ -58,7 +58,7 @@ final class SupplyParameters {
           Readers.word(Engine.class));
 
   static final Parameter<Double> KVA =
-      Parameters.notNegative("kva", "Apparent power of the set", Unit.KILOVOLT_AMPERE);
+      Parameters.positive("kva", "Apparent power of the set", Unit.KILOVOLT_AMPERE);
 
   static final Parameter<Double> KW = Parameters.notNegative("kw", "Load", Unit.KILOWATT);
 

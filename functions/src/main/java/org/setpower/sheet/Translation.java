@@ -28,13 +28,15 @@ import org.setpower.base.Unit;
  *   <li>{@code amps.default}, {@code amps.default@CABLE.BREAKER} – what counts when it is left out,
  *       where that is said in words
  *   <li>{@code unit.share} – a unit that is a word
- *   <li>{@code if_left_out} – stands before what counts then
+ *   <li>{@code required} – stands behind an argument that must be there
+ *   <li>{@code if_left_out} – stands before what counts when one is left out
  * </ul>
  */
 public final class Translation {
   /** The languages, as ISO 639 codes. */
   public static final List<String> LANGUAGES = List.of("de", "fr", "es");
 
+  private static final String REQUIRED = "required";
   private static final String IF_LEFT_OUT = "if_left_out";
 
   private final Map<String, String> texts = new TreeMap<>();
@@ -57,6 +59,7 @@ public final class Translation {
       }
     }
     meanings.forEach((name, those) -> those.keySet().forEach(t -> english.put(key(name, t), t)));
+    english.put(REQUIRED, "required");
     english.put(IF_LEFT_OUT, "if left out");
     for (Unit unit : Unit.values()) {
       if (unit.symbol().matches("\\p{Lower}{4,}")) {
@@ -111,6 +114,7 @@ public final class Translation {
     return p.description(
         phrase(p),
         text("unit." + unit).orElse(unit),
+        text(REQUIRED).orElse(english.get(REQUIRED)),
         text(IF_LEFT_OUT).orElse(english.get(IF_LEFT_OUT)),
         words);
   }

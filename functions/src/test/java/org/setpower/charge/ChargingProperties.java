@@ -10,6 +10,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 import org.assertj.core.data.Percentage;
 import org.setpower.Ode;
 import org.setpower.pack.Chemistry;
@@ -100,6 +101,20 @@ class ChargingProperties {
     }
     assertThat(charging.hours(0, 1))
         .isGreaterThanOrEqualTo(charging.turningCharge() / rate * (1 - 1e-12));
+  }
+
+  @Property(tries = 10000)
+  void the_cold_never_shortens_a_charge(
+      @ForAll("rates") double rate,
+      @ForAll("shares") double from,
+      @ForAll @DoubleRange(min = 0, max = 25) double temp,
+      @ForAll @DoubleRange(min = 0.1, max = 300) double milliohms) {
+    double warm =
+        Charging.of(Chemistry.LI_ION, 1, AMP_HOURS, milliohms, rate * AMP_HOURS, 25).hours(from, 1);
+    double cold =
+        Charging.of(Chemistry.LI_ION, 1, AMP_HOURS, milliohms, rate * AMP_HOURS, temp)
+            .hours(from, 1);
+    assertThat(cold).isGreaterThanOrEqualTo(warm);
   }
 
   @Property(tries = 10000)

@@ -132,7 +132,7 @@ class DeclarationTest {
     assertThat(plain.shape()).isEqualTo(Parameter.Shape.SINGLE);
     assertThat(plain.isOptional()).isFalse();
     assertThat(plain.isDate()).isFalse();
-    assertThat(plain.description()).isEqualTo("Current (A)");
+    assertThat(plain.description()).isEqualTo("Current (A); required");
     Parameter<Double> two = plain.orElse(2.5);
     assertThat(two.isOptional()).isTrue();
     assertThat(two.fallbackWords()).isEqualTo("2.5");
@@ -172,7 +172,7 @@ class DeclarationTest {
     "notNegative, 0, ",
     "notNegative, -0.001, TOO_SMALL",
     "positive, 0.001, ",
-    "positive, 0, NOT_ABOVE",
+    "positive, 0, ZERO_OR_BLANK",
     "share, 0, ",
     "share, 1, ",
     "share, 1.001, NOT_A_SHARE",
@@ -205,8 +205,8 @@ class DeclarationTest {
     assertThat(Parameters.HEALTH.read(1.1)).isEqualTo(1);
     assertThat(Parameters.HEALTH.read(0.9)).isEqualTo(0.9);
     assertRefused(BaseReason.NOT_A_SHARE, () -> Parameters.HEALTH.read(1.11));
-    assertRefused(BaseReason.NOT_ABOVE, () -> Parameters.HEALTH.read(0.0));
-    assertRefused(BaseReason.NOT_ABOVE, () -> Parameters.POWER_FACTOR.read(0.0));
+    assertRefused(BaseReason.ZERO_OR_BLANK, () -> Parameters.HEALTH.read(0.0));
+    assertRefused(BaseReason.ZERO_OR_BLANK, () -> Parameters.POWER_FACTOR.read(0.0));
     assertRefused(BaseReason.NOT_A_SHARE, () -> Parameters.EFFICIENCY.read(1.5));
     assertThat(Parameters.POWER_FACTOR.read(1.0)).isEqualTo(1);
     assertThat(Parameters.EFFICIENCY.read(0.5)).isEqualTo(0.5);
@@ -220,7 +220,7 @@ class DeclarationTest {
     assertRefused(BaseReason.TOO_LARGE, () -> flag.read(2.0));
     assertRefused(BaseReason.TOO_SMALL, () -> flag.read(-1.0));
     assertRefused(BaseReason.NOT_WHOLE, () -> flag.read(0.5));
-    assertThat(flag.description()).isEqualTo("Whether it lasts: TRUE or FALSE");
+    assertThat(flag.description()).isEqualTo("Whether it lasts: TRUE or FALSE; required");
   }
 
   /** 50 °F are 10 °C; nothing is colder than −273.15 °C. */
@@ -232,7 +232,7 @@ class DeclarationTest {
     assertThat(temp.read(1000.0)).isEqualTo(1000);
     assertRefused(BaseReason.TOO_SMALL, () -> temp.read(-273.16));
     assertRefused(BaseReason.TOO_LARGE, () -> temp.read(1000.1));
-    assertThat(temp.description()).startsWith("Of the air; also text").endsWith("(°C)");
+    assertThat(temp.description()).startsWith("Of the air; also text").endsWith("(°C); required");
   }
 
   /** −6 °F are −21.111… °C, −40 is the same on both scales. */

@@ -112,7 +112,7 @@ class MappingTest {
 
   @Test
   void what_is_the_same_for_all_cells_refuses_the_whole() {
-    assertRefused(BaseReason.TOO_SMALL, "amps", "CABLE.DROP", "12 AWG", column(3, 10.0), -1.0);
+    assertRefused(BaseReason.NOT_ABOVE, "amps", "CABLE.DROP", "12 AWG", column(3, 10.0), -1.0);
   }
 
   @Test

@@ -20,8 +20,8 @@ class ParameterTest {
       delimiter = '|',
       quoteCharacter = '\'',
       value = {
-        "CABLE.DROP | length | Cable length, one way; also text such as \"100 ft\" (m)",
-        "CABLE.DROP | amps | Current in a line (A)",
+        "CABLE.DROP | length | Cable length, one way; also text such as \"100 ft\" (m); required",
+        "CABLE.DROP | amps | Current in a line (A); required",
         "CABLE.DROP | power_factor | Power factor, lagging (share); if left out: 1",
         "CABLE.DROP | parallel | Number of equal cables side by side (pieces); if left out: 1",
         "CABLE.BREAKER | continuous | Whether the load lasts 3 hours or more (NEC only): TRUE or"

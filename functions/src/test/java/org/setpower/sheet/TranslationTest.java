@@ -166,6 +166,7 @@ class TranslationTest {
   void a_description_joins_phrase_unit_and_default() {
     Translation german =
         of(
+            "required = zwingend",
             "if_left_out = wenn leer",
             "unit.share = Anteil",
             "breaker = Nennstrom davor",
@@ -181,7 +182,7 @@ class TranslationTest {
     assertThat(german.description(parameter("PACK.RUNTIME", "reserve")))
         .isEqualTo("bleibt im Akku (Anteil); wenn leer: 0");
     assertThat(german.description(parameter("CABLE.DROP", "length")))
-        .isEqualTo("Cable length, one way; also text such as \"100 ft\" (m)");
+        .isEqualTo("Cable length, one way; also text such as \"100 ft\" (m); zwingend");
   }
 
   @Test

@@ -188,16 +188,24 @@ final class Generator {
     starting.by(
         calc("{}+{}*MAXIFS({};{};{})", watts, lines, loads.surge.all(), loads.source.all(), name));
     needed.by(
-        call(
-            GensetFunctions.KVA,
+        calc(
+            "IF({}=0;0;{})",
             watts,
-            factor,
-            or(terms.spare, 0.2),
-            terms.metres(),
-            terms.celsius(),
-            kind,
-            starting));
-    pick.by(call(GensetFunctions.PICK, needed, size.all()));
+            call(
+                GensetFunctions.KVA,
+                watts,
+                factor,
+                or(terms.spare, 0.2),
+                terms.metres(),
+                terms.celsius(),
+                kind,
+                starting)));
+    pick.by(
+        calc(
+            "IF({}=0;MIN({});{})",
+            needed,
+            size.all(),
+            call(GensetFunctions.PICK, needed, size.all())));
     counted.by(calc("IF({}=\"\";{};{})", or(terms.ordered, ""), pick, or(terms.ordered, "")));
     rated.by(call(GensetFunctions.KW, counted));
     derated.by(

@@ -200,37 +200,52 @@ final class Runs {
     Formula phases = calc("IF({}=\"3PH\";\"3PH\";\"1PH\")", reckoned);
     Formula warm = plan.conductorCelsius();
     Formula side = or(parallel, 1);
-    amps.by(call(CableFunctions.ENDAMPS, size, metres, watts, start, phases, 1, warm, side));
-    end.by(call(CableFunctions.ENDVOLTS, size, metres, watts, start, phases, 1, warm, side));
+    amps.by(
+        loaded(0, call(CableFunctions.ENDAMPS, size, metres, watts, start, phases, 1, warm, side)));
+    end.by(
+        loaded(
+            start,
+            call(CableFunctions.ENDVOLTS, size, metres, watts, start, phases, 1, warm, side)));
     drop.by(calc("{}*{}-{}", nominal, before, end));
     dropSince.by(calc("{}-{}", nominal, end));
     shareLeft.by(calc("{}/{}", end, nominal));
     shareLost.by(calc("1-{}", shareLeft));
-    heat.by(call(CableFunctions.HEAT, size, metres, amps, phases, warm, side));
-    Formula loaded = calc("IF({}=\"3PH\";3;2)", system);
+    heat.by(loaded(0, call(CableFunctions.HEAT, size, metres, amps, phases, warm, side)));
+    Formula conductors = calc("IF({}=\"3PH\";3;2)", system);
     Formula air = plan.ambientCelsius();
     Formula method = or(kind, "flexible");
     Formula lies = or(laid, "free");
-    rating.by(call(CableFunctions.AMPACITY, size, method, air, loaded, lies));
+    rating.by(call(CableFunctions.AMPACITY, size, method, air, conductors, lies));
     Formula left = calc("{}-1+{}", limit, before);
+    Formula current = calc("MAX({};0.000001)", amps);
     smallest.by(
         call(
             CableFunctions.GAUGE,
             metres,
-            amps,
+            current,
             nominal,
             left,
             plan.family,
             phases,
             1,
             air,
-            loaded,
+            conductors,
             method,
             lies,
             ahead));
-    longest.by(
-        plan.job.fromMetres(
-            call(CableFunctions.REACH, size, amps, nominal, left, phases, 1, warm, method)));
+    longest
+        .by(
+            loaded(
+                "",
+                plan.job.fromMetres(
+                    call(
+                        CableFunctions.REACH, size, amps, nominal, left, phases, 1, warm, method))))
+        .mayBeBlank();
+  }
+
+  /** A figure of a run that carries something, or what holds for one that carries nothing. */
+  private Formula loaded(Object nothing, Formula figure) {
+    return calc("IF({}=0;{};{})", watts, nothing, figure);
   }
 
   private Check[] checks() {
