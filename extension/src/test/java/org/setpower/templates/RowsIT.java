@@ -54,7 +54,7 @@ class RowsIT {
   @TestFactory
   Stream<DynamicTest> tables_take_what_people_do_to_rows(Office shared) {
     office = shared;
-    return Shelf.all().stream()
+    return workbooks()
         .map(
             w ->
                 DynamicTest.dynamicTest(
@@ -72,7 +72,7 @@ class RowsIT {
   @TestFactory
   Stream<DynamicTest> formulas_that_were_dragged_along_are_mended(Office shared) {
     office = shared;
-    return Shelf.all().stream()
+    return workbooks()
         .map(
             w ->
                 DynamicTest.dynamicTest(
@@ -83,6 +83,12 @@ class RowsIT {
                         mend();
                       }
                     }));
+  }
+
+  /** All of them, unless one is named. */
+  private static Stream<Workbook> workbooks() {
+    String one = System.getProperty("rows.workbook", "");
+    return Shelf.all().stream().filter(w -> one.isEmpty() || w.template().fileName().equals(one));
   }
 
   private OpenBook example(Workbook workbook) throws IOException {

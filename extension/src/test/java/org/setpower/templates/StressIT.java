@@ -24,10 +24,12 @@ import org.setpower.templates.quote.RentalQuote;
 @Tag("one-office")
 @ExtendWith(SharedOffice.class)
 class StressIT {
+  private static final Path TEMPLATES = Path.of("target/sheets/templates/en");
+
   @TempDir Path folder;
 
   private OpenBook open(Office office, Stress stress, Workbook workbook) throws IOException {
-    Path file = stress.draw(office, folder);
+    Path file = stress.fill(office, TEMPLATES, folder);
     OpenBook book = new OpenBook(office, file, workbook.template()).calculated();
     assertThat(book.errors()).isEmpty();
     Map<String, String> first = Results.of(book.document());

@@ -1,5 +1,6 @@
 package org.setpower.templates;
 
+import com.sun.star.lang.XComponent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.office.Office;
+import org.setpower.sheet.Words;
 import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
@@ -121,7 +123,17 @@ public final class Stress {
 
   /** Draws it into a folder; gives its file. */
   public Path draw(Office office, Path folder) throws IOException {
-    Drawing drawing = Drawing.of(office, workbook.template());
+    return fill(office, Drawing.of(office, workbook.template()), folder);
+  }
+
+  /** Fills the drawn template, found in a folder, and stores it in another; gives its file. */
+  public Path fill(Office office, Path templates, Path folder) throws IOException {
+    Template template = workbook.template();
+    XComponent document = office.open(templates.resolve(template.fileName() + ".ots"));
+    return fill(office, Drawing.over(document, template, Words.english()), folder);
+  }
+
+  private Path fill(Office office, Drawing drawing, Path folder) throws IOException {
     Filling filling = new Filling(drawing);
     workbook.fill(filling);
     rows.forEach((tab, lines) -> filling.rows(table(tab), name(), lines));
