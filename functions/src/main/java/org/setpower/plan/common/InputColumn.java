@@ -47,6 +47,11 @@ public record InputColumn(
     return table + "." + key;
   }
 
+  @Override
+  public String toString() {
+    return path();
+  }
+
   /** What changes the meaning of typed cells: goes into the layout's hash. */
   String layout() {
     return String.join(
