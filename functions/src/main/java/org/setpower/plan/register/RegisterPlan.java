@@ -59,8 +59,8 @@ public final class RegisterPlan {
     bench = new Bench(settings, inputs.tests(), bySerial);
     incidents = new Incidents(settings, inputs.incidents(), bench);
     Map<String, BatteryJudge.Type> known = known(rows);
-    BatteryJudge.Type unknown = new BatteryJudge.Type(
-            false, null, new Bench.Peers(List.of()), new Bench.Peers(List.of()));
+    BatteryJudge.Type unknown =
+        new BatteryJudge.Type(false, null, new Bench.Peers(List.of()), new Bench.Peers(List.of()));
     for (InputRow<Battery> row : rows) {
       boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
       states.put(

@@ -381,13 +381,29 @@ public final class RegisterResults {
   /** A paper: for the walk along the shelves. */
   @Table(key = "stocktake", heading = "Stocktake list", rows = 300)
   public record StocktakeRow(
-      @Result(key = "place", heading = "Place", from = {"batteries.place", "batteries.serial"}, rule = "From Batteries.")
+      @Result(
+              key = "place",
+              heading = "Place",
+              from = {"batteries.place", "batteries.serial"},
+              rule = "From Batteries.")
           String place,
-      @Result(key = "outTo", heading = "Out to", from = {"batteries.place", "batteries.serial", "batteries.outTo"}, rule = "From Batteries.")
+      @Result(
+              key = "outTo",
+              heading = "Out to",
+              from = {"batteries.place", "batteries.serial", "batteries.outTo"},
+              rule = "From Batteries.")
           String outTo,
-      @Result(key = "serial", heading = "Serial", from = {"batteries.place", "batteries.serial"}, rule = "By place.")
+      @Result(
+              key = "serial",
+              heading = "Serial",
+              from = {"batteries.place", "batteries.serial"},
+              rule = "By place.")
           String serial,
-      @Result(key = "type", heading = "Type", from = {"batteries.place", "batteries.serial", "batteries.type"}, rule = "From Batteries.")
+      @Result(
+              key = "type",
+              heading = "Type",
+              from = {"batteries.place", "batteries.serial", "batteries.type"},
+              rule = "From Batteries.")
           String type,
       @Result(
               key = "status",

@@ -13,7 +13,13 @@ class InputTableTest {
   @Table(key = "lamps", heading = "Lamps", rows = 3)
   public record Lamp(
       @Input(key = "name", heading = "Name", help = "Its name.") String name,
-      @Input(key = "watts", heading = "Power", unit = "W", min = 0, max = 100, blank = "Blank: 0 W.")
+      @Input(
+              key = "watts",
+              heading = "Power",
+              unit = "W",
+              min = 0,
+              max = 100,
+              blank = "Blank: 0 W.")
           Double watts,
       @Input(key = "day", heading = "Day", blank = "Blank: all days.") LocalDate day,
       @Input(key = "dim", heading = "Dimmable", blank = "Blank: no.") Boolean dim,
@@ -39,8 +45,7 @@ class InputTableTest {
   @Test
   void cells_are_read_by_type() {
     // day 46420 after 30 Dec 1899 is 2 Feb 2027
-    InputRow<Lamp> row =
-        read(new Object[] {" A ", 5.5, 46420.75, "YES", "", 30.0}).rows().get(0);
+    InputRow<Lamp> row = read(new Object[] {" A ", 5.5, 46420.75, "YES", "", 30.0}).rows().get(0);
     assertThat(row.value())
         .isEqualTo(new Lamp("A", 5.5, LocalDate.of(2027, 2, 2), true, List.of(30.0)));
     assertThat(row.findings()).isEmpty();
@@ -94,7 +99,8 @@ class InputTableTest {
   @Test
   void a_blank_row_is_not_there_but_keeps_its_place() {
     InputRows<Lamp> rows =
-        read(new Object[] {"", null, " ", "\u00a0", "", ""}, new Object[] {"B", "", "", "", "", ""});
+        read(
+            new Object[] {"", null, " ", "\u00a0", "", ""}, new Object[] {"B", "", "", "", "", ""});
     assertThat(rows.rows()).hasSize(2);
     assertThat(rows.filled().map(InputRow::number)).containsExactly(2);
   }
@@ -127,7 +133,8 @@ class InputTableTest {
     };
     for (Object[] cell : cells) {
       InputRows<Lamp> rows =
-          read(new Object[] {"A", cell[0], "", "", "", ""}, new Object[] {"B", 1.0, "", "", "", ""});
+          read(
+              new Object[] {"A", cell[0], "", "", "", ""}, new Object[] {"B", 1.0, "", "", "", ""});
       assertThat(only(rows.rows().get(0))).isEqualTo(cell[1]);
       assertThat(rows.rows().get(1).findings()).isEmpty();
     }
@@ -151,7 +158,13 @@ class InputTableTest {
   @Table(key = "lamps", heading = "Lights", rows = 3)
   public record Other(
       @Input(key = "name", heading = "Called", help = "Another text.") String name,
-      @Input(key = "watts", heading = "Power", unit = "W", min = 0, max = 200, blank = "Blank: 0 W.")
+      @Input(
+              key = "watts",
+              heading = "Power",
+              unit = "W",
+              min = 0,
+              max = 200,
+              blank = "Blank: 0 W.")
           Double watts) {}
 
   /** The same table with other words only. */

@@ -203,8 +203,9 @@ public abstract class PlanContract {
     assertThat(last.rows()).containsExactly(row);
     assertThat(last.rule()).isEqualTo(column.rule());
     assertThat(trace.steps().get(0).rows().size()).isEqualTo(trace.steps().get(0).values().size());
-    assertThat(trace.steps().stream().filter(Trace.Step::typed).count()
-            + trace.steps().stream().filter(s -> s.rows().size() != 1).count())
+    assertThat(
+            trace.steps().stream().filter(Trace.Step::typed).count()
+                + trace.steps().stream().filter(s -> s.rows().size() != 1).count())
         .as(column.path())
         .isPositive();
   }

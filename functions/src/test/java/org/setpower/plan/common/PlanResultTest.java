@@ -101,7 +101,8 @@ class PlanResultTest {
   @Test
   void a_figure_leads_back_to_typed_cells() {
     Trace trace = result(true).trace("lamps.used", 1);
-    assertThat(trace.steps()).extracting(Trace.Step::heading)
+    assertThat(trace.steps())
+        .extracting(Trace.Step::heading)
         .containsExactly("Power", "Current", "Used");
     assertThat(trace.steps().get(0).values()).containsExactly(23.0);
     assertThat(trace.steps().get(0).typed()).isTrue();

@@ -53,8 +53,7 @@ public final class RandomTables {
   /**
    * @param values typical cells of a column; empty for any that its declaration allows
    */
-  public RandomTables(
-      PlanModel model, Function<InputColumn, List<Object>> values, Random random) {
+  public RandomTables(PlanModel model, Function<InputColumn, List<Object>> values, Random random) {
     this.model = model;
     this.values = values;
     this.random = random;

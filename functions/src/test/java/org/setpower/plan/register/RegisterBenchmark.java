@@ -10,7 +10,10 @@ import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 
-/** Prints how much time of the processor a full register takes: 300 batteries of three types, 1,000 tests. */
+/**
+ * Prints how much time of the processor a full register takes: 300 batteries of three types, 1,000
+ * tests.
+ */
 public final class RegisterBenchmark {
   private RegisterBenchmark() {}
 
@@ -37,7 +40,9 @@ public final class RegisterBenchmark {
       }
     }
     System.out.printf(
-        Locale.UK, "plan %.1f ms, block %.1f ms (medians of the last 100)%n", median(plan),
+        Locale.UK,
+        "plan %.1f ms, block %.1f ms (medians of the last 100)%n",
+        median(plan),
         median(matrix));
   }
 
@@ -58,14 +63,39 @@ public final class RegisterBenchmark {
     ranges.row("types", "type", "P3", "chemistry", "LFP");
     for (int i = 2; i <= 300; i++) {
       ranges.row(
-          "batteries", "serial", "P1-" + (100 + i), "type", "P" + (1 + i % 3), "condition",
-          i % 40 == 0 ? "dropped" : "fine", "energy", 98, "cycles", 100 + i, "place", "A" + i % 9);
+          "batteries",
+          "serial",
+          "P1-" + (100 + i),
+          "type",
+          "P" + (1 + i % 3),
+          "condition",
+          i % 40 == 0 ? "dropped" : "fine",
+          "energy",
+          98,
+          "cycles",
+          100 + i,
+          "place",
+          "A" + i % 9);
     }
     for (int i = 2; i <= 1000; i++) {
       ranges.row(
-          "tests", "serial", "P1-" + (100 + 2 + i % 299), "date",
-          RegisterSamples.day("2026-09-03") + i % 100, "measured", 80 + i % 17, "load", 45,
-          "temperature", 18 + i % 7, "charge", 1, "rested", 2, "resistance", 50 + i % 11);
+          "tests",
+          "serial",
+          "P1-" + (100 + 2 + i % 299),
+          "date",
+          RegisterSamples.day("2026-09-03") + i % 100,
+          "measured",
+          80 + i % 17,
+          "load",
+          45,
+          "temperature",
+          18 + i % 7,
+          "charge",
+          1,
+          "rested",
+          2,
+          "resistance",
+          50 + i % 11);
       for (int c = 1; c <= 8; c++) {
         ranges.set("tests", i, "cell" + c, 3.4 + (i + c) % 4 / 100.0);
       }

@@ -18,8 +18,7 @@ import org.setpower.plan.common.Verdict;
 
 /** Papers, counts and proposals of random registers agree with the verdicts of Batteries. */
 class RegisterPapersTest {
-  private static final Set<Status> GOES_OUT =
-      Set.of(Status.KEEP, Status.WATCH, Status.NOT_TESTED);
+  private static final Set<Status> GOES_OUT = Set.of(Status.KEEP, Status.WATCH, Status.NOT_TESTED);
 
   private static Ranges random(int seed) {
     Ranges ranges =
@@ -71,8 +70,7 @@ class RegisterPapersTest {
     assertThat(slips).isGreaterThan(20);
   }
 
-  private static void assertStocktake(
-      PlanResult result, List<RegisterResults.BatteryResult> all) {
+  private static void assertStocktake(PlanResult result, List<RegisterResults.BatteryResult> all) {
     assertThat(
             result.rows(RegisterResults.STOCKTAKE).stream()
                 .map(r -> List.of(r.fit(), r.status(), r.verdict())))
@@ -100,8 +98,7 @@ class RegisterPapersTest {
         .isEqualTo(all.size());
     List<RegisterResults.TypeResult> types =
         result.rows(RegisterResults.TYPES).stream().filter(Objects::nonNull).toList();
-    boolean doubles =
-        types.stream().anyMatch(t -> t.verdict() == Verdict.STOP) && types.size() > 1;
+    boolean doubles = types.stream().anyMatch(t -> t.verdict() == Verdict.STOP) && types.size() > 1;
     if (!doubles) {
       // a fit battery has a known type, so it is counted once
       assertThat(types.stream().mapToInt(RegisterResults.TypeResult::fit).sum()).isEqualTo(fit);
@@ -162,8 +159,7 @@ class RegisterPapersTest {
     boolean recalled =
         ranges.rows("incidents").stream()
             .filter(i -> !i.containsKey("serial") && !i.containsKey("lastSerial"))
-            .anyMatch(
-                i -> battery.get("type").equals(i.get("type")) && !i.containsKey("reason"));
+            .anyMatch(i -> battery.get("type").equals(i.get("type")) && !i.containsKey("reason"));
     boolean deepCell =
         ranges.rows("tests").stream()
             .filter(t -> serial.equals(t.get("serial")))

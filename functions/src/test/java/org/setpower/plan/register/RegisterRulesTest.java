@@ -57,8 +57,7 @@ class RegisterRulesTest {
     assertThat(slip.status()).isNull();
     assertThat(result.rows(RegisterResults.SUMMARY).get(0).fit()).isZero();
     assertThat(result.rows(RegisterResults.TYPES).get(0).fit()).isZero();
-    assertThat(result.rows(RegisterResults.STOCKTAKE))
-        .noneMatch(RegisterResults.StocktakeRow::fit);
+    assertThat(result.rows(RegisterResults.STOCKTAKE)).noneMatch(RegisterResults.StocktakeRow::fit);
     assertThat(result.rows(RegisterResults.ISSUES).get(0).verdict()).isEqualTo(Verdict.STOP);
   }
 
@@ -76,14 +75,27 @@ class RegisterRulesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "dropped,keep", "wet,watch", "swollen,service", "dropped,", "leaking,keep", "hot,keep",
-    "burnt,keep", "recalled,keep", "puffed,keep", "SWOLLEN ,keep", "'wet, dropped',keep",
-    "dented,keep", "fine?,keep", "finee,keep", "0,keep"
+    "dropped,keep",
+    "wet,watch",
+    "swollen,service",
+    "dropped,",
+    "leaking,keep",
+    "hot,keep",
+    "burnt,keep",
+    "recalled,keep",
+    "puffed,keep",
+    "SWOLLEN ,keep",
+    "'wet, dropped',keep",
+    "dented,keep",
+    "fine?,keep",
+    "finee,keep",
+    "0,keep"
   })
   void damage_is_quarantined_whatever_was_decided(String condition, String decided) {
     assertWithheld(
-        sound().set("batteries", 1, "condition", condition).set(
-            "batteries", 1, "decided", decided == null ? "" : decided),
+        sound()
+            .set("batteries", 1, "condition", condition)
+            .set("batteries", 1, "decided", decided == null ? "" : decided),
         Status.QUARANTINE);
     assertThat(summary(sound().set("batteries", 1, "condition", condition)).quarantine())
         .isEqualTo(1);
@@ -111,8 +123,16 @@ class RegisterRulesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"Li-ion,1.2", "Li-ion,4.6", "Li-ion,0", "Li-ion,-0.2", "Li-ion,2.49", "LFP,4.15",
-    "NiMH,0.5", "lead,1.2"})
+  @CsvSource({
+    "Li-ion,1.2",
+    "Li-ion,4.6",
+    "Li-ion,0",
+    "Li-ion,-0.2",
+    "Li-ion,2.49",
+    "LFP,4.15",
+    "NiMH,0.5",
+    "lead,1.2"
+  })
   void a_cell_outside_its_hard_limits_is_quarantined(String chemistry, double volts) {
     Ranges ranges = sound().set("types", 1, "chemistry", chemistry);
     for (int cell = 1; cell <= 4; cell++) {
@@ -221,8 +241,19 @@ class RegisterRulesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"date,46200", "temperature,4", "temperature,40", "rested,0.5", "load,60",
-    "measured,120", "date,''", "measured,''", "load,''", "temperature,''", "rested,''"})
+  @CsvSource({
+    "date,46200",
+    "temperature,4",
+    "temperature,40",
+    "rested,0.5",
+    "load,60",
+    "measured,120",
+    "date,''",
+    "measured,''",
+    "load,''",
+    "temperature,''",
+    "rested,''"
+  })
   void without_a_valid_test_the_rule_of_the_house_decides(String key, String cell) {
     Ranges ranges = sound();
     ranges.set("tests", 1, key, cell.isEmpty() ? "" : (Object) Double.valueOf(cell));
@@ -276,8 +307,7 @@ class RegisterRulesTest {
         sound().set("batteries", 1, "retired", day("2026-12-01"), "decided", "keep"),
         Status.RETIRE);
     assertThat(
-            slip(sound().set("batteries", 1, "retired", "last year", "decided", "keep"))
-                .mayGoOut())
+            slip(sound().set("batteries", 1, "retired", "last year", "decided", "keep")).mayGoOut())
         .isFalse();
   }
 
@@ -355,10 +385,24 @@ class RegisterRulesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "closed,", "closedBy,", "closedBy,runner", "closedBy,camera assistant", "reason,",
-    "reportedBy,", "reportedBy,technician", "closed,2027-03-01", "closed,2026-10-01",
-    "date,2026-11-03", "date,2026-11-02", "date,", "happened,swollen", "happened,recalled2",
-    "happened,fine", "happened,", "closed,#", "lastSerial,#"
+    "closed,",
+    "closedBy,",
+    "closedBy,runner",
+    "closedBy,camera assistant",
+    "reason,",
+    "reportedBy,",
+    "reportedBy,technician",
+    "closed,2027-03-01",
+    "closed,2026-10-01",
+    "date,2026-11-03",
+    "date,2026-11-02",
+    "date,",
+    "happened,swollen",
+    "happened,recalled2",
+    "happened,fine",
+    "happened,",
+    "closed,#",
+    "lastSerial,#"
   })
   void an_incident_stays_open_until_all_is_there(String key, String cell) {
     Ranges ranges = incidents().set("incidents", 1, key, cell == null ? "" : cell);

@@ -65,8 +65,23 @@ final class RegisterSamples {
   static Ranges add(Ranges ranges, String serial, double measured, double resistance) {
     ranges.row("batteries", "serial", serial, "type", "P1", "condition", "fine", "energy", 98);
     ranges.row(
-        "tests", "serial", serial, "date", day("2026-11-03"), "measured", measured, "load", 45,
-        "temperature", 20, "charge", 1, "rested", 2, "resistance", resistance);
+        "tests",
+        "serial",
+        serial,
+        "date",
+        day("2026-11-03"),
+        "measured",
+        measured,
+        "load",
+        45,
+        "temperature",
+        20,
+        "charge",
+        1,
+        "rested",
+        2,
+        "resistance",
+        resistance);
     return ranges;
   }
 
@@ -74,15 +89,41 @@ final class RegisterSamples {
   static Ranges stock() {
     Ranges stock = sound();
     stock.set(
-        "batteries", 1, "cycles", 120, "inspected", day("2026-11-01"), "inspectedBy", "bench",
-        "place", "A1", "outTo", "documentary", "backBy", day("2027-02-01"), "un383", "no",
-        "warranty", day("2028-01-01"), "decided", "watch");
+        "batteries",
+        1,
+        "cycles",
+        120,
+        "inspected",
+        day("2026-11-01"),
+        "inspectedBy",
+        "bench",
+        "place",
+        "A1",
+        "outTo",
+        "documentary",
+        "backBy",
+        day("2027-02-01"),
+        "un383",
+        "no",
+        "warranty",
+        day("2028-01-01"),
+        "decided",
+        "watch");
     stock.set("project", 1, "temperatureUnit", "°C", "coldestTest", 10, "warmestTest", 25);
     stock.set("project", 1, "rest", 1, "maxLoad", 0.5, "validDays", 365, "untested", "goes out");
     stock.set("project", 1, "retireBelow", 0.7, "watchBelow", 0.9);
     stock.row(
-        "limits", "chemistry", "Li-ion", "minVolts", 2.8, "maxVolts", 4.2, "maxSpread", 0.02,
-        "maxResistance", 1.5);
+        "limits",
+        "chemistry",
+        "Li-ion",
+        "minVolts",
+        2.8,
+        "maxVolts",
+        4.2,
+        "maxSpread",
+        0.02,
+        "maxResistance",
+        1.5);
     add(stock, "P1-02", 92, 52);
     add(stock, "P1-03", 91.5, 60);
     add(stock, "P1-04", 92.5, 56);
@@ -107,13 +148,43 @@ final class RegisterSamples {
     ranges.set(
         "batteries", 1, "inspected", day("2026-11-02"), "inspectedBy", "bench", "cycles", 300);
     ranges.row(
-        "incidents", "serial", "P1-01", "happened", "dropped", "date", day("2026-10-01"),
-        "reportedBy", "camera assistant", "closed", day("2026-11-04"), "closedBy", "technician",
-        "reason", "no damage seen, test as before", "reference", "none");
+        "incidents",
+        "serial",
+        "P1-01",
+        "happened",
+        "dropped",
+        "date",
+        day("2026-10-01"),
+        "reportedBy",
+        "camera assistant",
+        "closed",
+        day("2026-11-04"),
+        "closedBy",
+        "technician",
+        "reason",
+        "no damage seen, test as before",
+        "reference",
+        "none");
     ranges.row(
-        "incidents", "serial", "P1-02", "lastSerial", "P1-05", "type", "P1", "happened",
-        "recalled", "date", day("2026-10-01"), "reportedBy", "rental desk", "closed",
-        day("2026-11-04"), "closedBy", "technician", "reason", "exchanged by the maker");
+        "incidents",
+        "serial",
+        "P1-02",
+        "lastSerial",
+        "P1-05",
+        "type",
+        "P1",
+        "happened",
+        "recalled",
+        "date",
+        day("2026-10-01"),
+        "reportedBy",
+        "rental desk",
+        "closed",
+        day("2026-11-04"),
+        "closedBy",
+        "technician",
+        "reason",
+        "exchanged by the maker");
     ranges.set("batteries", 2, "inspected", day("2026-11-02"), "inspectedBy", "bench");
     ranges.row("incidents", "type", "P2", "happened", "contacts", "date", day("2026-10-01"));
     return ranges;
@@ -129,9 +200,21 @@ final class RegisterSamples {
     ranges.row("batteries", "serial", "P1-02", "type", "P1", "condition", "swollen");
     ranges.set("batteries", 2, "inspected", day("2027-12-01"), "retired", day("2026-12-01"));
     ranges.row(
-        "incidents", "serial", "P1-02", "happened", "swollen", "date", day("2026-10-01"),
-        "closed", day("2026-09-01"), "closedBy", "runner", "reportedBy", "runner");
-    ranges.row("incidents", "serial", "X", "lastSerial", "P1-2", "type", "none", "happened", "fine");
+        "incidents",
+        "serial",
+        "P1-02",
+        "happened",
+        "swollen",
+        "date",
+        day("2026-10-01"),
+        "closed",
+        day("2026-09-01"),
+        "closedBy",
+        "runner",
+        "reportedBy",
+        "runner");
+    ranges.row(
+        "incidents", "serial", "X", "lastSerial", "P1-2", "type", "none", "happened", "fine");
     ranges.row("incidents", "happened", "wet", "date", day("2026-10-01"));
     return ranges;
   }
@@ -144,8 +227,21 @@ final class RegisterSamples {
       case "lastSerial" -> List.of("", "", "", "", "A-02", "A-04", "A-004", "B-2", "nonsense");
       case "type" -> List.of("A", "A", "A", "B");
       case "condition" ->
-          List.of("fine", "fine", "fine", "fine", "fine", "fine", "fine", "fine", "fine",
-              "fine", "dropped", "swollen", "contacts", "recalled");
+          List.of(
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "dropped",
+              "swollen",
+              "contacts",
+              "recalled");
       case "happened" -> List.of("dropped", "wet", "recalled", "contacts", "hot");
       case "asOf" -> List.of(46_500.0, 46_600.0);
       case "date" -> List.of(46_300.0, 46_400.0, 46_450.0, 46_700.0);
@@ -174,8 +270,7 @@ final class RegisterSamples {
       case "rest" -> List.of(1.0, 3.0);
       case "resistance" -> List.of(50.0, 52.0, 55.0, 60.0, 100.0);
       case "validDays" -> List.of(180.0, 400.0);
-      default ->
-          column.key().startsWith("cell") ? CELLS : List.of();
+      default -> column.key().startsWith("cell") ? CELLS : List.of();
     };
   }
 }

@@ -10,8 +10,15 @@ import org.setpower.plan.register.SerialRange.Match;
 class SerialRangeTest {
   @ParameterizedTest
   @CsvSource({
-    "P1-07,YES", "P1-01,NO", "P1-13,NO", "P1-007,BY_HAND", "P2-07,NO", "P1-0A,BY_HAND", "X,NO",
-    "P1-02,YES", "P1-12,YES"
+    "P1-07,YES",
+    "P1-01,NO",
+    "P1-13,NO",
+    "P1-007,BY_HAND",
+    "P2-07,NO",
+    "P1-0A,BY_HAND",
+    "X,NO",
+    "P1-02,YES",
+    "P1-12,YES"
   })
   void serials_of_the_same_form_are_compared(String serial, Match match) {
     assertThat(SerialRange.between("P1-02", "P1-12").match(serial)).isEqualTo(match);
