@@ -99,7 +99,8 @@ public record InputColumn(
 
   private Double inRange(Double value, List<Finding> findings) {
     if (value < min || value > max) {
-      refuse(findings, CommonFinding.OUT_OF_RANGE, value, min, max, unit);
+      String suffix = unit.isEmpty() ? "" : " " + unit;
+      refuse(findings, CommonFinding.OUT_OF_RANGE, value, min, max, suffix);
       return null;
     }
     return value;

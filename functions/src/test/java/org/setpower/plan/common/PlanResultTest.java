@@ -46,7 +46,7 @@ class PlanResultTest {
     return new PlanResult(
         List.of(LAMPS.read(range)),
         List.of(RESULTS),
-        () -> List.of(new Filled<>(RESULTS, Arrays.asList(row, null))),
+        () -> List.of(new ResultRows<>(RESULTS, Arrays.asList(row, null))),
         (table, r, source) -> new int[] {r});
   }
 

@@ -317,6 +317,8 @@ class RegisterRulesTest {
     assertThat(battery(out, 1).action()).isEqualTo(Action.CALL_BACK);
     assertThat(out.calculate().rows(RegisterResults.ACTIONS).get(0).action())
         .isEqualTo(Action.CALL_BACK);
+    out.set("batteries", 1, "condition", "fine", "cycles", "many");
+    assertThat(battery(out, 1).action()).isEqualTo(Action.CORRECT);
   }
 
   @ParameterizedTest
