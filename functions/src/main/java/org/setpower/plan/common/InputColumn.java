@@ -47,6 +47,11 @@ public record InputColumn(
     return table + "." + key;
   }
 
+  @Override
+  public String toString() {
+    return path();
+  }
+
   /** What changes the meaning of typed cells: goes into the layout's hash. */
   String layout() {
     return String.join(
@@ -94,7 +99,8 @@ public record InputColumn(
 
   private Double inRange(Double value, List<Finding> findings) {
     if (value < min || value > max) {
-      refuse(findings, CommonFinding.OUT_OF_RANGE, value, min, max, unit);
+      String suffix = unit.isEmpty() ? "" : " " + unit;
+      refuse(findings, CommonFinding.OUT_OF_RANGE, value, min, max, suffix);
       return null;
     }
     return value;

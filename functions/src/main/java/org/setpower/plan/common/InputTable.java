@@ -31,7 +31,7 @@ public final class InputTable<T extends Record> {
   private final Table declaration;
   private final Constructor<T> constructor;
   private final List<Part> parts = new ArrayList<>();
-  private final List<InputColumn> columns = new ArrayList<>();
+  private final List<InputColumn> columns;
 
   /** The columns of one component: one, or as many as its list has. */
   private record Part(int first, int count, boolean list) {}
@@ -46,14 +46,16 @@ public final class InputTable<T extends Record> {
     } catch (NoSuchMethodException e) {
       throw new IllegalStateException(type.getName(), e);
     }
+    List<InputColumn> all = new ArrayList<>();
     for (RecordComponent component : components) {
       Input input = component.getAnnotation(Input.class);
       boolean list = component.getType() == List.class;
-      parts.add(new Part(columns.size(), input.count(), list));
+      parts.add(new Part(all.size(), input.count(), list));
       for (int i = 1; i <= input.count(); i++) {
-        columns.add(column(input, list ? Double.class : component.getType(), list ? "" + i : ""));
+        all.add(column(input, list ? Double.class : component.getType(), list ? "" + i : ""));
       }
     }
+    columns = List.copyOf(all);
   }
 
   /** The table that a record declares. */
@@ -104,7 +106,7 @@ public final class InputTable<T extends Record> {
 
   /** The columns in the order of the record. */
   public List<InputColumn> columns() {
-    return List.copyOf(columns);
+    return columns;
   }
 
   /** The column of a key. */

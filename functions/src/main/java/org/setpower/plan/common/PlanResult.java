@@ -21,7 +21,7 @@ public final class PlanResult {
   private final List<InputRows<?>> inputs;
   private final List<ResultTable<?>> declared;
   private final List<Finding> faults;
-  private final Map<String, Filled<?>> tables = new LinkedHashMap<>();
+  private final Map<String, ResultRows<?>> tables = new LinkedHashMap<>();
   private final Relations relations;
   private final Map<String, ResultColumn> columns = new HashMap<>();
 
@@ -33,7 +33,7 @@ public final class PlanResult {
   public PlanResult(
       List<InputRows<?>> inputs,
       List<ResultTable<?>> declared,
-      Supplier<List<Filled<?>>> filled,
+      Supplier<List<ResultRows<?>>> filled,
       Relations relations) {
     this.inputs = List.copyOf(inputs);
     this.declared = List.copyOf(declared);
@@ -52,7 +52,7 @@ public final class PlanResult {
 
   /** The rows of a table; empty after a fault. */
   public <R extends Record> List<R> rows(ResultTable<R> table) {
-    Filled<?> filled = tables.get(table.key());
+    ResultRows<?> filled = tables.get(table.key());
     @SuppressWarnings("unchecked") // a plan fills each table with the rows of its own record
     List<R> rows = filled == null ? List.of() : (List<R>) filled.rows();
     return rows;
@@ -74,7 +74,7 @@ public final class PlanResult {
       String key = answer.keys().get(c);
       matrix[0][c] = key;
       if (stops.isEmpty()) {
-        Filled<?> filled = tables.get(tableOf(key));
+        ResultRows<?> filled = tables.get(tableOf(key));
         int place = place(filled.table(), key);
         for (int r = 1; r <= filled.rows().size(); r++) {
           Object value = filled.table().value(filled.rows().get(r - 1), place);
@@ -134,7 +134,7 @@ public final class PlanResult {
 
   /** A cell as its component holds it; null where the table has no such row. */
   private Object value(String path, int row) {
-    Filled<?> filled = tables.get(tableOf(path));
+    ResultRows<?> filled = tables.get(tableOf(path));
     return filled == null || row > filled.rows().size()
         ? null
         : filled.table().value(filled.rows().get(row - 1), place(filled.table(), path));

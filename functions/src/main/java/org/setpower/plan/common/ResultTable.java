@@ -10,15 +10,16 @@ import java.util.List;
  */
 public final class ResultTable<R extends Record> {
   private final Table declaration;
-  private final List<ResultColumn> columns = new ArrayList<>();
+  private final List<ResultColumn> columns;
   private final List<Method> accessors = new ArrayList<>();
 
   private ResultTable(Class<R> type) {
     declaration = type.getAnnotation(Table.class);
+    List<ResultColumn> all = new ArrayList<>();
     for (RecordComponent component : type.getRecordComponents()) {
       Result result = component.getAnnotation(Result.class);
       accessors.add(component.getAccessor());
-      columns.add(
+      all.add(
           new ResultColumn(
               declaration.key(),
               result.key(),
@@ -28,6 +29,7 @@ public final class ResultTable<R extends Record> {
               List.of(result.from()),
               result.rule()));
     }
+    columns = List.copyOf(all);
   }
 
   /** The table that a record declares. */
@@ -44,7 +46,7 @@ public final class ResultTable<R extends Record> {
   }
 
   public List<ResultColumn> columns() {
-    return List.copyOf(columns);
+    return columns;
   }
 
   /** A cell of a row, as the component holds it; null for a blank row. */

@@ -11,7 +11,7 @@ import org.setpower.plan.common.Finding;
 import org.setpower.plan.common.FindingKey;
 import org.setpower.plan.common.Identity;
 import org.setpower.plan.common.InputRow;
-import org.setpower.plan.register.Bench.Judged;
+import org.setpower.plan.register.BenchTests.Judged;
 import org.setpower.plan.register.RegisterInputs.Battery;
 
 /** What is wrong with one battery and what is proposed, in the order of the register's rules. */
@@ -25,7 +25,7 @@ final class BatteryJudge {
   private final InputRow<Battery> row;
   private final Battery battery;
   private final String serial;
-  private final Bench bench;
+  private final BenchTests bench;
   private final Incidents incidents;
   private final List<Finding> findings = new ArrayList<>();
   private Status proposed = Status.KEEP;
@@ -37,7 +37,8 @@ final class BatteryJudge {
    * @param counting tests that count, one a battery
    * @param resistances newest tests with a resistance, one a battery
    */
-  record Type(boolean known, CellLimits limits, Bench.Peers counting, Bench.Peers resistances) {}
+  record Type(
+      boolean known, CellLimits limits, BenchTests.Peers counting, BenchTests.Peers resistances) {}
 
   /**
    * What is found out of a battery.
@@ -62,7 +63,7 @@ final class BatteryJudge {
       Double timesType,
       Boolean compared) {}
 
-  BatteryJudge(Settings settings, InputRow<Battery> row, Bench bench, Incidents incidents) {
+  BatteryJudge(Settings settings, InputRow<Battery> row, BenchTests bench, Incidents incidents) {
     this.settings = settings;
     this.row = row;
     this.battery = row.value();
@@ -253,7 +254,7 @@ final class BatteryJudge {
   private void judgePaperwork(Status status) {
     String outTo = battery.outTo();
     boolean out = row.cells().containsKey("outTo");
-    if (out && status.compareTo(Status.NOT_INSPECTED) >= 0) {
+    if (out && status.compareTo(Status.NOT_INSPECTED) >= 0 && status != Status.UNCLEAR) {
       findings.add(Finding.of(RegisterFinding.OUT_UNFIT, Incidents.named(outTo)));
     }
     if (out && battery.backBy() != null && battery.backBy().isBefore(settings.asOf())) {

@@ -28,7 +28,7 @@ final class Incidents {
   private static final Pattern TECHNICIAN = Pattern.compile("TECHNICIAN[^A-Z]*[A-Z]?");
 
   private final Settings settings;
-  private final Bench bench;
+  private final BenchTests bench;
   private final List<Case> cases;
 
   /** A row of Incidents with the range of serials that it names. */
@@ -73,7 +73,7 @@ final class Incidents {
     }
   }
 
-  Incidents(Settings settings, InputRows<Incident> rows, Bench bench) {
+  Incidents(Settings settings, InputRows<Incident> rows, BenchTests bench) {
     this.settings = settings;
     this.bench = bench;
     cases = rows.filled().map(Incidents::read).toList();

@@ -14,7 +14,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.CommonFinding;
-import org.setpower.plan.common.Filled;
 import org.setpower.plan.common.Finding;
 import org.setpower.plan.common.FindingKey;
 import org.setpower.plan.common.Gate;
@@ -25,6 +24,7 @@ import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Verdict;
 import org.setpower.plan.register.RegisterInputs.Battery;
@@ -43,7 +43,7 @@ public final class RegisterPlan {
   private final Settings settings;
   private final Gate<InputRow<BatteryType>> types;
   private final Gate<InputRow<Limit>> limits;
-  private final Bench bench;
+  private final BenchTests bench;
   private final Incidents incidents;
   private final Map<Integer, BatteryJudge.State> states = new LinkedHashMap<>();
   private final Gate<InputRow<Battery>> gate;
@@ -56,11 +56,12 @@ public final class RegisterPlan {
     List<InputRow<Battery>> rows = inputs.batteries().filled().toList();
     Map<String, List<InputRow<Battery>>> bySerial =
         rows.stream().collect(Collectors.groupingBy(RegisterPlan::serial));
-    bench = new Bench(settings, inputs.tests(), bySerial);
+    bench = new BenchTests(settings, inputs.tests(), bySerial);
     incidents = new Incidents(settings, inputs.incidents(), bench);
     Map<String, BatteryJudge.Type> known = known(rows);
     BatteryJudge.Type unknown =
-        new BatteryJudge.Type(false, null, new Bench.Peers(List.of()), new Bench.Peers(List.of()));
+        new BatteryJudge.Type(
+            false, null, new BenchTests.Peers(List.of()), new BenchTests.Peers(List.of()));
     for (InputRow<Battery> row : rows) {
       boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
       states.put(
@@ -127,8 +128,8 @@ public final class RegisterPlan {
           new BatteryJudge.Type(
               true,
               twice || chemistry == null ? null : used.get(chemistry),
-              new Bench.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
-              new Bench.Peers(
+              new BenchTests.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
+              new BenchTests.Peers(
                   own.stream().flatMap(s -> bench.newestResistance(s).stream()).toList())));
     }
     known.remove("");
@@ -159,7 +160,7 @@ public final class RegisterPlan {
     };
   }
 
-  private List<Filled<?>> tables() {
+  private List<ResultRows<?>> tables() {
     List<RegisterResults.Slip> slip = slip();
     List<RegisterResults.TypeResult> typeRows = align(inputs.types(), this::typeResult);
     List<RegisterResults.TestResult> testRows = align(inputs.tests(), this::testResult);
@@ -171,23 +172,23 @@ public final class RegisterPlan {
                 .collect(Collectors.toSet()));
     List<RegisterResults.IssueRow> issues = issues(judged, slip);
     return List.of(
-        new Filled<>(
+        new ResultRows<>(
             RegisterResults.PROJECT,
             List.of(
                 new RegisterResults.ProjectResult(
                     Finding.verdict(settings.findings()),
                     settings.findings().stream().sorted(Finding.WORST_FIRST).toList()))),
-        new Filled<>(RegisterResults.TYPES, typeRows),
-        new Filled<>(RegisterResults.LIMITS, align(inputs.limits(), this::limitResult)),
-        new Filled<>(RegisterResults.BATTERIES, align(inputs.batteries(), this::batteryResult)),
-        new Filled<>(RegisterResults.TESTS, testRows),
-        new Filled<>(
+        new ResultRows<>(RegisterResults.TYPES, typeRows),
+        new ResultRows<>(RegisterResults.LIMITS, align(inputs.limits(), this::limitResult)),
+        new ResultRows<>(RegisterResults.BATTERIES, align(inputs.batteries(), this::batteryResult)),
+        new ResultRows<>(RegisterResults.TESTS, testRows),
+        new ResultRows<>(
             RegisterResults.INCIDENTS, align(inputs.incidents(), r -> judged.get(r.number()))),
-        new Filled<>(RegisterResults.ACTIONS, actions()),
-        new Filled<>(RegisterResults.STOCKTAKE, stocktake()),
-        new Filled<>(RegisterResults.SLIP, slip),
-        new Filled<>(RegisterResults.SUMMARY, List.of(summary(typeRows, testRows, issues))),
-        new Filled<>(RegisterResults.ISSUES, issues));
+        new ResultRows<>(RegisterResults.ACTIONS, actions()),
+        new ResultRows<>(RegisterResults.STOCKTAKE, stocktake()),
+        new ResultRows<>(RegisterResults.SLIP, slip),
+        new ResultRows<>(RegisterResults.SUMMARY, List.of(summary(typeRows, testRows, issues))),
+        new ResultRows<>(RegisterResults.ISSUES, issues));
   }
 
   /** One result a row of the table, null for blank rows. */
@@ -277,7 +278,7 @@ public final class RegisterPlan {
   }
 
   private RegisterResults.TestResult testResult(InputRow<BenchTest> row) {
-    Bench.Judged judged = bench.row(row.number());
+    BenchTests.Judged judged = bench.row(row.number());
     return new RegisterResults.TestResult(
         Finding.verdict(judged.findings()), judged.findings(), judged.compared(), judged.health());
   }

@@ -1,6 +1,8 @@
 package org.setpower.plan.register;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.Ranges;
@@ -9,7 +11,16 @@ import org.setpower.plan.common.Ranges;
 final class RegisterSamples {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
 
+  /** One of 36 drifts, one is far too low. */
+  private static final List<Object> CELLS = cells();
+
   private RegisterSamples() {}
+
+  private static List<Object> cells() {
+    List<Object> cells = new ArrayList<>(Collections.nCopies(34, 4.15));
+    cells.addAll(List.of(4.0, 1.2));
+    return List.copyOf(cells);
+  }
 
   /** A date as a cell holds it. */
   static double day(String iso) {
@@ -125,6 +136,7 @@ final class RegisterSamples {
     for (int cell = 1; cell <= 14; cell++) {
       stock.set("tests", 2, "cell" + cell, 4.15);
     }
+    stock.set("tests", 2, "cell14", 4.12);
     return stock;
   }
 
@@ -210,24 +222,47 @@ final class RegisterSamples {
   /** Cells that make rows of random tables meet, and fit batteries likely. */
   static List<Object> values(InputColumn column) {
     return switch (column.key()) {
-      case "serial", "slip" -> List.of("A-01", "A-02", "A-03", "A-04", "A-05", "B-1", "B-2", 77.0);
-      case "lastSerial" -> List.of("A-02", "A-04", "A-004", "B-2", "nonsense");
+      case "serial", "slip" ->
+          List.of("A-01", "A-02", "A-03", "A-04", "A-05", "A-06", "A-07", "B-1", "B-2", 77.0);
+      case "lastSerial" -> List.of("", "", "", "", "A-02", "A-04", "A-004", "B-2", "nonsense");
       case "type" -> List.of("A", "A", "A", "B");
       case "condition" ->
           List.of(
-              "fine", "fine", "fine", "fine", "fine", "dropped", "swollen", "contacts", "recalled");
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "fine",
+              "dropped",
+              "swollen",
+              "contacts",
+              "recalled");
       case "happened" -> List.of("dropped", "wet", "recalled", "contacts", "hot");
       case "asOf" -> List.of(46_500.0, 46_600.0);
       case "date" -> List.of(46_300.0, 46_400.0, 46_450.0, 46_700.0);
       case "inspected" -> List.of(46_420.0, 46_480.0);
       case "closed" -> List.of(46_470.0, 46_490.0);
-      case "retired" -> List.of();
+      case "retired" -> List.of("", "", "", "", "", "", 46_400.0);
+      case "chemistry" -> List.of("Li-ion", "Li-ion", "Li-ion", "Li-ion", "LFP", "NiMH");
+      case "decided" -> List.of("", "", "", "keep", "keep", "watch", "service", "quarantine");
+      case "minVolts" -> List.of(2.5, 2.8, 1.0);
+      case "maxVolts" -> List.of(4.2, 4.25, 5.0);
+      case "maxSpread" -> List.of(0.05, 0.02);
+      case "maxResistance" -> List.of(1.5, 1.2);
+      case "retireBelow" -> List.of(0.7, 0.8);
+      case "watchBelow" -> List.of(0.85, 0.95);
+      case "temperatureUnit" -> List.of("°C", "°C", "°C", "°F");
       case "closedBy" -> List.of("technician", "technician 2", "runner");
       case "reportedBy", "inspectedBy" -> List.of("technician", "runner", "bench");
       case "energy" -> List.of(98.0, 98.0, 150.0);
-      case "measured" -> List.of(96.0, 94.0, 92.0, 80.0, 60.0, 130.0);
+      case "measured" -> List.of(96.0, 95.0, 94.0, 93.0, 92.0, 80.0, 60.0, 170.0);
       case "load" -> List.of(40.0, 45.0, 200.0);
-      case "temperature" -> List.of(20.0, 21.0, 22.0, 68.0, 4.0);
+      case "temperature" -> List.of(20.0, 20.0, 21.0, 22.0, 68.0, 4.0);
       case "coldestTest" -> List.of(10.0, 15.0);
       case "warmestTest" -> List.of(25.0, 30.0);
       case "charge" -> List.of(1.0, 0.95, 0.5);
@@ -235,8 +270,7 @@ final class RegisterSamples {
       case "rest" -> List.of(1.0, 3.0);
       case "resistance" -> List.of(50.0, 52.0, 55.0, 60.0, 100.0);
       case "validDays" -> List.of(180.0, 400.0);
-      default ->
-          column.key().startsWith("cell") ? List.of(4.15, 4.15, 4.14, 4.13, 4.0, 1.2) : List.of();
+      default -> column.key().startsWith("cell") ? CELLS : List.of();
     };
   }
 }

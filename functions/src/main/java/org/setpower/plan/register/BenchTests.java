@@ -22,7 +22,7 @@ import org.setpower.plan.register.RegisterInputs.Battery;
 import org.setpower.plan.register.RegisterInputs.BenchTest;
 
 /** The tests: which can be compared, which counts for a battery, which batteries it is like. */
-final class Bench {
+final class BenchTests {
   /** Tests within this are at like temperature, K; common practice, from memory. */
   static final double LIKE_TEMPERATURE = 5;
 
@@ -81,7 +81,7 @@ final class Bench {
    * @param tests rows of Tests
    * @param batteries rows of Batteries by serial; where two have one serial, each of them counts
    */
-  Bench(
+  BenchTests(
       Settings settings,
       InputRows<BenchTest> tests,
       Map<String, List<InputRow<Battery>>> batteries) {

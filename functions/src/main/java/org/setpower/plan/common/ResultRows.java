@@ -7,4 +7,4 @@ import java.util.List;
  *
  * @param rows in the order of the sheet; null for a row that stays blank
  */
-public record Filled<R extends Record>(ResultTable<R> table, List<R> rows) {}
+public record ResultRows<R extends Record>(ResultTable<R> table, List<R> rows) {}

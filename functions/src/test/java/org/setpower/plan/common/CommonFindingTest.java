@@ -1,0 +1,22 @@
+package org.setpower.plan.common;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class CommonFindingTest {
+  @Test
+  void every_key_has_its_sentence() {
+    assertThat(new EnglishMessages().keys())
+        .containsAll(Arrays.stream(CommonFinding.values()).map(CommonFinding::key).toList());
+  }
+
+  @Test
+  void figures_are_written_as_the_locale_writes_them() {
+    Finding overflow = Finding.of(CommonFinding.OVERFLOW, 1234, 1000);
+    assertThat(new EnglishMessages().sentence(overflow, Locale.GERMAN))
+        .isEqualTo("A table has 1.234 rows and the sheet shows 1.000. Choose More rows.");
+  }
+}

@@ -1,0 +1,112 @@
+package org.setpower.plan.common;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.setpower.plan.common.InputTableTest.Lamp;
+
+class PlanResultTest {
+  /** Results beside lamps. */
+  @Table(key = "lamps", heading = "Lamps", rows = 3)
+  public record LampResult(
+      @Result(key = "verdict", heading = "Status", from = "lamps.*", rule = "The worst.")
+          Verdict verdict,
+      @Result(key = "amps", heading = "Current", unit = "A", from = "lamps.watts", rule = "P / U.")
+          Double amps,
+      @Result(key = "next", heading = "Next", from = "lamps.day", rule = "The day after.")
+          LocalDate next,
+      @Result(key = "used", heading = "Used", from = "lamps.amps", rule = "Above 0 A.")
+          Boolean used,
+      @Result(key = "reasons", heading = "Reason", from = "lamps.*", rule = "What is wrong.")
+          List<Finding> reasons) {}
+
+  private static final InputTable<Lamp> LAMPS = InputTable.of(Lamp.class);
+  private static final ResultTable<LampResult> RESULTS = ResultTable.of(LampResult.class);
+  private static final List<String> KEYS =
+      List.of("lamps.reasons", "lamps.amps", "lamps.verdict", "lamps.next", "lamps.used");
+
+  private static PlanResult result(boolean sound) {
+    Object[][] range = {
+      {"name", "watts", "day", "dim", "level1", "level2"},
+      {"A", 23.0, "", "", "", ""},
+      {"", "", "", "", "", ""},
+      {sound ? InputTable.END : "B", "", "", "", "", ""}
+    };
+    LampResult row =
+        new LampResult(
+            Verdict.STOP,
+            0.1,
+            LocalDate.of(2027, 2, 2),
+            true,
+            List.of(Finding.of(CommonFinding.NO_IDENTITY)));
+    return new PlanResult(
+        List.of(LAMPS.read(range)),
+        List.of(RESULTS),
+        () -> List.of(new ResultRows<>(RESULTS, Arrays.asList(row, null))),
+        (table, r, source) -> new int[] {r});
+  }
+
+  private static Object[][] matrix(PlanResult result, List<String> keys, int rows) {
+    return result.matrix(new Answer(keys, rows), new EnglishMessages(), Locale.ENGLISH);
+  }
+
+  @Test
+  void columns_come_in_the_order_of_the_block_and_rows_are_padded() {
+    Object[][] matrix = matrix(result(true), KEYS, 4);
+    assertThat(matrix).hasNumberOfRows(5);
+    assertThat(matrix[0]).isEqualTo(KEYS.toArray());
+    assertThat(matrix[1])
+        .containsExactly("The row has no name. Fill it in.", 0.1, "stop", 46420.0, "yes");
+    for (int r = 2; r <= 4; r++) {
+      assertThat(matrix[r]).containsExactly("", "", "", "", "");
+    }
+  }
+
+  private static void assertStops(Object[][] matrix, String way) {
+    assertThat(matrix.length).isGreaterThan(1);
+    for (int r = 1; r < matrix.length; r++) {
+      assertThat((String) matrix[r][0]).contains(way);
+      assertThat(matrix[r][1]).isEqualTo("");
+      assertThat(matrix[r][2]).isEqualTo("stop");
+    }
+  }
+
+  @Test
+  void a_fault_stops_every_row_of_the_block() {
+    assertStops(matrix(result(false), KEYS, 4), "Update file");
+    assertThat(result(false).rows(RESULTS)).isEmpty();
+  }
+
+  @Test
+  void more_rows_than_the_block_has_stop_every_row() {
+    assertStops(matrix(result(true), KEYS, 1), "More rows");
+  }
+
+  @Test
+  void an_unknown_or_double_result_key_stops_every_row() {
+    assertStops(
+        matrix(
+            result(true), List.of("lamps.reasons", "lamps.amps", "lamps.verdict", "lamps.old"), 4),
+        "Update file");
+    assertStops(
+        matrix(
+            result(true), List.of("lamps.reasons", "lamps.amps", "lamps.verdict", "lamps.amps"), 4),
+        "Update file");
+  }
+
+  @Test
+  void a_figure_leads_back_to_typed_cells() {
+    Trace trace = result(true).trace("lamps.used", 1);
+    assertThat(trace.steps())
+        .extracting(Trace.Step::heading)
+        .containsExactly("Power", "Current", "Used");
+    assertThat(trace.steps().get(0).values()).containsExactly(23.0);
+    assertThat(trace.steps().get(0).typed()).isTrue();
+    assertThat(trace.steps().get(1).rule()).isEqualTo("P / U.");
+    assertThat(trace.steps().get(2).values()).containsExactly(true);
+  }
+}

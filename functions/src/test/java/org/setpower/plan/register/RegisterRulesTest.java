@@ -1,0 +1,465 @@
+package org.setpower.plan.register;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.setpower.plan.register.RegisterSamples.add;
+import static org.setpower.plan.register.RegisterSamples.day;
+import static org.setpower.plan.register.RegisterSamples.incidents;
+import static org.setpower.plan.register.RegisterSamples.sound;
+import static org.setpower.plan.register.RegisterSamples.stock;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.plan.common.Finding;
+import org.setpower.plan.common.FindingKey;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.common.Verdict;
+
+/**
+ * The register's rules, case by case. Expected verdicts are the rules of rental houses (common
+ * practice): damaged, recalled or unknown batteries stay in.
+ */
+class RegisterRulesTest {
+  private static RegisterResults.BatteryResult battery(Ranges ranges, int row) {
+    return ranges.calculate().rows(RegisterResults.BATTERIES).get(row - 1);
+  }
+
+  private static RegisterResults.Slip slip(Ranges ranges) {
+    return ranges.calculate().rows(RegisterResults.SLIP).get(0);
+  }
+
+  private static RegisterResults.Summary summary(Ranges ranges) {
+    return ranges.calculate().rows(RegisterResults.SUMMARY).get(0);
+  }
+
+  private static List<FindingKey> keys(List<Finding> findings) {
+    return findings.stream().map(Finding::key).toList();
+  }
+
+  /** No paper, count or proposal takes the first battery for fit. */
+  private static void assertWithheld(Ranges ranges, Status status) {
+    PlanResult result = ranges.calculate();
+    RegisterResults.BatteryResult battery = result.rows(RegisterResults.BATTERIES).get(0);
+    assertThat(battery.verdict()).isEqualTo(Verdict.STOP);
+    assertThat(battery.status()).isEqualTo(status);
+    assertThat(battery.fit()).isFalse();
+    RegisterResults.Slip slip = result.rows(RegisterResults.SLIP).get(0);
+    assertThat(slip.mayGoOut()).isFalse();
+    assertThat(slip.verdict()).isEqualTo(Verdict.STOP);
+    assertThat(slip.reasons()).isNotEmpty();
+    assertThat(slip.type()).isNull();
+    assertThat(slip.energy()).isNull();
+    assertThat(slip.health()).isNull();
+    assertThat(slip.status()).isNull();
+    assertThat(result.rows(RegisterResults.SUMMARY).get(0).fit()).isZero();
+    assertThat(result.rows(RegisterResults.TYPES).get(0).fit()).isZero();
+    assertThat(result.rows(RegisterResults.STOCKTAKE)).noneMatch(RegisterResults.StocktakeRow::fit);
+    assertThat(result.rows(RegisterResults.ISSUES).get(0).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  @Test
+  void a_sound_battery_goes_out() {
+    assertThat(battery(sound(), 1).verdict()).isEqualTo(Verdict.OK);
+    assertThat(battery(sound(), 1).status()).isEqualTo(Status.KEEP);
+    assertThat(battery(sound(), 1).health()).isCloseTo(93.0 / 98, within(1e-12));
+    assertThat(slip(sound()).mayGoOut()).isTrue();
+    assertThat(slip(sound()).energy()).isEqualTo(98.0);
+    assertThat(summary(sound()).fit()).isEqualTo(1);
+    assertThat(summary(sound()).verdict()).isEqualTo(Verdict.OK);
+    assertThat(sound().calculate().rows(RegisterResults.TYPES).get(0).toBuy()).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "dropped,keep",
+    "wet,watch",
+    "swollen,service",
+    "dropped,",
+    "leaking,keep",
+    "hot,keep",
+    "burnt,keep",
+    "recalled,keep",
+    "puffed,keep",
+    "SWOLLEN ,keep",
+    "'wet, dropped',keep",
+    "dented,keep",
+    "fine?,keep",
+    "finee,keep",
+    "0,keep"
+  })
+  void damage_is_quarantined_whatever_was_decided(String condition, String decided) {
+    assertWithheld(
+        sound()
+            .set("batteries", 1, "condition", condition)
+            .set("batteries", 1, "decided", decided == null ? "" : decided),
+        Status.QUARANTINE);
+    assertThat(summary(sound().set("batteries", 1, "condition", condition)).quarantine())
+        .isEqualTo(1);
+  }
+
+  @Test
+  void a_swollen_battery_in_service_is_not_counted_as_coming_back() {
+    Ranges swollen = sound().set("batteries", 1, "condition", "swollen", "decided", "service");
+    RegisterResults.TypeResult type = swollen.calculate().rows(RegisterResults.TYPES).get(0);
+    assertThat(type.service()).isZero();
+    assertThat(type.quarantine()).isEqualTo(1);
+    assertThat(type.toBuy()).isEqualTo(2);
+    assertThat(battery(swollen, 1).action()).isEqualTo(Action.RETIRE);
+    assertThat(keys(battery(swollen, 1).reasons())).contains(RegisterFinding.DECISION_MILDER);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"P1-01", "p1-01 ", "P1\u201101", "P1- 01", "P1-01\u200b"})
+  void a_serial_twice_stops_both(String again) {
+    Ranges twice = add(sound(), again, 92, 55);
+    assertWithheld(twice, Status.QUARANTINE);
+    assertThat(battery(twice, 2).fit()).isFalse();
+    twice.set("batteries", 2, "condition", "swollen");
+    assertWithheld(twice, Status.QUARANTINE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Li-ion,1.2",
+    "Li-ion,4.6",
+    "Li-ion,0",
+    "Li-ion,-0.2",
+    "Li-ion,2.49",
+    "LFP,4.15",
+    "NiMH,0.5",
+    "lead,1.2"
+  })
+  void a_cell_outside_its_hard_limits_is_quarantined(String chemistry, double volts) {
+    Ranges ranges = sound().set("types", 1, "chemistry", chemistry);
+    for (int cell = 1; cell <= 4; cell++) {
+      ranges.set("tests", 1, "cell" + cell, volts);
+    }
+    assertWithheld(ranges, Status.QUARANTINE);
+    assertThat(keys(battery(ranges, 1).reasons())).contains(RegisterFinding.CELL_OUTSIDE);
+  }
+
+  @Test
+  void a_cell_outside_counts_in_any_test() {
+    Ranges cold = sound().row("tests", "serial", "P1-01", "temperature", 4, "cell1", 1.2);
+    assertWithheld(cold, Status.QUARANTINE);
+  }
+
+  @Test
+  void resistance_far_above_its_type_goes_to_service() {
+    Ranges ranges = sound().set("tests", 1, "resistance", 500);
+    for (int i = 2; i <= 5; i++) {
+      add(ranges, "P1-0" + i, 92, 50 + 2 * i);
+    }
+    assertWithheldFirst(ranges);
+    // median of 500, 54, 56, 58, 60 by hand
+    assertThat(battery(ranges, 1).timesType()).isCloseTo(500.0 / 58, within(1e-12));
+    assertThat(battery(ranges, 2).fit()).isTrue();
+    assertThat(battery(ranges, 2).compared()).isTrue();
+  }
+
+  private static void assertWithheldFirst(Ranges ranges) {
+    assertThat(battery(ranges, 1).status()).isEqualTo(Status.SERVICE);
+    assertThat(battery(ranges, 1).fit()).isFalse();
+    assertThat(slip(ranges).mayGoOut()).isFalse();
+  }
+
+  @Test
+  void four_of_a_type_are_not_compared() {
+    Ranges ranges = sound().set("tests", 1, "resistance", 500);
+    for (int i = 2; i <= 4; i++) {
+      add(ranges, "P1-0" + i, 92, 55);
+    }
+    assertThat(battery(ranges, 1).compared()).isFalse();
+    assertThat(battery(ranges, 1).timesType()).isNull();
+    assertThat(battery(ranges, 1).fit()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"temperature,26", "charge,0.5", "charge,"})
+  void unlike_tests_are_not_compared(String key, Double value) {
+    Ranges ranges = sound().set("tests", 1, "resistance", 500);
+    for (int i = 2; i <= 6; i++) {
+      add(ranges, "P1-0" + i, 92, 55);
+    }
+    assertThat(battery(ranges, 1).compared()).isTrue();
+    ranges.set("tests", 1, key, value == null ? "" : value);
+    assertThat(battery(ranges, 1).compared()).isFalse();
+  }
+
+  @Test
+  void health_far_below_its_type_is_watched() {
+    Ranges ranges = sound().set("tests", 1, "measured", 84);
+    for (int i = 2; i <= 7; i++) {
+      add(ranges, "P1-0" + i, 92 + i / 10.0, 55);
+    }
+    assertThat(battery(ranges, 1).status()).isEqualTo(Status.WATCH);
+    assertThat(keys(battery(ranges, 1).reasons())).containsExactly(RegisterFinding.BELOW_TYPE);
+    assertThat(battery(ranges, 1).fit()).isTrue();
+  }
+
+  @Test
+  void not_inspected_does_not_go_out_and_is_no_quarantine() {
+    Ranges blank = sound().set("batteries", 1, "condition", "");
+    assertWithheld(blank, Status.NOT_INSPECTED);
+    assertThat(summary(blank).quarantine()).isZero();
+    assertThat(summary(blank).notInspected()).isEqualTo(1);
+  }
+
+  @Test
+  void a_new_register_of_blank_conditions_is_one_issue() {
+    Ranges ranges = sound().set("project", 1, "slip", "");
+    for (int i = 100; i < 400; i++) {
+      ranges.row("batteries", "serial", "P1-" + i, "type", "P1", "energy", 98);
+    }
+    List<RegisterResults.IssueRow> issues = ranges.calculate().rows(RegisterResults.ISSUES);
+    assertThat(issues).hasSize(1);
+    assertThat(issues.get(0).rows()).isEqualTo(300);
+    assertThat(issues.get(0).where()).startsWith("Batteries: P1-100, P1-101").endsWith("…");
+    assertThat(summary(ranges).notInspected()).isEqualTo(300);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"contacts", "label unreadable"})
+  void worn_parts_go_to_service(String condition) {
+    assertWithheld(sound().set("batteries", 1, "condition", condition), Status.SERVICE);
+  }
+
+  @Test
+  void imbalance_goes_to_service_and_low_health_to_retirement() {
+    assertWithheld(sound().set("tests", 1, "cell3", 4.05), Status.SERVICE);
+    assertWithheld(sound().set("tests", 1, "measured", 78), Status.RETIRE);
+    // 0.80 and 0.85 of 98 Wh are 78.4 and 83.3 Wh
+    assertThat(battery(sound().set("tests", 1, "measured", 78.5), 1).status())
+        .isEqualTo(Status.WATCH);
+    assertThat(battery(sound().set("tests", 1, "measured", 83.4), 1).status())
+        .isEqualTo(Status.KEEP);
+    assertThat(battery(sound().set("tests", 1, "measured", 78.5), 1).fit()).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "date,46200",
+    "temperature,4",
+    "temperature,40",
+    "rested,0.5",
+    "load,60",
+    "measured,120",
+    "date,''",
+    "measured,''",
+    "load,''",
+    "temperature,''",
+    "rested,''"
+  })
+  void without_a_valid_test_the_rule_of_the_house_decides(String key, String cell) {
+    Ranges ranges = sound();
+    ranges.set("tests", 1, key, cell.isEmpty() ? "" : (Object) Double.valueOf(cell));
+    RegisterResults.BatteryResult held = battery(ranges, 1);
+    assertThat(held.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(held.status()).isEqualTo(Status.NOT_TESTED);
+    assertThat(held.fit()).isFalse();
+    assertThat(slip(ranges).mayGoOut()).isFalse();
+    ranges.set("project", 1, "untested", "goes out");
+    assertThat(battery(ranges, 1).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(slip(ranges).mayGoOut()).isTrue();
+    assertThat(slip(ranges).status()).isEqualTo(Status.NOT_TESTED);
+    assertThat(slip(ranges).health()).isNull();
+    ranges.set("project", 1, "untested", "sometimes");
+    assertThat(slip(ranges).mayGoOut()).isFalse();
+    assertThat(battery(ranges, 1).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  @Test
+  void a_test_is_valid_on_its_last_day() {
+    // 3 Nov 2026 and 180 days are 2 May 2027
+    Ranges ranges = sound().set("project", 1, "asOf", day("2027-05-02"));
+    assertThat(battery(ranges, 1).status()).isEqualTo(Status.KEEP);
+    ranges.set("project", 1, "asOf", day("2027-05-03"));
+    assertThat(battery(ranges, 1).status()).isEqualTo(Status.NOT_TESTED);
+  }
+
+  @Test
+  void temperatures_in_fahrenheit_are_the_same_register() {
+    Ranges us = sound().set("project", 1, "temperatureUnit", "°F");
+    assertThat(battery(us, 1).status()).isEqualTo(Status.NOT_TESTED);
+    us.set("tests", 1, "temperature", 68);
+    assertThat(battery(us, 1)).isEqualTo(battery(sound(), 1));
+  }
+
+  @Test
+  void a_decision_may_be_stricter() {
+    assertThat(battery(sound().set("batteries", 1, "decided", "watch"), 1).status())
+        .isEqualTo(Status.WATCH);
+    for (String decided : List.of("service", "quarantine", "retire")) {
+      Ranges ranges = sound().set("batteries", 1, "decided", decided);
+      assertThat(battery(ranges, 1).status().word()).isEqualTo(decided);
+      assertThat(slip(ranges).mayGoOut()).isFalse();
+    }
+    assertThat(slip(sound().set("batteries", 1, "decided", "perhaps")).mayGoOut()).isFalse();
+  }
+
+  @Test
+  void a_retired_battery_never_returns() {
+    assertWithheld(
+        sound().set("batteries", 1, "retired", day("2026-12-01"), "decided", "keep"),
+        Status.RETIRE);
+    assertThat(
+            slip(sound().set("batteries", 1, "retired", "last year", "decided", "keep")).mayGoOut())
+        .isFalse();
+  }
+
+  @Test
+  void an_unfit_battery_that_is_out_is_called_back() {
+    Ranges out = sound().set("batteries", 1, "condition", "wet", "outTo", "music video");
+    assertThat(battery(out, 1).action()).isEqualTo(Action.CALL_BACK);
+    assertThat(out.calculate().rows(RegisterResults.ACTIONS).get(0).action())
+        .isEqualTo(Action.CALL_BACK);
+    out.set("batteries", 1, "condition", "fine", "cycles", "many");
+    assertThat(battery(out, 1).action()).isEqualTo(Action.CORRECT);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"serial", "type", "energy", "cycles", "place", "backBy", "decided"})
+  void an_unreadable_cell_hurts_only_its_row(String key) {
+    Ranges ranges = add(sound(), "P1-02", 92, 55).set("batteries", 1, key, "#");
+    assertThat(battery(ranges, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(battery(ranges, 1).fit()).isFalse();
+    assertThat(battery(ranges, 2).verdict()).isEqualTo(Verdict.OK);
+    assertThat(summary(ranges).fit()).isEqualTo(1);
+    assertThat(summary(ranges).withheld()).isEqualTo(1);
+  }
+
+  @Test
+  void an_unreadable_test_stops_its_battery_only() {
+    Ranges ranges = add(sound(), "P1-02", 92, 55).row("tests", "serial", "P1-01", "cell1", "4,15");
+    assertThat(battery(ranges, 1).fit()).isFalse();
+    assertThat(battery(ranges, 2).fit()).isTrue();
+  }
+
+  @Test
+  void an_unreadable_setting_stops_every_battery() {
+    for (String key : List.of("retireBelow", "validDays", "asOf", "untested", "temperatureUnit")) {
+      assertThat(slip(sound().set("project", 1, key, "#")).mayGoOut()).as(key).isFalse();
+    }
+    assertThat(slip(sound().set("project", 1, "asOf", "")).mayGoOut()).isFalse();
+  }
+
+  @Test
+  void a_type_that_is_not_clear_stops_its_batteries() {
+    assertThat(slip(sound().set("types", 1, "chemistry", "")).mayGoOut()).isFalse();
+    assertThat(slip(sound().set("batteries", 1, "type", "P7")).mayGoOut()).isFalse();
+    assertThat(slip(sound().row("types", "type", "p1", "chemistry", "LFP")).mayGoOut()).isFalse();
+    assertThat(slip(sound().row("limits", "chemistry", "Li-ion", "minVolts", "#")).mayGoOut())
+        .isFalse();
+    assertThat(slip(sound().row("limits", "chemistry", "LFP", "minVolts", "#")).mayGoOut())
+        .isTrue();
+  }
+
+  @Test
+  void limits_of_the_house_may_be_stricter_only() {
+    Ranges strict = sound().row("limits", "chemistry", "Li-ion", "maxVolts", 4.1);
+    assertWithheld(strict, Status.QUARANTINE);
+    Ranges mild = sound().row("limits", "chemistry", "Li-ion", "maxVolts", 5);
+    mild.set("tests", 1, "cell1", 4.4);
+    assertWithheld(mild, Status.QUARANTINE);
+    assertThat(keys(mild.calculate().rows(RegisterResults.LIMITS).get(0).reasons()))
+        .containsExactly(RegisterFinding.LIMIT_MILD);
+  }
+
+  @Test
+  void the_slip_needs_a_serial_that_is_there() {
+    Ranges other = sound().set("project", 1, "slip", "P1-99");
+    assertThat(slip(other).mayGoOut()).isFalse();
+    assertThat(keys(slip(other).reasons())).containsExactly(RegisterFinding.SLIP_SERIAL);
+    assertThat(sound().set("project", 1, "slip", "").calculate().rows(RegisterResults.SLIP))
+        .isEmpty();
+    assertThat(slip(sound().set("project", 1, "slip", "#")).mayGoOut()).isFalse();
+  }
+
+  @Test
+  void an_incident_closed_as_it_should_be_releases() {
+    assertThat(battery(incidents(), 1).verdict()).isEqualTo(Verdict.OK);
+    assertThat(incidents().calculate().rows(RegisterResults.INCIDENTS).get(0).open()).isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "closed,",
+    "closedBy,",
+    "closedBy,runner",
+    "closedBy,camera assistant",
+    "reason,",
+    "reportedBy,",
+    "reportedBy,technician",
+    "closed,2027-03-01",
+    "closed,2026-10-01",
+    "date,2026-11-03",
+    "date,2026-11-02",
+    "date,",
+    "happened,swollen",
+    "happened,recalled2",
+    "happened,fine",
+    "happened,",
+    "closed,#",
+    "lastSerial,#"
+  })
+  void an_incident_stays_open_until_all_is_there(String key, String cell) {
+    Ranges ranges = incidents().set("incidents", 1, key, cell == null ? "" : cell);
+    assertWithheldQuarantine(ranges);
+  }
+
+  private static void assertWithheldQuarantine(Ranges ranges) {
+    assertThat(battery(ranges, 1).fit()).isFalse();
+    assertThat(battery(ranges, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(battery(ranges, 1).status()).isEqualTo(Status.QUARANTINE);
+    assertThat(slip(ranges).mayGoOut()).isFalse();
+  }
+
+  @Test
+  void closing_needs_a_later_inspection_and_a_later_compared_test() {
+    assertWithheldQuarantine(incidents().set("batteries", 1, "inspected", ""));
+    assertWithheldQuarantine(incidents().set("batteries", 1, "inspectedBy", ""));
+    assertWithheldQuarantine(incidents().set("batteries", 1, "inspected", day("2026-10-01")));
+    assertWithheldQuarantine(incidents().set("tests", 1, "date", day("2026-09-30")));
+    assertWithheldQuarantine(incidents().set("tests", 1, "temperature", 4));
+  }
+
+  @Test
+  void a_recall_is_closed_only_with_the_makers_reference() {
+    assertThat(battery(incidents(), 2).status()).isEqualTo(Status.QUARANTINE);
+    Ranges answered = incidents().set("incidents", 2, "reference", "letter of 3 Nov 2026");
+    assertThat(battery(answered, 2).status()).isEqualTo(Status.KEEP);
+  }
+
+  @Test
+  void a_recall_by_range_takes_serials_of_the_same_form() {
+    // P1-010 has three digits, the range two
+    assertThat(keys(battery(incidents(), 3).reasons()))
+        .containsExactly(RegisterFinding.RECALL_BY_HAND);
+    assertThat(battery(incidents(), 3).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(battery(incidents(), 3).fit()).isFalse();
+    Ranges turned = incidents().set("incidents", 2, "serial", "P1-05", "lastSerial", "P1-02");
+    assertThat(battery(turned, 2).status()).isEqualTo(Status.QUARANTINE);
+  }
+
+  @Test
+  void a_recall_by_type_takes_all_of_it() {
+    Ranges recall = stock().set("project", 1, "slip", "P1-04");
+    recall.row("incidents", "type", "p1", "happened", "recalled", "date", day("2027-01-01"));
+    assertThat(summary(recall).quarantine()).isEqualTo(9);
+    assertThat(summary(recall).fit()).isZero();
+    assertThat(slip(recall).mayGoOut()).isFalse();
+  }
+
+  @Test
+  void a_cell_outside_is_released_by_a_closed_incident() {
+    Ranges ranges = incidents();
+    ranges.row("tests", "serial", "P1-01", "date", day("2026-09-20"), "cell1", 2.4, "cell2", 4.1);
+    assertThat(battery(ranges, 1).fit()).isTrue();
+    ranges.set("tests", 4, "date", day("2026-10-02"));
+    assertWithheldQuarantine(ranges);
+  }
+}
