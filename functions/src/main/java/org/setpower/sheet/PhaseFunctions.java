@@ -63,7 +63,8 @@ public final class PhaseFunctions {
           .caution(
               "Above the amps of a leg a neutral of the legs' size is too small, and no breaker"
                   + " stands in it. A lost neutral puts up to the line voltage on the smallest"
-                  + " load: earth, then neutral first on, last off")
+                  + " load: with the supply off connect earth first, then neutral, then phases;"
+                  + " disconnect in reverse")
           .refuses(SupplyReason.THIRD_LEG, SupplyReason.NO_POWER_FACTOR)
           .example("=PHASE.NEUTRAL(10;8;6)", 3.4641)
           .shows(PhaseFunctions::neutralSteps)

@@ -86,8 +86,7 @@ final class Papers {
             Lines.warning(
                 "Goes with it",
                 "Charge it only above 0 °C, with the charger meant for it, with somebody near.",
-                "Dropped, wet, hot, swollen or smelling: switch off, unplug, bring it outdoors on stone,"
-                    + " keep away, tell us. Do not charge it and do not fly it.",
+                Lines.DAMAGED + " Then call us.",
                 "Cover the terminals one by one for travel. By air the Wh on the label count: see the"
                     + " flight packing list.",
                 "Bring it back about half full, and say what happened to it."));

@@ -390,8 +390,9 @@ public final class LightingPlan implements Workbook {
         "Breakers are set at 30 °C in free air: side by side in a box in the sun they trip early."
             + " Inrush of many drivers at once is not in the amps.",
         say(
-            "Single-core feeders: earth, then neutral first on, last off. Here legs are {}, neutral"
-                + " {}, earth {}. A lost neutral puts up to the line voltage on the smallest load.",
+            "Single-core feeders: switch the supply off. Connect earth (ground) first, then neutral,"
+                + " then phases. Disconnect in reverse. Colours here: phases {}, neutral {}, earth"
+                + " {}. A lost neutral can put up to the line-to-line voltage on the smallest load.",
             plan.legColours,
             plan.standards.neutral.where(plan.standards.standard, plan.mains),
             plan.standards.earth.where(plan.standards.standard, plan.mains)),
