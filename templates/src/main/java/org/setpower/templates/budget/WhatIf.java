@@ -66,7 +66,7 @@ final class WhatIf {
                 calc("{}<0", left),
                 say(
                     "After this change the contingency is overspent by {}.",
-                    calc("ABS({})", left))));
+                    calc("ROUND(-{};2)", left))));
   }
 
   private static Column number(String heading, String unit, String help) {

@@ -247,8 +247,8 @@ final class Runs {
       Check.stop(
           calc("{}<{}", rating, ahead),
           say(
-              "The {} A breaker ahead does not protect it: {} bears {} A as laid. A smaller breaker,"
-                  + " off the drum, or thicker.",
+              "Not protected by the {} A upstream breaker: {} is rated {} A as installed. Use"
+                  + " a smaller breaker, unwind the drum or use a larger cable.",
               ahead,
               size,
               rating)),
