@@ -11,7 +11,8 @@ import org.setpower.templates.budget.PowerBudget;
 /** The contingency after a change, in the finding of What if. */
 class OverspentTest {
   private static final Pattern QUOTED = Pattern.compile("\"(?:[^\"]|\"\")*\"");
-  private static final Pattern CELL = Pattern.compile("[\\p{L}_$.']*\\$?[A-Z]{1,2}\\$?\\d+|[A-Z]\\w*_\\w+");
+  private static final Pattern CELL =
+      Pattern.compile("[\\p{L}_$.']*\\$?[A-Z]{1,2}\\$?\\d+|[A-Z]\\w*_\\w+");
 
   @Test
   void the_figure_that_is_printed_is_the_one_that_is_tested() {
@@ -41,8 +42,7 @@ class OverspentTest {
     String then = finding.substring(finding.indexOf(tested + "<0"));
     then = then.substring(then.indexOf("\"look:"), then.indexOf("\"ok:\""));
     assertThat(then).contains("contingency is overspent by ").contains("-" + tested);
-    assertThat(
-            CELL.matcher(QUOTED.matcher(then).replaceAll("~")).results().map(MatchResult::group))
+    assertThat(CELL.matcher(QUOTED.matcher(then).replaceAll("~")).results().map(MatchResult::group))
         .isNotEmpty()
         .allMatch(tested::equals);
   }
