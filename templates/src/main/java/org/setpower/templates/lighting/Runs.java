@@ -247,8 +247,8 @@ final class Runs {
       Check.stop(
           calc("{}<{}", rating, ahead),
           say(
-              "Not protected by the {} A upstream breaker: {} is rated {} A as installed. Use"
-                  + " a smaller breaker, unwind the drum or use a larger cable.",
+              "Not protected by the {} A upstream breaker: {} is rated {} A. Use a smaller breaker,"
+                  + " unwind the drum or use a larger cable.",
               ahead,
               size,
               rating)),
