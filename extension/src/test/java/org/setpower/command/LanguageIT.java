@@ -57,8 +57,8 @@ class LanguageIT {
     assumeTrue(
         Files.exists(Path.of("target/sheets/templates/de/lighting-power-plan.ots")),
         "drawn with -Dsheet.languages=all only");
-    assertThat(titles).contains("Lichtstromplan").doesNotContain("Lighting power plan");
-    open("Lichtstromplan");
+    assertThat(titles).contains("Stromplan Licht").doesNotContain("Lighting power plan");
+    open("Stromplan Licht");
     XNameAccess sheets =
         UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
     assertThat(sheets.getElementNames()).contains("Auftrag", "Ergebnis");

@@ -25,13 +25,15 @@ public final class BankFunctions {
   static final Group GROUP = new Group("BANK", "packs joined together");
 
   private static final String STRING_CAUTION =
-      "Series only where the maker allows it: one pack's switch then sees the whole string. Over"
-          + " 60 V DC in the dry, 30 V in the wet, bare parts are not safe to touch; never unplug under"
-          + " load above 60 V.";
+      "Do not touch bare parts above 60 V DC in the dry, 30 V DC in the wet. Do not"
+          + " unplug under load above 60 V DC. Connect in series only batteries of the "
+          + "same type and state of charge, where the maker permits it: the switch in "
+          + "each sees the whole string.";
 
   private static final String PARALLEL_CAUTION =
-      "Packs of different charge joined without diodes charge each other at once, limited only by"
-          + " their resistance: join equal packs of equal charge only.";
+      "Do not connect batteries at different states of charge directly in parallel:"
+          + " uncontrolled current flows between them. Connect equal batteries of equal "
+          + "charge only.";
 
   private static final String CIRCUIT = "series and parallel circuit";
 
@@ -92,8 +94,8 @@ public final class BankFunctions {
           .formula("A · parallel")
           .source(CIRCUIT)
           .caution(
-              "Holds for equal packs joined hard in parallel. Behind a hot-swap plate one pack may"
-                  + " carry it all: write parallel = 1.")
+              "Use this only for equal batteries of equal charge in direct parallel. Behind"
+                  + " a hot-swap plate one battery may carry it all: enter parallel = 1.")
           .example("=BANK.MAXAMPS(30;2)", 60.0)
           .by(
               a ->
@@ -147,9 +149,10 @@ public final class BankFunctions {
           .formula("I = V / (R + R lead)")
           .source("Ohm's law")
           .caution(
-              "A fuse at the pack must break this current at the pack's full DC volts, and be no larger"
-                  + " than the lead's rating; an AC breaker may not break it. The first instant may"
-                  + " be higher: a sustained resistance is larger than a momentary one.")
+              "Do not use an AC breaker for DC. Fit a fuse at the battery, rated to break "
+                  + "this current at the full DC voltage and no larger than the rating of the "
+                  + "cable. The first instant may be higher: a sustained resistance is larger "
+                  + "than a momentary one.")
           .example("=BANK.SHORTAMPS(33.6;30)", 1120.0)
           .by(
               a ->
@@ -167,9 +170,9 @@ public final class BankFunctions {
           .formula("Σ (E − V)/R = P/V; each pack gives (E − V)/R")
           .source("Kirchhoff's laws")
           .caution(
-              "Packs at different charge drive large currents through each other when they are"
-                  + " joined: over any pack's limit, and a cold lithium pack must not be charged at"
-                  + " all.")
+              "Do not connect batteries at different states of charge directly in parallel:"
+                  + " uncontrolled current flows between them, and charges a cold lithium battery"
+                  + " that must not be charged.")
           .refuses(BankReason.CANNOT_CARRY, BankReason.TOO_MANY_PACKS)
           .example("=BANK.SHARE({33.6;45|30.8965;45|28.9936;45};92)", 55.13)
           .by(BankFunctions::share);
@@ -178,9 +181,10 @@ public final class BankFunctions {
       "node and circuit laws on the curves of PACK.LASTS; several unlike packs at once: Dormand and"
           + " Prince, J. Comput. Appl. Math. 6 (1980) 19";
   private static final String RUN_CAUTION =
-      "Hard-parallel: a pack that is charged by its neighbours at over 0.5 C, or at all below 0 °C,"
-          + " is a danger; BANK.EVENTS says so in its first row. Behind a hot-swap plate one pack may"
-          + " carry it all. No credit for packs that warm themselves in the cold.";
+      "Do not connect in parallel if a battery is charged by its neighbours at over"
+          + " 0.5 C, or at all below 0 °C: BANK.EVENTS reports it in its first row. "
+          + "Behind a hot-swap plate one battery may carry it all. Self-heating in the "
+          + "cold is not counted.";
 
   public static final FunctionSpec LASTS =
       GROUP

@@ -22,8 +22,8 @@ public final class CableFunctions {
   static final Group GROUP = new Group("CABLE", "wire and runs");
 
   private static final String PARALLEL_CAUTION =
-      "Parallel cables: when one plug comes out the others carry all, so each needs its own"
-          + " protection or a rating for the whole current";
+      "Give each parallel cable its own protection, or a rating for the whole "
+          + "current: when one plug comes out the others carry all";
 
   private static final Parameter<?>[] END_PARAMETERS = {
     CableParameters.SIZE,
@@ -139,8 +139,8 @@ public final class CableFunctions {
           .formula("n·I²·R·L/parallel, n = 2, 2, 3")
           .source("Joule's law; a loaded neutral comes on top")
           .caution(
-              "The heat of a run laid out: on a drum or in a bundle it cannot leave, see"
-                  + " CABLE.AMPACITY. "
+              "Do not apply this to a cable on a drum or in a bundle: heat cannot escape, "
+                  + "see CABLE.AMPACITY. "
                   + PARALLEL_CAUTION)
           .refuses(CableReason.NO_RESISTANCE)
           .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.5783)
@@ -163,9 +163,9 @@ public final class CableFunctions {
               "NEC 400.5(A), 310.16 with 240.4(D), 310.15; 30 CFR 18 Appendix I; BS 7671 Tables 4F1A"
                   + " and 4F3A; IEC 60364-5-52 B.52.17. 60 °C columns (building 75 °C above 1 AWG)")
           .caution(
-              "A loaded cable on its drum is a common way to burn it. \"feeder\" is for single cores"
-                  + " that do not touch, never for multi-core. Parallel cables: the rating stays that"
-                  + " of one; the NEC allows them for power from 1/0 AWG only")
+              "Do not load a cable on its drum: unwind it. Use \"feeder\" only for single "
+                  + "cores that do not touch, never for multi-core. For parallel cables use the "
+                  + "rating of one; the NEC permits them from 1/0 AWG only")
           .refuses(
               CableReason.NO_RATING,
               CableReason.TOO_HOT,
@@ -187,9 +187,9 @@ public final class CableFunctions {
           .formula("IEC: smallest rating ≥ amps; NEC: ≥ 1.25 × amps when continuous")
           .source("IEC 60898-1, IEC 60947-2, IEC 60364-4-43; NEC 240.6(A), 210.20")
           .caution(
-              "It protects a cable only if the cable is rated for the breaker. Breakers for"
-                  + " alternating current may not break direct current. Side by side in a box in"
-                  + " the sun they trip early; inrush trips curve B")
+              "Do not use an AC breaker for DC. Use a cable rated for the breaker: "
+                  + "otherwise it is not protected. Breakers grouped in a distro in the sun trip "
+                  + "early; inrush trips curve B")
           .refuses(CableReason.NO_BREAKER)
           .example("=CABLE.BREAKER(16;\"NEC\")", 20.0)
           .by(
@@ -215,7 +215,7 @@ public final class CableFunctions {
           .gives(Unit.METRE, "Longest run, one way")
           .formula("inverse of CABLE.DROP")
           .source("see CABLE.DROP; rating: CABLE.AMPACITY at 30 °C")
-          .caution("It says nothing of the earth loop: see CABLE.TRIPS")
+          .caution("Check the earth loop too, with CABLE.TRIPS: it is not considered here")
           .refuses(CableReason.NO_RESISTANCE, CableReason.NO_RATING, CableReason.OVER_RATING)
           .example("=CABLE.REACH(\"2.5 mm²\";16;230;5%;\"1PH\")", 38.917)
           .by(
@@ -251,8 +251,8 @@ public final class CableFunctions {
           .formula("first size with drop at 60 °C ≤ limit and rating ≥ breaker")
           .source("see CABLE.DROP, CABLE.AMPACITY and CABLE.BREAKER (NEC for AWG, IEC for mm²)")
           .caution(
-              "A cable behind a breaker above its rating is the fire: name the breaker that really"
-                  + " stands ahead of it")
+              "Enter the actual upstream breaker: a cable on a breaker above its rating is "
+                  + "a fire hazard")
           .refuses(
               CableReason.BREAKER_BELOW_LOAD,
               CableReason.NO_BREAKER,
@@ -276,8 +276,9 @@ public final class CableFunctions {
           .formula("source + L·(R line + R earth)")
           .source("IEC 60364-4-41; resistances as in CABLE.RESISTANCE at 20 °C")
           .caution(
-              "A planning figure: a competent person measures loop, polarity, earth continuity, RCD"
-                  + " trip and insulation")
+              "Planning figure only. Have loop impedance, polarity, earth (ground) "
+                  + "continuity, RCD operation and insulation resistance measured by a competent "
+                  + "person")
           .refuses(CableReason.NO_RESISTANCE)
           .example("=CABLE.LOOP(\"2.5 mm²\";50;0.35)", 1.148)
           .by(
@@ -293,18 +294,19 @@ public final class CableFunctions {
   public static final FunctionSpec TRIPS =
       GROUP
           .function("TRIPS")
-          .says("Returns 1 if a dead earth fault trips the breaker at once, 0 if it does not")
+          .says("Returns 1 if an earth fault trips the breaker instantly, 0 if it does not")
           .takes(
               CableParameters.LOOP_OHMS,
               CableParameters.BREAKER,
               CableParameters.CURVE,
               CableParameters.VOLTS_TO_EARTH)
-          .gives(Unit.NONE, "1 if it trips at once")
+          .gives(Unit.NONE, "1 if it trips instantly")
           .formula("0.8·U₀/Z ≥ 5, 10, 20 × breaker (curve B, C, D)")
           .source("IEC 60898-1; BS 7671 Appendix 3 (0.8 for a loop met cold)")
           .caution(
-              "0: shorten, thicken or rely on an RCD. 1 replaces no test, and a generator may not"
-                  + " feed that current at all: there rely on the RCD")
+              "Do not rely on 1 behind a generator: it may not supply that current. Provide"
+                  + " RCD protection there. At 0 provide RCD protection, or use a larger or "
+                  + "shorter cable. Have every circuit tested")
           .example("=CABLE.TRIPS(1.148;16;\"C\";230)", 1.0)
           .shows(CableFunctions::tripSteps)
           .by(
@@ -386,7 +388,7 @@ public final class CableFunctions {
     return List.of(
         new Step(
             "0.8·U₀/Z",
-            "amps of a dead earth fault",
+            "amps of an earth fault",
             Protection.faultAmps(
                 a.get(CableParameters.LOOP_OHMS), a.get(CableParameters.VOLTS_TO_EARTH)),
             Unit.AMPERE,

@@ -35,9 +35,8 @@ public final class ChargeFunctions {
               "CC-CV on the curve of Chen et al., J. Electrochem. Soc. 167 (2020) 080534 (Li-ion),"
                   + " ARTS-Lab 2023 (LFP); 0.3/Ah Ω: sustained resistance of measured cells")
           .caution(
-              "In the cold never fewer hours than at 25 °C, though the pack takes less. Never charge a"
-                  + " lithium pack below 0 °C, and never over the current that its maker"
-                  + " allows. 100 % means a current of 0.05 C.")
+              "Do not charge a lithium battery below 0 °C (32 °F). Do not exceed the "
+                  + "charging current that its maker permits. 100 % means a current of 0.05 C.")
           .refuses(
               ChargeReason.TOO_COLD,
               ChargeReason.TOO_FAST,

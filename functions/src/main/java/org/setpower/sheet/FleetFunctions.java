@@ -35,8 +35,10 @@ public final class FleetFunctions {
           .formula("measured_wh / rated_wh")
           .source("the definition of health in this workbook")
           .caution(
-              "A test in the cold or at a high load reads low: compare like with like. Swollen,"
-                  + " dropped or wet is set aside whatever the figure says")
+              "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the"
+                  + " fire service. Quarantine a cold battery that was dropped, got wet or is "
+                  + "swollen, whatever this figure says. A test in the cold or at a high load "
+                  + "reads low: compare like with like")
           .refuses(FleetReason.OVER_RATING)
           .example("=FLEET.HEALTH(250;294)", 0.8503)
           .by(a -> Ageing.health(a.get(MEASURED_WH), a.get(RATED_WH)));

@@ -34,9 +34,10 @@ public final class FlightFunctions {
       "ICAO Technical Instructions and IATA DGR Table 2.3.A; 49 CFR 175.10 and FAA PackSafe";
   private static final String CARGO_SOURCE = "IATA DGR PI 965, 966 and 967; 49 CFR 173.185";
   private static final String CAUTION =
-      "The airline, its country and the country of departure decide: ask before travel. Cover"
-          + " terminals one by one; damaged packs never fly; only what the traveller uses, nothing"
-          + " for sale. Packs bolted into one block count together";
+      "Do not fly damaged or swollen batteries. Cover the terminals of each. Ask "
+          + "before travel: the airline, its country and the country of departure decide."
+          + " Carry only what the traveller uses, nothing for sale. Batteries bolted into"
+          + " one block count together";
 
   private static final Word.Words<RuleBook> BOOKS = new Word.Words<>(RuleBook.class);
 
@@ -153,7 +154,7 @@ public final class FlightFunctions {
           .takes(LABEL_WATT_HOURS, PACKING, CELLS, DAY)
           .givesText("How it goes as cargo")
           .source(CARGO_SOURCE)
-          .caution("A trained shipper declares it; airline and forwarder may refuse it")
+          .caution("Have it declared by a trained shipper. Airline and forwarder may refuse it")
           .refuses(
               FlightReason.CARGO_CHEMISTRY,
               FlightReason.CARGO_NOT_PRINTED,

@@ -18,8 +18,9 @@ public final class GensetFunctions {
   static final Group GROUP = new Group("GENSET", "generator");
 
   private static final String AT_THE_SET =
-      "Neutral and earth as the set's system needs, never two sources on one bus without a"
-          + " changeover; its short-circuit current is small and brief: rely on the RCD";
+      "Do not run a generator indoors. Do not connect two sources to one distro without a"
+          + " changeover switch. Have neutral and earth (ground) connected by a competent person."
+          + " Provide RCD protection: its short-circuit current is small and brief";
 
   private static final Parameter<Double> START =
       Parameters.notNegative(
@@ -74,8 +75,8 @@ public final class GensetFunctions {
               "US Army TM 9-6115-673-13&P Table 2-3 (diesel, heat); operator manual of a portable"
                   + " set (petrol); rules of thumb from memory (diesel, altitude: check)")
           .caution(
-              "The maker's own table goes before this. Boxed in behind sound screens a set breathes"
-                  + " its own hot air")
+              "Use the maker's own table where there is one. Enter the air at the intake: behind sound"
+                  + " screens it is hotter")
           .refuses(SupplyReason.BEYOND_DERATE)
           .example("=GENSET.DERATE(1500;25;\"petrol\")", 0.97)
           .shows(GensetFunctions::derateSteps)
@@ -96,7 +97,7 @@ public final class GensetFunctions {
           .gives(Unit.KILOVOLT_AMPERE, "Nameplate needed")
           .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
           .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
-          .caution("On three phases give 3 × the watts of the busiest leg. " + AT_THE_SET)
+          .caution(AT_THE_SET + ". On three phases enter 3 × the watts of the busiest leg")
           .refuses(SupplyReason.BEYOND_DERATE)
           .example("=GENSET.KVA(40000;0.96;0;0;25)", 50.0)
           .shows(GensetFunctions::derateSteps)
@@ -128,7 +129,9 @@ public final class GensetFunctions {
           .gives(Unit.KILOVOLT_AMPERE, "Size of the set")
           .formula("smallest size ≥ kVA")
           .source("comparison")
-          .caution("A set under 30 % load soots up: do not take one much too large. " + AT_THE_SET)
+          .caution(
+              AT_THE_SET
+                  + ". Do not take one much too large: under 30 % load it risks wet stacking")
           .refuses(SupplyReason.NO_SET)
           .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
           .by(a -> Generator.pick(a.get(SupplyParameters.KVA), sizes(a)));
@@ -142,8 +145,8 @@ public final class GensetFunctions {
           .formula("kW / rated kW")
           .source("ISO 8528-1 (mean of a day up to 70 % of prime); 30 % against wet stacking")
           .caution(
-              "Under 30 % a diesel soots up; a day's mean over 70 % is above its prime rating; over"
-                  + " 100 % of the derated kW it stalls")
+              "Do not load it over 100 % of the derated kW: it stalls. Keep the day's mean below 70 %,"
+                  + " its prime rating. Under 30 % a diesel risks wet stacking")
           .example("=GENSET.LOADSHARE(8.66;20)", 0.433)
           .by(a -> a.get(SupplyParameters.KW) / a.get(SupplyParameters.RATED_KW));
 

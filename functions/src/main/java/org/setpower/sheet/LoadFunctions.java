@@ -23,9 +23,10 @@ public final class LoadFunctions {
           .formula("P/(U·pf), three-phase P/(√3·U·pf)")
           .source("identities of alternating current")
           .caution(
-              "Steady current: the inrush of LED drivers and motors is not in it. For a pack use the"
-                  + " cut-off volts: the current is highest when it is nearly empty. Many drivers"
-                  + " leak to earth: keep that under 30 % of the RCD's rating, no function checks it")
+              "Keep the earth (ground) leakage of all drivers below 30 % of the RCD's "
+                  + "rating: no function checks it. For a battery use the cut-off volts: the "
+                  + "current is highest when it is nearly empty. Inrush of LED drivers and motors"
+                  + " is not included")
           .example("=LOAD.AMPS(1600;230;\"1PH\";0.98)", 7.0985)
           .by(
               a ->

@@ -53,8 +53,8 @@ public final class PackFunctions {
           .formula("the plate's class if the pack has it; else no power")
           .source("volts classes of battery plates on set: 12, 24, 48 V")
           .caution(
-              "A class is a name, not the volts of the moment: a full pack of 8 cells is 33.6 V."
-                  + " Check the device's highest input against BANK.FULLVOLTS.")
+              "Check the device's maximum input against BANK.FULLVOLTS: a class is a name, "
+                  + "and a full battery of 8 cells is 33.6 V.")
           .refuses(PackReason.NO_POWER, PackReason.NOT_A_CLASS, PackReason.NOT_AN_OUTPUT)
           .example("=PACK.FEED(\"12/24\";12)", 12.0)
           .by(

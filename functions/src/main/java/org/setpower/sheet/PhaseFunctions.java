@@ -61,9 +61,11 @@ public final class PhaseFunctions {
           .formula("√(|Σ I₁|² + (h·Σ I₁)²), I₁ = I/√(1+h²); split: the legs subtract")
           .source("circuit identities; third harmonics in phase: the worst case")
           .caution(
-              "Above the amps of a leg a neutral of the legs' size is too small, and no breaker"
-                  + " stands in it. A lost neutral puts up to the line voltage on the smallest"
-                  + " load: earth, then neutral first on, last off")
+              "Switch the supply off before connecting or disconnecting single cores. "
+                  + "Connect earth (ground) first, then neutral, then phases. Disconnect in "
+                  + "reverse order. A lost neutral can put up to the line-to-line voltage on the "
+                  + "smallest load. Use a larger neutral where this exceeds the amps of a leg: no"
+                  + " breaker protects it")
           .refuses(SupplyReason.THIRD_LEG, SupplyReason.NO_POWER_FACTOR)
           .example("=PHASE.NEUTRAL(10;8;6)", 3.4641)
           .shows(PhaseFunctions::neutralSteps)
@@ -77,7 +79,9 @@ public final class PhaseFunctions {
           .gives(Unit.SHARE, "Largest deviation from the mean, over the mean")
           .formula("max |I − mean| / mean")
           .source("NEMA MG 1 form of unbalance, applied to currents")
-          .caution("Equal legs say nothing of the neutral: third harmonics add up in it")
+          .caution(
+              "Check the neutral too: third harmonics add up in it even when the legs are "
+                  + "equal")
           .refuses(SupplyReason.ALL_ZERO)
           .example("=PHASE.UNBALANCE(10;8;6)", 0.25)
           .by(

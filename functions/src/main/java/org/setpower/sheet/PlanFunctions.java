@@ -31,9 +31,10 @@ public final class PlanFunctions {
       "rules of a charging cart: full packs only, the one longest on the shelf first; what comes off"
           + " queues for the first free channel; energy balance with PACK.COLD of Li-ion";
   private static final String CAUTION =
-      "A lithium pack below 0 °C warms before it charges: add that to charge_hours. A pack that"
-          + " comes off part-used is charged before it goes on again. Amps and volts are not checked"
-          + " here";
+      "Do not charge a lithium battery below 0 °C (32 °F): let it warm up, and add "
+          + "that time to charge_hours. Check amps and volts elsewhere: they are not "
+          + "checked here. A battery that comes off part-used is charged before it goes "
+          + "on again";
 
   private static final Parameter<List<Device>> DEVICES =
       Parameter.of(

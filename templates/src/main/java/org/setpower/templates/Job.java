@@ -93,7 +93,7 @@ public final class Job {
           .unit("V")
           .number(Format.WHOLE, 12, 120)
           .is(60)
-          .help("Over this bare parts are not safe to touch: 60 V DC in the dry, 30 V in the wet.")
+          .help("Guard live parts above this voltage: 60 V DC dry, 30 V DC wet.")
           .named("Job_Touch_limit");
 
   /** A job named by its production. */

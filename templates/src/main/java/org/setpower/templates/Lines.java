@@ -14,13 +14,17 @@ import java.util.stream.Stream;
 public record Lines(String title, Style style, List<Formula> lines) implements Block {
   /** A caution to whoever charges lithium packs. */
   public static final String CHARGING =
-      "A lithium pack below 0 °C is not charged: warm it first. Charge with somebody near, on"
-          + " stone, with the charger meant for it.";
+      "Do not charge lithium batteries below 0 °C (32 °F). Let them warm up first. "
+          + "Charge attended, on a non-combustible surface, with the matching charger.";
 
-  /** A caution to whoever has a pack in hand. */
+  /** A caution to whoever stands beside a battery that may burn. */
+  public static final String HOT =
+      "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the fire service.";
+
+  /** A caution to whoever has a damaged battery that is cold. */
   public static final String DAMAGED =
-      "Dropped, wet, hot, swollen or smelling: set aside outdoors, away from people and packs, not"
-          + " charged, not flown.";
+      "Dropped, wet or swollen, and cold: quarantine it outdoors, away from people "
+          + "and batteries. Do not charge it. Do not fly it.";
 
   private static final String FOLLOWED =
       "Every figure can be followed: put the cursor on it and choose How this number came about in"

@@ -217,7 +217,8 @@ public final class PackFeed {
       Check.stop(
           calc("AND({}>{};{}<>\"yes\")", full, job.touchLimit, or(touchSafe, "")),
           say(
-              "{} V DC is over the touch limit of {} V: nothing bare, then write yes at Touch-safe.",
+              "{} V DC exceeds the touch limit of {} V. Guard all live parts, then enter yes "
+                  + "under Touch-safe.",
               full,
               job.touchLimit)),
       Check.stop(

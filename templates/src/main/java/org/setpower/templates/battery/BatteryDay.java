@@ -198,12 +198,15 @@ public final class BatteryDay implements Workbook {
 
   private static Lines cautions() {
     return Lines.cautions(
-        Lines.CHARGING,
+        Lines.HOT,
         Lines.DAMAGED,
-        "Packs of different charge are joined only by a hot-swap plate: bare in parallel they drive"
-            + " each other over any limit. Series only where the maker allows it.",
-        "Over 60 V DC (30 V in the wet) bare parts are not safe to touch. Fuse at the pack; never"
-            + " unplug under load above 60 V.");
+        Lines.CHARGING,
+        "Do not connect batteries at different states of charge directly in parallel: "
+            + "uncontrolled current flows between them. Use a hot-swap plate. Connect in "
+            + "series only batteries of the same type and state of charge, and only where the"
+            + " manufacturer permits it.",
+        "Do not touch bare parts above 60 V DC (30 V DC in the wet). Do not unplug "
+            + "under load above 60 V DC. Fit a DC fuse at the battery.");
   }
 
   private Tab notes() {

@@ -65,8 +65,8 @@ final class Chargers {
           .number(Format.ONE, 0, 24)
           .wide(18)
           .help(
-              "Hours indoors until a cold pack is above 0 °C all through; feel it, or measure. A big"
-                  + " pack takes an hour and more.");
+              "Hours indoors until the whole battery is above 0 °C (32 °F). Measure; large "
+                  + "ones take over an hour.");
   final Column counts =
       Column.input("In the day")
           .oneOf("yes")

@@ -31,7 +31,9 @@ final class OnHand {
           .wide(20)
           .help("The last day they are lent. Blank: not promised yet.");
   final Column dead =
-      pieces("Dead or set aside", "Dropped, wet, swollen, or gives nothing: off the cart at once.");
+      pieces(
+          "Dead or set aside",
+          "Dropped, wet, swollen or without output. Quarantine these. Do not charge them.");
   final Column since =
       Column.input("Set aside since").as(Format.DAY).wide(20).help("First day without them.");
 

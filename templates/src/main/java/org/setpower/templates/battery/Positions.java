@@ -40,8 +40,9 @@ final class Positions {
           .oneOf("one", "hot-swap", "parallel", "series")
           .wide(16)
           .help(
-              "hot-swap: a plate that lets one pack go while another carries. parallel: equal,"
-                  + " equally full packs. series: only where the maker allows it. Blank: one.");
+              "hot-swap: a plate that supplies from one battery while another is changed. "
+                  + "parallel: same type and charge only. series: same type and charge, only where "
+                  + "the manufacturer permits it. Blank: one.");
   final Column atOnce =
       Column.input("Packs at once")
           .number(Format.COUNT, 1, 12)

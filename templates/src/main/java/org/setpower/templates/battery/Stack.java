@@ -130,8 +130,9 @@ final class Stack {
                 share.all(),
                 share.all()),
             Formula.of(
-                "Packs of different charge bare in parallel charge each other at once: a hot-swap"
-                    + " plate, or equal packs.")),
+                "Do not connect these directly in parallel: uncontrolled current flows between "
+                    + "batteries at different states of charge. Use a hot-swap plate or equally "
+                    + "charged batteries.")),
         Check.stop(
             calc("IF({}=1;ISERROR({});FALSE())", pack.rowNumber(), end),
             calc("IFERROR({};\"an input is in error\")", why(all, temperature))),

@@ -64,7 +64,9 @@ final class WhatIf {
             terms.unpriced(operator, terms.operatorPrice),
             Check.look(
                 calc("{}<0", left),
-                say("{} more, and {} of the contingency are left.", more, sums.left)));
+                say(
+                    "After this change the contingency is overspent by {}.",
+                    calc("ROUND(-{};2)", left))));
   }
 
   private static Column number(String heading, String unit, String help) {

@@ -147,12 +147,14 @@ public final class FleetRegister implements Workbook {
 
   private static Lines cautions() {
     return Lines.cautions(
-        "Swollen, dropped or wet is set aside whatever the figures say: outdoors or in a fireproof"
-            + " place, away from people and other packs. It neither flies nor ships as a good pack.",
-        "A good health figure is no proof that a pack is sound: it says what it gave once, on a bench.",
+        Lines.HOT,
+        "Dropped, wet or swollen, and cold: quarantine it whatever its figures say, "
+            + "outdoors or in a fireproof place, away from people and batteries. Do not "
+            + "charge it. Do not fly it. Do not ship it as a sound battery.",
+        "Do not rely on a good health figure: it is the result of one test, no proof "
+            + "that a battery is sound.",
         "Cycles left: what the poorest of six measured cells had left, and four tenths less. Other"
-            + " cells may have fewer; test again every 50 cycles.",
-        "LFP cells show their spread only when full or nearly empty.");
+            + " cells may have fewer; test again every 50 cycles.");
   }
 
   private Tab notes() {
@@ -168,6 +170,7 @@ public final class FleetRegister implements Workbook {
             "A pack stands apart when its health lies far from the middle of its kind, measured"
                 + " with the usual distance there; a kind needs five tested packs.",
             "Lost in 100 cycles: the average since new; the next hundred may cost more.",
+            "LFP cells show their spread only when full or nearly empty.",
             "Cost so far: the price over the kWh delivered until today, if it were retired now,"
                 + " without the electricity."),
         Lines.leftOut(

@@ -204,15 +204,21 @@ final class Packs {
           say("{} stands here twice: keep one row, and read the number on the pack.", serial)),
       Check.stop(
           calc("AND({};{}=1)", hurt(), fit),
-          say("A pack that is {} does not go out, whatever was decided: set it aside.", condition)),
+          say(
+              "Do not issue a battery that is {}, whatever was decided. Quarantine it once "
+                  + "cold.",
+              condition)),
       Check.stop(
           calc("AND({};{}<>\"\")", hurt(), or(outTo, "")),
-          say("{}, and out to {}: call it back. Nobody charges or flies it.", condition, outTo)),
+          say(
+              "{}, and out to {}: do not charge it. Do not fly it. Tell the borrower now.",
+              condition,
+              outTo)),
       Check.stop(
           undecided(hurt()),
           say(
-              "{}: set it aside whatever the figures say, away from people and other packs; then"
-                  + " type set aside under Decided.",
+              "{}: do not charge it. Quarantine it once cold, away from people and batteries,"
+                  + " whatever its figures say. Then enter set aside under Decided.",
               condition)),
       Check.stop(
           calc("AND({}=0;{}<>\"\";{}<>\"service\")", fit, or(outTo, ""), doNow),

@@ -85,9 +85,11 @@ final class Papers {
                 of("Back by", serial, packs.backBy).as(Format.DATE)),
             Lines.warning(
                 "Goes with it",
-                "Charge it only above 0 °C, with the charger meant for it, with somebody near.",
-                "Dropped, wet, hot, swollen or smelling: switch off, unplug, bring it outdoors on stone,"
-                    + " keep away, tell us. Do not charge it and do not fly it.",
+                Lines.HOT,
+                "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery. Quarantine"
+                    + " it outdoors, away from people and batteries. Do not charge it. Do not fly it."
+                    + " Call us.",
+                Lines.CHARGING,
                 "Cover the terminals one by one for travel. By air the Wh on the label count: see the"
                     + " flight packing list.",
                 "Bring it back about half full, and say what happened to it."));

@@ -269,13 +269,15 @@ public final class FlightList implements Workbook {
     return Lines.cautions(
         "The people at the counter, the airline and the countries decide: ask early and in writing."
             + " This page helps them to say yes; it is no permission.",
-        "Spares go in the cabin, never in the hold, not even when a bag is taken at the gate: take"
-            + " them out first.",
-        "Terminals covered one by one. Damaged, swollen, wet or recalled packs never fly.",
+        "Do not put spare batteries in the hold. Carry them in the cabin. Take them out"
+            + " of a bag that is taken at the gate.",
+        "Do not fly damaged, swollen, wet or recalled batteries. Cover the terminals of"
+            + " each battery.",
         "Only what the traveller uses, nothing for sale. Packs bolted into one block count together.",
-        "Cargo is declared by a trained shipper; packs shipped alone go on cargo aircraft only.",
-        "By road packs are dangerous goods too (UN 3480, UN 3481): ask the transport office what holds"
-            + " for your own use.");
+        "Have cargo declared by a trained shipper. Ship batteries without equipment by "
+            + "cargo aircraft only.",
+        "By road batteries are dangerous goods too (UN 3480, UN 3481). Ask a "
+            + "dangerous-goods adviser (DGSA) which exemptions apply.");
   }
 
   private Tab notes() {

@@ -55,7 +55,7 @@ final class Packs {
           .oneOf("yes", "no")
           .needed()
           .wide(22)
-          .help("no if one is dropped, wet, swollen or recalled: those stay behind.");
+          .help("no if one was dropped, is wet, swollen or recalled. Do not fly it.");
   final Column summary =
       Column.input("UN 38.3 summary")
           .oneOf("yes", "no")
@@ -179,7 +179,9 @@ final class Packs {
           say("{} stands here twice: give each way of carrying it its own name.", kind)),
       Check.stop(
           calc("{}=\"no\"", sound),
-          Formula.of("Damaged, swollen or recalled packs never fly: leave them, tell the owner.")),
+          Formula.of(
+              "Do not fly damaged, swollen or recalled batteries. Leave them behind. Inform "
+                  + "the owner.")),
       Check.stop(
           calc("{}<0", left),
           say("{} more are placed than there are: take them out of one of the lists.", less(left))),

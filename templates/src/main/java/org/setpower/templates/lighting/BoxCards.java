@@ -47,7 +47,7 @@ final class BoxCards {
 
   private Figure name(int card) {
     return Figure.of(
-        "",
+        "Isolate before changing connections",
         Format.TEXT,
         calc("IFERROR(\"\u00a0\"&{};\"\")", of(card, supply.name)),
         calc(

@@ -63,7 +63,9 @@ final class Charging {
           .unit("h")
           .number(Format.ONE, 0, 24)
           .wide(17)
-          .help("Hours indoors until a cold pack is above 0 °C all through; a big one takes two.");
+          .help(
+              "Hours indoors until the whole battery is above 0 °C (32 °F). Measure; large "
+                  + "ones take over an hour.");
 
   final Column count = Column.result("Packs").as(Format.COUNT).wide(14);
   final Column hours = Column.result("One pack takes").unit("h").as(Format.TWO).wide(14);

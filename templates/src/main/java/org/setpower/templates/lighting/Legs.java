@@ -169,8 +169,7 @@ final class Legs {
         Check.stop(
             calc("{}>{}", neutral, breaker),
             say(
-                "{} A in the neutral, and no breaker in it: thicker neutral, or fewer of these"
-                    + " lamps on one feed.",
+                "Neutral {} A, unprotected: use a larger neutral or move non-linear loads.",
                 neutral)),
         Check.look(
             calc("ROUND({}-{};1)>0", neutral, highest),

@@ -383,20 +383,24 @@ public final class LightingPlan implements Workbook {
 
   private Lines cautions() {
     return Lines.cautions(
-        "These are planning figures. A competent person designs, inspects and tests the real thing:"
-            + " polarity, earth continuity, loop, RCD trip, insulation.",
-        "Outdoors every socket up to 32 A wants an RCD of 30 mA (class A GFCI where the NEC asks);"
-            + " its type follows the load. No figure here checks it.",
-        "Breakers are set at 30 °C in free air: side by side in a box in the sun they trip early."
-            + " Inrush of many drivers at once is not in the amps.",
+        "Planning figures only. Have the installation designed, inspected and tested by"
+            + " a competent person: polarity, earth (ground) continuity, loop impedance, RCD "
+            + "operation, insulation resistance.",
+        "Protect socket outlets up to 32 A with a 30 mA RCD (Class A GFCI under the "
+            + "NEC) of a type suited to the load. This sheet does not verify it.",
+        "Breakers are rated at 30 °C in free air; grouped in a distro in the sun they "
+            + "trip early. Inrush current is not included.",
         say(
-            "Single-core feeders: earth, then neutral first on, last off. Here legs are {}, neutral"
-                + " {}, earth {}. A lost neutral puts up to the line voltage on the smallest load.",
+            "Single-core feeders: switch the supply off before connecting or disconnecting."
+                + " Lock it off. Connect earth (ground) first, then neutral, then phases. "
+                + "Disconnect in reverse order. Colours here: phases {}, neutral {}, earth {}. A "
+                + "lost neutral can put up to the line-to-line voltage on the smallest load.",
             plan.legColours,
             plan.standards.neutral.where(plan.standards.standard, plan.mains),
             plan.standards.earth.where(plan.standards.standard, plan.mains)),
-        "Over 60 V DC (30 V in the wet) bare parts are not safe to touch. Fuse DC at the pack, for"
-            + " its volts and its short-circuit amps; an AC breaker may not break DC.");
+        "Do not touch bare parts above 60 V DC (30 V DC in the wet). Do not use an AC "
+            + "breaker for DC. Fit a DC fuse at the battery, rated for its full voltage and "
+            + "its short-circuit current.");
   }
 
   private Tab notes() {

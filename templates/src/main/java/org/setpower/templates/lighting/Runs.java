@@ -87,7 +87,7 @@ final class Runs {
   final Column smallest = Column.result("Smallest size").wide(17).mayBeBlank();
   final Column longest = Column.result("Longest run").as(Format.WHOLE).wide(15).mayBeBlank();
   final Column heat = Column.result("Heat in the cable").unit("W").as(Format.WHOLE).wide(15);
-  final Column trips = Column.result("Trips at once on a fault").wide(18).mayBeBlank();
+  final Column trips = Column.result("Instant trip on earth fault").wide(18).mayBeBlank();
 
   final Column box = Column.working("Box");
   final Column path = Column.working("Path");
@@ -262,8 +262,8 @@ final class Runs {
       Check.stop(
           calc("{}<{}", rating, ahead),
           say(
-              "The {} A breaker ahead does not protect it: {} bears {} A as laid. A smaller breaker,"
-                  + " off the drum, or thicker.",
+              "Not protected by the {} A upstream breaker: {} is rated {} A. Use a smaller breaker,"
+                  + " unwind the drum or use a larger cable.",
               ahead,
               size,
               rating)),
@@ -296,7 +296,9 @@ final class Runs {
               shareLost, source, limit, smallest, smallest)),
       Check.look(
           calc("{}=\"no\"", trips),
-          Formula.of("A dead fault may not trip the breaker at once: rely on the RCD, or thicken."))
+          Formula.of(
+              "An earth fault may not trip the breaker instantly: provide RCD protection or use a"
+                  + " larger cable."))
     };
   }
 

@@ -316,7 +316,7 @@ final class Supply {
           Formula.of("Which leg does it hang on? Until you say so it counts on every leg.")),
       Check.look(
           calc("AND({}<=32;OR({}=\"\";{}>30))", outlet, or(rcd, ""), or(rcd, 0)),
-          Formula.of("Outlets up to 32 A want an RCD of 30 mA (class A GFCI): note it here.")),
+          Formula.of("Outlets up to 32 A require a 30 mA RCD (Class A GFCI). Enter it here.")),
       Check.look(
           calc("{}>0.8*{}", used, may), say("{} A of {} A from {}: little is left.", used, may, at))
     };

@@ -209,7 +209,7 @@ public final class RentalQuote implements Workbook {
                         + " until \"&TEXT({};\"d mmm yyyy\")&\".\")",
                     or(hire.insured, ""),
                     or(hire.insured, ""))))
-        .with(Lines.cautions(Lines.CHARGING, Lines.DAMAGED))
+        .with(Lines.cautions(Lines.HOT, Lines.DAMAGED, Lines.CHARGING))
         .with(
             Lines.notes(
                 "Accepted",
