@@ -124,14 +124,14 @@ final class StressBench {
 
   private static String withoutOurs(String content) {
     Set<String> names = new LinkedHashSet<>(Set.of(OURS));
-    NAMED.matcher(content)
+    NAMED
+        .matcher(content)
         .results()
         .filter(name -> name.group(2).toUpperCase(Locale.ROOT).contains(OURS))
         .forEach(name -> names.add(name.group(1)));
     return FORMULA
         .matcher(content)
-        .replaceAll(
-            formula -> names.stream().anyMatch(formula.group()::contains) ? "" : "$0");
+        .replaceAll(formula -> names.stream().anyMatch(formula.group()::contains) ? "" : "$0");
   }
 
   /** How many calls of our functions the cells of a document make, by names too. */
