@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
@@ -29,6 +30,8 @@ class DangerousTextsTest {
 
   /** Every text of the sheets, in English. */
   private static final Set<String> SHEETS = Texts.asked("de").asked();
+
+  private static final Map<String, Words> WORDS = new HashMap<>();
 
   /** A battery that may burn. */
   private static final Pattern HOT =
@@ -200,7 +203,7 @@ class DangerousTextsTest {
   }
 
   private static String in(String language, String english) {
-    return language.equals("en") ? english : Words.in(language, Shelf.class).of(english);
+    return WORDS.computeIfAbsent(language, l -> Words.in(l, Shelf.class)).of(english);
   }
 
   private static Pattern word(String words) {

@@ -47,11 +47,12 @@ final class BoxCards {
 
   private Figure name(int card) {
     return Figure.of(
-        "Isolate before changing connections",
+        "",
         Format.TEXT,
         calc("IFERROR(\"\u00a0\"&{};\"\")", of(card, supply.name)),
         calc(
-            "\"\u00a0\u00a0fed by \"&{}&IF({}=\"\";\"\";\", \"&{})",
+            "\"\u00a0\u00a0fed by \"&{}&IF({}=\"\";\"\";\", \"&{})"
+                + "&\". Isolate before changing connections.\"",
             of(card, supply.fedFrom),
             of(card, supply.place),
             of(card, supply.place)));
