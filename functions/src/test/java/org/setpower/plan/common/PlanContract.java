@@ -250,7 +250,7 @@ public abstract class PlanContract {
   /** Rows of unordered tables in another order give the same rows in that order. */
   @Test
   void the_order_of_rows_changes_nothing() {
-    for (int i = 0; i < 300; i++) {
+    for (int i = 0; i < 200; i++) {
       Random random = new Random(i);
       Ranges ranges = random(i).valid(10);
       Ranges shuffled = ranges.copy();

@@ -191,6 +191,25 @@ class RegisterPapersTest {
     }
   }
 
+  /** The help of each setting says what a blank means; it means that. */
+  @Test
+  void a_blank_setting_is_the_figure_that_its_help_names() {
+    for (int seed = 0; seed < 500; seed++) {
+      Ranges blank = random(seed);
+      Object asOf = blank.rows("project").get(0).get("asOf");
+      blank.rows("project").get(0).clear();
+      blank.set("project", 1, "asOf", asOf);
+      blank.rows("limits").clear();
+      Ranges typed = blank.copy();
+      typed.set("project", 1, "temperatureUnit", "°C", "coldestTest", 15, "warmestTest", 30);
+      typed.set("project", 1, "rest", 1, "maxLoad", 0.5, "validDays", 180, "untested", "hold");
+      typed.set("project", 1, "retireBelow", 0.8, "watchBelow", 0.85);
+      typed.row("limits", "chemistry", "Li-ion", "maxSpread", 0.05, "maxResistance", 1.5);
+      assertThat(typed.calculate().rows(RegisterResults.BATTERIES))
+          .isEqualTo(blank.calculate().rows(RegisterResults.BATTERIES));
+    }
+  }
+
   @Test
   void a_blank_register_is_answered() {
     PlanResult result = Ranges.of(RegisterPlan.MODEL).calculate();
