@@ -23,8 +23,8 @@ import java.util.Set;
  * then mended all at once.
  */
 final class Differences {
-  private final List<Safely.Action> formulas = new ArrayList<>();
-  private final List<Safely.Action> looks = new ArrayList<>();
+  private final List<FallibleAction> formulas = new ArrayList<>();
+  private final List<FallibleAction> looks = new ArrayList<>();
 
   private Differences() {}
 
@@ -55,10 +55,10 @@ final class Differences {
 
   /** Puts everything back as the template has it. */
   void mend() throws Exception {
-    for (Safely.Action formula : formulas) {
+    for (FallibleAction formula : formulas) {
       formula.run();
     }
-    for (Safely.Action look : looks) {
+    for (FallibleAction look : looks) {
       look.run();
     }
   }
@@ -146,7 +146,7 @@ final class Differences {
         });
   }
 
-  private static void unlocked(XSpreadsheet sheet, Safely.Action writing) throws Exception {
+  private static void unlocked(XSpreadsheet sheet, FallibleAction writing) throws Exception {
     boolean wasLocked = Freezer.unlock(sheet);
     try {
       writing.run();

@@ -2,23 +2,15 @@ package org.setpower.command;
 
 import static org.setpower.command.Say.say;
 
-import com.sun.star.uno.Exception;
-
 /** No exception is lost: each is shown in a sentence. */
 final class Safely {
   private Safely() {}
 
-  /** Something that may fail. */
-  @FunctionalInterface
-  interface Action {
-    void run() throws Exception;
-  }
-
-  static Runnable in(Desk desk, Action action) {
+  static Runnable in(Desk desk, FallibleAction action) {
     return () -> run(desk, action);
   }
 
-  static void run(Desk desk, Action action) {
+  static void run(Desk desk, FallibleAction action) {
     try {
       action.run();
     } catch (Throwable fault) {

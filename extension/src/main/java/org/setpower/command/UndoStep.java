@@ -12,7 +12,7 @@ import java.util.Arrays;
 final class UndoStep {
   private UndoStep() {}
 
-  static void in(Book book, String title, Safely.Action writing) throws Exception {
+  static void in(Book book, String title, FallibleAction writing) throws Exception {
     XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
     undo.enterUndoContext(say(title));
     try {
@@ -23,7 +23,7 @@ final class UndoStep {
   }
 
   /** As {@link #in}; where the writing fails, what it wrote is undone. */
-  static void allOrNothing(Book book, String title, Safely.Action writing) throws Exception {
+  static void allOrNothing(Book book, String title, FallibleAction writing) throws Exception {
     XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
     XModifiable document = Uno.as(XModifiable.class, book.document());
     boolean wasModified = document.isModified();

@@ -179,7 +179,7 @@ class RowsIT {
   /** Whether formulas in the cells of a table, not those behind names, read its cells to fill. */
   private boolean isFollowed(Table table) {
     Layout layout = book.layout();
-    Layout.Place place = layout.place(table);
+    CellContext place = layout.place(table);
     return table.columns().stream()
         .filter(c -> !c.isInput())
         .map(layout::formula)

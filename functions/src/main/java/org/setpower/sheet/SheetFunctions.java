@@ -60,7 +60,6 @@ public final class SheetFunctions {
       GROUP
           .function("VERSION")
           .says("Returns the version of the functions")
-          .takes()
           .givesText("Version")
           .source("this extension")
           .by(a -> Version.NUMBER);

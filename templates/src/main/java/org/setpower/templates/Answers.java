@@ -39,12 +39,12 @@ public final class Answers extends Rows {
   }
 
   /** How many rows the array has: a formula for the count cell. */
-  String countText(Layout.Place place) {
+  String countText(CellContext place) {
     return "IFERROR(ROWS(" + call.text(place) + ");0)";
   }
 
   /** The line above the block. */
-  String stateText(String count, Layout.Place place) {
+  String stateText(String count, CellContext place) {
     Formula counted = at -> count;
     return "IF("
         + count
@@ -62,7 +62,7 @@ public final class Answers extends Rows {
   }
 
   /** The array formula of the block; columns that the array does not have stay blank. */
-  String arrayText(String count, String block, Layout.Place place) {
+  String arrayText(String count, String block, CellContext place) {
     String first = block.substring(0, block.indexOf(':'));
     String row = "ROW(" + block + ")-ROW(" + first + ")+1";
     String column = "COLUMN(" + block + ")-COLUMN(" + first + ")+1";

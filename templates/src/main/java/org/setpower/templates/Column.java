@@ -84,7 +84,7 @@ public final class Column extends Item<Column> {
   }
 
   @Override
-  public String text(Layout.Place place) {
+  public String text(CellContext place) {
     return place.layout().cell(this, place);
   }
 
@@ -158,7 +158,7 @@ public final class Column extends Item<Column> {
     }
 
     @Override
-    public String text(Layout.Place place) {
+    public String text(CellContext place) {
       return place.layout().range(column, extent, place);
     }
   }

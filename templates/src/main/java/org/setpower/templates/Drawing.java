@@ -131,9 +131,7 @@ public final class Drawing {
     template.tabs().forEach(this::charts);
     template.tabs().forEach(this::hideWorking);
     Filling start = new Filling(this, words);
-    template.tables().stream()
-        .filter(Table.class::isInstance)
-        .forEach(r -> ((Table) r).fillStart(start));
+    template.tables().stream().filter(Table.class::isInstance).forEach(r -> start.start((Table) r));
     properties(words.of(template.title()));
   }
 
@@ -476,7 +474,7 @@ public final class Drawing {
 
   private void draw(Tab tab, Answers answers) {
     headings(tab, answers);
-    Layout.Place place = layout.place(answers);
+    CellContext place = layout.place(answers);
     Layout.Spot count = layout.count(answers);
     String counted = layout.absolute(tab, count.column(), count.row());
     write(tab, count.column(), count.row(), "=" + answers.countText(place), styles.of(Style.NOTE));

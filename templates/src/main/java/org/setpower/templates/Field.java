@@ -43,7 +43,7 @@ public final class Field extends Item<Field> {
   }
 
   @Override
-  public String text(Layout.Place place) {
+  public String text(CellContext place) {
     return place.layout().address(this);
   }
 }

@@ -45,7 +45,7 @@ public record Figure(String label, Formula value, Format format, Formula note, F
   }
 
   /** The label as text or as a formula. */
-  String labelText(Layout.Place place) {
+  String labelText(CellContext place) {
     String words = place.words().of(label);
     return unit == null
         ? words

@@ -98,6 +98,13 @@ public final class Filling {
     return this;
   }
 
+  /** Fills a table with the rows that it starts with. */
+  void start(Table table) {
+    if (table.startsBeside() != null) {
+      rows(table, table.startsBeside(), table.startsFrom());
+    }
+  }
+
   /** Says that a table of results shows so many rows, for its print. */
   public Filling shows(Rows results, int rows) {
     drawing.filled(results, rows);

@@ -17,7 +17,7 @@ import org.setpower.sheet.Words;
  */
 public interface Formula {
   /** The text at a place, without the equals sign. */
-  String text(Layout.Place place);
+  String text(CellContext place);
 
   /** What it is made of. */
   default List<Formula> parts() {
@@ -85,7 +85,7 @@ public interface Formula {
   /** A constant. */
   record Literal(String text) implements Formula {
     @Override
-    public String text(Layout.Place place) {
+    public String text(CellContext place) {
       return Patterns.translated(text, place);
     }
   }
@@ -110,17 +110,17 @@ public interface Formula {
     }
 
     @Override
-    public String text(Layout.Place place) {
+    public String text(CellContext place) {
       return function.name() + "(" + argumentText(place) + ")";
     }
 
     /** Why the call is refused. */
-    String whyText(Layout.Place place) {
+    String whyText(CellContext place) {
       String rest = argumentText(place);
       return "SHEET.WHY(\"" + function.name() + "\"" + (rest.isEmpty() ? "" : ";" + rest) + ")";
     }
 
-    private String argumentText(Layout.Place place) {
+    private String argumentText(CellContext place) {
       return String.join(";", arguments.stream().map(a -> a.text(place)).toList());
     }
 
@@ -144,7 +144,7 @@ public interface Formula {
     }
 
     @Override
-    public String text(Layout.Place place) {
+    public String text(CellContext place) {
       return Patterns.fill(
           Patterns.translated(pattern, place), parts.stream().map(p -> p.text(place)).toList());
     }
@@ -159,7 +159,7 @@ public interface Formula {
     }
 
     @Override
-    public String text(Layout.Place place) {
+    public String text(CellContext place) {
       String words = "\"" + place.words().of(pattern).replace("\"", "\"\"") + "\"";
       List<String> values = new ArrayList<>();
       for (Formula part : parts) {
@@ -173,7 +173,7 @@ public interface Formula {
   /** A cell or what counts when it is blank. */
   record Or(Item<?> cell, Formula otherwise) implements Formula {
     @Override
-    public String text(Layout.Place place) {
+    public String text(CellContext place) {
       String value = cell.text(place);
       return "IF(" + value + "=\"\";" + otherwise.text(place) + ";" + value + ")";
     }
@@ -213,13 +213,13 @@ public interface Formula {
      * A formula whose quoted texts are translated, where they are words to read: those with a space
      * in them. A single word is one that is typed or compared, and so is every entry of a list.
      */
-    static String translated(String formula, Layout.Place place) {
+    static String translated(String formula, CellContext place) {
       return QUOTED
           .matcher(formula)
           .replaceAll(m -> Matcher.quoteReplacement(quoted(inWords(unquoted(m.group()), place))));
     }
 
-    private static String inWords(String text, Layout.Place place) {
+    private static String inWords(String text, CellContext place) {
       boolean read = READ.matcher(text).matches() && !CODE.matcher(text).matches();
       return read && !place.layout().isTyped(text) ? place.words().of(text) : text;
     }

@@ -228,7 +228,7 @@ public abstract class Item<T extends Item<T>> implements Formula {
   }
 
   /** The heading with its unit, as text or as a formula. */
-  String headingText(Layout.Place place) {
+  String headingText(CellContext place) {
     String words = place.words().of(heading);
     if (format == Format.SHARE && unit == null) {
       return words + " (%)";
@@ -243,7 +243,7 @@ public abstract class Item<T extends Item<T>> implements Formula {
   }
 
   /** About how many letters the heading has. */
-  int headingLength(Layout.Place place) {
+  int headingLength(CellContext place) {
     boolean fixed = unit == null || unit instanceof Formula.Literal;
     return fixed ? headingText(place).length() : place.words().of(heading).length() + CHOSEN_UNIT;
   }

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 import org.setpower.sheet.Words;
 
 /** Where everything of a template stands. Rows and columns count from 0. */
-public final class Layout {
+public final class Layout implements Addresses {
   private static final int FIRST_ROW = 4;
 
   /** Of landscape paper, in mm: 9 pt are then printed with 6.8 pt at least. */
@@ -40,20 +40,6 @@ public final class Layout {
   private static final int WORKING = 20;
   private static final double LETTER = 1.9; // of a label, in mm
   private static final String SOME_END = " (EUR)"; // a unit as long as those that follow a choice
-
-  /**
-   * Where a formula stands.
-   *
-   * @param layout the addresses
-   * @param rows the table it stands in; {@code null} outside of tables
-   * @param row its row on the tab
-   * @param inName whether it stands in a name, which means the same wherever it is used
-   */
-  public record Place(Layout layout, Rows rows, int row, boolean inName) {
-    Words words() {
-      return layout.words;
-    }
-  }
 
   /** A cell or the left upper cell of something, with the columns it spans. */
   record Spot(Tab tab, int column, int row, int span) {}
@@ -268,7 +254,7 @@ public final class Layout {
 
   /** Whether a formula reads no other row of its table in particular. */
   private boolean looksAlong(Column column) {
-    Place place = place(column.owner());
+    CellContext place = place(column.owner());
     Matcher rows = OF_ROW.matcher(Table.guarded(column, place));
     return rows.results().allMatch(r -> r.group(1).equals(String.valueOf(place.row() + 1)));
   }
@@ -284,7 +270,7 @@ public final class Layout {
 
   /** The formula that a name stands for, as in the first row of a tab: files of Excel want that. */
   String sharedText(Column column) {
-    return Table.guarded(column, new Place(this, column.owner(), 0, true));
+    return Table.guarded(column, new CellContext(this, column.owner(), 0, true));
   }
 
   /** What stands in the cells of a column, as in the first row. */
@@ -297,25 +283,30 @@ public final class Layout {
     return template;
   }
 
-  Words words() {
+  @Override
+  public Words words() {
     return words;
   }
 
   /** Whether a word is an entry of a list from which users pick. */
-  boolean isTyped(String word) {
+  @Override
+  public boolean isTyped(String word) {
     return typed.contains(word);
   }
 
   /** What a tab is called; nobody sees the name of a hidden one. */
-  String name(Tab tab) {
+  @Override
+  public String name(Tab tab) {
     return tab.isHidden() ? tab.name() : words.of(tab.name());
   }
 
-  Tab tab(Block block) {
+  @Override
+  public Tab tab(Block block) {
     return blocks.get(block).tab();
   }
 
-  Tab tab(Field field) {
+  @Override
+  public Tab tab(Field field) {
     return spot(field).tab();
   }
 
@@ -442,22 +433,24 @@ public final class Layout {
   }
 
   /** The place of the first row of a table. */
-  Place place(Rows rows) {
-    return new Place(this, rows, firstRow(rows), false);
+  CellContext place(Rows rows) {
+    return new CellContext(this, rows, firstRow(rows), false);
   }
 
   /** A place outside of tables. */
-  Place place() {
-    return new Place(this, null, 0, false);
+  CellContext place() {
+    return new CellContext(this, null, 0, false);
   }
 
-  String address(Field field) {
+  @Override
+  public String address(Field field) {
     Spot spot = spot(field);
     return absolute(spot.tab(), spot.column(), spot.row());
   }
 
   /** The cell of a column in the row of the place. */
-  String cell(Column column, Place place) {
+  @Override
+  public String cell(Column column, CellContext place) {
     if (place.rows() != column.owner() || place.rows() == null) {
       throw new IllegalStateException(
           column + " is not a column of this row: say all(), above() or where() for another table");
@@ -466,7 +459,7 @@ public final class Layout {
   }
 
   /** A name says on which tab the cells of its row are. */
-  private String onTab(Column column, Place place) {
+  private String onTab(Column column, CellContext place) {
     return place.inName() ? sheet(spot(column).tab()) + "." : "";
   }
 
@@ -476,7 +469,8 @@ public final class Layout {
     return absolute(spot.tab(), spot.column(), spot.row());
   }
 
-  String range(Column column, Column.Part.Extent extent, Place place) {
+  @Override
+  public String range(Column column, Column.Part.Extent extent, CellContext place) {
     Rows owner = column.owner();
     Spot spot = spot(column);
     int first = firstRow(owner);
@@ -500,11 +494,13 @@ public final class Layout {
   }
 
   /** The cells of a row from the first to the last of these columns. */
-  String rowRange(List<Column> from, Place place) {
+  @Override
+  public String rowRange(List<Column> from, CellContext place) {
     return cell(from.get(0), place) + ":" + cell(from.get(from.size() - 1), place);
   }
 
-  String grid(Grid grid) {
+  @Override
+  public String grid(Grid grid) {
     Spot spot = spot(grid);
     return absolute(spot.tab(), spot.column(), spot.row())
         + ":"

@@ -111,7 +111,10 @@ public final class Table extends Rows {
     return lines;
   }
 
-  /** The rows that stand in it when the template is new: a CSV file as for {@link Filling}. */
+  /**
+   * The rows that stand in it when the template is new: a CSV file whose heading line names the
+   * columns.
+   */
   public Table starts(Class<?> beside, String resource) {
     startsBeside = beside;
     startsFrom = resource;
@@ -124,12 +127,6 @@ public final class Table extends Rows {
 
   String startsFrom() {
     return startsFrom;
-  }
-
-  void fillStart(Filling filling) {
-    if (startsBeside != null) {
-      filling.rows(this, startsBeside, startsFrom);
-    }
   }
 
   /** The column that names a row in lists of findings; the first if not said. */
@@ -167,7 +164,7 @@ public final class Table extends Rows {
   }
 
   /** The formula of a result with its guards: blank in, blank out; nothing naked. */
-  static String guarded(Column column, Layout.Place place) {
+  static String guarded(Column column, CellContext place) {
     Formula formula = column.formula();
     String body = formula.text(place);
     if (formula instanceof Own || column.isUnguarded()) {
@@ -182,7 +179,7 @@ public final class Table extends Rows {
   }
 
   /** A condition that is true when a cell the formula needs is blank; empty when it needs none. */
-  static String anyBlank(Formula formula, Layout.Place place) {
+  static String anyBlank(Formula formula, CellContext place) {
     List<String> blanks = formula.needs().map(i -> i.text(place) + "=\"\"").toList();
     return blanks.size() < 2 ? String.join("", blanks) : "OR(" + String.join(";", blanks) + ")";
   }
@@ -197,7 +194,7 @@ public final class Table extends Rows {
   /** Numbers the findings: stops from 1 in the order of rows, looks likewise with a minus. */
   private final class Rank implements Own {
     @Override
-    public String text(Layout.Place place) {
+    public String text(CellContext place) {
       String above = rank.above().text(place);
       return Formula.calc(
               "IF({}=\"stop\";MAX(0;" + above + ")+1;IF({}=\"look\";MIN(0;" + above + ")-1;\"\"))",
@@ -210,7 +207,7 @@ public final class Table extends Rows {
   /** The first thing that is the matter with the row, as "stop:…", "look:…" or "ok:". */
   private final class Finding implements Own {
     @Override
-    public String text(Layout.Place place) {
+    public String text(CellContext place) {
       Deque<Case> cases = new ArrayDeque<>();
       needed().forEach(i -> cases.add(missing(i, place)));
       List<Item<?>> asked =
@@ -252,7 +249,7 @@ public final class Table extends Rows {
   }
 
   /** A row is empty when nothing is typed in it; where nothing can be, when it has no name. */
-  private String isEmpty(Layout.Place place) {
+  private String isEmpty(CellContext place) {
     return inputs().isEmpty()
         ? key().text(place) + "=\"\""
         : "COUNTA(" + place.layout().rowRange(inputs(), place) + ")=0";
@@ -274,7 +271,7 @@ public final class Table extends Rows {
     return needed;
   }
 
-  private static Case missing(Item<?> item, Layout.Place place) {
+  private static Case missing(Item<?> item, CellContext place) {
     String name = place.words().of(item.heading());
     String words =
         item instanceof Field f
@@ -284,7 +281,7 @@ public final class Table extends Rows {
   }
 
   /** A word, or a number, that is not on a closed list. */
-  private static Case unknown(Item<?> item, Layout.Place place) {
+  private static Case unknown(Item<?> item, CellContext place) {
     String cell = item.text(place);
     String listed =
         item.words().stream()
@@ -296,7 +293,7 @@ public final class Table extends Rows {
   }
 
   /** A case of a cell that is not in the row says where that cell stands. */
-  private static Case on(Item<?> item, Layout.Place place, Case wrong) {
+  private static Case on(Item<?> item, CellContext place, Case wrong) {
     if (!(item instanceof Field f)) {
       return wrong;
     }
@@ -304,7 +301,7 @@ public final class Table extends Rows {
     return new Case(wrong.when(), wrong.then().substring(0, wrong.then().length() - 1) + where);
   }
 
-  private static Case wrongKind(Item<?> column, Layout.Place place) {
+  private static Case wrongKind(Item<?> column, CellContext place) {
     String cell = column.text(place);
     List<String> wrong = new ArrayList<>(List.of("ISTEXT(" + cell + ")"));
     if (!Double.isInfinite(column.least())) {
@@ -322,7 +319,7 @@ public final class Table extends Rows {
   }
 
   /** What stands beside a single cell to fill: its help, or what is wrong with what is typed. */
-  static String beside(Field field, Layout.Place place) {
+  static String beside(Field field, CellContext place) {
     List<Case> cases = new ArrayList<>();
     if (!field.format().isText()) {
       cases.add(wrongKind(field, place));
@@ -343,7 +340,7 @@ public final class Table extends Rows {
   }
 
   /** An entry that the column it is picked from does not have. */
-  private static Case notListed(Item<?> item, Layout.Place place) {
+  private static Case notListed(Item<?> item, CellContext place) {
     String cell = item.text(place);
     Column from = item.wordsFrom();
     String match = "MATCH(" + cell + ";" + from.all().text(place) + ";0)";
@@ -359,7 +356,7 @@ public final class Table extends Rows {
                         place.layout().name(place.layout().tab(from.owner())))));
   }
 
-  private static Case unanswered(Column column, Layout.Place place) {
+  private static Case unanswered(Column column, CellContext place) {
     String words =
         quoted(
             column.failure() == null
@@ -384,7 +381,7 @@ public final class Table extends Rows {
         quoted(column.waits() ? "look:" : "stop:") + "&" + words);
   }
 
-  private static Case applies(Check check, Layout.Place place) {
+  private static Case applies(Check check, CellContext place) {
     String blank = anyBlank(check.when(), place);
     String when = check.when().text(place);
     return new Case(
@@ -392,7 +389,7 @@ public final class Table extends Rows {
         "\"" + check.word() + ":\"&" + check.words().text(place));
   }
 
-  private static String tabOf(Field field, Layout.Place place) {
+  private static String tabOf(Field field, CellContext place) {
     return place.layout().name(place.layout().tab(field));
   }
 }

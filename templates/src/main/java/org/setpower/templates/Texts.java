@@ -77,7 +77,7 @@ public final class Texts {
   }
 
   private void ask(Rows rows) {
-    Layout.Place place = layout.place(rows);
+    CellContext place = layout.place(rows);
     for (Column column : rows.columns()) {
       ask(column, place);
       note(column.width(), column.isWorking());
@@ -97,7 +97,7 @@ public final class Texts {
     note(field.isInput() ? field.initial(words) : field.formula().text(layout.place()));
   }
 
-  private void ask(Item<?> item, Layout.Place place) {
+  private void ask(Item<?> item, CellContext place) {
     if (!(item instanceof Column column)) {
       note(item.headingText(place));
     } else if (!column.isWorking()) {

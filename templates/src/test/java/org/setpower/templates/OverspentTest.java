@@ -24,7 +24,7 @@ class OverspentTest {
             .map(Table.class::cast)
             .findFirst()
             .orElseThrow();
-    Layout.Place place = layout.place(table);
+    CellContext place = layout.place(table);
     Column left =
         table.columns().stream()
             .filter(c -> c.heading().equals("Contingency left"))

@@ -30,7 +30,7 @@ class VocabularyTest {
               Tab.of("Job", "").with(Fields.of("The job", limit)),
               Tab.of("To order", "").with(runs));
   private final Layout layout = new Layout(template);
-  private final Layout.Place row = layout.place(runs);
+  private final CellContext row = layout.place(runs);
 
   @Test
   void a_column_is_the_cell_of_the_row() {
