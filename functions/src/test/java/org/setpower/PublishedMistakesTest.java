@@ -9,7 +9,7 @@ import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
 import org.setpower.cable.Conductor;
 import org.setpower.pack.Peukert;
-import org.setpower.sheet.LiteralCall;
+import org.setpower.registry.groups.LiteralCall;
 
 /** Figures that are printed wrong in well-known places; the inputs given there give others. */
 class PublishedMistakesTest {

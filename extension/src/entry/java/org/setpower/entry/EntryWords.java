@@ -17,7 +17,7 @@ import java.util.Map;
 
 /**
  * The words of the commands in the language of the office, for a Java that cannot load
- * org.setpower.sheet.Words. Of that file's rules it knows what its two texts need.
+ * org.setpower.text.Words. Of that file's rules it knows what its two texts need.
  */
 final class EntryWords {
   private static final String IS = " = ";
@@ -36,7 +36,7 @@ final class EntryWords {
   static EntryWords of(XComponentContext context) {
     EntryWords words = english();
     try {
-      words.read("/org/setpower/command/words_" + language(context) + ".txt");
+      words.read("/org/setpower/command/message/words_" + language(context) + ".txt");
     } catch (Exception | IOException | RuntimeException noOtherLanguage) {
       // then what is read so far serves
     }

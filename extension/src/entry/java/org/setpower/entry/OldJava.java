@@ -27,7 +27,7 @@ import java.lang.reflect.Proxy;
 final class OldJava extends ComponentBase implements XSingleComponentFactory {
   private static final String NEEDED = "17";
   private static final String ADD_IN = "org.setpower.addin.FunctionsAddIn";
-  private static final String COMMANDS = "org.setpower.command.Commands";
+  private static final String COMMANDS = "org.setpower.command.menu.Commands";
 
   /** A cell that asks for it must be in error, so that the sheets show their notice. */
   private static final String MUST_FAIL = "sheetVersion";
@@ -50,7 +50,8 @@ final class OldJava extends ComponentBase implements XSingleComponentFactory {
         "Set Power Sheets needs Java {} or newer; LibreOffice uses Java {}. Install a newer one"
             + " (the packages of your system, or openjdk.org), choose it under Tools - Options -"
             + " LibreOffice - Advanced, and start LibreOffice anew.",
-        NEEDED, here());
+        NEEDED,
+        here());
   }
 
   private static String here() {
@@ -152,8 +153,7 @@ final class OldJava extends ComponentBase implements XSingleComponentFactory {
     @Override
     public void trigger(String words) {
       try {
-        XFrame frame =
-            service(XDesktop.class, "com.sun.star.frame.Desktop").getCurrentFrame();
+        XFrame frame = service(XDesktop.class, "com.sun.star.frame.Desktop").getCurrentFrame();
         XMessageBox box =
             service(XMessageBoxFactory.class, "com.sun.star.awt.Toolkit")
                 .createMessageBox(

@@ -3,8 +3,8 @@ package org.setpower.generator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Parameter;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Parameter;
 
 /** The class that implements the interface; each method names its constant and nothing else. */
 final class AddInClass {
@@ -37,18 +37,17 @@ final class AddInClass {
       arguments.add("callingDocument");
     }
     for (Parameter<?> p : f.parameters()) {
-      parameters.add(
-          (p.shape() == Parameter.Shape.REST ? "Object[] " : "Object ") + Names.of(p));
+      parameters.add((p.shape() == Parameter.Shape.REST ? "Object[] " : "Object ") + Names.of(p));
       arguments.add(Names.of(p));
     }
     return """
 
-          @Override
-          public Object %s(%s)
-              throws IllegalArgumentException, CannotConvertException, NoConvergenceException {
-            return %s(%s);
-          }
-        """
+      @Override
+      public Object %s(%s)
+          throws IllegalArgumentException, CannotConvertException, NoConvergenceException {
+        return %s(%s);
+      }
+    """
         .formatted(
             f.methodName(),
             String.join(", ", parameters),
@@ -62,7 +61,7 @@ final class AddInClass {
 
   private static String holder(FunctionSpec f) {
     String prefix = f.group().prefix();
-    return "org.setpower.sheet."
+    return "org.setpower.registry.groups."
         + prefix.charAt(0)
         + prefix.substring(1).toLowerCase(Locale.ROOT)
         + "Functions";

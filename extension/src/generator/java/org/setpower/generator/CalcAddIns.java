@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Parameter;
-import org.setpower.sheet.Translation;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Parameter;
+import org.setpower.text.Translation;
 
 /** The registration of the functions and the words of the wizard. */
 final class CalcAddIns {
@@ -14,8 +14,10 @@ final class CalcAddIns {
 
   private CalcAddIns() {}
 
-  /** Descriptions come in all these languages, names in English only: an office with a name in its
-   *  own language no longer knows the English one. */
+  /**
+   * Descriptions come in all these languages, names in English only: an office with a name in its
+   * own language no longer knows the English one.
+   */
   static String of(List<FunctionSpec> functions, Map<String, Translation> translations) {
     StringBuilder xcu =
         new StringBuilder(
@@ -43,13 +45,19 @@ final class CalcAddIns {
     StringBuilder node = new StringBuilder();
     node.append("        <node oor:name=\"" + f.methodName() + "\" oor:op=\"replace\">\n");
     node.append(property("          ", "DisplayName", Map.of(ENGLISH, f.name())));
-    node.append(property("          ", "Description", texts(f.sentence(), translations, t -> t.sentence(f))));
+    node.append(
+        property(
+            "          ", "Description", texts(f.sentence(), translations, t -> t.sentence(f))));
     node.append("          <prop oor:name=\"Category\"><value>Add-In</value></prop>\n");
     node.append("          <node oor:name=\"Parameters\">\n");
     for (Parameter<?> p : f.parameters()) {
       node.append("            <node oor:name=\"" + Names.of(p) + "\" oor:op=\"replace\">\n");
       node.append(property("              ", "DisplayName", Map.of(ENGLISH, p.name())));
-      node.append(property("              ", "Description", texts(p.description(), translations, t -> t.description(p))));
+      node.append(
+          property(
+              "              ",
+              "Description",
+              texts(p.description(), translations, t -> t.description(p))));
       node.append("            </node>\n");
     }
     node.append("          </node>\n");
@@ -76,8 +84,7 @@ final class CalcAddIns {
     StringBuilder property = new StringBuilder(indent + "<prop oor:name=\"" + name + "\">");
     texts.forEach(
         (language, text) ->
-            property.append(
-                "<value xml:lang=\"" + language + "\">" + escaped(text) + "</value>"));
+            property.append("<value xml:lang=\"" + language + "\">" + escaped(text) + "</value>"));
     return property.append("</prop>\n").toString();
   }
 

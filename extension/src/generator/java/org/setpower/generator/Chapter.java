@@ -17,8 +17,8 @@ import org.commonmark.node.Paragraph;
 import org.commonmark.node.Text;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.groups.Catalogue;
 
 /**
  * A hand-written page: Markdown with tables, raw HTML where a figure needs it, and three kinds of
@@ -51,7 +51,8 @@ final class Chapter {
           .build();
 
   private static final Pattern NUMBER_AND_UNIT =
-      Pattern.compile("(\\d) (%|°C|[kKm]?[VAWΩ]\\b|VA\\b|k?VA\\b|k?Wh\\b|Ah\\b|mm²|m\\b|h\\b|kg\\b|L\\b)");
+      Pattern.compile(
+          "(\\d) (%|°C|[kKm]?[VAWΩ]\\b|VA\\b|k?VA\\b|k?Wh\\b|Ah\\b|mm²|m\\b|h\\b|kg\\b|L\\b)");
 
   private final String name;
   private final Node document;
@@ -78,8 +79,7 @@ final class Chapter {
         if (heading.getLevel() == 1) {
           title = plain(heading);
         }
-        place =
-            new Place(name, heading.getLevel() == 1 ? "" : anchor(heading), plain(heading));
+        place = new Place(name, heading.getLevel() == 1 ? "" : anchor(heading), plain(heading));
       } else if (node instanceof Paragraph paragraph) {
         take(paragraph, place);
       }

@@ -8,15 +8,19 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.setpower.sheet.Words;
+import org.setpower.text.Words;
 
-/** What users of the menu read: the texts in the code of the commands, and the titles in the configuration. */
+/**
+ * What users of the menu read: the texts in the code of the commands, and the titles in the
+ * configuration.
+ */
 final class CommandTexts {
   private static final Pattern JOINED = Pattern.compile("\"\\s*\\+\\s*\"");
   private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
   /** Said by a call, or words with a space or with a letter for the keyboard. */
   private static final Pattern SAID = Pattern.compile("(?:\\bsay|Sorry|explanation\\.add)\\(\\s*$");
+
   private static final Pattern READ = Pattern.compile("(?s)(?=.*\\p{L}{2}).*(?: |~).*");
 
   /** Names and codes that look like words. */
@@ -34,10 +38,10 @@ final class CommandTexts {
 
   private CommandTexts() {}
 
-  /** Asks these words for all texts in the code of a package. */
+  /** Asks these words for all texts in the code of a folder. */
   static void ask(Path folder, Words words) throws IOException {
     Set<String> texts = new TreeSet<>();
-    try (Stream<Path> files = Files.list(folder)) {
+    try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
         String code = Files.readString(file).replaceAll("(?m)^\\s*(?://|\\*|/\\*).*$", "");
         collect(JOINED.matcher(code).replaceAll(""), texts);

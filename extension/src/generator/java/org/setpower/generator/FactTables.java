@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.setpower.base.Facts;
-import org.setpower.sheet.Catalogue;
+import org.setpower.registry.groups.Catalogue;
 
 /** What the tables of facts rest on. */
 final class FactTables {

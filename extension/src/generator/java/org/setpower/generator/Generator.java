@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Translation;
-import org.setpower.sheet.Words;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.groups.Catalogue;
 import org.setpower.templates.KitHeadings;
+import org.setpower.text.Translation;
+import org.setpower.text.Words;
 
 /**
  * Writes what the office needs to know of the catalogue (IDL, adapter class, CalcAddIns.xcu), the
@@ -29,7 +29,11 @@ public final class Generator {
   private static final List<String> TITLED =
       List.of("Addons.xcu", "CalcWindowState.xcu", "OptionsDialog.xcu");
 
-  private static final String COMMANDS = "org/setpower/command";
+  private static final String MESSAGES = "org/setpower/command/message";
+
+  /** Where the code of the extension stands that users read texts of. */
+  private static final List<String> SPEAKING =
+      List.of("org/setpower/command", "org/setpower/ui", "org/setpower/uno");
 
   /** What speaks where Java is too old, with the same words. */
   private static final String ENTRY = "../../entry/java/org/setpower/entry";
@@ -73,8 +77,7 @@ public final class Generator {
   private static void writeReference(Path folder) throws IOException {
     Markup markdown = new Markup.Markdown();
     Set<String> written = new HashSet<>();
-    for (Map.Entry<String, Page> page :
-        Reference.pages(markdown, Map.of(), Map.of()).entrySet()) {
+    for (Map.Entry<String, Page> page : Reference.pages(markdown, Map.of(), Map.of()).entrySet()) {
       String file = page.getKey() + markdown.ending();
       written.add(file);
       write(
@@ -121,10 +124,12 @@ public final class Generator {
     List<Words> all = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     for (String language : Translation.LANGUAGES) {
-      Path folder = sources.resolveSibling("resources").resolve(COMMANDS);
+      Path folder = sources.resolveSibling("resources").resolve(MESSAGES);
       Words words =
           Words.from(Files.newInputStream(folder.resolve(Words.fileName(language))), language);
-      CommandTexts.ask(sources.resolve(COMMANDS), words);
+      for (String code : SPEAKING) {
+        CommandTexts.ask(sources.resolve(code), words);
+      }
       CommandTexts.ask(sources.resolve(ENTRY), words);
       for (String file : TITLED) {
         CommandTexts.titles(Files.readString(shipped.resolve(file)), List.of(words));

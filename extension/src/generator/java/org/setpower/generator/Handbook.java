@@ -16,10 +16,10 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Group;
-import org.setpower.sheet.Parameter;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.groups.Catalogue;
 
 /**
  * The handbook: hand-written pages in the order in which {@code index.md} names them, the function
@@ -109,8 +109,7 @@ final class Handbook {
       if (!group.functions().isEmpty()) {
         table
             .append("<tr><td>")
-            .append(
-                HtmlFrame.link("functions/" + group.prefix() + ".html", group.prefix()))
+            .append(HtmlFrame.link("functions/" + group.prefix() + ".html", group.prefix()))
             .append("<br/>")
             .append(HtmlFrame.escaped(group.title()))
             .append("</td><td>")
@@ -174,9 +173,7 @@ final class Handbook {
       Lead lead = new Lead(f.name(), Chapter.address(f));
       words.computeIfAbsent(f.name(), w -> new LinkedHashSet<>()).add(lead);
       for (Parameter<?> p : f.parameters()) {
-        words
-            .computeIfAbsent(p.name() + " (argument)", w -> new LinkedHashSet<>())
-            .add(lead);
+        words.computeIfAbsent(p.name() + " (argument)", w -> new LinkedHashSet<>()).add(lead);
       }
     }
     Map<String, StringBuilder> letters = new TreeMap<>();
@@ -226,7 +223,9 @@ final class Handbook {
         (name, page) -> {
           String here = section(name);
           String text =
-              ANCHOR.matcher(page.body()).replaceAll(m -> " id=\"" + here + "-" + m.group(1) + "\"");
+              ANCHOR
+                  .matcher(page.body())
+                  .replaceAll(m -> " id=\"" + here + "-" + m.group(1) + "\"");
           text =
               ADDRESS
                   .matcher(text)

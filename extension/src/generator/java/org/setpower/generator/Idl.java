@@ -2,8 +2,8 @@ package org.setpower.generator;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Parameter;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Parameter;
 
 /** The interface in UNO IDL. */
 final class Idl {

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.base.Numbers;
 import org.setpower.base.Reason;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Group;
-import org.setpower.sheet.Parameter;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.groups.Catalogue;
 
 /** The function reference: a page per group and a page of sources, written in a {@link Markup}. */
 final class Reference {
@@ -45,8 +45,7 @@ final class Reference {
     List<List<String>> rows = new ArrayList<>();
     for (Catalogue entry : Catalogue.values()) {
       for (FunctionSpec f : entry.group().functions()) {
-        rows.add(
-            List.of(m.link(f.name(), entry.name(), anchor(f)), m.text(f.sentence())));
+        rows.add(List.of(m.link(f.name(), entry.name(), anchor(f)), m.text(f.sentence())));
       }
     }
     page.append(m.table(List.of("Function", ""), rows));
@@ -126,7 +125,8 @@ final class Reference {
     return switch (f.kind()) {
       case NUMBER -> f.resultWords() + unit;
       case TEXT -> f.resultWords() + ", as text";
-      case TABLE -> f.resultWords() + ": an array with the columns " + String.join(", ", f.columns());
+      case TABLE ->
+          f.resultWords() + ": an array with the columns " + String.join(", ", f.columns());
     };
   }
 
@@ -146,10 +146,10 @@ final class Reference {
     StringBuilder page = new StringBuilder(m.title("Where the figures come from"));
     page.append(
         m.paragraph(
-            "Every table of facts names the document of each row. \"published\": the figure was read"
-                + " in that document or in a copy of it. \"trade\": common practice without a"
-                + " document. \"memory\": well known but not read again for this edition. \"own\": a bound that"
-                + " this project set, because no document names one."));
+            "Every table of facts names the document of each row. \"published\": the figure was"
+                + " read in that document or in a copy of it. \"trade\": common practice without a"
+                + " document. \"memory\": well known but not read again for this edition. \"own\":"
+                + " a bound that this project set, because no document names one."));
     List<List<String>> all = new ArrayList<>();
     List<List<String>> memory = new ArrayList<>();
     for (FactTables.Use use : FactTables.uses()) {
@@ -166,7 +166,8 @@ final class Reference {
     }
     List<String> head = List.of("Table", "Source", "Basis", "Rows");
     page.append(m.heading("Check before you rely on it", "check"));
-    page.append(m.paragraph("These rows are from memory. Look them up before anybody depends on them."));
+    page.append(
+        m.paragraph("These rows are from memory. Look them up before anybody depends on them."));
     page.append(m.table(head, memory));
     page.append(m.heading("All tables", "all"));
     page.append(m.table(head, all));

@@ -8,7 +8,7 @@ import com.sun.star.script.CannotConvertException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.Arrays;
 import org.setpower.base.Refusal;
-import org.setpower.sheet.FunctionSpec;
+import org.setpower.registry.FunctionSpec;
 
 /**
  * What every generated method does: read the arguments, ask the catalogue, write the answer. Has no

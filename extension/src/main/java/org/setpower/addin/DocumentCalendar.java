@@ -12,8 +12,8 @@ import java.util.OptionalLong;
 import org.setpower.base.Fault;
 import org.setpower.base.Reason;
 import org.setpower.base.Refusal;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.groups.Catalogue;
 
 /**
  * Days of a document, which may count from another day than ours (1899-12-30): an option of every
@@ -99,8 +99,8 @@ public final class DocumentCalendar {
 
     @Override
     public String sentence() {
-      return "the day from which this document counts its dates cannot be read, so it is not certain"
-          + " which day is meant: type the date as text, such as \"2026-03-27\"";
+      return "the day from which this document counts its dates cannot be read, so it is not"
+                 + " certain which day is meant: type the date as text, such as \"2026-03-27\"";
     }
   }
 }

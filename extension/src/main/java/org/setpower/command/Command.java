@@ -3,7 +3,7 @@ package org.setpower.command;
 import com.sun.star.uno.Exception;
 
 /** One entry of the menu. */
-interface Command {
+public interface Command {
   /** With windows: asks what it needs to know and shows what came of it. */
   void openly(Desk desk) throws Exception;
 

@@ -10,36 +10,39 @@ import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
+import org.setpower.command.document.Book;
+import org.setpower.command.message.Sorry;
+import org.setpower.uno.Uno;
 
 /** Where a command works: the office, and the document it was called from. */
-record Desk(XComponentContext context, XComponent document) {
+public record Desk(XComponentContext context, XComponent document) {
   private static final String EXTENSION = "org.setpower.sheets";
 
   /** With the document that is in front. */
-  static Desk inFront(XComponentContext context) throws Exception {
+  public static Desk inFront(XComponentContext context) throws Exception {
     Desk empty = new Desk(context, null);
     return new Desk(context, empty.desktop().getCurrentComponent());
   }
 
-  <T> T service(Class<T> type, String name) throws Exception {
+  public <T> T service(Class<T> type, String name) throws Exception {
     return Uno.as(type, context.getServiceManager().createInstanceWithContext(name, context));
   }
 
-  XDesktop desktop() throws Exception {
+  public XDesktop desktop() throws Exception {
     return service(XDesktop.class, "com.sun.star.frame.Desktop");
   }
 
-  boolean hasBook() {
+  public boolean hasBook() {
     return Uno.as(XSpreadsheetDocument.class, document) != null;
   }
 
   /** Whether there is a document with sheets that may be written to. */
-  boolean mayWrite() {
+  public boolean mayWrite() {
     return hasBook() && !Uno.as(XStorable.class, document).isReadonly();
   }
 
   /** Refuses to write into a document that is open for reading only. */
-  void refuseReadOnly() {
+  public void refuseReadOnly() {
     if (!mayWrite()) {
       throw new Sorry(
           "This document is open for reading only. Save it under another name, then repeat the"
@@ -48,7 +51,7 @@ record Desk(XComponentContext context, XComponent document) {
   }
 
   /** The document as sheets. */
-  Book book() {
+  public Book book() {
     if (!hasBook()) {
       throw new Sorry("Open a spreadsheet first: this command works on its sheets.");
     }
@@ -56,20 +59,20 @@ record Desk(XComponentContext context, XComponent document) {
   }
 
   /** The view of the document; null if it is hidden. */
-  XController controller() {
+  public XController controller() {
     XModel model = Uno.as(XModel.class, document);
     return model == null ? null : model.getCurrentController();
   }
 
   /** The window that dialogs stand before; null if there is none. */
-  XWindowPeer window() throws Exception {
+  public XWindowPeer window() throws Exception {
     XController controller = controller();
     var frame = controller == null ? desktop().getCurrentFrame() : controller.getFrame();
     return frame == null ? null : Uno.as(XWindowPeer.class, frame.getContainerWindow());
   }
 
   /** The address of a file of the extension. */
-  String shipped(String path) {
+  public String shipped(String path) {
     String folder = PackageInformationProvider.get(context).getPackageLocation(EXTENSION);
     if (folder.isEmpty()) {
       throw new Sorry(

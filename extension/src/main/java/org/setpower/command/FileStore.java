@@ -1,6 +1,6 @@
 package org.setpower.command;
 
-import static org.setpower.command.Say.say;
+import static org.setpower.command.message.Say.say;
 
 import com.sun.star.ucb.XSimpleFileAccess3;
 import com.sun.star.uno.Exception;
@@ -9,12 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import org.setpower.command.message.Sorry;
 
 /** Files by their address, as the office reaches them. */
-final class FileStore {
+public final class FileStore {
   private final XSimpleFileAccess3 files;
 
-  FileStore(Desk desk) throws Exception {
+  public FileStore(Desk desk) throws Exception {
     this(desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess"));
   }
 
@@ -22,20 +23,20 @@ final class FileStore {
     this.files = files;
   }
 
-  XSimpleFileAccess3 access() {
+  public XSimpleFileAccess3 access() {
     return files;
   }
 
-  boolean exists(String url) throws Exception {
+  public boolean exists(String url) throws Exception {
     return files.exists(url);
   }
 
   /** A name beside a file, under which it is written before it takes its place. */
-  static String part(String url) {
+  public static String part(String url) {
     return url + "." + UUID.randomUUID() + ".part";
   }
 
-  byte[] read(String url) throws Exception {
+  public byte[] read(String url) throws Exception {
     byte[][] bytes = new byte[1][];
     var stream = files.openFileRead(url);
     try {
@@ -47,7 +48,7 @@ final class FileStore {
   }
 
   /** Writes a file; whoever looks sees the old one or the new one, never half of it. */
-  void write(String url, byte[] bytes) throws Exception {
+  public void write(String url, byte[] bytes) throws Exception {
     String part = part(url);
     try {
       var stream = files.openFileWrite(part);
@@ -69,7 +70,7 @@ final class FileStore {
    *
    * @param places where each file goes, by where it is
    */
-  void moveAll(Map<String, String> places) throws Exception {
+  public void moveAll(Map<String, String> places) throws Exception {
     Map<String, String> replaced = new LinkedHashMap<>();
     List<String> moved = new ArrayList<>();
     try {
@@ -99,15 +100,15 @@ final class FileStore {
   }
 
   /** What a user is told when a file cannot be written. */
-  static Sorry unwritable(String file, Exception cause) {
+  public static Sorry unwritable(String file, Exception cause) {
     return new Sorry(
-            "The {} could not be written. Is the folder there, may you write into it, is there room?"
-                + " Nothing was changed.",
+            "The {} could not be written. Is the folder there, may you write into it, is there"
+                + " room? Nothing was changed.",
             file)
         .because(cause);
   }
 
-  void remove(String url) throws Exception {
+  public void remove(String url) throws Exception {
     if (files.exists(url)) {
       files.kill(url);
     }

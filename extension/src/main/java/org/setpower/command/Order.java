@@ -4,14 +4,15 @@ import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.setpower.command.message.Sorry;
 
 /**
  * What is asked for: a command and its options, as they stand behind the question mark of {@code
  * service:org.setpower.Commands?copy&quiet&formats=ods,pdf}. An order that is quiet asks nothing
  * and shows no window.
  */
-record Order(String command, Map<String, Object> options) {
-  static Order of(String words) {
+public record Order(String command, Map<String, Object> options) {
+  public static Order of(String words) {
     String[] parts = words.split("&");
     Map<String, Object> options = new LinkedHashMap<>();
     for (int i = 1; i < parts.length; i++) {
@@ -23,23 +24,23 @@ record Order(String command, Map<String, Object> options) {
     return new Order(parts[0], options);
   }
 
-  boolean isQuiet() {
+  public boolean isQuiet() {
     return has("quiet");
   }
 
-  boolean has(String option) {
+  public boolean has(String option) {
     return options.containsKey(option);
   }
 
   /** A text that must be there. */
-  String text(String option) {
+  public String text(String option) {
     if (!(options.get(option) instanceof String text)) {
       throw new Sorry("The command “{}” needs the option “{}”.", command, option);
     }
     return text;
   }
 
-  String text(String option, String otherwise) {
+  public String text(String option, String otherwise) {
     return has(option) ? text(option) : otherwise;
   }
 }

@@ -11,8 +11,8 @@ import java.lang.reflect.Proxy;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
 import org.setpower.base.Refusal;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.groups.Catalogue;
 
 /**
  * A document whose calendar cannot be read: in an office of its own it always can, see CalendarIT.

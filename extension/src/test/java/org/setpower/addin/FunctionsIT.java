@@ -22,9 +22,9 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.office.Office;
-import org.setpower.sheet.Cases;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.groups.Cases;
+import org.setpower.registry.groups.Catalogue;
 
 /**
  * Every function called from cells: a sheet per function with a row per check (result, expected,

@@ -20,7 +20,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.setpower.sheet.FunctionSpec;
+import org.setpower.registry.FunctionSpec;
 
 /**
  * Hostile calls through the adapter: the check values of every function with some arguments

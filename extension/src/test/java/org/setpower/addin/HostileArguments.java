@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
-import org.setpower.sheet.Cases;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.LiteralCall;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.groups.Cases;
+import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.LiteralCall;
 
 /**
  * Arguments that no sheet should pass: those of the check values, some replaced by other numbers

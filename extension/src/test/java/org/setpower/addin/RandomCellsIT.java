@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.setpower.office.Office;
-import org.setpower.sheet.FunctionSpec;
+import org.setpower.registry.FunctionSpec;
 
 /**
  * Random formulas in the cells of a real office: hostile arguments written out or taken from cells

@@ -21,10 +21,10 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.office.Office;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Parameter;
-import org.setpower.sheet.Translation;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.groups.Catalogue;
+import org.setpower.text.Translation;
 
 /** What the function wizard knows is what the catalogue declares. */
 @ExtendWith(SharedOffice.class)

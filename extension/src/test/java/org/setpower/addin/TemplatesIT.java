@@ -20,8 +20,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.base.Facts;
 import org.setpower.office.Office;
-import org.setpower.templates.Results;
 import org.setpower.templates.Shelf;
+import org.setpower.templates.uno.Results;
 
 /**
  * The figures on the result page of each filled example, opened and worked out anew by an office,

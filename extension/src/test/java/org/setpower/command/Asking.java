@@ -7,6 +7,7 @@ import com.sun.star.task.XJob;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XChangesBatch;
 import org.setpower.office.Office;
+import org.setpower.uno.Uno;
 
 /** Calls a command as scripts do: without windows, and with an answer. */
 public final class Asking {

@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.setpower.sheet.Words;
+import org.setpower.command.message.Say;
+import org.setpower.text.Words;
 
 /** What the office's list of extensions shows comes from files that are there. */
 class DescriptionTest {

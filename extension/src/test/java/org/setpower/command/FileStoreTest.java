@@ -10,6 +10,7 @@ import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.setpower.command.message.Sorry;
 
 /** A file that cannot be written to its end; a real full disk is in TroubleIT. */
 class FileStoreTest {

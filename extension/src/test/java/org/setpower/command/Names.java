@@ -7,10 +7,10 @@ import com.sun.star.uno.UnoRuntime;
 import org.setpower.addin.Sheet;
 
 /** Named expressions of a document. */
-final class Names {
+public final class Names {
   private Names() {}
 
-  static void define(Sheet sheet, String name, String content) {
+  public static void define(Sheet sheet, String name, String content) {
     try {
       Object names =
           UnoRuntime.queryInterface(XPropertySet.class, sheet.document())

@@ -26,7 +26,7 @@ import org.setpower.office.Office;
  * A window that somebody opened, as a screen reader sees it and as a keyboard drives it: through
  * the office's own accessible tree and its own way of pressing keys.
  */
-final class ShownWindow {
+public final class ShownWindow {
   private static final short ALERT = AccessibleRole.ALERT;
   private static final short DIALOG = AccessibleRole.DIALOG;
   private static final long PATIENCE = 20_000;
@@ -232,7 +232,7 @@ final class ShownWindow {
   }
 
   /** Waits for something. */
-  static <T> T until(String what, Callable<T> look) throws Exception {
+  public static <T> T until(String what, Callable<T> look) throws Exception {
     long end = System.currentTimeMillis() + PATIENCE;
     while (System.currentTimeMillis() < end) {
       T found = look.call();

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.Sheet;
 import org.setpower.office.Office;
+import org.setpower.uno.Uno;
 
 /** Files that cannot be written, and an office that ends in the middle. */
 @ExtendWith(SharedOffice.class)

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.Sheet;
+import org.setpower.command.issues.Look;
 import org.setpower.office.Office;
 
 /** Documents from later versions, other extensions with our names, files that are damaged. */
@@ -60,13 +61,15 @@ class UnusualIT {
           <manifest:manifest xmlns:manifest="http://openoffice.org/2001/manifest">
           <manifest:file-entry manifest:full-path="CalcAddIns.xcu"
             manifest:media-type="application/vnd.sun.star.configuration-data"/>
-          </manifest:manifest>""");
+          </manifest:manifest>\
+          """);
       entry(
           zip,
           "description.xml",
           """
           <description xmlns="http://openoffice.org/extensions/description/2006">
-          <identifier value="org.example.other"/><version value="1"/></description>""");
+          <identifier value="org.example.other"/><version value="1"/></description>\
+          """);
       entry(
           zip,
           "CalcAddIns.xcu",
@@ -78,7 +81,8 @@ class UnusualIT {
             <prop oor:name="DisplayName"><value xml:lang="en-US">CABLE.DROP</value></prop>
             <prop oor:name="Description"><value xml:lang="en-US">Not ours</value></prop>
             <prop oor:name="Category"><value>Add-In</value></prop>
-          </node></node></node></node></oor:component-data>""");
+          </node></node></node></node></oor:component-data>\
+          """);
     }
     return file;
   }

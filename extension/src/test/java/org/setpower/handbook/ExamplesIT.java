@@ -21,8 +21,8 @@ import org.setpower.addin.SharedOffice;
 import org.setpower.addin.Sheet;
 import org.setpower.base.Numbers;
 import org.setpower.office.Office;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.groups.Catalogue;
 
 /** Every formula that users are shown, typed into a cell as it is printed. */
 @ExtendWith(SharedOffice.class)

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.FunctionsAddIn;
-import org.setpower.sheet.Catalogue;
+import org.setpower.registry.groups.Catalogue;
 
 /** What the Java that ships cannot do, as the classes it does not use. */
 class SecurityTest {
@@ -39,8 +39,8 @@ class SecurityTest {
   @Test
   void both_jars_are_looked_at() {
     assertThat(SHIPPED.contain("org.setpower.addin.FunctionsAddIn")).isTrue();
-    assertThat(SHIPPED.contain("org.setpower.command.Commands")).isTrue();
-    assertThat(SHIPPED.contain("org.setpower.sheet.Catalogue")).isTrue();
+    assertThat(SHIPPED.contain("org.setpower.command.menu.Commands")).isTrue();
+    assertThat(SHIPPED.contain("org.setpower.registry.groups.Catalogue")).isTrue();
   }
 
   @Test

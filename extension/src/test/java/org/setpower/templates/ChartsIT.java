@@ -22,6 +22,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.Asking;
 import org.setpower.office.Office;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Uno;
 
 /** A chart stands over its cells; when rows above it have grown it is put back there. */
 @ExtendWith(SharedOffice.class)

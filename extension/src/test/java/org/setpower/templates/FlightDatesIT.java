@@ -12,6 +12,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.flight.FlightList;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.uno.Results;
 
 /** The flight packing list on days that the rules held do not reach: no class, and why. */
 @ExtendWith(SharedOffice.class)

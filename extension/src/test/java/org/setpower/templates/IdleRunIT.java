@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Uno;
 
 /** A run that feeds nothing yet passes no amps to the functions, which refuse 0. */
 @ExtendWith(SharedOffice.class)

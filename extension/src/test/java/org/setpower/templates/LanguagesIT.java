@@ -21,8 +21,14 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
-import org.setpower.sheet.Translation;
-import org.setpower.sheet.Words;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.spec.Rows;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.uno.Drawing;
+import org.setpower.templates.uno.Filling;
+import org.setpower.templates.uno.Uno;
+import org.setpower.text.Translation;
+import org.setpower.text.Words;
 
 /** The shipped templates in other languages, filled like the example, reckon and judge alike. */
 @Tag("one-office")

@@ -15,7 +15,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.setpower.office.Office;
-import org.setpower.sheet.Words;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Uno;
+import org.setpower.text.Words;
 
 /** An open file of ours, whose cells are reached by its declaration. */
 final class OpenBook implements AutoCloseable {

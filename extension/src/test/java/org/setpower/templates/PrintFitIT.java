@@ -15,6 +15,10 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.Asking;
 import org.setpower.office.Office;
+import org.setpower.templates.spec.Rows;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Uno;
 
 /** What is printed ends at the last filled row of each table, and nothing filled is left out. */
 @Tag("one-office")

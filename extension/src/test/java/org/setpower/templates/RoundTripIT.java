@@ -31,6 +31,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.Asking;
 import org.setpower.office.Office;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.uno.Results;
+import org.setpower.templates.uno.Uno;
 
 /** Every file, empty and filled, stored and read again. */
 @ExtendWith(SharedOffice.class)

@@ -39,6 +39,15 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.Asking;
 import org.setpower.office.Office;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.CellContext;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.uno.Results;
+import org.setpower.templates.uno.Uno;
 
 /**
  * Rows come, go, change places and are filled down in every table of every example: no formula,

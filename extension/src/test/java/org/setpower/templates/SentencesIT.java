@@ -15,6 +15,11 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.Asking;
 import org.setpower.office.Office;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Uno;
 
 /**
  * The sentence of a row that came by recalculation can be read whole: that of the first row to stop

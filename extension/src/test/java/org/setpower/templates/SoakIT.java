@@ -20,6 +20,7 @@ import org.junit.platform.commons.logging.LoggerFactory;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.lighting.LightingPlan;
+import org.setpower.templates.spec.Column;
 
 /**
  * Edits, recalculations and saves on the lighting plan filled to its last row: at the end the

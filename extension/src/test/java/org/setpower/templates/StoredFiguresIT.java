@@ -13,6 +13,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Template;
 
 /**
  * Every cell of every example, calculated again, shows what it was stored with. In the second

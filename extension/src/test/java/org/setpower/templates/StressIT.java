@@ -16,9 +16,12 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
+import org.setpower.templates.example.Workbook;
 import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.uno.Results;
 
 /** Files filled to the last row, against sums that are worked out here. */
 @Tag("one-office")

@@ -20,6 +20,14 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Item;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.uno.Uno;
 
 /**
  * Something wrong is typed into every cell to fill of every example: no error code shows anywhere,

@@ -10,7 +10,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import org.setpower.base.Refusal;
-import org.setpower.sheet.Catalogue;
+import org.setpower.registry.groups.Catalogue;
 
 class OutliersTest {
   @Property(tries = 300)

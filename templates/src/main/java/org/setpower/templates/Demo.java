@@ -11,6 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import org.setpower.office.Office;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.uno.Results;
+import org.setpower.templates.uno.Uno;
 
 /**
  * Opens every example in an office with the packed extension, recalculates it and stores it to work

@@ -18,8 +18,13 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.office.Office;
-import org.setpower.sheet.Translation;
-import org.setpower.sheet.Words;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.uno.Drawing;
+import org.setpower.templates.uno.Filling;
+import org.setpower.templates.uno.Results;
+import org.setpower.templates.uno.Uno;
+import org.setpower.text.Translation;
+import org.setpower.text.Words;
 
 /** Draws every template in all languages, and the filled example of each, into a folder. */
 public final class DrawSheets {

@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.setpower.templates.example.Workbook;
 
 /**
  * Which files of this module a drawing is made from. A workbook has a package of its own, which no

@@ -6,8 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.setpower.sheet.Translation;
-import org.setpower.sheet.Words;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.spec.Block;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.text.Translation;
+import org.setpower.text.Words;
 
 /** What the columns of the lists on Kit are called in all languages, so that lists can travel. */
 public final class KitHeadings {

@@ -3,6 +3,7 @@ package org.setpower.templates;
 import java.util.List;
 import org.setpower.templates.battery.BatteryDay;
 import org.setpower.templates.budget.PowerBudget;
+import org.setpower.templates.example.Workbook;
 import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.flight.FlightList;
 import org.setpower.templates.lighting.LightingPlan;

@@ -10,10 +10,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.office.Office;
-import org.setpower.sheet.Words;
+import org.setpower.templates.example.Workbook;
 import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Drawing;
+import org.setpower.templates.uno.Filling;
+import org.setpower.text.Words;
 
 /** The examples of the scenario with their big tables filled to the last row. */
 public final class Stress {

@@ -1,6 +1,26 @@
 package org.setpower.templates;
 
-import org.setpower.sheet.Words;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.Answers;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Block;
+import org.setpower.templates.spec.CellContext;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Figure;
+import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.Findings;
+import org.setpower.templates.spec.Grid;
+import org.setpower.templates.spec.Item;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Rows;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Drawing;
+import org.setpower.templates.uno.Filling;
+import org.setpower.text.Words;
 
 /**
  * Everything that stands on the sheets of a template, as text: to see which texts are translated,

@@ -1,8 +1,9 @@
 /**
  * The ready sheets: what is on them, and the builder that draws them.
  *
- * <p>A file is declared once, in a class that implements {@link org.setpower.templates.Workbook}
- * and stands in {@link org.setpower.templates.Shelf}. It touches no office. How to declare one:
+ * <p>A file is declared once, in a class that implements {@link
+ * org.setpower.templates.example.Workbook} and stands in {@link org.setpower.templates.Shelf}. It
+ * touches no office. How to declare one:
  *
  * <ol>
  *   <li>Make the cells: {@code Column.input("Length").unit("m").number(Format.ONE, 0,

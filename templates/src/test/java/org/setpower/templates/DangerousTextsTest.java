@@ -16,10 +16,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Translation;
-import org.setpower.sheet.Words;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.groups.Catalogue;
+import org.setpower.text.Translation;
+import org.setpower.text.Words;
 
 /**
  * Sentences that could hurt somebody, in every language: on the sheets, in the words of functions
@@ -57,8 +57,8 @@ class DangerousTextsTest {
       Map.of(
           "en",
           Pattern.compile(
-              "supply off before.*earth \\(ground\\) first, then neutral, then phases\\. Disconnect in"
-                  + " reverse"),
+              "supply off before.*earth \\(ground\\) first, then neutral, then phases\\. Disconnect"
+                  + " in reverse"),
           "de",
           Pattern.compile(
               "Versorgung abschalten.*Zuerst den Schutzleiter.*dann den Neutral.*dann die"
@@ -77,7 +77,8 @@ class DangerousTextsTest {
       Map.of(
           "a fault to earth is not a dead short, and cables are not thickened",
           word(
-              "dead fault|thicken|dicker legen|grossissez|Löst bei Kurzschluss sofort aus|una falla"),
+              "dead fault|thicken|dicker legen|grossissez|Löst bei Kurzschluss sofort aus|una"
+                  + " falla"),
           "volar is to blow up, odorante is fragrant",
           word("volarla|volarlas|la vuele|odorante|odorantes"),
           "a hand does not feel 0 °C",
@@ -181,7 +182,7 @@ class DangerousTextsTest {
 
   private static List<String> commands(String language) throws IOException {
     return Files.readAllLines(
-        EXTENSION.resolve("resources/org/setpower/command/words_" + language + ".txt"));
+        EXTENSION.resolve("resources/org/setpower/command/message/words_" + language + ".txt"));
   }
 
   private static List<String> cautions() {

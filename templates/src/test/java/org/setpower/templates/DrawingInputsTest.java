@@ -10,6 +10,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.uno.Drawing;
+import org.setpower.templates.uno.Filling;
 
 /** A workbook is drawn again when something changes that it is made from, and only then. */
 class DrawingInputsTest {

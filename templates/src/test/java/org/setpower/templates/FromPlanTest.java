@@ -13,13 +13,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.base.Facts;
 import org.setpower.templates.budget.PowerBudget;
+import org.setpower.templates.example.Workbook;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
+import org.setpower.templates.shared.FromPlan;
+import org.setpower.templates.spec.Item;
+import org.setpower.templates.spec.Rows;
 
 /** What a plan hands on to a budget stands in both files in the same rows. */
 class FromPlanTest {
   @ParameterizedTest
-  @ValueSource(strings = {"budget-plan.csv", "scenario/budget-plan.csv"})
+  @ValueSource(strings = {"budget/budget-plan.csv", "example/budget/budget-plan.csv"})
   void the_budget_begins_with_the_rows_of_the_plan(String file) throws IOException {
     List<String> rows = Arrays.stream(FromPlan.values()).map(r -> r.words() + r.measure()).toList();
     try (InputStream in = FromPlan.class.getResourceAsStream("/org/setpower/templates/" + file)) {

@@ -10,8 +10,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.sheet.Translation;
-import org.setpower.sheet.Words;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.layout.Syllables;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Template;
+import org.setpower.text.Translation;
+import org.setpower.text.Words;
 
 /** Headings have room: no word of one is cut in the middle, in any language, on any tab. */
 class HeadingTest {

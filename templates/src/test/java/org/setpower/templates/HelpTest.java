@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.sheet.Translation;
-import org.setpower.sheet.Words;
+import org.setpower.templates.layout.Heading;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.Template;
+import org.setpower.text.Translation;
+import org.setpower.text.Words;
 
 /** Help beside a single cell runs on to the right: it ends before the printed page does. */
 class HelpTest {

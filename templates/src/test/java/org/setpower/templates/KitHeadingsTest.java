@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.setpower.sheet.Translation;
+import org.setpower.text.Translation;
 
 /** A heading of a kit list means one column, whatever language it is in. */
 class KitHeadingsTest {

@@ -7,6 +7,11 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.setpower.templates.budget.PowerBudget;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.CellContext;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
 
 /** The contingency after a change, in the finding of What if. */
 class OverspentTest {

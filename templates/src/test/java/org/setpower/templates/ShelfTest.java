@@ -7,6 +7,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Item;
+import org.setpower.templates.spec.Rows;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
 
 /** What every shipped file must keep to. */
 class ShelfTest {

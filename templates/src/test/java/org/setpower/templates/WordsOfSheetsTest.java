@@ -11,8 +11,13 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.sheet.Translation;
-import org.setpower.sheet.Words;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Rows;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.text.Translation;
+import org.setpower.text.Words;
 
 /** The texts of the templates in other languages. */
 class WordsOfSheetsTest {

@@ -15,7 +15,7 @@ import org.setpower.addin.FunctionsAddIn;
 import org.setpower.base.PhaseSystem;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
-import org.setpower.sheet.CableFunctions;
+import org.setpower.registry.groups.CableFunctions;
 
 /** Cable drop and end volts: through the catalogue, as a cell asks, and of the plain room. */
 @State(Scope.Thread)

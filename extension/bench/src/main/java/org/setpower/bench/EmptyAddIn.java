@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Parameter;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.groups.Catalogue;
 
 /**
  * The sources of an add-in with a function for each of ours, with the same arguments, that computes
@@ -34,15 +34,15 @@ final class EmptyAddIn {
 
   static String idl() {
     return """
-        module org { module setpower { module bench {
-        interface XEmpty {
-          any heapMegabytes();
-        %s};
-        interface XPython {
-          any pythonDrop([in] any ohms, [in] any length, [in] any amps);
-        };
-        }; }; };
-        """
+    module org { module setpower { module bench {
+    interface XEmpty {
+      any heapMegabytes();
+    %s};
+    interface XPython {
+      any pythonDrop([in] any ohms, [in] any length, [in] any amps);
+    };
+    }; }; };
+    """
         .formatted(
             lines(
                 f ->
@@ -58,51 +58,51 @@ final class EmptyAddIn {
 
   static String java() {
     return """
-        package org.setpower.bench;
+    package org.setpower.bench;
 
-        import com.sun.star.lang.XServiceInfo;
-        import com.sun.star.lang.XSingleComponentFactory;
-        import com.sun.star.lib.uno.helper.Factory;
-        import com.sun.star.lib.uno.helper.WeakBase;
+    import com.sun.star.lang.XServiceInfo;
+    import com.sun.star.lang.XSingleComponentFactory;
+    import com.sun.star.lib.uno.helper.Factory;
+    import com.sun.star.lib.uno.helper.WeakBase;
 
-        public final class EmptyFunctions extends WeakBase implements XEmpty, XServiceInfo {
-          private static final String SERVICE = "org.setpower.bench.Empty";
-          private static final Double ZERO = 0.0;
-          private static final String TEXT = "nothing computed";
+    public final class EmptyFunctions extends WeakBase implements XEmpty, XServiceInfo {
+      private static final String SERVICE = "org.setpower.bench.Empty";
+      private static final Double ZERO = 0.0;
+      private static final String TEXT = "nothing computed";
 
-          public static XSingleComponentFactory __getComponentFactory(String implementation) {
-            return implementation.equals(EmptyFunctions.class.getName())
-                ? Factory.createComponentFactory(EmptyFunctions.class, new String[] {SERVICE})
-                : null;
-          }
+      public static XSingleComponentFactory __getComponentFactory(String implementation) {
+        return implementation.equals(EmptyFunctions.class.getName())
+            ? Factory.createComponentFactory(EmptyFunctions.class, new String[] {SERVICE})
+            : null;
+      }
 
-          private static Object zeros(Object[][] range) {
-            Object[][] column = new Object[range.length][];
-            java.util.Arrays.setAll(column, row -> new Object[] {ZERO});
-            return column;
-          }
+      private static Object zeros(Object[][] range) {
+        Object[][] column = new Object[range.length][];
+        java.util.Arrays.setAll(column, row -> new Object[] {ZERO});
+        return column;
+      }
 
-          @Override public Object heapMegabytes() {
-            System.gc();
-            System.gc();
-            Runtime runtime = Runtime.getRuntime();
-            return (runtime.totalMemory() - runtime.freeMemory()) / 1e6;
-          }
+      @Override public Object heapMegabytes() {
+        System.gc();
+        System.gc();
+        Runtime runtime = Runtime.getRuntime();
+        return (runtime.totalMemory() - runtime.freeMemory()) / 1e6;
+      }
 
-        %s
-          @Override public String getImplementationName() {
-            return getClass().getName();
-          }
+    %s
+      @Override public String getImplementationName() {
+        return getClass().getName();
+      }
 
-          @Override public boolean supportsService(String name) {
-            return SERVICE.equals(name);
-          }
+      @Override public boolean supportsService(String name) {
+        return SERVICE.equals(name);
+      }
 
-          @Override public String[] getSupportedServiceNames() {
-            return new String[] {SERVICE};
-          }
-        }
-        """
+      @Override public String[] getSupportedServiceNames() {
+        return new String[] {SERVICE};
+      }
+    }
+    """
         .formatted(
             lines(
                 f ->
@@ -130,22 +130,22 @@ final class EmptyAddIn {
 
   static String registration() {
     return """
-        <?xml version="1.0" encoding="UTF-8"?>
-        <oor:component-data xmlns:oor="http://openoffice.org/2001/registry"
-            xmlns:xs="http://www.w3.org/2001/XMLSchema"
-            oor:name="CalcAddIns" oor:package="org.openoffice.Office">
-          <node oor:name="AddInInfo">
-            <node oor:name="org.setpower.bench.Empty" oor:op="replace">
-              <node oor:name="AddInFunctions">
-        %s%s      </node>
-            </node>
-            <node oor:name="org.setpower.bench.Python" oor:op="replace">
-              <node oor:name="AddInFunctions">
-        %s      </node>
-            </node>
-          </node>
-        </oor:component-data>
-        """
+    <?xml version="1.0" encoding="UTF-8"?>
+    <oor:component-data xmlns:oor="http://openoffice.org/2001/registry"
+        xmlns:xs="http://www.w3.org/2001/XMLSchema"
+        oor:name="CalcAddIns" oor:package="org.openoffice.Office">
+      <node oor:name="AddInInfo">
+        <node oor:name="org.setpower.bench.Empty" oor:op="replace">
+          <node oor:name="AddInFunctions">
+    %s%s      </node>
+        </node>
+        <node oor:name="org.setpower.bench.Python" oor:op="replace">
+          <node oor:name="AddInFunctions">
+    %s      </node>
+        </node>
+      </node>
+    </oor:component-data>
+    """
         .formatted(
             lines(f -> entry(f.methodName(), name(f))),
             entry("heapMegabytes", "EMPTY.HEAP") + "\n",
@@ -154,9 +154,10 @@ final class EmptyAddIn {
 
   private static String entry(String method, String name) {
     return """
-                <node oor:name="%s" oor:op="replace">
-                  <prop oor:name="DisplayName"><value xml:lang="en-US">%s</value></prop>
-                </node>"""
+    <node oor:name="%s" oor:op="replace">
+      <prop oor:name="DisplayName"><value xml:lang="en-US">%s</value></prop>
+    </node>\
+    """
         .formatted(method, name);
   }
 

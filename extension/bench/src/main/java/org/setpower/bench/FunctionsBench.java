@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.setpower.office.Office;
-import org.setpower.sheet.Catalogue;
-import org.setpower.sheet.FunctionSpec;
-import org.setpower.sheet.Parameter;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.groups.Catalogue;
 
 /** A cell of every function, against the empty function with the same arguments. */
 final class FunctionsBench {

@@ -42,7 +42,8 @@ public final class OfficeBench {
       case "office" ->
           "A cell, work of the processor, the lower quarter of several recalculations of 10 000";
       case "functions" ->
-          "A cell of each function, work of the processor, the lower quarter of 15 recalculations of 1 000";
+          "A cell of each function, work of the processor, the lower quarter of 15 recalculations"
+              + " of 1 000";
       case "sheets" ->
           "Sheets, work of the processor, the lower quarter of several recalculations in turn";
       default -> "The extension as a whole, the lower quarter of several starts in turn";

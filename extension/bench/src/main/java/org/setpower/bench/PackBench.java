@@ -17,7 +17,7 @@ import org.openjdk.jmh.annotations.Warmup;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.pack.Pack;
-import org.setpower.sheet.PackFunctions;
+import org.setpower.registry.groups.PackFunctions;
 
 /** PACK.LASTS, solved line by line, against stepping through time with an adaptive integrator. */
 @State(Scope.Thread)

@@ -19,7 +19,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
-import org.setpower.sheet.PhaseFunctions;
+import org.setpower.registry.groups.PhaseFunctions;
 
 /** PHASE.ASSIGN over single-leg loads of 0.5 to 16 A, against a general solver (glpsol). */
 @BenchmarkMode(Mode.SingleShotTime)

@@ -11,7 +11,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.setpower.sheet.PlanFunctions;
+import org.setpower.registry.groups.PlanFunctions;
 
 /** The plans of a night with nine devices and of a job for five kinds of pack. */
 @State(Scope.Thread)

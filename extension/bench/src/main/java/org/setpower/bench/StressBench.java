@@ -32,8 +32,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.setpower.command.Progress;
-import org.setpower.command.ValuesCopy;
+import org.setpower.command.export.ValuesCopy;
+import org.setpower.command.message.Progress;
 import org.setpower.office.Office;
 import org.setpower.templates.Stress;
 

@@ -1,22 +1,22 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
 
-import org.setpower.templates.BarChart;
-import org.setpower.templates.Excerpt;
-import org.setpower.templates.Figure;
-import org.setpower.templates.Figures;
-import org.setpower.templates.Filling;
-import org.setpower.templates.Findings;
-import org.setpower.templates.Format;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Leads;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
-import org.setpower.templates.Template;
-import org.setpower.templates.Workbook;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.shared.Leads;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Excerpt;
+import org.setpower.templates.spec.Figure;
+import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.Findings;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Filling;
 
 /** Template 2: a battery day of camera, sound and video. */
 public final class BatteryDay implements Workbook {
@@ -112,7 +112,8 @@ public final class BatteryDay implements Workbook {
     Table sets = ofPositions.rows("How long a set lasts", 12);
     return Tab.of(
             "Result",
-            "To print for the charging cart; nothing to fill. Planning figures: watch the gauges too.")
+            "To print for the charging cart; nothing to fill. Planning figures: watch the gauges"
+                + " too.")
         .grid(12, 17)
         .portrait()
         .result()
@@ -149,7 +150,8 @@ public final class BatteryDay implements Workbook {
           Format.COUNT,
           calc("SUM({})", positions.swaps.all()),
           calc(
-              "IF({}=\"\";\"on the coldest of all days\";TEXT({};\"ddd d mmm\")&\", packs at \"&ROUND({};0)&\" °C\")",
+              "IF({}=\"\";\"on the coldest of all days\";TEXT({};\"ddd d mmm\")&\", packs at"
+                  + " \"&ROUND({};0)&\" °C\")",
               or(job.shown, ""),
               or(job.shown, 0),
               job.coldest)),

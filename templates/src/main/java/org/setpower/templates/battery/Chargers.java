@@ -1,18 +1,18 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.ChargeFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.ChargeFunctions;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The chargers: how long a pack takes there, and whether all are ready by the next call. */
 final class Chargers {
@@ -226,8 +226,8 @@ final class Chargers {
   Tab tab() {
     return Tab.of(
             "Chargers",
-            "Where packs charge, how fast with all channels in use, and when there is mains. Write yes"
-                + " at In the day for the one that travels with the unit.")
+            "Where packs charge, how fast with all channels in use, and when there is mains. Write"
+                + " yes at In the day for the one that travels with the unit.")
         .with(table);
   }
 }

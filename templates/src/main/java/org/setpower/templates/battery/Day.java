@@ -1,23 +1,23 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.sheet.PackFunctions;
-import org.setpower.sheet.PlanFunctions;
-import org.setpower.sheet.SheetFunctions;
-import org.setpower.templates.Answers;
-import org.setpower.templates.BarChart;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.PackFunctions;
+import org.setpower.registry.groups.PlanFunctions;
+import org.setpower.registry.groups.SheetFunctions;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Answers;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The whole day by the clock: what is swapped and charged when, and the fewest packs. */
 final class Day {
@@ -469,8 +469,8 @@ final class Day {
   Tab tab() {
     return Tab.of(
             "Day",
-            "Nothing to fill: what happens by the clock with the packs to plan with and the chargers"
-                + " that say yes at In the day. All packs start full.")
+            "Nothing to fill: what happens by the clock with the packs to plan with and the"
+                + " chargers that say yes at In the day. All packs start full.")
         .grid(12, 15)
         .portrait()
         .with(Lines.notes("", refused), kinds, chart(14))

@@ -1,15 +1,15 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
 
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Job;
-import org.setpower.templates.Tab;
+import org.setpower.templates.shared.Job;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
 
 /** The job of a battery day: which day is planned, its breaks, and what holds for every row. */
 final class DayJob {

@@ -1,16 +1,16 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What draws power from which position, from when to when. */
 final class Devices {
@@ -149,8 +149,8 @@ final class Devices {
       Check.stop(
           calc("{}>{}", full, worksTo),
           calc(
-              "ROUND({};1)&\" V just off the charger, \"&{}&\" works to \"&ROUND({};1)&\" V: another"
-                  + " pack, or a converter.\"",
+              "ROUND({};1)&\" V just off the charger, \"&{}&\" works to \"&ROUND({};1)&\" V:"
+                  + " another pack, or a converter.\"",
               full,
               item,
               worksTo)),

@@ -1,16 +1,16 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The packs there are, less those that are lent, kept as spare or set aside. */
 final class OnHand {
@@ -118,8 +118,8 @@ final class OnHand {
   Tab tab() {
     return Tab.of(
             "On hand",
-            "How many packs of each kind there are, and who has them. What is lent, kept as spare or"
-                + " set aside is taken off.")
+            "How many packs of each kind there are, and who has them. What is lent, kept as spare"
+                + " or set aside is taken off.")
         .with(table);
   }
 }

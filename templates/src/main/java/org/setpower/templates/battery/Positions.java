@@ -1,22 +1,22 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.setpower.sheet.PackFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.PackFeed;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.PackFunctions;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.shared.PackFeed;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What a pack hangs on, and how long the pack lasts there with everything that is on. */
 final class Positions {
@@ -210,8 +210,8 @@ final class Positions {
   Tab tab() {
     return Tab.of(
             "Positions",
-            "What a pack hangs on: its plate's volts, the pack and how packs are joined. Each row says"
-                + " whether the feed fits, how long a set lasts and how often it is swapped.")
+            "What a pack hangs on: its plate's volts, the pack and how packs are joined. Each row"
+                + " says whether the feed fits, how long a set lasts and how often it is swapped.")
         .with(table);
   }
 }

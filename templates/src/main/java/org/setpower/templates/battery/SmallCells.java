@@ -1,16 +1,16 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.PackFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.PackFunctions;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** Small cells: how many a day and for the job. */
 final class SmallCells {
@@ -76,8 +76,8 @@ final class SmallCells {
   Tab tab() {
     return Tab.of(
             "Small cells",
-            "What runs on small cells: how many a day and for all shooting days of Job. Fresh ones go in"
-                + " whole sets.")
+            "What runs on small cells: how many a day and for all shooting days of Job. Fresh ones"
+                + " go in whole sets.")
         .with(table);
   }
 }

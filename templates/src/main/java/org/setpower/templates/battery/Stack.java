@@ -1,25 +1,25 @@
 package org.setpower.templates.battery;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.optional;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.optional;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.BankFunctions;
-import org.setpower.sheet.PackFunctions;
-import org.setpower.sheet.SheetFunctions;
-import org.setpower.templates.Answers;
-import org.setpower.templates.BarChart;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.BankFunctions;
+import org.setpower.registry.groups.PackFunctions;
+import org.setpower.registry.groups.SheetFunctions;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Answers;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** When you wonder: packs at different charge on one plate, and when each is swapped. */
 final class Stack {
@@ -203,8 +203,8 @@ final class Stack {
   Tab tab() {
     return Tab.of(
             "Stack",
-            "When you wonder: up to three packs at different charge behind one device. How long they"
-                + " last together, and which one is empty when.")
+            "When you wonder: up to three packs at different charge behind one device. How long"
+                + " they last together, and which one is empty when.")
         .portrait()
         .with(
             Fields.of("The device", watts, cutOff, plate, joined, cold, from),

@@ -1,18 +1,18 @@
 package org.setpower.templates.budget;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.optional;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.optional;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.HireFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.HireFunctions;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What is paid for, line by line. */
 final class CostLines {
@@ -310,7 +310,7 @@ final class CostLines {
   }
 
   Tab tab() {
-    table.starts(CostLines.class, "/org/setpower/templates/budget-lines.csv");
+    table.starts(CostLines.class, "/org/setpower/templates/budget/budget-lines.csv");
     return Tab.of(
             "Lines",
             "One row for each thing that is paid for. The rows that stand here are easily"

@@ -1,16 +1,16 @@
 package org.setpower.templates.budget;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.FromPlan;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.shared.FromPlan;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What the lighting plan and the battery day say that will be used. */
 final class PlanFigures {
@@ -60,11 +60,11 @@ final class PlanFigures {
                   Formula.of("Note the plan and its revision, so that an old figure is seen.")));
 
   Tab tab() {
-    table.starts(PlanFigures.class, "/org/setpower/templates/budget-plan.csv");
+    table.starts(PlanFigures.class, "/org/setpower/templates/budget/budget-plan.csv");
     return Tab.of(
             FromPlan.TITLE,
-            "What the plans say will be used: copy A day and Days from the block of the same rows on"
-                + " their Result, paste values only. Lines takes its counts from here.")
+            "What the plans say will be used: copy A day and Days from the block of the same rows"
+                + " on their Result, paste values only. Lines takes its counts from here.")
         .with(table);
   }
 }

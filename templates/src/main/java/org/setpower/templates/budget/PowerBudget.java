@@ -1,22 +1,22 @@
 package org.setpower.templates.budget;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
 
-import org.setpower.templates.BarChart;
-import org.setpower.templates.Column;
-import org.setpower.templates.Excerpt;
-import org.setpower.templates.Figure;
-import org.setpower.templates.Figures;
-import org.setpower.templates.Filling;
-import org.setpower.templates.Findings;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Item;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Template;
-import org.setpower.templates.Workbook;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Excerpt;
+import org.setpower.templates.spec.Figure;
+import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.Findings;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Item;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Filling;
 
 /** Template 3: the power budget of a line producer. */
 public final class PowerBudget implements Workbook {
@@ -66,8 +66,8 @@ public final class PowerBudget implements Workbook {
             .column(ways.co2, 45);
     return Tab.of(
             "Result",
-            "What the power costs, what is ordered, and what else was possible. Planning figures, as"
-                + " typed.")
+            "What the power costs, what is ordered, and what else was possible. Planning figures,"
+                + " as typed.")
         .titled("Power budget")
         .grid(12, 15)
         .portrait()
@@ -87,8 +87,9 @@ public final class PowerBudget implements Workbook {
                 .column(sums.departmentOver, 45)
                 .rows("By department (all of them: Totals)", 5),
             Lines.cautions(
-                "Planning figures: prices, rates and taxes are as typed. What tax is due, and whether it"
-                    + " comes back, is for an accountant. CO2: burning and the grid's mean only."))
+                "Planning figures: prices, rates and taxes are as typed. What tax is due, and"
+                    + " whether it comes back, is for an accountant. CO2: burning and the grid's"
+                    + " mean only."))
         .newPage(ofWays.rows("Ways to power the same days", Ways.ROOM))
         .with(
             BarChart.bars(
@@ -119,10 +120,10 @@ public final class PowerBudget implements Workbook {
   /** One line about the sums that must agree. */
   private Formula addsUp() {
     return calc(
-        "IF({}=\"\";\"Nothing to add up yet.\";IF({}=\"yes\";\"Accounts and departments both come to"
-            + " all lines; \";\"look: accounts or departments do not come to all lines, there are"
-            + " more of them than Totals has room for; \")&IF({}=\"yes\";\"so do the weeks of Cash.\";\"look:"
-            + " the weeks of Cash do not, a date is missing there or on Job.\"))",
+        "IF({}=\"\";\"Nothing to add up yet.\";IF({}=\"yes\";\"Accounts and departments both come"
+            + " to all lines; \";\"look: accounts or departments do not come to all lines, there"
+            + " are more of them than Totals has room for; \")&IF({}=\"yes\";\"so do the weeks of"
+            + " Cash.\";\"look: the weeks of Cash do not, a date is missing there or on Job.\"))",
         sums.lines,
         Figure.shown(sums.addsUp),
         Figure.shown(cash.addsUp));
@@ -151,7 +152,8 @@ public final class PowerBudget implements Workbook {
           "All lines",
           sums.lines,
           calc(
-              "IF({}=\"\";\"No line has a price yet.\";IF({}=\"a cost\";\"with tax, a cost\";\"without tax of \"&{}))",
+              "IF({}=\"\";\"No line has a price yet.\";IF({}=\"a cost\";\"with tax, a"
+                  + " cost\";\"without tax of \"&{}))",
               sums.lines,
               terms.taxIs,
               words(sums.tax))),
@@ -199,8 +201,8 @@ public final class PowerBudget implements Workbook {
             "Another currency: the net in it, rounded to its smallest coin, times the rate on Job."
                 + " Overtime: the hours of a day beyond Overtime after, paid so much more.",
             "Cash: each line as planned, in the week in which it is due; each week: in equal parts"
-                + " from Delivered on to Back on. A deposit that comes back is no cost: it stands in"
-                + " Cash, not in Lines.",
+                + " from Delivered on to Back on. A deposit that comes back is no cost: it stands"
+                + " in Cash, not in Lines.",
             "Mix: the cheapest packs that hold the energy and give the power, proven; it does not"
                 + " know how many are on the shelf.",
             "Contingency: its share of all lines. Ordered, paid and still to come are without"

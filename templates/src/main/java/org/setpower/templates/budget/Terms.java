@@ -1,21 +1,21 @@
 package org.setpower.templates.budget;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.HireFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Item;
-import org.setpower.templates.Job;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.HireFunctions;
+import org.setpower.templates.shared.Job;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Item;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What holds for the whole budget: currency, tax, prices. */
 final class Terms {

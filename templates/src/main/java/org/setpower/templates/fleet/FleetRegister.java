@@ -1,21 +1,21 @@
 package org.setpower.templates.fleet;
 
-import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.spec.Formula.calc;
 
-import org.setpower.templates.BarChart;
-import org.setpower.templates.Column;
-import org.setpower.templates.Excerpt;
-import org.setpower.templates.Figure;
-import org.setpower.templates.Figures;
-import org.setpower.templates.Filling;
-import org.setpower.templates.Findings;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
-import org.setpower.templates.Template;
-import org.setpower.templates.Workbook;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Excerpt;
+import org.setpower.templates.spec.Figure;
+import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.Findings;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Filling;
 
 /** Template 5: the fleet register of a rental house. */
 public final class FleetRegister implements Workbook {

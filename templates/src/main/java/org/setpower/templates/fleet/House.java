@@ -1,11 +1,11 @@
 package org.setpower.templates.fleet;
 
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Job;
-import org.setpower.templates.Tab;
+import org.setpower.templates.shared.Job;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
 
 /** What holds for the whole register: when a test counts, and when a pack is not fit. */
 final class House {

@@ -1,15 +1,15 @@
 package org.setpower.templates.fleet;
 
-import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.spec.Formula.calc;
 
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What is printed from the register: the list by shelf and the slip that goes with a pack. */
 final class Papers {
@@ -42,8 +42,8 @@ final class Papers {
                 row);
     return Tab.of(
             "Shelf list",
-            "For the walk along the shelves: by place, then by serial. Nothing to fill; tick Seen on"
-                + " paper.")
+            "For the walk along the shelves: by place, then by serial. Nothing to fill; tick Seen"
+                + " on paper.")
         .with(list);
   }
 
@@ -86,12 +86,12 @@ final class Papers {
             Lines.warning(
                 "Goes with it",
                 Lines.HOT,
-                "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery. Quarantine"
-                    + " it outdoors, away from people and batteries. Do not charge it. Do not fly it."
-                    + " Call us.",
+                "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery."
+                    + " Quarantine it outdoors, away from people and batteries. Do not charge it."
+                    + " Do not fly it. Call us.",
                 Lines.CHARGING,
-                "Cover the terminals one by one for travel. By air the Wh on the label count: see the"
-                    + " flight packing list.",
+                "Cover the terminals one by one for travel. By air the Wh on the label count: see"
+                    + " the flight packing list.",
                 "Bring it back about half full, and say what happened to it."));
   }
 

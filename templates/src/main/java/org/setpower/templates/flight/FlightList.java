@@ -1,23 +1,23 @@
 package org.setpower.templates.flight;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
 
-import org.setpower.sheet.FlightFunctions;
-import org.setpower.templates.BarChart;
-import org.setpower.templates.Column;
-import org.setpower.templates.Excerpt;
-import org.setpower.templates.Figure;
-import org.setpower.templates.Figures;
-import org.setpower.templates.Filling;
-import org.setpower.templates.Findings;
-import org.setpower.templates.Format;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
-import org.setpower.templates.Template;
-import org.setpower.templates.Workbook;
+import org.setpower.registry.groups.FlightFunctions;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Excerpt;
+import org.setpower.templates.spec.Figure;
+import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.Findings;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Filling;
 
 /** Template 6: the flight packing list of whoever flies. */
 public final class FlightList implements Workbook {
@@ -80,8 +80,8 @@ public final class FlightList implements Workbook {
             .column(otherDays.most, 15)
             .column(otherDays.table.status(), 15);
     return Tab.result(
-            "For whoever packs: what goes how, and what needs a look. Counter is the page to show; the"
-                + " airline decides.")
+            "For whoever packs: what goes how, and what needs a look. Counter is the page to show;"
+                + " the airline decides.")
         .with(
             Figures.of("", 3, headlines()),
             BarChart.bars(
@@ -129,8 +129,9 @@ public final class FlightList implements Workbook {
             Lines.notes(
                 "",
                 calc(
-                    "\"Travellers: \"&{}&\". Packs by hand: \"&SUM({})&\", over 100 Wh: \"&SUMIFS({};{};\"over 100"
-                        + " Wh\")&\". The other packs go by road or as declared cargo.\"",
+                    "\"Travellers: \"&{}&\". Packs by hand: \"&SUM({})&\", over 100 Wh:"
+                        + " \"&SUMIFS({};{};\"over 100 Wh\")&\". The other packs go by road or as"
+                        + " declared cargo.\"",
                     trip.travellers,
                     packs.taken.all(),
                     packs.taken.all(),
@@ -200,8 +201,8 @@ public final class FlightList implements Workbook {
           Format.ONE,
           Figure.most(freight.hoursAll),
           calc(
-              "IF(COUNTIF({};\"cargo\")=0;\"\";\"hand over cargo by \"&TEXT(MINIFS({};{};\"cargo\");\"d"
-                  + " mmm\"))",
+              "IF(COUNTIF({};\"cargo\")=0;\"\";\"hand over cargo by"
+                  + " \"&TEXT(MINIFS({};{};\"cargo\");\"d mmm\"))",
               freight.way.all(),
               freight.by.all(),
               freight.way.all()))
@@ -261,7 +262,8 @@ public final class FlightList implements Workbook {
             .wide(110);
     return Tab.of(
             "Cards",
-            "A card for each traveller: print, cut along the lines, carry it with the boarding pass.")
+            "A card for each traveller: print, cut along the lines, carry it with the boarding"
+                + " pass.")
         .with(Table.of("Cards", 20).columns(traveller, what, pieces, over, mass, say, number));
   }
 
@@ -273,7 +275,8 @@ public final class FlightList implements Workbook {
             + " of a bag that is taken at the gate.",
         "Do not fly damaged, swollen, wet or recalled batteries. Cover the terminals of"
             + " each battery.",
-        "Only what the traveller uses, nothing for sale. Packs bolted into one block count together.",
+        "Only what the traveller uses, nothing for sale. Packs bolted into one block count"
+            + " together.",
         "Have cargo declared by a trained shipper. Ship batteries without equipment by "
             + "cargo aircraft only.",
         "By road batteries are dangerous goods too (UN 3480, UN 3481). Ask a "
@@ -285,7 +288,8 @@ public final class FlightList implements Workbook {
         Lines.reckoned(
             "The Wh on the label decide, up to 100, over 100 to 160, over 160. The strictest of all"
                 + " flights counts, and the fewest of the rules and the airlines' answers.",
-            "Until an airline that must agree has answered, none of that kind is counted to go by hand.",
+            "Until an airline that must agree has answered, none of that kind is counted to go by"
+                + " hand.",
             "A label that cannot be read counts as none; a damaged pack as damaged, whatever else"
                 + " is filled in.",
             "Packs sent ahead are counted as there at the end of the day of arrival, and charge in"
@@ -298,8 +302,9 @@ public final class FlightList implements Workbook {
         Lines.sources(
             calc(
                 "IF(COUNT({})=0;\"Rules held here: each row of Flights says since when they are in"
-                    + " force. Ask for a newer edition.\";\"Rules held here: in force since \"&TEXT(MAX({});\"yyyy-mm-dd\")&IF(COUNT({})=0;\"\";\","
-                    + " edition until \"&TEXT(MIN({});\"yyyy-mm-dd\"))&\". Ask for a newer edition.\")",
+                    + " force. Ask for a newer edition.\";\"Rules held here: in force since"
+                    + " \"&TEXT(MAX({});\"yyyy-mm-dd\")&IF(COUNT({})=0;\"\";\", edition until"
+                    + " \"&TEXT(MIN({});\"yyyy-mm-dd\"))&\". Ask for a newer edition.\")",
                 flights.since.all(),
                 flights.since.all(),
                 flights.until.all(),
@@ -307,8 +312,8 @@ public final class FlightList implements Workbook {
             "ICAO Technical Instructions and the IATA regulations after them; 49 CFR 175.10 and"
                 + " 173.185: document, edition and date stand in the rule on Counter and at FLIGHT"
                 + " in the handbook.",
-            "Whether a power bank over 100 Wh may fly since 27 March 2026 is not confirmed: the sheet"
-                + " says ask the airline."));
+            "Whether a power bank over 100 Wh may fly since 27 March 2026 is not confirmed: the"
+                + " sheet says ask the airline."));
   }
 
   @Override

@@ -1,19 +1,19 @@
 package org.setpower.templates.flight;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.optional;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.optional;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.ChargeFunctions;
-import org.setpower.sheet.FlightFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.ChargeFunctions;
+import org.setpower.registry.groups.FlightFunctions;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The packs that do not fly with a traveller: as declared cargo, by road, or hired there. */
 final class Freight {
@@ -184,8 +184,8 @@ final class Freight {
   Tab tab() {
     return Tab.of(
             "Cargo, road",
-            "What does not fly with a traveller: pieces, which way, and for cargo how packed, how full"
-                + " and when handed over.")
+            "What does not fly with a traveller: pieces, which way, and for cargo how packed, how"
+                + " full and when handed over.")
         .titled("Cargo and road")
         .with(table);
   }

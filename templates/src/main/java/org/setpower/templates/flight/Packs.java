@@ -1,18 +1,18 @@
 package org.setpower.templates.flight;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.optional;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.optional;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.FlightFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.FlightFunctions;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The packs that are to travel: where each kind may go, and where it goes. */
 final class Packs {
@@ -38,7 +38,8 @@ final class Packs {
           .needed()
           .wide(24)
           .help(
-              "spare: by itself. in equipment: in the device it feeds. power bank: made to charge.");
+              "spare: by itself. in equipment: in the device it feeds. power bank: made to"
+                  + " charge.");
   final Column chemistry =
       Column.input("Chemistry")
           .oneOf("Li-ion", "LFP", "NiMH", "lead", "sodium-ion")
@@ -110,7 +111,8 @@ final class Packs {
     carriedAs.by(calc("IF({}=\"no\";\"damaged\";{})", sound, carried));
     Formula answers =
         calc(
-            "IF({}=\"no\";{};IF({}=\"over 100 Wh\";{};IF({}=\"power bank\";{};IF({}=\"to 100 Wh\";{};{}))))",
+            "IF({}=\"no\";{};IF({}=\"over 100 Wh\";{};IF({}=\"power bank\";{};IF({}=\"to 100"
+                + " Wh\";{};{}))))",
             readable,
             flights.none.all(),
             sort,
@@ -165,8 +167,8 @@ final class Packs {
   /** True while an airline has to agree. */
   private Formula asks() {
     return calc(
-        "OR({}=\"ask the airline\";{}=\"cabin, airline must agree\";{}=\"hold or cabin, airline must"
-            + " agree\")",
+        "OR({}=\"ask the airline\";{}=\"cabin, airline must agree\";{}=\"hold or cabin, airline"
+            + " must agree\")",
         verdict,
         verdict,
         verdict);

@@ -1,20 +1,20 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Figure;
-import org.setpower.templates.Figures;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Figure;
+import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** Cards to tape to the boxes: what feeds each, and what hangs on it. */
 final class BoxCards {
@@ -64,8 +64,8 @@ final class BoxCards {
         Format.TEXT,
         calc("IFERROR({}&\" A\";\"\")", of(card, supply.breaker)),
         calc(
-            "\"main breaker, \"&{}&\" \"&{}&\" V\"&IF({}=\"\";\"\";\", outlets \"&{}&\" A\")&IF({}=\"\";"
-                + "\"\";\", RCD \"&{}&\" mA\")",
+            "\"main breaker, \"&{}&\" \"&{}&\" V\"&IF({}=\"\";\"\";\", outlets \"&{}&\""
+                + " A\")&IF({}=\"\";\"\";\", RCD \"&{}&\" mA\")",
             of(card, supply.system),
             of(card, supply.nominal),
             of(card, supply.outlet),

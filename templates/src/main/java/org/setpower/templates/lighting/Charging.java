@@ -1,19 +1,19 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.ChargeFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Job;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.ChargeFunctions;
+import org.setpower.templates.shared.Job;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The packs of a day on their chargers until the next call. */
 final class Charging {
@@ -262,8 +262,9 @@ final class Charging {
   Tab tab() {
     return Tab.of(
             "Charging",
-            "The packs of a day on their chargers after wrap: ready by the next call or not. One row"
-                + " for each kind of pack; share the channels of a charger out between its rows.")
+            "The packs of a day on their chargers after wrap: ready by the next call or not. One"
+                + " row for each kind of pack; share the channels of a charger out between its"
+                + " rows.")
         .with(table);
   }
 }

@@ -1,21 +1,21 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.GensetFunctions;
-import org.setpower.templates.BarChart;
-import org.setpower.templates.Block;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Job;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.GensetFunctions;
+import org.setpower.templates.shared.Job;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Block;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The generator: its size, its days, its fuel, and the order for it. */
 final class Generator {
@@ -461,9 +461,9 @@ final class Generator {
             plan.job.production,
             plan.job.revision),
         line(
-            "IF({};\"Generator, silenced, \"&{}&\" kVA (\"&ROUND({};1)&\" kVA needed at \"&{}&\" \"&{}&\""
-                + " altitude and \"&ROUND({};0)&\" °C at its intake), \"&{}&\", \"&{}&\" V,"
-                + " outlet: \"&{}&\".\";\"\")",
+            "IF({};\"Generator, silenced, \"&{}&\" kVA (\"&ROUND({};1)&\" kVA needed at \"&{}&\""
+                + " \"&{}&\" altitude and \"&ROUND({};0)&\" °C at its intake), \"&{}&\", \"&{}&\""
+                + " V, outlet: \"&{}&\".\";\"\")",
             has,
             one(counted),
             one(needed),
@@ -474,9 +474,9 @@ final class Generator {
             supply.nominal.where(supply.name, terms.reckoned),
             supply.outlets.where(supply.name, terms.reckoned)),
         line(
-            "IF({};\"To \"&{}&\". On hire \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&\", off hire"
-                + " \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&IF(N({})>0;\", \"&{}&\" days"
-                + " charged\";\"\")&\".\";\"\")",
+            "IF({};\"To \"&{}&\". On hire \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&\", off"
+                + " hire \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&IF(N({})>0;\", \"&{}&\""
+                + " days charged\";\"\")&\".\";\"\")",
             has,
             supply.place.where(supply.name, terms.reckoned),
             or(terms.onHire, ""),
@@ -487,9 +487,10 @@ final class Generator {
             one(charged)),
         line(
             "IF({};\"Runs on \"&COUNT({})&\" days, first on \"&TEXT(MIN({});\"d mmm\")&\" from"
-                + " \"&TEXT(INDEX({};1);\"hh:mm\")&\", at most \"&ROUND(MAX({});1)&\" h a day"
-                + "\"&IF(COUNT({};{})=2;\", off \"&TEXT({};\"hh:mm\")&\"–\"&TEXT({};\"hh:mm\")&\" for"
-                + " quiet\";\"\")&\". Operator: \"&ROUND(SUM({});1)&\" h in all.\";\"\")",
+                + " \"&TEXT(INDEX({};1);\"hh:mm\")&\", at most \"&ROUND(MAX({});1)&\" h a"
+                + " day\"&IF(COUNT({};{})=2;\", off"
+                + " \"&TEXT({};\"hh:mm\")&\"–\"&TEXT({};\"hh:mm\")&\" for quiet\";\"\")&\"."
+                + " Operator: \"&ROUND(SUM({});1)&\" h in all.\";\"\")",
             has,
             date.all(),
             date.all(),
@@ -501,8 +502,9 @@ final class Generator {
             terms.offTo,
             manned.all()),
         line(
-            "IF({};IFERROR(\"It stands away for noise: \"&INDEX({};{})&\" \"&{}&\" of \"&INDEX({};{})&\" to"
-                + " \"&INDEX({};{})&\", our cable.\";\"Cable to set for noise: see Runs.\");\"\")",
+            "IF({};IFERROR(\"It stands away for noise: \"&INDEX({};{})&\" \"&{}&\" of"
+                + " \"&INDEX({};{})&\" to \"&INDEX({};{})&\", our cable.\";\"Cable to set for"
+                + " noise: see Runs.\");\"\")",
             has,
             runs.length.all(),
             run,
@@ -512,9 +514,10 @@ final class Generator {
             runs.to.all(),
             run),
         line(
-            "IF({};\"Fuel by the plan \"&ROUND(N({});0)&\" \"&{}&\"; comes with a full tank of \"&{}&\""
-                + " \"&{}&\". \"&IF(N({})=0;\"No delivery needed before off hire.\";\"Deliveries:"
-                + " \"&{}&\", the first on \"&TEXT({};\"d mmm\")&\" before \"&TEXT({};\"hh:mm\")&\".\");\"\")",
+            "IF({};\"Fuel by the plan \"&ROUND(N({});0)&\" \"&{}&\"; comes with a full tank of"
+                + " \"&{}&\" \"&{}&\". \"&IF(N({})=0;\"No delivery needed before off"
+                + " hire.\";\"Deliveries: \"&{}&\", the first on \"&TEXT({};\"d mmm\")&\" before"
+                + " \"&TEXT({};\"hh:mm\")&\".\");\"\")",
             has,
             one(total),
             plan.job.volumes(),
@@ -539,8 +542,8 @@ final class Generator {
   Tab tab() {
     return Tab.of(
             "Generator",
-            "How big a set, when it runs, what it burns and costs. Fill when it starts and stops; the"
-                + " sizes on offer stand on Generator log, the order to mail below.")
+            "How big a set, when it runs, what it burns and costs. Fill when it starts and stops;"
+                + " the sizes on offer stand on Generator log, the order to mail below.")
         .grid(54, 6)
         .with(terms.fields())
         .newPage(rating)
@@ -552,8 +555,8 @@ final class Generator {
   Tab log() {
     return Tab.of(
             "Generator log",
-            "The sizes that the rental house offers; and, on the day, what is read at the set, beside"
-                + " the plan.")
+            "The sizes that the rental house offers; and, on the day, what is read at the set,"
+                + " beside the plan.")
         .with(sizes, typed);
   }
 

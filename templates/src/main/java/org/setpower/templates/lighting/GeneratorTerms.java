@@ -1,16 +1,16 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
 
 import java.util.Arrays;
-import org.setpower.sheet.HireFunctions;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Job;
+import org.setpower.registry.groups.HireFunctions;
+import org.setpower.templates.shared.Job;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
 
 /** What is agreed about the generator: when it runs, what it costs. */
 final class GeneratorTerms {

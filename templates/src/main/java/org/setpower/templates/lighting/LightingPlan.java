@@ -1,28 +1,28 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.setpower.templates.BarChart;
-import org.setpower.templates.Column;
-import org.setpower.templates.Excerpt;
-import org.setpower.templates.Figure;
-import org.setpower.templates.Figures;
-import org.setpower.templates.Filling;
-import org.setpower.templates.Findings;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.FromPlan;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Leads;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
-import org.setpower.templates.Template;
-import org.setpower.templates.Workbook;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.shared.FromPlan;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.shared.Leads;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Excerpt;
+import org.setpower.templates.spec.Figure;
+import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.Findings;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Filling;
 
 /** Template 1: the lighting power plan of a gaffer and a best boy. */
 public final class LightingPlan implements Workbook {
@@ -168,8 +168,8 @@ public final class LightingPlan implements Workbook {
             .column(leads.otherShare, 15);
     Table supplies = ofSupply.rows("Sources and boxes", 8);
     return Tab.result(
-            "To print and to talk about; nothing to fill. Planning figures: a competent person inspects and"
-                + " tests the real thing.")
+            "To print and to talk about; nothing to fill. Planning figures: a competent person"
+                + " inspects and tests the real thing.")
         .with(
             Figures.of("", 3, headlines()),
             BarChart.bars(
@@ -190,8 +190,8 @@ public final class LightingPlan implements Workbook {
         .with(
             Lines.notes(
                 "",
-                "To take it over: copy the figures of A day and Days, and paste them as values on the"
-                    + " tab From the plan of the power budget. Its rows are the same."),
+                "To take it over: copy the figures of A day and Days, and paste them as values on"
+                    + " the tab From the plan of the power budget. Its rows are the same."),
             ofVolts.rows("The lead of tab Leads at other volts", 3),
             ofSizes.rows("The lead of tab Leads over other sizes", 10));
   }
@@ -273,8 +273,9 @@ public final class LightingPlan implements Workbook {
         Format.TEXT,
         calc("IF(COUNT({})=0;\"–\";ROUND(MAX({});1)&\" \"&{})", burnt, burnt, unit),
         calc(
-            "IF(COUNT({})=0;\"\";\"in all \"&ROUND(SUM({});0)&\" \"&{}&\", \"&ROUND(SUM({});0)&\" kg"
-                + " CO2\"&IF(COUNT({})=0;\"\";\", with deliveries \"&ROUND(SUM({});0)&\" \"&{}))",
+            "IF(COUNT({})=0;\"\";\"in all \"&ROUND(SUM({});0)&\" \"&{}&\", \"&ROUND(SUM({});0)&\""
+                + " kg CO2\"&IF(COUNT({})=0;\"\";\", with deliveries \"&ROUND(SUM({});0)&\""
+                + " \"&{}))",
             burnt,
             burnt,
             unit,
@@ -290,7 +291,8 @@ public final class LightingPlan implements Workbook {
         "First fuel delivery",
         Format.TEXT,
         calc(
-            "IF(COUNT({})=0;\"–\";IF(COUNT({})=0;\"none\";TEXT(MAX({});\"d mmm\")&\" \"&TEXT(MAX({});\"hh:mm\")))",
+            "IF(COUNT({})=0;\"–\";IF(COUNT({})=0;\"none\";TEXT(MAX({});\"d mmm\")&\""
+                + " \"&TEXT(MAX({});\"hh:mm\")))",
             generator.total.all(),
             first,
             first,
@@ -408,33 +410,36 @@ public final class LightingPlan implements Workbook {
             Lines.notes(
                 "Assumed in this plan",
                 say(
-                    "{} rows of Loads use the power factor assumed on Job ({}), because Kit has none.",
+                    "{} rows of Loads use the power factor assumed on Job ({}), because Kit has"
+                        + " none.",
                     assumed(),
                     plan.powerFactor),
-                "A load without a leg counts on the leg suggested: the one that carries least while it"
-                    + " is on, with what is decided and with the rows above. Loads across two or three"
-                    + " lines count on every leg.",
-                "The third harmonic of a neutral is not known: all that lowers the power factor of the"
-                    + " loads is taken as one, at most 80 %, in phase on all legs: the worst case.",
+                "A load without a leg counts on the leg suggested: the one that carries least while"
+                    + " it is on, with what is decided and with the rows above. Loads across two or"
+                    + " three lines count on every leg.",
+                "The third harmonic of a neutral is not known: all that lowers the power factor of"
+                    + " the loads is taken as one, at most 80 %, in phase on all legs: the worst"
+                    + " case.",
                 "The generator is rated with all legs as the busiest. Its load is looked at every"
                     + " quarter of an hour; a tank is full when it comes and at each delivery.",
                 "Packs charge from empty to full after wrap; a row of Charging has its channels for"
                     + " itself. Mains watts of a charger are a mean: its plate says more.",
-                "Drops are worked out with the volt-amperes of the loads held as their volts sag, at"
-                    + " the busiest moment of each run: a little more than the true drop.",
+                "Drops are worked out with the volt-amperes of the loads held as their volts sag,"
+                    + " at the busiest moment of each run: a little more than the true drop.",
                 "A three-phase run is reckoned balanced only when its legs are within 20 % of each"
                     + " other; otherwise as its busiest leg with the neutral, which loses more.",
                 "Without a coldest temperature on Job the packs are taken at 20 °C. Hours are the"
                     + " shorter of two ways of reckoning: energy, and volts down to the light's"
                     + " lowest."),
             Lines.leftOut(
-                "Generator, its log and its order are of one set at a time: pick another at Set, or keep"
-                    + " a copy of this file for a second.",
+                "Generator, its log and its order are of one set at a time: pick another at Set, or"
+                    + " keep a copy of this file for a second.",
                 "Heat lost in a cable is not added to the watts of the cable before it.",
                 "Inrush, earth-leakage currents and lightning. The legs of a generator are not held"
                     + " against its limit of uneven load: ask for it.",
-                "The energy from house and street holds the chargers that stand on Loads; the energy"
-                    + " to charge packs is what their packs take from the wall: count one of them."))
+                "The energy from house and street holds the chargers that stand on Loads; the"
+                    + " energy to charge packs is what their packs take from the wall: count one of"
+                    + " them."))
         .newPage(
             Lines.sources(
                 "Cable resistance and ratings, drop limits, breakers: see the function pages of the"

@@ -1,23 +1,23 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.setpower.sheet.ChargeFunctions;
-import org.setpower.sheet.PackFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.PackFeed;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.ChargeFunctions;
+import org.setpower.registry.groups.PackFunctions;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.shared.PackFeed;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** Lights on packs: whether the feed fits, how long it lasts, how many packs the shift takes. */
 final class Packs {
@@ -166,8 +166,8 @@ final class Packs {
         Check.stop(
             calc("{}>{}", feed.full, worksTo),
             calc(
-                "ROUND({};1)&\" V just off the charger, \"&{}&\" works to \"&ROUND({};1)&\" V: another"
-                    + " pack, or a converter.\"",
+                "ROUND({};1)&\" V just off the charger, \"&{}&\" works to \"&ROUND({};1)&\" V:"
+                    + " another pack, or a converter.\"",
                 feed.full,
                 item,
                 worksTo)),
@@ -193,8 +193,9 @@ final class Packs {
   Tab tab() {
     return Tab.of(
             "Packs",
-            "Lights that run on packs: light, day, the plate's volts, the pack and the times. Each row"
-                + " says whether it fits, how long it lasts and how many packs the shift takes.")
+            "Lights that run on packs: light, day, the plate's volts, the pack and the times. Each"
+                + " row says whether it fits, how long it lasts and how many packs the shift"
+                + " takes.")
         .with(table);
   }
 }

@@ -1,13 +1,13 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.spec.Formula.calc;
 
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Job;
-import org.setpower.templates.Tab;
+import org.setpower.templates.shared.Job;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
 
 /** The job of a lighting plan: what holds for every row. */
 final class PlanJob {

@@ -1,9 +1,9 @@
 package org.setpower.templates.lighting;
 
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Table;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Table;
 
 /** Mains standards: the volts of each kind of supply and the colours of its cores. */
 final class Standards {

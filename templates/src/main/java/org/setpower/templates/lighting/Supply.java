@@ -1,18 +1,18 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.sheet.LoadFunctions;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.LoadFunctions;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** Sources and boxes, from the source outwards. */
 final class Supply {
@@ -56,8 +56,8 @@ final class Supply {
           .number(Format.WHOLE, 50, 1000)
           .wide(12)
           .help(
-              "Nominal: between lines for 3PH and split (400, 208, 240), else line to neutral. Blank:"
-                  + " those of the mains standard on Job.");
+              "Nominal: between lines for 3PH and split (400, 208, 240), else line to neutral."
+                  + " Blank: those of the mains standard on Job.");
   final Column inlet =
       Column.input("Inlet")
           .wide(34)
@@ -348,8 +348,8 @@ final class Supply {
   Tab tab() {
     return Tab.of(
             "Supply",
-            "Every source and every box, from the source outwards. Fill name, kind, system, volts and"
-                + " breaker first; a box also says what feeds it.")
+            "Every source and every box, from the source outwards. Fill name, kind, system, volts"
+                + " and breaker first; a box also says what feeds it.")
         .with(table);
   }
 }

@@ -1,23 +1,23 @@
 package org.setpower.templates.lighting;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import org.setpower.templates.Block;
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Block;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What the plan needs, what we have of it, and what is to be ordered. */
 final class ToOrder {
@@ -200,8 +200,8 @@ final class ToOrder {
             Runs.ROOM * PIECES,
             Formula.of("cable"),
             calc(
-                "IF({}=\"\";\"\";\"cable, \"&INDEX({};{})&\" \"&IF(INDEX({};{})=\"\";\"flexible\";INDEX({};{}))&\","
-                    + " \"&{}&\" \"&{})",
+                "IF({}=\"\";\"\";\"cable, \"&INDEX({};{})&\""
+                    + " \"&IF(INDEX({};{})=\"\";\"flexible\";INDEX({};{}))&\", \"&{}&\" \"&{})",
                 length,
                 runs.size.all(),
                 run,

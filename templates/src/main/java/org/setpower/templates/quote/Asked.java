@@ -1,16 +1,16 @@
 package org.setpower.templates.quote;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.FromPlan;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.shared.FromPlan;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What a lighting plan asks for, against what stands on the quote. */
 final class Asked {
@@ -83,8 +83,8 @@ final class Asked {
   Tab tab() {
     return Tab.of(
             FromPlan.TITLE,
-            "Only if the client sends a lighting plan: paste its rows of For the quote as values. What"
-                + " is not on Quote yet is told.")
+            "Only if the client sends a lighting plan: paste its rows of For the quote as values."
+                + " What is not on Quote yet is told.")
         .with(table);
   }
 }

@@ -1,19 +1,19 @@
 package org.setpower.templates.quote;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.call;
-import static org.setpower.templates.Formula.optional;
-import static org.setpower.templates.Formula.or;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.optional;
+import static org.setpower.templates.spec.Formula.or;
 
-import org.setpower.sheet.HireFunctions;
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Job;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.registry.groups.HireFunctions;
+import org.setpower.templates.shared.Job;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** What holds for the whole quote: client, dates, how days are counted, money. */
 final class Hire {
@@ -184,7 +184,7 @@ final class Hire {
   }
 
   Tab tab() {
-    shares.starts(Hire.class, "/org/setpower/templates/quote-shares.csv");
+    shares.starts(Hire.class, "/org/setpower/templates/quote/quote-shares.csv");
     return job.tab(
             "Rental quote",
             "What a hire costs, for the client and for the desk. Fill the yellow cells: dates and"

@@ -1,12 +1,12 @@
 package org.setpower.templates.quote;
 
-import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.spec.Formula.calc;
 
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The rows of the quote as the client sees them. */
 final class Offer {

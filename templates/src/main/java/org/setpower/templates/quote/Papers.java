@@ -1,14 +1,14 @@
 package org.setpower.templates.quote;
 
-import static org.setpower.templates.Formula.calc;
+import static org.setpower.templates.spec.Formula.calc;
 
-import org.setpower.templates.Column;
-import org.setpower.templates.Field;
-import org.setpower.templates.Fields;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Field;
+import org.setpower.templates.spec.Fields;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The lists for the insurer and for the customs, out of what was picked. */
 final class Papers {
@@ -99,8 +99,8 @@ final class Papers {
   Tab carnetTab() {
     return Tab.of(
             "Carnet",
-            "General list for a carnet: what is marked yes on Return. Numbers stay with their goods;"
-                + " nothing to fill here.")
+            "General list for a carnet: what is marked yes on Return. Numbers stay with their"
+                + " goods; nothing to fill here.")
         .titled("General list for the carnet")
         .with(Fields.of("In all", carnetPieces, carnetMass, carnetValue), general);
   }

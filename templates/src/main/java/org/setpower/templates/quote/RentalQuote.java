@@ -1,22 +1,22 @@
 package org.setpower.templates.quote;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.templates.Column;
-import org.setpower.templates.Excerpt;
-import org.setpower.templates.Figure;
-import org.setpower.templates.Figures;
-import org.setpower.templates.Filling;
-import org.setpower.templates.Findings;
-import org.setpower.templates.Format;
-import org.setpower.templates.Formula;
-import org.setpower.templates.Lines;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
-import org.setpower.templates.Template;
-import org.setpower.templates.Workbook;
+import org.setpower.templates.example.Workbook;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Excerpt;
+import org.setpower.templates.spec.Figure;
+import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.Findings;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.Lines;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
+import org.setpower.templates.spec.Template;
+import org.setpower.templates.uno.Filling;
 
 /** Template 4: the quote of a rental desk. */
 public final class RentalQuote implements Workbook {
@@ -183,8 +183,8 @@ public final class RentalQuote implements Workbook {
                     hire.job.production,
                     hire.job.production),
                 calc(
-                    "IF(COUNT({};{})<2;\"\";\"Out \"&TEXT({};\"d mmm yyyy\")&\", back \"&TEXT({};\"d mmm"
-                        + " yyyy\")&IF({}=\"\";\"\";\"; \"&{})&\".\")",
+                    "IF(COUNT({};{})<2;\"\";\"Out \"&TEXT({};\"d mmm yyyy\")&\", back"
+                        + " \"&TEXT({};\"d mmm yyyy\")&IF({}=\"\";\"\";\"; \"&{})&\".\")",
                     hire.out,
                     hire.back,
                     hire.out,
@@ -205,8 +205,8 @@ public final class RentalQuote implements Workbook {
                 say("Lost or damaged: {}.", or(hire.loss, "–")),
                 say("Cancelled: {}.", or(hire.cancelled, "–")),
                 calc(
-                    "IF({}=\"\";\"No insurance certificate is on file.\";\"Your insurance certificate on file runs"
-                        + " until \"&TEXT({};\"d mmm yyyy\")&\".\")",
+                    "IF({}=\"\";\"No insurance certificate is on file.\";\"Your insurance"
+                        + " certificate on file runs until \"&TEXT({};\"d mmm yyyy\")&\".\")",
                     or(hire.insured, ""),
                     or(hire.insured, ""))))
         .with(Lines.cautions(Lines.HOT, Lines.DAMAGED, Lines.CHARGING))

@@ -1,15 +1,15 @@
 package org.setpower.templates.quote;
 
-import static org.setpower.templates.Formula.calc;
-import static org.setpower.templates.Formula.or;
-import static org.setpower.templates.Formula.say;
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.templates.Check;
-import org.setpower.templates.Column;
-import org.setpower.templates.Format;
-import org.setpower.templates.Kit;
-import org.setpower.templates.Tab;
-import org.setpower.templates.Table;
+import org.setpower.templates.shared.Kit;
+import org.setpower.templates.spec.Check;
+import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.Tab;
+import org.setpower.templates.spec.Table;
 
 /** The drawer of the rental desk: what it hires out, at what price, and how many it has. */
 final class Stock {
@@ -94,7 +94,7 @@ final class Stock {
   }
 
   Tab tab() {
-    table.starts(Stock.class, "/org/setpower/templates/quote-kit.csv");
+    table.starts(Stock.class, "/org/setpower/templates/quote/quote-kit.csv");
     return Tab.of(
             "Kit",
             "A drawer, not a step: what the desk hires out. Correct it to your own shelf; lists on"

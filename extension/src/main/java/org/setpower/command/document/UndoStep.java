@@ -1,0 +1,60 @@
+package org.setpower.command.document;
+
+import static org.setpower.command.message.Say.say;
+
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.XModifiable;
+import java.util.Arrays;
+import org.setpower.command.message.FallibleAction;
+import org.setpower.command.message.Sorry;
+import org.setpower.ui.Safely;
+import org.setpower.uno.Uno;
+
+/** What a command writes into a document, undone in one step. */
+public final class UndoStep {
+  private UndoStep() {}
+
+  public static void in(Book book, String title, FallibleAction writing) throws Exception {
+    XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+    undo.enterUndoContext(say(title));
+    try {
+      writing.run();
+    } finally {
+      undo.leaveUndoContext();
+    }
+  }
+
+  /** As {@link #in}; where the writing fails, what it wrote is undone. */
+  public static void allOrNothing(Book book, String title, FallibleAction writing)
+      throws Exception {
+    XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+    XModifiable document = Uno.as(XModifiable.class, book.document());
+    boolean wasModified = document.isModified();
+    String[] before = undo.getAllUndoActionTitles();
+    try {
+      in(book, title, writing);
+    } catch (Exception | RuntimeException fault) {
+      // A step in which nothing was written is not in the list: undoing would hit the user's last.
+      if (!Arrays.equals(before, undo.getAllUndoActionTitles())) {
+        takeBack(undo, fault);
+        document.setModified(wasModified);
+      }
+      throw fault;
+    }
+  }
+
+  private static void takeBack(XUndoManager undo, Throwable fault) {
+    try {
+      undo.undo();
+      undo.clearRedo();
+    } catch (Exception notUndone) {
+      throw new Sorry(
+              "What was changed could not be undone: close the document without saving it. The"
+                  + " reason: {}",
+              Safely.sentence(fault))
+          .because(notUndone);
+    }
+  }
+}

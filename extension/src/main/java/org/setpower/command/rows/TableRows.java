@@ -1,0 +1,214 @@
+package org.setpower.command.rows;
+
+import static org.setpower.command.message.Say.say;
+
+import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.CellFlags;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellRangeMovement;
+import com.sun.star.sheet.XDatabaseRange;
+import com.sun.star.sheet.XSheetOperation;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.CellProtection;
+import com.sun.star.view.XSelectionSupplier;
+import java.util.Arrays;
+import org.setpower.command.Desk;
+import org.setpower.command.Order;
+import org.setpower.command.document.Book;
+import org.setpower.command.document.UndoStep;
+import org.setpower.command.message.Sorry;
+import org.setpower.uno.Uno;
+
+/**
+ * Some rows of a table of ours. What is typed in them is moved up and down between its cells to
+ * fill, so that formulas, charts, sums and the room of the table stay as they are.
+ */
+final class TableRows {
+  private static final int EVERYTHING_TYPED =
+      CellFlags.VALUE
+          | CellFlags.DATETIME
+          | CellFlags.STRING
+          | CellFlags.FORMULA
+          | CellFlags.ANNOTATION;
+
+  private final Book book;
+  private final XSpreadsheet sheet;
+  private final CellRangeAddress area;
+  private final int inputs;
+  private final int first;
+  private final int last;
+  private final int filled;
+
+  private TableRows(Book book, CellRangeAddress area, CellRangeAddress chosen) throws Exception {
+    this.book = book;
+    this.area = area;
+    sheet = book.sheet(area.Sheet);
+    inputs = inputs(sheet, area);
+    first = chosen.StartRow;
+    last = Math.min(chosen.EndRow, area.EndRow);
+    filled = lastFilled();
+    refuseHidden();
+  }
+
+  /** The rows that are selected, or those an order names. */
+  static TableRows chosen(Desk desk, Order order) throws Exception {
+    CellRangeAddress chosen = order == null ? selected(desk) : named(desk.book(), order);
+    Book book = desk.book();
+    CellRangeAddress area = table(book, chosen);
+    if (area == null) {
+      throw new Sorry(
+          "Click a row of one of the tables of Set power first, below its headings: this command"
+              + " moves what is typed there.");
+    }
+    return new TableRows(book, area, chosen);
+  }
+
+  /** Whether rows of a table of ours are selected and may be moved. */
+  static boolean areSelected(Desk desk) throws Exception {
+    return desk.mayWrite() && table(desk.book(), selected(desk)) != null;
+  }
+
+  /** The table that the chosen cells begin in; null if there is none. */
+  private static CellRangeAddress table(Book book, CellRangeAddress chosen) throws Exception {
+    XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));
+    for (String name : ranges.getElementNames()) {
+      CellRangeAddress area = Uno.as(XDatabaseRange.class, ranges.getByName(name)).getDataArea();
+      if (name.startsWith("Rows_")
+          && area.Sheet == chosen.Sheet
+          && area.StartRow < chosen.StartRow
+          && chosen.StartRow <= area.EndRow
+          && inputs(book.sheet(area.Sheet), area) > 0) {
+        return area;
+      }
+    }
+    return null;
+  }
+
+  private static CellRangeAddress selected(Desk desk) throws Exception {
+    desk.book();
+    XSelectionSupplier view = Uno.as(XSelectionSupplier.class, desk.controller());
+    XCellRangeAddressable range =
+        view == null ? null : Uno.as(XCellRangeAddressable.class, view.getSelection());
+    if (range == null) {
+      throw new Sorry("Select one block of cells, or one cell, in the rows that are meant.");
+    }
+    return range.getRangeAddress();
+  }
+
+  private static CellRangeAddress named(Book book, Order order) throws Exception {
+    CellAddress cell = Book.address(book.cell(order.text("cell")));
+    int more = Integer.parseInt(order.text("rows", "1")) - 1;
+    return new CellRangeAddress(cell.Sheet, cell.Column, cell.Row, cell.Column, cell.Row + more);
+  }
+
+  /** How many columns from the left are to be filled. */
+  static int inputs(XSpreadsheet sheet, CellRangeAddress area) throws Exception {
+    int columns = 0;
+    while (area.StartColumn + columns <= area.EndColumn
+        && !((CellProtection)
+                Uno.get(
+                    sheet.getCellByPosition(area.StartColumn + columns, area.StartRow + 1),
+                    "CellProtection"))
+            .IsLocked) {
+      columns++;
+    }
+    return columns;
+  }
+
+  private XCellRange cells(int from, int to) throws Exception {
+    return sheet.getCellRangeByPosition(area.StartColumn, from, area.StartColumn + inputs - 1, to);
+  }
+
+  /** The last row in which something is typed; the row of headings if there is none. */
+  private int lastFilled() throws Exception {
+    String[][] typed =
+        Uno.as(XCellRangeFormula.class, cells(area.StartRow + 1, area.EndRow)).getFormulaArray();
+    int row = typed.length - 1;
+    while (row >= 0 && Arrays.stream(typed[row]).allMatch(String::isEmpty)) {
+      row--;
+    }
+    return area.StartRow + 1 + row;
+  }
+
+  private void refuseHidden() throws Exception {
+    var rows =
+        Uno.as(XColumnRowRange.class, cells(area.StartRow + 1, Math.max(filled, last))).getRows();
+    for (int i = 0; i < rows.getCount(); i++) {
+      if (!(Boolean) Uno.get(rows.getByIndex(i), "IsVisible")) {
+        throw new Sorry("Some rows of this table are hidden: show them all first.");
+      }
+    }
+  }
+
+  /** As many blank rows below as are chosen; gives what was done in a sentence. */
+  String addBelow() throws Exception {
+    int more = last - first + 1;
+    if (filled + more > area.EndRow) {
+      throw new Sorry(
+          "The table has room for {} rows and is filled down to its row {}: no room for {}. Nothing"
+              + " was changed.",
+          area.EndRow - area.StartRow,
+          filled - area.StartRow,
+          rows(more));
+    }
+    if (last < filled) {
+      UndoStep.in(
+          book,
+          "Add rows below",
+          () -> {
+            move(last + 1, filled, last + 1 + more);
+            clear(last + 1, last + more);
+          });
+    }
+    return say("{} blank from row {} on.", rows(more), last + 2);
+  }
+
+  /** Without the chosen rows; those below move up. */
+  String remove() throws Exception {
+    int less = last - first + 1;
+    if (first > filled) {
+      throw new Sorry("Nothing is typed in these rows.");
+    }
+    UndoStep.in(
+        book,
+        "Remove rows",
+        () -> {
+          if (last < filled) {
+            move(last + 1, filled, first);
+          }
+          clear(Math.max(first, filled - less + 1), filled);
+        });
+    return say("{} removed.", rows(less));
+  }
+
+  private static String rows(int count) {
+    return say(count == 1 ? "{} row" : "{} rows", count);
+  }
+
+  /** Copies, as moved cells would take the formulas that read them along. */
+  private void move(int from, int to, int where) throws Exception {
+    CellRangeAddress source =
+        Uno.as(XCellRangeAddressable.class, cells(from, to)).getRangeAddress();
+    Uno.as(XCellRangeMovement.class, sheet)
+        .copyRange(new CellAddress(area.Sheet, area.StartColumn, where), source);
+  }
+
+  private void clear(int from, int to) throws Exception {
+    Uno.as(XSheetOperation.class, cells(from, to)).clearContents(EVERYTHING_TYPED);
+  }
+
+  /** Puts the cursor into the first cell of the rows that are meant, or below them. */
+  void show(Desk desk, boolean below) throws Exception {
+    XSelectionSupplier view = Uno.as(XSelectionSupplier.class, desk.controller());
+    if (view != null) {
+      int row = Math.min(below ? last + 1 : first, area.EndRow);
+      view.select(cells(row, row).getCellByPosition(0, 0));
+    }
+  }
+}

@@ -1,0 +1,52 @@
+package org.setpower.command.settings;
+
+import java.util.List;
+
+/**
+ * What a user may want to stand in every new sheet. Each fills the cell of one name, if it is
+ * there.
+ */
+public enum Setting {
+  UNITS("~Units", "Job_Units", List.of("metric", "US")),
+  WIRE_FAMILY("~Wire family", "Job_Wire_family", List.of("mm2", "AWG")),
+  MAINS("~Mains standard", "Job_Mains", List.of("230/400 V", "120/208 V")),
+  FLIGHT_RULES("~Flight rules", "Job_Flight_rules", List.of("ICAO", "US")),
+  CURRENCY("~Currency", "Job_Currency", List.of()),
+  LIMIT_HOUSE("Drop limit, ~house supply (%)", "Job_Drop_limit_house", List.of()),
+  LIMIT_OWN("Drop limit, own ~generator (%)", "Job_Drop_limit_own", List.of());
+
+  private final String label;
+  private final String cell;
+  private final List<String> choices;
+
+  Setting(String label, String cell, List<String> choices) {
+    this.label = label;
+    this.cell = cell;
+    this.choices = choices;
+  }
+
+  /** What it is called, with a tilde before the letter for the keyboard. */
+  public String label() {
+    return label;
+  }
+
+  /** The name of the cell it fills. */
+  public String cell() {
+    return cell;
+  }
+
+  /** Whether it is a share that people write in per cent. */
+  boolean isPercent() {
+    return this == LIMIT_HOUSE || this == LIMIT_OWN;
+  }
+
+  /** What can be chosen; empty where anything can be typed. */
+  List<String> choices() {
+    return choices;
+  }
+
+  /** The key under which it is kept. */
+  public String key() {
+    return name();
+  }
+}

@@ -1,0 +1,173 @@
+package org.setpower.command.menu;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.star.frame.FeatureStateEvent;
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XDispatch;
+import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XModel;
+import com.sun.star.frame.XStatusListener;
+import com.sun.star.lang.EventObject;
+import com.sun.star.sheet.XDatabaseRanges;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.URL;
+import com.sun.star.util.XURLTransformer;
+import com.sun.star.view.XSelectionSupplier;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.setpower.addin.SharedOffice;
+import org.setpower.addin.Sheet;
+import org.setpower.office.Office;
+import org.setpower.uno.Uno;
+
+/** What menus and toolbars are told: whether a command makes sense now. */
+@ExtendWith(SharedOffice.class)
+class EnabledIT {
+  private Office office;
+  private Sheet sheet;
+
+  @BeforeEach
+  void open(Office shared) throws IOException {
+    office = shared;
+    sheet = Sheet.firstOf(office.newSpreadsheet());
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)").put("A2", "=1+1");
+  }
+
+  @AfterEach
+  void close() {
+    sheet.close();
+  }
+
+  /** Hears what a menu entry hears. */
+  private static final class Entry implements XStatusListener {
+    private final BlockingQueue<Boolean> told = new LinkedBlockingQueue<>();
+
+    @Override
+    public void statusChanged(FeatureStateEvent event) {
+      told.add(event.IsEnabled);
+    }
+
+    @Override
+    public void disposing(EventObject event) {
+      // the document closes
+    }
+
+    /** Waits until the last thing told is this. */
+    void becomes(boolean enabled) throws InterruptedException {
+      Boolean last;
+      do {
+        last = told.poll(20, TimeUnit.SECONDS);
+        assertThat(last).as("the entry is told that it is " + enabled).isNotNull();
+      } while (last != enabled);
+    }
+  }
+
+  private XController controller(Sheet of) {
+    return UnoRuntime.queryInterface(XModel.class, of.document()).getCurrentController();
+  }
+
+  private void select(String address) throws Exception {
+    UnoRuntime.queryInterface(XSelectionSupplier.class, controller(sheet))
+        .select(sheet.range(address));
+  }
+
+  private URL url(String command) throws Exception {
+    URL[] url = {new URL()};
+    url[0].Complete = "org.setpower:" + command;
+    office.service(XURLTransformer.class, "com.sun.star.util.URLTransformer").parseStrict(url);
+    return url[0];
+  }
+
+  private Entry entry(Sheet of, String command) throws Exception {
+    URL url = url(command);
+    XDispatch dispatch =
+        UnoRuntime.queryInterface(XDispatchProvider.class, controller(of).getFrame())
+            .queryDispatch(url, "_self", 0);
+    assertThat(dispatch).as(command).isNotNull();
+    Entry entry = new Entry();
+    dispatch.addStatusListener(entry, url);
+    return entry;
+  }
+
+  @Test
+  void how_this_number_came_about_follows_the_selection() throws Exception {
+    select("A2");
+    Entry entry = entry(sheet, "explain");
+    entry.becomes(false);
+    select("A1");
+    entry.becomes(true);
+    select("B7");
+    entry.becomes(false);
+  }
+
+  @Test
+  void rows_are_added_only_in_tables_of_sheets_of_ours() throws Exception {
+    entry(sheet, "add").becomes(false);
+    entry(sheet, "mend").becomes(false);
+    Sheet plan =
+        Sheet.named(
+            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")), "Kit");
+    try {
+      controller(plan).getFrame().activate();
+      UnoRuntime.queryInterface(XSelectionSupplier.class, controller(plan))
+          .select(plan.range("A8"));
+      entry(plan, "add").becomes(true);
+      entry(plan, "remove").becomes(true);
+      entry(plan, "mend").becomes(true);
+    } finally {
+      plan.close();
+    }
+  }
+
+  @Test
+  void the_kit_list_needs_a_list_of_the_kit() throws Exception {
+    entry(sheet, "kit").becomes(false);
+    Object ranges = Uno.get(sheet.document(), "DatabaseRanges");
+    UnoRuntime.queryInterface(XDatabaseRanges.class, ranges)
+        .addNewByName("Rows_Kit_1", new CellRangeAddress((short) 0, 0, 0, 3, 9));
+    entry(sheet, "kit").becomes(true);
+  }
+
+  @Test
+  void a_document_that_may_only_be_read_is_copied_but_not_written_to(@TempDir Path folder)
+      throws Exception {
+    entry(sheet, "look").becomes(true);
+    Path file = folder.resolve("plan.ods");
+    office.store(sheet.document(), "calc8", file);
+    Sheet locked =
+        Sheet.firstOf(
+            office
+                .service(XComponentLoader.class, "com.sun.star.frame.Desktop")
+                .loadComponentFromURL(
+                    office.copyIn(file),
+                    "_blank",
+                    0,
+                    Uno.properties(Uno.property("ReadOnly", true))));
+    try {
+      entry(locked, "copy").becomes(true);
+      entry(locked, "look").becomes(false);
+      entry(locked, "kit").becomes(false);
+    } finally {
+      locked.close();
+    }
+  }
+
+  @Test
+  void an_address_that_is_no_command_has_nothing_behind_it() throws Exception {
+    assertThat(
+            UnoRuntime.queryInterface(XDispatchProvider.class, controller(sheet).getFrame())
+                .queryDispatch(url("nonsense"), "_self", 0))
+        .isNull();
+  }
+}

@@ -1,0 +1,262 @@
+package org.setpower.registry;
+
+import java.util.Arrays;
+import java.util.List;
+import org.setpower.base.BaseReason;
+import org.setpower.base.Refusal;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.registry.groups.Parameters;
+
+/**
+ * A word that functions share: a name, a noun phrase, a unit, and how to read what a sheet passes.
+ * Declared once in {@link Parameters}; a function takes it and may give it a default.
+ *
+ * @param <T> what the call gets
+ */
+public final class Parameter<T> {
+  /** What may be passed. */
+  public enum Shape {
+    /** One value; a range maps the function over it. */
+    SINGLE,
+    /** A range as a whole. */
+    RANGE,
+    /** All that follows, as it comes. */
+    REST
+  }
+
+  /** Turns a value from a sheet (Double, String, or Object[][] for a range) into what is meant. */
+  @FunctionalInterface
+  public interface Reader<T> {
+    T read(String name, Object raw);
+  }
+
+  private final String name;
+  private final String phrase;
+  private final Unit unit;
+  private final Shape shape;
+  private final Reader<T> reader;
+  private final boolean date;
+  private final boolean optional;
+  private final T fallback;
+
+  /** {@code null} where the default speaks for itself. */
+  private final String fallbackWords;
+
+  /** Whether a 0 is what was given and never a blank cell in the place of the default. */
+  private final boolean zeroGiven;
+
+  private final Parameter<T> key;
+
+  private Parameter(
+      Parameter<T> key,
+      String name,
+      String phrase,
+      Unit unit,
+      Shape shape,
+      Reader<T> reader,
+      boolean date,
+      boolean optional,
+      T fallback,
+      String fallbackWords,
+      boolean zeroGiven) {
+    this.key = key == null ? this : key;
+    this.name = name;
+    this.phrase = phrase;
+    this.unit = unit;
+    this.shape = shape;
+    this.reader = reader;
+    this.date = date;
+    this.optional = optional;
+    this.fallback = fallback;
+    this.fallbackWords = fallbackWords;
+    this.zeroGiven = zeroGiven;
+  }
+
+  public static <T> Parameter<T> of(
+      String name, String phrase, Unit unit, Shape shape, Reader<T> reader) {
+    return new Parameter<>(null, name, phrase, unit, shape, reader, false, false, null, "", false);
+  }
+
+  /**
+   * The same parameter, read as a date: a number is a day of the document's own calendar. The date
+   * decides which rule holds, so a blank cell is refused, not taken as left out.
+   */
+  public Parameter<T> asDate() {
+    return new Parameter<>(
+        null, name, phrase, unit, shape, reader, true, optional, fallback, fallbackWords, true);
+  }
+
+  /** The same parameter, which may be left out; {@code words} say what counts then. */
+  public Parameter<T> orElse(T value, String words) {
+    return new Parameter<>(
+        key, name, phrase, unit, shape, reader, date, true, value, words, zeroGiven);
+  }
+
+  /** The same parameter, with this default. */
+  public Parameter<T> orElse(T value) {
+    return orElse(value, null);
+  }
+
+  /** The same parameter, which must be given. */
+  public Parameter<T> required() {
+    return new Parameter<>(
+        key, name, phrase, unit, shape, reader, date, false, null, "", zeroGiven);
+  }
+
+  /** The same parameter, where a 0 may be meant and must not turn into the default. */
+  public Parameter<T> zeroIsGiven() {
+    return new Parameter<>(
+        key, name, phrase, unit, shape, reader, date, optional, fallback, fallbackWords, true);
+  }
+
+  /** The same parameter under another name and phrase in the function that takes it. */
+  public Parameter<T> named(String otherName, String otherPhrase) {
+    return new Parameter<>(
+        null,
+        otherName,
+        otherPhrase,
+        unit,
+        shape,
+        reader,
+        date,
+        optional,
+        fallback,
+        fallbackWords,
+        zeroGiven);
+  }
+
+  /** Reads a value; one that is left out gives the default or is refused. */
+  T read(Object raw) {
+    if (isOmitted(raw)) {
+      if (!optional) {
+        throw new Refusal(BaseReason.MISSING, name);
+      }
+      return fallback;
+    }
+    return reader.read(name, raw);
+  }
+
+  /**
+   * Left out, or an empty text or range where leaving out is allowed, or the 0 of a blank cell
+   * where 0 is outside what is allowed.
+   */
+  private boolean isOmitted(Object raw) {
+    return raw == null || (optional && (isBlank(raw) || isBlankCell(raw)));
+  }
+
+  private boolean isBlankCell(Object raw) {
+    return raw instanceof Double d && d == 0 && !zeroGiven && refusesZero();
+  }
+
+  private boolean refusesZero() {
+    try {
+      reader.read(name, 0.0);
+      return false;
+    } catch (Refusal refusal) {
+      return true;
+    }
+  }
+
+  private boolean isBlank(Object raw) {
+    if (raw instanceof Object[][] range) {
+      return shape == Shape.RANGE
+          && Arrays.stream(range).flatMap(Arrays::stream).allMatch(c -> c == null || isBlank(c));
+    }
+    return raw instanceof String s && s.isBlank();
+  }
+
+  /** The input as the first lines of a working show it. */
+  Step step(Object raw) {
+    if (isOmitted(raw)) {
+      Object value = fallback instanceof Double ? fallback : fallbackWords();
+      return new Step(name, phrase, value, unit, "default");
+    }
+    if (raw instanceof Object[][] range) {
+      String size = range.length + " rows × " + (range.length == 0 ? 0 : range[0].length);
+      return new Step(name, phrase, size, unit, "given");
+    }
+    return new Step(name, phrase, raw, unit, "given");
+  }
+
+  boolean is(Parameter<?> other) {
+    return key == other.key;
+  }
+
+  /** The name: lower case, words joined by underscores. */
+  public String name() {
+    return name;
+  }
+
+  /** What it is: a noun phrase without unit. */
+  public String phrase() {
+    return phrase;
+  }
+
+  /** The words it accepts, in order; empty where it takes no words of a list. */
+  public List<String> words() {
+    return reader instanceof Readers.WordReader<?> w ? w.words().known() : List.of();
+  }
+
+  public Unit unit() {
+    return unit;
+  }
+
+  public Shape shape() {
+    return shape;
+  }
+
+  public boolean isOptional() {
+    return optional;
+  }
+
+  /** Whether numbers are days of the document's calendar. */
+  public boolean isDate() {
+    return date;
+  }
+
+  /** What counts when it is left out. */
+  public String fallbackWords() {
+    return fallbackWords == null ? Words.of(fallback) : fallbackWords;
+  }
+
+  /**
+   * The words of the wizard: phrase, unit, default, or that it is required, since Calc itself calls
+   * each argument optional that takes a value or a range.
+   */
+  public String description() {
+    return description(phrase, unit.symbol(), "required", "if left out", fallbackWords());
+  }
+
+  /** The same with words of another language. */
+  public String description(
+      String otherPhrase,
+      String otherUnit,
+      String required,
+      String ifLeftOut,
+      String otherFallback) {
+    StringBuilder text = new StringBuilder(otherPhrase);
+    if (!otherUnit.isEmpty()) {
+      text.append(" (").append(otherUnit).append(')');
+    }
+    if (!optional && shape != Shape.REST) {
+      text.append("; ").append(required);
+    } else if (optional && !fallbackWords().isEmpty()) {
+      text.append("; ").append(ifLeftOut).append(": ").append(otherFallback);
+    }
+    return text.toString();
+  }
+
+  /** Defaults in words. */
+  private static final class Words {
+    static String of(Object value) {
+      if (value instanceof Number n) {
+        return org.setpower.base.Numbers.words(n.doubleValue());
+      }
+      if (value instanceof org.setpower.base.Word w) {
+        return w.word();
+      }
+      return String.valueOf(value);
+    }
+  }
+}

@@ -1,0 +1,387 @@
+package org.setpower.registry.groups;
+
+import java.util.List;
+import org.setpower.bank.BankDischarge;
+import org.setpower.bank.BankReason;
+import org.setpower.bank.EqualPacks;
+import org.setpower.bank.Event;
+import org.setpower.bank.Joined;
+import org.setpower.bank.Member;
+import org.setpower.bank.Moment;
+import org.setpower.bank.Sharing;
+import org.setpower.base.Refusal;
+import org.setpower.base.Require;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.base.Word;
+import org.setpower.pack.Chemistry;
+import org.setpower.pack.Load;
+import org.setpower.pack.PackReason;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Table;
+
+/** BANK: packs joined together. */
+public final class BankFunctions {
+  private BankFunctions() {}
+
+  static final Group GROUP = new Group("BANK", "packs joined together");
+
+  private static final String STRING_CAUTION =
+      "Do not touch bare parts above 60 V DC in the dry, 30 V DC in the wet. Do not"
+          + " unplug under load above 60 V DC. Connect in series only batteries of the "
+          + "same type and state of charge, where the maker permits it: the switch in "
+          + "each sees the whole string.";
+
+  private static final String PARALLEL_CAUTION =
+      "Do not connect batteries at different states of charge directly in parallel:"
+          + " uncontrolled current flows between them. Connect equal batteries of equal "
+          + "charge only.";
+
+  private static final String CIRCUIT = "series and parallel circuit";
+
+  public static final FunctionSpec VOLTS =
+      GROUP
+          .function("VOLTS")
+          .says("Returns the nominal voltage of equal packs in series")
+          .takes(PackParameters.VOLTS, PackParameters.SERIES)
+          .gives(Unit.VOLT, "Nominal voltage of the bank")
+          .formula("V · series")
+          .source(CIRCUIT)
+          .caution(STRING_CAUTION)
+          .example("=BANK.VOLTS(28.8;2)", 57.6)
+          .by(a -> EqualPacks.volts(a.get(PackParameters.VOLTS), a.get(PackParameters.SERIES)));
+
+  public static final FunctionSpec AMPHOURS =
+      GROUP
+          .function("AMPHOURS")
+          .says("Returns the amp-hours of equal packs in parallel")
+          .takes(PackParameters.AMP_HOURS, PackParameters.PARALLEL_PACKS)
+          .gives(Unit.AMPERE_HOUR, "Amp-hours of the bank")
+          .formula("Ah · parallel")
+          .source(CIRCUIT)
+          .caution(PARALLEL_CAUTION)
+          .example("=BANK.AMPHOURS(10.2;3)", 30.6)
+          .by(
+              a ->
+                  EqualPacks.ampHours(
+                      a.get(PackParameters.AMP_HOURS), a.get(PackParameters.PARALLEL_PACKS)));
+
+  public static final FunctionSpec WATTHOURS =
+      GROUP
+          .function("WATTHOURS")
+          .says("Returns the watt-hours of a bank of equal packs")
+          .takes(
+              PackParameters.VOLTS,
+              PackParameters.AMP_HOURS,
+              PackParameters.SERIES,
+              PackParameters.PARALLEL_PACKS)
+          .gives(Unit.WATT_HOUR, "Watt-hours of the bank")
+          .formula("V · Ah · series · parallel")
+          .source("energy = voltage · charge")
+          .example("=BANK.WATTHOURS(28.8;10.2;2;3)", 1762.56)
+          .by(
+              a ->
+                  EqualPacks.wattHours(
+                      a.get(PackParameters.VOLTS),
+                      a.get(PackParameters.AMP_HOURS),
+                      a.get(PackParameters.SERIES),
+                      a.get(PackParameters.PARALLEL_PACKS)));
+
+  public static final FunctionSpec MAXAMPS =
+      GROUP
+          .function("MAXAMPS")
+          .says("Returns the highest current of equal packs in parallel")
+          .takes(PackParameters.MAX_AMPS, PackParameters.PARALLEL_PACKS)
+          .gives(Unit.AMPERE, "Highest current of the bank")
+          .formula("A · parallel")
+          .source(CIRCUIT)
+          .caution(
+              "Use this only for equal batteries of equal charge in direct parallel. Behind"
+                  + " a hot-swap plate one battery may carry it all: enter parallel = 1.")
+          .example("=BANK.MAXAMPS(30;2)", 60.0)
+          .by(
+              a ->
+                  EqualPacks.maxAmps(
+                      a.get(PackParameters.MAX_AMPS), a.get(PackParameters.PARALLEL_PACKS)));
+
+  public static final FunctionSpec MILLIOHMS =
+      GROUP
+          .function("MILLIOHMS")
+          .says("Returns the resistance of a bank of equal packs")
+          .takes(PackParameters.MILLIOHMS, PackParameters.SERIES, PackParameters.PARALLEL_PACKS)
+          .gives(Unit.MILLIOHM, "Resistance of the bank")
+          .formula("mΩ · series / parallel")
+          .source(CIRCUIT)
+          .caution(PARALLEL_CAUTION)
+          .example("=BANK.MILLIOHMS(45;2;3)", 30.0)
+          .by(
+              a ->
+                  EqualPacks.milliohms(
+                      a.get(PackParameters.MILLIOHMS),
+                      a.get(PackParameters.SERIES),
+                      a.get(PackParameters.PARALLEL_PACKS)));
+
+  public static final FunctionSpec FULLVOLTS =
+      GROUP
+          .function("FULLVOLTS")
+          .says("Returns the voltage of packs in series just off the charger")
+          .takes(
+              PackParameters.CELLS,
+              PackParameters.SERIES,
+              PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION))
+          .gives(Unit.VOLT, "Voltage just off the charger")
+          .formula("cells · series · 4.20 V (Li-ion), 3.65 V (LFP), 2.45 V (lead), 1.5 V (NiMH)")
+          .source("Chen et al. 2020 (4.2 V class); battery handbooks (Linden and Reddy)")
+          .caution(STRING_CAUTION)
+          .example("=BANK.FULLVOLTS(8;2)", 67.2)
+          .example("=BANK.FULLVOLTS(4;1;\"LFP\")", 14.6)
+          .by(
+              a ->
+                  EqualPacks.fullVolts(
+                      a.get(PackParameters.CELLS),
+                      a.get(PackParameters.SERIES),
+                      a.get(PackParameters.CHEMISTRY)));
+
+  public static final FunctionSpec SHORTAMPS =
+      GROUP
+          .function("SHORTAMPS")
+          .says("Returns the prospective short-circuit current of a pack or bank")
+          .takes(PackParameters.FULL_VOLTS, PackParameters.MILLIOHMS, PackParameters.LEAD_MILLIOHMS)
+          .gives(Unit.AMPERE, "Prospective short-circuit current")
+          .formula("I = V / (R + R lead)")
+          .source("Ohm's law")
+          .caution(
+              "Do not use an AC breaker for DC. Fit a fuse at the battery, rated to break "
+                  + "this current at the full DC voltage and no larger than the rating of the "
+                  + "cable. The first instant may be higher: a sustained resistance is larger "
+                  + "than a momentary one.")
+          .example("=BANK.SHORTAMPS(33.6;30)", 1120.0)
+          .by(
+              a ->
+                  EqualPacks.shortAmps(
+                      a.get(PackParameters.FULL_VOLTS),
+                      a.get(PackParameters.MILLIOHMS),
+                      a.get(PackParameters.LEAD_MILLIOHMS)));
+
+  public static final FunctionSpec SHARE =
+      GROUP
+          .function("SHARE")
+          .says("Returns the current of each pack of a hard-parallel bank at this moment")
+          .takes(PackParameters.PACKS_AT_REST, Parameters.WATTS_OR_NONE)
+          .givesTable("Current of each pack, negative if it is being charged", "current (A)")
+          .formula("Σ (E − V)/R = P/V; each pack gives (E − V)/R")
+          .source("Kirchhoff's laws")
+          .caution(
+              "Do not connect batteries at different states of charge directly in parallel:"
+                  + " uncontrolled current flows between them, and charges a cold lithium battery"
+                  + " that must not be charged.")
+          .refuses(BankReason.CANNOT_CARRY, BankReason.TOO_MANY_PACKS)
+          .example("=BANK.SHARE({33.6;45|30.8965;45|28.9936;45};92)", 55.13)
+          .by(BankFunctions::share);
+
+  private static final String RUN_SOURCE =
+      "node and circuit laws on the curves of PACK.LASTS; several unlike packs at once: Dormand and"
+          + " Prince, J. Comput. Appl. Math. 6 (1980) 19";
+  private static final String RUN_CAUTION =
+      "Do not connect in parallel if a battery is charged by its neighbours at over"
+          + " 0.5 C, or at all below 0 °C: BANK.EVENTS reports it in its first row. "
+          + "Behind a hot-swap plate one battery may carry it all. Self-heating in the "
+          + "cold is not counted.";
+
+  public static final FunctionSpec LASTS =
+      GROUP
+          .function("LASTS")
+          .says("Returns the hours until a device of constant watts goes dark on several packs")
+          .takes(
+              PackParameters.PACKS_OF_BANK,
+              Parameters.WATTS,
+              PackParameters.CUTOFF_VOLTS,
+              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
+              Parameters.TEMP.orElse(25.0),
+              PackParameters.LEAD_MILLIOHMS)
+          .gives(Unit.HOUR, "Hours until it goes dark")
+          .mapsAtMost(100)
+          .formula("hot-swap: the highest voltage carries; parallel: dq/dt = −(E(q) − V)/R")
+          .source(RUN_SOURCE)
+          .caution(RUN_CAUTION)
+          .refuses(
+              BankReason.DOES_NOT_START,
+              BankReason.PACKS_DIFFER,
+              BankReason.TOO_MANY_PACKS,
+              BankReason.NOT_FOLLOWED,
+              PackReason.NO_CURVE,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=BANK.LASTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
+          .shows(
+              a ->
+                  events(a).stream()
+                      .map(
+                          e ->
+                              new Step(
+                                  "t",
+                                  (e.pack() == 0 ? "" : "pack " + e.pack() + " ") + e.what(),
+                                  e.hours(),
+                                  Unit.HOUR,
+                                  ""))
+                      .toList())
+          .by(
+              a -> {
+                List<Event> events = events(a);
+                return events.get(events.size() - 1).hours();
+              });
+
+  public static final FunctionSpec EVENTS =
+      GROUP
+          .function("EVENTS")
+          .says("Returns what happens to the packs of a bank until the device goes dark")
+          .takes(
+              PackParameters.PACKS_OF_BANK,
+              Parameters.WATTS,
+              PackParameters.CUTOFF_VOLTS,
+              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
+              Parameters.TEMP.orElse(25.0),
+              PackParameters.LEAD_MILLIOHMS)
+          .givesTable(
+              "Events in order; pack 0 is the device",
+              "time (h)",
+              "pack",
+              "current of the pack (A)",
+              "what")
+          .formula("as BANK.LASTS")
+          .source(RUN_SOURCE)
+          .caution(RUN_CAUTION)
+          .refuses(
+              BankReason.DOES_NOT_START,
+              BankReason.PACKS_DIFFER,
+              BankReason.TOO_MANY_PACKS,
+              BankReason.NOT_FOLLOWED,
+              PackReason.NO_CURVE,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=BANK.EVENTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
+          .by(
+              a ->
+                  events(a).stream()
+                      .map(e -> new Object[] {e.hours(), (double) e.pack(), e.amps(), e.what()})
+                      .toArray(Object[][]::new));
+
+  public static final FunctionSpec CURVE =
+      GROUP
+          .function("CURVE")
+          .says("Returns how volts, amps and the charge of each pack go until the device goes dark")
+          .takes(
+              PackParameters.PACKS_OF_BANK,
+              Parameters.WATTS,
+              PackParameters.CUTOFF_VOLTS,
+              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
+              Parameters.TEMP.orElse(25.0),
+              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.STEPS)
+          .givesTable(
+              "The discharge, evenly spread over the time; one more column for each further pack",
+              "time (h)",
+              "at the device (V)",
+              "current (A)",
+              "charge of the first pack (share)")
+          .formula("as BANK.LASTS")
+          .source(RUN_SOURCE)
+          .caution(RUN_CAUTION)
+          .refuses(
+              PackReason.TOO_MANY_STEPS,
+              BankReason.DOES_NOT_START,
+              BankReason.PACKS_DIFFER,
+              BankReason.TOO_MANY_PACKS,
+              BankReason.NOT_FOLLOWED,
+              PackReason.NO_CURVE,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=BANK.CURVE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
+          .by(BankFunctions::curve);
+
+  private static Object[][] share(Arguments a) {
+    List<Table.Row> rows = a.get(PackParameters.PACKS_AT_REST).filledRows();
+    if (rows.size() > BankDischarge.MOST_PACKS) {
+      throw new Refusal(BankReason.TOO_MANY_PACKS, rows.size(), BankDischarge.MOST_PACKS);
+    }
+    double[] volts = new double[rows.size()];
+    double[] ohms = new double[rows.size()];
+    for (int i = 0; i < volts.length; i++) {
+      Table.Row row = rows.get(i);
+      volts[i] = Require.above(row.nameOf(0), row.number(0), 0);
+      ohms[i] = Require.above(row.nameOf(1), row.number(1), 0) / 1000;
+    }
+    double[] amps = Sharing.amps(volts, ohms, a.get(Parameters.WATTS_OR_NONE));
+    Object[][] result = new Object[rows.get(rows.size() - 1).number()][1];
+    for (Object[] cell : result) {
+      cell[0] = "";
+    }
+    for (int i = 0; i < amps.length; i++) {
+      result[rows.get(i).number() - 1][0] = amps[i];
+    }
+    return result;
+  }
+
+  /** Packs that can be followed in a second; no pack for a set lies outside. */
+  private static final double LEAST_MILLIOHMS = 0.1;
+
+  private static final double LEAST_AMP_HOURS = 0.1;
+  private static final double MOST_AMP_HOURS = 100_000;
+
+  private static double between(Table.Row row, int column, double least, double most) {
+    String name = row.nameOf(column);
+    return Require.atMost(name, Require.atLeast(name, row.number(column), least), most);
+  }
+
+  private static final Word.Words<Chemistry> CHEMISTRIES = new Word.Words<>(Chemistry.class);
+
+  private static List<Event> events(Arguments a) {
+    return BankDischarge.events(
+        members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP));
+  }
+
+  private static Object[][] curve(Arguments a) {
+    int steps = PackFunctions.steps(a);
+    return BankDischarge.moments(
+            members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP), steps)
+        .stream()
+        .map(BankFunctions::row)
+        .toArray(Object[][]::new);
+  }
+
+  private static Object[] row(Moment moment) {
+    Object[] row = new Object[3 + moment.charges().length];
+    row[0] = moment.hours();
+    row[1] = moment.deviceVolts();
+    row[2] = moment.amps();
+    for (int i = 0; i < moment.charges().length; i++) {
+      row[3 + i] = moment.charges()[i];
+    }
+    return row;
+  }
+
+  private static List<Member> members(Arguments a) {
+    return a.get(PackParameters.PACKS_OF_BANK).filledRows().stream()
+        .map(BankFunctions::member)
+        .toList();
+  }
+
+  private static Load load(Arguments a) {
+    return new Load(
+        a.get(Parameters.WATTS),
+        a.get(PackParameters.CUTOFF_VOLTS),
+        a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
+  }
+
+  private static Member member(Table.Row row) {
+    return new Member(
+        row.number(),
+        CHEMISTRIES.read(row.nameOf(0), row.text(0)),
+        Require.atLeast(row.nameOf(1), Require.whole(row.nameOf(1), row.number(1)), 1),
+        between(row, 2, LEAST_AMP_HOURS, MOST_AMP_HOURS),
+        Require.atLeast(row.nameOf(3), row.number(3), LEAST_MILLIOHMS),
+        Require.share(row.nameOf(4), row.number(4)));
+  }
+}

@@ -1,0 +1,465 @@
+package org.setpower.registry.groups;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.setpower.base.PhaseSystem;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.cable.Ampacity;
+import org.setpower.cable.CableReason;
+import org.setpower.cable.CableRun;
+import org.setpower.cable.CableSize;
+import org.setpower.cable.Conductor;
+import org.setpower.cable.Laid;
+import org.setpower.cable.Metal;
+import org.setpower.cable.Protection;
+import org.setpower.cable.Sizing;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+
+/** CABLE: wire and runs. */
+public final class CableFunctions {
+  private CableFunctions() {}
+
+  static final Group GROUP = new Group("CABLE", "wire and runs");
+
+  private static final String PARALLEL_CAUTION =
+      "Give each parallel cable its own protection, or a rating for the whole "
+          + "current: when one plug comes out the others carry all";
+
+  private static final Parameter<?>[] END_PARAMETERS = {
+    CableParameters.SIZE,
+    CableParameters.LENGTH,
+    Parameters.WATTS,
+    CableParameters.SUPPLY_VOLTS,
+    Parameters.SYSTEM.orElse(PhaseSystem.DC),
+    Parameters.POWER_FACTOR.orElse(1.0),
+    CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+    CableParameters.PARALLEL.orElse(1.0)
+  };
+
+  public static final FunctionSpec AREA =
+      GROUP
+          .function("AREA")
+          .says("Returns the cross-section of a cable size")
+          .takes(CableParameters.SIZE)
+          .gives(Unit.SQUARE_MILLIMETRE, "Cross-section of one conductor")
+          .formula("AWG: π/4·d², d = 0.127·92^((36−n)/39) mm")
+          .source("ASTM B258; IEC 60228 nominal areas")
+          .refuses(
+              CableReason.UNKNOWN_SIZE,
+              CableReason.GAUGE_OR_AREA,
+              CableReason.NOT_A_GAUGE,
+              CableReason.NOT_A_STANDARD_AREA)
+          .example("=CABLE.AREA(\"2.5 mm²\")", 2.5)
+          .by(a -> a.get(CableParameters.SIZE).area());
+
+  public static final FunctionSpec RESISTANCE =
+      GROUP
+          .function("RESISTANCE")
+          .says("Returns the direct-current resistance of one conductor, per kilometre")
+          .takes(
+              CableParameters.SIZE,
+              CableParameters.CONDUCTOR_TEMP.orElse(20.0),
+              CableParameters.METAL.orElse(Metal.COPPER))
+          .gives(Unit.OHM_PER_KILOMETRE, "Resistance of one conductor")
+          .formula("R·(1 + α·(T − T₀)), R the table value at T₀")
+          .source(
+              "NEC Chapter 9 Table 8, stranded, and its note 2 (24 to 20 AWG: FAA AC 43.13-1B Table"
+                  + " 11-9); IEC 60228 class 5 (Al: class 2), maximum at 20 °C")
+          .refuses(CableReason.NO_RESISTANCE)
+          .example("=CABLE.RESISTANCE(\"2.5 mm²\")", 7.98)
+          .shows(CableFunctions::resistanceSteps)
+          .by(a -> conductor(a).ohms(a.get(CableParameters.CONDUCTOR_TEMP)));
+
+  public static final FunctionSpec DROP =
+      GROUP
+          .function("DROP")
+          .says("Returns the volts lost over a cable run at a current")
+          .takes(
+              CableParameters.SIZE,
+              CableParameters.LENGTH,
+              Parameters.AMPS,
+              Parameters.SYSTEM.orElse(PhaseSystem.DC),
+              Parameters.POWER_FACTOR.orElse(1.0),
+              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              CableParameters.PARALLEL.orElse(1.0))
+          .gives(Unit.VOLT, "Volts lost over the run")
+          .formula("k·I·L·(R cos φ + X sin φ)/parallel, k = 2, 2, √3")
+          .source("UFC 3-520-01 (2002) Appendix B-2; IEC 60364-5-52 Annex G")
+          .caution(
+              "Lamps and cameras that hold their watts draw more as the volts sag: size cable and"
+                  + " breaker on CABLE.ENDAMPS. "
+                  + PARALLEL_CAUTION)
+          .refuses(CableReason.NO_RESISTANCE)
+          .example("=CABLE.DROP(\"12 AWG\";10;8.33)", 1.03)
+          .shows(a -> runSteps(a, run(a)))
+          .by(a -> run(a).drop(a.get(Parameters.AMPS)));
+
+  public static final FunctionSpec ENDVOLTS =
+      GROUP
+          .function("ENDVOLTS")
+          .says("Returns the volts at the far end of a cable for a load that draws constant watts")
+          .takes(END_PARAMETERS)
+          .gives(Unit.VOLT, "Volts at the load")
+          .formula("upper root of V⁴ + V²·(2(PR+QX) − Vs²) + (P²+Q²)(R²+X²) = 0, per phase")
+          .source("exact solution of the circuit; three-phase: line-to-line volts")
+          .caution(PARALLEL_CAUTION)
+          .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
+          .example("=CABLE.ENDVOLTS(\"12 AWG\";10;200;24)", 22.92)
+          .shows(CableFunctions::endSteps)
+          .by(a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
+
+  public static final FunctionSpec ENDAMPS =
+      GROUP
+          .function("ENDAMPS")
+          .says("Returns the amps drawn at the far end of a cable by a load of constant watts")
+          .takes(END_PARAMETERS)
+          .gives(Unit.AMPERE, "Current in a line")
+          .formula("P/(V·pf), three-phase P/(√3·V·pf), V = CABLE.ENDVOLTS")
+          .source("exact solution of the circuit")
+          .caution(
+              "Size cable and breaker on this, not on watts over nominal volts. "
+                  + PARALLEL_CAUTION)
+          .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
+          .example("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)", 21.37)
+          .shows(CableFunctions::endSteps)
+          .by(a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
+
+  public static final FunctionSpec HEAT =
+      GROUP
+          .function("HEAT")
+          .says("Returns the watts that a cable run turns to heat at a current")
+          .takes(
+              CableParameters.SIZE,
+              CableParameters.LENGTH,
+              Parameters.AMPS,
+              Parameters.SYSTEM.orElse(PhaseSystem.DC),
+              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              CableParameters.PARALLEL.orElse(1.0))
+          .gives(Unit.WATT, "Heat in the cable")
+          .formula("n·I²·R·L/parallel, n = 2, 2, 3")
+          .source("Joule's law; a loaded neutral comes on top")
+          .caution(
+              "Do not apply this to a cable on a drum or in a bundle: heat cannot escape, "
+                  + "see CABLE.AMPACITY. "
+                  + PARALLEL_CAUTION)
+          .refuses(CableReason.NO_RESISTANCE)
+          .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.5783)
+          .shows(a -> runSteps(a, run(a, 1)))
+          .by(a -> run(a, 1).heat(a.get(Parameters.AMPS)));
+
+  public static final FunctionSpec AMPACITY =
+      GROUP
+          .function("AMPACITY")
+          .says("Returns the amps that one cable carries")
+          .takes(
+              CableParameters.SIZE,
+              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
+              CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              CableParameters.LOADED_CONDUCTORS.orElse(2.0),
+              CableParameters.LAID.orElse(Laid.FREELY, "free"))
+          .gives(Unit.AMPERE, "Current rating of one circuit")
+          .formula("table rating × factor for the air × factor for how it lies")
+          .source(
+              "NEC 400.5(A), 310.16 with 240.4(D), 310.15; 30 CFR 18 Appendix I; BS 7671 Tables"
+                  + " 4F1A and 4F3A; IEC 60364-5-52 B.52.17. 60 °C columns (building 75 °C above 1"
+                  + " AWG)")
+          .caution(
+              "Do not load a cable on its drum: unwind it. Use \"feeder\" only for single "
+                  + "cores that do not touch, never for multi-core. For parallel cables use the "
+                  + "rating of one; the NEC permits them from 1/0 AWG only")
+          .refuses(
+              CableReason.NO_RATING,
+              CableReason.TOO_HOT,
+              CableReason.LAID_BEYOND_TABLE,
+              CableReason.CLOSED_DRUM)
+          .example("=CABLE.AMPACITY(\"2.5 mm²\";\"cord\";30;2;\"drum 3 layers\")", 11.25)
+          .shows(CableFunctions::ampacitySteps)
+          .by(a -> ampacity(a).amps());
+
+  public static final FunctionSpec BREAKER =
+      GROUP
+          .function("BREAKER")
+          .says("Returns the next standard breaker rating for a current")
+          .takes(
+              Parameters.AMPS,
+              CableParameters.STANDARD.orElse(Protection.Standard.IEC),
+              CableParameters.CONTINUOUS.orElse(true, "TRUE"))
+          .gives(Unit.AMPERE, "Rating of the breaker")
+          .formula("IEC: smallest rating ≥ amps; NEC: ≥ 1.25 × amps when continuous")
+          .source("IEC 60898-1, IEC 60947-2, IEC 60364-4-43; NEC 240.6(A), 210.20")
+          .caution(
+              "Do not use an AC breaker for DC. Use a cable rated for the breaker: "
+                  + "otherwise it is not protected. Breakers grouped in a distro in the sun trip "
+                  + "early; inrush trips curve B")
+          .refuses(CableReason.NO_BREAKER)
+          .example("=CABLE.BREAKER(16;\"NEC\")", 20.0)
+          .by(
+              a ->
+                  Protection.breaker(
+                      a.get(Parameters.AMPS),
+                      a.get(CableParameters.STANDARD),
+                      a.get(CableParameters.CONTINUOUS)));
+
+  public static final FunctionSpec REACH =
+      GROUP
+          .function("REACH")
+          .says("Returns the longest one-way run of a cable within a drop limit")
+          .takes(
+              CableParameters.SIZE,
+              Parameters.AMPS,
+              Parameters.LINE_VOLTS,
+              CableParameters.MAX_DROP.orElse(0.03, "3 %"),
+              Parameters.SYSTEM.orElse(PhaseSystem.DC),
+              Parameters.POWER_FACTOR.orElse(1.0),
+              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE))
+          .gives(Unit.METRE, "Longest run, one way")
+          .formula("inverse of CABLE.DROP")
+          .source("see CABLE.DROP; rating: CABLE.AMPACITY at 30 °C")
+          .caution("Check the earth loop too, with CABLE.TRIPS: it is not considered here")
+          .refuses(CableReason.NO_RESISTANCE, CableReason.NO_RATING, CableReason.OVER_RATING)
+          .example("=CABLE.REACH(\"2.5 mm²\";16;230;5%;\"1PH\")", 38.917)
+          .by(
+              a ->
+                  Sizing.reach(
+                      a.get(CableParameters.SIZE),
+                      a.get(Parameters.AMPS),
+                      a.get(Parameters.LINE_VOLTS),
+                      a.get(CableParameters.MAX_DROP),
+                      a.get(Parameters.SYSTEM),
+                      a.get(Parameters.POWER_FACTOR),
+                      a.get(CableParameters.CONDUCTOR_TEMP),
+                      a.get(CableParameters.METHOD)));
+
+  public static final FunctionSpec GAUGE =
+      GROUP
+          .function("GAUGE")
+          .says("Returns the smallest standard cable size that meets the drop and the rating")
+          .takes(
+              CableParameters.LENGTH,
+              Parameters.AMPS,
+              Parameters.LINE_VOLTS,
+              CableParameters.MAX_DROP.orElse(0.03, "3 %"),
+              CableParameters.FAMILY.orElse(CableSize.Family.AWG),
+              Parameters.SYSTEM.orElse(PhaseSystem.DC),
+              Parameters.POWER_FACTOR.orElse(1.0),
+              CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 4"),
+              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
+              CableParameters.LAID.orElse(Laid.FREELY, "free"),
+              CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the amps"))
+          .givesText("Cable size")
+          .formula("first size with drop at 60 °C ≤ limit and rating ≥ breaker")
+          .source("see CABLE.DROP, CABLE.AMPACITY and CABLE.BREAKER (NEC for AWG, IEC for mm²)")
+          .caution(
+              "Enter the actual upstream breaker: a cable on a breaker above its rating is "
+                  + "a fire hazard")
+          .refuses(
+              CableReason.BREAKER_BELOW_LOAD,
+              CableReason.NO_BREAKER,
+              CableReason.NO_SIZE_FOR_BREAKER,
+              CableReason.NO_SIZE_FOR_DROP,
+              CableReason.TOO_HOT)
+          .example("=CABLE.GAUGE(30;13;230;5%;\"mm²\";\"1PH\")", "2.5 mm²")
+          .shows(CableFunctions::gaugeSteps)
+          .by(a -> Sizing.gauge(a.get(CableParameters.FAMILY), need(a)).toString());
+
+  public static final FunctionSpec LOOP =
+      GROUP
+          .function("LOOP")
+          .says("Returns the line-to-earth loop at the end of a cable, cold")
+          .takes(
+              CableParameters.SIZE,
+              CableParameters.LENGTH,
+              CableParameters.SOURCE_OHMS,
+              CableParameters.EARTH_SIZE.orElse(null, "the same size"))
+          .gives(Unit.OHM, "Loop at 20 °C")
+          .formula("source + L·(R line + R earth)")
+          .source("IEC 60364-4-41; resistances as in CABLE.RESISTANCE at 20 °C")
+          .caution(
+              "Planning figure only. Have loop impedance, polarity, earth (ground) "
+                  + "continuity, RCD operation and insulation resistance measured by a competent "
+                  + "person")
+          .refuses(CableReason.NO_RESISTANCE)
+          .example("=CABLE.LOOP(\"2.5 mm²\";50;0.35)", 1.148)
+          .by(
+              a ->
+                  Protection.loop(
+                      a.get(CableParameters.SIZE),
+                      a.get(CableParameters.LENGTH),
+                      a.get(CableParameters.SOURCE_OHMS),
+                      a.get(CableParameters.EARTH_SIZE) == null
+                          ? a.get(CableParameters.SIZE)
+                          : a.get(CableParameters.EARTH_SIZE)));
+
+  public static final FunctionSpec TRIPS =
+      GROUP
+          .function("TRIPS")
+          .says("Returns 1 if an earth fault trips the breaker instantly, 0 if it does not")
+          .takes(
+              CableParameters.LOOP_OHMS,
+              CableParameters.BREAKER,
+              CableParameters.CURVE,
+              CableParameters.VOLTS_TO_EARTH)
+          .gives(Unit.NONE, "1 if it trips instantly")
+          .formula("0.8·U₀/Z ≥ 5, 10, 20 × breaker (curve B, C, D)")
+          .source("IEC 60898-1; BS 7671 Appendix 3 (0.8 for a loop met cold)")
+          .caution(
+              "Do not rely on 1 behind a generator: it may not supply that current. Provide"
+                  + " RCD protection there. At 0 provide RCD protection, or use a larger or "
+                  + "shorter cable. Have every circuit tested")
+          .example("=CABLE.TRIPS(1.148;16;\"C\";230)", 1.0)
+          .shows(CableFunctions::tripSteps)
+          .by(
+              a ->
+                  Protection.trips(
+                          a.get(CableParameters.LOOP_OHMS),
+                          a.get(CableParameters.BREAKER),
+                          a.get(CableParameters.CURVE),
+                          a.get(CableParameters.VOLTS_TO_EARTH))
+                      ? 1.0
+                      : 0.0);
+
+  private static Ampacity ampacity(Arguments a) {
+    return Ampacity.of(
+        a.get(CableParameters.SIZE),
+        a.get(CableParameters.METHOD),
+        a.get(CableParameters.AMBIENT),
+        a.get(CableParameters.LOADED_CONDUCTORS).intValue(),
+        a.get(CableParameters.LAID));
+  }
+
+  private static List<Step> ampacitySteps(Arguments a) {
+    Ampacity rating = ampacity(a);
+    return ratingSteps(rating);
+  }
+
+  private static List<Step> ratingSteps(Ampacity rating) {
+    return List.of(
+        new Step("I₀", "rating in the table", rating.tableAmps(), Unit.AMPERE, rating.source()),
+        new Step("f₁", "factor for the air around it", rating.ambientFactor(), Unit.SHARE, ""),
+        new Step(
+            "f₂",
+            "factor for loaded conductors and how it lies",
+            rating.laidFactor(),
+            Unit.SHARE,
+            ""));
+  }
+
+  /** Drivers of lamps load the neutral with harmonics: with three phases it counts too. */
+  private static int cautiouslyLoaded(PhaseSystem system) {
+    return system == PhaseSystem.THREE ? Ampacity.MOST_LOADED : system.loadedConductors();
+  }
+
+  private static Sizing.Need need(Arguments a) {
+    PhaseSystem system = a.get(Parameters.SYSTEM);
+    Double loaded = a.get(CableParameters.LOADED_CONDUCTORS);
+    Double breaker = a.get(CableParameters.BREAKER);
+    double amps = a.get(Parameters.AMPS);
+    return new Sizing.Need(
+        a.get(CableParameters.LENGTH),
+        amps,
+        a.get(Parameters.LINE_VOLTS),
+        a.get(CableParameters.MAX_DROP),
+        system,
+        a.get(Parameters.POWER_FACTOR),
+        a.get(CableParameters.AMBIENT),
+        loaded == null ? cautiouslyLoaded(system) : loaded.intValue(),
+        a.get(CableParameters.METHOD),
+        a.get(CableParameters.LAID),
+        breaker == null
+            ? Protection.breaker(amps, Protection.Standard.of(a.get(CableParameters.FAMILY)), true)
+            : breaker);
+  }
+
+  private static List<Step> gaugeSteps(Arguments a) {
+    Sizing.Need need = need(a);
+    CableSize size = Sizing.gauge(a.get(CableParameters.FAMILY), need);
+    Ampacity rating = Ampacity.of(size, need.method(), need.ambient(), need.loaded(), need.laid());
+    List<Step> steps = new ArrayList<>();
+    steps.add(new Step("In", "breaker ahead of the cable", need.breaker(), Unit.AMPERE, ""));
+    steps.addAll(ratingSteps(rating));
+    steps.add(new Step("Iz", "rating of the size", rating.amps(), Unit.AMPERE, ""));
+    steps.add(new Step("ΔU max", "drop allowed", need.maxDrop() * need.volts(), Unit.VOLT, ""));
+    steps.add(new Step("ΔU", "drop of the size at 60 °C", Sizing.drop(size, need), Unit.VOLT, ""));
+    return steps;
+  }
+
+  private static List<Step> tripSteps(Arguments a) {
+    return List.of(
+        new Step(
+            "0.8·U₀/Z",
+            "amps of an earth fault",
+            Protection.faultAmps(
+                a.get(CableParameters.LOOP_OHMS), a.get(CableParameters.VOLTS_TO_EARTH)),
+            Unit.AMPERE,
+            ""),
+        new Step(
+            "Ia",
+            "amps that trip the breaker at once",
+            Protection.tripAmps(a.get(CableParameters.BREAKER), a.get(CableParameters.CURVE)),
+            Unit.AMPERE,
+            "IEC 60898-1"));
+  }
+
+  private static Conductor conductor(Arguments a) {
+    return Conductor.of(a.get(CableParameters.SIZE), a.get(CableParameters.METAL));
+  }
+
+  private static CableRun run(Arguments a) {
+    return run(a, a.get(Parameters.POWER_FACTOR));
+  }
+
+  private static CableRun run(Arguments a, double powerFactor) {
+    return CableRun.of(
+        a.get(CableParameters.SIZE),
+        a.get(CableParameters.LENGTH),
+        a.get(Parameters.SYSTEM),
+        powerFactor,
+        a.get(CableParameters.CONDUCTOR_TEMP),
+        a.get(CableParameters.PARALLEL));
+  }
+
+  private static List<Step> resistanceSteps(Arguments a) {
+    Conductor c = conductor(a);
+    return List.of(
+        new Step("R", "resistance in the table", c.tableOhms(), Unit.OHM_PER_KILOMETRE, c.source()),
+        new Step("T₀", "temperature of the table", c.tableTemp(), Unit.CELSIUS, c.source()),
+        new Step("α", "change per kelvin", c.alpha(), Unit.NONE, c.source()));
+  }
+
+  private static List<Step> runSteps(Arguments a, CableRun run) {
+    Conductor c = Conductor.of(a.get(CableParameters.SIZE));
+    double ohms = c.ohms(a.get(CableParameters.CONDUCTOR_TEMP));
+    List<Step> steps = new ArrayList<>();
+    steps.add(
+        new Step("R", "resistance of one conductor", ohms, Unit.OHM_PER_KILOMETRE, c.source()));
+    steps.add(new Step("R·L", "of one conductor over the run", run.ohms(), Unit.OHM, ""));
+    if (run.reactance() > 0) {
+      steps.add(
+          new Step(
+              "X·L",
+              "reactance of one conductor over the run",
+              run.reactance(),
+              Unit.OHM,
+              "NEC Chapter 9 Table 9; IEC 60364-5-52 Annex G"));
+    }
+    return steps;
+  }
+
+  private static List<Step> endSteps(Arguments a) {
+    CableRun run = run(a);
+    double watts = a.get(Parameters.WATTS);
+    double volts = a.get(CableParameters.SUPPLY_VOLTS);
+    double amps = run.endAmps(watts, volts);
+    List<Step> steps = new ArrayList<>(runSteps(a, run));
+    steps.add(new Step("V", "volts at the load", run.endVolts(watts, volts), Unit.VOLT, ""));
+    steps.add(new Step("I", "amps in a line", amps, Unit.AMPERE, ""));
+    steps.add(new Step("n·I²·R", "heat in the cable", run.heat(amps), Unit.WATT, ""));
+    return steps;
+  }
+}

@@ -1,0 +1,137 @@
+package org.setpower.registry.groups;
+
+import static org.setpower.registry.Parameter.Shape.SINGLE;
+
+import org.setpower.base.Length;
+import org.setpower.base.Require;
+import org.setpower.base.Unit;
+import org.setpower.cable.Ampacity;
+import org.setpower.cable.CableSize;
+import org.setpower.cable.Laid;
+import org.setpower.cable.Metal;
+import org.setpower.cable.Protection;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+
+/** The words of CABLE: wire and runs. */
+final class CableParameters {
+  private CableParameters() {}
+
+  static final Parameter<CableSize> SIZE =
+      Parameter.of(
+          "size",
+          "Cable size: \"12 AWG\", \"2/0\", \"2.5 mm²\", \"5G2.5\", or a number, which is mm²",
+          Unit.NONE,
+          SINGLE,
+          CableParameters::cableSize);
+
+  static final Parameter<Double> LENGTH =
+      Parameter.of(
+          "length",
+          "Cable length, one way; also text such as \"100 ft\"",
+          Unit.METRE,
+          SINGLE,
+          Readers.amount(Length::metres, Require::filled));
+
+  static final Parameter<Double> CONDUCTOR_TEMP =
+      Parameters.temperature("conductor_temp", "Temperature of the conductor");
+
+  static final Parameter<Double> PARALLEL =
+      Parameters.count("parallel", "Number of equal cables side by side");
+
+  static final Parameter<Metal> METAL =
+      Parameter.of("metal", "\"Cu\" or \"Al\"", Unit.NONE, SINGLE, Readers.word(Metal.class));
+
+  static final Parameter<Double> SUPPLY_VOLTS =
+      Parameters.positive("supply_volts", "Volts where the cable starts", Unit.VOLT);
+
+  static final Parameter<Double> MAX_DROP =
+      Parameter.of(
+          "max_drop",
+          "Largest drop allowed, share of the volts",
+          Unit.SHARE,
+          SINGLE,
+          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
+
+  static final Parameter<CableSize.Family> FAMILY =
+      Parameter.of(
+          "family",
+          "Series of sizes: \"AWG\" or \"mm²\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(CableSize.Family.class));
+
+  static final Parameter<Double> AMBIENT =
+      Parameters.temperature("ambient", "Air around the cable at its hottest");
+
+  static final Parameter<Double> LOADED_CONDUCTORS =
+      Parameter.of(
+          "loaded_conductors",
+          "Conductors that carry current: 2, 3, or 4 where the neutral carries harmonics",
+          Unit.PIECES,
+          SINGLE,
+          Readers.number(
+              (n, v) ->
+                  Require.atMost(
+                      n, Require.atLeast(n, Require.whole(n, v), 2), Ampacity.MOST_LOADED)));
+
+  static final Parameter<Ampacity.Method> METHOD =
+      Parameter.of(
+          "method",
+          "Kind of cable: \"flexible\", \"cord\", \"rubber\", \"feeder\" (single cores not"
+              + " touching) or \"building\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Ampacity.Method.class));
+
+  static final Parameter<Laid> LAID =
+      Parameter.of(
+          "laid",
+          "How it lies: \"free\", \"bunched 6\" (cables), \"drum 2 layers\", \"radial drum\" or"
+              + " \"radial drum ventilated\"",
+          Unit.NONE,
+          SINGLE,
+          (name, raw) -> Laid.parse(name, Readers.asText(name, raw)));
+
+  static final Parameter<Double> BREAKER =
+      Parameters.positive("breaker", "Rating of the breaker ahead of the cable", Unit.AMPERE);
+
+  static final Parameter<Protection.Standard> STANDARD =
+      Parameter.of(
+          "standard",
+          "Whose ratings: \"IEC\" or \"NEC\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Protection.Standard.class));
+
+  static final Parameter<Boolean> CONTINUOUS =
+      Parameters.flag("continuous", "Whether the load lasts 3 hours or more (NEC only)");
+
+  static final Parameter<Double> SOURCE_OHMS =
+      Parameters.positive(
+          "source_ohms", "Loop of the supply, measured or from the set's maker", Unit.OHM);
+
+  static final Parameter<CableSize> EARTH_SIZE =
+      SIZE.named("earth_size", "Size of the earth conductor");
+
+  static final Parameter<Double> LOOP_OHMS =
+      Parameters.positive(
+          "loop_ohms", "Line-to-earth loop at the end of the cable, cold", Unit.OHM);
+
+  static final Parameter<Protection.Curve> CURVE =
+      Parameter.of(
+          "curve",
+          "Curve of the breaker: \"B\", \"C\" or \"D\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Protection.Curve.class));
+
+  static final Parameter<Double> VOLTS_TO_EARTH =
+      Parameters.positive("volts_to_earth", "Volts of a line to earth", Unit.VOLT);
+
+  private static CableSize cableSize(String name, Object raw) {
+    return raw instanceof Double d
+        ? CableSize.ofArea(d)
+        : CableSize.parse(Readers.asText(name, raw));
+  }
+}

@@ -1,0 +1,110 @@
+package org.setpower.registry.groups;
+
+import java.util.List;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.charge.ChargeReason;
+import org.setpower.charge.Charging;
+import org.setpower.pack.Chemistry;
+import org.setpower.pack.PackReason;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+
+/** CHARGE: packs on the charger. */
+public final class ChargeFunctions {
+  private ChargeFunctions() {}
+
+  static final Group GROUP = new Group("CHARGE", "packs on the charger");
+
+  public static final FunctionSpec HOURS =
+      GROUP
+          .function("HOURS")
+          .says("Returns the hours that a lithium pack takes on a charger")
+          .takes(
+              PackParameters.AMP_HOURS,
+              PackParameters.CHARGE_AMPS,
+              PackParameters.FROM,
+              PackParameters.TO,
+              PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION),
+              PackParameters.CELLS.orElse(1.0),
+              PackParameters.MILLIOHMS.orElse(null, "300/Ah for each cell"),
+              Parameters.TEMP.orElse(25.0))
+          .gives(Unit.HOUR, "Hours on the charger")
+          .formula(
+              "constant current to 4.20 (LFP 3.65) V a cell, then Δt = R/m · ln((V − E₀)/(V − E₁))"
+                  + " to the target or 0.05 C, whichever is first")
+          .source(
+              "CC-CV on the curve of Chen et al., J. Electrochem. Soc. 167 (2020) 080534 (Li-ion),"
+                  + " ARTS-Lab 2023 (LFP); 0.3/Ah Ω: sustained resistance of measured cells")
+          .caution(
+              "Do not charge a lithium battery below 0 °C (32 °F). Do not exceed the "
+                  + "charging current that its maker permits. 100 % means a current of 0.05 C.")
+          .refuses(
+              ChargeReason.TOO_COLD,
+              ChargeReason.TOO_FAST,
+              ChargeReason.NOT_CC_CV,
+              ChargeReason.BACKWARDS,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=CHARGE.HOURS(10.2;5)", 2.3596)
+          .shows(
+              a ->
+                  List.of(
+                      new Step(
+                          "",
+                          "charge at which the current starts to fall",
+                          charging(a).turningCharge(),
+                          Unit.SHARE,
+                          "E + I·R = full volts of the cell")))
+          .by(a -> charging(a).hours(a.get(PackParameters.FROM), a.get(PackParameters.TO)));
+
+  private static Charging charging(Arguments a) {
+    return Charging.of(
+        a.get(PackParameters.CHEMISTRY),
+        a.get(PackParameters.CELLS),
+        a.get(PackParameters.AMP_HOURS),
+        a.get(PackParameters.MILLIOHMS),
+        a.get(PackParameters.CHARGE_AMPS),
+        a.get(Parameters.TEMP));
+  }
+
+  public static final FunctionSpec MAINS =
+      GROUP
+          .function("MAINS")
+          .says("Returns the watt-hours from the wall to charge a pack")
+          .takes(
+              Parameters.WATT_HOURS,
+              PackParameters.FROM,
+              PackParameters.TO,
+              Parameters.EFFICIENCY.orElse(0.85))
+          .gives(Unit.WATT_HOUR, "Watt-hours from the wall")
+          .formula("Wh · (to − from) / efficiency")
+          .source("energy balance; 85 % for charger and cells together: common practice")
+          .refuses(ChargeReason.BACKWARDS)
+          .example("=CHARGE.MAINS(294)", 345.882)
+          .by(
+              a ->
+                  Charging.wallWattHours(
+                      a.get(Parameters.WATT_HOURS),
+                      a.get(PackParameters.FROM),
+                      a.get(PackParameters.TO),
+                      a.get(Parameters.EFFICIENCY)));
+
+  public static final FunctionSpec CHANNELS =
+      GROUP
+          .function("CHANNELS")
+          .says("Returns the charger channels needed for a number of packs")
+          .takes(PackParameters.PACK_COUNT, PackParameters.HOURS_FREE, PackParameters.HOURS_EACH)
+          .gives(Unit.PIECES, "Channels")
+          .formula("packs / floor(hours_free / hours_each), rounded up")
+          .source("division; a pack is not split between channels")
+          .refuses(ChargeReason.NO_TURN)
+          .example("=CHARGE.CHANNELS(10;8;2.5)", 4.0)
+          .by(
+              a ->
+                  Charging.channels(
+                      a.get(PackParameters.PACK_COUNT),
+                      a.get(PackParameters.HOURS_FREE),
+                      a.get(PackParameters.HOURS_EACH)));
+}

@@ -1,0 +1,231 @@
+package org.setpower.registry.groups;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.Refusal;
+import org.setpower.base.Require;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.fleet.Ageing;
+import org.setpower.fleet.FleetReason;
+import org.setpower.fleet.Outliers;
+import org.setpower.fleet.Outlook;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+import org.setpower.registry.Table;
+
+/** FLEET: a stock of packs. */
+public final class FleetFunctions {
+  private FleetFunctions() {}
+
+  static final Group GROUP = new Group("FLEET", "a stock of packs");
+
+  private static final Parameter<Double> MEASURED_WH =
+      Parameters.notNegative(
+          "measured_wh", "Wh a full pack gave at room temperature", Unit.WATT_HOUR);
+  private static final Parameter<Double> RATED_WH =
+      Parameters.positive("rated_wh", "Wh on its label", Unit.WATT_HOUR);
+
+  public static final FunctionSpec HEALTH =
+      GROUP
+          .function("HEALTH")
+          .says("Returns the health of a pack: what it still gives of its rating")
+          .takes(MEASURED_WH, RATED_WH)
+          .gives(Unit.SHARE, "Health")
+          .formula("measured_wh / rated_wh")
+          .source("the definition of health in this workbook")
+          .caution(
+              "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the"
+                  + " fire service. Quarantine a cold battery that was dropped, got wet or is "
+                  + "swollen, whatever this figure says. A test in the cold or at a high load "
+                  + "reads low: compare like with like")
+          .refuses(FleetReason.OVER_RATING)
+          .example("=FLEET.HEALTH(250;294)", 0.8503)
+          .by(a -> Ageing.health(a.get(MEASURED_WH), a.get(RATED_WH)));
+
+  private static final Parameter<Double> CYCLES =
+      Parameters.positive("cycles", "Cycles so far", Unit.NONE);
+  private static final Parameter<Double> RETIRE_AT =
+      Parameter.of(
+              "retire_at",
+              "Health at which it is retired",
+              Unit.SHARE,
+              Parameter.Shape.SINGLE,
+              Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)))
+          .orElse(0.8);
+
+  public static final FunctionSpec LOSS =
+      GROUP
+          .function("LOSS")
+          .says("Returns the health that a pack lost in 100 cycles, on average since new")
+          .takes(CYCLES, Parameters.HEALTH.required())
+          .gives(Unit.SHARE, "Health lost in 100 cycles")
+          .formula("100 · (1 − health) / cycles")
+          .source("an average since new")
+          .caution("The next 100 cycles may cost more: cells bend down at the end")
+          .example("=FLEET.LOSS(200;90%)", 0.05)
+          .by(a -> Ageing.lossInHundred(a.get(CYCLES), a.get(Parameters.HEALTH)));
+
+  private static final Parameter<Outlook> OUTLOOK =
+      Parameter.of(
+              "outlook",
+              "\"least\" or \"most\": which end of the range",
+              Unit.NONE,
+              Parameter.Shape.SINGLE,
+              Readers.word(Outlook.class))
+          .orElse(Outlook.LEAST);
+
+  public static final FunctionSpec CYCLESLEFT =
+      GROUP
+          .function("CYCLESLEFT")
+          .says("Returns how many cycles a pack has left, at least or at most")
+          .takes(CYCLES, Parameters.HEALTH.required(), RETIRE_AT, OUTLOOK)
+          .gives(Unit.NONE, "Cycles left")
+          .formula(
+              "least: 0.6 · the fewest, most: 1.4 · the most of cycles · (n(retire_at)/n(health) −"
+                  + " 1), n: cycles of each of six measured cells")
+          .source(
+              "T. Baumhöfer et al., J. Power Sources 247 (2014) 332,"
+                  + " doi:10.1016/j.jpowsour.2013.08.108; 0.6 and 1.4 cover each of the six"
+                  + " foretold from the other five")
+          .caution(
+              "The cells were NMC of one kind, cycled one way: LFP, lead, heat, storing full and"
+                  + " cycles nobody counted change it. Plan with the least, and test again every 50"
+                  + " cycles")
+          .refuses(FleetReason.TOO_EARLY, FleetReason.BELOW_MEASURED)
+          .example("=FLEET.CYCLESLEFT(200;90%)", 81.9048)
+          .example("=FLEET.CYCLESLEFT(200;90%;80%;\"most\")", 256.0)
+          .shows(
+              a ->
+                  List.of(
+                      new Step(
+                          "",
+                          "at the least",
+                          cyclesLeft(a, Outlook.LEAST),
+                          Unit.NONE,
+                          "0.6 · the fewest"),
+                      new Step(
+                          "",
+                          "at the most",
+                          cyclesLeft(a, Outlook.MOST),
+                          Unit.NONE,
+                          "1.4 · the most")))
+          .by(a -> cyclesLeft(a, a.get(OUTLOOK)));
+
+  private static double cyclesLeft(Arguments a, Outlook outlook) {
+    return Ageing.cyclesLeft(a.get(CYCLES), a.get(Parameters.HEALTH), a.get(RETIRE_AT), outlook);
+  }
+
+  private static final Parameter<Object> HEALTHS =
+      Parameters.range("healths", "Health of each pack", Unit.SHARE);
+  private static final Parameter<Double> LIMIT =
+      Parameters.positive("limit", "Score from which a pack stands apart", Unit.NONE).orElse(3.5);
+  private static final Parameter<Object> KINDS =
+      Parameters.range("kinds", "Kind of each pack", Unit.NONE).orElse(null, "all of one kind");
+
+  public static final FunctionSpec ODD =
+      GROUP
+          .function("ODD")
+          .says("Returns 1 for each pack whose health stands apart from its kind, else 0")
+          .takes(HEALTHS, LIMIT, KINDS)
+          .givesTable("Packs that stand apart", "stands apart (1 or 0)")
+          .formula("|0.6745 · (health − median) / MAD| > limit")
+          .source(
+              "B. Iglewicz, D. Hoaglin, How to Detect and Handle Outliers (ASQC, 1993): modified"
+                  + " z-score")
+          .caution("It may stand apart by being better; #N/A for a kind of fewer than 5 packs")
+          .refuses(FleetReason.TOO_FEW)
+          .example("=FLEET.ODD({0.95|0.94|0.96|0.93|0.71})", 0.0)
+          .by(FleetFunctions::odd);
+
+  private static final Parameter<Object> CELL_VOLTS =
+      Parameters.range("cell_volts", "Volts of the cells, rested an hour, no load", Unit.VOLT);
+
+  public static final FunctionSpec SPREAD =
+      GROUP
+          .function("SPREAD")
+          .says("Returns the volts between the best and the worst cell of a pack")
+          .takes(CELL_VOLTS)
+          .gives(Unit.VOLT, "Spread")
+          .formula("highest − lowest")
+          .source("arithmetic")
+          .caution("LFP shows its spread only when full or nearly empty: its curve is flat")
+          .refuses(FleetReason.ONE_CELL)
+          .example("=FLEET.SPREAD({3.98;3.97;3.91;3.98})", 0.07)
+          .by(FleetFunctions::spread);
+
+  private static Object[][] odd(Arguments a) {
+    boolean byKind = a.get(KINDS) != null;
+    Table table =
+        byKind
+            ? Table.beside(
+                "the packs", new String[] {"healths", "kinds"}, a.get(HEALTHS), a.get(KINDS))
+            : Table.beside("the packs", new String[] {"healths"}, a.get(HEALTHS));
+    Map<String, List<Table.Row>> kinds = new LinkedHashMap<>();
+    for (Table.Row row : table.filledRows()) {
+      if (!row.leavesOut(0)) {
+        kinds.computeIfAbsent(byKind ? row.text(1).strip() : "", k -> new ArrayList<>()).add(row);
+      }
+    }
+    Object[][] shape = a.get(HEALTHS) instanceof Object[][] range ? range : new Object[1][1];
+    Object[] flat = new Object[shape.length * shape[0].length];
+    Arrays.fill(flat, "");
+    for (List<Table.Row> kind : kinds.values()) {
+      Object[] answers = standApart(kind, a.get(LIMIT), !byKind);
+      for (int i = 0; i < answers.length; i++) {
+        flat[kind.get(i).number() - 1] = answers[i];
+      }
+    }
+    Object[][] result = new Object[shape.length][shape[0].length];
+    for (int i = 0; i < flat.length; i++) {
+      result[i / shape[0].length][i % shape[0].length] = flat[i];
+    }
+    return result;
+  }
+
+  /** 1, 0 or the refusal of the whole kind for each of its packs. */
+  private static Object[] standApart(List<Table.Row> kind, double limit, boolean only) {
+    Object[] answers = new Object[kind.size()];
+    double[] healths = new double[answers.length];
+    for (int i = 0; i < healths.length; i++) {
+      Table.Row row = kind.get(i);
+      healths[i] =
+          Require.atMost(row.nameOf(0), Require.atLeast(row.nameOf(0), row.number(0), 0), 1.1);
+    }
+    try {
+      double[] scores = Outliers.scores(healths);
+      for (int i = 0; i < answers.length; i++) {
+        answers[i] = Math.abs(scores[i]) > limit ? 1.0 : 0.0;
+      }
+    } catch (Refusal tooFew) {
+      if (only) {
+        throw tooFew;
+      }
+      Arrays.fill(answers, tooFew);
+    }
+    return answers;
+  }
+
+  private static double spread(Arguments a) {
+    double lowest = Double.MAX_VALUE;
+    double highest = 0;
+    List<Table.Row> cells =
+        Table.beside("the cells", new String[] {"cell_volts"}, a.get(CELL_VOLTS)).filledRows();
+    if (cells.size() < 2) {
+      throw new Refusal(FleetReason.ONE_CELL, "cell_volts");
+    }
+    for (Table.Row cell : cells) {
+      double volts =
+          Require.atMost(cell.nameOf(0), Require.atLeast(cell.nameOf(0), cell.number(0), 0), 5);
+      lowest = Math.min(lowest, volts);
+      highest = Math.max(highest, volts);
+    }
+    return highest - lowest;
+  }
+}

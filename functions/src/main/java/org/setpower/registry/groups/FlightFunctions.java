@@ -1,0 +1,264 @@
+package org.setpower.registry.groups;
+
+import static org.setpower.registry.groups.FlightParameters.CARRIED;
+import static org.setpower.registry.groups.FlightParameters.FLIGHT_CHEMISTRY;
+import static org.setpower.registry.groups.FlightParameters.LABEL_WATT_HOURS;
+import static org.setpower.registry.groups.FlightParameters.ON_DATE;
+import static org.setpower.registry.groups.FlightParameters.PACKING;
+import static org.setpower.registry.groups.FlightParameters.RULES;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import org.setpower.base.Require;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.base.Word;
+import org.setpower.flight.BaggageRule;
+import org.setpower.flight.CargoRule;
+import org.setpower.flight.Carried;
+import org.setpower.flight.FlightChemistry;
+import org.setpower.flight.FlightReason;
+import org.setpower.flight.Flights;
+import org.setpower.flight.RuleBook;
+import org.setpower.flight.Travellers;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Table;
+
+/** FLIGHT: packs in the air. */
+public final class FlightFunctions {
+  private FlightFunctions() {}
+
+  static final Group GROUP = new Group("FLIGHT", "packs in the air");
+
+  private static final String BAGGAGE_SOURCE =
+      "ICAO Technical Instructions and IATA DGR Table 2.3.A; 49 CFR 175.10 and FAA PackSafe";
+  private static final String CARGO_SOURCE = "IATA DGR PI 965, 966 and 967; 49 CFR 173.185";
+  private static final String CAUTION =
+      "Do not fly damaged or swollen batteries. Cover the terminals of each. Ask "
+          + "before travel: the airline, its country and the country of departure decide."
+          + " Carry only what the traveller uses, nothing for sale. Batteries bolted into"
+          + " one block count together";
+
+  private static final Word.Words<RuleBook> BOOKS = new Word.Words<>(RuleBook.class);
+
+  private static final Parameter<Carried> HOW = CARRIED.orElse(Carried.SPARE);
+  private static final Parameter<FlightChemistry> CELLS =
+      FLIGHT_CHEMISTRY.orElse(FlightChemistry.LITHIUM_ION);
+  private static final Parameter<RuleBook> BOOK = RULES.orElse(RuleBook.ICAO);
+  private static final Parameter<LocalDate> DAY = ON_DATE.orElse(null, "the newest rules held");
+
+  private static final Parameter<Object> WATT_HOURS_RANGE =
+      Parameters.range(
+          "watt_hours_range", "Watt-hours printed on one pack, kind by kind", Unit.WATT_HOUR);
+  private static final Parameter<Object> QUANTITY_RANGE =
+      Parameters.range("quantity_range", "How many of each kind", Unit.PIECES);
+  private static final Parameter<Object> DATES =
+      Parameters.range("dates", "Days of the flights", Unit.NONE).asDate();
+  private static final Parameter<Object> RULES_RANGE =
+      Parameters.range("rules_range", "Whose rules on each: \"ICAO\" or \"US\"", Unit.NONE);
+  private static final Parameter<Object> ANSWERS =
+      Parameters.range(
+          "answers",
+          "How many a person each airline agrees to; 0: it refuses, blank: no answer yet",
+          Unit.PIECES);
+
+  public static final FunctionSpec CLASS =
+      GROUP
+          .function("CLASS")
+          .says("Returns where a pack may travel with its owner")
+          .takes(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .givesText("Class")
+          .source(BAGGAGE_SOURCE)
+          .caution(CAUTION)
+          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
+          .example("=FLIGHT.CLASS(98)", "cabin")
+          .example("=FLIGHT.CLASS(150)", "cabin, airline must agree")
+          .shows(FlightFunctions::ruleShown)
+          .by(a -> rule(a).verdict().word());
+
+  public static final FunctionSpec LIMIT =
+      GROUP
+          .function("LIMIT")
+          .says("Returns how many such packs one person may take")
+          .takes(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .gives(Unit.PIECES, "At most a person")
+          .source(BAGGAGE_SOURCE)
+          .caution(CAUTION + ". The 20 spares are all kinds together. Airlines often allow fewer")
+          .refuses(
+              FlightReason.BEFORE_OLDEST,
+              FlightReason.AFTER_EDITION,
+              FlightReason.NO_COUNT,
+              FlightReason.ASK_FIRST)
+          .example("=FLIGHT.LIMIT(150)", 2.0)
+          .shows(FlightFunctions::ruleShown)
+          .by(a -> (double) rule(a).limit());
+
+  public static final FunctionSpec PEOPLE =
+      GROUP
+          .function("PEOPLE")
+          .says("Returns the fewest travellers who can carry these lithium-ion packs as spares")
+          .takes(WATT_HOURS_RANGE, QUANTITY_RANGE, BOOK, DAY)
+          .gives(Unit.PIECES, "Travellers")
+          .formula("the larger of ⌈packs over 100 Wh / 2⌉ and ⌈all packs / 20⌉")
+          .source(BAGGAGE_SOURCE)
+          .caution(CAUTION + ". Airlines often allow fewer")
+          .refuses(
+              FlightReason.NOT_IN_CABIN, FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
+          .example("=FLIGHT.PEOPLE({98|150};{10|8})", 4.0)
+          .by(a -> (double) Travellers.fewest(packs(a), a.get(BOOK), a.get(DAY)));
+
+  public static final FunctionSpec STRICTEST =
+      GROUP
+          .function("STRICTEST")
+          .says("Returns where a pack may travel with its owner on all of several flights")
+          .takes(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
+          .givesText("Class")
+          .formula("the strictest class; an airline that agreed no longer has to, 0 leaves cargo")
+          .source(BAGGAGE_SOURCE)
+          .caution(CAUTION + ". Have the answer in writing")
+          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
+          .example(
+              "=FLIGHT.STRICTEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})",
+              "cabin")
+          .by(
+              a ->
+                  Flights.strictest(flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS))
+                      .word());
+
+  public static final FunctionSpec FEWEST =
+      GROUP
+          .function("FEWEST")
+          .says("Returns how many such packs one person may take on all of several flights")
+          .takes(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
+          .gives(Unit.PIECES, "At most a person")
+          .formula("the least of the rules' numbers and the airlines' answers")
+          .source(BAGGAGE_SOURCE)
+          .caution(CAUTION + ". Have the answer in writing")
+          .refuses(
+              FlightReason.BEFORE_OLDEST,
+              FlightReason.AFTER_EDITION,
+              FlightReason.ANSWER_MISSING,
+              FlightReason.NO_COUNT)
+          .example(
+              "=FLIGHT.FEWEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
+          .by(
+              a ->
+                  (double)
+                      Flights.fewest(
+                          flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS)));
+
+  public static final FunctionSpec CARGO =
+      GROUP
+          .function("CARGO")
+          .says("Returns UN number, packing instruction and section of packs as air cargo")
+          .takes(LABEL_WATT_HOURS, PACKING, CELLS, DAY)
+          .givesText("How it goes as cargo")
+          .source(CARGO_SOURCE)
+          .caution("Have it declared by a trained shipper. Airline and forwarder may refuse it")
+          .refuses(
+              FlightReason.CARGO_CHEMISTRY,
+              FlightReason.CARGO_NOT_PRINTED,
+              FlightReason.BEFORE_OLDEST,
+              FlightReason.AFTER_EDITION)
+          .example(
+              "=FLIGHT.CARGO(294;\"alone\")",
+              "UN 3480, PI 965 Section IA, cargo aircraft only; UN 38.3 test summary; a trained"
+                  + " shipper")
+          .by(
+              a ->
+                  CargoRule.section(
+                              a.get(LABEL_WATT_HOURS), a.get(PACKING), a.get(CELLS), a.get(DAY))
+                          .says()
+                      + "; UN 38.3 test summary; a trained shipper");
+
+  private static final Parameter<Double> CARGO_WATT_HOURS =
+      LABEL_WATT_HOURS.orElse(0.0, "more than 2.7 Wh");
+
+  public static final FunctionSpec CARGOCHARGE =
+      GROUP
+          .function("CARGOCHARGE")
+          .says("Returns the highest share of charge that lithium packs may hold as air cargo")
+          .takes(PACKING, CARGO_WATT_HOURS, DAY)
+          .gives(Unit.SHARE, "Share of the rated Wh")
+          .source(CARGO_SOURCE)
+          .caution(
+              "The share is of the rated Wh: the gauge of an aged pack reads higher at the same"
+                  + " charge. Above it two states must approve")
+          .refuses(
+              FlightReason.AFTER_EDITION, FlightReason.CHARGE_RECOMMENDED, FlightReason.CHARGE_FREE)
+          .example("=FLIGHT.CARGOCHARGE(\"alone\")", 0.3)
+          .by(
+              a ->
+                  CargoRule.highestCharge(a.get(CARGO_WATT_HOURS), a.get(PACKING), a.get(DAY))
+                      .charge());
+
+  public static final FunctionSpec RULE =
+      GROUP
+          .function("RULE")
+          .says("Returns the rule for a pack in one sentence, with authority, edition and date")
+          .takes(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .givesText("Rule")
+          .source(BAGGAGE_SOURCE)
+          .caution(CAUTION)
+          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
+          .example(
+              "=FLIGHT.RULE(200)",
+              "A pack over 160 Wh does not travel with its owner, only as declared cargo."
+                  + " ICAO/IATA, DGR Table 2.3.A, 2018, same limits in the 67th edition 2026; in"
+                  + " force since 2018-01-01, held here until 2026-12-31.")
+          .by(a -> rule(a).sentence());
+
+  private static BaggageRule rule(Arguments a) {
+    return BaggageRule.of(
+        a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS), a.get(BOOK), a.get(DAY));
+  }
+
+  private static List<Step> ruleShown(Arguments a) {
+    BaggageRule rule = rule(a);
+    return List.of(new Step("rule", "The rule", rule.sentence(), Unit.NONE, rule.source()));
+  }
+
+  private static List<Travellers.Packs> packs(Arguments a) {
+    String[] columns = {"watt_hours_range", "quantity_range"};
+    List<Travellers.Packs> packs = new ArrayList<>();
+    for (Table.Row row :
+        Table.beside("the packs", columns, a.get(WATT_HOURS_RANGE), a.get(QUANTITY_RANGE))
+            .filledRows()) {
+      packs.add(
+          new Travellers.Packs(
+              row.number(),
+              Require.atLeast(row.nameOf(0), row.number(0), 0),
+              (long)
+                  Require.atMost(
+                      row.nameOf(1), wholeFromZero(row.nameOf(1), row.number(1)), 1_000_000)));
+    }
+    return packs;
+  }
+
+  private static List<Flights.Flight> flights(Arguments a) {
+    String[] columns = {"dates", "rules_range", "answers"};
+    List<Flights.Flight> flights = new ArrayList<>();
+    for (Table.Row row :
+        Table.beside("the flights", columns, a.get(DATES), a.get(RULES_RANGE), a.get(ANSWERS))
+            .filledRows()) {
+      OptionalInt answer =
+          row.leavesOut(2)
+              ? OptionalInt.empty()
+              : OptionalInt.of(
+                  (int)
+                      Require.atMost(
+                          row.nameOf(2), wholeFromZero(row.nameOf(2), row.number(2)), 1000));
+      flights.add(new Flights.Flight(row.number(), row.date(0), row.word(1, BOOKS), answer));
+    }
+    return flights;
+  }
+
+  private static double wholeFromZero(String name, double value) {
+    return Require.atLeast(name, Require.whole(name, value), 0);
+  }
+}

@@ -1,0 +1,58 @@
+package org.setpower.registry.groups;
+
+import static org.setpower.registry.Parameter.Shape.SINGLE;
+
+import java.time.LocalDate;
+import org.setpower.base.Unit;
+import org.setpower.flight.Carried;
+import org.setpower.flight.FlightChemistry;
+import org.setpower.flight.Packing;
+import org.setpower.flight.RuleBook;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+
+/** The words of FLIGHT: packs in the air. */
+final class FlightParameters {
+  private FlightParameters() {}
+
+  static final Parameter<LocalDate> ON_DATE = Parameters.date("on_date", "Day that counts");
+
+  /** Wh on the label of a pack, for rules that go by it; 0 means that none is printed. */
+  static final Parameter<Double> LABEL_WATT_HOURS =
+      Parameters.notNegative(
+          "watt_hours",
+          "Watt-hours printed on one pack as it stands (0: none are printed)",
+          Unit.WATT_HOUR);
+
+  static final Parameter<Carried> CARRIED =
+      Parameter.of(
+          "carried",
+          "How it is carried: \"spare\", \"in equipment\", \"power bank\" or \"damaged\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Carried.class));
+
+  static final Parameter<FlightChemistry> FLIGHT_CHEMISTRY =
+      Parameter.of(
+          "chemistry",
+          "\"Li-ion\", \"LFP\", \"NiMH\", \"lead\" or \"sodium-ion\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(FlightChemistry.class));
+
+  static final Parameter<RuleBook> RULES =
+      Parameter.of(
+          "rules",
+          "Whose rules: \"ICAO\" (most airlines) or \"US\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(RuleBook.class));
+
+  static final Parameter<Packing> PACKING =
+      Parameter.of(
+          "packing",
+          "How the packs are packed: \"alone\", \"with equipment\" or \"in equipment\"",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(Packing.class));
+}

@@ -1,0 +1,295 @@
+package org.setpower.registry.groups;
+
+import java.util.List;
+import org.setpower.base.Require;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+import org.setpower.registry.Table;
+import org.setpower.supply.Emissions;
+import org.setpower.supply.Engine;
+import org.setpower.supply.Fuel;
+import org.setpower.supply.FuelChart;
+import org.setpower.supply.Generator;
+import org.setpower.supply.SupplyReason;
+
+/** GENSET: generator. */
+public final class GensetFunctions {
+  private GensetFunctions() {}
+
+  static final Group GROUP = new Group("GENSET", "generator");
+
+  private static final String AT_THE_SET =
+      "Do not run a generator indoors. Do not connect two sources to one distro without a"
+          + " changeover switch. Have neutral and earth (ground) connected by a competent person."
+          + " Provide RCD protection: its short-circuit current is small and brief";
+
+  private static final Parameter<Double> START =
+      Parameters.notNegative(
+          "start_watts", "Watts of all that draws at the worst starting moment", Unit.WATT);
+
+  private static final Parameter<Double> SPARE =
+      Parameters.SPARE.named("spare", "Share on top of the running watts");
+
+  private static final Parameter<Double> RATED_PF =
+      Parameters.POWER_FACTOR.named("rated_pf", "Power factor that the set is rated at");
+
+  private static final Parameter<Object> SIZES =
+      Parameters.range("sizes", "Sizes on offer", Unit.KILOVOLT_AMPERE);
+
+  private static final Parameter<Object> KW_RANGE =
+      Parameters.range("kw_range", "Load of each stretch of time", Unit.KILOWATT);
+
+  private static final Parameter<Object> HOURS_RANGE =
+      Parameters.range("hours_range", "Length of each stretch of time", Unit.HOUR);
+
+  private static final Parameter<Double> KILOWATT_HOURS =
+      Parameters.notNegative("kilowatt_hours", "Energy from the grid", Unit.KILOWATT_HOUR);
+
+  private static final Parameter<String> COUNTRY =
+      Parameter.of(
+          "country",
+          "Country: English name or two letters (ISO 3166-1)",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers::asText);
+
+  private static final Parameter<Double> YEAR =
+      Parameter.of(
+          "year",
+          "Year of the figure",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers.number(
+              (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1990), 2200)));
+
+  public static final FunctionSpec DERATE =
+      GROUP
+          .function("DERATE")
+          .says("Returns the share of its nameplate that a generator has left in thin or hot air")
+          .takes(
+              SupplyParameters.ALTITUDE,
+              SupplyParameters.AIR_TEMP,
+              SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO))
+          .gives(Unit.SHARE, "Share of the nameplate left")
+          .formula("(1 − loss by altitude) × (1 − loss by temperature)")
+          .source(
+              "US Army TM 9-6115-673-13&P Table 2-3 (diesel, heat); operator manual of a portable"
+                  + " set (petrol); rules of thumb from memory (diesel, altitude: check)")
+          .caution(
+              "Use the maker's own table where there is one. Enter the air at the intake: behind"
+                  + " sound screens it is hotter")
+          .refuses(SupplyReason.BEYOND_DERATE)
+          .example("=GENSET.DERATE(1500;25;\"petrol\")", 0.97)
+          .shows(GensetFunctions::derateSteps)
+          .by(GensetFunctions::derate);
+
+  public static final FunctionSpec KVA =
+      GROUP
+          .function("KVA")
+          .says("Returns the nameplate kVA that a generator needs")
+          .takes(
+              Parameters.WATTS,
+              Parameters.POWER_FACTOR.orElse(Generator.RATED_POWER_FACTOR),
+              SPARE.orElse(0.2, "20 %"),
+              SupplyParameters.ALTITUDE.orElse(0.0),
+              SupplyParameters.AIR_TEMP.orElse(40.0),
+              SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO),
+              START.orElse(0.0))
+          .gives(Unit.KILOVOLT_AMPERE, "Nameplate needed")
+          .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
+          .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
+          .caution(AT_THE_SET + ". On three phases enter 3 × the watts of the busiest leg")
+          .refuses(SupplyReason.BEYOND_DERATE)
+          .example("=GENSET.KVA(40000;0.96;0;0;25)", 50.0)
+          .shows(GensetFunctions::derateSteps)
+          .by(
+              a ->
+                  Generator.kva(
+                      a.get(Parameters.WATTS),
+                      a.get(Parameters.POWER_FACTOR),
+                      a.get(SPARE),
+                      a.get(START),
+                      derate(a)));
+
+  public static final FunctionSpec KW =
+      GROUP
+          .function("KW")
+          .says("Returns the rated kW of a generator")
+          .takes(SupplyParameters.KVA, RATED_PF.orElse(Generator.RATED_POWER_FACTOR))
+          .gives(Unit.KILOWATT, "Rated power")
+          .formula("kVA × rated pf")
+          .source("MIL-DTL-32496 (2014) 1.3; ISO 8528-1")
+          .example("=GENSET.KW(25)", 20.0)
+          .by(a -> a.get(SupplyParameters.KVA) * a.get(RATED_PF));
+
+  public static final FunctionSpec PICK =
+      GROUP
+          .function("PICK")
+          .says("Returns the smallest size on offer that is enough")
+          .takes(SupplyParameters.KVA, SIZES)
+          .gives(Unit.KILOVOLT_AMPERE, "Size of the set")
+          .formula("smallest size ≥ kVA")
+          .source("comparison")
+          .caution(
+              AT_THE_SET
+                  + ". Do not take one much too large: under 30 % load it risks wet stacking")
+          .refuses(SupplyReason.NO_SET)
+          .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
+          .by(a -> Generator.pick(a.get(SupplyParameters.KVA), sizes(a)));
+
+  public static final FunctionSpec LOADSHARE =
+      GROUP
+          .function("LOADSHARE")
+          .says("Returns the load of a generator as a share of its rating")
+          .takes(SupplyParameters.KW, SupplyParameters.RATED_KW)
+          .gives(Unit.SHARE, "Load share")
+          .formula("kW / rated kW")
+          .source("ISO 8528-1 (mean of a day up to 70 % of prime); 30 % against wet stacking")
+          .caution(
+              "Do not load it over 100 % of the derated kW: it stalls. Keep the day's mean below 70"
+                  + " %, its prime rating. Under 30 % a diesel risks wet stacking")
+          .example("=GENSET.LOADSHARE(8.66;20)", 0.433)
+          .by(a -> a.get(SupplyParameters.KW) / a.get(SupplyParameters.RATED_KW));
+
+  public static final FunctionSpec FUEL =
+      GROUP
+          .function("FUEL")
+          .says("Returns the litres that a generator burns in an hour")
+          .takes(
+              SupplyParameters.KW,
+              SupplyParameters.RATED_KW,
+              SupplyParameters.FUEL.orElse(Fuel.DIESEL))
+          .gives(Unit.LITRE_PER_HOUR, "Fuel per hour")
+          .formula("straight between quarter loads; idle = 27 % of the full-load burn")
+          .source("common approximate diesel chart, 20 to 200 kW; idle: trade, 25 to 30 %")
+          .caution("The hour meter and the tank go before this")
+          .refuses(SupplyReason.NO_CHART, SupplyReason.OUTSIDE_CHART, SupplyReason.OVERLOADED)
+          .example("=GENSET.FUEL(10;20)", 3.4)
+          .by(
+              a ->
+                  FuelChart.litresPerHour(
+                      a.get(SupplyParameters.KW),
+                      a.get(SupplyParameters.RATED_KW),
+                      a.get(SupplyParameters.FUEL)));
+
+  public static final FunctionSpec FUELFOR =
+      GROUP
+          .function("FUELFOR")
+          .says("Returns the litres that a generator burns over a schedule of loads")
+          .takes(
+              KW_RANGE,
+              HOURS_RANGE,
+              SupplyParameters.RATED_KW,
+              SupplyParameters.FUEL.orElse(Fuel.DIESEL))
+          .gives(Unit.LITRE, "Fuel")
+          .formula("Σ GENSET.FUEL × hours")
+          .source("see GENSET.FUEL")
+          .caution("0 kW is a set left running; leave out the hours when it is off")
+          .refuses(SupplyReason.NO_CHART, SupplyReason.OUTSIDE_CHART, SupplyReason.OVERLOADED)
+          .example("=GENSET.FUELFOR({10|5};{8|4};20)", 36.4)
+          .by(GensetFunctions::fuelFor);
+
+  public static final FunctionSpec CO2 =
+      GROUP
+          .function("CO2")
+          .says("Returns the CO2 from burning fuel")
+          .takes(SupplyParameters.LITRES, SupplyParameters.FUEL.orElse(Fuel.DIESEL))
+          .gives(Unit.KILOGRAM, "CO2")
+          .formula("litres × factor")
+          .source("EPA 2021 (diesel), EIA 2013 (petrol), DESNZ 2024 (HVO, from memory: check)")
+          .caution("Making and bringing the fuel is not in it; of HVO the carbon of plants neither")
+          .example("=GENSET.CO2(100)", 270.0)
+          .shows(
+              a -> {
+                Fuel fuel = a.get(SupplyParameters.FUEL);
+                return List.of(
+                    new Step(
+                        "kg/L",
+                        "CO2 of a litre",
+                        Emissions.ofFuel(1, fuel),
+                        Unit.KILOGRAM,
+                        Emissions.sourceOf(fuel)));
+              })
+          .by(a -> Emissions.ofFuel(a.get(SupplyParameters.LITRES), a.get(SupplyParameters.FUEL)));
+
+  public static final FunctionSpec GRIDCO2 =
+      GROUP
+          .function("GRIDCO2")
+          .says("Returns the CO2 of energy from the public grid")
+          .takes(KILOWATT_HOURS, COUNTRY, YEAR.orElse(null, "the newest year held"))
+          .gives(Unit.KILOGRAM, "CO2 equivalent")
+          .formula("kWh × factor of the country's grid in that year")
+          .source(
+              "Our World in Data carbon intensity (life cycle); United Kingdom 2024 and 2025: DESNZ"
+                  + " (generation only)")
+          .caution("A mean of a year and a country; a contract or an hour can differ much")
+          .refuses(SupplyReason.NO_GRID_YEAR)
+          .example("=GENSET.GRIDCO2(100;\"FR\")", 5.6039)
+          .shows(
+              a -> {
+                Emissions.Grid grid = grid(a);
+                return List.of(
+                    new Step(
+                        "kg/kWh",
+                        grid.country() + " " + grid.year(),
+                        grid.kgPerKwh(),
+                        Unit.KILOGRAM,
+                        grid.source()));
+              })
+          .by(a -> a.get(KILOWATT_HOURS) * grid(a).kgPerKwh());
+
+  private static double derate(Arguments a) {
+    return Generator.derate(
+        a.get(SupplyParameters.ALTITUDE),
+        a.get(SupplyParameters.AIR_TEMP),
+        a.get(SupplyParameters.ENGINE));
+  }
+
+  private static List<Step> derateSteps(Arguments a) {
+    Engine engine = a.get(SupplyParameters.ENGINE);
+    return List.of(
+        new Step(
+            "f₁",
+            "share left at the altitude",
+            Generator.altitudeFactor(a.get(SupplyParameters.ALTITUDE), engine),
+            Unit.SHARE,
+            ""),
+        new Step(
+            "f₂",
+            "share left at the air temperature",
+            Generator.temperatureFactor(a.get(SupplyParameters.AIR_TEMP), engine),
+            Unit.SHARE,
+            ""));
+  }
+
+  private static double[] sizes(Arguments a) {
+    return Table.beside("the sizes", new String[] {"sizes"}, a.get(SIZES)).filledRows().stream()
+        .mapToDouble(row -> Require.above(row.nameOf(0), row.number(0), 0))
+        .toArray();
+  }
+
+  private static double fuelFor(Arguments a) {
+    String[] columns = {"kw_range", "hours_range"};
+    double litres = 0;
+    for (Table.Row row :
+        Table.beside("the schedule", columns, a.get(KW_RANGE), a.get(HOURS_RANGE)).filledRows()) {
+      double kw = Require.atLeast(row.nameOf(0), row.number(0), 0);
+      double hours = Require.atLeast(row.nameOf(1), row.number(1), 0);
+      litres +=
+          hours
+              * FuelChart.litresPerHour(
+                  kw, a.get(SupplyParameters.RATED_KW), a.get(SupplyParameters.FUEL));
+    }
+    return litres;
+  }
+
+  private static Emissions.Grid grid(Arguments a) {
+    Double year = a.get(YEAR);
+    return Emissions.grid(a.get(COUNTRY), year == null ? null : year.intValue());
+  }
+}

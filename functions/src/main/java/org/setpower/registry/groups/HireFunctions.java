@@ -1,0 +1,436 @@
+package org.setpower.registry.groups;
+
+import static org.setpower.registry.groups.HireParameters.BACK_DATE;
+import static org.setpower.registry.groups.HireParameters.CURRENCY;
+import static org.setpower.registry.groups.HireParameters.DAY_RATE;
+import static org.setpower.registry.groups.HireParameters.LEAST_DAYS;
+import static org.setpower.registry.groups.HireParameters.OUT_DATE;
+import static org.setpower.registry.groups.Parameters.EFFICIENCY;
+import static org.setpower.registry.groups.Parameters.WATT_HOURS;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.Refusal;
+import org.setpower.base.Require;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.hire.HireDays;
+import org.setpower.hire.HireReason;
+import org.setpower.hire.Money;
+import org.setpower.hire.OrderTax;
+import org.setpower.hire.OwnOrHire;
+import org.setpower.hire.Weekend;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+import org.setpower.registry.Table;
+
+/** HIRE: hire money. */
+public final class HireFunctions {
+  private HireFunctions() {}
+
+  static final Group GROUP = new Group("HIRE", "hire money");
+
+  private static final String TRADE = "trade practice of rental houses; it varies by house";
+  private static final String ROUNDING = "ISO 4217 minor units; half up, in decimals";
+
+  private static final Parameter<Double> DAYS_PER_WEEK =
+      Parameter.of(
+              "days_per_week",
+              "Days charged for a week",
+              Unit.DAY,
+              Parameter.Shape.SINGLE,
+              Readers.number((n, v) -> Require.atMost(n, Require.above(n, v, 0), 7)))
+          .orElse(3.0);
+
+  private static final Parameter<Weekend> WEEKEND =
+      Parameter.of(
+              "weekend",
+              "How Saturday and Sunday count: \"two days\", \"one day\", or \"Friday to Monday\""
+                  + " (one day, and pick-up on Friday and return on Monday count none)",
+              Unit.NONE,
+              Parameter.Shape.SINGLE,
+              Readers.word(Weekend.class))
+          .orElse(Weekend.TWO_DAYS);
+
+  public static final FunctionSpec DAYS =
+      GROUP
+          .function("DAYS")
+          .says("Returns the charged days of a hire; the days out and back both count")
+          .takes(OUT_DATE, BACK_DATE, DAYS_PER_WEEK, LEAST_DAYS, WEEKEND)
+          .gives(Unit.DAY, "Charged days")
+          .formula(
+              "whole weeks · days_per_week + the rest, at most days_per_week; at least least_days")
+          .source(TRADE)
+          .refuses(HireReason.BACK_BEFORE_OUT, HireReason.TOO_LONG)
+          .example("=HIRE.DAYS(\"2027-01-28\";\"2027-02-09\")", 6.0)
+          .shows(
+              a ->
+                  List.of(
+                      new Step(
+                          "n",
+                          "calendar days, out and back included",
+                          (double) HireDays.calendar(a.get(OUT_DATE), a.get(BACK_DATE)),
+                          Unit.DAY,
+                          "")))
+          .by(
+              a ->
+                  HireDays.charged(
+                      a.get(OUT_DATE),
+                      a.get(BACK_DATE),
+                      a.get(DAYS_PER_WEEK),
+                      a.get(LEAST_DAYS),
+                      a.get(WEEKEND)));
+
+  private static final Parameter<Object> DATES =
+      Parameters.range("dates", "Days of the schedule; a day may have several rows", Unit.NONE)
+          .asDate();
+  private static final Parameter<Object> KIND_RANGE =
+      Parameters.range("kinds", "Kind of each: \"shoot\", \"prep\", \"travel\" …", Unit.NONE);
+  private static final Parameter<Map<String, Double>> KIND_SHARES =
+      Parameter.of(
+          "kind_shares",
+          "Two columns: kind of day, share of a day charged",
+          Unit.NONE,
+          Parameter.Shape.RANGE,
+          HireFunctions::kindShares);
+  private static final Parameter<LocalDate> FIRST =
+      OUT_DATE.orElse(null, "the first day of the schedule");
+  private static final Parameter<LocalDate> LAST =
+      BACK_DATE.orElse(null, "the last day of the schedule");
+
+  public static final FunctionSpec KINDS =
+      GROUP
+          .function("KINDS")
+          .says("Returns the charged days of a schedule by kind of day; a date counts once")
+          .takes(DATES, KIND_RANGE, KIND_SHARES, FIRST, LAST, LEAST_DAYS)
+          .gives(Unit.DAY, "Charged days")
+          .formula("Σ over the dates of the highest share of their kinds; at least least_days")
+          .source(TRADE)
+          .refuses(
+              HireReason.UNKNOWN_KIND,
+              HireReason.KIND_TWICE,
+              HireReason.BACK_BEFORE_OUT,
+              HireReason.TOO_LONG)
+          .example(
+              "=HIRE.KINDS({\"2027-02-05\"|\"2027-02-05\"|\"2027-02-09\"};"
+                  + "{\"shoot\"|\"shoot\"|\"travel\"};{\"shoot\";1|\"travel\";0.5})",
+              1.5)
+          .by(
+              a ->
+                  HireDays.byKind(
+                      schedule(a),
+                      a.get(KIND_SHARES),
+                      a.get(FIRST),
+                      a.get(LAST),
+                      a.get(LEAST_DAYS)));
+
+  private static final Parameter<Double> QUANTITY =
+      Parameter.of(
+          "quantity",
+          "How many pieces",
+          Unit.PIECES,
+          Parameter.Shape.SINGLE,
+          Readers.number((n, v) -> Require.atLeast(n, v, 0)));
+
+  private static final Parameter<Double> CHARGEABLE_DAYS =
+      Parameters.notNegative("chargeable_days", "Days charged", Unit.DAY);
+
+  private static final Parameter<Double> DISCOUNT =
+      Parameters.share("discount", "Share taken off the line").orElse(0.0);
+
+  private static final Parameter<Currency> EURO =
+      CURRENCY.orElse(Currency.getInstance("EUR"), "EUR");
+
+  public static final FunctionSpec FEE =
+      GROUP
+          .function("FEE")
+          .says("Returns the fee of a hire line, rounded to the minor unit of the currency")
+          .takes(DAY_RATE, QUANTITY, CHARGEABLE_DAYS, DISCOUNT, EURO)
+          .gives(Unit.MONEY, "Fee")
+          .formula("day_rate · quantity · chargeable_days · (1 − discount), rounded half up")
+          .source(ROUNDING)
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.FEE(14;10;6;10%)", 756.0)
+          .by(
+              a ->
+                  Money.fee(
+                          a.get(DAY_RATE),
+                          a.get(QUANTITY),
+                          a.get(CHARGEABLE_DAYS),
+                          a.get(DISCOUNT),
+                          a.get(EURO))
+                      .doubleValue());
+
+  private static final Parameter<Double> AMOUNT =
+      Parameter.of(
+          "amount", "Amount", Unit.MONEY, Parameter.Shape.SINGLE, Readers.number((n, v) -> v));
+
+  public static final FunctionSpec ROUND =
+      GROUP
+          .function("ROUND")
+          .says("Returns an amount rounded half up to the minor unit of its currency")
+          .takes(AMOUNT, CURRENCY)
+          .gives(Unit.MONEY, "Rounded amount")
+          .source(ROUNDING)
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.ROUND(1.005;\"EUR\")", 1.01)
+          .by(a -> Money.rounded(Money.decimal(a.get(AMOUNT)), a.get(CURRENCY)).doubleValue());
+
+  private static final Parameter<Double> EXCHANGE_RATE =
+      Parameters.positive(
+          "exchange_rate", "What one of the other currency costs in one's own", Unit.MONEY);
+
+  public static final FunctionSpec CONVERT =
+      GROUP
+          .function("CONVERT")
+          .says("Returns an amount of another currency in one's own, rounded to its minor unit")
+          .takes(AMOUNT, EXCHANGE_RATE, EURO)
+          .gives(Unit.MONEY, "Amount in one's own currency")
+          .formula("amount · exchange_rate, rounded half up")
+          .source(ROUNDING)
+          .caution("The rate is typed by you; what the bank charges is not in it")
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.CONVERT(1250;0.0875)", 109.38)
+          .by(a -> Money.converted(a.get(AMOUNT), a.get(EXCHANGE_RATE), a.get(EURO)).doubleValue());
+
+  private static final Parameter<Double> INSTALMENT_NUMBER =
+      Parameter.of(
+          "number",
+          "Which instalment, from 1",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers.number((n, v) -> Require.atLeast(n, Require.whole(n, v), 1)));
+
+  private static final Parameter<Double> INSTALMENTS =
+      Parameter.of(
+          "instalments",
+          "How many instalments there are",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers.number(
+              (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1), 1000)));
+
+  public static final FunctionSpec INSTALMENT =
+      GROUP
+          .function("INSTALMENT")
+          .says("Returns one of equal instalments; all of them come to the amount exactly")
+          .takes(AMOUNT, INSTALMENT_NUMBER, INSTALMENTS, EURO)
+          .gives(Unit.MONEY, "Instalment")
+          .formula(
+              "rounded(amount · number/instalments) − rounded(amount · (number − 1)/instalments)")
+          .source(ROUNDING)
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.INSTALMENT(100;2;3)", 33.34)
+          .by(
+              a -> {
+                int of = a.get(INSTALMENTS).intValue();
+                int number = (int) Require.atMost("number", a.get(INSTALMENT_NUMBER), of);
+                return Money.instalment(a.get(AMOUNT), number, of, a.get(EURO)).doubleValue();
+              });
+
+  private static final Parameter<Double> HOURLY_RATE =
+      Parameters.notNegative("hourly_rate", "Pay of an hour", Unit.MONEY);
+
+  private static final Parameter<Double> HOURS_WORKED =
+      Parameters.notNegative("hours_worked", "Hours worked in all", Unit.HOUR);
+
+  private static final Parameter<Double> HOURS_A_DAY =
+      Parameter.of(
+          "hours_a_day",
+          "Hours of one day; all days are taken as long",
+          Unit.HOUR,
+          Parameter.Shape.SINGLE,
+          Readers.number((n, v) -> Require.atMost(n, Require.above(n, v, 0), 24)));
+
+  private static final Parameter<Double> OVERTIME_AFTER =
+      Parameters.notNegative("overtime_after", "Hours of a day at the plain rate", Unit.HOUR);
+
+  private static final Parameter<Double> OVERTIME_MORE =
+      Parameter.of(
+          "overtime_more",
+          "Share paid on top in overtime: 50 % for one and a half times the rate",
+          Unit.SHARE,
+          Parameter.Shape.SINGLE,
+          Readers.number((n, v) -> Require.atMost(n, Require.atLeast(n, v, 0), 4)));
+
+  public static final FunctionSpec OVERTIME =
+      GROUP
+          .function("OVERTIME")
+          .says("Returns what overtime adds to the pay of hours worked")
+          .takes(HOURLY_RATE, HOURS_WORKED, HOURS_A_DAY, OVERTIME_AFTER, OVERTIME_MORE, EURO)
+          .gives(Unit.MONEY, "Added by overtime")
+          .formula(
+              "hourly_rate · hours_worked · max(0, 1 − overtime_after/hours_a_day) · overtime_more")
+          .source("arithmetic; the hours and the share stand in the crew's agreement")
+          .caution("Night, rest and holiday rules of an agreement are not in it")
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.OVERTIME(38;23.5;11.75;10;50%)", 66.5)
+          .by(
+              a ->
+                  Money.overtime(
+                          a.get(HOURLY_RATE),
+                          a.get(HOURS_WORKED),
+                          a.get(HOURS_A_DAY),
+                          a.get(OVERTIME_AFTER),
+                          a.get(OVERTIME_MORE),
+                          a.get(EURO))
+                      .doubleValue());
+
+  private static final Parameter<Object> AMOUNTS =
+      Parameters.range("amounts", "Net amounts of the lines", Unit.MONEY);
+  private static final Parameter<Object> RATES =
+      Parameters.range("rates", "Rate of tax of each line", Unit.SHARE);
+  private static final Parameter<Object> ORDER_DISCOUNT =
+      Parameters.range(
+              "order_discount", "Share taken off the order; one value, or one a line", Unit.SHARE)
+          .orElse(0.0);
+
+  public static final FunctionSpec TAX =
+      GROUP
+          .function("TAX")
+          .says("Returns the tax of an order by rate, each on the rounded base after the discount")
+          .takes(AMOUNTS, RATES, ORDER_DISCOUNT, EURO)
+          .givesTable("Tax by rate", "rate", "base (money)", "tax (money)", "gross (money)")
+          .formula("base = rounded Σ amount · (1 − order_discount); tax = rounded base · rate")
+          .source(ROUNDING)
+          .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.TAX({100|50};{0.2|0.2};5%)", 0.2)
+          .by(HireFunctions::tax);
+
+  public static final FunctionSpec TOTAL =
+      GROUP
+          .function("TOTAL")
+          .says("Returns what an order comes to with discount and tax")
+          .takes(AMOUNTS, RATES, ORDER_DISCOUNT, EURO)
+          .gives(Unit.MONEY, "Total with tax")
+          .formula("the sum of base and tax over the rates of HIRE.TAX")
+          .source(ROUNDING)
+          .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
+          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .example("=HIRE.TOTAL({100|50};{0.2|0};5%)", 161.5)
+          .by(a -> OrderTax.total(lines(a), a.get(EURO)).doubleValue());
+
+  private static final Parameter<Double> PURCHASE =
+      Parameters.notNegative("purchase", "Price to buy", Unit.MONEY);
+  private static final Parameter<Double> RESALE =
+      Parameters.notNegative("resale", "What it sells for afterwards", Unit.MONEY);
+  private static final Parameter<Double> UPKEEP_PER_DAY =
+      Parameters.notNegative(
+              "upkeep_per_day", "Upkeep of an owned one for a day in use", Unit.MONEY)
+          .orElse(0.0);
+
+  public static final FunctionSpec BREAKEVEN =
+      GROUP
+          .function("BREAKEVEN")
+          .says("Returns the hire days after which owning is cheaper")
+          .takes(PURCHASE, RESALE, DAY_RATE, UPKEEP_PER_DAY)
+          .gives(Unit.DAY, "Hire days")
+          .formula("(purchase − resale) / (day_rate − upkeep_per_day)")
+          .source("arithmetic; storage, interest and idle days are not in it")
+          .refuses(HireReason.NEVER_PAYS)
+          .example("=HIRE.BREAKEVEN(690;200;14)", 35.0)
+          .by(
+              a ->
+                  OwnOrHire.breakEvenDays(
+                      a.get(PURCHASE), a.get(RESALE), a.get(DAY_RATE), a.get(UPKEEP_PER_DAY)));
+
+  private static final Parameter<Double> PRICE =
+      Parameters.notNegative("price", "Price of the pack", Unit.MONEY);
+  private static final Parameter<Double> CYCLES =
+      Parameters.positive("cycles", "Full cycles over its life", Unit.NONE);
+  private static final Parameter<Double> HEALTH_AT_END =
+      Parameter.of(
+              "health_at_end",
+              "Share of its rating at the end of its life",
+              Unit.SHARE,
+              Parameter.Shape.SINGLE,
+              Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)))
+          .orElse(0.8);
+  private static final Parameter<Double> GETS_THROUGH = EFFICIENCY.orElse(1.0);
+
+  public static final FunctionSpec PERKWH =
+      GROUP
+          .function("PERKWH")
+          .says("Returns what a kWh delivered from a pack costs over its life")
+          .takes(PRICE, WATT_HOURS, CYCLES, HEALTH_AT_END, GETS_THROUGH)
+          .gives(Unit.MONEY, "Cost of a delivered kWh")
+          .formula("price / (Wh/1000 · cycles · (1 + health_at_end)/2 · efficiency)")
+          .source("arithmetic; mean capacity over the life")
+          .caution("Without the electricity that charges it")
+          .example("=HIRE.PERKWH(690;294;500)", 5.2154)
+          .by(
+              a ->
+                  OwnOrHire.perKilowattHour(
+                      a.get(PRICE),
+                      a.get(WATT_HOURS),
+                      a.get(CYCLES),
+                      a.get(HEALTH_AT_END),
+                      a.get(GETS_THROUGH)));
+
+  private static Map<String, Double> kindShares(String name, Object raw) {
+    Map<String, Double> shares = new HashMap<>();
+    for (Table.Row row : Table.of(name, raw, "kind", "share").filledRows()) {
+      double share = Require.share(row.nameOf(1), row.number(1));
+      Double before = shares.put(HireDays.plain(row.text(0)), share);
+      if (before != null && before != share) {
+        throw new Refusal(HireReason.KIND_TWICE, row.text(0), before, share);
+      }
+    }
+    return shares;
+  }
+
+  private static List<HireDays.Day> schedule(Arguments a) {
+    String[] columns = {"dates", "kinds"};
+    List<HireDays.Day> days = new ArrayList<>();
+    for (Table.Row row :
+        Table.beside("the days", columns, a.get(DATES), a.get(KIND_RANGE)).filledRows()) {
+      days.add(new HireDays.Day(row.number(), row.date(0), row.text(1)));
+    }
+    return days;
+  }
+
+  private static List<OrderTax.Line> lines(Arguments a) {
+    String[] columns = {"amounts", "rates", "order_discount"};
+    Object discount = a.get(ORDER_DISCOUNT);
+    if (discount instanceof Object[][] cells && cells.length * cells[0].length == 1) {
+      discount = cells[0][0];
+    }
+    boolean each = discount instanceof Object[][];
+    double shared = each ? 0 : Require.share(columns[2], Readers.asNumber(columns[2], discount));
+    Table table =
+        each
+            ? Table.beside("the lines", columns, a.get(AMOUNTS), a.get(RATES), discount)
+            : Table.beside("the lines", Arrays.copyOf(columns, 2), a.get(AMOUNTS), a.get(RATES));
+    List<OrderTax.Line> lines = new ArrayList<>();
+    for (Table.Row row : table.filledRows()) {
+      lines.add(
+          new OrderTax.Line(
+              Require.finite(row.nameOf(0), row.number(0)),
+              Require.share(row.nameOf(1), row.number(1)),
+              each ? Require.share(row.nameOf(2), row.number(2)) : shared));
+    }
+    return lines;
+  }
+
+  private static Object[][] tax(Arguments a) {
+    return OrderTax.rates(lines(a), a.get(EURO)).stream()
+        .map(
+            r ->
+                new Object[] {
+                  r.rate().doubleValue(),
+                  r.base().doubleValue(),
+                  r.tax().doubleValue(),
+                  r.gross().doubleValue()
+                })
+        .toArray(Object[][]::new);
+  }
+}

@@ -1,0 +1,33 @@
+package org.setpower.registry.groups;
+
+import static org.setpower.registry.Parameter.Shape.SINGLE;
+
+import java.time.LocalDate;
+import java.util.Currency;
+import org.setpower.base.Unit;
+import org.setpower.hire.Money;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+
+/** The words of HIRE: money. */
+final class HireParameters {
+  private HireParameters() {}
+
+  static final Parameter<LocalDate> OUT_DATE = Parameters.date("out_date", "Day it goes out");
+
+  static final Parameter<LocalDate> BACK_DATE = Parameters.date("back_date", "Day it comes back");
+
+  static final Parameter<Double> LEAST_DAYS =
+      Parameters.notNegative("least_days", "Fewest days charged", Unit.DAY).orElse(0.0);
+
+  static final Parameter<Double> DAY_RATE =
+      Parameters.notNegative("day_rate", "Price of one piece for a day", Unit.MONEY);
+
+  static final Parameter<Currency> CURRENCY =
+      Parameter.of(
+          "currency",
+          "Currency, three letters of ISO 4217",
+          Unit.NONE,
+          SINGLE,
+          (n, raw) -> Money.currency(n, Readers.asText(n, raw)));
+}

@@ -1,0 +1,54 @@
+package org.setpower.registry.groups;
+
+import org.setpower.base.PhaseSystem;
+import org.setpower.base.Unit;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.supply.Load;
+
+/** LOAD: what is plugged in. */
+public final class LoadFunctions {
+  private LoadFunctions() {}
+
+  static final Group GROUP = new Group("LOAD", "what is plugged in");
+
+  public static final FunctionSpec AMPS =
+      GROUP
+          .function("AMPS")
+          .says("Returns the amps that a load draws in each line")
+          .takes(
+              Parameters.WATTS_OR_NONE,
+              Parameters.LINE_VOLTS,
+              Parameters.SYSTEM.orElse(PhaseSystem.ONE),
+              Parameters.POWER_FACTOR.orElse(1.0))
+          .gives(Unit.AMPERE, "Current in a line")
+          .formula("P/(U·pf), three-phase P/(√3·U·pf)")
+          .source("identities of alternating current")
+          .caution(
+              "Keep the earth (ground) leakage of all drivers below 30 % of the RCD's "
+                  + "rating: no function checks it. For a battery use the cut-off volts: the "
+                  + "current is highest when it is nearly empty. Inrush of LED drivers and motors"
+                  + " is not included")
+          .example("=LOAD.AMPS(1600;230;\"1PH\";0.98)", 7.0985)
+          .by(
+              a ->
+                  Load.amps(
+                      a.get(Parameters.WATTS_OR_NONE),
+                      a.get(Parameters.LINE_VOLTS),
+                      a.get(Parameters.SYSTEM),
+                      a.get(Parameters.POWER_FACTOR)));
+
+  public static final FunctionSpec VA =
+      GROUP
+          .function("VA")
+          .says("Returns the apparent power of a load")
+          .takes(Parameters.WATTS_OR_NONE, Parameters.POWER_FACTOR.orElse(1.0))
+          .gives(Unit.VOLT_AMPERE, "Apparent power")
+          .formula("P/pf")
+          .source("identity of alternating current")
+          .example("=LOAD.VA(400;0.96)", 416.667)
+          .by(
+              a ->
+                  Load.voltAmperes(
+                      a.get(Parameters.WATTS_OR_NONE), a.get(Parameters.POWER_FACTOR)));
+}

@@ -1,0 +1,436 @@
+package org.setpower.registry.groups;
+
+import java.util.List;
+import org.setpower.base.Numbers;
+import org.setpower.base.Refusal;
+import org.setpower.base.Step;
+import org.setpower.base.Unit;
+import org.setpower.pack.Chemistry;
+import org.setpower.pack.Cold;
+import org.setpower.pack.Discharge;
+import org.setpower.pack.Load;
+import org.setpower.pack.OpenCircuit;
+import org.setpower.pack.Pack;
+import org.setpower.pack.PackReason;
+import org.setpower.pack.Peukert;
+import org.setpower.pack.PlateFeed;
+import org.setpower.pack.Runtime;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+
+/** PACK: one battery pack. */
+public final class PackFunctions {
+  private PackFunctions() {}
+
+  static final Group GROUP = new Group("PACK", "one battery pack");
+
+  private static final Parameter<Double> THROUGH = Parameters.EFFICIENCY.orElse(1.0);
+  private static final Parameter<Double> WARMTH = Parameters.TEMP.orElse(25.0);
+  private static final Parameter<Chemistry> MADE_OF =
+      PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION);
+
+  private static final String COLD_SOURCE =
+      "measured cells: a 5 Ah 21700 cell of the type in Chen et al. 2020 (0 °C), a cold-chamber set"
+          + " of 2024 (−10…−30 °C, lower quartile of four), ARTS-Lab 2023 (LFP); lead: IEEE 485"
+          + " Table 1, US Army TM 10-6140-200-14";
+
+  public static final FunctionSpec WATTHOURS =
+      GROUP
+          .function("WATTHOURS")
+          .says("Returns the watt-hours of a pack from its nominal voltage and rated amp-hours")
+          .takes(PackParameters.VOLTS, PackParameters.AMP_HOURS)
+          .gives(Unit.WATT_HOUR, "Watt-hours of the pack")
+          .formula("Wh = V · Ah")
+          .source("energy = voltage · charge")
+          .caution("For flight rules the watt-hours printed on the pack go before this figure.")
+          .example("=PACK.WATTHOURS(14.4;6.8)", 97.92)
+          .by(a -> Runtime.wattHours(a.get(PackParameters.VOLTS), a.get(PackParameters.AMP_HOURS)));
+
+  public static final FunctionSpec FEED =
+      GROUP
+          .function("FEED")
+          .says("Returns the volts class that a battery plate gets from a pack")
+          .takes(PackParameters.OUTPUTS, PackParameters.PLATE_VOLTS)
+          .gives(Unit.VOLT, "Volts class at the plate")
+          .formula("the plate's class if the pack has it; else no power")
+          .source("volts classes of battery plates on set: 12, 24, 48 V")
+          .caution(
+              "Check the device's maximum input against BANK.FULLVOLTS: a class is a name, "
+                  + "and a full battery of 8 cells is 33.6 V.")
+          .refuses(PackReason.NO_POWER, PackReason.NOT_A_CLASS, PackReason.NOT_AN_OUTPUT)
+          .example("=PACK.FEED(\"12/24\";12)", 12.0)
+          .by(
+              a ->
+                  PlateFeed.volts(
+                      a.get(PackParameters.OUTPUTS), a.get(PackParameters.PLATE_VOLTS)));
+
+  public static final FunctionSpec COLD =
+      GROUP
+          .function("COLD")
+          .says("Returns the share of its energy that a cold pack still gives at about 1C")
+          .takes(PackParameters.CHEMISTRY, Parameters.TEMP)
+          .gives(Unit.SHARE, "Share of the energy left")
+          .formula("straight between the measured temperatures; never over 1")
+          .source(COLD_SOURCE)
+          .caution(
+              "Single cells at one rate, charged warm or cold; your pack may do better or worse."
+                  + " No credit for self-heating.")
+          .refuses(PackReason.NO_COLD_DATA, PackReason.TOO_HOT)
+          .example("=PACK.COLD(\"Li-ion\";-10)", 0.7378)
+          .shows(
+              a ->
+                  Cold.measuredAround(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP))
+                      .stream()
+                      .map(
+                          m ->
+                              new Step(
+                                  "",
+                                  "at " + Numbers.words(m.temp()) + " °C",
+                                  m.ratio(),
+                                  Unit.SHARE,
+                                  m.basis() + ": " + m.source()))
+                      .toList())
+          .by(a -> Cold.energyLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)));
+
+  public static final FunctionSpec RUNTIME =
+      GROUP
+          .function("RUNTIME")
+          .says("Returns the hours that a pack lasts at a load, by its watt-hours")
+          .takes(
+              Parameters.WATT_HOURS,
+              Parameters.WATTS,
+              THROUGH,
+              Parameters.HEALTH,
+              WARMTH,
+              PackParameters.RESERVE,
+              MADE_OF)
+          .gives(Unit.HOUR, "Hours")
+          .formula("h = Wh · health · (1 − reserve) · cold · efficiency / W")
+          .source("energy balance; cold: PACK.COLD")
+          .caution(
+              "By energy only: a device that goes dark at a voltage may stop sooner. Where both are"
+                  + " known, use the shorter of this and PACK.LASTS.")
+          .refuses(PackReason.NO_COLD_DATA, PackReason.TOO_HOT)
+          .example("=PACK.RUNTIME(294;92)", 3.1957)
+          .example("=PACK.RUNTIME(98;38;92%;90%;0)", 1.8561)
+          .shows(
+              a ->
+                  List.of(
+                      new Step(
+                          "cold",
+                          "share of the energy left in the cold",
+                          Cold.energyLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+                          Unit.SHARE,
+                          COLD_SOURCE),
+                      new Step(
+                          "E",
+                          "watt-hours that reach the load",
+                          usable(a),
+                          Unit.WATT_HOUR,
+                          "Wh · health · (1 − reserve) · cold · efficiency")))
+          .by(a -> Runtime.hours(usable(a), a.get(Parameters.WATTS)));
+
+  private static double usable(Arguments a) {
+    return Runtime.usable(
+        a.get(Parameters.WATT_HOURS),
+        a.get(Parameters.EFFICIENCY),
+        a.get(Parameters.HEALTH),
+        a.get(Parameters.TEMP),
+        a.get(PackParameters.RESERVE),
+        a.get(PackParameters.CHEMISTRY));
+  }
+
+  public static final FunctionSpec COUNT =
+      GROUP
+          .function("COUNT")
+          .says("Returns the number of packs for a job without recharging")
+          .takes(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.SPARE.orElse(0.0))
+          .gives(Unit.PIECES, "Packs")
+          .formula("n = hours · (1 + spare) / runtime, rounded up")
+          .source("division")
+          .example("=PACK.COUNT(10;3.2;10%)", 4.0)
+          .by(
+              a ->
+                  Runtime.packs(
+                      a.get(PackParameters.HOURS),
+                      a.get(PackParameters.RUNTIME),
+                      a.get(Parameters.SPARE)));
+
+  private static final String CURVE_SOURCE =
+      "P = (E − I·R)·I, integrated; curves: Chen et al., J. Electrochem. Soc. 167 (2020) 080534"
+          + " (Li-ion), ARTS-Lab 2023 (LFP), handbook rest volts (lead); cold: Kollmeyer 2018 and"
+          + " the set of PACK.COLD";
+  private static final String CURVE_CAUTION =
+      "milliohms is the pack today under a sustained load: take 1.5 times a 10 s pulse figure; a 1"
+          + " kHz meter reads far too low. A cold Li-ion pack warms itself: reckoned as in wind, in"
+          + " surroundings as cold as the pack; if they are colder than the pack, give their"
+          + " temperature. Against measured Li-ion cells: within 5 % from 15 to 45 °C, within 10 %"
+          + " in the cold down to −20 °C. charge_left is a share of what the pack can give at its"
+          + " temperature, and what the cold holds back stays besides: at −20 °C, where that is 28"
+          + " %, 20 % end the job at a charge of 42.4 % (1 − 0.8 · 0.72). A pack charged in the"
+          + " cold is not full: take start from PACK.CHARGE. For lead well above its rated current"
+          + " use the shorter of this and PACK.PEUKERT. Where the watt-hours are known too, use the"
+          + " shorter of this and PACK.RUNTIME.";
+  private static final PackReason[] CURVE_REASONS = {
+    PackReason.DOES_NOT_START,
+    PackReason.NOTHING_TO_USE,
+    PackReason.NO_CURVE,
+    PackReason.NO_COLD_DATA,
+    PackReason.TOO_HOT
+  };
+
+  public static final FunctionSpec LASTS =
+      GROUP
+          .function("LASTS")
+          .says("Returns the hours until a device of constant watts goes dark on a pack")
+          .takes(
+              PackParameters.CELLS,
+              PackParameters.AMP_HOURS,
+              PackParameters.MILLIOHMS,
+              Parameters.WATTS,
+              PackParameters.CUTOFF_VOLTS,
+              MADE_OF,
+              PackParameters.START,
+              Parameters.HEALTH,
+              WARMTH,
+              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.CHARGE_LEFT)
+          .gives(Unit.HOUR, "Hours until it goes dark")
+          .formula(
+              "∫dQ/I with I = (E − √(E² − 4RP))/2R on the open-circuit curve, until the device's"
+                  + " cut-off, the pack's own floor, the charge to be left, or empty")
+          .source(CURVE_SOURCE)
+          .caution(CURVE_CAUTION)
+          .refuses(CURVE_REASONS)
+          .example("=PACK.LASTS(8;10.2;45;92;20)", 3.1873)
+          .shows(PackFunctions::dischargeSteps)
+          .by(a -> discharge(a).hours());
+
+  public static final FunctionSpec CURVE =
+      GROUP
+          .function("CURVE")
+          .says("Returns how charge, volts and amps go until the device goes dark")
+          .takes(
+              PackParameters.CELLS,
+              PackParameters.AMP_HOURS,
+              PackParameters.MILLIOHMS,
+              Parameters.WATTS,
+              PackParameters.CUTOFF_VOLTS,
+              MADE_OF,
+              PackParameters.START,
+              Parameters.HEALTH,
+              WARMTH,
+              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.STEPS,
+              PackParameters.CHARGE_LEFT)
+          .givesTable(
+              "The discharge, evenly spread over the charge used",
+              "time (h)",
+              "charge (share)",
+              "at the device (V)",
+              "current (A)",
+              "what")
+          .formula("as PACK.LASTS")
+          .source(CURVE_SOURCE)
+          .caution(CURVE_CAUTION)
+          .refuses(
+              PackReason.TOO_MANY_STEPS,
+              PackReason.DOES_NOT_START,
+              PackReason.NOTHING_TO_USE,
+              PackReason.NO_CURVE,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=PACK.CURVE(8;10.2;45;92;20;;;;;;12)", 0.0)
+          .shows(PackFunctions::dischargeSteps)
+          .by(PackFunctions::curve);
+
+  private static final Parameter<Double> REST_VOLTS =
+      Parameters.notNegative(
+          "rest_volts", "Volts of the pack without load, rested for an hour", Unit.VOLT);
+
+  public static final FunctionSpec CHARGE =
+      GROUP
+          .function("CHARGE")
+          .says("Returns the share of its charge that a resting pack has, by its volts")
+          .takes(PackParameters.CELLS, REST_VOLTS, MADE_OF)
+          .gives(Unit.SHARE, "Share of the charge")
+          .formula("read on the open-circuit curve")
+          .source(
+              "Chen et al., J. Electrochem. Soc. 167 (2020) 080534 (Li-ion); handbook rest volts"
+                  + " (lead)")
+          .caution(
+              "Rest it for an hour, off the charger and without load. Held against measured Li-ion"
+                  + " cells it says up to 11 points too little at 25 °C and 17 at −20 °C, and below"
+                  + " a tenth full up to 6 too much: a gauge in the pack knows better")
+          .refuses(
+              PackReason.NO_CURVE, PackReason.FLAT, PackReason.BELOW_EMPTY, PackReason.OVER_FULL)
+          .example("=PACK.CHARGE(8;31.5)", 0.6903)
+          .by(
+              a ->
+                  OpenCircuit.chargeAtRest(
+                      a.get(PackParameters.CHEMISTRY),
+                      a.get(PackParameters.CELLS),
+                      a.get(REST_VOLTS)));
+
+  public static final FunctionSpec STARTS =
+      GROUP
+          .function("STARTS")
+          .says("Returns the share of charge below which a device no longer starts")
+          .takes(
+              PackParameters.CELLS,
+              PackParameters.MILLIOHMS,
+              PackParameters.START_WATTS,
+              PackParameters.CUTOFF_VOLTS,
+              MADE_OF,
+              WARMTH,
+              PackParameters.LEAD_MILLIOHMS)
+          .gives(Unit.SHARE, "Share of charge below which it does not start")
+          .formula(
+              "E = V + R·P/V at the cut-off or the pack's floor, read on the open-circuit curve")
+          .source(CURVE_SOURCE)
+          .caution(
+              "Starting watts for as long as they last, not the first instant: an inrush of a few"
+                  + " milliseconds is not in it.")
+          .refuses(
+              PackReason.DOES_NOT_START,
+              PackReason.NO_CURVE,
+              PackReason.NO_COLD_DATA,
+              PackReason.TOO_HOT)
+          .example("=PACK.STARTS(8;45;400;24)", 0.0481)
+          .by(
+              a ->
+                  Discharge.startsAbove(
+                      Pack.of(
+                          a.get(PackParameters.CHEMISTRY),
+                          a.get(PackParameters.CELLS),
+                          1,
+                          a.get(PackParameters.MILLIOHMS),
+                          1,
+                          a.get(Parameters.TEMP)),
+                      load(a, PackParameters.START_WATTS)));
+
+  public static final FunctionSpec PEUKERT =
+      GROUP
+          .function("PEUKERT")
+          .says("Returns the hours that a lead battery lasts at a constant current")
+          .takes(
+              PackParameters.AMP_HOURS,
+              PackParameters.RATED_HOURS,
+              PackParameters.EXPONENT,
+              Parameters.AMPS)
+          .gives(Unit.HOUR, "Hours")
+          .formula("t = H · (C/(I·H))^k; below the rated current t = C/I")
+          .source("Peukert's law in the hour-rate form; limits: Doerffel and Abu Sharkh 2006")
+          .caution("Lead only, near room temperature, constant current.")
+          .example("=PACK.PEUKERT(100;20;1.2;10)", 8.706)
+          .by(
+              a ->
+                  Peukert.hours(
+                      a.get(PackParameters.AMP_HOURS),
+                      a.get(PackParameters.RATED_HOURS),
+                      a.get(PackParameters.EXPONENT),
+                      a.get(Parameters.AMPS)));
+
+  /** More rows than a chart can show. */
+  private static final int MOST_STEPS = 2000;
+
+  private static Pack pack(Arguments a) {
+    return Pack.of(
+        a.get(PackParameters.CHEMISTRY),
+        a.get(PackParameters.CELLS),
+        a.get(PackParameters.AMP_HOURS),
+        a.get(PackParameters.MILLIOHMS),
+        a.get(Parameters.HEALTH),
+        a.get(Parameters.TEMP));
+  }
+
+  private static Load load(Arguments a, Parameter<Double> watts) {
+    return new Load(
+        a.get(watts),
+        a.get(PackParameters.CUTOFF_VOLTS),
+        a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
+  }
+
+  private static Discharge discharge(Arguments a) {
+    Pack pack = pack(a);
+    return Discharge.warming(
+        pack,
+        load(a, Parameters.WATTS),
+        a.get(PackParameters.START),
+        pack.held(a.get(PackParameters.CHARGE_LEFT)));
+  }
+
+  /** The steps of a curve, as many as a chart can show. */
+  static int steps(Arguments a) {
+    double steps = a.get(PackParameters.STEPS);
+    if (steps > MOST_STEPS) {
+      throw new Refusal(PackReason.TOO_MANY_STEPS, steps, MOST_STEPS);
+    }
+    return (int) steps;
+  }
+
+  private static Object[][] curve(Arguments a) {
+    int steps = steps(a);
+    Discharge discharge = discharge(a);
+    Discharge.Moment[] moments = discharge.moments(steps);
+    Object[][] rows = new Object[moments.length][];
+    for (int i = 0; i < rows.length; i++) {
+      String what = i == 0 ? "starts" : i < rows.length - 1 ? "" : discharge.end().words();
+      Discharge.Moment m = moments[i];
+      rows[i] = new Object[] {m.hours(), m.charge(), m.deviceVolts(), m.amps(), what};
+    }
+    return rows;
+  }
+
+  private static List<Step> dischargeSteps(Arguments a) {
+    Pack pack = pack(a);
+    Discharge discharge = discharge(a);
+    Discharge.Moment first = discharge.at(a.get(PackParameters.START));
+    Discharge.Moment last = discharge.at(discharge.endCharge());
+    return List.of(
+        new Step(
+            "",
+            "share of the charge that the cold leaves, slowly drawn",
+            Cold.chargeLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            Unit.SHARE,
+            "measured cells"),
+        new Step(
+            "",
+            "times the resistance at 25 °C",
+            Cold.resistance(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            Unit.NONE,
+            "measured cells"),
+        new Step(
+            "Q",
+            "charge that a full pack gives at this temperature",
+            pack.ampHours(),
+            Unit.AMPERE_HOUR,
+            "rated · health · slow-rate cold ratio"),
+        new Step(
+            "R",
+            "resistance of pack and lead at the start",
+            pack.ohms() + a.get(PackParameters.LEAD_MILLIOHMS) / 1000,
+            Unit.OHM,
+            "pack · cold ratio + lead"),
+        new Step(
+            "E₀",
+            "resting pack at the start",
+            pack.restVolts(pack.usable(a.get(PackParameters.START))),
+            Unit.VOLT,
+            "open-circuit curve"),
+        new Step("I₀", "current at the start", first.amps(), Unit.AMPERE, "(E − √(E² − 4RP))/2R"),
+        new Step(
+            "",
+            "the pack at the end; above 25 °C as at 25 °C",
+            discharge.endTemp(),
+            Unit.CELSIUS,
+            "its own loss I²R less what cold surroundings take"),
+        new Step("", "it ends at", discharge.end().words(), Unit.NONE, ""),
+        new Step("E₁", "resting pack at the end", discharge.endVolts(), Unit.VOLT, "V + R·P/V"),
+        new Step("", "charge left at the end", last.charge(), Unit.SHARE, "open-circuit curve"),
+        new Step("V₁", "volts at the device at the end", last.deviceVolts(), Unit.VOLT, ""),
+        new Step("I₁", "current at the end", last.amps(), Unit.AMPERE, ""));
+  }
+}

@@ -1,0 +1,139 @@
+package org.setpower.registry.groups;
+
+import static org.setpower.registry.Parameter.Shape.RANGE;
+import static org.setpower.registry.Parameter.Shape.SINGLE;
+
+import java.time.LocalDate;
+import org.setpower.base.Dates;
+import org.setpower.base.PhaseSystem;
+import org.setpower.base.Require;
+import org.setpower.base.Temperature;
+import org.setpower.base.Unit;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+
+/**
+ * The words that functions share, each declared once. A function takes them and may set defaults.
+ * Words of one trade stand in a class of their own ({@link CableParameters}…), so that the first
+ * call sets up only those it needs.
+ */
+public final class Parameters {
+  private Parameters() {}
+
+  static final Parameter<Double> AMPS = positive("amps", "Current in a line", Unit.AMPERE);
+
+  static final Parameter<PhaseSystem> SYSTEM =
+      Parameter.of(
+          "system",
+          "\"DC\", \"1PH\" or \"3PH\" (three-phase: volts line to line, amps of one line)",
+          Unit.NONE,
+          SINGLE,
+          Readers.word(PhaseSystem.class));
+
+  public static final Parameter<Double> POWER_FACTOR =
+      Parameter.of(
+          "power_factor",
+          "Power factor, lagging",
+          Unit.SHARE,
+          SINGLE,
+          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
+
+  static final Parameter<Double> WATTS = positive("watts", "Power", Unit.WATT);
+
+  /** Power where none at all is an honest question, with an honest answer. */
+  static final Parameter<Double> WATTS_OR_NONE = notNegative("watts", "Power", Unit.WATT);
+
+  static final Parameter<Double> WATT_HOURS =
+      positive("watt_hours", "Watt-hours of one pack, as rated", Unit.WATT_HOUR);
+
+  /** Up to 1.1 is accepted and counts as 1. */
+  public static final Parameter<Double> HEALTH =
+      Parameter.of(
+              "health",
+              "Share of its rating that a full pack still gives at room temperature",
+              Unit.SHARE,
+              SINGLE,
+              Readers.number(
+                  (n, v) -> v > 1.1 ? Require.share(n, v) : Math.min(1, Require.filled(n, v))))
+          .orElse(1.0)
+          .zeroIsGiven();
+
+  public static final Parameter<Double> EFFICIENCY =
+      Parameter.of(
+          "efficiency",
+          "Share of the power that gets through what sits between",
+          Unit.SHARE,
+          SINGLE,
+          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
+
+  static final Parameter<Double> TEMP =
+      temperature("temp", "Temperature of the cells when the job starts");
+
+  static final Parameter<Double> SPARE = share("spare", "Share on top, to be safe");
+
+  static final Parameter<Double> LINE_VOLTS =
+      positive("volts", "Volts of the supply; three-phase: line to line", Unit.VOLT);
+
+  // --- how they are made -----------------------------------------------------------------------
+  /** A number of 0 or more. */
+  public static Parameter<Double> notNegative(String name, String phrase, Unit unit) {
+    return Parameter.of(
+        name, phrase, unit, SINGLE, Readers.number((n, v) -> Require.atLeast(n, v, 0)));
+  }
+
+  /** A number above 0. */
+  public static Parameter<Double> positive(String name, String phrase, Unit unit) {
+    return Parameter.of(name, phrase, unit, SINGLE, Readers.number(Require::filled));
+  }
+
+  /** A share from 0 to 1. */
+  public static Parameter<Double> share(String name, String phrase) {
+    return Parameter.of(name, phrase, Unit.SHARE, SINGLE, Readers.number(Require::share));
+  }
+
+  /** A whole number of 1 or more. */
+  public static Parameter<Double> count(String name, String phrase) {
+    return Parameter.of(
+        name,
+        phrase,
+        Unit.PIECES,
+        SINGLE,
+        Readers.number((n, v) -> Require.atLeast(n, Require.whole(n, v), 1)));
+  }
+
+  /** TRUE or FALSE, which a sheet passes as 1 or 0. */
+  public static Parameter<Boolean> flag(String name, String phrase) {
+    return Parameter.of(
+        name,
+        phrase + ": TRUE or FALSE",
+        Unit.NONE,
+        SINGLE,
+        (n, raw) ->
+            Require.atMost(n, Require.atLeast(n, Require.whole(n, Readers.asNumber(n, raw)), 0), 1)
+                == 1);
+  }
+
+  /** A temperature, also as text with a unit. */
+  public static Parameter<Double> temperature(String name, String phrase) {
+    return Parameter.of(
+        name,
+        phrase + "; also text such as \"23 °F\"",
+        Unit.CELSIUS,
+        SINGLE,
+        Readers.amount(
+            Temperature::celsius,
+            (n, v) -> Require.atMost(n, Require.atLeast(n, v, Temperature.ABSOLUTE_ZERO), 1000)));
+  }
+
+  /** A date: a day number (day 0 is 1899-12-30) or text such as "2027-01-28". */
+  public static Parameter<LocalDate> date(String name, String phrase) {
+    return Parameter.of(
+            name, phrase + "; also text such as \"2027-01-28\"", Unit.NONE, SINGLE, Dates::of)
+        .asDate();
+  }
+
+  /** A range as it comes, for a function that reads several ranges side by side. */
+  public static Parameter<Object> range(String name, String phrase, Unit unit) {
+    return Parameter.of(name, phrase, unit, RANGE, (n, raw) -> raw);
+  }
+}

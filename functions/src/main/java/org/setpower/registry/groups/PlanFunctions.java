@@ -1,0 +1,339 @@
+package org.setpower.registry.groups;
+
+import static org.setpower.registry.Parameter.Shape.RANGE;
+import static org.setpower.registry.Parameter.Shape.SINGLE;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.Mass;
+import org.setpower.base.Refusal;
+import org.setpower.base.Require;
+import org.setpower.base.Unit;
+import org.setpower.plan.batteries.Chargers;
+import org.setpower.plan.batteries.CheapestMix;
+import org.setpower.plan.batteries.DayPlan;
+import org.setpower.plan.batteries.Device;
+import org.setpower.plan.batteries.Mains;
+import org.setpower.plan.batteries.PlanReason;
+import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+import org.setpower.registry.Table;
+
+/** PLAN: the whole day. */
+public final class PlanFunctions {
+  private PlanFunctions() {}
+
+  static final Group GROUP = new Group("PLAN", "the whole day");
+
+  private static final double LATEST = 24 * 14;
+  private static final double MOST = 10_000_000;
+
+  private static final String CART =
+      "rules of a charging cart: full packs only, the one longest on the shelf first; what comes"
+          + " off queues for the first free channel; energy balance with PACK.COLD of Li-ion";
+  private static final String CAUTION =
+      "Do not charge a lithium battery below 0 °C (32 °F): let it warm up, and add "
+          + "that time to charge_hours. Check amps and volts elsewhere: they are not "
+          + "checked here. A battery that comes off part-used is charged before it goes "
+          + "on again";
+
+  private static final Parameter<List<Device>> DEVICES =
+      Parameter.of(
+          "devices",
+          "Rows: watts, from (h), to (h), Wh of the packs it takes, packs at once; after midnight"
+              + " hours go on past 24",
+          Unit.NONE,
+          RANGE,
+          PlanFunctions::devices);
+
+  private static final Parameter<List<DayPlan.Stock>> STOCK =
+      Parameter.of(
+          "packs",
+          "Rows: Wh on the label, pieces and, if a third column is there, health",
+          Unit.NONE,
+          RANGE,
+          PlanFunctions::stock);
+
+  private static final Parameter<Double> CHANNELS =
+      Parameter.of(
+          "channels",
+          "How many packs charge at the same time",
+          Unit.PIECES,
+          SINGLE,
+          Readers.number(
+              (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 0), 1000)));
+
+  private static final Parameter<Double> CHARGE_HOURS =
+      Parameters.positive("charge_hours", "Hours for a charge, whatever is missing", Unit.HOUR);
+
+  private static final Parameter<Double> TEMP = Parameters.TEMP.orElse(25.0);
+
+  private static final Parameter<Mains> MAINS =
+      Parameter.of(
+              "mains", "Rows: from (h), to (h) with mains", Unit.HOUR, RANGE, PlanFunctions::mains)
+          .orElse(Mains.always(), "always");
+
+  private static final Parameter<Map<Double, Double>> SIZE_HOURS =
+      Parameter.of(
+              "size_hours",
+              "Rows: Wh on the label, hours for a charge of that size",
+              Unit.HOUR,
+              RANGE,
+              PlanFunctions::sizeHours)
+          .orElse(Map.of(), "charge_hours for all");
+
+  public static final FunctionSpec DAY =
+      GROUP
+          .function("DAY")
+          .says("Returns the day on packs, event by event, and the hours that devices are dark")
+          .takes(DEVICES, STOCK, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
+          .givesTable(
+              "Events; the last row holds the hours lost",
+              "hour (h)",
+              "device (row)",
+              "pack (number in its kind)",
+              "in use",
+              "charging",
+              "on the shelf",
+              "waiting for a channel",
+              "kind (row of packs)",
+              "what")
+          .formula("event by event at exact times: a pack lasts Wh · health · cold / watts")
+          .source(CART)
+          .caution(CAUTION)
+          .refuses(
+              PlanReason.ENDS_BEFORE_START,
+              PlanReason.NO_SUCH_PACK,
+              PlanReason.TOO_MANY_DEVICES,
+              PlanReason.TOO_MANY_EVENTS,
+              PlanReason.TOO_MANY_PACKS)
+          .example("=PLAN.DAY({49;7;9;98;1};{98;1};0;3)", 7.0)
+          .by(PlanFunctions::day);
+
+  public static final FunctionSpec PACKS =
+      GROUP
+          .function("PACKS")
+          .says("Returns the fewest packs of each size with which no device goes dark")
+          .takes(DEVICES, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
+          .givesTable("Fewest packs", "Wh", "pieces")
+          .formula("the largest number of a size that is off the shelf at the same time")
+          .source(CART)
+          .caution(CAUTION + ". No spare is in it")
+          .refuses(
+              PlanReason.ENDS_BEFORE_START,
+              PlanReason.TOO_MANY_DEVICES,
+              PlanReason.TOO_MANY_EVENTS,
+              PlanReason.TOO_MANY_PACKS)
+          .example("=PLAN.PACKS({49;7;11;98;1};1;1)", 98.0)
+          .by(PlanFunctions::packs);
+
+  private static final Parameter<List<CheapestMix.Option>> OPTIONS =
+      Parameter.of(
+          "options",
+          "Rows: Wh, highest watts, kg, price, cabin limit a person (blank: none)",
+          Unit.NONE,
+          RANGE,
+          PlanFunctions::options);
+
+  private static final Parameter<double[]> HOURS_WH =
+      Parameter.of(
+          "hours_wh",
+          "Rows: hours a part of the day lasts, Wh it takes",
+          Unit.NONE,
+          RANGE,
+          PlanFunctions::need);
+
+  private static final Parameter<Double> MAX_KG =
+      Parameter.of(
+              "max_kg",
+              "Mass the mix must not pass; also text such as \"50 lb\"",
+              Unit.KILOGRAM,
+              SINGLE,
+              Readers.amount(Mass::kilograms, PlanFunctions::figure))
+          .orElse(Double.POSITIVE_INFINITY, "no limit");
+
+  private static final Parameter<Double> PEOPLE =
+      Parameter.of(
+              "people",
+              "Travellers who carry it in the cabin",
+              Unit.PIECES,
+              SINGLE,
+              Readers.number(
+                  (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1), 1000)))
+          .orElse(Double.POSITIVE_INFINITY, "nobody flies, cabin limits do not count")
+          .zeroIsGiven();
+
+  public static final FunctionSpec MIX =
+      GROUP
+          .function("MIX")
+          .says("Returns how many packs of each option make the cheapest mix for a job")
+          .takes(OPTIONS, HOURS_WH, MAX_KG, PEOPLE)
+          .givesTable("Cheapest mix", "option (row)", "pieces")
+          .formula("least Σ n · price with Σ n · Wh ≥ Wh needed, Σ n · W ≥ the highest Wh / h")
+          .source("integer programme, solved to its proven optimum")
+          .caution(
+              "Options with the same or a lower cabin limit count together. Type Wh and watts as"
+                  + " they are today and in the cold")
+          .refuses(PlanReason.NO_MIX, PlanReason.MIX_TOO_LARGE, PlanReason.MIX_TOO_HARD)
+          .example("=PLAN.MIX({98;120;0.75;5;20|294;400;2.1;14;0};{3;600})", 1.0)
+          .by(PlanFunctions::mix);
+
+  private static List<Device> devices(String name, Object raw) {
+    List<Device> devices = new ArrayList<>();
+    for (Table.Row row :
+        Table.of(name, raw, "watts", "from", "to", "pack_wh", "packs_at_once").filledRows()) {
+      devices.add(
+          new Device(
+              row.number(),
+              Require.atLeast(row.nameOf(0), row.number(0), 0),
+              hour(row, 1),
+              hour(row, 2),
+              Require.above(row.nameOf(3), row.number(3), 0),
+              (int) pieces(row, 4, 1, 100)));
+    }
+    return devices;
+  }
+
+  private static double hour(Table.Row row, int column) {
+    String name = row.nameOf(column);
+    return Require.atMost(name, Require.atLeast(name, row.number(column), 0), LATEST);
+  }
+
+  private static double pieces(Table.Row row, int column, double least, double most) {
+    String name = row.nameOf(column);
+    double value = Require.whole(name, row.number(column));
+    return Require.atMost(name, Require.atLeast(name, value, least), most);
+  }
+
+  private static List<DayPlan.Stock> stock(String name, Object raw) {
+    boolean withHealth =
+        raw instanceof Object[][] cells && cells.length > 0 && cells[0].length == 3;
+    Table table =
+        withHealth
+            ? Table.of(name, raw, "Wh", "pieces", "health")
+            : Table.of(name, raw, "Wh", "pieces");
+    List<DayPlan.Stock> stock = new ArrayList<>();
+    for (Table.Row row : table.filledRows()) {
+      stock.add(
+          new DayPlan.Stock(
+              row.number(),
+              Require.above(row.nameOf(0), row.number(0), 0),
+              (int) pieces(row, 1, 0, 5000),
+              withHealth ? health(row.nameOf(2), row.number(2)) : 1));
+    }
+    return stock;
+  }
+
+  private static double health(String name, double value) {
+    return Math.min(1, Require.above(name, Require.atMost(name, value, 1.1), 0));
+  }
+
+  private static Mains mains(String name, Object raw) {
+    List<Mains.Span> spans = new ArrayList<>();
+    for (Table.Row row : Table.of(name, raw, "from", "to").filledRows()) {
+      double from = hour(row, 0);
+      double to = hour(row, 1);
+      if (to <= from) {
+        throw new Refusal(PlanReason.ENDS_BEFORE_START, row.number(), name, from, to);
+      }
+      spans.add(new Mains.Span(from, to));
+    }
+    return Mains.within(spans);
+  }
+
+  private static Map<Double, Double> sizeHours(String name, Object raw) {
+    Map<Double, Double> hours = new HashMap<>();
+    for (Table.Row row : Table.of(name, raw, "pack_wh", "charge_hours").filledRows()) {
+      hours.put(row.number(0), Require.above(row.nameOf(1), row.number(1), 0));
+    }
+    return hours;
+  }
+
+  private static Chargers chargers(Arguments a) {
+    return new Chargers(
+        a.get(CHANNELS).intValue(), a.get(CHARGE_HOURS), a.get(SIZE_HOURS), a.get(MAINS));
+  }
+
+  private static Object[][] day(Arguments a) {
+    DayPlan plan = DayPlan.of(a.get(DEVICES), a.get(STOCK), chargers(a), a.get(TEMP));
+    List<Object[]> rows = new ArrayList<>();
+    for (DayPlan.Event e : plan.events()) {
+      rows.add(
+          new Object[] {
+            e.hour(),
+            (double) e.device(),
+            (double) e.pack(),
+            (double) e.inUse(),
+            (double) e.charging(),
+            (double) e.onShelf(),
+            (double) e.waiting(),
+            (double) e.kind(),
+            e.what().words()
+          });
+    }
+    rows.add(new Object[] {plan.hoursLost(), 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, "hours lost"});
+    return rows.toArray(Object[][]::new);
+  }
+
+  private static Object[][] packs(Arguments a) {
+    return DayPlan.fewestPacks(a.get(DEVICES), chargers(a), a.get(TEMP)).entrySet().stream()
+        .map(e -> new Object[] {e.getKey(), (double) e.getValue()})
+        .toArray(Object[][]::new);
+  }
+
+  private static List<CheapestMix.Option> options(String name, Object raw) {
+    List<CheapestMix.Option> options = new ArrayList<>();
+    for (Table.Row row :
+        Table.of(name, raw, "Wh", "max_watts", "kg", "price", "cabin_limit").filledRows()) {
+      options.add(
+          new CheapestMix.Option(
+              row.number(),
+              Require.above(row.nameOf(0), figure(row, 0), 0),
+              Require.above(row.nameOf(1), figure(row, 1), 0),
+              figure(row, 2),
+              figure(row, 3),
+              row.leavesOut(4) ? Double.POSITIVE_INFINITY : pieces(row, 4, 0, 1000)));
+    }
+    return options;
+  }
+
+  /** From 0 to what no set ever sees: the search needs figures of a size. */
+  private static double figure(Table.Row row, int column) {
+    return figure(row.nameOf(column), row.number(column));
+  }
+
+  private static double figure(String name, double value) {
+    return Require.atMost(name, Require.atLeast(name, value, 0), MOST);
+  }
+
+  /** Wh in all, and the highest watts of a part. */
+  private static double[] need(String name, Object raw) {
+    double wattHours = 0;
+    double watts = 0;
+    for (Table.Row row : Table.of(name, raw, "hours", "Wh").filledRows()) {
+      double hours = Require.above(row.nameOf(0), row.number(0), 0);
+      double energy = figure(row, 1);
+      wattHours += energy;
+      watts = Math.max(watts, energy / hours);
+    }
+    return new double[] {wattHours, watts};
+  }
+
+  private static Object[][] mix(Arguments a) {
+    double[] need = a.get(HOURS_WH);
+    List<CheapestMix.Option> options = a.get(OPTIONS);
+    int[] mix =
+        CheapestMix.of(
+            options, new CheapestMix.Job(need[0], need[1], a.get(MAX_KG), a.get(PEOPLE)));
+    Object[][] rows = new Object[mix.length][];
+    for (int i = 0; i < mix.length; i++) {
+      rows[i] = new Object[] {(double) options.get(i).row(), (double) mix[i]};
+    }
+    return rows;
+  }
+}

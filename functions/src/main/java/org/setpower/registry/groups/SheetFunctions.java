@@ -1,0 +1,116 @@
+package org.setpower.registry.groups;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.Properties;
+import org.setpower.base.BaseReason;
+import org.setpower.base.Refusal;
+import org.setpower.base.Unit;
+import org.setpower.base.Word;
+import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Group;
+import org.setpower.registry.Parameter;
+import org.setpower.registry.Readers;
+
+/** SHEET: functions about the functions. */
+public final class SheetFunctions {
+  private SheetFunctions() {}
+
+  static final Group GROUP = new Group("SHEET", "trust: reasons, working, version");
+
+  /** What SHEET.WHY says when there is nothing to complain about. */
+  public static final String FINE = "fine";
+
+  private static final Parameter<String> FUNCTION_NAME =
+      Parameter.of(
+          "function_name",
+          "Name of a function, such as \"CABLE.DROP\"",
+          Unit.NONE,
+          Parameter.Shape.SINGLE,
+          Readers::asText);
+
+  private static final Parameter<Object[]> ARGUMENTS =
+      Parameter.of(
+              "arguments",
+              "The arguments of that function, in its order",
+              Unit.NONE,
+              Parameter.Shape.REST,
+              (name, raw) -> ((Object[][]) raw)[0])
+          .orElse(new Object[0], "");
+
+  public static final FunctionSpec WHY =
+      GROUP
+          .function("WHY")
+          .says("Returns the sentence that says why a call is refused, or \"fine\"")
+          .takes(FUNCTION_NAME, ARGUMENTS)
+          .givesText("Reason")
+          .source("the function named")
+          .example("=SHEET.WHY(\"CABLE.AREA\";\"12 AWG\")", FINE)
+          .by(a -> why(a.get(FUNCTION_NAME), a.get(ARGUMENTS)));
+
+  public static final FunctionSpec WORKING =
+      GROUP
+          .function("WORKING")
+          .says("Returns how the answer of a function came about, step by step")
+          .takes(FUNCTION_NAME, ARGUMENTS)
+          .givesTable("Steps", "symbol", "words", "value", "unit", "source")
+          .source("the function named")
+          .example("=SHEET.WORKING(\"CABLE.AREA\";\"2.5 mm²\")", "size")
+          .by(a -> working(a.get(FUNCTION_NAME), a.get(ARGUMENTS)));
+
+  public static final FunctionSpec VERSION =
+      GROUP
+          .function("VERSION")
+          .says("Returns the version of the functions")
+          .givesText("Version")
+          .source("this extension")
+          .by(a -> Version.NUMBER);
+
+  private static Object[][] working(String functionName, Object[] arguments) {
+    return named(functionName).working(arguments).stream()
+        .map(s -> new Object[] {s.symbol(), s.words(), s.value(), s.unit().symbol(), s.source()})
+        .toArray(Object[][]::new);
+  }
+
+  private static FunctionSpec named(String functionName) {
+    return Catalogue.find(functionName)
+        .filter(f -> f != WORKING)
+        .orElseThrow(() -> new Refusal(BaseReason.NO_SUCH_FUNCTION, Word.shortened(functionName)));
+  }
+
+  private static String why(String functionName, Object[] arguments) {
+    FunctionSpec spec = named(functionName);
+    try {
+      Object result = spec.call(arguments);
+      return result instanceof Object[][] cells ? firstRefusal(cells) : FINE;
+    } catch (Refusal refusal) {
+      return refusal.getMessage();
+    }
+  }
+
+  private static String firstRefusal(Object[][] cells) {
+    return Arrays.stream(cells)
+        .flatMap(Arrays::stream)
+        .filter(Refusal.class::isInstance)
+        .findFirst()
+        .map(r -> ((Refusal) r).getMessage())
+        .orElse(FINE);
+  }
+
+  /** The version, written by the build. */
+  private static final class Version {
+    static final String NUMBER = read();
+
+    private static String read() {
+      try (InputStream in = SheetFunctions.class.getResourceAsStream("version.properties")) {
+        Properties properties = new Properties();
+        properties.load(in);
+        return properties.getProperty("version");
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+}

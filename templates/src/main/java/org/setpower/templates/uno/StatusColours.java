@@ -1,0 +1,77 @@
+package org.setpower.templates.uno;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.sheet.ConditionOperator;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSheetConditionalEntries;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
+import org.setpower.templates.layout.Layout;
+import org.setpower.templates.spec.Style;
+
+/** Colours the words ok, look and stop in cells of some style. */
+final class StatusColours {
+  private StatusColours() {}
+
+  static void put(XCellRange cells, Styles styles, Style over) {
+    XSheetConditionalEntries entries =
+        Uno.as(XSheetConditionalEntries.class, Uno.get(cells, "ConditionalFormat"));
+    for (Style style : Style.values()) {
+      if (style.isStatus()) {
+        entries.addNew(
+            new PropertyValue[] {
+              property("Operator", ConditionOperator.EQUAL),
+              property("Formula1", "\"" + style.word() + "\""),
+              property("StyleName", styles.status(style, over))
+            });
+      }
+    }
+    Uno.set(cells, "ConditionalFormat", entries);
+  }
+
+  /** Colours a cell while its sentence begins with one of these words. */
+  static void putSentence(XCellRange cell, Styles styles, Style over, Style... words) {
+    CellRangeAddress at = Uno.as(XCellRangeAddressable.class, cell).getRangeAddress();
+    XSheetConditionalEntries entries =
+        Uno.as(XSheetConditionalEntries.class, Uno.get(cell, "ConditionalFormat"));
+    String name = Layout.cellName(at.StartColumn, at.StartRow);
+    for (Style word : words) {
+      entries.addNew(
+          new PropertyValue[] {
+            property("Operator", ConditionOperator.FORMULA),
+            property("Formula1", "LEFT(" + name + ";6)=\"" + word.word() + ": \""),
+            property("SourcePosition", new CellAddress(at.Sheet, at.StartColumn, at.StartRow)),
+            property("StyleName", styles.status(word, over))
+          });
+    }
+    Uno.set(cell, "ConditionalFormat", entries);
+  }
+
+  /** Draws no line below rows of results that show nothing: so no page is full of lines. */
+  static void putBlank(XCellRange rows, XCellRange cells, Styles styles) {
+    CellRangeAddress at = Uno.as(XCellRangeAddressable.class, rows).getRangeAddress();
+    XSheetConditionalEntries entries =
+        Uno.as(XSheetConditionalEntries.class, Uno.get(cells, "ConditionalFormat"));
+    String row =
+        Layout.inColumn(at.StartColumn, at.StartRow)
+            + ":"
+            + Layout.inColumn(at.EndColumn, at.StartRow);
+    int column = Uno.as(XCellRangeAddressable.class, cells).getRangeAddress().StartColumn;
+    entries.addNew(
+        new PropertyValue[] {
+          property("Operator", ConditionOperator.FORMULA),
+          property("Formula1", "SUMPRODUCT(LEN(" + row + "))=0"),
+          property("SourcePosition", new CellAddress(at.Sheet, column, at.StartRow)),
+          property("StyleName", styles.of(Style.BLANK))
+        });
+    Uno.set(cells, "ConditionalFormat", entries);
+  }
+
+  private static PropertyValue property(String name, Object value) {
+    PropertyValue property = new PropertyValue();
+    property.Name = name;
+    property.Value = value;
+    return property;
+  }
+}
