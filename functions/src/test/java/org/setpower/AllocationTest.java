@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.setpower.cable.CableSize;
 import org.setpower.cable.Conductor;
-import org.setpower.cable.Laid;
+import org.setpower.cable.InstallationMethod;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.OpenCircuit;
 import org.setpower.pack.PlateFeed;
@@ -44,7 +44,8 @@ class AllocationTest {
 
   @Test
   void texts_of_how_it_lies_and_of_outputs_that_were_read_before() {
-    assertThat(Laid.parse("laid", "drum 3 layers")).isSameAs(Laid.parse("laid", "drum 3 layers"));
+    assertThat(InstallationMethod.parse("laid", "drum 3 layers"))
+        .isSameAs(InstallationMethod.parse("laid", "drum 3 layers"));
     assertThat(PlateFeed.outputs("outputs", "12/24"))
         .isSameAs(PlateFeed.outputs("outputs", "12/24"));
   }

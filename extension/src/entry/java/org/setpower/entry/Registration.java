@@ -15,7 +15,7 @@ public final class Registration {
       Object services = component.getMethod("services").invoke(null);
       return Factory.createComponentFactory(component, (String[]) services);
     } catch (UnsupportedClassVersionError javaIsTooOld) {
-      return new OldJava(implementation);
+      return new UnsupportedJavaStub(implementation);
     }
   }
 }

@@ -37,8 +37,9 @@ final class AddInClass {
       arguments.add("callingDocument");
     }
     for (Parameter<?> p : f.parameters()) {
-      parameters.add((p.shape() == Parameter.Shape.REST ? "Object[] " : "Object ") + Names.of(p));
-      arguments.add(Names.of(p));
+      parameters.add(
+          (p.shape() == Parameter.Shape.REST ? "Object[] " : "Object ") + IdlNames.of(p));
+      arguments.add(IdlNames.of(p));
     }
     return """
 

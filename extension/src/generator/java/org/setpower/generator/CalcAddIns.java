@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
-import org.setpower.text.Translation;
+import org.setpower.text.FunctionTexts;
 
 /** The registration of the functions and the words of the wizard. */
 final class CalcAddIns {
@@ -18,7 +18,7 @@ final class CalcAddIns {
    * Descriptions come in all these languages, names in English only: an office with a name in its
    * own language no longer knows the English one.
    */
-  static String of(List<FunctionSpec> functions, Map<String, Translation> translations) {
+  static String of(List<FunctionSpec> functions, Map<String, FunctionTexts> translations) {
     StringBuilder xcu =
         new StringBuilder(
             """
@@ -41,7 +41,7 @@ final class CalcAddIns {
         .toString();
   }
 
-  private static String function(FunctionSpec f, Map<String, Translation> translations) {
+  private static String function(FunctionSpec f, Map<String, FunctionTexts> translations) {
     StringBuilder node = new StringBuilder();
     node.append("        <node oor:name=\"" + f.methodName() + "\" oor:op=\"replace\">\n");
     node.append(property("          ", "DisplayName", Map.of(ENGLISH, f.name())));
@@ -51,7 +51,7 @@ final class CalcAddIns {
     node.append("          <prop oor:name=\"Category\"><value>Add-In</value></prop>\n");
     node.append("          <node oor:name=\"Parameters\">\n");
     for (Parameter<?> p : f.parameters()) {
-      node.append("            <node oor:name=\"" + Names.of(p) + "\" oor:op=\"replace\">\n");
+      node.append("            <node oor:name=\"" + IdlNames.of(p) + "\" oor:op=\"replace\">\n");
       node.append(property("              ", "DisplayName", Map.of(ENGLISH, p.name())));
       node.append(
           property(
@@ -67,7 +67,9 @@ final class CalcAddIns {
 
   /** A text in English and, where they differ, in the other languages. */
   private static Map<String, String> texts(
-      String english, Map<String, Translation> translations, Function<Translation, String> other) {
+      String english,
+      Map<String, FunctionTexts> translations,
+      Function<FunctionTexts, String> other) {
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put(ENGLISH, english);
     translations.forEach(

@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.setpower.text.Words;
+import org.setpower.text.Translations;
 
 /**
  * What users of the menu read: the texts in the code of the commands, and the titles in the
@@ -19,7 +19,8 @@ final class CommandTexts {
   private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
   /** Said by a call, or words with a space or with a letter for the keyboard. */
-  private static final Pattern SAID = Pattern.compile("(?:\\bsay|Sorry|explanation\\.add)\\(\\s*$");
+  private static final Pattern SAID =
+      Pattern.compile("(?:\\bsay|UserMessageException|explanation\\.add)\\(\\s*$");
 
   private static final Pattern READ = Pattern.compile("(?s)(?=.*\\p{L}{2}).*(?: |~).*");
 
@@ -39,7 +40,7 @@ final class CommandTexts {
   private CommandTexts() {}
 
   /** Asks these words for all texts in the code of a folder. */
-  static void ask(Path folder, Words words) throws IOException {
+  static void ask(Path folder, Translations words) throws IOException {
     Set<String> texts = new TreeSet<>();
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
@@ -63,13 +64,13 @@ final class CommandTexts {
   }
 
   /** A configuration file with the titles in all languages. */
-  static String titles(String configuration, Iterable<Words> languages) {
+  static String titles(String configuration, Iterable<Translations> languages) {
     return TITLE
         .matcher(configuration)
         .replaceAll(
             m -> {
               StringBuilder values = new StringBuilder(m.group());
-              for (Words words : languages) {
+              for (Translations words : languages) {
                 values.append("<value xml:lang=\"" + words.language() + "\">");
                 values.append(words.of(m.group(1))).append("</value>");
               }

@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.setpower.base.Facts;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.base.ReferenceTable;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /** What the tables of facts rest on. */
 final class FactTables {
@@ -25,7 +25,8 @@ final class FactTables {
 
   static List<Use> uses() {
     try {
-      URI place = Catalogue.class.getProtectionDomain().getCodeSource().getLocation().toURI();
+      URI place =
+          FunctionRegistry.class.getProtectionDomain().getCodeSource().getLocation().toURI();
       Path path = Path.of(place);
       if (Files.isDirectory(path)) {
         return uses(path);
@@ -46,7 +47,7 @@ final class FactTables {
       for (Path file : files.filter(f -> f.toString().endsWith(".csv")).sorted().toList()) {
         String resource = "/" + root.relativize(file).toString().replace('\\', '/');
         Map<String, Use> bySource = new TreeMap<>();
-        for (Facts.Row row : Facts.read(Catalogue.class, resource)) {
+        for (ReferenceTable.Row row : ReferenceTable.read(FunctionRegistry.class, resource)) {
           String table = resource.replaceFirst("^/org/setpower/", "");
           bySource.merge(
               row.source() + "|" + row.basis(),

@@ -35,7 +35,7 @@ final class Idl {
     }
     for (Parameter<?> p : f.parameters()) {
       String type = p.shape() == Parameter.Shape.REST ? "sequence<any>" : "any";
-      all.add("[in] " + type + " " + Names.of(p));
+      all.add("[in] " + type + " " + IdlNames.of(p));
     }
     return all;
   }

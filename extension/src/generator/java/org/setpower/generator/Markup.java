@@ -3,7 +3,9 @@ package org.setpower.generator;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** How the parts of a page are written. Arguments are text in this markup already, but for titles. */
+/**
+ * How the parts of a page are written. Arguments are text in this markup already, but for titles.
+ */
 interface Markup {
   String ending();
 
@@ -96,7 +98,7 @@ interface Markup {
 
     @Override
     public String text(String plain) {
-      return HtmlFrame.escaped(plain);
+      return PageTemplate.escaped(plain);
     }
 
     @Override
@@ -148,9 +150,7 @@ interface Markup {
               .map(
                   r ->
                       "<tr>"
-                          + r.stream()
-                              .map(c -> "<td>" + c + "</td>")
-                              .collect(Collectors.joining())
+                          + r.stream().map(c -> "<td>" + c + "</td>").collect(Collectors.joining())
                           + "</tr>\n")
               .collect(Collectors.joining())
           + "</table>\n";

@@ -33,7 +33,7 @@ public final class TypeLibrary {
     run(
         sdk.resolve("javamaker"),
         "-nD",
-        "-T" + Generator.INTERFACE,
+        "-T" + CodeGenerator.INTERFACE,
         "-O" + classes,
         library,
         "-X" + types,
@@ -67,8 +67,7 @@ public final class TypeLibrary {
     }
   }
 
-  private static void run(Path tool, Object... arguments)
-      throws IOException, InterruptedException {
+  private static void run(Path tool, Object... arguments) throws IOException, InterruptedException {
     List<String> command =
         Stream.concat(Stream.of(tool), Stream.of(arguments)).map(Object::toString).toList();
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();

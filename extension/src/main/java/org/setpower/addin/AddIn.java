@@ -7,7 +7,7 @@ import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.script.CannotConvertException;
 import com.sun.star.sheet.NoConvergenceException;
 import java.util.Arrays;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
 import org.setpower.registry.FunctionSpec;
 
 /**
@@ -26,9 +26,9 @@ public abstract class AddIn extends WeakBase implements XServiceInfo {
   final Object answer(FunctionSpec function, Object... arguments)
       throws IllegalArgumentException, CannotConvertException, NoConvergenceException {
     try {
-      return Values.toCell(function.call(Values.fromCell(arguments)));
-    } catch (Refusal refusal) {
-      return FaultMapper.show(refusal, this);
+      return ValueConverter.toCell(function.call(ValueConverter.fromCell(arguments)));
+    } catch (EvaluationException refusal) {
+      return ErrorMapper.show(refusal, this);
     }
   }
 
@@ -37,10 +37,11 @@ public abstract class AddIn extends WeakBase implements XServiceInfo {
       throws IllegalArgumentException, CannotConvertException, NoConvergenceException {
     Object[] flat = flat(function, arguments);
     try {
-      Object[] values = DocumentCalendar.of(document).inOurs(function, Values.fromCell(flat));
-      return Values.toCell(function.call(values));
-    } catch (Refusal refusal) {
-      return FaultMapper.show(refusal, this);
+      Object[] values =
+          DocumentCalendar.of(document).inOurs(function, ValueConverter.fromCell(flat));
+      return ValueConverter.toCell(function.call(values));
+    } catch (EvaluationException refusal) {
+      return ErrorMapper.show(refusal, this);
     }
   }
 

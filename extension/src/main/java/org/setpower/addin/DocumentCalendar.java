@@ -9,11 +9,11 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.setpower.base.Fault;
-import org.setpower.base.Reason;
-import org.setpower.base.Refusal;
+import org.setpower.base.ErrorCode;
+import org.setpower.base.ErrorKind;
+import org.setpower.base.EvaluationException;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /**
  * Days of a document, which may count from another day than ours (1899-12-30): an option of every
@@ -39,7 +39,7 @@ public final class DocumentCalendar {
     if (!function.takesRest()) {
       shift(function, arguments, 0);
     } else if (arguments.length > 0 && arguments[0] instanceof String name) {
-      Optional<FunctionSpec> asked = Catalogue.find(name);
+      Optional<FunctionSpec> asked = FunctionRegistry.find(name);
       asked.filter(f -> !f.takesRest()).ifPresent(f -> shift(f, arguments, 1));
     }
     return arguments;
@@ -83,24 +83,24 @@ public final class DocumentCalendar {
         return ChronoUnit.DAYS.between(OUR_DAY_ZERO, LocalDate.of(zero.Year, zero.Month, zero.Day));
       }
     } catch (UnknownPropertyException | WrappedTargetException | DateTimeException unread) {
-      throw new Refusal(Unreadable.DAY_ZERO);
+      throw new EvaluationException(Unreadable.DAY_ZERO);
     }
-    throw new Refusal(Unreadable.DAY_ZERO);
+    throw new EvaluationException(Unreadable.DAY_ZERO);
   }
 
   /** A wrong day could allow what is no longer allowed. */
-  private enum Unreadable implements Reason {
+  private enum Unreadable implements ErrorCode {
     DAY_ZERO;
 
     @Override
-    public Fault fault() {
-      return Fault.NO_ANSWER;
+    public ErrorKind fault() {
+      return ErrorKind.NO_ANSWER;
     }
 
     @Override
     public String sentence() {
       return "the day from which this document counts its dates cannot be read, so it is not"
-                 + " certain which day is meant: type the date as text, such as \"2026-03-27\"";
+          + " certain which day is meant: type the date as text, such as \"2026-03-27\"";
     }
   }
 }

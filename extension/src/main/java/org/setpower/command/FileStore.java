@@ -1,6 +1,6 @@
 package org.setpower.command;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.ucb.XSimpleFileAccess3;
 import com.sun.star.uno.Exception;
@@ -9,13 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.setpower.command.message.Sorry;
+import org.setpower.command.message.UserMessageException;
 
 /** Files by their address, as the office reaches them. */
 public final class FileStore {
   private final XSimpleFileAccess3 files;
 
-  public FileStore(Desk desk) throws Exception {
+  public FileStore(CommandContext desk) throws Exception {
     this(desk.service(XSimpleFileAccess3.class, "com.sun.star.ucb.SimpleFileAccess"));
   }
 
@@ -100,8 +100,8 @@ public final class FileStore {
   }
 
   /** What a user is told when a file cannot be written. */
-  public static Sorry unwritable(String file, Exception cause) {
-    return new Sorry(
+  public static UserMessageException unwritable(String file, Exception cause) {
+    return new UserMessageException(
             "The {} could not be written. Is the folder there, may you write into it, is there"
                 + " room? Nothing was changed.",
             file)

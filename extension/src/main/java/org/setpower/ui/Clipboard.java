@@ -6,7 +6,7 @@ import com.sun.star.datatransfer.XTransferable;
 import com.sun.star.datatransfer.clipboard.XClipboard;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.Type;
-import org.setpower.command.Desk;
+import org.setpower.command.CommandContext;
 
 /** Text on the clipboard. */
 final class Clipboard {
@@ -14,7 +14,7 @@ final class Clipboard {
 
   private Clipboard() {}
 
-  static void put(Desk desk, String text) throws Exception {
+  static void put(CommandContext desk, String text) throws Exception {
     desk.service(XClipboard.class, "com.sun.star.datatransfer.clipboard.SystemClipboard")
         .setContents(new Text(text), null);
   }

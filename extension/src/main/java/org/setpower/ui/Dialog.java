@@ -1,6 +1,6 @@
 package org.setpower.ui;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.awt.ActionEvent;
 import com.sun.star.awt.PushButtonType;
@@ -15,7 +15,7 @@ import com.sun.star.awt.XWindow;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XComponent;
 import com.sun.star.uno.Exception;
-import org.setpower.command.Desk;
+import org.setpower.command.CommandContext;
 import org.setpower.uno.Uno;
 
 /**
@@ -31,13 +31,13 @@ public final class Dialog implements AutoCloseable {
 
   private static final short OK = 1;
 
-  private final Desk desk;
+  private final CommandContext desk;
   private final XControlModel model;
   private final XControl control;
   private final int width;
   private final Form form;
 
-  public Dialog(Desk desk, String title, int width, int height) throws Exception {
+  public Dialog(CommandContext desk, String title, int width, int height) throws Exception {
     this.desk = desk;
     this.width = width;
     model = desk.service(XControlModel.class, "com.sun.star.awt.UnoControlDialogModel");

@@ -1,6 +1,6 @@
 package org.setpower.ui;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.container.XNameContainer;

@@ -1,12 +1,12 @@
 package org.setpower.ui;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.uno.Exception;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
-import org.setpower.command.Desk;
-import org.setpower.command.message.Cancelled;
+import org.setpower.command.CommandContext;
+import org.setpower.command.message.CommandCancelledException;
 import org.setpower.command.message.Progress;
 import org.setpower.uno.Uno;
 
@@ -33,10 +33,10 @@ public final class ProgressWindow {
   }
 
   /**
-   * Returns when the work is done; throws what it threw, or {@link Cancelled}. Whoever cancels sees
-   * the window until the step that runs is done.
+   * Returns when the work is done; throws what it threw, or {@link CommandCancelledException}.
+   * Whoever cancels sees the window until the step that runs is done.
    */
-  public static void during(Desk desk, String title, Work work) throws Exception {
+  public static void during(CommandContext desk, String title, Work work) throws Exception {
     AtomicBoolean done = new AtomicBoolean();
     AtomicBoolean cancelled = new AtomicBoolean();
     AtomicBoolean closed = new AtomicBoolean();
@@ -59,7 +59,7 @@ public final class ProgressWindow {
       Progress progress =
           (percent, words) -> {
             if (cancelled.get()) {
-              throw new Cancelled();
+              throw new CommandCancelledException();
             }
             show(label, bar, percent, words);
           };

@@ -1,7 +1,7 @@
 package org.setpower.ui;
 
 import com.sun.star.uno.Exception;
-import org.setpower.command.Desk;
+import org.setpower.command.CommandContext;
 import org.setpower.uno.Uno;
 
 /** A window with a text that can be read, scrolled, marked and copied. */
@@ -20,18 +20,20 @@ public final class TextWindow {
    * @param action a button beside, or empty
    * @return whether that button ended it
    */
-  public static boolean show(Desk desk, String title, String label, String text, String action)
+  public static boolean show(
+      CommandContext desk, String title, String label, String text, String action)
       throws Exception {
     return show(desk, title, HEIGHT, label, text, action);
   }
 
   /** Shows a text of a line or two until the window is closed. */
-  public static void line(Desk desk, String title, String label, String text) throws Exception {
+  public static void line(CommandContext desk, String title, String label, String text)
+      throws Exception {
     show(desk, title, LINE_HEIGHT, label, text, "");
   }
 
   private static boolean show(
-      Desk desk, String title, int height, String label, String text, String action)
+      CommandContext desk, String title, int height, String label, String text, String action)
       throws Exception {
     try (Dialog dialog = new Dialog(desk, title, WIDTH, height)) {
       dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, label);
@@ -56,7 +58,7 @@ public final class TextWindow {
           bottom,
           BUTTON,
           "~Copy",
-          Safely.in(desk, () -> Clipboard.put(desk, text)));
+          ErrorReporting.in(desk, () -> Clipboard.put(desk, text)));
       int right = WIDTH - Dialog.GAP - BUTTON;
       if (!action.isEmpty()) {
         dialog.end(right - Dialog.GAP - 100, bottom, 100, action, true, false);

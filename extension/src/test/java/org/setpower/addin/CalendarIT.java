@@ -15,11 +15,11 @@ import org.setpower.office.Office;
 /** Dates in documents that count their days from another day than 1899-12-30. */
 @ExtendWith(SharedOffice.class)
 class CalendarIT {
-  private Sheet sheet;
+  private TestSheet sheet;
 
   @BeforeEach
   void open(Office office) throws IOException {
-    sheet = Sheet.firstOf(office.newSpreadsheet());
+    sheet = TestSheet.firstOf(office.newSpreadsheet());
   }
 
   @AfterEach

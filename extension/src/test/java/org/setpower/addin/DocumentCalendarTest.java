@@ -10,15 +10,15 @@ import com.sun.star.util.Date;
 import java.lang.reflect.Proxy;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /**
  * A document whose calendar cannot be read: in an office of its own it always can, see CalendarIT.
  */
 class DocumentCalendarTest {
-  private static final FunctionSpec LIMIT = Catalogue.find("FLIGHT.LIMIT").orElseThrow();
+  private static final FunctionSpec LIMIT = FunctionRegistry.find("FLIGHT.LIMIT").orElseThrow();
 
   private static Object day(Callable<Object> nullDate) {
     XPropertySet document =
@@ -50,7 +50,7 @@ class DocumentCalendarTest {
 
   private static void assertRefused(Callable<Object> nullDate) {
     assertThatThrownBy(() -> day(nullDate))
-        .isInstanceOf(Refusal.class)
+        .isInstanceOf(EvaluationException.class)
         .hasMessageContaining("type the date as text");
   }
 }

@@ -23,8 +23,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.office.Office;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.groups.Cases;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.FunctionCases;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /**
  * Every function called from cells: a sheet per function with a row per check (result, expected,
@@ -43,16 +43,16 @@ class FunctionsIT {
   void write(Office shared) throws IOException {
     office = shared;
     document = office.newSpreadsheet();
-    for (FunctionSpec f : Catalogue.all()) {
-      Sheet sheet = Sheet.named(document, f.name());
+    for (FunctionSpec f : FunctionRegistry.all()) {
+      TestSheet sheet = TestSheet.named(document, f.name());
       head(sheet, f);
       int row = FIRST_ROW;
-      for (Cases.Case c : Cases.of(f.name())) {
+      for (FunctionCases.Case c : FunctionCases.of(f.name())) {
         row(sheet, row, c);
         row += height(c);
       }
     }
-    Sheet.firstOf(document).calculate();
+    TestSheet.firstOf(document).calculate();
   }
 
   @AfterAll
@@ -61,14 +61,14 @@ class FunctionsIT {
     Office.discard(document);
   }
 
-  private static void head(Sheet sheet, FunctionSpec f) {
+  private static void head(TestSheet sheet, FunctionSpec f) {
     sheet.text("A1", f.name() + ": " + f.sentence());
     sheet.text("A3", "result").text("B3", "expected").text("C3", "right").text("D3", "formula");
     sheet.text("E3", "tolerance").text("F3", "basis").text("G3", "source").text("H3", "note");
     sheet.column("A1:C1", "Width", 4500).column("D1", "Width", 9000).column("G1", "Width", 9000);
   }
 
-  private static void row(Sheet sheet, int row, Cases.Case c) {
+  private static void row(TestSheet sheet, int row, FunctionCases.Case c) {
     if (!c.expectsFault() && c.value() instanceof Object[][] table) {
       String block = block(row, table);
       sheet.array(block, "=" + forCalc(c.formula()));
@@ -94,11 +94,11 @@ class FunctionsIT {
   }
 
   /** Rows that a case takes: those of its block, so that no block covers another. */
-  private static int height(Cases.Case c) {
+  private static int height(FunctionCases.Case c) {
     return !c.expectsFault() && c.value() instanceof Object[][] table ? table.length : 1;
   }
 
-  private static double allowed(Cases.Case c) {
+  private static double allowed(FunctionCases.Case c) {
     return c.allowed((Double) c.value());
   }
 
@@ -141,18 +141,18 @@ class FunctionsIT {
   }
 
   static Stream<FunctionSpec> functions() {
-    return Catalogue.all().stream();
+    return FunctionRegistry.all().stream();
   }
 
   @ParameterizedTest
   @MethodSource("functions")
   void comes_out_in_a_sheet(FunctionSpec f) {
-    Sheet sheet = Sheet.named(document, f.name());
-    List<Cases.Case> cases = Cases.of(f.name());
+    TestSheet sheet = TestSheet.named(document, f.name());
+    List<FunctionCases.Case> cases = FunctionCases.of(f.name());
     assertThat(cases).isNotEmpty();
     List<String> wrong = new ArrayList<>();
     int row = FIRST_ROW;
-    for (Cases.Case c : cases) {
+    for (FunctionCases.Case c : cases) {
       if (!c.expectsFault() && c.value() instanceof Object[][] table) {
         if (!same(sheet.data(block(row, table)), table, c)) {
           wrong.add(c + ", shown " + java.util.Arrays.deepToString(sheet.data(block(row, table))));
@@ -171,8 +171,8 @@ class FunctionsIT {
   @Test
   void comes_out_the_same_in_another_order_and_again() throws IOException {
     List<String> formulas =
-        Catalogue.all().stream()
-            .flatMap(f -> Cases.of(f.name()).stream())
+        FunctionRegistry.all().stream()
+            .flatMap(f -> FunctionCases.of(f.name()).stream())
             .map(c -> "=" + forCalc(c.formula()))
             .collect(Collectors.toCollection(ArrayList::new));
     List<String> shown = shown(formulas);
@@ -186,7 +186,7 @@ class FunctionsIT {
 
   /** What the cells of one column show. */
   private List<String> shown(List<String> formulas) throws IOException {
-    Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
+    TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     String range = "A1:A" + formulas.size();
     UnoRuntime.queryInterface(XCellRangeFormula.class, sheet.range(range))
         .setFormulaArray(formulas.stream().map(f -> new String[] {f}).toArray(String[][]::new));
@@ -197,7 +197,7 @@ class FunctionsIT {
     return shown;
   }
 
-  private static boolean same(Object[][] shown, Object[][] expected, Cases.Case c) {
+  private static boolean same(Object[][] shown, Object[][] expected, FunctionCases.Case c) {
     for (int r = 0; r < expected.length; r++) {
       for (int k = 0; k < expected[r].length; k++) {
         boolean right =

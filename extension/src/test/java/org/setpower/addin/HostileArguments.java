@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.groups.Cases;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.FunctionCases;
+import org.setpower.registry.groups.FunctionRegistry;
 import org.setpower.registry.groups.LiteralCall;
 
 /**
@@ -27,14 +27,14 @@ final class HostileArguments {
     "0:".repeat(MEGABYTE / 2),
   };
 
-  private final List<FunctionSpec> functions = Catalogue.all();
+  private final List<FunctionSpec> functions = FunctionRegistry.all();
   private final Map<String, List<Object[]>> known =
       functions.stream()
           .collect(
               Collectors.toMap(
                   FunctionSpec::name,
                   f ->
-                      Cases.of(f.name()).stream()
+                      FunctionCases.of(f.name()).stream()
                           .map(c -> LiteralCall.parse(c.formula()).arguments())
                           .toList()));
   private final List<Object> words =

@@ -50,7 +50,7 @@ class RandomCellsIT {
   }
 
   private void block(Office office, SplittableRandom random, String which) throws Exception {
-    Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
+    TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     fillData(sheet, random);
     String[][] formulas = new String[BLOCK / COLUMNS][COLUMNS];
     for (String[] row : formulas) {
@@ -79,7 +79,7 @@ class RandomCellsIT {
         .toList();
   }
 
-  private static void fillData(Sheet sheet, SplittableRandom random) {
+  private static void fillData(TestSheet sheet, SplittableRandom random) {
     Object[][] data = new Object[DATA_ROWS][DATA_COLUMNS];
     for (Object[] row : data) {
       Arrays.setAll(row, c -> cell(HostileArguments.single(random)));
@@ -164,13 +164,13 @@ class RandomCellsIT {
     };
   }
 
-  private void arrayFormula(Sheet sheet, int number, SplittableRandom random) {
+  private void arrayFormula(TestSheet sheet, int number, SplittableRandom random) {
     int left = DATA_COLUMNS + COLUMNS + 1 + 6 * number;
     XCellRange range = part(sheet, left, random.nextInt(1, 6), random.nextInt(1, 30));
     UnoRuntime.queryInterface(XArrayFormulaRange.class, range).setArrayFormula(formula(random));
   }
 
-  private static XCellRange part(Sheet sheet, int left, int columns, int rows) {
+  private static XCellRange part(TestSheet sheet, int left, int columns, int rows) {
     try {
       return sheet.sheet().getCellRangeByPosition(left, 0, left + columns - 1, rows - 1);
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {

@@ -23,8 +23,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.office.Office;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.groups.Catalogue;
-import org.setpower.text.Translation;
+import org.setpower.registry.groups.FunctionRegistry;
+import org.setpower.text.FunctionTexts;
 
 /** What the function wizard knows is what the catalogue declares. */
 @ExtendWith(SharedOffice.class)
@@ -39,7 +39,7 @@ class RegistrationIT {
 
   @Test
   void the_wizard_shows_every_function_with_its_parameters() throws com.sun.star.uno.Exception {
-    for (FunctionSpec f : Catalogue.all()) {
+    for (FunctionSpec f : FunctionRegistry.all()) {
       assertThat(descriptions.hasByName(f.name())).as(f.name()).isTrue();
       Map<String, Object> shown =
           Arrays.stream((PropertyValue[]) descriptions.getByName(f.name()))
@@ -62,9 +62,9 @@ class RegistrationIT {
   @MethodSource("languages")
   void descriptions_come_in_other_languages_and_names_do_not(String language, Office office)
       throws com.sun.star.uno.Exception {
-    Translation translation = Translation.into(language);
+    FunctionTexts translation = FunctionTexts.into(language);
     XHierarchicalNameAccess addIn = addIn(office, language);
-    for (FunctionSpec f : Catalogue.all()) {
+    for (FunctionSpec f : FunctionRegistry.all()) {
       String node = "AddInFunctions/" + f.methodName();
       assertThat(addIn.getByHierarchicalName(node + "/DisplayName")).isEqualTo(f.name());
       assertThat(addIn.getByHierarchicalName(node + "/Description"))
@@ -84,7 +84,7 @@ class RegistrationIT {
   }
 
   static java.util.List<String> languages() {
-    return Translation.LANGUAGES;
+    return FunctionTexts.LANGUAGES;
   }
 
   /** The registration as an office in this language reads it. */

@@ -18,10 +18,10 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.setpower.base.Facts;
+import org.setpower.base.ReferenceTable;
 import org.setpower.office.Office;
-import org.setpower.templates.Shelf;
-import org.setpower.templates.uno.Results;
+import org.setpower.templates.TemplateRegistry;
+import org.setpower.templates.uno.KeyFigureReader;
 
 /**
  * The figures on the result page of each filled example, opened and worked out anew by an office,
@@ -33,7 +33,7 @@ class TemplatesIT {
 
   @TestFactory
   Stream<DynamicTest> the_result_page_shows_what_was_worked_out_by_hand(Office office) {
-    return Shelf.all().stream()
+    return TemplateRegistry.all().stream()
         .map(w -> w.template().fileName())
         .map(
             name ->
@@ -45,7 +45,7 @@ class TemplatesIT {
     XComponent document = office.open(EXAMPLES.resolve(name + "-example.ods"));
     try {
       UnoRuntime.queryInterface(XCalculatable.class, document).calculateAll();
-      return Results.of(document);
+      return KeyFigureReader.of(document);
     } finally {
       Office.discard(document);
     }
@@ -56,7 +56,8 @@ class TemplatesIT {
     String resource = "/results/" + name + ".csv";
     try (InputStream in = TemplatesIT.class.getResourceAsStream(resource)) {
       assertThat(in).as("expected figures in " + resource).isNotNull();
-      for (CSVRecord row : Facts.FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      for (CSVRecord row :
+          ReferenceTable.FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
         figures.put(row.get("figure"), row.get("value"));
       }
     } catch (IOException e) {

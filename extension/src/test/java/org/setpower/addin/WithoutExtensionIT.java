@@ -61,7 +61,7 @@ class WithoutExtensionIT {
   private static String firstColumn(Office office, Path file) throws IOException {
     XComponent document = office.open(file);
     try {
-      Sheet sheet = Sheet.firstOf(document);
+      TestSheet sheet = TestSheet.firstOf(document);
       sheet.calculate();
       return Arrays.deepToString(sheet.data("A1:A6"));
     } finally {

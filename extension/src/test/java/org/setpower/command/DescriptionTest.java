@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.setpower.command.message.Say;
-import org.setpower.text.Words;
+import org.setpower.command.message.CommandMessages;
+import org.setpower.text.Translations;
 
 /** What the office's list of extensions shows comes from files that are there. */
 class DescriptionTest {
@@ -66,7 +66,10 @@ class DescriptionTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "fr", "es"})
   void the_description_points_to_the_menu_as_it_is_called(String language) throws IOException {
-    Words words = language.equals(Words.ENGLISH) ? Words.english() : Words.in(language, Say.class);
+    Translations words =
+        language.equals(Translations.ENGLISH)
+            ? Translations.english()
+            : Translations.in(language, CommandMessages.class);
     String entry = words.of("~New sheet from…").replace("~", "");
     assertThat(read("about-" + language + ".txt")).contains("Set power - " + entry);
   }

@@ -10,7 +10,7 @@ import java.lang.reflect.Proxy;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.setpower.command.message.Sorry;
+import org.setpower.command.message.UserMessageException;
 
 /** A file that cannot be written to its end; a real full disk is in TroubleIT. */
 class FileStoreTest {
@@ -37,7 +37,7 @@ class FileStoreTest {
     XOutputStream stream = fake(XOutputStream.class, null);
     FileStore store = new FileStore(fake(XSimpleFileAccess3.class, stream));
     assertThatThrownBy(() -> store.write("file:///list.csv", new byte[10]))
-        .isInstanceOf(Sorry.class)
+        .isInstanceOf(UserMessageException.class)
         .hasMessageContaining("could not be written");
     assertThat(calls)
         .containsExactly("openFileWrite", "writeBytes", "closeOutput", "exists", "kill");

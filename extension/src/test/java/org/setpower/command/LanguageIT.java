@@ -17,7 +17,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
-import org.setpower.addin.Sheet;
+import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
 
 /**
@@ -46,14 +46,14 @@ class LanguageIT {
   }
 
   private void open(String title) {
-    assertThat(Asking.command(office, null, "new", "title", title)).isEqualTo(title);
+    assertThat(CommandDriver.command(office, null, "new", "title", title)).isEqualTo(title);
     document = office.service(XDesktop.class, "com.sun.star.frame.Desktop").getCurrentComponent();
   }
 
   @Test
   void new_sheets_are_offered_in_german() throws com.sun.star.uno.Exception {
-    Asking.speak(office, "de");
-    List<String> titles = Asking.command(office, null, "new").lines().toList();
+    CommandDriver.speak(office, "de");
+    List<String> titles = CommandDriver.command(office, null, "new").lines().toList();
     assumeTrue(
         Files.exists(Path.of("target/sheets/templates/de/lighting-power-plan.ots")),
         "drawn with -Dsheet.languages=all only");
@@ -62,26 +62,26 @@ class LanguageIT {
     XNameAccess sheets =
         UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
     assertThat(sheets.getElementNames()).contains("Auftrag", "Ergebnis");
-    assertThat(Asking.command(office, document, "look"))
+    assertThat(CommandDriver.command(office, document, "look"))
         .contains("stop: 0; fehlerhaft: 0; look: 1");
-    assertThat(Asking.command(office, document, "mend")).startsWith("Jede Formel");
+    assertThat(CommandDriver.command(office, document, "mend")).startsWith("Jede Formel");
   }
 
   @Test
   void the_working_is_told_and_kept_in_french() throws Exception {
-    Asking.speak(office, "fr");
-    Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
+    CommandDriver.speak(office, "fr");
+    TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     document = sheet.document();
     sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(4;25;16)");
-    assertThat(Asking.command(office, document, "explain", "cell", "A1", "put", "yes"))
+    assertThat(CommandDriver.command(office, document, "explain", "cell", "A1", "put", "yes"))
         .contains("Longueur de câble", "[par défaut]")
         .doesNotContain("Cable length", "[default]");
-    Asking.command(office, document, "look");
+    CommandDriver.command(office, document, "look");
     String[] french = {"Origine des chiffres", "À voir"};
     assertThat(sheets()).contains(french);
-    Asking.speak(office, "de");
-    Asking.command(office, document, "explain", "cell", "A1", "put", "yes");
-    Asking.command(office, document, "look");
+    CommandDriver.speak(office, "de");
+    CommandDriver.command(office, document, "explain", "cell", "A1", "put", "yes");
+    CommandDriver.command(office, document, "look");
     assertThat(sheets()).hasSize(3).contains(french);
   }
 
@@ -93,7 +93,7 @@ class LanguageIT {
 
   @Test
   void a_language_without_words_gets_english() throws com.sun.star.uno.Exception {
-    Asking.speak(office, "nl");
-    assertThat(Asking.command(office, null, "new")).contains("Lighting power plan");
+    CommandDriver.speak(office, "nl");
+    assertThat(CommandDriver.command(office, null, "new")).contains("Lighting power plan");
   }
 }

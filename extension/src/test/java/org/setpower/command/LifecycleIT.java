@@ -21,7 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
-import org.setpower.addin.Sheet;
+import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
 
 /** Installing, updating, removing and installing again, in an office of its own. */
@@ -66,7 +66,7 @@ class LifecycleIT {
   }
 
   private void storeADocument() throws IOException {
-    Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
+    TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     sheet.put("A1", 16).put("B1", DROP).put("B2", "=B1*2");
     assertThat(sheet.number("B1")).isPositive();
     office.store(sheet.document(), "calc8", file);
@@ -74,13 +74,13 @@ class LifecycleIT {
   }
 
   private void assertAlive(double amps) throws IOException {
-    Sheet sheet = Sheet.firstOf(office.open(file));
+    TestSheet sheet = TestSheet.firstOf(office.open(file));
     double before = sheet.number("B1");
     sheet.put("A1", 2 * amps);
     assertThat(sheet.error("B1")).isZero();
     assertThat(sheet.number("B1")).isEqualTo(2 * before);
     assertThat(sheet.number("B2")).isEqualTo(4 * before);
-    assertThat(Asking.command(office, sheet.document(), "explain", "cell", "B1"))
+    assertThat(CommandDriver.command(office, sheet.document(), "explain", "cell", "B1"))
         .contains("CABLE.DROP");
     sheet.close();
   }
@@ -95,7 +95,7 @@ class LifecycleIT {
     assertAlive(16);
 
     office.remove(IDENTIFIER);
-    Sheet without = Sheet.firstOf(office.open(file));
+    TestSheet without = TestSheet.firstOf(office.open(file));
     without.calculate();
     assertThat(without.shown("B1")).isEqualTo("#NAME?");
     assertThat(without.cell("B1").getFormula())
@@ -109,7 +109,7 @@ class LifecycleIT {
 
   @Test
   void a_document_that_is_open_during_an_update_lives_after_the_restart() throws Exception {
-    Sheet open = Sheet.firstOf(office.newSpreadsheet());
+    TestSheet open = TestSheet.firstOf(office.newSpreadsheet());
     open.put("A1", 16).put("B1", DROP).put("B2", "=B1*2");
     ExtensionManager.get(office.context())
         .addExtension(

@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
-import org.setpower.addin.Sheet;
+import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
 
 /** An office that starts loads nothing of ours until somebody asks for it. */
@@ -20,7 +20,7 @@ class StartIT {
   void our_code_is_loaded_by_the_first_call_and_not_before() throws IOException {
     assumeTrue(Files.isDirectory(Path.of("/proc/self/fd")), "open files are seen on Linux only");
     try (Office office = Office.start(SharedOffice.OXT)) {
-      Sheet sheet = Sheet.firstOf(office.newSpreadsheet());
+      TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
       sheet.put("A1", "=SUM(1;2)");
       assertThat(isOurCodeOpen(office)).isFalse();
       sheet.put("A2", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");

@@ -18,11 +18,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
-import org.setpower.addin.Sheet;
+import org.setpower.addin.TestSheet;
 import org.setpower.base.Numbers;
 import org.setpower.office.Office;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /** Every formula that users are shown, typed into a cell as it is printed. */
 @ExtendWith(SharedOffice.class)
@@ -45,11 +45,11 @@ class ExamplesIT {
   private static final Pattern NUMBER =
       Pattern.compile("^(−?[0-9]+(?:\\.([0-9]+))?)( ?%)?(?![0-9.])");
 
-  private Sheet sheet;
+  private TestSheet sheet;
 
   @BeforeEach
   void open(Office office) throws IOException {
-    sheet = Sheet.firstOf(office.newSpreadsheet());
+    sheet = TestSheet.firstOf(office.newSpreadsheet());
   }
 
   @AfterEach
@@ -61,7 +61,7 @@ class ExamplesIT {
   void an_example_of_the_reference_gives_what_is_printed_beside_it() {
     List<String> wrong = new ArrayList<>();
     int tried = 0;
-    for (FunctionSpec f : Catalogue.all()) {
+    for (FunctionSpec f : FunctionRegistry.all()) {
       for (FunctionSpec.Example example : f.examples()) {
         tried++;
         String printed =
@@ -72,7 +72,7 @@ class ExamplesIT {
       }
     }
     assertThat(wrong).isEmpty();
-    assertThat(tried).isGreaterThanOrEqualTo(Catalogue.all().size() - 2);
+    assertThat(tried).isGreaterThanOrEqualTo(FunctionRegistry.all().size() - 2);
   }
 
   @Test

@@ -12,7 +12,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
-import org.setpower.addin.Sheet;
+import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
 
 /** Does what first-ten-minutes.md says in an empty plan, and sees what it promises. */
@@ -78,11 +78,11 @@ class FirstTenMinutesIT {
 
   /** A table of a tab, reached by its headings as a reader reaches it. */
   private static final class Tab {
-    private final Sheet sheet;
+    private final TestSheet sheet;
     private final int heading;
 
     Tab(XComponent document, String name, String firstHeading) {
-      sheet = Sheet.named(document, name);
+      sheet = TestSheet.named(document, name);
       int row = 0;
       while (!text(0, row).equals(firstHeading)) {
         row++;
@@ -117,7 +117,7 @@ class FirstTenMinutesIT {
 
     private int column(String headingText) {
       for (int column = 0; column < 60; column++) {
-        if (Sheet.inOneLine(text(column, heading)).startsWith(headingText)) {
+        if (TestSheet.inOneLine(text(column, heading)).startsWith(headingText)) {
           return column;
         }
       }

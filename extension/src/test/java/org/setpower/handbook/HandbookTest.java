@@ -18,8 +18,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.groups.Catalogue;
-import org.setpower.templates.Shelf;
+import org.setpower.registry.groups.FunctionRegistry;
+import org.setpower.templates.TemplateRegistry;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -102,7 +102,7 @@ class HandbookTest {
   @Test
   void every_function_is_described_and_can_be_found() {
     String words = texts.get(FOLDER.resolve("words.html"));
-    for (FunctionSpec f : Catalogue.all()) {
+    for (FunctionSpec f : FunctionRegistry.all()) {
       Path file = FOLDER.resolve("functions/" + f.group().prefix() + ".html");
       String anchor = f.name().toLowerCase(java.util.Locale.ROOT).replace(".", "");
       assertThat(anchors(pages.get(file))).as(f.name()).contains(anchor);
@@ -113,7 +113,7 @@ class HandbookTest {
   @Test
   void every_template_has_its_page() {
     String contents = texts.get(FOLDER.resolve("index.html"));
-    Stream<String> shipped = Shelf.all().stream().map(w -> w.template().title());
+    Stream<String> shipped = TemplateRegistry.all().stream().map(w -> w.template().title());
     for (String title : Stream.concat(TEMPLATES.stream(), shipped).toList()) {
       assertThat(contents).contains(">" + title + "</a>");
     }
@@ -121,7 +121,7 @@ class HandbookTest {
 
   @Test
   void a_sheet_is_called_missing_only_while_it_is() {
-    List<String> shipped = Shelf.all().stream().map(w -> w.template().title()).toList();
+    List<String> shipped = TemplateRegistry.all().stream().map(w -> w.template().title()).toList();
     for (String title : TEMPLATES) {
       boolean missing =
           texts.values().stream()
@@ -136,7 +136,7 @@ class HandbookTest {
   void hand_written_pages_name_only_functions_that_exist() {
     Pattern name = Pattern.compile("\\b([A-Z]+)\\.[A-Z]+\\b");
     Set<String> groups = new HashSet<>();
-    for (Catalogue entry : Catalogue.values()) {
+    for (FunctionRegistry entry : FunctionRegistry.values()) {
       groups.add(entry.name());
     }
     List<String> unknown = new ArrayList<>();
@@ -144,7 +144,7 @@ class HandbookTest {
         (file, text) -> {
           Matcher m = name.matcher(text.substring(text.indexOf("<body>")));
           while (m.find()) {
-            if (groups.contains(m.group(1)) && Catalogue.find(m.group()).isEmpty()) {
+            if (groups.contains(m.group(1)) && FunctionRegistry.find(m.group()).isEmpty()) {
               unknown.add(file.getFileName() + ": " + m.group());
             }
           }
@@ -162,7 +162,8 @@ class HandbookTest {
       names.add(concerned.group(1));
     }
     assertThat(names).isNotEmpty();
-    assertThat(names.stream().filter(n -> Catalogue.find(n).orElseThrow().caution().isEmpty()))
+    assertThat(
+            names.stream().filter(n -> FunctionRegistry.find(n).orElseThrow().caution().isEmpty()))
         .as("named in what-could-hurt.md, without a caution of their own")
         .isEmpty();
   }

@@ -13,13 +13,13 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.FunctionsAddIn;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /** What the Java that ships cannot do, as the classes it does not use. */
 class SecurityTest {
   private static final JavaClasses SHIPPED =
       new ClassFileImporter()
-          .importUrls(List.of(home(FunctionsAddIn.class), home(Catalogue.class)));
+          .importUrls(List.of(home(FunctionsAddIn.class), home(FunctionRegistry.class)));
 
   /** Where the jar or the folder is that a class comes from. */
   private static URL home(Class<?> type) {
@@ -39,8 +39,8 @@ class SecurityTest {
   @Test
   void both_jars_are_looked_at() {
     assertThat(SHIPPED.contain("org.setpower.addin.FunctionsAddIn")).isTrue();
-    assertThat(SHIPPED.contain("org.setpower.command.menu.Commands")).isTrue();
-    assertThat(SHIPPED.contain("org.setpower.registry.groups.Catalogue")).isTrue();
+    assertThat(SHIPPED.contain("org.setpower.command.menu.CommandRegistry")).isTrue();
+    assertThat(SHIPPED.contain("org.setpower.registry.groups.FunctionRegistry")).isTrue();
   }
 
   @Test

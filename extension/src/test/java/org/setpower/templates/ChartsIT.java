@@ -20,13 +20,13 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
-import org.setpower.command.Asking;
+import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
 import org.setpower.templates.layout.Layout;
 import org.setpower.templates.spec.BarChart;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Template;
-import org.setpower.templates.uno.Uno;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.UnoAccess;
 
 /** A chart stands over its cells; when rows above it have grown it is put back there. */
 @ExtendWith(SharedOffice.class)
@@ -41,7 +41,7 @@ class ChartsIT {
 
   @TestFactory
   Stream<DynamicTest> charts_go_with_their_cells(Office office, @TempDir Path folder) {
-    return Shelf.all().stream()
+    return TemplateRegistry.all().stream()
         .filter(w -> charts(w.template()).size() > 0)
         .map(
             w -> {
@@ -51,8 +51,8 @@ class ChartsIT {
             });
   }
 
-  private static void goWithTheirCells(Office office, String file, Template template, Path folder)
-      throws Exception {
+  private static void goWithTheirCells(
+      Office office, String file, WorkbookSpec template, Path folder) throws Exception {
     XComponent document = office.open(SHEETS.resolve(file));
     try {
       grow(office, document, template, NEAR);
@@ -71,7 +71,7 @@ class ChartsIT {
 
   /** After a round trip every chart still stands over its cells, and goes back there. */
   private static void store(
-      Office office, XComponent document, Template template, Path file, String filter, int near)
+      Office office, XComponent document, WorkbookSpec template, Path file, String filter, int near)
       throws Exception {
     office.store(document, filter, file);
     XComponent again = office.open(file);
@@ -83,25 +83,25 @@ class ChartsIT {
   }
 
   /** A row above each chart grows; before printing the charts stand over their cells again. */
-  private static void grow(Office office, XComponent document, Template template, int near)
+  private static void grow(Office office, XComponent document, WorkbookSpec template, int near)
       throws Exception {
     Layout layout = new Layout(template);
-    Map<Tab, List<BarChart>> charts = charts(template);
-    for (Tab tab : charts.keySet()) {
+    Map<SheetSpec, List<BarChart>> charts = charts(template);
+    for (SheetSpec tab : charts.keySet()) {
       XSpreadsheet sheet = sheet(document, layout.name(tab));
       standOver(sheet, layout, charts.get(tab), near);
-      XCellRange row = Uno.ask(() -> sheet.getCellRangeByName("A" + GROWING_ROW));
-      Object rows = Uno.as(XColumnRowRange.class, row).getRows();
+      XCellRange row = UnoAccess.ask(() -> sheet.getCellRangeByName("A" + GROWING_ROW));
+      Object rows = UnoAccess.as(XColumnRowRange.class, row).getRows();
       int top = shape(sheet, 0).getPosition().Y;
-      int before = (Integer) Uno.get(rows, "Height");
-      Uno.set(rows, "Height", before + TALL);
-      Asking.command(office, document, "fit");
+      int before = (Integer) UnoAccess.get(rows, "Height");
+      UnoAccess.set(rows, "Height", before + TALL);
+      CommandDriver.command(office, document, "fit");
       assertThat(shape(sheet, 0).getPosition().Y)
           .as(tab.name() + ": the top of the chart")
           .isGreaterThanOrEqualTo(top + TALL - near);
       standOver(sheet, layout, charts.get(tab), NEAR);
-      Uno.set(rows, "Height", before);
-      Asking.command(office, document, "fit");
+      UnoAccess.set(rows, "Height", before);
+      CommandDriver.command(office, document, "fit");
     }
   }
 
@@ -122,26 +122,28 @@ class ChartsIT {
   }
 
   private static int y(XSpreadsheet sheet, int row) {
-    return ((Point) Uno.get(Uno.ask(() -> sheet.getCellByPosition(0, row)), "Position")).Y;
+    return ((Point) UnoAccess.get(UnoAccess.ask(() -> sheet.getCellByPosition(0, row)), "Position"))
+        .Y;
   }
 
   private static XShape shape(XSpreadsheet sheet, int number) {
-    return Uno.as(
+    return UnoAccess.as(
         XShape.class,
-        Uno.ask(() -> Uno.as(XDrawPageSupplier.class, sheet).getDrawPage().getByIndex(number)));
+        UnoAccess.ask(
+            () -> UnoAccess.as(XDrawPageSupplier.class, sheet).getDrawPage().getByIndex(number)));
   }
 
   private static XSpreadsheet sheet(XComponent document, String name) {
-    return Uno.ask(
+    return UnoAccess.ask(
         () ->
-            Uno.as(
+            UnoAccess.as(
                 XSpreadsheet.class,
-                Uno.as(XSpreadsheetDocument.class, document).getSheets().getByName(name)));
+                UnoAccess.as(XSpreadsheetDocument.class, document).getSheets().getByName(name)));
   }
 
-  private static Map<Tab, List<BarChart>> charts(Template template) {
-    Map<Tab, List<BarChart>> charts = new LinkedHashMap<>();
-    for (Tab tab : template.tabs()) {
+  private static Map<SheetSpec, List<BarChart>> charts(WorkbookSpec template) {
+    Map<SheetSpec, List<BarChart>> charts = new LinkedHashMap<>();
+    for (SheetSpec tab : template.tabs()) {
       List<BarChart> here =
           tab.blocks().stream()
               .filter(BarChart.class::isInstance)

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.flight.FlightList;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.uno.Results;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.uno.KeyFigureReader;
 
 /** The flight packing list on days that the rules held do not reach: no class, and why. */
 @ExtendWith(SharedOffice.class)
@@ -24,10 +24,10 @@ class FlightDatesIT {
 
   @Test
   void days_after_the_edition_stop_flights_packs_and_cargo(Office office) throws IOException {
-    try (OpenBook book = new OpenBook(office, EXAMPLE, new FlightList().template())) {
-      Table flights = book.table("Flights");
-      Table packs = book.table("Packs");
-      Table freight = book.table("Cargo, road");
+    try (TestWorkbook book = new TestWorkbook(office, EXAMPLE, new FlightList().template())) {
+      TableSpec flights = book.table("Flights");
+      TableSpec packs = book.table("Packs");
+      TableSpec freight = book.table("Cargo, road");
       assertThat(status(book.calculated(), flights, 0)).isEqualTo("ok");
       assertThat(shown(book, packs, "Class", 0)).isEqualTo("cabin");
       assertThat(shown(book, freight, "How it is declared", 0)).startsWith("UN 3480");
@@ -44,7 +44,7 @@ class FlightDatesIT {
       assertThat(shown(book, packs, "Class", 0)).isEmpty();
 
       date(book, flights, "Date", 1, LocalDate.of(2035, 6, 1));
-      book.cell(OpenBook.column(flights, "Rules"), 1).setFormula("US");
+      book.cell(TestWorkbook.column(flights, "Rules"), 1).setFormula("US");
       date(book, freight, "Hand over", 0, LocalDate.of(2035, 6, 1));
       book.calculated();
       assertStopped(book, flights, 1);
@@ -52,30 +52,31 @@ class FlightDatesIT {
       assertThat(status(book, freight, 0)).isEqualTo("stop");
       assertThat(reason(book, freight, 0)).contains("do not answer", "ask the airline", "2035");
       assertThat(book.errors()).isEmpty();
-      Map<String, String> results = Results.of(book.document());
+      Map<String, String> results = KeyFigureReader.of(book.document());
       assertThat(Integer.parseInt(results.get("To_stop_for"))).isGreaterThan(5);
     }
   }
 
-  private static void assertStopped(OpenBook book, Table table, int row) {
+  private static void assertStopped(TestWorkbook book, TableSpec table, int row) {
     assertThat(status(book, table, row)).isEqualTo("stop");
     assertThat(reason(book, table, row)).contains("end on 2026-12-31", "ask the operating carrier");
   }
 
-  private static String status(OpenBook book, Table table, int row) {
-    return OpenBook.shown(book.cell(table.status(), row));
+  private static String status(TestWorkbook book, TableSpec table, int row) {
+    return TestWorkbook.shown(book.cell(table.status(), row));
   }
 
-  private static String reason(OpenBook book, Table table, int row) {
-    return OpenBook.shown(book.cell(table.reason(), row));
+  private static String reason(TestWorkbook book, TableSpec table, int row) {
+    return TestWorkbook.shown(book.cell(table.reason(), row));
   }
 
-  private static String shown(OpenBook book, Table table, String heading, int row) {
-    return OpenBook.shown(book.cell(OpenBook.column(table, heading), row));
+  private static String shown(TestWorkbook book, TableSpec table, String heading, int row) {
+    return TestWorkbook.shown(book.cell(TestWorkbook.column(table, heading), row));
   }
 
-  private static void date(OpenBook book, Table table, String heading, int row, LocalDate day) {
-    book.cell(OpenBook.column(table, heading), row)
+  private static void date(
+      TestWorkbook book, TableSpec table, String heading, int row, LocalDate day) {
+    book.cell(TestWorkbook.column(table, heading), row)
         .setValue(ChronoUnit.DAYS.between(DAY_ZERO, day));
   }
 }

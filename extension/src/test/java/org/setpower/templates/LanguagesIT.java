@@ -21,14 +21,14 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
-import org.setpower.templates.example.Workbook;
-import org.setpower.templates.spec.Rows;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.uno.Drawing;
-import org.setpower.templates.uno.Filling;
-import org.setpower.templates.uno.Uno;
-import org.setpower.text.Translation;
-import org.setpower.text.Words;
+import org.setpower.templates.example.TemplateDefinition;
+import org.setpower.templates.spec.TableBase;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.uno.ExampleLoader;
+import org.setpower.templates.uno.UnoAccess;
+import org.setpower.templates.uno.WorkbookWriter;
+import org.setpower.text.FunctionTexts;
+import org.setpower.text.Translations;
 
 /** The shipped templates in other languages, filled like the example, reckon and judge alike. */
 @Tag("one-office")
@@ -38,26 +38,27 @@ class LanguagesIT {
 
   @TestFactory
   Stream<DynamicTest> figures_and_status_words_are_those_of_the_english_example(Office office) {
-    return Shelf.all().stream()
+    return TemplateRegistry.all().stream()
         .flatMap(
             w ->
-                Translation.LANGUAGES.stream()
+                FunctionTexts.LANGUAGES.stream()
                     .map(
                         l ->
                             DynamicTest.dynamicTest(
                                 w.template().fileName() + " " + l, () -> check(office, w, l))));
   }
 
-  private static void check(Office office, Workbook workbook, String language) throws IOException {
+  private static void check(Office office, TemplateDefinition workbook, String language)
+      throws IOException {
     String name = workbook.template().fileName();
     Path english = SHEETS.resolve("examples/" + name + "-example.ods");
     Path other = SHEETS.resolve("templates/" + language + "/" + name + ".ots");
     assumeTrue(Files.exists(other), "drawn with -Dsheet.languages=all only");
-    Words words = Words.in(language, Shelf.class);
-    try (OpenBook right = new OpenBook(office, english, workbook.template());
-        OpenBook book = new OpenBook(office, other, workbook.template(), words)) {
-      Drawing drawing = Drawing.over(book.document(), workbook.template(), words);
-      workbook.fill(new Filling(drawing));
+    Translations words = Translations.in(language, TemplateRegistry.class);
+    try (TestWorkbook right = new TestWorkbook(office, english, workbook.template());
+        TestWorkbook book = new TestWorkbook(office, other, workbook.template(), words)) {
+      WorkbookWriter drawing = WorkbookWriter.over(book.document(), workbook.template(), words);
+      workbook.fill(new ExampleLoader(drawing));
       right.calculated();
       book.calculated();
       assertThat(book.errors()).isEmpty();
@@ -67,20 +68,22 @@ class LanguagesIT {
   }
 
   /** The headline figures that are numbers. */
-  static Map<String, Double> figures(OpenBook book) {
-    XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
+  static Map<String, Double> figures(TestWorkbook book) {
+    XNamedRanges names =
+        UnoAccess.as(XNamedRanges.class, UnoAccess.get(book.document(), "NamedRanges"));
     Map<String, Double> figures = new TreeMap<>();
     for (String name : names.getElementNames()) {
       if (name.startsWith("Result_")) {
-        Object range = Uno.ask(() -> names.getByName(name));
+        Object range = UnoAccess.ask(() -> names.getByName(name));
         XCell cell =
-            Uno.ask(
+            UnoAccess.ask(
                 () ->
-                    Uno.as(XCellRangeReferrer.class, range)
+                    UnoAccess.as(XCellRangeReferrer.class, range)
                         .getReferredCells()
                         .getCellByPosition(0, 0));
         boolean isNumber =
-            Uno.get(cell, "FormulaResultType2").equals(com.sun.star.sheet.FormulaResult.VALUE);
+            UnoAccess.get(cell, "FormulaResultType2")
+                .equals(com.sun.star.sheet.FormulaResult.VALUE);
         if (cell.getType() == CellContentType.FORMULA && isNumber) {
           figures.put(name, Math.rint(cell.getValue() * 1e6) / 1e6);
         }
@@ -89,10 +92,10 @@ class LanguagesIT {
     return figures;
   }
 
-  static List<Object> status(OpenBook book) {
+  static List<Object> status(TestWorkbook book) {
     List<Object> words = new ArrayList<>();
-    for (Rows rows : book.template().tables()) {
-      if (rows instanceof Table table && table.status() != null) {
+    for (TableBase rows : book.template().tables()) {
+      if (rows instanceof TableSpec table && table.status() != null) {
         words.add(table.status().heading() + book.values(table.status()));
       }
     }

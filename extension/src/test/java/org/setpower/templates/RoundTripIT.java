@@ -29,14 +29,14 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
-import org.setpower.command.Asking;
+import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Field;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.uno.Results;
-import org.setpower.templates.uno.Uno;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.FieldSpec;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.uno.KeyFigureReader;
+import org.setpower.templates.uno.UnoAccess;
 
 /** Every file, empty and filled, stored and read again. */
 @ExtendWith(SharedOffice.class)
@@ -50,7 +50,7 @@ class RoundTripIT {
   @TempDir Path folder;
 
   private Stream<DynamicTest> each(Office office, Check check) {
-    return Shelf.all().stream()
+    return TemplateRegistry.all().stream()
         .flatMap(
             w -> {
               String name = w.template().fileName();
@@ -61,7 +61,8 @@ class RoundTripIT {
                               file,
                               () -> {
                                 Path path = SHEETS.resolve(file);
-                                try (OpenBook book = new OpenBook(office, path, w.template())) {
+                                try (TestWorkbook book =
+                                    new TestWorkbook(office, path, w.template())) {
                                   check.on(book.calculated());
                                 }
                               }));
@@ -69,14 +70,14 @@ class RoundTripIT {
   }
 
   private interface Check {
-    void on(OpenBook book) throws Exception;
+    void on(TestWorkbook book) throws Exception;
   }
 
-  private OpenBook again(Office office, OpenBook book, String suffix, String filter)
+  private TestWorkbook again(Office office, TestWorkbook book, String suffix, String filter)
       throws IOException {
     Path stored = folder.resolve(book.template().fileName() + "." + suffix);
     office.store(book.document(), filter, stored);
-    return new OpenBook(office, stored, book.template()).calculated();
+    return new TestWorkbook(office, stored, book.template()).calculated();
   }
 
   @TestFactory
@@ -84,9 +85,10 @@ class RoundTripIT {
     return each(
         office,
         book -> {
-          try (OpenBook after = again(office, book, "ods", "calc8")) {
+          try (TestWorkbook after = again(office, book, "ods", "calc8")) {
             assertThat(inputs(after)).isEqualTo(inputs(book));
-            assertThat(Results.of(after.document())).isEqualTo(Results.of(book.document()));
+            assertThat(KeyFigureReader.of(after.document()))
+                .isEqualTo(KeyFigureReader.of(book.document()));
             assertThat(furniture(after)).isEqualTo(furniture(book));
           }
         });
@@ -97,10 +99,11 @@ class RoundTripIT {
     return each(
         office,
         book -> {
-          try (OpenBook after = again(office, book, "xlsx", "Calc MS Excel 2007 XML")) {
+          try (TestWorkbook after = again(office, book, "xlsx", "Calc MS Excel 2007 XML")) {
             assertThat(inputs(after)).isEqualTo(inputs(book));
             assertThat(after.errors()).isEmpty();
-            assertThat(Results.of(after.document())).isEqualTo(Results.of(book.document()));
+            assertThat(KeyFigureReader.of(after.document()))
+                .isEqualTo(KeyFigureReader.of(book.document()));
           }
         });
   }
@@ -111,12 +114,12 @@ class RoundTripIT {
         office,
         book -> {
           Path to = office.newFolder().resolve("copy");
-          Asking.command(
+          CommandDriver.command(
               office, book.document(), "copy", "formats", "xlsx", "to", office.address(to));
           try (XSSFWorkbook read =
               new XSSFWorkbook(Files.newInputStream(to.resolveSibling("copy.xlsx")))) {
             assertThat(names(read)).isEmpty();
-            for (Tab tab : book.template().tabs()) {
+            for (SheetSpec tab : book.template().tabs()) {
               looksRight(book, tab, read.getSheet(tab.name()));
             }
           }
@@ -136,7 +139,7 @@ class RoundTripIT {
     return faults;
   }
 
-  private static void looksRight(OpenBook book, Tab tab, Sheet sheet) {
+  private static void looksRight(TestWorkbook book, SheetSpec tab, Sheet sheet) {
     List<String> faults = new ArrayList<>();
     for (Row row : sheet) {
       for (Cell cell : row) {
@@ -178,7 +181,7 @@ class RoundTripIT {
         .isPositive();
   }
 
-  private static void same(Tab tab, Sheet sheet, int r, int c, Object wanted) {
+  private static void same(SheetSpec tab, Sheet sheet, int r, int c, Object wanted) {
     Cell cell = sheet.getRow(r) == null ? null : sheet.getRow(r).getCell(c);
     CellType type =
         cell == null
@@ -240,44 +243,44 @@ class RoundTripIT {
   }
 
   /** What stands in the cells to fill. */
-  private static Map<String, String> inputs(OpenBook book) {
+  private static Map<String, String> inputs(TestWorkbook book) {
     Map<String, String> inputs = new TreeMap<>();
-    for (Field field : book.template().fields()) {
+    for (FieldSpec field : book.template().fields()) {
       if (field.isInput()) {
         inputs.put(field + "", book.cell(field).getFormula());
       }
     }
-    for (Table table : book.toFill()) {
-      for (Column column : table.inputs()) {
+    for (TableSpec table : book.toFill()) {
+      for (ColumnSpec column : table.inputs()) {
         XCellRange cells = book.cells(column);
         inputs.put(
             book.layout().tab(table).name() + " " + table.title() + " " + column,
-            Arrays.deepToString(Uno.as(XCellRangeFormula.class, cells).getFormulaArray()));
+            Arrays.deepToString(UnoAccess.as(XCellRangeFormula.class, cells).getFormulaArray()));
       }
     }
     return inputs;
   }
 
   /** Names, filters, protection, print areas. */
-  private static List<String> furniture(OpenBook book) {
+  private static List<String> furniture(TestWorkbook book) {
     List<String> all = new ArrayList<>();
     for (String kind : new String[] {"NamedRanges", "DatabaseRanges"}) {
-      XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), kind));
+      XNameAccess names = UnoAccess.as(XNameAccess.class, UnoAccess.get(book.document(), kind));
       String[] sorted = names.getElementNames();
       Arrays.sort(sorted);
       all.add(Arrays.toString(sorted));
     }
-    for (Tab tab : book.template().tabs()) {
+    for (SheetSpec tab : book.template().tabs()) {
       Object sheet = book.sheet(tab);
       StringBuilder areas = new StringBuilder();
-      for (CellRangeAddress at : Uno.as(XPrintAreas.class, sheet).getPrintAreas()) {
+      for (CellRangeAddress at : UnoAccess.as(XPrintAreas.class, sheet).getPrintAreas()) {
         areas.append(at.StartRow + "-" + at.EndRow + "," + at.EndColumn + " ");
       }
       all.add(
           tab.name()
               + " "
-              + Uno.get(sheet, "IsVisible")
-              + Uno.as(XProtectable.class, sheet).isProtected()
+              + UnoAccess.get(sheet, "IsVisible")
+              + UnoAccess.as(XProtectable.class, sheet).isProtected()
               + areas);
     }
     return all;

@@ -37,17 +37,17 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
-import org.setpower.command.Asking;
+import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
-import org.setpower.templates.example.Workbook;
+import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.layout.Layout;
 import org.setpower.templates.spec.CellContext;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Field;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.uno.Results;
-import org.setpower.templates.uno.Uno;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.FieldSpec;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.uno.KeyFigureReader;
+import org.setpower.templates.uno.UnoAccess;
 
 /**
  * Rows come, go, change places and are filled down in every table of every example: no formula,
@@ -58,7 +58,7 @@ class RowsIT {
   private static final Path EXAMPLES = Path.of("target/sheets/examples");
 
   private Office office;
-  private OpenBook book;
+  private TestWorkbook book;
 
   @TestFactory
   Stream<DynamicTest> tables_take_what_people_do_to_rows(Office shared) {
@@ -69,9 +69,9 @@ class RowsIT {
                 DynamicTest.dynamicTest(
                     w.template().fileName(),
                     () -> {
-                      try (OpenBook opened = example(w)) {
+                      try (TestWorkbook opened = example(w)) {
                         book = opened;
-                        for (Table table : opened.plain()) {
+                        for (TableSpec table : opened.plain()) {
                           go(table);
                         }
                       }
@@ -87,7 +87,7 @@ class RowsIT {
                 DynamicTest.dynamicTest(
                     w.template().fileName(),
                     () -> {
-                      try (OpenBook opened = example(w)) {
+                      try (TestWorkbook opened = example(w)) {
                         book = opened;
                         mend();
                       }
@@ -95,19 +95,20 @@ class RowsIT {
   }
 
   /** All of them, unless one is named. */
-  private static Stream<Workbook> workbooks() {
+  private static Stream<TemplateDefinition> workbooks() {
     String one = System.getProperty("rows.workbook", "");
-    return Shelf.all().stream().filter(w -> one.isEmpty() || w.template().fileName().equals(one));
+    return TemplateRegistry.all().stream()
+        .filter(w -> one.isEmpty() || w.template().fileName().equals(one));
   }
 
-  private OpenBook example(Workbook workbook) throws IOException {
+  private TestWorkbook example(TemplateDefinition workbook) throws IOException {
     Path file = EXAMPLES.resolve(workbook.template().fileName() + "-example.ods");
-    return new OpenBook(office, file, workbook.template()).calculated();
+    return new TestWorkbook(office, file, workbook.template()).calculated();
   }
 
-  private void go(Table table) throws Exception {
+  private void go(TableSpec table) throws Exception {
     String name = book.layout().tab(table).name() + " " + table.title();
-    Map<String, String> figures = Results.of(book.document());
+    Map<String, String> figures = KeyFigureReader.of(book.document());
     String[][] typed = formulas(inputs(table, 0, table.room()));
     List<String> formulas = formulas(table);
     List<String> charts = charts();
@@ -120,15 +121,17 @@ class RowsIT {
       assertThatThrownBy(() -> command("add", table, middle, 1)).hasMessageContaining("room for");
     } else {
       command("add", table, middle, 1);
-      assertThat(Results.of(book.document())).as(name + " with a blank row").isEqualTo(figures);
+      assertThat(KeyFigureReader.of(book.document()))
+          .as(name + " with a blank row")
+          .isEqualTo(figures);
       assertThat(book.errors()).as(name + " with a blank row").isEmpty();
       XCellRange two = inputs(table, middle, 2);
-      Uno.as(XCellSeries.class, two).fillAuto(FillDirection.TO_BOTTOM, 1);
+      UnoAccess.as(XCellSeries.class, two).fillAuto(FillDirection.TO_BOTTOM, 1);
       copyDown(table, middle, typed[middle]);
-      for (Column column : table.columns()) {
+      for (ColumnSpec column : table.columns()) {
         boolean shows = !column.isInput() && !column.isWorking();
-        if (shows && !OpenBook.shown(book.cell(column, middle)).isEmpty()) {
-          assertThat(OpenBook.shown(book.cell(column, middle + 1)))
+        if (shows && !TestWorkbook.shown(book.cell(column, middle)).isEmpty()) {
+          assertThat(TestWorkbook.shown(book.cell(column, middle + 1)))
               .as(name + ": " + column + " in the row more")
               .isNotEmpty();
         }
@@ -144,49 +147,51 @@ class RowsIT {
     sort(inputs(table, 0, filled));
     assertThat(book.errors()).as(name + " sorted").isEmpty();
     assertThat(formulas(table)).as(name + " formulas").isEqualTo(formulas);
-    Uno.as(XCellRangeFormula.class, inputs(table, 0, table.room())).setFormulaArray(typed);
-    assertThat(Results.of(book.document())).as(name + " as before").isEqualTo(figures);
+    UnoAccess.as(XCellRangeFormula.class, inputs(table, 0, table.room())).setFormulaArray(typed);
+    assertThat(KeyFigureReader.of(book.document())).as(name + " as before").isEqualTo(figures);
     assertThat(charts()).as(name + " charts").isEqualTo(charts);
     calcDoesNot(table, middle);
   }
 
   /** Filling down may count up; what is wanted is the same row again. */
-  private void copyDown(Table table, int row, String... typed) {
-    Uno.as(XCellRangeFormula.class, inputs(table, row, 1)).setFormulaArray(new String[][] {typed});
-    Uno.as(XCellRangeFormula.class, inputs(table, row + 1, 1))
+  private void copyDown(TableSpec table, int row, String... typed) {
+    UnoAccess.as(XCellRangeFormula.class, inputs(table, row, 1))
+        .setFormulaArray(new String[][] {typed});
+    UnoAccess.as(XCellRangeFormula.class, inputs(table, row + 1, 1))
         .setFormulaArray(new String[][] {typed});
   }
 
   private void mend() throws Exception {
-    List<Table> followed = book.plain().stream().filter(this::isFollowed).toList();
-    Table table = followed.get(followed.size() / 2);
+    List<TableSpec> followed = book.plain().stream().filter(this::isFollowed).toList();
+    TableSpec table = followed.get(followed.size() / 2);
     List<String> formulas = formulas(table);
-    Map<String, String> figures = Results.of(book.document());
+    Map<String, String> figures = KeyFigureReader.of(book.document());
     String[][] typed = formulas(inputs(table, 0, table.room()));
     CellRangeAddress from = address(inputs(table, 0, 1));
     Object sheet = book.sheet(book.layout().tab(table));
     int to = from.StartRow + table.room() - 1;
-    Uno.as(XCellRangeMovement.class, sheet)
+    UnoAccess.as(XCellRangeMovement.class, sheet)
         .moveRange(new CellAddress(from.Sheet, from.StartColumn, to), from);
     assertThat(formulas(table)).isNotEqualTo(formulas);
     Map<String, String> names = names();
-    List<Field> cells = namedCells();
+    List<FieldSpec> cells = namedCells();
     List<String> filled = cells.stream().map(f -> book.cell(f).getFormula()).toList();
     dragOver(cells);
     assertThat(names().equals(names)).as("names as before").isEqualTo(cells.isEmpty());
-    assertThat(Asking.command(office, book.document(), "mend"))
+    assertThat(CommandDriver.command(office, book.document(), "mend"))
         .matches("\\d+ formulas? (is|are) again as the template has (it|them)\\.");
-    Uno.as(XCellRangeFormula.class, inputs(table, 0, table.room())).setFormulaArray(typed);
+    UnoAccess.as(XCellRangeFormula.class, inputs(table, 0, table.room())).setFormulaArray(typed);
     for (int i = 0; i < cells.size(); i++) {
       book.cell(cells.get(i)).setFormula(filled.get(i));
     }
     assertThat(names()).isEqualTo(names);
-    assertThat(Asking.command(office, book.document(), "mend")).startsWith("Every formula is as");
-    assertThat(Results.of(book.calculated().document())).isEqualTo(figures);
+    assertThat(CommandDriver.command(office, book.document(), "mend"))
+        .startsWith("Every formula is as");
+    assertThat(KeyFigureReader.of(book.calculated().document())).isEqualTo(figures);
   }
 
   /** Whether formulas in the cells of a table, not those behind names, read its cells to fill. */
-  private boolean isFollowed(Table table) {
+  private boolean isFollowed(TableSpec table) {
     Layout layout = book.layout();
     CellContext place = layout.place(table);
     return table.columns().stream()
@@ -196,8 +201,8 @@ class RowsIT {
   }
 
   /** Two cells to fill that bear names, on a tab where they are not merged; or none. */
-  private List<Field> namedCells() {
-    List<Field> cells =
+  private List<FieldSpec> namedCells() {
+    List<FieldSpec> cells =
         book.template().fields().stream()
             .filter(f -> f.isInput() && !f.rangeName().isEmpty())
             .filter(f -> !book.layout().tab(f).isGrid())
@@ -207,38 +212,40 @@ class RowsIT {
   }
 
   /** Drags the first of two cells onto the second, whose name then stands for nothing. */
-  private void dragOver(List<Field> cells) throws Exception {
+  private void dragOver(List<FieldSpec> cells) throws Exception {
     if (cells.isEmpty()) {
       return;
     }
     Object sheet = book.sheet(book.layout().tab(cells.get(0)));
-    CellRangeAddress from = address(Uno.as(XCellRange.class, book.cell(cells.get(0))));
-    CellRangeAddress to = address(Uno.as(XCellRange.class, book.cell(cells.get(1))));
-    Uno.as(XCellRangeMovement.class, sheet)
+    CellRangeAddress from = address(UnoAccess.as(XCellRange.class, book.cell(cells.get(0))));
+    CellRangeAddress to = address(UnoAccess.as(XCellRange.class, book.cell(cells.get(1))));
+    UnoAccess.as(XCellRangeMovement.class, sheet)
         .moveRange(new CellAddress(to.Sheet, to.StartColumn, to.StartRow), from);
   }
 
   /** What the names of the document stand for. */
   private Map<String, String> names() throws com.sun.star.uno.Exception {
-    XNamedRanges all = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
+    XNamedRanges all =
+        UnoAccess.as(XNamedRanges.class, UnoAccess.get(book.document(), "NamedRanges"));
     Map<String, String> names = new TreeMap<>();
     for (String name : all.getElementNames()) {
-      names.put(name, Uno.as(XNamedRange.class, all.getByName(name)).getContent());
+      names.put(name, UnoAccess.as(XNamedRange.class, all.getByName(name)).getContent());
     }
     return names;
   }
 
   /** A row made by Calc would have no formulas: the protection refuses it. */
-  private void calcDoesNot(Table table, int row) throws com.sun.star.uno.Exception {
-    var controller = Uno.as(XModel.class, book.document()).getCurrentController();
-    Uno.as(XSpreadsheetView.class, controller).setActiveSheet(book.sheet(book.layout().tab(table)));
-    Uno.as(XSelectionSupplier.class, controller).select(inputs(table, row, 1));
+  private void calcDoesNot(TableSpec table, int row) throws com.sun.star.uno.Exception {
+    var controller = UnoAccess.as(XModel.class, book.document()).getCurrentController();
+    UnoAccess.as(XSpreadsheetView.class, controller)
+        .setActiveSheet(book.sheet(book.layout().tab(table)));
+    UnoAccess.as(XSelectionSupplier.class, controller).select(inputs(table, row, 1));
     List<String> before = formulas(table);
     for (String command : new String[] {"InsertRowsBefore", "DeleteRows", "InsertCellsDown"}) {
       office
           .service(XDispatchHelper.class, "com.sun.star.frame.DispatchHelper")
           .executeDispatch(
-              Uno.as(XDispatchProvider.class, controller.getFrame()),
+              UnoAccess.as(XDispatchProvider.class, controller.getFrame()),
               ".uno:" + command,
               "",
               0,
@@ -247,32 +254,33 @@ class RowsIT {
     }
   }
 
-  private void command(String name, Table table, int row, int rows) {
-    Tab tab = book.layout().tab(table);
+  private void command(String name, TableSpec table, int row, int rows) {
+    SheetSpec tab = book.layout().tab(table);
     String cell = tab.name() + ".A" + (book.layout().firstRow(table) + row + 1);
-    Asking.command(office, book.document(), name, "cell", cell, "rows", String.valueOf(rows));
+    CommandDriver.command(
+        office, book.document(), name, "cell", cell, "rows", String.valueOf(rows));
   }
 
   private void undo() throws Exception {
-    Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager().undo();
+    UnoAccess.as(XUndoManagerSupplier.class, book.document()).getUndoManager().undo();
   }
 
-  private XCellRange inputs(Table table, int row, int rows) {
+  private XCellRange inputs(TableSpec table, int row, int rows) {
     int first = book.layout().firstRow(table) + row;
-    return Uno.ask(
+    return UnoAccess.ask(
         () ->
             book.sheet(book.layout().tab(table))
                 .getCellRangeByPosition(0, first, table.inputs().size() - 1, first + rows - 1));
   }
 
   private static String[][] formulas(XCellRange range) {
-    return Uno.as(XCellRangeFormula.class, range).getFormulaArray();
+    return UnoAccess.as(XCellRangeFormula.class, range).getFormulaArray();
   }
 
   /** The formulas of all columns that are worked out. */
-  private List<String> formulas(Table table) {
+  private List<String> formulas(TableSpec table) {
     List<String> all = new ArrayList<>();
-    for (Column column : table.columns()) {
+    for (ColumnSpec column : table.columns()) {
       if (!column.isInput()) {
         all.add(column + ": " + Arrays.deepToString(formulas(book.cells(column))));
       }
@@ -290,13 +298,15 @@ class RowsIT {
 
   private List<String> charts() throws com.sun.star.uno.Exception {
     Map<String, String> ranges = new TreeMap<>();
-    for (Tab tab : book.template().tabs()) {
+    for (SheetSpec tab : book.template().tabs()) {
       XIndexAccess charts =
-          Uno.as(
-              XIndexAccess.class, Uno.as(XTableChartsSupplier.class, book.sheet(tab)).getCharts());
+          UnoAccess.as(
+              XIndexAccess.class,
+              UnoAccess.as(XTableChartsSupplier.class, book.sheet(tab)).getCharts());
       for (int i = 0; i < charts.getCount(); i++) {
         StringBuilder text = new StringBuilder();
-        for (CellRangeAddress at : Uno.as(XTableChart.class, charts.getByIndex(i)).getRanges()) {
+        for (CellRangeAddress at :
+            UnoAccess.as(XTableChart.class, charts.getByIndex(i)).getRanges()) {
           text.append(at.Sheet + ":" + at.StartColumn + "," + at.StartRow + "-" + at.EndRow + " ");
         }
         ranges.put(tab.name() + i, text.toString());
@@ -309,7 +319,7 @@ class RowsIT {
     TableSortField field = new TableSortField();
     field.Field = 0;
     field.IsAscending = false;
-    Uno.as(XSortable.class, range)
+    UnoAccess.as(XSortable.class, range)
         .sort(
             new PropertyValue[] {
               property("SortFields", new TableSortField[] {field}),
@@ -325,6 +335,6 @@ class RowsIT {
   }
 
   private static CellRangeAddress address(XCellRange range) {
-    return Uno.as(XCellRangeAddressable.class, range).getRangeAddress();
+    return UnoAccess.as(XCellRangeAddressable.class, range).getRangeAddress();
   }
 }

@@ -13,13 +13,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
-import org.setpower.command.Asking;
+import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.spec.Template;
-import org.setpower.templates.uno.Uno;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.UnoAccess;
 
 /**
  * The sentence of a row that came by recalculation can be read whole: that of the first row to stop
@@ -37,7 +37,7 @@ class SentencesIT {
 
   @TestFactory
   Stream<DynamicTest> sentences_can_be_read_whole(Office office) {
-    return Shelf.all().stream()
+    return TemplateRegistry.all().stream()
         .map(
             w -> {
               String name = w.template().fileName() + "-example.ods";
@@ -49,36 +49,38 @@ class SentencesIT {
   /** The last row of the days is filled, and nothing is the matter with it. */
   @Test
   void a_full_table_is_told(Office office) throws Exception {
-    Template template = Shelf.all().get(0).template();
+    WorkbookSpec template = TemplateRegistry.all().get(0).template();
     Path file = Path.of("target/sheets/templates/en", template.fileName() + ".ots");
-    try (OpenBook book = new OpenBook(office, file, template)) {
-      Table days = book.table("Job");
+    try (TestWorkbook book = new TestWorkbook(office, file, template)) {
+      TableSpec days = book.table("Job");
       int last = days.room() - 1;
-      Uno.as(XText.class, book.cell(OpenBook.column(days, "Day"), last)).setString("rest");
-      book.cell(OpenBook.column(days, "Date"), last).setValue(46_500); // in the year 2027
-      Uno.as(XText.class, book.cell(OpenBook.column(days, "Kind"), last)).setString("off");
+      UnoAccess.as(XText.class, book.cell(TestWorkbook.column(days, "Day"), last))
+          .setString("rest");
+      book.cell(TestWorkbook.column(days, "Date"), last).setValue(46_500); // in the year 2027
+      UnoAccess.as(XText.class, book.cell(TestWorkbook.column(days, "Kind"), last))
+          .setString("off");
       book.calculated();
-      assertThat(OpenBook.shown(book.cell(days.status(), last))).isEqualTo("ok");
+      assertThat(TestWorkbook.shown(book.cell(days.status(), last))).isEqualTo("ok");
       assertThat(head(book, book.tab("Job")))
           .startsWith("look: Days is full, down to the last of its " + days.room() + " rows");
     }
   }
 
-  private static void read(Office office, Path file, Template template) throws Exception {
-    try (OpenBook book = new OpenBook(office, file, template).calculated()) {
-      for (Tab tab : template.tabs()) {
-        List<Table> tables = withReasons(tab);
+  private static void read(Office office, Path file, WorkbookSpec template) throws Exception {
+    try (TestWorkbook book = new TestWorkbook(office, file, template).calculated()) {
+      for (SheetSpec tab : template.tabs()) {
+        List<TableSpec> tables = withReasons(tab);
         if (!tab.isGrid() && !tab.isHidden() && !tables.isEmpty()) {
           assertThat(head(book, tab)).as(tab.name()).isEqualTo(first(book, tables));
         }
       }
-      for (Table table : book.plain()) {
+      for (TableSpec table : book.plain()) {
         if (table.reason() != null && !book.values(table.status()).get(0).equals("")) {
           mistype(book, table);
         }
       }
-      Asking.command(office, book.document(), "fit");
-      for (Table table : book.plain()) {
+      CommandDriver.command(office, book.document(), "fit");
+      for (TableSpec table : book.plain()) {
         if (table.reason() != null) {
           tallEnough(book, table);
         }
@@ -87,13 +89,13 @@ class SentencesIT {
   }
 
   /** A wrong cell in the first row is told in the head, with the name of its row. */
-  private static void mistype(OpenBook book, Table table) {
-    Column number =
+  private static void mistype(TestWorkbook book, TableSpec table) {
+    ColumnSpec number =
         table.inputs().stream().filter(c -> !c.format().isText()).findFirst().orElse(null);
     if (number != null) {
       book.cell(number, 0).setFormula("twelve");
       book.calculated();
-      Tab tab = book.layout().tab(table);
+      SheetSpec tab = book.layout().tab(table);
       assertThat(head(book, tab))
           .as(tab.name())
           .startsWith("stop: ")
@@ -102,41 +104,41 @@ class SentencesIT {
   }
 
   /** What the head should say, read off the rows. */
-  private static String first(OpenBook book, List<Table> tables) {
+  private static String first(TestWorkbook book, List<TableSpec> tables) {
     for (String word : List.of("stop", "look")) {
-      for (Table table : tables) {
+      for (TableSpec table : tables) {
         int row = book.values(table.status()).indexOf(word);
         if (row >= 0) {
-          String key = OpenBook.shown(book.cell(table.key(), row));
+          String key = TestWorkbook.shown(book.cell(table.key(), row));
           String name = key.isEmpty() ? "row " + (book.layout().firstRow(table) + row + 1) : key;
-          return word + ": " + name + " – " + OpenBook.shown(book.cell(table.reason(), row));
+          return word + ": " + name + " – " + TestWorkbook.shown(book.cell(table.reason(), row));
         }
       }
     }
     return "";
   }
 
-  private static void tallEnough(OpenBook book, Table table) {
+  private static void tallEnough(TestWorkbook book, TableSpec table) {
     double letters = book.layout().width(table.reason()) * MOST_LETTERS_PER_MM;
     for (int row = 0; row < table.room(); row++) {
-      String reason = OpenBook.shown(book.cell(table.reason(), row));
+      String reason = TestWorkbook.shown(book.cell(table.reason(), row));
       int lines = (int) Math.ceil(reason.length() / letters);
-      Object at = Uno.as(XColumnRowRange.class, book.cell(table.reason(), row)).getRows();
-      assertThat((Integer) Uno.get(at, "Height"))
+      Object at = UnoAccess.as(XColumnRowRange.class, book.cell(table.reason(), row)).getRows();
+      assertThat((Integer) UnoAccess.get(at, "Height"))
           .as(reason)
           .isGreaterThanOrEqualTo(lines * ONE_LINE);
     }
   }
 
-  private static String head(OpenBook book, Tab tab) {
+  private static String head(TestWorkbook book, SheetSpec tab) {
     int column = book.layout().pagesAcross(tab) > 1 ? 1 : 0;
-    return OpenBook.shown(Uno.ask(() -> book.sheet(tab).getCellByPosition(column, HEAD)));
+    return TestWorkbook.shown(UnoAccess.ask(() -> book.sheet(tab).getCellByPosition(column, HEAD)));
   }
 
-  private static List<Table> withReasons(Tab tab) {
+  private static List<TableSpec> withReasons(SheetSpec tab) {
     return tab.tables().stream()
-        .filter(Table.class::isInstance)
-        .map(Table.class::cast)
+        .filter(TableSpec.class::isInstance)
+        .map(TableSpec.class::cast)
         .filter(t -> t.reason() != null)
         .toList();
   }

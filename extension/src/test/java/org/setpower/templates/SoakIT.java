@@ -1,7 +1,7 @@
 package org.setpower.templates;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.setpower.templates.OpenBook.column;
+import static org.setpower.templates.TestWorkbook.column;
 
 import com.sun.star.table.XCell;
 import java.io.IOException;
@@ -20,7 +20,7 @@ import org.junit.platform.commons.logging.LoggerFactory;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.lighting.LightingPlan;
-import org.setpower.templates.spec.Column;
+import org.setpower.templates.spec.ColumnSpec;
 
 /**
  * Edits, recalculations and saves on the lighting plan filled to its last row: at the end the
@@ -48,8 +48,9 @@ class SoakIT {
   void stays_as_it_is_over_edits_recalculations_and_saves() throws IOException {
     int seconds = Integer.getInteger("soak.seconds", SECONDS);
     try (Office office = Office.start(Duration.ofSeconds(seconds + 900L), SharedOffice.OXT)) {
-      Path file = Stress.lighting().draw(office, folder);
-      try (OpenBook book = new OpenBook(office, file, new LightingPlan().template()).calculated()) {
+      Path file = FullExamples.lighting().draw(office, folder);
+      try (TestWorkbook book =
+          new TestWorkbook(office, file, new LightingPlan().template()).calculated()) {
         List<Object> before = book.values(column(book.table("Loads"), "Power"));
         List<Round> rounds = run(office, book, seconds);
         book.calculated();
@@ -59,7 +60,7 @@ class SoakIT {
     }
   }
 
-  private List<Round> run(Office office, OpenBook book, int seconds) throws IOException {
+  private List<Round> run(Office office, TestWorkbook book, int seconds) throws IOException {
     List<Round> rounds = new ArrayList<>();
     long began = System.nanoTime();
     for (int i = 0; i % 2 == 1 || secondsSince(began) < seconds || rounds.size() < 4; i++) {
@@ -83,8 +84,8 @@ class SoakIT {
   }
 
   /** Another quantity in a row of the loads, put back in the next round. */
-  private static void edit(OpenBook book, int round) {
-    Column quantity = column(book.table("Loads"), "Quantity");
+  private static void edit(TestWorkbook book, int round) {
+    ColumnSpec quantity = column(book.table("Loads"), "Quantity");
     int row = round / 2 % 100;
     XCell cell = book.cell(quantity, row);
     cell.setValue(cell.getValue() + (round % 2 == 0 ? 1 : -1));

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Template;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.WorkbookSpec;
 
 /**
  * Every cell of every example, calculated again, shows what it was stored with. In the second
@@ -28,17 +28,17 @@ class StoredFiguresIT {
 
   @TestFactory
   Stream<DynamicTest> calculated_again_every_cell_is_as_stored(Office office) {
-    return Shelf.all().stream()
+    return TemplateRegistry.all().stream()
         .map(
             w ->
                 DynamicTest.dynamicTest(
                     w.template().fileName(), () -> compare(office, w.template())));
   }
 
-  private static void compare(Office office, Template template) throws IOException {
+  private static void compare(Office office, WorkbookSpec template) throws IOException {
     Path file = EXAMPLES.resolve(template.fileName() + "-example.ods");
-    try (OpenBook book = new OpenBook(office, file, template)) {
-      List<Tab> tabs = template.tabs().stream().filter(t -> !t.isHidden()).toList();
+    try (TestWorkbook book = new TestWorkbook(office, file, template)) {
+      List<SheetSpec> tabs = template.tabs().stream().filter(t -> !t.isHidden()).toList();
       List<Object[][]> stored = tabs.stream().map(book::data).toList();
       book.calculated();
       List<String> differences = new ArrayList<>();

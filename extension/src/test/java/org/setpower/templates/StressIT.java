@@ -2,7 +2,7 @@ package org.setpower.templates;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.setpower.templates.OpenBook.column;
+import static org.setpower.templates.TestWorkbook.column;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -16,12 +16,12 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
-import org.setpower.templates.example.Workbook;
+import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.uno.Results;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.uno.KeyFigureReader;
 
 /** Files filled to the last row, against sums that are worked out here. */
 @Tag("one-office")
@@ -31,13 +31,14 @@ class StressIT {
 
   @TempDir Path folder;
 
-  private OpenBook open(Office office, Stress stress, Workbook workbook) throws IOException {
+  private TestWorkbook open(Office office, FullExamples stress, TemplateDefinition workbook)
+      throws IOException {
     Path file = stress.fill(office, TEMPLATES, folder);
-    OpenBook book = new OpenBook(office, file, workbook.template()).calculated();
+    TestWorkbook book = new TestWorkbook(office, file, workbook.template()).calculated();
     assertThat(book.errors()).isEmpty();
-    Map<String, String> first = Results.of(book.document());
+    Map<String, String> first = KeyFigureReader.of(book.document());
     book.calculated();
-    assertThat(Results.of(book.document())).isEqualTo(first);
+    assertThat(KeyFigureReader.of(book.document())).isEqualTo(first);
     return book;
   }
 
@@ -52,17 +53,17 @@ class StressIT {
 
   @Test
   void lighting_plan_of_200_loads_100_runs_60_packs(Office office) throws IOException {
-    Stress stress = Stress.lighting();
-    try (OpenBook book = open(office, stress, new LightingPlan())) {
+    FullExamples stress = FullExamples.lighting();
+    try (TestWorkbook book = open(office, stress, new LightingPlan())) {
       Map<String, Double> watts = new HashMap<>();
-      Stress.scenario("kit-devices")
+      FullExamples.scenario("kit-devices")
           .forEach(d -> watts.put(d.get("Item"), number(d, "Power", Double.NaN)));
       double expected =
           stress.rows("Loads").stream()
               .mapToDouble(
                   r -> number(r, "Quantity", 0) * number(r, "Level", 1) * watts.get(r.get("Item")))
               .sum();
-      Table loads = book.table("Loads");
+      TableSpec loads = book.table("Loads");
       assertThat(book.sum(column(loads, "Power"))).isCloseTo(expected, within(1e-6));
       assertThat(everyRowSaysSomething(book, loads)).isTrue();
       assertThat(everyRowSaysSomething(book, book.table("Runs"))).isTrue();
@@ -72,10 +73,10 @@ class StressIT {
 
   @Test
   void fleet_register_of_300_packs_and_1000_tests(Office office) throws IOException {
-    Stress stress = Stress.fleet();
-    try (OpenBook book = open(office, stress, new FleetRegister())) {
-      Table packs = book.table("Packs");
-      Table tests = book.table("Tests");
+    FullExamples stress = FullExamples.fleet();
+    try (TestWorkbook book = open(office, stress, new FleetRegister())) {
+      TableSpec packs = book.table("Packs");
+      TableSpec tests = book.table("Tests");
       Map<String, Double> labels = new HashMap<>();
       stress.rows("Packs").forEach(p -> labels.put(p.get("Serial"), number(p, "Energy", 0)));
       List<Object> compared = book.values(column(tests, "Compared"));
@@ -105,12 +106,12 @@ class StressIT {
 
   @Test
   void quote_of_300_lines(Office office) throws IOException {
-    Stress stress = Stress.quote();
-    try (OpenBook book = open(office, stress, new RentalQuote())) {
+    FullExamples stress = FullExamples.quote();
+    try (TestWorkbook book = open(office, stress, new RentalQuote())) {
       Map<String, Double> rates = new HashMap<>();
-      Stress.scenario("quote-kit")
+      FullExamples.scenario("quote-kit")
           .forEach(k -> rates.put(k.get("Item"), number(k, "Day rate", Double.NaN)));
-      Table quote = book.table("Quote");
+      TableSpec quote = book.table("Quote");
       List<Object> days = book.values(column(quote, "Days charged"));
       double expected = 0;
       for (int i = 0; i < days.size(); i++) {
@@ -124,7 +125,7 @@ class StressIT {
     }
   }
 
-  private static boolean everyRowSaysSomething(OpenBook book, Table table) {
+  private static boolean everyRowSaysSomething(TestWorkbook book, TableSpec table) {
     return book.values(table.status()).stream()
         .map(Objects::toString)
         .allMatch(List.of("ok", "look", "stop")::contains);

@@ -21,13 +21,13 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.layout.Layout;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Field;
-import org.setpower.templates.spec.Format;
-import org.setpower.templates.spec.Item;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.uno.Uno;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.CellSpec;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.FieldSpec;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.uno.UnoAccess;
 
 /**
  * Something wrong is typed into every cell to fill of every example: no error code shows anywhere,
@@ -40,12 +40,12 @@ class WrongInputIT {
   private static final double NO_CLOCK = 17;
   private static final double NO_DATE = 5;
 
-  private OpenBook book;
+  private TestWorkbook book;
   private final List<String> faults = new ArrayList<>();
 
   @TestFactory
   Stream<DynamicTest> wrong_input_is_told_in_words(Office office) {
-    return Shelf.all().stream()
+    return TemplateRegistry.all().stream()
         .map(
             w ->
                 DynamicTest.dynamicTest(
@@ -53,9 +53,9 @@ class WrongInputIT {
                     () -> {
                       Path file = EXAMPLES.resolve(w.template().fileName() + "-example.ods");
                       faults.clear();
-                      try (OpenBook opened = new OpenBook(office, file, w.template())) {
+                      try (TestWorkbook opened = new TestWorkbook(office, file, w.template())) {
                         book = opened;
-                        Uno.as(com.sun.star.sheet.XCalculatable.class, book.document())
+                        UnoAccess.as(com.sun.star.sheet.XCalculatable.class, book.document())
                             .enableAutomaticCalculation(false);
                         columns();
                         fields();
@@ -66,7 +66,7 @@ class WrongInputIT {
   }
 
   /** What may be typed wrongly, by its kind. */
-  private static Map<String, Object> wrong(Item<?> item) {
+  private static Map<String, Object> wrong(CellSpec<?> item) {
     Map<String, Object> wrong = new LinkedHashMap<>();
     if (item.isNeeded()) {
       wrong.put("blank", "");
@@ -94,7 +94,7 @@ class WrongInputIT {
         if (!Double.isInfinite(item.most())) {
           wrong.put("too much", item.most() + 1);
         }
-        if (item.format() == Format.COUNT && item.words().isEmpty()) {
+        if (item.format() == CellFormat.COUNT && item.words().isEmpty()) {
           wrong.put("fraction for a whole number", Math.max(item.least(), 0) + 0.5);
         }
       }
@@ -102,16 +102,16 @@ class WrongInputIT {
     return wrong;
   }
 
-  private record Typed(Table table, Column column, int row, String kind, Object value) {}
+  private record Typed(TableSpec table, ColumnSpec column, int row, String kind, Object value) {}
 
   /** In every table each filled row takes one wrong value at a time. */
   private void columns() {
-    Map<Table, String[][]> before = new LinkedHashMap<>();
-    Map<Table, Deque<Typed>> waiting = new LinkedHashMap<>();
-    for (Table table : book.toFill()) {
+    Map<TableSpec, String[][]> before = new LinkedHashMap<>();
+    Map<TableSpec, Deque<Typed>> waiting = new LinkedHashMap<>();
+    for (TableSpec table : book.toFill()) {
       before.put(table, typed(table));
       Deque<Typed> all = new ArrayDeque<>();
-      for (Column column : table.inputs()) {
+      for (ColumnSpec column : table.inputs()) {
         wrong(column).forEach((kind, value) -> all.add(new Typed(table, column, 0, kind, value)));
       }
       waiting.put(table, all);
@@ -139,7 +139,7 @@ class WrongInputIT {
   }
 
   private void told(Typed typed) {
-    Table table = typed.table();
+    TableSpec table = typed.table();
     String what = book.layout().tab(table).name() + ", " + typed.column() + ", " + typed.kind();
     if (!stands(book.cell(typed.column(), typed.row()), typed.value())) {
       faults.add(what + ": what was typed is gone");
@@ -148,8 +148,8 @@ class WrongInputIT {
       faults.add(what + ": the table has no status");
       return;
     }
-    String status = OpenBook.shown(book.cell(table.status(), typed.row()));
-    String reason = OpenBook.shown(book.cell(table.reason(), typed.row()));
+    String status = TestWorkbook.shown(book.cell(table.status(), typed.row()));
+    String reason = TestWorkbook.shown(book.cell(table.reason(), typed.row()));
     if (status.isEmpty() || status.equals("ok") || reason.length() < 10) {
       faults.add(what + ": says \"" + status + "\" \"" + reason + "\"");
     }
@@ -157,11 +157,11 @@ class WrongInputIT {
 
   /** All single cells are wrong in one way, then all in the next. */
   private void fields() {
-    List<Field> fields = book.template().fields().stream().filter(Item::isInput).toList();
+    List<FieldSpec> fields = book.template().fields().stream().filter(CellSpec::isInput).toList();
     for (int i = 0; fields.stream().map(f -> ways(f).size()).max(Integer::compare).get() > i; i++) {
-      Map<Field, String> before = new LinkedHashMap<>();
-      Map<Field, Object> now = new LinkedHashMap<>();
-      for (Field field : fields) {
+      Map<FieldSpec, String> before = new LinkedHashMap<>();
+      Map<FieldSpec, Object> now = new LinkedHashMap<>();
+      for (FieldSpec field : fields) {
         if (ways(field).size() > i) {
           before.put(field, book.cell(field).getFormula());
           now.put(field, ways(field).get(i));
@@ -174,7 +174,7 @@ class WrongInputIT {
       before.forEach(
           (field, text) -> {
             if (field.format().isText()) {
-              Uno.as(XText.class, book.cell(field)).setString(text);
+              UnoAccess.as(XText.class, book.cell(field)).setString(text);
             } else {
               book.cell(field).setFormula(text);
             }
@@ -183,14 +183,14 @@ class WrongInputIT {
     book.calculated();
   }
 
-  private static List<Object> ways(Field field) {
+  private static List<Object> ways(FieldSpec field) {
     Map<String, Object> wrong = wrong(field);
     wrong.remove("blank"); // a table that needs it says so
     return List.copyOf(wrong.values());
   }
 
-  private void told(Field field, Object value) {
-    Layout.Spot help = book.layout().help(field);
+  private void told(FieldSpec field, Object value) {
+    Layout.CellPosition help = book.layout().help(field);
     String beside = shown(help.tab(), help.column(), help.row());
     if (!beside.startsWith("stop")) {
       faults.add(field + ", " + value + ": beside it stands \"" + beside + "\"");
@@ -198,32 +198,33 @@ class WrongInputIT {
     if (!stands(book.cell(field), value)) {
       faults.add(field + ", " + value + ": what was typed is gone");
     }
-    Tab last = book.template().tabs().stream().filter(t -> !t.isHidden()).reduce((a, b) -> b).get();
+    SheetSpec last =
+        book.template().tabs().stream().filter(t -> !t.isHidden()).reduce((a, b) -> b).get();
     if (!shown(last, 0, 2).startsWith("stop: mend a cell on")) {
       faults.add(field + ", " + value + ": the other tabs do not say so");
     }
   }
 
-  private String shown(Tab tab, int column, int row) {
-    return OpenBook.shown(Uno.ask(() -> book.sheet(tab).getCellByPosition(column, row)));
+  private String shown(SheetSpec tab, int column, int row) {
+    return TestWorkbook.shown(UnoAccess.ask(() -> book.sheet(tab).getCellByPosition(column, row)));
   }
 
   private static void type(XCell cell, Object value) {
     if (value instanceof Double number) {
       cell.setValue(number);
     } else {
-      Uno.as(XText.class, cell).setString(value.toString());
+      UnoAccess.as(XText.class, cell).setString(value.toString());
     }
   }
 
   private static boolean stands(XCell cell, Object value) {
     return value instanceof Double number
         ? cell.getValue() == number
-        : OpenBook.shown(cell).equals(value);
+        : TestWorkbook.shown(cell).equals(value);
   }
 
   /** What is typed in a table, row by row. */
-  private String[][] typed(Table table) {
+  private String[][] typed(TableSpec table) {
     String[][] rows = new String[table.room()][table.inputs().size()];
     for (int c = 0; c < table.inputs().size(); c++) {
       String[][] cells = formulas(table.inputs().get(c)).getFormulaArray();
@@ -234,7 +235,7 @@ class WrongInputIT {
     return rows;
   }
 
-  private void restore(Table table, String[]... rows) {
+  private void restore(TableSpec table, String[]... rows) {
     for (int c = 0; c < table.inputs().size(); c++) {
       String[][] cells = new String[rows.length][1];
       for (int r = 0; r < rows.length; r++) {
@@ -244,8 +245,8 @@ class WrongInputIT {
     }
   }
 
-  private XCellRangeFormula formulas(Column column) {
-    return Uno.as(XCellRangeFormula.class, book.cells(column));
+  private XCellRangeFormula formulas(ColumnSpec column) {
+    return UnoAccess.as(XCellRangeFormula.class, book.cells(column));
   }
 
   private static int filled(String[]... typed) {
@@ -258,11 +259,11 @@ class WrongInputIT {
 
   /** An end before its start. */
   private void swappedDates() {
-    for (Table table : book.toFill()) {
-      List<Column> inputs = table.inputs();
+    for (TableSpec table : book.toFill()) {
+      List<ColumnSpec> inputs = table.inputs();
       for (int i = 1; i < inputs.size(); i++) {
-        Column start = inputs.get(i - 1);
-        Column end = inputs.get(i);
+        ColumnSpec start = inputs.get(i - 1);
+        ColumnSpec end = inputs.get(i);
         if (start.format().isDate() && end.format().isDate() && end.heading().equals("Back")) {
           book.cell(start, 0).setValue(46_430);
           book.cell(end, 0).setValue(46_420);

@@ -12,7 +12,7 @@ import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
-import org.setpower.command.Desk;
+import org.setpower.command.CommandContext;
 import org.setpower.command.ShownWindow;
 import org.setpower.office.Office;
 
@@ -68,7 +68,7 @@ class ProgressWindowIT {
 
   @Test
   void the_work_is_ended_and_no_thread_stays(Office office) throws Exception {
-    Desk desk = new Desk(withoutToolkit(office.context()), null);
+    CommandContext desk = new CommandContext(withoutToolkit(office.context()), null);
     AtomicInteger steps = new AtomicInteger();
     assertThatThrownBy(
             () ->

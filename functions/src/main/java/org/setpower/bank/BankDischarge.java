@@ -3,11 +3,11 @@ package org.setpower.bank;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.setpower.bank.Part.State;
-import org.setpower.base.Refusal;
+import org.setpower.bank.PackGroup.State;
+import org.setpower.base.EvaluationException;
 import org.setpower.pack.ConstantWatts;
+import org.setpower.pack.DeviceLoad;
 import org.setpower.pack.Discharge;
-import org.setpower.pack.Load;
 
 /**
  * A bank of unlike packs that feeds a device of constant watts until it goes dark. The job is cut
@@ -46,37 +46,41 @@ public final class BankDischarge {
     DARK
   }
 
-  private final List<Part> parts = new ArrayList<>();
-  private final Load load;
-  private final Joined joined;
+  private final List<PackGroup> parts = new ArrayList<>();
+  private final DeviceLoad load;
+  private final ParallelConnection joined;
   private final double temp;
-  private final List<Event> events = new ArrayList<>();
-  private final Recorder recorder;
+  private final List<BankEvent> events = new ArrayList<>();
+  private final StateRecorder recorder;
   private double hours;
   private long work;
 
   /** What conducts in this leg. */
-  private Part[] on = {};
+  private PackGroup[] on = {};
 
-  private final Node node;
+  private final NodeSolver node;
 
   /** What ends the leg next, or has ended it, and the part that does. */
   private Kind nearest = Kind.NONE;
 
-  private Part ended;
+  private PackGroup ended;
 
   private BankDischarge(
-      List<Member> members, Load load, Joined joined, double temp, Recorder recorder) {
+      List<BankPack> members,
+      DeviceLoad load,
+      ParallelConnection joined,
+      double temp,
+      StateRecorder recorder) {
     this.load = load;
     this.recorder = recorder;
-    node = new Node(load);
+    node = new NodeSolver(load);
     this.joined = joined;
     this.temp = temp;
-    for (Member member : members) {
-      Part like =
+    for (BankPack member : members) {
+      PackGroup like =
           parts.stream().filter(p -> p.members.get(0).isLike(member)).findFirst().orElse(null);
       if (like == null) {
-        parts.add(new Part(member, temp));
+        parts.add(new PackGroup(member, temp));
       } else {
         like.add(member);
       }
@@ -88,8 +92,9 @@ public final class BankDischarge {
    *
    * @param temp °C of the cells
    */
-  public static List<Event> events(List<Member> members, Load load, Joined joined, double temp) {
-    return follow(members, load, joined, temp, new Recorder(new double[0]));
+  public static List<BankEvent> events(
+      List<BankPack> members, DeviceLoad load, ParallelConnection joined, double temp) {
+    return follow(members, load, joined, temp, new StateRecorder(new double[0]));
   }
 
   /**
@@ -98,28 +103,32 @@ public final class BankDischarge {
    *
    * @param temp °C of the cells
    */
-  public static List<Moment> moments(
-      List<Member> members, Load load, Joined joined, double temp, int steps) {
-    List<Event> events = events(members, load, joined, temp);
+  public static List<BankState> moments(
+      List<BankPack> members, DeviceLoad load, ParallelConnection joined, double temp, int steps) {
+    List<BankEvent> events = events(members, load, joined, temp);
     double end = events.get(events.size() - 1).hours();
     double[] times = new double[steps + 1];
     for (int i = 0; i <= steps; i++) {
       times[i] = i == steps ? end : end * i / steps;
     }
-    Recorder recorder = new Recorder(times);
+    StateRecorder recorder = new StateRecorder(times);
     follow(members, load, joined, temp, recorder);
     return recorder.moments();
   }
 
-  private static List<Event> follow(
-      List<Member> members, Load load, Joined joined, double temp, Recorder recorder) {
+  private static List<BankEvent> follow(
+      List<BankPack> members,
+      DeviceLoad load,
+      ParallelConnection joined,
+      double temp,
+      StateRecorder recorder) {
     if (members.size() > MOST_PACKS) {
-      throw new Refusal(BankReason.TOO_MANY_PACKS, members.size(), MOST_PACKS);
+      throw new EvaluationException(BankErrorCode.TOO_MANY_PACKS, members.size(), MOST_PACKS);
     }
     if (load.watts() < LEAST_WATTS) {
-      throw new Refusal(BankReason.NOT_FOLLOWED, load.watts());
+      throw new EvaluationException(BankErrorCode.NOT_FOLLOWED, load.watts());
     }
-    if (joined == Joined.PARALLEL) {
+    if (joined == ParallelConnection.PARALLEL) {
       requireLikeCells(members);
     }
     BankDischarge bank = new BankDischarge(members, load, joined, temp, recorder);
@@ -127,12 +136,12 @@ public final class BankDischarge {
     return List.copyOf(bank.events);
   }
 
-  private static void requireLikeCells(List<Member> members) {
-    Member first = members.get(0);
-    for (Member m : members) {
+  private static void requireLikeCells(List<BankPack> members) {
+    BankPack first = members.get(0);
+    for (BankPack m : members) {
       if (m.chemistry() != first.chemistry() || m.cells() != first.cells()) {
-        throw new Refusal(
-            BankReason.PACKS_DIFFER,
+        throw new EvaluationException(
+            BankErrorCode.PACKS_DIFFER,
             first.number(),
             first.cells(),
             first.chemistry().word(),
@@ -144,8 +153,8 @@ public final class BankDischarge {
   }
 
   private void run() {
-    for (Part part : parts) {
-      if (part.charge == 0 && joined == Joined.HOT_SWAP) {
+    for (PackGroup part : parts) {
+      if (part.charge == 0 && joined == ParallelConnection.HOT_SWAP) {
         part.state = State.OFF;
         note(part, "empty");
       }
@@ -156,18 +165,18 @@ public final class BankDischarge {
       String dark = darkness(last);
       if (dark != null) {
         if (hours == 0) {
-          throw new Refusal(BankReason.DOES_NOT_START, dark);
+          throw new EvaluationException(BankErrorCode.DOES_NOT_START, dark);
         }
-        events.add(new Event(hours, 0, 0, "dark: " + dark));
+        events.add(new BankEvent(hours, 0, 0, "dark: " + dark));
         return;
       }
-      Part low = atFloor();
+      PackGroup low = atFloor();
       if (low != null) {
         last = Discharge.End.FLOOR.words();
         switchOff(low);
         continue;
       }
-      if (hours == 0 && joined == Joined.PARALLEL) {
+      if (hours == 0 && joined == ParallelConnection.PARALLEL) {
         noteEqualising();
       }
       Kind kind = on.length == 1 ? closedLeg() : steppedLeg();
@@ -195,7 +204,7 @@ public final class BankDischarge {
           note(ended, 0, "shares the load");
         }
         case DARK -> {
-          events.add(new Event(hours, 0, 0, "dark: " + darkWords()));
+          events.add(new BankEvent(hours, 0, 0, "dark: " + darkWords()));
           return;
         }
         default -> throw new IllegalStateException(kind.name());
@@ -208,15 +217,17 @@ public final class BankDischarge {
     conduct();
     boolean first = on.length == 0;
     while (true) {
-      Part next = null;
-      for (Part part : parts) {
+      PackGroup next = null;
+      for (PackGroup part : parts) {
         if (part.state == State.WAITING && (next == null || part.volts() > next.volts())) {
           next = part;
         }
       }
       boolean lets =
           next != null
-              && (joined == Joined.PARALLEL || !node.carries() || next.volts() > node.bus());
+              && (joined == ParallelConnection.PARALLEL
+                  || !node.carries()
+                  || next.volts() > node.bus());
       if (!lets) {
         break;
       }
@@ -225,7 +236,7 @@ public final class BankDischarge {
       if (hours > 0) {
         note(next, first ? "takes over" : "shares the load");
         first = false;
-      } else if (joined == Joined.HOT_SWAP) {
+      } else if (joined == ParallelConnection.HOT_SWAP) {
         note(next, "carries the load");
       }
     }
@@ -233,7 +244,7 @@ public final class BankDischarge {
 
   /** Solves the node for the parts that are on. */
   private void conduct() {
-    on = parts.stream().filter(p -> p.state == State.ON).toArray(Part[]::new);
+    on = parts.stream().filter(p -> p.state == State.ON).toArray(PackGroup[]::new);
     double[] charges = new double[on.length];
     for (int i = 0; i < on.length; i++) {
       charges[i] = on[i].charge;
@@ -256,8 +267,8 @@ public final class BankDischarge {
         .words();
   }
 
-  private Part atFloor() {
-    for (Part part : on) {
+  private PackGroup atFloor() {
+    for (PackGroup part : on) {
       if (node.bus() < part.pack.floorVolts()) {
         return part;
       }
@@ -266,9 +277,9 @@ public final class BankDischarge {
   }
 
   /** Switches off a part at its floor, and every other whose floor is no lower. */
-  private void switchOff(Part low) {
+  private void switchOff(PackGroup low) {
     double floor = low.pack.floorVolts();
-    for (Part part : on) {
+    for (PackGroup part : on) {
       if (part.pack.floorVolts() >= floor) {
         part.state = State.OFF;
         note(part, "switches itself off at its floor");
@@ -277,27 +288,27 @@ public final class BankDischarge {
     conduct();
   }
 
-  private void note(Part part, String what) {
+  private void note(PackGroup part, String what) {
     note(part, part.state == State.ON ? eachAmps(part) : 0, what);
   }
 
-  private void note(Part part, double each, String what) {
-    for (Member member : part.members) {
-      events.add(new Event(hours, member.number(), each, what));
+  private void note(PackGroup part, double each, String what) {
+    for (BankPack member : part.members) {
+      events.add(new BankEvent(hours, member.number(), each, what));
     }
   }
 
   /** A from each pack of a part. */
-  private double eachAmps(Part part) {
+  private double eachAmps(PackGroup part) {
     return (part.volts() - node.bus()) / part.pack.ohms();
   }
 
   /** The packs at the first moment of a hard-parallel bank: those in danger first. */
   private void noteEqualising() {
-    List<Event> dangers = new ArrayList<>();
-    List<Event> others = new ArrayList<>();
-    for (Part part : on) {
-      for (Member m : part.members) {
+    List<BankEvent> dangers = new ArrayList<>();
+    List<BankEvent> others = new ArrayList<>();
+    for (PackGroup part : on) {
+      for (BankPack m : part.members) {
         double each = eachAmps(part);
         part.charged = each < 0;
         boolean fast = -each > MOST_EQUALISING * m.ampHours();
@@ -308,7 +319,7 @@ public final class BankDischarge {
                 : fast
                     ? "stop: charged by its neighbours at over 0.5 C"
                     : part.charged ? "is charged by its neighbours" : "carries the load";
-        (cold || fast ? dangers : others).add(new Event(0, m.number(), each, what));
+        (cold || fast ? dangers : others).add(new BankEvent(0, m.number(), each, what));
       }
     }
     events.addAll(dangers);
@@ -317,7 +328,7 @@ public final class BankDischarge {
 
   /** One kind of pack conducts: the volts at which the leg ends are solved, the hours follow. */
   private Kind closedLeg() {
-    Part part = on[0];
+    PackGroup part = on[0];
     double ohms = part.ohms + load.leadOhms();
     double collapse = ConstantWatts.collapseVolts(load.watts(), ohms);
     double end = part.pack.cells() * part.curve.voltsAt(part.line);
@@ -333,7 +344,7 @@ public final class BankDischarge {
       end = floor;
       kind = Kind.FLOOR;
     }
-    for (Part other : parts) {
+    for (PackGroup other : parts) {
       if (other.state == State.WAITING) {
         double joins = atBus(other.volts(), ohms, collapse);
         if (joins > end) {
@@ -364,7 +375,7 @@ public final class BankDischarge {
   }
 
   /** The charge of the only part that conducts, {@code after} hours into its leg: bisection. */
-  private double chargeAfter(Part part, double ohms, double start, double end, double after) {
+  private double chargeAfter(PackGroup part, double ohms, double start, double end, double after) {
     double high = start;
     double low = end;
     while (true) {
@@ -414,7 +425,7 @@ public final class BankDischarge {
     while (true) {
       work += size + 4L;
       if (work > MOST_WORK) {
-        throw new Refusal(BankReason.NOT_FOLLOWED, load.watts());
+        throw new EvaluationException(BankErrorCode.NOT_FOLLOWED, load.watts());
       }
       double error = method.step(now, step, next);
       if (error > STEP_ERROR) {
@@ -448,7 +459,7 @@ public final class BankDischarge {
   private void rates(double[] charges, double[] rates) {
     node.solve(on, charges);
     for (int i = 0; i < on.length; i++) {
-      Part part = on[i];
+      PackGroup part = on[i];
       rates[i] = -(part.volts(charges[i]) - node.bus()) / part.ohms / part.ampHours;
     }
   }
@@ -465,7 +476,7 @@ public final class BankDischarge {
     }
     least = consider(least, node.aboveCollapse(), Kind.DARK, null);
     for (int i = 0; i < on.length; i++) {
-      Part part = on[i];
+      PackGroup part = on[i];
       double floor = part.pack.floorVolts();
       least = consider(least, (node.bus() - floor) / floor, Kind.FLOOR, part);
       least = consider(least, charges[i] - part.curve.chargeAt(part.line), Kind.LINE_DOWN, part);
@@ -478,7 +489,7 @@ public final class BankDischarge {
         least = consider(least, (node.bus() - volts) / volts, Kind.REVERSES, part);
       }
     }
-    for (Part part : parts) {
+    for (PackGroup part : parts) {
       if (part.state == State.WAITING) {
         double volts = part.volts();
         least = consider(least, (node.bus() - volts) / volts, Kind.JOINS, part);
@@ -487,7 +498,7 @@ public final class BankDischarge {
     return least;
   }
 
-  private double consider(double least, double margin, Kind kind, Part part) {
+  private double consider(double least, double margin, Kind kind, PackGroup part) {
     if (margin < least) {
       nearest = kind;
       ended = part;

@@ -18,11 +18,11 @@ final class DormandPrince {
   };
 
   private final int size;
-  private final Rates rates;
+  private final RateFunction rates;
   private final double[][] slopes;
   private final double[] middle;
 
-  DormandPrince(int size, Rates rates) {
+  DormandPrince(int size, RateFunction rates) {
     this.size = size;
     this.rates = rates;
     slopes = new double[7][size];

@@ -1,6 +1,6 @@
 package org.setpower.bank;
 
-import org.setpower.base.Require;
+import org.setpower.base.Checks;
 import org.setpower.pack.Chemistry;
 
 /** Figures of a bank of equal packs: {@code series} packs in a string, {@code parallel} strings. */
@@ -39,6 +39,6 @@ public final class EqualPacks {
 
   /** A, prospective short circuit: volts / (pack + lead). The resistance must be above 0. */
   public static double shortAmps(double fullVolts, double milliohms, double leadMilliohms) {
-    return fullVolts / Require.above("milliohms", milliohms + leadMilliohms, 0) * 1000;
+    return fullVolts / Checks.above("milliohms", milliohms + leadMilliohms, 0) * 1000;
   }
 }

@@ -23,8 +23,8 @@ public final class Dates {
       day = parse(text.strip());
     }
     if (day == null || day.isBefore(FIRST) || day.isAfter(LAST)) {
-      Object shown = raw instanceof Double ? raw : Word.shortened(String.valueOf(raw));
-      throw new Refusal(BaseReason.NOT_A_DATE, name, shown);
+      Object shown = raw instanceof Double ? raw : TextEnum.shortened(String.valueOf(raw));
+      throw new EvaluationException(BaseErrorCode.NOT_A_DATE, name, shown);
     }
     return day;
   }

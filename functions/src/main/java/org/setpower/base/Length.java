@@ -24,6 +24,6 @@ public final class Length {
 
   /** Metres from text such as "30 m", "100 ft"; an unknown unit is refused. */
   public static double metres(String name, String text) {
-    return Units.convert(name, text, METRES, "m or ft");
+    return QuantityText.convert(name, text, METRES, "m or ft");
   }
 }

@@ -11,6 +11,6 @@ public final class Mass {
 
   /** Kilograms from text such as "2.1 kg", "12 lb"; an unknown unit is refused. */
   public static double kilograms(String name, String text) {
-    return Units.convert(name, text, KILOGRAMS, "kg or lb");
+    return QuantityText.convert(name, text, KILOGRAMS, "kg or lb");
   }
 }

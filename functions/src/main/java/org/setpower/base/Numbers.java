@@ -42,7 +42,7 @@ public final class Numbers {
     }
     String number = m.group(1).replace(" ", "");
     if (isAmbiguous(number)) {
-      throw new Refusal(BaseReason.AMBIGUOUS_NUMBER, name, Word.shortened(text));
+      throw new EvaluationException(BaseErrorCode.AMBIGUOUS_NUMBER, name, TextEnum.shortened(text));
     }
     String digits = number.replace(',', '.').replace('−', '-');
     return new Amount(Double.parseDouble(digits), m.group(2).strip());

@@ -3,7 +3,7 @@ package org.setpower.base;
 import java.util.List;
 
 /** How a supply reaches a load: direct current, one phase, or balanced three-phase. */
-public enum PhaseSystem implements Word {
+public enum PhaseSystem implements TextEnum {
   DC("DC", 2, 2),
   ONE("1PH", 2, 2),
   THREE("3PH", Math.sqrt(3), 3);
@@ -45,7 +45,7 @@ public enum PhaseSystem implements Word {
   /** A power factor as this system can have it: direct current has none. */
   public double requirePowerFactor(double powerFactor) {
     if (this == DC && powerFactor != 1) {
-      throw new Refusal(BaseReason.DC_POWER_FACTOR, powerFactor);
+      throw new EvaluationException(BaseErrorCode.DC_POWER_FACTOR, powerFactor);
     }
     return powerFactor;
   }

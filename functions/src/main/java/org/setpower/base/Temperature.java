@@ -18,11 +18,13 @@ public final class Temperature {
 
   /** °C from text such as "-5 °C", "23 °F", "23F"; an unknown unit is refused. */
   public static double celsius(String name, String text) {
-    Numbers.Amount amount = Units.amount(name, text);
+    Numbers.Amount amount = QuantityText.amount(name, text);
     return switch (amount.unit().replace("°", "").strip()) {
       case "", "C", "c" -> amount.value();
       case "F", "f" -> (amount.value() - 32) * 5 / 9;
-      default -> throw new Refusal(BaseReason.UNKNOWN_UNIT, name, Word.shortened(text), "°C or °F");
+      default ->
+          throw new EvaluationException(
+              BaseErrorCode.UNKNOWN_UNIT, name, TextEnum.shortened(text), "°C or °F");
     };
   }
 }

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
 import org.setpower.base.Temperature;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /**
  * The amps that one cable carries without growing too hot: a table value, times a factor for the
@@ -22,7 +22,7 @@ import org.setpower.base.Word;
 public record Ampacity(
     double tableAmps, double ambientFactor, double laidFactor, double amps, String source) {
   /** Which kind of cable, hence which tables. */
-  public enum Method implements Word {
+  public enum Method implements TextEnum {
     /** The lower of cord and rubber, or the one that has the size. */
     FLEXIBLE("flexible"),
     /** Light cord: NEC 400.5(A)(1), BS 7671 Table 4F3A. */
@@ -59,16 +59,18 @@ public record Ampacity(
    * @param ambient °C
    * @param loaded conductors that carry current: 2, 3, or 4 where the neutral carries harmonics
    */
-  public static Ampacity of(CableSize size, Method method, double ambient, int loaded, Laid laid) {
+  public static Ampacity of(
+      CableSize size, Method method, double ambient, int loaded, InstallationMethod laid) {
     Ampacity rating = find(size, method, ambient, loaded, laid);
     if (rating == null) {
-      throw new Refusal(CableReason.NO_RATING, size, method.word());
+      throw new EvaluationException(CableErrorCode.NO_RATING, size, method.word());
     }
     return rating;
   }
 
   /** The rating, or {@code null} where no table of the method holds the size. */
-  static Ampacity find(CableSize size, Method method, double ambient, int loaded, Laid laid) {
+  static Ampacity find(
+      CableSize size, Method method, double ambient, int loaded, InstallationMethod laid) {
     if (method != Method.FLEXIBLE) {
       return one(size, method, ambient, loaded, laid);
     }
@@ -81,7 +83,7 @@ public record Ampacity(
   }
 
   private static Ampacity one(
-      CableSize size, Method method, double ambient, int loaded, Laid laid) {
+      CableSize size, Method method, double ambient, int loaded, InstallationMethod laid) {
     Rating rating = Tables.RATINGS.get(new Key(method, size, Math.min(loaded, 3)));
     if (rating == null) {
       return null;
@@ -105,14 +107,15 @@ public record Ampacity(
         hottest = f.upTo;
       }
     }
-    throw new Refusal(CableReason.TOO_HOT, Temperature.words(ambient), Temperature.words(hottest));
+    throw new EvaluationException(
+        CableErrorCode.TOO_HOT, Temperature.words(ambient), Temperature.words(hottest));
   }
 
   /**
    * Loaded conductors of a bunch are counted together (NEC 310.15(C)(1)); where the table of
    * bunched cables (IEC 60364-5-52 B.52.17) gives less, it counts. A drum takes its own share.
    */
-  private static double laidFactor(int loaded, Laid laid) {
+  private static double laidFactor(int loaded, InstallationMethod laid) {
     double own = band("conductors", loaded);
     return switch (laid.kind()) {
       case FREE -> own;
@@ -144,9 +147,9 @@ public record Ampacity(
     static final Map<String, List<Factor>> FACTORS = factors();
 
     private static Map<Key, Rating> ratings() {
-      Word.Words<Method> methods = new Word.Words<>(Method.class);
+      TextEnum.Lookup<Method> methods = new TextEnum.Lookup<>(Method.class);
       Map<Key, Rating> ratings = new HashMap<>();
-      for (Facts.Row row : Facts.read(Ampacity.class, "ampacity.csv")) {
+      for (ReferenceTable.Row row : ReferenceTable.read(Ampacity.class, "ampacity.csv")) {
         Method method = methods.read("method", row.text("method"));
         CableSize size = CableSize.parse(row.text("size"));
         Rating rating =
@@ -167,7 +170,7 @@ public record Ampacity(
 
     private static Map<String, List<Factor>> factors() {
       Map<String, List<Factor>> factors = new HashMap<>();
-      for (Facts.Row row : Facts.read(Ampacity.class, "ampacity_factors.csv")) {
+      for (ReferenceTable.Row row : ReferenceTable.read(Ampacity.class, "ampacity_factors.csv")) {
         factors
             .computeIfAbsent(row.text("kind"), k -> new ArrayList<>())
             .add(
@@ -180,7 +183,7 @@ public record Ampacity(
       return factors;
     }
 
-    private static double orElse(Facts.Row row, String column, double otherwise) {
+    private static double orElse(ReferenceTable.Row row, String column, double otherwise) {
       return row.blank(column) ? otherwise : row.number(column);
     }
   }

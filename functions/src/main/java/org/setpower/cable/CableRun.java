@@ -1,8 +1,8 @@
 package org.setpower.cable;
 
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.PhaseSystem;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
 
 /**
  * A cable from a supply to a load: copper, one length, equal cables side by side counted together.
@@ -31,7 +31,7 @@ public record CableRun(PhaseSystem system, double powerFactor, double ohms, doub
       double conductorTemp,
       double parallel) {
     system.requirePowerFactor(powerFactor);
-    Require.atLeast("length", length, 0);
+    Checks.atLeast("length", length, 0);
     Conductor conductor = Conductor.of(size);
     double km = length / 1000 / parallel;
     return new CableRun(
@@ -72,7 +72,8 @@ public record CableRun(PhaseSystem system, double powerFactor, double ohms, doub
     double half = vs * vs / 2 - (p * r + q * x);
     double rest = half * half - (p * p + q * q) * (r * r + x * x);
     if (half < 0 || rest < 0) {
-      throw new Refusal(CableReason.CANNOT_CARRY, watts, mostWatts(supplyVolts), supplyVolts);
+      throw new EvaluationException(
+          CableErrorCode.CANNOT_CARRY, watts, mostWatts(supplyVolts), supplyVolts);
     }
     return lineToPhase() * Math.sqrt(half + Math.sqrt(rest));
   }

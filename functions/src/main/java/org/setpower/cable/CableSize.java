@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.setpower.base.BoundedCache;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
-import org.setpower.base.Refusal;
-import org.setpower.base.Remembered;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /**
  * A standard conductor size: a wire gauge (AWG 24 to 4/0), a metric size of IEC 60228 (0.5 to 240
@@ -21,7 +21,7 @@ import org.setpower.base.Word;
  */
 public record CableSize(Family family, double value) {
   /** A series of standard sizes. */
-  public enum Family implements Word {
+  public enum Family implements TextEnum {
     AWG("AWG"),
     METRIC("mm²"),
     KCMIL("kcmil");
@@ -61,12 +61,12 @@ public record CableSize(Family family, double value) {
   private static final Pattern CORES_LAST =
       Pattern.compile("(\\d{1,2})/[1-9]\\d?\\s*(?:awg)?", Pattern.CASE_INSENSITIVE);
 
-  private static final Remembered<CableSize> TEXTS = new Remembered<>();
+  private static final BoundedCache<CableSize> TEXTS = new BoundedCache<>();
 
   /** The size of this area in mm²; one outside the standard series is refused, not rounded. */
   public static CableSize ofArea(double area) {
     if (!AREAS.contains(area)) {
-      throw new Refusal(CableReason.NOT_A_STANDARD_AREA, "size", area, areas());
+      throw new EvaluationException(CableErrorCode.NOT_A_STANDARD_AREA, "size", area, areas());
     }
     return new CableSize(Family.METRIC, area);
   }
@@ -74,7 +74,7 @@ public record CableSize(Family family, double value) {
   /** A gauge, with 0, −1, −2, −3 for 1/0 to 4/0. */
   public static CableSize ofGauge(int gauge) {
     if (gauge > THINNEST_GAUGE || gauge < THICKEST_GAUGE) {
-      throw new Refusal(CableReason.NOT_A_GAUGE, "size", gauge);
+      throw new EvaluationException(CableErrorCode.NOT_A_GAUGE, "size", gauge);
     }
     return new CableSize(Family.AWG, gauge);
   }
@@ -106,15 +106,18 @@ public record CableSize(Family family, double value) {
     }
     Numbers.Amount amount = Numbers.amount("size", plain);
     if (amount == null) {
-      throw new Refusal(CableReason.UNKNOWN_SIZE, "size", Word.shortened(text));
+      throw new EvaluationException(CableErrorCode.UNKNOWN_SIZE, "size", TextEnum.shortened(text));
     }
     if (amount.unit().isEmpty() && !withCores && isGaugeAndArea(amount.value())) {
-      throw new Refusal(CableReason.GAUGE_OR_AREA, "size", Word.shortened(text), amount.value());
+      throw new EvaluationException(
+          CableErrorCode.GAUGE_OR_AREA, "size", TextEnum.shortened(text), amount.value());
     }
     return switch (amount.unit().toLowerCase(Locale.ROOT).replace(" ", "")) {
       case "", "mm²", "mm2", "mm^2", "sqmm", "qmm" -> ofArea(amount.value());
       case "kcmil", "mcm" -> new CableSize(Family.KCMIL, amount.value());
-      default -> throw new Refusal(CableReason.UNKNOWN_SIZE, "size", Word.shortened(text));
+      default ->
+          throw new EvaluationException(
+              CableErrorCode.UNKNOWN_SIZE, "size", TextEnum.shortened(text));
     };
   }
 
@@ -125,7 +128,7 @@ public record CableSize(Family family, double value) {
   private static CableSize gauge(String text, int number, boolean ought) {
     int n = ought ? 1 - number : number;
     if ((ought && number == 0) || n > THINNEST_GAUGE || n < THICKEST_GAUGE) {
-      throw new Refusal(CableReason.NOT_A_GAUGE, "size", Word.shortened(text));
+      throw new EvaluationException(CableErrorCode.NOT_A_GAUGE, "size", TextEnum.shortened(text));
     }
     return new CableSize(Family.AWG, n);
   }

@@ -3,10 +3,10 @@ package org.setpower.cable;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
-import org.setpower.base.Word;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
+import org.setpower.base.TextEnum;
 
 /**
  * One stranded conductor of a standard size, as its table gives it.
@@ -43,7 +43,7 @@ public record Conductor(
   public static Conductor of(CableSize size, Metal metal) {
     Conductor conductor = (metal == Metal.COPPER ? Tables.COPPER : Tables.ALUMINIUM).get(size);
     if (conductor == null) {
-      throw new Refusal(CableReason.NO_RESISTANCE, size, metal.word());
+      throw new EvaluationException(CableErrorCode.NO_RESISTANCE, size, metal.word());
     }
     return conductor;
   }
@@ -58,8 +58,8 @@ public record Conductor(
    * #COLDEST} to {@link #HOTTEST}. Source of the form: NEC Chapter 9 Table 8 note 2; IEC 60028.
    */
   public double ohms(double conductorTemp) {
-    Require.atMost(
-        "conductor_temp", Require.atLeast("conductor_temp", conductorTemp, COLDEST), HOTTEST);
+    Checks.atMost(
+        "conductor_temp", Checks.atLeast("conductor_temp", conductorTemp, COLDEST), HOTTEST);
     return tableOhms * (1 + alpha * (conductorTemp - tableTemp));
   }
 
@@ -72,13 +72,13 @@ public record Conductor(
 
     static {
       readReactance();
-      List<Facts.Row> rows = Facts.read(Conductor.class, "resistance.csv");
+      List<ReferenceTable.Row> rows = ReferenceTable.read(Conductor.class, "resistance.csv");
       COPPER = read(rows, Metal.COPPER);
       ALUMINIUM = read(rows, Metal.ALUMINIUM);
     }
 
     private static void readReactance() {
-      for (Facts.Row row : Facts.read(Conductor.class, "reactance.csv")) {
+      for (ReferenceTable.Row row : ReferenceTable.read(Conductor.class, "reactance.csv")) {
         if (row.text("size").equals(CableSize.Family.METRIC.word())) {
           metricReactance = perKm(row);
         } else {
@@ -87,10 +87,10 @@ public record Conductor(
       }
     }
 
-    private static Map<CableSize, Conductor> read(List<Facts.Row> rows, Metal metal) {
-      Word.Words<Metal> words = new Word.Words<>(Metal.class);
+    private static Map<CableSize, Conductor> read(List<ReferenceTable.Row> rows, Metal metal) {
+      TextEnum.Lookup<Metal> words = new TextEnum.Lookup<>(Metal.class);
       Map<CableSize, Conductor> conductors = new HashMap<>();
-      for (Facts.Row row : rows) {
+      for (ReferenceTable.Row row : rows) {
         if (words.read("metal", row.text("metal")) == metal) {
           CableSize size = CableSize.parse(row.text("size"));
           conductors.put(
@@ -116,7 +116,7 @@ public record Conductor(
       return own != null ? own : REACTANCE.get(CableSize.ofGauge(14));
     }
 
-    private static double perKm(Facts.Row row) {
+    private static double perKm(ReferenceTable.Row row) {
       double ohms = row.number("ohms");
       return row.text("per").equals("kft") ? ohms * FEET_PER_KM : ohms;
     }

@@ -1,10 +1,10 @@
 package org.setpower.cable;
 
 import java.util.List;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** What a conductor is made of. */
-public enum Metal implements Word {
+public enum Metal implements TextEnum {
   COPPER("Cu", "copper"),
   ALUMINIUM("Al", "aluminium", "aluminum");
 

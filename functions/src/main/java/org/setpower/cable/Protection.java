@@ -2,9 +2,9 @@ package org.setpower.cable;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
-import org.setpower.base.Word;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
+import org.setpower.base.TextEnum;
 
 /**
  * What stands ahead of a cable: alternating-current breakers and the earth loop that makes them
@@ -14,7 +14,7 @@ public final class Protection {
   private Protection() {}
 
   /** Whose standard ratings. */
-  public enum Standard implements Word {
+  public enum Standard implements TextEnum {
     IEC("IEC", 1),
     NEC("NEC", 1.25);
 
@@ -38,7 +38,7 @@ public final class Protection {
   }
 
   /** The highest multiple of its rating at which a breaker trips at once. IEC 60898-1. */
-  public enum Curve implements Word {
+  public enum Curve implements TextEnum {
     B(5),
     C(10),
     D(20);
@@ -72,7 +72,8 @@ public final class Protection {
         return rating;
       }
     }
-    throw new Refusal(CableReason.NO_BREAKER, needed, standard.word(), ratings[ratings.length - 1]);
+    throw new EvaluationException(
+        CableErrorCode.NO_BREAKER, needed, standard.word(), ratings[ratings.length - 1]);
   }
 
   /**
@@ -105,7 +106,7 @@ public final class Protection {
     static final Map<Standard, double[]> RATINGS = new EnumMap<>(Standard.class);
 
     static {
-      var rows = Facts.read(Protection.class, "breakers.csv");
+      var rows = ReferenceTable.read(Protection.class, "breakers.csv");
       for (Standard standard : Standard.values()) {
         RATINGS.put(
             standard,

@@ -1,8 +1,8 @@
 package org.setpower.cable;
 
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.PhaseSystem;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
 
 /** The longest run of a size, and the smallest size for a run. */
 public final class Sizing {
@@ -24,13 +24,18 @@ public final class Sizing {
       double powerFactor,
       double conductorTemp,
       Ampacity.Method method) {
-    Require.above("amps", amps, 0);
+    Checks.above("amps", amps, 0);
     CableRun metre = CableRun.of(size, 1, system, powerFactor, conductorTemp, 1);
     double rating =
-        Ampacity.of(size, method, Ampacity.USUAL_AMBIENT, system.loadedConductors(), Laid.FREELY)
+        Ampacity.of(
+                size,
+                method,
+                Ampacity.USUAL_AMBIENT,
+                system.loadedConductors(),
+                InstallationMethod.FREELY)
             .amps();
     if (amps > rating * (1 + ROUNDING)) {
-      throw new Refusal(CableReason.OVER_RATING, amps, size, rating);
+      throw new EvaluationException(CableErrorCode.OVER_RATING, amps, size, rating);
     }
     return maxDrop * volts / metre.drop(amps);
   }
@@ -55,7 +60,7 @@ public final class Sizing {
       double ambient,
       int loaded,
       Ampacity.Method method,
-      Laid laid,
+      InstallationMethod laid,
       double breaker) {}
 
   /**
@@ -64,7 +69,7 @@ public final class Sizing {
    */
   public static CableSize gauge(CableSize.Family family, Need need) {
     if (need.breaker < need.amps * (1 - ROUNDING)) {
-      throw new Refusal(CableReason.BREAKER_BELOW_LOAD, need.breaker, need.amps);
+      throw new EvaluationException(CableErrorCode.BREAKER_BELOW_LOAD, need.breaker, need.amps);
     }
     need.system.requirePowerFactor(need.powerFactor);
     CableSize largestRated = null;
@@ -81,11 +86,11 @@ public final class Sizing {
       }
     }
     if (largestRated == null) {
-      throw new Refusal(
-          CableReason.NO_SIZE_FOR_BREAKER, family.word(), need.method.word(), need.breaker);
+      throw new EvaluationException(
+          CableErrorCode.NO_SIZE_FOR_BREAKER, family.word(), need.method.word(), need.breaker);
     }
-    throw new Refusal(
-        CableReason.NO_SIZE_FOR_DROP,
+    throw new EvaluationException(
+        CableErrorCode.NO_SIZE_FOR_DROP,
         largestRated,
         drop(largestRated, need),
         need.maxDrop * need.volts);

@@ -1,7 +1,7 @@
 package org.setpower.charge;
 
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
-import org.setpower.base.Refusal;
 import org.setpower.base.Temperature;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.OpenCircuit;
@@ -64,13 +64,14 @@ public final class Charging {
       double amps,
       double temp) {
     if (chemistry != Chemistry.LI_ION && chemistry != Chemistry.LFP) {
-      throw new Refusal(ChargeReason.NOT_CC_CV, chemistry.word());
+      throw new EvaluationException(ChargeErrorCode.NOT_CC_CV, chemistry.word());
     }
     if (temp < COLDEST) {
-      throw new Refusal(ChargeReason.TOO_COLD, Temperature.words(temp), Temperature.words(COLDEST));
+      throw new EvaluationException(
+          ChargeErrorCode.TOO_COLD, Temperature.words(temp), Temperature.words(COLDEST));
     }
     if (amps > ampHours) {
-      throw new Refusal(ChargeReason.TOO_FAST, amps, ampHours);
+      throw new EvaluationException(ChargeErrorCode.TOO_FAST, amps, ampHours);
     }
     double usual = cells * USUAL_OHM_AMP_HOURS / ampHours * 1000;
     double known = milliohms == null ? usual : milliohms;
@@ -91,7 +92,7 @@ public final class Charging {
   /** Hours from one share of the charge to another, or to 0.05 C, whichever comes first. */
   public double hours(double from, double to) {
     if (from > to) {
-      throw new Refusal(ChargeReason.BACKWARDS, from, to);
+      throw new EvaluationException(ChargeErrorCode.BACKWARDS, from, to);
     }
     double here = hoursHere(from, to);
     return warm == null ? here : Math.max(here, warm.hoursHere(from, to));
@@ -123,7 +124,7 @@ public final class Charging {
    */
   public static double wallWattHours(double wattHours, double from, double to, double efficiency) {
     if (from > to) {
-      throw new Refusal(ChargeReason.BACKWARDS, from, to);
+      throw new EvaluationException(ChargeErrorCode.BACKWARDS, from, to);
     }
     return wattHours * (to - from) / efficiency;
   }
@@ -132,7 +133,7 @@ public final class Charging {
   public static double channels(double packs, double hoursFree, double hoursEach) {
     double turns = -Numbers.wholeUp(-hoursFree / hoursEach);
     if (turns < 1) {
-      throw new Refusal(ChargeReason.NO_TURN, hoursFree, hoursEach);
+      throw new EvaluationException(ChargeErrorCode.NO_TURN, hoursFree, hoursEach);
     }
     return Numbers.wholeUp(packs / turns);
   }

@@ -2,9 +2,9 @@ package org.setpower.fleet;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
 
 /** How far a pack has aged. */
 public final class Ageing {
@@ -19,7 +19,7 @@ public final class Ageing {
   public static double health(double measuredWh, double ratedWh) {
     double health = measuredWh / ratedWh;
     if (health > HIGHEST) {
-      throw new Refusal(FleetReason.OVER_RATING, measuredWh, ratedWh, health);
+      throw new EvaluationException(FleetErrorCode.OVER_RATING, measuredWh, ratedWh, health);
     }
     return health;
   }
@@ -36,18 +36,19 @@ public final class Ageing {
    * @param health share of the rating that is left
    * @param retireAt health at which it is at its end
    * @return cycles; 0 for a pack that is at its end
-   * @throws Refusal while health is above 0.97: the loss is too small against the error of a test;
-   *     below 0.70, where no cell was measured
+   * @throws EvaluationException while health is above 0.97: the loss is too small against the error
+   *     of a test; below 0.70, where no cell was measured
    */
-  public static double cyclesLeft(double cycles, double health, double retireAt, Outlook outlook) {
+  public static double cyclesLeft(
+      double cycles, double health, double retireAt, ForecastBound outlook) {
     if (health > FIRST_SEEN) {
-      throw new Refusal(FleetReason.TOO_EARLY, health, FIRST_SEEN);
+      throw new EvaluationException(FleetErrorCode.TOO_EARLY, health, FIRST_SEEN);
     }
     if (health <= retireAt) {
       return 0;
     }
     if (retireAt < Cells.LOWEST) {
-      throw new Refusal(FleetReason.BELOW_MEASURED, retireAt, Cells.LOWEST);
+      throw new EvaluationException(FleetErrorCode.BELOW_MEASURED, retireAt, Cells.LOWEST);
     }
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
@@ -56,7 +57,7 @@ public final class Ageing {
       least = Math.min(least, left);
       most = Math.max(most, left);
     }
-    return outlook == Outlook.LEAST ? POORER * least : BETTER * most;
+    return outlook == ForecastBound.LEAST ? POORER * least : BETTER * most;
   }
 
   /**
@@ -67,12 +68,13 @@ public final class Ageing {
    * @param health share of the rating that is left, 0 to 1
    */
   public static double lossInHundred(double cycles, double health) {
-    return 100 * (1 - Require.share("health", health)) / Require.above("cycles", cycles, 0);
+    return 100 * (1 - Checks.share("health", health)) / Checks.above("cycles", cycles, 0);
   }
 
   /** The measured cells, read at first use. */
   private static final class Cells {
-    private static final List<Facts.Row> ROWS = Facts.read(Ageing.class, "ageing.csv");
+    private static final List<ReferenceTable.Row> ROWS =
+        ReferenceTable.read(Ageing.class, "ageing.csv");
 
     /** From {@link #FIRST_SEEN} down. */
     static final double[] HEALTHS = column("health");

@@ -3,9 +3,9 @@ package org.setpower.flight;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.OptionalInt;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
-import org.setpower.base.Word;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
+import org.setpower.base.TextEnum;
 
 /**
  * One dated rule for packs that travel with their owner. Wh are those printed on one pack as it
@@ -19,7 +19,7 @@ import org.setpower.base.Word;
 public record BaggageRule(
     RuleBook rules,
     LocalDate from,
-    Carried carried,
+    CarriageMode carried,
     FlightChemistry chemistry,
     double over,
     double upTo,
@@ -34,15 +34,20 @@ public record BaggageRule(
   /** The rules, read once, at the first question. */
   private static final class Held {
     static final List<BaggageRule> ALL =
-        Facts.read(BaggageRule.class, "baggage.csv").stream().map(BaggageRule::of).toList();
+        ReferenceTable.read(BaggageRule.class, "baggage.csv").stream()
+            .map(BaggageRule::of)
+            .toList();
   }
 
-  private static final Word.Words<RuleBook> BOOKS = new Word.Words<>(RuleBook.class);
-  private static final Word.Words<Carried> CARRIED = new Word.Words<>(Carried.class);
-  private static final Word.Words<FlightChemistry> CELLS = new Word.Words<>(FlightChemistry.class);
-  private static final Word.Words<FlightClass> CLASSES = new Word.Words<>(FlightClass.class);
+  private static final TextEnum.Lookup<RuleBook> BOOKS = new TextEnum.Lookup<>(RuleBook.class);
+  private static final TextEnum.Lookup<CarriageMode> CARRIED =
+      new TextEnum.Lookup<>(CarriageMode.class);
+  private static final TextEnum.Lookup<FlightChemistry> CELLS =
+      new TextEnum.Lookup<>(FlightChemistry.class);
+  private static final TextEnum.Lookup<FlightClass> CLASSES =
+      new TextEnum.Lookup<>(FlightClass.class);
 
-  private static BaggageRule of(Facts.Row row) {
+  private static BaggageRule of(ReferenceTable.Row row) {
     return new BaggageRule(
         BOOKS.read("rules", row.text("rules")),
         LocalDate.parse(row.text("valid_from")),
@@ -69,11 +74,12 @@ public record BaggageRule(
    *
    * @param wattHours Wh printed on the pack, 0 if none are
    * @param onDate the day of the flight; {@code null} for the newest rules held
-   * @throws Refusal when the day lies before the oldest rules held, or after their edition
+   * @throws EvaluationException when the day lies before the oldest rules held, or after their
+   *     edition
    */
   public static BaggageRule of(
       double wattHours,
-      Carried carried,
+      CarriageMode carried,
       FlightChemistry chemistry,
       RuleBook rules,
       LocalDate onDate) {
@@ -95,8 +101,8 @@ public record BaggageRule(
       if (oldest == null) {
         throw new IllegalStateException("baggage.csv has a gap at " + wattHours + " Wh");
       }
-      throw new Refusal(
-          FlightReason.BEFORE_OLDEST,
+      throw new EvaluationException(
+          FlightErrorCode.BEFORE_OLDEST,
           rules.word() + ", " + carried.word(),
           oldest.from,
           String.valueOf(onDate));
@@ -104,7 +110,7 @@ public record BaggageRule(
     return newest;
   }
 
-  private boolean isFor(double wattHours, Carried how, FlightChemistry cells, RuleBook book) {
+  private boolean isFor(double wattHours, CarriageMode how, FlightChemistry cells, RuleBook book) {
     return rules == book
         && carried == how
         && chemistry == cells
@@ -116,14 +122,15 @@ public record BaggageRule(
    * How many a person may take: of all spares together where the rule counts them together, none
    * where they are cargo only or not carried by air at all.
    *
-   * @throws Refusal where the rule names no number
+   * @throws EvaluationException where the rule names no number
    */
   public int limit() {
     if (verdict == FlightClass.ASK) {
-      throw new Refusal(FlightReason.ASK_FIRST, says + ".");
+      throw new EvaluationException(FlightErrorCode.ASK_FIRST, says + ".");
     }
     if (count.isEmpty()) {
-      throw new Refusal(FlightReason.NO_COUNT, rules.word() + " rules", carried.word(), says);
+      throw new EvaluationException(
+          FlightErrorCode.NO_COUNT, rules.word() + " rules", carried.word(), says);
     }
     return count.getAsInt();
   }

@@ -3,9 +3,9 @@ package org.setpower.flight;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
-import org.setpower.base.Word;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
+import org.setpower.base.TextEnum;
 
 /**
  * One dated rule for lithium-ion packs as declared air cargo: either which UN number, packing
@@ -30,15 +30,15 @@ public record CargoRule(
 
   private static final class Held {
     static final List<CargoRule> ALL =
-        Facts.read(CargoRule.class, "cargo.csv").stream().map(CargoRule::of).toList();
+        ReferenceTable.read(CargoRule.class, "cargo.csv").stream().map(CargoRule::of).toList();
   }
 
   /** A pack without printed Wh counts as one that the limit binds. */
   private static final double UNPRINTED = 100;
 
-  private static final Word.Words<Packing> PACKINGS = new Word.Words<>(Packing.class);
+  private static final TextEnum.Lookup<Packing> PACKINGS = new TextEnum.Lookup<>(Packing.class);
 
-  private static CargoRule of(Facts.Row row) {
+  private static CargoRule of(ReferenceTable.Row row) {
     return new CargoRule(
         row.text("topic"),
         LocalDate.parse(row.text("valid_from")),
@@ -57,22 +57,22 @@ public record CargoRule(
    *
    * @param wattHours Wh printed on one pack
    * @param onDate day of the flight; {@code null} for the newest rules held
-   * @throws Refusal for cells that are not lithium-ion, packs without printed Wh, and days before
-   *     the oldest rules held or after their edition
+   * @throws EvaluationException for cells that are not lithium-ion, packs without printed Wh, and
+   *     days before the oldest rules held or after their edition
    */
   public static CargoRule section(
       double wattHours, Packing packing, FlightChemistry chemistry, LocalDate onDate) {
     Edition.ofCargo().requireValidOn(onDate);
     if (!chemistry.isLithium()) {
-      throw new Refusal(FlightReason.CARGO_CHEMISTRY, chemistry.word());
+      throw new EvaluationException(FlightErrorCode.CARGO_CHEMISTRY, chemistry.word());
     }
     if (wattHours == 0) {
-      throw new Refusal(FlightReason.CARGO_NOT_PRINTED);
+      throw new EvaluationException(FlightErrorCode.CARGO_NOT_PRINTED);
     }
     CargoRule rule = find("section", wattHours, packing, onDate);
     if (rule == null) {
-      throw new Refusal(
-          FlightReason.BEFORE_OLDEST,
+      throw new EvaluationException(
+          FlightErrorCode.BEFORE_OLDEST,
           "cargo, packed " + packing.word(),
           oldest("section", packing),
           String.valueOf(onDate));
@@ -85,18 +85,20 @@ public record CargoRule(
    *
    * @param wattHours Wh printed on one pack
    * @param onDate day of the flight; {@code null} for the newest rules held
-   * @throws Refusal where a share is only recommended, or none is named, and for days after the
-   *     edition
+   * @throws EvaluationException where a share is only recommended, or none is named, and for days
+   *     after the edition
    */
   public static CargoRule highestCharge(double wattHours, Packing packing, LocalDate onDate) {
     Edition.ofCargo().requireValidOn(onDate);
     CargoRule rule = find("charge", wattHours == 0 ? UNPRINTED : wattHours, packing, onDate);
     String day = Objects.toString(onDate, "the newest date held");
     if (rule == null) {
-      throw new Refusal(FlightReason.CHARGE_FREE, "packs packed " + packing.word(), day);
+      throw new EvaluationException(
+          FlightErrorCode.CHARGE_FREE, "packs packed " + packing.word(), day);
     }
     if (!rule.mandatory) {
-      throw new Refusal(FlightReason.CHARGE_RECOMMENDED, "packs packed " + packing.word(), day);
+      throw new EvaluationException(
+          FlightErrorCode.CHARGE_RECOMMENDED, "packs packed " + packing.word(), day);
     }
     return rule;
   }

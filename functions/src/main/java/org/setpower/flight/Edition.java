@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
 
 /**
  * Up to which day a set of rules answers. Rules of the air are replaced every year: after that day
@@ -26,12 +26,12 @@ public record Edition(
 
   private static final class Held {
     static final Map<String, Edition> ALL =
-        Facts.read(Edition.class, "editions.csv").stream()
+        ReferenceTable.read(Edition.class, "editions.csv").stream()
             .map(Edition::of)
             .collect(Collectors.toUnmodifiableMap(Edition::rules, Function.identity()));
   }
 
-  private static Edition of(Facts.Row row) {
+  private static Edition of(ReferenceTable.Row row) {
     return new Edition(
         row.text("rules"),
         LocalDate.parse(row.text("valid_to")),
@@ -66,7 +66,7 @@ public record Edition(
    */
   void requireValidOn(LocalDate onDate) {
     if (onDate != null && onDate.isAfter(validTo)) {
-      throw new Refusal(FlightReason.AFTER_EDITION, name, validTo, onDate);
+      throw new EvaluationException(FlightErrorCode.AFTER_EDITION, name, validTo, onDate);
     }
   }
 }

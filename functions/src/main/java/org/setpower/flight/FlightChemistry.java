@@ -1,10 +1,10 @@
 package org.setpower.flight;
 
 import java.util.List;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** Kinds of cell that the rules of the air tell apart. */
-public enum FlightChemistry implements Word {
+public enum FlightChemistry implements TextEnum {
   LITHIUM_ION("Li-ion", "lithium-ion", "NMC"),
   LFP("LFP", "LiFePO4"),
   NIMH("NiMH", "NiCd"),

@@ -1,9 +1,9 @@
 package org.setpower.flight;
 
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** Where a pack may travel with its owner; stricter ones stand later. */
-public enum FlightClass implements Word {
+public enum FlightClass implements TextEnum {
   HOLD_OR_CABIN("hold or cabin"),
   HOLD_OR_CABIN_AGREED("hold or cabin, airline must agree"),
   CABIN("cabin"),

@@ -1,9 +1,9 @@
 package org.setpower.flight;
 
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** How packs are packed as cargo. */
-public enum Packing implements Word {
+public enum Packing implements TextEnum {
   ALONE("alone"),
   WITH_EQUIPMENT("with equipment"),
   IN_EQUIPMENT("in equipment");

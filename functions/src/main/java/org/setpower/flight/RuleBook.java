@@ -1,10 +1,10 @@
 package org.setpower.flight;
 
 import java.util.List;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** Whose rules are asked. */
-public enum RuleBook implements Word {
+public enum RuleBook implements TextEnum {
   /** ICAO Technical Instructions and the IATA regulations that follow them. */
   ICAO("ICAO"),
   /** 49 CFR 175.10 and the guidance of the FAA. */

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
 
 /** The days of a hire that are charged. */
 public final class HireDays {
@@ -18,11 +18,11 @@ public final class HireDays {
   /** Calendar days from the day out to the day back; both count. */
   public static int calendar(LocalDate out, LocalDate back) {
     if (back.isBefore(out)) {
-      throw new Refusal(HireReason.BACK_BEFORE_OUT, out, back);
+      throw new EvaluationException(HireErrorCode.BACK_BEFORE_OUT, out, back);
     }
     long days = ChronoUnit.DAYS.between(out, back) + 1;
     if (days > MOST_DAYS) {
-      throw new Refusal(HireReason.TOO_LONG, out, back, MOST_DAYS);
+      throw new EvaluationException(HireErrorCode.TOO_LONG, out, back, MOST_DAYS);
     }
     return (int) days;
   }
@@ -65,7 +65,7 @@ public final class HireDays {
    * @param out first day that counts; {@code null} for the first of the schedule
    * @param back last day that counts; {@code null} for the last
    * @param least fewest days charged
-   * @throws Refusal for a kind without a share
+   * @throws EvaluationException for a kind without a share
    */
   public static double byKind(
       List<Day> days, Map<String, Double> shares, LocalDate out, LocalDate back, double least) {
@@ -76,7 +76,7 @@ public final class HireDays {
     for (Day day : days) {
       Double share = shares.get(plain(day.kind));
       if (share == null) {
-        throw new Refusal(HireReason.UNKNOWN_KIND, day.row, day.kind);
+        throw new EvaluationException(HireErrorCode.UNKNOWN_KIND, day.row, day.kind);
       }
       boolean inside =
           (out == null || !day.date.isBefore(out)) && (back == null || !day.date.isAfter(back));

@@ -5,8 +5,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Currency;
 import java.util.Locale;
-import org.setpower.base.Refusal;
-import org.setpower.base.Word;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.TextEnum;
 
 /** Money in decimals, rounded to the minor unit of its currency, half up (away from zero). */
 public final class Money {
@@ -20,7 +20,7 @@ public final class Money {
     try {
       return Currency.getInstance(code.strip().toUpperCase(Locale.ROOT));
     } catch (IllegalArgumentException e) {
-      throw new Refusal(HireReason.UNKNOWN_CURRENCY, name, Word.shortened(code));
+      throw new EvaluationException(HireErrorCode.UNKNOWN_CURRENCY, name, TextEnum.shortened(code));
     }
   }
 
@@ -36,7 +36,7 @@ public final class Money {
   public static BigDecimal rounded(BigDecimal amount, Currency currency) {
     int digits = currency.getDefaultFractionDigits();
     if (digits < 0) {
-      throw new Refusal(HireReason.NO_MINOR_UNIT, currency.getCurrencyCode());
+      throw new EvaluationException(HireErrorCode.NO_MINOR_UNIT, currency.getCurrencyCode());
     }
     return amount.setScale(digits, RoundingMode.HALF_UP);
   }

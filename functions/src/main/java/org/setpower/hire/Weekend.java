@@ -3,10 +3,10 @@ package org.setpower.hire;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** How the days of a weekend within a hire are counted. Trade practice; it varies by house. */
-public enum Weekend implements Word {
+public enum Weekend implements TextEnum {
   TWO_DAYS("two days"),
   /** Saturday and Sunday together count one day. */
   ONE_DAY("one day"),

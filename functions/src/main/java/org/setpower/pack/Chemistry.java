@@ -2,11 +2,11 @@ package org.setpower.pack;
 
 import java.util.Arrays;
 import java.util.List;
-import org.setpower.base.Facts;
-import org.setpower.base.Word;
+import org.setpower.base.ReferenceTable;
+import org.setpower.base.TextEnum;
 
 /** What the cells of a pack are made of. */
-public enum Chemistry implements Word {
+public enum Chemistry implements TextEnum {
   /** 4.2 V class lithium-ion: NMC, NCA. */
   LI_ION("Li-ion", "NMC", "NCA", "lithium-ion"),
   /** Lithium iron phosphate. */
@@ -54,7 +54,7 @@ public enum Chemistry implements Word {
     static final double[] HOTTEST = column("hottest");
 
     private static double[] column(String quantity) {
-      List<Facts.Row> rows = Facts.read(Chemistry.class, "chemistry.csv");
+      List<ReferenceTable.Row> rows = ReferenceTable.read(Chemistry.class, "chemistry.csv");
       return Arrays.stream(values())
           .mapToDouble(
               c ->

@@ -1,6 +1,6 @@
 package org.setpower.pack;
 
-import org.setpower.base.Require;
+import org.setpower.base.Checks;
 
 /**
  * A constant current, as cells are tested with.
@@ -8,9 +8,9 @@ import org.setpower.base.Require;
  * @param amps above 0
  * @param cutoffVolts V at the terminals at which it ends
  */
-public record ConstantAmps(double amps, double cutoffVolts) implements Draw {
+public record ConstantAmps(double amps, double cutoffVolts) implements LoadProfile {
   public ConstantAmps {
-    Require.above("amps", amps, 0);
+    Checks.above("amps", amps, 0);
   }
 
   @Override

@@ -2,12 +2,12 @@ package org.setpower.pack;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
 
 /**
  * A pack that feeds a device until the device goes dark. Exact on the open-circuit curve of
- * straight lines: the amps follow from the volts, the hours from {@link Draw#hours} line by line,
- * the end is solved inside its line.
+ * straight lines: the amps follow from the volts, the hours from {@link LoadProfile#hours} line by
+ * line, the end is solved inside its line.
  *
  * <p>It ends at the first of: the device's cut-off (behind the lead), the pack's own floor (at its
  * terminals, before the lead), the point where the watts cannot be had any more, the charge that is
@@ -50,7 +50,7 @@ public final class Discharge {
 
   private static final double SHORTEST = LONGEST / 16;
 
-  private final Draw draw;
+  private final LoadProfile draw;
   private final List<Stretch> stretches;
   private final End end;
   private final double endVolts;
@@ -58,7 +58,12 @@ public final class Discharge {
   private final double endTemp;
 
   private Discharge(
-      Draw draw, List<Stretch> stretches, End end, double endVolts, double hours, double endTemp) {
+      LoadProfile draw,
+      List<Stretch> stretches,
+      End end,
+      double endVolts,
+      double hours,
+      double endTemp) {
     this.draw = draw;
     this.stretches = stretches;
     this.end = end;
@@ -69,7 +74,7 @@ public final class Discharge {
 
   /** Where a pack ends at one temperature. */
   private record Limit(End end, double volts, double held) {
-    static Limit of(Pack pack, Draw draw, double left) {
+    static Limit of(Pack pack, LoadProfile draw, double left) {
       double limit = draw.endVolts(pack);
       double usableLeft = pack.usable(left);
       double lowest = pack.restVolts(usableLeft);
@@ -84,9 +89,9 @@ public final class Discharge {
    *
    * @param start share of its charge that the pack holds at the start, 0…1
    * @param left share of the charge at which the job is stopped, 0…1
-   * @throws Refusal if the device does not start
+   * @throws EvaluationException if the device does not start
    */
-  public static Discharge of(Pack pack, Draw draw, double start, double left) {
+  public static Discharge of(Pack pack, LoadProfile draw, double start, double left) {
     Limit limit = started(pack, draw, start, left);
     Stretch only = new Stretch(pack, start, limit.held, 0);
     return new Discharge(
@@ -104,10 +109,10 @@ public final class Discharge {
    *
    * @param start share of its charge that the pack holds at the start, 0…1
    * @param left share of the charge at which the job is stopped, 0…1
-   * @throws Refusal if the device does not start in the cold
+   * @throws EvaluationException if the device does not start in the cold
    */
-  public static Discharge warming(Pack cold, Draw draw, double start, double left) {
-    if (!Warming.concerns(cold)) {
+  public static Discharge warming(Pack cold, LoadProfile draw, double start, double left) {
+    if (!SelfHeating.concerns(cold)) {
       return of(cold, draw, start, left);
     }
     started(cold, draw, start, left);
@@ -120,7 +125,7 @@ public final class Discharge {
       double next = Math.max(0, held - length);
       double amps = draw.amps(now, now.restVolts(now.usable(held)));
       double half = (held - next) * cold.heldAmpHours() / amps / 2;
-      Pack middle = cold.at(Warming.after(cold, now.temp(), amps * amps * now.ohms(), half));
+      Pack middle = cold.at(SelfHeating.after(cold, now.temp(), amps * amps * now.ohms(), half));
       Limit limit = Limit.of(middle, draw, left);
       boolean last = !(next > limit.held); // ends too where a figure is beyond all numbers
       if (last && length > SHORTEST) {
@@ -134,7 +139,7 @@ public final class Discharge {
       hours += takes;
       if (takes > 0) {
         double mean = (held - stretch.to) * cold.heldAmpHours() / takes;
-        now = cold.at(Warming.after(cold, now.temp(), mean * mean * middle.ohms(), takes));
+        now = cold.at(SelfHeating.after(cold, now.temp(), mean * mean * middle.ohms(), takes));
       }
       if (last) {
         return new Discharge(draw, stretches, limit.end, limit.volts, hours, now.temp());
@@ -145,13 +150,14 @@ public final class Discharge {
   }
 
   /** Where it ends, after a look whether it starts. */
-  private static Limit started(Pack pack, Draw draw, double start, double left) {
+  private static Limit started(Pack pack, LoadProfile draw, double start, double left) {
     Limit limit = Limit.of(pack, draw, left);
     double usable = pack.usable(start);
     double volts = pack.restVolts(usable);
     if (limit.end == End.CHARGE_LEFT || limit.end == End.EMPTY) {
       if (usable <= pack.usable(left)) {
-        throw new Refusal(PackReason.NOTHING_TO_USE, start, pack.held(pack.usable(left)));
+        throw new EvaluationException(
+            PackErrorCode.NOTHING_TO_USE, start, pack.held(pack.usable(left)));
       }
     } else if (volts <= limit.volts) {
       throw doesNotStart(pack, draw, volts, limit);
@@ -159,17 +165,19 @@ public final class Discharge {
     return limit;
   }
 
-  private static Refusal doesNotStart(Pack pack, Draw draw, double volts, Limit limit) {
-    double watts = draw instanceof Load load ? load.watts() : volts * draw.amps(pack, volts);
-    return new Refusal(PackReason.DOES_NOT_START, volts, watts, limit.volts, limit.end.words());
+  private static EvaluationException doesNotStart(
+      Pack pack, LoadProfile draw, double volts, Limit limit) {
+    double watts = draw instanceof DeviceLoad load ? load.watts() : volts * draw.amps(pack, volts);
+    return new EvaluationException(
+        PackErrorCode.DOES_NOT_START, volts, watts, limit.volts, limit.end.words());
   }
 
   /**
    * Share of the charge at and below which the device does not start.
    *
-   * @throws Refusal if it does not start from a full pack either
+   * @throws EvaluationException if it does not start from a full pack either
    */
-  public static double startsAbove(Pack pack, Draw draw) {
+  public static double startsAbove(Pack pack, LoadProfile draw) {
     double limit = draw.endVolts(pack);
     double full = pack.restVolts(1);
     if (full <= limit) {
@@ -232,7 +240,7 @@ public final class Discharge {
   /**
    * From the start of a stretch until the charge has fallen to {@code to} and the volts with it.
    */
-  private static double hours(Draw draw, Stretch stretch, double to, double volts) {
+  private static double hours(LoadProfile draw, Stretch stretch, double to, double volts) {
     Pack pack = stretch.pack;
     OpenCircuit curve = pack.curve();
     double charge = pack.usable(to);

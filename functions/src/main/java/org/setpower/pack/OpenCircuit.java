@@ -3,8 +3,8 @@ package org.setpower.pack;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
 
 /**
  * The volts of one resting cell against the share of its charge: straight lines between the points
@@ -14,12 +14,12 @@ public final class OpenCircuit {
   private final double[] charge;
   private final double[] volts;
 
-  private OpenCircuit(List<Facts.Row> rows) {
+  private OpenCircuit(List<ReferenceTable.Row> rows) {
     charge = PiecewiseLine.rising(column(rows, "charge"));
     volts = PiecewiseLine.rising(column(rows, "volts"));
   }
 
-  private static double[] column(List<Facts.Row> rows, String name) {
+  private static double[] column(List<ReferenceTable.Row> rows, String name) {
     return rows.stream().mapToDouble(r -> r.number(name)).toArray();
   }
 
@@ -27,7 +27,7 @@ public final class OpenCircuit {
   public static OpenCircuit of(Chemistry chemistry) {
     OpenCircuit curve = Curves.BY_CHEMISTRY.get(chemistry);
     if (curve == null) {
-      throw new Refusal(PackReason.NO_CURVE, chemistry.word());
+      throw new EvaluationException(PackErrorCode.NO_CURVE, chemistry.word());
     }
     return curve;
   }
@@ -56,21 +56,26 @@ public final class OpenCircuit {
    *
    * @param cells in series
    * @param restVolts V of the pack, without load, rested for an hour
-   * @throws Refusal for LFP, whose curve is flat; below an empty cell; above a cell just off the
-   *     charger
+   * @throws EvaluationException for LFP, whose curve is flat; below an empty cell; above a cell
+   *     just off the charger
    */
   public static double chargeAtRest(Chemistry chemistry, double cells, double restVolts) {
     OpenCircuit curve = of(chemistry);
     if (chemistry == Chemistry.LFP) {
-      throw new Refusal(PackReason.FLAT, chemistry.word());
+      throw new EvaluationException(PackErrorCode.FLAT, chemistry.word());
     }
     double cellVolts = restVolts / cells;
     if (cellVolts < curve.lowest()) {
-      throw new Refusal(PackReason.BELOW_EMPTY, restVolts, cellVolts, curve.lowest());
+      throw new EvaluationException(
+          PackErrorCode.BELOW_EMPTY, restVolts, cellVolts, curve.lowest());
     }
     if (cellVolts > chemistry.fullVolts()) {
-      throw new Refusal(
-          PackReason.OVER_FULL, restVolts, cells, chemistry.word(), cells * chemistry.fullVolts());
+      throw new EvaluationException(
+          PackErrorCode.OVER_FULL,
+          restVolts,
+          cells,
+          chemistry.word(),
+          cells * chemistry.fullVolts());
     }
     return curve.charge(cellVolts);
   }
@@ -119,10 +124,10 @@ public final class OpenCircuit {
 
   /** The curves of the table. */
   static Map<Chemistry, OpenCircuit> read() {
-    List<Facts.Row> rows = Facts.read(OpenCircuit.class, "open_circuit.csv");
+    List<ReferenceTable.Row> rows = ReferenceTable.read(OpenCircuit.class, "open_circuit.csv");
     Map<Chemistry, OpenCircuit> curves = new EnumMap<>(Chemistry.class);
     for (Chemistry chemistry : Chemistry.values()) {
-      List<Facts.Row> own =
+      List<ReferenceTable.Row> own =
           rows.stream().filter(r -> r.text("chemistry").equals(chemistry.word())).toList();
       if (!own.isEmpty()) {
         curves.put(chemistry, new OpenCircuit(own));

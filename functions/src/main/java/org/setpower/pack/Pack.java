@@ -30,8 +30,8 @@ public final class Pack {
     this.milliohms = milliohms;
     this.health = health;
     this.temp = temp;
-    left = Cold.chargeLeft(chemistry, temp);
-    ohms = milliohms / 1000 * Cold.resistance(chemistry, temp);
+    left = TemperatureDerating.chargeLeft(chemistry, temp);
+    ohms = milliohms / 1000 * TemperatureDerating.resistance(chemistry, temp);
   }
 
   /**
@@ -60,7 +60,7 @@ public final class Pack {
         ratedAmpHours,
         milliohms,
         health,
-        Math.min(otherTemp, Warming.WARM));
+        Math.min(otherTemp, SelfHeating.WARM));
   }
 
   public Chemistry chemistry() {

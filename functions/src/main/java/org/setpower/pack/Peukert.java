@@ -1,6 +1,6 @@
 package org.setpower.pack;
 
-import org.setpower.base.Require;
+import org.setpower.base.Checks;
 
 /**
  * Peukert's law for lead-acid, in the form for a battery rated at an hour rate: t = H·(C/(I·H))^k.
@@ -17,7 +17,7 @@ public final class Peukert {
    * @param exponent k, 1 or more
    */
   public static double hours(double ampHours, double ratedHours, double exponent, double amps) {
-    double ratio = ampHours / (Require.above("amps", amps, 0) * ratedHours);
+    double ratio = ampHours / (Checks.above("amps", amps, 0) * ratedHours);
     return ratedHours * (ratio > 1 ? ratio : Math.pow(ratio, exponent));
   }
 }

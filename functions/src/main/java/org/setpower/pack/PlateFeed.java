@@ -3,18 +3,18 @@ package org.setpower.pack;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.setpower.base.Facts;
+import org.setpower.base.BoundedCache;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
-import org.setpower.base.Refusal;
-import org.setpower.base.Remembered;
-import org.setpower.base.Word;
+import org.setpower.base.ReferenceTable;
+import org.setpower.base.TextEnum;
 
 /**
  * What a battery plate gets from a pack. A plate asks for one class of volts (12, 24 or 48); a pack
  * without that output gives it nothing. Classes are names, not the volts of the moment.
  */
 public final class PlateFeed {
-  private static final Remembered<List<Double>> TEXTS = new Remembered<>();
+  private static final BoundedCache<List<Double>> TEXTS = new BoundedCache<>();
 
   private PlateFeed() {}
 
@@ -28,7 +28,7 @@ public final class PlateFeed {
     checkClass("plate_volts", plate);
     outputs.forEach(o -> checkClass("outputs", o));
     if (!outputs.contains(plate)) {
-      throw new Refusal(PackReason.NO_POWER, words(outputs, " and "), plate);
+      throw new EvaluationException(PackErrorCode.NO_POWER, words(outputs, " and "), plate);
     }
     return plate;
   }
@@ -44,7 +44,8 @@ public final class PlateFeed {
             part -> {
               Numbers.Amount amount = text.length() > 60 ? null : Numbers.amount(name, part);
               if (amount == null || !amount.unit().matches("(?i)v?")) {
-                throw new Refusal(PackReason.NOT_AN_OUTPUT, name, Word.shortened(text));
+                throw new EvaluationException(
+                    PackErrorCode.NOT_AN_OUTPUT, name, TextEnum.shortened(text));
               }
               return amount.value();
             })
@@ -53,7 +54,8 @@ public final class PlateFeed {
 
   private static void checkClass(String name, double volts) {
     if (!Classes.KNOWN.contains(volts)) {
-      throw new Refusal(PackReason.NOT_A_CLASS, name, volts, words(Classes.KNOWN, " or "));
+      throw new EvaluationException(
+          PackErrorCode.NOT_A_CLASS, name, volts, words(Classes.KNOWN, " or "));
     }
   }
 
@@ -64,7 +66,7 @@ public final class PlateFeed {
   /** The classes, read at first use. */
   private static final class Classes {
     static final List<Double> KNOWN =
-        Facts.read(PlateFeed.class, "plate_class.csv").stream()
+        ReferenceTable.read(PlateFeed.class, "plate_class.csv").stream()
             .map(r -> r.number("class"))
             .toList();
   }

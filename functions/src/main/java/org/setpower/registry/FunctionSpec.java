@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import org.setpower.base.BaseReason;
+import org.setpower.base.BaseErrorCode;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.ErrorCode;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
-import org.setpower.base.Reason;
-import org.setpower.base.Refusal;
-import org.setpower.base.Step;
 import org.setpower.base.Unit;
 
 /**
@@ -25,7 +25,7 @@ public final class FunctionSpec {
     TABLE
   }
 
-  private final Group group;
+  private final FunctionGroup group;
   private final String name;
   private String sentence = "";
   private List<Parameter<?>> parameters = List.of();
@@ -33,19 +33,19 @@ public final class FunctionSpec {
   private Unit unit = Unit.NONE;
   private String resultWords = "";
   private List<String> columns = List.of();
-  private int mostCells = Mapping.MOST_CELLS;
+  private int mostCells = RangeBroadcast.MOST_CELLS;
   private String formula = "";
   private String source = "";
   private String caution = "";
-  private List<Reason> reasons = List.of();
+  private List<ErrorCode> reasons = List.of();
   private List<Example> examples = List.of();
-  private Function<Arguments, List<Step>> steps = a -> List.of();
+  private Function<Arguments, List<CalculationStep>> steps = a -> List.of();
   private Function<Arguments, ?> body;
 
   /** A call that is shown to users and executed by the tests. */
   public record Example(String formula, Object result) {}
 
-  FunctionSpec(Group group, String name) {
+  FunctionSpec(FunctionGroup group, String name) {
     this.group = group;
     this.name = name;
   }
@@ -110,7 +110,7 @@ public final class FunctionSpec {
   }
 
   /** The room's own refusals. */
-  public FunctionSpec refuses(Reason... own) {
+  public FunctionSpec refuses(ErrorCode... own) {
     reasons = List.of(own);
     return this;
   }
@@ -124,7 +124,7 @@ public final class FunctionSpec {
   }
 
   /** Steps between the inputs and the result; the result itself is added by the catalogue. */
-  public FunctionSpec shows(Function<Arguments, List<Step>> between) {
+  public FunctionSpec shows(Function<Arguments, List<CalculationStep>> between) {
     steps = between;
     return this;
   }
@@ -139,13 +139,14 @@ public final class FunctionSpec {
   /**
    * One call with values as a sheet passes them: {@code null} (left out), Double, String, or
    * Object[][] for a range. Gives a Double, a String, or Object[][], whose cells may also be a
-   * {@link Refusal} where the function was mapped over a range.
+   * {@link EvaluationException} where the function was mapped over a range.
    *
-   * @throws Refusal when the whole call is refused
+   * @throws EvaluationException when the whole call is refused
    */
   public Object call(Object... raw) {
     if (raw.length > parameters.size() && !takesRest()) {
-      throw new Refusal(BaseReason.TOO_MANY_ARGUMENTS, name, parameters.size(), raw.length);
+      throw new EvaluationException(
+          BaseErrorCode.TOO_MANY_ARGUMENTS, name, parameters.size(), raw.length);
     }
     boolean mapped = false;
     for (int i = 0; i < raw.length; i++) {
@@ -154,7 +155,7 @@ public final class FunctionSpec {
         mapped |= shapeAt(i) == Parameter.Shape.SINGLE;
       }
     }
-    return mapped ? Mapping.over(this, raw) : callOnce(raw);
+    return mapped ? RangeBroadcast.over(this, raw) : callOnce(raw);
   }
 
   private void requireRectangle(int index, Object[][] range) {
@@ -165,7 +166,7 @@ public final class FunctionSpec {
     }
     if (!rectangle) {
       String word = index < parameters.size() ? parameters.get(index).name() : "an argument";
-      throw new Refusal(BaseReason.NOT_A_RECTANGLE, word);
+      throw new EvaluationException(BaseErrorCode.NOT_A_RECTANGLE, word);
     }
   }
 
@@ -178,10 +179,10 @@ public final class FunctionSpec {
   Object apply(Object[] values) {
     Object result = body.apply(new Arguments(this, values));
     if (result instanceof Object[][] table && table.length == 0) {
-      throw new Refusal(BaseReason.NOTHING_TO_LIST, name);
+      throw new EvaluationException(BaseErrorCode.NOTHING_TO_LIST, name);
     }
     if (!isFinite(result)) {
-      throw new Refusal(BaseReason.RESULT_NOT_FINITE);
+      throw new EvaluationException(BaseErrorCode.RESULT_NOT_FINITE);
     }
     return result;
   }
@@ -220,9 +221,9 @@ public final class FunctionSpec {
    * How an answer came about: the inputs (a range by its size), the steps, and the answer as the
    * last row; of an array each row is one step whose value is its first number.
    */
-  public List<Step> working(Object... raw) {
+  public List<CalculationStep> working(Object... raw) {
     Object[] values = read(raw);
-    List<Step> all = new ArrayList<>();
+    List<CalculationStep> all = new ArrayList<>();
     for (int i = 0; i < parameters.size(); i++) {
       boolean given = i < raw.length && raw[i] != null;
       all.add(parameters.get(i).step(given ? raw[i] : null));
@@ -231,10 +232,10 @@ public final class FunctionSpec {
     Object result = apply(values);
     if (result instanceof Object[][] table) {
       for (int r = 0; r < table.length; r++) {
-        all.add(new Step("row " + (r + 1), words(table[r]), table[r][0], unit, source));
+        all.add(new CalculationStep("row " + (r + 1), words(table[r]), table[r][0], unit, source));
       }
     } else {
-      all.add(new Step(name, resultWords, result, unit, source));
+      all.add(new CalculationStep(name, resultWords, result, unit, source));
     }
     return List.copyOf(all);
   }
@@ -287,7 +288,7 @@ public final class FunctionSpec {
     return words[0] + words[1].substring(0, 1).toUpperCase(Locale.ROOT) + words[1].substring(1);
   }
 
-  public Group group() {
+  public FunctionGroup group() {
     return group;
   }
 
@@ -327,7 +328,7 @@ public final class FunctionSpec {
     return caution;
   }
 
-  public List<Reason> reasons() {
+  public List<ErrorCode> reasons() {
     return reasons;
   }
 

@@ -2,9 +2,9 @@ package org.setpower.registry;
 
 import java.util.Arrays;
 import java.util.List;
-import org.setpower.base.BaseReason;
-import org.setpower.base.Refusal;
-import org.setpower.base.Step;
+import org.setpower.base.BaseErrorCode;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Unit;
 import org.setpower.registry.groups.Parameters;
 
@@ -130,7 +130,7 @@ public final class Parameter<T> {
   T read(Object raw) {
     if (isOmitted(raw)) {
       if (!optional) {
-        throw new Refusal(BaseReason.MISSING, name);
+        throw new EvaluationException(BaseErrorCode.MISSING, name);
       }
       return fallback;
     }
@@ -153,7 +153,7 @@ public final class Parameter<T> {
     try {
       reader.read(name, 0.0);
       return false;
-    } catch (Refusal refusal) {
+    } catch (EvaluationException refusal) {
       return true;
     }
   }
@@ -167,16 +167,16 @@ public final class Parameter<T> {
   }
 
   /** The input as the first lines of a working show it. */
-  Step step(Object raw) {
+  CalculationStep step(Object raw) {
     if (isOmitted(raw)) {
       Object value = fallback instanceof Double ? fallback : fallbackWords();
-      return new Step(name, phrase, value, unit, "default");
+      return new CalculationStep(name, phrase, value, unit, "default");
     }
     if (raw instanceof Object[][] range) {
       String size = range.length + " rows × " + (range.length == 0 ? 0 : range[0].length);
-      return new Step(name, phrase, size, unit, "given");
+      return new CalculationStep(name, phrase, size, unit, "given");
     }
-    return new Step(name, phrase, raw, unit, "given");
+    return new CalculationStep(name, phrase, raw, unit, "given");
   }
 
   boolean is(Parameter<?> other) {
@@ -195,7 +195,7 @@ public final class Parameter<T> {
 
   /** The words it accepts, in order; empty where it takes no words of a list. */
   public List<String> words() {
-    return reader instanceof Readers.WordReader<?> w ? w.words().known() : List.of();
+    return reader instanceof ArgumentParsers.WordReader<?> w ? w.words().known() : List.of();
   }
 
   public Unit unit() {
@@ -253,7 +253,7 @@ public final class Parameter<T> {
       if (value instanceof Number n) {
         return org.setpower.base.Numbers.words(n.doubleValue());
       }
-      if (value instanceof org.setpower.base.Word w) {
+      if (value instanceof org.setpower.base.TextEnum w) {
         return w.word();
       }
       return String.valueOf(value);

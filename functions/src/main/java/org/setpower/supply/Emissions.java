@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.setpower.base.BaseReason;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
-import org.setpower.base.Word;
+import org.setpower.base.BaseErrorCode;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
+import org.setpower.base.TextEnum;
 
 /** CO2 from fuel burnt on the spot and from the public grid. */
 public final class Emissions {
@@ -44,16 +44,16 @@ public final class Emissions {
     String wanted = country.strip().toUpperCase(Locale.ROOT);
     List<Grid> years = Tables.BY_NAME.getOrDefault(wanted, List.of());
     if (years.isEmpty()) {
-      throw new Refusal(
-          BaseReason.UNKNOWN_WORD, "country", Word.shortened(country), Tables.COUNTRIES);
+      throw new EvaluationException(
+          BaseErrorCode.UNKNOWN_WORD, "country", TextEnum.shortened(country), Tables.COUNTRIES);
     }
     return years.stream()
         .filter(g -> year == null || g.year == year)
         .max(Comparator.comparingInt(Grid::year))
         .orElseThrow(
             () ->
-                new Refusal(
-                    SupplyReason.NO_GRID_YEAR,
+                new EvaluationException(
+                    SupplyErrorCode.NO_GRID_YEAR,
                     String.valueOf(year),
                     years.get(0).country,
                     years.stream()
@@ -61,15 +61,15 @@ public final class Emissions {
                         .collect(Collectors.joining(", "))));
   }
 
-  private static String source(Facts.Row row) {
+  private static String source(ReferenceTable.Row row) {
     return row.source() + (row.basis().equals("memory") ? " (from memory: check)" : "");
   }
 
   /** The tables, read once. */
   private static final class Tables {
-    static final Map<Fuel, Facts.Row> FUELS = fuels();
+    static final Map<Fuel, ReferenceTable.Row> FUELS = fuels();
     static final List<Grid> GRIDS =
-        Facts.read(Emissions.class, "grid_co2.csv").stream()
+        ReferenceTable.read(Emissions.class, "grid_co2.csv").stream()
             .map(
                 row ->
                     new Grid(
@@ -94,10 +94,10 @@ public final class Emissions {
       return all;
     }
 
-    private static Map<Fuel, Facts.Row> fuels() {
-      Word.Words<Fuel> words = new Word.Words<>(Fuel.class);
-      Map<Fuel, Facts.Row> fuels = new EnumMap<>(Fuel.class);
-      for (Facts.Row row : Facts.read(Emissions.class, "fuel_co2.csv")) {
+    private static Map<Fuel, ReferenceTable.Row> fuels() {
+      TextEnum.Lookup<Fuel> words = new TextEnum.Lookup<>(Fuel.class);
+      Map<Fuel, ReferenceTable.Row> fuels = new EnumMap<>(Fuel.class);
+      for (ReferenceTable.Row row : ReferenceTable.read(Emissions.class, "fuel_co2.csv")) {
         fuels.put(words.read("fuel", row.text("fuel")), row);
       }
       return fuels;

@@ -1,10 +1,10 @@
 package org.setpower.supply;
 
 import java.util.List;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** The engine of a generator, which says how it takes thin and hot air. */
-public enum Engine implements Word {
+public enum Engine implements TextEnum {
   DIESEL_TURBO("diesel turbo"),
   /** Naturally aspirated. */
   DIESEL("diesel"),

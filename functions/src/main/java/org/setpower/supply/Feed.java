@@ -1,10 +1,10 @@
 package org.setpower.supply;
 
 import java.util.List;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** A supply with a neutral that its legs share. */
-public enum Feed implements Word {
+public enum Feed implements TextEnum {
   /** Three legs, 120° apart. */
   THREE_PHASE("3PH"),
   /** Two legs of opposite sign, as 120/240 V. */

@@ -1,10 +1,10 @@
 package org.setpower.supply;
 
 import java.util.List;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** What a generator burns. */
-public enum Fuel implements Word {
+public enum Fuel implements TextEnum {
   DIESEL("diesel"),
   PETROL("petrol"),
   /** Hydrotreated vegetable oil. */

@@ -2,8 +2,8 @@ package org.setpower.supply;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.base.Facts;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.ReferenceTable;
 
 /**
  * What a diesel set burns, from the common approximate chart of quarter loads, 20 to 200 kW.
@@ -27,16 +27,16 @@ public final class FuelChart {
    */
   public static double litresPerHour(double kw, double ratedKw, Fuel fuel) {
     if (fuel != Fuel.DIESEL) {
-      throw new Refusal(SupplyReason.NO_CHART, fuel.word());
+      throw new EvaluationException(SupplyErrorCode.NO_CHART, fuel.word());
     }
     List<Curve> sizes = Tables.SIZES;
     double smallest = sizes.get(0).ratedKw;
     double largest = sizes.get(sizes.size() - 1).ratedKw;
     if (ratedKw < smallest * (1 - ROUNDING) || ratedKw > largest * (1 + ROUNDING)) {
-      throw new Refusal(SupplyReason.OUTSIDE_CHART, ratedKw, smallest, largest);
+      throw new EvaluationException(SupplyErrorCode.OUTSIDE_CHART, ratedKw, smallest, largest);
     }
     if (kw > ratedKw * (1 + ROUNDING)) {
-      throw new Refusal(SupplyReason.OVERLOADED, kw, ratedKw);
+      throw new EvaluationException(SupplyErrorCode.OVERLOADED, kw, ratedKw);
     }
     int above = 0;
     while (sizes.get(above).ratedKw < ratedKw * (1 - ROUNDING)) {
@@ -71,7 +71,7 @@ public final class FuelChart {
     private static List<Curve> sizes() {
       List<Curve> sizes = new ArrayList<>();
       List<double[]> points = new ArrayList<>();
-      for (Facts.Row row : Facts.read(FuelChart.class, "generator_fuel.csv")) {
+      for (ReferenceTable.Row row : ReferenceTable.read(FuelChart.class, "generator_fuel.csv")) {
         double rated = row.number("rated_kw");
         double litres = row.number("litres_per_hour");
         points.add(new double[] {rated * row.number("load"), litres});

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
 
 /**
  * Which leg each load hangs on, so that the highest leg is as low as it can be.
@@ -46,11 +46,11 @@ public record LegPlan(List<Integer> legs, List<Double> amps, double bound, boole
    */
   public static LegPlan of(List<Load> loads, double... taken) {
     if (loads.size() > MOST_LOADS) {
-      throw new Refusal(SupplyReason.TOO_MANY_LOADS, loads.size(), MOST_LOADS);
+      throw new EvaluationException(SupplyErrorCode.TOO_MANY_LOADS, loads.size(), MOST_LOADS);
     }
     for (Load load : loads) {
       if (load.span > taken.length) {
-        throw new Refusal(SupplyReason.TOO_FEW_LEGS, load.span, taken.length);
+        throw new EvaluationException(SupplyErrorCode.TOO_FEW_LEGS, load.span, taken.length);
       }
     }
     Search search = new Search(loads, taken);

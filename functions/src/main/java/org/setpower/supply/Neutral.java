@@ -1,7 +1,7 @@
 package org.setpower.supply;
 
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
 
 /**
  * What the neutral of a supply carries.
@@ -24,7 +24,7 @@ public record Neutral(double fundamental, double triplen) {
    */
   public static Neutral of(double[] amps, double[] powerFactors, double thirdHarmonic, Feed feed) {
     if (feed == Feed.SPLIT && amps[2] != 0) {
-      throw new Refusal(SupplyReason.THIRD_LEG, amps[2]);
+      throw new EvaluationException(SupplyErrorCode.THIRD_LEG, amps[2]);
     }
     double apart = feed == Feed.SPLIT ? Math.PI : 2 * Math.PI / 3;
     double sign = feed == Feed.SPLIT ? -1 : 1;
@@ -47,8 +47,8 @@ public record Neutral(double fundamental, double triplen) {
 
   /** A displacement cos φ as it may be: −1 to 1 without 0. */
   public static double requirePowerFactor(String name, double powerFactor) {
-    if (Require.finite(name, powerFactor) == 0 || Math.abs(powerFactor) > 1) {
-      throw new Refusal(SupplyReason.NO_POWER_FACTOR, name, powerFactor);
+    if (Checks.finite(name, powerFactor) == 0 || Math.abs(powerFactor) > 1) {
+      throw new EvaluationException(SupplyErrorCode.NO_POWER_FACTOR, name, powerFactor);
     }
     return powerFactor;
   }
@@ -69,7 +69,7 @@ public record Neutral(double fundamental, double triplen) {
       sum += leg;
     }
     if (sum == 0) {
-      throw new Refusal(SupplyReason.ALL_ZERO);
+      throw new EvaluationException(SupplyErrorCode.ALL_ZERO);
     }
     double mean = sum / legs.length;
     double most = 0;

@@ -12,9 +12,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.assertj.core.data.Percentage;
-import org.setpower.Ode;
+import org.setpower.OdeReference;
 import org.setpower.pack.Chemistry;
-import org.setpower.pack.Load;
+import org.setpower.pack.DeviceLoad;
 import org.setpower.pack.OpenCircuit;
 import org.setpower.pack.Pack;
 
@@ -27,21 +27,21 @@ class BankOdeTest {
   private static final double PAST = 1e-11;
 
   @Provide
-  Arbitrary<List<Member>> banks() {
+  Arbitrary<List<BankPack>> banks() {
     return Combinators.combine(
             Arbitraries.doubles().between(2, 25),
             Arbitraries.doubles().between(20, 120),
             Arbitraries.doubles().between(0.3, 1).ofScale(6))
-        .as((ah, r, charge) -> new Member(0, Chemistry.LI_ION, CELLS, ah, r, charge))
+        .as((ah, r, charge) -> new BankPack(0, Chemistry.LI_ION, CELLS, ah, r, charge))
         .list()
         .ofMinSize(2)
         .ofMaxSize(4)
         .map(
             list -> {
-              List<Member> numbered = new ArrayList<>();
-              for (Member m : list) {
+              List<BankPack> numbered = new ArrayList<>();
+              for (BankPack m : list) {
                 numbered.add(
-                    new Member(
+                    new BankPack(
                         numbered.size() + 1,
                         m.chemistry(),
                         m.cells(),
@@ -55,8 +55,10 @@ class BankOdeTest {
 
   @Property(tries = 40)
   void a_bank_goes_dark_when_the_integrator_says_so(
-      @ForAll("banks") List<Member> members, @ForAll Joined joined, @ForAll("watts") double watts) {
-    List<Event> events = BankDischarge.events(members, new Load(watts, 0, 0), joined, 25);
+      @ForAll("banks") List<BankPack> members,
+      @ForAll ParallelConnection joined,
+      @ForAll("watts") double watts) {
+    List<BankEvent> events = BankDischarge.events(members, new DeviceLoad(watts, 0, 0), joined, 25);
     double hours = events.get(events.size() - 1).hours();
     assertThat(hours)
         .isCloseTo(new Integrated(members, joined, watts).hours(), Percentage.withPercentage(1e-7));
@@ -69,7 +71,7 @@ class BankOdeTest {
 
   /** The same bank, integrated leg by leg on lines that go on straight past their ends. */
   private static final class Integrated {
-    private final List<Member> members;
+    private final List<BankPack> members;
     private final double watts;
     private final OpenCircuit curve = OpenCircuit.of(Chemistry.LI_ION);
     private final List<Integer> on = new ArrayList<>();
@@ -77,14 +79,14 @@ class BankOdeTest {
     private final int[] line;
     private double[] charge;
 
-    Integrated(List<Member> members, Joined joined, double watts) {
+    Integrated(List<BankPack> members, ParallelConnection joined, double watts) {
       this.members = members;
       this.watts = watts;
-      charge = members.stream().mapToDouble(Member::charge).toArray();
+      charge = members.stream().mapToDouble(BankPack::charge).toArray();
       line = new int[charge.length];
       for (int k = 0; k < charge.length; k++) {
         line[k] = curve.segmentBelow(charge[k]);
-        (joined == Joined.PARALLEL ? on : waiting).add(k);
+        (joined == ParallelConnection.PARALLEL ? on : waiting).add(k);
       }
       waiting.sort(Comparator.comparingDouble(k -> -charge[k]));
     }
@@ -100,7 +102,7 @@ class BankOdeTest {
           return hours;
         }
         turn();
-        Ode.End leg = Ode.until(this::margin, 100, charge, this::rates);
+        OdeReference.End leg = OdeReference.until(this::margin, 100, charge, this::rates);
         hours += leg.time();
         charge = leg.values();
       }

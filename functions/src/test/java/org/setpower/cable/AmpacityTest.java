@@ -25,7 +25,8 @@ class AmpacityTest {
   })
   void four_loaded_stay_within_30_CFR_18_Appendix_I(String size, double fourConductor) {
     double amps =
-        Ampacity.of(CableSize.parse(size), Ampacity.Method.RUBBER, 40, 4, Laid.FREELY).amps();
+        Ampacity.of(CableSize.parse(size), Ampacity.Method.RUBBER, 40, 4, InstallationMethod.FREELY)
+            .amps();
     assertThat(amps).isBetween(0.9 * fourConductor, fourConductor + 1e-9);
   }
 
@@ -33,9 +34,12 @@ class AmpacityTest {
   @CsvSource({"1.5,16", "2.5,25", "4,30", "6,39", "10,51", "16,73", "25,97"})
   void feeder_ratings_are_not_lent_to_multi_core(double area, double amps) {
     Ampacity rating =
-        Ampacity.of(CableSize.ofArea(area), Ampacity.Method.FLEXIBLE, 30, 2, Laid.FREELY);
+        Ampacity.of(
+            CableSize.ofArea(area), Ampacity.Method.FLEXIBLE, 30, 2, InstallationMethod.FREELY);
     assertThat(rating.amps()).isEqualTo(amps);
-    assertThat(Ampacity.find(CableSize.ofArea(area), Ampacity.Method.FEEDER, 30, 2, Laid.FREELY))
+    assertThat(
+            Ampacity.find(
+                CableSize.ofArea(area), Ampacity.Method.FEEDER, 30, 2, InstallationMethod.FREELY))
         .isNull();
   }
 }

@@ -13,8 +13,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.PhaseSystem;
-import org.setpower.base.Refusal;
 
 /** What holds for every run, whatever the figures. */
 class CableRunProperties {
@@ -85,8 +85,8 @@ class CableRunProperties {
               powerFactor,
               60,
               Ampacity.Method.FLEXIBLE);
-    } catch (Refusal refusal) {
-      assertThat(refusal.reason()).isIn(CableReason.OVER_RATING, CableReason.NO_RATING);
+    } catch (EvaluationException refusal) {
+      assertThat(refusal.reason()).isIn(CableErrorCode.OVER_RATING, CableErrorCode.NO_RATING);
       return;
     }
     assertThat(run(size, reach, PhaseSystem.ONE, powerFactor, 60, 1).drop(amps))
@@ -138,8 +138,8 @@ class CableRunProperties {
     try {
       run.endVolts(watts, VOLTS);
       return false;
-    } catch (Refusal refusal) {
-      return refusal.reason() == CableReason.CANNOT_CARRY;
+    } catch (EvaluationException refusal) {
+      return refusal.reason() == CableErrorCode.CANNOT_CARRY;
     }
   }
 
@@ -150,7 +150,7 @@ class CableRunProperties {
       @ForAll @DoubleRange(min = -20, max = 50) double ambient,
       @ForAll @IntRange(min = 2, max = 3) int loaded,
       @ForAll @IntRange(min = 1, max = 19) int cables) {
-    Laid bunch = new Laid(Laid.Kind.BUNCHED, cables);
+    InstallationMethod bunch = new InstallationMethod(InstallationMethod.Kind.BUNCHED, cables);
     Ampacity rating = Ampacity.find(size, method, ambient, loaded, bunch);
     Assume.that(rating != null);
     double amps = rating.amps();
@@ -159,7 +159,12 @@ class CableRunProperties {
     assertThat(Ampacity.find(size, method, ambient, loaded + 1, bunch).amps())
         .isLessThanOrEqualTo(amps);
     assertThat(
-            Ampacity.find(size, method, ambient, loaded, new Laid(Laid.Kind.BUNCHED, cables + 1))
+            Ampacity.find(
+                    size,
+                    method,
+                    ambient,
+                    loaded,
+                    new InstallationMethod(InstallationMethod.Kind.BUNCHED, cables + 1))
                 .amps())
         .isLessThanOrEqualTo(amps);
   }
@@ -181,13 +186,13 @@ class CableRunProperties {
             30,
             2,
             Ampacity.Method.FLEXIBLE,
-            Laid.FREELY,
+            InstallationMethod.FREELY,
             Protection.breaker(amps, Protection.Standard.IEC, true));
     CableSize chosen;
     try {
       chosen = Sizing.gauge(CableSize.Family.METRIC, need);
-    } catch (Refusal refusal) {
-      assertThat(refusal.reason()).isEqualTo(CableReason.NO_SIZE_FOR_DROP);
+    } catch (EvaluationException refusal) {
+      assertThat(refusal.reason()).isEqualTo(CableErrorCode.NO_SIZE_FOR_DROP);
       return;
     }
     assertThat(does(chosen, need)).isTrue();
@@ -200,7 +205,7 @@ class CableRunProperties {
   }
 
   private static boolean does(CableSize size, Sizing.Need need) {
-    Ampacity rating = Ampacity.find(size, need.method(), 30, 2, Laid.FREELY);
+    Ampacity rating = Ampacity.find(size, need.method(), 30, 2, InstallationMethod.FREELY);
     return rating != null
         && rating.amps() >= need.breaker()
         && run(size, need.length(), PhaseSystem.ONE, 0.9, 60, 1).drop(need.amps())

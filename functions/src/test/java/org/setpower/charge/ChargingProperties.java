@@ -12,7 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.assertj.core.data.Percentage;
-import org.setpower.Ode;
+import org.setpower.OdeReference;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.Pack;
 
@@ -61,7 +61,7 @@ class ChargingProperties {
     for (double kink : kinks.tailSet(from, false).headSet(Math.max(from, end), true)) {
       boolean falling = before >= charging.turningCharge();
       hours +=
-          Ode.after(
+          OdeReference.after(
               kink - before,
               new double[] {0, before},
               t -> {

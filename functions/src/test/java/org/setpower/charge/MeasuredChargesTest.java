@@ -7,7 +7,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.base.Facts;
+import org.setpower.base.ReferenceTable;
 import org.setpower.pack.Chemistry;
 
 /**
@@ -17,19 +17,19 @@ import org.setpower.pack.Chemistry;
  * two-wire tester that charged to 4.26 V, which took 116 min at 1C where 95 are given.
  */
 class MeasuredChargesTest {
-  static List<Facts.Row> charges() {
-    return Facts.read(MeasuredChargesTest.class, "measured_charge.csv");
+  static List<ReferenceTable.Row> charges() {
+    return ReferenceTable.read(MeasuredChargesTest.class, "measured_charge.csv");
   }
 
   @ParameterizedTest
   @MethodSource("charges")
-  void hours_on_the_charger(Facts.Row charge) {
+  void hours_on_the_charger(ReferenceTable.Row charge) {
     assertThat(hours(charge))
         .as(charge.text("cell") + " at " + charge.text("temp") + " °C")
         .isCloseTo(charge.number("hours"), Percentage.withPercentage(charge.number("within")));
   }
 
-  private static double hours(Facts.Row charge) {
+  private static double hours(ReferenceTable.Row charge) {
     return Charging.of(
             charge.text("chemistry").equals("LFP") ? Chemistry.LFP : Chemistry.LI_ION,
             1,
@@ -44,8 +44,8 @@ class MeasuredChargesTest {
   @Test
   void the_cold_lengthens_what_it_lengthened() {
     int pairs = 0;
-    for (Facts.Row warm : charges()) {
-      for (Facts.Row cold : charges()) {
+    for (ReferenceTable.Row warm : charges()) {
+      for (ReferenceTable.Row cold : charges()) {
         if (warm.text("cell").equals(cold.text("cell"))
             && warm.number("temp") == 25
             && cold.number("temp") < 25) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.platform.commons.logging.LoggerFactory;
-import org.setpower.base.Facts;
+import org.setpower.base.ReferenceTable;
 
 /**
  * Cycles left against measured cells with a knee. Capacity checks of two of the 48 like NMC cells
@@ -75,8 +75,8 @@ class AgeingTest {
           assertThat(came)
               .as("cell %s from %s to %s", s.cell, check[1], retireAt)
               .isBetween(
-                  Ageing.cyclesLeft(check[0], check[1], retireAt, Outlook.LEAST),
-                  Ageing.cyclesLeft(check[0], check[1], retireAt, Outlook.MOST));
+                  Ageing.cyclesLeft(check[0], check[1], retireAt, ForecastBound.LEAST),
+                  Ageing.cyclesLeft(check[0], check[1], retireAt, ForecastBound.MOST));
         }
       }
     }
@@ -89,17 +89,17 @@ class AgeingTest {
     double[] last = s.checks[s.cell.equals("005") ? 3 : 4];
     double came = s.cyclesAt(0.7) - last[0];
     assertThat(onALine(last[0], last[1], 0.7) / came).isGreaterThan(2.5);
-    assertThat(Ageing.cyclesLeft(last[0], last[1], 0.7, Outlook.LEAST)).isLessThan(came);
+    assertThat(Ageing.cyclesLeft(last[0], last[1], 0.7, ForecastBound.LEAST)).isLessThan(came);
   }
 
   /** Each of the six cells, foretold from the other five, at every row of the table. */
   @ParameterizedTest
   @ValueSource(strings = {"a", "b", "c", "d", "e", "f"})
   void six_tenths_and_seven_fifths_cover_the_cell_that_is_left_out(String cell) {
-    List<Facts.Row> rows = Facts.read(Ageing.class, "ageing.csv");
+    List<ReferenceTable.Row> rows = ReferenceTable.read(Ageing.class, "ageing.csv");
     int compared = 0;
-    for (Facts.Row from : rows) {
-      for (Facts.Row to : rows) {
+    for (ReferenceTable.Row from : rows) {
+      for (ReferenceTable.Row to : rows) {
         if (to.number("health") < from.number("health")) {
           double came = to.number(cell) / from.number(cell) - 1;
           double least = Double.POSITIVE_INFINITY;
@@ -121,7 +121,7 @@ class AgeingTest {
 
   @Test
   void more_cycles_at_the_same_health_leave_more() {
-    assertThat(Ageing.cyclesLeft(400, 0.9, 0.8, Outlook.LEAST))
-        .isEqualTo(2 * Ageing.cyclesLeft(200, 0.9, 0.8, Outlook.LEAST));
+    assertThat(Ageing.cyclesLeft(400, 0.9, 0.8, ForecastBound.LEAST))
+        .isEqualTo(2 * Ageing.cyclesLeft(200, 0.9, 0.8, ForecastBound.LEAST));
   }
 }

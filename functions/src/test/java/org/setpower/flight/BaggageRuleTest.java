@@ -13,7 +13,7 @@ class BaggageRuleTest {
   void every_pack_has_a_rule_from_the_first_day_on() {
     for (RuleBook rules : RuleBook.values()) {
       LocalDate first = LocalDate.of(2018, rules == RuleBook.ICAO ? 1 : 10, 1);
-      for (Carried carried : Carried.values()) {
+      for (CarriageMode carried : CarriageMode.values()) {
         for (FlightChemistry cells : FlightChemistry.values()) {
           for (double wattHours : BOTH_SIDES) {
             assertThat(BaggageRule.of(wattHours, carried, cells, rules, first).says()).isNotBlank();
@@ -54,7 +54,8 @@ class BaggageRuleTest {
   @Test
   void what_is_not_confirmed_is_for_the_airline_to_say() {
     for (RuleBook rules : RuleBook.values()) {
-      for (Carried carried : new Carried[] {Carried.SPARE, Carried.IN_EQUIPMENT}) {
+      for (CarriageMode carried :
+          new CarriageMode[] {CarriageMode.SPARE, CarriageMode.IN_EQUIPMENT}) {
         assertThat(BaggageRule.of(98, carried, FlightChemistry.SODIUM_ION, rules, null).verdict())
             .isEqualTo(FlightClass.ASK);
       }
@@ -64,7 +65,7 @@ class BaggageRuleTest {
   @Test
   void more_watt_hours_are_never_treated_more_kindly() {
     for (RuleBook rules : RuleBook.values()) {
-      for (Carried carried : Carried.values()) {
+      for (CarriageMode carried : CarriageMode.values()) {
         for (int i = 2; i < BOTH_SIDES.length; i++) {
           FlightClass less = lithium(BOTH_SIDES[i - 1], carried, rules);
           FlightClass more = lithium(BOTH_SIDES[i], carried, rules);
@@ -74,7 +75,7 @@ class BaggageRuleTest {
     }
   }
 
-  private static FlightClass lithium(double wattHours, Carried carried, RuleBook rules) {
+  private static FlightClass lithium(double wattHours, CarriageMode carried, RuleBook rules) {
     return BaggageRule.of(wattHours, carried, FlightChemistry.LITHIUM_ION, rules, null).verdict();
   }
 

@@ -11,8 +11,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.assertj.core.data.Percentage;
-import org.setpower.Ode;
-import org.setpower.base.Refusal;
+import org.setpower.OdeReference;
+import org.setpower.base.EvaluationException;
 
 /** What holds for every pack and device; the hours against an integrator. */
 class DischargeProperties {
@@ -35,15 +35,15 @@ class DischargeProperties {
       return rate * ampHours * cells * 3.5;
     }
 
-    Load load() {
-      return new Load(watts(), cutoffPerCell * cells, leadMilliohms / 1000);
+    DeviceLoad load() {
+      return new DeviceLoad(watts(), cutoffPerCell * cells, leadMilliohms / 1000);
     }
 
     /** The discharge; jobs that do not start are left out. */
     Discharge discharge() {
       try {
         return Discharge.of(pack(), load(), start, 0);
-      } catch (Refusal refusal) {
+      } catch (EvaluationException refusal) {
         requireCannotRun(refusal);
         Assume.that(false);
         throw refusal;
@@ -120,7 +120,7 @@ class DischargeProperties {
       double lower = Math.max(end, pack.curve().chargeAt(i));
       if (upper > lower) {
         hours +=
-            Ode.after(
+            OdeReference.after(
                 upper - lower,
                 new double[] {0, upper},
                 t -> {
@@ -176,7 +176,7 @@ class DischargeProperties {
   private static Discharge warming(Job job) {
     try {
       return Discharge.warming(job.pack(), job.load(), job.start, 0);
-    } catch (Refusal refusal) {
+    } catch (EvaluationException refusal) {
       requireCannotRun(refusal);
       Assume.that(false);
       throw refusal;
@@ -196,7 +196,7 @@ class DischargeProperties {
     int parts = 40;
     for (int i = 0; i < parts; i++) {
       state =
-          Ode.after(
+          OdeReference.after(
               (job.start - discharge.endCharge()) / parts,
               state,
               t -> {
@@ -255,26 +255,28 @@ class DischargeProperties {
   void more_watts_or_a_higher_cutoff_never_last_longer(
       @ForAll("jobs") Job job, @ForAll("factors") double k) {
     double hours = job.discharge().hours();
-    Load harder = new Load(job.watts() * k, job.load().cutoffVolts(), job.load().leadOhms());
-    Load fussier = new Load(job.watts(), job.load().cutoffVolts() * k, job.load().leadOhms());
+    DeviceLoad harder =
+        new DeviceLoad(job.watts() * k, job.load().cutoffVolts(), job.load().leadOhms());
+    DeviceLoad fussier =
+        new DeviceLoad(job.watts(), job.load().cutoffVolts() * k, job.load().leadOhms());
     assertThat(hoursOrNone(job, harder)).isLessThanOrEqualTo(hours / k * (1 + 1e-9));
     assertThat(hoursOrNone(job, fussier)).isLessThanOrEqualTo(hours * (1 + 1e-12));
   }
 
   /** 0 only where the device cannot run at all; any other refusal is a fault of the calculation. */
-  private static double hoursOrNone(Job job, Load load) {
+  private static double hoursOrNone(Job job, DeviceLoad load) {
     try {
       return Discharge.of(job.pack(), load, job.start, 0).hours();
-    } catch (Refusal refusal) {
+    } catch (EvaluationException refusal) {
       requireCannotRun(refusal);
       return 0;
     }
   }
 
-  private static void requireCannotRun(Refusal refusal) {
+  private static void requireCannotRun(EvaluationException refusal) {
     assertThat(refusal.reason())
         .as(refusal.getMessage())
-        .isIn(PackReason.DOES_NOT_START, PackReason.NOTHING_TO_USE);
+        .isIn(PackErrorCode.DOES_NOT_START, PackErrorCode.NOTHING_TO_USE);
   }
 
   @Property(tries = 300)
@@ -298,7 +300,7 @@ class DischargeProperties {
     double share = 0;
     try {
       share = Discharge.startsAbove(job.pack(), job.load());
-    } catch (Refusal refusal) {
+    } catch (EvaluationException refusal) {
       requireCannotRun(refusal);
       Assume.that(false);
     }
@@ -310,7 +312,7 @@ class DischargeProperties {
   private static double hoursFrom(Job job, double start) {
     try {
       return Discharge.of(job.pack(), job.load(), start, 0).hours();
-    } catch (Refusal refusal) {
+    } catch (EvaluationException refusal) {
       requireCannotRun(refusal);
       return 0;
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.base.Facts;
+import org.setpower.base.ReferenceTable;
 
 /**
  * The model of a pack against cells that others have discharged at constant current. The target:
@@ -14,21 +14,21 @@ import org.setpower.base.Facts;
  *
  * <p>It is met in all 34 runs. What the cold leaves of the charge at −10 and −20 °C was set with
  * four of these cells in view, so their runs there are no check of that figure; that one figure
- * does for cells that lie a quarter apart is the doing of {@link Warming}, whose own figures come
- * from case temperatures, not from hours. Cells that were charged in the cold were not full: their
- * charge at the start is read from the volts at rest, against those of the same cell charged in the
- * warm.
+ * does for cells that lie a quarter apart is the doing of {@link SelfHeating}, whose own figures
+ * come from case temperatures, not from hours. Cells that were charged in the cold were not full:
+ * their charge at the start is read from the volts at rest, against those of the same cell charged
+ * in the warm.
  *
  * <p>Left out: used cells of unknown chemistry and health (NASA 2007). A lead battery of 100 Ah at
  * 10 A gave 9.05 h to 10.8 V (V. Mehra and A. C. M., 2016) where the curve alone says 10: see
  * {@link Peukert}, which is for that.
  */
 class MeasuredCellsTest {
-  static List<Facts.Row> runs() {
-    return Facts.read(MeasuredCellsTest.class, "measured_discharge.csv");
+  static List<ReferenceTable.Row> runs() {
+    return ReferenceTable.read(MeasuredCellsTest.class, "measured_discharge.csv");
   }
 
-  private static Pack cell(Facts.Row run) {
+  private static Pack cell(ReferenceTable.Row run) {
     return Pack.of(
         chemistry(run),
         1,
@@ -39,28 +39,28 @@ class MeasuredCellsTest {
   }
 
   /** Share of the charge before the run. */
-  private static double start(Facts.Row run) {
+  private static double start(ReferenceTable.Row run) {
     return run.blank("rest_volts")
         ? 1
         : charge(run, run.number("rest_volts")) / charge(run, run.number("rest_volts_warm"));
   }
 
-  private static double charge(Facts.Row run, double restVolts) {
+  private static double charge(ReferenceTable.Row run, double restVolts) {
     return OpenCircuit.of(chemistry(run)).charge(restVolts);
   }
 
-  private static Discharge discharge(Facts.Row run) {
+  private static Discharge discharge(ReferenceTable.Row run) {
     return Discharge.warming(
         cell(run), new ConstantAmps(run.number("amps"), run.number("cutoff")), start(run), 0);
   }
 
-  private static Chemistry chemistry(Facts.Row run) {
+  private static Chemistry chemistry(ReferenceTable.Row run) {
     return run.text("chemistry").equals("LFP") ? Chemistry.LFP : Chemistry.LI_ION;
   }
 
   @ParameterizedTest
   @MethodSource("runs")
-  void hours_at_constant_current(Facts.Row run) {
+  void hours_at_constant_current(ReferenceTable.Row run) {
     double measured = run.number("hours");
     double hours = discharge(run).hours();
     String name = run.text("cell") + " at " + run.text("temp") + " °C, " + run.text("amps") + " A";
@@ -70,7 +70,7 @@ class MeasuredCellsTest {
   /** The curve and the resistance: the volts in the middle of the run. */
   @ParameterizedTest
   @MethodSource("runs")
-  void volts_at_half_the_charge(Facts.Row run) {
+  void volts_at_half_the_charge(ReferenceTable.Row run) {
     Discharge discharge = discharge(run);
     double volts = discharge.at((start(run) + discharge.endCharge()) / 2).deviceVolts();
     assertThat(volts)

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** What is read from tables, and the limits of a device to the digit. */
 class PackTablesTest {
@@ -72,21 +72,21 @@ class PackTablesTest {
   /** 8 cells switch off at 3.0 V each, 24 V; a device that stops at 24 V stops first. */
   @Test
   void of_two_equal_limits_the_device_is_named() {
-    assertThat(new Load(1, 24, 0).end(PACK)).isEqualTo(Discharge.End.CUT_OFF);
-    assertThat(new Load(1, 23.9, 0).end(PACK)).isEqualTo(Discharge.End.FLOOR);
+    assertThat(new DeviceLoad(1, 24, 0).end(PACK)).isEqualTo(Discharge.End.CUT_OFF);
+    assertThat(new DeviceLoad(1, 23.9, 0).end(PACK)).isEqualTo(Discharge.End.FLOOR);
   }
 
   /** Behind 1 Ω no more than 32 V · 32 A come out of 64 V, and the load then sees 32 V. */
   @Test
   void at_half_the_volts_the_watts_collapse() {
-    assertThat(new Load(1024, 32, 0).end(PACK)).isEqualTo(Discharge.End.COLLAPSE);
-    assertThat(new Load(1024, 32.1, 0).end(PACK)).isEqualTo(Discharge.End.CUT_OFF);
+    assertThat(new DeviceLoad(1024, 32, 0).end(PACK)).isEqualTo(Discharge.End.COLLAPSE);
+    assertThat(new DeviceLoad(1024, 32.1, 0).end(PACK)).isEqualTo(Discharge.End.CUT_OFF);
   }
 
   /** 100 W through 1 Ω: 20 V at the terminals leave 10 V and 10 A; below that, nothing. */
   @Test
   void a_lead_lets_the_watts_through_or_not() {
-    Load load = new Load(100, 0, 1);
+    DeviceLoad load = new DeviceLoad(100, 0, 1);
     assertThat(load.atDevice(20)).isCloseTo(10, within(1e-12));
     assertThat(load.atDevice(19.9)).isZero();
     assertThat(load.atDevice(25)).isCloseTo(20, within(1e-12));
@@ -94,7 +94,7 @@ class PackTablesTest {
 
   @Test
   void other_ways_to_write_a_chemistry_are_read() {
-    Word.Words<Chemistry> words = new Word.Words<>(Chemistry.class);
+    TextEnum.Lookup<Chemistry> words = new TextEnum.Lookup<>(Chemistry.class);
     assertThat(words.read("chemistry", "NMC")).isEqualTo(Chemistry.LI_ION);
     assertThat(words.read("chemistry", "LiFePO4")).isEqualTo(Chemistry.LFP);
     assertThat(words.read("chemistry", "NiMH")).isEqualTo(Chemistry.NIMH);

@@ -9,11 +9,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.setpower.base.BaseReason;
+import org.setpower.base.BaseErrorCode;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.ErrorCode;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.PhaseSystem;
-import org.setpower.base.Reason;
-import org.setpower.base.Refusal;
-import org.setpower.base.Step;
 import org.setpower.base.Temperature;
 import org.setpower.base.Unit;
 import org.setpower.registry.groups.Parameters;
@@ -24,15 +24,15 @@ class DeclarationTest {
   private static final Parameter<Double> Y =
       Parameters.positive("y", "Second", Unit.AMPERE).orElse(7.0);
 
-  private static void assertRefused(Reason reason, Runnable call) {
+  private static void assertRefused(ErrorCode reason, Runnable call) {
     assertThatThrownBy(call::run)
         .isInstanceOfSatisfying(
-            Refusal.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
+            EvaluationException.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
   }
 
   @Test
   void a_function_keeps_what_is_declared() {
-    Group group = new Group("TEST", "a trade");
+    FunctionGroup group = new FunctionGroup("TEST", "a trade");
     FunctionSpec sum =
         group
             .function("SUM")
@@ -43,10 +43,10 @@ class DeclarationTest {
             .formula("x + y")
             .source("arithmetic")
             .caution("Take care")
-            .refuses(BaseReason.MISSING, BaseReason.TOO_SMALL)
+            .refuses(BaseErrorCode.MISSING, BaseErrorCode.TOO_SMALL)
             .example("=TEST.SUM(1)", 8.0)
             .example("=TEST.SUM(1;2)", 3.0)
-            .shows(a -> List.of(new Step("x", "the first", a.get(X), Unit.METRE, "")))
+            .shows(a -> List.of(new CalculationStep("x", "the first", a.get(X), Unit.METRE, "")))
             .by(a -> a.get(X) + a.get(Y));
     assertThat(group.prefix()).isEqualTo("TEST");
     assertThat(group.title()).isEqualTo("a trade");
@@ -64,7 +64,7 @@ class DeclarationTest {
     assertThat(sum.formula()).isEqualTo("x + y");
     assertThat(sum.source()).isEqualTo("arithmetic");
     assertThat(sum.caution()).isEqualTo("Take care");
-    assertThat(sum.reasons()).isEqualTo(List.of(BaseReason.MISSING, BaseReason.TOO_SMALL));
+    assertThat(sum.reasons()).isEqualTo(List.of(BaseErrorCode.MISSING, BaseErrorCode.TOO_SMALL));
     assertThat(sum.examples())
         .extracting(FunctionSpec.Example::formula)
         .containsExactly("=TEST.SUM(1)", "=TEST.SUM(1;2)");
@@ -74,16 +74,16 @@ class DeclarationTest {
     assertThat(sum.call(1.0, 2.0)).isEqualTo(3.0);
     assertThat(sum.working(1.0, 2.0))
         .containsExactly(
-            new Step("x", "First", 1.0, Unit.METRE, "given"),
-            new Step("y", "Second", 2.0, Unit.AMPERE, "given"),
-            new Step("x", "the first", 1.0, Unit.METRE, ""),
-            new Step("TEST.SUM", "The sum", 3.0, Unit.VOLT, "arithmetic"));
+            new CalculationStep("x", "First", 1.0, Unit.METRE, "given"),
+            new CalculationStep("y", "Second", 2.0, Unit.AMPERE, "given"),
+            new CalculationStep("x", "the first", 1.0, Unit.METRE, ""),
+            new CalculationStep("TEST.SUM", "The sum", 3.0, Unit.VOLT, "arithmetic"));
     Object[][] four = {{1.0, 2.0}, {3.0, 4.0}};
-    assertRefused(BaseReason.TOO_MANY_CELLS, () -> sum.call(new Object[] {four}));
+    assertRefused(BaseErrorCode.TOO_MANY_CELLS, () -> sum.call(new Object[] {four}));
     assertThat((Object[][]) sum.call(new Object[] {new Object[][] {{1.0, 2.0, 3.0}}}))
         .isDeepEqualTo(new Object[][] {{8.0, 9.0, 10.0}});
-    assertRefused(BaseReason.TOO_MANY_ARGUMENTS, () -> sum.call(1.0, 2.0, 3.0));
-    assertRefused(BaseReason.MISSING, sum::call);
+    assertRefused(BaseErrorCode.TOO_MANY_ARGUMENTS, () -> sum.call(1.0, 2.0, 3.0));
+    assertRefused(BaseErrorCode.MISSING, sum::call);
     assertThatThrownBy(
             () -> new Arguments(sum, new Object[] {1.0, 2.0}).get(Parameters.POWER_FACTOR))
         .isInstanceOf(IllegalStateException.class)
@@ -92,7 +92,7 @@ class DeclarationTest {
 
   @Test
   void a_function_gives_a_text_or_a_table() {
-    Group group = new Group("TEST", "a trade");
+    FunctionGroup group = new FunctionGroup("TEST", "a trade");
     FunctionSpec text = group.function("TEXT").takes(X).givesText("A word").by(a -> "so");
     assertThat(text.kind()).isEqualTo(FunctionSpec.Kind.TEXT);
     assertThat(text.resultWords()).isEqualTo("A word");
@@ -107,21 +107,21 @@ class DeclarationTest {
     assertThat(table.resultWords()).isEqualTo("Rows");
     assertThat(table.columns()).containsExactly("one", "two");
     assertThat((Object[][]) table.call(3.0)).isDeepEqualTo(new Object[][] {{3.0, "w"}});
-    assertRefused(BaseReason.NOTHING_TO_LIST, () -> table.call(0.0));
+    assertRefused(BaseErrorCode.NOTHING_TO_LIST, () -> table.call(0.0));
     assertThat(table.working(3.0))
         .last()
-        .isEqualTo(new Step("row 1", "one 3, two w", 3.0, Unit.NONE, ""));
+        .isEqualTo(new CalculationStep("row 1", "one 3, two w", 3.0, Unit.NONE, ""));
     assertThat(group.functions()).containsExactly(text, table);
   }
 
   /** No cell shows a number that is none, wherever it stands in a table. */
   @Test
   void an_answer_that_is_no_number_is_refused() {
-    Group group = new Group("TEST", "a trade");
+    FunctionGroup group = new FunctionGroup("TEST", "a trade");
     FunctionSpec half =
         group.function("HALF").takes(X).by(a -> new Object[][] {{1.0, "a"}, {1 / a.get(X), "b"}});
     assertThat((Object[][]) half.call(2.0)).isDeepEqualTo(new Object[][] {{1.0, "a"}, {0.5, "b"}});
-    assertRefused(BaseReason.RESULT_NOT_FINITE, () -> half.call(0.0));
+    assertRefused(BaseErrorCode.RESULT_NOT_FINITE, () -> half.call(0.0));
   }
 
   @Test
@@ -144,7 +144,7 @@ class DeclarationTest {
     assertThat(plain.orElse(2.5, "a usual one").description())
         .isEqualTo("Current (A); if left out: a usual one");
     assertThat(plain.orElse(2.5, "").description()).isEqualTo("Current (A)");
-    assertRefused(BaseReason.MISSING, () -> two.required().read(null));
+    assertRefused(BaseErrorCode.MISSING, () -> two.required().read(null));
     assertThat(two.required().is(plain)).isTrue();
     Parameter<Double> other = two.named("start_amps", "Current at the start");
     assertThat(other.name()).isEqualTo("start_amps");
@@ -182,7 +182,7 @@ class DeclarationTest {
     "count, 0, TOO_SMALL",
     "count, 1.5, NOT_WHOLE"
   })
-  void a_number_is_checked(String kind, double value, BaseReason reason) {
+  void a_number_is_checked(String kind, double value, BaseErrorCode reason) {
     Parameter<Double> parameter =
         switch (kind) {
           case "notNegative" -> Parameters.notNegative("n", "N", Unit.METRE);
@@ -195,9 +195,9 @@ class DeclarationTest {
     } else {
       assertRefused(reason, () -> parameter.read(value));
     }
-    assertRefused(BaseReason.NOT_A_NUMBER, () -> parameter.read("many"));
-    assertRefused(BaseReason.NOT_FINITE, () -> parameter.read(Double.NaN));
-    assertRefused(BaseReason.ONE_VALUE, () -> parameter.read(new Object[][] {{1.0, 2.0}}));
+    assertRefused(BaseErrorCode.NOT_A_NUMBER, () -> parameter.read("many"));
+    assertRefused(BaseErrorCode.NOT_FINITE, () -> parameter.read(Double.NaN));
+    assertRefused(BaseErrorCode.ONE_VALUE, () -> parameter.read(new Object[][] {{1.0, 2.0}}));
   }
 
   /** Health up to 1.1 counts as 1: a new pack may hold more than its label. */
@@ -205,10 +205,10 @@ class DeclarationTest {
   void shared_parameters_have_their_limits() {
     assertThat(Parameters.HEALTH.read(1.1)).isEqualTo(1);
     assertThat(Parameters.HEALTH.read(0.9)).isEqualTo(0.9);
-    assertRefused(BaseReason.NOT_A_SHARE, () -> Parameters.HEALTH.read(1.11));
-    assertRefused(BaseReason.ZERO_OR_BLANK, () -> Parameters.HEALTH.read(0.0));
-    assertRefused(BaseReason.ZERO_OR_BLANK, () -> Parameters.POWER_FACTOR.read(0.0));
-    assertRefused(BaseReason.NOT_A_SHARE, () -> Parameters.EFFICIENCY.read(1.5));
+    assertRefused(BaseErrorCode.NOT_A_SHARE, () -> Parameters.HEALTH.read(1.11));
+    assertRefused(BaseErrorCode.ZERO_OR_BLANK, () -> Parameters.HEALTH.read(0.0));
+    assertRefused(BaseErrorCode.ZERO_OR_BLANK, () -> Parameters.POWER_FACTOR.read(0.0));
+    assertRefused(BaseErrorCode.NOT_A_SHARE, () -> Parameters.EFFICIENCY.read(1.5));
     assertThat(Parameters.POWER_FACTOR.read(1.0)).isEqualTo(1);
     assertThat(Parameters.EFFICIENCY.read(0.5)).isEqualTo(0.5);
   }
@@ -218,9 +218,9 @@ class DeclarationTest {
     Parameter<Boolean> flag = Parameters.flag("lasting", "Whether it lasts");
     assertThat(flag.read(1.0)).isTrue();
     assertThat(flag.read(0.0)).isFalse();
-    assertRefused(BaseReason.TOO_LARGE, () -> flag.read(2.0));
-    assertRefused(BaseReason.TOO_SMALL, () -> flag.read(-1.0));
-    assertRefused(BaseReason.NOT_WHOLE, () -> flag.read(0.5));
+    assertRefused(BaseErrorCode.TOO_LARGE, () -> flag.read(2.0));
+    assertRefused(BaseErrorCode.TOO_SMALL, () -> flag.read(-1.0));
+    assertRefused(BaseErrorCode.NOT_WHOLE, () -> flag.read(0.5));
     assertThat(flag.description()).isEqualTo("Whether it lasts: TRUE or FALSE; required");
   }
 
@@ -231,8 +231,8 @@ class DeclarationTest {
     assertThat(temp.read("50 °F")).isCloseTo(10, within(1e-9));
     assertThat(temp.read(-273.15)).isEqualTo(-273.15);
     assertThat(temp.read(1000.0)).isEqualTo(1000);
-    assertRefused(BaseReason.TOO_SMALL, () -> temp.read(-273.16));
-    assertRefused(BaseReason.TOO_LARGE, () -> temp.read(1000.1));
+    assertRefused(BaseErrorCode.TOO_SMALL, () -> temp.read(-273.16));
+    assertRefused(BaseErrorCode.TOO_LARGE, () -> temp.read(1000.1));
     assertThat(temp.description()).startsWith("Of the air; also text").endsWith("(°C); required");
   }
 
@@ -251,7 +251,7 @@ class DeclarationTest {
     assertThat(date.isDate()).isTrue();
     assertThat(date.read("2027-01-28")).isEqualTo(LocalDate.of(2027, 1, 28));
     assertThat(date.read(46415.9)).isEqualTo(LocalDate.of(2027, 1, 28));
-    FunctionSpec spec = new Group("TEST", "").function("DAY").takes(date).by(a -> 1.0);
+    FunctionSpec spec = new FunctionGroup("TEST", "").function("DAY").takes(date).by(a -> 1.0);
     assertThat(spec.takesDate()).isTrue();
   }
 
@@ -259,13 +259,17 @@ class DeclarationTest {
   void a_word_is_one_of_a_list() {
     Parameter<PhaseSystem> system =
         Parameter.of(
-            "system", "System", Unit.NONE, Parameter.Shape.SINGLE, Readers.word(PhaseSystem.class));
+            "system",
+            "System",
+            Unit.NONE,
+            Parameter.Shape.SINGLE,
+            ArgumentParsers.word(PhaseSystem.class));
     assertThat(system.words()).containsExactly("DC", "1PH", "3PH");
     assertThat(system.read("3PH")).isEqualTo(PhaseSystem.THREE);
     assertThat(system.orElse(PhaseSystem.DC).fallbackWords()).isEqualTo("DC");
-    assertRefused(BaseReason.NOT_A_TEXT, () -> system.read(3.0));
-    assertRefused(BaseReason.UNKNOWN_WORD, () -> system.read("2PH"));
-    assertRefused(BaseReason.ONE_VALUE, () -> system.read(new Object[][] {{"DC"}}));
+    assertRefused(BaseErrorCode.NOT_A_TEXT, () -> system.read(3.0));
+    assertRefused(BaseErrorCode.UNKNOWN_WORD, () -> system.read("2PH"));
+    assertRefused(BaseErrorCode.ONE_VALUE, () -> system.read(new Object[][] {{"DC"}}));
   }
 
   @Test
@@ -273,7 +277,7 @@ class DeclarationTest {
     Parameter<Object> rest =
         Parameter.of("rest", "Rest", Unit.NONE, Parameter.Shape.REST, (n, raw) -> raw);
     FunctionSpec count =
-        new Group("TEST", "")
+        new FunctionGroup("TEST", "")
             .function("COUNT")
             .takes(X, rest)
             .by(a -> (double) ((Object[][]) a.get(rest))[0].length);
@@ -293,7 +297,7 @@ class DeclarationTest {
 
   @Test
   void a_table_stands_in_a_cell_only_if_it_is_one_value() {
-    Group group = new Group("TEST", "a trade");
+    FunctionGroup group = new FunctionGroup("TEST", "a trade");
     Object[][] column = {{3.0}, {4.0}};
     FunctionSpec one =
         group.function("ONE").takes(X).givesTable("Row", "a").by(a -> new Object[][] {{a.get(X)}});

@@ -18,7 +18,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.setpower.Oracle;
+import org.setpower.ReferenceTool;
 
 /** Leg plans against every plan there is, against the solver GLPK, and against themselves. */
 class LegPlanTest {
@@ -260,7 +260,7 @@ class LegPlanTest {
       }
       rows.append(String.format(Locale.ROOT, " >= %.1f%n", job.taken[leg]));
     }
-    String printed = Oracle.solve(rows.toString() + binaries + "end\n");
+    String printed = ReferenceTool.solve(rows.toString() + binaries + "end\n");
     Matcher m = Pattern.compile("(?m)^s mip \\d+ \\d+ o (\\S+)$").matcher(printed);
     assertThat(m.find()).as(printed).isTrue();
     return Double.parseDouble(m.group(1));

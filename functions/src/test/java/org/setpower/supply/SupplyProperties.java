@@ -77,9 +77,9 @@ class SupplyProperties {
       @ForAll Engine engine,
       @ForAll @DoubleRange(min = -100, max = 2900) double altitude,
       @ForAll @DoubleRange(min = -20, max = 54) double temp) {
-    double left = Generator.derate(altitude, temp, engine);
+    double left = GeneratorRating.derate(altitude, temp, engine);
     assertThat(left).isBetween(0.5, 1.0);
-    assertThat(Generator.derate(altitude + 100, temp, engine)).isLessThanOrEqualTo(left);
-    assertThat(Generator.derate(altitude, temp + 1, engine)).isLessThanOrEqualTo(left);
+    assertThat(GeneratorRating.derate(altitude + 100, temp, engine)).isLessThanOrEqualTo(left);
+    assertThat(GeneratorRating.derate(altitude, temp + 1, engine)).isLessThanOrEqualTo(left);
   }
 }

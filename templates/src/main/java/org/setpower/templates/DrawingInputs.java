@@ -2,7 +2,7 @@ package org.setpower.templates;
 
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.setpower.templates.example.Workbook;
+import org.setpower.templates.example.TemplateDefinition;
 
 /**
  * Which files of this module a drawing is made from. A workbook has a package of its own, which no
@@ -10,11 +10,11 @@ import org.setpower.templates.example.Workbook;
  */
 final class DrawingInputs {
   private static final Set<String> BOOKS =
-      Shelf.all().stream().map(DrawingInputs::folder).collect(Collectors.toSet());
+      TemplateRegistry.all().stream().map(DrawingInputs::folder).collect(Collectors.toSet());
 
   private final String own;
 
-  DrawingInputs(Workbook workbook) {
+  DrawingInputs(TemplateDefinition workbook) {
     own = folder(workbook);
   }
 
@@ -37,7 +37,7 @@ final class DrawingInputs {
     return BOOKS.stream().noneMatch(file::startsWith);
   }
 
-  static String folder(Workbook workbook) {
+  static String folder(TemplateDefinition workbook) {
     return workbook.getClass().getPackageName().replace('.', '/') + "/";
   }
 }

@@ -2,15 +2,15 @@
  * The ready sheets: what is on them, and the builder that draws them.
  *
  * <p>A file is declared once, in a class that implements {@link
- * org.setpower.templates.example.Workbook} and stands in {@link org.setpower.templates.Shelf}. It
- * touches no office. How to declare one:
+ * org.setpower.templates.example.TemplateDefinition} and stands in {@link
+ * org.setpower.templates.TemplateRegistry}. It touches no office. How to declare one:
  *
  * <ol>
- *   <li>Make the cells: {@code Column.input("Length").unit("m").number(Format.ONE, 0,
- *       5000).needed().help("…")} to fill, {@code Column.result("Drop", formula).unit("V")} worked
- *       out, {@code Column.working("…")} hidden; {@code Field.input(…)} and {@code Field.result(…)}
- *       for single cells. A cell to fill has an input help; its error message comes by itself from
- *       its format, limits or list.
+ *   <li>Make the cells: {@code ColumnSpec.input("Length").unit("m").number(CellFormat.ONE, 0,
+ *       5000).needed().help("…")} to fill, {@code ColumnSpec.result("Drop", formula).unit("V")}
+ *       worked out, {@code ColumnSpec.working("…")} hidden; {@code FieldSpec.input(…)} and {@code
+ *       FieldSpec.result(…)} for single cells. A cell to fill has an input help; its error message
+ *       comes by itself from its format, limits or list.
  *   <li>Write formulas with the cells themselves: {@code call(CableFunctions.DROP, SIZE, LENGTH,
  *       AMPS)}, {@code calc("{}-{}", MAY, USED)}, {@code or(LEVEL, 1)} for a cell that may be
  *       blank, {@code optional(CELL)} to let a function take its own default. A column stands for
@@ -19,20 +19,21 @@
  *       …)} for words. A result is blank while a cell it needs is blank; refusals go to the status
  *       by themselves. Hidden columns hold a name, and the name the formula, unless it looks at
  *       rows above or below: what a check needs of those is best a column of its own.
- *   <li>Put the columns into a {@code Table.of("Runs", 100).columns(…).checks(Check.stop(when,
- *       words), Check.look(when, words))}: cells to fill first. Status and reason are added. The
- *       order of what is said: missing, wrong kind, refused, then the checks. A table without cells
- *       to fill may have checks too: its rows count while their first column says something. {@code
- *       asks(FIELD, …)} lets a table name single cells that are filled wrongly.
- *   <li>Other blocks: {@code Fields}, {@code Answers} (an array result), {@code Figures}, {@code
- *       BarChart}, {@code Findings.on(…)} (all stops and looks), {@code Lines.notes} and {@code
- *       cautions}, {@code Grid} (a native matrix on a working tab).
- *   <li>Put the blocks on tabs: {@code Tab.of("Runs", "What it is for; what to fill
- *       first.").with(…)}; the first one {@code first()}, then {@code Tab.result("…")}, or {@code
- *       onePage()} where it must not run on, last {@code Tab.notes(…)}.
- *   <li>What several files have in common is declared once: {@code Job} and its days, {@code Kit},
- *       {@code PackFeed} (what hangs on packs), {@code Leads}, {@code FromPlan} (the rows that a
- *       plan hands to a budget).
+ *   <li>Put the columns into a {@code Table.of("Runs",
+ *       100).columns(…).checks(ValidationRule.stop(when, words), ValidationRule.look(when,
+ *       words))}: cells to fill first. Status and reason are added. The order of what is said:
+ *       missing, wrong kind, refused, then the checks. A table without cells to fill may have
+ *       checks too: its rows count while their first column says something. {@code asks(FIELD, …)}
+ *       lets a table name single cells that are filled wrongly.
+ *   <li>Other blocks: {@code FieldBlock}, {@code ArrayResult} (an array result), {@code Figures},
+ *       {@code BarChart}, {@code Findings.on(…)} (all stops and looks), {@code TextBlock.notes} and
+ *       {@code cautions}, {@code MatrixBlock} (a native matrix on a working tab).
+ *   <li>Put the blocks on tabs: {@code SheetSpec.of("Runs", "What it is for; what to fill
+ *       first.").with(…)}; the first one {@code first()}, then {@code SheetSpec.result("…")}, or
+ *       {@code onePage()} where it must not run on, last {@code SheetSpec.notes(…)}.
+ *   <li>What several files have in common is declared once: {@code JobSheet} and its days, {@code
+ *       EquipmentSheet}, {@code PackFeed} (what hangs on packs), {@code LeadsSheet}, {@code
+ *       PlanHandover} (the rows that a plan hands to a budget).
  * </ol>
  *
  * <p>What stays out: formulas of physics, law or money. A sheet adds, looks up and compares; for

@@ -17,9 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.groups.Catalogue;
-import org.setpower.text.Translation;
-import org.setpower.text.Words;
+import org.setpower.registry.groups.FunctionRegistry;
+import org.setpower.text.FunctionTexts;
+import org.setpower.text.Translations;
 
 /**
  * Sentences that could hurt somebody, in every language: on the sheets, in the words of functions
@@ -29,9 +29,9 @@ class DangerousTextsTest {
   private static final Path EXTENSION = Path.of("../extension/src/main");
 
   /** Every text of the sheets, in English. */
-  private static final Set<String> SHEETS = Texts.asked("de").asked();
+  private static final Set<String> SHEETS = TextCollector.asked("de").asked();
 
-  private static final Map<String, Words> WORDS = new HashMap<>();
+  private static final Map<String, Translations> WORDS = new HashMap<>();
 
   /** A battery that may burn. */
   private static final Pattern HOT =
@@ -89,7 +89,7 @@ class DangerousTextsTest {
           word("is not charged|wird nicht geladen|ne se charge pas|no se carga"));
 
   static Stream<String> languages() {
-    return Stream.concat(Stream.of("en"), Translation.LANGUAGES.stream());
+    return Stream.concat(Stream.of("en"), FunctionTexts.LANGUAGES.stream());
   }
 
   @ParameterizedTest
@@ -186,7 +186,7 @@ class DangerousTextsTest {
   }
 
   private static List<String> cautions() {
-    return Catalogue.all().stream().map(FunctionSpec::caution).toList();
+    return FunctionRegistry.all().stream().map(FunctionSpec::caution).toList();
   }
 
   private static List<String> handbook() throws IOException {
@@ -204,7 +204,9 @@ class DangerousTextsTest {
   }
 
   private static String in(String language, String english) {
-    return WORDS.computeIfAbsent(language, l -> Words.in(l, Shelf.class)).of(english);
+    return WORDS
+        .computeIfAbsent(language, l -> Translations.in(l, TemplateRegistry.class))
+        .of(english);
   }
 
   private static Pattern word(String words) {

@@ -10,25 +10,26 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.templates.example.Workbook;
+import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.layout.Layout;
-import org.setpower.templates.shared.Kit;
-import org.setpower.templates.uno.Drawing;
-import org.setpower.templates.uno.Filling;
+import org.setpower.templates.shared.EquipmentSheet;
+import org.setpower.templates.uno.ExampleLoader;
+import org.setpower.templates.uno.WorkbookWriter;
 
 /** A workbook is drawn again when something changes that it is made from, and only then. */
 class DrawingInputsTest {
   private static final Path SOURCES = Path.of("src/main/java");
 
-  static List<Workbook> workbooks() {
-    return Shelf.all();
+  static List<TemplateDefinition> workbooks() {
+    return TemplateRegistry.all();
   }
 
   @ParameterizedTest
   @MethodSource("workbooks")
-  void a_workbook_is_made_from_its_own_classes_and_from_no_other_workbook_s(Workbook workbook) {
+  void a_workbook_is_made_from_its_own_classes_and_from_no_other_workbook_s(
+      TemplateDefinition workbook) {
     DrawingInputs inputs = new DrawingInputs(workbook);
-    for (Workbook other : Shelf.all()) {
+    for (TemplateDefinition other : TemplateRegistry.all()) {
       assertThat(inputs.make(file(other.getClass())))
           .as(workbook.getClass() + " from " + other.getClass())
           .isEqualTo(other.getClass() == workbook.getClass());
@@ -38,9 +39,10 @@ class DrawingInputsTest {
 
   @ParameterizedTest
   @MethodSource("workbooks")
-  void a_workbook_is_made_from_what_all_share(Workbook workbook) {
+  void a_workbook_is_made_from_what_all_share(TemplateDefinition workbook) {
     DrawingInputs inputs = new DrawingInputs(workbook);
-    for (Class<?> shared : List.of(Drawing.class, Layout.class, Kit.class, Filling.class)) {
+    for (Class<?> shared :
+        List.of(WorkbookWriter.class, Layout.class, EquipmentSheet.class, ExampleLoader.class)) {
       assertThat(inputs.make(file(shared))).as(shared.getName()).isTrue();
       assertThat(DrawingInputs.draw(file(shared))).as(shared.getName()).isTrue();
     }
@@ -51,15 +53,15 @@ class DrawingInputsTest {
   /** What one workbook read of another would not be noticed. */
   @ParameterizedTest
   @MethodSource("workbooks")
-  void no_class_but_the_lists_of_workbooks_mentions_a_workbook_s_package(Workbook workbook)
-      throws IOException {
+  void no_class_but_the_lists_of_workbooks_mentions_a_workbook_s_package(
+      TemplateDefinition workbook) throws IOException {
     String own = workbook.getClass().getPackageName();
     Path folder = SOURCES.resolve(DrawingInputs.folder(workbook));
     try (Stream<Path> found = Files.walk(SOURCES)) {
       for (Path source : found.filter(f -> f.toString().endsWith(".java")).toList()) {
         if (!source.startsWith(folder)
-            && !source.endsWith(Shelf.class.getSimpleName() + ".java")
-            && !source.endsWith(Stress.class.getSimpleName() + ".java")) {
+            && !source.endsWith(TemplateRegistry.class.getSimpleName() + ".java")
+            && !source.endsWith(FullExamples.class.getSimpleName() + ".java")) {
           assertThat(Files.readString(source)).as(source.toString()).doesNotContain(own + ".");
         }
       }

@@ -10,31 +10,31 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.templates.layout.Hyphenation;
 import org.setpower.templates.layout.Layout;
-import org.setpower.templates.layout.Syllables;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Template;
-import org.setpower.text.Translation;
-import org.setpower.text.Words;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.text.FunctionTexts;
+import org.setpower.text.Translations;
 
 /** Headings have room: no word of one is cut in the middle, in any language, on any tab. */
 class HeadingTest {
   static Stream<String> languages() {
-    return Stream.concat(Stream.of(Words.ENGLISH), Translation.LANGUAGES.stream());
+    return Stream.concat(Stream.of(Translations.ENGLISH), FunctionTexts.LANGUAGES.stream());
   }
 
   @ParameterizedTest
   @MethodSource("languages")
   void no_word_is_cut(String language) {
-    Words words = Words.in(language, DrawSheets.class);
+    Translations words = Translations.in(language, BuildTemplates.class);
     List<String> cut =
-        Shelf.all().stream()
+        TemplateRegistry.all().stream()
             .flatMap(w -> cut(w.template(), new Layout(w.template(), words)))
             .toList();
     assertThat(cut).isEmpty();
   }
 
-  private static Stream<String> cut(Template template, Layout layout) {
+  private static Stream<String> cut(WorkbookSpec template, Layout layout) {
     return headings(template)
         .flatMap(
             c ->
@@ -42,7 +42,7 @@ class HeadingTest {
                     .map(w -> layout.spot(c).tab().name() + ", " + c.heading() + ": " + w));
   }
 
-  private static Stream<Column> headings(Template template) {
+  private static Stream<ColumnSpec> headings(WorkbookSpec template) {
     return template.tabs().stream()
         .filter(t -> !t.isHidden())
         .flatMap(t -> t.tables().stream())
@@ -53,23 +53,23 @@ class HeadingTest {
   @ParameterizedTest
   @MethodSource("languages")
   void every_word_that_may_be_divided_stands_in_a_heading(String language) {
-    Words words = Words.in(language, DrawSheets.class);
+    Translations words = Translations.in(language, BuildTemplates.class);
     Set<String> written =
-        Shelf.all().stream()
+        TemplateRegistry.all().stream()
             .flatMap(w -> written(w.template(), new Layout(w.template(), words)))
             .collect(Collectors.toSet());
-    assertThat(written).containsAll(Syllables.in(language).known());
+    assertThat(written).containsAll(Hyphenation.in(language).known());
   }
 
-  private static Stream<String> written(Template template, Layout layout) {
+  private static Stream<String> written(WorkbookSpec template, Layout layout) {
     return headings(template)
         .flatMap(c -> Arrays.stream(layout.wholeHeading(c).split("[\\s-]")))
-        .map(Syllables::bare);
+        .map(Hyphenation::bare);
   }
 
   @Test
   void a_word_is_divided_into_parts_that_fit() {
-    Syllables german = Syllables.in("de");
+    Hyphenation german = Hyphenation.in("de");
     assertThat(german.divided("Belastbarkeit", 15)).isEqualTo("Belast-barkeit");
     assertThat(german.divided("(Belastbarkeit,", 40)).isEqualTo("(Belastbarkeit,");
     assertThat(german.divided("Kohlrabi", 5)).isEqualTo("Kohlrabi");

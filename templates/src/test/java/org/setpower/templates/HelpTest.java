@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.templates.layout.Heading;
+import org.setpower.templates.layout.HeadingLayout;
 import org.setpower.templates.layout.Layout;
-import org.setpower.templates.spec.Template;
-import org.setpower.text.Translation;
-import org.setpower.text.Words;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.text.FunctionTexts;
+import org.setpower.text.Translations;
 
 /** Help beside a single cell runs on to the right: it ends before the printed page does. */
 class HelpTest {
@@ -18,34 +18,34 @@ class HelpTest {
   private static final double REGULAR = 0.93;
 
   static Stream<String> languages() {
-    return Stream.concat(Stream.of(Words.ENGLISH), Translation.LANGUAGES.stream());
+    return Stream.concat(Stream.of(Translations.ENGLISH), FunctionTexts.LANGUAGES.stream());
   }
 
   @ParameterizedTest
   @MethodSource("languages")
   void help_ends_on_its_page(String language) {
-    Words words = Words.in(language, DrawSheets.class);
+    Translations words = Translations.in(language, BuildTemplates.class);
     List<String> cut =
-        Shelf.all().stream()
+        TemplateRegistry.all().stream()
             .flatMap(w -> cut(w.template(), new Layout(w.template(), words), words))
             .toList();
     assertThat(cut).isEmpty();
   }
 
-  private static Stream<String> cut(Template template, Layout layout, Words words) {
+  private static Stream<String> cut(WorkbookSpec template, Layout layout, Translations words) {
     return template.fields().stream()
         .filter(f -> !layout.help(f).tab().isHidden())
         .filter(f -> millimetres(words.of(f.help())) > room(layout, layout.help(f)))
         .map(f -> layout.help(f).tab().name() + ", " + f.heading() + ": " + words.of(f.help()));
   }
 
-  private static int room(Layout layout, Layout.Spot help) {
+  private static int room(Layout layout, Layout.CellPosition help) {
     return layout.widths(help.tab()).subList(help.column(), layout.visible(help.tab())).stream()
         .mapToInt(Integer::intValue)
         .sum();
   }
 
   private static double millimetres(String text) {
-    return text.chars().mapToDouble(Heading::of).sum() * Heading.EM * REGULAR;
+    return text.chars().mapToDouble(HeadingLayout::of).sum() * HeadingLayout.EM * REGULAR;
   }
 }

@@ -9,9 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.layout.Layout;
 import org.setpower.templates.spec.CellContext;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.spec.Template;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.WorkbookSpec;
 
 /** The contingency after a change, in the finding of What if. */
 class OverspentTest {
@@ -21,16 +21,16 @@ class OverspentTest {
 
   @Test
   void the_figure_that_is_printed_is_the_one_that_is_tested() {
-    Template template = new PowerBudget().template();
+    WorkbookSpec template = new PowerBudget().template();
     Layout layout = new Layout(template);
-    Table table =
+    TableSpec table =
         template.tables().stream()
             .filter(t -> t.title().equals("What if"))
-            .map(Table.class::cast)
+            .map(TableSpec.class::cast)
             .findFirst()
             .orElseThrow();
     CellContext place = layout.place(table);
-    Column left =
+    ColumnSpec left =
         table.columns().stream()
             .filter(c -> c.heading().equals("Contingency left"))
             .findFirst()
@@ -39,7 +39,7 @@ class OverspentTest {
     List<String> findings =
         table.columns().stream()
             .filter(c -> !c.isInput())
-            .map(c -> Table.guarded(c, place))
+            .map(c -> TableSpec.guarded(c, place))
             .filter(f -> f.contains(tested + "<0"))
             .toList();
     assertThat(findings).singleElement();

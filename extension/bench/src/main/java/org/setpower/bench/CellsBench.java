@@ -56,20 +56,21 @@ final class CellsBench {
 
   private CellsBench() {}
 
-  static void run(Office office, Figures figures) throws IOException, com.sun.star.uno.Exception {
+  static void run(Office office, Measurements figures)
+      throws IOException, com.sun.star.uno.Exception {
     DischargeBench.addBasic(office, "Bench", BASIC);
-    Book[] books = new Book[CANDIDATES.size()];
+    BenchDocument[] books = new BenchDocument[CANDIDATES.size()];
     for (int i = 0; i < books.length; i++) {
       books[i] = fill(office, CANDIDATES.get(i));
     }
-    Book.inTurn(ROUNDS, books);
+    BenchDocument.inTurn(ROUNDS, books);
     for (int i = 0; i < books.length; i++) {
       report(figures, books, i);
       books[i].close();
     }
   }
 
-  private static void report(Figures figures, Book[] books, int at) {
+  private static void report(Measurements figures, BenchDocument[] books, int at) {
     Candidate candidate = CANDIDATES.get(at);
     double micros = 1e6 * books[at].seconds() / CELLS;
     if (candidate.array() && candidate.comparedWith() != null) {
@@ -78,7 +79,7 @@ final class CellsBench {
       figures.add(candidate.name(), "%.1f µs", micros);
     }
     if (candidate.comparedWith() != null) {
-      Book other = books[indexOf(candidate.comparedWith())];
+      BenchDocument other = books[indexOf(candidate.comparedWith())];
       double ratio = books[at].seconds() / other.seconds();
       String what = candidate.name() + ", to the empty one";
       if (candidate.array()) {
@@ -93,7 +94,7 @@ final class CellsBench {
     return CANDIDATES.stream().map(Candidate::formula).toList().indexOf(formula);
   }
 
-  private static Book fill(Office office, Candidate candidate)
+  private static BenchDocument fill(Office office, Candidate candidate)
       throws IOException, com.sun.star.uno.Exception {
     Object[][] data = new Object[CELLS][];
     for (int i = 0; i < CELLS; i++) {
@@ -102,7 +103,7 @@ final class CellsBench {
             i % 2 == 0 ? "12 AWG" : "2.5 mm²", 5.0 + i % 50, 1.0 + i % 15, 120.0, 24.0, 0.0052
           };
     }
-    Book book = Book.empty(office).data(0, data);
+    BenchDocument book = BenchDocument.empty(office).data(0, data);
     if (candidate.array()) {
       book.array(6, 0, 1, CELLS, candidate.formula());
     } else {

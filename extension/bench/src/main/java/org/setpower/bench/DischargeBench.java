@@ -71,13 +71,15 @@ final class DischargeBench {
 
   private DischargeBench() {}
 
-  static void run(Office office, Figures figures) throws IOException, com.sun.star.uno.Exception {
+  static void run(Office office, Measurements figures)
+      throws IOException, com.sun.star.uno.Exception {
     addBasic(office, "Discharge", BASIC);
-    try (Book ours = Book.empty(office).down(0, 0, 50 * COPIES, LASTS);
-        Book basic =
-            Book.empty(office).down(0, 0, COPIES, LASTS.replace("PACK.LASTS", "BASICLASTS"))) {
+    try (BenchDocument ours = BenchDocument.empty(office).down(0, 0, 50 * COPIES, LASTS);
+        BenchDocument basic =
+            BenchDocument.empty(office)
+                .down(0, 0, COPIES, LASTS.replace("PACK.LASTS", "BASICLASTS"))) {
       agree(ours.cell(0, 0).getValue(), basic.cell(0, 0).getValue());
-      Book.inTurn(ROUNDS, ours, basic);
+      BenchDocument.inTurn(ROUNDS, ours, basic);
       figures.atLeast(
           100,
           String.format(
@@ -88,9 +90,9 @@ final class DischargeBench {
           basic.seconds() / COPIES / (ours.seconds() / (50 * COPIES)),
           "%.0f");
     }
-    try (Book fine = Book.empty(office);
-        Book coarse = Book.empty(office);
-        Book grid = Book.empty(office)) {
+    try (BenchDocument fine = BenchDocument.empty(office);
+        BenchDocument coarse = BenchDocument.empty(office);
+        BenchDocument grid = BenchDocument.empty(office)) {
       for (int i = 0; i < COPIES; i++) {
         curve(fine, i, ROWS);
         curve(coarse, i, FEW_ROWS);
@@ -98,17 +100,19 @@ final class DischargeBench {
       }
       agree(fine.cell(2, ROWS - 1).getValue(), grid.cell(6, ROWS - 1).getValue());
       agree(coarse.cell(2, FEW_ROWS - 1).getValue(), grid.cell(6, ROWS - 1).getValue());
-      Book.inTurn(ROUNDS, fine, coarse, grid);
+      BenchDocument.inTurn(ROUNDS, fine, coarse, grid);
       faster(figures, coarse, grid, FEW_ROWS);
       faster(figures, fine, grid, ROWS);
     }
   }
 
-  private static void curve(Book book, int copy, int rows) throws com.sun.star.uno.Exception {
+  private static void curve(BenchDocument book, int copy, int rows)
+      throws com.sun.star.uno.Exception {
     book.array(5 * copy, 0, 5, rows, "=PACK.CURVE(8;10.2;45;92;24;;;;;;%d)".formatted(rows - 1));
   }
 
-  private static void faster(Figures figures, Book curve, Book grid, int rows) {
+  private static void faster(
+      Measurements figures, BenchDocument curve, BenchDocument grid, int rows) {
     figures.atLeast(
         5,
         String.format(
@@ -139,7 +143,7 @@ final class DischargeBench {
   }
 
   /** Charge and volts of the curve, then hours, charge, line, open volts, volts and amperes. */
-  private static void grid(Book grid, int copy) throws com.sun.star.uno.Exception {
+  private static void grid(BenchDocument grid, int copy) throws com.sun.star.uno.Exception {
     int left = GRID_COLUMNS * copy;
     Object[][] curve = new Object[POINTS][];
     for (int i = 0; i < POINTS; i++) {

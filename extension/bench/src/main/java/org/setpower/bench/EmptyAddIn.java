@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /**
  * The sources of an add-in with a function for each of ours, with the same arguments, that computes
@@ -15,7 +15,7 @@ import org.setpower.registry.groups.Catalogue;
  * is passed for a single value.
  */
 final class EmptyAddIn {
-  private static final List<FunctionSpec> FUNCTIONS = Catalogue.all();
+  private static final List<FunctionSpec> FUNCTIONS = FunctionRegistry.all();
 
   private EmptyAddIn() {}
 

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 import org.setpower.office.Office;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.groups.Catalogue;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /** A cell of every function, against the empty function with the same arguments. */
 final class FunctionsBench {
@@ -18,16 +18,17 @@ final class FunctionsBench {
 
   private FunctionsBench() {}
 
-  static void run(Office office, Figures figures) throws IOException, com.sun.star.uno.Exception {
-    double[] ratios = new double[Catalogue.all().size()];
+  static void run(Office office, Measurements figures)
+      throws IOException, com.sun.star.uno.Exception {
+    double[] ratios = new double[FunctionRegistry.all().size()];
     int scalars = 0;
     int met = 0;
-    for (FunctionSpec f : Catalogue.all()) {
+    for (FunctionSpec f : FunctionRegistry.all()) {
       String formula =
           f.examples().isEmpty() ? "=" + f.name() + "()" : forCalc(f.examples().get(0).formula());
-      try (Book ours = filled(office, formula);
-          Book empty = filled(office, EmptyAddIn.formula(formula))) {
-        Book.inTurn(ROUNDS, ours, empty);
+      try (BenchDocument ours = filled(office, formula);
+          BenchDocument empty = filled(office, EmptyAddIn.formula(formula))) {
+        BenchDocument.inTurn(ROUNDS, ours, empty);
         double ratio = ours.seconds() / empty.seconds();
         String what =
             String.format(
@@ -65,8 +66,8 @@ final class FunctionsBench {
         .replaceAll("\\b(TRUE|FALSE)\\b", "$1()");
   }
 
-  private static Book filled(Office office, String formula)
+  private static BenchDocument filled(Office office, String formula)
       throws IOException, com.sun.star.uno.Exception {
-    return Book.empty(office).down(0, 0, CELLS, formula).answers(0, CELLS - 1, formula);
+    return BenchDocument.empty(office).down(0, 0, CELLS, formula).answers(0, CELLS - 1, formula);
   }
 }

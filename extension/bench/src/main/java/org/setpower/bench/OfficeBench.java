@@ -14,7 +14,7 @@ public final class OfficeBench {
     Path folder = Path.of(args[2]);
     Path addIn = BenchAddIn.pack(folder, Path.of(args[1]));
     String what = args[3];
-    Figures figures = new Figures(folder.resolve(what + ".md"), title(what));
+    Measurements figures = new Measurements(folder.resolve(what + ".md"), title(what));
     if (what.equals("start")) {
       WholeBench.size(oxt, figures);
       WholeBench.starts(oxt, addIn, figures);

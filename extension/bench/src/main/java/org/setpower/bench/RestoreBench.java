@@ -21,14 +21,14 @@ final class RestoreBench {
 
   private RestoreBench() {}
 
-  static void run(Office office, Figures figures) throws Exception {
+  static void run(Office office, Measurements figures) throws Exception {
     List<Double> openings = new ArrayList<>();
     List<Double> later = new ArrayList<>();
     double first = 0;
     for (int i = 0; i < ROUNDS; i++) {
-      Work before = Work.of(office);
+      ProcessorTime before = ProcessorTime.of(office);
       XComponent document = office.open(EXAMPLE);
-      openings.add(before.secondsUntil(Work.of(office)));
+      openings.add(before.secondsUntil(ProcessorTime.of(office)));
       try {
         double seconds = compare(office, document);
         if (i == 0) {
@@ -40,9 +40,9 @@ final class RestoreBench {
         Office.discard(document);
       }
     }
-    double opening = Work.usual(openings);
+    double opening = ProcessorTime.usual(openings);
     figures.add(words("first time of a session", first, opening), "%.2f", first / opening);
-    double usual = Work.usual(later);
+    double usual = ProcessorTime.usual(later);
     figures.atMost(0.8, words("later", usual, opening), usual / opening, "%.2f");
   }
 
@@ -56,7 +56,7 @@ final class RestoreBench {
   }
 
   private static double compare(Office office, XComponent document) throws Exception {
-    Work before = Work.of(office);
+    ProcessorTime before = ProcessorTime.of(office);
     Object answer =
         office
             .service(XJob.class, "org.setpower.Commands")
@@ -64,7 +64,7 @@ final class RestoreBench {
                 new NamedValue[] {
                   new NamedValue("Command", "mend"), new NamedValue("Document", document)
                 });
-    double seconds = before.secondsUntil(Work.of(office));
+    double seconds = before.secondsUntil(ProcessorTime.of(office));
     if (!answer.equals("Every formula is as the template has it.")) {
       throw new IOException("the example is not as its template has it: " + answer);
     }

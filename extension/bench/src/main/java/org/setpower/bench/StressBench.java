@@ -32,10 +32,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import org.setpower.command.export.ValuesCopy;
+import org.setpower.command.export.ValuesExport;
 import org.setpower.command.message.Progress;
 import org.setpower.office.Office;
-import org.setpower.templates.Stress;
+import org.setpower.templates.FullExamples;
 
 /**
  * The lighting plan filled to its last row: its recalculation against as many calls of an empty
@@ -53,16 +53,17 @@ final class StressBench {
 
   private StressBench() {}
 
-  static void run(Office office, Path folder, Figures figures) throws Exception {
-    Path file = Stress.lighting().draw(office, folder);
-    try (Book full = new Book(office, office.open(file));
-        Book rest = new Book(office, office.open(withoutOurs(office, full, folder)));
-        Book empty =
-            Book.empty(office)
+  static void run(Office office, Path folder, Measurements figures) throws Exception {
+    Path file = FullExamples.lighting().draw(office, folder);
+    try (BenchDocument full = new BenchDocument(office, office.open(file));
+        BenchDocument rest =
+            new BenchDocument(office, office.open(withoutOurs(office, full, folder)));
+        BenchDocument empty =
+            BenchDocument.empty(office)
                 .data(0, WholeBench.data(CALLS))
                 .down(6, 0, CALLS, "=EMPTY.CABLEDROP(A1;B1;C1)")) {
       int calls = calls(full);
-      Book.inTurn(ROUNDS, full, rest, empty);
+      BenchDocument.inTurn(ROUNDS, full, rest, empty);
       double call = empty.seconds() / CALLS;
       figures.atMost(
           1.3,
@@ -81,18 +82,19 @@ final class StressBench {
   }
 
   /** How long a copy without formulas takes in all kinds of file, against storing the document. */
-  private static void copies(Office office, Book full, Figures figures) throws Exception {
+  private static void copies(Office office, BenchDocument full, Measurements figures)
+      throws Exception {
     Path folder = office.newFolder();
     long begin = System.nanoTime();
     UnoRuntime.queryInterface(XStorable.class, full.document())
         .storeToURL(office.address(folder.resolve("stored.ods")), new PropertyValue[0]);
     double stored = (System.nanoTime() - begin) / 1e9;
-    Map<ValuesCopy.Kind, String> targets = new EnumMap<>(ValuesCopy.Kind.class);
-    for (ValuesCopy.Kind kind : ValuesCopy.Kind.values()) {
+    Map<ValuesExport.Kind, String> targets = new EnumMap<>(ValuesExport.Kind.class);
+    for (ValuesExport.Kind kind : ValuesExport.Kind.values()) {
       targets.put(kind, office.address(folder.resolve("copy." + kind.suffix())));
     }
     begin = System.nanoTime();
-    new ValuesCopy(office.context(), full.document(), Set.of(), false, Progress.NONE)
+    new ValuesExport(office.context(), full.document(), Set.of(), false, Progress.NONE)
         .write(targets);
     double copied = (System.nanoTime() - begin) / 1e9;
     figures.atMost(
@@ -108,7 +110,7 @@ final class StressBench {
   }
 
   /** The stored document, with values in the place of the formulas with functions of ours. */
-  private static Path withoutOurs(Office office, Book full, Path folder) throws Exception {
+  private static Path withoutOurs(Office office, BenchDocument full, Path folder) throws Exception {
     Path stored = office.newFolder().resolve("stored.ods");
     UnoRuntime.queryInterface(XStorable.class, full.document())
         .storeToURL(office.address(stored), new PropertyValue[0]);
@@ -135,7 +137,7 @@ final class StressBench {
   }
 
   /** How many calls of our functions the cells of a document make, by names too. */
-  private static int calls(Book book) throws Exception {
+  private static int calls(BenchDocument book) throws Exception {
     Map<String, Integer> named = new HashMap<>();
     XNameAccess names =
         UnoRuntime.queryInterface(

@@ -18,7 +18,7 @@ final class WholeBench {
 
   private WholeBench() {}
 
-  static void size(Path oxt, Figures figures) throws IOException {
+  static void size(Path oxt, Measurements figures) throws IOException {
     figures.atMost(6, "size of the .oxt", Files.size(oxt) / MEGABYTE, "%.1f MB");
   }
 
@@ -28,7 +28,7 @@ final class WholeBench {
       this(new ArrayList<>(), new ArrayList<>());
     }
 
-    void add(Work before, Work after) {
+    void add(ProcessorTime before, ProcessorTime after) {
       byTheClock.add(before.secondsByTheClockUntil(after));
       byTheProcessor.add(before.secondsUntil(after));
     }
@@ -38,7 +38,7 @@ final class WholeBench {
    * Start with and without, in turn, and the first call after it. What is judged is the work of the
    * processor; the clock is shown beside it.
    */
-  static void starts(Path oxt, Path addIn, Figures figures) throws Exception {
+  static void starts(Path oxt, Path addIn, Measurements figures) throws Exception {
     try (Office bare = Office.start();
         Office ours = Office.start(oxt);
         Office empty = Office.start(addIn)) {
@@ -57,9 +57,9 @@ final class WholeBench {
     }
   }
 
-  private static void compare(Figures figures, double limit, String what, Seconds[] both) {
-    double without = Work.usual(both[0].byTheProcessor);
-    double with = Work.usual(both[1].byTheProcessor);
+  private static void compare(Measurements figures, double limit, String what, Seconds[] both) {
+    double without = ProcessorTime.usual(both[0].byTheProcessor);
+    double with = ProcessorTime.usual(both[1].byTheProcessor);
     figures.atMost(
         limit,
         String.format(
@@ -74,26 +74,26 @@ final class WholeBench {
   }
 
   private static void start(Office office, Seconds seconds) throws IOException {
-    Work before = Work.none();
+    ProcessorTime before = ProcessorTime.none();
     office.restart();
-    seconds.add(before, Work.of(office));
+    seconds.add(before, ProcessorTime.of(office));
   }
 
   private static void firstCall(Office office, String formula, Seconds seconds) throws Exception {
-    try (Book book = Book.empty(office)) {
+    try (BenchDocument book = BenchDocument.empty(office)) {
       book.cell(1, 0).setFormula("=1+1");
-      Work before = Work.of(office);
+      ProcessorTime before = ProcessorTime.of(office);
       book.cell(0, 0).setFormula(formula);
       book.cell(0, 0).getValue();
-      seconds.add(before, Work.of(office));
+      seconds.add(before, ProcessorTime.of(office));
       book.answers(0, 0, formula);
     }
   }
 
   /** The heap of the office's Java before and after a million calls. */
-  static void heap(Office office, Figures figures) throws Exception {
-    try (Book calls = Book.empty(office);
-        Book heap = Book.empty(office)) {
+  static void heap(Office office, Measurements figures) throws Exception {
+    try (BenchDocument calls = BenchDocument.empty(office);
+        BenchDocument heap = BenchDocument.empty(office)) {
       calls.data(0, data(MANY)).down(6, 0, MANY, "=CABLE.DROP(A1;B1;C1)");
       calls.recalculate();
       heap.cell(0, 0).setFormula("=EMPTY.HEAP()");
@@ -112,10 +112,10 @@ final class WholeBench {
   }
 
   /** Runs of cable, a row each, with four of our functions and as many native formulas. */
-  static void growth(Office office, Figures figures) throws Exception {
-    try (Book less = runs(office, 1_000);
-        Book more = runs(office, 10_000)) {
-      Book.inTurn(SHEET_ROUNDS, less, more);
+  static void growth(Office office, Measurements figures) throws Exception {
+    try (BenchDocument less = runs(office, 1_000);
+        BenchDocument more = runs(office, 10_000)) {
+      BenchDocument.inTurn(SHEET_ROUNDS, less, more);
       figures.atMost(
           11,
           String.format(
@@ -127,8 +127,8 @@ final class WholeBench {
     }
   }
 
-  private static Book runs(Office office, int rows) throws Exception {
-    return Book.empty(office)
+  private static BenchDocument runs(Office office, int rows) throws Exception {
+    return BenchDocument.empty(office)
         .data(0, data(rows))
         .down(6, 0, rows, "=CABLE.DROP(A1;B1;C1)")
         .down(7, 0, rows, "=E1-G1")

@@ -12,7 +12,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.Numbers;
-import org.setpower.command.message.Sorry;
+import org.setpower.command.message.UserMessageException;
 
 /**
  * Tables as CSV files. Written in UTF-8 with a mark at the start, so that spreadsheets know; a text
@@ -85,7 +85,7 @@ final class CsvText {
         before = parser.getCurrentLineNumber();
       }
     } catch (IOException | UncheckedIOException | IllegalStateException e) {
-      throw new Sorry("The file is not proper CSV: {}", e.getMessage()).because(e);
+      throw new UserMessageException("The file is not proper CSV: {}", e.getMessage()).because(e);
     }
     return lines;
   }
@@ -114,7 +114,7 @@ final class CsvText {
     for (int i = 0; i < Math.min(buffer.position(), bytes.length); i++) {
       line += bytes[i] == '\n' ? 1 : 0;
     }
-    throw new Sorry(
+    throw new UserMessageException(
         "The file is not in UTF-8 (first seen in line {}). Save it again as CSV with the character"
             + " set UTF-8; nothing was changed.",
         Numbers.words(line));

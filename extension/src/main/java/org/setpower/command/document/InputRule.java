@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.setpower.base.Numbers;
-import org.setpower.command.message.Sorry;
+import org.setpower.command.message.UserMessageException;
 import org.setpower.uno.Uno;
 
 /**
@@ -55,7 +55,10 @@ public record InputRule(
     }
   }
 
-  /** The value for the cell: a Double, or a text that stays text; a {@link Sorry} for a bad one. */
+  /**
+   * The value for the cell: a Double, or a text that stays text; a {@link UserMessageException} for
+   * a bad one.
+   */
   public Object value(String text) {
     if (text.isEmpty()) {
       return "";
@@ -65,20 +68,20 @@ public record InputRule(
 
   private Double number(String text) {
     if (!NUMBER.matcher(text).matches()) {
-      throw new Sorry("“{}” is not a number", text);
+      throw new UserMessageException("“{}” is not a number", text);
     }
     if (Numbers.isAmbiguous(text)) {
-      throw new Sorry(
+      throw new UserMessageException(
           "“{}” could be thousands or decimals: write a thousand as 1000, decimals as 1.2 or"
               + " 1.2500",
           text);
     }
     double value = Double.parseDouble(text.replace(',', '.'));
     if (value < least || value > most) {
-      throw new Sorry("{} is not from {} to {}", text, plain(least), plain(most));
+      throw new UserMessageException("{} is not from {} to {}", text, plain(least), plain(most));
     }
     if (isWhole && value != Math.rint(value)) {
-      throw new Sorry("{} is not a whole number", text);
+      throw new UserMessageException("{} is not a whole number", text);
     }
     return value;
   }
@@ -96,6 +99,6 @@ public record InputRule(
         return word;
       }
     }
-    throw new Sorry("“{}” is none of {}", text, String.join(", ", words));
+    throw new UserMessageException("“{}” is none of {}", text, String.join(", ", words));
   }
 }

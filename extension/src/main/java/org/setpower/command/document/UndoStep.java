@@ -1,6 +1,6 @@
 package org.setpower.command.document;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
@@ -8,15 +8,15 @@ import com.sun.star.uno.Exception;
 import com.sun.star.util.XModifiable;
 import java.util.Arrays;
 import org.setpower.command.message.FallibleAction;
-import org.setpower.command.message.Sorry;
-import org.setpower.ui.Safely;
+import org.setpower.command.message.UserMessageException;
+import org.setpower.ui.ErrorReporting;
 import org.setpower.uno.Uno;
 
 /** What a command writes into a document, undone in one step. */
 public final class UndoStep {
   private UndoStep() {}
 
-  public static void in(Book book, String title, FallibleAction writing) throws Exception {
+  public static void in(CalcDocument book, String title, FallibleAction writing) throws Exception {
     XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
     undo.enterUndoContext(say(title));
     try {
@@ -27,7 +27,7 @@ public final class UndoStep {
   }
 
   /** As {@link #in}; where the writing fails, what it wrote is undone. */
-  public static void allOrNothing(Book book, String title, FallibleAction writing)
+  public static void allOrNothing(CalcDocument book, String title, FallibleAction writing)
       throws Exception {
     XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
     XModifiable document = Uno.as(XModifiable.class, book.document());
@@ -50,10 +50,10 @@ public final class UndoStep {
       undo.undo();
       undo.clearRedo();
     } catch (Exception notUndone) {
-      throw new Sorry(
+      throw new UserMessageException(
               "What was changed could not be undone: close the document without saving it. The"
                   + " reason: {}",
-              Safely.sentence(fault))
+              ErrorReporting.sentence(fault))
           .because(notUndone);
     }
   }

@@ -111,7 +111,7 @@ final class PlainContent {
     }
     if (name.equals("table:table")) {
       if (value(in, "protection-key") != null) {
-        throw Freezer.locked(value(in, "name"));
+        throw FormulaToValueConverter.locked(value(in, "name"));
       }
       hidden.clear();
       column = 0;

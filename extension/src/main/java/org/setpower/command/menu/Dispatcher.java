@@ -9,15 +9,15 @@ import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.URL;
 import java.util.function.Supplier;
 import org.setpower.command.Command;
-import org.setpower.command.message.Say;
-import org.setpower.uno.Service;
+import org.setpower.command.message.CommandMessages;
 import org.setpower.uno.Uno;
+import org.setpower.uno.UnoService;
 
 /**
  * What the office asks for an address of ours in a menu or on a toolbar, {@code
  * org.setpower:explain}: the command behind it, and whether it makes sense now.
  */
-public final class Dispatcher extends Service implements XDispatchProvider, XInitialization {
+public final class Dispatcher extends UnoService implements XDispatchProvider, XInitialization {
   /** What the addresses begin with. */
   static final String PROTOCOL = "org.setpower:";
 
@@ -30,7 +30,7 @@ public final class Dispatcher extends Service implements XDispatchProvider, XIni
   public Dispatcher(XComponentContext context) {
     super(SERVICE);
     this.context = context;
-    Say.as(context);
+    CommandMessages.as(context);
   }
 
   /** The services this class answers for. */
@@ -48,7 +48,7 @@ public final class Dispatcher extends Service implements XDispatchProvider, XIni
     if (frame == null || !url.Complete.startsWith(PROTOCOL)) {
       return null;
     }
-    Supplier<Command> known = Commands.KNOWN.get(url.Complete.substring(PROTOCOL.length()));
+    Supplier<Command> known = CommandRegistry.KNOWN.get(url.Complete.substring(PROTOCOL.length()));
     return known == null ? null : new FrameCommand(context, frame, known.get());
   }
 

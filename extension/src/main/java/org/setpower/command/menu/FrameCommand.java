@@ -19,8 +19,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.command.Command;
-import org.setpower.command.Desk;
-import org.setpower.ui.Safely;
+import org.setpower.command.CommandContext;
+import org.setpower.ui.ErrorReporting;
 import org.setpower.uno.Uno;
 
 /** A command in one window: runs it there, and tells menus and toolbars whether it makes sense. */
@@ -37,16 +37,16 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
     this.command = command;
   }
 
-  private Desk desk() {
+  private CommandContext desk() {
     XController controller = frame.getController();
-    return new Desk(
+    return new CommandContext(
         context, controller == null ? null : Uno.as(XComponent.class, controller.getModel()));
   }
 
   @Override
   public void dispatch(URL url, PropertyValue[] arguments) {
-    Desk desk = desk();
-    Safely.run(desk, () -> command.openly(desk));
+    CommandContext desk = desk();
+    ErrorReporting.run(desk, () -> command.openly(desk));
   }
 
   @Override

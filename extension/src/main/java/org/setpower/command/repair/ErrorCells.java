@@ -8,24 +8,24 @@ import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.Exception;
 import java.util.LinkedHashSet;
 import java.util.Set;
-import org.setpower.command.document.Book;
+import org.setpower.command.document.CalcDocument;
 import org.setpower.uno.Uno;
 
 /** The cells of a document that are in error, as Loads.D5, in the order of its sheets. */
 record ErrorCells(Set<String> cells) {
   /** Looks at every formula; what is to be calculated yet is calculated first. */
-  static ErrorCells in(Book book) throws Exception {
+  static ErrorCells in(CalcDocument book) throws Exception {
     Uno.as(XCalculatable.class, book.document()).calculate();
     Set<String> cells = new LinkedHashSet<>();
     for (XSpreadsheet sheet : book.all()) {
-      String name = Book.name(sheet) + ".";
+      String name = CalcDocument.name(sheet) + ".";
       for (CellRangeAddress at :
           Uno.as(XCellRangesQuery.class, sheet)
               .queryFormulaCells(FormulaResult.ERROR)
               .getRangeAddresses()) {
         for (int row = at.StartRow; row <= at.EndRow; row++) {
           for (int column = at.StartColumn; column <= at.EndColumn; column++) {
-            cells.add(name + Book.words(column, row));
+            cells.add(name + CalcDocument.words(column, row));
           }
         }
       }

@@ -4,8 +4,8 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.uno.Exception;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.setpower.command.document.Book;
-import org.setpower.command.message.Sorry;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.command.message.UserMessageException;
 
 /**
  * Whether the tabs of a document are those of its template. Formulas are compared by the names of
@@ -15,13 +15,13 @@ final class Tabs {
   private Tabs() {}
 
   /** Refuses a document in which a tab is renamed, copied, exchanged or missing. */
-  static void check(Book book, TemplateFormulas right) throws Exception {
+  static void check(CalcDocument book, TemplateFormulas right) throws Exception {
     Map<String, String> byTitle = new LinkedHashMap<>();
     right.tabs().stream()
         .filter(t -> !t.title().isEmpty())
         .forEach(t -> byTitle.put(t.title(), t.name()));
     for (XSpreadsheet sheet : book.all()) {
-      String name = Book.name(sheet);
+      String name = CalcDocument.name(sheet);
       String wanted = byTitle.get(TemplateFormulas.title(sheet));
       if (wanted != null && !wanted.equals(name)) {
         throw book.sheets().hasByName(wanted) ? twice(book, name, wanted) : renamed(name, wanted);
@@ -29,7 +29,7 @@ final class Tabs {
     }
     for (TemplateFormulas.Tab tab : right.tabs()) {
       if (!book.sheets().hasByName(tab.name())) {
-        throw new Sorry(
+        throw new UserMessageException(
             "The tab “{}” is missing, so formulas cannot be restored. If it was renamed, give it"
                 + " that name again; if it was deleted, begin a new sheet and copy what is typed,"
                 + " table by table. Nothing was changed.",
@@ -38,8 +38,8 @@ final class Tabs {
     }
   }
 
-  private static Sorry renamed(String name, String wanted) {
-    return new Sorry(
+  private static UserMessageException renamed(String name, String wanted) {
+    return new UserMessageException(
         "The tab “{}” is named “{}” here, so formulas cannot be restored. Give it the name “{}”"
             + " again, then repeat the command. Nothing was changed.",
         wanted,
@@ -48,16 +48,17 @@ final class Tabs {
   }
 
   /** Two tabs with one title: one is a copy, or two have exchanged their names. */
-  private static Sorry twice(Book book, String name, String wanted) throws Exception {
+  private static UserMessageException twice(CalcDocument book, String name, String wanted)
+      throws Exception {
     String title = TemplateFormulas.title(book.sheet(name));
     if (TemplateFormulas.title(book.sheet(wanted)).equals(title)) {
-      return new Sorry(
+      return new UserMessageException(
           "The tab “{}” is a copy of “{}”, so it is not certain which one is meant. Move the copy"
               + " into a document of its own, then repeat the command. Nothing was changed.",
           name,
           wanted);
     }
-    return new Sorry(
+    return new UserMessageException(
         "The tab “{}” holds what belongs to “{}”: tabs have exchanged their names. Give each its"
             + " own name again, then repeat the command. Nothing was changed.",
         name,

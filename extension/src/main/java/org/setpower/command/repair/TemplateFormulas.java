@@ -23,11 +23,11 @@ import com.sun.star.util.XCloseable;
 import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.command.Desk;
-import org.setpower.command.document.Book;
-import org.setpower.command.message.Sorry;
-import org.setpower.command.newfile.Shelf;
-import org.setpower.text.Words;
+import org.setpower.command.CommandContext;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.command.message.UserMessageException;
+import org.setpower.command.newfile.ShippedTemplates;
+import org.setpower.text.Translations;
 import org.setpower.uno.Uno;
 
 /**
@@ -64,7 +64,7 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
   }
 
   /** The template that a document was made from, named with its version as the document has it. */
-  static TemplateFormulas of(Desk desk, String origin) throws Exception {
+  static TemplateFormulas of(CommandContext desk, String origin) throws Exception {
     synchronized (TemplateFormulas.class) {
       TemplateFormulas known = last.get();
       if (known != null && known.origin.equals(origin)) {
@@ -78,12 +78,12 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
     return read;
   }
 
-  private static TemplateFormulas read(Desk desk, String origin) throws Exception {
+  private static TemplateFormulas read(CommandContext desk, String origin) throws Exception {
     XComponent template = open(desk, origin);
     try {
-      Book book = new Book(template);
+      CalcDocument book = new CalcDocument(template);
       if (!book.origin().equals(origin)) {
-        throw new Sorry(
+        throw new UserMessageException(
             "This document was made from another version of its template, so its formulas cannot be"
                 + " compared: begin a new one and copy what is typed, table by table.");
       }
@@ -99,25 +99,28 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
 
   /** The language of a template stands behind its version; nothing for English. */
   private static String language(String origin) {
-    return origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : Words.ENGLISH;
+    return origin.matches(".*-[a-z]{2}")
+        ? origin.substring(origin.length() - 2)
+        : Translations.ENGLISH;
   }
 
-  private static XComponent open(Desk desk, String origin) throws Exception {
+  private static XComponent open(CommandContext desk, String origin) throws Exception {
     String name = origin.replaceFirst(" [^ ]*$", "");
-    String url = Shelf.template(desk, language(origin), name + ".ots");
+    String url = ShippedTemplates.template(desk, language(origin), name + ".ots");
     if (url.isEmpty()) {
-      throw new Sorry("The template of this document is not among the installed ones.");
+      throw new UserMessageException(
+          "The template of this document is not among the installed ones.");
     }
     XComponent template = load(desk, url);
     if (template == null) {
-      throw new Sorry(
+      throw new UserMessageException(
           "The office could not open “{}”: its file is damaged. Install the extension anew.", name);
     }
     return template;
   }
 
   /** Null if it cannot be read. */
-  private static XComponent load(Desk desk, String url) throws Exception {
+  private static XComponent load(CommandContext desk, String url) throws Exception {
     try {
       return Uno.as(XComponentLoader.class, desk.desktop())
           .loadComponentFromURL(
@@ -130,7 +133,7 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
     }
   }
 
-  private static List<Name> names(Book book) throws Exception {
+  private static List<Name> names(CalcDocument book) throws Exception {
     XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
     List<Name> all = new ArrayList<>();
     for (String name : names.getElementNames()) {
@@ -151,13 +154,13 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
       areas.add(area);
       collectArrays(sheet, area, arrays);
     }
-    return new Tab(Book.name(sheet), title(sheet), areas, arrays, looks(sheet));
+    return new Tab(CalcDocument.name(sheet), title(sheet), areas, arrays, looks(sheet));
   }
 
   /** What stands in the first row: in its first cell, or beside the names of a wide table. */
   static String title(XSpreadsheet sheet) throws Exception {
-    String first = Book.shown(sheet.getCellByPosition(0, 0));
-    return first.isEmpty() ? Book.shown(sheet.getCellByPosition(1, 0)) : first;
+    String first = CalcDocument.shown(sheet.getCellByPosition(0, 0));
+    return first.isEmpty() ? CalcDocument.shown(sheet.getCellByPosition(1, 0)) : first;
   }
 
   static String[][] formulas(XSpreadsheet sheet, CellRangeAddress at) throws Exception {

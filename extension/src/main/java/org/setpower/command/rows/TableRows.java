@@ -1,6 +1,6 @@
 package org.setpower.command.rows;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.CellFlags;
@@ -18,11 +18,11 @@ import com.sun.star.uno.Exception;
 import com.sun.star.util.CellProtection;
 import com.sun.star.view.XSelectionSupplier;
 import java.util.Arrays;
-import org.setpower.command.Desk;
-import org.setpower.command.Order;
-import org.setpower.command.document.Book;
+import org.setpower.command.CommandContext;
+import org.setpower.command.CommandRequest;
+import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.UndoStep;
-import org.setpower.command.message.Sorry;
+import org.setpower.command.message.UserMessageException;
 import org.setpower.uno.Uno;
 
 /**
@@ -37,7 +37,7 @@ final class TableRows {
           | CellFlags.FORMULA
           | CellFlags.ANNOTATION;
 
-  private final Book book;
+  private final CalcDocument book;
   private final XSpreadsheet sheet;
   private final CellRangeAddress area;
   private final int inputs;
@@ -45,7 +45,8 @@ final class TableRows {
   private final int last;
   private final int filled;
 
-  private TableRows(Book book, CellRangeAddress area, CellRangeAddress chosen) throws Exception {
+  private TableRows(CalcDocument book, CellRangeAddress area, CellRangeAddress chosen)
+      throws Exception {
     this.book = book;
     this.area = area;
     sheet = book.sheet(area.Sheet);
@@ -57,12 +58,12 @@ final class TableRows {
   }
 
   /** The rows that are selected, or those an order names. */
-  static TableRows chosen(Desk desk, Order order) throws Exception {
+  static TableRows chosen(CommandContext desk, CommandRequest order) throws Exception {
     CellRangeAddress chosen = order == null ? selected(desk) : named(desk.book(), order);
-    Book book = desk.book();
+    CalcDocument book = desk.book();
     CellRangeAddress area = table(book, chosen);
     if (area == null) {
-      throw new Sorry(
+      throw new UserMessageException(
           "Click a row of one of the tables of Set power first, below its headings: this command"
               + " moves what is typed there.");
     }
@@ -70,12 +71,13 @@ final class TableRows {
   }
 
   /** Whether rows of a table of ours are selected and may be moved. */
-  static boolean areSelected(Desk desk) throws Exception {
+  static boolean areSelected(CommandContext desk) throws Exception {
     return desk.mayWrite() && table(desk.book(), selected(desk)) != null;
   }
 
   /** The table that the chosen cells begin in; null if there is none. */
-  private static CellRangeAddress table(Book book, CellRangeAddress chosen) throws Exception {
+  private static CellRangeAddress table(CalcDocument book, CellRangeAddress chosen)
+      throws Exception {
     XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));
     for (String name : ranges.getElementNames()) {
       CellRangeAddress area = Uno.as(XDatabaseRange.class, ranges.getByName(name)).getDataArea();
@@ -90,19 +92,20 @@ final class TableRows {
     return null;
   }
 
-  private static CellRangeAddress selected(Desk desk) throws Exception {
+  private static CellRangeAddress selected(CommandContext desk) throws Exception {
     desk.book();
     XSelectionSupplier view = Uno.as(XSelectionSupplier.class, desk.controller());
     XCellRangeAddressable range =
         view == null ? null : Uno.as(XCellRangeAddressable.class, view.getSelection());
     if (range == null) {
-      throw new Sorry("Select one block of cells, or one cell, in the rows that are meant.");
+      throw new UserMessageException(
+          "Select one block of cells, or one cell, in the rows that are meant.");
     }
     return range.getRangeAddress();
   }
 
-  private static CellRangeAddress named(Book book, Order order) throws Exception {
-    CellAddress cell = Book.address(book.cell(order.text("cell")));
+  private static CellRangeAddress named(CalcDocument book, CommandRequest order) throws Exception {
+    CellAddress cell = CalcDocument.address(book.cell(order.text("cell")));
     int more = Integer.parseInt(order.text("rows", "1")) - 1;
     return new CellRangeAddress(cell.Sheet, cell.Column, cell.Row, cell.Column, cell.Row + more);
   }
@@ -141,7 +144,7 @@ final class TableRows {
         Uno.as(XColumnRowRange.class, cells(area.StartRow + 1, Math.max(filled, last))).getRows();
     for (int i = 0; i < rows.getCount(); i++) {
       if (!(Boolean) Uno.get(rows.getByIndex(i), "IsVisible")) {
-        throw new Sorry("Some rows of this table are hidden: show them all first.");
+        throw new UserMessageException("Some rows of this table are hidden: show them all first.");
       }
     }
   }
@@ -150,7 +153,7 @@ final class TableRows {
   String addBelow() throws Exception {
     int more = last - first + 1;
     if (filled + more > area.EndRow) {
-      throw new Sorry(
+      throw new UserMessageException(
           "The table has room for {} rows and is filled down to its row {}: no room for {}. Nothing"
               + " was changed.",
           area.EndRow - area.StartRow,
@@ -173,7 +176,7 @@ final class TableRows {
   String remove() throws Exception {
     int less = last - first + 1;
     if (first > filled) {
-      throw new Sorry("Nothing is typed in these rows.");
+      throw new UserMessageException("Nothing is typed in these rows.");
     }
     UndoStep.in(
         book,
@@ -204,7 +207,7 @@ final class TableRows {
   }
 
   /** Puts the cursor into the first cell of the rows that are meant, or below them. */
-  void show(Desk desk, boolean below) throws Exception {
+  void show(CommandContext desk, boolean below) throws Exception {
     XSelectionSupplier view = Uno.as(XSelectionSupplier.class, desk.controller());
     if (view != null) {
       int row = Math.min(below ? last + 1 : first, area.EndRow);

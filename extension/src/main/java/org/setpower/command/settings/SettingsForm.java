@@ -1,11 +1,11 @@
 package org.setpower.command.settings;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.uno.Exception;
 import java.util.EnumMap;
 import java.util.Map;
-import org.setpower.command.Desk;
+import org.setpower.command.CommandContext;
 import org.setpower.ui.Dialog;
 import org.setpower.ui.Form;
 import org.setpower.uno.Uno;
@@ -17,12 +17,12 @@ final class SettingsForm {
   private static final String SHEET_DECIDES = "as the sheet says";
   private static final int LABEL = 140;
 
-  private final Settings settings;
+  private final UserSettings settings;
   private final Map<Setting, Object> models = new EnumMap<>(Setting.class);
 
   /** Adds the lines to a form of a width. */
-  SettingsForm(Desk desk, Form form, int width) throws Exception {
-    settings = new Settings(desk);
+  SettingsForm(CommandContext desk, Form form, int width) throws Exception {
+    settings = new UserSettings(desk);
     int y = Dialog.GAP;
     form.label(
         Dialog.GAP,

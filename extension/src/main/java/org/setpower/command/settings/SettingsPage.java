@@ -4,26 +4,26 @@ import com.sun.star.awt.XContainerWindowEventHandler;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XWindow;
 import com.sun.star.uno.XComponentContext;
-import org.setpower.command.Desk;
-import org.setpower.command.message.Say;
+import org.setpower.command.CommandContext;
+import org.setpower.command.message.CommandMessages;
+import org.setpower.ui.ErrorReporting;
 import org.setpower.ui.Form;
-import org.setpower.ui.Safely;
-import org.setpower.uno.Service;
 import org.setpower.uno.Uno;
+import org.setpower.uno.UnoService;
 
 /** The page of Tools - Options: the office shows an empty page and tells what happens to it. */
-public final class SettingsPage extends Service implements XContainerWindowEventHandler {
+public final class SettingsPage extends UnoService implements XContainerWindowEventHandler {
   private static final String SERVICE = "org.setpower.SettingsPage";
   private static final String EVENT = "external_event";
 
-  private final Desk desk;
+  private final CommandContext desk;
   private SettingsForm form;
 
   /** Created by the office. */
   public SettingsPage(XComponentContext context) {
     super(SERVICE);
-    desk = new Desk(context, null);
-    Say.as(context);
+    desk = new CommandContext(context, null);
+    CommandMessages.as(context);
   }
 
   /** The services this class answers for. */
@@ -36,7 +36,7 @@ public final class SettingsPage extends Service implements XContainerWindowEvent
     if (!EVENT.equals(method)) {
       return false;
     }
-    Safely.run(desk, () -> happened(window, String.valueOf(event)));
+    ErrorReporting.run(desk, () -> happened(window, String.valueOf(event)));
     return true;
   }
 

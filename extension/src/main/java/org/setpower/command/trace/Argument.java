@@ -1,6 +1,6 @@
 package org.setpower.command.trace;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 /**
  * What a cell passes to a function.

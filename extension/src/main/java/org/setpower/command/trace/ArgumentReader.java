@@ -1,34 +1,34 @@
 package org.setpower.command.trace;
 
-import static org.setpower.command.message.Say.say;
+import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.sheet.FormulaToken;
 import com.sun.star.sheet.XFormulaParser;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.Exception;
-import org.setpower.command.document.Book;
-import org.setpower.command.document.Opcodes;
-import org.setpower.command.document.References;
-import org.setpower.command.document.Values;
-import org.setpower.command.message.Sorry;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.command.document.CellValues;
+import org.setpower.command.document.FormulaOpcodes;
+import org.setpower.command.document.RelativeReferences;
+import org.setpower.command.message.UserMessageException;
 import org.setpower.uno.Uno;
 
 /** Reads what a formula passes to our functions, as the office would pass it. */
 final class ArgumentReader implements AutoCloseable {
   private static final long MOST_CELLS = 200_000;
 
-  private final Book book;
-  private final Opcodes opcodes;
+  private final CalcDocument book;
+  private final FormulaOpcodes opcodes;
   private final CellAddress base;
-  private final References references;
-  private Scratch scratch;
+  private final RelativeReferences references;
+  private ScratchEvaluator scratch;
 
-  ArgumentReader(Book book, Opcodes opcodes, CellAddress base) {
+  ArgumentReader(CalcDocument book, FormulaOpcodes opcodes, CellAddress base) {
     this.book = book;
     this.opcodes = opcodes;
     this.base = base;
-    references = new References(base);
+    references = new RelativeReferences(base);
   }
 
   Argument read(FormulaToken... tokens) throws Exception {
@@ -43,34 +43,34 @@ final class ArgumentReader implements AutoCloseable {
     String where = range == null ? printed(tokens) : where(range);
     try {
       return Argument.of(range == null ? workedOut(tokens) : value(range, only), where);
-    } catch (Sorry trouble) {
+    } catch (UserMessageException trouble) {
       return Argument.troubled(where, trouble.getMessage());
     }
   }
 
   private Object value(CellRangeAddress at, FormulaToken token) throws Exception {
     if (token.Data instanceof com.sun.star.sheet.SingleReference) {
-      return Values.of(book.cell(new CellAddress(at.Sheet, at.StartColumn, at.StartRow)));
+      return CellValues.of(book.cell(new CellAddress(at.Sheet, at.StartColumn, at.StartRow)));
     }
     long cells = (at.EndColumn - at.StartColumn + 1L) * (at.EndRow - at.StartRow + 1L);
     if (cells > MOST_CELLS) {
-      throw new Sorry("it has {} cells, too many for a function", cells);
+      throw new UserMessageException("it has {} cells, too many for a function", cells);
     }
-    return Values.of(book.range(at));
+    return CellValues.of(book.range(at));
   }
 
   private Object workedOut(FormulaToken... tokens) throws Exception {
     if (scratch == null) {
-      scratch = new Scratch(book, opcodes);
+      scratch = new ScratchEvaluator(book, opcodes);
     }
     return scratch.value(references.fixed(tokens));
   }
 
   private String where(CellRangeAddress at) throws Exception {
-    String first = Book.words(at.StartColumn, at.StartRow);
-    String last = Book.words(at.EndColumn, at.EndRow);
+    String first = CalcDocument.words(at.StartColumn, at.StartRow);
+    String last = CalcDocument.words(at.EndColumn, at.EndRow);
     String cells = first.equals(last) ? first : first + ":" + last;
-    return at.Sheet == base.Sheet ? cells : Book.name(book.sheet(at.Sheet)) + "." + cells;
+    return at.Sheet == base.Sheet ? cells : CalcDocument.name(book.sheet(at.Sheet)) + "." + cells;
   }
 
   /** The tokens as the user writes formulas. */

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.setpower.command.document.InputRule;
-import org.setpower.command.message.Sorry;
+import org.setpower.command.message.UserMessageException;
 
 /** CSV files, which come from everywhere. */
 class CsvTextTest {
@@ -81,6 +81,7 @@ class CsvTextTest {
 
   @Test
   void a_broken_quote_is_told() {
-    assertThatThrownBy(() -> read("Item,Power\n\"Lamp\"x,40\n")).isInstanceOf(Sorry.class);
+    assertThatThrownBy(() -> read("Item,Power\n\"Lamp\"x,40\n"))
+        .isInstanceOf(UserMessageException.class);
   }
 }

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
-import org.setpower.addin.Sheet;
+import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
 import org.setpower.uno.Uno;
 
@@ -35,12 +35,12 @@ import org.setpower.uno.Uno;
 @ExtendWith(SharedOffice.class)
 class EnabledIT {
   private Office office;
-  private Sheet sheet;
+  private TestSheet sheet;
 
   @BeforeEach
   void open(Office shared) throws IOException {
     office = shared;
-    sheet = Sheet.firstOf(office.newSpreadsheet());
+    sheet = TestSheet.firstOf(office.newSpreadsheet());
     sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)").put("A2", "=1+1");
   }
 
@@ -73,7 +73,7 @@ class EnabledIT {
     }
   }
 
-  private XController controller(Sheet of) {
+  private XController controller(TestSheet of) {
     return UnoRuntime.queryInterface(XModel.class, of.document()).getCurrentController();
   }
 
@@ -89,7 +89,7 @@ class EnabledIT {
     return url[0];
   }
 
-  private Entry entry(Sheet of, String command) throws Exception {
+  private Entry entry(TestSheet of, String command) throws Exception {
     URL url = url(command);
     XDispatch dispatch =
         UnoRuntime.queryInterface(XDispatchProvider.class, controller(of).getFrame())
@@ -115,8 +115,8 @@ class EnabledIT {
   void rows_are_added_only_in_tables_of_sheets_of_ours() throws Exception {
     entry(sheet, "add").becomes(false);
     entry(sheet, "mend").becomes(false);
-    Sheet plan =
-        Sheet.named(
+    TestSheet plan =
+        TestSheet.named(
             office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")), "Kit");
     try {
       controller(plan).getFrame().activate();
@@ -145,8 +145,8 @@ class EnabledIT {
     entry(sheet, "look").becomes(true);
     Path file = folder.resolve("plan.ods");
     office.store(sheet.document(), "calc8", file);
-    Sheet locked =
-        Sheet.firstOf(
+    TestSheet locked =
+        TestSheet.firstOf(
             office
                 .service(XComponentLoader.class, "com.sun.star.frame.Desktop")
                 .loadComponentFromURL(

@@ -17,7 +17,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
-import org.setpower.command.help.About;
+import org.setpower.command.help.AboutCommand;
 
 /** The office calls from several threads. */
 class FrameCommandTest {
@@ -77,7 +77,7 @@ class FrameCommandTest {
     try {
       for (int round = 1; round <= ROUNDS; round++) {
         arrived.set(0);
-        FrameCommand command = new FrameCommand(null, frame, new About());
+        FrameCommand command = new FrameCommand(null, frame, new AboutCommand());
         List<Future<?>> all = new ArrayList<>();
         List<XStatusListener> listeners = new ArrayList<>();
         for (int i = 0; i < THREADS; i++) {

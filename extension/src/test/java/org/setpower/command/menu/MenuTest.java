@@ -30,7 +30,7 @@ class MenuTest {
   @Test
   void every_command_has_its_entry_and_every_entry_its_command() throws IOException {
     String addons = Files.readString(SHIPPED.resolve("Addons.xcu"));
-    assertThat(all(CALL, addons)).isEqualTo(new TreeSet<>(Commands.KNOWN.keySet()));
+    assertThat(all(CALL, addons)).isEqualTo(new TreeSet<>(CommandRegistry.KNOWN.keySet()));
   }
 
   @Test
@@ -50,7 +50,7 @@ class MenuTest {
         all(TITLE, menu).stream()
             .map(t -> t.substring(t.indexOf('~') + 1, t.indexOf('~') + 2).toLowerCase())
             .toList();
-    assertThat(letters).doesNotHaveDuplicates().hasSize(Commands.KNOWN.size());
+    assertThat(letters).doesNotHaveDuplicates().hasSize(CommandRegistry.KNOWN.size());
   }
 
   /** Letters of Calc's own menus in English, and letters that Calc has another use for. */

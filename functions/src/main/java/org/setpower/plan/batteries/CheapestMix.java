@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
-import org.setpower.base.Refusal;
 
 /**
  * The cheapest mix of packs that covers the energy and the power of a job: an integer programme,
@@ -83,15 +83,17 @@ public final class CheapestMix {
   /**
    * How many of each option.
    *
-   * @throws Refusal when no mix does it, and when the options are too many or too alike
+   * @throws EvaluationException when no mix does it, and when the options are too many or too alike
    */
   public static int[] of(List<Option> options, Job job) {
     if (options.size() > MOST_OPTIONS) {
-      throw new Refusal(PlanReason.MIX_TOO_LARGE, options.size(), MOST_OPTIONS);
+      throw new EvaluationException(
+          BatteryPlanErrorCode.MIX_TOO_LARGE, options.size(), MOST_OPTIONS);
     }
     CheapestMix search = searched(options, job);
     if (search.best == null) {
-      throw new Refusal(PlanReason.NO_MIX, job.wattHours, job.watts, limits(job));
+      throw new EvaluationException(
+          BatteryPlanErrorCode.NO_MIX, job.wattHours, job.watts, limits(job));
     }
     int[] mix = new int[options.size()];
     for (int k = 0; k < mix.length; k++) {
@@ -120,7 +122,7 @@ public final class CheapestMix {
   /** Tries every useful number of the option at this place, and then those behind it. */
   private void branch(int at, double wattHours, double watts, double price, double mass) {
     if (++branches > MOST_BRANCHES) {
-      throw new Refusal(PlanReason.MIX_TOO_HARD);
+      throw new EvaluationException(BatteryPlanErrorCode.MIX_TOO_HARD);
     }
     if (wattHours <= job.wattHours * SAME && watts <= job.watts * SAME) {
       offer(price, mass);

@@ -1,6 +1,6 @@
 package org.setpower.plan.batteries;
 
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
 
 /**
  * A device that runs on packs from one hour to another.
@@ -15,7 +15,8 @@ import org.setpower.base.Refusal;
 public record Device(int row, double watts, double from, double to, double wattHours, int atOnce) {
   public Device {
     if (!(to > from)) {
-      throw new Refusal(PlanReason.ENDS_BEFORE_START, row, "devices", from, to);
+      throw new EvaluationException(
+          BatteryPlanErrorCode.ENDS_BEFORE_START, row, "devices", from, to);
     }
   }
 }

@@ -3,7 +3,7 @@ package org.setpower.plan.common;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /**
  * A column to fill, as templates, handbook, import and fuzzer need it.
@@ -89,7 +89,7 @@ public record InputColumn(
     if (type == Double.class) {
       return number
           ? inRange((Double) typed, findings)
-          : refuse(findings, CommonFinding.NOT_A_NUMBER, Word.shortened((String) typed));
+          : refuse(findings, CommonFinding.NOT_A_NUMBER, TextEnum.shortened((String) typed));
     }
     if (type == LocalDate.class) {
       return date(typed, findings);
@@ -121,7 +121,7 @@ public record InputColumn(
         // A day that the calendar does not have is refused below.
       }
     }
-    refuse(findings, CommonFinding.NOT_A_DATE, Word.shortened(shown(typed)));
+    refuse(findings, CommonFinding.NOT_A_DATE, TextEnum.shortened(shown(typed)));
     return null;
   }
 
@@ -133,7 +133,7 @@ public record InputColumn(
       }
     } else {
       for (Object constant : type.getEnumConstants()) {
-        Word word = (Word) constant;
+        TextEnum word = (TextEnum) constant;
         if (word.word().toLowerCase(Locale.ROOT).equals(text)
             || word.alsoWritten().stream().anyMatch(w -> w.toLowerCase(Locale.ROOT).equals(text))) {
           return constant;
@@ -143,7 +143,7 @@ public record InputColumn(
     return refuse(
         findings,
         CommonFinding.UNKNOWN_WORD,
-        Word.shortened(shown(typed)),
+        TextEnum.shortened(shown(typed)),
         String.join(", ", words));
   }
 

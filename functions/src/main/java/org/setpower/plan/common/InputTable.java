@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /**
  * A table to fill, declared once: a record with {@link Table} whose components have {@link Input}.
@@ -82,7 +82,7 @@ public final class InputTable<T extends Record> {
       return List.of("yes", "no");
     }
     return type.isEnum()
-        ? Arrays.stream(type.getEnumConstants()).map(c -> ((Word) c).word()).toList()
+        ? Arrays.stream(type.getEnumConstants()).map(c -> ((TextEnum) c).word()).toList()
         : List.of();
   }
 
@@ -189,7 +189,7 @@ public final class InputTable<T extends Record> {
     for (Object key : keys) {
       Object trimmed = InputColumn.trimmed(key);
       if (!seen.add(trimmed) || columns.stream().noneMatch(c -> c.key().equals(trimmed))) {
-        wrong.add(trimmed == null ? "(blank)" : Word.shortened(trimmed.toString()));
+        wrong.add(trimmed == null ? "(blank)" : TextEnum.shortened(trimmed.toString()));
       }
     }
     for (int i = 0; i < places.length; i++) {

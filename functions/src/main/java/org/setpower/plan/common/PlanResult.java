@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** A calculated plan: its tables of results, and the way back from each figure. */
 public final class PlanResult {
@@ -106,7 +106,7 @@ public final class PlanResult {
     List<String> wrong =
         answer.keys().stream()
             .filter(k -> !seen.add(k) || column(k) == null)
-            .map(Word::shortened)
+            .map(TextEnum::shortened)
             .toList();
     List<Finding> refused = new ArrayList<>();
     if (!wrong.isEmpty()) {
@@ -150,7 +150,7 @@ public final class PlanResult {
     if (value instanceof Verdict verdict) {
       return verdict.code();
     }
-    if (value instanceof Word word) {
+    if (value instanceof TextEnum word) {
       return word.word();
     }
     if (value instanceof LocalDate date) {

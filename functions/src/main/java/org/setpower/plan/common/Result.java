@@ -7,8 +7,8 @@ import java.lang.annotation.Target;
 
 /**
  * Declares a result column, on a record's component. A {@link Verdict} becomes its code, a list of
- * {@link Finding}s its sentences, a {@link org.setpower.base.Word} its word, a date its day number,
- * true and false yes and no; null becomes a blank.
+ * {@link Finding}s its sentences, a {@link org.setpower.base.TextEnum} its word, a date its day
+ * number, true and false yes and no; null becomes a blank.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)

@@ -1,9 +1,9 @@
 package org.setpower.plan.register;
 
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** What is to be done with a battery next, the most urgent first. */
-public enum Action implements Word {
+public enum Action implements TextEnum {
   CALL_BACK("call back"),
   QUARANTINE("quarantine"),
   RETIRE("retire"),

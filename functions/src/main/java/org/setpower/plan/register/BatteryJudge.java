@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
 import org.setpower.fleet.Ageing;
-import org.setpower.fleet.Outlook;
+import org.setpower.fleet.ForecastBound;
 import org.setpower.plan.common.Finding;
 import org.setpower.plan.common.FindingKey;
 import org.setpower.plan.common.Identity;
@@ -276,8 +276,9 @@ final class BatteryJudge {
       return null;
     }
     try {
-      return Ageing.cyclesLeft(battery.cycles(), health, settings.retireBelow(), Outlook.LEAST);
-    } catch (Refusal noAnswer) {
+      return Ageing.cyclesLeft(
+          battery.cycles(), health, settings.retireBelow(), ForecastBound.LEAST);
+    } catch (EvaluationException noAnswer) {
       return null;
     }
   }

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.setpower.base.Refusal;
+import org.setpower.base.EvaluationException;
 import org.setpower.fleet.Ageing;
-import org.setpower.fleet.Outliers;
+import org.setpower.fleet.OutlierDetection;
 import org.setpower.plan.common.Finding;
 import org.setpower.plan.common.Identity;
 import org.setpower.plan.common.InputColumn;
@@ -163,7 +163,7 @@ final class BenchTests {
     }
     try {
       return Ageing.health(measured, rated);
-    } catch (Refusal overRating) {
+    } catch (EvaluationException overRating) {
       findings.add(Finding.of(RegisterFinding.TEST_OVER_RATING, measured, rated));
       return null;
     }
@@ -238,20 +238,20 @@ final class BenchTests {
     }
 
     /**
-     * How far the health of a test stands from like tests, as {@link Outliers#scores}; empty with
-     * fewer than five.
+     * How far the health of a test stands from like tests, as {@link OutlierDetection#scores};
+     * empty with fewer than five.
      *
      * @param mine is one of them
      */
     Optional<Double> score(Judged mine) {
       List<Judged> same = like(mine);
-      if (same.size() < Outliers.FEWEST) {
+      if (same.size() < OutlierDetection.FEWEST) {
         return Optional.empty();
       }
       double[] all =
           scores.computeIfAbsent(
               conditions(mine),
-              c -> Outliers.scores(same.stream().mapToDouble(Judged::health).toArray()));
+              c -> OutlierDetection.scores(same.stream().mapToDouble(Judged::health).toArray()));
       return Optional.of(all[same.indexOf(mine)]);
     }
 
@@ -263,7 +263,7 @@ final class BenchTests {
             double[] same =
                 like(mine).stream().mapToDouble(j -> j.test().resistance()).sorted().toArray();
             int half = same.length / 2;
-            return same.length < Outliers.FEWEST
+            return same.length < OutlierDetection.FEWEST
                 ? Optional.empty()
                 : Optional.of(
                     same.length % 2 == 1 ? same[half] : (same[half - 1] + same[half]) / 2);

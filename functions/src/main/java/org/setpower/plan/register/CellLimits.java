@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.setpower.base.Facts;
+import org.setpower.base.ReferenceTable;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.Finding;
 import org.setpower.plan.common.Gate;
@@ -24,7 +24,7 @@ record CellLimits(double lowest, double highest, double spread, double resistanc
   private static final Map<Chemistry, CellLimits> FACTS = facts();
 
   private static Map<Chemistry, CellLimits> facts() {
-    List<Facts.Row> rows = Facts.read(CellLimits.class, "limits.csv");
+    List<ReferenceTable.Row> rows = ReferenceTable.read(CellLimits.class, "limits.csv");
     Map<Chemistry, CellLimits> facts = new EnumMap<>(Chemistry.class);
     for (Chemistry chemistry : Chemistry.values()) {
       facts.put(
@@ -38,7 +38,7 @@ record CellLimits(double lowest, double highest, double spread, double resistanc
     return facts;
   }
 
-  private static double fact(List<Facts.Row> rows, Chemistry chemistry, String quantity) {
+  private static double fact(List<ReferenceTable.Row> rows, Chemistry chemistry, String quantity) {
     return rows.stream()
         .filter(r -> r.text("chemistry").equals(chemistry.word()))
         .filter(r -> r.text("quantity").equals(quantity))

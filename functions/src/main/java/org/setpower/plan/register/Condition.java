@@ -1,14 +1,14 @@
 package org.setpower.plan.register;
 
 import java.util.List;
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /**
  * What hand and eye say of a battery, and what an incident was. Common practice of rental houses;
  * damaged and recalled lithium batteries are kept apart as the dangerous-goods rules ask (UN 3480
  * special provision 376, from memory).
  */
-public enum Condition implements Word {
+public enum Condition implements TextEnum {
   FINE("fine", Consequence.NONE),
   DROPPED("dropped", Consequence.QUARANTINE),
   WET("wet", Consequence.QUARANTINE),

@@ -1,9 +1,9 @@
 package org.setpower.plan.register;
 
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** What somebody decides to do with a battery. */
-public enum Decision implements Word {
+public enum Decision implements TextEnum {
   KEEP(Status.KEEP),
   WATCH(Status.WATCH),
   SERVICE(Status.SERVICE),

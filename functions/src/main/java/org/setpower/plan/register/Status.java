@@ -1,9 +1,9 @@
 package org.setpower.plan.register;
 
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** What a battery's state is, from mild to strict; a decision by hand goes only towards strict. */
-public enum Status implements Word {
+public enum Status implements TextEnum {
   KEEP("keep"),
   /** Goes out, is tested more often. */
   WATCH("watch"),

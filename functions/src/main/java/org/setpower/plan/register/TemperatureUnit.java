@@ -1,9 +1,9 @@
 package org.setpower.plan.register;
 
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** The unit in which temperatures are typed. */
-public enum TemperatureUnit implements Word {
+public enum TemperatureUnit implements TextEnum {
   CELSIUS("°C"),
   FAHRENHEIT("°F");
 

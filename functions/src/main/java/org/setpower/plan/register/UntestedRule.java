@@ -1,9 +1,9 @@
 package org.setpower.plan.register;
 
-import org.setpower.base.Word;
+import org.setpower.base.TextEnum;
 
 /** The house's rule on a battery without a valid test. */
-public enum UntestedRule implements Word {
+public enum UntestedRule implements TextEnum {
   /** It stays in. */
   HOLD("hold"),
   /** It goes out, printed as not tested. */

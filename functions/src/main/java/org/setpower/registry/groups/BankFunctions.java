@@ -2,31 +2,31 @@ package org.setpower.registry.groups;
 
 import java.util.List;
 import org.setpower.bank.BankDischarge;
-import org.setpower.bank.BankReason;
+import org.setpower.bank.BankErrorCode;
+import org.setpower.bank.BankEvent;
+import org.setpower.bank.BankPack;
+import org.setpower.bank.BankState;
+import org.setpower.bank.CurrentSharing;
 import org.setpower.bank.EqualPacks;
-import org.setpower.bank.Event;
-import org.setpower.bank.Joined;
-import org.setpower.bank.Member;
-import org.setpower.bank.Moment;
-import org.setpower.bank.Sharing;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
-import org.setpower.base.Step;
+import org.setpower.bank.ParallelConnection;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.TextEnum;
 import org.setpower.base.Unit;
-import org.setpower.base.Word;
 import org.setpower.pack.Chemistry;
-import org.setpower.pack.Load;
-import org.setpower.pack.PackReason;
+import org.setpower.pack.DeviceLoad;
+import org.setpower.pack.PackErrorCode;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
-import org.setpower.registry.Table;
+import org.setpower.registry.RangeTable;
 
 /** BANK: packs joined together. */
 public final class BankFunctions {
   private BankFunctions() {}
 
-  static final Group GROUP = new Group("BANK", "packs joined together");
+  static final FunctionGroup GROUP = new FunctionGroup("BANK", "packs joined together");
 
   private static final String STRING_CAUTION =
       "Do not touch bare parts above 60 V DC in the dry, 30 V DC in the wet. Do not"
@@ -177,7 +177,7 @@ public final class BankFunctions {
               "Do not connect batteries at different states of charge directly in parallel:"
                   + " uncontrolled current flows between them, and charges a cold lithium battery"
                   + " that must not be charged.")
-          .refuses(BankReason.CANNOT_CARRY, BankReason.TOO_MANY_PACKS)
+          .refuses(BankErrorCode.CANNOT_CARRY, BankErrorCode.TOO_MANY_PACKS)
           .example("=BANK.SHARE({33.6;45|30.8965;45|28.9936;45};92)", 55.13)
           .by(BankFunctions::share);
 
@@ -198,7 +198,7 @@ public final class BankFunctions {
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
-              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
+              PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
               Parameters.TEMP.orElse(25.0),
               PackParameters.LEAD_MILLIOHMS)
           .gives(Unit.HOUR, "Hours until it goes dark")
@@ -207,20 +207,20 @@ public final class BankFunctions {
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
           .refuses(
-              BankReason.DOES_NOT_START,
-              BankReason.PACKS_DIFFER,
-              BankReason.TOO_MANY_PACKS,
-              BankReason.NOT_FOLLOWED,
-              PackReason.NO_CURVE,
-              PackReason.NO_COLD_DATA,
-              PackReason.TOO_HOT)
+              BankErrorCode.DOES_NOT_START,
+              BankErrorCode.PACKS_DIFFER,
+              BankErrorCode.TOO_MANY_PACKS,
+              BankErrorCode.NOT_FOLLOWED,
+              PackErrorCode.NO_CURVE,
+              PackErrorCode.NO_COLD_DATA,
+              PackErrorCode.TOO_HOT)
           .example("=BANK.LASTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
           .shows(
               a ->
                   events(a).stream()
                       .map(
                           e ->
-                              new Step(
+                              new CalculationStep(
                                   "t",
                                   (e.pack() == 0 ? "" : "pack " + e.pack() + " ") + e.what(),
                                   e.hours(),
@@ -229,7 +229,7 @@ public final class BankFunctions {
                       .toList())
           .by(
               a -> {
-                List<Event> events = events(a);
+                List<BankEvent> events = events(a);
                 return events.get(events.size() - 1).hours();
               });
 
@@ -241,7 +241,7 @@ public final class BankFunctions {
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
-              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
+              PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
               Parameters.TEMP.orElse(25.0),
               PackParameters.LEAD_MILLIOHMS)
           .givesTable(
@@ -254,13 +254,13 @@ public final class BankFunctions {
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
           .refuses(
-              BankReason.DOES_NOT_START,
-              BankReason.PACKS_DIFFER,
-              BankReason.TOO_MANY_PACKS,
-              BankReason.NOT_FOLLOWED,
-              PackReason.NO_CURVE,
-              PackReason.NO_COLD_DATA,
-              PackReason.TOO_HOT)
+              BankErrorCode.DOES_NOT_START,
+              BankErrorCode.PACKS_DIFFER,
+              BankErrorCode.TOO_MANY_PACKS,
+              BankErrorCode.NOT_FOLLOWED,
+              PackErrorCode.NO_CURVE,
+              PackErrorCode.NO_COLD_DATA,
+              PackErrorCode.TOO_HOT)
           .example("=BANK.EVENTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
           .by(
               a ->
@@ -276,7 +276,7 @@ public final class BankFunctions {
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
-              PackParameters.JOINED.orElse(Joined.HOT_SWAP),
+              PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
               Parameters.TEMP.orElse(25.0),
               PackParameters.LEAD_MILLIOHMS,
               PackParameters.STEPS)
@@ -290,30 +290,31 @@ public final class BankFunctions {
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
           .refuses(
-              PackReason.TOO_MANY_STEPS,
-              BankReason.DOES_NOT_START,
-              BankReason.PACKS_DIFFER,
-              BankReason.TOO_MANY_PACKS,
-              BankReason.NOT_FOLLOWED,
-              PackReason.NO_CURVE,
-              PackReason.NO_COLD_DATA,
-              PackReason.TOO_HOT)
+              PackErrorCode.TOO_MANY_STEPS,
+              BankErrorCode.DOES_NOT_START,
+              BankErrorCode.PACKS_DIFFER,
+              BankErrorCode.TOO_MANY_PACKS,
+              BankErrorCode.NOT_FOLLOWED,
+              PackErrorCode.NO_CURVE,
+              PackErrorCode.NO_COLD_DATA,
+              PackErrorCode.TOO_HOT)
           .example("=BANK.CURVE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
           .by(BankFunctions::curve);
 
   private static Object[][] share(Arguments a) {
-    List<Table.Row> rows = a.get(PackParameters.PACKS_AT_REST).filledRows();
+    List<RangeTable.Row> rows = a.get(PackParameters.PACKS_AT_REST).filledRows();
     if (rows.size() > BankDischarge.MOST_PACKS) {
-      throw new Refusal(BankReason.TOO_MANY_PACKS, rows.size(), BankDischarge.MOST_PACKS);
+      throw new EvaluationException(
+          BankErrorCode.TOO_MANY_PACKS, rows.size(), BankDischarge.MOST_PACKS);
     }
     double[] volts = new double[rows.size()];
     double[] ohms = new double[rows.size()];
     for (int i = 0; i < volts.length; i++) {
-      Table.Row row = rows.get(i);
-      volts[i] = Require.above(row.nameOf(0), row.number(0), 0);
-      ohms[i] = Require.above(row.nameOf(1), row.number(1), 0) / 1000;
+      RangeTable.Row row = rows.get(i);
+      volts[i] = Checks.above(row.nameOf(0), row.number(0), 0);
+      ohms[i] = Checks.above(row.nameOf(1), row.number(1), 0) / 1000;
     }
-    double[] amps = Sharing.amps(volts, ohms, a.get(Parameters.WATTS_OR_NONE));
+    double[] amps = CurrentSharing.amps(volts, ohms, a.get(Parameters.WATTS_OR_NONE));
     Object[][] result = new Object[rows.get(rows.size() - 1).number()][1];
     for (Object[] cell : result) {
       cell[0] = "";
@@ -330,14 +331,15 @@ public final class BankFunctions {
   private static final double LEAST_AMP_HOURS = 0.1;
   private static final double MOST_AMP_HOURS = 100_000;
 
-  private static double between(Table.Row row, int column, double least, double most) {
+  private static double between(RangeTable.Row row, int column, double least, double most) {
     String name = row.nameOf(column);
-    return Require.atMost(name, Require.atLeast(name, row.number(column), least), most);
+    return Checks.atMost(name, Checks.atLeast(name, row.number(column), least), most);
   }
 
-  private static final Word.Words<Chemistry> CHEMISTRIES = new Word.Words<>(Chemistry.class);
+  private static final TextEnum.Lookup<Chemistry> CHEMISTRIES =
+      new TextEnum.Lookup<>(Chemistry.class);
 
-  private static List<Event> events(Arguments a) {
+  private static List<BankEvent> events(Arguments a) {
     return BankDischarge.events(
         members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP));
   }
@@ -351,7 +353,7 @@ public final class BankFunctions {
         .toArray(Object[][]::new);
   }
 
-  private static Object[] row(Moment moment) {
+  private static Object[] row(BankState moment) {
     Object[] row = new Object[3 + moment.charges().length];
     row[0] = moment.hours();
     row[1] = moment.deviceVolts();
@@ -362,26 +364,26 @@ public final class BankFunctions {
     return row;
   }
 
-  private static List<Member> members(Arguments a) {
+  private static List<BankPack> members(Arguments a) {
     return a.get(PackParameters.PACKS_OF_BANK).filledRows().stream()
         .map(BankFunctions::member)
         .toList();
   }
 
-  private static Load load(Arguments a) {
-    return new Load(
+  private static DeviceLoad load(Arguments a) {
+    return new DeviceLoad(
         a.get(Parameters.WATTS),
         a.get(PackParameters.CUTOFF_VOLTS),
         a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
   }
 
-  private static Member member(Table.Row row) {
-    return new Member(
+  private static BankPack member(RangeTable.Row row) {
+    return new BankPack(
         row.number(),
         CHEMISTRIES.read(row.nameOf(0), row.text(0)),
-        Require.atLeast(row.nameOf(1), Require.whole(row.nameOf(1), row.number(1)), 1),
+        Checks.atLeast(row.nameOf(1), Checks.whole(row.nameOf(1), row.number(1)), 1),
         between(row, 2, LEAST_AMP_HOURS, MOST_AMP_HOURS),
-        Require.atLeast(row.nameOf(3), row.number(3), LEAST_MILLIOHMS),
-        Require.share(row.nameOf(4), row.number(4)));
+        Checks.atLeast(row.nameOf(3), row.number(3), LEAST_MILLIOHMS),
+        Checks.share(row.nameOf(4), row.number(4)));
   }
 }

@@ -2,28 +2,28 @@ package org.setpower.registry.groups;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.setpower.base.CalculationStep;
 import org.setpower.base.PhaseSystem;
-import org.setpower.base.Step;
 import org.setpower.base.Unit;
 import org.setpower.cable.Ampacity;
-import org.setpower.cable.CableReason;
+import org.setpower.cable.CableErrorCode;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
 import org.setpower.cable.Conductor;
-import org.setpower.cable.Laid;
+import org.setpower.cable.InstallationMethod;
 import org.setpower.cable.Metal;
 import org.setpower.cable.Protection;
 import org.setpower.cable.Sizing;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
 
 /** CABLE: wire and runs. */
 public final class CableFunctions {
   private CableFunctions() {}
 
-  static final Group GROUP = new Group("CABLE", "wire and runs");
+  static final FunctionGroup GROUP = new FunctionGroup("CABLE", "wire and runs");
 
   private static final String PARALLEL_CAUTION =
       "Give each parallel cable its own protection, or a rating for the whole "
@@ -49,10 +49,10 @@ public final class CableFunctions {
           .formula("AWG: π/4·d², d = 0.127·92^((36−n)/39) mm")
           .source("ASTM B258; IEC 60228 nominal areas")
           .refuses(
-              CableReason.UNKNOWN_SIZE,
-              CableReason.GAUGE_OR_AREA,
-              CableReason.NOT_A_GAUGE,
-              CableReason.NOT_A_STANDARD_AREA)
+              CableErrorCode.UNKNOWN_SIZE,
+              CableErrorCode.GAUGE_OR_AREA,
+              CableErrorCode.NOT_A_GAUGE,
+              CableErrorCode.NOT_A_STANDARD_AREA)
           .example("=CABLE.AREA(\"2.5 mm²\")", 2.5)
           .by(a -> a.get(CableParameters.SIZE).area());
 
@@ -69,7 +69,7 @@ public final class CableFunctions {
           .source(
               "NEC Chapter 9 Table 8, stranded, and its note 2 (24 to 20 AWG: FAA AC 43.13-1B Table"
                   + " 11-9); IEC 60228 class 5 (Al: class 2), maximum at 20 °C")
-          .refuses(CableReason.NO_RESISTANCE)
+          .refuses(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.RESISTANCE(\"2.5 mm²\")", 7.98)
           .shows(CableFunctions::resistanceSteps)
           .by(a -> conductor(a).ohms(a.get(CableParameters.CONDUCTOR_TEMP)));
@@ -93,7 +93,7 @@ public final class CableFunctions {
               "Lamps and cameras that hold their watts draw more as the volts sag: size cable and"
                   + " breaker on CABLE.ENDAMPS. "
                   + PARALLEL_CAUTION)
-          .refuses(CableReason.NO_RESISTANCE)
+          .refuses(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.DROP(\"12 AWG\";10;8.33)", 1.03)
           .shows(a -> runSteps(a, run(a)))
           .by(a -> run(a).drop(a.get(Parameters.AMPS)));
@@ -107,7 +107,7 @@ public final class CableFunctions {
           .formula("upper root of V⁴ + V²·(2(PR+QX) − Vs²) + (P²+Q²)(R²+X²) = 0, per phase")
           .source("exact solution of the circuit; three-phase: line-to-line volts")
           .caution(PARALLEL_CAUTION)
-          .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
+          .refuses(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
           .example("=CABLE.ENDVOLTS(\"12 AWG\";10;200;24)", 22.92)
           .shows(CableFunctions::endSteps)
           .by(a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
@@ -123,7 +123,7 @@ public final class CableFunctions {
           .caution(
               "Size cable and breaker on this, not on watts over nominal volts. "
                   + PARALLEL_CAUTION)
-          .refuses(CableReason.NO_RESISTANCE, CableReason.CANNOT_CARRY)
+          .refuses(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
           .example("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)", 21.37)
           .shows(CableFunctions::endSteps)
           .by(a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
@@ -146,7 +146,7 @@ public final class CableFunctions {
               "Do not apply this to a cable on a drum or in a bundle: heat cannot escape, "
                   + "see CABLE.AMPACITY. "
                   + PARALLEL_CAUTION)
-          .refuses(CableReason.NO_RESISTANCE)
+          .refuses(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.5783)
           .shows(a -> runSteps(a, run(a, 1)))
           .by(a -> run(a, 1).heat(a.get(Parameters.AMPS)));
@@ -160,7 +160,7 @@ public final class CableFunctions {
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
               CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
               CableParameters.LOADED_CONDUCTORS.orElse(2.0),
-              CableParameters.LAID.orElse(Laid.FREELY, "free"))
+              CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"))
           .gives(Unit.AMPERE, "Current rating of one circuit")
           .formula("table rating × factor for the air × factor for how it lies")
           .source(
@@ -172,10 +172,10 @@ public final class CableFunctions {
                   + "cores that do not touch, never for multi-core. For parallel cables use the "
                   + "rating of one; the NEC permits them from 1/0 AWG only")
           .refuses(
-              CableReason.NO_RATING,
-              CableReason.TOO_HOT,
-              CableReason.LAID_BEYOND_TABLE,
-              CableReason.CLOSED_DRUM)
+              CableErrorCode.NO_RATING,
+              CableErrorCode.TOO_HOT,
+              CableErrorCode.LAID_BEYOND_TABLE,
+              CableErrorCode.CLOSED_DRUM)
           .example("=CABLE.AMPACITY(\"2.5 mm²\";\"cord\";30;2;\"drum 3 layers\")", 11.25)
           .shows(CableFunctions::ampacitySteps)
           .by(a -> ampacity(a).amps());
@@ -195,7 +195,7 @@ public final class CableFunctions {
               "Do not use an AC breaker for DC. Use a cable rated for the breaker: "
                   + "otherwise it is not protected. Breakers grouped in a distro in the sun trip "
                   + "early; inrush trips curve B")
-          .refuses(CableReason.NO_BREAKER)
+          .refuses(CableErrorCode.NO_BREAKER)
           .example("=CABLE.BREAKER(16;\"NEC\")", 20.0)
           .by(
               a ->
@@ -221,7 +221,8 @@ public final class CableFunctions {
           .formula("inverse of CABLE.DROP")
           .source("see CABLE.DROP; rating: CABLE.AMPACITY at 30 °C")
           .caution("Check the earth loop too, with CABLE.TRIPS: it is not considered here")
-          .refuses(CableReason.NO_RESISTANCE, CableReason.NO_RATING, CableReason.OVER_RATING)
+          .refuses(
+              CableErrorCode.NO_RESISTANCE, CableErrorCode.NO_RATING, CableErrorCode.OVER_RATING)
           .example("=CABLE.REACH(\"2.5 mm²\";16;230;5%;\"1PH\")", 38.917)
           .by(
               a ->
@@ -250,7 +251,7 @@ public final class CableFunctions {
               CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
               CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 4"),
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
-              CableParameters.LAID.orElse(Laid.FREELY, "free"),
+              CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"),
               CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the amps"))
           .givesText("Cable size")
           .formula("first size with drop at 60 °C ≤ limit and rating ≥ breaker")
@@ -259,11 +260,11 @@ public final class CableFunctions {
               "Enter the actual upstream breaker: a cable on a breaker above its rating is "
                   + "a fire hazard")
           .refuses(
-              CableReason.BREAKER_BELOW_LOAD,
-              CableReason.NO_BREAKER,
-              CableReason.NO_SIZE_FOR_BREAKER,
-              CableReason.NO_SIZE_FOR_DROP,
-              CableReason.TOO_HOT)
+              CableErrorCode.BREAKER_BELOW_LOAD,
+              CableErrorCode.NO_BREAKER,
+              CableErrorCode.NO_SIZE_FOR_BREAKER,
+              CableErrorCode.NO_SIZE_FOR_DROP,
+              CableErrorCode.TOO_HOT)
           .example("=CABLE.GAUGE(30;13;230;5%;\"mm²\";\"1PH\")", "2.5 mm²")
           .shows(CableFunctions::gaugeSteps)
           .by(a -> Sizing.gauge(a.get(CableParameters.FAMILY), need(a)).toString());
@@ -284,7 +285,7 @@ public final class CableFunctions {
               "Planning figure only. Have loop impedance, polarity, earth (ground) "
                   + "continuity, RCD operation and insulation resistance measured by a competent "
                   + "person")
-          .refuses(CableReason.NO_RESISTANCE)
+          .refuses(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.LOOP(\"2.5 mm²\";50;0.35)", 1.148)
           .by(
               a ->
@@ -333,16 +334,18 @@ public final class CableFunctions {
         a.get(CableParameters.LAID));
   }
 
-  private static List<Step> ampacitySteps(Arguments a) {
+  private static List<CalculationStep> ampacitySteps(Arguments a) {
     Ampacity rating = ampacity(a);
     return ratingSteps(rating);
   }
 
-  private static List<Step> ratingSteps(Ampacity rating) {
+  private static List<CalculationStep> ratingSteps(Ampacity rating) {
     return List.of(
-        new Step("I₀", "rating in the table", rating.tableAmps(), Unit.AMPERE, rating.source()),
-        new Step("f₁", "factor for the air around it", rating.ambientFactor(), Unit.SHARE, ""),
-        new Step(
+        new CalculationStep(
+            "I₀", "rating in the table", rating.tableAmps(), Unit.AMPERE, rating.source()),
+        new CalculationStep(
+            "f₁", "factor for the air around it", rating.ambientFactor(), Unit.SHARE, ""),
+        new CalculationStep(
             "f₂",
             "factor for loaded conductors and how it lies",
             rating.laidFactor(),
@@ -376,29 +379,34 @@ public final class CableFunctions {
             : breaker);
   }
 
-  private static List<Step> gaugeSteps(Arguments a) {
+  private static List<CalculationStep> gaugeSteps(Arguments a) {
     Sizing.Need need = need(a);
     CableSize size = Sizing.gauge(a.get(CableParameters.FAMILY), need);
     Ampacity rating = Ampacity.of(size, need.method(), need.ambient(), need.loaded(), need.laid());
-    List<Step> steps = new ArrayList<>();
-    steps.add(new Step("In", "breaker ahead of the cable", need.breaker(), Unit.AMPERE, ""));
+    List<CalculationStep> steps = new ArrayList<>();
+    steps.add(
+        new CalculationStep("In", "breaker ahead of the cable", need.breaker(), Unit.AMPERE, ""));
     steps.addAll(ratingSteps(rating));
-    steps.add(new Step("Iz", "rating of the size", rating.amps(), Unit.AMPERE, ""));
-    steps.add(new Step("ΔU max", "drop allowed", need.maxDrop() * need.volts(), Unit.VOLT, ""));
-    steps.add(new Step("ΔU", "drop of the size at 60 °C", Sizing.drop(size, need), Unit.VOLT, ""));
+    steps.add(new CalculationStep("Iz", "rating of the size", rating.amps(), Unit.AMPERE, ""));
+    steps.add(
+        new CalculationStep(
+            "ΔU max", "drop allowed", need.maxDrop() * need.volts(), Unit.VOLT, ""));
+    steps.add(
+        new CalculationStep(
+            "ΔU", "drop of the size at 60 °C", Sizing.drop(size, need), Unit.VOLT, ""));
     return steps;
   }
 
-  private static List<Step> tripSteps(Arguments a) {
+  private static List<CalculationStep> tripSteps(Arguments a) {
     return List.of(
-        new Step(
+        new CalculationStep(
             "0.8·U₀/Z",
             "amps of an earth fault",
             Protection.faultAmps(
                 a.get(CableParameters.LOOP_OHMS), a.get(CableParameters.VOLTS_TO_EARTH)),
             Unit.AMPERE,
             ""),
-        new Step(
+        new CalculationStep(
             "Ia",
             "amps that trip the breaker at once",
             Protection.tripAmps(a.get(CableParameters.BREAKER), a.get(CableParameters.CURVE)),
@@ -424,24 +432,28 @@ public final class CableFunctions {
         a.get(CableParameters.PARALLEL));
   }
 
-  private static List<Step> resistanceSteps(Arguments a) {
+  private static List<CalculationStep> resistanceSteps(Arguments a) {
     Conductor c = conductor(a);
     return List.of(
-        new Step("R", "resistance in the table", c.tableOhms(), Unit.OHM_PER_KILOMETRE, c.source()),
-        new Step("T₀", "temperature of the table", c.tableTemp(), Unit.CELSIUS, c.source()),
-        new Step("α", "change per kelvin", c.alpha(), Unit.NONE, c.source()));
+        new CalculationStep(
+            "R", "resistance in the table", c.tableOhms(), Unit.OHM_PER_KILOMETRE, c.source()),
+        new CalculationStep(
+            "T₀", "temperature of the table", c.tableTemp(), Unit.CELSIUS, c.source()),
+        new CalculationStep("α", "change per kelvin", c.alpha(), Unit.NONE, c.source()));
   }
 
-  private static List<Step> runSteps(Arguments a, CableRun run) {
+  private static List<CalculationStep> runSteps(Arguments a, CableRun run) {
     Conductor c = Conductor.of(a.get(CableParameters.SIZE));
     double ohms = c.ohms(a.get(CableParameters.CONDUCTOR_TEMP));
-    List<Step> steps = new ArrayList<>();
+    List<CalculationStep> steps = new ArrayList<>();
     steps.add(
-        new Step("R", "resistance of one conductor", ohms, Unit.OHM_PER_KILOMETRE, c.source()));
-    steps.add(new Step("R·L", "of one conductor over the run", run.ohms(), Unit.OHM, ""));
+        new CalculationStep(
+            "R", "resistance of one conductor", ohms, Unit.OHM_PER_KILOMETRE, c.source()));
+    steps.add(
+        new CalculationStep("R·L", "of one conductor over the run", run.ohms(), Unit.OHM, ""));
     if (run.reactance() > 0) {
       steps.add(
-          new Step(
+          new CalculationStep(
               "X·L",
               "reactance of one conductor over the run",
               run.reactance(),
@@ -451,15 +463,16 @@ public final class CableFunctions {
     return steps;
   }
 
-  private static List<Step> endSteps(Arguments a) {
+  private static List<CalculationStep> endSteps(Arguments a) {
     CableRun run = run(a);
     double watts = a.get(Parameters.WATTS);
     double volts = a.get(CableParameters.SUPPLY_VOLTS);
     double amps = run.endAmps(watts, volts);
-    List<Step> steps = new ArrayList<>(runSteps(a, run));
-    steps.add(new Step("V", "volts at the load", run.endVolts(watts, volts), Unit.VOLT, ""));
-    steps.add(new Step("I", "amps in a line", amps, Unit.AMPERE, ""));
-    steps.add(new Step("n·I²·R", "heat in the cable", run.heat(amps), Unit.WATT, ""));
+    List<CalculationStep> steps = new ArrayList<>(runSteps(a, run));
+    steps.add(
+        new CalculationStep("V", "volts at the load", run.endVolts(watts, volts), Unit.VOLT, ""));
+    steps.add(new CalculationStep("I", "amps in a line", amps, Unit.AMPERE, ""));
+    steps.add(new CalculationStep("n·I²·R", "heat in the cable", run.heat(amps), Unit.WATT, ""));
     return steps;
   }
 }

@@ -2,16 +2,16 @@ package org.setpower.registry.groups;
 
 import static org.setpower.registry.Parameter.Shape.SINGLE;
 
+import org.setpower.base.Checks;
 import org.setpower.base.Length;
-import org.setpower.base.Require;
 import org.setpower.base.Unit;
 import org.setpower.cable.Ampacity;
 import org.setpower.cable.CableSize;
-import org.setpower.cable.Laid;
+import org.setpower.cable.InstallationMethod;
 import org.setpower.cable.Metal;
 import org.setpower.cable.Protection;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
 
 /** The words of CABLE: wire and runs. */
 final class CableParameters {
@@ -31,7 +31,7 @@ final class CableParameters {
           "Cable length, one way; also text such as \"100 ft\"",
           Unit.METRE,
           SINGLE,
-          Readers.amount(Length::metres, Require::filled));
+          ArgumentParsers.amount(Length::metres, Checks::filled));
 
   static final Parameter<Double> CONDUCTOR_TEMP =
       Parameters.temperature("conductor_temp", "Temperature of the conductor");
@@ -40,7 +40,8 @@ final class CableParameters {
       Parameters.count("parallel", "Number of equal cables side by side");
 
   static final Parameter<Metal> METAL =
-      Parameter.of("metal", "\"Cu\" or \"Al\"", Unit.NONE, SINGLE, Readers.word(Metal.class));
+      Parameter.of(
+          "metal", "\"Cu\" or \"Al\"", Unit.NONE, SINGLE, ArgumentParsers.word(Metal.class));
 
   static final Parameter<Double> SUPPLY_VOLTS =
       Parameters.positive("supply_volts", "Volts where the cable starts", Unit.VOLT);
@@ -51,7 +52,7 @@ final class CableParameters {
           "Largest drop allowed, share of the volts",
           Unit.SHARE,
           SINGLE,
-          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
+          ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))));
 
   static final Parameter<CableSize.Family> FAMILY =
       Parameter.of(
@@ -59,7 +60,7 @@ final class CableParameters {
           "Series of sizes: \"AWG\" or \"mm²\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(CableSize.Family.class));
+          ArgumentParsers.word(CableSize.Family.class));
 
   static final Parameter<Double> AMBIENT =
       Parameters.temperature("ambient", "Air around the cable at its hottest");
@@ -70,10 +71,10 @@ final class CableParameters {
           "Conductors that carry current: 2, 3, or 4 where the neutral carries harmonics",
           Unit.PIECES,
           SINGLE,
-          Readers.number(
+          ArgumentParsers.number(
               (n, v) ->
-                  Require.atMost(
-                      n, Require.atLeast(n, Require.whole(n, v), 2), Ampacity.MOST_LOADED)));
+                  Checks.atMost(
+                      n, Checks.atLeast(n, Checks.whole(n, v), 2), Ampacity.MOST_LOADED)));
 
   static final Parameter<Ampacity.Method> METHOD =
       Parameter.of(
@@ -82,16 +83,16 @@ final class CableParameters {
               + " touching) or \"building\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(Ampacity.Method.class));
+          ArgumentParsers.word(Ampacity.Method.class));
 
-  static final Parameter<Laid> LAID =
+  static final Parameter<InstallationMethod> LAID =
       Parameter.of(
           "laid",
           "How it lies: \"free\", \"bunched 6\" (cables), \"drum 2 layers\", \"radial drum\" or"
               + " \"radial drum ventilated\"",
           Unit.NONE,
           SINGLE,
-          (name, raw) -> Laid.parse(name, Readers.asText(name, raw)));
+          (name, raw) -> InstallationMethod.parse(name, ArgumentParsers.asText(name, raw)));
 
   static final Parameter<Double> BREAKER =
       Parameters.positive("breaker", "Rating of the breaker ahead of the cable", Unit.AMPERE);
@@ -102,7 +103,7 @@ final class CableParameters {
           "Whose ratings: \"IEC\" or \"NEC\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(Protection.Standard.class));
+          ArgumentParsers.word(Protection.Standard.class));
 
   static final Parameter<Boolean> CONTINUOUS =
       Parameters.flag("continuous", "Whether the load lasts 3 hours or more (NEC only)");
@@ -124,7 +125,7 @@ final class CableParameters {
           "Curve of the breaker: \"B\", \"C\" or \"D\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(Protection.Curve.class));
+          ArgumentParsers.word(Protection.Curve.class));
 
   static final Parameter<Double> VOLTS_TO_EARTH =
       Parameters.positive("volts_to_earth", "Volts of a line to earth", Unit.VOLT);
@@ -132,6 +133,6 @@ final class CableParameters {
   private static CableSize cableSize(String name, Object raw) {
     return raw instanceof Double d
         ? CableSize.ofArea(d)
-        : CableSize.parse(Readers.asText(name, raw));
+        : CableSize.parse(ArgumentParsers.asText(name, raw));
   }
 }

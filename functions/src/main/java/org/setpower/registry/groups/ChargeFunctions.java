@@ -1,21 +1,21 @@
 package org.setpower.registry.groups;
 
 import java.util.List;
-import org.setpower.base.Step;
+import org.setpower.base.CalculationStep;
 import org.setpower.base.Unit;
-import org.setpower.charge.ChargeReason;
+import org.setpower.charge.ChargeErrorCode;
 import org.setpower.charge.Charging;
 import org.setpower.pack.Chemistry;
-import org.setpower.pack.PackReason;
+import org.setpower.pack.PackErrorCode;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 
 /** CHARGE: packs on the charger. */
 public final class ChargeFunctions {
   private ChargeFunctions() {}
 
-  static final Group GROUP = new Group("CHARGE", "packs on the charger");
+  static final FunctionGroup GROUP = new FunctionGroup("CHARGE", "packs on the charger");
 
   public static final FunctionSpec HOURS =
       GROUP
@@ -41,17 +41,17 @@ public final class ChargeFunctions {
               "Do not charge a lithium battery below 0 °C (32 °F). Do not exceed the "
                   + "charging current that its maker permits. 100 % means a current of 0.05 C.")
           .refuses(
-              ChargeReason.TOO_COLD,
-              ChargeReason.TOO_FAST,
-              ChargeReason.NOT_CC_CV,
-              ChargeReason.BACKWARDS,
-              PackReason.NO_COLD_DATA,
-              PackReason.TOO_HOT)
+              ChargeErrorCode.TOO_COLD,
+              ChargeErrorCode.TOO_FAST,
+              ChargeErrorCode.NOT_CC_CV,
+              ChargeErrorCode.BACKWARDS,
+              PackErrorCode.NO_COLD_DATA,
+              PackErrorCode.TOO_HOT)
           .example("=CHARGE.HOURS(10.2;5)", 2.3596)
           .shows(
               a ->
                   List.of(
-                      new Step(
+                      new CalculationStep(
                           "",
                           "charge at which the current starts to fall",
                           charging(a).turningCharge(),
@@ -81,7 +81,7 @@ public final class ChargeFunctions {
           .gives(Unit.WATT_HOUR, "Watt-hours from the wall")
           .formula("Wh · (to − from) / efficiency")
           .source("energy balance; 85 % for charger and cells together: common practice")
-          .refuses(ChargeReason.BACKWARDS)
+          .refuses(ChargeErrorCode.BACKWARDS)
           .example("=CHARGE.MAINS(294)", 345.882)
           .by(
               a ->
@@ -99,7 +99,7 @@ public final class ChargeFunctions {
           .gives(Unit.PIECES, "Channels")
           .formula("packs / floor(hours_free / hours_each), rounded up")
           .source("division; a pack is not split between channels")
-          .refuses(ChargeReason.NO_TURN)
+          .refuses(ChargeErrorCode.NO_TURN)
           .example("=CHARGE.CHANNELS(10;8;2.5)", 4.0)
           .by(
               a ->

@@ -5,26 +5,26 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
-import org.setpower.base.Step;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Unit;
 import org.setpower.fleet.Ageing;
-import org.setpower.fleet.FleetReason;
-import org.setpower.fleet.Outliers;
-import org.setpower.fleet.Outlook;
+import org.setpower.fleet.FleetErrorCode;
+import org.setpower.fleet.ForecastBound;
+import org.setpower.fleet.OutlierDetection;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
-import org.setpower.registry.Table;
+import org.setpower.registry.RangeTable;
 
 /** FLEET: a stock of packs. */
 public final class FleetFunctions {
   private FleetFunctions() {}
 
-  static final Group GROUP = new Group("FLEET", "a stock of packs");
+  static final FunctionGroup GROUP = new FunctionGroup("FLEET", "a stock of packs");
 
   private static final Parameter<Double> MEASURED_WH =
       Parameters.notNegative(
@@ -45,7 +45,7 @@ public final class FleetFunctions {
                   + " fire service. Quarantine a cold battery that was dropped, got wet or is "
                   + "swollen, whatever this figure says. A test in the cold or at a high load "
                   + "reads low: compare like with like")
-          .refuses(FleetReason.OVER_RATING)
+          .refuses(FleetErrorCode.OVER_RATING)
           .example("=FLEET.HEALTH(250;294)", 0.8503)
           .by(a -> Ageing.health(a.get(MEASURED_WH), a.get(RATED_WH)));
 
@@ -57,7 +57,7 @@ public final class FleetFunctions {
               "Health at which it is retired",
               Unit.SHARE,
               Parameter.Shape.SINGLE,
-              Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)))
+              ArgumentParsers.number((n, v) -> Checks.above(n, Checks.share(n, v), 0)))
           .orElse(0.8);
 
   public static final FunctionSpec LOSS =
@@ -72,14 +72,14 @@ public final class FleetFunctions {
           .example("=FLEET.LOSS(200;90%)", 0.05)
           .by(a -> Ageing.lossInHundred(a.get(CYCLES), a.get(Parameters.HEALTH)));
 
-  private static final Parameter<Outlook> OUTLOOK =
+  private static final Parameter<ForecastBound> OUTLOOK =
       Parameter.of(
               "outlook",
               "\"least\" or \"most\": which end of the range",
               Unit.NONE,
               Parameter.Shape.SINGLE,
-              Readers.word(Outlook.class))
-          .orElse(Outlook.LEAST);
+              ArgumentParsers.word(ForecastBound.class))
+          .orElse(ForecastBound.LEAST);
 
   public static final FunctionSpec CYCLESLEFT =
       GROUP
@@ -98,27 +98,27 @@ public final class FleetFunctions {
               "The cells were NMC of one kind, cycled one way: LFP, lead, heat, storing full and"
                   + " cycles nobody counted change it. Plan with the least, and test again every 50"
                   + " cycles")
-          .refuses(FleetReason.TOO_EARLY, FleetReason.BELOW_MEASURED)
+          .refuses(FleetErrorCode.TOO_EARLY, FleetErrorCode.BELOW_MEASURED)
           .example("=FLEET.CYCLESLEFT(200;90%)", 81.9048)
           .example("=FLEET.CYCLESLEFT(200;90%;80%;\"most\")", 256.0)
           .shows(
               a ->
                   List.of(
-                      new Step(
+                      new CalculationStep(
                           "",
                           "at the least",
-                          cyclesLeft(a, Outlook.LEAST),
+                          cyclesLeft(a, ForecastBound.LEAST),
                           Unit.NONE,
                           "0.6 · the fewest"),
-                      new Step(
+                      new CalculationStep(
                           "",
                           "at the most",
-                          cyclesLeft(a, Outlook.MOST),
+                          cyclesLeft(a, ForecastBound.MOST),
                           Unit.NONE,
                           "1.4 · the most")))
           .by(a -> cyclesLeft(a, a.get(OUTLOOK)));
 
-  private static double cyclesLeft(Arguments a, Outlook outlook) {
+  private static double cyclesLeft(Arguments a, ForecastBound outlook) {
     return Ageing.cyclesLeft(a.get(CYCLES), a.get(Parameters.HEALTH), a.get(RETIRE_AT), outlook);
   }
 
@@ -140,7 +140,7 @@ public final class FleetFunctions {
               "B. Iglewicz, D. Hoaglin, How to Detect and Handle Outliers (ASQC, 1993): modified"
                   + " z-score")
           .caution("It may stand apart by being better; #N/A for a kind of fewer than 5 packs")
-          .refuses(FleetReason.TOO_FEW)
+          .refuses(FleetErrorCode.TOO_FEW)
           .example("=FLEET.ODD({0.95|0.94|0.96|0.93|0.71})", 0.0)
           .by(FleetFunctions::odd);
 
@@ -156,19 +156,19 @@ public final class FleetFunctions {
           .formula("highest − lowest")
           .source("arithmetic")
           .caution("LFP shows its spread only when full or nearly empty: its curve is flat")
-          .refuses(FleetReason.ONE_CELL)
+          .refuses(FleetErrorCode.ONE_CELL)
           .example("=FLEET.SPREAD({3.98;3.97;3.91;3.98})", 0.07)
           .by(FleetFunctions::spread);
 
   private static Object[][] odd(Arguments a) {
     boolean byKind = a.get(KINDS) != null;
-    Table table =
+    RangeTable table =
         byKind
-            ? Table.beside(
+            ? RangeTable.beside(
                 "the packs", new String[] {"healths", "kinds"}, a.get(HEALTHS), a.get(KINDS))
-            : Table.beside("the packs", new String[] {"healths"}, a.get(HEALTHS));
-    Map<String, List<Table.Row>> kinds = new LinkedHashMap<>();
-    for (Table.Row row : table.filledRows()) {
+            : RangeTable.beside("the packs", new String[] {"healths"}, a.get(HEALTHS));
+    Map<String, List<RangeTable.Row>> kinds = new LinkedHashMap<>();
+    for (RangeTable.Row row : table.filledRows()) {
       if (!row.leavesOut(0)) {
         kinds.computeIfAbsent(byKind ? row.text(1).strip() : "", k -> new ArrayList<>()).add(row);
       }
@@ -176,7 +176,7 @@ public final class FleetFunctions {
     Object[][] shape = a.get(HEALTHS) instanceof Object[][] range ? range : new Object[1][1];
     Object[] flat = new Object[shape.length * shape[0].length];
     Arrays.fill(flat, "");
-    for (List<Table.Row> kind : kinds.values()) {
+    for (List<RangeTable.Row> kind : kinds.values()) {
       Object[] answers = standApart(kind, a.get(LIMIT), !byKind);
       for (int i = 0; i < answers.length; i++) {
         flat[kind.get(i).number() - 1] = answers[i];
@@ -190,20 +190,20 @@ public final class FleetFunctions {
   }
 
   /** 1, 0 or the refusal of the whole kind for each of its packs. */
-  private static Object[] standApart(List<Table.Row> kind, double limit, boolean only) {
+  private static Object[] standApart(List<RangeTable.Row> kind, double limit, boolean only) {
     Object[] answers = new Object[kind.size()];
     double[] healths = new double[answers.length];
     for (int i = 0; i < healths.length; i++) {
-      Table.Row row = kind.get(i);
+      RangeTable.Row row = kind.get(i);
       healths[i] =
-          Require.atMost(row.nameOf(0), Require.atLeast(row.nameOf(0), row.number(0), 0), 1.1);
+          Checks.atMost(row.nameOf(0), Checks.atLeast(row.nameOf(0), row.number(0), 0), 1.1);
     }
     try {
-      double[] scores = Outliers.scores(healths);
+      double[] scores = OutlierDetection.scores(healths);
       for (int i = 0; i < answers.length; i++) {
         answers[i] = Math.abs(scores[i]) > limit ? 1.0 : 0.0;
       }
-    } catch (Refusal tooFew) {
+    } catch (EvaluationException tooFew) {
       if (only) {
         throw tooFew;
       }
@@ -215,14 +215,14 @@ public final class FleetFunctions {
   private static double spread(Arguments a) {
     double lowest = Double.MAX_VALUE;
     double highest = 0;
-    List<Table.Row> cells =
-        Table.beside("the cells", new String[] {"cell_volts"}, a.get(CELL_VOLTS)).filledRows();
+    List<RangeTable.Row> cells =
+        RangeTable.beside("the cells", new String[] {"cell_volts"}, a.get(CELL_VOLTS)).filledRows();
     if (cells.size() < 2) {
-      throw new Refusal(FleetReason.ONE_CELL, "cell_volts");
+      throw new EvaluationException(FleetErrorCode.ONE_CELL, "cell_volts");
     }
-    for (Table.Row cell : cells) {
+    for (RangeTable.Row cell : cells) {
       double volts =
-          Require.atMost(cell.nameOf(0), Require.atLeast(cell.nameOf(0), cell.number(0), 0), 5);
+          Checks.atMost(cell.nameOf(0), Checks.atLeast(cell.nameOf(0), cell.number(0), 0), 5);
       lowest = Math.min(lowest, volts);
       highest = Math.max(highest, volts);
     }

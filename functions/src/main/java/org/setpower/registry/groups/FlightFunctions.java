@@ -11,29 +11,29 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import org.setpower.base.Require;
-import org.setpower.base.Step;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.Checks;
+import org.setpower.base.TextEnum;
 import org.setpower.base.Unit;
-import org.setpower.base.Word;
 import org.setpower.flight.BaggageRule;
 import org.setpower.flight.CargoRule;
-import org.setpower.flight.Carried;
+import org.setpower.flight.CarriageMode;
 import org.setpower.flight.FlightChemistry;
-import org.setpower.flight.FlightReason;
-import org.setpower.flight.Flights;
+import org.setpower.flight.FlightErrorCode;
+import org.setpower.flight.FlightSequence;
+import org.setpower.flight.PassengerCount;
 import org.setpower.flight.RuleBook;
-import org.setpower.flight.Travellers;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Table;
+import org.setpower.registry.RangeTable;
 
 /** FLIGHT: packs in the air. */
 public final class FlightFunctions {
   private FlightFunctions() {}
 
-  static final Group GROUP = new Group("FLIGHT", "packs in the air");
+  static final FunctionGroup GROUP = new FunctionGroup("FLIGHT", "packs in the air");
 
   private static final String BAGGAGE_SOURCE =
       "ICAO Technical Instructions and IATA DGR Table 2.3.A; 49 CFR 175.10 and FAA PackSafe";
@@ -44,9 +44,9 @@ public final class FlightFunctions {
           + " Carry only what the traveller uses, nothing for sale. Batteries bolted into"
           + " one block count together";
 
-  private static final Word.Words<RuleBook> BOOKS = new Word.Words<>(RuleBook.class);
+  private static final TextEnum.Lookup<RuleBook> BOOKS = new TextEnum.Lookup<>(RuleBook.class);
 
-  private static final Parameter<Carried> HOW = CARRIED.orElse(Carried.SPARE);
+  private static final Parameter<CarriageMode> HOW = CARRIED.orElse(CarriageMode.SPARE);
   private static final Parameter<FlightChemistry> CELLS =
       FLIGHT_CHEMISTRY.orElse(FlightChemistry.LITHIUM_ION);
   private static final Parameter<RuleBook> BOOK = RULES.orElse(RuleBook.ICAO);
@@ -75,7 +75,7 @@ public final class FlightFunctions {
           .givesText("Class")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION)
-          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
+          .refuses(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example("=FLIGHT.CLASS(98)", "cabin")
           .example("=FLIGHT.CLASS(150)", "cabin, airline must agree")
           .shows(FlightFunctions::ruleShown)
@@ -90,10 +90,10 @@ public final class FlightFunctions {
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". The 20 spares are all kinds together. Airlines often allow fewer")
           .refuses(
-              FlightReason.BEFORE_OLDEST,
-              FlightReason.AFTER_EDITION,
-              FlightReason.NO_COUNT,
-              FlightReason.ASK_FIRST)
+              FlightErrorCode.BEFORE_OLDEST,
+              FlightErrorCode.AFTER_EDITION,
+              FlightErrorCode.NO_COUNT,
+              FlightErrorCode.ASK_FIRST)
           .example("=FLIGHT.LIMIT(150)", 2.0)
           .shows(FlightFunctions::ruleShown)
           .by(a -> (double) rule(a).limit());
@@ -108,9 +108,11 @@ public final class FlightFunctions {
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Airlines often allow fewer")
           .refuses(
-              FlightReason.NOT_IN_CABIN, FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
+              FlightErrorCode.NOT_IN_CABIN,
+              FlightErrorCode.BEFORE_OLDEST,
+              FlightErrorCode.AFTER_EDITION)
           .example("=FLIGHT.PEOPLE({98|150};{10|8})", 4.0)
-          .by(a -> (double) Travellers.fewest(packs(a), a.get(BOOK), a.get(DAY)));
+          .by(a -> (double) PassengerCount.fewest(packs(a), a.get(BOOK), a.get(DAY)));
 
   public static final FunctionSpec STRICTEST =
       GROUP
@@ -121,13 +123,14 @@ public final class FlightFunctions {
           .formula("the strictest class; an airline that agreed no longer has to, 0 leaves cargo")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Have the answer in writing")
-          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
+          .refuses(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example(
               "=FLIGHT.STRICTEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})",
               "cabin")
           .by(
               a ->
-                  Flights.strictest(flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS))
+                  FlightSequence.strictest(
+                          flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS))
                       .word());
 
   public static final FunctionSpec FEWEST =
@@ -140,16 +143,16 @@ public final class FlightFunctions {
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Have the answer in writing")
           .refuses(
-              FlightReason.BEFORE_OLDEST,
-              FlightReason.AFTER_EDITION,
-              FlightReason.ANSWER_MISSING,
-              FlightReason.NO_COUNT)
+              FlightErrorCode.BEFORE_OLDEST,
+              FlightErrorCode.AFTER_EDITION,
+              FlightErrorCode.ANSWER_MISSING,
+              FlightErrorCode.NO_COUNT)
           .example(
               "=FLIGHT.FEWEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
           .by(
               a ->
                   (double)
-                      Flights.fewest(
+                      FlightSequence.fewest(
                           flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS)));
 
   public static final FunctionSpec CARGO =
@@ -161,10 +164,10 @@ public final class FlightFunctions {
           .source(CARGO_SOURCE)
           .caution("Have it declared by a trained shipper. Airline and forwarder may refuse it")
           .refuses(
-              FlightReason.CARGO_CHEMISTRY,
-              FlightReason.CARGO_NOT_PRINTED,
-              FlightReason.BEFORE_OLDEST,
-              FlightReason.AFTER_EDITION)
+              FlightErrorCode.CARGO_CHEMISTRY,
+              FlightErrorCode.CARGO_NOT_PRINTED,
+              FlightErrorCode.BEFORE_OLDEST,
+              FlightErrorCode.AFTER_EDITION)
           .example(
               "=FLIGHT.CARGO(294;\"alone\")",
               "UN 3480, PI 965 Section IA, cargo aircraft only; UN 38.3 test summary; a trained"
@@ -190,7 +193,9 @@ public final class FlightFunctions {
               "The share is of the rated Wh: the gauge of an aged pack reads higher at the same"
                   + " charge. Above it two states must approve")
           .refuses(
-              FlightReason.AFTER_EDITION, FlightReason.CHARGE_RECOMMENDED, FlightReason.CHARGE_FREE)
+              FlightErrorCode.AFTER_EDITION,
+              FlightErrorCode.CHARGE_RECOMMENDED,
+              FlightErrorCode.CHARGE_FREE)
           .example("=FLIGHT.CARGOCHARGE(\"alone\")", 0.3)
           .by(
               a ->
@@ -205,7 +210,7 @@ public final class FlightFunctions {
           .givesText("Rule")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION)
-          .refuses(FlightReason.BEFORE_OLDEST, FlightReason.AFTER_EDITION)
+          .refuses(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example(
               "=FLIGHT.RULE(200)",
               "A pack over 160 Wh does not travel with its owner, only as declared cargo."
@@ -218,47 +223,48 @@ public final class FlightFunctions {
         a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS), a.get(BOOK), a.get(DAY));
   }
 
-  private static List<Step> ruleShown(Arguments a) {
+  private static List<CalculationStep> ruleShown(Arguments a) {
     BaggageRule rule = rule(a);
-    return List.of(new Step("rule", "The rule", rule.sentence(), Unit.NONE, rule.source()));
+    return List.of(
+        new CalculationStep("rule", "The rule", rule.sentence(), Unit.NONE, rule.source()));
   }
 
-  private static List<Travellers.Packs> packs(Arguments a) {
+  private static List<PassengerCount.Packs> packs(Arguments a) {
     String[] columns = {"watt_hours_range", "quantity_range"};
-    List<Travellers.Packs> packs = new ArrayList<>();
-    for (Table.Row row :
-        Table.beside("the packs", columns, a.get(WATT_HOURS_RANGE), a.get(QUANTITY_RANGE))
+    List<PassengerCount.Packs> packs = new ArrayList<>();
+    for (RangeTable.Row row :
+        RangeTable.beside("the packs", columns, a.get(WATT_HOURS_RANGE), a.get(QUANTITY_RANGE))
             .filledRows()) {
       packs.add(
-          new Travellers.Packs(
+          new PassengerCount.Packs(
               row.number(),
-              Require.atLeast(row.nameOf(0), row.number(0), 0),
+              Checks.atLeast(row.nameOf(0), row.number(0), 0),
               (long)
-                  Require.atMost(
+                  Checks.atMost(
                       row.nameOf(1), wholeFromZero(row.nameOf(1), row.number(1)), 1_000_000)));
     }
     return packs;
   }
 
-  private static List<Flights.Flight> flights(Arguments a) {
+  private static List<FlightSequence.Flight> flights(Arguments a) {
     String[] columns = {"dates", "rules_range", "answers"};
-    List<Flights.Flight> flights = new ArrayList<>();
-    for (Table.Row row :
-        Table.beside("the flights", columns, a.get(DATES), a.get(RULES_RANGE), a.get(ANSWERS))
+    List<FlightSequence.Flight> flights = new ArrayList<>();
+    for (RangeTable.Row row :
+        RangeTable.beside("the flights", columns, a.get(DATES), a.get(RULES_RANGE), a.get(ANSWERS))
             .filledRows()) {
       OptionalInt answer =
           row.leavesOut(2)
               ? OptionalInt.empty()
               : OptionalInt.of(
                   (int)
-                      Require.atMost(
+                      Checks.atMost(
                           row.nameOf(2), wholeFromZero(row.nameOf(2), row.number(2)), 1000));
-      flights.add(new Flights.Flight(row.number(), row.date(0), row.word(1, BOOKS), answer));
+      flights.add(new FlightSequence.Flight(row.number(), row.date(0), row.word(1, BOOKS), answer));
     }
     return flights;
   }
 
   private static double wholeFromZero(String name, double value) {
-    return Require.atLeast(name, Require.whole(name, value), 0);
+    return Checks.atLeast(name, Checks.whole(name, value), 0);
   }
 }

@@ -4,12 +4,12 @@ import static org.setpower.registry.Parameter.Shape.SINGLE;
 
 import java.time.LocalDate;
 import org.setpower.base.Unit;
-import org.setpower.flight.Carried;
+import org.setpower.flight.CarriageMode;
 import org.setpower.flight.FlightChemistry;
 import org.setpower.flight.Packing;
 import org.setpower.flight.RuleBook;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
 
 /** The words of FLIGHT: packs in the air. */
 final class FlightParameters {
@@ -24,13 +24,13 @@ final class FlightParameters {
           "Watt-hours printed on one pack as it stands (0: none are printed)",
           Unit.WATT_HOUR);
 
-  static final Parameter<Carried> CARRIED =
+  static final Parameter<CarriageMode> CARRIED =
       Parameter.of(
           "carried",
           "How it is carried: \"spare\", \"in equipment\", \"power bank\" or \"damaged\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(Carried.class));
+          ArgumentParsers.word(CarriageMode.class));
 
   static final Parameter<FlightChemistry> FLIGHT_CHEMISTRY =
       Parameter.of(
@@ -38,7 +38,7 @@ final class FlightParameters {
           "\"Li-ion\", \"LFP\", \"NiMH\", \"lead\" or \"sodium-ion\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(FlightChemistry.class));
+          ArgumentParsers.word(FlightChemistry.class));
 
   static final Parameter<RuleBook> RULES =
       Parameter.of(
@@ -46,7 +46,7 @@ final class FlightParameters {
           "Whose rules: \"ICAO\" (most airlines) or \"US\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(RuleBook.class));
+          ArgumentParsers.word(RuleBook.class));
 
   static final Parameter<Packing> PACKING =
       Parameter.of(
@@ -54,5 +54,5 @@ final class FlightParameters {
           "How the packs are packed: \"alone\", \"with equipment\" or \"in equipment\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(Packing.class));
+          ArgumentParsers.word(Packing.class));
 }

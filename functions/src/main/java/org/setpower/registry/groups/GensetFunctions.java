@@ -1,27 +1,27 @@
 package org.setpower.registry.groups;
 
 import java.util.List;
-import org.setpower.base.Require;
-import org.setpower.base.Step;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.Checks;
 import org.setpower.base.Unit;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
-import org.setpower.registry.Table;
+import org.setpower.registry.RangeTable;
 import org.setpower.supply.Emissions;
 import org.setpower.supply.Engine;
 import org.setpower.supply.Fuel;
 import org.setpower.supply.FuelChart;
-import org.setpower.supply.Generator;
-import org.setpower.supply.SupplyReason;
+import org.setpower.supply.GeneratorRating;
+import org.setpower.supply.SupplyErrorCode;
 
 /** GENSET: generator. */
 public final class GensetFunctions {
   private GensetFunctions() {}
 
-  static final Group GROUP = new Group("GENSET", "generator");
+  static final FunctionGroup GROUP = new FunctionGroup("GENSET", "generator");
 
   private static final String AT_THE_SET =
       "Do not run a generator indoors. Do not connect two sources to one distro without a"
@@ -56,7 +56,7 @@ public final class GensetFunctions {
           "Country: English name or two letters (ISO 3166-1)",
           Unit.NONE,
           Parameter.Shape.SINGLE,
-          Readers::asText);
+          ArgumentParsers::asText);
 
   private static final Parameter<Double> YEAR =
       Parameter.of(
@@ -64,8 +64,8 @@ public final class GensetFunctions {
           "Year of the figure",
           Unit.NONE,
           Parameter.Shape.SINGLE,
-          Readers.number(
-              (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1990), 2200)));
+          ArgumentParsers.number(
+              (n, v) -> Checks.atMost(n, Checks.atLeast(n, Checks.whole(n, v), 1990), 2200)));
 
   public static final FunctionSpec DERATE =
       GROUP
@@ -83,7 +83,7 @@ public final class GensetFunctions {
           .caution(
               "Use the maker's own table where there is one. Enter the air at the intake: behind"
                   + " sound screens it is hotter")
-          .refuses(SupplyReason.BEYOND_DERATE)
+          .refuses(SupplyErrorCode.BEYOND_DERATE)
           .example("=GENSET.DERATE(1500;25;\"petrol\")", 0.97)
           .shows(GensetFunctions::derateSteps)
           .by(GensetFunctions::derate);
@@ -94,7 +94,7 @@ public final class GensetFunctions {
           .says("Returns the nameplate kVA that a generator needs")
           .takes(
               Parameters.WATTS,
-              Parameters.POWER_FACTOR.orElse(Generator.RATED_POWER_FACTOR),
+              Parameters.POWER_FACTOR.orElse(GeneratorRating.RATED_POWER_FACTOR),
               SPARE.orElse(0.2, "20 %"),
               SupplyParameters.ALTITUDE.orElse(0.0),
               SupplyParameters.AIR_TEMP.orElse(40.0),
@@ -104,12 +104,12 @@ public final class GensetFunctions {
           .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
           .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
           .caution(AT_THE_SET + ". On three phases enter 3 × the watts of the busiest leg")
-          .refuses(SupplyReason.BEYOND_DERATE)
+          .refuses(SupplyErrorCode.BEYOND_DERATE)
           .example("=GENSET.KVA(40000;0.96;0;0;25)", 50.0)
           .shows(GensetFunctions::derateSteps)
           .by(
               a ->
-                  Generator.kva(
+                  GeneratorRating.kva(
                       a.get(Parameters.WATTS),
                       a.get(Parameters.POWER_FACTOR),
                       a.get(SPARE),
@@ -120,7 +120,7 @@ public final class GensetFunctions {
       GROUP
           .function("KW")
           .says("Returns the rated kW of a generator")
-          .takes(SupplyParameters.KVA, RATED_PF.orElse(Generator.RATED_POWER_FACTOR))
+          .takes(SupplyParameters.KVA, RATED_PF.orElse(GeneratorRating.RATED_POWER_FACTOR))
           .gives(Unit.KILOWATT, "Rated power")
           .formula("kVA × rated pf")
           .source("MIL-DTL-32496 (2014) 1.3; ISO 8528-1")
@@ -138,9 +138,9 @@ public final class GensetFunctions {
           .caution(
               AT_THE_SET
                   + ". Do not take one much too large: under 30 % load it risks wet stacking")
-          .refuses(SupplyReason.NO_SET)
+          .refuses(SupplyErrorCode.NO_SET)
           .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
-          .by(a -> Generator.pick(a.get(SupplyParameters.KVA), sizes(a)));
+          .by(a -> GeneratorRating.pick(a.get(SupplyParameters.KVA), sizes(a)));
 
   public static final FunctionSpec LOADSHARE =
       GROUP
@@ -168,7 +168,8 @@ public final class GensetFunctions {
           .formula("straight between quarter loads; idle = 27 % of the full-load burn")
           .source("common approximate diesel chart, 20 to 200 kW; idle: trade, 25 to 30 %")
           .caution("The hour meter and the tank go before this")
-          .refuses(SupplyReason.NO_CHART, SupplyReason.OUTSIDE_CHART, SupplyReason.OVERLOADED)
+          .refuses(
+              SupplyErrorCode.NO_CHART, SupplyErrorCode.OUTSIDE_CHART, SupplyErrorCode.OVERLOADED)
           .example("=GENSET.FUEL(10;20)", 3.4)
           .by(
               a ->
@@ -190,7 +191,8 @@ public final class GensetFunctions {
           .formula("Σ GENSET.FUEL × hours")
           .source("see GENSET.FUEL")
           .caution("0 kW is a set left running; leave out the hours when it is off")
-          .refuses(SupplyReason.NO_CHART, SupplyReason.OUTSIDE_CHART, SupplyReason.OVERLOADED)
+          .refuses(
+              SupplyErrorCode.NO_CHART, SupplyErrorCode.OUTSIDE_CHART, SupplyErrorCode.OVERLOADED)
           .example("=GENSET.FUELFOR({10|5};{8|4};20)", 36.4)
           .by(GensetFunctions::fuelFor);
 
@@ -208,7 +210,7 @@ public final class GensetFunctions {
               a -> {
                 Fuel fuel = a.get(SupplyParameters.FUEL);
                 return List.of(
-                    new Step(
+                    new CalculationStep(
                         "kg/L",
                         "CO2 of a litre",
                         Emissions.ofFuel(1, fuel),
@@ -228,13 +230,13 @@ public final class GensetFunctions {
               "Our World in Data carbon intensity (life cycle); United Kingdom 2024 and 2025: DESNZ"
                   + " (generation only)")
           .caution("A mean of a year and a country; a contract or an hour can differ much")
-          .refuses(SupplyReason.NO_GRID_YEAR)
+          .refuses(SupplyErrorCode.NO_GRID_YEAR)
           .example("=GENSET.GRIDCO2(100;\"FR\")", 5.6039)
           .shows(
               a -> {
                 Emissions.Grid grid = grid(a);
                 return List.of(
-                    new Step(
+                    new CalculationStep(
                         "kg/kWh",
                         grid.country() + " " + grid.year(),
                         grid.kgPerKwh(),
@@ -244,42 +246,45 @@ public final class GensetFunctions {
           .by(a -> a.get(KILOWATT_HOURS) * grid(a).kgPerKwh());
 
   private static double derate(Arguments a) {
-    return Generator.derate(
+    return GeneratorRating.derate(
         a.get(SupplyParameters.ALTITUDE),
         a.get(SupplyParameters.AIR_TEMP),
         a.get(SupplyParameters.ENGINE));
   }
 
-  private static List<Step> derateSteps(Arguments a) {
+  private static List<CalculationStep> derateSteps(Arguments a) {
     Engine engine = a.get(SupplyParameters.ENGINE);
     return List.of(
-        new Step(
+        new CalculationStep(
             "f₁",
             "share left at the altitude",
-            Generator.altitudeFactor(a.get(SupplyParameters.ALTITUDE), engine),
+            GeneratorRating.altitudeFactor(a.get(SupplyParameters.ALTITUDE), engine),
             Unit.SHARE,
             ""),
-        new Step(
+        new CalculationStep(
             "f₂",
             "share left at the air temperature",
-            Generator.temperatureFactor(a.get(SupplyParameters.AIR_TEMP), engine),
+            GeneratorRating.temperatureFactor(a.get(SupplyParameters.AIR_TEMP), engine),
             Unit.SHARE,
             ""));
   }
 
   private static double[] sizes(Arguments a) {
-    return Table.beside("the sizes", new String[] {"sizes"}, a.get(SIZES)).filledRows().stream()
-        .mapToDouble(row -> Require.above(row.nameOf(0), row.number(0), 0))
+    return RangeTable.beside("the sizes", new String[] {"sizes"}, a.get(SIZES))
+        .filledRows()
+        .stream()
+        .mapToDouble(row -> Checks.above(row.nameOf(0), row.number(0), 0))
         .toArray();
   }
 
   private static double fuelFor(Arguments a) {
     String[] columns = {"kw_range", "hours_range"};
     double litres = 0;
-    for (Table.Row row :
-        Table.beside("the schedule", columns, a.get(KW_RANGE), a.get(HOURS_RANGE)).filledRows()) {
-      double kw = Require.atLeast(row.nameOf(0), row.number(0), 0);
-      double hours = Require.atLeast(row.nameOf(1), row.number(1), 0);
+    for (RangeTable.Row row :
+        RangeTable.beside("the schedule", columns, a.get(KW_RANGE), a.get(HOURS_RANGE))
+            .filledRows()) {
+      double kw = Checks.atLeast(row.nameOf(0), row.number(0), 0);
+      double hours = Checks.atLeast(row.nameOf(1), row.number(1), 0);
       litres +=
           hours
               * FuelChart.litresPerHour(

@@ -15,28 +15,28 @@ import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
-import org.setpower.base.Step;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Unit;
+import org.setpower.hire.BreakEven;
 import org.setpower.hire.HireDays;
-import org.setpower.hire.HireReason;
+import org.setpower.hire.HireErrorCode;
 import org.setpower.hire.Money;
 import org.setpower.hire.OrderTax;
-import org.setpower.hire.OwnOrHire;
 import org.setpower.hire.Weekend;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
-import org.setpower.registry.Table;
+import org.setpower.registry.RangeTable;
 
 /** HIRE: hire money. */
 public final class HireFunctions {
   private HireFunctions() {}
 
-  static final Group GROUP = new Group("HIRE", "hire money");
+  static final FunctionGroup GROUP = new FunctionGroup("HIRE", "hire money");
 
   private static final String TRADE = "trade practice of rental houses; it varies by house";
   private static final String ROUNDING = "ISO 4217 minor units; half up, in decimals";
@@ -47,7 +47,7 @@ public final class HireFunctions {
               "Days charged for a week",
               Unit.DAY,
               Parameter.Shape.SINGLE,
-              Readers.number((n, v) -> Require.atMost(n, Require.above(n, v, 0), 7)))
+              ArgumentParsers.number((n, v) -> Checks.atMost(n, Checks.above(n, v, 0), 7)))
           .orElse(3.0);
 
   private static final Parameter<Weekend> WEEKEND =
@@ -57,7 +57,7 @@ public final class HireFunctions {
                   + " (one day, and pick-up on Friday and return on Monday count none)",
               Unit.NONE,
               Parameter.Shape.SINGLE,
-              Readers.word(Weekend.class))
+              ArgumentParsers.word(Weekend.class))
           .orElse(Weekend.TWO_DAYS);
 
   public static final FunctionSpec DAYS =
@@ -69,12 +69,12 @@ public final class HireFunctions {
           .formula(
               "whole weeks · days_per_week + the rest, at most days_per_week; at least least_days")
           .source(TRADE)
-          .refuses(HireReason.BACK_BEFORE_OUT, HireReason.TOO_LONG)
+          .refuses(HireErrorCode.BACK_BEFORE_OUT, HireErrorCode.TOO_LONG)
           .example("=HIRE.DAYS(\"2027-01-28\";\"2027-02-09\")", 6.0)
           .shows(
               a ->
                   List.of(
-                      new Step(
+                      new CalculationStep(
                           "n",
                           "calendar days, out and back included",
                           (double) HireDays.calendar(a.get(OUT_DATE), a.get(BACK_DATE)),
@@ -115,10 +115,10 @@ public final class HireFunctions {
           .formula("Σ over the dates of the highest share of their kinds; at least least_days")
           .source(TRADE)
           .refuses(
-              HireReason.UNKNOWN_KIND,
-              HireReason.KIND_TWICE,
-              HireReason.BACK_BEFORE_OUT,
-              HireReason.TOO_LONG)
+              HireErrorCode.UNKNOWN_KIND,
+              HireErrorCode.KIND_TWICE,
+              HireErrorCode.BACK_BEFORE_OUT,
+              HireErrorCode.TOO_LONG)
           .example(
               "=HIRE.KINDS({\"2027-02-05\"|\"2027-02-05\"|\"2027-02-09\"};"
                   + "{\"shoot\"|\"shoot\"|\"travel\"};{\"shoot\";1|\"travel\";0.5})",
@@ -138,7 +138,7 @@ public final class HireFunctions {
           "How many pieces",
           Unit.PIECES,
           Parameter.Shape.SINGLE,
-          Readers.number((n, v) -> Require.atLeast(n, v, 0)));
+          ArgumentParsers.number((n, v) -> Checks.atLeast(n, v, 0)));
 
   private static final Parameter<Double> CHARGEABLE_DAYS =
       Parameters.notNegative("chargeable_days", "Days charged", Unit.DAY);
@@ -157,7 +157,7 @@ public final class HireFunctions {
           .gives(Unit.MONEY, "Fee")
           .formula("day_rate · quantity · chargeable_days · (1 − discount), rounded half up")
           .source(ROUNDING)
-          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.FEE(14;10;6;10%)", 756.0)
           .by(
               a ->
@@ -171,7 +171,11 @@ public final class HireFunctions {
 
   private static final Parameter<Double> AMOUNT =
       Parameter.of(
-          "amount", "Amount", Unit.MONEY, Parameter.Shape.SINGLE, Readers.number((n, v) -> v));
+          "amount",
+          "Amount",
+          Unit.MONEY,
+          Parameter.Shape.SINGLE,
+          ArgumentParsers.number((n, v) -> v));
 
   public static final FunctionSpec ROUND =
       GROUP
@@ -180,7 +184,7 @@ public final class HireFunctions {
           .takes(AMOUNT, CURRENCY)
           .gives(Unit.MONEY, "Rounded amount")
           .source(ROUNDING)
-          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.ROUND(1.005;\"EUR\")", 1.01)
           .by(a -> Money.rounded(Money.decimal(a.get(AMOUNT)), a.get(CURRENCY)).doubleValue());
 
@@ -197,7 +201,7 @@ public final class HireFunctions {
           .formula("amount · exchange_rate, rounded half up")
           .source(ROUNDING)
           .caution("The rate is typed by you; what the bank charges is not in it")
-          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.CONVERT(1250;0.0875)", 109.38)
           .by(a -> Money.converted(a.get(AMOUNT), a.get(EXCHANGE_RATE), a.get(EURO)).doubleValue());
 
@@ -207,7 +211,7 @@ public final class HireFunctions {
           "Which instalment, from 1",
           Unit.NONE,
           Parameter.Shape.SINGLE,
-          Readers.number((n, v) -> Require.atLeast(n, Require.whole(n, v), 1)));
+          ArgumentParsers.number((n, v) -> Checks.atLeast(n, Checks.whole(n, v), 1)));
 
   private static final Parameter<Double> INSTALMENTS =
       Parameter.of(
@@ -215,8 +219,8 @@ public final class HireFunctions {
           "How many instalments there are",
           Unit.NONE,
           Parameter.Shape.SINGLE,
-          Readers.number(
-              (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1), 1000)));
+          ArgumentParsers.number(
+              (n, v) -> Checks.atMost(n, Checks.atLeast(n, Checks.whole(n, v), 1), 1000)));
 
   public static final FunctionSpec INSTALMENT =
       GROUP
@@ -227,12 +231,12 @@ public final class HireFunctions {
           .formula(
               "rounded(amount · number/instalments) − rounded(amount · (number − 1)/instalments)")
           .source(ROUNDING)
-          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.INSTALMENT(100;2;3)", 33.34)
           .by(
               a -> {
                 int of = a.get(INSTALMENTS).intValue();
-                int number = (int) Require.atMost("number", a.get(INSTALMENT_NUMBER), of);
+                int number = (int) Checks.atMost("number", a.get(INSTALMENT_NUMBER), of);
                 return Money.instalment(a.get(AMOUNT), number, of, a.get(EURO)).doubleValue();
               });
 
@@ -248,7 +252,7 @@ public final class HireFunctions {
           "Hours of one day; all days are taken as long",
           Unit.HOUR,
           Parameter.Shape.SINGLE,
-          Readers.number((n, v) -> Require.atMost(n, Require.above(n, v, 0), 24)));
+          ArgumentParsers.number((n, v) -> Checks.atMost(n, Checks.above(n, v, 0), 24)));
 
   private static final Parameter<Double> OVERTIME_AFTER =
       Parameters.notNegative("overtime_after", "Hours of a day at the plain rate", Unit.HOUR);
@@ -259,7 +263,7 @@ public final class HireFunctions {
           "Share paid on top in overtime: 50 % for one and a half times the rate",
           Unit.SHARE,
           Parameter.Shape.SINGLE,
-          Readers.number((n, v) -> Require.atMost(n, Require.atLeast(n, v, 0), 4)));
+          ArgumentParsers.number((n, v) -> Checks.atMost(n, Checks.atLeast(n, v, 0), 4)));
 
   public static final FunctionSpec OVERTIME =
       GROUP
@@ -271,7 +275,7 @@ public final class HireFunctions {
               "hourly_rate · hours_worked · max(0, 1 − overtime_after/hours_a_day) · overtime_more")
           .source("arithmetic; the hours and the share stand in the crew's agreement")
           .caution("Night, rest and holiday rules of an agreement are not in it")
-          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.OVERTIME(38;23.5;11.75;10;50%)", 66.5)
           .by(
               a ->
@@ -302,7 +306,7 @@ public final class HireFunctions {
           .formula("base = rounded Σ amount · (1 − order_discount); tax = rounded base · rate")
           .source(ROUNDING)
           .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
-          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.TAX({100|50};{0.2|0.2};5%)", 0.2)
           .by(HireFunctions::tax);
 
@@ -315,7 +319,7 @@ public final class HireFunctions {
           .formula("the sum of base and tax over the rates of HIRE.TAX")
           .source(ROUNDING)
           .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
-          .refuses(HireReason.UNKNOWN_CURRENCY, HireReason.NO_MINOR_UNIT)
+          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.TOTAL({100|50};{0.2|0};5%)", 161.5)
           .by(a -> OrderTax.total(lines(a), a.get(EURO)).doubleValue());
 
@@ -336,11 +340,11 @@ public final class HireFunctions {
           .gives(Unit.DAY, "Hire days")
           .formula("(purchase − resale) / (day_rate − upkeep_per_day)")
           .source("arithmetic; storage, interest and idle days are not in it")
-          .refuses(HireReason.NEVER_PAYS)
+          .refuses(HireErrorCode.NEVER_PAYS)
           .example("=HIRE.BREAKEVEN(690;200;14)", 35.0)
           .by(
               a ->
-                  OwnOrHire.breakEvenDays(
+                  BreakEven.breakEvenDays(
                       a.get(PURCHASE), a.get(RESALE), a.get(DAY_RATE), a.get(UPKEEP_PER_DAY)));
 
   private static final Parameter<Double> PRICE =
@@ -353,7 +357,7 @@ public final class HireFunctions {
               "Share of its rating at the end of its life",
               Unit.SHARE,
               Parameter.Shape.SINGLE,
-              Readers.number((n, v) -> Require.above(n, Require.share(n, v), 0)))
+              ArgumentParsers.number((n, v) -> Checks.above(n, Checks.share(n, v), 0)))
           .orElse(0.8);
   private static final Parameter<Double> GETS_THROUGH = EFFICIENCY.orElse(1.0);
 
@@ -369,7 +373,7 @@ public final class HireFunctions {
           .example("=HIRE.PERKWH(690;294;500)", 5.2154)
           .by(
               a ->
-                  OwnOrHire.perKilowattHour(
+                  BreakEven.perKilowattHour(
                       a.get(PRICE),
                       a.get(WATT_HOURS),
                       a.get(CYCLES),
@@ -378,11 +382,11 @@ public final class HireFunctions {
 
   private static Map<String, Double> kindShares(String name, Object raw) {
     Map<String, Double> shares = new HashMap<>();
-    for (Table.Row row : Table.of(name, raw, "kind", "share").filledRows()) {
-      double share = Require.share(row.nameOf(1), row.number(1));
+    for (RangeTable.Row row : RangeTable.of(name, raw, "kind", "share").filledRows()) {
+      double share = Checks.share(row.nameOf(1), row.number(1));
       Double before = shares.put(HireDays.plain(row.text(0)), share);
       if (before != null && before != share) {
-        throw new Refusal(HireReason.KIND_TWICE, row.text(0), before, share);
+        throw new EvaluationException(HireErrorCode.KIND_TWICE, row.text(0), before, share);
       }
     }
     return shares;
@@ -391,8 +395,8 @@ public final class HireFunctions {
   private static List<HireDays.Day> schedule(Arguments a) {
     String[] columns = {"dates", "kinds"};
     List<HireDays.Day> days = new ArrayList<>();
-    for (Table.Row row :
-        Table.beside("the days", columns, a.get(DATES), a.get(KIND_RANGE)).filledRows()) {
+    for (RangeTable.Row row :
+        RangeTable.beside("the days", columns, a.get(DATES), a.get(KIND_RANGE)).filledRows()) {
       days.add(new HireDays.Day(row.number(), row.date(0), row.text(1)));
     }
     return days;
@@ -405,18 +409,20 @@ public final class HireFunctions {
       discount = cells[0][0];
     }
     boolean each = discount instanceof Object[][];
-    double shared = each ? 0 : Require.share(columns[2], Readers.asNumber(columns[2], discount));
-    Table table =
+    double shared =
+        each ? 0 : Checks.share(columns[2], ArgumentParsers.asNumber(columns[2], discount));
+    RangeTable table =
         each
-            ? Table.beside("the lines", columns, a.get(AMOUNTS), a.get(RATES), discount)
-            : Table.beside("the lines", Arrays.copyOf(columns, 2), a.get(AMOUNTS), a.get(RATES));
+            ? RangeTable.beside("the lines", columns, a.get(AMOUNTS), a.get(RATES), discount)
+            : RangeTable.beside(
+                "the lines", Arrays.copyOf(columns, 2), a.get(AMOUNTS), a.get(RATES));
     List<OrderTax.Line> lines = new ArrayList<>();
-    for (Table.Row row : table.filledRows()) {
+    for (RangeTable.Row row : table.filledRows()) {
       lines.add(
           new OrderTax.Line(
-              Require.finite(row.nameOf(0), row.number(0)),
-              Require.share(row.nameOf(1), row.number(1)),
-              each ? Require.share(row.nameOf(2), row.number(2)) : shared));
+              Checks.finite(row.nameOf(0), row.number(0)),
+              Checks.share(row.nameOf(1), row.number(1)),
+              each ? Checks.share(row.nameOf(2), row.number(2)) : shared));
     }
     return lines;
   }

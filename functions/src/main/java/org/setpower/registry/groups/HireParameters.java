@@ -6,8 +6,8 @@ import java.time.LocalDate;
 import java.util.Currency;
 import org.setpower.base.Unit;
 import org.setpower.hire.Money;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
 
 /** The words of HIRE: money. */
 final class HireParameters {
@@ -29,5 +29,5 @@ final class HireParameters {
           "Currency, three letters of ISO 4217",
           Unit.NONE,
           SINGLE,
-          (n, raw) -> Money.currency(n, Readers.asText(n, raw)));
+          (n, raw) -> Money.currency(n, ArgumentParsers.asText(n, raw)));
 }

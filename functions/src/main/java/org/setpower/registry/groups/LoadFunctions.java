@@ -2,15 +2,15 @@ package org.setpower.registry.groups;
 
 import org.setpower.base.PhaseSystem;
 import org.setpower.base.Unit;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
-import org.setpower.supply.Load;
+import org.setpower.supply.SteadyLoad;
 
 /** LOAD: what is plugged in. */
 public final class LoadFunctions {
   private LoadFunctions() {}
 
-  static final Group GROUP = new Group("LOAD", "what is plugged in");
+  static final FunctionGroup GROUP = new FunctionGroup("LOAD", "what is plugged in");
 
   public static final FunctionSpec AMPS =
       GROUP
@@ -32,7 +32,7 @@ public final class LoadFunctions {
           .example("=LOAD.AMPS(1600;230;\"1PH\";0.98)", 7.0985)
           .by(
               a ->
-                  Load.amps(
+                  SteadyLoad.amps(
                       a.get(Parameters.WATTS_OR_NONE),
                       a.get(Parameters.LINE_VOLTS),
                       a.get(Parameters.SYSTEM),
@@ -49,6 +49,6 @@ public final class LoadFunctions {
           .example("=LOAD.VA(400;0.96)", 416.667)
           .by(
               a ->
-                  Load.voltAmperes(
+                  SteadyLoad.voltAmperes(
                       a.get(Parameters.WATTS_OR_NONE), a.get(Parameters.POWER_FACTOR)));
 }

@@ -1,30 +1,30 @@
 package org.setpower.registry.groups;
 
 import java.util.List;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
-import org.setpower.base.Refusal;
-import org.setpower.base.Step;
 import org.setpower.base.Unit;
 import org.setpower.pack.Chemistry;
-import org.setpower.pack.Cold;
+import org.setpower.pack.DeviceLoad;
 import org.setpower.pack.Discharge;
-import org.setpower.pack.Load;
+import org.setpower.pack.EnergyRuntime;
 import org.setpower.pack.OpenCircuit;
 import org.setpower.pack.Pack;
-import org.setpower.pack.PackReason;
+import org.setpower.pack.PackErrorCode;
 import org.setpower.pack.Peukert;
 import org.setpower.pack.PlateFeed;
-import org.setpower.pack.Runtime;
+import org.setpower.pack.TemperatureDerating;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
 
 /** PACK: one battery pack. */
 public final class PackFunctions {
   private PackFunctions() {}
 
-  static final Group GROUP = new Group("PACK", "one battery pack");
+  static final FunctionGroup GROUP = new FunctionGroup("PACK", "one battery pack");
 
   private static final Parameter<Double> THROUGH = Parameters.EFFICIENCY.orElse(1.0);
   private static final Parameter<Double> WARMTH = Parameters.TEMP.orElse(25.0);
@@ -46,7 +46,10 @@ public final class PackFunctions {
           .source("energy = voltage · charge")
           .caution("For flight rules the watt-hours printed on the pack go before this figure.")
           .example("=PACK.WATTHOURS(14.4;6.8)", 97.92)
-          .by(a -> Runtime.wattHours(a.get(PackParameters.VOLTS), a.get(PackParameters.AMP_HOURS)));
+          .by(
+              a ->
+                  EnergyRuntime.wattHours(
+                      a.get(PackParameters.VOLTS), a.get(PackParameters.AMP_HOURS)));
 
   public static final FunctionSpec FEED =
       GROUP
@@ -59,7 +62,7 @@ public final class PackFunctions {
           .caution(
               "Check the device's maximum input against BANK.FULLVOLTS: a class is a name, "
                   + "and a full battery of 8 cells is 33.6 V.")
-          .refuses(PackReason.NO_POWER, PackReason.NOT_A_CLASS, PackReason.NOT_AN_OUTPUT)
+          .refuses(PackErrorCode.NO_POWER, PackErrorCode.NOT_A_CLASS, PackErrorCode.NOT_AN_OUTPUT)
           .example("=PACK.FEED(\"12/24\";12)", 12.0)
           .by(
               a ->
@@ -77,22 +80,26 @@ public final class PackFunctions {
           .caution(
               "Single cells at one rate, charged warm or cold; your pack may do better or worse."
                   + " No credit for self-heating.")
-          .refuses(PackReason.NO_COLD_DATA, PackReason.TOO_HOT)
+          .refuses(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
           .example("=PACK.COLD(\"Li-ion\";-10)", 0.7378)
           .shows(
               a ->
-                  Cold.measuredAround(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP))
+                  TemperatureDerating.measuredAround(
+                          a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP))
                       .stream()
                       .map(
                           m ->
-                              new Step(
+                              new CalculationStep(
                                   "",
                                   "at " + Numbers.words(m.temp()) + " °C",
                                   m.ratio(),
                                   Unit.SHARE,
                                   m.basis() + ": " + m.source()))
                       .toList())
-          .by(a -> Cold.energyLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)));
+          .by(
+              a ->
+                  TemperatureDerating.energyLeft(
+                      a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)));
 
   public static final FunctionSpec RUNTIME =
       GROUP
@@ -112,28 +119,29 @@ public final class PackFunctions {
           .caution(
               "By energy only: a device that goes dark at a voltage may stop sooner. Where both are"
                   + " known, use the shorter of this and PACK.LASTS.")
-          .refuses(PackReason.NO_COLD_DATA, PackReason.TOO_HOT)
+          .refuses(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
           .example("=PACK.RUNTIME(294;92)", 3.1957)
           .example("=PACK.RUNTIME(98;38;92%;90%;0)", 1.8561)
           .shows(
               a ->
                   List.of(
-                      new Step(
+                      new CalculationStep(
                           "cold",
                           "share of the energy left in the cold",
-                          Cold.energyLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+                          TemperatureDerating.energyLeft(
+                              a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
                           Unit.SHARE,
                           COLD_SOURCE),
-                      new Step(
+                      new CalculationStep(
                           "E",
                           "watt-hours that reach the load",
                           usable(a),
                           Unit.WATT_HOUR,
                           "Wh · health · (1 − reserve) · cold · efficiency")))
-          .by(a -> Runtime.hours(usable(a), a.get(Parameters.WATTS)));
+          .by(a -> EnergyRuntime.hours(usable(a), a.get(Parameters.WATTS)));
 
   private static double usable(Arguments a) {
-    return Runtime.usable(
+    return EnergyRuntime.usable(
         a.get(Parameters.WATT_HOURS),
         a.get(Parameters.EFFICIENCY),
         a.get(Parameters.HEALTH),
@@ -153,7 +161,7 @@ public final class PackFunctions {
           .example("=PACK.COUNT(10;3.2;10%)", 4.0)
           .by(
               a ->
-                  Runtime.packs(
+                  EnergyRuntime.packs(
                       a.get(PackParameters.HOURS),
                       a.get(PackParameters.RUNTIME),
                       a.get(Parameters.SPARE)));
@@ -173,12 +181,12 @@ public final class PackFunctions {
           + " cold is not full: take start from PACK.CHARGE. For lead well above its rated current"
           + " use the shorter of this and PACK.PEUKERT. Where the watt-hours are known too, use the"
           + " shorter of this and PACK.RUNTIME.";
-  private static final PackReason[] CURVE_REASONS = {
-    PackReason.DOES_NOT_START,
-    PackReason.NOTHING_TO_USE,
-    PackReason.NO_CURVE,
-    PackReason.NO_COLD_DATA,
-    PackReason.TOO_HOT
+  private static final PackErrorCode[] CURVE_REASONS = {
+    PackErrorCode.DOES_NOT_START,
+    PackErrorCode.NOTHING_TO_USE,
+    PackErrorCode.NO_CURVE,
+    PackErrorCode.NO_COLD_DATA,
+    PackErrorCode.TOO_HOT
   };
 
   public static final FunctionSpec LASTS =
@@ -236,12 +244,12 @@ public final class PackFunctions {
           .source(CURVE_SOURCE)
           .caution(CURVE_CAUTION)
           .refuses(
-              PackReason.TOO_MANY_STEPS,
-              PackReason.DOES_NOT_START,
-              PackReason.NOTHING_TO_USE,
-              PackReason.NO_CURVE,
-              PackReason.NO_COLD_DATA,
-              PackReason.TOO_HOT)
+              PackErrorCode.TOO_MANY_STEPS,
+              PackErrorCode.DOES_NOT_START,
+              PackErrorCode.NOTHING_TO_USE,
+              PackErrorCode.NO_CURVE,
+              PackErrorCode.NO_COLD_DATA,
+              PackErrorCode.TOO_HOT)
           .example("=PACK.CURVE(8;10.2;45;92;20;;;;;;12)", 0.0)
           .shows(PackFunctions::dischargeSteps)
           .by(PackFunctions::curve);
@@ -265,7 +273,10 @@ public final class PackFunctions {
                   + " cells it says up to 11 points too little at 25 °C and 17 at −20 °C, and below"
                   + " a tenth full up to 6 too much: a gauge in the pack knows better")
           .refuses(
-              PackReason.NO_CURVE, PackReason.FLAT, PackReason.BELOW_EMPTY, PackReason.OVER_FULL)
+              PackErrorCode.NO_CURVE,
+              PackErrorCode.FLAT,
+              PackErrorCode.BELOW_EMPTY,
+              PackErrorCode.OVER_FULL)
           .example("=PACK.CHARGE(8;31.5)", 0.6903)
           .by(
               a ->
@@ -294,10 +305,10 @@ public final class PackFunctions {
               "Starting watts for as long as they last, not the first instant: an inrush of a few"
                   + " milliseconds is not in it.")
           .refuses(
-              PackReason.DOES_NOT_START,
-              PackReason.NO_CURVE,
-              PackReason.NO_COLD_DATA,
-              PackReason.TOO_HOT)
+              PackErrorCode.DOES_NOT_START,
+              PackErrorCode.NO_CURVE,
+              PackErrorCode.NO_COLD_DATA,
+              PackErrorCode.TOO_HOT)
           .example("=PACK.STARTS(8;45;400;24)", 0.0481)
           .by(
               a ->
@@ -346,8 +357,8 @@ public final class PackFunctions {
         a.get(Parameters.TEMP));
   }
 
-  private static Load load(Arguments a, Parameter<Double> watts) {
-    return new Load(
+  private static DeviceLoad load(Arguments a, Parameter<Double> watts) {
+    return new DeviceLoad(
         a.get(watts),
         a.get(PackParameters.CUTOFF_VOLTS),
         a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
@@ -366,7 +377,7 @@ public final class PackFunctions {
   static int steps(Arguments a) {
     double steps = a.get(PackParameters.STEPS);
     if (steps > MOST_STEPS) {
-      throw new Refusal(PackReason.TOO_MANY_STEPS, steps, MOST_STEPS);
+      throw new EvaluationException(PackErrorCode.TOO_MANY_STEPS, steps, MOST_STEPS);
     }
     return (int) steps;
   }
@@ -384,53 +395,57 @@ public final class PackFunctions {
     return rows;
   }
 
-  private static List<Step> dischargeSteps(Arguments a) {
+  private static List<CalculationStep> dischargeSteps(Arguments a) {
     Pack pack = pack(a);
     Discharge discharge = discharge(a);
     Discharge.Moment first = discharge.at(a.get(PackParameters.START));
     Discharge.Moment last = discharge.at(discharge.endCharge());
     return List.of(
-        new Step(
+        new CalculationStep(
             "",
             "share of the charge that the cold leaves, slowly drawn",
-            Cold.chargeLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            TemperatureDerating.chargeLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
             Unit.SHARE,
             "measured cells"),
-        new Step(
+        new CalculationStep(
             "",
             "times the resistance at 25 °C",
-            Cold.resistance(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            TemperatureDerating.resistance(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
             Unit.NONE,
             "measured cells"),
-        new Step(
+        new CalculationStep(
             "Q",
             "charge that a full pack gives at this temperature",
             pack.ampHours(),
             Unit.AMPERE_HOUR,
             "rated · health · slow-rate cold ratio"),
-        new Step(
+        new CalculationStep(
             "R",
             "resistance of pack and lead at the start",
             pack.ohms() + a.get(PackParameters.LEAD_MILLIOHMS) / 1000,
             Unit.OHM,
             "pack · cold ratio + lead"),
-        new Step(
+        new CalculationStep(
             "E₀",
             "resting pack at the start",
             pack.restVolts(pack.usable(a.get(PackParameters.START))),
             Unit.VOLT,
             "open-circuit curve"),
-        new Step("I₀", "current at the start", first.amps(), Unit.AMPERE, "(E − √(E² − 4RP))/2R"),
-        new Step(
+        new CalculationStep(
+            "I₀", "current at the start", first.amps(), Unit.AMPERE, "(E − √(E² − 4RP))/2R"),
+        new CalculationStep(
             "",
             "the pack at the end; above 25 °C as at 25 °C",
             discharge.endTemp(),
             Unit.CELSIUS,
             "its own loss I²R less what cold surroundings take"),
-        new Step("", "it ends at", discharge.end().words(), Unit.NONE, ""),
-        new Step("E₁", "resting pack at the end", discharge.endVolts(), Unit.VOLT, "V + R·P/V"),
-        new Step("", "charge left at the end", last.charge(), Unit.SHARE, "open-circuit curve"),
-        new Step("V₁", "volts at the device at the end", last.deviceVolts(), Unit.VOLT, ""),
-        new Step("I₁", "current at the end", last.amps(), Unit.AMPERE, ""));
+        new CalculationStep("", "it ends at", discharge.end().words(), Unit.NONE, ""),
+        new CalculationStep(
+            "E₁", "resting pack at the end", discharge.endVolts(), Unit.VOLT, "V + R·P/V"),
+        new CalculationStep(
+            "", "charge left at the end", last.charge(), Unit.SHARE, "open-circuit curve"),
+        new CalculationStep(
+            "V₁", "volts at the device at the end", last.deviceVolts(), Unit.VOLT, ""),
+        new CalculationStep("I₁", "current at the end", last.amps(), Unit.AMPERE, ""));
   }
 }

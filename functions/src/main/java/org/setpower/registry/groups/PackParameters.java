@@ -5,16 +5,16 @@ import static org.setpower.registry.Parameter.Shape.SINGLE;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.bank.Joined;
-import org.setpower.base.BaseReason;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
+import org.setpower.bank.ParallelConnection;
+import org.setpower.base.BaseErrorCode;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Unit;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.PlateFeed;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
-import org.setpower.registry.Table;
+import org.setpower.registry.RangeTable;
 
 /** The words of packs: PACK, BANK and CHARGE. */
 final class PackParameters {
@@ -52,7 +52,7 @@ final class PackParameters {
           "Chemistry of the cells: \"Li-ion\", \"LFP\", \"NiMH\" or \"lead\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(Chemistry.class));
+          ArgumentParsers.word(Chemistry.class));
 
   static final Parameter<Double> RESERVE =
       Parameters.share("reserve", "Share of the pack that is not used").orElse(0.0);
@@ -103,7 +103,7 @@ final class PackParameters {
           "Peukert exponent",
           Unit.NONE,
           SINGLE,
-          Readers.number((n, v) -> Require.atLeast(n, v, 1)));
+          ArgumentParsers.number((n, v) -> Checks.atLeast(n, v, 1)));
 
   static final Parameter<Double> CHARGE_AMPS =
       Parameters.positive("charge_amps", "Current of the charger", Unit.AMPERE);
@@ -117,7 +117,7 @@ final class PackParameters {
               "Share of its charge to reach; 100 % is a current of 0.05 C",
               Unit.SHARE,
               SINGLE,
-              Readers.number((n, v) -> Require.filled(n, Require.share(n, v))))
+              ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))))
           .orElse(1.0);
 
   static final Parameter<Double> PACK_COUNT = Parameters.count("packs", "Number of packs");
@@ -128,30 +128,30 @@ final class PackParameters {
   static final Parameter<Double> HOURS_EACH =
       Parameters.positive("hours_each", "Hours that one pack takes", Unit.HOUR);
 
-  static final Parameter<Table> PACKS_AT_REST =
+  static final Parameter<RangeTable> PACKS_AT_REST =
       Parameter.of(
           "packs",
           "Rows: volts of the resting pack (V), resistance (mΩ)",
           Unit.NONE,
           RANGE,
-          (name, raw) -> Table.of(name, raw, "open-circuit volts", "milliohms"));
+          (name, raw) -> RangeTable.of(name, raw, "open-circuit volts", "milliohms"));
 
-  static final Parameter<Table> PACKS_OF_BANK =
+  static final Parameter<RangeTable> PACKS_OF_BANK =
       Parameter.of(
           "packs",
           "Rows: chemistry, cells, Ah held when full today, resistance (mΩ), share of charge",
           Unit.NONE,
           RANGE,
           (name, raw) ->
-              Table.of(name, raw, "chemistry", "cells", "amp-hours", "milliohms", "charge"));
+              RangeTable.of(name, raw, "chemistry", "cells", "amp-hours", "milliohms", "charge"));
 
-  static final Parameter<Joined> JOINED =
+  static final Parameter<ParallelConnection> JOINED =
       Parameter.of(
           "joined",
           "How the packs are joined: \"hot-swap\" (ideal diodes) or \"parallel\" (hard)",
           Unit.NONE,
           SINGLE,
-          Readers.word(Joined.class));
+          ArgumentParsers.word(ParallelConnection.class));
 
   static final Parameter<Double> FULL_VOLTS =
       Parameters.positive("full_volts", "Voltage just off the charger", Unit.VOLT);
@@ -168,7 +168,7 @@ final class PackParameters {
       }
     }
     if (all.isEmpty()) {
-      throw new Refusal(BaseReason.NO_ROWS, name);
+      throw new EvaluationException(BaseErrorCode.NO_ROWS, name);
     }
     return all;
   }

@@ -4,13 +4,13 @@ import static org.setpower.registry.Parameter.Shape.RANGE;
 import static org.setpower.registry.Parameter.Shape.SINGLE;
 
 import java.time.LocalDate;
+import org.setpower.base.Checks;
 import org.setpower.base.Dates;
 import org.setpower.base.PhaseSystem;
-import org.setpower.base.Require;
 import org.setpower.base.Temperature;
 import org.setpower.base.Unit;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
 
 /**
  * The words that functions share, each declared once. A function takes them and may set defaults.
@@ -28,7 +28,7 @@ public final class Parameters {
           "\"DC\", \"1PH\" or \"3PH\" (three-phase: volts line to line, amps of one line)",
           Unit.NONE,
           SINGLE,
-          Readers.word(PhaseSystem.class));
+          ArgumentParsers.word(PhaseSystem.class));
 
   public static final Parameter<Double> POWER_FACTOR =
       Parameter.of(
@@ -36,7 +36,7 @@ public final class Parameters {
           "Power factor, lagging",
           Unit.SHARE,
           SINGLE,
-          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
+          ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))));
 
   static final Parameter<Double> WATTS = positive("watts", "Power", Unit.WATT);
 
@@ -53,8 +53,8 @@ public final class Parameters {
               "Share of its rating that a full pack still gives at room temperature",
               Unit.SHARE,
               SINGLE,
-              Readers.number(
-                  (n, v) -> v > 1.1 ? Require.share(n, v) : Math.min(1, Require.filled(n, v))))
+              ArgumentParsers.number(
+                  (n, v) -> v > 1.1 ? Checks.share(n, v) : Math.min(1, Checks.filled(n, v))))
           .orElse(1.0)
           .zeroIsGiven();
 
@@ -64,7 +64,7 @@ public final class Parameters {
           "Share of the power that gets through what sits between",
           Unit.SHARE,
           SINGLE,
-          Readers.number((n, v) -> Require.filled(n, Require.share(n, v))));
+          ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))));
 
   static final Parameter<Double> TEMP =
       temperature("temp", "Temperature of the cells when the job starts");
@@ -78,17 +78,17 @@ public final class Parameters {
   /** A number of 0 or more. */
   public static Parameter<Double> notNegative(String name, String phrase, Unit unit) {
     return Parameter.of(
-        name, phrase, unit, SINGLE, Readers.number((n, v) -> Require.atLeast(n, v, 0)));
+        name, phrase, unit, SINGLE, ArgumentParsers.number((n, v) -> Checks.atLeast(n, v, 0)));
   }
 
   /** A number above 0. */
   public static Parameter<Double> positive(String name, String phrase, Unit unit) {
-    return Parameter.of(name, phrase, unit, SINGLE, Readers.number(Require::filled));
+    return Parameter.of(name, phrase, unit, SINGLE, ArgumentParsers.number(Checks::filled));
   }
 
   /** A share from 0 to 1. */
   public static Parameter<Double> share(String name, String phrase) {
-    return Parameter.of(name, phrase, Unit.SHARE, SINGLE, Readers.number(Require::share));
+    return Parameter.of(name, phrase, Unit.SHARE, SINGLE, ArgumentParsers.number(Checks::share));
   }
 
   /** A whole number of 1 or more. */
@@ -98,7 +98,7 @@ public final class Parameters {
         phrase,
         Unit.PIECES,
         SINGLE,
-        Readers.number((n, v) -> Require.atLeast(n, Require.whole(n, v), 1)));
+        ArgumentParsers.number((n, v) -> Checks.atLeast(n, Checks.whole(n, v), 1)));
   }
 
   /** TRUE or FALSE, which a sheet passes as 1 or 0. */
@@ -109,7 +109,8 @@ public final class Parameters {
         Unit.NONE,
         SINGLE,
         (n, raw) ->
-            Require.atMost(n, Require.atLeast(n, Require.whole(n, Readers.asNumber(n, raw)), 0), 1)
+            Checks.atMost(
+                    n, Checks.atLeast(n, Checks.whole(n, ArgumentParsers.asNumber(n, raw)), 0), 1)
                 == 1);
   }
 
@@ -120,9 +121,9 @@ public final class Parameters {
         phrase + "; also text such as \"23 °F\"",
         Unit.CELSIUS,
         SINGLE,
-        Readers.amount(
+        ArgumentParsers.amount(
             Temperature::celsius,
-            (n, v) -> Require.atMost(n, Require.atLeast(n, v, Temperature.ABSOLUTE_ZERO), 1000)));
+            (n, v) -> Checks.atMost(n, Checks.atLeast(n, v, Temperature.ABSOLUTE_ZERO), 1000)));
   }
 
   /** A date: a day number (day 0 is 1899-12-30) or text such as "2027-01-28". */

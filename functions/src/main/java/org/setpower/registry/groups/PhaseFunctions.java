@@ -3,26 +3,26 @@ package org.setpower.registry.groups;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
-import org.setpower.base.Step;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Unit;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
-import org.setpower.registry.Table;
+import org.setpower.registry.RangeTable;
 import org.setpower.supply.Feed;
 import org.setpower.supply.LegPlan;
 import org.setpower.supply.Neutral;
-import org.setpower.supply.SupplyReason;
+import org.setpower.supply.SupplyErrorCode;
 
 /** PHASE: legs and neutral. */
 public final class PhaseFunctions {
   private PhaseFunctions() {}
 
-  static final Group GROUP = new Group("PHASE", "legs and neutral");
+  static final FunctionGroup GROUP = new FunctionGroup("PHASE", "legs and neutral");
 
   private static final Parameter<Object> LOADS =
       Parameters.range(
@@ -34,10 +34,9 @@ public final class PhaseFunctions {
           "Number of legs of the supply",
           Unit.PIECES,
           Parameter.Shape.SINGLE,
-          Readers.number(
+          ArgumentParsers.number(
               (n, v) ->
-                  Require.atMost(
-                      n, Require.atLeast(n, Require.whole(n, v), 1), LegPlan.MOST_LEGS)));
+                  Checks.atMost(n, Checks.atLeast(n, Checks.whole(n, v), 1), LegPlan.MOST_LEGS)));
 
   private static final Parameter<Object> TAKEN =
       Parameters.range(
@@ -72,7 +71,7 @@ public final class PhaseFunctions {
                   + "reverse order. A lost neutral can put up to the line-to-line voltage on the "
                   + "smallest load. Use a larger neutral where this exceeds the amps of a leg: no"
                   + " breaker protects it")
-          .refuses(SupplyReason.THIRD_LEG, SupplyReason.NO_POWER_FACTOR)
+          .refuses(SupplyErrorCode.THIRD_LEG, SupplyErrorCode.NO_POWER_FACTOR)
           .example("=PHASE.NEUTRAL(10;8;6)", 3.4641)
           .shows(PhaseFunctions::neutralSteps)
           .by(a -> neutral(a).amps());
@@ -88,7 +87,7 @@ public final class PhaseFunctions {
           .caution(
               "Check the neutral too: third harmonics add up in it even when the legs are "
                   + "equal")
-          .refuses(SupplyReason.ALL_ZERO)
+          .refuses(SupplyErrorCode.ALL_ZERO)
           .example("=PHASE.UNBALANCE(10;8;6)", 0.25)
           .by(
               a ->
@@ -115,20 +114,21 @@ public final class PhaseFunctions {
               "Loads line to line: their own amps on each of their legs. They are added as numbers,"
                   + " which is never too little")
           .refuses(
-              SupplyReason.TOO_FEW_LEGS,
-              SupplyReason.TAKEN_CELLS,
-              SupplyReason.TOO_MANY_LOADS,
-              SupplyReason.SPAN_NOT_POSSIBLE)
+              SupplyErrorCode.TOO_FEW_LEGS,
+              SupplyErrorCode.TAKEN_CELLS,
+              SupplyErrorCode.TOO_MANY_LOADS,
+              SupplyErrorCode.SPAN_NOT_POSSIBLE)
           .example("=PHASE.ASSIGN({7|5|4|4|3})", 1.0)
           .shows(PhaseFunctions::planSteps)
           .by(PhaseFunctions::assign);
 
-  private static List<Table.Row> loadRows(Arguments a) {
+  private static List<RangeTable.Row> loadRows(Arguments a) {
     Object loads = a.get(LOADS);
     Object spans = a.get(SPANS);
     return spans == null
-        ? Table.beside("the loads", new String[] {"loads"}, loads).filledRows()
-        : Table.beside("the loads", new String[] {"loads", "spans"}, loads, spans).filledRows();
+        ? RangeTable.beside("the loads", new String[] {"loads"}, loads).filledRows()
+        : RangeTable.beside("the loads", new String[] {"loads", "spans"}, loads, spans)
+            .filledRows();
   }
 
   private static LegPlan plan(Arguments a) {
@@ -138,16 +138,16 @@ public final class PhaseFunctions {
             .map(
                 row ->
                     new LegPlan.Load(
-                        Require.atLeast(row.nameOf(0), row.number(0), 0),
+                        Checks.atLeast(row.nameOf(0), row.number(0), 0),
                         spans && !row.leavesOut(1) ? span(row) : 1))
             .toList();
     return LegPlan.of(loads, taken(a));
   }
 
-  private static int span(Table.Row row) {
+  private static int span(RangeTable.Row row) {
     double span = row.number(1);
     if (span != 1 && span != 2 && span != 3) {
-      throw new Refusal(SupplyReason.SPAN_NOT_POSSIBLE, row.nameOf(1), span);
+      throw new EvaluationException(SupplyErrorCode.SPAN_NOT_POSSIBLE, row.nameOf(1), span);
     }
     return (int) span;
   }
@@ -158,13 +158,13 @@ public final class PhaseFunctions {
     if (a.get(TAKEN) != null) {
       Object[] cells = flat(a.get(TAKEN));
       if (cells.length != legs) {
-        throw new Refusal(SupplyReason.TAKEN_CELLS, cells.length, legs);
+        throw new EvaluationException(SupplyErrorCode.TAKEN_CELLS, cells.length, legs);
       }
       for (int leg = 0; leg < legs; leg++) {
         boolean blank = cells[leg] == null || "".equals(cells[leg]);
         String name = "taken of leg " + (leg + 1);
-        double amps = blank ? 0 : Readers.asNumber(name, cells[leg]);
-        taken[leg] = Require.atLeast(name, amps, 0);
+        double amps = blank ? 0 : ArgumentParsers.asNumber(name, cells[leg]);
+        taken[leg] = Checks.atLeast(name, amps, 0);
       }
     }
     return taken;
@@ -183,28 +183,30 @@ public final class PhaseFunctions {
     for (Object[] row : legs) {
       row[0] = "";
     }
-    List<Table.Row> rows = loadRows(a);
+    List<RangeTable.Row> rows = loadRows(a);
     for (int i = 0; i < rows.size(); i++) {
       legs[rows.get(i).number() - 1][0] = LegPlan.digits(plan.legs().get(i));
     }
     return legs;
   }
 
-  private static List<Step> planSteps(Arguments a) {
+  private static List<CalculationStep> planSteps(Arguments a) {
     LegPlan plan = plan(a);
-    List<Step> steps = new ArrayList<>();
+    List<CalculationStep> steps = new ArrayList<>();
     for (int leg = 0; leg < plan.amps().size(); leg++) {
       steps.add(
-          new Step(
+          new CalculationStep(
               "I" + (leg + 1),
               "leg " + (leg + 1) + " with all its loads",
               plan.amps().get(leg),
               Unit.AMPERE,
               ""));
     }
-    steps.add(new Step("bound", "no plan has a lower highest leg", plan.bound(), Unit.AMPERE, ""));
     steps.add(
-        new Step(
+        new CalculationStep(
+            "bound", "no plan has a lower highest leg", plan.bound(), Unit.AMPERE, ""));
+    steps.add(
+        new CalculationStep(
             "",
             "is it the best",
             plan.proven() ? "proven to 0.01 % of the mean leg" : "not proven",
@@ -232,10 +234,11 @@ public final class PhaseFunctions {
     return given == null ? otherwise : given;
   }
 
-  private static List<Step> neutralSteps(Arguments a) {
+  private static List<CalculationStep> neutralSteps(Arguments a) {
     Neutral n = neutral(a);
     return List.of(
-        new Step("|Σ I₁|", "phasor sum of the fundamentals", n.fundamental(), Unit.AMPERE, ""),
-        new Step("h·Σ I₁", "third harmonics in phase", n.triplen(), Unit.AMPERE, ""));
+        new CalculationStep(
+            "|Σ I₁|", "phasor sum of the fundamentals", n.fundamental(), Unit.AMPERE, ""),
+        new CalculationStep("h·Σ I₁", "third harmonics in phase", n.triplen(), Unit.AMPERE, ""));
   }
 }

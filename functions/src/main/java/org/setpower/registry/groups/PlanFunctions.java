@@ -7,28 +7,28 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.setpower.base.Checks;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.Mass;
-import org.setpower.base.Refusal;
-import org.setpower.base.Require;
 import org.setpower.base.Unit;
-import org.setpower.plan.batteries.Chargers;
+import org.setpower.plan.batteries.BatteryPlanErrorCode;
+import org.setpower.plan.batteries.ChargerSet;
 import org.setpower.plan.batteries.CheapestMix;
-import org.setpower.plan.batteries.DayPlan;
+import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
-import org.setpower.plan.batteries.Mains;
-import org.setpower.plan.batteries.PlanReason;
+import org.setpower.plan.batteries.MainsSchedule;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
-import org.setpower.registry.Table;
+import org.setpower.registry.RangeTable;
 
 /** PLAN: the whole day. */
 public final class PlanFunctions {
   private PlanFunctions() {}
 
-  static final Group GROUP = new Group("PLAN", "the whole day");
+  static final FunctionGroup GROUP = new FunctionGroup("PLAN", "the whole day");
 
   private static final double LATEST = 24 * 14;
   private static final double MOST = 10_000_000;
@@ -51,7 +51,7 @@ public final class PlanFunctions {
           RANGE,
           PlanFunctions::devices);
 
-  private static final Parameter<List<DayPlan.Stock>> STOCK =
+  private static final Parameter<List<DaySimulation.Stock>> STOCK =
       Parameter.of(
           "packs",
           "Rows: Wh on the label, pieces and, if a third column is there, health",
@@ -65,18 +65,18 @@ public final class PlanFunctions {
           "How many packs charge at the same time",
           Unit.PIECES,
           SINGLE,
-          Readers.number(
-              (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 0), 1000)));
+          ArgumentParsers.number(
+              (n, v) -> Checks.atMost(n, Checks.atLeast(n, Checks.whole(n, v), 0), 1000)));
 
   private static final Parameter<Double> CHARGE_HOURS =
       Parameters.positive("charge_hours", "Hours for a charge, whatever is missing", Unit.HOUR);
 
   private static final Parameter<Double> TEMP = Parameters.TEMP.orElse(25.0);
 
-  private static final Parameter<Mains> MAINS =
+  private static final Parameter<MainsSchedule> MAINS =
       Parameter.of(
               "mains", "Rows: from (h), to (h) with mains", Unit.HOUR, RANGE, PlanFunctions::mains)
-          .orElse(Mains.always(), "always");
+          .orElse(MainsSchedule.always(), "always");
 
   private static final Parameter<Map<Double, Double>> SIZE_HOURS =
       Parameter.of(
@@ -107,11 +107,11 @@ public final class PlanFunctions {
           .source(CART)
           .caution(CAUTION)
           .refuses(
-              PlanReason.ENDS_BEFORE_START,
-              PlanReason.NO_SUCH_PACK,
-              PlanReason.TOO_MANY_DEVICES,
-              PlanReason.TOO_MANY_EVENTS,
-              PlanReason.TOO_MANY_PACKS)
+              BatteryPlanErrorCode.ENDS_BEFORE_START,
+              BatteryPlanErrorCode.NO_SUCH_PACK,
+              BatteryPlanErrorCode.TOO_MANY_DEVICES,
+              BatteryPlanErrorCode.TOO_MANY_EVENTS,
+              BatteryPlanErrorCode.TOO_MANY_PACKS)
           .example("=PLAN.DAY({49;7;9;98;1};{98;1};0;3)", 7.0)
           .by(PlanFunctions::day);
 
@@ -125,10 +125,10 @@ public final class PlanFunctions {
           .source(CART)
           .caution(CAUTION + ". No spare is in it")
           .refuses(
-              PlanReason.ENDS_BEFORE_START,
-              PlanReason.TOO_MANY_DEVICES,
-              PlanReason.TOO_MANY_EVENTS,
-              PlanReason.TOO_MANY_PACKS)
+              BatteryPlanErrorCode.ENDS_BEFORE_START,
+              BatteryPlanErrorCode.TOO_MANY_DEVICES,
+              BatteryPlanErrorCode.TOO_MANY_EVENTS,
+              BatteryPlanErrorCode.TOO_MANY_PACKS)
           .example("=PLAN.PACKS({49;7;11;98;1};1;1)", 98.0)
           .by(PlanFunctions::packs);
 
@@ -154,7 +154,7 @@ public final class PlanFunctions {
               "Mass the mix must not pass; also text such as \"50 lb\"",
               Unit.KILOGRAM,
               SINGLE,
-              Readers.amount(Mass::kilograms, PlanFunctions::figure))
+              ArgumentParsers.amount(Mass::kilograms, PlanFunctions::figure))
           .orElse(Double.POSITIVE_INFINITY, "no limit");
 
   private static final Parameter<Double> PEOPLE =
@@ -163,8 +163,8 @@ public final class PlanFunctions {
               "Travellers who carry it in the cabin",
               Unit.PIECES,
               SINGLE,
-              Readers.number(
-                  (n, v) -> Require.atMost(n, Require.atLeast(n, Require.whole(n, v), 1), 1000)))
+              ArgumentParsers.number(
+                  (n, v) -> Checks.atMost(n, Checks.atLeast(n, Checks.whole(n, v), 1), 1000)))
           .orElse(Double.POSITIVE_INFINITY, "nobody flies, cabin limits do not count")
           .zeroIsGiven();
 
@@ -179,50 +179,53 @@ public final class PlanFunctions {
           .caution(
               "Options with the same or a lower cabin limit count together. Type Wh and watts as"
                   + " they are today and in the cold")
-          .refuses(PlanReason.NO_MIX, PlanReason.MIX_TOO_LARGE, PlanReason.MIX_TOO_HARD)
+          .refuses(
+              BatteryPlanErrorCode.NO_MIX,
+              BatteryPlanErrorCode.MIX_TOO_LARGE,
+              BatteryPlanErrorCode.MIX_TOO_HARD)
           .example("=PLAN.MIX({98;120;0.75;5;20|294;400;2.1;14;0};{3;600})", 1.0)
           .by(PlanFunctions::mix);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();
-    for (Table.Row row :
-        Table.of(name, raw, "watts", "from", "to", "pack_wh", "packs_at_once").filledRows()) {
+    for (RangeTable.Row row :
+        RangeTable.of(name, raw, "watts", "from", "to", "pack_wh", "packs_at_once").filledRows()) {
       devices.add(
           new Device(
               row.number(),
-              Require.atLeast(row.nameOf(0), row.number(0), 0),
+              Checks.atLeast(row.nameOf(0), row.number(0), 0),
               hour(row, 1),
               hour(row, 2),
-              Require.above(row.nameOf(3), row.number(3), 0),
+              Checks.above(row.nameOf(3), row.number(3), 0),
               (int) pieces(row, 4, 1, 100)));
     }
     return devices;
   }
 
-  private static double hour(Table.Row row, int column) {
+  private static double hour(RangeTable.Row row, int column) {
     String name = row.nameOf(column);
-    return Require.atMost(name, Require.atLeast(name, row.number(column), 0), LATEST);
+    return Checks.atMost(name, Checks.atLeast(name, row.number(column), 0), LATEST);
   }
 
-  private static double pieces(Table.Row row, int column, double least, double most) {
+  private static double pieces(RangeTable.Row row, int column, double least, double most) {
     String name = row.nameOf(column);
-    double value = Require.whole(name, row.number(column));
-    return Require.atMost(name, Require.atLeast(name, value, least), most);
+    double value = Checks.whole(name, row.number(column));
+    return Checks.atMost(name, Checks.atLeast(name, value, least), most);
   }
 
-  private static List<DayPlan.Stock> stock(String name, Object raw) {
+  private static List<DaySimulation.Stock> stock(String name, Object raw) {
     boolean withHealth =
         raw instanceof Object[][] cells && cells.length > 0 && cells[0].length == 3;
-    Table table =
+    RangeTable table =
         withHealth
-            ? Table.of(name, raw, "Wh", "pieces", "health")
-            : Table.of(name, raw, "Wh", "pieces");
-    List<DayPlan.Stock> stock = new ArrayList<>();
-    for (Table.Row row : table.filledRows()) {
+            ? RangeTable.of(name, raw, "Wh", "pieces", "health")
+            : RangeTable.of(name, raw, "Wh", "pieces");
+    List<DaySimulation.Stock> stock = new ArrayList<>();
+    for (RangeTable.Row row : table.filledRows()) {
       stock.add(
-          new DayPlan.Stock(
+          new DaySimulation.Stock(
               row.number(),
-              Require.above(row.nameOf(0), row.number(0), 0),
+              Checks.above(row.nameOf(0), row.number(0), 0),
               (int) pieces(row, 1, 0, 5000),
               withHealth ? health(row.nameOf(2), row.number(2)) : 1));
     }
@@ -230,39 +233,40 @@ public final class PlanFunctions {
   }
 
   private static double health(String name, double value) {
-    return Math.min(1, Require.above(name, Require.atMost(name, value, 1.1), 0));
+    return Math.min(1, Checks.above(name, Checks.atMost(name, value, 1.1), 0));
   }
 
-  private static Mains mains(String name, Object raw) {
-    List<Mains.Span> spans = new ArrayList<>();
-    for (Table.Row row : Table.of(name, raw, "from", "to").filledRows()) {
+  private static MainsSchedule mains(String name, Object raw) {
+    List<MainsSchedule.Span> spans = new ArrayList<>();
+    for (RangeTable.Row row : RangeTable.of(name, raw, "from", "to").filledRows()) {
       double from = hour(row, 0);
       double to = hour(row, 1);
       if (to <= from) {
-        throw new Refusal(PlanReason.ENDS_BEFORE_START, row.number(), name, from, to);
+        throw new EvaluationException(
+            BatteryPlanErrorCode.ENDS_BEFORE_START, row.number(), name, from, to);
       }
-      spans.add(new Mains.Span(from, to));
+      spans.add(new MainsSchedule.Span(from, to));
     }
-    return Mains.within(spans);
+    return MainsSchedule.within(spans);
   }
 
   private static Map<Double, Double> sizeHours(String name, Object raw) {
     Map<Double, Double> hours = new HashMap<>();
-    for (Table.Row row : Table.of(name, raw, "pack_wh", "charge_hours").filledRows()) {
-      hours.put(row.number(0), Require.above(row.nameOf(1), row.number(1), 0));
+    for (RangeTable.Row row : RangeTable.of(name, raw, "pack_wh", "charge_hours").filledRows()) {
+      hours.put(row.number(0), Checks.above(row.nameOf(1), row.number(1), 0));
     }
     return hours;
   }
 
-  private static Chargers chargers(Arguments a) {
-    return new Chargers(
+  private static ChargerSet chargers(Arguments a) {
+    return new ChargerSet(
         a.get(CHANNELS).intValue(), a.get(CHARGE_HOURS), a.get(SIZE_HOURS), a.get(MAINS));
   }
 
   private static Object[][] day(Arguments a) {
-    DayPlan plan = DayPlan.of(a.get(DEVICES), a.get(STOCK), chargers(a), a.get(TEMP));
+    DaySimulation plan = DaySimulation.of(a.get(DEVICES), a.get(STOCK), chargers(a), a.get(TEMP));
     List<Object[]> rows = new ArrayList<>();
-    for (DayPlan.Event e : plan.events()) {
+    for (DaySimulation.Event e : plan.events()) {
       rows.add(
           new Object[] {
             e.hour(),
@@ -281,20 +285,20 @@ public final class PlanFunctions {
   }
 
   private static Object[][] packs(Arguments a) {
-    return DayPlan.fewestPacks(a.get(DEVICES), chargers(a), a.get(TEMP)).entrySet().stream()
+    return DaySimulation.fewestPacks(a.get(DEVICES), chargers(a), a.get(TEMP)).entrySet().stream()
         .map(e -> new Object[] {e.getKey(), (double) e.getValue()})
         .toArray(Object[][]::new);
   }
 
   private static List<CheapestMix.Option> options(String name, Object raw) {
     List<CheapestMix.Option> options = new ArrayList<>();
-    for (Table.Row row :
-        Table.of(name, raw, "Wh", "max_watts", "kg", "price", "cabin_limit").filledRows()) {
+    for (RangeTable.Row row :
+        RangeTable.of(name, raw, "Wh", "max_watts", "kg", "price", "cabin_limit").filledRows()) {
       options.add(
           new CheapestMix.Option(
               row.number(),
-              Require.above(row.nameOf(0), figure(row, 0), 0),
-              Require.above(row.nameOf(1), figure(row, 1), 0),
+              Checks.above(row.nameOf(0), figure(row, 0), 0),
+              Checks.above(row.nameOf(1), figure(row, 1), 0),
               figure(row, 2),
               figure(row, 3),
               row.leavesOut(4) ? Double.POSITIVE_INFINITY : pieces(row, 4, 0, 1000)));
@@ -303,20 +307,20 @@ public final class PlanFunctions {
   }
 
   /** From 0 to what no set ever sees: the search needs figures of a size. */
-  private static double figure(Table.Row row, int column) {
+  private static double figure(RangeTable.Row row, int column) {
     return figure(row.nameOf(column), row.number(column));
   }
 
   private static double figure(String name, double value) {
-    return Require.atMost(name, Require.atLeast(name, value, 0), MOST);
+    return Checks.atMost(name, Checks.atLeast(name, value, 0), MOST);
   }
 
   /** Wh in all, and the highest watts of a part. */
   private static double[] need(String name, Object raw) {
     double wattHours = 0;
     double watts = 0;
-    for (Table.Row row : Table.of(name, raw, "hours", "Wh").filledRows()) {
-      double hours = Require.above(row.nameOf(0), row.number(0), 0);
+    for (RangeTable.Row row : RangeTable.of(name, raw, "hours", "Wh").filledRows()) {
+      double hours = Checks.above(row.nameOf(0), row.number(0), 0);
       double energy = figure(row, 1);
       wattHours += energy;
       watts = Math.max(watts, energy / hours);

@@ -5,20 +5,20 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Properties;
-import org.setpower.base.BaseReason;
-import org.setpower.base.Refusal;
+import org.setpower.base.BaseErrorCode;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.TextEnum;
 import org.setpower.base.Unit;
-import org.setpower.base.Word;
+import org.setpower.registry.ArgumentParsers;
+import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
-import org.setpower.registry.Group;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
 
 /** SHEET: functions about the functions. */
 public final class SheetFunctions {
   private SheetFunctions() {}
 
-  static final Group GROUP = new Group("SHEET", "trust: reasons, working, version");
+  static final FunctionGroup GROUP = new FunctionGroup("SHEET", "trust: reasons, working, version");
 
   /** What SHEET.WHY says when there is nothing to complain about. */
   public static final String FINE = "fine";
@@ -29,7 +29,7 @@ public final class SheetFunctions {
           "Name of a function, such as \"CABLE.DROP\"",
           Unit.NONE,
           Parameter.Shape.SINGLE,
-          Readers::asText);
+          ArgumentParsers::asText);
 
   private static final Parameter<Object[]> ARGUMENTS =
       Parameter.of(
@@ -75,9 +75,12 @@ public final class SheetFunctions {
   }
 
   private static FunctionSpec named(String functionName) {
-    return Catalogue.find(functionName)
+    return FunctionRegistry.find(functionName)
         .filter(f -> f != WORKING)
-        .orElseThrow(() -> new Refusal(BaseReason.NO_SUCH_FUNCTION, Word.shortened(functionName)));
+        .orElseThrow(
+            () ->
+                new EvaluationException(
+                    BaseErrorCode.NO_SUCH_FUNCTION, TextEnum.shortened(functionName)));
   }
 
   private static String why(String functionName, Object[] arguments) {
@@ -85,7 +88,7 @@ public final class SheetFunctions {
     try {
       Object result = spec.call(arguments);
       return result instanceof Object[][] cells ? firstRefusal(cells) : FINE;
-    } catch (Refusal refusal) {
+    } catch (EvaluationException refusal) {
       return refusal.getMessage();
     }
   }
@@ -93,9 +96,9 @@ public final class SheetFunctions {
   private static String firstRefusal(Object[][] cells) {
     return Arrays.stream(cells)
         .flatMap(Arrays::stream)
-        .filter(Refusal.class::isInstance)
+        .filter(EvaluationException.class::isInstance)
         .findFirst()
-        .map(r -> ((Refusal) r).getMessage())
+        .map(r -> ((EvaluationException) r).getMessage())
         .orElse(FINE);
   }
 

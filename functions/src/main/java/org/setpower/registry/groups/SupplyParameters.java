@@ -2,11 +2,11 @@ package org.setpower.registry.groups;
 
 import static org.setpower.registry.Parameter.Shape.SINGLE;
 
+import org.setpower.base.Checks;
 import org.setpower.base.Length;
-import org.setpower.base.Require;
 import org.setpower.base.Unit;
+import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
-import org.setpower.registry.Readers;
 import org.setpower.supply.Engine;
 import org.setpower.supply.Feed;
 import org.setpower.supply.Fuel;
@@ -37,7 +37,7 @@ final class SupplyParameters {
           "\"3PH\", or \"split\" for two legs of opposite sign (120/240 V)",
           Unit.NONE,
           SINGLE,
-          Readers.word(Feed.class));
+          ArgumentParsers.word(Feed.class));
 
   static final Parameter<Double> ALTITUDE =
       Parameter.of(
@@ -45,8 +45,8 @@ final class SupplyParameters {
           "Altitude of the place; also text such as \"1500 ft\"",
           Unit.METRE,
           SINGLE,
-          Readers.amount(
-              Length::metres, (n, v) -> Require.atMost(n, Require.atLeast(n, v, -500), 9000)));
+          ArgumentParsers.amount(
+              Length::metres, (n, v) -> Checks.atMost(n, Checks.atLeast(n, v, -500), 9000)));
 
   static final Parameter<Double> AIR_TEMP =
       Parameters.temperature("air_temp", "Air at the set's intake at its hottest");
@@ -57,7 +57,7 @@ final class SupplyParameters {
           "\"diesel turbo\", \"diesel\" (naturally aspirated) or \"petrol\"",
           Unit.NONE,
           SINGLE,
-          Readers.word(Engine.class));
+          ArgumentParsers.word(Engine.class));
 
   static final Parameter<Double> KVA =
       Parameters.positive("kva", "Apparent power of the set", Unit.KILOVOLT_AMPERE);
@@ -69,7 +69,11 @@ final class SupplyParameters {
 
   static final Parameter<Fuel> FUEL =
       Parameter.of(
-          "fuel", "\"diesel\", \"petrol\" or \"HVO\"", Unit.NONE, SINGLE, Readers.word(Fuel.class));
+          "fuel",
+          "\"diesel\", \"petrol\" or \"HVO\"",
+          Unit.NONE,
+          SINGLE,
+          ArgumentParsers.word(Fuel.class));
 
   static final Parameter<Double> LITRES =
       Parameters.notNegative("litres", "Fuel burnt", Unit.LITRE);
@@ -85,6 +89,6 @@ final class SupplyParameters {
         "Displacement power factor of leg " + name.charAt(2) + ", negative when it leads",
         Unit.SHARE,
         SINGLE,
-        Readers.number(Neutral::requirePowerFactor));
+        ArgumentParsers.number(Neutral::requirePowerFactor));
   }
 }

@@ -17,8 +17,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
-import org.setpower.Oracle;
-import org.setpower.base.Refusal;
+import org.setpower.ReferenceTool;
+import org.setpower.base.EvaluationException;
 
 /** The cheapest mix against trying every mix, and against GLPK. */
 class CheapestMixTest {
@@ -52,8 +52,8 @@ class CheapestMixTest {
     int[] mix;
     try {
       mix = CheapestMix.of(q.options, q.job);
-    } catch (Refusal refusal) {
-      assertThat(refusal.reason()).isEqualTo(PlanReason.NO_MIX);
+    } catch (EvaluationException refusal) {
+      assertThat(refusal.reason()).isEqualTo(BatteryPlanErrorCode.NO_MIX);
       assertThat(best).as("no mix in %s", q).isNull();
       return;
     }
@@ -209,8 +209,8 @@ class CheapestMixTest {
         assertThat(least).as("GLPK finds no mix for %s", q).isNotNull();
         assertThat(does(q, mix)).isTrue();
         assertThat(figures(q, mix)[0]).as("%s", q).isCloseTo(least, within(1e-6 * least));
-      } catch (Refusal refusal) {
-        assertThat(refusal.reason()).as("%s", q).isEqualTo(PlanReason.NO_MIX);
+      } catch (EvaluationException refusal) {
+        assertThat(refusal.reason()).as("%s", q).isEqualTo(BatteryPlanErrorCode.NO_MIX);
         assertThat(least).as("GLPK finds a mix for %s", q).isNull();
       }
     }
@@ -230,7 +230,7 @@ class CheapestMixTest {
     lp.append(" <= ").append(q.job.maxKilograms()).append("\nGeneral\n");
     IntStream.range(0, q.options.size()).forEach(i -> lp.append(" n").append(i));
     lp.append("\nEnd\n");
-    Matcher solution = SOLUTION.matcher(Oracle.solve(lp.toString()));
+    Matcher solution = SOLUTION.matcher(ReferenceTool.solve(lp.toString()));
     assertThat(solution.find()).isTrue();
     return solution.group(1).equals("o") ? Double.valueOf(solution.group(2)) : null;
   }

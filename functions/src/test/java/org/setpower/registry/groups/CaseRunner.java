@@ -6,7 +6,7 @@ import org.setpower.registry.FunctionSpec;
 
 /** Runs the checks of one function without a test framework: extension/bin/try. */
 final class CaseRunner {
-  private final CatalogueTest checks = new CatalogueTest();
+  private final FunctionRegistryTest checks = new FunctionRegistryTest();
   private final List<String> failures = new ArrayList<>();
 
   private CaseRunner() {}
@@ -14,10 +14,10 @@ final class CaseRunner {
   /** Argument: the name of a function. The status is 1 when a check fails. */
   public static void main(String[] arguments) {
     FunctionSpec function =
-        Catalogue.find(arguments[0])
+        FunctionRegistry.find(arguments[0])
             .orElseThrow(() -> new IllegalArgumentException("no function " + arguments[0]));
     CaseRunner runner = new CaseRunner();
-    List<Cases.Case> cases = Cases.of(function.name());
+    List<FunctionCases.Case> cases = FunctionCases.of(function.name());
     cases.forEach(runner::run);
     runner.check(function.name(), () -> runner.checks.a_declaration_is_complete(function));
     runner.failures.forEach(System.out::println);
@@ -26,7 +26,7 @@ final class CaseRunner {
     System.exit(runner.failures.isEmpty() ? 0 : 1);
   }
 
-  private void run(Cases.Case c) {
+  private void run(FunctionCases.Case c) {
     check(c.toString(), () -> checks.a_case_comes_out(c));
     check(c.toString(), () -> checks.a_working_ends_in_the_result(c));
     check(c.toString(), () -> checks.a_case_names_where_its_value_comes_from(c));

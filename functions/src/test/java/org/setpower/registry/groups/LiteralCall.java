@@ -23,7 +23,7 @@ public final class LiteralCall {
   public record Call(String name, Object[] arguments) {
     /** The function's answer. */
     public Object run() {
-      return Catalogue.find(name)
+      return FunctionRegistry.find(name)
           .orElseThrow(() -> new AssertionError("no " + name))
           .call(arguments);
     }

@@ -10,7 +10,7 @@ import org.setpower.registry.Parameter;
 /** What the wizard says of an argument. */
 class ParameterTest {
   private static Parameter<?> parameter(String function, String name) {
-    return Catalogue.find(function).orElseThrow().parameters().stream()
+    return FunctionRegistry.find(function).orElseThrow().parameters().stream()
         .filter(p -> p.name().equals(name))
         .findFirst()
         .orElseThrow();
@@ -38,9 +38,9 @@ class ParameterTest {
     assertThat(parameter("HIRE.DAYS", "out_date").isDate()).isTrue();
     assertThat(parameter("HIRE.DAYS", "least_days").isDate()).isFalse();
     assertThat(parameter("FLIGHT.CLASS", "on_date").isDate()).isTrue();
-    assertThat(Catalogue.find("HIRE.DAYS").orElseThrow().takesDate()).isTrue();
-    assertThat(Catalogue.find("CABLE.DROP").orElseThrow().takesDate()).isFalse();
-    assertThat(Catalogue.find("SHEET.WHY").orElseThrow().takesDate()).isTrue();
+    assertThat(FunctionRegistry.find("HIRE.DAYS").orElseThrow().takesDate()).isTrue();
+    assertThat(FunctionRegistry.find("CABLE.DROP").orElseThrow().takesDate()).isFalse();
+    assertThat(FunctionRegistry.find("SHEET.WHY").orElseThrow().takesDate()).isTrue();
   }
 
   @Test

@@ -63,7 +63,7 @@ public final class ReleasedSignatures {
   public static void main(String[] args) throws IOException {
     List<String> lines = new ArrayList<>(Files.readAllLines(LIST, StandardCharsets.UTF_8));
     Map<String, String> released = released();
-    for (FunctionSpec f : Catalogue.all()) {
+    for (FunctionSpec f : FunctionRegistry.all()) {
       if (!released.containsKey(f.name())) {
         lines.add(args[0] + "\t" + of(f));
       } else if (!released.get(f.name()).equals(of(f))) {

@@ -12,7 +12,8 @@ import org.setpower.registry.FunctionSpec;
 /** Names in saved documents never change; new arguments come last and may be left out. */
 class ReleasedSignaturesTest {
   private final Map<String, FunctionSpec> today =
-      Catalogue.all().stream().collect(Collectors.toMap(FunctionSpec::name, Function.identity()));
+      FunctionRegistry.all().stream()
+          .collect(Collectors.toMap(FunctionSpec::name, Function.identity()));
 
   @Test
   void a_released_signature_stays() throws IOException {

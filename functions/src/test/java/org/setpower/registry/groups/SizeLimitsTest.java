@@ -8,13 +8,13 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.setpower.bank.BankReason;
-import org.setpower.base.BaseReason;
-import org.setpower.base.Reason;
-import org.setpower.base.Refusal;
-import org.setpower.pack.PackReason;
-import org.setpower.plan.batteries.PlanReason;
-import org.setpower.supply.SupplyReason;
+import org.setpower.bank.BankErrorCode;
+import org.setpower.base.BaseErrorCode;
+import org.setpower.base.ErrorCode;
+import org.setpower.base.EvaluationException;
+import org.setpower.pack.PackErrorCode;
+import org.setpower.plan.batteries.BatteryPlanErrorCode;
+import org.setpower.supply.SupplyErrorCode;
 
 /** What is too large to be answered soon is refused with a reason, and what is not, is answered. */
 class SizeLimitsTest {
@@ -30,13 +30,13 @@ class SizeLimitsTest {
   }
 
   private static Object call(String function, Object... arguments) {
-    return Catalogue.find(function).orElseThrow().call(arguments);
+    return FunctionRegistry.find(function).orElseThrow().call(arguments);
   }
 
-  private static void assertRefused(Reason reason, String function, Object... arguments) {
+  private static void assertRefused(ErrorCode reason, String function, Object... arguments) {
     assertThatThrownBy(() -> call(function, arguments))
         .isInstanceOfSatisfying(
-            Refusal.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
+            EvaluationException.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
   }
 
   @Test
@@ -50,22 +50,24 @@ class SizeLimitsTest {
   @ParameterizedTest
   @CsvSource({"1001", "10000", "200000"})
   void more_loads_are_refused(int count) {
-    assertRefused(SupplyReason.TOO_MANY_LOADS, "PHASE.ASSIGN", new Object[] {rows(count, 1.5)});
+    assertRefused(SupplyErrorCode.TOO_MANY_LOADS, "PHASE.ASSIGN", new Object[] {rows(count, 1.5)});
   }
 
   @Test
   void more_devices_than_a_set_has_are_refused() {
     Object[] device = {49.0, 7.0, 8.0, 98.0, 1.0};
     Object[][] stock = {{98.0, 2000.0}};
-    assertRefused(PlanReason.TOO_MANY_DEVICES, "PLAN.DAY", rows(1001, device), stock, 4.0, 3.0);
-    assertRefused(PlanReason.TOO_MANY_DEVICES, "PLAN.PACKS", rows(1001, device), 4.0, 3.0);
+    assertRefused(
+        BatteryPlanErrorCode.TOO_MANY_DEVICES, "PLAN.DAY", rows(1001, device), stock, 4.0, 3.0);
+    assertRefused(
+        BatteryPlanErrorCode.TOO_MANY_DEVICES, "PLAN.PACKS", rows(1001, device), 4.0, 3.0);
     assertThat((Object[][]) call("PLAN.PACKS", rows(1000, device), 4.0, 3.0))
         .isDeepEqualTo(new Object[][] {{98.0, 1000.0}});
   }
 
   @Test
   void a_search_is_mapped_over_a_hundred_cells() {
-    assertRefused(BaseReason.TOO_MANY_CELLS, "BANK.LASTS", PACKS, rows(101, 92.0), 20.0);
+    assertRefused(BaseErrorCode.TOO_MANY_CELLS, "BANK.LASTS", PACKS, rows(101, 92.0), 20.0);
     Object[][] hours = (Object[][]) call("BANK.LASTS", PACKS, rows(100, 92.0), 20.0);
     assertThat(hours).hasNumberOfRows(100);
     assertThat(Arrays.stream(hours).map(row -> row[0])).hasOnlyElementsOfType(Double.class);
@@ -77,15 +79,15 @@ class SizeLimitsTest {
         (Object[][])
             call(
                 "BANK.LASTS", PACKS, new Object[][] {{HOPELESS, HOPELESS, 92.0}}, 20.0, "parallel");
-    assertThat(answers[0][0]).isInstanceOf(Refusal.class);
+    assertThat(answers[0][0]).isInstanceOf(EvaluationException.class);
     assertThat(answers[0][2]).isInstanceOf(Double.class);
     assertRefused(
-        BankReason.NOT_FOLLOWED, "BANK.LASTS", PACKS, rows(50, HOPELESS), 20.0, "parallel");
+        BankErrorCode.NOT_FOLLOWED, "BANK.LASTS", PACKS, rows(50, HOPELESS), 20.0, "parallel");
   }
 
   @Test
   void a_table_is_not_mapped_cell_by_cell() {
-    assertRefused(BaseReason.ONE_VALUE, "BANK.EVENTS", PACKS, rows(50_000, 92.0), 20.0);
+    assertRefused(BaseErrorCode.ONE_VALUE, "BANK.EVENTS", PACKS, rows(50_000, 92.0), 20.0);
   }
 
   /** Sixty times 50 W: as two like packs at 100 W, I = (30 − V) / 0.05, V = 29.916434. */
@@ -94,7 +96,7 @@ class SizeLimitsTest {
     Object[][] amps = (Object[][]) call("BANK.SHARE", rows(60, 30.0, 50.0), 3000.0);
     assertThat(amps).hasNumberOfRows(60);
     assertThat((Double) amps[0][0]).isCloseTo(1.671322, within(1e-5));
-    assertRefused(BankReason.TOO_MANY_PACKS, "BANK.SHARE", rows(61, 30.0, 50.0), 3000.0);
+    assertRefused(BankErrorCode.TOO_MANY_PACKS, "BANK.SHARE", rows(61, 30.0, 50.0), 3000.0);
   }
 
   /** A step more has a row more; the first is the start, at nought hours. */
@@ -105,8 +107,8 @@ class SizeLimitsTest {
     assertThat(curve[0][0]).isEqualTo(0.0);
     assertThatThrownBy(() -> curve(2001))
         .isInstanceOfSatisfying(
-            Refusal.class,
-            refusal -> assertThat(refusal.reason()).isEqualTo(PackReason.TOO_MANY_STEPS));
+            EvaluationException.class,
+            refusal -> assertThat(refusal.reason()).isEqualTo(PackErrorCode.TOO_MANY_STEPS));
   }
 
   private static Object curve(int steps) {

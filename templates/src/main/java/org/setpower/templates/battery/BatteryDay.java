@@ -3,38 +3,38 @@ package org.setpower.templates.battery;
 import static org.setpower.templates.spec.Formula.calc;
 import static org.setpower.templates.spec.Formula.or;
 
-import org.setpower.templates.example.Workbook;
-import org.setpower.templates.shared.Kit;
-import org.setpower.templates.shared.Leads;
+import org.setpower.templates.example.TemplateDefinition;
+import org.setpower.templates.shared.EquipmentSheet;
+import org.setpower.templates.shared.LeadsSheet;
 import org.setpower.templates.spec.BarChart;
-import org.setpower.templates.spec.Excerpt;
-import org.setpower.templates.spec.Figure;
-import org.setpower.templates.spec.Figures;
-import org.setpower.templates.spec.Findings;
-import org.setpower.templates.spec.Format;
-import org.setpower.templates.spec.Lines;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.spec.Template;
-import org.setpower.templates.uno.Filling;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.IssueList;
+import org.setpower.templates.spec.KeyFigure;
+import org.setpower.templates.spec.KeyFigures;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableExcerpt;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.TextBlock;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.ExampleLoader;
 
 /** Template 2: a battery day of camera, sound and video. */
-public final class BatteryDay implements Workbook {
+public final class BatteryDay implements TemplateDefinition {
   private static final int CARD = 40;
   private static final int FINDINGS = 10;
 
-  private final DayJob job = new DayJob();
-  private final Kit kit = new Kit(job.job);
-  private final OnHand onHand = new OnHand(job, kit);
-  private final Positions positions = new Positions(job, kit);
-  private final Devices devices = new Devices(kit, positions);
-  private final Chargers chargers = new Chargers(job, kit);
-  private final Day day = new Day(job, kit, positions, onHand, chargers);
-  private final SmallCells smallCells = new SmallCells(job);
-  private final Stack stack = new Stack(job, kit);
-  private final Leads leads = new Leads(job.job, job.dropLimit);
-  private final Template template;
-  private final Findings findings;
+  private final BatteryJobSheet job = new BatteryJobSheet();
+  private final EquipmentSheet kit = new EquipmentSheet(job.job);
+  private final PacksOnHandSheet onHand = new PacksOnHandSheet(job, kit);
+  private final PositionsSheet positions = new PositionsSheet(job, kit);
+  private final DevicesSheet devices = new DevicesSheet(kit, positions);
+  private final ChargersSheet chargers = new ChargersSheet(job, kit);
+  private final DaySheet day = new DaySheet(job, kit, positions, onHand, chargers);
+  private final SmallCellsSheet smallCells = new SmallCellsSheet(job);
+  private final PackStackSheet stack = new PackStackSheet(job, kit);
+  private final LeadsSheet leads = new LeadsSheet(job.job, job.dropLimit);
+  private final WorkbookSpec template;
+  private final IssueList findings;
 
   /** Declares the file. */
   public BatteryDay() {
@@ -43,7 +43,7 @@ public final class BatteryDay implements Workbook {
     positions.declare(devices, onHand, day);
     day.declare();
     template =
-        Template.of("battery-day", "Battery day", 1)
+        WorkbookSpec.of("battery-day", "Battery day", 1)
             .stamped(job.job.stamp())
             .with(
                 job.tab(),
@@ -55,19 +55,19 @@ public final class BatteryDay implements Workbook {
                 smallCells.tab(),
                 stack.tab(),
                 leads.tab("Compare voltage"));
-    Tab drawer = kit.tab();
-    findings = Findings.on(FINDINGS, template.tabs(drawer));
+    SheetSpec drawer = kit.tab();
+    findings = IssueList.on(FINDINGS, template.tabs(drawer));
     template.with(result(), drawer, notes(), day.working().with(stack.working()));
   }
 
   @Override
-  public Template template() {
+  public WorkbookSpec template() {
     return template;
   }
 
-  private Tab result() {
-    Table packs =
-        Excerpt.of(onHand.table)
+  private SheetSpec result() {
+    TableSpec packs =
+        TableExcerpt.of(onHand.table)
             .column(onHand.kind, 45)
             .column(onHand.toPlan, 15)
             .column(onHand.fewest, 15)
@@ -78,8 +78,8 @@ public final class BatteryDay implements Workbook {
             .column(onHand.backOn, 30)
             .column(onHand.table.status(), 15)
             .rows("Who has our packs", 6);
-    Table card =
-        Excerpt.of(day.byClock)
+    TableSpec card =
+        TableExcerpt.of(day.byClock)
             .column(day.clock, 15)
             .column(day.who, 60)
             .column(day.does, 30)
@@ -87,8 +87,8 @@ public final class BatteryDay implements Workbook {
             .column(day.which, 30)
             .column(day.left, 30)
             .rows("The card for the charging cart: what to swap when", CARD);
-    Table charge =
-        Excerpt.of(chargers.table)
+    TableSpec charge =
+        TableExcerpt.of(chargers.table)
             .column(chargers.charger, 45)
             .column(chargers.takes, 15)
             .column(chargers.pieces, 15)
@@ -98,8 +98,8 @@ public final class BatteryDay implements Workbook {
             .column(chargers.ready, 15)
             .column(chargers.table.status(), 15)
             .rows("What to charge before the next call", 6);
-    Excerpt ofPositions =
-        Excerpt.of(positions.table)
+    TableExcerpt ofPositions =
+        TableExcerpt.of(positions.table)
             .column(positions.position, 60)
             .column(positions.feed.pack, 15)
             .column(positions.feed.feed, 15)
@@ -109,15 +109,15 @@ public final class BatteryDay implements Workbook {
             .column(positions.onFor, 15)
             .column(positions.swaps, 15)
             .column(positions.table.status(), 15);
-    Table sets = ofPositions.rows("How long a set lasts", 12);
-    return Tab.of(
+    TableSpec sets = ofPositions.rows("How long a set lasts", 12);
+    return SheetSpec.of(
             "Result",
             "To print for the charging cart; nothing to fill. Planning figures: watch the gauges"
                 + " too.")
         .grid(12, 17)
         .portrait()
         .result()
-        .with(Figures.of("", 3, headlines()), day.chart(12), findings.list())
+        .with(KeyFigures.of("", 3, headlines()), day.chart(12), findings.list())
         .newPage(cautions())
         .with(card, day.more(CARD))
         .newPage(sets)
@@ -133,21 +133,21 @@ public final class BatteryDay implements Workbook {
             packs);
   }
 
-  private Figure[] headlines() {
-    return new Figure[] {
+  private KeyFigure[] headlines() {
+    return new KeyFigure[] {
       findings.stops(),
       findings.looks(),
-      Figure.of(
+      KeyFigure.of(
           "Shortest set (h)",
-          Format.ONE,
-          Figure.least(positions.hours),
+          CellFormat.ONE,
+          KeyFigure.least(positions.hours),
           calc(
               "{}&\" on \"&{}",
               positions.position.whereLeast(positions.hours),
               positions.feed.pack.whereLeast(positions.hours))),
-      Figure.of(
+      KeyFigure.of(
           "Swaps (on the day)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", positions.swaps.all()),
           calc(
               "IF({}=\"\";\"on the coldest of all days\";TEXT({};\"ddd d mmm\")&\", packs at"
@@ -155,31 +155,31 @@ public final class BatteryDay implements Workbook {
               or(job.shown, ""),
               or(job.shown, 0),
               job.coldest)),
-      Figure.of(
+      KeyFigure.of(
           "Packs short (pieces)",
-          Format.COUNT,
-          Figure.sum(day.shortOf),
+          CellFormat.COUNT,
+          KeyFigure.sum(day.shortOf),
           "To hire, or to charge more: see Day."),
-      Figure.of(
+      KeyFigure.of(
           "Dark (h)",
-          Format.ONE,
+          CellFormat.ONE,
           day.hoursLost,
           calc(
               "IF({}<>\"\";{};\"Hours that positions wait for a full pack, added up.\")",
               day.refused,
               day.refused)),
-      Figure.of(
+      KeyFigure.of(
           "Stack lasts (h)",
-          Format.ONE,
-          Figure.shown(stack.lasts),
+          CellFormat.ONE,
+          KeyFigure.shown(stack.lasts),
           calc(
               "IF({}=\"\";\"see Stack\";COUNT({})&\" packs under \"&ROUND({};0)&\" W\")",
               stack.lasts,
               stack.share.all(),
               or(stack.watts, 0))),
-      Figure.of(
+      KeyFigure.of(
           "Not ready by next call (rows)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc(
               "COUNTA({})-COUNTIF({};\"yes\")-SUMPRODUCT(({}=\"\")*({}<>\"\"))",
               chargers.charger.all(),
@@ -190,19 +190,19 @@ public final class BatteryDay implements Workbook {
               "IF({}=\"\";\"pick Day shown on Job\";\"next call \"&TEXT({};\"hh:mm\"))",
               job.nextCall,
               job.nextCall)),
-      Figure.of(
+      KeyFigure.of(
           "Small cells (a day)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", smallCells.aDay.all()),
           calc("SUM({})&\" for the job\"", smallCells.forJob.all()))
     };
   }
 
-  private static Lines cautions() {
-    return Lines.cautions(
-        Lines.HOT,
-        Lines.DAMAGED,
-        Lines.CHARGING,
+  private static TextBlock cautions() {
+    return TextBlock.cautions(
+        TextBlock.HOT,
+        TextBlock.DAMAGED,
+        TextBlock.CHARGING,
         "Do not connect batteries at different states of charge directly in parallel: "
             + "uncontrolled current flows between them. Use a hot-swap plate. Connect in "
             + "series only batteries of the same type and state of charge, and only where the"
@@ -211,9 +211,9 @@ public final class BatteryDay implements Workbook {
             + "under load above 60 V DC. Fit a DC fuse at the battery.");
   }
 
-  private Tab notes() {
-    return Tab.notes(
-        Lines.reckoned(
+  private SheetSpec notes() {
+    return SheetSpec.notes(
+        TextBlock.reckoned(
             "A position counts with the most that is on at the same time, from its first device to"
                 + " its last, breaks taken off. Hours are the shorter of two ways of reckoning:"
                 + " energy, and volts down to the highest of the devices' lowest.",
@@ -225,16 +225,16 @@ public final class BatteryDay implements Workbook {
                 + " for their own warmth.",
             "One pack takes: from empty, with all channels in use. The runner's way and the warming"
                 + " come on top in the day."),
-        Lines.leftOut(
+        TextBlock.leftOut(
             "Starting currents of motors, packs that are not equal in one set, self-discharge.",
             "Which person swaps: the sheet knows positions and departments only."),
-        Lines.sources(
+        TextBlock.sources(
             "Hours, cold, charging and the plan of the day: see PACK, CHARGE and PLAN in the"
                 + " handbook; each page names its source."));
   }
 
   @Override
-  public void fill(Filling filling) {
+  public void fill(ExampleLoader filling) {
     filling
         .fields("battery-job")
         .rows(job.job.days, "days")

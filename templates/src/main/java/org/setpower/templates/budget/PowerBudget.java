@@ -3,40 +3,40 @@ package org.setpower.templates.budget;
 import static org.setpower.templates.spec.Formula.calc;
 import static org.setpower.templates.spec.Formula.or;
 
-import org.setpower.templates.example.Workbook;
+import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.spec.BarChart;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Excerpt;
-import org.setpower.templates.spec.Figure;
-import org.setpower.templates.spec.Figures;
-import org.setpower.templates.spec.Findings;
-import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.CellSpec;
+import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.Formula;
-import org.setpower.templates.spec.Item;
-import org.setpower.templates.spec.Lines;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Template;
-import org.setpower.templates.uno.Filling;
+import org.setpower.templates.spec.IssueList;
+import org.setpower.templates.spec.KeyFigure;
+import org.setpower.templates.spec.KeyFigures;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableExcerpt;
+import org.setpower.templates.spec.TextBlock;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.ExampleLoader;
 
 /** Template 3: the power budget of a line producer. */
-public final class PowerBudget implements Workbook {
+public final class PowerBudget implements TemplateDefinition {
   private static final int FINDINGS = 5;
 
-  private final Terms terms = new Terms();
-  private final PlanFigures plan = new PlanFigures();
-  private final CostLines lines = new CostLines(terms, plan);
-  private final Sums sums = new Sums(terms, lines);
-  private final Mix mix = new Mix(terms);
-  private final Ways ways = new Ways(terms, mix);
-  private final WhatIf whatIf = new WhatIf(terms, lines, sums);
-  private final Cash cash = new Cash(terms, lines, sums);
-  private final Template template;
-  private final Findings findings;
+  private final BudgetTerms terms = new BudgetTerms();
+  private final PlanFiguresSheet plan = new PlanFiguresSheet();
+  private final CostLinesSheet lines = new CostLinesSheet(terms, plan);
+  private final BudgetTotals sums = new BudgetTotals(terms, lines);
+  private final PackMixSheet mix = new PackMixSheet(terms);
+  private final PowerOptionsSheet ways = new PowerOptionsSheet(terms, mix);
+  private final WhatIfSheet whatIf = new WhatIfSheet(terms, lines, sums);
+  private final CashFlowSheet cash = new CashFlowSheet(terms, lines, sums);
+  private final WorkbookSpec template;
+  private final IssueList findings;
 
   /** Declares the budget. */
   public PowerBudget() {
     template =
-        Template.of("power-budget", "Power budget", 2)
+        WorkbookSpec.of("power-budget", "Power budget", 2)
             .stamped(terms.job.stamp())
             .with(
                 terms.tab(),
@@ -48,23 +48,23 @@ public final class PowerBudget implements Workbook {
                 whatIf.tab(),
                 cash.tab(),
                 sums.tab());
-    findings = Findings.on(FINDINGS, template.tabs());
+    findings = IssueList.on(FINDINGS, template.tabs());
     template.with(result(), notes());
   }
 
   @Override
-  public Template template() {
+  public WorkbookSpec template() {
     return template;
   }
 
-  private Tab result() {
-    Excerpt ofWays =
-        Excerpt.of(ways.table)
+  private SheetSpec result() {
+    TableExcerpt ofWays =
+        TableExcerpt.of(ways.table)
             .column(ways.way, 75)
             .column(ways.total, 30)
             .column(ways.massOfAll, 30)
             .column(ways.co2, 45);
-    return Tab.of(
+    return SheetSpec.of(
             "Result",
             "What the power costs, what is ordered, and what else was possible. Planning figures,"
                 + " as typed.")
@@ -73,24 +73,24 @@ public final class PowerBudget implements Workbook {
         .portrait()
         .result()
         .with(
-            Figures.of("", 4, figures()),
-            Excerpt.of(sums.byAccount)
+            KeyFigures.of("", 4, figures()),
+            TableExcerpt.of(sums.byAccount)
                 .column(sums.account, 75)
                 .column(sums.accountCost, 30)
                 .column(sums.accountOrdered, 30)
                 .column(sums.accountOver, 45)
                 .rows("By account (all of them: Totals)", 7),
-            Excerpt.of(sums.byDepartment)
+            TableExcerpt.of(sums.byDepartment)
                 .column(sums.department, 75)
                 .column(sums.departmentCost, 30)
                 .column(sums.departmentOrdered, 30)
                 .column(sums.departmentOver, 45)
                 .rows("By department (all of them: Totals)", 5),
-            Lines.cautions(
+            TextBlock.cautions(
                 "Planning figures: prices, rates and taxes are as typed. What tax is due, and"
                     + " whether it comes back, is for an accountant. CO2: burning and the grid's"
                     + " mean only."))
-        .newPage(ofWays.rows("Ways to power the same days", Ways.ROOM))
+        .newPage(ofWays.rows("Ways to power the same days", PowerOptionsSheet.ROOM))
         .with(
             BarChart.bars(
                 "What each way costs",
@@ -107,13 +107,13 @@ public final class PowerBudget implements Workbook {
             BarChart.bars(
                 "CO2 of each way", 8, "kg", ofWays.shown(ways.way), ofWays.shown(ways.co2)))
         .with(
-            Excerpt.of(whatIf.table)
+            TableExcerpt.of(whatIf.table)
                 .column(whatIf.change, 75)
                 .column(whatIf.more, 30)
                 .column(whatIf.then, 30)
                 .column(whatIf.left, 45)
                 .rows("What if, each beside the plan", 4),
-            Lines.notes("Adds up", addsUp()),
+            TextBlock.notes("Adds up", addsUp()),
             findings.list());
   }
 
@@ -125,17 +125,17 @@ public final class PowerBudget implements Workbook {
             + " are more of them than Totals has room for; \")&IF({}=\"yes\";\"so do the weeks of"
             + " Cash.\";\"look: the weeks of Cash do not, a date is missing there or on Job.\"))",
         sums.lines,
-        Figure.shown(sums.addsUp),
-        Figure.shown(cash.addsUp));
+        KeyFigure.shown(sums.addsUp),
+        KeyFigure.shown(cash.addsUp));
   }
 
-  private Figure[] figures() {
-    return new Figure[] {
+  private KeyFigure[] figures() {
+    return new KeyFigure[] {
       findings.stops(),
       findings.looks(),
-      Figure.of(
+      KeyFigure.of(
           "Without a price (rows)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc(
               "COUNTIFS({};\"<>\";{};\"\";{};\"\")",
               lines.what.all(),
@@ -174,27 +174,27 @@ public final class PowerBudget implements Workbook {
               "IF({}=\"\";\"Fill in the dates on Job.\";\"in the week from \"&TEXT({};\"d mmm\"))",
               cash.most,
               cash.mostIn)),
-      Figure.money(
-          "Cheapest way (money)", terms.currency, Figure.least(ways.total), best(ways.total)),
-      Figure.of("Least CO2 (kg)", Format.ONE, Figure.least(ways.co2), best(ways.co2))
+      KeyFigure.money(
+          "Cheapest way (money)", terms.currency, KeyFigure.least(ways.total), best(ways.total)),
+      KeyFigure.of("Least CO2 (kg)", CellFormat.ONE, KeyFigure.least(ways.co2), best(ways.co2))
     };
   }
 
-  private Figure money(String label, Item<?> value, Object note) {
-    return Figure.money(label + " (money)", terms.currency, Figure.shown(value), note);
+  private KeyFigure money(String label, CellSpec<?> value, Object note) {
+    return KeyFigure.money(label + " (money)", terms.currency, KeyFigure.shown(value), note);
   }
 
-  private static Formula words(Item<?> money) {
+  private static Formula words(CellSpec<?> money) {
     return calc("TEXT({};\"#,##0.00\")", money);
   }
 
-  private Formula best(Column figures) {
+  private Formula best(ColumnSpec figures) {
     return calc("IFERROR({};\"See Options.\")", ways.way.whereLeast(figures));
   }
 
-  private Tab notes() {
-    return Tab.notes(
-        Lines.reckoned(
+  private SheetSpec notes() {
+    return SheetSpec.notes(
+        TextBlock.reckoned(
             "Net: count × times charged × price, less the discount, rounded half up to the smallest"
                 + " coin. Times charged: for how long, but not less than the least charged.",
             "Tax: of each line, rounded. It counts as a cost only if Job says so.",
@@ -210,19 +210,19 @@ public final class PowerBudget implements Workbook {
             "Options and What if use the prices on Job, without tax. Each row of What if stands"
                 + " beside the plan alone; rows do not add up.",
             "A struck line costs nothing; a line without a price is not in the budget."),
-        Lines.leftOut(
+        TextBlock.leftOut(
             "Overtime by night, rest and holiday rules of an agreement: type it as a line of its"
                 + " own.",
             "When tax that is reclaimed comes back: until then it counts as out in Cash.",
             "Whether tax is due, and whether it comes back: that is for an accountant."),
-        Lines.sources(
+        TextBlock.sources(
             "Fees, rounding, own or hire: the functions HIRE; see the handbook.",
             "CO2 of fuel: GENSET.CO2, burning only. CO2 of the grid: GENSET.GRIDCO2, the mean of a"
                 + " country and a year. Making the kit, and bringing it, are in neither."));
   }
 
   @Override
-  public void fill(Filling filling) {
+  public void fill(ExampleLoader filling) {
     filling
         .fields("budget-job")
         .rows(terms.job.days, "days")

@@ -2,34 +2,34 @@ package org.setpower.templates.fleet;
 
 import static org.setpower.templates.spec.Formula.calc;
 
-import org.setpower.templates.example.Workbook;
+import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.spec.BarChart;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Excerpt;
-import org.setpower.templates.spec.Figure;
-import org.setpower.templates.spec.Figures;
-import org.setpower.templates.spec.Findings;
-import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.Formula;
-import org.setpower.templates.spec.Lines;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.spec.Template;
-import org.setpower.templates.uno.Filling;
+import org.setpower.templates.spec.IssueList;
+import org.setpower.templates.spec.KeyFigure;
+import org.setpower.templates.spec.KeyFigures;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableExcerpt;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.TextBlock;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.ExampleLoader;
 
 /** Template 5: the fleet register of a rental house. */
-public final class FleetRegister implements Workbook {
+public final class FleetRegister implements TemplateDefinition {
   private static final int FINDINGS = 19;
   private static final int KINDS = 9;
 
-  private final House house = new House();
-  private final Packs packs = new Packs(house);
-  private final Tests tests = new Tests(house, packs);
-  private final Kinds kinds = new Kinds();
-  private final ToDo list = new ToDo(house);
-  private final Papers papers = new Papers(packs);
-  private final Template template;
-  private final Findings findings;
+  private final RegisterSettings house = new RegisterSettings();
+  private final FleetPacksSheet packs = new FleetPacksSheet(house);
+  private final PackTestsSheet tests = new PackTestsSheet(house, packs);
+  private final PackKindsSheet kinds = new PackKindsSheet();
+  private final PackTasksSheet list = new PackTasksSheet(house);
+  private final RegisterPrintouts papers = new RegisterPrintouts(packs);
+  private final WorkbookSpec template;
+  private final IssueList findings;
 
   /** Declares the register. */
   public FleetRegister() {
@@ -37,26 +37,26 @@ public final class FleetRegister implements Workbook {
     kinds.declare(packs);
     list.declare(packs, tests);
     template =
-        Template.of("fleet-register", "Fleet register", 1)
+        WorkbookSpec.of("fleet-register", "Fleet register", 1)
             .stamped(house.job.stamp())
             .with(house.tab(), packs.tab(), tests.tab(), kinds.tab(), list.tab());
-    findings = Findings.on(FINDINGS, template.tabs());
+    findings = IssueList.on(FINDINGS, template.tabs());
     template.with(
         result(),
         papers.shelfList(),
         papers.slip(),
         notes(),
-        Tab.working("Working").with(packs.odd));
+        SheetSpec.working("Working").with(packs.odd));
   }
 
   @Override
-  public Template template() {
+  public WorkbookSpec template() {
     return template;
   }
 
-  private Tab result() {
-    Excerpt stock =
-        Excerpt.of(kinds.table)
+  private SheetSpec result() {
+    TableExcerpt stock =
+        TableExcerpt.of(kinds.table)
             .column(kinds.kind, 30)
             .column(kinds.count, 15)
             .column(kinds.out, 15)
@@ -68,12 +68,12 @@ public final class FleetRegister implements Workbook {
             .column(kinds.wanted, 15)
             .column(kinds.buy, 15)
             .column(kinds.table.status(), 15);
-    Table byKind = stock.rows("By kind", KINDS);
-    return Tab.result(
+    TableSpec byKind = stock.rows("By kind", KINDS);
+    return SheetSpec.result(
             "To print and to talk about; nothing to fill. A good figure is no proof that a pack is"
                 + " sound.")
         .with(
-            Figures.of("", 3, headlines()),
+            KeyFigures.of("", 3, headlines()),
             BarChart.bars(
                 "Health by kind",
                 10,
@@ -86,14 +86,14 @@ public final class FleetRegister implements Workbook {
         .newPage(findings.list());
   }
 
-  private Figure[] headlines() {
+  private KeyFigure[] headlines() {
     Formula health = packs.health.all();
-    return new Figure[] {
+    return new KeyFigure[] {
       findings.stops(),
       findings.looks(),
-      Figure.of(
+      KeyFigure.of(
           "Packs (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           filled(packs.serial),
           calc(
               "SUM({})&\" of them out\"&IF({}>"
@@ -103,51 +103,51 @@ public final class FleetRegister implements Workbook {
                   + " kinds below\";\"\")",
               kinds.out.all(),
               filled(kinds.kind))),
-      Figure.of(
+      KeyFigure.of(
           "Fit to go out (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", packs.fit.all()),
           "Kept or watched; the rest stays in."),
-      Figure.of(
+      KeyFigure.of(
           "Set aside or retire (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc(
               "COUNTIF({};\"set aside\")+COUNTIF({};\"retire\")",
               packs.doNow.all(),
               packs.doNow.all()),
           calc("COUNTIF({};\"service\")&\" more in service\"", packs.doNow.all())),
-      Figure.of(
+      KeyFigure.of(
           "Average health (%)",
-          Format.SHARE,
+          CellFormat.SHARE,
           calc("AVERAGE({})", health),
           calc(
               "\"lowest \"&ROUND(100*MIN({});1)&\" %: \"&INDEX({};MATCH(MIN({});{};0))",
               health, packs.serial.all(), health, health)),
-      Figure.of(
+      KeyFigure.of(
           "Tests not compared (rows)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUMPRODUCT(({}<>\"\")*({}<>\"fit\"))", tests.serial.all(), tests.compare.all()),
           calc("\"of \"&{}&\" tests\"", filled(tests.serial))),
-      Figure.of(
+      KeyFigure.of(
           "Tests due (packs)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", packs.overdue.all()),
           "No test that counts, or too old."),
-      Figure.of(
+      KeyFigure.of(
           "To buy (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", kinds.buy.all()),
           "Wanted, less fit and in service.")
     };
   }
 
-  private static Formula filled(Column column) {
+  private static Formula filled(ColumnSpec column) {
     return calc("SUMPRODUCT(({}<>\"\")*1)", column.all());
   }
 
-  private static Lines cautions() {
-    return Lines.cautions(
-        Lines.HOT,
+  private static TextBlock cautions() {
+    return TextBlock.cautions(
+        TextBlock.HOT,
         "Dropped, wet or swollen, and cold: quarantine it whatever its figures say, "
             + "outdoors or in a fireproof place, away from people and batteries. Do not "
             + "charge it. Do not fly it. Do not ship it as a sound battery.",
@@ -157,9 +157,9 @@ public final class FleetRegister implements Workbook {
             + " cells may have fewer; test again every 50 cycles.");
   }
 
-  private Tab notes() {
-    return Tab.notes(
-        Lines.notes(
+  private SheetSpec notes() {
+    return SheetSpec.notes(
+        TextBlock.notes(
             "How it is judged",
             "A test counts when it has a date, was made within the temperatures on Job, rested, at"
                 + " no more than the test load. Of these the newest counts. None is deleted.",
@@ -173,17 +173,17 @@ public final class FleetRegister implements Workbook {
             "LFP cells show their spread only when full or nearly empty.",
             "Cost so far: the price over the kWh delivered until today, if it were retired now,"
                 + " without the electricity."),
-        Lines.leftOut(
+        TextBlock.leftOut(
             "Why a pack ages, and what is safe to use: that is for eyes, hands and the maker.",
             "Self-discharge on the shelf, and charge lost in the cold."),
-        Lines.sources(
+        TextBlock.sources(
             "Cycles left, packs that stand apart, cell spread, cost of a kWh: see FLEET and HIRE in"
                 + " the handbook; each page names its source.",
             "The limits on Job are common practice of rental houses, not a standard."));
   }
 
   @Override
-  public void fill(Filling filling) {
+  public void fill(ExampleLoader filling) {
     filling
         .fields("fleet-job")
         .rows(kinds.table, "fleet-kinds")

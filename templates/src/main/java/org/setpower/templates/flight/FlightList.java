@@ -5,33 +5,33 @@ import static org.setpower.templates.spec.Formula.call;
 import static org.setpower.templates.spec.Formula.or;
 
 import org.setpower.registry.groups.FlightFunctions;
-import org.setpower.templates.example.Workbook;
+import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.spec.BarChart;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Excerpt;
-import org.setpower.templates.spec.Figure;
-import org.setpower.templates.spec.Figures;
-import org.setpower.templates.spec.Findings;
-import org.setpower.templates.spec.Format;
-import org.setpower.templates.spec.Lines;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.spec.Template;
-import org.setpower.templates.uno.Filling;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.IssueList;
+import org.setpower.templates.spec.KeyFigure;
+import org.setpower.templates.spec.KeyFigures;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableExcerpt;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.TextBlock;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.ExampleLoader;
 
 /** Template 6: the flight packing list of whoever flies. */
-public final class FlightList implements Workbook {
+public final class FlightList implements TemplateDefinition {
   private static final int FINDINGS = 9;
   private static final int KINDS = 13;
 
-  private final Trip trip = new Trip();
-  private final Flights flights = new Flights();
-  private final Packs packs = new Packs(trip);
-  private final Carry carry = new Carry(trip);
-  private final Freight freight = new Freight(trip);
-  private final OtherDays otherDays = new OtherDays(trip);
-  private final Template template;
-  private final Findings findings;
+  private final TripSettings trip = new TripSettings();
+  private final FlightsSheet flights = new FlightsSheet();
+  private final FlightPacksSheet packs = new FlightPacksSheet(trip);
+  private final CarriageSheet carry = new CarriageSheet(trip);
+  private final FreightSheet freight = new FreightSheet(trip);
+  private final OtherDatesSheet otherDays = new OtherDatesSheet(trip);
+  private final WorkbookSpec template;
+  private final IssueList findings;
 
   /** Declares the list. */
   public FlightList() {
@@ -40,7 +40,7 @@ public final class FlightList implements Workbook {
     carry.declare(flights, packs);
     freight.declare(packs);
     template =
-        Template.of("flight-packing-list", "Flight packing list", 1)
+        WorkbookSpec.of("flight-packing-list", "Flight packing list", 1)
             .stamped(trip.job.stamp())
             .with(
                 trip.tab(),
@@ -49,18 +49,18 @@ public final class FlightList implements Workbook {
                 carry.tab(),
                 freight.tab(),
                 otherDays.tab());
-    findings = Findings.on(FINDINGS, template.tabs());
+    findings = IssueList.on(FINDINGS, template.tabs());
     template.with(result(), counter(), cards(), notes());
   }
 
   @Override
-  public Template template() {
+  public WorkbookSpec template() {
     return template;
   }
 
-  private Tab result() {
-    Excerpt ofPacks =
-        Excerpt.of(packs.table)
+  private SheetSpec result() {
+    TableExcerpt ofPacks =
+        TableExcerpt.of(packs.table)
             .column(packs.kind, 30)
             .column(packs.energy, 15)
             .column(packs.quantity, 15)
@@ -70,8 +70,8 @@ public final class FlightList implements Workbook {
             .column(packs.verdict, 45)
             .column(packs.most, 15)
             .column(packs.table.status(), 15);
-    Excerpt wondered =
-        Excerpt.of(otherDays.table)
+    TableExcerpt wondered =
+        TableExcerpt.of(otherDays.table)
             .column(otherDays.pack, 30)
             .column(otherDays.energy, 15)
             .column(otherDays.date, 45)
@@ -79,11 +79,11 @@ public final class FlightList implements Workbook {
             .column(otherDays.verdict, 45)
             .column(otherDays.most, 15)
             .column(otherDays.table.status(), 15);
-    return Tab.result(
+    return SheetSpec.result(
             "For whoever packs: what goes how, and what needs a look. Counter is the page to show;"
                 + " the airline decides.")
         .with(
-            Figures.of("", 3, headlines()),
+            KeyFigures.of("", 3, headlines()),
             BarChart.bars(
                 "Where the packs go",
                 9,
@@ -97,16 +97,16 @@ public final class FlightList implements Workbook {
         .with(cautions(), wondered.rows("Other days", 8));
   }
 
-  private Tab counter() {
-    Excerpt taken =
-        Excerpt.of(packs.table)
+  private SheetSpec counter() {
+    TableExcerpt taken =
+        TableExcerpt.of(packs.table)
             .column(packs.kind, 75)
             .column(packs.energy, 30)
             .column(packs.taken, 30)
             .column(packs.most, 30)
             .column(packs.verdict, 75);
-    Excerpt answers =
-        Excerpt.of(flights.table)
+    TableExcerpt answers =
+        TableExcerpt.of(flights.table)
             .column(flights.date, 45)
             .column(flights.from, 15)
             .column(flights.to, 15)
@@ -114,8 +114,9 @@ public final class FlightList implements Workbook {
             .column(flights.over, 30)
             .column(flights.reference, 60)
             .column(flights.answered, 30);
-    Excerpt rules = Excerpt.of(packs.table).column(packs.kind, 45).column(packs.rule, 195);
-    return Tab.of(
+    TableExcerpt rules =
+        TableExcerpt.of(packs.table).column(packs.kind, 45).column(packs.rule, 195);
+    return SheetSpec.of(
             "Counter",
             "Spare packs for our own work, in the cabin, terminals covered one by one. Bring the"
                 + " airlines' answers printed.")
@@ -126,7 +127,7 @@ public final class FlightList implements Workbook {
             taken.rows("The packs", 7),
             answers.rows("The flights and the airlines' answers", 4).tall(2),
             rules.rows("The rule for each, on the day of the last flight", 7).tall(4),
-            Lines.notes(
+            TextBlock.notes(
                 "",
                 calc(
                     "\"Travellers: \"&{}&\". Packs by hand: \"&SUM({})&\", over 100 Wh:"
@@ -138,13 +139,13 @@ public final class FlightList implements Workbook {
                     packs.sort.all())));
   }
 
-  private Figure[] headlines() {
-    return new Figure[] {
+  private KeyFigure[] headlines() {
+    return new KeyFigure[] {
       findings.stops(),
       findings.looks(),
-      Figure.of(
+      KeyFigure.of(
           "Travellers (people)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("{}", trip.travellers),
           calc(
               "\"the rules alone ask for \"&{}",
@@ -154,9 +155,9 @@ public final class FlightList implements Workbook {
                   packs.spares.all(),
                   calc("INDEX({};1)", flights.rulesHeld.all()),
                   calc("MAX({})", flights.date.all())))),
-      Figure.of(
+      KeyFigure.of(
           "Packs by hand (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", packs.taken.all()),
           calc(
               "SUMIFS({};{};\"over 100 Wh\")&\" of them over 100 Wh\"&IF(COUNT({})>"
@@ -167,39 +168,39 @@ public final class FlightList implements Workbook {
               packs.taken.all(),
               packs.sort.all(),
               packs.energy.all())),
-      Figure.of(
+      KeyFigure.of(
           "By cargo (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", packs.cargo.all()),
           calc(
               "IF(SUM({})=0;\"\";\"at most \"&ROUND(100*MIN({});0)&\" % charged\")",
               packs.cargo.all(), freight.limit.all())),
-      Figure.of(
+      KeyFigure.of(
           "By road (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", packs.road.all()),
           calc(
               "ROUND(SUMIFS({};{};\"road\");1)&\" \"&{}",
               freight.kilograms.all(),
               freight.way.all(),
               trip.job.masses())),
-      Figure.of(
+      KeyFigure.of(
           "Left over (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", packs.left.all()),
           "Must be 0: nothing forgotten, nothing twice."),
-      Figure.of(
+      KeyFigure.of(
           "To take out before cargo (Wh)",
-          Format.WHOLE,
+          CellFormat.WHOLE,
           calc("SUM({})", freight.outAll.all()),
           calc(
               "IF(COUNT({})=0;\"\";\"at most \"&ROUND(MAX({});1)&\" Wh of a pack\")",
               freight.out.all(),
               freight.out.all())),
-      Figure.of(
+      KeyFigure.of(
           "Full after arrival (h)",
-          Format.ONE,
-          Figure.most(freight.hoursAll),
+          CellFormat.ONE,
+          KeyFigure.most(freight.hoursAll),
           calc(
               "IF(COUNTIF({};\"cargo\")=0;\"\";\"hand over cargo by"
                   + " \"&TEXT(MINIFS({};{};\"cargo\");\"d mmm\"))",
@@ -209,28 +210,29 @@ public final class FlightList implements Workbook {
     };
   }
 
-  private Tab cards() {
-    Column traveller = Column.result("Traveller").as(Format.COUNT).mayBeBlank().wide(20);
-    Column number = Column.working("No.");
+  private SheetSpec cards() {
+    ColumnSpec traveller =
+        ColumnSpec.result("Traveller").as(CellFormat.COUNT).mayBeBlank().wide(20);
+    ColumnSpec number = ColumnSpec.working("No.");
     number.by(number.rowNumber());
     traveller.by(calc("IF(COUNTIF({};{})=0;\"\";{})", carry.traveller.all(), number, number));
-    Column what =
-        Column.result(
+    ColumnSpec what =
+        ColumnSpec.result(
                 "Carries in the cabin",
                 calc(
                     "SUBSTITUTE({};\"; \";CHAR(10))",
                     carry.words.where(carry.traveller, traveller)))
             .mayBeBlank()
             .wide(70);
-    Column pieces =
-        Column.result(
+    ColumnSpec pieces =
+        ColumnSpec.result(
                 "Pieces",
                 calc("SUMIFS({};{};{})", carry.pieces.all(), carry.traveller.all(), traveller))
-            .as(Format.COUNT)
+            .as(CellFormat.COUNT)
             .mayBeBlank()
             .wide(20);
-    Column over =
-        Column.result(
+    ColumnSpec over =
+        ColumnSpec.result(
                 "Over 100 Wh",
                 calc(
                     "SUMIFS({};{};{};{};\"over 100 Wh\")",
@@ -238,19 +240,19 @@ public final class FlightList implements Workbook {
                     carry.traveller.all(),
                     traveller,
                     carry.sort.all()))
-            .as(Format.COUNT)
+            .as(CellFormat.COUNT)
             .mayBeBlank()
             .wide(20);
-    Column mass =
-        Column.result(
+    ColumnSpec mass =
+        ColumnSpec.result(
                 "Packs weigh",
                 calc("SUMIFS({};{};{})", carry.packMass.all(), carry.traveller.all(), traveller))
             .unit(trip.job.masses())
-            .as(Format.ONE)
+            .as(CellFormat.ONE)
             .mayBeBlank()
             .wide(24);
-    Column say =
-        Column.result(
+    ColumnSpec say =
+        ColumnSpec.result(
                 "At the counter",
                 calc(
                     "IF({}=\"\";\"\";\"Spare packs for our own camera work, in the cabin, terminals"
@@ -260,15 +262,15 @@ public final class FlightList implements Workbook {
                     or(over, 0)))
             .mayBeBlank()
             .wide(110);
-    return Tab.of(
+    return SheetSpec.of(
             "Cards",
             "A card for each traveller: print, cut along the lines, carry it with the boarding"
                 + " pass.")
-        .with(Table.of("Cards", 20).columns(traveller, what, pieces, over, mass, say, number));
+        .with(TableSpec.of("Cards", 20).columns(traveller, what, pieces, over, mass, say, number));
   }
 
-  private static Lines cautions() {
-    return Lines.cautions(
+  private static TextBlock cautions() {
+    return TextBlock.cautions(
         "The people at the counter, the airline and the countries decide: ask early and in writing."
             + " This page helps them to say yes; it is no permission.",
         "Do not put spare batteries in the hold. Carry them in the cabin. Take them out"
@@ -283,9 +285,9 @@ public final class FlightList implements Workbook {
             + "dangerous-goods adviser (DGSA) which exemptions apply.");
   }
 
-  private Tab notes() {
-    return Tab.notes(
-        Lines.reckoned(
+  private SheetSpec notes() {
+    return SheetSpec.notes(
+        TextBlock.reckoned(
             "The Wh on the label decide, up to 100, over 100 to 160, over 160. The strictest of all"
                 + " flights counts, and the fewest of the rules and the airlines' answers.",
             "Until an airline that must agree has answered, none of that kind is counted to go by"
@@ -296,10 +298,10 @@ public final class FlightList implements Workbook {
                 + " turns on the channels on Job. The share of charge is of the rated Wh: the gauge"
                 + " of an aged pack reads higher.",
             "Without cells in series and resistance the charging hours take 0.3/Ah ohms a cell."),
-        Lines.leftOut(
+        TextBlock.leftOut(
             "Rules of single airlines and countries; limits on mass of cargo packages; insurance.",
             "By sea. By road the papers of the transport office."),
-        Lines.sources(
+        TextBlock.sources(
             calc(
                 "IF(COUNT({})=0;\"Rules held here: each row of Flights says since when they are in"
                     + " force. Ask for a newer edition.\";\"Rules held here: in force since"
@@ -317,7 +319,7 @@ public final class FlightList implements Workbook {
   }
 
   @Override
-  public void fill(Filling filling) {
+  public void fill(ExampleLoader filling) {
     filling
         .fields("flight-job")
         .rows(flights.table, "flight-flights")

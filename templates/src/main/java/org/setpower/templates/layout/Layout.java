@@ -12,22 +12,22 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.setpower.templates.spec.Addresses;
-import org.setpower.templates.spec.Answers;
+import org.setpower.templates.spec.ArrayResult;
 import org.setpower.templates.spec.BarChart;
 import org.setpower.templates.spec.Block;
 import org.setpower.templates.spec.CellContext;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Field;
-import org.setpower.templates.spec.Fields;
-import org.setpower.templates.spec.Figure;
-import org.setpower.templates.spec.Figures;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.FieldBlock;
+import org.setpower.templates.spec.FieldSpec;
 import org.setpower.templates.spec.Formula;
-import org.setpower.templates.spec.Grid;
-import org.setpower.templates.spec.Rows;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.spec.Template;
-import org.setpower.text.Words;
+import org.setpower.templates.spec.KeyFigure;
+import org.setpower.templates.spec.KeyFigures;
+import org.setpower.templates.spec.MatrixBlock;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableBase;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.text.Translations;
 
 /** Where everything of a template stands. Rows and columns count from 0. */
 public final class Layout implements Addresses {
@@ -58,32 +58,32 @@ public final class Layout implements Addresses {
   private static final String SOME_END = " (EUR)"; // a unit as long as those that follow a choice
 
   /** A cell or the left upper cell of something, with the columns it spans. */
-  public record Spot(Tab tab, int column, int row, int span) {}
+  public record CellPosition(SheetSpec tab, int column, int row, int span) {}
 
-  private final Template template;
-  private final Words words;
-  private final Syllables syllables;
+  private final WorkbookSpec template;
+  private final Translations words;
+  private final Hyphenation syllables;
   private final Set<String> typed = new HashSet<>();
-  private final Set<Column> charted = Collections.newSetFromMap(new IdentityHashMap<>());
-  private final Map<Block, Spot> blocks = new IdentityHashMap<>();
-  private final Map<Field, Spot> fields = new IdentityHashMap<>();
-  private final Map<Column, Spot> columns = new IdentityHashMap<>();
-  private final Map<Rows, Integer> counts = new IdentityHashMap<>();
-  private Map<Column, String> shared;
-  private final Map<Tab, List<Integer>> widths = new HashMap<>();
-  private final Map<Tab, Integer> visible = new HashMap<>();
-  private final Map<Tab, Integer> lastRow = new HashMap<>();
+  private final Set<ColumnSpec> charted = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Map<Block, CellPosition> blocks = new IdentityHashMap<>();
+  private final Map<FieldSpec, CellPosition> fields = new IdentityHashMap<>();
+  private final Map<ColumnSpec, CellPosition> columns = new IdentityHashMap<>();
+  private final Map<TableBase, Integer> counts = new IdentityHashMap<>();
+  private Map<ColumnSpec, String> shared;
+  private final Map<SheetSpec, List<Integer>> widths = new HashMap<>();
+  private final Map<SheetSpec, Integer> visible = new HashMap<>();
+  private final Map<SheetSpec, Integer> lastRow = new HashMap<>();
 
   /** Lays out a template in English. */
-  public Layout(Template template) {
-    this(template, Words.english());
+  public Layout(WorkbookSpec template) {
+    this(template, Translations.english());
   }
 
   /** Lays out a template in the language of these words. */
-  public Layout(Template template, Words words) {
+  public Layout(WorkbookSpec template, Translations words) {
     this.template = template;
     this.words = words;
-    this.syllables = Syllables.in(words.language());
+    this.syllables = Hyphenation.in(words.language());
     template.tabs().forEach(this::place);
     template.fields().forEach(f -> typed.addAll(f.words()));
     template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.words())));
@@ -93,7 +93,7 @@ public final class Layout implements Addresses {
         .forEach(chart -> charted.addAll(((BarChart) chart).series()));
   }
 
-  private void place(Tab tab) {
+  private void place(SheetSpec tab) {
     List<Integer> width = new ArrayList<>();
     for (int i = 0; i < tab.gridColumns(); i++) {
       width.add(tab.gridWidth());
@@ -104,10 +104,10 @@ public final class Layout implements Addresses {
       if (hasHeading(tab, block)) {
         row++;
       }
-      blocks.put(block, new Spot(tab, 0, row, 1));
-      if (block instanceof Fields f) {
+      blocks.put(block, new CellPosition(tab, 0, row, 1));
+      if (block instanceof FieldBlock f) {
         placeFields(tab, f, row);
-      } else if (block instanceof Rows r) {
+      } else if (block instanceof TableBase r) {
         placeVisible(tab, r, row + r.before());
       }
       row += block.height() + GAP;
@@ -118,11 +118,11 @@ public final class Layout implements Addresses {
   }
 
   /** Whether a block's heading is shown; a lone table is headed by the tab's title. */
-  public static boolean hasHeading(Tab tab, Block block) {
+  public static boolean hasHeading(SheetSpec tab, Block block) {
     return !block.title().isEmpty() && !block.title().equals(tab.title());
   }
 
-  private void placeFields(Tab tab, Fields block, int firstRow) {
+  private void placeFields(SheetSpec tab, FieldBlock block, int firstRow) {
     int longest =
         tab.isGrid() // where wider labels would move the cells
             ? 0
@@ -130,42 +130,42 @@ public final class Layout implements Addresses {
     int label = take(tab, 0, Math.max(LABEL, (int) Math.ceil(longest * LETTER)));
     int value = take(tab, label, VALUE);
     for (int i = 0; i < block.fields().size(); i++) {
-      fields.put(block.fields().get(i), new Spot(tab, label, firstRow + i, value));
+      fields.put(block.fields().get(i), new CellPosition(tab, label, firstRow + i, value));
     }
   }
 
-  private void placeVisible(Tab tab, Rows rows, int headingRow) {
+  private void placeVisible(SheetSpec tab, TableBase rows, int headingRow) {
     int column = 0;
-    for (Column c : rows.columns()) {
+    for (ColumnSpec c : rows.columns()) {
       if (!c.isWorking()) {
         int span =
             take(
                 tab,
                 column,
                 tab.isGrid() ? c.width() : heading(tab, rows, wholeHeading(c)).width(c.width()));
-        columns.put(c, new Spot(tab, column, headingRow, span));
+        columns.put(c, new CellPosition(tab, column, headingRow, span));
         column += span;
       }
     }
   }
 
-  private static Heading heading(Tab tab, Rows rows, String text) {
-    return new Heading(text, !tab.isGrid() && rows instanceof Table);
+  private static HeadingLayout heading(SheetSpec tab, TableBase rows, String text) {
+    return new HeadingLayout(text, !tab.isGrid() && rows instanceof TableSpec);
   }
 
   /** A heading with its unit, or with room for one. */
-  public String wholeHeading(Column column) {
+  public String wholeHeading(ColumnSpec column) {
     return hasChosenUnit(column)
         ? words.of(column.heading()) + SOME_END
         : column.headingText(place());
   }
 
-  private static boolean hasChosenUnit(Column column) {
+  private static boolean hasChosenUnit(ColumnSpec column) {
     return column.unit() != null && !(column.unit() instanceof Formula.Literal);
   }
 
   /** The most lines that a heading of these rows takes. */
-  public int headingLines(Rows rows) {
+  public int headingLines(TableBase rows) {
     return rows.columns().stream()
         .filter(c -> !c.isWorking())
         .mapToInt(c -> heading(c).lines(width(c)))
@@ -177,7 +177,7 @@ public final class Layout implements Addresses {
    * A heading as it is written over its column: its lines, and the words divided that it cuts. In
    * the legend of a chart lines would be in the way.
    */
-  public String headingText(Column column) {
+  public String headingText(ColumnSpec column) {
     String text = column.headingText(place());
     if (column.isWorking()) {
       return text;
@@ -190,38 +190,38 @@ public final class Layout implements Addresses {
         : broken;
   }
 
-  private String broken(Column column) {
+  private String broken(ColumnSpec column) {
     return heading(column).broken(width(column));
   }
 
-  private Heading heading(Column column) {
+  private HeadingLayout heading(ColumnSpec column) {
     return heading(spot(column).tab(), column.owner(), divided(column));
   }
 
-  private String divided(Column column) {
+  private String divided(ColumnSpec column) {
     int width = width(column);
     String divided = wholeHeading(column);
-    for (String word : new Heading(divided, false).cutAt(width)) {
+    for (String word : new HeadingLayout(divided, false).cutAt(width)) {
       divided = divided.replace(word, syllables.divided(word, width));
     }
     return divided;
   }
 
   /** The words of a heading that its column cuts in the middle. */
-  public List<String> cutInHeading(Column column) {
-    return new Heading(divided(column), false).cutAt(width(column));
+  public List<String> cutInHeading(ColumnSpec column) {
+    return new HeadingLayout(divided(column), false).cutAt(width(column));
   }
 
   /** The width of a column as it is shown, in millimetres. */
-  public int width(Column column) {
-    Spot spot = spot(column);
+  public int width(ColumnSpec column) {
+    CellPosition spot = spot(column);
     return widths.get(spot.tab()).subList(spot.column(), spot.column() + spot.span()).stream()
         .mapToInt(Integer::intValue)
         .sum();
   }
 
   /** Takes a width from a column on: one column of a plain tab, some of a tab with a grid. */
-  private int take(Tab tab, int column, int millimetres) {
+  private int take(SheetSpec tab, int column, int millimetres) {
     List<Integer> width = widths.get(tab);
     if (tab.isGrid()) {
       return (millimetres + tab.gridWidth() - 1) / tab.gridWidth();
@@ -234,16 +234,16 @@ public final class Layout implements Addresses {
     return 1;
   }
 
-  private void placeWorking(Tab tab, Rows rows) {
+  private void placeWorking(SheetSpec tab, TableBase rows) {
     List<Integer> width = widths.get(tab);
     int headingRow = blocks.get(rows).row() + rows.before();
-    for (Column c : rows.columns()) {
+    for (ColumnSpec c : rows.columns()) {
       if (c.isWorking()) {
-        columns.put(c, new Spot(tab, width.size(), headingRow, 1));
+        columns.put(c, new CellPosition(tab, width.size(), headingRow, 1));
         width.add(WORKING);
       }
     }
-    if (rows instanceof Answers) {
+    if (rows instanceof ArrayResult) {
       counts.put(rows, width.size());
       width.add(WORKING);
     }
@@ -254,9 +254,9 @@ public final class Layout implements Addresses {
    * formulas that differ in the number of their row would make most of it. A name cannot look at
    * the rows above or below its own, as files of Excel count them from the first row of a tab.
    */
-  private void share(Rows rows) {
-    for (Column column : rows.columns()) {
-      if (rows instanceof Table && column.isWorking() && looksAlong(column)) {
+  private void share(TableBase rows) {
+    for (ColumnSpec column : rows.columns()) {
+      if (rows instanceof TableSpec && column.isWorking() && looksAlong(column)) {
         String words = SHARED + tab(rows).name() + " " + column.heading();
         String first = words.replaceAll("\\W+", "_").replaceAll("_$", "");
         String name = first;
@@ -269,14 +269,14 @@ public final class Layout implements Addresses {
   }
 
   /** Whether a formula reads no other row of its table in particular. */
-  private boolean looksAlong(Column column) {
+  private boolean looksAlong(ColumnSpec column) {
     CellContext place = place(column.owner());
-    Matcher rows = OF_ROW.matcher(Table.guarded(column, place));
+    Matcher rows = OF_ROW.matcher(TableSpec.guarded(column, place));
     return rows.results().allMatch(r -> r.group(1).equals(String.valueOf(place.row() + 1)));
   }
 
   /** The columns whose cells hold a name, and that name. */
-  public Map<Column, String> shared() {
+  public Map<ColumnSpec, String> shared() {
     if (shared == null) {
       shared = new LinkedHashMap<>();
       template.tables().forEach(this::share);
@@ -285,22 +285,22 @@ public final class Layout implements Addresses {
   }
 
   /** The formula that a name stands for, as in the first row of a tab: files of Excel want that. */
-  public String sharedText(Column column) {
-    return Table.guarded(column, new CellContext(this, column.owner(), 0, true));
+  public String sharedText(ColumnSpec column) {
+    return TableSpec.guarded(column, new CellContext(this, column.owner(), 0, true));
   }
 
   /** What stands in the cells of a column, as in the first row. */
-  public String formula(Column column) {
+  public String formula(ColumnSpec column) {
     String name = shared().get(column);
-    return name == null ? Table.guarded(column, place(column.owner())) : name;
+    return name == null ? TableSpec.guarded(column, place(column.owner())) : name;
   }
 
-  Template template() {
+  WorkbookSpec template() {
     return template;
   }
 
   @Override
-  public Words words() {
+  public Translations words() {
     return words;
   }
 
@@ -312,37 +312,37 @@ public final class Layout implements Addresses {
 
   /** What a tab is called; nobody sees the name of a hidden one. */
   @Override
-  public String name(Tab tab) {
+  public String name(SheetSpec tab) {
     return tab.isHidden() ? tab.name() : words.of(tab.name());
   }
 
   @Override
-  public Tab tab(Block block) {
+  public SheetSpec tab(Block block) {
     return blocks.get(block).tab();
   }
 
   @Override
-  public Tab tab(Field field) {
+  public SheetSpec tab(FieldSpec field) {
     return spot(field).tab();
   }
 
   /** Widths of the columns of a tab in millimetres. */
-  public List<Integer> widths(Tab tab) {
+  public List<Integer> widths(SheetSpec tab) {
     return widths.get(tab);
   }
 
   /** How many columns of a tab are shown. */
-  public int visible(Tab tab) {
+  public int visible(SheetSpec tab) {
     return visible.get(tab);
   }
 
   /** On how many pages beside each other it is printed, so that it can be read. */
-  public int pagesAcross(Tab tab) {
+  public int pagesAcross(SheetSpec tab) {
     List<Integer> shown = widths.get(tab).subList(0, visible(tab));
     if (shown.isEmpty() || tab.isGrid()) {
       return 1;
     }
-    boolean hasHelp = tab.blocks().stream().anyMatch(b -> b instanceof Fields);
+    boolean hasHelp = tab.blocks().stream().anyMatch(b -> b instanceof FieldBlock);
     int landscape = hasHelp ? WIDEST_WITH_HELP : WIDEST_PAGE;
     int widest = tab.isPortrait() ? landscape * SHORT / LONG : landscape;
     int named = shown.get(0); // the column that says which row it is, on each page
@@ -355,7 +355,7 @@ public final class Layout implements Addresses {
   }
 
   /** How many columns of a tab stand on the first of its pages beside each other. */
-  public int firstPage(Tab tab) {
+  public int firstPage(SheetSpec tab) {
     List<Integer> shown = widths.get(tab).subList(0, visible(tab));
     int pages = pagesAcross(tab);
     int page = tab.isPortrait() ? SHORT : LONG; // or more, printed smaller
@@ -384,50 +384,50 @@ public final class Layout implements Addresses {
     return pages;
   }
 
-  public int lastRow(Tab tab) {
+  public int lastRow(SheetSpec tab) {
     return lastRow.get(tab);
   }
 
   /** Where a block begins, below its heading. */
-  public Spot spot(Block block) {
+  public CellPosition spot(Block block) {
     return blocks.get(block);
   }
 
   /** The cell of a field; its label stands left of it. */
-  public Spot spot(Field field) {
-    Spot label = fields.get(field);
+  public CellPosition spot(FieldSpec field) {
+    CellPosition label = fields.get(field);
     if (label == null) {
       throw new IllegalStateException("the field " + field + " stands on no tab");
     }
     int labelSpan = label.column();
-    return new Spot(label.tab(), labelSpan, label.row(), label.span());
+    return new CellPosition(label.tab(), labelSpan, label.row(), label.span());
   }
 
   /** Where the help of a field stands, or what is wrong with it. */
-  public Spot help(Field field) {
-    Spot spot = spot(field);
-    return new Spot(spot.tab(), spot.column() + spot.span(), spot.row(), 1);
+  public CellPosition help(FieldSpec field) {
+    CellPosition spot = spot(field);
+    return new CellPosition(spot.tab(), spot.column() + spot.span(), spot.row(), 1);
   }
 
   /** A formula text with a sentence that names a tab whose single cells are filled wrongly. */
   public String mendFirst() {
     StringBuilder text = new StringBuilder();
     int open = 0;
-    for (Tab tab : template.tabs()) {
-      List<Spot> helps =
+    for (SheetSpec tab : template.tabs()) {
+      List<CellPosition> helps =
           fields.keySet().stream()
               .filter(f -> f.isInput() && spot(f).tab() == tab)
               .map(this::help)
-              .sorted(java.util.Comparator.comparing(Spot::row))
+              .sorted(java.util.Comparator.comparing(CellPosition::row))
               .toList();
       if (!helps.isEmpty()) {
-        Spot last = helps.get(helps.size() - 1);
+        CellPosition last = helps.get(helps.size() - 1);
         String range =
             absolute(tab, helps.get(0).column(), helps.get(0).row())
                 + ":"
                 + cellName(last.column(), last.row());
-        text.append("IF(SUMPRODUCT((LEFT(" + range + ";6)=\"" + Table.STOP + "\")*1)>0;\"");
-        text.append(Table.STOP + words.say("mend a cell on {} first", name(tab)) + "  ·  \";");
+        text.append("IF(SUMPRODUCT((LEFT(" + range + ";6)=\"" + TableSpec.STOP + "\")*1)>0;\"");
+        text.append(TableSpec.STOP + words.say("mend a cell on {} first", name(tab)) + "  ·  \";");
         open++;
       }
     }
@@ -435,8 +435,8 @@ public final class Layout implements Addresses {
   }
 
   /** The heading of a column. */
-  public Spot spot(Column column) {
-    Spot spot = columns.get(column);
+  public CellPosition spot(ColumnSpec column) {
+    CellPosition spot = columns.get(column);
     if (spot == null) {
       throw new IllegalStateException("the column " + column + " stands on no tab");
     }
@@ -444,12 +444,12 @@ public final class Layout implements Addresses {
   }
 
   /** The first row of a table below its heading row. */
-  public int firstRow(Rows rows) {
+  public int firstRow(TableBase rows) {
     return blocks.get(rows).row() + rows.before() + 1;
   }
 
   /** The place of the first row of a table. */
-  public CellContext place(Rows rows) {
+  public CellContext place(TableBase rows) {
     return new CellContext(this, rows, firstRow(rows), false);
   }
 
@@ -459,14 +459,14 @@ public final class Layout implements Addresses {
   }
 
   @Override
-  public String address(Field field) {
-    Spot spot = spot(field);
+  public String address(FieldSpec field) {
+    CellPosition spot = spot(field);
     return absolute(spot.tab(), spot.column(), spot.row());
   }
 
   /** The cell of a column in the row of the place. */
   @Override
-  public String cell(Column column, CellContext place) {
+  public String cell(ColumnSpec column, CellContext place) {
     if (place.rows() != column.owner() || place.rows() == null) {
       throw new IllegalStateException(
           column + " is not a column of this row: say all(), above() or where() for another table");
@@ -475,24 +475,24 @@ public final class Layout implements Addresses {
   }
 
   /** A name says on which tab the cells of its row are. */
-  private String onTab(Column column, CellContext place) {
+  private String onTab(ColumnSpec column, CellContext place) {
     return place.inName() ? sheet(spot(column).tab()) + "." : "";
   }
 
   /** The cell of the heading of a column, from anywhere. */
-  String headingCell(Column column) {
-    Spot spot = spot(column);
+  String headingCell(ColumnSpec column) {
+    CellPosition spot = spot(column);
     return absolute(spot.tab(), spot.column(), spot.row());
   }
 
   @Override
-  public String range(Column column, Column.Part.Extent extent, CellContext place) {
-    Rows owner = column.owner();
-    Spot spot = spot(column);
+  public String range(ColumnSpec column, ColumnSpec.Part.Extent extent, CellContext place) {
+    TableBase owner = column.owner();
+    CellPosition spot = spot(column);
     int first = firstRow(owner);
     int last = first + owner.room() - 1;
     String letters = "$" + letters(spot.column());
-    if (extent == Column.Part.Extent.ALL) {
+    if (extent == ColumnSpec.Part.Extent.ALL) {
       return sheet(spot.tab())
           + "."
           + letters
@@ -504,28 +504,28 @@ public final class Layout implements Addresses {
           + (last + 1);
     }
     cell(column, place);
-    return extent == Column.Part.Extent.ABOVE
+    return extent == ColumnSpec.Part.Extent.ABOVE
         ? letters + "$" + first + ":" + letters + place.row()
         : letters + (place.row() + 2) + ":" + letters + "$" + (last + 2);
   }
 
   /** The cells of a row from the first to the last of these columns. */
   @Override
-  public String rowRange(List<Column> from, CellContext place) {
+  public String rowRange(List<ColumnSpec> from, CellContext place) {
     return cell(from.get(0), place) + ":" + cell(from.get(from.size() - 1), place);
   }
 
   @Override
-  public String grid(Grid grid) {
-    Spot spot = spot(grid);
+  public String grid(MatrixBlock grid) {
+    CellPosition spot = spot(grid);
     return absolute(spot.tab(), spot.column(), spot.row())
         + ":"
         + cellName(spot.column() + grid.columns() - 1, spot.row() + grid.rows() - 1);
   }
 
   /** The cells of an array result. */
-  public String blockRange(Answers answers) {
-    List<Column> all = answers.columns();
+  public String blockRange(ArrayResult answers) {
+    List<ColumnSpec> all = answers.columns();
     int first = firstRow(answers);
     return cellName(spot(all.get(0)).column(), first)
         + ":"
@@ -535,13 +535,13 @@ public final class Layout implements Addresses {
   /** The names of the document: what people refer to, and the headline figures. */
   public Map<String, String> names() {
     Map<String, String> names = new LinkedHashMap<>();
-    for (Field field : template.fields()) {
+    for (FieldSpec field : template.fields()) {
       if (!field.rangeName().isEmpty()) {
         names.put(field.rangeName(), address(field));
       }
     }
-    for (Rows rows : template.tables()) {
-      for (Column column : rows.columns()) {
+    for (TableBase rows : template.tables()) {
+      for (ColumnSpec column : rows.columns()) {
         if (!column.rangeName().isEmpty()) {
           names.put(column.rangeName(), column.all().text(place()));
         }
@@ -553,7 +553,7 @@ public final class Layout implements Addresses {
   }
 
   /** The cells that charts stand over: rows above may grow, and a chart does not go with them. */
-  private Map<String, String> charts(Tab tab) {
+  private Map<String, String> charts(SheetSpec tab) {
     Map<String, String> cells = new LinkedHashMap<>();
     for (Block block : tab.blocks()) {
       if (block instanceof BarChart) {
@@ -565,14 +565,14 @@ public final class Layout implements Addresses {
   }
 
   /** A chart stands on one of several pages beside each other; column A is printed on each. */
-  public int chartColumn(Tab tab) {
+  public int chartColumn(SheetSpec tab) {
     return pagesAcross(tab) > 1 ? 1 : 0;
   }
 
   /** The cell that counts the rows of an array result. */
-  public Spot count(Answers answers) {
-    Spot spot = spot(answers);
-    return new Spot(spot.tab(), counts.get(answers), spot.row(), 1);
+  public CellPosition count(ArrayResult answers) {
+    CellPosition spot = spot(answers);
+    return new CellPosition(spot.tab(), counts.get(answers), spot.row(), 1);
   }
 
   /** The cells of the headline figures, by name. */
@@ -580,33 +580,33 @@ public final class Layout implements Addresses {
     Map<String, String> cells = new LinkedHashMap<>();
     template
         .blocks()
-        .filter(Figures.class::isInstance)
-        .map(Figures.class::cast)
+        .filter(KeyFigures.class::isInstance)
+        .map(KeyFigures.class::cast)
         .forEach(
             b ->
                 b.figures().stream()
                     .filter(f -> !f.label().isEmpty())
                     .forEach(
                         f -> {
-                          Spot spot = spot(b, f);
+                          CellPosition spot = spot(b, f);
                           cells.put(f.rangeName(), absolute(spot.tab(), spot.column(), spot.row()));
                         }));
     return cells;
   }
 
   /** The cell of a figure's value; its label stands above it, its note below. */
-  public Spot spot(Figures block, Figure figure) {
-    Spot spot = spot(block);
+  public CellPosition spot(KeyFigures block, KeyFigure figure) {
+    CellPosition spot = spot(block);
     int index = block.figures().indexOf(figure);
     int span = spot.tab().gridColumns() / block.across();
-    return new Spot(
+    return new CellPosition(
         spot.tab(),
         index % block.across() * span,
-        spot.row() + index / block.across() * Figures.TALL + 1,
+        spot.row() + index / block.across() * KeyFigures.TALL + 1,
         span);
   }
 
-  public String absolute(Tab tab, int column, int row) {
+  public String absolute(SheetSpec tab, int column, int row) {
     return sheet(tab) + "." + cellName(column, row);
   }
 
@@ -619,7 +619,7 @@ public final class Layout implements Addresses {
     return "$" + letters(column) + (row + 1);
   }
 
-  private String sheet(Tab tab) {
+  private String sheet(SheetSpec tab) {
     String name = name(tab);
     return name.matches("[A-Za-z]+") ? "$" + name : "$'" + name.replace("'", "''") + "'";
   }

@@ -6,104 +6,106 @@ import static org.setpower.templates.spec.Formula.or;
 
 import java.util.Arrays;
 import org.setpower.registry.groups.HireFunctions;
-import org.setpower.templates.shared.Job;
-import org.setpower.templates.spec.Field;
-import org.setpower.templates.spec.Fields;
-import org.setpower.templates.spec.Format;
+import org.setpower.templates.shared.JobSheet;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.FieldBlock;
+import org.setpower.templates.spec.FieldSpec;
 import org.setpower.templates.spec.Formula;
 
 /** What is agreed about the generator: when it runs, what it costs. */
 final class GeneratorTerms {
-  private final PlanJob plan;
+  private final LightingJobSheet plan;
 
-  final Field set;
-  final Field reckoned;
-  final Field before =
-      Field.input("Starts before call")
+  final FieldSpec set;
+  final FieldSpec reckoned;
+  final FieldSpec before =
+      FieldSpec.input("Starts before call")
           .unit("min")
-          .number(Format.WHOLE, 0, 600)
+          .number(CellFormat.WHOLE, 0, 600)
           .is(45)
           .help("For lights to be up and tested at call.");
-  final Field after =
-      Field.input("Stops after wrap")
+  final FieldSpec after =
+      FieldSpec.input("Stops after wrap")
           .unit("min")
-          .number(Format.WHOLE, 0, 600)
+          .number(CellFormat.WHOLE, 0, 600)
           .is(30)
           .help("For the last truck to be loaded by its light.");
-  final Field offFrom =
-      Field.input("Off from")
-          .as(Format.TIME)
+  final FieldSpec offFrom =
+      FieldSpec.input("Off from")
+          .as(CellFormat.TIME)
           .help("Stopped for quiet, each day that it runs then: from. Blank: never.");
-  final Field offTo = Field.input("Off to").as(Format.TIME).help("Stopped for quiet: to.");
-  final Field spare =
-      Field.input("Spare on top")
+  final FieldSpec offTo =
+      FieldSpec.input("Off to").as(CellFormat.TIME).help("Stopped for quiet: to.");
+  final FieldSpec spare =
+      FieldSpec.input("Spare on top")
           .share(0, 2)
           .is(0.2)
           .help("Room for what nobody planned: 20 % is usual.");
-  final Field ordered =
-      Field.input("Size decided")
+  final FieldSpec ordered =
+      FieldSpec.input("Size decided")
           .unit("kVA")
-          .number(Format.ONE, 1, 5000)
+          .number(CellFormat.ONE, 1, 5000)
           .help("The size you order. Blank: the proposal below counts.");
 
-  final Field currency = Job.currency();
-  final Field tank;
-  final Field usable =
-      Field.input("Usable share of the tank")
+  final FieldSpec currency = JobSheet.currency();
+  final FieldSpec tank;
+  final FieldSpec usable =
+      FieldSpec.input("Usable share of the tank")
           .share(0.1, 1)
           .is(0.9)
           .help("The last tenth stays in: dirt and air.");
-  final Field price =
-      Field.input("Fuel price, delivered")
-          .number(Format.THREE, 0, 1000)
+  final FieldSpec price =
+      FieldSpec.input("Fuel price, delivered")
+          .number(CellFormat.THREE, 0, 1000)
           .help("As the fuel company brings it. Blank: no fuel in the cost.");
-  final Field drop =
-      Field.input("Each delivery")
-          .number(Format.MONEY, 0, 100_000)
+  final FieldSpec drop =
+      FieldSpec.input("Each delivery")
+          .number(CellFormat.MONEY, 0, 100_000)
           .help("What each visit of the fuel truck costs besides. Blank: nothing.");
-  final Field operatorRate =
-      Field.input("Operator, an hour")
-          .number(Format.MONEY, 0, 10_000)
+  final FieldSpec operatorRate =
+      FieldSpec.input("Operator, an hour")
+          .number(CellFormat.MONEY, 0, 10_000)
           .help("Blank: no operator in the cost.");
-  final Field operatorHours =
-      Field.input("Operator, hours a day")
+  final FieldSpec operatorHours =
+      FieldSpec.input("Operator, hours a day")
           .unit("h")
-          .number(Format.ONE, 0, 24)
+          .number(CellFormat.ONE, 0, 24)
           .help("Blank: from the start of the set to its stop.");
-  final Field dayRate =
-      Field.input("Day rate of the set")
-          .number(Format.MONEY, 0, 1_000_000)
+  final FieldSpec dayRate =
+      FieldSpec.input("Day rate of the set")
+          .number(CellFormat.MONEY, 0, 1_000_000)
           .help("The rental house's list. Blank: no hire in the cost.");
-  final Field onHire = Field.input("On hire").as(Format.DATE).help("The first day it is paid for.");
-  final Field offHire =
-      Field.input("Off hire").as(Format.DATE).help("The last day: call it off in writing.");
-  final Field week =
-      Field.input("Days charged a week")
-          .number(Format.COUNT, 1, 7)
+  final FieldSpec onHire =
+      FieldSpec.input("On hire").as(CellFormat.DATE).help("The first day it is paid for.");
+  final FieldSpec offHire =
+      FieldSpec.input("Off hire").as(CellFormat.DATE).help("The last day: call it off in writing.");
+  final FieldSpec week =
+      FieldSpec.input("Days charged a week")
+          .number(CellFormat.COUNT, 1, 7)
           .is(3)
           .help("The rental house's rule: 3 is common.");
-  final Field least =
-      Field.input("Least hire")
+  final FieldSpec least =
+      FieldSpec.input("Least hire")
           .unit("days")
-          .number(Format.COUNT, 0, 366)
+          .number(CellFormat.COUNT, 0, 366)
           .help("Days that are charged however short the hire is. Blank: none.");
 
-  final Field altitude;
-  final Field air;
-  final Field engine =
-      Field.input("Engine")
+  final FieldSpec altitude;
+  final FieldSpec air;
+  final FieldSpec engine =
+      FieldSpec.input("Engine")
           .oneOf("diesel turbo", "diesel", "petrol")
           .is("diesel turbo")
           .help("On its plate; nearly all towed sets are diesel turbo.");
 
-  GeneratorTerms(PlanJob plan, Supply supply) {
+  GeneratorTerms(LightingJobSheet plan, SupplySheet supply) {
     this.plan = plan;
     set =
-        Field.input("Set")
+        FieldSpec.input("Set")
             .oneOf(supply.name)
             .help("A row of Supply. Blank: the first generator there.");
     reckoned =
-        Field.result(
+        FieldSpec.result(
                 "Set that is reckoned",
                 calc(
                     "IF({}<>\"\";{};INDEX({};MATCH(\"generator\";{};0)))",
@@ -113,21 +115,21 @@ final class GeneratorTerms {
                     supply.kind.all()))
             .help("Blank while Supply has no generator.");
     tank =
-        Field.input("Tank")
+        FieldSpec.input("Tank")
             .unit(plan.job.volumes())
-            .number(Format.WHOLE, 1, 100_000)
+            .number(CellFormat.WHOLE, 1, 100_000)
             .is(120)
             .help("On the set's data sheet.");
     altitude =
-        Field.input("Altitude")
+        FieldSpec.input("Altitude")
             .unit(plan.job.lengths())
-            .number(Format.WHOLE, -500, 20_000)
+            .number(CellFormat.WHOLE, -500, 20_000)
             .is(0)
             .help("Thin air takes power from an engine.");
     air =
-        Field.input("Air at its intake")
+        FieldSpec.input("Air at its intake")
             .unit(plan.job.degrees())
-            .number(Format.WHOLE, -60, 150)
+            .number(CellFormat.WHOLE, -60, 150)
             .help("At its hottest: behind sound screens it breathes its own heat. Blank: 25 °C.");
     price.unit(calc("{}&\" a \"&{}", currency, plan.job.volumes()));
     drop.unit(currency);
@@ -151,7 +153,7 @@ final class GeneratorTerms {
   }
 
   /** A price times a count; blank without a price. */
-  Formula fee(Field rate, Formula count, Object days) {
+  Formula fee(FieldSpec rate, Formula count, Object days) {
     return calc(
         "IF({}=\"\";\"\";{})",
         or(rate, ""),
@@ -164,17 +166,17 @@ final class GeneratorTerms {
   }
 
   /** All cells to fill. */
-  Field[] inputs() {
+  FieldSpec[] inputs() {
     return Arrays.stream(fields())
         .flatMap(f -> f.fields().stream())
-        .filter(Field::isInput)
-        .toArray(Field[]::new);
+        .filter(FieldSpec::isInput)
+        .toArray(FieldSpec[]::new);
   }
 
-  Fields[] fields() {
-    return new Fields[] {
-      Fields.of("The set", set, reckoned, before, after, offFrom, offTo, spare, ordered),
-      Fields.of(
+  FieldBlock[] fields() {
+    return new FieldBlock[] {
+      FieldBlock.of("The set", set, reckoned, before, after, offFrom, offTo, spare, ordered),
+      FieldBlock.of(
           "Fuel, hire and operator",
           currency,
           tank,
@@ -188,7 +190,7 @@ final class GeneratorTerms {
           offHire,
           week,
           least),
-      Fields.of("If you know better", altitude, air, engine)
+      FieldBlock.of("If you know better", altitude, air, engine)
     };
   }
 }

@@ -6,43 +6,43 @@ import static org.setpower.templates.spec.Formula.say;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.setpower.templates.example.Workbook;
-import org.setpower.templates.shared.FromPlan;
-import org.setpower.templates.shared.Kit;
-import org.setpower.templates.shared.Leads;
+import org.setpower.templates.example.TemplateDefinition;
+import org.setpower.templates.shared.EquipmentSheet;
+import org.setpower.templates.shared.LeadsSheet;
+import org.setpower.templates.shared.PlanHandover;
 import org.setpower.templates.spec.BarChart;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Excerpt;
-import org.setpower.templates.spec.Figure;
-import org.setpower.templates.spec.Figures;
-import org.setpower.templates.spec.Findings;
-import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.Formula;
-import org.setpower.templates.spec.Lines;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.spec.Template;
-import org.setpower.templates.uno.Filling;
+import org.setpower.templates.spec.IssueList;
+import org.setpower.templates.spec.KeyFigure;
+import org.setpower.templates.spec.KeyFigures;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableExcerpt;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.TextBlock;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.ExampleLoader;
 
 /** Template 1: the lighting power plan of a gaffer and a best boy. */
-public final class LightingPlan implements Workbook {
+public final class LightingPlan implements TemplateDefinition {
   /** Rows of the list of what needs a look. */
   private static final int FINDINGS = 14;
 
-  private final PlanJob plan = new PlanJob();
-  private final Kit kit = new Kit(plan.job);
-  private final Supply supply = new Supply();
-  private final Runs runs = new Runs(plan, supply);
-  private final Loads loads = new Loads(plan, kit, supply, runs);
-  private final Legs legs = new Legs(plan, supply, loads);
-  private final Generator generator = new Generator(plan, supply, loads, runs, legs);
-  private final Packs packs = new Packs(plan, kit);
-  private final Charging charging = new Charging(plan, kit, packs);
-  private final BoxCards cards = new BoxCards(supply, loads);
-  private final ToOrder order = new ToOrder(plan, kit, supply, loads, runs, packs, generator);
-  private final Leads leads = new Leads(plan.job, plan.houseLimit);
-  private final Template template;
-  private final Findings findings;
+  private final LightingJobSheet plan = new LightingJobSheet();
+  private final EquipmentSheet kit = new EquipmentSheet(plan.job);
+  private final SupplySheet supply = new SupplySheet();
+  private final CableRunsSheet runs = new CableRunsSheet(plan, supply);
+  private final LoadsSheet loads = new LoadsSheet(plan, kit, supply, runs);
+  private final LegsSheet legs = new LegsSheet(plan, supply, loads);
+  private final GeneratorSheet generator = new GeneratorSheet(plan, supply, loads, runs, legs);
+  private final LightingPacksSheet packs = new LightingPacksSheet(plan, kit);
+  private final ChargingSheet charging = new ChargingSheet(plan, kit, packs);
+  private final BoxCardsSheet cards = new BoxCardsSheet(supply, loads);
+  private final OrderSheet order = new OrderSheet(plan, kit, supply, loads, runs, packs, generator);
+  private final LeadsSheet leads = new LeadsSheet(plan.job, plan.houseLimit);
+  private final WorkbookSpec template;
+  private final IssueList findings;
 
   /** Declares the plan. */
   public LightingPlan() {
@@ -51,7 +51,7 @@ public final class LightingPlan implements Workbook {
     loads.declare(charging, generator.terms.reckoned, generator.running);
     charging.declare(loads);
     template =
-        Template.of("lighting-power-plan", "Lighting power plan", 2)
+        WorkbookSpec.of("lighting-power-plan", "Lighting power plan", 2)
             .stamped(plan.job.stamp())
             .with(
                 plan.tab(),
@@ -67,34 +67,34 @@ public final class LightingPlan implements Workbook {
                 cards.tab(),
                 order.tab(),
                 order.quoteTab());
-    Tab drawer = kit.tab().with(plan.standards.table);
-    findings = Findings.on(FINDINGS, template.tabs(drawer));
+    SheetSpec drawer = kit.tab().with(plan.standards.table);
+    findings = IssueList.on(FINDINGS, template.tabs(drawer));
     template.with(
         result(),
         drawer,
         notes(),
-        Tab.working("Working")
+        SheetSpec.working("Working")
             .with(loads.onLeg[0], loads.onLeg[1], loads.onLeg[2], loads.onRun)
             .with(generator.working())
             .with(order.working()));
   }
 
   @Override
-  public Template template() {
+  public WorkbookSpec template() {
     return template;
   }
 
-  private Tab result() {
-    Excerpt ofSupply =
-        Excerpt.of(supply.table)
+  private SheetSpec result() {
+    TableExcerpt ofSupply =
+        TableExcerpt.of(supply.table)
             .column(supply.name, 45)
             .column(supply.used, 30)
             .column(supply.may, 30)
             .column(supply.at, 30)
             .column(supply.voltsHere, 30)
             .column(supply.table.status(), 15);
-    Excerpt ofRuns =
-        Excerpt.of(runs.table)
+    TableExcerpt ofRuns =
+        TableExcerpt.of(runs.table)
             .column(runs.to, 45)
             .column(runs.size, 30)
             .column(runs.amps, 15)
@@ -104,8 +104,8 @@ public final class LightingPlan implements Workbook {
             .column(runs.shareLost, 15)
             .column(runs.limit, 15)
             .column(runs.table.status(), 15);
-    Excerpt ofPacks =
-        Excerpt.of(packs.table)
+    TableExcerpt ofPacks =
+        TableExcerpt.of(packs.table)
             .column(packs.item, 60)
             .column(packs.feed.pack, 15)
             .column(packs.feed.feed, 15)
@@ -115,8 +115,8 @@ public final class LightingPlan implements Workbook {
             .column(packs.hours, 15)
             .column(packs.packs, 15)
             .column(packs.table.status(), 15);
-    Excerpt ofLegs =
-        Excerpt.of(legs.table)
+    TableExcerpt ofLegs =
+        TableExcerpt.of(legs.table)
             .column(legs.source, 45)
             .column(legs.day, 30)
             .column(legs.at, 15)
@@ -126,8 +126,8 @@ public final class LightingPlan implements Workbook {
             .column(legs.neutral, 15)
             .column(legs.unbalance, 15)
             .column(legs.table.status(), 15);
-    Excerpt ofCharging =
-        Excerpt.of(charging.table)
+    TableExcerpt ofCharging =
+        TableExcerpt.of(charging.table)
             .column(charging.charger, 30)
             .column(charging.day, 30)
             .column(charging.pack, 15)
@@ -137,8 +137,8 @@ public final class LightingPlan implements Workbook {
             .column(charging.needed, 30)
             .column(charging.ready, 15)
             .column(charging.table.status(), 15);
-    Excerpt ofSet =
-        Excerpt.of(generator.days)
+    TableExcerpt ofSet =
+        TableExcerpt.of(generator.days)
             .column(generator.day, 30)
             .column(generator.date, 30)
             .column(generator.from, 15)
@@ -149,16 +149,16 @@ public final class LightingPlan implements Workbook {
             .column(generator.low, 15)
             .column(generator.fuel, 15)
             .column(generator.days.status(), 15);
-    Excerpt ofVolts =
-        Excerpt.of(leads.atOtherVolts)
+    TableExcerpt ofVolts =
+        TableExcerpt.of(leads.atOtherVolts)
             .column(leads.rowVolts, 30)
             .column(leads.amps, 30)
             .column(leads.heat, 30)
             .column(leads.heldAmps, 30)
             .column(leads.heldHeat, 30)
             .column(leads.smallest, 30);
-    Excerpt ofSizes =
-        Excerpt.of(leads.overGauges)
+    TableExcerpt ofSizes =
+        TableExcerpt.of(leads.overGauges)
             .column(leads.gauge, 30)
             .column(leads.firstAmps, 30)
             .column(leads.firstLost, 30)
@@ -166,12 +166,12 @@ public final class LightingPlan implements Workbook {
             .column(leads.otherAmps, 30)
             .column(leads.otherLost, 30)
             .column(leads.otherShare, 15);
-    Table supplies = ofSupply.rows("Sources and boxes", 8);
-    return Tab.result(
+    TableSpec supplies = ofSupply.rows("Sources and boxes", 8);
+    return SheetSpec.result(
             "To print and to talk about; nothing to fill. Planning figures: a competent person"
                 + " inspects and tests the real thing.")
         .with(
-            Figures.of("", 3, headlines()),
+            KeyFigures.of("", 3, headlines()),
             BarChart.bars(
                 "Amps on the busiest leg, and what each may give",
                 8,
@@ -188,7 +188,7 @@ public final class LightingPlan implements Workbook {
         .with(ofCharging.rows("Charging", 5), ofSet.rows("Days of the generator", 6))
         .newPage(forBudget())
         .with(
-            Lines.notes(
+            TextBlock.notes(
                 "",
                 "To take it over: copy the figures of A day and Days, and paste them as values on"
                     + " the tab From the plan of the power budget. Its rows are the same."),
@@ -196,39 +196,39 @@ public final class LightingPlan implements Workbook {
             ofSizes.rows("The lead of tab Leads over other sizes", 10));
   }
 
-  private Figure[] headlines() {
-    return new Figure[] {
+  private KeyFigure[] headlines() {
+    return new KeyFigure[] {
       findings.stops(),
       findings.looks(),
-      Figure.of(
+      KeyFigure.of(
           "Busiest supply (%)",
-          Format.SHARE,
-          Figure.most(supply.shareUsed),
+          CellFormat.SHARE,
+          KeyFigure.most(supply.shareUsed),
           calc(
               "{}&\": \"&ROUND({};1)&\" of \"&ROUND({};0)&\" A a leg, from \"&TEXT({};\"hh:mm\")",
               supply.name.whereMost(supply.shareUsed),
               supply.used.whereMost(supply.shareUsed),
               supply.may.whereMost(supply.shareUsed),
               supply.at.whereMost(supply.shareUsed))),
-      Figure.of(
+      KeyFigure.of(
           "Most volts lost (%)",
-          Format.SHARE,
-          Figure.most(runs.shareLost),
+          CellFormat.SHARE,
+          KeyFigure.most(runs.shareLost),
           calc(
               "{}&\": \"&ROUND({};1)&\" V since the source, watts held\"",
               runs.to.whereMost(runs.shareLost),
               runs.dropSince.whereMost(runs.shareLost))),
-      Figure.of(
+      KeyFigure.of(
           "Shortest pack time (h)",
-          Format.ONE,
-          Figure.least(packs.hours),
+          CellFormat.ONE,
+          KeyFigure.least(packs.hours),
           calc(
               "{}&\" on \"&{}",
               packs.item.whereLeast(packs.hours),
               packs.feed.pack.whereLeast(packs.hours))),
-      Figure.of(
+      KeyFigure.of(
           "Packs to charge (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc(
               "IF(COUNT({})=0;\"–\";IF({}=\"\";MAX({});SUMIFS({};{};{})))",
               packs.allDay.all(),
@@ -245,32 +245,32 @@ public final class LightingPlan implements Workbook {
       delivery(),
       neutral(),
       charged(),
-      Figure.of(
+      KeyFigure.of(
           "Short of (kinds)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("IF(COUNT({})=0;\"–\";COUNT({}))", order.needed.all(), order.shortNumber.all()),
           "To order: cable, boxes, adaptors, lights, packs.")
     };
   }
 
-  private Figure generatorSize() {
+  private KeyFigure generatorSize() {
     Formula share = generator.share.all();
-    return Figure.of(
+    return KeyFigure.of(
         "Generator (kVA)",
-        Format.ONE,
-        Figure.most(generator.counted),
+        CellFormat.ONE,
+        KeyFigure.most(generator.counted),
         calc(
             "IF(COUNT({})=0;\"no generator on Supply\";ROUND(100*MAX({});0)&\" % loaded at the"
                 + " busiest, \"&ROUND(100*MIN({});0)&\" % on its quietest day\")",
             share, share, share));
   }
 
-  private Figure fuel() {
+  private KeyFigure fuel() {
     Formula unit = plan.job.volumes();
     Formula burnt = generator.fuel.all();
-    return Figure.of(
+    return KeyFigure.of(
         "Fuel on the thirstiest day",
-        Format.TEXT,
+        CellFormat.TEXT,
         calc("IF(COUNT({})=0;\"–\";ROUND(MAX({});1)&\" \"&{})", burnt, burnt, unit),
         calc(
             "IF(COUNT({})=0;\"\";\"in all \"&ROUND(SUM({});0)&\" \"&{}&\", \"&ROUND(SUM({});0)&\""
@@ -285,11 +285,11 @@ public final class LightingPlan implements Workbook {
             generator.terms.currency));
   }
 
-  private Figure delivery() {
+  private KeyFigure delivery() {
     Formula first = generator.dropDay.all();
-    return Figure.of(
+    return KeyFigure.of(
         "First fuel delivery",
-        Format.TEXT,
+        CellFormat.TEXT,
         calc(
             "IF(COUNT({})=0;\"–\";IF(COUNT({})=0;\"none\";TEXT(MAX({});\"d mmm\")&\""
                 + " \"&TEXT(MAX({});\"hh:mm\")))",
@@ -308,19 +308,19 @@ public final class LightingPlan implements Workbook {
             generator.drops.all()));
   }
 
-  private Figure neutral() {
-    return Figure.of(
+  private KeyFigure neutral() {
+    return KeyFigure.of(
         "Most in a neutral (A)",
-        Format.ONE,
-        Figure.most(legs.neutral),
+        CellFormat.ONE,
+        KeyFigure.most(legs.neutral),
         calc("{}&\", at its busiest hour\"", legs.source.whereMost(legs.neutral)));
   }
 
-  private Figure charged() {
+  private KeyFigure charged() {
     Formula ready = charging.ready.all();
-    return Figure.of(
+    return KeyFigure.of(
         "Charged by next call",
-        Format.TEXT,
+        CellFormat.TEXT,
         calc(
             "IF(COUNTIF({};\"no\")>0;\"no\";IF(COUNTIF({};\"yes\")>0;\"yes\";\"–\"))",
             ready,
@@ -336,8 +336,8 @@ public final class LightingPlan implements Workbook {
   }
 
   /** What a budget takes over. */
-  private Table forBudget() {
-    Map<FromPlan, FromPlan.Row> rows = new EnumMap<>(FromPlan.class);
+  private TableSpec forBudget() {
+    Map<PlanHandover, PlanHandover.Row> rows = new EnumMap<>(PlanHandover.class);
     Formula set = or(generator.terms.reckoned, "");
     Formula house =
         calc(
@@ -345,18 +345,18 @@ public final class LightingPlan implements Workbook {
             loads.energy.all(),
             loads.source.all(),
             calc("IF({}=\"\";\"(none)\";{})", set, set));
-    rows.put(FromPlan.HOUSE_ENERGY, spread(house, calc("SUM({})", loads.newHouseDay.all())));
-    rows.put(FromPlan.SET_ENERGY, ofSet(generator.energy));
-    rows.put(FromPlan.FUEL, ofSet(generator.litres));
-    rows.put(FromPlan.RUN_HOURS, ofSet(generator.hours));
-    rows.put(FromPlan.OPERATOR, ofSet(generator.manned));
+    rows.put(PlanHandover.HOUSE_ENERGY, spread(house, calc("SUM({})", loads.newHouseDay.all())));
+    rows.put(PlanHandover.SET_ENERGY, ofSet(generator.energy));
+    rows.put(PlanHandover.FUEL, ofSet(generator.litres));
+    rows.put(PlanHandover.RUN_HOURS, ofSet(generator.hours));
+    rows.put(PlanHandover.OPERATOR, ofSet(generator.manned));
     Formula packDays = calc("SUM({})", packs.newDay.all());
-    rows.put(FromPlan.PACKS, spread(calc("SUM({})", packs.packs.all()), packDays));
-    rows.put(FromPlan.CHARGING, spread(calc("SUM({})/1000", packs.wall.all()), packDays));
+    rows.put(PlanHandover.PACKS, spread(calc("SUM({})", packs.packs.all()), packDays));
+    rows.put(PlanHandover.CHARGING, spread(calc("SUM({})/1000", packs.wall.all()), packDays));
     Formula call = plan.job.call.all();
     Formula wrap = plan.job.wrap.all();
     rows.put(
-        FromPlan.CREW,
+        PlanHandover.CREW,
         spread(
             calc(
                 "SUMPRODUCT(ISNUMBER({})*ISNUMBER({})*24*({}-{}+({}<={})))",
@@ -368,23 +368,23 @@ public final class LightingPlan implements Workbook {
                 call),
             calc("SUMPRODUCT(ISNUMBER({})*ISNUMBER({}))", call, wrap)));
     rows.put(
-        FromPlan.MASS,
+        PlanHandover.MASS,
         spread(plan.job.kilograms(calc("SUM({})", order.mass.all())), Formula.of(1)));
-    return FromPlan.block("For the budget", rows);
+    return PlanHandover.block("For the budget", rows);
   }
 
-  private static FromPlan.Row ofSet(Column column) {
+  private static PlanHandover.Row ofSet(ColumnSpec column) {
     return spread(calc("SUM({})", column.all()), calc("COUNT({})", column.all()));
   }
 
   /** A sum over so many days; blank when it is nothing. */
-  private static FromPlan.Row spread(Formula sum, Formula days) {
-    return new FromPlan.Row(
+  private static PlanHandover.Row spread(Formula sum, Formula days) {
+    return new PlanHandover.Row(
         calc("IF({}=0;\"\";({})/({}))", sum, sum, days), calc("IF({}=0;\"\";{})", sum, days));
   }
 
-  private Lines cautions() {
-    return Lines.cautions(
+  private TextBlock cautions() {
+    return TextBlock.cautions(
         "Planning figures only. Have the installation designed, inspected and tested by"
             + " a competent person: polarity, earth (ground) continuity, loop impedance, RCD "
             + "operation, insulation resistance.",
@@ -405,9 +405,9 @@ public final class LightingPlan implements Workbook {
             + "its short-circuit current.");
   }
 
-  private Tab notes() {
-    return Tab.notes(
-            Lines.notes(
+  private SheetSpec notes() {
+    return SheetSpec.notes(
+            TextBlock.notes(
                 "Assumed in this plan",
                 say(
                     "{} rows of Loads use the power factor assumed on Job ({}), because Kit has"
@@ -431,7 +431,7 @@ public final class LightingPlan implements Workbook {
                 "Without a coldest temperature on Job the packs are taken at 20 °C. Hours are the"
                     + " shorter of two ways of reckoning: energy, and volts down to the light's"
                     + " lowest."),
-            Lines.leftOut(
+            TextBlock.leftOut(
                 "Generator, its log and its order are of one set at a time: pick another at Set, or"
                     + " keep a copy of this file for a second.",
                 "Heat lost in a cable is not added to the watts of the cable before it.",
@@ -441,7 +441,7 @@ public final class LightingPlan implements Workbook {
                     + " energy to charge packs is what their packs take from the wall: count one of"
                     + " them."))
         .newPage(
-            Lines.sources(
+            TextBlock.sources(
                 "Cable resistance and ratings, drop limits, breakers: see the function pages of the"
                     + " handbook; each names document, edition and table.",
                 "Packs: open-circuit curves and cold ratios of measured cells, named at PACK.LASTS"
@@ -453,7 +453,7 @@ public final class LightingPlan implements Workbook {
   }
 
   @Override
-  public void fill(Filling filling) {
+  public void fill(ExampleLoader filling) {
     filling
         .fields("lighting-job")
         .rows(plan.job.days, "days")

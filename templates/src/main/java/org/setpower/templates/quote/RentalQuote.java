@@ -4,41 +4,41 @@ import static org.setpower.templates.spec.Formula.calc;
 import static org.setpower.templates.spec.Formula.or;
 import static org.setpower.templates.spec.Formula.say;
 
-import org.setpower.templates.example.Workbook;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Excerpt;
-import org.setpower.templates.spec.Figure;
-import org.setpower.templates.spec.Figures;
-import org.setpower.templates.spec.Findings;
-import org.setpower.templates.spec.Format;
+import org.setpower.templates.example.TemplateDefinition;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.Formula;
-import org.setpower.templates.spec.Lines;
-import org.setpower.templates.spec.Tab;
-import org.setpower.templates.spec.Table;
-import org.setpower.templates.spec.Template;
-import org.setpower.templates.uno.Filling;
+import org.setpower.templates.spec.IssueList;
+import org.setpower.templates.spec.KeyFigure;
+import org.setpower.templates.spec.KeyFigures;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableExcerpt;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.TextBlock;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.ExampleLoader;
 
 /** Template 4: the quote of a rental desk. */
-public final class RentalQuote implements Workbook {
+public final class RentalQuote implements TemplateDefinition {
   /** How many findings the desk sees at once. */
   private static final int FINDINGS = 9;
 
-  private final Hire hire = new Hire();
-  private final Stock stock = new Stock(hire);
-  private final Quote quote = new Quote(hire, stock);
-  private final Asked asked = new Asked(quote);
-  private final OrderPacks packs = new OrderPacks(hire, quote, stock);
-  private final Return picked = new Return(hire, quote, stock);
-  private final Papers papers = new Papers(hire, picked);
-  private final Totals totals = new Totals(hire, quote, picked);
-  private final Offer offer = new Offer(hire, quote);
-  private final Template template;
-  private final Findings findings;
+  private final QuoteTerms hire = new QuoteTerms();
+  private final StockSheet stock = new StockSheet(hire);
+  private final QuoteLinesSheet quote = new QuoteLinesSheet(hire, stock);
+  private final RequestedItemsSheet asked = new RequestedItemsSheet(quote);
+  private final OrderPacksSheet packs = new OrderPacksSheet(hire, quote, stock);
+  private final ReturnSheet picked = new ReturnSheet(hire, quote, stock);
+  private final CustomsLists papers = new CustomsLists(hire, picked);
+  private final QuoteTotals totals = new QuoteTotals(hire, quote, picked);
+  private final OfferSheet offer = new OfferSheet(hire, quote);
+  private final WorkbookSpec template;
+  private final IssueList findings;
 
   /** Declares the quote. */
   public RentalQuote() {
     template =
-        Template.of("rental-quote", "Rental quote", 1)
+        WorkbookSpec.of("rental-quote", "Rental quote", 1)
             .stamped(stamp())
             .with(
                 hire.tab(),
@@ -49,13 +49,13 @@ public final class RentalQuote implements Workbook {
                 picked.tab(),
                 papers.insurerTab(),
                 papers.carnetTab());
-    Tab drawer = stock.tab();
-    findings = Findings.on(FINDINGS, template.tabs(drawer));
+    SheetSpec drawer = stock.tab();
+    findings = IssueList.on(FINDINGS, template.tabs(drawer));
     template.with(desk(), result(), offer.tab(), drawer, notes());
   }
 
   @Override
-  public Template template() {
+  public WorkbookSpec template() {
     return template;
   }
 
@@ -65,117 +65,120 @@ public final class RentalQuote implements Workbook {
   }
 
   /** What the desk must know and the client must not. */
-  private Tab desk() {
-    return Tab.of(
+  private SheetSpec desk() {
+    return SheetSpec.of(
             "Desk", "For the desk only: what needs a look before it goes out, and the margin.")
         .grid(12, 15)
         .portrait()
-        .with(Figures.of("", 3, deskFigures()), findings.list())
-        .newPage(Figures.of("After the return", 3, returnFigures()));
+        .with(KeyFigures.of("", 3, deskFigures()), findings.list())
+        .newPage(KeyFigures.of("After the return", 3, returnFigures()));
   }
 
-  private Figure[] deskFigures() {
+  private KeyFigure[] deskFigures() {
     Formula charged = calc("SUMIFS({};{};\">0\")", quote.amount.all(), quote.cost.all());
     Formula margin = calc("ROUND({}-SUM({});2)", charged, quote.cost.all());
-    return new Figure[] {
+    return new KeyFigure[] {
       findings.stops(),
       findings.looks(),
-      Figure.of(
+      KeyFigure.of(
           "Short on the shelf (rows)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("COUNTIF({};\">0\")", quote.shortBy.all()),
           "More out at once than Kit has."),
-      Figure.of(
+      KeyFigure.of(
           "Calendar days (days)",
-          Format.COUNT,
-          Figure.shown(hire.calendar),
+          CellFormat.COUNT,
+          KeyFigure.shown(hire.calendar),
           "From out to back, both counted."),
-      Figure.of(
+      KeyFigure.of(
           "Charged by dates (days)",
-          Format.ONE,
-          Figure.shown(hire.byDates),
+          CellFormat.ONE,
+          KeyFigure.shown(hire.byDates),
           calc("\"at most \"&{}&\" of seven\"", hire.perWeek)),
-      Figure.of(
+      KeyFigure.of(
           "Charged by kind of day (days)",
-          Format.ONE,
-          Figure.shown(hire.byKind),
+          CellFormat.ONE,
+          KeyFigure.shown(hire.byKind),
           "A date with two rows counts once."),
-      Figure.money(
+      KeyFigure.money(
           "Sub-hired, charged on (money)",
           hire.currency,
           calc("IF(SUM({})=0;0;{})", quote.cost.all(), charged),
           ""),
-      Figure.money(
+      KeyFigure.money(
           "Sub-hire costs (money)",
           hire.currency,
           calc("SUM({})", quote.cost.all()),
           calc("\"rows: \"&COUNT({})", quote.cost.all())),
-      Figure.money(
+      KeyFigure.money(
           "Margin on sub-hire (money)",
           hire.currency,
           margin,
           "Before order discount and tax. Never printed for the client."),
-      Figure.of("Packs (pieces)", Format.COUNT, Figure.shown(packs.pieces), "In the order."),
-      Figure.of(
+      KeyFigure.of(
+          "Packs (pieces)", CellFormat.COUNT, KeyFigure.shown(packs.pieces), "In the order."),
+      KeyFigure.of(
           "Packs hold (Wh)",
-          Format.WHOLE,
-          Figure.shown(packs.energy),
+          CellFormat.WHOLE,
+          KeyFigure.shown(packs.energy),
           "By their labels, when new."),
-      Figure.of(
+      KeyFigure.of(
           "Turns to charge all (turns)",
-          Format.COUNT,
-          Figure.shown(packs.turns),
+          CellFormat.COUNT,
+          KeyFigure.shown(packs.turns),
           calc("\"on \"&{}&\" channels\"", packs.channels))
     };
   }
 
-  private Figure[] returnFigures() {
-    return new Figure[] {
-      Figure.money(
+  private KeyFigure[] returnFigures() {
+    return new KeyFigure[] {
+      KeyFigure.money(
           "Late fees with tax (money)",
           hire.currency,
-          Figure.shown(totals.late),
+          KeyFigure.shown(totals.late),
           calc("\"rows late: \"&COUNTIF({};\">0\")", picked.lateDays.all())),
-      Figure.money(
+      KeyFigure.money(
           "Loss and damage (money)",
           hire.currency,
-          Figure.shown(totals.loss),
+          KeyFigure.shown(totals.loss),
           "At replacement value, without tax."),
-      Figure.money(
+      KeyFigure.money(
           "Final amount (money)",
           hire.currency,
-          Figure.shown(totals.finalAmount),
+          KeyFigure.shown(totals.finalAmount),
           "With tax, late and loss."),
-      Figure.money(
+      KeyFigure.money(
           "Still to pay (money)",
           hire.currency,
-          Figure.shown(totals.toPay),
+          KeyFigure.shown(totals.toPay),
           "Final amount less the deposit."),
-      Figure.of(
+      KeyFigure.of(
           "Pieces out (pieces)",
-          Format.COUNT,
+          CellFormat.COUNT,
           calc("SUM({})", picked.pieces.all()),
           calc(
               "SUM({})&\" back, \"&SUM({})&\" missing, \"&SUM({})&\" damaged\"",
               picked.back.all(),
               picked.missing.all(),
               picked.damaged.all())),
-      Figure.of(
+      KeyFigure.of(
           "On the carnet (pieces)",
-          Format.COUNT,
-          Figure.shown(papers.carnetPieces),
+          CellFormat.COUNT,
+          KeyFigure.shown(papers.carnetPieces),
           calc("\"worth \"&TEXT({};\"#,##0\")&\" \"&{}", papers.carnetValue, hire.currency))
     };
   }
 
-  private Tab result() {
-    Excerpt sections =
-        Excerpt.of(totals.bySection).column(totals.section, 120).column(totals.sectionAmount, 60);
-    return Tab.result(
+  private SheetSpec result() {
+    TableExcerpt sections =
+        TableExcerpt.of(totals.bySection)
+            .column(totals.section, 120)
+            .column(totals.sectionAmount, 60);
+    return SheetSpec.result(
             "Our quote. Prices in the currency shown; what is offered stands on the next pages.")
         .titled("Quote")
         .with(
-            Lines.notes(
+            TextBlock.notes(
                 "For",
                 calc(
                     "{}&IF({}=\"\";\"\";\", for \"\"\"&{}&\"\"\"\")",
@@ -195,11 +198,11 @@ public final class RentalQuote implements Workbook {
                     "IF({}=\"\";\"\";\"Valid until \"&TEXT({};\"d mmm yyyy\")&\".\")",
                     or(hire.validUntil, ""),
                     or(hire.validUntil, ""))),
-            Figures.of("", 3, clientFigures()),
+            KeyFigures.of("", 3, clientFigures()),
             taxes(),
             sections.rows("By section, before order discount and tax", 12))
         .newPage(
-            Lines.notes(
+            TextBlock.notes(
                 "Terms",
                 say("Late: {}.", or(hire.late, "–")),
                 say("Lost or damaged: {}.", or(hire.loss, "–")),
@@ -209,18 +212,18 @@ public final class RentalQuote implements Workbook {
                         + " certificate on file runs until \"&TEXT({};\"d mmm yyyy\")&\".\")",
                     or(hire.insured, ""),
                     or(hire.insured, ""))))
-        .with(Lines.cautions(Lines.HOT, Lines.DAMAGED, Lines.CHARGING))
+        .with(TextBlock.cautions(TextBlock.HOT, TextBlock.DAMAGED, TextBlock.CHARGING))
         .with(
-            Lines.notes(
+            TextBlock.notes(
                 "Accepted",
                 "Place, date:  ______________________________",
                 "Name and signature:  ______________________________"));
   }
 
-  private Table taxes() {
-    Column number = Column.working("No.");
+  private TableSpec taxes() {
+    ColumnSpec number = ColumnSpec.working("No.");
     number.by(number.rowNumber());
-    return Table.of("Tax by rate", 3)
+    return TableSpec.of("Tax by rate", 3)
         .columns(
             taxed(totals.rate, number, 45),
             taxed(totals.base, number, 45),
@@ -229,47 +232,47 @@ public final class RentalQuote implements Workbook {
             number);
   }
 
-  private Column taxed(Column of, Column number, int width) {
-    Column shown =
-        Column.result(of.heading(), calc("INDEX({};{})", of.all(), number))
+  private ColumnSpec taxed(ColumnSpec of, ColumnSpec number, int width) {
+    ColumnSpec shown =
+        ColumnSpec.result(of.heading(), calc("INDEX({};{})", of.all(), number))
             .as(of.format())
             .mayBeBlank()
             .wide(width);
-    return of.format() == Format.MONEY ? shown.unit(hire.currency) : shown;
+    return of.format() == CellFormat.MONEY ? shown.unit(hire.currency) : shown;
   }
 
-  private Figure[] clientFigures() {
-    return new Figure[] {
-      Figure.money("Total with tax (money)", hire.currency, Figure.shown(totals.total), ""),
-      Figure.money(
+  private KeyFigure[] clientFigures() {
+    return new KeyFigure[] {
+      KeyFigure.money("Total with tax (money)", hire.currency, KeyFigure.shown(totals.total), ""),
+      KeyFigure.money(
           "Net (money)",
           hire.currency,
-          Figure.shown(totals.net),
+          KeyFigure.shown(totals.net),
           calc(
               "IF({}=0;\"\";\"order discount \"&ROUND(100*{};1)&\" % taken off\")",
               or(hire.discount, 0), or(hire.discount, 0))),
-      Figure.money("Tax (money)", hire.currency, Figure.shown(totals.tax), hire.taxName),
-      Figure.money(
+      KeyFigure.money("Tax (money)", hire.currency, KeyFigure.shown(totals.tax), hire.taxName),
+      KeyFigure.money(
           "Deposit (money)",
           hire.currency,
-          Figure.shown(totals.deposit),
+          KeyFigure.shown(totals.deposit),
           "Due before the kit goes out."),
-      Figure.of(
+      KeyFigure.of(
           "Charged days (days)",
-          Format.ONE,
-          Figure.shown(hire.charged),
+          CellFormat.ONE,
+          KeyFigure.shown(hire.charged),
           "Rows with dates of their own: see Offer."),
-      Figure.money(
+      KeyFigure.money(
           "Value to insure (money)",
           hire.currency,
-          Figure.shown(totals.value),
+          KeyFigure.shown(totals.value),
           "Replacement value of all that is hired.")
     };
   }
 
-  private Tab notes() {
-    return Tab.notes(
-        Lines.reckoned(
+  private SheetSpec notes() {
+    return SheetSpec.notes(
+        TextBlock.reckoned(
             "The day out and the day back both count. By dates, of every seven days from the day"
                 + " out no more than the days a week are charged; the rest likewise.",
             "By kind of day, each date counts once, with the highest share of its kinds.",
@@ -281,16 +284,16 @@ public final class RentalQuote implements Workbook {
             "Late: the days by dates until the day it is back or off hire, less those until the"
                 + " day it was due, of the item's first row on Quote.",
             "Loss and damage carry no tax here: ask an accountant."),
-        Lines.leftOut(
+        TextBlock.leftOut(
             "Whether tax is due, and where: that is for an accountant.",
             "Stock that is out on other quotes: take it off the pieces on Kit."),
-        Lines.sources(
+        TextBlock.sources(
             "Days, fees and tax: the functions HIRE; see the handbook. How days are charged is the"
                 + " custom of each house: set it on Job."));
   }
 
   @Override
-  public void fill(Filling filling) {
+  public void fill(ExampleLoader filling) {
     filling
         .fields("quote-job")
         .rows(hire.job.days, "days")

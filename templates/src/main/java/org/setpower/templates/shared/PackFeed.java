@@ -10,10 +10,10 @@ import org.setpower.registry.groups.BankFunctions;
 import org.setpower.registry.groups.CableFunctions;
 import org.setpower.registry.groups.LoadFunctions;
 import org.setpower.registry.groups.PackFunctions;
-import org.setpower.templates.spec.Check;
-import org.setpower.templates.spec.Column;
-import org.setpower.templates.spec.Format;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.ValidationRule;
 
 /**
  * What hangs on packs of Kit through a lead: the cells to fill, volts and amps that follow, and
@@ -22,52 +22,62 @@ import org.setpower.templates.spec.Formula;
 public final class PackFeed {
   private static final String SOME_LEAD = "1.5 mm²";
 
-  public final Column plate =
-      Column.input("Plate")
+  public final ColumnSpec plate =
+      ColumnSpec.input("Plate")
           .unit("V class")
-          .as(Format.COUNT)
+          .as(CellFormat.COUNT)
           .oneOf("12", "24", "48")
           .needed()
           .wide(13)
           .help("The volt class the plate or lead asks for: 12, 24 or 48.");
-  public final Column pack;
-  public final Column leadLength;
-  public final Column leadSize;
-  public final Column touchSafe =
-      Column.input("Touch-safe")
+  public final ColumnSpec pack;
+  public final ColumnSpec leadLength;
+  public final ColumnSpec leadSize;
+  public final ColumnSpec touchSafe =
+      ColumnSpec.input("Touch-safe")
           .oneOf("yes")
           .wide(14)
           .help("Over the touch limit on Job: yes, when no bare part can be touched.");
 
-  public final Column feed = Column.result("Feed").unit("V class").as(Format.WHOLE).wide(13);
-  public final Column full = Column.result("Full packs").unit("V").as(Format.ONE).wide(13);
-  public final Column there;
-  public final Column amps = Column.result("Current").unit("A").as(Format.ONE).wide(16);
-  public final Column atCutOff = Column.result("At cut-off").unit("A").as(Format.ONE).wide(13);
-  public final Column limit = Column.result("Packs may give").unit("A").as(Format.ONE).wide(14);
+  public final ColumnSpec feed =
+      ColumnSpec.result("Feed").unit("V class").as(CellFormat.WHOLE).wide(13);
+  public final ColumnSpec full =
+      ColumnSpec.result("Full packs").unit("V").as(CellFormat.ONE).wide(13);
+  public final ColumnSpec there;
+  public final ColumnSpec amps = ColumnSpec.result("Current").unit("A").as(CellFormat.ONE).wide(16);
+  public final ColumnSpec atCutOff =
+      ColumnSpec.result("At cut-off").unit("A").as(CellFormat.ONE).wide(13);
+  public final ColumnSpec limit =
+      ColumnSpec.result("Packs may give").unit("A").as(CellFormat.ONE).wide(14);
 
-  private final Column highest = Column.working("Highest output").as(Format.COUNT);
-  private final Column groups = Column.working("Halves side by side").as(Format.ONE).unit("of 1");
-  private final Column cells = Column.working("Cells seen").as(Format.ONE).unit("of 1");
-  private final Column lead = Column.working("Lead").unit("mΩ").as(Format.ONE);
-  private final Column resistance = Column.working("Resistance").unit("mΩ").as(Format.ONE);
+  private final ColumnSpec highest = ColumnSpec.working("Highest output").as(CellFormat.COUNT);
+  private final ColumnSpec groups =
+      ColumnSpec.working("Halves side by side").as(CellFormat.ONE).unit("of 1");
+  private final ColumnSpec cells = ColumnSpec.working("Cells seen").as(CellFormat.ONE).unit("of 1");
+  private final ColumnSpec lead = ColumnSpec.working("Lead").unit("mΩ").as(CellFormat.ONE);
+  private final ColumnSpec resistance =
+      ColumnSpec.working("Resistance").unit("mΩ").as(CellFormat.ONE);
 
-  private final Job job;
-  private final Kit kit;
+  private final JobSheet job;
+  private final EquipmentSheet kit;
   private Formula watts;
   private Formula series;
   private Formula parallel;
 
   /** The cells to fill for a {@code thing} ("light", "device") that hangs on packs. */
-  public PackFeed(Job job, Kit kit, String thing) {
+  public PackFeed(JobSheet job, EquipmentSheet kit, String thing) {
     this.job = job;
     this.kit = kit;
     pack =
-        Column.input("Pack").oneOf(kit.pack).needed().wide(18).help("The kind of pack, from Kit.");
+        ColumnSpec.input("Pack")
+            .oneOf(kit.pack)
+            .needed()
+            .wide(18)
+            .help("The kind of pack, from Kit.");
     leadLength =
-        Column.input("Lead")
+        ColumnSpec.input("Lead")
             .unit(job.lengths())
-            .number(Format.ONE, 0, 1000)
+            .number(CellFormat.ONE, 0, 1000)
             .wide(12)
             .help(
                 "From the pack to the "
@@ -76,7 +86,7 @@ public final class PackFeed {
                     + thing
                     + ".");
     leadSize =
-        Column.input("Lead size")
+        ColumnSpec.input("Lead size")
             .oneOf(
                 "18 AWG", "16 AWG", "14 AWG", "12 AWG", "10 AWG", "6 AWG", "1.5 mm²", "2.5 mm²",
                 "4 mm²", "6 mm²", "10 mm²")
@@ -84,17 +94,17 @@ public final class PackFeed {
             .wide(17)
             .help(
                 "Printed on the lead between pack and " + thing + ". Blank: no lead to speak of.");
-    there = Column.result("Volts at the " + thing).unit("V").as(Format.ONE).wide(14);
+    there = ColumnSpec.result("Volts at the " + thing).unit("V").as(CellFormat.ONE).wide(14);
   }
 
   /** A figure of the pack of the row. */
-  public Formula ofPack(Column column) {
+  public Formula ofPack(ColumnSpec column) {
     return column.where(kit.pack, pack);
   }
 
   /** The working columns. */
-  public Column[] working() {
-    return new Column[] {highest, groups, cells, lead, resistance};
+  public ColumnSpec[] working() {
+    return new ColumnSpec[] {highest, groups, cells, lead, resistance};
   }
 
   /**
@@ -216,26 +226,26 @@ public final class PackFeed {
   }
 
   /** What is looked at; {@code less} says what helps when the packs may not give so much. */
-  public Check[] checks(String less) {
-    return new Check[] {
-      Check.stop(
+  public ValidationRule[] checks(String less) {
+    return new ValidationRule[] {
+      ValidationRule.stop(
           calc("AND({}>{};{}<>\"yes\")", full, job.touchLimit, or(touchSafe, "")),
           say(
               "{} V DC exceeds the touch limit of {} V. Guard all live parts, then enter yes "
                   + "under Touch-safe.",
               full,
               job.touchLimit)),
-      Check.stop(
+      ValidationRule.stop(
           calc("{}>{}", atCutOff, limit),
           say("{} A when nearly empty, the packs may give {} A: " + less + ".", atCutOff, limit)),
-      Check.stop(
+      ValidationRule.stop(
           calc(
               "IF({};FALSE();{}>{})",
               noLead(),
               atCutOff,
               call(CableFunctions.AMPACITY, or(leadSize, SOME_LEAD))),
           say("{} A when nearly empty are too many for a lead of {}.", atCutOff, leadSize)),
-      Check.look(
+      ValidationRule.look(
           calc("(N({})=0)+({}=\"\")=1", or(leadLength, 0), optional(leadSize)),
           Formula.of("Fill in both lead and lead size, or neither."))
     };

@@ -18,25 +18,26 @@ public record BarChart(
     int rows,
     boolean lines,
     String axis,
-    Column categories,
-    List<Column> series,
+    ColumnSpec categories,
+    List<ColumnSpec> series,
     List<Integer> colours)
     implements Block {
   /** Bars, one group per row of the table. */
   public static BarChart bars(
-      String title, int rows, String axis, Column categories, Column... series) {
-    return new BarChart(title, rows, false, axis, categories, List.of(series), Style.Ink.SERIES);
+      String title, int rows, String axis, ColumnSpec categories, ColumnSpec... series) {
+    return new BarChart(
+        title, rows, false, axis, categories, List.of(series), CellStyle.Ink.SERIES);
   }
 
   /** Lines over the rows of the table. */
   public static BarChart lines(
-      String title, int rows, String axis, Column categories, Column... series) {
-    return new BarChart(title, rows, true, axis, categories, List.of(series), Style.Ink.LINES);
+      String title, int rows, String axis, ColumnSpec categories, ColumnSpec... series) {
+    return new BarChart(title, rows, true, axis, categories, List.of(series), CellStyle.Ink.LINES);
   }
 
   /** The same chart in three shades, from the first leg to the third. */
   public BarChart ofLegs() {
-    return new BarChart(title, rows, lines, axis, categories, series, Style.Ink.LEGS);
+    return new BarChart(title, rows, lines, axis, categories, series, CellStyle.Ink.LEGS);
   }
 
   @Override

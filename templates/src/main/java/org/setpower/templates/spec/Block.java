@@ -1,7 +1,8 @@
 package org.setpower.templates.spec;
 
 /** A part of a tab; parts stand below each other. */
-public sealed interface Block permits Fields, Rows, Figures, BarChart, Lines, Grid {
+public sealed interface Block
+    permits FieldBlock, TableBase, KeyFigures, BarChart, TextBlock, MatrixBlock {
   /** The heading above it; empty for none. */
   String title();
 

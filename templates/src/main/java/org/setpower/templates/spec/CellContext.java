@@ -1,6 +1,6 @@
 package org.setpower.templates.spec;
 
-import org.setpower.text.Words;
+import org.setpower.text.Translations;
 
 /**
  * Where a formula stands.
@@ -10,8 +10,8 @@ import org.setpower.text.Words;
  * @param row its row on the tab
  * @param inName whether it stands in a name, which means the same wherever it is used
  */
-public record CellContext(Addresses layout, Rows rows, int row, boolean inName) {
-  Words words() {
+public record CellContext(Addresses layout, TableBase rows, int row, boolean inName) {
+  Translations words() {
     return layout.words();
   }
 }

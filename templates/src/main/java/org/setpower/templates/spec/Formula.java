@@ -8,12 +8,12 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
-import org.setpower.text.Words;
+import org.setpower.text.Translations;
 
 /**
  * Something that stands in a formula: a cell, a column, a value, a call of one of our functions, a
- * native calculation. A formula names cells by the {@link Field} and {@link Column} themselves;
- * their addresses are put in when the sheet is drawn.
+ * native calculation. A formula names cells by the {@link FieldSpec} and {@link ColumnSpec}
+ * themselves; their addresses are put in when the sheet is drawn.
  */
 public interface Formula {
   /** The text at a place, without the equals sign. */
@@ -28,7 +28,7 @@ public interface Formula {
    * The cells that must be filled before the formula gives anything; those inside an {@link #or}
    * are not among them.
    */
-  default Stream<Item<?>> needs() {
+  default Stream<CellSpec<?>> needs() {
     return parts().stream().flatMap(Formula::needs).distinct();
   }
 
@@ -48,14 +48,14 @@ public interface Formula {
   }
 
   /** The value of a cell, or another if the cell is blank. */
-  static Formula or(Item<?> cell, Object otherwise) {
+  static Formula or(CellSpec<?> cell, Object otherwise) {
     return new Or(cell, of(otherwise));
   }
 
   /**
    * A cell that may be blank: a function then counts with its own default, a text reads nothing.
    */
-  static Formula optional(Item<?> cell) {
+  static Formula optional(CellSpec<?> cell) {
     return or(cell, "");
   }
 
@@ -164,14 +164,15 @@ public interface Formula {
       List<String> values = new ArrayList<>();
       for (Formula part : parts) {
         String value = part.text(place);
-        values.add("\"&" + (part instanceof Item<?> i ? i.format().words(value) : value) + "&\"");
+        values.add(
+            "\"&" + (part instanceof CellSpec<?> i ? i.format().words(value) : value) + "&\"");
       }
-      return Words.fill(words, values.toArray()).replace("\"\"&", "").replace("&\"\"", "");
+      return Translations.fill(words, values.toArray()).replace("\"\"&", "").replace("&\"\"", "");
     }
   }
 
   /** A cell or what counts when it is blank. */
-  record Or(Item<?> cell, Formula otherwise) implements Formula {
+  record Or(CellSpec<?> cell, Formula otherwise) implements Formula {
     @Override
     public String text(CellContext place) {
       String value = cell.text(place);

@@ -8,16 +8,16 @@ import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import org.setpower.templates.layout.Layout;
-import org.setpower.templates.spec.Style;
+import org.setpower.templates.spec.CellStyle;
 
 /** Colours the words ok, look and stop in cells of some style. */
 final class StatusColours {
   private StatusColours() {}
 
-  static void put(XCellRange cells, Styles styles, Style over) {
+  static void put(XCellRange cells, StyleWriter styles, CellStyle over) {
     XSheetConditionalEntries entries =
-        Uno.as(XSheetConditionalEntries.class, Uno.get(cells, "ConditionalFormat"));
-    for (Style style : Style.values()) {
+        UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cells, "ConditionalFormat"));
+    for (CellStyle style : CellStyle.values()) {
       if (style.isStatus()) {
         entries.addNew(
             new PropertyValue[] {
@@ -27,16 +27,16 @@ final class StatusColours {
             });
       }
     }
-    Uno.set(cells, "ConditionalFormat", entries);
+    UnoAccess.set(cells, "ConditionalFormat", entries);
   }
 
   /** Colours a cell while its sentence begins with one of these words. */
-  static void putSentence(XCellRange cell, Styles styles, Style over, Style... words) {
-    CellRangeAddress at = Uno.as(XCellRangeAddressable.class, cell).getRangeAddress();
+  static void putSentence(XCellRange cell, StyleWriter styles, CellStyle over, CellStyle... words) {
+    CellRangeAddress at = UnoAccess.as(XCellRangeAddressable.class, cell).getRangeAddress();
     XSheetConditionalEntries entries =
-        Uno.as(XSheetConditionalEntries.class, Uno.get(cell, "ConditionalFormat"));
+        UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cell, "ConditionalFormat"));
     String name = Layout.cellName(at.StartColumn, at.StartRow);
-    for (Style word : words) {
+    for (CellStyle word : words) {
       entries.addNew(
           new PropertyValue[] {
             property("Operator", ConditionOperator.FORMULA),
@@ -45,27 +45,27 @@ final class StatusColours {
             property("StyleName", styles.status(word, over))
           });
     }
-    Uno.set(cell, "ConditionalFormat", entries);
+    UnoAccess.set(cell, "ConditionalFormat", entries);
   }
 
   /** Draws no line below rows of results that show nothing: so no page is full of lines. */
-  static void putBlank(XCellRange rows, XCellRange cells, Styles styles) {
-    CellRangeAddress at = Uno.as(XCellRangeAddressable.class, rows).getRangeAddress();
+  static void putBlank(XCellRange rows, XCellRange cells, StyleWriter styles) {
+    CellRangeAddress at = UnoAccess.as(XCellRangeAddressable.class, rows).getRangeAddress();
     XSheetConditionalEntries entries =
-        Uno.as(XSheetConditionalEntries.class, Uno.get(cells, "ConditionalFormat"));
+        UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cells, "ConditionalFormat"));
     String row =
         Layout.inColumn(at.StartColumn, at.StartRow)
             + ":"
             + Layout.inColumn(at.EndColumn, at.StartRow);
-    int column = Uno.as(XCellRangeAddressable.class, cells).getRangeAddress().StartColumn;
+    int column = UnoAccess.as(XCellRangeAddressable.class, cells).getRangeAddress().StartColumn;
     entries.addNew(
         new PropertyValue[] {
           property("Operator", ConditionOperator.FORMULA),
           property("Formula1", "SUMPRODUCT(LEN(" + row + "))=0"),
           property("SourcePosition", new CellAddress(at.Sheet, column, at.StartRow)),
-          property("StyleName", styles.of(Style.BLANK))
+          property("StyleName", styles.of(CellStyle.BLANK))
         });
-    Uno.set(cells, "ConditionalFormat", entries);
+    UnoAccess.set(cells, "ConditionalFormat", entries);
   }
 
   private static PropertyValue property(String name, Object value) {

@@ -1,0 +1,90 @@
+package org.setpower.entry;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.uno.Exception;
+import com.sun.star.uno.RuntimeException;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.uno.XComponentContext;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * The words of the commands in the language of the office, for a Java that cannot load
+ * org.setpower.text.Translations. Of that file's rules it knows what its two texts need.
+ */
+final class EntryMessages {
+  private static final String IS = " = ";
+
+  private final Map<String, String> texts;
+
+  private EntryMessages(Map<String, String> texts) {
+    this.texts = texts;
+  }
+
+  static EntryMessages english() {
+    return new EntryMessages(new HashMap<String, String>());
+  }
+
+  /** English where the language cannot be told or has no words. */
+  static EntryMessages of(XComponentContext context) {
+    EntryMessages words = english();
+    try {
+      words.read("/org/setpower/command/message/words_" + language(context) + ".txt");
+    } catch (Exception | IOException | RuntimeException noOtherLanguage) {
+      // then what is read so far serves
+    }
+    return words;
+  }
+
+  private static String language(XComponentContext context) throws Exception {
+    XMultiServiceFactory provider =
+        UnoRuntime.queryInterface(
+            XMultiServiceFactory.class,
+            context
+                .getServiceManager()
+                .createInstanceWithContext(
+                    "com.sun.star.configuration.ConfigurationProvider", context));
+    PropertyValue where = new PropertyValue();
+    where.Name = "nodepath";
+    where.Value = "/org.openoffice.Setup/L10N";
+    Object node =
+        provider.createInstanceWithArguments(
+            "com.sun.star.configuration.ConfigurationAccess", new Object[] {where});
+    Object locale =
+        UnoRuntime.queryInterface(XPropertySet.class, node).getPropertyValue("ooLocale");
+    return String.valueOf(locale).replaceFirst("-.*", "");
+  }
+
+  private void read(String file) throws IOException {
+    InputStream in = EntryMessages.class.getResourceAsStream(file);
+    if (in == null) {
+      return;
+    }
+    try (BufferedReader lines =
+        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        int is = line.indexOf(IS);
+        if (is > 0) {
+          texts.put(line.substring(0, is), line.substring(is + IS.length()));
+        }
+      }
+    }
+  }
+
+  /** A text with values in the place of each {}. */
+  String say(String english, String... values) {
+    String text = texts.getOrDefault(english, english);
+    for (String value : values) {
+      int at = text.indexOf("{}");
+      text = text.substring(0, at) + value + text.substring(at + 2);
+    }
+    return text;
+  }
+}

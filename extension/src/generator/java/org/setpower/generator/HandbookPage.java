@@ -1,0 +1,4 @@
+package org.setpower.generator;
+
+/** A page before it is framed. */
+record HandbookPage(String title, String body) {}

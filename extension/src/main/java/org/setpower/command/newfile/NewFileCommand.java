@@ -1,0 +1,122 @@
+package org.setpower.command.newfile;
+
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.document.XEmbeddedObjectSupplier;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.XTableChartsSupplier;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.XModifiable;
+import java.util.List;
+import org.setpower.command.Command;
+import org.setpower.command.CommandContext;
+import org.setpower.command.CommandRequest;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.command.message.UserMessageException;
+import org.setpower.command.print.PageFormat;
+import org.setpower.command.settings.UserSettings;
+import org.setpower.ui.Dialog;
+import org.setpower.uno.Uno;
+
+/** A new document from one of the shipped sheets, with the user's settings filled in. */
+public final class NewFileCommand implements Command {
+  private static final String TITLE = "New sheet";
+  private static final int WIDTH = 240;
+  private static final int HEIGHT = 170;
+
+  @Override
+  public void openly(CommandContext desk) throws Exception {
+    List<ShippedTemplates.Item> items = ShippedTemplates.of(desk);
+    int chosen = ask(desk, items);
+    if (chosen >= 0) {
+      open(desk, items.get(chosen));
+    }
+  }
+
+  @Override
+  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+    List<ShippedTemplates.Item> items = ShippedTemplates.of(desk);
+    if (!order.has("title")) {
+      return String.join("\n", items.stream().map(ShippedTemplates.Item::title).toList());
+    }
+    String title = order.text("title");
+    for (ShippedTemplates.Item item : items) {
+      if (item.title().equals(title)) {
+        open(desk, item);
+        return title;
+      }
+    }
+    throw new UserMessageException("There is no sheet “{}”.", title);
+  }
+
+  private static int ask(CommandContext desk, List<ShippedTemplates.Item> items) throws Exception {
+    try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, HEIGHT)) {
+      dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "~Start from");
+      int bottom = Dialog.buttonsAt(HEIGHT);
+      Object list =
+          dialog
+              .form()
+              .add(
+                  "ListBox",
+                  "list",
+                  Dialog.GAP,
+                  18,
+                  dialog.inside(),
+                  bottom - 18 - Dialog.GAP,
+                  Uno.property(
+                      "StringItemList",
+                      items.stream().map(ShippedTemplates.Item::title).toArray(String[]::new)),
+                  Uno.property("SelectedItems", new short[] {0}));
+      dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "C~reate", true, true);
+      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false, false);
+      short[] chosen = dialog.show() ? (short[]) Uno.get(list, "SelectedItems") : new short[0];
+      return chosen.length == 0 ? -1 : chosen[0];
+    }
+  }
+
+  /** As a new document without a name, so that what is shipped stays as it is. */
+  private static void open(CommandContext desk, ShippedTemplates.Item item) throws Exception {
+    XComponent document = load(desk, item);
+    if (document == null) {
+      throw new UserMessageException(
+          "The office could not open “{}”: its file is damaged. Install the extension anew.",
+          item.title());
+    }
+    if (item.isEmpty()) {
+      new UserSettings(desk).fill(new CalcDocument(document));
+      PageFormat.of(new CalcDocument(document));
+      Uno.as(XUndoManagerSupplier.class, document).getUndoManager().clear();
+      unchanged(document);
+    }
+  }
+
+  /** Null if it cannot be read. */
+  private static XComponent load(CommandContext desk, ShippedTemplates.Item item) throws Exception {
+    try {
+      return Uno.as(XComponentLoader.class, desk.desktop())
+          .loadComponentFromURL(
+              item.url(), "_blank", 0, Uno.properties(Uno.property("AsTemplate", true)));
+    } catch (com.sun.star.io.IOException | com.sun.star.lang.IllegalArgumentException damaged) {
+      return null;
+    }
+  }
+
+  /**
+   * Nobody should be asked to keep a new sheet that nobody has filled. Charts count by themselves;
+   * one that is drawn later still makes the office ask.
+   */
+  private static void unchanged(XComponent document) throws Exception {
+    for (XSpreadsheet sheet : new CalcDocument(document).all()) {
+      XIndexAccess charts =
+          Uno.as(XIndexAccess.class, Uno.as(XTableChartsSupplier.class, sheet).getCharts());
+      for (int i = 0; i < charts.getCount(); i++) {
+        Object chart =
+            Uno.as(XEmbeddedObjectSupplier.class, charts.getByIndex(i)).getEmbeddedObject();
+        Uno.as(XModifiable.class, chart).setModified(false);
+      }
+    }
+    Uno.as(XModifiable.class, document).setModified(false);
+  }
+}

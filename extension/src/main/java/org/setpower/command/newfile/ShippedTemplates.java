@@ -1,0 +1,100 @@
+package org.setpower.command.newfile;
+
+import com.sun.star.document.XDocumentProperties;
+import com.sun.star.ucb.XSimpleFileAccess3;
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.setpower.command.CommandContext;
+import org.setpower.command.FileStore;
+import org.setpower.command.message.CommandMessages;
+import org.setpower.command.message.UserMessageException;
+import org.setpower.text.Translations;
+import org.setpower.uno.Uno;
+
+/** The sheets that ship with the extension. */
+public final class ShippedTemplates {
+  /**
+   * One of them.
+   *
+   * @param title the name under which it is offered
+   * @param isEmpty whether it is a template to fill, not an example
+   */
+  record Item(String title, String url, boolean isEmpty) {}
+
+  private final CommandContext desk;
+  private final XSimpleFileAccess3 files;
+  private final List<Item> items = new ArrayList<>();
+
+  private ShippedTemplates(CommandContext desk) throws Exception {
+    this.desk = desk;
+    files = new FileStore(desk).access();
+  }
+
+  /** The templates, then the examples, by title. */
+  static List<Item> of(CommandContext desk) throws Exception {
+    return of(desk, CommandMessages.language());
+  }
+
+  /** As {@link #of(Desk)}, with the templates in a language. */
+  static List<Item> of(CommandContext desk, String language) throws Exception {
+    ShippedTemplates shelf = new ShippedTemplates(desk);
+    shelf.collect(desk.shipped("templates/" + language));
+    if (shelf.items.isEmpty()) { // built without this language
+      shelf.collect(desk.shipped("templates/" + Translations.ENGLISH));
+    }
+    shelf.collect(desk.shipped("examples"));
+    shelf.items.sort(Comparator.comparing((Item i) -> !i.isEmpty()).thenComparing(Item::title));
+    if (shelf.items.isEmpty()) {
+      throw new UserMessageException(
+          "This copy of the extension came without sheets: install it anew.");
+    }
+    return shelf.items;
+  }
+
+  /** The address of the template with this file name; empty if it is not installed. */
+  public static String template(CommandContext desk, String language, String file)
+      throws Exception {
+    return new ShippedTemplates(desk)
+        .urls(desk.shipped("templates/" + language)).stream()
+            .filter(u -> u.endsWith("/" + file))
+            .findFirst()
+            .orElse("");
+  }
+
+  private void collect(String folder) throws Exception {
+    for (String url : urls(folder)) {
+      if (url.endsWith(".ots") || url.endsWith(".ods")) {
+        items.add(new Item(title(url), url, url.endsWith(".ots")));
+      }
+    }
+  }
+
+  /** Every file in a folder and the folders in it. */
+  private List<String> urls(String folder) throws Exception {
+    List<String> urls = new ArrayList<>();
+    if (files.isFolder(folder)) {
+      for (String url : files.getFolderContents(folder, true)) {
+        if (files.isFolder(url)) {
+          urls.addAll(urls(url));
+        } else {
+          urls.add(url);
+        }
+      }
+    }
+    return urls;
+  }
+
+  private String title(String url) throws Exception {
+    XDocumentProperties properties =
+        desk.service(XDocumentProperties.class, "com.sun.star.document.DocumentProperties");
+    String name = url.replaceFirst(".*/", "").replaceFirst("\\.\\w+$", "");
+    try {
+      properties.loadFromMedium(url, Uno.properties());
+    } catch (Exception | com.sun.star.uno.RuntimeException damaged) {
+      return name; // opening it says what is the matter
+    }
+    return properties.getTitle().isBlank() ? name : properties.getTitle();
+  }
+}

@@ -1,0 +1,106 @@
+package org.setpower.command.print;
+
+import com.sun.star.container.XNameAccess;
+import com.sun.star.container.XNameContainer;
+import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.style.XStyleFamiliesSupplier;
+import com.sun.star.table.XCell;
+import com.sun.star.uno.Exception;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.uno.Uno;
+
+/** Paper follows the units of a job: Letter where they are US, else A4. */
+public final class PageFormat {
+  private static final int A4_SHORT = 21_000;
+  private static final int A4_LONG = 29_700;
+  private static final int LETTER_SHORT = 21_590;
+  private static final int LETTER_LONG = 27_940;
+  private static final int PERCENT = 100;
+
+  private PageFormat() {}
+
+  /** Sets it in the page styles of our templates; any other size that was chosen stays. */
+  public static void of(CalcDocument book) throws Exception {
+    XNameContainer styles =
+        Uno.as(
+            XNameContainer.class,
+            Uno.as(XStyleFamiliesSupplier.class, book.document())
+                .getStyleFamilies()
+                .getByName("PageStyles"));
+    boolean letter = "US".equals(units(book));
+    for (String name : styles.getElementNames()) {
+      Object style = styles.getByName(name);
+      int size = Math.max((int) Uno.get(style, "Width"), (int) Uno.get(style, "Height"));
+      boolean standard = Math.abs(size - (letter ? A4_LONG : LETTER_LONG)) < 50;
+      if (name.startsWith("Set Power") && standard) {
+        boolean landscape = (boolean) Uno.get(style, "IsLandscape");
+        int narrow = letter ? LETTER_SHORT : A4_SHORT;
+        int tall = letter ? LETTER_LONG : A4_LONG;
+        Uno.set(style, "Width", landscape ? tall : narrow);
+        Uno.set(style, "Height", landscape ? narrow : tall);
+      }
+    }
+  }
+
+  private static String units(CalcDocument book) throws Exception {
+    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
+    if (!names.hasByName("Job_Units")) {
+      return "";
+    }
+    XCell cell =
+        Uno.as(XCellRangeReferrer.class, names.getByName("Job_Units"))
+            .getReferredCells()
+            .getCellByPosition(0, 0);
+    return CalcDocument.shown(cell);
+  }
+
+  /**
+   * What a page holds of a sheet that is fitted to a number of pages beside each other, of which
+   * each begins with the first column.
+   *
+   * @param columns how many columns stand on the first of them
+   * @param height how much of the sheet stands on one from its top to its foot
+   * @param onePage whether all of the sheet is fitted to one
+   */
+  record Fit(int columns, double height, boolean onePage) {}
+
+  /** What a page of this style holds of columns of these widths. */
+  static Fit fit(Object style, double... widths) throws Exception {
+    double tall = size(style, "Height") - size(style, "TopMargin") - size(style, "BottomMargin");
+    double wide = size(style, "Width") - size(style, "LeftMargin") - size(style, "RightMargin");
+    if ((boolean) Uno.get(style, "FooterIsOn")) {
+      tall -= size(style, "FooterHeight");
+    }
+    int across = Math.max(1, (short) Uno.get(style, "ScaleToPagesX"));
+    int percent = PERCENT;
+    while (percent > 1 && pages(wide * PERCENT / percent, widths) > across) {
+      percent--;
+    }
+    double page = wide * PERCENT / percent;
+    int columns = 0;
+    double used = 0;
+    while (columns < widths.length && used + widths[columns] <= page) {
+      used += widths[columns];
+      columns++;
+    }
+    boolean onePage = (short) Uno.get(style, "ScaleToPagesY") == 1;
+    return new Fit(columns, tall * PERCENT / percent, onePage);
+  }
+
+  private static int pages(double page, double... widths) {
+    int pages = 1;
+    double used = widths[0];
+    for (int i = 1; i < widths.length; i++) {
+      if (used + widths[i] > page) {
+        pages++;
+        used = widths[0];
+      }
+      used += widths[i];
+    }
+    return pages;
+  }
+
+  private static int size(Object style, String property) throws Exception {
+    return (int) Uno.get(style, property);
+  }
+}

@@ -1,0 +1,287 @@
+package org.setpower.command.print;
+
+import com.sun.star.awt.Point;
+import com.sun.star.awt.Size;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.drawing.XDrawPageSupplier;
+import com.sun.star.drawing.XShape;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.sheet.XDatabaseRange;
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetPageBreak;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.style.XStyleFamiliesSupplier;
+import com.sun.star.table.BorderLine;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.uno.Uno;
+
+/**
+ * Prints no blank rows at the end of tables, and of what stands one below another on a sheet each
+ * whole where a page can hold it. A sheet can only name the cells to print, not work them out: so
+ * this is done anew before printing.
+ */
+public final class PrintRangeFitter {
+  private static final int SHOWN_WHEN_EMPTY = 25;
+  private static final int SHOWN_BESIDE_OTHERS = 6;
+
+  /** A single blank row is part of what stands around it. */
+  private static final int APART = 2;
+
+  private static final Pattern CHART = Pattern.compile("Chart_.*_(\\d+)");
+
+  private final CalcDocument book;
+
+  private PrintRangeFitter(CalcDocument book) {
+    this.book = book;
+  }
+
+  /** Does so on all sheets of a document from our templates; gives on how many. */
+  public static int in(CalcDocument book) throws Exception {
+    PageFormat.of(book);
+    PrintRangeFitter fit = new PrintRangeFitter(book);
+    int fitted = 0;
+    var sheets = book.all();
+    for (int i = 0; i < sheets.size(); i++) {
+      fitted += fit.fit(sheets.get(i), fit.tables(i)) ? 1 : 0;
+    }
+    return fitted;
+  }
+
+  private List<CellRangeAddress> tables(int sheet) throws Exception {
+    XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));
+    List<CellRangeAddress> tables = new ArrayList<>();
+    for (String name : ranges.getElementNames()) {
+      CellRangeAddress area = Uno.as(XDatabaseRange.class, ranges.getByName(name)).getDataArea();
+      if (name.startsWith("Rows_") && area.Sheet == sheet) {
+        tables.add(area);
+      }
+    }
+    return tables;
+  }
+
+  private boolean fit(XSpreadsheet sheet, List<CellRangeAddress> tables) throws Exception {
+    XPrintAreas printed = Uno.as(XPrintAreas.class, sheet);
+    CellRangeAddress[] before = printed.getPrintAreas();
+    if (before.length == 0) {
+      return false;
+    }
+    for (CellRangeAddress table : tables) {
+      fitRows(sheet, table);
+    }
+    placeCharts(sheet, before[0].Sheet);
+    CellRangeAddress all = area(before[0], before[0].StartRow, lastRow(sheet));
+    for (CellRangeAddress area : before) { // a part may have been narrower
+      all.EndColumn = Math.max(all.EndColumn, area.EndColumn);
+    }
+    Object[][] values = data(sheet, all);
+    List<Pagination.Stretch> stretches = stretches(sheet, all, shown(sheet, all, values, tables));
+    PageFormat.Fit paper = PageFormat.fit(style(sheet), widths(sheet, all));
+    int last = stretches.get(stretches.size() - 1).last();
+    List<Pagination.Part> parts =
+        paper.onePage()
+            ? List.of(new Pagination.Part(all.StartRow, last))
+            : Pagination.of(stretches, paper.height(), head(sheet, printed));
+    CellRangeAddress[] areas = new CellRangeAddress[parts.size()];
+    for (int i = 0; i < areas.length; i++) {
+      int first = i == 0 ? all.StartRow : parts.get(i).first();
+      areas[i] = area(all, first, parts.get(i).last());
+      if (lastColumn(values, areas[i], all) < paper.columns()) {
+        areas[i].EndColumn = all.StartColumn + paper.columns() - 1;
+      }
+    }
+    printed.setPrintAreas(areas);
+    return true;
+  }
+
+  /** What came by recalculation may need more lines, or fewer, than its row has. */
+  private static void fitRows(XSpreadsheet sheet, CellRangeAddress table) throws Exception {
+    if (table.EndRow > table.StartRow) {
+      XCellRange cells = rows(sheet, table.StartColumn, table.StartRow + 1, table.EndRow);
+      Object rows = Uno.as(XColumnRowRange.class, cells).getRows();
+      Uno.set(rows, "OptimalHeight", true);
+    }
+  }
+
+  /**
+   * Puts charts back over the cells that are named for them: rows above may have grown. Tied to a
+   * cell they would go with it, but LibreOffice 7.4 then writes rows without end when it stores.
+   */
+  private void placeCharts(XSpreadsheet sheet, int number) throws Exception {
+    XIndexAccess shapes =
+        Uno.as(XIndexAccess.class, Uno.as(XDrawPageSupplier.class, sheet).getDrawPage());
+    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
+    for (String name : names.getElementNames()) {
+      Matcher chart = CHART.matcher(name);
+      XCellRange over =
+          chart.matches()
+              ? Uno.as(XCellRangeReferrer.class, names.getByName(name)).getReferredCells()
+              : null;
+      int index = over == null ? -1 : Integer.parseInt(chart.group(1)) - 1;
+      if (over != null
+          && index < shapes.getCount()
+          && Uno.as(XCellRangeAddressable.class, over).getRangeAddress().Sheet == number) {
+        Uno.as(XShape.class, shapes.getByIndex(index))
+            .setPosition((Point) Uno.get(over, "Position"));
+      }
+    }
+  }
+
+  /** The height of the rows that head each page. */
+  private static double head(XSpreadsheet sheet, XPrintAreas printed) throws Exception {
+    CellRangeAddress rows = printed.getTitleRows();
+    return printed.getPrintTitleRows() ? height(sheet, rows.StartRow, rows.EndRow) : 0;
+  }
+
+  /** The last column of an area that shows something, counted from the first. */
+  private static int lastColumn(Object[][] values, CellRangeAddress area, CellRangeAddress all) {
+    int last = 0;
+    for (int row = area.StartRow; row <= area.EndRow; row++) {
+      Object[] cells = values[row - all.StartRow];
+      for (int column = last + 1; column < cells.length; column++) {
+        last = "".equals(cells[column]) ? last : column;
+      }
+    }
+    return last;
+  }
+
+  private static double[] widths(XSpreadsheet sheet, CellRangeAddress all) throws Exception {
+    double[] widths = new double[all.EndColumn - all.StartColumn + 1];
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = ((Size) Uno.get(rows(sheet, all.StartColumn + i, 0, 0), "Size")).Width;
+    }
+    return widths;
+  }
+
+  private static int lastRow(XSpreadsheet sheet) {
+    XSheetCellCursor cursor = sheet.createCursor();
+    Uno.as(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
+    return Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress().EndRow;
+  }
+
+  private static CellRangeAddress area(CellRangeAddress like, int from, int to) {
+    return new CellRangeAddress(like.Sheet, like.StartColumn, from, like.EndColumn, to);
+  }
+
+  private static XCellRange rows(XSpreadsheet sheet, int column, int from, int to)
+      throws Exception {
+    return sheet.getCellRangeByPosition(column, from, column, to);
+  }
+
+  private static Object[][] data(XSpreadsheet sheet, CellRangeAddress at) throws Exception {
+    return Uno.as(
+            XCellRangeData.class,
+            sheet.getCellRangeByPosition(at.StartColumn, at.StartRow, at.EndColumn, at.EndRow))
+        .getDataArray();
+  }
+
+  /** The rows that show something: values, drawings, or the cells to fill of an empty table. */
+  private static BitSet shown(
+      XSpreadsheet sheet, CellRangeAddress all, Object[][] rows, List<CellRangeAddress> tables)
+      throws Exception {
+    BitSet shown = new BitSet();
+    for (int i = 0; i < rows.length; i++) {
+      shown.set(all.StartRow + i, !Arrays.stream(rows[i]).allMatch(""::equals));
+    }
+    List<CellRangeAddress> empty = tables.stream().filter(t -> isEmpty(t, shown)).toList();
+    int form = empty.size() == tables.size() ? SHOWN_WHEN_EMPTY : SHOWN_BESIDE_OTHERS;
+    empty.forEach(t -> shown.set(t.StartRow, Math.min(t.StartRow + form, t.EndRow) + 1));
+    if (tables.isEmpty()) {
+      for (int row = shown.nextClearBit(all.StartRow); row <= all.EndRow; ) {
+        shown.set(row, isFramed(rows(sheet, all.StartColumn, row, row)));
+        row = shown.nextClearBit(row + 1);
+      }
+    }
+    XIndexAccess shapes =
+        Uno.as(XIndexAccess.class, Uno.as(XDrawPageSupplier.class, sheet).getDrawPage());
+    for (int i = 0; i < shapes.getCount(); i++) {
+      XShape shape = Uno.as(XShape.class, shapes.getByIndex(i));
+      int top = shape.getPosition().Y;
+      int bottom = top + shape.getSize().Height - 100;
+      shown.set(rowAt(sheet, top + 100, all), rowAt(sheet, bottom, all) + 1);
+    }
+    return shown;
+  }
+
+  private static boolean isEmpty(CellRangeAddress table, BitSet shown) {
+    int next = shown.nextSetBit(table.StartRow + 1);
+    return next < 0 || next > table.EndRow;
+  }
+
+  private static boolean isFramed(XCellRange cell) throws Exception {
+    return ((BorderLine) Uno.get(cell, "LeftBorder")).OuterLineWidth > 0;
+  }
+
+  /** The row at this height below the top of the sheet. */
+  private static int rowAt(XSpreadsheet sheet, int height, CellRangeAddress all) throws Exception {
+    int first = all.StartRow;
+    int last = all.EndRow;
+    while (first < last) {
+      int middle = (first + last + 1) / 2;
+      Point at = (Point) Uno.get(rows(sheet, 0, middle, middle), "Position");
+      if (at.Y <= height) {
+        first = middle;
+      } else {
+        last = middle - 1;
+      }
+    }
+    return first;
+  }
+
+  private static List<Pagination.Stretch> stretches(
+      XSpreadsheet sheet, CellRangeAddress all, BitSet shown) throws Exception {
+    BitSet begins = new BitSet();
+    for (var pageBreak : Uno.as(XSheetPageBreak.class, sheet).getRowPageBreaks()) {
+      begins.set(pageBreak.Position, pageBreak.ManualBreak);
+    }
+    List<Pagination.Stretch> stretches = new ArrayList<>();
+    int before = all.StartRow;
+    int first = shown.nextSetBit(all.StartRow);
+    while (first >= 0) {
+      int last = first;
+      int next = shown.nextSetBit(last + 1);
+      while (next >= 0 && next - last <= APART && !anyOf(begins, last + 1, next)) {
+        last = next;
+        next = shown.nextSetBit(last + 1);
+      }
+      double gap = first == before ? 0 : height(sheet, before, first - 1);
+      stretches.add(
+          new Pagination.Stretch(
+              first, last, gap, height(sheet, first, last), anyOf(begins, before, first)));
+      before = last + 1;
+      first = next;
+    }
+    return stretches;
+  }
+
+  private static boolean anyOf(BitSet rows, int from, int to) {
+    int next = rows.nextSetBit(from);
+    return next >= 0 && next <= to;
+  }
+
+  private static double height(XSpreadsheet sheet, int from, int to) throws Exception {
+    return ((Size) Uno.get(rows(sheet, 0, from, to), "Size")).Height;
+  }
+
+  private Object style(XSpreadsheet sheet) throws Exception {
+    Object styles =
+        Uno.as(XStyleFamiliesSupplier.class, book.document())
+            .getStyleFamilies()
+            .getByName("PageStyles");
+    return Uno.as(XNameAccess.class, styles).getByName((String) Uno.get(sheet, "PageStyle"));
+  }
+}

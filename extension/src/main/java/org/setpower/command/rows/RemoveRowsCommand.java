@@ -1,0 +1,26 @@
+package org.setpower.command.rows;
+
+import com.sun.star.uno.Exception;
+import org.setpower.command.Command;
+import org.setpower.command.CommandContext;
+import org.setpower.command.CommandRequest;
+
+/** Takes the selected rows out of their table. */
+public final class RemoveRowsCommand implements Command {
+  @Override
+  public void openly(CommandContext desk) throws Exception {
+    TableRows rows = TableRows.chosen(desk, null);
+    rows.remove();
+    rows.show(desk, false);
+  }
+
+  @Override
+  public boolean makesSense(CommandContext desk) throws Exception {
+    return TableRows.areSelected(desk);
+  }
+
+  @Override
+  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+    return TableRows.chosen(desk, order).remove();
+  }
+}

@@ -1,0 +1,189 @@
+package org.setpower.command.newfile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.sun.star.container.XNameAccess;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.frame.XDesktop;
+import com.sun.star.frame.XStorable;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.table.XCell;
+import com.sun.star.uno.UnoRuntime;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.addin.TestSheet;
+import org.setpower.command.CommandDriver;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.command.settings.Setting;
+import org.setpower.office.Office;
+import org.setpower.uno.Uno;
+
+/** New documents from what ships with the extension. */
+@ExtendWith(SharedOffice.class)
+class NewFileIT {
+  private Office office;
+  private XComponent document;
+
+  @BeforeEach
+  void take(Office shared) {
+    office = shared;
+    CommandDriver.command(office, null, "settings", "UNITS", "US");
+  }
+
+  @AfterEach
+  void close() {
+    CommandDriver.command(office, null, "settings", "UNITS", "", "MAINS", "", "FLIGHT_RULES", "");
+    if (document != null) {
+      Office.discard(document);
+    }
+  }
+
+  private List<String> titles() {
+    return CommandDriver.command(office, null, "new").lines().toList();
+  }
+
+  private void open(String title) {
+    assertThat(CommandDriver.command(office, null, "new", "title", title)).isEqualTo(title);
+    document = office.service(XDesktop.class, "com.sun.star.frame.Desktop").getCurrentComponent();
+  }
+
+  private String units() throws com.sun.star.uno.Exception {
+    Object names = Uno.get(document, "NamedRanges");
+    Object name = UnoRuntime.queryInterface(XNameAccess.class, names).getByName("Job_Units");
+    return CalcDocument.shown(
+        UnoRuntime.queryInterface(XCellRangeReferrer.class, name)
+            .getReferredCells()
+            .getCellByPosition(0, 0));
+  }
+
+  @Test
+  void a_template_opens_unnamed_with_the_settings_in_it_and_nothing_to_undo() throws Exception {
+    open(titles().get(0));
+    assertThat(UnoRuntime.queryInterface(XStorable.class, document).hasLocation()).isFalse();
+    assertThat(
+            UnoRuntime.queryInterface(XUndoManagerSupplier.class, document)
+                .getUndoManager()
+                .isUndoPossible())
+        .isFalse();
+    assertThat(units()).isEqualTo("US");
+  }
+
+  @Test
+  void an_example_opens_unnamed_and_keeps_its_figures() throws Exception {
+    open(titles().get(titles().size() - 1));
+    assertThat(UnoRuntime.queryInterface(XStorable.class, document).hasLocation()).isFalse();
+    assertThat(units()).isEqualTo("metric");
+  }
+
+  @Test
+  void there_is_an_example_for_every_template_and_each_has_a_title() {
+    List<String> titles = titles();
+    assertThat(titles).doesNotHaveDuplicates().noneMatch(t -> t.contains("."));
+    assertThat(titles.size() % 2).isZero();
+  }
+
+  @Test
+  void every_setting_has_its_cell_in_one_template_at_least() throws Exception {
+    Set<String> wanted = new TreeSet<>();
+    for (Setting setting : Setting.values()) {
+      wanted.add(setting.cell());
+    }
+    for (String title : titles().subList(0, titles().size() / 2)) {
+      open(title);
+      Object names = Uno.get(document, "NamedRanges");
+      wanted.removeAll(
+          List.of(UnoRuntime.queryInterface(XNameAccess.class, names).getElementNames()));
+      Office.discard(document);
+      document = null;
+    }
+    assertThat(wanted).isEmpty();
+  }
+
+  @Test
+  void the_mains_standard_gives_volts_colours_and_supply_of_a_new_plan() {
+    CommandDriver.command(office, null, "settings", "MAINS", "120/208 V");
+    open("Lighting power plan");
+    assertThat(shown("Job", "Colours of the legs", 1, 0)).isEqualTo("black, red, blue");
+    type("Supply", "Name", "pier");
+    type("Supply", "Kind", "street supply");
+    type("Supply", "Breaker (A a leg)", "60");
+    type("Supply", "System", "3PH");
+    assertThat(shown("Supply", "Volts here (V)", 0, 1)).isEqualTo("208.0");
+    type("Supply", "System", "split");
+    assertThat(shown("Supply", "Volts here (V)", 0, 1)).isEqualTo("240.0");
+    type("Supply", "System", "1PH");
+    assertThat(shown("Supply", "Volts here (V)", 0, 1)).isEqualTo("120.0");
+    type("Supply", "Volts (V)", "230");
+    assertThat(shown("Supply", "Volts here (V)", 0, 1)).isEqualTo("230.0");
+  }
+
+  @Test
+  void a_system_that_the_mains_standard_has_not_waits_for_its_volts() {
+    CommandDriver.command(office, null, "settings", "MAINS", "230/400 V");
+    open("Lighting power plan");
+    type("Supply", "Name", "pier");
+    type("Supply", "Kind", "street supply");
+    type("Supply", "Breaker (A a leg)", "60");
+    type("Supply", "System", "split");
+    assertThat(shown("Supply", "Why, and what to do", 0, 1))
+        .isEqualTo("The mains standard on Job has no volts for split: fill in Volts.");
+  }
+
+  @Test
+  void the_flight_rules_hold_for_flights_that_name_none() {
+    CommandDriver.command(office, null, "settings", "FLIGHT_RULES", "US");
+    open("Flight packing list");
+    type("Flights", "Date", "2026-12-11");
+    type("Flights", "Airline that flies it", "first airline");
+    assertThat(shown("Flights", "Rule over 100 Wh", 0, 1)).contains("49 CFR 175.10");
+    type("Flights", "Rules", "ICAO");
+    assertThat(shown("Flights", "Rule over 100 Wh", 0, 1))
+        .contains("ICAO")
+        .doesNotContain("49 CFR");
+  }
+
+  /** Types into the first row below a heading. */
+  private void type(String tab, String heading, String words) {
+    at(tab, heading, 0, 1).setFormula(words);
+  }
+
+  private String shown(String tab, String heading, int right, int below) {
+    return CalcDocument.shown(at(tab, heading, right, below));
+  }
+
+  /** The cell so many columns right of a heading and rows below it. */
+  private XCell at(String tab, String heading, int right, int below) {
+    Object[][] cells = TestSheet.named(document, tab).data("A1:CZ60");
+    for (int r = 0; r < cells.length; r++) {
+      int c = Stream.of(cells[r]).map(NewFileIT::inOneLine).toList().indexOf(heading);
+      if (c >= 0) {
+        try {
+          return TestSheet.named(document, tab)
+              .range("A1:CZ70")
+              .getCellByPosition(c + right, r + below);
+        } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
+          throw new IllegalStateException(e);
+        }
+      }
+    }
+    throw new AssertionError(tab + " has no " + heading);
+  }
+
+  private static Object inOneLine(Object value) {
+    return value instanceof String text ? TestSheet.inOneLine(text) : value;
+  }
+
+  @Test
+  void a_title_that_is_not_there_is_told() {
+    assertThatThrownBy(() -> open("Nonsense")).hasMessageContaining("no sheet “Nonsense”");
+  }
+}

@@ -1,0 +1,63 @@
+package org.setpower.command.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.addin.TestSheet;
+import org.setpower.command.CommandContext;
+import org.setpower.command.CommandDriver;
+import org.setpower.command.NamedExpressions;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.office.Office;
+
+/** What the office keeps for new sheets. */
+@ExtendWith(SharedOffice.class)
+class UserSettingsIT {
+  private final Office office;
+
+  UserSettingsIT(Office office) {
+    this.office = office;
+  }
+
+  @AfterEach
+  void clear() {
+    settings("UNITS", "", "LIMIT_OWN", "");
+  }
+
+  private String settings(String... options) {
+    return CommandDriver.command(office, null, "settings", options);
+  }
+
+  @Test
+  void are_kept_in_the_configuration() {
+    assertThat(settings()).contains("UNITS=\n", "LIMIT_OWN=");
+    settings("UNITS", "US", "LIMIT_OWN", "5.5");
+    assertThat(settings()).contains("UNITS=US\n", "CURRENCY=\n").endsWith("LIMIT_OWN=5.5");
+  }
+
+  @Test
+  void fill_the_cells_of_a_new_sheet_that_bear_their_names() throws Exception {
+    settings("UNITS", "US", "LIMIT_OWN", "5.5");
+    TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
+    NamedExpressions.define(sheet, "Job_Units", "$Sheet1.$B$2");
+    NamedExpressions.define(sheet, "Job_Drop_limit_own", "$Sheet1.$B$3");
+    NamedExpressions.define(sheet, "Job_Currency", "$Sheet1.$B$4");
+    sheet.text("B2", "metric").put("B3", 0.06).text("B4", "EUR");
+    new UserSettings(new CommandContext(office.context(), null))
+        .fill(new CalcDocument(sheet.document()));
+    assertThat(sheet.data("B2:B4")).isDeepEqualTo(new Object[][] {{"US"}, {0.055}, {"EUR"}});
+    sheet.close();
+  }
+
+  @Test
+  void a_value_that_makes_no_sense_is_refused_with_what_is_known() {
+    assertThatThrownBy(() -> settings("MAINS", "12 V")).hasMessageContaining("230/400 V");
+    assertThatThrownBy(() -> settings("UNITS", "cubits")).hasMessageContaining("metric, US");
+    assertThatThrownBy(() -> settings("LIMIT_OWN", "300")).hasMessageContaining("at most 20");
+    assertThat(settings()).contains("UNITS=\n").endsWith("LIMIT_OWN=");
+  }
+}

@@ -1,0 +1,39 @@
+package org.setpower.bank;
+
+import org.setpower.base.ErrorCode;
+import org.setpower.base.ErrorKind;
+
+/** Why a question about packs joined together has no answer. */
+public enum BankErrorCode implements ErrorCode {
+  CANNOT_CARRY(
+      ErrorKind.NO_ANSWER,
+      "the packs cannot give {0} W at this moment; {1} W is the most they have"),
+  DOES_NOT_START(ErrorKind.NO_ANSWER, "does not start: {0}"),
+  PACKS_DIFFER(
+      ErrorKind.NO_ANSWER,
+      "packs in parallel must have the same chemistry and number of cells; row {0} has {1} cells of"
+          + " {2}, row {3} has {4} of {5}"),
+  TOO_MANY_PACKS(ErrorKind.DOMAIN, "there are {0} packs; at most {1} are followed"),
+  NOT_FOLLOWED(
+      ErrorKind.NO_CONVERGENCE,
+      "these packs cannot be followed in a second: {0} W is too small a load for so low a"
+          + " resistance");
+
+  private final ErrorKind fault;
+  private final String sentence;
+
+  BankErrorCode(ErrorKind fault, String sentence) {
+    this.fault = fault;
+    this.sentence = sentence;
+  }
+
+  @Override
+  public ErrorKind fault() {
+    return fault;
+  }
+
+  @Override
+  public String sentence() {
+    return sentence;
+  }
+}

@@ -1,7 +1,0 @@
-package org.setpower.bank;
-
-/** How fast the unknowns of a set of differential equations change, at their values. */
-@FunctionalInterface
-interface Rates {
-  void at(double[] values, double[] rates);
-}

@@ -1,0 +1,31 @@
+package org.setpower.base;
+
+/** The four ways in which a question can stay without an answer, and what a cell shows then. */
+public enum ErrorKind {
+  /** A value outside what the function is defined for. */
+  DOMAIN("Err:502", 502),
+  /** A fair question that our tables, rules or physics do not answer. */
+  NO_ANSWER("#N/A", 32767),
+  /** Text where a number belongs, or the other way round. */
+  WRONG_KIND("#VALUE!", 519),
+  /** An iteration that did not settle. */
+  NO_CONVERGENCE("Err:523", 523);
+
+  private final String shown;
+  private final int code;
+
+  ErrorKind(String shown, int code) {
+    this.shown = shown;
+    this.code = code;
+  }
+
+  /** What the cell shows. */
+  public String shown() {
+    return shown;
+  }
+
+  /** The number of that error in Calc. */
+  public int code() {
+    return code;
+  }
+}

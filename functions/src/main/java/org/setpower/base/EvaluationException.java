@@ -1,0 +1,41 @@
+package org.setpower.base;
+
+import java.util.List;
+
+/** A call that is refused, with its reason in words. Carries no stack trace: it is an answer. */
+public final class EvaluationException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final transient ErrorCode reason;
+  private final transient List<Object> values;
+
+  /**
+   * @param reason why
+   * @param values what replaces {@code {0}}, {@code {1}} … in the sentence; numbers are shortened
+   */
+  public EvaluationException(ErrorCode reason, Object... values) {
+    super(null, null, false, false);
+    this.reason = reason;
+    this.values = List.of(values);
+  }
+
+  public ErrorCode reason() {
+    return reason;
+  }
+
+  public ErrorKind fault() {
+    return reason.fault();
+  }
+
+  /** The sentence for the user. */
+  @Override
+  public String getMessage() {
+    String sentence = reason.sentence();
+    for (int i = 0; i < values.size(); i++) {
+      Object value = values.get(i);
+      String words = value instanceof Number n ? Numbers.words(n.doubleValue()) : value.toString();
+      sentence = sentence.replace("{" + i + "}", words);
+    }
+    return sentence;
+  }
+}

@@ -1,0 +1,38 @@
+package org.setpower.charge;
+
+import org.setpower.base.ErrorCode;
+import org.setpower.base.ErrorKind;
+
+/** Why a question about charging has no answer. */
+public enum ChargeErrorCode implements ErrorCode {
+  TOO_COLD(
+      ErrorKind.NO_ANSWER,
+      "temp is {0}; a lithium pack must not be charged below {1}: warm it first"),
+  TOO_FAST(
+      ErrorKind.NO_ANSWER,
+      "charge_amps is {0} A, over 1 C ({1} A): only where the pack's maker allows it"),
+  NOT_CC_CV(
+      ErrorKind.NO_ANSWER, "{0} packs are not charged that way; only Li-ion and LFP are known"),
+  BACKWARDS(ErrorKind.DOMAIN, "from is {0} and to is {1}; a charge goes upwards"),
+  NO_TURN(
+      ErrorKind.NO_ANSWER,
+      "hours_free is {0} h, less than the {1} h of one pack: no pack gets full");
+
+  private final ErrorKind fault;
+  private final String sentence;
+
+  ChargeErrorCode(ErrorKind fault, String sentence) {
+    this.fault = fault;
+    this.sentence = sentence;
+  }
+
+  @Override
+  public ErrorKind fault() {
+    return fault;
+  }
+
+  @Override
+  public String sentence() {
+    return sentence;
+  }
+}

@@ -1,0 +1,18 @@
+package org.setpower.plan.batteries;
+
+import java.util.Map;
+
+/**
+ * The chargers of a day.
+ *
+ * @param channels how many packs charge at the same time
+ * @param hours for a charge, whatever is missing: the last part of a charge is the slow one
+ * @param hoursBySize hours for packs of some sizes (Wh on the label), in place of {@code hours}
+ * @param mains when they have mains
+ */
+public record ChargerSet(
+    int channels, double hours, Map<Double, Double> hoursBySize, MainsSchedule mains) {
+  double hoursFor(double wattHours) {
+    return hoursBySize.getOrDefault(wattHours, hours);
+  }
+}

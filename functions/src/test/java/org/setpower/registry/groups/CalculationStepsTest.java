@@ -1,0 +1,98 @@
+package org.setpower.registry.groups;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.base.CalculationStep;
+import org.setpower.base.Unit;
+
+/** The steps that a working shows between inputs and result, against {@code workings.csv}. */
+class CalculationStepsTest {
+  private static final CSVFormat FORMAT =
+      CSVFormat.DEFAULT
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .setCommentMarker('#')
+          .setTrim(true)
+          .build();
+
+  static List<CSVRecord> steps() throws IOException {
+    try (var in =
+        new InputStreamReader(
+            CalculationStepsTest.class.getResourceAsStream("/workings.csv"),
+            StandardCharsets.UTF_8)) {
+      return FORMAT.parse(in).getRecords();
+    }
+  }
+
+  private static List<CalculationStep> working(String formula) {
+    LiteralCall.Call call = LiteralCall.parse(formula);
+    return FunctionRegistry.find(call.name()).orElseThrow().working(call.arguments());
+  }
+
+  @ParameterizedTest
+  @MethodSource("steps")
+  void a_step_shows_its_value(CSVRecord row) {
+    String formula = row.get("formula");
+    Object expected = LiteralCall.parse("=A(" + row.get("value") + ")").arguments()[0];
+    assertThat(working(formula))
+        .as("%s: %s", formula, row.get("step"))
+        .filteredOn(s -> (s.symbol() + " " + s.words()).contains(row.get("step")))
+        .anySatisfy(
+            s -> {
+              if (expected instanceof Double number) {
+                double tolerance = Double.parseDouble(row.get("tolerance"));
+                assertThat((Double) s.value()).isCloseTo(number, within(tolerance));
+              } else {
+                assertThat((String) s.value()).contains((String) expected);
+              }
+            });
+  }
+
+  /** Two rows, two columns; the temperature is left out, as is the health of the pack. */
+  @Test
+  void inputs_come_first() {
+    List<CalculationStep> share = working("=BANK.SHARE({33.6;45|30.9;45};0)");
+    assertThat(share.get(0).value()).isEqualTo("2 rows × 2");
+    assertThat(share.get(0).source()).isEqualTo("given");
+    List<CalculationStep> runtime = working("=PACK.RUNTIME(294;92)");
+    assertThat(runtime.get(0))
+        .isEqualTo(
+            new CalculationStep(
+                "watt_hours", "Watt-hours of one pack, as rated", 294.0, Unit.WATT_HOUR, "given"));
+    assertThat(runtime)
+        .filteredOn(s -> s.symbol().equals("health"))
+        .singleElement()
+        .satisfies(
+            s -> {
+              assertThat(s.value()).isEqualTo(1.0);
+              assertThat(s.unit()).isEqualTo(Unit.SHARE);
+              assertThat(s.source()).isEqualTo("default");
+            });
+    assertThat(working("=CABLE.GAUGE(30;13;230)"))
+        .filteredOn(s -> s.symbol().equals("breaker"))
+        .singleElement()
+        .satisfies(s -> assertThat(s.value()).isEqualTo("CABLE.BREAKER of the amps"));
+  }
+
+  /** 33.6 and 30.9 V behind 45 mΩ each: 2.7 V drive 30 A through both. */
+  @Test
+  void the_rows_of_an_array_come_last() {
+    List<CalculationStep> share = working("=BANK.SHARE({33.6;45|30.9;45};0)");
+    CalculationStep last = share.get(share.size() - 1);
+    assertThat(last.symbol()).isEqualTo("row 2");
+    assertThat((Double) last.value()).isCloseTo(-30, within(1e-9));
+    assertThat(last.words()).isEqualTo("current (A) -30");
+    assertThat(last.source()).isEqualTo("Kirchhoff's laws");
+  }
+}

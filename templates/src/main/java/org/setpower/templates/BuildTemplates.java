@@ -1,0 +1,222 @@
+package org.setpower.templates;
+
+import com.sun.star.beans.NamedValue;
+import com.sun.star.task.XJob;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Queue;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.setpower.office.Office;
+import org.setpower.templates.example.TemplateDefinition;
+import org.setpower.templates.uno.ExampleLoader;
+import org.setpower.templates.uno.KeyFigureReader;
+import org.setpower.templates.uno.UnoAccess;
+import org.setpower.templates.uno.WorkbookWriter;
+import org.setpower.text.FunctionTexts;
+import org.setpower.text.Translations;
+
+/** Draws every template in all languages, and the filled example of each, into a folder. */
+public final class BuildTemplates {
+  /** How many offices draw at a time. */
+  private static final int OFFICES = 2;
+
+  private BuildTemplates() {}
+
+  /**
+   * A template to draw.
+   *
+   * @param words in which language; in English its example is drawn too
+   * @param mark a file that says from what it was drawn last
+   * @param inputs what it is drawn from
+   */
+  private record Sheet(TemplateDefinition workbook, Translations words, Path mark, String inputs) {
+    boolean isDrawn() {
+      try {
+        return Files.exists(mark) && Files.readString(mark).equals(inputs);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  /**
+   * Arguments: the packed extension, the folder to draw into, whether it is a release, which
+   * languages besides English ("all", or none). Draws only what has changed: a workbook in English
+   * with the extension, its own declarations and what all workbooks share; in another language,
+   * where there is no example, with what stands on the sheet or the way it is drawn. What is out of
+   * date and not to be drawn goes.
+   */
+  public static void main(String[] arguments) throws IOException {
+    Path extension = Path.of(arguments[0]);
+    Path folder = Path.of(arguments[1]);
+    boolean release = arguments[2].equals("true");
+    boolean all = release || arguments[3].equals("all");
+    complete(release);
+    List<Sheet> sheets = new ArrayList<>();
+    int left = 0;
+    for (Sheet sheet : sheets(extension, folder)) {
+      if (!sheet.isDrawn()) {
+        Files.deleteIfExists(sheet.mark);
+        Files.deleteIfExists(file(sheet.workbook, sheet.words, folder));
+        if (all || sheet.words.isEnglish()) {
+          sheets.add(sheet);
+        } else {
+          left++;
+        }
+      }
+    }
+    if (left > 0) {
+      System.out.println(
+          left + " templates in other languages are left out: -Dsheet.languages=all draws them");
+    }
+    if (sheets.isEmpty()) {
+      return;
+    }
+    draw(sheets, extension, folder);
+  }
+
+  /** Shares out the workbooks among the offices; each draws one in all its languages. */
+  private static void draw(List<Sheet> sheets, Path extension, Path folder) throws IOException {
+    Queue<List<Sheet>> waiting = new ConcurrentLinkedQueue<>(byWorkbook(sheets));
+    List<CompletableFuture<Void>> offices =
+        Stream.generate(() -> CompletableFuture.runAsync(() -> draw(waiting, extension, folder)))
+            .limit(Math.min(OFFICES, waiting.size()))
+            .toList();
+    offices.forEach(CompletableFuture::join);
+  }
+
+  private static Collection<List<Sheet>> byWorkbook(List<Sheet> sheets) {
+    return sheets.stream()
+        .collect(Collectors.groupingBy(Sheet::workbook, LinkedHashMap::new, Collectors.toList()))
+        .values();
+  }
+
+  /** Draws in one office as long as a workbook waits. */
+  private static void draw(Queue<List<Sheet>> waiting, Path extension, Path folder) {
+    try (Office office = Office.start(extension)) {
+      for (List<Sheet> sheets = waiting.poll(); sheets != null; sheets = waiting.poll()) {
+        for (Sheet sheet : sheets) {
+          draw(office, sheet.workbook, sheet.words, folder);
+          Files.createDirectories(sheet.mark.getParent());
+          Files.writeString(sheet.mark, sheet.inputs);
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Path file(TemplateDefinition workbook, Translations words, Path folder) {
+    return folder
+        .resolve("templates")
+        .resolve(words.language())
+        .resolve(workbook.template().fileName() + ".ots");
+  }
+
+  private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
+    String packed = Fingerprint.of(extension, DrawingInputs::work);
+    String drawer = Fingerprint.ofBeside(BuildTemplates.class, DrawingInputs::draw);
+    List<Sheet> sheets = new ArrayList<>();
+    for (TemplateDefinition workbook : TemplateRegistry.all()) {
+      Path marks = folder.resolve("marks").resolve(workbook.template().fileName());
+      String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
+      sheets.add(
+          new Sheet(
+              workbook, Translations.english(), marks.resolve(Translations.ENGLISH), packed + own));
+      for (String language : FunctionTexts.LANGUAGES) {
+        Translations words = Translations.in(language, BuildTemplates.class);
+        String inputs = drawer + Fingerprint.of(TextCollector.ask(workbook.template(), words));
+        sheets.add(new Sheet(workbook, words, marks.resolve(language), inputs));
+      }
+    }
+    return sheets;
+  }
+
+  /** Says which texts stay English, and lets no release pass with them. */
+  private static void complete(boolean release) {
+    List<String> gaps = new ArrayList<>();
+    for (String language : FunctionTexts.LANGUAGES) {
+      Translations words = TextCollector.asked(language);
+      Set<String> missing = words.missing();
+      if (!missing.isEmpty()) {
+        gaps.add(
+            "templates, words_%s.txt: %d of %d texts are missing: %s"
+                .formatted(
+                    language, missing.size(), words.asked().size(), String.join(" | ", missing)));
+      }
+    }
+    gaps.forEach(gap -> System.err.println(release ? gap : gap.replaceFirst("(.{200}).+", "$1 …")));
+    if (release && !gaps.isEmpty()) {
+      throw new IllegalStateException("a release needs all texts");
+    }
+  }
+
+  /** Draws the empty template, and the example in English, which is the template filled. */
+  private static void draw(
+      Office office, TemplateDefinition workbook, Translations words, Path folder)
+      throws IOException {
+    WorkbookWriter drawing = WorkbookWriter.of(office, workbook.template(), words);
+    new ExampleLoader(drawing).calculated();
+    drawing.finishToFill();
+    store(office, drawing, "calc8_template", file(workbook, words, folder));
+    if (words.isEnglish()) {
+      drawing.takeUp();
+      example(office, workbook, drawing, folder.resolve("examples"), System.out);
+    }
+    Office.discard(drawing.document());
+  }
+
+  /** Fills a drawn template; stores it as .ods and .pdf and prints its headline figures. */
+  private static void example(
+      Office office,
+      TemplateDefinition workbook,
+      WorkbookWriter drawing,
+      Path folder,
+      PrintStream out)
+      throws IOException {
+    ExampleLoader filling = new ExampleLoader(drawing);
+    workbook.fill(filling);
+    filling.calculated();
+    drawing.properties(workbook.exampleTitle());
+    drawing.finish();
+    fitPrint(office, drawing);
+    String name = exampleName(workbook);
+    store(office, drawing, "calc8", folder.resolve(name + ".ods"));
+    office.store(drawing.document(), "calc_pdf_Export", folder.resolve(name + ".pdf"));
+    List<String> figures = KeyFigureReader.lines(drawing.document());
+    out.println(workbook.exampleTitle() + "\n  " + String.join("\n  ", figures));
+  }
+
+  private static void store(Office office, WorkbookWriter drawing, String filter, Path file)
+      throws IOException {
+    office.store(drawing.document(), filter, file);
+    ZipRecompressor.tightly(file);
+  }
+
+  /** Asks the extension itself to print no blank rows, as its menu does. */
+  private static void fitPrint(Office office, WorkbookWriter drawing) {
+    XJob commands = office.service(XJob.class, "org.setpower.Commands");
+    UnoAccess.ask(
+        () ->
+            commands.execute(
+                new NamedValue[] {
+                  new NamedValue("Command", "fit"), new NamedValue("Document", drawing.document())
+                }));
+  }
+
+  /** The file name of an example without its ending. */
+  static String exampleName(TemplateDefinition workbook) {
+    return workbook.template().fileName() + "-example";
+  }
+}

@@ -1,0 +1,172 @@
+package org.setpower.templates;
+
+import com.sun.star.lang.XComponent;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.office.Office;
+import org.setpower.templates.example.TemplateDefinition;
+import org.setpower.templates.fleet.FleetRegister;
+import org.setpower.templates.lighting.LightingPlan;
+import org.setpower.templates.quote.RentalQuote;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.templates.uno.ExampleLoader;
+import org.setpower.templates.uno.WorkbookWriter;
+import org.setpower.text.Translations;
+
+/** The examples of the scenario with their big tables filled to the last row. */
+public final class FullExamples {
+  private final TemplateDefinition workbook;
+  private final Map<String, List<Map<String, String>>> rows = new LinkedHashMap<>();
+
+  private FullExamples(TemplateDefinition workbook) {
+    this.workbook = workbook;
+  }
+
+  /** All of them. */
+  public static List<FullExamples> all() {
+    return List.of(lighting(), fleet(), quote());
+  }
+
+  /** 200 loads, 100 runs, 60 packs. */
+  public static FullExamples lighting() {
+    FullExamples stress = new FullExamples(new LightingPlan());
+    stress.repeat("Loads", "lighting-loads", 200);
+    stress.repeat("Packs", "lighting-packs", 60);
+    List<Map<String, String>> runs = stress.repeat("Runs", "lighting-runs", 100);
+    for (int i = firstTime(runs, "To"); i < runs.size(); i++) {
+      runs.get(i).put("To", "spare line " + (i + 1));
+      runs.get(i).put("Length", String.valueOf(5 + i % 46));
+    }
+    return stress;
+  }
+
+  /** 300 packs, 1 000 tests. */
+  public static FullExamples fleet() {
+    FullExamples stress = new FullExamples(new FleetRegister());
+    List<Map<String, String>> packs = stress.repeat("Packs", "fleet-packs", 300);
+    List<String> serials = new ArrayList<>();
+    int again = firstTime(packs, "Serial");
+    for (int i = 0; i < packs.size(); i++) {
+      if (i >= again) {
+        packs.get(i).put("Serial", packs.get(i).get("Kind") + "-" + (100 + i));
+      }
+      serials.add(packs.get(i).get("Serial"));
+    }
+    Map<String, List<Map<String, String>>> testsOf = new HashMap<>();
+    for (Map<String, String> test : scenario("fleet-tests")) {
+      testsOf.computeIfAbsent(kind(test), k -> new ArrayList<>()).add(test);
+    }
+    List<Map<String, String>> tests = new ArrayList<>();
+    for (int i = 0; tests.size() < 1000; i++) {
+      String serial = serials.get(i % serials.size());
+      List<Map<String, String>> like = testsOf.get(serial.substring(0, serial.indexOf('-')));
+      Map<String, String> test = new LinkedHashMap<>(like.get(i % like.size()));
+      test.put("Serial", serial);
+      test.put("Date", LocalDate.of(2025, 1, 1).plusDays(i / 2).toString());
+      tests.add(test);
+    }
+    stress.rows.put("Tests", tests);
+    return stress;
+  }
+
+  /** 300 lines. */
+  public static FullExamples quote() {
+    FullExamples stress = new FullExamples(new RentalQuote());
+    List<Map<String, String>> lines = stress.repeat("Quote", "quote-lines", 300);
+    for (int i = 0; i < lines.size(); i++) {
+      lines.get(i).put("Quantity", String.valueOf(1 + i % 5));
+    }
+    return stress;
+  }
+
+  private static String kind(Map<String, String> row) {
+    String serial = row.get("Serial");
+    return serial.substring(0, serial.indexOf('-'));
+  }
+
+  /** The row from which on the rows of the scenario come again. */
+  private static int firstTime(List<Map<String, String>> rows, String key) {
+    String first = rows.get(0).get(key);
+    int again = 1;
+    while (!rows.get(again).get(key).equals(first)) {
+      again++;
+    }
+    return again;
+  }
+
+  private List<Map<String, String>> repeat(String tab, String name, int room) {
+    List<Map<String, String>> lines = scenario(name);
+    List<Map<String, String>> many = new ArrayList<>();
+    for (int i = 0; i < room; i++) {
+      many.add(new LinkedHashMap<>(lines.get(i % lines.size())));
+    }
+    rows.put(tab, many);
+    return many;
+  }
+
+  /** The file name without its ending. */
+  public String name() {
+    return workbook.template().fileName() + "-stress";
+  }
+
+  /** What it is filled with: the rows of a tab's table, by their headings. */
+  public List<Map<String, String>> rows(String tab) {
+    return rows.get(tab);
+  }
+
+  /** The rows of a table of the scenario, by their headings. */
+  public static List<Map<String, String>> scenario(String table) {
+    return ExampleLoader.lines(table);
+  }
+
+  /** Draws it into a folder; gives its file. */
+  public Path draw(Office office, Path folder) throws IOException {
+    return fill(office, WorkbookWriter.of(office, workbook.template()), folder);
+  }
+
+  /** Fills the drawn template, found in a folder, and stores it in another; gives its file. */
+  public Path fill(Office office, Path templates, Path folder) throws IOException {
+    WorkbookSpec template = workbook.template();
+    XComponent document = office.open(templates.resolve(template.fileName() + ".ots"));
+    return fill(office, WorkbookWriter.over(document, template, Translations.english()), folder);
+  }
+
+  private Path fill(Office office, WorkbookWriter drawing, Path folder) throws IOException {
+    ExampleLoader filling = new ExampleLoader(drawing);
+    workbook.fill(filling);
+    rows.forEach((tab, lines) -> filling.rows(table(tab), name(), lines));
+    filling.calculated();
+    drawing.properties(workbook.exampleTitle());
+    drawing.finish();
+    Path file = folder.resolve(name() + ".ods");
+    office.store(drawing.document(), "calc8", file);
+    Office.discard(drawing.document());
+    return file;
+  }
+
+  private TableSpec table(String tab) {
+    return workbook.template().tabs().stream()
+        .filter(t -> t.name().equals(tab))
+        .flatMap(t -> t.tables().stream())
+        .filter(TableSpec.class::isInstance)
+        .map(TableSpec.class::cast)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Arguments: the packed extension, the folder to draw all of them into. */
+  public static void main(String[] arguments) throws IOException {
+    try (Office office = Office.start(Path.of(arguments[0]))) {
+      for (FullExamples stress : all()) {
+        System.out.println(stress.draw(office, Path.of(arguments[1])));
+      }
+    }
+  }
+}

@@ -1,0 +1,183 @@
+package org.setpower.templates.battery;
+
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
+
+import org.setpower.templates.shared.EquipmentSheet;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.ValidationRule;
+
+/** What draws power from which position, from when to when. */
+final class DevicesSheet {
+  static final int ROOM = 80;
+
+  final ColumnSpec item;
+  final ColumnSpec position;
+  final ColumnSpec quantity =
+      ColumnSpec.input("Quantity")
+          .number(CellFormat.COUNT, 1, 99)
+          .wide(17)
+          .help("How many of them on one position. Blank: 1.");
+  final ColumnSpec converted =
+      ColumnSpec.input("Through a converter")
+          .oneOf("yes")
+          .wide(19)
+          .help("yes: a converter or inverter makes its volts. Blank: straight from the pack.");
+  final ColumnSpec from =
+      ColumnSpec.input("From")
+          .as(CellFormat.TIME)
+          .needed()
+          .wide(14)
+          .help("Switched on, by the clock.");
+  final ColumnSpec to =
+      ColumnSpec.input("To")
+          .as(CellFormat.TIME)
+          .needed()
+          .wide(14)
+          .help("Switched off. At or before From means the next morning.");
+  final ColumnSpec mainsFirst =
+      ColumnSpec.input("Mains first")
+          .oneOf("yes")
+          .wide(14)
+          .help("yes: it runs on mains, and the pack only carries it when mains fail.");
+
+  final ColumnSpec watts =
+      ColumnSpec.result("From the pack").unit("W").as(CellFormat.WHOLE).wide(16);
+  final ColumnSpec gets =
+      ColumnSpec.result("Volts at the device").unit("V").as(CellFormat.ONE).mayBeBlank().wide(19);
+  final ColumnSpec full =
+      ColumnSpec.result("With full packs").unit("V").as(CellFormat.ONE).mayBeBlank().wide(18);
+  final ColumnSpec minutes =
+      ColumnSpec.result("Covered without mains")
+          .unit("min")
+          .as(CellFormat.WHOLE)
+          .mayBeBlank()
+          .wide(22);
+
+  final ColumnSpec fromHour = ColumnSpec.working("From hour").unit("h").as(CellFormat.TWO);
+  final ColumnSpec toHour = ColumnSpec.working("To hour").unit("h").as(CellFormat.TWO);
+  final ColumnSpec together = ColumnSpec.working("On together").unit("W").as(CellFormat.WHOLE);
+  final ColumnSpec lowest = ColumnSpec.working("Works from").unit("V").as(CellFormat.ONE);
+  final ColumnSpec onFrom = ColumnSpec.working("On the pack from").unit("h").as(CellFormat.TWO);
+  final ColumnSpec onTo = ColumnSpec.working("On the pack to").unit("h").as(CellFormat.TWO);
+
+  final TableSpec table = TableSpec.of("Devices", ROOM);
+
+  private final EquipmentSheet kit;
+
+  DevicesSheet(EquipmentSheet kit, PositionsSheet positions) {
+    this.kit = kit;
+    item =
+        ColumnSpec.input("Device")
+            .oneOf(kit.item)
+            .needed()
+            .wide(48)
+            .help("From the list; kept on Kit.");
+    position =
+        ColumnSpec.input("Position")
+            .oneOf(positions.position)
+            .needed()
+            .wide(38)
+            .help("What its pack hangs on: a row of Positions.");
+  }
+
+  private Formula ofItem(ColumnSpec column) {
+    return column.where(kit.item, item);
+  }
+
+  void declare(BatteryJobSheet day, PositionsSheet positions) {
+    Formula direct = calc("{}<>\"yes\"", or(converted, ""));
+    watts
+        .by(calc("{}*{}/IF({};1;{})", ofItem(kit.watts), or(quantity, 1), direct, day.converter))
+        .failing("Kit has no such device: add it there, with its watts.");
+    gets.by(
+        calc("IF({};{};\"\")", direct, positions.feed.there.where(positions.position, position)));
+    full.by(
+        calc("IF({};{};\"\")", direct, positions.feed.full.where(positions.position, position)));
+    minutes.by(
+        calc(
+            "IF({}=\"yes\";60*{};\"\")",
+            or(mainsFirst, ""),
+            positions.hours.where(positions.position, position)));
+    fromHour.by(day.hour(from));
+    toHour.by(day.end(to, fromHour));
+    together.by(
+        calc(
+            "SUMIFS({};{};{};{};\"<=\"&{};{};\">\"&{})",
+            watts.all(),
+            position.all(),
+            position,
+            fromHour.all(),
+            fromHour,
+            toHour.all(),
+            fromHour));
+    lowest.by(calc("IF({};{};\"\")", direct, ofItem(kit.worksFrom)));
+    onFrom.by(calc("IF({}=\"yes\";\"\";{})", or(mainsFirst, ""), fromHour));
+    onTo.by(calc("IF({}=\"yes\";\"\";{})", or(mainsFirst, ""), toHour));
+    table.columns(
+        item,
+        position,
+        quantity,
+        converted,
+        from,
+        to,
+        mainsFirst,
+        watts,
+        gets,
+        full,
+        minutes,
+        fromHour,
+        toHour,
+        together,
+        lowest,
+        onFrom,
+        onTo);
+    table.checks(checks(direct, positions));
+  }
+
+  private ValidationRule[] checks(Formula direct, PositionsSheet positions) {
+    Formula worksFrom = ofItem(kit.worksFrom);
+    Formula worksTo = ofItem(kit.worksTo);
+    return new ValidationRule[] {
+      ValidationRule.stop(
+          calc("COUNTIF({};{})=0", positions.position.all(), position),
+          say("Positions has no {}: pick one from the list.", position)),
+      ValidationRule.stop(
+          calc("AND({};{}=\"mains\")", direct, ofItem(kit.feed)),
+          say(
+              "{} runs on mains: write yes at Through a converter, or take its DC row of Kit.",
+              item)),
+      ValidationRule.stop(
+          calc("AND({};OR(N({})=0;N({})=0))", direct, worksFrom, worksTo),
+          say("Fill in on Kit from and to how many volts {} works.", item)),
+      ValidationRule.stop(
+          calc("{}>{}", full, worksTo),
+          calc(
+              "ROUND({};1)&\" V just off the charger, \"&{}&\" works to \"&ROUND({};1)&\" V:"
+                  + " another pack, or a converter.\"",
+              full,
+              item,
+              worksTo)),
+      ValidationRule.stop(
+          calc("{}<{}", gets, worksFrom),
+          calc(
+              "ROUND({};1)&\" V arrive, \"&{}&\" works from \"&ROUND({};1)&\" V.\"",
+              gets,
+              item,
+              worksFrom))
+    };
+  }
+
+  SheetSpec tab() {
+    return SheetSpec.of(
+            "Devices",
+            "What draws power from which position, and when. Twelve-volt things on a 24 V pack go"
+                + " through a converter.")
+        .with(table);
+  }
+}

@@ -1,0 +1,193 @@
+package org.setpower.templates.flight;
+
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.optional;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
+
+import org.setpower.registry.groups.ChargeFunctions;
+import org.setpower.registry.groups.FlightFunctions;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.ValidationRule;
+
+/** The packs that do not fly with a traveller: as declared cargo, by road, or hired there. */
+final class FreightSheet {
+  static final int ROOM = 40;
+
+  final ColumnSpec kind = ColumnSpec.input("Pack").needed().wide(36);
+  final ColumnSpec pieces =
+      ColumnSpec.input("Pieces")
+          .number(CellFormat.COUNT, 0, 9999)
+          .needed()
+          .wide(18)
+          .help("How many of it.");
+  final ColumnSpec way =
+      ColumnSpec.input("Goes")
+          .oneOf("cargo", "road", "hire there")
+          .needed()
+          .wide(22)
+          .help("cargo: declared air freight by a trained shipper. road: in the truck.");
+  final ColumnSpec packed =
+      ColumnSpec.input("Packed")
+          .oneOf("alone", "with equipment", "in equipment")
+          .wide(26)
+          .help("Cargo: by themselves, in one box with the device, or in the device.");
+  final ColumnSpec chargeNow =
+      ColumnSpec.input("Charge now").share().wide(20).help("The pack's own gauge. 40% or 0.4.");
+  final ColumnSpec handOver =
+      ColumnSpec.input("Hand over")
+          .as(CellFormat.DATE)
+          .wide(32)
+          .help("The day the forwarder or the truck takes them.");
+  final ColumnSpec days =
+      ColumnSpec.input("Days on the way")
+          .number(CellFormat.COUNT, 0, 99)
+          .wide(20)
+          .help("What the forwarder says, door to door.");
+
+  final ColumnSpec declared = ColumnSpec.result("How it is declared").mayBeBlank().wide(62);
+  final ColumnSpec limit =
+      ColumnSpec.result("Charge, at most").as(CellFormat.SHARE).mayBeBlank().wide(20);
+  final ColumnSpec out =
+      ColumnSpec.result("Take out of each").unit("Wh").as(CellFormat.ONE).mayBeBlank().wide(20);
+  final ColumnSpec outAll =
+      ColumnSpec.result("Take out in all").unit("Wh").as(CellFormat.WHOLE).mayBeBlank().wide(20);
+  final ColumnSpec hours = ColumnSpec.result("To full, one").unit("h").as(CellFormat.ONE).wide(18);
+  final ColumnSpec hoursAll =
+      ColumnSpec.result("To full, all").unit("h").as(CellFormat.ONE).mayBeBlank().wide(18);
+  final ColumnSpec arrives = ColumnSpec.result("Arrives").as(CellFormat.DATE).mayBeBlank().wide(32);
+  final ColumnSpec by = ColumnSpec.result("Hand over by").as(CellFormat.DATE).mayBeBlank().wide(32);
+  final ColumnSpec kilograms = ColumnSpec.result("Mass").as(CellFormat.ONE).mayBeBlank().wide(18);
+
+  final ColumnSpec newest = ColumnSpec.working("Declared by the newest rules");
+  final ColumnSpec energy = ColumnSpec.working("Energy").unit("Wh").as(CellFormat.WHOLE);
+  final ColumnSpec chemistry = ColumnSpec.working("Chemistry");
+  final ColumnSpec ampHours = ColumnSpec.working("Charge").unit("Ah").as(CellFormat.ONE);
+  final ColumnSpec cells = ColumnSpec.working("Cells").as(CellFormat.COUNT);
+  final ColumnSpec sound = ColumnSpec.working("Undamaged");
+  final ColumnSpec from = ColumnSpec.working("Charge on arrival").as(CellFormat.SHARE);
+
+  final TableSpec table = TableSpec.of("Cargo and road", ROOM);
+
+  private final TripSettings trip;
+
+  FreightSheet(TripSettings trip) {
+    this.trip = trip;
+    kilograms.unit(trip.job.masses());
+  }
+
+  /** The pieces of a kind that go one way. */
+  Formula sum(ColumnSpec ofKind, String goes) {
+    return calc("SUMIFS({};{};{};{};{})", pieces.all(), kind.all(), ofKind, way.all(), goes);
+  }
+
+  void declare(FlightPacksSheet packs) {
+    kind.oneOf(packs.kind).help("A row of Packs.");
+    energy.by(packs.counted.where(packs.kind, kind));
+    chemistry.by(filled(packs.chemistry, packs));
+    ampHours.by(filled(packs.ampHours, packs));
+    cells.by(filled(packs.cells, packs));
+    sound.by(packs.sound.where(packs.kind, kind));
+    declared.by(
+        calc(
+            "IF({}<>\"cargo\";\"\";{})",
+            way,
+            call(
+                FlightFunctions.CARGO,
+                energy,
+                or(packed, "alone"),
+                optional(chemistry),
+                optional(handOver))));
+    newest.by(
+        calc(
+            "IF({}<>\"cargo\";\"\";{})",
+            way,
+            call(FlightFunctions.CARGO, energy, or(packed, "alone"), optional(chemistry))));
+    limit.by(
+        calc(
+            "IF({}<>\"cargo\";\"\";{})",
+            way,
+            call(FlightFunctions.CARGOCHARGE, or(packed, "alone"), energy, optional(handOver))));
+    out.by(calc("MAX(0;{}-{})*{}", chargeNow, limit, energy));
+    outAll.by(calc("{}*{}", out, pieces));
+    from.by(calc("MIN({};{})", chargeNow, or(limit, 1)));
+    hours.by(
+        call(
+            ChargeFunctions.HOURS,
+            ampHours,
+            trip.amps,
+            from,
+            1,
+            optional(chemistry),
+            optional(cells),
+            null,
+            trip.airCelsius()));
+    hoursAll.by(calc("{}*ROUNDUP({}/{};0)", hours, pieces, trip.channels));
+    arrives.by(calc("{}+{}", handOver, days));
+    by.by(calc("INT({}-1-{}/24)-{}", trip.needed(), or(hoursAll, 0), days));
+    kilograms.by(calc("{}*{}", pieces, packs.mass.where(packs.kind, kind)));
+    table.columns(
+        kind, pieces, way, packed, chargeNow, handOver, days, declared, limit, out, outAll, hours,
+        hoursAll, arrives, by, kilograms, energy, chemistry, ampHours, cells, sound, from, newest);
+    table.checks(checks(packs));
+  }
+
+  private Formula filled(ColumnSpec column, FlightPacksSheet packs) {
+    Formula cell = column.where(packs.kind, kind);
+    return calc("IF({}=\"\";\"\";{})", cell, cell);
+  }
+
+  private ValidationRule[] checks(FlightPacksSheet packs) {
+    return new ValidationRule[] {
+      ValidationRule.stop(
+          calc("COUNTIF({};{})=0", packs.kind.all(), kind),
+          say("Packs has no {}: pick one from the list.", kind)),
+      ValidationRule.stop(
+          calc("AND({}=\"no\";{}=\"cargo\")", sound, way),
+          Formula.of("Damaged packs do not fly, not even as cargo: ask a specialist.")),
+      ValidationRule.look(
+          calc("AND({}=\"cargo\";{}=\"\")", way, or(packed, "")),
+          Formula.of("Fill in Packed: alone, with equipment or in equipment.")),
+      ValidationRule.stop(
+          calc("AND({}=\"cargo\";{}=\"\";{}<>\"\")", way, or(declared, ""), or(newest, "")),
+          say(
+              "The rules held here do not answer for cargo on {}: ask the airline that flies it.",
+              calc("TEXT({};\"d mmm yyyy\")", handOver))),
+      ValidationRule.stop(
+          calc("AND({}=\"cargo\";{}=\"\")", way, or(declared, "")),
+          Formula.of("No packing instruction is known for this: ask the forwarder.")),
+      ValidationRule.look(
+          calc("AND({}=\"cargo\";{}=\"\")", way, or(handOver, "")),
+          Formula.of("Fill in Hand over and Days on the way.")),
+      ValidationRule.look(
+          calc("AND({}=\"cargo\";{}=\"\")", way, or(chargeNow, "")),
+          Formula.of("Fill in Charge now: cargo may hold only little.")),
+      ValidationRule.look(
+          calc("AND({}=\"cargo\";{}=\"\")", way, or(hours, "")),
+          Formula.of("Fill in Charge (Ah) on Packs: it tells how long they charge on arrival.")),
+      ValidationRule.stop(
+          calc("AND({}<>\"hire there\";{}>{})", way, handOver, by),
+          say("Too late: hand over by {} to be full on {}.", by, trip.neededOn)),
+      ValidationRule.look(
+          calc("{}>0", out),
+          say("Take {} Wh out of each before: at most {} as cargo.", out, limit)),
+      ValidationRule.look(
+          calc("AND({}=\"cargo\";{}<>\"\";{}=\"\")", way, or(declared, ""), or(limit, "")),
+          Formula.of("No share of charge binds here; 30 % of the rated Wh is recommended."))
+    };
+  }
+
+  SheetSpec tab() {
+    return SheetSpec.of(
+            "Cargo, road",
+            "What does not fly with a traveller: pieces, which way, and for cargo how packed, how"
+                + " full and when handed over.")
+        .titled("Cargo and road")
+        .with(table);
+  }
+}

@@ -1,0 +1,79 @@
+package org.setpower.templates.flight;
+
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
+
+import org.setpower.registry.groups.FlightFunctions;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.ValidationRule;
+
+/** When you wonder: the rule for a pack on any day, before any airline has answered. */
+final class OtherDatesSheet {
+  final ColumnSpec pack = ColumnSpec.input("Pack").needed().wide(36).help("What you call it.");
+  final ColumnSpec energy =
+      ColumnSpec.input("Energy")
+          .unit("Wh")
+          .number(CellFormat.WHOLE, 0, 1_000_000)
+          .needed()
+          .wide(18)
+          .help("The Wh printed on the label; 0 if none are printed.");
+  final ColumnSpec carried =
+      ColumnSpec.input("How carried")
+          .oneOf("spare", "in equipment", "power bank", "damaged")
+          .needed()
+          .wide(24)
+          .help("spare: by itself. power bank: made to charge other things.");
+  final ColumnSpec rules =
+      ColumnSpec.input("Rules").oneOf("ICAO", "US").wide(16).help("As on Flights.");
+  final ColumnSpec date =
+      ColumnSpec.input("Date").as(CellFormat.DATE).needed().wide(32).help("Of the flight.");
+  final ColumnSpec pieces =
+      ColumnSpec.input("Pieces")
+          .unit("a person")
+          .number(CellFormat.COUNT, 0, 999)
+          .wide(20)
+          .help("How many one person would take.");
+
+  final ColumnSpec verdict = ColumnSpec.result("Class").wide(42);
+  final ColumnSpec most =
+      ColumnSpec.result("Most a person").as(CellFormat.COUNT).mayBeBlank().wide(18);
+  final ColumnSpec rule = ColumnSpec.result("The rule").wide(110);
+
+  final TableSpec table = TableSpec.of("Other days", 40).apart();
+
+  OtherDatesSheet(TripSettings trip) {
+    Object[] asked = {energy, carried, "Li-ion", or(rules, trip.flightRules), date};
+    verdict.by(call(FlightFunctions.CLASS, asked));
+    most.by(call(FlightFunctions.LIMIT, asked));
+    rule.by(call(FlightFunctions.RULE, asked));
+    table
+        .columns(pack, energy, carried, rules, date, pieces, verdict, most, rule)
+        .checks(
+            ValidationRule.stop(
+                calc("OR({}=\"cargo only\";{}=\"not by air\")", verdict, verdict),
+                say("{}: not with a traveller.", verdict)),
+            ValidationRule.stop(
+                calc("{}>{}", pieces, most),
+                say("{} a person, at most {} on that day.", pieces, most)),
+            ValidationRule.look(
+                calc("RIGHT({};10)=\"must agree\"", verdict),
+                Formula.of("The airline must agree first: ask in writing.")),
+            ValidationRule.look(
+                calc("{}=\"ask the airline\"", verdict),
+                Formula.of("Ask the airline: no rule is confirmed for this.")));
+  }
+
+  SheetSpec tab() {
+    return SheetSpec.of(
+            "Other days",
+            "When you wonder: the rule for one pack on one day, before any airline has answered."
+                + " Result shows the first eight rows on its last page.")
+        .with(table);
+  }
+}

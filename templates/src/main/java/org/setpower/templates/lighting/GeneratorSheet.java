@@ -1,0 +1,589 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
+
+import org.setpower.registry.groups.GensetFunctions;
+import org.setpower.templates.shared.JobSheet;
+import org.setpower.templates.spec.BarChart;
+import org.setpower.templates.spec.Block;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.TextBlock;
+import org.setpower.templates.spec.ValidationRule;
+
+/** The generator: its size, its days, its fuel, and the order for it. */
+final class GeneratorSheet {
+  /** Under this share of its rating a diesel soots up; over the other it wears day by day. */
+  private static final String LOW = "30%";
+
+  private static final String HIGH = "70%";
+
+  private final LightingJobSheet plan;
+  private final SupplySheet supply;
+  private final LoadsSheet loads;
+  private final CableRunsSheet runs;
+  private final LegsSheet legs;
+  final GeneratorTerms terms;
+  final GeneratorHours running;
+
+  final ColumnSpec size =
+      ColumnSpec.input("Size on offer")
+          .unit("kVA")
+          .number(CellFormat.ONE, 1, 5000)
+          .needed()
+          .help("Each size the rental house has, as it stands on the set.")
+          .wide(36);
+  final ColumnSpec sizeKw = ColumnSpec.result("Rated").unit("kW").as(CellFormat.ONE).wide(24);
+  final ColumnSpec sizeShare = share("Load at the busiest").wide(30);
+  final ColumnSpec quietShare = share("Most load on the quietest day").wide(36);
+  final ColumnSpec enough = ColumnSpec.result("Enough?").mayBeBlank().wide(24);
+  final TableSpec sizes = TableSpec.of("Sizes on offer", 10);
+
+  final ColumnSpec name = ColumnSpec.result("Set that is rated").wide(60);
+  final ColumnSpec watts =
+      ColumnSpec.result("All legs as the busiest").unit("W").as(CellFormat.WHOLE).wide(30);
+  final ColumnSpec starting =
+      ColumnSpec.result("When the worst starts").unit("W").as(CellFormat.WHOLE).wide(30);
+  final ColumnSpec needed =
+      ColumnSpec.result("Rating needed").unit("kVA").as(CellFormat.ONE).wide(24);
+  final ColumnSpec pick =
+      ColumnSpec.result("Size proposed").unit("kVA").as(CellFormat.ONE).wide(24);
+  final ColumnSpec counted =
+      ColumnSpec.result("Size that counts").unit("kVA").as(CellFormat.ONE).wide(24);
+  final ColumnSpec rated = ColumnSpec.result("Rated").unit("kW").as(CellFormat.ONE).wide(18);
+  final ColumnSpec derated =
+      ColumnSpec.result("Gives there").unit("kW").as(CellFormat.ONE).wide(18);
+  final TableSpec rating = TableSpec.of("Rating", 1);
+
+  final ColumnSpec day = ColumnSpec.result("Day of the set").wide(30);
+  final ColumnSpec date = ColumnSpec.result("Date").as(CellFormat.DAY).wide(24);
+  final ColumnSpec from = ColumnSpec.result("Starts").as(CellFormat.TIME).wide(12);
+  final ColumnSpec to = ColumnSpec.result("Stops").as(CellFormat.TIME).wide(12);
+  final ColumnSpec hours = ColumnSpec.result("Run time").unit("h").as(CellFormat.TWO).wide(12);
+  final ColumnSpec busiest = ColumnSpec.result("Busiest").unit("kW").as(CellFormat.TWO).wide(18);
+  final ColumnSpec share = share("Load at the busiest").wide(18);
+  final ColumnSpec mean = share("Mean load").wide(18);
+  final ColumnSpec low = ColumnSpec.result("Under 30 % load").unit("h").as(CellFormat.TWO).wide(18);
+  final ColumnSpec energy = ColumnSpec.result("Energy").unit("kWh").as(CellFormat.ONE).wide(18);
+  final ColumnSpec fuel = ColumnSpec.result("Fuel").as(CellFormat.ONE).wide(12);
+  final ColumnSpec soFar = ColumnSpec.working("Fuel so far").as(CellFormat.ONE);
+  final ColumnSpec carbon =
+      ColumnSpec.result("CO2").unit("kg").as(CellFormat.ONE).mayBeBlank().wide(12);
+  final ColumnSpec manned = ColumnSpec.result("Operator").unit("h").as(CellFormat.TWO).wide(18);
+  final ColumnSpec fuelCost =
+      ColumnSpec.result("Cost of fuel").as(CellFormat.MONEY).mayBeBlank().wide(18);
+  final ColumnSpec mannedCost =
+      ColumnSpec.result("Cost of operator").as(CellFormat.MONEY).mayBeBlank().wide(18);
+  final ColumnSpec dayOfJob = ColumnSpec.working("Day of Job").as(CellFormat.COUNT);
+  final ColumnSpec litres = ColumnSpec.working("Litres").unit("L").as(CellFormat.ONE);
+  final TableSpec days = TableSpec.of("Days of the set", JobSheet.DAYS);
+
+  final ColumnSpec total = ColumnSpec.result("Fuel in all").as(CellFormat.ONE).wide(24);
+  final ColumnSpec full = ColumnSpec.result("A full tank gives").as(CellFormat.ONE).wide(24);
+  final ColumnSpec drops = ColumnSpec.result("Deliveries needed").as(CellFormat.COUNT).wide(24);
+  final ColumnSpec dropDay =
+      ColumnSpec.result("Deliver on").as(CellFormat.DAY).mayBeBlank().wide(24);
+  final ColumnSpec dropBefore =
+      ColumnSpec.result("Deliver before").as(CellFormat.TIME).mayBeBlank().wide(24);
+  final ColumnSpec carbonSum = ColumnSpec.result("CO2").unit("kg").as(CellFormat.ONE).wide(18);
+  final ColumnSpec fuelSum =
+      ColumnSpec.result("Fuel and deliveries").as(CellFormat.MONEY).mayBeBlank().wide(30);
+  final ColumnSpec mannedSum =
+      ColumnSpec.result("Operator in all").as(CellFormat.MONEY).mayBeBlank().wide(24);
+  final ColumnSpec charged =
+      ColumnSpec.result("Days charged").unit("days").as(CellFormat.ONE).mayBeBlank().wide(24);
+  final ColumnSpec hire = ColumnSpec.result("Hire").as(CellFormat.MONEY).mayBeBlank().wide(24);
+  final ColumnSpec emptyRun =
+      ColumnSpec.working("Row on which the tank is empty").as(CellFormat.COUNT);
+  final ColumnSpec emptyAt = ColumnSpec.working("Empty at").unit("day").as(CellFormat.TWO);
+  final TableSpec sums = TableSpec.of("Fuel, operator and hire in all", 1);
+
+  final ColumnSpec quarterSum = ColumnSpec.working("Burnt since full").unit("L").as(CellFormat.TWO);
+  final TableSpec emptying =
+      TableSpec.of(
+          "Fuel in each quarter of the day that empties the tank", GeneratorHours.QUARTERS);
+
+  final ColumnSpec clock = ColumnSpec.result("From").as(CellFormat.TIME);
+  final ColumnSpec clockShare = share("Load of the set");
+  final ColumnSpec clockLow = share("30 % of the set");
+  private final ColumnSpec clockDay = ColumnSpec.working("Day of Job").as(CellFormat.COUNT);
+  private final ColumnSpec moment = ColumnSpec.working("Moment").unit("day").as(CellFormat.TWO);
+  final TableSpec byHour = TableSpec.of("Load in each half hour", 48);
+
+  final ColumnSpec readOn;
+  final ColumnSpec meterStart = meter("Hour meter at start").wide(24);
+  final ColumnSpec meterStop = meter("Hour meter at stop").wide(24);
+  final ColumnSpec delivered =
+      ColumnSpec.input("Delivered")
+          .number(CellFormat.ONE, 0, 100_000)
+          .help("The delivery note.")
+          .wide(24);
+  final ColumnSpec ran =
+      ColumnSpec.result("Ran").unit("h").as(CellFormat.TWO).mayBeBlank().wide(18);
+  final ColumnSpec planned =
+      ColumnSpec.result("Planned to run").unit("h").as(CellFormat.TWO).wide(18);
+  final ColumnSpec deliveredSum = ColumnSpec.result("Delivered so far").as(CellFormat.ONE).wide(24);
+  final ColumnSpec burntSum = ColumnSpec.result("Burnt by the plan").as(CellFormat.ONE).wide(24);
+  final TableSpec typed = TableSpec.of("Read at the set", 20);
+
+  GeneratorSheet(
+      LightingJobSheet plan,
+      SupplySheet supply,
+      LoadsSheet loads,
+      CableRunsSheet runs,
+      LegsSheet legs) {
+    this.plan = plan;
+    this.supply = supply;
+    this.loads = loads;
+    this.runs = runs;
+    this.legs = legs;
+    terms = new GeneratorTerms(plan, supply);
+    running = new GeneratorHours(plan, terms, loads);
+    readOn =
+        ColumnSpec.input("Read on")
+            .as(CellFormat.DAY)
+            .oneOf(plan.job.date)
+            .needed()
+            .wide(30)
+            .help("The date on which that run began.");
+    sizes();
+    rating();
+    days();
+    sums();
+    byHour();
+    readings();
+  }
+
+  private static ColumnSpec share(String heading) {
+    return ColumnSpec.result(heading).as(CellFormat.SHARE);
+  }
+
+  private static ColumnSpec meter(String heading) {
+    return ColumnSpec.input(heading)
+        .unit("h")
+        .number(CellFormat.ONE, 0, 1_000_000)
+        .help("The hour meter on its panel.");
+  }
+
+  /** A figure of a table with one row. */
+  private static Formula one(ColumnSpec column) {
+    return calc("INDEX({};1)", column.all());
+  }
+
+  private void sizes() {
+    sizeKw.by(call(GensetFunctions.KW, size));
+    Formula some = calc("COUNT({})=0", busiest.all());
+    sizeShare
+        .by(calc("IF({};\"\";{})", some, load(calc("MAX({})", busiest.all()), sizeKw)))
+        .mayBeBlank();
+    quietShare
+        .by(calc("IF({};\"\";{})", some, load(calc("MIN({})", busiest.all()), sizeKw)))
+        .mayBeBlank();
+    enough.by(
+        calc(
+            "IF(ISNUMBER({});IF({}>={}-0.000001;\"yes\";\"no\");\"\")",
+            one(needed),
+            size,
+            one(needed)));
+    sizes.columns(size, sizeKw, sizeShare, quietShare, enough);
+    sizes.checks().reasonWide(40);
+    sizes.starts(LightingPlan.class, "generator-sizes.csv");
+  }
+
+  private static Formula load(Formula kw, Formula ratedKw) {
+    return call(GensetFunctions.LOADSHARE, kw, ratedKw);
+  }
+
+  private void rating() {
+    Formula system = supply.system.where(supply.name, name);
+    Formula lines = calc("IF({}=\"3PH\";3;IF({}=\"split\";2;1))", system, system);
+    Formula factor = legs.powerFactor.where(legs.source, name);
+    Formula kind = or(terms.engine, "diesel turbo");
+    name.by(calc("{}&\"\"", terms.reckoned));
+    watts.by(calc("{}*{}*{}", lines, supply.busiest.where(supply.name, name), factor));
+    starting.by(
+        calc("{}+{}*MAXIFS({};{};{})", watts, lines, loads.surge.all(), loads.source.all(), name));
+    needed.by(
+        calc(
+            "IF({}=0;0;{})",
+            watts,
+            call(
+                GensetFunctions.KVA,
+                watts,
+                factor,
+                or(terms.spare, 0.2),
+                terms.metres(),
+                terms.celsius(),
+                kind,
+                starting)));
+    pick.by(
+        calc(
+            "IF({}=0;MIN({});{})",
+            needed,
+            size.all(),
+            call(GensetFunctions.PICK, needed, size.all())));
+    counted.by(calc("IF({}=\"\";{};{})", or(terms.ordered, ""), pick, or(terms.ordered, "")));
+    rated.by(call(GensetFunctions.KW, counted));
+    derated.by(
+        calc("{}*{}", rated, call(GensetFunctions.DERATE, terms.metres(), terms.celsius(), kind)));
+    rating.columns(name, watts, starting, needed, pick, counted, rated, derated);
+    rating.asks(terms.inputs());
+    rating.checks(
+        ValidationRule.stop(
+            calc("{}>{}+0.000001", needed, counted),
+            say("{} kVA are too few: {} are needed.", counted, needed)),
+        ValidationRule.look(
+            calc("AND({}=\"\";COUNTIF({};\"generator\")>1)", or(terms.set, ""), supply.kind.all()),
+            say("Supply has more than one generator: this page reckons {} only.", name)),
+        ValidationRule.look(
+            calc("{}<>\"\"", or(plan.shown, "")),
+            Formula.of("Rated for the day shown on Job only: clear it there before you order.")));
+  }
+
+  private Formula ofRun(ColumnSpec column) {
+    return calc("INDEX({};{})", column.all(), dayOfJob);
+  }
+
+  private static Formula clockOf(Formula moment) {
+    return calc("ROUND(1440*MOD({};1);0)/1440", moment);
+  }
+
+  private void days() {
+    JobSheet job = plan.job;
+    Formula kilowatts = running.kilowattsOf(dayOfJob);
+    Formula runs = running.hoursOf(dayOfJob);
+    Formula burnt = call(GensetFunctions.FUELFOR, kilowatts, runs, one(rated));
+    dayOfJob.by(calc("MATCH({};{};0)", day.rowNumber(), running.runNumber.all()));
+    date.by(calc("INDEX({};{})", job.date.all(), dayOfJob));
+    day.by(
+        calc(
+            "IF(INDEX({};{})=\"\";TEXT({};\"d mmm\");INDEX({};{}))",
+            job.day.all(),
+            dayOfJob,
+            date,
+            job.day.all(),
+            dayOfJob));
+    from.by(clockOf(ofRun(running.start)));
+    to.by(clockOf(ofRun(running.stop)));
+    hours.by(calc("SUM({})", runs));
+    busiest.by(calc("MAX({})", kilowatts));
+    share.by(load(busiest, one(rated)));
+    energy.by(calc("SUMPRODUCT({};{})", kilowatts, runs));
+    mean.by(load(calc("{}/{}", energy, hours), one(rated)));
+    low.by(calc("SUMPRODUCT(({}<" + LOW + "*{})*{})", kilowatts, one(rated), runs));
+    litres.by(burnt);
+    fuel.unit(job.volumes())
+        .by(job.fromLitres(burnt))
+        .waiting(
+            "No fuel figure: the chart holds diesel sets of 20 to 200 kW. Ask the rental house.");
+    soFar.unit(job.volumes()).by(calc("SUM({})+{}", fuel.above(), fuel));
+    carbon.by(call(GensetFunctions.CO2, litres));
+    manned.by(
+        calc(
+            "IF({}=\"\";24*({}-{});{})",
+            or(terms.operatorHours, ""),
+            ofRun(running.stop),
+            ofRun(running.start),
+            or(terms.operatorHours, "")));
+    fuelCost.unit(terms.currency).by(terms.fee(terms.price, fuel, 1));
+    mannedCost.unit(terms.currency).by(terms.fee(terms.operatorRate, manned, 1));
+    days.columns(
+        day,
+        date,
+        from,
+        to,
+        hours,
+        busiest,
+        share,
+        mean,
+        low,
+        energy,
+        fuel,
+        carbon,
+        manned,
+        fuelCost,
+        mannedCost,
+        dayOfJob,
+        soFar,
+        litres);
+    days.tall(3);
+    Formula quiet = ofRun(running.quietFrom);
+    days.checks(
+        ValidationRule.wrong(
+            calc("{}>{}", busiest, one(derated)),
+            say("{} kW at the busiest are more than the set gives there: a bigger one.", busiest)),
+        ValidationRule.stop(
+            calc("AND({}>0;{})", quiet, running.isLoaded(quiet, ofRun(running.quietTo))),
+            Formula.of("Loads are planned on it while it is off for quiet.")),
+        ValidationRule.look(
+            calc("{}<" + LOW, share),
+            calc(
+                "\"Low load, never over \"&ROUND(100*{};0)&\" %: a diesel soots up. \"&"
+                    + "IF(MIN({})<{};\"A smaller set for that day, or packs.\";\"No smaller set on"
+                    + " offer: packs that day, or more load on it.\")",
+                share, size.all(), one(counted))),
+        ValidationRule.look(
+            calc("{}>" + HIGH, mean),
+            say("{} mean load: over 70 % is more than a set bears day by day.", mean)));
+  }
+
+  /** Fuel since the tank was full, quarter by quarter on the day on which it gets empty. */
+  private void sums() {
+    Formula row = one(emptyRun);
+    Formula dayThen = calc("INDEX({};{})", dayOfJob.all(), row);
+    Formula quarter = quarterSum.rowNumber();
+    Formula kw = running.kilowattsOf(dayThen, quarter);
+    Formula part = running.hoursOf(dayThen, quarter);
+    quarterSum.by(
+        calc(
+            "IF(ISNUMBER({});N(INDEX({};{}-1))*({}>1)+{}*{};\"\")",
+            row,
+            quarterSum.all(),
+            quarter,
+            quarter,
+            call(GensetFunctions.FUEL, kw, one(rated)),
+            part));
+    emptying.columns(quarterSum);
+    full.unit(plan.job.volumes());
+    total.unit(plan.job.volumes());
+    total.by(calc("IF(COUNT({})=0;\"\";SUM({}))", fuel.all(), fuel.all()));
+    full.by(calc("{}+0*{}", terms.full(), total));
+    drops.by(calc("MAX(0;ROUNDUP(ROUND({}/{};6);0)-1)", total, full));
+    emptyRun.by(calc("IF({}>{};COUNTIF({};\"<=\"&{})+1;\"\")", total, full, soFar.all(), full));
+    Formula before =
+        calc("SUM({})-SUMIFS({};{};\">\"&{})", fuel.all(), fuel.all(), soFar.all(), full);
+    Formula left = plan.job.litres(calc("({}-({}))", full, before));
+    Formula begin = calc("INDEX({};INDEX({};{}))", running.start.all(), dayOfJob.all(), emptyRun);
+    emptyAt.by(calc("{}+COUNTIF({};\"<=\"&{})/96", begin, quarterSum.all(), left));
+    dropDay.by(calc("INT({}+1/2880)", emptyAt));
+    dropBefore.by(clockOf(emptyAt));
+    carbonSum.by(calc("IF(COUNT({})=0;\"\";SUM({}))", carbon.all(), carbon.all()));
+    fuelSum
+        .unit(terms.currency)
+        .by(
+            calc(
+                "IF(COUNT({})=0;\"\";SUM({})+N({}))",
+                fuelCost.all(),
+                fuelCost.all(),
+                terms.fee(terms.drop, drops, 1)));
+    mannedSum
+        .unit(terms.currency)
+        .by(calc("IF(COUNT({})=0;\"\";SUM({}))", mannedCost.all(), mannedCost.all()));
+    charged.by(terms.chargedDays());
+    hire.unit(terms.currency).by(terms.fee(terms.dayRate, Formula.of(1), charged));
+    sums.columns(
+        total,
+        full,
+        drops,
+        dropDay,
+        dropBefore,
+        carbonSum,
+        fuelSum,
+        mannedSum,
+        charged,
+        hire,
+        emptyRun,
+        emptyAt);
+    sums.checks(
+        ValidationRule.stop(
+            calc(
+                "AND(COUNT({};{})=2;{}=\"\")",
+                or(terms.onHire, ""),
+                or(terms.offHire, ""),
+                or(charged, "")),
+            Formula.of("Off hire lies before on hire, or years after it: mend the dates.")),
+        ValidationRule.stop(
+            calc(
+                "OR(AND(COUNT({})=1;COUNT({})=0);AND(COUNT({};{})=2;{}=\"\"))",
+                or(terms.price, ""),
+                fuelCost.all(),
+                or(terms.dayRate, ""),
+                or(charged, ""),
+                or(hire, "")),
+            say("{} is not a currency: three letters, such as EUR.", terms.currency)));
+  }
+
+  /** The load over the day shown, or over the busiest. */
+  private void byHour() {
+    clockDay.by(
+        calc(
+            "INDEX({};IF({}=\"\";MATCH(MAX({});{};0);MATCH({};{};0)))",
+            dayOfJob.all(),
+            or(plan.shown, ""),
+            busiest.all(),
+            busiest.all(),
+            or(plan.shown, 0),
+            date.all()));
+    Formula start = calc("INDEX({};{})", running.start.all(), clockDay);
+    moment.by(calc("INT(24*{}+0.0001)/24+({}-1)/48", start, clock.rowNumber()));
+    clock.by(clockOf(moment));
+    Formula middle = calc("({}+1/96)", moment);
+    Formula off =
+        calc(
+            "OR({}<{};{}>INDEX({};{});AND({}>INDEX({};{});{}<INDEX({};{})))",
+            middle,
+            start,
+            middle,
+            running.stop.all(),
+            clockDay,
+            middle,
+            running.quietFrom.all(),
+            clockDay,
+            middle,
+            running.quietTo.all(),
+            clockDay);
+    clockShare.by(load(calc("IF({};0;{}/1000)", off, running.watts(middle)), one(rated)));
+    clockLow.by(calc(LOW + "+0*{}", clockShare));
+    byHour.columns(clock, clockShare, clockLow, clockDay, moment);
+  }
+
+  private void readings() {
+    ran.by(calc("{}-{}", meterStop, meterStart));
+    planned.by(calc("SUMIFS({};{};{})", hours.all(), date.all(), readOn));
+    delivered.unit(plan.job.volumes());
+    deliveredSum
+        .unit(plan.job.volumes())
+        .by(calc("SUMIFS({};{};\"<=\"&{})", delivered.all(), readOn.all(), readOn));
+    burntSum
+        .unit(plan.job.volumes())
+        .by(calc("SUMIFS({};{};\"<=\"&{})", fuel.all(), date.all(), readOn));
+    typed.columns(readOn, meterStart, meterStop, delivered, ran, planned, deliveredSum, burntSum);
+    typed.checks(
+        ValidationRule.wrong(
+            calc("{}>{}", meterStart, meterStop),
+            Formula.of("The meter cannot run backwards: read both again.")),
+        ValidationRule.look(
+            calc("{}=0", planned), Formula.of("By the plan the set does not run on that date.")),
+        ValidationRule.look(
+            calc("ABS({}-{})>=1", ran, planned),
+            say("Ran {} h, planned were {} h: pay for what ran, mend the plan.", ran, planned)));
+  }
+
+  /** A line of the order, or that it waits. */
+  private static Formula line(String pattern, Object... parts) {
+    return calc("IFERROR({};\"(not settled: see Rating)\")", calc(pattern, parts));
+  }
+
+  /** The order, line by line. */
+  TextBlock order() {
+    Formula run = calc("MATCH({};{};0)", terms.reckoned, runs.from.all());
+    Formula has = calc("{}<>\"\"", terms.reckoned);
+    return TextBlock.notes(
+        "The order, to mail",
+        line(
+            "IF({};\"Please confirm in writing for \"&{}&\", revision \"&{}&\":\";\"No generator on"
+                + " Supply.\")",
+            has,
+            plan.job.production,
+            plan.job.revision),
+        line(
+            "IF({};\"Generator, silenced, \"&{}&\" kVA (\"&ROUND({};1)&\" kVA needed at \"&{}&\""
+                + " \"&{}&\" altitude and \"&ROUND({};0)&\" °C at its intake), \"&{}&\", \"&{}&\""
+                + " V, outlet: \"&{}&\".\";\"\")",
+            has,
+            one(counted),
+            one(needed),
+            or(terms.altitude, 0),
+            plan.job.lengths(),
+            terms.celsius(),
+            supply.system.where(supply.name, terms.reckoned),
+            supply.nominal.where(supply.name, terms.reckoned),
+            supply.outlets.where(supply.name, terms.reckoned)),
+        line(
+            "IF({};\"To \"&{}&\". On hire \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&\", off"
+                + " hire \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&IF(N({})>0;\", \"&{}&\""
+                + " days charged\";\"\")&\".\";\"\")",
+            has,
+            supply.place.where(supply.name, terms.reckoned),
+            or(terms.onHire, ""),
+            or(terms.onHire, ""),
+            or(terms.offHire, ""),
+            or(terms.offHire, ""),
+            one(charged),
+            one(charged)),
+        line(
+            "IF({};\"Runs on \"&COUNT({})&\" days, first on \"&TEXT(MIN({});\"d mmm\")&\" from"
+                + " \"&TEXT(INDEX({};1);\"hh:mm\")&\", at most \"&ROUND(MAX({});1)&\" h a"
+                + " day\"&IF(COUNT({};{})=2;\", off"
+                + " \"&TEXT({};\"hh:mm\")&\"–\"&TEXT({};\"hh:mm\")&\" for quiet\";\"\")&\"."
+                + " Operator: \"&ROUND(SUM({});1)&\" h in all.\";\"\")",
+            has,
+            date.all(),
+            date.all(),
+            from.all(),
+            hours.all(),
+            terms.offFrom,
+            terms.offTo,
+            terms.offFrom,
+            terms.offTo,
+            manned.all()),
+        line(
+            "IF({};IFERROR(\"It stands away for noise: \"&INDEX({};{})&\" \"&{}&\" of"
+                + " \"&INDEX({};{})&\" to \"&INDEX({};{})&\", our cable.\";\"Cable to set for"
+                + " noise: see Runs.\");\"\")",
+            has,
+            runs.length.all(),
+            run,
+            plan.job.lengths(),
+            runs.size.all(),
+            run,
+            runs.to.all(),
+            run),
+        line(
+            "IF({};\"Fuel by the plan \"&ROUND(N({});0)&\" \"&{}&\"; comes with a full tank of"
+                + " \"&{}&\" \"&{}&\". \"&IF(N({})=0;\"No delivery needed before off"
+                + " hire.\";\"Deliveries: \"&{}&\", the first on \"&TEXT({};\"d mmm\")&\" before"
+                + " \"&TEXT({};\"hh:mm\")&\".\");\"\")",
+            has,
+            one(total),
+            plan.job.volumes(),
+            or(terms.tank, 0),
+            plan.job.volumes(),
+            one(drops),
+            one(drops),
+            one(dropDay),
+            one(dropBefore)));
+  }
+
+  BarChart chart() {
+    return BarChart.lines(
+        "Load of the set over the day shown, or over the busiest",
+        10,
+        "%",
+        clock,
+        clockShare,
+        clockLow);
+  }
+
+  SheetSpec tab() {
+    return SheetSpec.of(
+            "Generator",
+            "How big a set, when it runs, what it burns and costs. Fill when it starts and stops;"
+                + " the sizes on offer stand on Generator log, the order to mail below.")
+        .grid(54, 6)
+        .with(terms.fields())
+        .newPage(rating)
+        .with(sums, order(), chart())
+        .newPage(days);
+  }
+
+  /** The lists that grow: on a tab whose rows can be added, removed and sorted. */
+  SheetSpec log() {
+    return SheetSpec.of(
+            "Generator log",
+            "The sizes that the rental house offers; and, on the day, what is read at the set,"
+                + " beside the plan.")
+        .with(sizes, typed);
+  }
+
+  /** The working figures. */
+  Block[] working() {
+    return new Block[] {running.days, running.quarters, emptying, byHour};
+  }
+}

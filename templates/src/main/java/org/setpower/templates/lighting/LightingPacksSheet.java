@@ -1,0 +1,205 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.setpower.registry.groups.ChargeFunctions;
+import org.setpower.registry.groups.PackFunctions;
+import org.setpower.templates.shared.EquipmentSheet;
+import org.setpower.templates.shared.PackFeed;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.ValidationRule;
+
+/** Lights on packs: whether the feed fits, how long it lasts, how many packs the shift takes. */
+final class LightingPacksSheet {
+  private static final double MILD = 20;
+
+  final PackFeed feed;
+  final ColumnSpec item;
+  final ColumnSpec day;
+  final ColumnSpec quantity =
+      ColumnSpec.input("Quantity")
+          .number(CellFormat.COUNT, 1, 999)
+          .wide(16)
+          .help("How many of them, each with packs of its own. Blank: 1.");
+  final ColumnSpec level =
+      ColumnSpec.input("Level").share().wide(12).help("The dimmer level, with %. Blank: 100 %.");
+  final ColumnSpec series =
+      ColumnSpec.input("In series")
+          .number(CellFormat.COUNT, 1, 4)
+          .wide(12)
+          .help("Packs one behind the other; only where the maker allows it. Blank: 1.");
+  final ColumnSpec parallel =
+      ColumnSpec.input("Side by side")
+          .number(CellFormat.COUNT, 1, 12)
+          .wide(12)
+          .help("Equal, equally full packs that share the current. Blank: 1.");
+  final ColumnSpec from =
+      ColumnSpec.input("From")
+          .as(CellFormat.TIME)
+          .needed()
+          .wide(12)
+          .help("Switched on, by the clock.");
+  final ColumnSpec to =
+      ColumnSpec.input("To")
+          .as(CellFormat.TIME)
+          .needed()
+          .wide(12)
+          .help("Switched off. At or before From means the next morning.");
+  final ColumnSpec watts = ColumnSpec.result("Power").unit("W").as(CellFormat.WHOLE).wide(13);
+  final ColumnSpec hours = ColumnSpec.result("One set lasts").unit("h").as(CellFormat.ONE).wide(13);
+  final ColumnSpec swaps = ColumnSpec.result("Swaps").as(CellFormat.COUNT).wide(13);
+  final ColumnSpec packs = ColumnSpec.result("Packs for the shift").as(CellFormat.COUNT).wide(14);
+
+  final ColumnSpec needed = ColumnSpec.working("Hours needed").unit("h").as(CellFormat.TWO);
+  final ColumnSpec coldest = ColumnSpec.working("Coldest").unit("°C").as(CellFormat.ONE);
+  final ColumnSpec lights = ColumnSpec.working("Of this light that day").as(CellFormat.COUNT);
+  final ColumnSpec quantityNow = ColumnSpec.working("Pieces").as(CellFormat.COUNT);
+  final ColumnSpec newDay = ColumnSpec.working("First row of its day").as(CellFormat.COUNT);
+  final ColumnSpec wall = ColumnSpec.working("From the wall").unit("Wh").as(CellFormat.WHOLE);
+  final ColumnSpec sameDay = ColumnSpec.working("Same pack that day").as(CellFormat.COUNT);
+  final ColumnSpec allDay = ColumnSpec.working("Packs that day").as(CellFormat.COUNT);
+
+  final TableSpec table = TableSpec.of("", 60);
+
+  private final LightingJobSheet plan;
+  private final EquipmentSheet kit;
+
+  LightingPacksSheet(LightingJobSheet plan, EquipmentSheet kit) {
+    this.plan = plan;
+    this.kit = kit;
+    feed = new PackFeed(plan.job, kit, "light");
+    item =
+        ColumnSpec.input("Light")
+            .oneOf(kit.item)
+            .needed()
+            .wide(50)
+            .help("From the list; a row of Kit that is fed with DC.");
+    day =
+        ColumnSpec.input("Day")
+            .as(CellFormat.DAY)
+            .oneOf(plan.job.date)
+            .needed()
+            .wide(20)
+            .help("One of the dates on Job; its coldest hour counts.");
+    works();
+    table.columns(
+        item,
+        day,
+        quantity,
+        level,
+        feed.plate,
+        feed.pack,
+        series,
+        parallel,
+        feed.leadLength,
+        feed.leadSize,
+        from,
+        to,
+        feed.touchSafe,
+        watts,
+        feed.feed,
+        feed.full,
+        feed.there,
+        feed.amps,
+        feed.atCutOff,
+        feed.limit,
+        hours,
+        swaps,
+        packs,
+        needed,
+        coldest,
+        lights,
+        quantityNow,
+        newDay,
+        wall,
+        sameDay,
+        allDay);
+    table.columns(feed.working());
+    table.checks(checks());
+  }
+
+  private Formula ofItem(ColumnSpec column) {
+    return column.where(kit.item, item);
+  }
+
+  private void works() {
+    Formula each = or(series, 1);
+    Formula side = or(parallel, 1);
+    watts
+        .by(calc("{}*{}", ofItem(kit.watts), or(level, 1)))
+        .failing("Kit has no watts for it: fill them in there.");
+    Formula worksFrom = ofItem(kit.worksFrom);
+    feed.works(watts, worksFrom, each, side, side);
+    coldest.by(plan.job.coldest(day, MILD));
+    hours.by(feed.hours(worksFrom, coldest, 0));
+    needed.by(calc("24*MOD({}-{};1)+24*({}={})", to, from, to, from));
+    swaps.by(calc("{}-1", call(PackFunctions.COUNT, needed, hours)));
+    packs.by(calc("({}+1)*{}*{}*{}", swaps, each, side, or(quantity, 1)));
+    sameDay.by(
+        calc("SUMIFS({};{};{};{};{})", packs.all(), feed.pack.all(), feed.pack, day.all(), day));
+    quantityNow.by(calc("{}+0*LEN({})", or(quantity, 1), item));
+    lights.by(calc("SUMIFS({};{};{};{};{})", quantityNow.all(), item.all(), item, day.all(), day));
+    newDay.by(calc("N(COUNTIF({};{})=0)", day.above(), day));
+    wall.by(calc("{}*{}", packs, call(ChargeFunctions.MAINS, feed.ofPack(kit.wattHours))));
+    allDay.by(calc("SUMIFS({};{};{})", packs.all(), day.all(), day));
+  }
+
+  private ValidationRule[] checks() {
+    Formula worksFrom = ofItem(kit.worksFrom);
+    Formula worksTo = ofItem(kit.worksTo);
+    Formula pieces = feed.ofPack(kit.packPieces);
+    List<ValidationRule> checks = new ArrayList<>();
+    Collections.addAll(
+        checks,
+        ValidationRule.wrong(
+            calc("AND(LEN({})>0;{}<>\"DC\")", item, ofItem(kit.feed)),
+            say("{} runs on mains: plan it on Loads.", item)),
+        ValidationRule.wrong(
+            calc("AND(LEN({})>0;OR(N({})=0;N({})=0))", item, worksFrom, worksTo),
+            say("Fill in on Kit from and to how many volts {} works.", item)),
+        ValidationRule.stop(
+            calc("{}>{}", feed.full, worksTo),
+            calc(
+                "ROUND({};1)&\" V just off the charger, \"&{}&\" works to \"&ROUND({};1)&\" V:"
+                    + " another pack, or a converter.\"",
+                feed.full,
+                item,
+                worksTo)),
+        ValidationRule.stop(
+            calc("{}<{}", feed.there, worksFrom),
+            calc(
+                "ROUND({};1)&\" V arrive, \"&{}&\" works from \"&ROUND({};1)&\" V.\"",
+                feed.there,
+                item,
+                worksFrom)));
+    Collections.addAll(checks, feed.checks("more side by side"));
+    checks.add(
+        ValidationRule.look(
+            calc("AND(N({})>0;{}>{})", pieces, sameDay, pieces),
+            calc(
+                "{}&\" of \"&{}&\" that day, Kit has \"&{}&\": charge between, or hire.\"",
+                sameDay,
+                feed.pack,
+                pieces)));
+    return checks.toArray(new ValidationRule[0]);
+  }
+
+  SheetSpec tab() {
+    return SheetSpec.of(
+            "Packs",
+            "Lights that run on packs: light, day, the plate's volts, the pack and the times. Each"
+                + " row says whether it fits, how long it lasts and how many packs the shift"
+                + " takes.")
+        .with(table);
+  }
+}

@@ -1,0 +1,360 @@
+package org.setpower.templates.lighting;
+
+import static org.setpower.templates.spec.Formula.calc;
+import static org.setpower.templates.spec.Formula.call;
+import static org.setpower.templates.spec.Formula.or;
+import static org.setpower.templates.spec.Formula.say;
+
+import org.setpower.registry.groups.LoadFunctions;
+import org.setpower.templates.shared.EquipmentSheet;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.Formula;
+import org.setpower.templates.spec.SheetSpec;
+import org.setpower.templates.spec.TableSpec;
+import org.setpower.templates.spec.ValidationRule;
+
+/** Sources and boxes, from the source outwards. */
+final class SupplySheet {
+  static final int ROOM = 40;
+
+  private static final String[] CONNECTORS = {
+    "IEC 60309 16 A",
+    "IEC 60309 32 A",
+    "IEC 60309 63 A",
+    "IEC 60309 125 A",
+    "single-pole cam-type set",
+    "stage pin",
+    "household socket",
+    "19-pin multi-circuit",
+    "hard wired"
+  };
+
+  final ColumnSpec name =
+      ColumnSpec.input("Name")
+          .needed()
+          .wide(30)
+          .help("What is written on it: quay, pans set, box A1.");
+  final ColumnSpec kind =
+      ColumnSpec.input("Kind")
+          .oneOf("generator", "house supply", "street supply", "wall socket", "box")
+          .needed()
+          .wide(24)
+          .help("box for everything that is fed by a row above.");
+  final ColumnSpec place = ColumnSpec.input("Place").wide(20).help("Where it stands.");
+  final ColumnSpec fedFrom =
+      ColumnSpec.input("Fed from")
+          .oneOf(name)
+          .wide(26)
+          .help("The row above that feeds it. Blank for a source.");
+  final ColumnSpec system =
+      ColumnSpec.input("System")
+          .oneOf("1PH", "split", "3PH")
+          .needed()
+          .wide(14)
+          .help("1PH: one line and neutral. split: two lines, 120/240 V. 3PH: three lines.");
+  final ColumnSpec volts =
+      ColumnSpec.input("Volts")
+          .unit("V")
+          .number(CellFormat.WHOLE, 50, 1000)
+          .wide(12)
+          .help(
+              "Nominal: between lines for 3PH and split (400, 208, 240), else line to neutral."
+                  + " Blank: those of the mains standard on Job.");
+  final ColumnSpec inlet =
+      ColumnSpec.input("Inlet")
+          .wide(34)
+          .oneOf(CONNECTORS)
+          .orOther()
+          .help("The connector it is fed by.");
+  final ColumnSpec breaker =
+      ColumnSpec.input("Breaker")
+          .unit("A a leg")
+          .number(CellFormat.WHOLE, 1, 4000)
+          .needed()
+          .wide(15)
+          .help("The figure on its main breaker or fuse, for one leg.");
+  final ColumnSpec outlets =
+      ColumnSpec.input("Outlets").wide(22).help("How many of which kind: 6 x 16 A household.");
+  final ColumnSpec outletKind =
+      ColumnSpec.input("Kind of outlet")
+          .oneOf(CONNECTORS)
+          .orOther()
+          .wide(34)
+          .help("What plugs into it: where a plug on Kit differs, an adaptor is on the order.");
+  final ColumnSpec outlet =
+      ColumnSpec.input("Breaker of each outlet")
+          .unit("A")
+          .number(CellFormat.WHOLE, 1, 4000)
+          .wide(17)
+          .help("The smaller breaker in front of each outlet. Blank: there is none.");
+  final ColumnSpec taken =
+      ColumnSpec.input("Already taken")
+          .unit("A a leg")
+          .number(CellFormat.ONE, 0, 4000)
+          .wide(14)
+          .help("What the house or others draw there while we work: measure, or ask the house.");
+  final ColumnSpec leg =
+      ColumnSpec.input("Leg")
+          .oneOf("L1", "L2", "L3")
+          .wide(9)
+          .help("For a 1PH box on a feed with several legs: the leg it hangs on.");
+  final ColumnSpec rcd =
+      ColumnSpec.input("RCD")
+          .unit("mA")
+          .number(CellFormat.WHOLE, 1, 3000)
+          .wide(12)
+          .help("Trip current printed on the RCD or GFCI of the outlets.");
+  final ColumnSpec loop =
+      ColumnSpec.input("Loop measured")
+          .unit("Ω")
+          .number(CellFormat.TWO, 0.001, 10_000)
+          .wide(17)
+          .help("Line to earth at this source, by a loop tester. Blank: not known.");
+  final ColumnSpec who =
+      ColumnSpec.input("Connects and signs")
+          .wide(28)
+          .help("The role of the competent person, such as: house electrician.");
+
+  final ColumnSpec may =
+      ColumnSpec.result("We may take", calc("{}-{}", breaker, or(taken, 0)))
+          .unit("A a leg")
+          .as(CellFormat.ONE)
+          .wide(15);
+  final ColumnSpec used =
+      ColumnSpec.result("Used at the busiest").unit("A a leg").as(CellFormat.ONE).wide(16);
+  final ColumnSpec at = ColumnSpec.result("Busiest from").as(CellFormat.TIME).wide(15);
+  final ColumnSpec spare = ColumnSpec.result("Spare", calc("{}-{}", may, used)).unit("A a leg");
+  final ColumnSpec voltsHere =
+      ColumnSpec.result("Volts here").unit("V").as(CellFormat.ONE).wide(12);
+
+  final ColumnSpec nominal = ColumnSpec.working("Nominal volts").unit("V").as(CellFormat.WHOLE);
+  final ColumnSpec toNeutral = ColumnSpec.working("Line to neutral").unit("V").as(CellFormat.WHOLE);
+  final ColumnSpec source = ColumnSpec.working("Source");
+  final ColumnSpec sourceNumber = ColumnSpec.working("No. among the sources").as(CellFormat.COUNT);
+  final ColumnSpec boxNumber = ColumnSpec.working("No. among the boxes").as(CellFormat.COUNT);
+  final ColumnSpec childKey = ColumnSpec.working("No. among what one row feeds");
+  final ColumnSpec adaptor = ColumnSpec.working("Adaptor");
+  final ColumnSpec boxWords = ColumnSpec.working("Words of the box");
+  final ColumnSpec path = ColumnSpec.working("Path");
+  final ColumnSpec legNow = ColumnSpec.working("Leg now");
+  final ColumnSpec ahead = ColumnSpec.working("Breaker ahead");
+  final ColumnSpec runPoint = ColumnSpec.working("Nearest run");
+  final ColumnSpec share = ColumnSpec.working("Share of the volts left");
+  final ColumnSpec[] onLeg = new ColumnSpec[3];
+  final ColumnSpec shareUsed = ColumnSpec.working("Share used").as(CellFormat.SHARE);
+  final ColumnSpec busiest = ColumnSpec.working("VA of the busiest leg");
+  final ColumnSpec busiestAt = ColumnSpec.working("Row of Loads at the busiest");
+  final ColumnSpec least = ColumnSpec.working("VA of the least leg then");
+
+  final TableSpec table = TableSpec.of("", ROOM);
+
+  /** Declares the columns that follow from the rest of the sheet. */
+  void declare(LightingJobSheet plan, EquipmentSheet kit, LoadsSheet loads, CableRunsSheet runs) {
+    nominal.by(calc("{}+0*LEN({})", or(volts, plan.volts(system)), system));
+    toNeutral.by(
+        calc("IF({}=\"1PH\";{};{})", system, nominal, kit.toNeutral.where(kit.between, nominal)));
+    source.by(tree(name, source));
+    sourceNumber.by(
+        calc(
+            "IF(AND(LEN({})>0;{}=\"\");COUNT({})+1;\"\")",
+            name,
+            or(fedFrom, ""),
+            sourceNumber.above()));
+    boxNumber.by(calc("IF({}=\"box\";COUNT({})+1;\"\")", kind, boxNumber.above()));
+    childKey.by(calc("{}&\"|\"&(COUNTIF({};{})+1)", fedFrom, fedFrom.above(), fedFrom));
+    adaptor.by(adaptor(above(outletKind), inlet));
+    boxWords.by(
+        calc(
+            "IF({}=\"box\";\"box, \"&{}&\" in\"&IF({}=\"\";\"\";\", \"&{}&\" out\");\"\")",
+            kind,
+            or(inlet, "?"),
+            or(outlets, ""),
+            or(outlets, "")));
+    path.by(calc("{}&{}&\"|\"", tree(Formula.of("|"), path), name));
+    ahead.by(calc("IF({}=\"\";{};{})", above(outlet), above(breaker), above(outlet)));
+    legNow.by(
+        calc(
+            "IF({}<>\"1PH\";\"\";IF({}<>\"\";{};IF({}=\"\";\"L1\";IF({}=\"\";\"all\";{}))))",
+            system,
+            or(leg, ""),
+            or(leg, ""),
+            or(fedFrom, ""),
+            above(legNow),
+            above(legNow)));
+    runPoint.by(
+        calc(
+            "IF(COUNTIF({};{})>0;{};{})",
+            runs.to.all(),
+            name,
+            name,
+            tree(Formula.of(""), runPoint)));
+    share.by(
+        calc(
+            "IF({}=\"\";1;{})", or(runPoint, ""), runs.shareLeft.where(runs.to, or(runPoint, ""))));
+    for (int i = 0; i < onLeg.length; i++) {
+      onLeg[i] =
+          ColumnSpec.working(
+                  "VA on L" + (i + 1),
+                  calc("MAX(INDEX({};0;{}))", loads.onLeg[i].all(), name.rowNumber()))
+              .inBlankRowsToo();
+    }
+    busiest.by(calc("MAX({};{};{})+0*LEN({})", onLeg[0], onLeg[1], onLeg[2], name));
+    used.by(call(LoadFunctions.AMPS, busiest, calc("{}*{}", toNeutral, share), "1PH"));
+    Formula row = name.rowNumber();
+    busiestAt.by(
+        calc(
+            "IF({}=0;\"\";MATCH({};IF({}={};INDEX({};0;{});IF({}={};INDEX({};0;{});INDEX({};0;{})));0))",
+            busiest,
+            busiest,
+            onLeg[0],
+            busiest,
+            loads.onLeg[0].all(),
+            row,
+            onLeg[1],
+            busiest,
+            loads.onLeg[1].all(),
+            row,
+            loads.onLeg[2].all(),
+            row));
+    busiestAt.mayBeBlank();
+    at.by(
+            calc(
+                "IF({}=\"\";\"\";ROUND(1440*MOD(INDEX({};{});1);0)/1440)",
+                busiestAt,
+                loads.moment.all(),
+                busiestAt))
+        .mayBeBlank();
+    least.by(
+        calc(
+            "IF({}=\"\";0;MIN(INDEX({};{};{});INDEX({};{};{});INDEX({};{};{})))",
+            busiestAt,
+            loads.onLeg[0].all(),
+            busiestAt,
+            row,
+            loads.onLeg[1].all(),
+            busiestAt,
+            row,
+            loads.onLeg[2].all(),
+            busiestAt,
+            row));
+    shareUsed.by(calc("{}/{}", used, may));
+    voltsHere.by(calc("{}*{}", nominal, share));
+    spare.as(CellFormat.ONE).wide(13);
+    table.columns(
+        name,
+        kind,
+        place,
+        fedFrom,
+        system,
+        volts,
+        inlet,
+        breaker,
+        outlets,
+        outletKind,
+        outlet,
+        taken,
+        leg,
+        rcd,
+        loop,
+        who,
+        may,
+        used,
+        at,
+        spare,
+        voltsHere,
+        nominal,
+        toNeutral,
+        source,
+        sourceNumber,
+        boxNumber,
+        childKey,
+        adaptor,
+        boxWords,
+        path,
+        legNow,
+        ahead,
+        runPoint,
+        share,
+        onLeg[0],
+        onLeg[1],
+        onLeg[2],
+        busiest,
+        busiestAt,
+        least,
+        shareUsed);
+    table.checks(checks());
+  }
+
+  private ValidationRule[] checks() {
+    return new ValidationRule[] {
+      ValidationRule.wrong(
+          calc("COUNTIF({};{})>1", name.all(), name),
+          say("{} stands here twice: give each box its own name.", name)),
+      ValidationRule.wrong(
+          calc("IFERROR(MATCH({};{};0);9999)>={}", fedFrom, name.all(), name.rowNumber()),
+          say("{} is not a row above: write what feeds it first.", fedFrom)),
+      ValidationRule.wrong(
+          calc("AND({}<>\"box\";{}<>\"\")", kind, or(fedFrom, "")),
+          say("A {} is a source: leave Fed from blank, or call it a box.", kind)),
+      ValidationRule.wrong(
+          calc("AND({}=\"box\";{}=\"\")", kind, or(fedFrom, "")),
+          Formula.of("Fill in Fed from: a box is fed by a row above.")),
+      ValidationRule.wrong(
+          calc("N({})=0", or(nominal, "")),
+          say("The mains standard on Job has no volts for {}: fill in Volts.", system)),
+      ValidationRule.wrong(
+          calc("{}=\"\"", or(toNeutral, "")),
+          say("Mains on Kit has no {} V between lines: add them there.", nominal)),
+      ValidationRule.stop(
+          calc("{}>{}", used, may),
+          say("{} A on a leg from {}, it may give {} A: move loads or times.", used, at, may)),
+      ValidationRule.stop(
+          calc("{}>{}", ahead, breaker),
+          say(
+              "The {} A breaker ahead does not protect this box of {} A: feed it from a smaller"
+                  + " outlet.",
+              ahead,
+              breaker)),
+      ValidationRule.look(
+          calc("{}=\"all\"", legNow),
+          Formula.of("Which leg does it hang on? Until you say so it counts on every leg.")),
+      ValidationRule.look(
+          calc("AND({}<=32;OR({}=\"\";{}>30))", outlet, or(rcd, ""), or(rcd, 0)),
+          Formula.of("Outlets up to 32 A require a 30 mA RCD (Class A GFCI). Enter it here.")),
+      ValidationRule.look(
+          calc("{}>0.8*{}", used, may), say("{} A of {} A from {}: little is left.", used, may, at))
+    };
+  }
+
+  /** The words of the adaptor between an outlet and a plug; nothing where they fit. */
+  static Formula adaptor(Formula outlet, Formula plug) {
+    return calc(
+        "IF(OR({}=\"\";{}=\"\";{}={};{}=\"hard wired\");\"\";\"adaptor, \"&{}&\" to \"&{})",
+        outlet,
+        plug,
+        outlet,
+        plug,
+        plug,
+        outlet,
+        plug);
+  }
+
+  /** A value handed down: of a source {@code own}, of a box that of the row that feeds it. */
+  private Formula tree(Formula own, ColumnSpec column) {
+    return calc("IF({}=\"\";{};{})", or(fedFrom, ""), own, above(column));
+  }
+
+  /** The value of a column in the row that feeds this one. */
+  private Formula above(ColumnSpec column) {
+    return calc("INDEX({};MATCH({};{};0))", column.above(), or(fedFrom, ""), name.above());
+  }
+
+  SheetSpec tab() {
+    return SheetSpec.of(
+            "Supply",
+            "Every source and every box, from the source outwards. Fill name, kind, system, volts"
+                + " and breaker first; a box also says what feeds it.")
+        .with(table);
+  }
+}

@@ -1,0 +1,118 @@
+package org.setpower.templates.spec;
+
+import java.util.List;
+
+/** The look, declared once: a cell style for each part a cell can play. */
+public enum CellStyle {
+  TITLE(18, true, Ink.ACCENT),
+  LEAD(10, false, Ink.SECONDARY),
+  STAMP(9, false, Ink.SECONDARY),
+  FINDING(9, false, Ink.INK),
+  SECTION(12, true, Ink.ACCENT),
+  HEADING(9, true, Ink.ACCENT, Ink.TINT, Ink.ACCENT),
+  LABEL(10, false, Ink.INK, Ink.NONE, Ink.HAIRLINE),
+  HELP(9, false, Ink.SECONDARY, Ink.NONE, Ink.HAIRLINE),
+  TO_FILL(10, false, Ink.INK, Ink.FILL, Ink.FILL_LINE),
+  RESULT(10, false, Ink.INK, Ink.NONE, Ink.HAIRLINE),
+  WORD(10, true, Ink.INK, Ink.NONE, Ink.HAIRLINE),
+  BLANK(10, false, Ink.INK),
+  FIGURE(26, true, Ink.INK),
+  FIGURE_LABEL(11, true, Ink.ACCENT),
+  FIGURE_NOTE(9, false, Ink.SECONDARY),
+  NOTE(10, false, Ink.INK),
+  CAUTION(9, false, Ink.INK),
+  MISSING(12, true, Ink.STOP),
+  OK(10, true, Ink.OK, Ink.OK_TINT, Ink.NONE),
+  LOOK(10, true, Ink.LOOK, Ink.LOOK_TINT, Ink.NONE),
+  STOP(10, true, Ink.STOP, Ink.STOP_TINT, Ink.NONE);
+
+  /** The typeface of all sheets. */
+  public static final String FONT = "Liberation Sans";
+
+  /** The colours. */
+  public static final class Ink {
+    public static final int NONE = -1;
+    public static final int PAPER = 0xFFFFFF;
+    public static final int INK = 0x1E2A2F;
+    public static final int SECONDARY = 0x5A6B70;
+    public static final int ACCENT = 0x1F5F6B;
+    static final int TINT = 0xE6EFF1;
+    public static final int HAIRLINE = 0xD5DCDE;
+    static final int FILL = 0xFFF8E6;
+    static final int FILL_LINE = 0xD9B44A;
+    static final int OK = 0x2E6E48;
+    static final int OK_TINT = 0xE7F3EC;
+    static final int LOOK = 0x7A4F00;
+    static final int LOOK_TINT = 0xFFF1D6;
+    static final int STOP = 0x9B1C1C;
+    static final int STOP_TINT = 0xFBE9E7;
+
+    /** Series of a chart, in order: printed in grey, no two beside each other are alike. */
+    static final List<Integer> SERIES = List.of(0x1F5F6B, 0xE0A63A, 0xB9C7CC, 0x7A3B2E, 0x8FB59B);
+
+    /** As {@link #SERIES}, for lines, which are thin. */
+    static final List<Integer> LINES = List.of(0x1F5F6B, 0xB87A12, 0x5A6B70, 0x8A4B3C, 0x4E7D5B);
+
+    /**
+     * Dark to light, in no country's colours of legs: which are L1, L2 and L3 stands beside them.
+     */
+    static final List<Integer> LEGS = List.of(0x1E2A2F, 0x6F8A93, 0xC6D2D6);
+
+    private Ink() {}
+  }
+
+  private final int points;
+  private final boolean bold;
+  private final int colour;
+  private final int fill;
+  private final int line;
+
+  CellStyle(int points, boolean bold, int colour) {
+    this(points, bold, colour, Ink.NONE, Ink.NONE);
+  }
+
+  CellStyle(int points, boolean bold, int colour, int fill, int line) {
+    this.points = points;
+    this.bold = bold;
+    this.colour = colour;
+    this.fill = fill;
+    this.line = line;
+  }
+
+  public int points() {
+    return points;
+  }
+
+  public boolean bold() {
+    return bold;
+  }
+
+  public int colour() {
+    return colour;
+  }
+
+  /** The background, or {@link Ink#NONE}. */
+  public int fill() {
+    return fill;
+  }
+
+  /** The hairline below, or {@link Ink#NONE}. */
+  public int line() {
+    return line;
+  }
+
+  /** Whether it colours a status word. */
+  public boolean isStatus() {
+    return this == OK || this == LOOK || this == STOP;
+  }
+
+  /** Its name in words; of a status, the word that it colours. */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+  }
+
+  /** The name of the cell style in the document. */
+  public String styleName() {
+    return "Set Power " + word();
+  }
+}

@@ -1,0 +1,27 @@
+package org.setpower.templates.spec;
+
+/**
+ * Something to be told about a row.
+ *
+ * @param first whether it is asked before the results are looked at
+ * @param word "stop" or "look"
+ * @param when a formula that is true when it applies; it is not asked while a cell it needs is
+ *     blank
+ * @param words what is the matter and what to do
+ */
+public record ValidationRule(boolean first, String word, Formula when, Formula words) {
+  /** Cells to fill that do not go together: asked before the results are looked at. */
+  public static ValidationRule wrong(Formula when, Formula words) {
+    return new ValidationRule(true, "stop", when, words);
+  }
+
+  /** Nobody may go on like this. */
+  public static ValidationRule stop(Formula when, Formula words) {
+    return new ValidationRule(false, "stop", when, words);
+  }
+
+  /** Somebody must decide or do something. */
+  public static ValidationRule look(Formula when, Formula words) {
+    return new ValidationRule(false, "look", when, words);
+  }
+}
