@@ -93,9 +93,9 @@ final class FunctionReference {
       part.append(m.entry("Example", m.text(example.formula() + " gives " + shown(example))));
     }
     List<String> refusals = new ArrayList<>();
-    for (ErrorCode reason : f.reasons()) {
+    for (ErrorCode reason : f.errorCodes()) {
       String sentence = reason.sentence().replaceAll("\\{\\d}", "…");
-      refusals.add(m.text(reason.fault().shown() + ": " + sentence));
+      refusals.add(m.text(reason.kind().shown() + ": " + sentence));
     }
     if (!refusals.isEmpty()) {
       part.append(m.entries("No answer", refusals));
@@ -131,7 +131,9 @@ final class FunctionReference {
   }
 
   private static String shown(FunctionSpec.Example example) {
-    return example.result() instanceof Double d ? Numbers.words(d) : "\"" + example.result() + "\"";
+    return example.result() instanceof Double d
+        ? Numbers.format(d)
+        : "\"" + example.result() + "\"";
   }
 
   private static String orNothing(String words) {

@@ -93,7 +93,7 @@ public final class DocumentCalendar {
     DAY_ZERO;
 
     @Override
-    public ErrorKind fault() {
+    public ErrorKind kind() {
       return ErrorKind.NO_ANSWER;
     }
 

@@ -18,7 +18,7 @@ final class ErrorMapper {
   static Object show(EvaluationException refusal, Object source)
       throws IllegalArgumentException, CannotConvertException, NoConvergenceException {
     String message = refusal.getMessage();
-    return switch (refusal.fault()) {
+    return switch (refusal.kind()) {
       case DOMAIN -> throw new IllegalArgumentException(message, source, (short) -1);
       case WRONG_KIND ->
           throw new CannotConvertException(
@@ -33,6 +33,6 @@ final class ErrorMapper {
    * reads it so in every version tried, but does not document it; the in-office tests guard it.
    */
   static Double inMatrix(EvaluationException refusal) {
-    return Double.longBitsToDouble(NAN | refusal.fault().code());
+    return Double.longBitsToDouble(NAN | refusal.kind().code());
   }
 }

@@ -66,7 +66,7 @@ class ExamplesIT {
         tried++;
         String printed =
             example.result() instanceof Double d
-                ? Numbers.words(d).replace('-', '−')
+                ? Numbers.format(d).replace('-', '−')
                 : example.result().toString();
         complain(wrong, "reference", example.formula(), printed);
       }

@@ -68,7 +68,7 @@ class WrongInputIT {
   /** What may be typed wrongly, by its kind. */
   private static Map<String, Object> wrong(CellSpec<?> item) {
     Map<String, Object> wrong = new LinkedHashMap<>();
-    if (item.isNeeded()) {
+    if (item.isRequired()) {
       wrong.put("blank", "");
     }
     if (item.isList() && item.onlyListed()) {
@@ -94,7 +94,7 @@ class WrongInputIT {
         if (!Double.isInfinite(item.most())) {
           wrong.put("too much", item.most() + 1);
         }
-        if (item.format() == CellFormat.COUNT && item.words().isEmpty()) {
+        if (item.format() == CellFormat.COUNT && item.options().isEmpty()) {
           wrong.put("fraction for a whole number", Math.max(item.least(), 0) + 0.5);
         }
       }

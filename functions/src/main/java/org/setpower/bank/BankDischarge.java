@@ -159,7 +159,7 @@ public final class BankDischarge {
         note(part, "empty");
       }
     }
-    String last = Discharge.End.EMPTY.words();
+    String last = Discharge.End.EMPTY.text();
     while (true) {
       join();
       String dark = darkness(last);
@@ -172,7 +172,7 @@ public final class BankDischarge {
       }
       PackGroup low = atFloor();
       if (low != null) {
-        last = Discharge.End.FLOOR.words();
+        last = Discharge.End.FLOOR.text();
         switchOff(low);
         continue;
       }
@@ -183,7 +183,7 @@ public final class BankDischarge {
       switch (kind) {
         case LINE_DOWN -> {
           if (ended.line == 0) {
-            last = Discharge.End.EMPTY.words();
+            last = Discharge.End.EMPTY.text();
             ended.state = State.OFF;
             note(ended, "empty");
           } else {
@@ -196,7 +196,7 @@ public final class BankDischarge {
           note(ended, 0, "shares the load");
         }
         case FLOOR -> {
-          last = Discharge.End.FLOOR.words();
+          last = Discharge.End.FLOOR.text();
           switchOff(ended);
         }
         case REVERSES -> {
@@ -264,7 +264,7 @@ public final class BankDischarge {
     return (node.carries() && node.deviceVolts() <= load.cutoffVolts() * (1 + 1e-9)
             ? Discharge.End.CUT_OFF
             : Discharge.End.COLLAPSE)
-        .words();
+        .text();
   }
 
   private PackGroup atFloor() {

@@ -58,7 +58,7 @@ public enum BaseErrorCode implements ErrorCode {
   }
 
   @Override
-  public ErrorKind fault() {
+  public ErrorKind kind() {
     return fault;
   }
 

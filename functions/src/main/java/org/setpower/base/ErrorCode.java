@@ -7,7 +7,7 @@ package org.setpower.base;
  */
 public interface ErrorCode {
   /** What the cell shows. */
-  ErrorKind fault();
+  ErrorKind kind();
 
   /** The sentence, in plain words, with the value and the limit. */
   String sentence();

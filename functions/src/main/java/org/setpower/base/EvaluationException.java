@@ -19,12 +19,12 @@ public final class EvaluationException extends RuntimeException {
     this.values = List.of(values);
   }
 
-  public ErrorCode reason() {
+  public ErrorCode errorCode() {
     return reason;
   }
 
-  public ErrorKind fault() {
-    return reason.fault();
+  public ErrorKind kind() {
+    return reason.kind();
   }
 
   /** The sentence for the user. */
@@ -33,7 +33,7 @@ public final class EvaluationException extends RuntimeException {
     String sentence = reason.sentence();
     for (int i = 0; i < values.size(); i++) {
       Object value = values.get(i);
-      String words = value instanceof Number n ? Numbers.words(n.doubleValue()) : value.toString();
+      String words = value instanceof Number n ? Numbers.format(n.doubleValue()) : value.toString();
       sentence = sentence.replace("{" + i + "}", words);
     }
     return sentence;

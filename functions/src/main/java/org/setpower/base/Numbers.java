@@ -16,7 +16,7 @@ public final class Numbers {
   private Numbers() {}
 
   /** A number in a sentence: at most six digits that count, a point, no needless zeros. */
-  public static String words(double value) {
+  public static String format(double value) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       return "not a number";
     }

@@ -8,12 +8,12 @@ public final class Temperature {
   private Temperature() {}
 
   /** A temperature in a sentence, for readers of both scales: "-21.11 °C (-6 °F)". */
-  public static String words(double celsius) {
+  public static String format(double celsius) {
     return shortened(celsius) + " °C (" + shortened(celsius / 5 * 9 + 32) + " °F)";
   }
 
   private static String shortened(double degrees) {
-    return Numbers.words(Math.rint(degrees * 100) / 100);
+    return Numbers.format(Math.rint(degrees * 100) / 100);
   }
 
   /** °C from text such as "-5 °C", "23 °F", "23F"; an unknown unit is refused. */

@@ -108,7 +108,7 @@ public record Ampacity(
       }
     }
     throw new EvaluationException(
-        CableErrorCode.TOO_HOT, Temperature.words(ambient), Temperature.words(hottest));
+        CableErrorCode.TOO_HOT, Temperature.format(ambient), Temperature.format(hottest));
   }
 
   /**

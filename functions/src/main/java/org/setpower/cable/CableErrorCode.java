@@ -55,7 +55,7 @@ public enum CableErrorCode implements ErrorCode {
   }
 
   @Override
-  public ErrorKind fault() {
+  public ErrorKind kind() {
     return fault;
   }
 

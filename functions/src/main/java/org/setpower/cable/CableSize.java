@@ -170,13 +170,13 @@ public record CableSize(Family family, double value) {
   @Override
   public String toString() {
     return switch (family) {
-      case AWG -> (value > 0 ? Numbers.words(value) : Numbers.words(1 - value) + "/0") + " AWG";
-      case METRIC -> Numbers.words(value) + " mm²";
-      case KCMIL -> Numbers.words(value) + " kcmil";
+      case AWG -> (value > 0 ? Numbers.format(value) : Numbers.format(1 - value) + "/0") + " AWG";
+      case METRIC -> Numbers.format(value) + " mm²";
+      case KCMIL -> Numbers.format(value) + " kcmil";
     };
   }
 
   private static String areas() {
-    return AREAS.stream().map(Numbers::words).collect(Collectors.joining(", "));
+    return AREAS.stream().map(Numbers::format).collect(Collectors.joining(", "));
   }
 }

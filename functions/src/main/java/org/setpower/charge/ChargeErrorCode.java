@@ -27,7 +27,7 @@ public enum ChargeErrorCode implements ErrorCode {
   }
 
   @Override
-  public ErrorKind fault() {
+  public ErrorKind kind() {
     return fault;
   }
 

@@ -68,7 +68,7 @@ public final class Charging {
     }
     if (temp < COLDEST) {
       throw new EvaluationException(
-          ChargeErrorCode.TOO_COLD, Temperature.words(temp), Temperature.words(COLDEST));
+          ChargeErrorCode.TOO_COLD, Temperature.format(temp), Temperature.format(COLDEST));
     }
     if (amps > ampHours) {
       throw new EvaluationException(ChargeErrorCode.TOO_FAST, amps, ampHours);

@@ -39,7 +39,7 @@ public enum FlightErrorCode implements ErrorCode {
   }
 
   @Override
-  public ErrorKind fault() {
+  public ErrorKind kind() {
     return fault;
   }
 

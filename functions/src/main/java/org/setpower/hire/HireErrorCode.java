@@ -28,7 +28,7 @@ public enum HireErrorCode implements ErrorCode {
   }
 
   @Override
-  public ErrorKind fault() {
+  public ErrorKind kind() {
     return fault;
   }
 

@@ -32,7 +32,7 @@ public final class Discharge {
       this.words = words;
     }
 
-    public String words() {
+    public String text() {
       return words;
     }
   }
@@ -169,7 +169,7 @@ public final class Discharge {
       Pack pack, LoadProfile draw, double volts, Limit limit) {
     double watts = draw instanceof DeviceLoad load ? load.watts() : volts * draw.amps(pack, volts);
     return new EvaluationException(
-        PackErrorCode.DOES_NOT_START, volts, watts, limit.volts, limit.end.words());
+        PackErrorCode.DOES_NOT_START, volts, watts, limit.volts, limit.end.text());
   }
 
   /**

@@ -28,7 +28,7 @@ public final class PlateFeed {
     checkClass("plate_volts", plate);
     outputs.forEach(o -> checkClass("outputs", o));
     if (!outputs.contains(plate)) {
-      throw new EvaluationException(PackErrorCode.NO_POWER, words(outputs, " and "), plate);
+      throw new EvaluationException(PackErrorCode.NO_POWER, joined(outputs, " and "), plate);
     }
     return plate;
   }
@@ -55,12 +55,12 @@ public final class PlateFeed {
   private static void checkClass(String name, double volts) {
     if (!Classes.KNOWN.contains(volts)) {
       throw new EvaluationException(
-          PackErrorCode.NOT_A_CLASS, name, volts, words(Classes.KNOWN, " or "));
+          PackErrorCode.NOT_A_CLASS, name, volts, joined(Classes.KNOWN, " or "));
     }
   }
 
-  private static String words(List<Double> classes, String joint) {
-    return classes.stream().map(Numbers::words).collect(Collectors.joining(joint));
+  private static String joined(List<Double> classes, String joint) {
+    return classes.stream().map(Numbers::format).collect(Collectors.joining(joint));
   }
 
   /** The classes, read at first use. */

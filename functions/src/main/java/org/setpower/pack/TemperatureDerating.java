@@ -71,16 +71,16 @@ public final class TemperatureDerating {
     if (temp < line.first()) {
       throw new EvaluationException(
           PackErrorCode.NO_COLD_DATA,
-          Temperature.words(temp),
+          Temperature.format(temp),
           chemistry.word(),
-          Temperature.words(line.first()));
+          Temperature.format(line.first()));
     }
     if (temp > chemistry.hottest()) {
       throw new EvaluationException(
           PackErrorCode.TOO_HOT,
-          Temperature.words(temp),
+          Temperature.format(temp),
           chemistry.word(),
-          Temperature.words(chemistry.hottest()));
+          Temperature.format(chemistry.hottest()));
     }
     return line.at(temp);
   }

@@ -51,19 +51,19 @@ public final class FunctionSpec {
   }
 
   /** One sentence without full stop: "Returns …". */
-  public FunctionSpec says(String text) {
+  public FunctionSpec description(String text) {
     sentence = text;
     return this;
   }
 
   /** The parameters in order; those that may be left out come last. */
-  public FunctionSpec takes(Parameter<?>... taken) {
+  public FunctionSpec parameters(Parameter<?>... taken) {
     parameters = List.of(taken);
     return this;
   }
 
   /** A number with this unit; {@code words} name it. */
-  public FunctionSpec gives(Unit resultUnit, String words) {
+  public FunctionSpec returns(Unit resultUnit, String words) {
     kind = Kind.NUMBER;
     unit = resultUnit;
     resultWords = words;
@@ -71,14 +71,14 @@ public final class FunctionSpec {
   }
 
   /** A text; {@code words} name it. */
-  public FunctionSpec givesText(String words) {
+  public FunctionSpec returnsText(String words) {
     kind = Kind.TEXT;
     resultWords = words;
     return this;
   }
 
   /** An array with these columns (a name and, in brackets, a unit). */
-  public FunctionSpec givesTable(String words, String... columnNames) {
+  public FunctionSpec returnsTable(String words, String... columnNames) {
     kind = Kind.TABLE;
     resultWords = words;
     columns = List.of(columnNames);
@@ -110,7 +110,7 @@ public final class FunctionSpec {
   }
 
   /** The room's own refusals. */
-  public FunctionSpec refuses(ErrorCode... own) {
+  public FunctionSpec errorCodes(ErrorCode... own) {
     reasons = List.of(own);
     return this;
   }
@@ -124,13 +124,13 @@ public final class FunctionSpec {
   }
 
   /** Steps between the inputs and the result; the result itself is added by the catalogue. */
-  public FunctionSpec shows(Function<Arguments, List<CalculationStep>> between) {
+  public FunctionSpec steps(Function<Arguments, List<CalculationStep>> between) {
     steps = between;
     return this;
   }
 
   /** The call: a Double, a String, or Object[][]. The last step; it enters the function. */
-  public FunctionSpec by(Function<Arguments, ?> call) {
+  public FunctionSpec implementation(Function<Arguments, ?> call) {
     body = call;
     group.enter(this);
     return this;
@@ -232,7 +232,8 @@ public final class FunctionSpec {
     Object result = apply(values);
     if (result instanceof Object[][] table) {
       for (int r = 0; r < table.length; r++) {
-        all.add(new CalculationStep("row " + (r + 1), words(table[r]), table[r][0], unit, source));
+        all.add(
+            new CalculationStep("row " + (r + 1), rowText(table[r]), table[r][0], unit, source));
       }
     } else {
       all.add(new CalculationStep(name, resultWords, result, unit, source));
@@ -240,10 +241,10 @@ public final class FunctionSpec {
     return List.copyOf(all);
   }
 
-  private String words(Object[] row) {
+  private String rowText(Object[] row) {
     List<String> cells = new ArrayList<>();
     for (int c = 0; c < row.length; c++) {
-      String cell = row[c] instanceof Double d ? Numbers.words(d) : String.valueOf(row[c]);
+      String cell = row[c] instanceof Double d ? Numbers.format(d) : String.valueOf(row[c]);
       cells.add((c < columns.size() ? columns.get(c) + " " : "") + cell);
     }
     return String.join(", ", cells);
@@ -328,7 +329,7 @@ public final class FunctionSpec {
     return caution;
   }
 
-  public List<ErrorCode> reasons() {
+  public List<ErrorCode> errorCodes() {
     return reasons;
   }
 

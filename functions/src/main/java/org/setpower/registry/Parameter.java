@@ -251,7 +251,7 @@ public final class Parameter<T> {
   private static final class Words {
     static String of(Object value) {
       if (value instanceof Number n) {
-        return org.setpower.base.Numbers.words(n.doubleValue());
+        return org.setpower.base.Numbers.format(n.doubleValue());
       }
       if (value instanceof org.setpower.base.TextEnum w) {
         return w.word();

@@ -85,7 +85,7 @@ final class RangeBroadcast {
       for (int c = 0; c < columns; c++) {
         result[r][c] = cell(same, r, c);
         if (result[r][c] instanceof EvaluationException refusal) {
-          givenUp += refusal.fault() == ErrorKind.NO_CONVERGENCE ? 1 : 0;
+          givenUp += refusal.kind() == ErrorKind.NO_CONVERGENCE ? 1 : 0;
           if (givenUp == MOST_GIVEN_UP || isTable(refusal)) {
             throw refusal;
           }
@@ -96,7 +96,7 @@ final class RangeBroadcast {
   }
 
   private boolean isTable(EvaluationException refusal) {
-    return spec.kind() == FunctionSpec.Kind.TABLE && refusal.reason() == BaseErrorCode.ONE_VALUE;
+    return spec.kind() == FunctionSpec.Kind.TABLE && refusal.errorCode() == BaseErrorCode.ONE_VALUE;
   }
 
   private Object cell(Object[] same, int r, int c) {

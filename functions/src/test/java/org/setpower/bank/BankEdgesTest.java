@@ -34,7 +34,8 @@ class BankEdgesTest {
   private static void assertRefused(ErrorCode reason, Runnable call) {
     assertThatThrownBy(call::run)
         .isInstanceOfSatisfying(
-            EvaluationException.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
+            EvaluationException.class,
+            refusal -> assertThat(refusal.errorCode()).isEqualTo(reason));
   }
 
   @Test

@@ -108,7 +108,7 @@ class BankProperties {
     try {
       discharge = Discharge.of(one.at(temp), load, one.charge(), 0);
     } catch (EvaluationException refusal) {
-      assertThat(refusal.reason())
+      assertThat(refusal.errorCode())
           .as(refusal.getMessage())
           .isIn(PackErrorCode.DOES_NOT_START, PackErrorCode.NOTHING_TO_USE);
       Assume.that(false);

@@ -25,7 +25,7 @@ class NumbersTest {
     "-Infinity, not a number",
   })
   void words(double value, String expected) {
-    assertThat(Numbers.words(value)).isEqualTo(expected);
+    assertThat(Numbers.format(value)).isEqualTo(expected);
   }
 
   @ParameterizedTest

@@ -75,7 +75,7 @@ class TextEnumAndDatesTest {
         .isInstanceOf(EvaluationException.class)
         .satisfies(
             r ->
-                assertThat(((EvaluationException) r).reason())
+                assertThat(((EvaluationException) r).errorCode())
                     .isEqualTo(BaseErrorCode.NOT_A_NUMBER));
   }
 

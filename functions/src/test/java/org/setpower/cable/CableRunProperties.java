@@ -86,7 +86,7 @@ class CableRunProperties {
               60,
               Ampacity.Method.FLEXIBLE);
     } catch (EvaluationException refusal) {
-      assertThat(refusal.reason()).isIn(CableErrorCode.OVER_RATING, CableErrorCode.NO_RATING);
+      assertThat(refusal.errorCode()).isIn(CableErrorCode.OVER_RATING, CableErrorCode.NO_RATING);
       return;
     }
     assertThat(run(size, reach, PhaseSystem.ONE, powerFactor, 60, 1).drop(amps))
@@ -139,7 +139,7 @@ class CableRunProperties {
       run.endVolts(watts, VOLTS);
       return false;
     } catch (EvaluationException refusal) {
-      return refusal.reason() == CableErrorCode.CANNOT_CARRY;
+      return refusal.errorCode() == CableErrorCode.CANNOT_CARRY;
     }
   }
 
@@ -192,7 +192,7 @@ class CableRunProperties {
     try {
       chosen = Sizing.gauge(CableSize.Family.METRIC, need);
     } catch (EvaluationException refusal) {
-      assertThat(refusal.reason()).isEqualTo(CableErrorCode.NO_SIZE_FOR_DROP);
+      assertThat(refusal.errorCode()).isEqualTo(CableErrorCode.NO_SIZE_FOR_DROP);
       return;
     }
     assertThat(does(chosen, need)).isTrue();

@@ -274,7 +274,7 @@ class DischargeProperties {
   }
 
   private static void requireCannotRun(EvaluationException refusal) {
-    assertThat(refusal.reason())
+    assertThat(refusal.errorCode())
         .as(refusal.getMessage())
         .isIn(PackErrorCode.DOES_NOT_START, PackErrorCode.NOTHING_TO_USE);
   }

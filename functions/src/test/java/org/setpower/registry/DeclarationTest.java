@@ -27,7 +27,8 @@ class DeclarationTest {
   private static void assertRefused(ErrorCode reason, Runnable call) {
     assertThatThrownBy(call::run)
         .isInstanceOfSatisfying(
-            EvaluationException.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
+            EvaluationException.class,
+            refusal -> assertThat(refusal.errorCode()).isEqualTo(reason));
   }
 
   @Test
@@ -36,18 +37,18 @@ class DeclarationTest {
     FunctionSpec sum =
         group
             .function("SUM")
-            .says("Returns a sum")
-            .takes(X, Y)
-            .gives(Unit.VOLT, "The sum")
+            .description("Returns a sum")
+            .parameters(X, Y)
+            .returns(Unit.VOLT, "The sum")
             .mapsAtMost(3)
             .formula("x + y")
             .source("arithmetic")
             .caution("Take care")
-            .refuses(BaseErrorCode.MISSING, BaseErrorCode.TOO_SMALL)
+            .errorCodes(BaseErrorCode.MISSING, BaseErrorCode.TOO_SMALL)
             .example("=TEST.SUM(1)", 8.0)
             .example("=TEST.SUM(1;2)", 3.0)
-            .shows(a -> List.of(new CalculationStep("x", "the first", a.get(X), Unit.METRE, "")))
-            .by(a -> a.get(X) + a.get(Y));
+            .steps(a -> List.of(new CalculationStep("x", "the first", a.get(X), Unit.METRE, "")))
+            .implementation(a -> a.get(X) + a.get(Y));
     assertThat(group.prefix()).isEqualTo("TEST");
     assertThat(group.title()).isEqualTo("a trade");
     assertThat(group.functions()).containsExactly(sum);
@@ -64,7 +65,7 @@ class DeclarationTest {
     assertThat(sum.formula()).isEqualTo("x + y");
     assertThat(sum.source()).isEqualTo("arithmetic");
     assertThat(sum.caution()).isEqualTo("Take care");
-    assertThat(sum.reasons()).isEqualTo(List.of(BaseErrorCode.MISSING, BaseErrorCode.TOO_SMALL));
+    assertThat(sum.errorCodes()).isEqualTo(List.of(BaseErrorCode.MISSING, BaseErrorCode.TOO_SMALL));
     assertThat(sum.examples())
         .extracting(FunctionSpec.Example::formula)
         .containsExactly("=TEST.SUM(1)", "=TEST.SUM(1;2)");
@@ -93,16 +94,18 @@ class DeclarationTest {
   @Test
   void a_function_gives_a_text_or_a_table() {
     FunctionGroup group = new FunctionGroup("TEST", "a trade");
-    FunctionSpec text = group.function("TEXT").takes(X).givesText("A word").by(a -> "so");
+    FunctionSpec text =
+        group.function("TEXT").parameters(X).returnsText("A word").implementation(a -> "so");
     assertThat(text.kind()).isEqualTo(FunctionSpec.Kind.TEXT);
     assertThat(text.resultWords()).isEqualTo("A word");
     assertThat(text.call(1.0)).isEqualTo("so");
     FunctionSpec table =
         group
             .function("TABLE")
-            .takes(X)
-            .givesTable("Rows", "one", "two")
-            .by(a -> a.get(X) == 0 ? new Object[0][] : new Object[][] {{a.get(X), "w"}});
+            .parameters(X)
+            .returnsTable("Rows", "one", "two")
+            .implementation(
+                a -> a.get(X) == 0 ? new Object[0][] : new Object[][] {{a.get(X), "w"}});
     assertThat(table.kind()).isEqualTo(FunctionSpec.Kind.TABLE);
     assertThat(table.resultWords()).isEqualTo("Rows");
     assertThat(table.columns()).containsExactly("one", "two");
@@ -119,7 +122,10 @@ class DeclarationTest {
   void an_answer_that_is_no_number_is_refused() {
     FunctionGroup group = new FunctionGroup("TEST", "a trade");
     FunctionSpec half =
-        group.function("HALF").takes(X).by(a -> new Object[][] {{1.0, "a"}, {1 / a.get(X), "b"}});
+        group
+            .function("HALF")
+            .parameters(X)
+            .implementation(a -> new Object[][] {{1.0, "a"}, {1 / a.get(X), "b"}});
     assertThat((Object[][]) half.call(2.0)).isDeepEqualTo(new Object[][] {{1.0, "a"}, {0.5, "b"}});
     assertRefused(BaseErrorCode.RESULT_NOT_FINITE, () -> half.call(0.0));
   }
@@ -240,8 +246,8 @@ class DeclarationTest {
   @Test
   void a_temperature_is_told_on_both_scales() {
     Parameter<Double> temp = Parameters.temperature("temp", "Of the air");
-    assertThat(Temperature.words(temp.read("-6 °F"))).isEqualTo("-21.11 °C (-6 °F)");
-    assertThat(Temperature.words(-40)).isEqualTo("-40 °C (-40 °F)");
+    assertThat(Temperature.format(temp.read("-6 °F"))).isEqualTo("-21.11 °C (-6 °F)");
+    assertThat(Temperature.format(-40)).isEqualTo("-40 °C (-40 °F)");
   }
 
   /** Day 46415 of a sheet is 28 January 2027. */
@@ -251,7 +257,8 @@ class DeclarationTest {
     assertThat(date.isDate()).isTrue();
     assertThat(date.read("2027-01-28")).isEqualTo(LocalDate.of(2027, 1, 28));
     assertThat(date.read(46415.9)).isEqualTo(LocalDate.of(2027, 1, 28));
-    FunctionSpec spec = new FunctionGroup("TEST", "").function("DAY").takes(date).by(a -> 1.0);
+    FunctionSpec spec =
+        new FunctionGroup("TEST", "").function("DAY").parameters(date).implementation(a -> 1.0);
     assertThat(spec.takesDate()).isTrue();
   }
 
@@ -279,8 +286,8 @@ class DeclarationTest {
     FunctionSpec count =
         new FunctionGroup("TEST", "")
             .function("COUNT")
-            .takes(X, rest)
-            .by(a -> (double) ((Object[][]) a.get(rest))[0].length);
+            .parameters(X, rest)
+            .implementation(a -> (double) ((Object[][]) a.get(rest))[0].length);
     assertThat(count.takesRest()).isTrue();
     assertThat(count.takesDate()).isTrue();
     assertThat(count.call(1.0)).isEqualTo(0.0);
@@ -300,14 +307,18 @@ class DeclarationTest {
     FunctionGroup group = new FunctionGroup("TEST", "a trade");
     Object[][] column = {{3.0}, {4.0}};
     FunctionSpec one =
-        group.function("ONE").takes(X).givesTable("Row", "a").by(a -> new Object[][] {{a.get(X)}});
+        group
+            .function("ONE")
+            .parameters(X)
+            .returnsTable("Row", "a")
+            .implementation(a -> new Object[][] {{a.get(X)}});
     assertThat((Object[][]) one.call(new Object[] {column})).isDeepEqualTo(column);
     FunctionSpec two =
         group
             .function("TWO")
-            .takes(X)
-            .givesTable("Row", "a", "b")
-            .by(a -> new Object[][] {{a.get(X), a.get(X)}});
+            .parameters(X)
+            .returnsTable("Row", "a", "b")
+            .implementation(a -> new Object[][] {{a.get(X), a.get(X)}});
     assertThatThrownBy(() -> two.call(new Object[] {column})).hasMessageContaining("2 cells");
   }
 }

@@ -27,7 +27,8 @@ class RangeBroadcastTest {
     assertThatThrownBy(() -> call(f, arguments))
         .hasMessageContaining(words)
         .isInstanceOfSatisfying(
-            EvaluationException.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
+            EvaluationException.class,
+            refusal -> assertThat(refusal.errorCode()).isEqualTo(reason));
   }
 
   private static Object[][] column(int rows, Object value) {

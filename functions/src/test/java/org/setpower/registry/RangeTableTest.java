@@ -18,7 +18,8 @@ class RangeTableTest {
     assertThatThrownBy(call::run)
         .hasMessageContaining(words)
         .isInstanceOfSatisfying(
-            EvaluationException.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
+            EvaluationException.class,
+            refusal -> assertThat(refusal.errorCode()).isEqualTo(reason));
   }
 
   @Test

@@ -168,10 +168,10 @@ public final class BuildTemplates {
       throws IOException {
     WorkbookWriter drawing = WorkbookWriter.of(office, workbook.template(), words);
     new ExampleLoader(drawing).calculated();
-    drawing.finishToFill();
+    drawing.finishTemplate();
     store(office, drawing, "calc8_template", file(workbook, words, folder));
     if (words.isEnglish()) {
-      drawing.takeUp();
+      drawing.reopen();
       example(office, workbook, drawing, folder.resolve("examples"), System.out);
     }
     Office.discard(drawing.document());

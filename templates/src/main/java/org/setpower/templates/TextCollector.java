@@ -53,8 +53,10 @@ public final class TextCollector {
     TextCollector texts = new TextCollector(template, words);
     texts.note(template.fileName(), template.version(), words.of(template.title()));
     template.tabs().forEach(texts::ask);
-    texts.note(template.stamp().text(texts.layout.place()), WorkbookWriter.missing(texts.layout));
-    texts.note(texts.layout.mendFirst(), words.of(WorkbookWriter.LINE_IN_ERROR));
+    texts.note(
+        template.stamp().text(texts.layout.place()),
+        WorkbookWriter.missingExtensionNotice(texts.layout));
+    texts.note(texts.layout.errorFirstNotice(), words.of(WorkbookWriter.LINE_IN_ERROR));
     texts.note(texts.layout.names(), texts.layout.shared());
     return texts.all.toString();
   }
@@ -108,7 +110,7 @@ public final class TextCollector {
     if (rows instanceof ArrayResult answers) {
       note(answers.stateText("0", place), answers.arrayText("0", "A1:A1", place));
     } else if (rows instanceof TableSpec table) {
-      note(table.lines(), ExampleLoader.ask(table, words));
+      note(table.linesPerRow(), ExampleLoader.ask(table, words));
     }
   }
 
@@ -124,6 +126,6 @@ public final class TextCollector {
       note(layout.headingText(column));
     }
     note(item.isInput() ? item.error(words) : "", words.of(item.help()), item.format());
-    note(item.words(), item.wordsFrom() == null ? "" : item.wordsFrom().all().text(place));
+    note(item.options(), item.wordsFrom() == null ? "" : item.wordsFrom().all().text(place));
   }
 }

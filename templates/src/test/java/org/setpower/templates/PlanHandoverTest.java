@@ -26,7 +26,7 @@ class PlanHandoverTest {
   @ValueSource(strings = {"budget/budget-plan.csv", "example/budget/budget-plan.csv"})
   void the_budget_begins_with_the_rows_of_the_plan(String file) throws IOException {
     List<String> rows =
-        Arrays.stream(PlanHandover.values()).map(r -> r.words() + r.measure()).toList();
+        Arrays.stream(PlanHandover.values()).map(r -> r.text() + r.measure()).toList();
     try (InputStream in =
         PlanHandover.class.getResourceAsStream("/org/setpower/templates/" + file)) {
       assertThat(ReferenceTable.FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8)))
@@ -59,6 +59,6 @@ class PlanHandoverTest {
         .flatMap(TableBase::columns)
         .filteredOn(c -> c.isInput() && c.heading().equals(PlanHandover.MEASURE))
         .singleElement()
-        .satisfies(c -> assertThat(c.words()).containsAll(PlanHandover.measures()));
+        .satisfies(c -> assertThat(c.options()).containsAll(PlanHandover.measures()));
   }
 }

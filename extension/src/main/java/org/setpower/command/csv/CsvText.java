@@ -117,6 +117,6 @@ final class CsvText {
     throw new UserMessageException(
         "The file is not in UTF-8 (first seen in line {}). Save it again as CSV with the character"
             + " set UTF-8; nothing was changed.",
-        Numbers.words(line));
+        Numbers.format(line));
   }
 }

@@ -29,7 +29,7 @@ public final class EquipmentCsvCommand implements Command {
   private static final int HEIGHT = 144;
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     List<EquipmentTable> tables = EquipmentTable.of(desk.book());
     try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, HEIGHT)) {
       Form form = dialog.form();
@@ -74,7 +74,7 @@ public final class EquipmentCsvCommand implements Command {
   }
 
   @Override
-  public boolean makesSense(CommandContext desk) throws Exception {
+  public boolean isEnabled(CommandContext desk) throws Exception {
     return desk.mayWrite() && EquipmentTable.areIn(desk.book());
   }
 
@@ -87,7 +87,7 @@ public final class EquipmentCsvCommand implements Command {
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     List<EquipmentTable> tables = EquipmentTable.of(desk.book());
     if (order.has("read")) {
       EquipmentCsvImport reading = reading(desk, tables, order.text("read"));

@@ -113,7 +113,7 @@ public record CalcDocument(XComponent document) {
   }
 
   /** D5. */
-  public static String words(int column, int row) {
+  public static String address(int column, int row) {
     StringBuilder letters = new StringBuilder();
     for (int c = column; c >= 0; c = c / 26 - 1) {
       letters.insert(0, (char) ('A' + c % 26));
@@ -121,8 +121,8 @@ public record CalcDocument(XComponent document) {
     return letters.toString() + (row + 1);
   }
 
-  public static String words(CellAddress at) {
-    return words(at.Column, at.Row);
+  public static String address(CellAddress at) {
+    return address(at.Column, at.Row);
   }
 
   public static List<CellRangeAddress> ranges(XSheetCellRanges ranges) {

@@ -32,7 +32,7 @@ public final class CellValues {
       for (int c = 0; c < data[r].length; c++) {
         if (AnyConverter.isVoid(data[r][c])) {
           throw new UserMessageException(
-              "{} in it is in error", CalcDocument.words(at.StartColumn + c, at.StartRow + r));
+              "{} in it is in error", CalcDocument.address(at.StartColumn + c, at.StartRow + r));
         }
       }
     }

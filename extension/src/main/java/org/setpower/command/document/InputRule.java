@@ -87,7 +87,7 @@ public record InputRule(
   }
 
   private static String plain(double bound) {
-    return Numbers.words(bound);
+    return Numbers.format(bound);
   }
 
   private String word(String text) {

@@ -39,7 +39,7 @@ public final class ExportValuesCommand implements Command {
   private static final int HEIGHT = 250;
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     desk.book();
     Wanted wanted = ask(desk);
     if (wanted == null || !mayReplace(desk, wanted.targets)) {
@@ -81,12 +81,12 @@ public final class ExportValuesCommand implements Command {
   }
 
   @Override
-  public boolean makesSense(CommandContext desk) {
+  public boolean isEnabled(CommandContext desk) {
     return desk.hasBook();
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     String to = order.text("to");
     if (to.endsWith("/") || new FileStore(desk).access().isFolder(to)) {
       Path name = Path.of(name(desk));

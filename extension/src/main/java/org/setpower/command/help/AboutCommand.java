@@ -13,12 +13,12 @@ import org.setpower.ui.TextWindow;
 /** Version, licence and libraries. */
 public final class AboutCommand implements Command {
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     TextWindow.show(desk, "About Set power", "~Version, licence, libraries", text(desk), "");
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     return text(desk);
   }
 

@@ -18,7 +18,7 @@ public final class HandbookCommand implements Command {
   private static final String FIRST_PAGE = "handbook/index.html";
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     String page = desk.shipped(FIRST_PAGE);
     try {
       desk.service(XSystemShellExecute.class, "com.sun.star.system.SystemShellExecute")
@@ -34,7 +34,7 @@ public final class HandbookCommand implements Command {
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) {
+  public String runHeadless(CommandContext desk, CommandRequest order) {
     return desk.shipped(FIRST_PAGE);
   }
 }

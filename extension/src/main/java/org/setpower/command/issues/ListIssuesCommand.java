@@ -23,17 +23,17 @@ public final class ListIssuesCommand implements Command {
   private static final int FIRST_ROW = 3;
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     MessageBoxes.say(desk, list(desk));
   }
 
   @Override
-  public boolean makesSense(CommandContext desk) {
+  public boolean isEnabled(CommandContext desk) {
     return desk.mayWrite();
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     return list(desk);
   }
 
@@ -97,7 +97,7 @@ public final class ListIssuesCommand implements Command {
     sheet.wrap(3);
     for (int i = 0; i < shown.size(); i++) {
       Issue f = shown.get(i);
-      sheet.link(1, FIRST_ROW + 1 + i, f.sheet(), CalcDocument.words(f.at()));
+      sheet.link(1, FIRST_ROW + 1 + i, f.sheet(), CalcDocument.address(f.at()));
     }
     if (shown.size() < found.size()) {
       sheet.write(

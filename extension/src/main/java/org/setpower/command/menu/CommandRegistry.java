@@ -77,9 +77,9 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           CommandRequest order = CommandRequest.of(words);
           CommandContext desk = CommandContext.inFront(context);
           if (order.isQuiet()) {
-            command(order).quietly(desk, order);
+            command(order).runHeadless(desk, order);
           } else {
-            command(order).openly(desk);
+            command(order).runInteractive(desk);
           }
         });
   }
@@ -97,7 +97,7 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           document == null
               ? CommandContext.inFront(context)
               : new CommandContext(context, document);
-      return command(order).quietly(desk, order);
+      return command(order).runHeadless(desk, order);
     } catch (UserMessageException sorry) {
       throw new com.sun.star.uno.RuntimeException(sorry.getMessage(), this);
     }

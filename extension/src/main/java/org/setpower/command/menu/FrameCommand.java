@@ -46,7 +46,7 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
   @Override
   public void dispatch(URL url, PropertyValue[] arguments) {
     CommandContext desk = desk();
-    ErrorReporting.run(desk, () -> command.openly(desk));
+    ErrorReporting.run(desk, () -> command.runInteractive(desk));
   }
 
   @Override
@@ -61,7 +61,7 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
     if (isFirst) { // outside the lock: the office may be waiting for it with its own one
       selection.addSelectionChangeListener(this);
     }
-    listener.statusChanged(status(url, makesSense()));
+    listener.statusChanged(status(url, isEnabled()));
   }
 
   @Override
@@ -83,7 +83,7 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
     synchronized (listeners) {
       all = List.copyOf(listeners.entrySet());
     }
-    boolean enabled = makesSense();
+    boolean enabled = isEnabled();
     all.forEach(l -> l.getKey().statusChanged(status(l.getValue(), enabled)));
   }
 
@@ -99,9 +99,9 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
   }
 
   /** In doubt yes: the command itself says what it misses. */
-  private boolean makesSense() {
+  private boolean isEnabled() {
     try {
-      return command.makesSense(desk());
+      return command.isEnabled(desk());
     } catch (Exception | LinkageError e) {
       return true;
     }

@@ -27,7 +27,7 @@ public final class NewFileCommand implements Command {
   private static final int HEIGHT = 170;
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     List<ShippedTemplates.Item> items = ShippedTemplates.of(desk);
     int chosen = ask(desk, items);
     if (chosen >= 0) {
@@ -36,7 +36,7 @@ public final class NewFileCommand implements Command {
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     List<ShippedTemplates.Item> items = ShippedTemplates.of(desk);
     if (!order.has("title")) {
       return String.join("\n", items.stream().map(ShippedTemplates.Item::title).toList());

@@ -16,17 +16,17 @@ public final class FitPrintCommand implements Command {
   private static final String TITLE = "Fit print to filled rows";
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     MessageBoxes.say(desk, fit(desk));
   }
 
   @Override
-  public boolean makesSense(CommandContext desk) throws Exception {
+  public boolean isEnabled(CommandContext desk) throws Exception {
     return desk.mayWrite() && desk.book().isFromTemplate();
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     return fit(desk);
   }
 

@@ -25,7 +25,7 @@ record ErrorCells(Set<String> cells) {
               .getRangeAddresses()) {
         for (int row = at.StartRow; row <= at.EndRow; row++) {
           for (int column = at.StartColumn; column <= at.EndColumn; column++) {
-            cells.add(name + CalcDocument.words(column, row));
+            cells.add(name + CalcDocument.address(column, row));
           }
         }
       }

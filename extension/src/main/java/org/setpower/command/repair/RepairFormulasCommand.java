@@ -22,7 +22,7 @@ public final class RepairFormulasCommand implements Command {
   private static final String TITLE = "Mend formulas";
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     String[] sentence = new String[1];
     try {
       ProgressWindow.during(desk, TITLE, progress -> sentence[0] = mend(desk, progress));
@@ -33,12 +33,12 @@ public final class RepairFormulasCommand implements Command {
   }
 
   @Override
-  public boolean makesSense(CommandContext desk) throws Exception {
+  public boolean isEnabled(CommandContext desk) throws Exception {
     return desk.mayWrite() && !desk.book().origin().isEmpty();
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     return mend(desk, Progress.NONE);
   }
 

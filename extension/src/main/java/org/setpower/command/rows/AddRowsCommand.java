@@ -8,19 +8,19 @@ import org.setpower.command.CommandRequest;
 /** Blank rows below the selected ones, as many as are selected. */
 public final class AddRowsCommand implements Command {
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     TableRows rows = TableRows.chosen(desk, null);
     rows.addBelow();
     rows.show(desk, true);
   }
 
   @Override
-  public boolean makesSense(CommandContext desk) throws Exception {
+  public boolean isEnabled(CommandContext desk) throws Exception {
     return TableRows.areSelected(desk);
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     return TableRows.chosen(desk, order).addBelow();
   }
 }

@@ -8,19 +8,19 @@ import org.setpower.command.CommandRequest;
 /** Takes the selected rows out of their table. */
 public final class RemoveRowsCommand implements Command {
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     TableRows rows = TableRows.chosen(desk, null);
     rows.remove();
     rows.show(desk, false);
   }
 
   @Override
-  public boolean makesSense(CommandContext desk) throws Exception {
+  public boolean isEnabled(CommandContext desk) throws Exception {
     return TableRows.areSelected(desk);
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     return TableRows.chosen(desk, order).remove();
   }
 }

@@ -13,7 +13,7 @@ public final class SettingsCommand implements Command {
   private static final int HEIGHT = SettingsForm.HEIGHT + Dialog.LINE + Dialog.GAP;
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     try (Dialog dialog = new Dialog(desk, "Settings of Set power", WIDTH, HEIGHT)) {
       SettingsForm form = new SettingsForm(desk, dialog.form(), WIDTH);
       int bottom = Dialog.buttonsAt(HEIGHT);
@@ -26,7 +26,7 @@ public final class SettingsCommand implements Command {
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     UserSettings settings = new UserSettings(desk);
     StringJoiner all = new StringJoiner("\n");
     for (Setting setting : Setting.values()) {

@@ -67,8 +67,8 @@ final class ArgumentReader implements AutoCloseable {
   }
 
   private String where(CellRangeAddress at) throws Exception {
-    String first = CalcDocument.words(at.StartColumn, at.StartRow);
-    String last = CalcDocument.words(at.EndColumn, at.EndRow);
+    String first = CalcDocument.address(at.StartColumn, at.StartRow);
+    String last = CalcDocument.address(at.EndColumn, at.EndRow);
     String cells = first.equals(last) ? first : first + ":" + last;
     return at.Sheet == base.Sheet ? cells : CalcDocument.name(book.sheet(at.Sheet)) + "." + cells;
   }

@@ -73,7 +73,7 @@ public final class CalculationTrace {
   }
 
   private static String plain(Object value) {
-    return value instanceof Double number ? Numbers.words(number) : String.valueOf(value);
+    return value instanceof Double number ? Numbers.format(number) : String.valueOf(value);
   }
 
   /** As text. */

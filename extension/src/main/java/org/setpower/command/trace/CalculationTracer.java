@@ -41,7 +41,7 @@ public final class CalculationTracer {
   /** Everything about the calls in a cell. */
   public CalculationTrace explain(XCell cell) throws Exception {
     CellAddress at = CalcDocument.address(cell);
-    String name = CalcDocument.name(book.sheet(at.Sheet)) + "." + CalcDocument.words(at);
+    String name = CalcDocument.name(book.sheet(at.Sheet)) + "." + CalcDocument.address(at);
     CalculationTrace explanation = new CalculationTrace(say("{} shows {}", name, shown(cell)));
     explanation.add("The formula", (String) Uno.get(cell, "FormulaLocal"));
     List<FunctionCall> calls = calls(cell);
@@ -285,7 +285,7 @@ public final class CalculationTracer {
   }
 
   private static List<CalculationTrace.Line> lines(List<CalculationStep> steps) {
-    return steps.stream().map(s -> line(s, s.words(), s.source())).toList();
+    return steps.stream().map(s -> line(s, s.name(), s.source())).toList();
   }
 
   private static CalculationTrace.Line line(CalculationStep step, String words, String source) {

@@ -28,7 +28,7 @@ public final class TraceCommand implements Command {
   private static final String TITLE = "How this number came about";
 
   @Override
-  public void openly(CommandContext desk) throws Exception {
+  public void runInteractive(CommandContext desk) throws Exception {
     XCell cell = selected(desk);
     CalculationTrace explanation = new CalculationTracer(desk.book()).explain(cell);
     String label = say("~Working: {}", explanation.title());
@@ -38,7 +38,7 @@ public final class TraceCommand implements Command {
   }
 
   @Override
-  public String quietly(CommandContext desk, CommandRequest order) throws Exception {
+  public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     XCell cell = order.has("cell") ? desk.book().cell(order.text("cell")) : selected(desk);
     CalculationTrace explanation = new CalculationTracer(desk.book()).explain(cell);
     if (order.has("put")) {
@@ -48,7 +48,7 @@ public final class TraceCommand implements Command {
   }
 
   @Override
-  public boolean makesSense(CommandContext desk) throws Exception {
+  public boolean isEnabled(CommandContext desk) throws Exception {
     return desk.hasBook()
         && desk.controller() != null
         && isRange(selection(desk))
@@ -97,7 +97,7 @@ public final class TraceCommand implements Command {
         own.bold(row + i, 1);
       }
     }
-    own.link(4, row, CalcDocument.name(book.sheet(at.Sheet)), CalcDocument.words(at));
+    own.link(4, row, CalcDocument.name(book.sheet(at.Sheet)), CalcDocument.address(at));
     own.show(desk.controller());
   }
 }

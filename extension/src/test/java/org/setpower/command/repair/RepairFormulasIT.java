@@ -237,7 +237,7 @@ class RepairFormulasIT {
         .hasMessageContaining(
             CalcDocument.name(desk.book().sheet(CalcDocument.address(cell).Sheet))
                 + "."
-                + CalcDocument.words(CalcDocument.address(cell)))
+                + CalcDocument.address(CalcDocument.address(cell)))
         .hasMessageContaining("nothing was changed");
     assertThat(cell.getFormula()).isEqualTo(OTHER);
     assertThat(ErrorCells.in(desk.book()).count()).isEqualTo(errors);

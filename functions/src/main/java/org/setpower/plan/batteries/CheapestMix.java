@@ -214,9 +214,9 @@ public final class CheapestMix {
 
   private static String limits(Job job) {
     String mass =
-        Double.isFinite(job.maxKilograms) ? Numbers.words(job.maxKilograms) + " kg" : "any mass";
+        Double.isFinite(job.maxKilograms) ? Numbers.format(job.maxKilograms) + " kg" : "any mass";
     return Double.isFinite(job.people)
-        ? mass + " and the cabin limits of " + Numbers.words(job.people) + " people"
+        ? mass + " and the cabin limits of " + Numbers.format(job.people) + " people"
         : mass;
   }
 }

@@ -167,7 +167,7 @@ public final class DaySimulation {
     for (Device device : devices) {
       if (!plan.shelf.containsKey(device.wattHours())) {
         String sizes =
-            plan.shelf.keySet().stream().map(Numbers::words).collect(Collectors.joining(", "));
+            plan.shelf.keySet().stream().map(Numbers::format).collect(Collectors.joining(", "));
         throw new EvaluationException(
             BatteryPlanErrorCode.NO_SUCH_PACK, device.row(), device.wattHours(), sizes);
       }

@@ -44,26 +44,27 @@ public final class BankFunctions {
   public static final FunctionSpec VOLTS =
       GROUP
           .function("VOLTS")
-          .says("Returns the nominal voltage of equal packs in series")
-          .takes(PackParameters.VOLTS, PackParameters.SERIES)
-          .gives(Unit.VOLT, "Nominal voltage of the bank")
+          .description("Returns the nominal voltage of equal packs in series")
+          .parameters(PackParameters.VOLTS, PackParameters.SERIES)
+          .returns(Unit.VOLT, "Nominal voltage of the bank")
           .formula("V · series")
           .source(CIRCUIT)
           .caution(STRING_CAUTION)
           .example("=BANK.VOLTS(28.8;2)", 57.6)
-          .by(a -> EqualPacks.volts(a.get(PackParameters.VOLTS), a.get(PackParameters.SERIES)));
+          .implementation(
+              a -> EqualPacks.volts(a.get(PackParameters.VOLTS), a.get(PackParameters.SERIES)));
 
   public static final FunctionSpec AMPHOURS =
       GROUP
           .function("AMPHOURS")
-          .says("Returns the amp-hours of equal packs in parallel")
-          .takes(PackParameters.AMP_HOURS, PackParameters.PARALLEL_PACKS)
-          .gives(Unit.AMPERE_HOUR, "Amp-hours of the bank")
+          .description("Returns the amp-hours of equal packs in parallel")
+          .parameters(PackParameters.AMP_HOURS, PackParameters.PARALLEL_PACKS)
+          .returns(Unit.AMPERE_HOUR, "Amp-hours of the bank")
           .formula("Ah · parallel")
           .source(CIRCUIT)
           .caution(PARALLEL_CAUTION)
           .example("=BANK.AMPHOURS(10.2;3)", 30.6)
-          .by(
+          .implementation(
               a ->
                   EqualPacks.ampHours(
                       a.get(PackParameters.AMP_HOURS), a.get(PackParameters.PARALLEL_PACKS)));
@@ -71,17 +72,17 @@ public final class BankFunctions {
   public static final FunctionSpec WATTHOURS =
       GROUP
           .function("WATTHOURS")
-          .says("Returns the watt-hours of a bank of equal packs")
-          .takes(
+          .description("Returns the watt-hours of a bank of equal packs")
+          .parameters(
               PackParameters.VOLTS,
               PackParameters.AMP_HOURS,
               PackParameters.SERIES,
               PackParameters.PARALLEL_PACKS)
-          .gives(Unit.WATT_HOUR, "Watt-hours of the bank")
+          .returns(Unit.WATT_HOUR, "Watt-hours of the bank")
           .formula("V · Ah · series · parallel")
           .source("energy = voltage · charge")
           .example("=BANK.WATTHOURS(28.8;10.2;2;3)", 1762.56)
-          .by(
+          .implementation(
               a ->
                   EqualPacks.wattHours(
                       a.get(PackParameters.VOLTS),
@@ -92,16 +93,16 @@ public final class BankFunctions {
   public static final FunctionSpec MAXAMPS =
       GROUP
           .function("MAXAMPS")
-          .says("Returns the highest current of equal packs in parallel")
-          .takes(PackParameters.MAX_AMPS, PackParameters.PARALLEL_PACKS)
-          .gives(Unit.AMPERE, "Highest current of the bank")
+          .description("Returns the highest current of equal packs in parallel")
+          .parameters(PackParameters.MAX_AMPS, PackParameters.PARALLEL_PACKS)
+          .returns(Unit.AMPERE, "Highest current of the bank")
           .formula("A · parallel")
           .source(CIRCUIT)
           .caution(
               "Use this only for equal batteries of equal charge in direct parallel. Behind"
                   + " a hot-swap plate one battery may carry it all: enter parallel = 1.")
           .example("=BANK.MAXAMPS(30;2)", 60.0)
-          .by(
+          .implementation(
               a ->
                   EqualPacks.maxAmps(
                       a.get(PackParameters.MAX_AMPS), a.get(PackParameters.PARALLEL_PACKS)));
@@ -109,14 +110,15 @@ public final class BankFunctions {
   public static final FunctionSpec MILLIOHMS =
       GROUP
           .function("MILLIOHMS")
-          .says("Returns the resistance of a bank of equal packs")
-          .takes(PackParameters.MILLIOHMS, PackParameters.SERIES, PackParameters.PARALLEL_PACKS)
-          .gives(Unit.MILLIOHM, "Resistance of the bank")
+          .description("Returns the resistance of a bank of equal packs")
+          .parameters(
+              PackParameters.MILLIOHMS, PackParameters.SERIES, PackParameters.PARALLEL_PACKS)
+          .returns(Unit.MILLIOHM, "Resistance of the bank")
           .formula("mΩ · series / parallel")
           .source(CIRCUIT)
           .caution(PARALLEL_CAUTION)
           .example("=BANK.MILLIOHMS(45;2;3)", 30.0)
-          .by(
+          .implementation(
               a ->
                   EqualPacks.milliohms(
                       a.get(PackParameters.MILLIOHMS),
@@ -126,18 +128,18 @@ public final class BankFunctions {
   public static final FunctionSpec FULLVOLTS =
       GROUP
           .function("FULLVOLTS")
-          .says("Returns the voltage of packs in series just off the charger")
-          .takes(
+          .description("Returns the voltage of packs in series just off the charger")
+          .parameters(
               PackParameters.CELLS,
               PackParameters.SERIES,
               PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION))
-          .gives(Unit.VOLT, "Voltage just off the charger")
+          .returns(Unit.VOLT, "Voltage just off the charger")
           .formula("cells · series · 4.20 V (Li-ion), 3.65 V (LFP), 2.45 V (lead), 1.5 V (NiMH)")
           .source("Chen et al. 2020 (4.2 V class); battery handbooks (Linden and Reddy)")
           .caution(STRING_CAUTION)
           .example("=BANK.FULLVOLTS(8;2)", 67.2)
           .example("=BANK.FULLVOLTS(4;1;\"LFP\")", 14.6)
-          .by(
+          .implementation(
               a ->
                   EqualPacks.fullVolts(
                       a.get(PackParameters.CELLS),
@@ -147,9 +149,10 @@ public final class BankFunctions {
   public static final FunctionSpec SHORTAMPS =
       GROUP
           .function("SHORTAMPS")
-          .says("Returns the prospective short-circuit current of a pack or bank")
-          .takes(PackParameters.FULL_VOLTS, PackParameters.MILLIOHMS, PackParameters.LEAD_MILLIOHMS)
-          .gives(Unit.AMPERE, "Prospective short-circuit current")
+          .description("Returns the prospective short-circuit current of a pack or bank")
+          .parameters(
+              PackParameters.FULL_VOLTS, PackParameters.MILLIOHMS, PackParameters.LEAD_MILLIOHMS)
+          .returns(Unit.AMPERE, "Prospective short-circuit current")
           .formula("I = V / (R + R lead)")
           .source("Ohm's law")
           .caution(
@@ -158,7 +161,7 @@ public final class BankFunctions {
                   + "cable. The first instant may be higher: a sustained resistance is larger "
                   + "than a momentary one.")
           .example("=BANK.SHORTAMPS(33.6;30)", 1120.0)
-          .by(
+          .implementation(
               a ->
                   EqualPacks.shortAmps(
                       a.get(PackParameters.FULL_VOLTS),
@@ -168,18 +171,18 @@ public final class BankFunctions {
   public static final FunctionSpec SHARE =
       GROUP
           .function("SHARE")
-          .says("Returns the current of each pack of a hard-parallel bank at this moment")
-          .takes(PackParameters.PACKS_AT_REST, Parameters.WATTS_OR_NONE)
-          .givesTable("Current of each pack, negative if it is being charged", "current (A)")
+          .description("Returns the current of each pack of a hard-parallel bank at this moment")
+          .parameters(PackParameters.PACKS_AT_REST, Parameters.WATTS_OR_NONE)
+          .returnsTable("Current of each pack, negative if it is being charged", "current (A)")
           .formula("Σ (E − V)/R = P/V; each pack gives (E − V)/R")
           .source("Kirchhoff's laws")
           .caution(
               "Do not connect batteries at different states of charge directly in parallel:"
                   + " uncontrolled current flows between them, and charges a cold lithium battery"
                   + " that must not be charged.")
-          .refuses(BankErrorCode.CANNOT_CARRY, BankErrorCode.TOO_MANY_PACKS)
+          .errorCodes(BankErrorCode.CANNOT_CARRY, BankErrorCode.TOO_MANY_PACKS)
           .example("=BANK.SHARE({33.6;45|30.8965;45|28.9936;45};92)", 55.13)
-          .by(BankFunctions::share);
+          .implementation(BankFunctions::share);
 
   private static final String RUN_SOURCE =
       "node and circuit laws on the curves of PACK.LASTS; several unlike packs at once: Dormand and"
@@ -193,20 +196,21 @@ public final class BankFunctions {
   public static final FunctionSpec LASTS =
       GROUP
           .function("LASTS")
-          .says("Returns the hours until a device of constant watts goes dark on several packs")
-          .takes(
+          .description(
+              "Returns the hours until a device of constant watts goes dark on several packs")
+          .parameters(
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
               PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
               Parameters.TEMP.orElse(25.0),
               PackParameters.LEAD_MILLIOHMS)
-          .gives(Unit.HOUR, "Hours until it goes dark")
+          .returns(Unit.HOUR, "Hours until it goes dark")
           .mapsAtMost(100)
           .formula("hot-swap: the highest voltage carries; parallel: dq/dt = −(E(q) − V)/R")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
-          .refuses(
+          .errorCodes(
               BankErrorCode.DOES_NOT_START,
               BankErrorCode.PACKS_DIFFER,
               BankErrorCode.TOO_MANY_PACKS,
@@ -215,7 +219,7 @@ public final class BankFunctions {
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
           .example("=BANK.LASTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
-          .shows(
+          .steps(
               a ->
                   events(a).stream()
                       .map(
@@ -227,7 +231,7 @@ public final class BankFunctions {
                                   Unit.HOUR,
                                   ""))
                       .toList())
-          .by(
+          .implementation(
               a -> {
                 List<BankEvent> events = events(a);
                 return events.get(events.size() - 1).hours();
@@ -236,15 +240,15 @@ public final class BankFunctions {
   public static final FunctionSpec EVENTS =
       GROUP
           .function("EVENTS")
-          .says("Returns what happens to the packs of a bank until the device goes dark")
-          .takes(
+          .description("Returns what happens to the packs of a bank until the device goes dark")
+          .parameters(
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
               PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
               Parameters.TEMP.orElse(25.0),
               PackParameters.LEAD_MILLIOHMS)
-          .givesTable(
+          .returnsTable(
               "Events in order; pack 0 is the device",
               "time (h)",
               "pack",
@@ -253,7 +257,7 @@ public final class BankFunctions {
           .formula("as BANK.LASTS")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
-          .refuses(
+          .errorCodes(
               BankErrorCode.DOES_NOT_START,
               BankErrorCode.PACKS_DIFFER,
               BankErrorCode.TOO_MANY_PACKS,
@@ -262,7 +266,7 @@ public final class BankFunctions {
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
           .example("=BANK.EVENTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
-          .by(
+          .implementation(
               a ->
                   events(a).stream()
                       .map(e -> new Object[] {e.hours(), (double) e.pack(), e.amps(), e.what()})
@@ -271,8 +275,9 @@ public final class BankFunctions {
   public static final FunctionSpec CURVE =
       GROUP
           .function("CURVE")
-          .says("Returns how volts, amps and the charge of each pack go until the device goes dark")
-          .takes(
+          .description(
+              "Returns how volts, amps and the charge of each pack go until the device goes dark")
+          .parameters(
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
@@ -280,7 +285,7 @@ public final class BankFunctions {
               Parameters.TEMP.orElse(25.0),
               PackParameters.LEAD_MILLIOHMS,
               PackParameters.STEPS)
-          .givesTable(
+          .returnsTable(
               "The discharge, evenly spread over the time; one more column for each further pack",
               "time (h)",
               "at the device (V)",
@@ -289,7 +294,7 @@ public final class BankFunctions {
           .formula("as BANK.LASTS")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
-          .refuses(
+          .errorCodes(
               PackErrorCode.TOO_MANY_STEPS,
               BankErrorCode.DOES_NOT_START,
               BankErrorCode.PACKS_DIFFER,
@@ -299,7 +304,7 @@ public final class BankFunctions {
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
           .example("=BANK.CURVE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
-          .by(BankFunctions::curve);
+          .implementation(BankFunctions::curve);
 
   private static Object[][] share(Arguments a) {
     List<RangeTable.Row> rows = a.get(PackParameters.PACKS_AT_REST).filledRows();

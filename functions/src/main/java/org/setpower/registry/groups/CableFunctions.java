@@ -43,42 +43,42 @@ public final class CableFunctions {
   public static final FunctionSpec AREA =
       GROUP
           .function("AREA")
-          .says("Returns the cross-section of a cable size")
-          .takes(CableParameters.SIZE)
-          .gives(Unit.SQUARE_MILLIMETRE, "Cross-section of one conductor")
+          .description("Returns the cross-section of a cable size")
+          .parameters(CableParameters.SIZE)
+          .returns(Unit.SQUARE_MILLIMETRE, "Cross-section of one conductor")
           .formula("AWG: π/4·d², d = 0.127·92^((36−n)/39) mm")
           .source("ASTM B258; IEC 60228 nominal areas")
-          .refuses(
+          .errorCodes(
               CableErrorCode.UNKNOWN_SIZE,
               CableErrorCode.GAUGE_OR_AREA,
               CableErrorCode.NOT_A_GAUGE,
               CableErrorCode.NOT_A_STANDARD_AREA)
           .example("=CABLE.AREA(\"2.5 mm²\")", 2.5)
-          .by(a -> a.get(CableParameters.SIZE).area());
+          .implementation(a -> a.get(CableParameters.SIZE).area());
 
   public static final FunctionSpec RESISTANCE =
       GROUP
           .function("RESISTANCE")
-          .says("Returns the direct-current resistance of one conductor, per kilometre")
-          .takes(
+          .description("Returns the direct-current resistance of one conductor, per kilometre")
+          .parameters(
               CableParameters.SIZE,
               CableParameters.CONDUCTOR_TEMP.orElse(20.0),
               CableParameters.METAL.orElse(Metal.COPPER))
-          .gives(Unit.OHM_PER_KILOMETRE, "Resistance of one conductor")
+          .returns(Unit.OHM_PER_KILOMETRE, "Resistance of one conductor")
           .formula("R·(1 + α·(T − T₀)), R the table value at T₀")
           .source(
               "NEC Chapter 9 Table 8, stranded, and its note 2 (24 to 20 AWG: FAA AC 43.13-1B Table"
                   + " 11-9); IEC 60228 class 5 (Al: class 2), maximum at 20 °C")
-          .refuses(CableErrorCode.NO_RESISTANCE)
+          .errorCodes(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.RESISTANCE(\"2.5 mm²\")", 7.98)
-          .shows(CableFunctions::resistanceSteps)
-          .by(a -> conductor(a).ohms(a.get(CableParameters.CONDUCTOR_TEMP)));
+          .steps(CableFunctions::resistanceSteps)
+          .implementation(a -> conductor(a).ohms(a.get(CableParameters.CONDUCTOR_TEMP)));
 
   public static final FunctionSpec DROP =
       GROUP
           .function("DROP")
-          .says("Returns the volts lost over a cable run at a current")
-          .takes(
+          .description("Returns the volts lost over a cable run at a current")
+          .parameters(
               CableParameters.SIZE,
               CableParameters.LENGTH,
               Parameters.AMPS,
@@ -86,82 +86,86 @@ public final class CableFunctions {
               Parameters.POWER_FACTOR.orElse(1.0),
               CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
               CableParameters.PARALLEL.orElse(1.0))
-          .gives(Unit.VOLT, "Volts lost over the run")
+          .returns(Unit.VOLT, "Volts lost over the run")
           .formula("k·I·L·(R cos φ + X sin φ)/parallel, k = 2, 2, √3")
           .source("UFC 3-520-01 (2002) Appendix B-2; IEC 60364-5-52 Annex G")
           .caution(
               "Lamps and cameras that hold their watts draw more as the volts sag: size cable and"
                   + " breaker on CABLE.ENDAMPS. "
                   + PARALLEL_CAUTION)
-          .refuses(CableErrorCode.NO_RESISTANCE)
+          .errorCodes(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.DROP(\"12 AWG\";10;8.33)", 1.03)
-          .shows(a -> runSteps(a, run(a)))
-          .by(a -> run(a).drop(a.get(Parameters.AMPS)));
+          .steps(a -> runSteps(a, run(a)))
+          .implementation(a -> run(a).drop(a.get(Parameters.AMPS)));
 
   public static final FunctionSpec ENDVOLTS =
       GROUP
           .function("ENDVOLTS")
-          .says("Returns the volts at the far end of a cable for a load that draws constant watts")
-          .takes(END_PARAMETERS)
-          .gives(Unit.VOLT, "Volts at the load")
+          .description(
+              "Returns the volts at the far end of a cable for a load that draws constant watts")
+          .parameters(END_PARAMETERS)
+          .returns(Unit.VOLT, "Volts at the load")
           .formula("upper root of V⁴ + V²·(2(PR+QX) − Vs²) + (P²+Q²)(R²+X²) = 0, per phase")
           .source("exact solution of the circuit; three-phase: line-to-line volts")
           .caution(PARALLEL_CAUTION)
-          .refuses(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
+          .errorCodes(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
           .example("=CABLE.ENDVOLTS(\"12 AWG\";10;200;24)", 22.92)
-          .shows(CableFunctions::endSteps)
-          .by(a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
+          .steps(CableFunctions::endSteps)
+          .implementation(
+              a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
 
   public static final FunctionSpec ENDAMPS =
       GROUP
           .function("ENDAMPS")
-          .says("Returns the amps drawn at the far end of a cable by a load of constant watts")
-          .takes(END_PARAMETERS)
-          .gives(Unit.AMPERE, "Current in a line")
+          .description(
+              "Returns the amps drawn at the far end of a cable by a load of constant watts")
+          .parameters(END_PARAMETERS)
+          .returns(Unit.AMPERE, "Current in a line")
           .formula("P/(V·pf), three-phase P/(√3·V·pf), V = CABLE.ENDVOLTS")
           .source("exact solution of the circuit")
           .caution(
               "Size cable and breaker on this, not on watts over nominal volts. "
                   + PARALLEL_CAUTION)
-          .refuses(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
+          .errorCodes(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
           .example("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)", 21.37)
-          .shows(CableFunctions::endSteps)
-          .by(a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
+          .steps(CableFunctions::endSteps)
+          .implementation(
+              a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
 
   public static final FunctionSpec HEAT =
       GROUP
           .function("HEAT")
-          .says("Returns the watts that a cable run turns to heat at a current")
-          .takes(
+          .description("Returns the watts that a cable run turns to heat at a current")
+          .parameters(
               CableParameters.SIZE,
               CableParameters.LENGTH,
               Parameters.AMPS,
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
               CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
               CableParameters.PARALLEL.orElse(1.0))
-          .gives(Unit.WATT, "Heat in the cable")
+          .returns(Unit.WATT, "Heat in the cable")
           .formula("n·I²·R·L/parallel, n = 2, 2, 3")
           .source("Joule's law; a loaded neutral comes on top")
           .caution(
               "Do not apply this to a cable on a drum or in a bundle: heat cannot escape, "
                   + "see CABLE.AMPACITY. "
                   + PARALLEL_CAUTION)
-          .refuses(CableErrorCode.NO_RESISTANCE)
+          .errorCodes(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.5783)
-          .shows(a -> runSteps(a, run(a, 1)))
-          .by(a -> run(a, 1).heat(a.get(Parameters.AMPS)));
+          .steps(a -> runSteps(a, run(a, 1)))
+          .implementation(a -> run(a, 1).heat(a.get(Parameters.AMPS)));
 
   public static final FunctionSpec AMPACITY =
       GROUP
           .function("AMPACITY")
-          .says("Returns the amps that one cable carries")
-          .takes(
+          .description("Returns the amps that one cable carries")
+          .parameters(
               CableParameters.SIZE,
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
               CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
               CableParameters.LOADED_CONDUCTORS.orElse(2.0),
               CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"))
-          .gives(Unit.AMPERE, "Current rating of one circuit")
+          .returns(Unit.AMPERE, "Current rating of one circuit")
           .formula("table rating × factor for the air × factor for how it lies")
           .source(
               "NEC 400.5(A), 310.16 with 240.4(D), 310.15; 30 CFR 18 Appendix I; BS 7671 Tables"
@@ -171,33 +175,33 @@ public final class CableFunctions {
               "Do not load a cable on its drum: unwind it. Use \"feeder\" only for single "
                   + "cores that do not touch, never for multi-core. For parallel cables use the "
                   + "rating of one; the NEC permits them from 1/0 AWG only")
-          .refuses(
+          .errorCodes(
               CableErrorCode.NO_RATING,
               CableErrorCode.TOO_HOT,
               CableErrorCode.LAID_BEYOND_TABLE,
               CableErrorCode.CLOSED_DRUM)
           .example("=CABLE.AMPACITY(\"2.5 mm²\";\"cord\";30;2;\"drum 3 layers\")", 11.25)
-          .shows(CableFunctions::ampacitySteps)
-          .by(a -> ampacity(a).amps());
+          .steps(CableFunctions::ampacitySteps)
+          .implementation(a -> ampacity(a).amps());
 
   public static final FunctionSpec BREAKER =
       GROUP
           .function("BREAKER")
-          .says("Returns the next standard breaker rating for a current")
-          .takes(
+          .description("Returns the next standard breaker rating for a current")
+          .parameters(
               Parameters.AMPS,
               CableParameters.STANDARD.orElse(Protection.Standard.IEC),
               CableParameters.CONTINUOUS.orElse(true, "TRUE"))
-          .gives(Unit.AMPERE, "Rating of the breaker")
+          .returns(Unit.AMPERE, "Rating of the breaker")
           .formula("IEC: smallest rating ≥ amps; NEC: ≥ 1.25 × amps when continuous")
           .source("IEC 60898-1, IEC 60947-2, IEC 60364-4-43; NEC 240.6(A), 210.20")
           .caution(
               "Do not use an AC breaker for DC. Use a cable rated for the breaker: "
                   + "otherwise it is not protected. Breakers grouped in a distro in the sun trip "
                   + "early; inrush trips curve B")
-          .refuses(CableErrorCode.NO_BREAKER)
+          .errorCodes(CableErrorCode.NO_BREAKER)
           .example("=CABLE.BREAKER(16;\"NEC\")", 20.0)
-          .by(
+          .implementation(
               a ->
                   Protection.breaker(
                       a.get(Parameters.AMPS),
@@ -207,8 +211,8 @@ public final class CableFunctions {
   public static final FunctionSpec REACH =
       GROUP
           .function("REACH")
-          .says("Returns the longest one-way run of a cable within a drop limit")
-          .takes(
+          .description("Returns the longest one-way run of a cable within a drop limit")
+          .parameters(
               CableParameters.SIZE,
               Parameters.AMPS,
               Parameters.LINE_VOLTS,
@@ -217,14 +221,14 @@ public final class CableFunctions {
               Parameters.POWER_FACTOR.orElse(1.0),
               CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE))
-          .gives(Unit.METRE, "Longest run, one way")
+          .returns(Unit.METRE, "Longest run, one way")
           .formula("inverse of CABLE.DROP")
           .source("see CABLE.DROP; rating: CABLE.AMPACITY at 30 °C")
           .caution("Check the earth loop too, with CABLE.TRIPS: it is not considered here")
-          .refuses(
+          .errorCodes(
               CableErrorCode.NO_RESISTANCE, CableErrorCode.NO_RATING, CableErrorCode.OVER_RATING)
           .example("=CABLE.REACH(\"2.5 mm²\";16;230;5%;\"1PH\")", 38.917)
-          .by(
+          .implementation(
               a ->
                   Sizing.reach(
                       a.get(CableParameters.SIZE),
@@ -239,8 +243,9 @@ public final class CableFunctions {
   public static final FunctionSpec GAUGE =
       GROUP
           .function("GAUGE")
-          .says("Returns the smallest standard cable size that meets the drop and the rating")
-          .takes(
+          .description(
+              "Returns the smallest standard cable size that meets the drop and the rating")
+          .parameters(
               CableParameters.LENGTH,
               Parameters.AMPS,
               Parameters.LINE_VOLTS,
@@ -253,41 +258,41 @@ public final class CableFunctions {
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
               CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"),
               CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the amps"))
-          .givesText("Cable size")
+          .returnsText("Cable size")
           .formula("first size with drop at 60 °C ≤ limit and rating ≥ breaker")
           .source("see CABLE.DROP, CABLE.AMPACITY and CABLE.BREAKER (NEC for AWG, IEC for mm²)")
           .caution(
               "Enter the actual upstream breaker: a cable on a breaker above its rating is "
                   + "a fire hazard")
-          .refuses(
+          .errorCodes(
               CableErrorCode.BREAKER_BELOW_LOAD,
               CableErrorCode.NO_BREAKER,
               CableErrorCode.NO_SIZE_FOR_BREAKER,
               CableErrorCode.NO_SIZE_FOR_DROP,
               CableErrorCode.TOO_HOT)
           .example("=CABLE.GAUGE(30;13;230;5%;\"mm²\";\"1PH\")", "2.5 mm²")
-          .shows(CableFunctions::gaugeSteps)
-          .by(a -> Sizing.gauge(a.get(CableParameters.FAMILY), need(a)).toString());
+          .steps(CableFunctions::gaugeSteps)
+          .implementation(a -> Sizing.gauge(a.get(CableParameters.FAMILY), need(a)).toString());
 
   public static final FunctionSpec LOOP =
       GROUP
           .function("LOOP")
-          .says("Returns the line-to-earth loop at the end of a cable, cold")
-          .takes(
+          .description("Returns the line-to-earth loop at the end of a cable, cold")
+          .parameters(
               CableParameters.SIZE,
               CableParameters.LENGTH,
               CableParameters.SOURCE_OHMS,
               CableParameters.EARTH_SIZE.orElse(null, "the same size"))
-          .gives(Unit.OHM, "Loop at 20 °C")
+          .returns(Unit.OHM, "Loop at 20 °C")
           .formula("source + L·(R line + R earth)")
           .source("IEC 60364-4-41; resistances as in CABLE.RESISTANCE at 20 °C")
           .caution(
               "Planning figure only. Have loop impedance, polarity, earth (ground) "
                   + "continuity, RCD operation and insulation resistance measured by a competent "
                   + "person")
-          .refuses(CableErrorCode.NO_RESISTANCE)
+          .errorCodes(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.LOOP(\"2.5 mm²\";50;0.35)", 1.148)
-          .by(
+          .implementation(
               a ->
                   Protection.loop(
                       a.get(CableParameters.SIZE),
@@ -300,13 +305,13 @@ public final class CableFunctions {
   public static final FunctionSpec TRIPS =
       GROUP
           .function("TRIPS")
-          .says("Returns 1 if an earth fault trips the breaker instantly, 0 if it does not")
-          .takes(
+          .description("Returns 1 if an earth fault trips the breaker instantly, 0 if it does not")
+          .parameters(
               CableParameters.LOOP_OHMS,
               CableParameters.BREAKER,
               CableParameters.CURVE,
               CableParameters.VOLTS_TO_EARTH)
-          .gives(Unit.NONE, "1 if it trips instantly")
+          .returns(Unit.NONE, "1 if it trips instantly")
           .formula("0.8·U₀/Z ≥ 5, 10, 20 × breaker (curve B, C, D)")
           .source("IEC 60898-1; BS 7671 Appendix 3 (0.8 for a loop met cold)")
           .caution(
@@ -314,8 +319,8 @@ public final class CableFunctions {
                   + " RCD protection there. At 0 provide RCD protection, or use a larger or "
                   + "shorter cable. Have every circuit tested")
           .example("=CABLE.TRIPS(1.148;16;\"C\";230)", 1.0)
-          .shows(CableFunctions::tripSteps)
-          .by(
+          .steps(CableFunctions::tripSteps)
+          .implementation(
               a ->
                   Protection.trips(
                           a.get(CableParameters.LOOP_OHMS),

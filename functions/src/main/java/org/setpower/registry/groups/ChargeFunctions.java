@@ -20,8 +20,8 @@ public final class ChargeFunctions {
   public static final FunctionSpec HOURS =
       GROUP
           .function("HOURS")
-          .says("Returns the hours that a lithium pack takes on a charger")
-          .takes(
+          .description("Returns the hours that a lithium pack takes on a charger")
+          .parameters(
               PackParameters.AMP_HOURS,
               PackParameters.CHARGE_AMPS,
               PackParameters.FROM,
@@ -30,7 +30,7 @@ public final class ChargeFunctions {
               PackParameters.CELLS.orElse(1.0),
               PackParameters.MILLIOHMS.orElse(null, "300/Ah for each cell"),
               Parameters.TEMP.orElse(25.0))
-          .gives(Unit.HOUR, "Hours on the charger")
+          .returns(Unit.HOUR, "Hours on the charger")
           .formula(
               "constant current to 4.20 (LFP 3.65) V a cell, then Δt = R/m · ln((V − E₀)/(V − E₁))"
                   + " to the target or 0.05 C, whichever is first")
@@ -40,7 +40,7 @@ public final class ChargeFunctions {
           .caution(
               "Do not charge a lithium battery below 0 °C (32 °F). Do not exceed the "
                   + "charging current that its maker permits. 100 % means a current of 0.05 C.")
-          .refuses(
+          .errorCodes(
               ChargeErrorCode.TOO_COLD,
               ChargeErrorCode.TOO_FAST,
               ChargeErrorCode.NOT_CC_CV,
@@ -48,7 +48,7 @@ public final class ChargeFunctions {
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
           .example("=CHARGE.HOURS(10.2;5)", 2.3596)
-          .shows(
+          .steps(
               a ->
                   List.of(
                       new CalculationStep(
@@ -57,7 +57,8 @@ public final class ChargeFunctions {
                           charging(a).turningCharge(),
                           Unit.SHARE,
                           "E + I·R = full volts of the cell")))
-          .by(a -> charging(a).hours(a.get(PackParameters.FROM), a.get(PackParameters.TO)));
+          .implementation(
+              a -> charging(a).hours(a.get(PackParameters.FROM), a.get(PackParameters.TO)));
 
   private static Charging charging(Arguments a) {
     return Charging.of(
@@ -72,18 +73,18 @@ public final class ChargeFunctions {
   public static final FunctionSpec MAINS =
       GROUP
           .function("MAINS")
-          .says("Returns the watt-hours from the wall to charge a pack")
-          .takes(
+          .description("Returns the watt-hours from the wall to charge a pack")
+          .parameters(
               Parameters.WATT_HOURS,
               PackParameters.FROM,
               PackParameters.TO,
               Parameters.EFFICIENCY.orElse(0.85))
-          .gives(Unit.WATT_HOUR, "Watt-hours from the wall")
+          .returns(Unit.WATT_HOUR, "Watt-hours from the wall")
           .formula("Wh · (to − from) / efficiency")
           .source("energy balance; 85 % for charger and cells together: common practice")
-          .refuses(ChargeErrorCode.BACKWARDS)
+          .errorCodes(ChargeErrorCode.BACKWARDS)
           .example("=CHARGE.MAINS(294)", 345.882)
-          .by(
+          .implementation(
               a ->
                   Charging.wallWattHours(
                       a.get(Parameters.WATT_HOURS),
@@ -94,14 +95,15 @@ public final class ChargeFunctions {
   public static final FunctionSpec CHANNELS =
       GROUP
           .function("CHANNELS")
-          .says("Returns the charger channels needed for a number of packs")
-          .takes(PackParameters.PACK_COUNT, PackParameters.HOURS_FREE, PackParameters.HOURS_EACH)
-          .gives(Unit.PIECES, "Channels")
+          .description("Returns the charger channels needed for a number of packs")
+          .parameters(
+              PackParameters.PACK_COUNT, PackParameters.HOURS_FREE, PackParameters.HOURS_EACH)
+          .returns(Unit.PIECES, "Channels")
           .formula("packs / floor(hours_free / hours_each), rounded up")
           .source("division; a pack is not split between channels")
-          .refuses(ChargeErrorCode.NO_TURN)
+          .errorCodes(ChargeErrorCode.NO_TURN)
           .example("=CHARGE.CHANNELS(10;8;2.5)", 4.0)
-          .by(
+          .implementation(
               a ->
                   Charging.channels(
                       a.get(PackParameters.PACK_COUNT),

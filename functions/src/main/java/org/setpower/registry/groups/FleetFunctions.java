@@ -35,9 +35,9 @@ public final class FleetFunctions {
   public static final FunctionSpec HEALTH =
       GROUP
           .function("HEALTH")
-          .says("Returns the health of a pack: what it still gives of its rating")
-          .takes(MEASURED_WH, RATED_WH)
-          .gives(Unit.SHARE, "Health")
+          .description("Returns the health of a pack: what it still gives of its rating")
+          .parameters(MEASURED_WH, RATED_WH)
+          .returns(Unit.SHARE, "Health")
           .formula("measured_wh / rated_wh")
           .source("the definition of health in this workbook")
           .caution(
@@ -45,9 +45,9 @@ public final class FleetFunctions {
                   + " fire service. Quarantine a cold battery that was dropped, got wet or is "
                   + "swollen, whatever this figure says. A test in the cold or at a high load "
                   + "reads low: compare like with like")
-          .refuses(FleetErrorCode.OVER_RATING)
+          .errorCodes(FleetErrorCode.OVER_RATING)
           .example("=FLEET.HEALTH(250;294)", 0.8503)
-          .by(a -> Ageing.health(a.get(MEASURED_WH), a.get(RATED_WH)));
+          .implementation(a -> Ageing.health(a.get(MEASURED_WH), a.get(RATED_WH)));
 
   private static final Parameter<Double> CYCLES =
       Parameters.positive("cycles", "Cycles so far", Unit.NONE);
@@ -63,14 +63,14 @@ public final class FleetFunctions {
   public static final FunctionSpec LOSS =
       GROUP
           .function("LOSS")
-          .says("Returns the health that a pack lost in 100 cycles, on average since new")
-          .takes(CYCLES, Parameters.HEALTH.required())
-          .gives(Unit.SHARE, "Health lost in 100 cycles")
+          .description("Returns the health that a pack lost in 100 cycles, on average since new")
+          .parameters(CYCLES, Parameters.HEALTH.required())
+          .returns(Unit.SHARE, "Health lost in 100 cycles")
           .formula("100 · (1 − health) / cycles")
           .source("an average since new")
           .caution("The next 100 cycles may cost more: cells bend down at the end")
           .example("=FLEET.LOSS(200;90%)", 0.05)
-          .by(a -> Ageing.lossInHundred(a.get(CYCLES), a.get(Parameters.HEALTH)));
+          .implementation(a -> Ageing.lossInHundred(a.get(CYCLES), a.get(Parameters.HEALTH)));
 
   private static final Parameter<ForecastBound> OUTLOOK =
       Parameter.of(
@@ -84,9 +84,9 @@ public final class FleetFunctions {
   public static final FunctionSpec CYCLESLEFT =
       GROUP
           .function("CYCLESLEFT")
-          .says("Returns how many cycles a pack has left, at least or at most")
-          .takes(CYCLES, Parameters.HEALTH.required(), RETIRE_AT, OUTLOOK)
-          .gives(Unit.NONE, "Cycles left")
+          .description("Returns how many cycles a pack has left, at least or at most")
+          .parameters(CYCLES, Parameters.HEALTH.required(), RETIRE_AT, OUTLOOK)
+          .returns(Unit.NONE, "Cycles left")
           .formula(
               "least: 0.6 · the fewest, most: 1.4 · the most of cycles · (n(retire_at)/n(health) −"
                   + " 1), n: cycles of each of six measured cells")
@@ -98,10 +98,10 @@ public final class FleetFunctions {
               "The cells were NMC of one kind, cycled one way: LFP, lead, heat, storing full and"
                   + " cycles nobody counted change it. Plan with the least, and test again every 50"
                   + " cycles")
-          .refuses(FleetErrorCode.TOO_EARLY, FleetErrorCode.BELOW_MEASURED)
+          .errorCodes(FleetErrorCode.TOO_EARLY, FleetErrorCode.BELOW_MEASURED)
           .example("=FLEET.CYCLESLEFT(200;90%)", 81.9048)
           .example("=FLEET.CYCLESLEFT(200;90%;80%;\"most\")", 256.0)
-          .shows(
+          .steps(
               a ->
                   List.of(
                       new CalculationStep(
@@ -116,7 +116,7 @@ public final class FleetFunctions {
                           cyclesLeft(a, ForecastBound.MOST),
                           Unit.NONE,
                           "1.4 · the most")))
-          .by(a -> cyclesLeft(a, a.get(OUTLOOK)));
+          .implementation(a -> cyclesLeft(a, a.get(OUTLOOK)));
 
   private static double cyclesLeft(Arguments a, ForecastBound outlook) {
     return Ageing.cyclesLeft(a.get(CYCLES), a.get(Parameters.HEALTH), a.get(RETIRE_AT), outlook);
@@ -132,17 +132,17 @@ public final class FleetFunctions {
   public static final FunctionSpec ODD =
       GROUP
           .function("ODD")
-          .says("Returns 1 for each pack whose health stands apart from its kind, else 0")
-          .takes(HEALTHS, LIMIT, KINDS)
-          .givesTable("Packs that stand apart", "stands apart (1 or 0)")
+          .description("Returns 1 for each pack whose health stands apart from its kind, else 0")
+          .parameters(HEALTHS, LIMIT, KINDS)
+          .returnsTable("Packs that stand apart", "stands apart (1 or 0)")
           .formula("|0.6745 · (health − median) / MAD| > limit")
           .source(
               "B. Iglewicz, D. Hoaglin, How to Detect and Handle Outliers (ASQC, 1993): modified"
                   + " z-score")
           .caution("It may stand apart by being better; #N/A for a kind of fewer than 5 packs")
-          .refuses(FleetErrorCode.TOO_FEW)
+          .errorCodes(FleetErrorCode.TOO_FEW)
           .example("=FLEET.ODD({0.95|0.94|0.96|0.93|0.71})", 0.0)
-          .by(FleetFunctions::odd);
+          .implementation(FleetFunctions::odd);
 
   private static final Parameter<Object> CELL_VOLTS =
       Parameters.range("cell_volts", "Volts of the cells, rested an hour, no load", Unit.VOLT);
@@ -150,15 +150,15 @@ public final class FleetFunctions {
   public static final FunctionSpec SPREAD =
       GROUP
           .function("SPREAD")
-          .says("Returns the volts between the best and the worst cell of a pack")
-          .takes(CELL_VOLTS)
-          .gives(Unit.VOLT, "Spread")
+          .description("Returns the volts between the best and the worst cell of a pack")
+          .parameters(CELL_VOLTS)
+          .returns(Unit.VOLT, "Spread")
           .formula("highest − lowest")
           .source("arithmetic")
           .caution("LFP shows its spread only when full or nearly empty: its curve is flat")
-          .refuses(FleetErrorCode.ONE_CELL)
+          .errorCodes(FleetErrorCode.ONE_CELL)
           .example("=FLEET.SPREAD({3.98;3.97;3.91;3.98})", 0.07)
-          .by(FleetFunctions::spread);
+          .implementation(FleetFunctions::spread);
 
   private static Object[][] odd(Arguments a) {
     boolean byKind = a.get(KINDS) != null;

@@ -70,64 +70,65 @@ public final class FlightFunctions {
   public static final FunctionSpec CLASS =
       GROUP
           .function("CLASS")
-          .says("Returns where a pack may travel with its owner")
-          .takes(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
-          .givesText("Class")
+          .description("Returns where a pack may travel with its owner")
+          .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .returnsText("Class")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION)
-          .refuses(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
+          .errorCodes(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example("=FLIGHT.CLASS(98)", "cabin")
           .example("=FLIGHT.CLASS(150)", "cabin, airline must agree")
-          .shows(FlightFunctions::ruleShown)
-          .by(a -> rule(a).verdict().word());
+          .steps(FlightFunctions::ruleShown)
+          .implementation(a -> rule(a).verdict().word());
 
   public static final FunctionSpec LIMIT =
       GROUP
           .function("LIMIT")
-          .says("Returns how many such packs one person may take")
-          .takes(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
-          .gives(Unit.PIECES, "At most a person")
+          .description("Returns how many such packs one person may take")
+          .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .returns(Unit.PIECES, "At most a person")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". The 20 spares are all kinds together. Airlines often allow fewer")
-          .refuses(
+          .errorCodes(
               FlightErrorCode.BEFORE_OLDEST,
               FlightErrorCode.AFTER_EDITION,
               FlightErrorCode.NO_COUNT,
               FlightErrorCode.ASK_FIRST)
           .example("=FLIGHT.LIMIT(150)", 2.0)
-          .shows(FlightFunctions::ruleShown)
-          .by(a -> (double) rule(a).limit());
+          .steps(FlightFunctions::ruleShown)
+          .implementation(a -> (double) rule(a).limit());
 
   public static final FunctionSpec PEOPLE =
       GROUP
           .function("PEOPLE")
-          .says("Returns the fewest travellers who can carry these lithium-ion packs as spares")
-          .takes(WATT_HOURS_RANGE, QUANTITY_RANGE, BOOK, DAY)
-          .gives(Unit.PIECES, "Travellers")
+          .description(
+              "Returns the fewest travellers who can carry these lithium-ion packs as spares")
+          .parameters(WATT_HOURS_RANGE, QUANTITY_RANGE, BOOK, DAY)
+          .returns(Unit.PIECES, "Travellers")
           .formula("the larger of ⌈packs over 100 Wh / 2⌉ and ⌈all packs / 20⌉")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Airlines often allow fewer")
-          .refuses(
+          .errorCodes(
               FlightErrorCode.NOT_IN_CABIN,
               FlightErrorCode.BEFORE_OLDEST,
               FlightErrorCode.AFTER_EDITION)
           .example("=FLIGHT.PEOPLE({98|150};{10|8})", 4.0)
-          .by(a -> (double) PassengerCount.fewest(packs(a), a.get(BOOK), a.get(DAY)));
+          .implementation(a -> (double) PassengerCount.fewest(packs(a), a.get(BOOK), a.get(DAY)));
 
   public static final FunctionSpec STRICTEST =
       GROUP
           .function("STRICTEST")
-          .says("Returns where a pack may travel with its owner on all of several flights")
-          .takes(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
-          .givesText("Class")
+          .description("Returns where a pack may travel with its owner on all of several flights")
+          .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
+          .returnsText("Class")
           .formula("the strictest class; an airline that agreed no longer has to, 0 leaves cargo")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Have the answer in writing")
-          .refuses(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
+          .errorCodes(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example(
               "=FLIGHT.STRICTEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})",
               "cabin")
-          .by(
+          .implementation(
               a ->
                   FlightSequence.strictest(
                           flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS))
@@ -136,20 +137,20 @@ public final class FlightFunctions {
   public static final FunctionSpec FEWEST =
       GROUP
           .function("FEWEST")
-          .says("Returns how many such packs one person may take on all of several flights")
-          .takes(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
-          .gives(Unit.PIECES, "At most a person")
+          .description("Returns how many such packs one person may take on all of several flights")
+          .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
+          .returns(Unit.PIECES, "At most a person")
           .formula("the least of the rules' numbers and the airlines' answers")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Have the answer in writing")
-          .refuses(
+          .errorCodes(
               FlightErrorCode.BEFORE_OLDEST,
               FlightErrorCode.AFTER_EDITION,
               FlightErrorCode.ANSWER_MISSING,
               FlightErrorCode.NO_COUNT)
           .example(
               "=FLIGHT.FEWEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
-          .by(
+          .implementation(
               a ->
                   (double)
                       FlightSequence.fewest(
@@ -158,12 +159,12 @@ public final class FlightFunctions {
   public static final FunctionSpec CARGO =
       GROUP
           .function("CARGO")
-          .says("Returns UN number, packing instruction and section of packs as air cargo")
-          .takes(LABEL_WATT_HOURS, PACKING, CELLS, DAY)
-          .givesText("How it goes as cargo")
+          .description("Returns UN number, packing instruction and section of packs as air cargo")
+          .parameters(LABEL_WATT_HOURS, PACKING, CELLS, DAY)
+          .returnsText("How it goes as cargo")
           .source(CARGO_SOURCE)
           .caution("Have it declared by a trained shipper. Airline and forwarder may refuse it")
-          .refuses(
+          .errorCodes(
               FlightErrorCode.CARGO_CHEMISTRY,
               FlightErrorCode.CARGO_NOT_PRINTED,
               FlightErrorCode.BEFORE_OLDEST,
@@ -172,7 +173,7 @@ public final class FlightFunctions {
               "=FLIGHT.CARGO(294;\"alone\")",
               "UN 3480, PI 965 Section IA, cargo aircraft only; UN 38.3 test summary; a trained"
                   + " shipper")
-          .by(
+          .implementation(
               a ->
                   CargoRule.section(
                               a.get(LABEL_WATT_HOURS), a.get(PACKING), a.get(CELLS), a.get(DAY))
@@ -185,19 +186,20 @@ public final class FlightFunctions {
   public static final FunctionSpec CARGOCHARGE =
       GROUP
           .function("CARGOCHARGE")
-          .says("Returns the highest share of charge that lithium packs may hold as air cargo")
-          .takes(PACKING, CARGO_WATT_HOURS, DAY)
-          .gives(Unit.SHARE, "Share of the rated Wh")
+          .description(
+              "Returns the highest share of charge that lithium packs may hold as air cargo")
+          .parameters(PACKING, CARGO_WATT_HOURS, DAY)
+          .returns(Unit.SHARE, "Share of the rated Wh")
           .source(CARGO_SOURCE)
           .caution(
               "The share is of the rated Wh: the gauge of an aged pack reads higher at the same"
                   + " charge. Above it two states must approve")
-          .refuses(
+          .errorCodes(
               FlightErrorCode.AFTER_EDITION,
               FlightErrorCode.CHARGE_RECOMMENDED,
               FlightErrorCode.CHARGE_FREE)
           .example("=FLIGHT.CARGOCHARGE(\"alone\")", 0.3)
-          .by(
+          .implementation(
               a ->
                   CargoRule.highestCharge(a.get(CARGO_WATT_HOURS), a.get(PACKING), a.get(DAY))
                       .charge());
@@ -205,18 +207,19 @@ public final class FlightFunctions {
   public static final FunctionSpec RULE =
       GROUP
           .function("RULE")
-          .says("Returns the rule for a pack in one sentence, with authority, edition and date")
-          .takes(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
-          .givesText("Rule")
+          .description(
+              "Returns the rule for a pack in one sentence, with authority, edition and date")
+          .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .returnsText("Rule")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION)
-          .refuses(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
+          .errorCodes(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example(
               "=FLIGHT.RULE(200)",
               "A pack over 160 Wh does not travel with its owner, only as declared cargo."
                   + " ICAO/IATA, DGR Table 2.3.A, 2018, same limits in the 67th edition 2026; in"
                   + " force since 2018-01-01, held here until 2026-12-31.")
-          .by(a -> rule(a).sentence());
+          .implementation(a -> rule(a).sentence());
 
   private static BaggageRule rule(Arguments a) {
     return BaggageRule.of(

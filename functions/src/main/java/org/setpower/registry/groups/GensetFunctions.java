@@ -70,12 +70,13 @@ public final class GensetFunctions {
   public static final FunctionSpec DERATE =
       GROUP
           .function("DERATE")
-          .says("Returns the share of its nameplate that a generator has left in thin or hot air")
-          .takes(
+          .description(
+              "Returns the share of its nameplate that a generator has left in thin or hot air")
+          .parameters(
               SupplyParameters.ALTITUDE,
               SupplyParameters.AIR_TEMP,
               SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO))
-          .gives(Unit.SHARE, "Share of the nameplate left")
+          .returns(Unit.SHARE, "Share of the nameplate left")
           .formula("(1 − loss by altitude) × (1 − loss by temperature)")
           .source(
               "US Army TM 9-6115-673-13&P Table 2-3 (diesel, heat); operator manual of a portable"
@@ -83,16 +84,16 @@ public final class GensetFunctions {
           .caution(
               "Use the maker's own table where there is one. Enter the air at the intake: behind"
                   + " sound screens it is hotter")
-          .refuses(SupplyErrorCode.BEYOND_DERATE)
+          .errorCodes(SupplyErrorCode.BEYOND_DERATE)
           .example("=GENSET.DERATE(1500;25;\"petrol\")", 0.97)
-          .shows(GensetFunctions::derateSteps)
-          .by(GensetFunctions::derate);
+          .steps(GensetFunctions::derateSteps)
+          .implementation(GensetFunctions::derate);
 
   public static final FunctionSpec KVA =
       GROUP
           .function("KVA")
-          .says("Returns the nameplate kVA that a generator needs")
-          .takes(
+          .description("Returns the nameplate kVA that a generator needs")
+          .parameters(
               Parameters.WATTS,
               Parameters.POWER_FACTOR.orElse(GeneratorRating.RATED_POWER_FACTOR),
               SPARE.orElse(0.2, "20 %"),
@@ -100,14 +101,14 @@ public final class GensetFunctions {
               SupplyParameters.AIR_TEMP.orElse(40.0),
               SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO),
               START.orElse(0.0))
-          .gives(Unit.KILOVOLT_AMPERE, "Nameplate needed")
+          .returns(Unit.KILOVOLT_AMPERE, "Nameplate needed")
           .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
           .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
           .caution(AT_THE_SET + ". On three phases enter 3 × the watts of the busiest leg")
-          .refuses(SupplyErrorCode.BEYOND_DERATE)
+          .errorCodes(SupplyErrorCode.BEYOND_DERATE)
           .example("=GENSET.KVA(40000;0.96;0;0;25)", 50.0)
-          .shows(GensetFunctions::derateSteps)
-          .by(
+          .steps(GensetFunctions::derateSteps)
+          .implementation(
               a ->
                   GeneratorRating.kva(
                       a.get(Parameters.WATTS),
@@ -119,59 +120,59 @@ public final class GensetFunctions {
   public static final FunctionSpec KW =
       GROUP
           .function("KW")
-          .says("Returns the rated kW of a generator")
-          .takes(SupplyParameters.KVA, RATED_PF.orElse(GeneratorRating.RATED_POWER_FACTOR))
-          .gives(Unit.KILOWATT, "Rated power")
+          .description("Returns the rated kW of a generator")
+          .parameters(SupplyParameters.KVA, RATED_PF.orElse(GeneratorRating.RATED_POWER_FACTOR))
+          .returns(Unit.KILOWATT, "Rated power")
           .formula("kVA × rated pf")
           .source("MIL-DTL-32496 (2014) 1.3; ISO 8528-1")
           .example("=GENSET.KW(25)", 20.0)
-          .by(a -> a.get(SupplyParameters.KVA) * a.get(RATED_PF));
+          .implementation(a -> a.get(SupplyParameters.KVA) * a.get(RATED_PF));
 
   public static final FunctionSpec PICK =
       GROUP
           .function("PICK")
-          .says("Returns the smallest size on offer that is enough")
-          .takes(SupplyParameters.KVA, SIZES)
-          .gives(Unit.KILOVOLT_AMPERE, "Size of the set")
+          .description("Returns the smallest size on offer that is enough")
+          .parameters(SupplyParameters.KVA, SIZES)
+          .returns(Unit.KILOVOLT_AMPERE, "Size of the set")
           .formula("smallest size ≥ kVA")
           .source("comparison")
           .caution(
               AT_THE_SET
                   + ". Do not take one much too large: under 30 % load it risks wet stacking")
-          .refuses(SupplyErrorCode.NO_SET)
+          .errorCodes(SupplyErrorCode.NO_SET)
           .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
-          .by(a -> GeneratorRating.pick(a.get(SupplyParameters.KVA), sizes(a)));
+          .implementation(a -> GeneratorRating.pick(a.get(SupplyParameters.KVA), sizes(a)));
 
   public static final FunctionSpec LOADSHARE =
       GROUP
           .function("LOADSHARE")
-          .says("Returns the load of a generator as a share of its rating")
-          .takes(SupplyParameters.KW, SupplyParameters.RATED_KW)
-          .gives(Unit.SHARE, "Load share")
+          .description("Returns the load of a generator as a share of its rating")
+          .parameters(SupplyParameters.KW, SupplyParameters.RATED_KW)
+          .returns(Unit.SHARE, "Load share")
           .formula("kW / rated kW")
           .source("ISO 8528-1 (mean of a day up to 70 % of prime); 30 % against wet stacking")
           .caution(
               "Do not load it over 100 % of the derated kW: it stalls. Keep the day's mean below 70"
                   + " %, its prime rating. Under 30 % a diesel risks wet stacking")
           .example("=GENSET.LOADSHARE(8.66;20)", 0.433)
-          .by(a -> a.get(SupplyParameters.KW) / a.get(SupplyParameters.RATED_KW));
+          .implementation(a -> a.get(SupplyParameters.KW) / a.get(SupplyParameters.RATED_KW));
 
   public static final FunctionSpec FUEL =
       GROUP
           .function("FUEL")
-          .says("Returns the litres that a generator burns in an hour")
-          .takes(
+          .description("Returns the litres that a generator burns in an hour")
+          .parameters(
               SupplyParameters.KW,
               SupplyParameters.RATED_KW,
               SupplyParameters.FUEL.orElse(Fuel.DIESEL))
-          .gives(Unit.LITRE_PER_HOUR, "Fuel per hour")
+          .returns(Unit.LITRE_PER_HOUR, "Fuel per hour")
           .formula("straight between quarter loads; idle = 27 % of the full-load burn")
           .source("common approximate diesel chart, 20 to 200 kW; idle: trade, 25 to 30 %")
           .caution("The hour meter and the tank go before this")
-          .refuses(
+          .errorCodes(
               SupplyErrorCode.NO_CHART, SupplyErrorCode.OUTSIDE_CHART, SupplyErrorCode.OVERLOADED)
           .example("=GENSET.FUEL(10;20)", 3.4)
-          .by(
+          .implementation(
               a ->
                   FuelChart.litresPerHour(
                       a.get(SupplyParameters.KW),
@@ -181,32 +182,32 @@ public final class GensetFunctions {
   public static final FunctionSpec FUELFOR =
       GROUP
           .function("FUELFOR")
-          .says("Returns the litres that a generator burns over a schedule of loads")
-          .takes(
+          .description("Returns the litres that a generator burns over a schedule of loads")
+          .parameters(
               KW_RANGE,
               HOURS_RANGE,
               SupplyParameters.RATED_KW,
               SupplyParameters.FUEL.orElse(Fuel.DIESEL))
-          .gives(Unit.LITRE, "Fuel")
+          .returns(Unit.LITRE, "Fuel")
           .formula("Σ GENSET.FUEL × hours")
           .source("see GENSET.FUEL")
           .caution("0 kW is a set left running; leave out the hours when it is off")
-          .refuses(
+          .errorCodes(
               SupplyErrorCode.NO_CHART, SupplyErrorCode.OUTSIDE_CHART, SupplyErrorCode.OVERLOADED)
           .example("=GENSET.FUELFOR({10|5};{8|4};20)", 36.4)
-          .by(GensetFunctions::fuelFor);
+          .implementation(GensetFunctions::fuelFor);
 
   public static final FunctionSpec CO2 =
       GROUP
           .function("CO2")
-          .says("Returns the CO2 from burning fuel")
-          .takes(SupplyParameters.LITRES, SupplyParameters.FUEL.orElse(Fuel.DIESEL))
-          .gives(Unit.KILOGRAM, "CO2")
+          .description("Returns the CO2 from burning fuel")
+          .parameters(SupplyParameters.LITRES, SupplyParameters.FUEL.orElse(Fuel.DIESEL))
+          .returns(Unit.KILOGRAM, "CO2")
           .formula("litres × factor")
           .source("EPA 2021 (diesel), EIA 2013 (petrol), DESNZ 2024 (HVO, from memory: check)")
           .caution("Making and bringing the fuel is not in it; of HVO the carbon of plants neither")
           .example("=GENSET.CO2(100)", 270.0)
-          .shows(
+          .steps(
               a -> {
                 Fuel fuel = a.get(SupplyParameters.FUEL);
                 return List.of(
@@ -217,22 +218,23 @@ public final class GensetFunctions {
                         Unit.KILOGRAM,
                         Emissions.sourceOf(fuel)));
               })
-          .by(a -> Emissions.ofFuel(a.get(SupplyParameters.LITRES), a.get(SupplyParameters.FUEL)));
+          .implementation(
+              a -> Emissions.ofFuel(a.get(SupplyParameters.LITRES), a.get(SupplyParameters.FUEL)));
 
   public static final FunctionSpec GRIDCO2 =
       GROUP
           .function("GRIDCO2")
-          .says("Returns the CO2 of energy from the public grid")
-          .takes(KILOWATT_HOURS, COUNTRY, YEAR.orElse(null, "the newest year held"))
-          .gives(Unit.KILOGRAM, "CO2 equivalent")
+          .description("Returns the CO2 of energy from the public grid")
+          .parameters(KILOWATT_HOURS, COUNTRY, YEAR.orElse(null, "the newest year held"))
+          .returns(Unit.KILOGRAM, "CO2 equivalent")
           .formula("kWh × factor of the country's grid in that year")
           .source(
               "Our World in Data carbon intensity (life cycle); United Kingdom 2024 and 2025: DESNZ"
                   + " (generation only)")
           .caution("A mean of a year and a country; a contract or an hour can differ much")
-          .refuses(SupplyErrorCode.NO_GRID_YEAR)
+          .errorCodes(SupplyErrorCode.NO_GRID_YEAR)
           .example("=GENSET.GRIDCO2(100;\"FR\")", 5.6039)
-          .shows(
+          .steps(
               a -> {
                 Emissions.Grid grid = grid(a);
                 return List.of(
@@ -243,7 +245,7 @@ public final class GensetFunctions {
                         Unit.KILOGRAM,
                         grid.source()));
               })
-          .by(a -> a.get(KILOWATT_HOURS) * grid(a).kgPerKwh());
+          .implementation(a -> a.get(KILOWATT_HOURS) * grid(a).kgPerKwh());
 
   private static double derate(Arguments a) {
     return GeneratorRating.derate(

@@ -63,15 +63,15 @@ public final class HireFunctions {
   public static final FunctionSpec DAYS =
       GROUP
           .function("DAYS")
-          .says("Returns the charged days of a hire; the days out and back both count")
-          .takes(OUT_DATE, BACK_DATE, DAYS_PER_WEEK, LEAST_DAYS, WEEKEND)
-          .gives(Unit.DAY, "Charged days")
+          .description("Returns the charged days of a hire; the days out and back both count")
+          .parameters(OUT_DATE, BACK_DATE, DAYS_PER_WEEK, LEAST_DAYS, WEEKEND)
+          .returns(Unit.DAY, "Charged days")
           .formula(
               "whole weeks · days_per_week + the rest, at most days_per_week; at least least_days")
           .source(TRADE)
-          .refuses(HireErrorCode.BACK_BEFORE_OUT, HireErrorCode.TOO_LONG)
+          .errorCodes(HireErrorCode.BACK_BEFORE_OUT, HireErrorCode.TOO_LONG)
           .example("=HIRE.DAYS(\"2027-01-28\";\"2027-02-09\")", 6.0)
-          .shows(
+          .steps(
               a ->
                   List.of(
                       new CalculationStep(
@@ -80,7 +80,7 @@ public final class HireFunctions {
                           (double) HireDays.calendar(a.get(OUT_DATE), a.get(BACK_DATE)),
                           Unit.DAY,
                           "")))
-          .by(
+          .implementation(
               a ->
                   HireDays.charged(
                       a.get(OUT_DATE),
@@ -109,12 +109,12 @@ public final class HireFunctions {
   public static final FunctionSpec KINDS =
       GROUP
           .function("KINDS")
-          .says("Returns the charged days of a schedule by kind of day; a date counts once")
-          .takes(DATES, KIND_RANGE, KIND_SHARES, FIRST, LAST, LEAST_DAYS)
-          .gives(Unit.DAY, "Charged days")
+          .description("Returns the charged days of a schedule by kind of day; a date counts once")
+          .parameters(DATES, KIND_RANGE, KIND_SHARES, FIRST, LAST, LEAST_DAYS)
+          .returns(Unit.DAY, "Charged days")
           .formula("Σ over the dates of the highest share of their kinds; at least least_days")
           .source(TRADE)
-          .refuses(
+          .errorCodes(
               HireErrorCode.UNKNOWN_KIND,
               HireErrorCode.KIND_TWICE,
               HireErrorCode.BACK_BEFORE_OUT,
@@ -123,7 +123,7 @@ public final class HireFunctions {
               "=HIRE.KINDS({\"2027-02-05\"|\"2027-02-05\"|\"2027-02-09\"};"
                   + "{\"shoot\"|\"shoot\"|\"travel\"};{\"shoot\";1|\"travel\";0.5})",
               1.5)
-          .by(
+          .implementation(
               a ->
                   HireDays.byKind(
                       schedule(a),
@@ -152,14 +152,14 @@ public final class HireFunctions {
   public static final FunctionSpec FEE =
       GROUP
           .function("FEE")
-          .says("Returns the fee of a hire line, rounded to the minor unit of the currency")
-          .takes(DAY_RATE, QUANTITY, CHARGEABLE_DAYS, DISCOUNT, EURO)
-          .gives(Unit.MONEY, "Fee")
+          .description("Returns the fee of a hire line, rounded to the minor unit of the currency")
+          .parameters(DAY_RATE, QUANTITY, CHARGEABLE_DAYS, DISCOUNT, EURO)
+          .returns(Unit.MONEY, "Fee")
           .formula("day_rate · quantity · chargeable_days · (1 − discount), rounded half up")
           .source(ROUNDING)
-          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
+          .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.FEE(14;10;6;10%)", 756.0)
-          .by(
+          .implementation(
               a ->
                   Money.fee(
                           a.get(DAY_RATE),
@@ -180,13 +180,14 @@ public final class HireFunctions {
   public static final FunctionSpec ROUND =
       GROUP
           .function("ROUND")
-          .says("Returns an amount rounded half up to the minor unit of its currency")
-          .takes(AMOUNT, CURRENCY)
-          .gives(Unit.MONEY, "Rounded amount")
+          .description("Returns an amount rounded half up to the minor unit of its currency")
+          .parameters(AMOUNT, CURRENCY)
+          .returns(Unit.MONEY, "Rounded amount")
           .source(ROUNDING)
-          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
+          .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.ROUND(1.005;\"EUR\")", 1.01)
-          .by(a -> Money.rounded(Money.decimal(a.get(AMOUNT)), a.get(CURRENCY)).doubleValue());
+          .implementation(
+              a -> Money.rounded(Money.decimal(a.get(AMOUNT)), a.get(CURRENCY)).doubleValue());
 
   private static final Parameter<Double> EXCHANGE_RATE =
       Parameters.positive(
@@ -195,15 +196,17 @@ public final class HireFunctions {
   public static final FunctionSpec CONVERT =
       GROUP
           .function("CONVERT")
-          .says("Returns an amount of another currency in one's own, rounded to its minor unit")
-          .takes(AMOUNT, EXCHANGE_RATE, EURO)
-          .gives(Unit.MONEY, "Amount in one's own currency")
+          .description(
+              "Returns an amount of another currency in one's own, rounded to its minor unit")
+          .parameters(AMOUNT, EXCHANGE_RATE, EURO)
+          .returns(Unit.MONEY, "Amount in one's own currency")
           .formula("amount · exchange_rate, rounded half up")
           .source(ROUNDING)
           .caution("The rate is typed by you; what the bank charges is not in it")
-          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
+          .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.CONVERT(1250;0.0875)", 109.38)
-          .by(a -> Money.converted(a.get(AMOUNT), a.get(EXCHANGE_RATE), a.get(EURO)).doubleValue());
+          .implementation(
+              a -> Money.converted(a.get(AMOUNT), a.get(EXCHANGE_RATE), a.get(EURO)).doubleValue());
 
   private static final Parameter<Double> INSTALMENT_NUMBER =
       Parameter.of(
@@ -225,15 +228,15 @@ public final class HireFunctions {
   public static final FunctionSpec INSTALMENT =
       GROUP
           .function("INSTALMENT")
-          .says("Returns one of equal instalments; all of them come to the amount exactly")
-          .takes(AMOUNT, INSTALMENT_NUMBER, INSTALMENTS, EURO)
-          .gives(Unit.MONEY, "Instalment")
+          .description("Returns one of equal instalments; all of them come to the amount exactly")
+          .parameters(AMOUNT, INSTALMENT_NUMBER, INSTALMENTS, EURO)
+          .returns(Unit.MONEY, "Instalment")
           .formula(
               "rounded(amount · number/instalments) − rounded(amount · (number − 1)/instalments)")
           .source(ROUNDING)
-          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
+          .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.INSTALMENT(100;2;3)", 33.34)
-          .by(
+          .implementation(
               a -> {
                 int of = a.get(INSTALMENTS).intValue();
                 int number = (int) Checks.atMost("number", a.get(INSTALMENT_NUMBER), of);
@@ -268,16 +271,16 @@ public final class HireFunctions {
   public static final FunctionSpec OVERTIME =
       GROUP
           .function("OVERTIME")
-          .says("Returns what overtime adds to the pay of hours worked")
-          .takes(HOURLY_RATE, HOURS_WORKED, HOURS_A_DAY, OVERTIME_AFTER, OVERTIME_MORE, EURO)
-          .gives(Unit.MONEY, "Added by overtime")
+          .description("Returns what overtime adds to the pay of hours worked")
+          .parameters(HOURLY_RATE, HOURS_WORKED, HOURS_A_DAY, OVERTIME_AFTER, OVERTIME_MORE, EURO)
+          .returns(Unit.MONEY, "Added by overtime")
           .formula(
               "hourly_rate · hours_worked · max(0, 1 − overtime_after/hours_a_day) · overtime_more")
           .source("arithmetic; the hours and the share stand in the crew's agreement")
           .caution("Night, rest and holiday rules of an agreement are not in it")
-          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
+          .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.OVERTIME(38;23.5;11.75;10;50%)", 66.5)
-          .by(
+          .implementation(
               a ->
                   Money.overtime(
                           a.get(HOURLY_RATE),
@@ -300,28 +303,29 @@ public final class HireFunctions {
   public static final FunctionSpec TAX =
       GROUP
           .function("TAX")
-          .says("Returns the tax of an order by rate, each on the rounded base after the discount")
-          .takes(AMOUNTS, RATES, ORDER_DISCOUNT, EURO)
-          .givesTable("Tax by rate", "rate", "base (money)", "tax (money)", "gross (money)")
+          .description(
+              "Returns the tax of an order by rate, each on the rounded base after the discount")
+          .parameters(AMOUNTS, RATES, ORDER_DISCOUNT, EURO)
+          .returnsTable("Tax by rate", "rate", "base (money)", "tax (money)", "gross (money)")
           .formula("base = rounded Σ amount · (1 − order_discount); tax = rounded base · rate")
           .source(ROUNDING)
           .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
-          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
+          .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.TAX({100|50};{0.2|0.2};5%)", 0.2)
-          .by(HireFunctions::tax);
+          .implementation(HireFunctions::tax);
 
   public static final FunctionSpec TOTAL =
       GROUP
           .function("TOTAL")
-          .says("Returns what an order comes to with discount and tax")
-          .takes(AMOUNTS, RATES, ORDER_DISCOUNT, EURO)
-          .gives(Unit.MONEY, "Total with tax")
+          .description("Returns what an order comes to with discount and tax")
+          .parameters(AMOUNTS, RATES, ORDER_DISCOUNT, EURO)
+          .returns(Unit.MONEY, "Total with tax")
           .formula("the sum of base and tax over the rates of HIRE.TAX")
           .source(ROUNDING)
           .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
-          .refuses(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
+          .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.TOTAL({100|50};{0.2|0};5%)", 161.5)
-          .by(a -> OrderTax.total(lines(a), a.get(EURO)).doubleValue());
+          .implementation(a -> OrderTax.total(lines(a), a.get(EURO)).doubleValue());
 
   private static final Parameter<Double> PURCHASE =
       Parameters.notNegative("purchase", "Price to buy", Unit.MONEY);
@@ -335,14 +339,14 @@ public final class HireFunctions {
   public static final FunctionSpec BREAKEVEN =
       GROUP
           .function("BREAKEVEN")
-          .says("Returns the hire days after which owning is cheaper")
-          .takes(PURCHASE, RESALE, DAY_RATE, UPKEEP_PER_DAY)
-          .gives(Unit.DAY, "Hire days")
+          .description("Returns the hire days after which owning is cheaper")
+          .parameters(PURCHASE, RESALE, DAY_RATE, UPKEEP_PER_DAY)
+          .returns(Unit.DAY, "Hire days")
           .formula("(purchase − resale) / (day_rate − upkeep_per_day)")
           .source("arithmetic; storage, interest and idle days are not in it")
-          .refuses(HireErrorCode.NEVER_PAYS)
+          .errorCodes(HireErrorCode.NEVER_PAYS)
           .example("=HIRE.BREAKEVEN(690;200;14)", 35.0)
-          .by(
+          .implementation(
               a ->
                   BreakEven.breakEvenDays(
                       a.get(PURCHASE), a.get(RESALE), a.get(DAY_RATE), a.get(UPKEEP_PER_DAY)));
@@ -364,14 +368,14 @@ public final class HireFunctions {
   public static final FunctionSpec PERKWH =
       GROUP
           .function("PERKWH")
-          .says("Returns what a kWh delivered from a pack costs over its life")
-          .takes(PRICE, WATT_HOURS, CYCLES, HEALTH_AT_END, GETS_THROUGH)
-          .gives(Unit.MONEY, "Cost of a delivered kWh")
+          .description("Returns what a kWh delivered from a pack costs over its life")
+          .parameters(PRICE, WATT_HOURS, CYCLES, HEALTH_AT_END, GETS_THROUGH)
+          .returns(Unit.MONEY, "Cost of a delivered kWh")
           .formula("price / (Wh/1000 · cycles · (1 + health_at_end)/2 · efficiency)")
           .source("arithmetic; mean capacity over the life")
           .caution("Without the electricity that charges it")
           .example("=HIRE.PERKWH(690;294;500)", 5.2154)
-          .by(
+          .implementation(
               a ->
                   BreakEven.perKilowattHour(
                       a.get(PRICE),

@@ -15,13 +15,13 @@ public final class LoadFunctions {
   public static final FunctionSpec AMPS =
       GROUP
           .function("AMPS")
-          .says("Returns the amps that a load draws in each line")
-          .takes(
+          .description("Returns the amps that a load draws in each line")
+          .parameters(
               Parameters.WATTS_OR_NONE,
               Parameters.LINE_VOLTS,
               Parameters.SYSTEM.orElse(PhaseSystem.ONE),
               Parameters.POWER_FACTOR.orElse(1.0))
-          .gives(Unit.AMPERE, "Current in a line")
+          .returns(Unit.AMPERE, "Current in a line")
           .formula("P/(U·pf), three-phase P/(√3·U·pf)")
           .source("identities of alternating current")
           .caution(
@@ -30,7 +30,7 @@ public final class LoadFunctions {
                   + "current is highest when it is nearly empty. Inrush of LED drivers and motors"
                   + " is not included")
           .example("=LOAD.AMPS(1600;230;\"1PH\";0.98)", 7.0985)
-          .by(
+          .implementation(
               a ->
                   SteadyLoad.amps(
                       a.get(Parameters.WATTS_OR_NONE),
@@ -41,13 +41,13 @@ public final class LoadFunctions {
   public static final FunctionSpec VA =
       GROUP
           .function("VA")
-          .says("Returns the apparent power of a load")
-          .takes(Parameters.WATTS_OR_NONE, Parameters.POWER_FACTOR.orElse(1.0))
-          .gives(Unit.VOLT_AMPERE, "Apparent power")
+          .description("Returns the apparent power of a load")
+          .parameters(Parameters.WATTS_OR_NONE, Parameters.POWER_FACTOR.orElse(1.0))
+          .returns(Unit.VOLT_AMPERE, "Apparent power")
           .formula("P/pf")
           .source("identity of alternating current")
           .example("=LOAD.VA(400;0.96)", 416.667)
-          .by(
+          .implementation(
               a ->
                   SteadyLoad.voltAmperes(
                       a.get(Parameters.WATTS_OR_NONE), a.get(Parameters.POWER_FACTOR)));

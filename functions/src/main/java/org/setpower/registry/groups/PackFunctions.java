@@ -39,14 +39,15 @@ public final class PackFunctions {
   public static final FunctionSpec WATTHOURS =
       GROUP
           .function("WATTHOURS")
-          .says("Returns the watt-hours of a pack from its nominal voltage and rated amp-hours")
-          .takes(PackParameters.VOLTS, PackParameters.AMP_HOURS)
-          .gives(Unit.WATT_HOUR, "Watt-hours of the pack")
+          .description(
+              "Returns the watt-hours of a pack from its nominal voltage and rated amp-hours")
+          .parameters(PackParameters.VOLTS, PackParameters.AMP_HOURS)
+          .returns(Unit.WATT_HOUR, "Watt-hours of the pack")
           .formula("Wh = V · Ah")
           .source("energy = voltage · charge")
           .caution("For flight rules the watt-hours printed on the pack go before this figure.")
           .example("=PACK.WATTHOURS(14.4;6.8)", 97.92)
-          .by(
+          .implementation(
               a ->
                   EnergyRuntime.wattHours(
                       a.get(PackParameters.VOLTS), a.get(PackParameters.AMP_HOURS)));
@@ -54,17 +55,18 @@ public final class PackFunctions {
   public static final FunctionSpec FEED =
       GROUP
           .function("FEED")
-          .says("Returns the volts class that a battery plate gets from a pack")
-          .takes(PackParameters.OUTPUTS, PackParameters.PLATE_VOLTS)
-          .gives(Unit.VOLT, "Volts class at the plate")
+          .description("Returns the volts class that a battery plate gets from a pack")
+          .parameters(PackParameters.OUTPUTS, PackParameters.PLATE_VOLTS)
+          .returns(Unit.VOLT, "Volts class at the plate")
           .formula("the plate's class if the pack has it; else no power")
           .source("volts classes of battery plates on set: 12, 24, 48 V")
           .caution(
               "Check the device's maximum input against BANK.FULLVOLTS: a class is a name, "
                   + "and a full battery of 8 cells is 33.6 V.")
-          .refuses(PackErrorCode.NO_POWER, PackErrorCode.NOT_A_CLASS, PackErrorCode.NOT_AN_OUTPUT)
+          .errorCodes(
+              PackErrorCode.NO_POWER, PackErrorCode.NOT_A_CLASS, PackErrorCode.NOT_AN_OUTPUT)
           .example("=PACK.FEED(\"12/24\";12)", 12.0)
-          .by(
+          .implementation(
               a ->
                   PlateFeed.volts(
                       a.get(PackParameters.OUTPUTS), a.get(PackParameters.PLATE_VOLTS)));
@@ -72,17 +74,17 @@ public final class PackFunctions {
   public static final FunctionSpec COLD =
       GROUP
           .function("COLD")
-          .says("Returns the share of its energy that a cold pack still gives at about 1C")
-          .takes(PackParameters.CHEMISTRY, Parameters.TEMP)
-          .gives(Unit.SHARE, "Share of the energy left")
+          .description("Returns the share of its energy that a cold pack still gives at about 1C")
+          .parameters(PackParameters.CHEMISTRY, Parameters.TEMP)
+          .returns(Unit.SHARE, "Share of the energy left")
           .formula("straight between the measured temperatures; never over 1")
           .source(COLD_SOURCE)
           .caution(
               "Single cells at one rate, charged warm or cold; your pack may do better or worse."
                   + " No credit for self-heating.")
-          .refuses(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
+          .errorCodes(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
           .example("=PACK.COLD(\"Li-ion\";-10)", 0.7378)
-          .shows(
+          .steps(
               a ->
                   TemperatureDerating.measuredAround(
                           a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP))
@@ -91,12 +93,12 @@ public final class PackFunctions {
                           m ->
                               new CalculationStep(
                                   "",
-                                  "at " + Numbers.words(m.temp()) + " °C",
+                                  "at " + Numbers.format(m.temp()) + " °C",
                                   m.ratio(),
                                   Unit.SHARE,
                                   m.basis() + ": " + m.source()))
                       .toList())
-          .by(
+          .implementation(
               a ->
                   TemperatureDerating.energyLeft(
                       a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)));
@@ -104,8 +106,8 @@ public final class PackFunctions {
   public static final FunctionSpec RUNTIME =
       GROUP
           .function("RUNTIME")
-          .says("Returns the hours that a pack lasts at a load, by its watt-hours")
-          .takes(
+          .description("Returns the hours that a pack lasts at a load, by its watt-hours")
+          .parameters(
               Parameters.WATT_HOURS,
               Parameters.WATTS,
               THROUGH,
@@ -113,16 +115,16 @@ public final class PackFunctions {
               WARMTH,
               PackParameters.RESERVE,
               MADE_OF)
-          .gives(Unit.HOUR, "Hours")
+          .returns(Unit.HOUR, "Hours")
           .formula("h = Wh · health · (1 − reserve) · cold · efficiency / W")
           .source("energy balance; cold: PACK.COLD")
           .caution(
               "By energy only: a device that goes dark at a voltage may stop sooner. Where both are"
                   + " known, use the shorter of this and PACK.LASTS.")
-          .refuses(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
+          .errorCodes(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
           .example("=PACK.RUNTIME(294;92)", 3.1957)
           .example("=PACK.RUNTIME(98;38;92%;90%;0)", 1.8561)
-          .shows(
+          .steps(
               a ->
                   List.of(
                       new CalculationStep(
@@ -138,7 +140,7 @@ public final class PackFunctions {
                           usable(a),
                           Unit.WATT_HOUR,
                           "Wh · health · (1 − reserve) · cold · efficiency")))
-          .by(a -> EnergyRuntime.hours(usable(a), a.get(Parameters.WATTS)));
+          .implementation(a -> EnergyRuntime.hours(usable(a), a.get(Parameters.WATTS)));
 
   private static double usable(Arguments a) {
     return EnergyRuntime.usable(
@@ -153,13 +155,13 @@ public final class PackFunctions {
   public static final FunctionSpec COUNT =
       GROUP
           .function("COUNT")
-          .says("Returns the number of packs for a job without recharging")
-          .takes(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.SPARE.orElse(0.0))
-          .gives(Unit.PIECES, "Packs")
+          .description("Returns the number of packs for a job without recharging")
+          .parameters(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.SPARE.orElse(0.0))
+          .returns(Unit.PIECES, "Packs")
           .formula("n = hours · (1 + spare) / runtime, rounded up")
           .source("division")
           .example("=PACK.COUNT(10;3.2;10%)", 4.0)
-          .by(
+          .implementation(
               a ->
                   EnergyRuntime.packs(
                       a.get(PackParameters.HOURS),
@@ -192,8 +194,8 @@ public final class PackFunctions {
   public static final FunctionSpec LASTS =
       GROUP
           .function("LASTS")
-          .says("Returns the hours until a device of constant watts goes dark on a pack")
-          .takes(
+          .description("Returns the hours until a device of constant watts goes dark on a pack")
+          .parameters(
               PackParameters.CELLS,
               PackParameters.AMP_HOURS,
               PackParameters.MILLIOHMS,
@@ -205,22 +207,22 @@ public final class PackFunctions {
               WARMTH,
               PackParameters.LEAD_MILLIOHMS,
               PackParameters.CHARGE_LEFT)
-          .gives(Unit.HOUR, "Hours until it goes dark")
+          .returns(Unit.HOUR, "Hours until it goes dark")
           .formula(
               "∫dQ/I with I = (E − √(E² − 4RP))/2R on the open-circuit curve, until the device's"
                   + " cut-off, the pack's own floor, the charge to be left, or empty")
           .source(CURVE_SOURCE)
           .caution(CURVE_CAUTION)
-          .refuses(CURVE_REASONS)
+          .errorCodes(CURVE_REASONS)
           .example("=PACK.LASTS(8;10.2;45;92;20)", 3.1873)
-          .shows(PackFunctions::dischargeSteps)
-          .by(a -> discharge(a).hours());
+          .steps(PackFunctions::dischargeSteps)
+          .implementation(a -> discharge(a).hours());
 
   public static final FunctionSpec CURVE =
       GROUP
           .function("CURVE")
-          .says("Returns how charge, volts and amps go until the device goes dark")
-          .takes(
+          .description("Returns how charge, volts and amps go until the device goes dark")
+          .parameters(
               PackParameters.CELLS,
               PackParameters.AMP_HOURS,
               PackParameters.MILLIOHMS,
@@ -233,7 +235,7 @@ public final class PackFunctions {
               PackParameters.LEAD_MILLIOHMS,
               PackParameters.STEPS,
               PackParameters.CHARGE_LEFT)
-          .givesTable(
+          .returnsTable(
               "The discharge, evenly spread over the charge used",
               "time (h)",
               "charge (share)",
@@ -243,7 +245,7 @@ public final class PackFunctions {
           .formula("as PACK.LASTS")
           .source(CURVE_SOURCE)
           .caution(CURVE_CAUTION)
-          .refuses(
+          .errorCodes(
               PackErrorCode.TOO_MANY_STEPS,
               PackErrorCode.DOES_NOT_START,
               PackErrorCode.NOTHING_TO_USE,
@@ -251,8 +253,8 @@ public final class PackFunctions {
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
           .example("=PACK.CURVE(8;10.2;45;92;20;;;;;;12)", 0.0)
-          .shows(PackFunctions::dischargeSteps)
-          .by(PackFunctions::curve);
+          .steps(PackFunctions::dischargeSteps)
+          .implementation(PackFunctions::curve);
 
   private static final Parameter<Double> REST_VOLTS =
       Parameters.notNegative(
@@ -261,9 +263,9 @@ public final class PackFunctions {
   public static final FunctionSpec CHARGE =
       GROUP
           .function("CHARGE")
-          .says("Returns the share of its charge that a resting pack has, by its volts")
-          .takes(PackParameters.CELLS, REST_VOLTS, MADE_OF)
-          .gives(Unit.SHARE, "Share of the charge")
+          .description("Returns the share of its charge that a resting pack has, by its volts")
+          .parameters(PackParameters.CELLS, REST_VOLTS, MADE_OF)
+          .returns(Unit.SHARE, "Share of the charge")
           .formula("read on the open-circuit curve")
           .source(
               "Chen et al., J. Electrochem. Soc. 167 (2020) 080534 (Li-ion); handbook rest volts"
@@ -272,13 +274,13 @@ public final class PackFunctions {
               "Rest it for an hour, off the charger and without load. Held against measured Li-ion"
                   + " cells it says up to 11 points too little at 25 °C and 17 at −20 °C, and below"
                   + " a tenth full up to 6 too much: a gauge in the pack knows better")
-          .refuses(
+          .errorCodes(
               PackErrorCode.NO_CURVE,
               PackErrorCode.FLAT,
               PackErrorCode.BELOW_EMPTY,
               PackErrorCode.OVER_FULL)
           .example("=PACK.CHARGE(8;31.5)", 0.6903)
-          .by(
+          .implementation(
               a ->
                   OpenCircuit.chargeAtRest(
                       a.get(PackParameters.CHEMISTRY),
@@ -288,8 +290,8 @@ public final class PackFunctions {
   public static final FunctionSpec STARTS =
       GROUP
           .function("STARTS")
-          .says("Returns the share of charge below which a device no longer starts")
-          .takes(
+          .description("Returns the share of charge below which a device no longer starts")
+          .parameters(
               PackParameters.CELLS,
               PackParameters.MILLIOHMS,
               PackParameters.START_WATTS,
@@ -297,20 +299,20 @@ public final class PackFunctions {
               MADE_OF,
               WARMTH,
               PackParameters.LEAD_MILLIOHMS)
-          .gives(Unit.SHARE, "Share of charge below which it does not start")
+          .returns(Unit.SHARE, "Share of charge below which it does not start")
           .formula(
               "E = V + R·P/V at the cut-off or the pack's floor, read on the open-circuit curve")
           .source(CURVE_SOURCE)
           .caution(
               "Starting watts for as long as they last, not the first instant: an inrush of a few"
                   + " milliseconds is not in it.")
-          .refuses(
+          .errorCodes(
               PackErrorCode.DOES_NOT_START,
               PackErrorCode.NO_CURVE,
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
           .example("=PACK.STARTS(8;45;400;24)", 0.0481)
-          .by(
+          .implementation(
               a ->
                   Discharge.startsAbove(
                       Pack.of(
@@ -325,18 +327,18 @@ public final class PackFunctions {
   public static final FunctionSpec PEUKERT =
       GROUP
           .function("PEUKERT")
-          .says("Returns the hours that a lead battery lasts at a constant current")
-          .takes(
+          .description("Returns the hours that a lead battery lasts at a constant current")
+          .parameters(
               PackParameters.AMP_HOURS,
               PackParameters.RATED_HOURS,
               PackParameters.EXPONENT,
               Parameters.AMPS)
-          .gives(Unit.HOUR, "Hours")
+          .returns(Unit.HOUR, "Hours")
           .formula("t = H · (C/(I·H))^k; below the rated current t = C/I")
           .source("Peukert's law in the hour-rate form; limits: Doerffel and Abu Sharkh 2006")
           .caution("Lead only, near room temperature, constant current.")
           .example("=PACK.PEUKERT(100;20;1.2;10)", 8.706)
-          .by(
+          .implementation(
               a ->
                   Peukert.hours(
                       a.get(PackParameters.AMP_HOURS),
@@ -388,7 +390,7 @@ public final class PackFunctions {
     Discharge.Moment[] moments = discharge.moments(steps);
     Object[][] rows = new Object[moments.length][];
     for (int i = 0; i < rows.length; i++) {
-      String what = i == 0 ? "starts" : i < rows.length - 1 ? "" : discharge.end().words();
+      String what = i == 0 ? "starts" : i < rows.length - 1 ? "" : discharge.end().text();
       Discharge.Moment m = moments[i];
       rows[i] = new Object[] {m.hours(), m.charge(), m.deviceVolts(), m.amps(), what};
     }
@@ -439,7 +441,7 @@ public final class PackFunctions {
             discharge.endTemp(),
             Unit.CELSIUS,
             "its own loss I²R less what cold surroundings take"),
-        new CalculationStep("", "it ends at", discharge.end().words(), Unit.NONE, ""),
+        new CalculationStep("", "it ends at", discharge.end().text(), Unit.NONE, ""),
         new CalculationStep(
             "E₁", "resting pack at the end", discharge.endVolts(), Unit.VOLT, "V + R·P/V"),
         new CalculationStep(

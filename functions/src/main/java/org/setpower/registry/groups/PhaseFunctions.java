@@ -52,8 +52,8 @@ public final class PhaseFunctions {
   public static final FunctionSpec NEUTRAL =
       GROUP
           .function("NEUTRAL")
-          .says("Returns the amps in the neutral of a three-phase or split supply")
-          .takes(
+          .description("Returns the amps in the neutral of a three-phase or split supply")
+          .parameters(
               SupplyParameters.LEG_1,
               SupplyParameters.LEG_2,
               SupplyParameters.LEG_3,
@@ -62,7 +62,7 @@ public final class PhaseFunctions {
               SupplyParameters.PF_3.orElse(null, "pf2"),
               SupplyParameters.THIRD_HARMONIC.orElse(0.0),
               SupplyParameters.SUPPLY.orElse(Feed.THREE_PHASE))
-          .gives(Unit.AMPERE, "Current in the neutral")
+          .returns(Unit.AMPERE, "Current in the neutral")
           .formula("√(|Σ I₁|² + (h·Σ I₁)²), I₁ = I/√(1+h²); split: the legs subtract")
           .source("circuit identities; third harmonics in phase: the worst case")
           .caution(
@@ -71,25 +71,25 @@ public final class PhaseFunctions {
                   + "reverse order. A lost neutral can put up to the line-to-line voltage on the "
                   + "smallest load. Use a larger neutral where this exceeds the amps of a leg: no"
                   + " breaker protects it")
-          .refuses(SupplyErrorCode.THIRD_LEG, SupplyErrorCode.NO_POWER_FACTOR)
+          .errorCodes(SupplyErrorCode.THIRD_LEG, SupplyErrorCode.NO_POWER_FACTOR)
           .example("=PHASE.NEUTRAL(10;8;6)", 3.4641)
-          .shows(PhaseFunctions::neutralSteps)
-          .by(a -> neutral(a).amps());
+          .steps(PhaseFunctions::neutralSteps)
+          .implementation(a -> neutral(a).amps());
 
   public static final FunctionSpec UNBALANCE =
       GROUP
           .function("UNBALANCE")
-          .says("Returns how far the legs are from equal")
-          .takes(SupplyParameters.LEG_1, SupplyParameters.LEG_2, SupplyParameters.LEG_3)
-          .gives(Unit.SHARE, "Largest deviation from the mean, over the mean")
+          .description("Returns how far the legs are from equal")
+          .parameters(SupplyParameters.LEG_1, SupplyParameters.LEG_2, SupplyParameters.LEG_3)
+          .returns(Unit.SHARE, "Largest deviation from the mean, over the mean")
           .formula("max |I − mean| / mean")
           .source("NEMA MG 1 form of unbalance, applied to currents")
           .caution(
               "Check the neutral too: third harmonics add up in it even when the legs are "
                   + "equal")
-          .refuses(SupplyErrorCode.ALL_ZERO)
+          .errorCodes(SupplyErrorCode.ALL_ZERO)
           .example("=PHASE.UNBALANCE(10;8;6)", 0.25)
-          .by(
+          .implementation(
               a ->
                   Neutral.unbalance(
                       a.get(SupplyParameters.LEG_1),
@@ -99,13 +99,13 @@ public final class PhaseFunctions {
   public static final FunctionSpec ASSIGN =
       GROUP
           .function("ASSIGN")
-          .says("Returns a leg for each load so that the highest leg is as low as it can be")
-          .takes(
+          .description("Returns a leg for each load so that the highest leg is as low as it can be")
+          .parameters(
               LOADS,
               LEGS.orElse(3.0),
               TAKEN.orElse(null, "nothing"),
               SPANS.orElse(null, "1 for each load"))
-          .givesTable("Leg of each load; two or three digits are the legs it hangs across", "leg")
+          .returnsTable("Leg of each load; two or three digits are the legs it hangs across", "leg")
           .formula("smallest possible highest leg, by branch and bound")
           .source(
               "own search, proven to 0.01 % of the mean leg for nearly all jobs of up to 40 loads;"
@@ -113,14 +113,14 @@ public final class PhaseFunctions {
           .caution(
               "Loads line to line: their own amps on each of their legs. They are added as numbers,"
                   + " which is never too little")
-          .refuses(
+          .errorCodes(
               SupplyErrorCode.TOO_FEW_LEGS,
               SupplyErrorCode.TAKEN_CELLS,
               SupplyErrorCode.TOO_MANY_LOADS,
               SupplyErrorCode.SPAN_NOT_POSSIBLE)
           .example("=PHASE.ASSIGN({7|5|4|4|3})", 1.0)
-          .shows(PhaseFunctions::planSteps)
-          .by(PhaseFunctions::assign);
+          .steps(PhaseFunctions::planSteps)
+          .implementation(PhaseFunctions::assign);
 
   private static List<RangeTable.Row> loadRows(Arguments a) {
     Object loads = a.get(LOADS);

@@ -90,9 +90,10 @@ public final class PlanFunctions {
   public static final FunctionSpec DAY =
       GROUP
           .function("DAY")
-          .says("Returns the day on packs, event by event, and the hours that devices are dark")
-          .takes(DEVICES, STOCK, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
-          .givesTable(
+          .description(
+              "Returns the day on packs, event by event, and the hours that devices are dark")
+          .parameters(DEVICES, STOCK, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
+          .returnsTable(
               "Events; the last row holds the hours lost",
               "hour (h)",
               "device (row)",
@@ -106,31 +107,31 @@ public final class PlanFunctions {
           .formula("event by event at exact times: a pack lasts Wh · health · cold / watts")
           .source(CART)
           .caution(CAUTION)
-          .refuses(
+          .errorCodes(
               BatteryPlanErrorCode.ENDS_BEFORE_START,
               BatteryPlanErrorCode.NO_SUCH_PACK,
               BatteryPlanErrorCode.TOO_MANY_DEVICES,
               BatteryPlanErrorCode.TOO_MANY_EVENTS,
               BatteryPlanErrorCode.TOO_MANY_PACKS)
           .example("=PLAN.DAY({49;7;9;98;1};{98;1};0;3)", 7.0)
-          .by(PlanFunctions::day);
+          .implementation(PlanFunctions::day);
 
   public static final FunctionSpec PACKS =
       GROUP
           .function("PACKS")
-          .says("Returns the fewest packs of each size with which no device goes dark")
-          .takes(DEVICES, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
-          .givesTable("Fewest packs", "Wh", "pieces")
+          .description("Returns the fewest packs of each size with which no device goes dark")
+          .parameters(DEVICES, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
+          .returnsTable("Fewest packs", "Wh", "pieces")
           .formula("the largest number of a size that is off the shelf at the same time")
           .source(CART)
           .caution(CAUTION + ". No spare is in it")
-          .refuses(
+          .errorCodes(
               BatteryPlanErrorCode.ENDS_BEFORE_START,
               BatteryPlanErrorCode.TOO_MANY_DEVICES,
               BatteryPlanErrorCode.TOO_MANY_EVENTS,
               BatteryPlanErrorCode.TOO_MANY_PACKS)
           .example("=PLAN.PACKS({49;7;11;98;1};1;1)", 98.0)
-          .by(PlanFunctions::packs);
+          .implementation(PlanFunctions::packs);
 
   private static final Parameter<List<CheapestMix.Option>> OPTIONS =
       Parameter.of(
@@ -171,20 +172,20 @@ public final class PlanFunctions {
   public static final FunctionSpec MIX =
       GROUP
           .function("MIX")
-          .says("Returns how many packs of each option make the cheapest mix for a job")
-          .takes(OPTIONS, HOURS_WH, MAX_KG, PEOPLE)
-          .givesTable("Cheapest mix", "option (row)", "pieces")
+          .description("Returns how many packs of each option make the cheapest mix for a job")
+          .parameters(OPTIONS, HOURS_WH, MAX_KG, PEOPLE)
+          .returnsTable("Cheapest mix", "option (row)", "pieces")
           .formula("least Σ n · price with Σ n · Wh ≥ Wh needed, Σ n · W ≥ the highest Wh / h")
           .source("integer programme, solved to its proven optimum")
           .caution(
               "Options with the same or a lower cabin limit count together. Type Wh and watts as"
                   + " they are today and in the cold")
-          .refuses(
+          .errorCodes(
               BatteryPlanErrorCode.NO_MIX,
               BatteryPlanErrorCode.MIX_TOO_LARGE,
               BatteryPlanErrorCode.MIX_TOO_HARD)
           .example("=PLAN.MIX({98;120;0.75;5;20|294;400;2.1;14;0};{3;600})", 1.0)
-          .by(PlanFunctions::mix);
+          .implementation(PlanFunctions::mix);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();

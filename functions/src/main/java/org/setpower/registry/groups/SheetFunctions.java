@@ -43,34 +43,34 @@ public final class SheetFunctions {
   public static final FunctionSpec WHY =
       GROUP
           .function("WHY")
-          .says("Returns the sentence that says why a call is refused, or \"fine\"")
-          .takes(FUNCTION_NAME, ARGUMENTS)
-          .givesText("Reason")
+          .description("Returns the sentence that says why a call is refused, or \"fine\"")
+          .parameters(FUNCTION_NAME, ARGUMENTS)
+          .returnsText("Reason")
           .source("the function named")
           .example("=SHEET.WHY(\"CABLE.AREA\";\"12 AWG\")", FINE)
-          .by(a -> why(a.get(FUNCTION_NAME), a.get(ARGUMENTS)));
+          .implementation(a -> why(a.get(FUNCTION_NAME), a.get(ARGUMENTS)));
 
   public static final FunctionSpec WORKING =
       GROUP
           .function("WORKING")
-          .says("Returns how the answer of a function came about, step by step")
-          .takes(FUNCTION_NAME, ARGUMENTS)
-          .givesTable("Steps", "symbol", "words", "value", "unit", "source")
+          .description("Returns how the answer of a function came about, step by step")
+          .parameters(FUNCTION_NAME, ARGUMENTS)
+          .returnsTable("Steps", "symbol", "words", "value", "unit", "source")
           .source("the function named")
           .example("=SHEET.WORKING(\"CABLE.AREA\";\"2.5 mm²\")", "size")
-          .by(a -> working(a.get(FUNCTION_NAME), a.get(ARGUMENTS)));
+          .implementation(a -> working(a.get(FUNCTION_NAME), a.get(ARGUMENTS)));
 
   public static final FunctionSpec VERSION =
       GROUP
           .function("VERSION")
-          .says("Returns the version of the functions")
-          .givesText("Version")
+          .description("Returns the version of the functions")
+          .returnsText("Version")
           .source("this extension")
-          .by(a -> Version.NUMBER);
+          .implementation(a -> Version.NUMBER);
 
   private static Object[][] working(String functionName, Object[] arguments) {
     return named(functionName).working(arguments).stream()
-        .map(s -> new Object[] {s.symbol(), s.words(), s.value(), s.unit().symbol(), s.source()})
+        .map(s -> new Object[] {s.symbol(), s.name(), s.value(), s.unit().symbol(), s.source()})
         .toArray(Object[][]::new);
   }
 

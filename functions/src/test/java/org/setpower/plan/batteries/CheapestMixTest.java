@@ -53,7 +53,7 @@ class CheapestMixTest {
     try {
       mix = CheapestMix.of(q.options, q.job);
     } catch (EvaluationException refusal) {
-      assertThat(refusal.reason()).isEqualTo(BatteryPlanErrorCode.NO_MIX);
+      assertThat(refusal.errorCode()).isEqualTo(BatteryPlanErrorCode.NO_MIX);
       assertThat(best).as("no mix in %s", q).isNull();
       return;
     }
@@ -210,7 +210,7 @@ class CheapestMixTest {
         assertThat(does(q, mix)).isTrue();
         assertThat(figures(q, mix)[0]).as("%s", q).isCloseTo(least, within(1e-6 * least));
       } catch (EvaluationException refusal) {
-        assertThat(refusal.reason()).as("%s", q).isEqualTo(BatteryPlanErrorCode.NO_MIX);
+        assertThat(refusal.errorCode()).as("%s", q).isEqualTo(BatteryPlanErrorCode.NO_MIX);
         assertThat(least).as("GLPK finds a mix for %s", q).isNull();
       }
     }

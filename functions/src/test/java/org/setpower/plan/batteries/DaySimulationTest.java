@@ -206,7 +206,7 @@ class DaySimulationTest {
     assertThatThrownBy(() -> DaySimulation.of(busy(9998), BUSY_STOCK, BUSY_CHARGERS, 25))
         .isInstanceOfSatisfying(
             EvaluationException.class,
-            r -> assertThat(r.reason()).isEqualTo(BatteryPlanErrorCode.TOO_MANY_EVENTS));
+            r -> assertThat(r.errorCode()).isEqualTo(BatteryPlanErrorCode.TOO_MANY_EVENTS));
   }
 
   private static final List<DaySimulation.Stock> BUSY_STOCK =

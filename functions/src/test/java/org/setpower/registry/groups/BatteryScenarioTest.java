@@ -46,7 +46,7 @@ class BatteryScenarioTest {
   void a_24_volt_pack_on_a_12_volt_plate_gives_no_power() {
     assertThatThrownBy(() -> call("=PACK.FEED(24;12)"))
         .isInstanceOfSatisfying(
-            EvaluationException.class, r -> assertThat(r.fault()).isEqualTo(ErrorKind.NO_ANSWER))
+            EvaluationException.class, r -> assertThat(r.kind()).isEqualTo(ErrorKind.NO_ANSWER))
         .hasMessage("no power: the pack gives 24 V, the plate asks for 12 V");
     assertThat(number("=PACK.FEED(\"12/24\";12)")).isEqualTo(12);
     assertThat(number("=PACK.FEED(\"12/24\";24)")).isEqualTo(24);
@@ -100,7 +100,7 @@ class BatteryScenarioTest {
   void packs_from_the_cold_are_not_charged_before_they_are_warm() {
     assertThatThrownBy(() -> call("=CHARGE.HOURS(10.2;5;0;1;;;;-6)"))
         .isInstanceOfSatisfying(
-            EvaluationException.class, r -> assertThat(r.fault()).isEqualTo(ErrorKind.NO_ANSWER))
+            EvaluationException.class, r -> assertThat(r.kind()).isEqualTo(ErrorKind.NO_ANSWER))
         .hasMessage(
             "temp is -6 °C (21.2 °F); a lithium pack must not be charged below 0 °C (32 °F): warm"
                 + " it first");

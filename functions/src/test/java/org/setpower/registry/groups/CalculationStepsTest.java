@@ -47,7 +47,7 @@ class CalculationStepsTest {
     Object expected = LiteralCall.parse("=A(" + row.get("value") + ")").arguments()[0];
     assertThat(working(formula))
         .as("%s: %s", formula, row.get("step"))
-        .filteredOn(s -> (s.symbol() + " " + s.words()).contains(row.get("step")))
+        .filteredOn(s -> (s.symbol() + " " + s.name()).contains(row.get("step")))
         .anySatisfy(
             s -> {
               if (expected instanceof Double number) {
@@ -92,7 +92,7 @@ class CalculationStepsTest {
     CalculationStep last = share.get(share.size() - 1);
     assertThat(last.symbol()).isEqualTo("row 2");
     assertThat((Double) last.value()).isCloseTo(-30, within(1e-9));
-    assertThat(last.words()).isEqualTo("current (A) -30");
+    assertThat(last.name()).isEqualTo("current (A) -30");
     assertThat(last.source()).isEqualTo("Kirchhoff's laws");
   }
 }

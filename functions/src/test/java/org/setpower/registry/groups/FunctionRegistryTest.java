@@ -54,7 +54,7 @@ class FunctionRegistryTest {
     } else if (c.expectsFault()) {
       assertThatThrownBy(call::run)
           .isInstanceOfSatisfying(
-              EvaluationException.class, r -> assertThat(r.fault().shown()).isEqualTo(c.fault()))
+              EvaluationException.class, r -> assertThat(r.kind().shown()).isEqualTo(c.fault()))
           .hasMessageContaining(c.reasonWords());
     } else {
       assertSame(c, call.run(), c.value());

@@ -36,7 +36,8 @@ class SizeLimitsTest {
   private static void assertRefused(ErrorCode reason, String function, Object... arguments) {
     assertThatThrownBy(() -> call(function, arguments))
         .isInstanceOfSatisfying(
-            EvaluationException.class, refusal -> assertThat(refusal.reason()).isEqualTo(reason));
+            EvaluationException.class,
+            refusal -> assertThat(refusal.errorCode()).isEqualTo(reason));
   }
 
   @Test
@@ -108,7 +109,7 @@ class SizeLimitsTest {
     assertThatThrownBy(() -> curve(2001))
         .isInstanceOfSatisfying(
             EvaluationException.class,
-            refusal -> assertThat(refusal.reason()).isEqualTo(PackErrorCode.TOO_MANY_STEPS));
+            refusal -> assertThat(refusal.errorCode()).isEqualTo(PackErrorCode.TOO_MANY_STEPS));
   }
 
   private static Object curve(int steps) {

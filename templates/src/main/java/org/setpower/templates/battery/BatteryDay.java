@@ -140,11 +140,11 @@ public final class BatteryDay implements TemplateDefinition {
       KeyFigure.of(
           "Shortest set (h)",
           CellFormat.ONE,
-          KeyFigure.least(positions.hours),
+          KeyFigure.min(positions.hours),
           calc(
               "{}&\" on \"&{}",
-              positions.position.whereLeast(positions.hours),
-              positions.feed.pack.whereLeast(positions.hours))),
+              positions.position.lookupAtMin(positions.hours),
+              positions.feed.pack.lookupAtMin(positions.hours))),
       KeyFigure.of(
           "Swaps (on the day)",
           CellFormat.COUNT,

@@ -21,15 +21,15 @@ final class BatteryJobSheet {
 
   final FieldSpec shown =
       FieldSpec.input("Day shown")
-          .as(CellFormat.DATE)
-          .oneOf(job.date)
+          .format(CellFormat.DATE)
+          .options(job.date)
           .help(
               "One date of the list below. Blank: the coldest of all days, and all that is lent or"
                   + " set aside is away.")
-          .named("Job_Day_shown");
+          .rangeName("Job_Day_shown");
   final FieldSpec turns =
       FieldSpec.input("A new day begins at")
-          .as(CellFormat.TIME)
+          .format(CellFormat.TIME)
           .is(4.0 / 24)
           .help("Times before it belong to the night before: 03:00 ends a night.");
   final FieldSpec lunchFrom = time("Lunch from");
@@ -58,10 +58,10 @@ final class BatteryJobSheet {
                   job.celsius(calc("MIN({})", job.coldest.all())),
                   job.coldest(or(shown, 0), MILD)))
           .unit("°C")
-          .as(CellFormat.ONE);
+          .format(CellFormat.ONE);
 
   final FieldSpec shootingDays =
-      FieldSpec.result("Shooting days", shooting(job.date, job.kind)).as(CellFormat.COUNT);
+      FieldSpec.result("Shooting days", shooting(job.date, job.kind)).format(CellFormat.COUNT);
 
   /** In days after the midnight that begins the day. */
   final FieldSpec wrap;
@@ -86,7 +86,7 @@ final class BatteryJobSheet {
                     job.wrap.all(),
                     job.wrap.all(),
                     job.call.all()))
-            .as(CellFormat.TIME);
+            .format(CellFormat.TIME);
     Formula next =
         calc("MINIFS({};{};\">\"&{};{};\"<>\")", date.all(), date.all(), day, job.call.all());
     nextCall =
@@ -101,7 +101,7 @@ final class BatteryJobSheet {
                     job.call.all(),
                     date.all(),
                     next))
-            .as(CellFormat.TIME);
+            .format(CellFormat.TIME);
   }
 
   /** Dates with a shoot or a night, each once. */
@@ -122,7 +122,7 @@ final class BatteryJobSheet {
   }
 
   private static FieldSpec time(String heading) {
-    return FieldSpec.input(heading).as(CellFormat.TIME).help(OFF);
+    return FieldSpec.input(heading).format(CellFormat.TIME).help(OFF);
   }
 
   /** Hours after the midnight that begins the day. */

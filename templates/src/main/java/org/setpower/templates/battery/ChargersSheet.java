@@ -20,89 +20,94 @@ final class ChargersSheet {
   private static final double ALWAYS = 300;
 
   final ColumnSpec charger =
-      ColumnSpec.input("Charger").needed().wide(52).help("What it is called on the cart.");
-  final ColumnSpec place = ColumnSpec.input("Place").wide(26).help("Where it stands.");
+      ColumnSpec.input("Charger").required().width(52).help("What it is called on the cart.");
+  final ColumnSpec place = ColumnSpec.input("Place").width(26).help("Where it stands.");
   final ColumnSpec channels =
       ColumnSpec.input("Channels")
           .number(CellFormat.COUNT, 1, 200)
-          .needed()
-          .wide(19)
+          .required()
+          .width(19)
           .help("How many packs it charges at the same time.");
   final ColumnSpec amps =
       ColumnSpec.input("A channel, all in use")
           .unit("A")
           .number(CellFormat.ONE, 0.1, 1000)
-          .needed()
-          .wide(16)
+          .required()
+          .width(16)
           .help("Label of the charger: what each gets when all are in use. Alone it may be more.");
   final ColumnSpec takes;
   final ColumnSpec pieces =
       ColumnSpec.input("To be ready")
           .number(CellFormat.COUNT, 1, 999)
-          .wide(14)
+          .width(14)
           .help("Packs of this kind to charge here before the next call. Blank: none.");
   final ColumnSpec mainsFrom =
       ColumnSpec.input("Mains from")
-          .as(CellFormat.TIME)
-          .wide(14)
+          .format(CellFormat.TIME)
+          .width(14)
           .help("Blank: mains all the time.");
   final ColumnSpec mainsTo =
       ColumnSpec.input("Mains to")
-          .as(CellFormat.TIME)
-          .wide(14)
+          .format(CellFormat.TIME)
+          .width(14)
           .help("At or before Mains from means the next morning.");
   final ColumnSpec deadFrom =
       ColumnSpec.input("Dead from")
-          .as(CellFormat.TIME)
-          .wide(14)
+          .format(CellFormat.TIME)
+          .width(14)
           .help("Generator off for quiet: from.");
   final ColumnSpec deadTo =
-      ColumnSpec.input("Dead to").as(CellFormat.TIME).wide(14).help("Generator off for quiet: to.");
+      ColumnSpec.input("Dead to")
+          .format(CellFormat.TIME)
+          .width(14)
+          .help("Generator off for quiet: to.");
   final ColumnSpec runner =
       ColumnSpec.input("There and back")
           .unit("min")
           .number(CellFormat.WHOLE, 0, 1440)
-          .wide(15)
+          .width(15)
           .help("The runner from set to this charger and back. Blank: it stands on set.");
   final ColumnSpec air;
   final ColumnSpec warming =
       ColumnSpec.input("Warming")
           .unit("h")
           .number(CellFormat.ONE, 0, 24)
-          .wide(18)
+          .width(18)
           .help(
               "Hours indoors until the whole battery is above 0 °C (32 °F). Measure; large "
                   + "ones take over an hour.");
   final ColumnSpec counts =
       ColumnSpec.input("In the day")
-          .oneOf("yes")
-          .wide(14)
+          .options("yes")
+          .width(14)
           .help("yes: it charges while the day runs, and Day plans with it.");
   final ColumnSpec watched =
       ColumnSpec.input("Watched")
-          .oneOf("yes")
-          .wide(18)
+          .options("yes")
+          .width(18)
           .help("yes: somebody is near as long as it charges, at night too.");
 
   final ColumnSpec hours =
-      ColumnSpec.result("One pack takes").unit("h").as(CellFormat.TWO).wide(15);
+      ColumnSpec.result("One pack takes").unit("h").format(CellFormat.TWO).width(15);
   final ColumnSpec free =
       ColumnSpec.result("Hours before the next call")
           .unit("h")
-          .as(CellFormat.ONE)
+          .format(CellFormat.ONE)
           .mayBeBlank()
-          .wide(17);
+          .width(17);
   final ColumnSpec needed =
-      ColumnSpec.result("Channels needed").as(CellFormat.COUNT).mayBeBlank().wide(19);
-  final ColumnSpec ready = ColumnSpec.result("Ready by next call?").mayBeBlank().wide(16);
+      ColumnSpec.result("Channels needed").format(CellFormat.COUNT).mayBeBlank().width(19);
+  final ColumnSpec ready = ColumnSpec.result("Ready by next call?").mayBeBlank().width(16);
 
-  final ColumnSpec celsius = ColumnSpec.working("Air").unit("°C").as(CellFormat.ONE);
-  final ColumnSpec fromHour = ColumnSpec.working("Mains from hour").unit("h").as(CellFormat.TWO);
-  final ColumnSpec toHour = ColumnSpec.working("Mains to hour").unit("h").as(CellFormat.TWO);
-  final ColumnSpec deadFromHour = ColumnSpec.working("Dead from hour").unit("h").as(CellFormat.TWO);
-  final ColumnSpec deadToHour = ColumnSpec.working("Dead to hour").unit("h").as(CellFormat.TWO);
-  final ColumnSpec begins = ColumnSpec.working("Begins").unit("h").as(CellFormat.TWO);
-  final ColumnSpec ends = ColumnSpec.working("Ends").unit("h").as(CellFormat.TWO);
+  final ColumnSpec celsius = ColumnSpec.working("Air").unit("°C").format(CellFormat.ONE);
+  final ColumnSpec fromHour =
+      ColumnSpec.working("Mains from hour").unit("h").format(CellFormat.TWO);
+  final ColumnSpec toHour = ColumnSpec.working("Mains to hour").unit("h").format(CellFormat.TWO);
+  final ColumnSpec deadFromHour =
+      ColumnSpec.working("Dead from hour").unit("h").format(CellFormat.TWO);
+  final ColumnSpec deadToHour = ColumnSpec.working("Dead to hour").unit("h").format(CellFormat.TWO);
+  final ColumnSpec begins = ColumnSpec.working("Begins").unit("h").format(CellFormat.TWO);
+  final ColumnSpec ends = ColumnSpec.working("Ends").unit("h").format(CellFormat.TWO);
 
   final TableSpec table = TableSpec.of("Chargers", 40);
 
@@ -114,15 +119,15 @@ final class ChargersSheet {
     this.kit = kit;
     takes =
         ColumnSpec.input("Takes")
-            .oneOf(kit.pack)
-            .needed()
-            .wide(18)
+            .options(kit.pack)
+            .required()
+            .width(18)
             .help("A kind of pack, from Kit.");
     air =
         ColumnSpec.input("Air there")
             .unit(day.job.degrees())
             .number(CellFormat.WHOLE, -60, 140)
-            .wide(14)
+            .width(14)
             .help("At the charger while it charges. Blank: indoors, 20 °C (68 °F).");
     works();
     table.columns(
@@ -159,27 +164,27 @@ final class ChargersSheet {
   Formula hoursOf(Formula pack, Formula each, Formula temperature) {
     return call(
         ChargeFunctions.HOURS,
-        kit.ampHours.where(kit.pack, pack),
+        kit.ampHours.lookup(kit.pack, pack),
         each,
         0,
         1,
-        calc("{}&\"\"", kit.chemistry.where(kit.pack, pack)),
-        kit.cells.where(kit.pack, pack),
-        kit.milliohms.where(kit.pack, pack),
+        calc("{}&\"\"", kit.chemistry.lookup(kit.pack, pack)),
+        kit.cells.lookup(kit.pack, pack),
+        kit.milliohms.lookup(kit.pack, pack),
         temperature);
   }
 
   private void works() {
-    celsius.by(
+    celsius.formula(
         calc("IF({}=\"\";" + ROOM_TEMPERATURE + ";{})", or(air, ""), day.job.celsius(or(air, 20))));
-    hours.by(hoursOf(takes, amps, celsius));
-    fromHour.by(calc("IF({}=\"\";0;{})", or(mainsFrom, ""), day.hour(or(mainsFrom, 0))));
-    toHour.by(
+    hours.formula(hoursOf(takes, amps, celsius));
+    fromHour.formula(calc("IF({}=\"\";0;{})", or(mainsFrom, ""), day.hour(or(mainsFrom, 0))));
+    toHour.formula(
         calc("IF({}=\"\";" + ALWAYS + ";{})", or(mainsTo, ""), day.end(or(mainsTo, 0), fromHour)));
-    deadFromHour.by(calc("IF({}=\"\";\"\";{})", or(deadFrom, ""), day.hour(or(deadFrom, 0))));
-    deadToHour.by(
+    deadFromHour.formula(calc("IF({}=\"\";\"\";{})", or(deadFrom, ""), day.hour(or(deadFrom, 0))));
+    deadToHour.formula(
         calc("IF({}=\"\";\"\";{})", or(deadTo, ""), day.end(or(deadTo, 0), deadFromHour)));
-    begins.by(
+    begins.formula(
         calc(
             "MAX({}+24*({}<=24*{});24*{}+{}/120)+{}",
             fromHour,
@@ -188,8 +193,8 @@ final class ChargersSheet {
             day.wrap,
             or(runner, 0),
             or(warming, 0)));
-    ends.by(calc("MIN({}+24*({}<=24*{});24*{})", toHour, toHour, day.wrap, day.nextCall));
-    free.by(
+    ends.formula(calc("MIN({}+24*({}<=24*{});24*{})", toHour, toHour, day.wrap, day.nextCall));
+    free.formula(
         calc(
             "IF({}=\"\";\"\";MAX(0;{}-{}-MAX(0;MIN({};N({}))-MAX({};N({})))))",
             or(pieces, ""),
@@ -199,8 +204,8 @@ final class ChargersSheet {
             or(deadToHour, 0),
             begins,
             or(deadFromHour, 0)));
-    needed.by(call(ChargeFunctions.CHANNELS, pieces, free, hours));
-    ready.by(calc("IF({}<={};\"yes\";\"no\")", needed, channels));
+    needed.formula(call(ChargeFunctions.CHANNELS, pieces, free, hours));
+    ready.formula(calc("IF({}<={};\"yes\";\"no\")", needed, channels));
   }
 
   private ValidationRule[] checks() {

@@ -29,109 +29,116 @@ final class DaySheet {
   private static final int HALVES = 12; // hours that fit in half-hour steps
   private static final int UNCHARGED = 300;
 
-  private final ColumnSpec spanNumber = ColumnSpec.result("No.").as(CellFormat.COUNT);
+  private final ColumnSpec spanNumber = ColumnSpec.result("No.").format(CellFormat.COUNT);
   private final ColumnSpec spanPosition =
-      ColumnSpec.result("Row of Positions").as(CellFormat.COUNT);
-  private final ColumnSpec part = ColumnSpec.result("Part").as(CellFormat.COUNT);
+      ColumnSpec.result("Row of Positions").format(CellFormat.COUNT);
+  private final ColumnSpec part = ColumnSpec.result("Part").format(CellFormat.COUNT);
   private final ColumnSpec where = ColumnSpec.result("Position");
-  private final ColumnSpec watts = ColumnSpec.result("Power").unit("W").as(CellFormat.ONE);
-  private final ColumnSpec from = ColumnSpec.result("From").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec to = ColumnSpec.result("To").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec energy = ColumnSpec.result("Pack").unit("Wh").as(CellFormat.ONE);
-  private final ColumnSpec atOnce = ColumnSpec.result("Packs at once").as(CellFormat.COUNT);
-  private final ColumnSpec partFrom = ColumnSpec.result("Part from").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec partTo = ColumnSpec.result("Part to").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec spanFrom = ColumnSpec.result("On from").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec spanTo = ColumnSpec.result("On to").unit("h").as(CellFormat.TWO);
+  private final ColumnSpec watts = ColumnSpec.result("Power").unit("W").format(CellFormat.ONE);
+  private final ColumnSpec from = ColumnSpec.result("From").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec to = ColumnSpec.result("To").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec energy = ColumnSpec.result("Pack").unit("Wh").format(CellFormat.ONE);
+  private final ColumnSpec atOnce = ColumnSpec.result("Packs at once").format(CellFormat.COUNT);
+  private final ColumnSpec partFrom =
+      ColumnSpec.result("Part from").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec partTo = ColumnSpec.result("Part to").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec spanFrom = ColumnSpec.result("On from").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec spanTo = ColumnSpec.result("On to").unit("h").format(CellFormat.TWO);
   private final TableSpec spans = TableSpec.of("Parts of the day", PositionsSheet.ROOM * PARTS);
 
-  private final ColumnSpec breakNumber = ColumnSpec.result("No.").as(CellFormat.COUNT);
-  private final ColumnSpec breakFrom = ColumnSpec.result("Break from").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec breakTo = ColumnSpec.result("Break to").unit("h").as(CellFormat.TWO);
+  private final ColumnSpec breakNumber = ColumnSpec.result("No.").format(CellFormat.COUNT);
+  private final ColumnSpec breakFrom =
+      ColumnSpec.result("Break from").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec breakTo = ColumnSpec.result("Break to").unit("h").format(CellFormat.TWO);
   private final ColumnSpec offFrom =
-      ColumnSpec.result("In order, from").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec offTo = ColumnSpec.result("In order, to").unit("h").as(CellFormat.TWO);
+      ColumnSpec.result("In order, from").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec offTo =
+      ColumnSpec.result("In order, to").unit("h").format(CellFormat.TWO);
   private final TableSpec breaks = TableSpec.of("Breaks", 2);
 
-  private final ColumnSpec mainsNumber = ColumnSpec.result("No.").as(CellFormat.COUNT);
-  private final ColumnSpec opensAt = ColumnSpec.result("Opens").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec closesAt = ColumnSpec.result("Closes").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec mainsFrom = ColumnSpec.result("Mains from").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec mainsTo = ColumnSpec.result("Mains to").unit("h").as(CellFormat.TWO);
+  private final ColumnSpec mainsNumber = ColumnSpec.result("No.").format(CellFormat.COUNT);
+  private final ColumnSpec opensAt = ColumnSpec.result("Opens").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec closesAt = ColumnSpec.result("Closes").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec mainsFrom =
+      ColumnSpec.result("Mains from").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec mainsTo = ColumnSpec.result("Mains to").unit("h").format(CellFormat.TWO);
   private final TableSpec mains = TableSpec.of("Mains of the day", 2);
 
-  private final ColumnSpec stockNumber = ColumnSpec.result("No.").as(CellFormat.COUNT);
+  private final ColumnSpec stockNumber = ColumnSpec.result("No.").format(CellFormat.COUNT);
   private final ColumnSpec stockKind = ColumnSpec.result("Kind");
   private final ColumnSpec stockEnergy =
-      ColumnSpec.result("Wh of a pack").unit("Wh").as(CellFormat.ONE);
-  private final ColumnSpec stockPieces = ColumnSpec.result("Pieces").as(CellFormat.COUNT);
+      ColumnSpec.result("Wh of a pack").unit("Wh").format(CellFormat.ONE);
+  private final ColumnSpec stockPieces = ColumnSpec.result("Pieces").format(CellFormat.COUNT);
   private final ColumnSpec sizeEnergy =
-      ColumnSpec.result("Wh of a size").unit("Wh").as(CellFormat.ONE);
+      ColumnSpec.result("Wh of a size").unit("Wh").format(CellFormat.ONE);
   private final ColumnSpec sizeHours =
-      ColumnSpec.result("Hours of a size").unit("h").as(CellFormat.TWO);
+      ColumnSpec.result("Hours of a size").unit("h").format(CellFormat.TWO);
   private final TableSpec stock = TableSpec.of("Packs of the day", PacksOnHandSheet.ROOM);
 
-  final ColumnSpec hour = ColumnSpec.result("Hour").unit("h").as(CellFormat.TWO);
-  final ColumnSpec device = ColumnSpec.result("Part").as(CellFormat.COUNT);
-  final ColumnSpec number = ColumnSpec.result("Pack").as(CellFormat.COUNT);
-  final ColumnSpec inUse = ColumnSpec.result("In use").as(CellFormat.COUNT);
-  final ColumnSpec charging = ColumnSpec.result("Charging").as(CellFormat.COUNT);
-  final ColumnSpec onShelf = ColumnSpec.result("On the shelf").as(CellFormat.COUNT);
-  final ColumnSpec waiting = ColumnSpec.result("Waiting").as(CellFormat.COUNT);
-  final ColumnSpec ofKind = ColumnSpec.result("Kind").as(CellFormat.COUNT);
+  final ColumnSpec hour = ColumnSpec.result("Hour").unit("h").format(CellFormat.TWO);
+  final ColumnSpec device = ColumnSpec.result("Part").format(CellFormat.COUNT);
+  final ColumnSpec number = ColumnSpec.result("Pack").format(CellFormat.COUNT);
+  final ColumnSpec inUse = ColumnSpec.result("In use").format(CellFormat.COUNT);
+  final ColumnSpec charging = ColumnSpec.result("Charging").format(CellFormat.COUNT);
+  final ColumnSpec onShelf = ColumnSpec.result("On the shelf").format(CellFormat.COUNT);
+  final ColumnSpec waiting = ColumnSpec.result("Waiting").format(CellFormat.COUNT);
+  final ColumnSpec ofKind = ColumnSpec.result("Kind").format(CellFormat.COUNT);
   final ColumnSpec what = ColumnSpec.result("What");
   final ArrayResult events;
 
-  private final ColumnSpec running = ColumnSpec.result("Running number").as(CellFormat.COUNT);
-  private final ColumnSpec eventNumber = ColumnSpec.result("No.").as(CellFormat.COUNT);
+  private final ColumnSpec running = ColumnSpec.result("Running number").format(CellFormat.COUNT);
+  private final ColumnSpec eventNumber = ColumnSpec.result("No.").format(CellFormat.COUNT);
   final TableSpec marks = TableSpec.of("Events for the clock", EVENTS);
 
-  final ColumnSpec planned = ColumnSpec.result("Pieces").as(CellFormat.COUNT);
-  final ColumnSpec plannedEnergy = ColumnSpec.result("Wh").unit("Wh").as(CellFormat.ONE);
-  final ColumnSpec always = ColumnSpec.result("Pieces").as(CellFormat.COUNT);
-  final ColumnSpec alwaysEnergy = ColumnSpec.result("Wh").unit("Wh").as(CellFormat.ONE);
-  final ColumnSpec never = ColumnSpec.result("Pieces").as(CellFormat.COUNT);
-  final ColumnSpec neverEnergy = ColumnSpec.result("Wh").unit("Wh").as(CellFormat.ONE);
+  final ColumnSpec planned = ColumnSpec.result("Pieces").format(CellFormat.COUNT);
+  final ColumnSpec plannedEnergy = ColumnSpec.result("Wh").unit("Wh").format(CellFormat.ONE);
+  final ColumnSpec always = ColumnSpec.result("Pieces").format(CellFormat.COUNT);
+  final ColumnSpec alwaysEnergy = ColumnSpec.result("Wh").unit("Wh").format(CellFormat.ONE);
+  final ColumnSpec never = ColumnSpec.result("Pieces").format(CellFormat.COUNT);
+  final ColumnSpec neverEnergy = ColumnSpec.result("Wh").unit("Wh").format(CellFormat.ONE);
   final ArrayResult fewest;
   final ArrayResult fewestAlways;
   final ArrayResult fewestNever;
 
-  final ColumnSpec kind = ColumnSpec.result("Kind").mayBeBlank().wide(60);
+  final ColumnSpec kind = ColumnSpec.result("Kind").mayBeBlank().width(60);
   final ColumnSpec toPlan =
-      ColumnSpec.result("To plan with").as(CellFormat.COUNT).mayBeBlank().wide(15);
+      ColumnSpec.result("To plan with").format(CellFormat.COUNT).mayBeBlank().width(15);
   final ColumnSpec need =
-      ColumnSpec.result("Fewest packs").as(CellFormat.COUNT).mayBeBlank().wide(15);
+      ColumnSpec.result("Fewest packs").format(CellFormat.COUNT).mayBeBlank().width(15);
   final ColumnSpec shortOf =
-      ColumnSpec.result("Short of").as(CellFormat.COUNT).mayBeBlank().wide(15);
+      ColumnSpec.result("Short of").format(CellFormat.COUNT).mayBeBlank().width(15);
   final ColumnSpec needAlways =
-      ColumnSpec.result("Fewest, mains all day").as(CellFormat.COUNT).mayBeBlank().wide(30);
+      ColumnSpec.result("Fewest, mains all day").format(CellFormat.COUNT).mayBeBlank().width(30);
   final ColumnSpec needNever =
-      ColumnSpec.result("Fewest, nothing charged").as(CellFormat.COUNT).mayBeBlank().wide(30);
-  private final ColumnSpec kindNumber = ColumnSpec.working("No.").as(CellFormat.COUNT);
+      ColumnSpec.result("Fewest, nothing charged").format(CellFormat.COUNT).mayBeBlank().width(30);
+  private final ColumnSpec kindNumber = ColumnSpec.working("No.").format(CellFormat.COUNT);
   final TableSpec kinds = TableSpec.of("Packs for the day", 12);
 
-  final ColumnSpec clock = ColumnSpec.result("Clock").as(CellFormat.TIME).mayBeBlank().wide(15);
-  final ColumnSpec who = ColumnSpec.result("Position").mayBeBlank().wide(60);
-  final ColumnSpec does = ColumnSpec.result("What").mayBeBlank().wide(30);
-  final ColumnSpec count = ColumnSpec.result("Packs").as(CellFormat.COUNT).mayBeBlank().wide(15);
-  final ColumnSpec which = ColumnSpec.result("Kind of pack").mayBeBlank().wide(30);
+  final ColumnSpec clock =
+      ColumnSpec.result("Clock").format(CellFormat.TIME).mayBeBlank().width(15);
+  final ColumnSpec who = ColumnSpec.result("Position").mayBeBlank().width(60);
+  final ColumnSpec does = ColumnSpec.result("What").mayBeBlank().width(30);
+  final ColumnSpec count =
+      ColumnSpec.result("Packs").format(CellFormat.COUNT).mayBeBlank().width(15);
+  final ColumnSpec which = ColumnSpec.result("Kind of pack").mayBeBlank().width(30);
   final ColumnSpec left =
-      ColumnSpec.result("Left on the shelf").as(CellFormat.COUNT).mayBeBlank().wide(30);
-  private final ColumnSpec clockNumber = ColumnSpec.working("No.").as(CellFormat.COUNT);
-  private final ColumnSpec at = ColumnSpec.working("Event").as(CellFormat.COUNT);
+      ColumnSpec.result("Left on the shelf").format(CellFormat.COUNT).mayBeBlank().width(30);
+  private final ColumnSpec clockNumber = ColumnSpec.working("No.").format(CellFormat.COUNT);
+  private final ColumnSpec at = ColumnSpec.working("Event").format(CellFormat.COUNT);
   final TableSpec byClock = TableSpec.of("By the clock", ON_CLOCK);
 
-  final ColumnSpec oClock = ColumnSpec.result("O'clock").mayBeBlank().wide(30);
+  final ColumnSpec oClock = ColumnSpec.result("O'clock").mayBeBlank().width(30);
   final ColumnSpec shelf =
-      ColumnSpec.result("On the shelf").as(CellFormat.COUNT).mayBeBlank().wide(30);
-  final ColumnSpec using = ColumnSpec.result("In use").as(CellFormat.COUNT).mayBeBlank().wide(30);
+      ColumnSpec.result("On the shelf").format(CellFormat.COUNT).mayBeBlank().width(30);
+  final ColumnSpec using =
+      ColumnSpec.result("In use").format(CellFormat.COUNT).mayBeBlank().width(30);
   final ColumnSpec onCharge =
-      ColumnSpec.result("Charging").as(CellFormat.COUNT).mayBeBlank().wide(30);
+      ColumnSpec.result("Charging").format(CellFormat.COUNT).mayBeBlank().width(30);
   final ColumnSpec inLine =
-      ColumnSpec.result("Waiting to charge").as(CellFormat.COUNT).mayBeBlank().wide(30);
-  private final ColumnSpec tick = ColumnSpec.working("No.").as(CellFormat.COUNT);
-  private final ColumnSpec moment = ColumnSpec.working("Hour").unit("h").as(CellFormat.ONE);
-  private final ColumnSpec momentAt = ColumnSpec.working("Event").as(CellFormat.COUNT);
+      ColumnSpec.result("Waiting to charge").format(CellFormat.COUNT).mayBeBlank().width(30);
+  private final ColumnSpec tick = ColumnSpec.working("No.").format(CellFormat.COUNT);
+  private final ColumnSpec moment = ColumnSpec.working("Hour").unit("h").format(CellFormat.ONE);
+  private final ColumnSpec momentAt = ColumnSpec.working("Event").format(CellFormat.COUNT);
   final TableSpec overDay = TableSpec.of("Packs over the day", HOURS);
 
   /** Hours that positions wait for a full pack, added up. */
@@ -222,26 +229,26 @@ final class DaySheet {
   }
 
   private static ColumnSpec numbered(ColumnSpec column) {
-    return column.by(column.rowNumber()).inBlankRowsToo();
+    return column.formula(column.rowNumber()).inBlankRowsToo();
   }
 
   private void parts() {
     numbered(breakNumber);
-    breakFrom.by(ofBreak(day.hour(or(day.lunchFrom, 0)), day.hour(or(day.moveFrom, 0))));
-    breakTo.by(
+    breakFrom.formula(ofBreak(day.hour(or(day.lunchFrom, 0)), day.hour(or(day.moveFrom, 0))));
+    breakTo.formula(
         ofBreak(
             day.end(or(day.lunchTo, 0), day.hour(or(day.lunchFrom, 0))),
             day.end(or(day.moveTo, 0), day.hour(or(day.moveFrom, 0)))));
-    offFrom.by(calc("SMALL({};{})", breakFrom.all(), breakNumber));
-    offTo.by(calc("SMALL({};{})", breakTo.all(), breakNumber));
+    offFrom.formula(calc("SMALL({};{})", breakFrom.all(), breakNumber));
+    offTo.formula(calc("SMALL({};{})", breakTo.all(), breakNumber));
     breaks.columns(breakNumber, breakFrom, breakTo, offFrom, offTo);
 
     numbered(spanNumber);
-    spanPosition.by(calc("INT(({}-1)/" + PARTS + ")+1", spanNumber));
-    part.by(calc("MOD({}-1;" + PARTS + ")", spanNumber));
-    where.by(calc("{}&\"\"", at(positions.position)));
+    spanPosition.formula(calc("INT(({}-1)/" + PARTS + ")+1", spanNumber));
+    part.formula(calc("MOD({}-1;" + PARTS + ")", spanNumber));
+    where.formula(calc("{}&\"\"", at(positions.position)));
     Formula whole = calc("{}=\"yes\"", at(positions.staysOn));
-    partFrom.by(
+    partFrom.formula(
         calc(
             "IF({};IF({}=0;{};\"\");IF({}=0;{};MAX({};INDEX({};{}))))",
             whole,
@@ -252,7 +259,7 @@ final class DaySheet {
             at(positions.first),
             offTo.all(),
             part));
-    partTo.by(
+    partTo.formula(
         calc(
             "IF({};IF({}=0;{};\"\");IF({}=" + (PARTS - 1) + ";{};MIN({};INDEX({};{}+1))))",
             whole,
@@ -263,23 +270,23 @@ final class DaySheet {
             at(positions.last),
             offFrom.all(),
             part));
-    spanFrom.by(calc("IF({}>{};{};\"\")", partTo, partFrom, partFrom));
-    spanTo.by(calc("IF({}>{};{};\"\")", partTo, partFrom, partTo));
+    spanFrom.formula(calc("IF({}>{};{};\"\")", partTo, partFrom, partFrom));
+    spanTo.formula(calc("IF({}>{};{};\"\")", partTo, partFrom, partTo));
     Formula lasts = at(positions.hours);
-    Formula pack = kit.wattHours.where(kit.pack, at(positions.feed.pack));
+    Formula pack = kit.wattHours.lookup(kit.pack, at(positions.feed.pack));
     Formula set = calc("{}*{}", at(positions.series), at(positions.parallel));
     Formula pieces = calc("MAX(1;N({}))", at(positions.quantity));
-    from.by(calc("IF({}=\"\";\"\";{})", lasts, spanFrom));
-    to.by(calc("IF({}=\"\";\"\";{})", from, spanTo));
-    watts.by(
+    from.formula(calc("IF({}=\"\";\"\";{})", lasts, spanFrom));
+    to.formula(calc("IF({}=\"\";\"\";{})", from, spanTo));
+    watts.formula(
         calc(
             "IF({}=\"\";\"\";{}*{}/{})",
             from,
             pieces,
             call(PackFunctions.RUNTIME, calc("{}*{}", pack, set), 1, 1, 1, day.coldest),
             lasts));
-    energy.by(calc("IF({}=\"\";\"\";{})", from, pack));
-    atOnce.by(calc("IF({}=\"\";\"\";{}*{})", from, set, pieces));
+    energy.formula(calc("IF({}=\"\";\"\";{})", from, pack));
+    atOnce.formula(calc("IF({}=\"\";\"\";{}*{})", from, set, pieces));
     spans.columns(
         spanNumber,
         spanPosition,
@@ -324,7 +331,7 @@ final class DaySheet {
     Formula quiet = calc("MINIFS({};{};\"yes\")", chargers.deadFromHour.all(), inDay);
     Formula again = calc("MAXIFS({};{};\"yes\")", chargers.deadToHour.all(), inDay);
     numbered(mainsNumber);
-    opensAt.by(
+    opensAt.formula(
         calc(
             "IF({}=1;{};IF({}=0;" + NEVER + ";MAX({};{})))",
             mainsNumber,
@@ -332,26 +339,26 @@ final class DaySheet {
             quiet,
             opens,
             again));
-    closesAt.by(
+    closesAt.formula(
         calc("IF(AND({}=1;{}>0);MIN({};{});MAX(1;{}))", mainsNumber, quiet, closes, quiet, closes));
-    mainsFrom.by(calc("IF({}<{};{};\"\")", opensAt, closesAt, opensAt));
-    mainsTo.by(calc("IF({}<{};{};\"\")", opensAt, closesAt, closesAt));
+    mainsFrom.formula(calc("IF({}<{};{};\"\")", opensAt, closesAt, opensAt));
+    mainsTo.formula(calc("IF({}<{};{};\"\")", opensAt, closesAt, closesAt));
     mains.columns(mainsNumber, opensAt, closesAt, mainsFrom, mainsTo);
 
     numbered(stockNumber);
-    stockKind.by(calc("INDEX({};{})&\"\"", onHand.kind.all(), stockNumber));
+    stockKind.formula(calc("INDEX({};{})&\"\"", onHand.kind.all(), stockNumber));
     Formula label = calc("INDEX({};{})", onHand.energy.all(), stockNumber);
-    stockEnergy.by(calc("IF(N(+{})=0;\"\";{})", label, label));
-    stockPieces.by(
+    stockEnergy.formula(calc("IF(N(+{})=0;\"\";{})", label, label));
+    stockPieces.formula(
         calc(
             "IF({}=\"\";\"\";MAX(0;INDEX({};{})))", stockEnergy, onHand.toPlan.all(), stockNumber));
-    sizeEnergy.by(stockEnergy);
+    sizeEnergy.formula(stockEnergy);
     Formula charge =
         chargers.hoursOf(
             stockKind,
             calc("MINIFS({};{};\"yes\")", chargers.amps.all(), inDay),
             calc("MINIFS({};{};\"yes\")", chargers.celsius.all(), inDay));
-    sizeHours.by(
+    sizeHours.formula(
         calc(
             "IF({}=\"\";\"\";IFERROR({}+MAXIFS({};{};\"yes\")/60+MAXIFS({};{};\"yes\");"
                 + UNCHARGED
@@ -368,7 +375,7 @@ final class DaySheet {
   private void words() {
     numbered(eventNumber);
     Formula earlier = calc("MAX(1;{}-1)", eventNumber);
-    running.by(
+    running.formula(
         calc(
             "IF(AND(N(INDEX({};{}))>0;OR({}=1;INDEX({};{})<>INDEX({};{});INDEX({};{})<>INDEX({};{});"
                 + "INDEX({};{})<>INDEX({};{})));MAX(0;{})+1;\"\")",
@@ -391,11 +398,11 @@ final class DaySheet {
     marks.columns(eventNumber, running);
 
     numbered(clockNumber);
-    at.by(calc("MATCH({};{};0)", clockNumber, running.all()));
-    clock.by(calc("MOD({};24)/24", event(hour)));
-    who.by(calc("INDEX({};{})", where.all(), event(device)));
-    does.by(event(what));
-    count.by(
+    at.formula(calc("MATCH({};{};0)", clockNumber, running.all()));
+    clock.formula(calc("MOD({};24)/24", event(hour)));
+    who.formula(calc("INDEX({};{})", where.all(), event(device)));
+    does.formula(event(what));
+    count.formula(
         calc(
             "IF({}=0;\"\";COUNTIFS({};{};{};{};{};{}))",
             event(ofKind),
@@ -405,25 +412,26 @@ final class DaySheet {
             event(device),
             what.all(),
             event(what)));
-    which.by(calc("IF({}=0;\"\";INDEX({};{}))", event(ofKind), onHand.kind.all(), event(ofKind)));
-    left.by(event(onShelf));
+    which.formula(
+        calc("IF({}=0;\"\";INDEX({};{}))", event(ofKind), onHand.kind.all(), event(ofKind)));
+    left.formula(event(onShelf));
     byClock.columns(clock, who, does, count, which, left, clockNumber, at);
 
     numbered(kindNumber);
     Formula energyOfRow = calc("INDEX({};{})", onHand.energy.all(), kindNumber);
-    kind.by(calc("INDEX({};{})&\"\"", onHand.kind.all(), kindNumber));
-    toPlan.by(ofKind(onHand.toPlan));
-    need.by(ofKind(onHand.fewest));
-    shortOf.by(calc("MAX(0;{}-{})", need, toPlan));
-    needAlways.by(fewestOf(always, alwaysEnergy, energyOfRow));
-    needNever.by(fewestOf(never, neverEnergy, energyOfRow));
+    kind.formula(calc("INDEX({};{})&\"\"", onHand.kind.all(), kindNumber));
+    toPlan.formula(ofKind(onHand.toPlan));
+    need.formula(ofKind(onHand.fewest));
+    shortOf.formula(calc("MAX(0;{}-{})", need, toPlan));
+    needAlways.formula(fewestOf(always, alwaysEnergy, energyOfRow));
+    needNever.formula(fewestOf(never, neverEnergy, energyOfRow));
     kinds.columns(kind, toPlan, need, shortOf, needAlways, needNever, kindNumber);
 
     numbered(tick);
     Formula begins = calc("FLOOR(MIN({});1)", from.all());
     Formula length = calc("MAX({})-{}", to.all(), begins);
-    moment.by(calc("{}+({}-1)*IF({}>" + HALVES + ";1;0.5)", begins, tick, length));
-    momentAt.by(
+    moment.formula(calc("{}+({}-1)*IF({}>" + HALVES + ";1;0.5)", begins, tick, length));
+    momentAt.formula(
         calc(
             "IF(OR({}>MAX({})+1;AND({}>MAX({});COUNTIF({};\"hours lost\")=0));\"\";"
                 + "COUNTIFS({};\"<=\"&{};{};\"<>hours lost\"))",
@@ -435,11 +443,11 @@ final class DaySheet {
             hour.all(),
             moment,
             what.all()));
-    oClock.by(calc("IF({}=\"\";\"\";TEXT(MOD({};24)/24;\"hh:mm\"))", momentAt, moment));
-    shelf.by(calc("INDEX({};{})", onShelf.all(), momentAt));
-    using.by(calc("INDEX({};{})", inUse.all(), momentAt));
-    onCharge.by(calc("INDEX({};{})", charging.all(), momentAt));
-    inLine.by(calc("INDEX({};{})", waiting.all(), momentAt));
+    oClock.formula(calc("IF({}=\"\";\"\";TEXT(MOD({};24)/24;\"hh:mm\"))", momentAt, moment));
+    shelf.formula(calc("INDEX({};{})", onShelf.all(), momentAt));
+    using.formula(calc("INDEX({};{})", inUse.all(), momentAt));
+    onCharge.formula(calc("INDEX({};{})", charging.all(), momentAt));
+    inLine.formula(calc("INDEX({};{})", waiting.all(), momentAt));
     overDay.columns(oClock, shelf, using, onCharge, inLine, tick, moment, momentAt);
   }
 
@@ -461,7 +469,7 @@ final class DaySheet {
         "IF(OR({}=\"\";COUNT({})=0);\"\";IFERROR({};0))",
         kindEnergy,
         ofEnergy.all(),
-        pieces.where(ofEnergy, kindEnergy));
+        pieces.lookup(ofEnergy, kindEnergy));
   }
 
   /** Says that there is more than a table shows. */

@@ -21,50 +21,54 @@ final class DevicesSheet {
   final ColumnSpec quantity =
       ColumnSpec.input("Quantity")
           .number(CellFormat.COUNT, 1, 99)
-          .wide(17)
+          .width(17)
           .help("How many of them on one position. Blank: 1.");
   final ColumnSpec converted =
       ColumnSpec.input("Through a converter")
-          .oneOf("yes")
-          .wide(19)
+          .options("yes")
+          .width(19)
           .help("yes: a converter or inverter makes its volts. Blank: straight from the pack.");
   final ColumnSpec from =
       ColumnSpec.input("From")
-          .as(CellFormat.TIME)
-          .needed()
-          .wide(14)
+          .format(CellFormat.TIME)
+          .required()
+          .width(14)
           .help("Switched on, by the clock.");
   final ColumnSpec to =
       ColumnSpec.input("To")
-          .as(CellFormat.TIME)
-          .needed()
-          .wide(14)
+          .format(CellFormat.TIME)
+          .required()
+          .width(14)
           .help("Switched off. At or before From means the next morning.");
   final ColumnSpec mainsFirst =
       ColumnSpec.input("Mains first")
-          .oneOf("yes")
-          .wide(14)
+          .options("yes")
+          .width(14)
           .help("yes: it runs on mains, and the pack only carries it when mains fail.");
 
   final ColumnSpec watts =
-      ColumnSpec.result("From the pack").unit("W").as(CellFormat.WHOLE).wide(16);
+      ColumnSpec.result("From the pack").unit("W").format(CellFormat.WHOLE).width(16);
   final ColumnSpec gets =
-      ColumnSpec.result("Volts at the device").unit("V").as(CellFormat.ONE).mayBeBlank().wide(19);
+      ColumnSpec.result("Volts at the device")
+          .unit("V")
+          .format(CellFormat.ONE)
+          .mayBeBlank()
+          .width(19);
   final ColumnSpec full =
-      ColumnSpec.result("With full packs").unit("V").as(CellFormat.ONE).mayBeBlank().wide(18);
+      ColumnSpec.result("With full packs").unit("V").format(CellFormat.ONE).mayBeBlank().width(18);
   final ColumnSpec minutes =
       ColumnSpec.result("Covered without mains")
           .unit("min")
-          .as(CellFormat.WHOLE)
+          .format(CellFormat.WHOLE)
           .mayBeBlank()
-          .wide(22);
+          .width(22);
 
-  final ColumnSpec fromHour = ColumnSpec.working("From hour").unit("h").as(CellFormat.TWO);
-  final ColumnSpec toHour = ColumnSpec.working("To hour").unit("h").as(CellFormat.TWO);
-  final ColumnSpec together = ColumnSpec.working("On together").unit("W").as(CellFormat.WHOLE);
-  final ColumnSpec lowest = ColumnSpec.working("Works from").unit("V").as(CellFormat.ONE);
-  final ColumnSpec onFrom = ColumnSpec.working("On the pack from").unit("h").as(CellFormat.TWO);
-  final ColumnSpec onTo = ColumnSpec.working("On the pack to").unit("h").as(CellFormat.TWO);
+  final ColumnSpec fromHour = ColumnSpec.working("From hour").unit("h").format(CellFormat.TWO);
+  final ColumnSpec toHour = ColumnSpec.working("To hour").unit("h").format(CellFormat.TWO);
+  final ColumnSpec together = ColumnSpec.working("On together").unit("W").format(CellFormat.WHOLE);
+  final ColumnSpec lowest = ColumnSpec.working("Works from").unit("V").format(CellFormat.ONE);
+  final ColumnSpec onFrom = ColumnSpec.working("On the pack from").unit("h").format(CellFormat.TWO);
+  final ColumnSpec onTo = ColumnSpec.working("On the pack to").unit("h").format(CellFormat.TWO);
 
   final TableSpec table = TableSpec.of("Devices", ROOM);
 
@@ -74,39 +78,40 @@ final class DevicesSheet {
     this.kit = kit;
     item =
         ColumnSpec.input("Device")
-            .oneOf(kit.item)
-            .needed()
-            .wide(48)
+            .options(kit.item)
+            .required()
+            .width(48)
             .help("From the list; kept on Kit.");
     position =
         ColumnSpec.input("Position")
-            .oneOf(positions.position)
-            .needed()
-            .wide(38)
+            .options(positions.position)
+            .required()
+            .width(38)
             .help("What its pack hangs on: a row of Positions.");
   }
 
   private Formula ofItem(ColumnSpec column) {
-    return column.where(kit.item, item);
+    return column.lookup(kit.item, item);
   }
 
   void declare(BatteryJobSheet day, PositionsSheet positions) {
     Formula direct = calc("{}<>\"yes\"", or(converted, ""));
     watts
-        .by(calc("{}*{}/IF({};1;{})", ofItem(kit.watts), or(quantity, 1), direct, day.converter))
-        .failing("Kit has no such device: add it there, with its watts.");
-    gets.by(
-        calc("IF({};{};\"\")", direct, positions.feed.there.where(positions.position, position)));
-    full.by(
-        calc("IF({};{};\"\")", direct, positions.feed.full.where(positions.position, position)));
-    minutes.by(
+        .formula(
+            calc("{}*{}/IF({};1;{})", ofItem(kit.watts), or(quantity, 1), direct, day.converter))
+        .errorMessage("Kit has no such device: add it there, with its watts.");
+    gets.formula(
+        calc("IF({};{};\"\")", direct, positions.feed.there.lookup(positions.position, position)));
+    full.formula(
+        calc("IF({};{};\"\")", direct, positions.feed.full.lookup(positions.position, position)));
+    minutes.formula(
         calc(
             "IF({}=\"yes\";60*{};\"\")",
             or(mainsFirst, ""),
-            positions.hours.where(positions.position, position)));
-    fromHour.by(day.hour(from));
-    toHour.by(day.end(to, fromHour));
-    together.by(
+            positions.hours.lookup(positions.position, position)));
+    fromHour.formula(day.hour(from));
+    toHour.formula(day.end(to, fromHour));
+    together.formula(
         calc(
             "SUMIFS({};{};{};{};\"<=\"&{};{};\">\"&{})",
             watts.all(),
@@ -116,9 +121,9 @@ final class DevicesSheet {
             fromHour,
             toHour.all(),
             fromHour));
-    lowest.by(calc("IF({};{};\"\")", direct, ofItem(kit.worksFrom)));
-    onFrom.by(calc("IF({}=\"yes\";\"\";{})", or(mainsFirst, ""), fromHour));
-    onTo.by(calc("IF({}=\"yes\";\"\";{})", or(mainsFirst, ""), toHour));
+    lowest.formula(calc("IF({};{};\"\")", direct, ofItem(kit.worksFrom)));
+    onFrom.formula(calc("IF({}=\"yes\";\"\";{})", or(mainsFirst, ""), fromHour));
+    onTo.formula(calc("IF({}=\"yes\";\"\";{})", or(mainsFirst, ""), toHour));
     table.columns(
         item,
         position,

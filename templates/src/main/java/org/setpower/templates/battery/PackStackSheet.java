@@ -40,58 +40,62 @@ final class PackStackSheet {
   final FieldSpec plate =
       FieldSpec.input("Plate")
           .unit("V class")
-          .as(CellFormat.COUNT)
-          .oneOf("12", "24", "48")
+          .format(CellFormat.COUNT)
+          .options("12", "24", "48")
           .help("The volt class the plate asks for.");
   final FieldSpec joined =
       FieldSpec.input("Joined")
-          .oneOf("hot-swap", "parallel")
+          .options("hot-swap", "parallel")
           .is("hot-swap")
           .help("hot-swap: a plate made for it. parallel: bare; never at different charge.");
   final FieldSpec cold;
   final FieldSpec from =
       FieldSpec.input("From")
-          .as(CellFormat.TIME)
+          .format(CellFormat.TIME)
           .help("Switched on, by the clock. Blank: midnight.");
 
   final ColumnSpec pack;
   final ColumnSpec charge =
       ColumnSpec.input("Charge now")
           .share(0, 1)
-          .needed()
-          .wide(30)
+          .required()
+          .width(30)
           .help("The gauge on the pack, with %: 62 %.");
-  final ColumnSpec feed = ColumnSpec.result("Feed").unit("V class").as(CellFormat.WHOLE).wide(24);
+  final ColumnSpec feed =
+      ColumnSpec.result("Feed").unit("V class").format(CellFormat.WHOLE).width(24);
   final ColumnSpec chemistry = ColumnSpec.working("Chemistry");
-  final ColumnSpec cells = ColumnSpec.working("Cells").as(CellFormat.ONE).unit("of 1");
-  final ColumnSpec ampHours = ColumnSpec.working("Charge, full").unit("Ah").as(CellFormat.TWO);
-  final ColumnSpec milliohms = ColumnSpec.working("Resistance").unit("mΩ").as(CellFormat.ONE);
-  final ColumnSpec share = ColumnSpec.working("Charge").as(CellFormat.SHARE);
-  final ColumnSpec energy = ColumnSpec.working("Energy left").unit("Wh").as(CellFormat.ONE);
+  final ColumnSpec cells = ColumnSpec.working("Cells").format(CellFormat.ONE).unit("of 1");
+  final ColumnSpec ampHours = ColumnSpec.working("Charge, full").unit("Ah").format(CellFormat.TWO);
+  final ColumnSpec milliohms = ColumnSpec.working("Resistance").unit("mΩ").format(CellFormat.ONE);
+  final ColumnSpec share = ColumnSpec.working("Charge").format(CellFormat.SHARE);
+  final ColumnSpec energy = ColumnSpec.working("Energy left").unit("Wh").format(CellFormat.ONE);
   final ColumnSpec groups =
-      ColumnSpec.working("Halves side by side").as(CellFormat.ONE).unit("of 1");
+      ColumnSpec.working("Halves side by side").format(CellFormat.ONE).unit("of 1");
   final TableSpec packs = TableSpec.of("The packs", PACKS);
 
-  private final ColumnSpec hour = ColumnSpec.result("After").unit("h").as(CellFormat.TWO);
-  private final ColumnSpec number = ColumnSpec.result("Pack").as(CellFormat.COUNT);
-  private final ColumnSpec amps = ColumnSpec.result("Current").unit("A").as(CellFormat.ONE);
+  private final ColumnSpec hour = ColumnSpec.result("After").unit("h").format(CellFormat.TWO);
+  private final ColumnSpec number = ColumnSpec.result("Pack").format(CellFormat.COUNT);
+  private final ColumnSpec amps = ColumnSpec.result("Current").unit("A").format(CellFormat.ONE);
   private final ColumnSpec what = ColumnSpec.result("What");
   private final ArrayResult events;
 
-  final ColumnSpec clock = ColumnSpec.result("Clock").as(CellFormat.TIME).mayBeBlank().wide(52);
+  final ColumnSpec clock =
+      ColumnSpec.result("Clock").format(CellFormat.TIME).mayBeBlank().width(52);
   final ColumnSpec after =
-      ColumnSpec.result("After").unit("h").as(CellFormat.TWO).mayBeBlank().wide(30);
-  final ColumnSpec which = ColumnSpec.result("Pack").mayBeBlank().wide(24);
-  final ColumnSpec happens = ColumnSpec.result("What").mayBeBlank().wide(62);
+      ColumnSpec.result("After").unit("h").format(CellFormat.TWO).mayBeBlank().width(30);
+  final ColumnSpec which = ColumnSpec.result("Pack").mayBeBlank().width(24);
+  final ColumnSpec happens = ColumnSpec.result("What").mayBeBlank().width(62);
   final ColumnSpec current =
-      ColumnSpec.result("Current").unit("A").as(CellFormat.ONE).mayBeBlank().wide(24);
-  private final ColumnSpec row = ColumnSpec.working("No.").as(CellFormat.COUNT);
+      ColumnSpec.result("Current").unit("A").format(CellFormat.ONE).mayBeBlank().width(24);
+  private final ColumnSpec row = ColumnSpec.working("No.").format(CellFormat.COUNT);
   final TableSpec order = TableSpec.of("Who carries when", EVENTS);
 
-  final ColumnSpec curveHour = ColumnSpec.result("After").unit("h").as(CellFormat.TWO).wide(52);
+  final ColumnSpec curveHour =
+      ColumnSpec.result("After").unit("h").format(CellFormat.TWO).width(52);
   final ColumnSpec curveVolts =
-      ColumnSpec.result("Volts at the device").unit("V").as(CellFormat.TWO).wide(30);
-  final ColumnSpec curveAmps = ColumnSpec.result("Current").unit("A").as(CellFormat.TWO).wide(24);
+      ColumnSpec.result("Volts at the device").unit("V").format(CellFormat.TWO).width(30);
+  final ColumnSpec curveAmps =
+      ColumnSpec.result("Current").unit("A").format(CellFormat.TWO).width(24);
   final ColumnSpec curveFirst = charge("First pack");
   final ColumnSpec curveSecond = charge("Second pack");
   final ColumnSpec curveThird = charge("Third pack");
@@ -110,25 +114,28 @@ final class PackStackSheet {
         calc("IF({}=\"\";{};{})", or(cold, ""), day.coldest, day.job.celsius(or(cold, 0)));
     pack =
         ColumnSpec.input("Pack")
-            .oneOf(kit.pack)
-            .needed()
-            .wide(52)
+            .options(kit.pack)
+            .required()
+            .width(52)
             .help("The kind of pack, from Kit.");
     Formula health =
         calc(
-            "IF({}=\"\";1;{})", kit.health.where(kit.pack, pack), kit.health.where(kit.pack, pack));
-    feed.by(call(PackFunctions.FEED, calc("{}&\"\"", kit.outputs.where(kit.pack, pack)), plate));
-    groups.by(calc("MAX(1;{}/{})", kit.highest.where(kit.pack, pack), feed));
-    chemistry.by(
+            "IF({}=\"\";1;{})",
+            kit.health.lookup(kit.pack, pack),
+            kit.health.lookup(kit.pack, pack));
+    feed.formula(
+        call(PackFunctions.FEED, calc("{}&\"\"", kit.outputs.lookup(kit.pack, pack)), plate));
+    groups.formula(calc("MAX(1;{}/{})", kit.highest.lookup(kit.pack, pack), feed));
+    chemistry.formula(
         calc(
             "IF({}=\"\";\"Li-ion\";{})",
-            kit.chemistry.where(kit.pack, pack),
-            kit.chemistry.where(kit.pack, pack)));
-    cells.by(calc("{}/{}", kit.cells.where(kit.pack, pack), groups));
-    ampHours.by(calc("{}*{}*{}", kit.ampHours.where(kit.pack, pack), groups, health));
-    milliohms.by(calc("{}/{}/{}", kit.milliohms.where(kit.pack, pack), groups, groups));
-    energy.by(calc("{}*{}*{}", kit.wattHours.where(kit.pack, pack), health, share));
-    share.by(calc("IF({}=\"\";\"\";{})", groups, charge));
+            kit.chemistry.lookup(kit.pack, pack),
+            kit.chemistry.lookup(kit.pack, pack)));
+    cells.formula(calc("{}/{}", kit.cells.lookup(kit.pack, pack), groups));
+    ampHours.formula(calc("{}*{}*{}", kit.ampHours.lookup(kit.pack, pack), groups, health));
+    milliohms.formula(calc("{}/{}/{}", kit.milliohms.lookup(kit.pack, pack), groups, groups));
+    energy.formula(calc("{}*{}*{}", kit.wattHours.lookup(kit.pack, pack), health, share));
+    share.formula(calc("IF({}=\"\";\"\";{})", groups, charge));
     packs.columns(pack, charge, feed, chemistry, cells, ampHours, milliohms, share, energy, groups);
     Formula all = chemistry.block(share);
     Formula end = call(BankFunctions.LASTS, all, watts, cutOff, optional(joined), temperature);
@@ -153,7 +160,7 @@ final class PackStackSheet {
     lasts =
         FieldSpec.result("The stack lasts", calc("MIN({};{})", end, byEnergy))
             .unit("h")
-            .as(CellFormat.TWO)
+            .format(CellFormat.TWO)
             .help("The shorter of two ways: volts, as below, and energy.");
     events =
         ArrayResult.of(
@@ -179,7 +186,7 @@ final class PackStackSheet {
   }
 
   private static ColumnSpec charge(String heading) {
-    return ColumnSpec.result(heading).as(CellFormat.SHARE).wide(24);
+    return ColumnSpec.result(heading).format(CellFormat.SHARE).width(24);
   }
 
   private Formula why(Formula all, Formula temperature) {
@@ -188,10 +195,10 @@ final class PackStackSheet {
   }
 
   private void order() {
-    row.by(row.rowNumber()).inBlankRowsToo();
-    after.by(calc("INDEX({};{})", hour.all(), row));
-    clock.by(calc("MOD({}+{}/24;1)", or(from, 0), after));
-    which.by(
+    row.formula(row.rowNumber()).inBlankRowsToo();
+    after.formula(calc("INDEX({};{})", hour.all(), row));
+    clock.formula(calc("MOD({}+{}/24;1)", or(from, 0), after));
+    which.formula(
         calc(
             "IF(N(INDEX({};{}))=0;\"\";INDEX({};{})&\". \"&INDEX({};INDEX({};{})))",
             number.all(),
@@ -201,8 +208,8 @@ final class PackStackSheet {
             pack.all(),
             number.all(),
             row));
-    happens.by(calc("INDEX({};{})", what.all(), row));
-    current.by(calc("INDEX({};{})", amps.all(), row));
+    happens.formula(calc("INDEX({};{})", what.all(), row));
+    current.formula(calc("INDEX({};{})", amps.all(), row));
     order.columns(clock, after, which, current, happens, row);
   }
 

@@ -22,16 +22,16 @@ final class PacksOnHandSheet {
   final ColumnSpec spare = pieces("Kept as spare", "Not planned with: one of each kind is usual.");
   final ColumnSpec lent = pieces("Lent", "Packs that another department has.");
   final ColumnSpec lentTo =
-      ColumnSpec.input("Lent to").wide(20).help("The department that has them: sound, electric.");
+      ColumnSpec.input("Lent to").width(20).help("The department that has them: sound, electric.");
   final ColumnSpec lentFrom =
       ColumnSpec.input("Lent from")
-          .as(CellFormat.DAY)
-          .wide(20)
+          .format(CellFormat.DAY)
+          .width(20)
           .help("First day. Blank: already lent.");
   final ColumnSpec backOn =
       ColumnSpec.input("Back on")
-          .as(CellFormat.DAY)
-          .wide(20)
+          .format(CellFormat.DAY)
+          .width(20)
           .help("The last day they are lent. Blank: not promised yet.");
   final ColumnSpec dead =
       pieces(
@@ -39,15 +39,16 @@ final class PacksOnHandSheet {
           "Dropped, wet, swollen or without output. Quarantine these. Do not charge them.");
   final ColumnSpec since =
       ColumnSpec.input("Set aside since")
-          .as(CellFormat.DAY)
-          .wide(20)
+          .format(CellFormat.DAY)
+          .width(20)
           .help("First day without them.");
 
-  final ColumnSpec energy = ColumnSpec.result("Energy").unit("Wh").as(CellFormat.WHOLE).wide(15);
-  final ColumnSpec toPlan = ColumnSpec.result("To plan with").as(CellFormat.COUNT).wide(14);
+  final ColumnSpec energy =
+      ColumnSpec.result("Energy").unit("Wh").format(CellFormat.WHOLE).width(15);
+  final ColumnSpec toPlan = ColumnSpec.result("To plan with").format(CellFormat.COUNT).width(14);
 
   final ColumnSpec fewest =
-      ColumnSpec.result("Fewest that day").as(CellFormat.COUNT).mayBeBlank().wide(17);
+      ColumnSpec.result("Fewest that day").format(CellFormat.COUNT).mayBeBlank().width(17);
 
   final TableSpec table = TableSpec.of("On hand", ROOM);
 
@@ -57,9 +58,9 @@ final class PacksOnHandSheet {
     this.day = day;
     kind =
         ColumnSpec.input("Kind")
-            .oneOf(kit.pack)
-            .needed()
-            .wide(45)
+            .options(kit.pack)
+            .required()
+            .width(45)
             .help("The kind of pack, from Kit. One row for each kind.");
     Formula shown = or(day.shown, "");
     Formula date = or(day.shown, 0);
@@ -75,8 +76,10 @@ final class PacksOnHandSheet {
             date);
     Formula out =
         calc("IF({}=\"\";{};{}*({}<={}))", shown, or(dead, 0), or(dead, 0), or(since, 0), date);
-    energy.by(kit.wattHours.where(kit.pack, kind)).failing("Kit has no such pack: add it there.");
-    toPlan.by(
+    energy
+        .formula(kit.wattHours.lookup(kit.pack, kind))
+        .errorMessage("Kit has no such pack: add it there.");
+    toPlan.formula(
         calc(
             "IF({}=\"\";\"\";{}+{}-{}-{}-{})",
             kind,
@@ -91,11 +94,11 @@ final class PacksOnHandSheet {
   }
 
   private static ColumnSpec pieces(String heading, String help) {
-    return ColumnSpec.input(heading).number(CellFormat.COUNT, 0, 999).wide(15).help(help);
+    return ColumnSpec.input(heading).number(CellFormat.COUNT, 0, 999).width(15).help(help);
   }
 
   void declare(DaySheet plan) {
-    fewest.by(plan.fewestOf(energy));
+    fewest.formula(plan.fewestOf(energy));
     table.checks(
         ValidationRule.stop(
             calc("COUNTIF({};{})>1", kind.all(), kind),

@@ -25,22 +25,22 @@ final class PositionsSheet {
   final PackFeed feed;
   final ColumnSpec position =
       ColumnSpec.input("Position")
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("What a pack hangs on: camera A on sticks, the same on the shoulder, sound bag.");
   final ColumnSpec department =
       ColumnSpec.input("Department")
-          .wide(24)
+          .width(24)
           .help("Who carries it: camera, sound, video, electric.");
   final ColumnSpec quantity =
       ColumnSpec.input("Quantity")
           .number(CellFormat.COUNT, 1, 99)
-          .wide(17)
+          .width(17)
           .help("How many alike, each with packs of its own, swapped together. Blank: 1.");
   final ColumnSpec joined =
       ColumnSpec.input("Joined")
-          .oneOf("one", "hot-swap", "parallel", "series")
-          .wide(16)
+          .options("one", "hot-swap", "parallel", "series")
+          .width(16)
           .help(
               "hot-swap: a plate that supplies from one battery while another is changed. "
                   + "parallel: same type and charge only. series: same type and charge, only where "
@@ -48,38 +48,40 @@ final class PositionsSheet {
   final ColumnSpec atOnce =
       ColumnSpec.input("Packs at once")
           .number(CellFormat.COUNT, 1, 12)
-          .wide(13)
+          .width(13)
           .help("How many packs hang on it at the same time. Blank: 1.");
   final ColumnSpec swapAt =
       ColumnSpec.input("Swap at")
           .share(0, 0.9)
-          .wide(13)
+          .width(13)
           .help("Charge left at which you swap, with %: 15 %. Blank: when the device stops.");
   final ColumnSpec mostMass =
       ColumnSpec.input("Mass, at most")
           .number(CellFormat.ONE, 0, 1000)
-          .wide(14)
+          .width(14)
           .help("Packs on the shoulder or the rig may weigh so much together. Blank: no matter.");
   final ColumnSpec staysOn =
       ColumnSpec.input("On in breaks")
-          .oneOf("yes")
-          .wide(13)
+          .options("yes")
+          .width(13)
           .help("yes: it stays on over lunch and the move of Job. Blank: it is switched off.");
   final ColumnSpec watts =
-      ColumnSpec.result("Power, at the most").unit("W").as(CellFormat.WHOLE).wide(14);
-  final ColumnSpec hours = ColumnSpec.result("One set lasts").unit("h").as(CellFormat.ONE).wide(13);
+      ColumnSpec.result("Power, at the most").unit("W").format(CellFormat.WHOLE).width(14);
+  final ColumnSpec hours =
+      ColumnSpec.result("One set lasts").unit("h").format(CellFormat.ONE).width(13);
   final ColumnSpec startsAbove =
-      ColumnSpec.result("Won't start below").as(CellFormat.SHARE).mayBeBlank().wide(14);
+      ColumnSpec.result("Won't start below").format(CellFormat.SHARE).mayBeBlank().width(14);
   final ColumnSpec onFor =
-      ColumnSpec.result("On that day").unit("h").as(CellFormat.ONE).mayBeBlank().wide(13);
-  final ColumnSpec swaps = ColumnSpec.result("Swaps").as(CellFormat.COUNT).mayBeBlank().wide(11);
-  final ColumnSpec mass = ColumnSpec.result("Mass").as(CellFormat.ONE).mayBeBlank().wide(13);
+      ColumnSpec.result("On that day").unit("h").format(CellFormat.ONE).mayBeBlank().width(13);
+  final ColumnSpec swaps =
+      ColumnSpec.result("Swaps").format(CellFormat.COUNT).mayBeBlank().width(11);
+  final ColumnSpec mass = ColumnSpec.result("Mass").format(CellFormat.ONE).mayBeBlank().width(13);
 
-  final ColumnSpec series = ColumnSpec.working("In series").as(CellFormat.COUNT);
-  final ColumnSpec parallel = ColumnSpec.working("Side by side").as(CellFormat.COUNT);
-  final ColumnSpec cutOff = ColumnSpec.working("Lowest volts").unit("V").as(CellFormat.ONE);
-  final ColumnSpec first = ColumnSpec.working("First on").unit("h").as(CellFormat.TWO);
-  final ColumnSpec last = ColumnSpec.working("Last off").unit("h").as(CellFormat.TWO);
+  final ColumnSpec series = ColumnSpec.working("In series").format(CellFormat.COUNT);
+  final ColumnSpec parallel = ColumnSpec.working("Side by side").format(CellFormat.COUNT);
+  final ColumnSpec cutOff = ColumnSpec.working("Lowest volts").unit("V").format(CellFormat.ONE);
+  final ColumnSpec first = ColumnSpec.working("First on").unit("h").format(CellFormat.TWO);
+  final ColumnSpec last = ColumnSpec.working("Last off").unit("h").format(CellFormat.TWO);
 
   final TableSpec table = TableSpec.of("Positions", ROOM);
 
@@ -134,7 +136,7 @@ final class PositionsSheet {
   private void works(DevicesSheet devices, DaySheet plan) {
     Formula here = devices.position.all();
     watts
-        .by(
+        .formula(
             calc(
                 "IF(MAXIFS({};{};{})=0;\"\";MAXIFS({};{};{}))",
                 devices.together.all(),
@@ -144,27 +146,27 @@ final class PositionsSheet {
                 here,
                 position))
         .mayBeBlank();
-    series.by(calc("IF({}=\"series\";{};1)", or(joined, "one"), or(atOnce, 1)));
-    parallel.by(
+    series.formula(calc("IF({}=\"series\";{};1)", or(joined, "one"), or(atOnce, 1)));
+    parallel.formula(
         calc(
             "IF(OR({}=\"hot-swap\";{}=\"parallel\");{};1)",
             or(joined, "one"),
             or(joined, "one"),
             or(atOnce, 1)));
-    cutOff.by(calc("MAX(1;MAXIFS({};{};{}))", devices.lowest.all(), here, position));
+    cutOff.formula(calc("MAX(1;MAXIFS({};{};{}))", devices.lowest.all(), here, position));
     feed.works(
         watts,
         calc("IF({}=1;{};{})", cutOff, feed.there, cutOff),
         series,
         parallel,
         calc("IF({}=\"parallel\";{};1)", or(joined, "one"), parallel));
-    hours.by(feed.hours(cutOff, day.coldest, or(swapAt, 0)));
-    startsAbove.by(feed.startsAbove(cutOff, day.coldest));
-    first.by(calc("MINIFS({};{};{})", devices.onFrom.all(), here, position));
-    last.by(calc("MAXIFS({};{};{})", devices.onTo.all(), here, position));
-    onFor.by(plan.hoursOf(position));
-    swaps.by(calc("IF({}=0;0;{}-1)", onFor, call(PackFunctions.COUNT, onFor, hours)));
-    mass.by(
+    hours.formula(feed.hours(cutOff, day.coldest, or(swapAt, 0)));
+    startsAbove.formula(feed.startsAbove(cutOff, day.coldest));
+    first.formula(calc("MINIFS({};{};{})", devices.onFrom.all(), here, position));
+    last.formula(calc("MAXIFS({};{};{})", devices.onTo.all(), here, position));
+    onFor.formula(plan.hoursOf(position));
+    swaps.formula(calc("IF({}=0;0;{}-1)", onFor, call(PackFunctions.COUNT, onFor, hours)));
+    mass.formula(
         calc(
             "IF(N({})=0;\"\";{}*{}*{})",
             feed.ofPack(kit.packMass),

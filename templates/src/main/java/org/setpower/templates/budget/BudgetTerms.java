@@ -27,10 +27,10 @@ final class BudgetTerms {
       FieldSpec.input("Tax")
           .share()
           .help("The usual rate; a row of Lines may have its own. None: 0%.")
-          .named("Job_Tax");
+          .rangeName("Job_Tax");
   final FieldSpec taxIs =
       FieldSpec.input("Tax is")
-          .oneOf("reclaimed", "a cost")
+          .options("reclaimed", "a cost")
           .is("reclaimed")
           .help("a cost: it counts in the budget. Ask your accountant.");
   final FieldSpec contingency =
@@ -38,20 +38,21 @@ final class BudgetTerms {
           .share()
           .is(0)
           .help("Share of all lines that is kept for what nobody foresaw.")
-          .named("Job_Contingency");
+          .rangeName("Job_Contingency");
 
   final FieldSpec fuel =
       FieldSpec.input("Fuel")
-          .oneOf("diesel", "HVO", "petrol")
+          .options("diesel", "HVO", "petrol")
           .is("diesel")
           .help("What the generator burns.");
   final FieldSpec fuelPrice =
-      price("Fuel price", "Of a litre, delivered: ask whoever brings it.").named("Job_Fuel_price");
+      price("Fuel price", "Of a litre, delivered: ask whoever brings it.")
+          .rangeName("Job_Fuel_price");
   final FieldSpec energyPrice =
       price("Energy price", "Of a kWh from the grid: contract of the house or the quay.")
-          .named("Job_Energy_price");
-  final FieldSpec kilometrePrice = price("Truck", "Of a kilometre.").named("Job_Truck");
-  final FieldSpec crewPrice = price("Crew", "Of an hour.").named("Job_Crew");
+          .rangeName("Job_Energy_price");
+  final FieldSpec kilometrePrice = price("Truck", "Of a kilometre.").rangeName("Job_Truck");
+  final FieldSpec crewPrice = price("Crew", "Of an hour.").rangeName("Job_Crew");
   final FieldSpec operatorPrice = price("Operator", "Of an hour with the generator.");
   final FieldSpec grid =
       FieldSpec.input("Grid of")
@@ -78,16 +79,16 @@ final class BudgetTerms {
           .help("Time to pay a bill, counted from Back on.");
 
   final ColumnSpec other =
-      ColumnSpec.input("Currency").needed().wide(52).help("Three letters: USD, GBP, NOK.");
+      ColumnSpec.input("Currency").required().width(52).help("Three letters: USD, GBP, NOK.");
   final ColumnSpec rate =
       ColumnSpec.input("Costs")
           .unit(currency)
           .number(CellFormat.RATE, 0.000001, 1_000_000)
-          .needed()
-          .wide(38)
+          .required()
+          .width(38)
           .help("What one of it costs in the currency of this file, at your bank.");
   final ColumnSpec asOf =
-      ColumnSpec.input("As of").as(CellFormat.DATE).wide(20).help("Date of the rate.");
+      ColumnSpec.input("As of").format(CellFormat.DATE).width(20).help("Date of the rate.");
   final TableSpec rates = TableSpec.of("Exchange rates (only for prices in another currency)", 4);
 
   BudgetTerms() {
@@ -107,7 +108,7 @@ final class BudgetTerms {
   }
 
   private static FieldSpec date(String heading, String help) {
-    return FieldSpec.input(heading).as(CellFormat.DATE).help(help);
+    return FieldSpec.input(heading).format(CellFormat.DATE).help(help);
   }
 
   /** An amount of another currency in that of the file; a blank currency is that of the file. */
@@ -116,7 +117,7 @@ final class BudgetTerms {
         "IF({}=\"\";{};{})",
         or(of, ""),
         amount,
-        call(HireFunctions.CONVERT, amount, rate.where(other, or(of, "")), currency));
+        call(HireFunctions.CONVERT, amount, rate.lookup(other, or(of, "")), currency));
   }
 
   /** True when a currency has no rate. */
@@ -154,7 +155,7 @@ final class BudgetTerms {
 
   /** A column of money. */
   ColumnSpec money(String heading, Formula formula) {
-    return ColumnSpec.result(heading, formula).unit(currency).as(CellFormat.MONEY).wide(24);
+    return ColumnSpec.result(heading, formula).unit(currency).format(CellFormat.MONEY).width(24);
   }
 
   /** A column of money to fill. */
@@ -162,7 +163,7 @@ final class BudgetTerms {
     return ColumnSpec.input(heading)
         .unit(currency)
         .number(CellFormat.MONEY, 0, 100_000_000)
-        .wide(22);
+        .width(22);
   }
 
   /** An amount, rounded. */

@@ -27,12 +27,12 @@ final class BudgetTotals {
   final FieldSpec left;
   final FieldSpec addsUp;
 
-  final ColumnSpec account = ColumnSpec.result("Account").mayBeBlank().wide(60);
+  final ColumnSpec account = ColumnSpec.result("Account").mayBeBlank().width(60);
   final ColumnSpec accountCost;
   final ColumnSpec accountOrdered;
   final ColumnSpec accountOver;
   final TableSpec byAccount;
-  final ColumnSpec department = ColumnSpec.result("Department").mayBeBlank().wide(60);
+  final ColumnSpec department = ColumnSpec.result("Department").mayBeBlank().width(60);
   final ColumnSpec departmentCost;
   final ColumnSpec departmentOrdered;
   final ColumnSpec departmentOver;
@@ -58,9 +58,9 @@ final class BudgetTotals {
         money("Contingency left", terms.rounded(calc("{}-{}", contingency, over)))
             .help("Kept, less what is ordered over its lines.");
 
-    accountCost = terms.money("Planned", null).mayBeBlank().wide(46);
-    accountOrdered = terms.money("Ordered", null).mayBeBlank().wide(36);
-    accountOver = terms.money("Over or under", null).mayBeBlank().wide(36);
+    accountCost = terms.money("Planned", null).mayBeBlank().width(46);
+    accountOrdered = terms.money("Ordered", null).mayBeBlank().width(36);
+    accountOver = terms.money("Over or under", null).mayBeBlank().width(36);
     byAccount =
         group(
             "By account",
@@ -71,9 +71,9 @@ final class BudgetTotals {
             rows.newHeading,
             rows.heading,
             rows);
-    departmentCost = terms.money("Planned", null).mayBeBlank().wide(46);
-    departmentOrdered = terms.money("Ordered", null).mayBeBlank().wide(36);
-    departmentOver = terms.money("Over or under", null).mayBeBlank().wide(36);
+    departmentCost = terms.money("Planned", null).mayBeBlank().width(46);
+    departmentOrdered = terms.money("Ordered", null).mayBeBlank().width(36);
+    departmentOver = terms.money("Over or under", null).mayBeBlank().width(36);
     byDepartment =
         group(
             "By department",
@@ -106,16 +106,16 @@ final class BudgetTotals {
       ColumnSpec of,
       CostLinesSheet rows) {
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
-    name.by(calc("INDEX({};MATCH({};{};0))", of.all(), number, first.all()));
-    cost.by(calc("SUMIFS({};{};{})", rows.cost.all(), of.all(), name));
-    ordered.by(calc("SUMIFS({};{};{})", rows.ordered.all(), of.all(), name));
-    over.by(calc("SUMIFS({};{};{})", rows.over.all(), of.all(), name));
+    number.formula(number.rowNumber());
+    name.formula(calc("INDEX({};MATCH({};{};0))", of.all(), number, first.all()));
+    cost.formula(calc("SUMIFS({};{};{})", rows.cost.all(), of.all(), name));
+    ordered.formula(calc("SUMIFS({};{};{})", rows.ordered.all(), of.all(), name));
+    over.formula(calc("SUMIFS({};{};{})", rows.over.all(), of.all(), name));
     return TableSpec.of(title, GROUPS).columns(name, cost, ordered, over, number);
   }
 
   private FieldSpec money(String heading, Formula formula) {
-    return FieldSpec.result(heading, formula).unit(terms.currency).as(CellFormat.MONEY);
+    return FieldSpec.result(heading, formula).unit(terms.currency).format(CellFormat.MONEY);
   }
 
   /** A sum; nothing when there is nothing to add. */

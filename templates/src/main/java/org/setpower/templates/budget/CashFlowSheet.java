@@ -20,19 +20,24 @@ final class CashFlowSheet {
 
   final ColumnSpec toWhom =
       ColumnSpec.input("Deposit to")
-          .needed()
-          .wide(60)
+          .required()
+          .width(60)
           .help("Who asks for it: rental desk, harbour.");
   final ColumnSpec deposit;
   final ColumnSpec outOn =
-      ColumnSpec.input("Out on").as(CellFormat.DATE).wide(36).help("Blank: Ordered on, from Job.");
+      ColumnSpec.input("Out on")
+          .format(CellFormat.DATE)
+          .width(36)
+          .help("Blank: Ordered on, from Job.");
   final ColumnSpec backOn =
       ColumnSpec.input("Comes back on")
-          .as(CellFormat.DATE)
-          .wide(36)
+          .format(CellFormat.DATE)
+          .width(36)
           .help("As agreed, after the return.");
-  private final ColumnSpec outIn = ColumnSpec.working("Out in the week from").as(CellFormat.DATE);
-  private final ColumnSpec backIn = ColumnSpec.working("Back in the week from").as(CellFormat.DATE);
+  private final ColumnSpec outIn =
+      ColumnSpec.working("Out in the week from").format(CellFormat.DATE);
+  private final ColumnSpec backIn =
+      ColumnSpec.working("Back in the week from").format(CellFormat.DATE);
   final TableSpec deposits = TableSpec.of("Deposits", 8);
 
   final FieldSpec planned;
@@ -43,7 +48,8 @@ final class CashFlowSheet {
   private final FieldSpec last;
   private final FieldSpec spread;
 
-  final ColumnSpec week = ColumnSpec.result("Week from").as(CellFormat.DATE).mayBeBlank().wide(60);
+  final ColumnSpec week =
+      ColumnSpec.result("Week from").format(CellFormat.DATE).mayBeBlank().width(60);
   final ColumnSpec lines;
   final ColumnSpec tax;
   final ColumnSpec depositsOut;
@@ -52,7 +58,7 @@ final class CashFlowSheet {
   final ColumnSpec soFar;
   final TableSpec weeks = TableSpec.of("Cash by week", WEEKS);
 
-  private final ColumnSpec part = ColumnSpec.working("Part of weekly pay").as(CellFormat.COUNT);
+  private final ColumnSpec part = ColumnSpec.working("Part of weekly pay").format(CellFormat.COUNT);
   private final BudgetTerms terms;
 
   CashFlowSheet(BudgetTerms terms, CostLinesSheet rows, BudgetTotals sums) {
@@ -60,11 +66,11 @@ final class CashFlowSheet {
     deposit =
         terms
             .moneyInput("Amount")
-            .needed()
+            .required()
             .help("What is not given back later is a line of the kind loss.");
-    outIn.by(
+    outIn.formula(
         calc("{}+0*{}", BudgetTerms.weekOf(or(outOn, or(terms.ordered, calc("NA()")))), deposit));
-    backIn.by(calc("{}+0*{}", BudgetTerms.weekOf(backOn), deposit));
+    backIn.formula(calc("{}+0*{}", BudgetTerms.weekOf(backOn), deposit));
     deposits
         .columns(toWhom, deposit, outOn, backOn, outIn, backIn)
         .checks(
@@ -94,15 +100,15 @@ final class CashFlowSheet {
                     isWeekly,
                     BudgetTerms.weekOf(or(terms.back, 0)),
                     BudgetTerms.weekOf(or(terms.delivered, 0))))
-            .as(CellFormat.COUNT)
+            .format(CellFormat.COUNT)
             .help("From Delivered on to Back on, on Job: equal parts.");
 
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
+    number.formula(number.rowNumber());
     Formula monday = calc("{}+7*({}-1)", first, number);
-    week.by(calc("IF({}>{};\"\";{})", monday, last, monday));
+    week.formula(calc("IF({}>{};\"\";{})", monday, last, monday));
     Formula start = BudgetTerms.weekOf(or(terms.delivered, 0));
-    part.by(
+    part.formula(
         calc(
             "IF(AND({};{}>={};{}<={});({}-{})/7+1;0)",
             isWeekly,
@@ -122,8 +128,8 @@ final class CashFlowSheet {
         money(
             "Cash out", terms.rounded(calc("{}+{}+{}-{}", lines, tax, depositsOut, depositsBack)));
     soFar = money("Out so far", null);
-    soFar.by(terms.rounded(calc("SUM({};{})", cash.above(), cash)));
-    weeks.columns(week, lines.wide(46), tax, depositsOut, depositsBack, cash, soFar, number, part);
+    soFar.formula(terms.rounded(calc("SUM({};{})", cash.above(), cash)));
+    weeks.columns(week, lines.width(46), tax, depositsOut, depositsBack, cash, soFar, number, part);
 
     planned =
         field("All weeks", calc("SUM({})", lines.all()))
@@ -136,7 +142,7 @@ final class CashFlowSheet {
     most =
         field("Most out at a time", calc("MAX({})", soFar.all()))
             .help("With tax and deposits: what has to be found.");
-    mostIn = FieldSpec.result("In the week from", week.where(soFar, most)).as(CellFormat.DATE);
+    mostIn = FieldSpec.result("In the week from", week.lookup(soFar, most)).format(CellFormat.DATE);
   }
 
   /** The first or the last week in which money moves. */
@@ -161,7 +167,7 @@ final class CashFlowSheet {
                 isWeekly,
                 BudgetTerms.weekOf(or(weekly, 0)),
                 none))
-        .as(CellFormat.DATE);
+        .format(CellFormat.DATE);
   }
 
   /** What of the lines falls due in the week of the row, with its part of weekly pay. */
@@ -182,7 +188,7 @@ final class CashFlowSheet {
   }
 
   private ColumnSpec money(String heading, Formula formula) {
-    return terms.money(heading, formula).mayBeBlank().wide(30);
+    return terms.money(heading, formula).mayBeBlank().width(30);
   }
 
   /** An amount of all weeks; nothing while there is no week. */
@@ -190,7 +196,7 @@ final class CashFlowSheet {
     return FieldSpec.result(
             heading, terms.rounded(calc("IF(COUNT({})=0;NA();{})", lines.all(), amount)))
         .unit(terms.currency)
-        .as(CellFormat.MONEY);
+        .format(CellFormat.MONEY);
   }
 
   SheetSpec tab() {

@@ -20,18 +20,18 @@ final class CostLinesSheet {
   private static final Formula NONE_YET = calc("NA()");
 
   final ColumnSpec account =
-      ColumnSpec.input("Account").wide(28).help("Of your chart of accounts.");
+      ColumnSpec.input("Account").width(28).help("Of your chart of accounts.");
   final ColumnSpec department =
       ColumnSpec.input("Department")
-          .wide(26)
+          .width(26)
           .help("Who answers for it: electric, camera, production.");
   final ColumnSpec what =
-      ColumnSpec.input("What").needed().wide(48).help("As it will stand on the bill.");
+      ColumnSpec.input("What").required().width(48).help("As it will stand on the bill.");
   final ColumnSpec fromWhom =
-      ColumnSpec.input("From whom").wide(32).help("Supplier, or who is asked.");
+      ColumnSpec.input("From whom").width(32).help("Supplier, or who is asked.");
   final ColumnSpec kind =
       ColumnSpec.input("Kind")
-          .oneOf(
+          .options(
               "hire",
               "sub-hire",
               "bought",
@@ -41,74 +41,74 @@ final class CostLinesSheet {
               "connection",
               "insurance",
               "loss")
-          .needed()
-          .wide(22)
+          .required()
+          .width(22)
           .help("What sort of cost it is.");
   final ColumnSpec quantity =
       ColumnSpec.input("How many")
           .unit("units")
           .number(CellFormat.TWO, 0, 1_000_000)
-          .wide(18)
+          .width(18)
           .help("Pieces, litres, kWh, km, hours. Blank: what the plan says.");
   final ColumnSpec planned =
       ColumnSpec.input("Count from the plan")
-          .wide(36)
+          .width(36)
           .help("A row of From the plan, if it counts.");
   final ColumnSpec by =
       ColumnSpec.input("Charged by")
-          .oneOf("day", "week", "litre", "kWh", "km", "hour", "once")
-          .wide(18)
+          .options("day", "week", "litre", "kWh", "km", "hour", "once")
+          .width(18)
           .help("What the price is for.");
   final ColumnSpec times =
       ColumnSpec.input("For how long")
           .unit("times")
           .number(CellFormat.ONE, 0, 3660)
-          .wide(18)
+          .width(18)
           .help("Days or weeks charged. Blank: once.");
   final ColumnSpec least =
       ColumnSpec.input("Least charged")
           .unit("times")
           .number(CellFormat.ONE, 0, 3660)
-          .wide(18)
+          .width(18)
           .help("Fewest days or weeks charged. Blank: none.");
   final ColumnSpec hoursADay =
       ColumnSpec.input("Hours a day")
           .unit("h")
           .number(CellFormat.TWO, 0.1, 24)
-          .wide(18)
+          .width(18)
           .help("Crew by the hour, for overtime: hours of one day. Blank: as From the plan says.");
   final ColumnSpec currency =
-      ColumnSpec.input("Currency").wide(22).help("Of the price, if another; rates are on Job.");
+      ColumnSpec.input("Currency").width(22).help("Of the price, if another; rates are on Job.");
   final ColumnSpec price;
   final ColumnSpec discount =
       ColumnSpec.input("Discount")
           .share()
-          .wide(18)
+          .width(18)
           .help("All together, off this line. 10% or 0.1. Blank: none.");
   final ColumnSpec ownTax =
-      ColumnSpec.input("Own tax").share().wide(16).help("Only where it differs from Job.");
+      ColumnSpec.input("Own tax").share().width(16).help("Only where it differs from Job.");
   final ColumnSpec due =
       ColumnSpec.input("Due")
-          .oneOf("with order", "on delivery", "each week", "on return", "days after")
-          .wide(24)
+          .options("with order", "on delivery", "each week", "on return", "days after")
+          .width(24)
           .help("When it is paid. Blank: on delivery.");
   final ColumnSpec ordered;
   final ColumnSpec paid;
   final ColumnSpec struck =
       ColumnSpec.input("Struck")
-          .oneOf("yes")
-          .wide(15)
+          .options("yes")
+          .width(15)
           .help("yes: looked at and not needed; it costs nothing.");
 
   final ColumnSpec count =
-      ColumnSpec.result("Counted").unit("units").as(CellFormat.TWO).mayBeBlank().wide(18);
-  final ColumnSpec charged = ColumnSpec.working("Times charged").as(CellFormat.ONE);
+      ColumnSpec.result("Counted").unit("units").format(CellFormat.TWO).mayBeBlank().width(18);
+  final ColumnSpec charged = ColumnSpec.working("Times charged").format(CellFormat.ONE);
   final ColumnSpec overtime;
   final ColumnSpec net;
   final ColumnSpec tax;
   final ColumnSpec total;
   final ColumnSpec cost;
-  final ColumnSpec paidIn = ColumnSpec.working("Paid in the week from").as(CellFormat.DATE);
+  final ColumnSpec paidIn = ColumnSpec.working("Paid in the week from").format(CellFormat.DATE);
   final ColumnSpec toCome;
   final ColumnSpec over;
 
@@ -119,8 +119,8 @@ final class CostLinesSheet {
   final TableSpec table = TableSpec.of("Lines", 100);
 
   CostLinesSheet(BudgetTerms terms, PlanFiguresSheet plan) {
-    planned.oneOf(plan.what);
-    currency.oneOf(terms.other);
+    planned.options(plan.what);
+    currency.options(terms.other);
     price =
         terms
             .moneyInput("Price each")
@@ -129,15 +129,15 @@ final class CostLinesSheet {
     ordered = terms.moneyInput("Ordered").help("As ordered, without tax. Blank: not yet.");
     paid = terms.moneyInput("Paid").help("So far, without tax. Deposits are not a cost.");
 
-    count.by(
+    count.formula(
         calc(
             "IF({}=\"\";\"\";IF({}<>\"\";{};IF({}=\"\";\"\";{})))",
             what,
             or(quantity, ""),
             or(quantity, ""),
             or(planned, ""),
-            plan.all.where(plan.what, or(planned, ""))));
-    charged.by(calc("IF({}=\"\";\"\";MAX({};{}))", what, or(times, 1), or(least, 0)));
+            plan.all.lookup(plan.what, or(planned, ""))));
+    charged.formula(calc("IF({}=\"\";\"\";MAX({};{}))", what, or(times, 1), or(least, 0)));
     overtime = overtime(terms, plan);
     net =
         terms.money(
@@ -162,23 +162,23 @@ final class CostLinesSheet {
     total = terms.money("With tax", calc("{}+{}", net, tax)).mayBeBlank();
     cost =
         ColumnSpec.working("Cost", calc("IF({}=\"a cost\";{};{})", terms.taxIs, total, net))
-            .as(CellFormat.MONEY);
+            .format(CellFormat.MONEY);
     toCome =
         terms
             .money("Still to come", terms.rounded(calc("{}-{}", or(ordered, net), or(paid, 0))))
             .mayBeBlank();
     over = terms.money("Over or under", terms.rounded(calc("{}-{}", ordered, net))).mayBeBlank();
 
-    paidIn.by(
+    paidIn.formula(
         calc(
             "IF({}=\"each week\";\"\";{}+0*{})",
             or(due, ""),
             BudgetTerms.weekOf(paidOn(terms)),
             cost));
-    heading.by(calc("IF({}=\"\";\"\";{})", what, or(account, NONE)));
-    newHeading.by(first(heading, newHeading));
-    section.by(calc("IF({}=\"\";\"\";{})", what, or(department, NONE)));
-    newSection.by(first(section, newSection));
+    heading.formula(calc("IF({}=\"\";\"\";{})", what, or(account, NONE)));
+    newHeading.formula(first(heading, newHeading));
+    section.formula(calc("IF({}=\"\";\"\";{})", what, or(department, NONE)));
+    newSection.formula(first(section, newSection));
 
     table
         .columns(
@@ -215,7 +215,7 @@ final class CostLinesSheet {
             newHeading,
             section,
             newSection)
-        .called(what)
+        .rowLabel(what)
         .checks(
             ValidationRule.wrong(
                 calc("AND({}<>\"\";{}=\"yes\")", or(ordered, ""), or(struck, "")),
@@ -278,7 +278,7 @@ final class CostLinesSheet {
                 plan.what.all(),
                 row,
                 plan.measure.all(),
-                plan.daily.where(plan.what, row)));
+                plan.daily.lookup(plan.what, row)));
     Formula added =
         call(
             HireFunctions.OVERTIME,
@@ -322,7 +322,7 @@ final class CostLinesSheet {
   }
 
   SheetSpec tab() {
-    table.starts(CostLinesSheet.class, "/org/setpower/templates/budget/budget-lines.csv");
+    table.initialRows(CostLinesSheet.class, "/org/setpower/templates/budget/budget-lines.csv");
     return SheetSpec.of(
             "Lines",
             "One row for each thing that is paid for. The rows that stand here are easily"

@@ -23,20 +23,20 @@ final class PackMixSheet {
   private static final int REASON = 28;
 
   private final ColumnSpec part =
-      ColumnSpec.input("Part of the day").needed().wide(60).help("Morning, night, under way.");
+      ColumnSpec.input("Part of the day").required().width(60).help("Morning, night, under way.");
   private final ColumnSpec hours =
       ColumnSpec.input("Lasts")
           .unit("h")
           .number(CellFormat.TWO, 0.01, 24)
-          .needed()
-          .wide(46)
+          .required()
+          .width(46)
           .help("Hours of this part.");
   private final ColumnSpec needed =
       ColumnSpec.input("Takes")
           .unit("Wh")
           .number(CellFormat.WHOLE, 0, 10_000_000)
-          .needed()
-          .wide(24)
+          .required()
+          .width(24)
           .help("What all devices take in it: lighting plan or battery day.");
   final TableSpec needs =
       TableSpec.of("What the packs must give", 6).columns(part, hours, needed).checks();
@@ -48,20 +48,23 @@ final class PackMixSheet {
           .help("Who carry them in the cabin. Blank: nobody flies.");
 
   private final ColumnSpec pack =
-      ColumnSpec.input("Pack").needed().wide(60).help("One row for each size that can be hired.");
+      ColumnSpec.input("Pack")
+          .required()
+          .width(60)
+          .help("One row for each size that can be hired.");
   private final ColumnSpec energy =
       ColumnSpec.input("Energy")
           .unit("Wh")
           .number(CellFormat.WHOLE, 0.1, 1_000_000)
-          .needed()
-          .wide(46)
+          .required()
+          .width(46)
           .help("As it is today and in the cold, not new and warm.");
   private final ColumnSpec watts =
       ColumnSpec.input("At most")
           .unit("W")
           .number(CellFormat.WHOLE, 0.1, 1_000_000)
-          .needed()
-          .wide(24)
+          .required()
+          .width(24)
           .help("Amps it may give times its volts.");
   private final ColumnSpec mass;
   private final ColumnSpec price;
@@ -69,16 +72,17 @@ final class PackMixSheet {
       ColumnSpec.input("In the cabin")
           .unit("a person")
           .number(CellFormat.COUNT, 0, 1000)
-          .wide(24)
+          .width(24)
           .help("How many one traveller may carry: flight packing list. Blank: no limit.");
 
-  private final ColumnSpec pieces = ColumnSpec.result("Pieces").as(CellFormat.COUNT).wide(20);
+  private final ColumnSpec pieces = ColumnSpec.result("Pieces").format(CellFormat.COUNT).width(20);
   private final ColumnSpec hirePart;
   private final ColumnSpec massPart;
   final TableSpec packs = TableSpec.of("Packs to choose from", PACKS);
 
-  private final ColumnSpec option = ColumnSpec.result("Row").as(CellFormat.COUNT).wide(60);
-  private final ColumnSpec found = ColumnSpec.result("Pieces found").as(CellFormat.COUNT).wide(46);
+  private final ColumnSpec option = ColumnSpec.result("Row").format(CellFormat.COUNT).width(60);
+  private final ColumnSpec found =
+      ColumnSpec.result("Pieces found").format(CellFormat.COUNT).width(46);
   private final ArrayResult mix;
 
   final FieldSpec hireDay;
@@ -95,10 +99,10 @@ final class PackMixSheet {
         ColumnSpec.input("Mass")
             .unit(terms.job.masses())
             .number(CellFormat.TWO, 0, 10_000)
-            .needed()
-            .wide(20)
+            .required()
+            .width(20)
             .help("Of one.");
-    price = terms.moneyInput("Hire a day").needed().help("Of one, before discount.");
+    price = terms.moneyInput("Hire a day").required().help("Of one, before discount.");
     ColumnSpec wh = feeds("Wh", energy);
     ColumnSpec w = feeds("W", watts);
     ColumnSpec kg = feeds("kg", terms.job.kilograms(mass));
@@ -122,15 +126,15 @@ final class PackMixSheet {
             option,
             found);
     ColumnSpec row = ColumnSpec.working("Row here");
-    row.by(row.rowNumber());
-    pieces.by(calc("{}+0*LEN({})", found.where(option, row), pack)).mayBeBlank();
+    row.formula(row.rowNumber());
+    pieces.formula(calc("{}+0*LEN({})", found.lookup(option, row), pack)).mayBeBlank();
     hirePart = terms.money("Hire of them", terms.fee(price, pieces)).mayBeBlank();
     massPart =
         ColumnSpec.result("Mass of them", calc("{}*{}", mass, pieces))
             .unit(terms.job.masses())
-            .as(CellFormat.ONE)
+            .format(CellFormat.ONE)
             .mayBeBlank()
-            .wide(20);
+            .width(20);
     packs
         .columns(
             pack, energy, watts, mass, price, limit, pieces, hirePart, massPart, wh, w, kg, cost,
@@ -143,9 +147,10 @@ final class PackMixSheet {
     hireDay =
         FieldSpec.result("Hire a day", terms.rounded(sum(hirePart)))
             .unit(terms.currency)
-            .as(CellFormat.MONEY);
-    allMass = FieldSpec.result("Mass", sum(massPart)).unit(terms.job.masses()).as(CellFormat.ONE);
-    allPieces = FieldSpec.result("Pieces", sum(pieces)).as(CellFormat.COUNT);
+            .format(CellFormat.MONEY);
+    allMass =
+        FieldSpec.result("Mass", sum(massPart)).unit(terms.job.masses()).format(CellFormat.ONE);
+    allPieces = FieldSpec.result("Pieces", sum(pieces)).format(CellFormat.COUNT);
   }
 
   private static ColumnSpec feeds(String heading, Formula value) {

@@ -16,38 +16,38 @@ import org.setpower.templates.spec.ValidationRule;
 final class PlanFiguresSheet {
   final ColumnSpec what =
       ColumnSpec.input(PlanHandover.TITLE)
-          .needed()
-          .wide(60)
+          .required()
+          .width(60)
           .help("The first rows are those of a plan's result; add your own below them.");
   final ColumnSpec measure =
       ColumnSpec.input(PlanHandover.MEASURE)
-          .oneOf("kWh", "litres", "hours", "pieces", "kg", "km")
-          .needed()
-          .wide(45)
+          .options("kWh", "litres", "hours", "pieces", "kg", "km")
+          .required()
+          .width(45)
           .help("What is counted.");
   final ColumnSpec daily =
       ColumnSpec.input(PlanHandover.DAILY)
           .unit("units")
           .number(CellFormat.TWO, 0, 10_000_000)
-          .named(PlanHandover.DAILY_NAME)
-          .wide(22)
+          .rangeName(PlanHandover.DAILY_NAME)
+          .width(22)
           .help("Copied as values with Days from the plan's Result, or typed.");
   final ColumnSpec days =
       ColumnSpec.input(PlanHandover.DAYS)
           .unit("days")
           .number(CellFormat.ONE, 0, 3660)
-          .named(PlanHandover.DAYS_NAME)
-          .wide(18)
+          .rangeName(PlanHandover.DAYS_NAME)
+          .width(18)
           .help("On so many days.");
   private final ColumnSpec source =
       ColumnSpec.input("Plan and revision")
-          .wide(50)
+          .width(50)
           .help("Which plan it comes from, and its revision: lights at the pans, revision 3.");
   final ColumnSpec all =
       ColumnSpec.result("In all", calc("{}*{}", daily, days))
           .unit("units")
-          .as(CellFormat.TWO)
-          .wide(22);
+          .format(CellFormat.TWO)
+          .width(22);
   final TableSpec table =
       TableSpec.of("From the plan", 40)
           .columns(what, measure, daily, days, source, all)
@@ -63,7 +63,7 @@ final class PlanFiguresSheet {
                   Formula.of("Note the plan and its revision, so that an old figure is seen.")));
 
   SheetSpec tab() {
-    table.starts(PlanFiguresSheet.class, "/org/setpower/templates/budget/budget-plan.csv");
+    table.initialRows(PlanFiguresSheet.class, "/org/setpower/templates/budget/budget-plan.csv");
     return SheetSpec.of(
             PlanHandover.TITLE,
             "What the plans say will be used: copy A day and Days from the block of the same rows"

@@ -175,8 +175,8 @@ public final class PowerBudget implements TemplateDefinition {
               cash.most,
               cash.mostIn)),
       KeyFigure.money(
-          "Cheapest way (money)", terms.currency, KeyFigure.least(ways.total), best(ways.total)),
-      KeyFigure.of("Least CO2 (kg)", CellFormat.ONE, KeyFigure.least(ways.co2), best(ways.co2))
+          "Cheapest way (money)", terms.currency, KeyFigure.min(ways.total), best(ways.total)),
+      KeyFigure.of("Least CO2 (kg)", CellFormat.ONE, KeyFigure.min(ways.co2), best(ways.co2))
     };
   }
 
@@ -189,7 +189,7 @@ public final class PowerBudget implements TemplateDefinition {
   }
 
   private Formula best(ColumnSpec figures) {
-    return calc("IFERROR({};\"See Options.\")", ways.way.whereLeast(figures));
+    return calc("IFERROR({};\"See Options.\")", ways.way.lookupAtMin(figures));
   }
 
   private SheetSpec notes() {

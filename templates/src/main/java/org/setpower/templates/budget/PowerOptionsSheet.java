@@ -19,16 +19,19 @@ final class PowerOptionsSheet {
   static final int ROOM = 4;
 
   final ColumnSpec way =
-      ColumnSpec.input("Way").needed().wide(45).help("Packs, generator, house supply, or a mix.");
+      ColumnSpec.input("Way")
+          .required()
+          .width(45)
+          .help("Packs, generator, house supply, or a mix.");
   final ColumnSpec fromMix =
       ColumnSpec.input("From Mix")
-          .oneOf("yes")
-          .wide(18)
+          .options("yes")
+          .width(18)
           .help("yes: hire a day and mass are those of the mix that Mix has found.");
   final ColumnSpec hireDay;
   final ColumnSpec days =
-      ColumnSpec.input("Days charged").unit("days").number(CellFormat.ONE, 0, 3660).wide(20);
-  final ColumnSpec discount = ColumnSpec.input("Discount").share().wide(18);
+      ColumnSpec.input("Days charged").unit("days").number(CellFormat.ONE, 0, 3660).width(20);
+  final ColumnSpec discount = ColumnSpec.input("Discount").share().width(18);
   final ColumnSpec litres = number("Fuel", "litres", "Lighting plan, Result.");
   final ColumnSpec energy =
       number("Energy", "kWh", "From the grid, with the loss of the chargers.");
@@ -38,7 +41,7 @@ final class PowerOptionsSheet {
   final ColumnSpec operator = number("Operator hours", "h", "With the generator.");
   final ColumnSpec mass;
   final ColumnSpec fails =
-      ColumnSpec.input("What can fail").wide(62).help("What stops the day, and what then.");
+      ColumnSpec.input("What can fail").width(62).help("What stops the day, and what then.");
 
   final ColumnSpec massOfAll;
   final ColumnSpec hireCost;
@@ -58,7 +61,7 @@ final class PowerOptionsSheet {
         ColumnSpec.input("Mass")
             .unit(terms.job.masses())
             .number(CellFormat.ONE, 0, 1_000_000)
-            .wide(18)
+            .width(18)
             .help("What has to be carried or towed.");
     days.help("By the rule of the house; blank: 1.");
     discount.help("Off the hire. 10% or 0.1. Blank: none.");
@@ -113,8 +116,8 @@ final class PowerOptionsSheet {
                     or(energy, 0),
                     call(GensetFunctions.GRIDCO2, or(energy, 0), or(terms.grid, "?"))))
             .unit("kg")
-            .as(CellFormat.ONE)
-            .failing("CO2: fill in Grid of on Job, a country that the handbook lists.");
+            .format(CellFormat.ONE)
+            .errorMessage("CO2: fill in Grid of on Job, a country that the handbook lists.");
     massOfAll =
         ColumnSpec.result(
                 "Mass of all",
@@ -125,8 +128,8 @@ final class PowerOptionsSheet {
                     or(mass, 0),
                     way))
             .unit(terms.job.masses())
-            .as(CellFormat.ONE)
-            .wide(18);
+            .format(CellFormat.ONE)
+            .width(18);
     table
         .columns(
             way,
@@ -176,7 +179,7 @@ final class PowerOptionsSheet {
     return ColumnSpec.input(heading)
         .unit(unit)
         .number(CellFormat.ONE, 0, 1_000_000)
-        .wide(20)
+        .width(20)
         .help(help);
   }
 
@@ -185,23 +188,23 @@ final class PowerOptionsSheet {
   }
 
   private static TableSpec owning(BudgetTerms terms) {
-    ColumnSpec item = ColumnSpec.input("Item").needed().wide(45).help("What could be bought.");
-    ColumnSpec purchase = terms.moneyInput("Purchase").needed().help("Price when new.");
+    ColumnSpec item = ColumnSpec.input("Item").required().width(45).help("What could be bought.");
+    ColumnSpec purchase = terms.moneyInput("Purchase").required().help("Price when new.");
     ColumnSpec resale =
-        terms.moneyInput("Resale").needed().help("What it still brings afterwards.");
-    ColumnSpec rate = terms.moneyInput("Day rate").needed().help("What its hire costs a day.");
+        terms.moneyInput("Resale").required().help("What it still brings afterwards.");
+    ColumnSpec rate = terms.moneyInput("Day rate").required().help("What its hire costs a day.");
     ColumnSpec upkeep =
         terms.moneyInput("Upkeep a day").help("Tests, storage, repair. Blank: none.");
     ColumnSpec energy =
         ColumnSpec.input("Energy")
             .unit("Wh")
             .number(CellFormat.WHOLE, 0.1, 10_000_000)
-            .wide(20)
+            .width(20)
             .help("Packs: the Wh on the label.");
     ColumnSpec cycles =
         ColumnSpec.input("Cycles")
             .number(CellFormat.COUNT, 1, 100_000)
-            .wide(20)
+            .width(20)
             .help("Packs: full cycles it lasts, from the maker.");
     return TableSpec.of("Own or hire", 12)
         .columns(
@@ -216,8 +219,8 @@ final class PowerOptionsSheet {
                     "Owning is cheaper after",
                     call(HireFunctions.BREAKEVEN, purchase, resale, rate, or(upkeep, 0)))
                 .unit("days")
-                .as(CellFormat.WHOLE)
-                .wide(24),
+                .format(CellFormat.WHOLE)
+                .width(24),
             terms
                 .money("A delivered kWh", call(HireFunctions.PERKWH, purchase, energy, cycles))
                 .mayBeBlank())

@@ -15,8 +15,8 @@ import org.setpower.templates.spec.ValidationRule;
 final class WhatIfSheet {
   final ColumnSpec change =
       ColumnSpec.input("What if")
-          .needed()
-          .wide(58)
+          .required()
+          .width(58)
           .help("A day over, a night more, a late return.");
   final ColumnSpec more;
   final ColumnSpec then;
@@ -29,13 +29,13 @@ final class WhatIfSheet {
         ColumnSpec.input("Days more")
             .unit("days")
             .number(CellFormat.ONE, 0, 3660)
-            .wide(18)
+            .width(18)
             .help("Charged.");
     ColumnSpec litres = number("Fuel more", "litres", "At the price on Job.");
     ColumnSpec dearer =
         ColumnSpec.input("Fuel dearer")
             .share(0, 10)
-            .wide(20)
+            .width(20)
             .help("On all lines of fuel. 15% or 0.15.");
     ColumnSpec crew = number("Crew hours more", "h", "At the price on Job.");
     ColumnSpec operator = number("Operator hours more", "h", "At the price on Job.");
@@ -76,7 +76,7 @@ final class WhatIfSheet {
     return ColumnSpec.input(heading)
         .unit(unit)
         .number(CellFormat.TWO, 0, 1_000_000)
-        .wide(22)
+        .width(22)
         .help(help);
   }
 

@@ -24,74 +24,77 @@ final class FleetPacksSheet {
 
   final ColumnSpec serial =
       ColumnSpec.input("Serial")
-          .needed()
-          .wide(24)
+          .required()
+          .width(24)
           .help("The number that stands on the pack, or the house's own. Each only once.");
   final ColumnSpec kind =
-      ColumnSpec.input("Kind").orOther().needed().wide(20).help("As on By kind: P150, P294.");
+      ColumnSpec.input("Kind").orOther().required().width(20).help("As on By kind: P150, P294.");
   final ColumnSpec bought =
-      ColumnSpec.input("Bought").as(CellFormat.DATE).wide(32).help("From the invoice.");
+      ColumnSpec.input("Bought").format(CellFormat.DATE).width(32).help("From the invoice.");
   final ColumnSpec price =
-      ColumnSpec.input("Price").number(CellFormat.MONEY, 0, 1_000_000).wide(19);
+      ColumnSpec.input("Price").number(CellFormat.MONEY, 0, 1_000_000).width(19);
   final ColumnSpec energy =
       ColumnSpec.input("Energy")
           .unit("Wh")
           .number(CellFormat.WHOLE, 0.1, 100_000)
-          .needed()
-          .wide(16)
+          .required()
+          .width(16)
           .help("The Wh printed on the label; health is measured against it.");
   final ColumnSpec cycles =
       ColumnSpec.input("Cycles")
           .number(CellFormat.COUNT, 0, 100_000)
-          .wide(16)
+          .width(16)
           .help("Full charges so far: the pack's own counter, or the jobs it was on.");
   final ColumnSpec shelf =
-      ColumnSpec.input("Shelf").wide(16).help("Where it lies when it is in: A2.");
+      ColumnSpec.input("Shelf").width(16).help("Where it lies when it is in: A2.");
   final ColumnSpec outTo =
-      ColumnSpec.input("Out to").wide(30).help("The job or client that has it. Blank: it is in.");
+      ColumnSpec.input("Out to").width(30).help("The job or client that has it. Blank: it is in.");
   final ColumnSpec backBy =
       ColumnSpec.input("Back by")
-          .as(CellFormat.DATE)
-          .wide(32)
+          .format(CellFormat.DATE)
+          .width(32)
           .help("The date agreed for its return.");
   final ColumnSpec condition =
       ColumnSpec.input("Condition")
-          .oneOf("fine", "dropped", "wet", "swollen", "contacts", "label unreadable")
-          .needed()
-          .wide(28)
+          .options("fine", "dropped", "wet", "swollen", "contacts", "label unreadable")
+          .required()
+          .width(28)
           .help("What hand and eye say. contacts: bent, burnt or loose. The worst counts.");
   final ColumnSpec summary =
       ColumnSpec.input("UN 38.3 summary")
-          .oneOf("yes", "no")
-          .wide(20)
+          .options("yes", "no")
+          .width(20)
           .help("Is the maker's UN 38.3 test summary on file? Air and sea freight ask for it.");
   final ColumnSpec warranty =
-      ColumnSpec.input("Warranty until").as(CellFormat.DATE).wide(32).help("From the invoice.");
+      ColumnSpec.input("Warranty until")
+          .format(CellFormat.DATE)
+          .width(32)
+          .help("From the invoice.");
   final ColumnSpec decided =
       ColumnSpec.input("Decided")
-          .oneOf(DEEDS)
-          .wide(20)
+          .options(DEEDS)
+          .width(20)
           .help("What you do with it. Blank: what the register proposes beside this cell.");
 
-  final ColumnSpec proposed = ColumnSpec.result("Proposed").wide(20);
+  final ColumnSpec proposed = ColumnSpec.result("Proposed").width(20);
   final ColumnSpec lastTest =
-      ColumnSpec.result("Last test that counts").as(CellFormat.DATE).mayBeBlank().wide(32);
-  final ColumnSpec health = ColumnSpec.result("Health").as(CellFormat.SHARE).wide(16);
+      ColumnSpec.result("Last test that counts").format(CellFormat.DATE).mayBeBlank().width(32);
+  final ColumnSpec health = ColumnSpec.result("Health").format(CellFormat.SHARE).width(16);
   final ColumnSpec loss =
-      ColumnSpec.result("Lost in 100 cycles").as(CellFormat.SHARE).mayBeBlank().wide(19);
+      ColumnSpec.result("Lost in 100 cycles").format(CellFormat.SHARE).mayBeBlank().width(19);
   final ColumnSpec left =
-      ColumnSpec.result("Cycles left, at least").as(CellFormat.COUNT).mayBeBlank().wide(19);
+      ColumnSpec.result("Cycles left, at least").format(CellFormat.COUNT).mayBeBlank().width(19);
   final ColumnSpec cost =
-      ColumnSpec.result("Cost so far").as(CellFormat.MONEY).mayBeBlank().wide(22);
-  final ColumnSpec apart = ColumnSpec.result("Apart from its kind").mayBeBlank().wide(19);
+      ColumnSpec.result("Cost so far").format(CellFormat.MONEY).mayBeBlank().width(22);
+  final ColumnSpec apart = ColumnSpec.result("Apart from its kind").mayBeBlank().width(19);
   final ColumnSpec spread =
-      ColumnSpec.result("Cell spread").unit("V").as(CellFormat.THREE).mayBeBlank().wide(17);
-  final ColumnSpec toDo = ColumnSpec.result("On To do").mayBeBlank().wide(28);
+      ColumnSpec.result("Cell spread").unit("V").format(CellFormat.THREE).mayBeBlank().width(17);
+  final ColumnSpec toDo = ColumnSpec.result("On To do").mayBeBlank().width(28);
 
   final ColumnSpec testRow = ColumnSpec.working("Row of the test");
   final ColumnSpec doNow = ColumnSpec.working("Do now");
   final ColumnSpec fit = ColumnSpec.working("Fit to go out");
-  final ColumnSpec due = ColumnSpec.working("Test due").as(CellFormat.DATE);
+  final ColumnSpec due = ColumnSpec.working("Test due").format(CellFormat.DATE);
   final ColumnSpec overdue = ColumnSpec.working("Test overdue");
   final ColumnSpec shelfKey = ColumnSpec.working("Place and serial");
   final ColumnSpec order = ColumnSpec.working("Order by place");
@@ -115,9 +118,9 @@ final class FleetPacksSheet {
 
   /** Declares the columns that follow from the rest of the register. */
   void declare(PackTestsSheet tests, PackKindsSheet kinds, PackTasksSheet list) {
-    kind.oneOf(kinds.kind);
+    kind.options(kinds.kind);
     Formula fitTests = tests.key.all();
-    lastTest.by(
+    lastTest.formula(
         calc(
             "IF(COUNTIFS({};{};{};\"fit\")=0;\"\";MAXIFS({};{};{};{};\"fit\"))",
             tests.serial.all(),
@@ -127,18 +130,18 @@ final class FleetPacksSheet {
             tests.serial.all(),
             serial,
             tests.compare.all()));
-    testRow.by(calc("MATCH({}&\"|\"&{};{};0)", serial, lastTest, fitTests));
-    health.by(
+    testRow.formula(calc("MATCH({}&\"|\"&{};{};0)", serial, lastTest, fitTests));
+    health.formula(
         call(
             FleetFunctions.HEALTH,
             calc("INDEX({};{}+0*LEN({}))", tests.measured.all(), testRow, kind),
             energy));
     Formula atMostNew = calc("MIN(1;{})", health);
-    loss.by(calc("IF({}=0;\"\";{})", cycles, call(FleetFunctions.LOSS, cycles, atMostNew)));
-    left.by(call(FleetFunctions.CYCLESLEFT, cycles, atMostNew, house.retire));
-    cost.by(call(HireFunctions.PERKWH, price, energy, cycles, atMostNew));
+    loss.formula(calc("IF({}=0;\"\";{})", cycles, call(FleetFunctions.LOSS, cycles, atMostNew)));
+    left.formula(call(FleetFunctions.CYCLESLEFT, cycles, atMostNew, house.retire));
+    cost.formula(call(HireFunctions.PERKWH, price, energy, cycles, atMostNew));
     Formula isOdd = calc("INDEX({};{})", odd.all(), serial.rowNumber());
-    apart.by(
+    apart.formula(
         calc(
             "IF({}=\"\";\"\";IF({}=0;\"no\";IF({}<AVERAGEIFS({};{};{});\"below\";\"above\")))",
             isOdd,
@@ -147,8 +150,8 @@ final class FleetPacksSheet {
             health.all(),
             kind.all(),
             kind));
-    spread.by(calc("INDEX({};{})", tests.spread.all(), testRow));
-    proposed.by(
+    spread.formula(calc("INDEX({};{})", tests.spread.all(), testRow));
+    proposed.formula(
         calc(
             "IF({};\"set aside\";IF({}<{};\"retire\";IF(OR({}=\"contacts\";{}=\"label"
                 + " unreadable\";{};{}=\"\");\"service\";IF(OR({}<{};{}=\"below\");\"watch\";\"keep\"))))",
@@ -162,22 +165,22 @@ final class FleetPacksSheet {
             or(health, 9),
             house.watch,
             or(apart, "")));
-    toDo.by(
+    toDo.formula(
         calc(
             "{}&\" \"&TEXT({};\"d mmm\")",
-            list.task.where(list.openKey, serial),
-            list.due.where(list.openKey, serial)));
-    doNow.by(or(decided, proposed));
-    fit.by(calc("IF(OR({}=\"keep\";{}=\"watch\");1;0)", doNow, doNow));
-    due.by(calc("{}+{}", lastTest, house.every));
-    overdue.by(
+            list.task.lookup(list.openKey, serial),
+            list.due.lookup(list.openKey, serial)));
+    doNow.formula(or(decided, proposed));
+    fit.formula(calc("IF(OR({}=\"keep\";{}=\"watch\");1;0)", doNow, doNow));
+    due.formula(calc("{}+{}", lastTest, house.every));
+    overdue.formula(
         calc(
             "IF(OR({}=\"set aside\";{}=\"retire\");0;IF({}<={};1;0))",
             doNow,
             doNow,
             or(due, 0),
             house.today()));
-    shelfKey.by(
+    shelfKey.formula(
         calc(
             "IF({}<>\"\";\"out: \"&{};IF({}=\"\";\"no shelf\";\"shelf \"&{}))&\"|\"&{}",
             or(outTo, ""),
@@ -185,7 +188,7 @@ final class FleetPacksSheet {
             or(shelf, ""),
             or(shelf, ""),
             serial));
-    order.by(calc("COUNTIF({};\"<\"&{})", shelfKey.all(), shelfKey));
+    order.formula(calc("COUNTIF({};\"<\"&{})", shelfKey.all(), shelfKey));
     table.columns(
         serial, kind, bought, price, energy, cycles, shelf, outTo, backBy, condition, summary,
         warranty, decided, proposed, lastTest, health, loss, left, cost, apart, spread, toDo,

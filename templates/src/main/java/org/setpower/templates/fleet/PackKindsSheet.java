@@ -17,39 +17,41 @@ final class PackKindsSheet {
 
   final ColumnSpec kind =
       ColumnSpec.input("Kind")
-          .needed()
-          .wide(40)
+          .required()
+          .width(40)
           .help("One row for each kind of pack; the list of Packs.");
   final ColumnSpec wanted =
       ColumnSpec.input("Wanted")
           .number(CellFormat.COUNT, 0, 10_000)
-          .wide(19)
+          .width(19)
           .help("How many must be fit to go out at a time. Blank: nothing is bought.");
 
-  final ColumnSpec count = ColumnSpec.result("Packs").as(CellFormat.COUNT).wide(19);
-  final ColumnSpec out = ColumnSpec.result("Out now").as(CellFormat.COUNT).wide(19);
-  final ColumnSpec fit = ColumnSpec.result("Fit to go out").as(CellFormat.COUNT).wide(19);
-  final ColumnSpec service = ColumnSpec.result("In service").as(CellFormat.COUNT).wide(19);
+  final ColumnSpec count = ColumnSpec.result("Packs").format(CellFormat.COUNT).width(19);
+  final ColumnSpec out = ColumnSpec.result("Out now").format(CellFormat.COUNT).width(19);
+  final ColumnSpec fit = ColumnSpec.result("Fit to go out").format(CellFormat.COUNT).width(19);
+  final ColumnSpec service = ColumnSpec.result("In service").format(CellFormat.COUNT).width(19);
   final ColumnSpec average =
-      ColumnSpec.result("Average health").as(CellFormat.SHARE).mayBeBlank().wide(22);
+      ColumnSpec.result("Average health").format(CellFormat.SHARE).mayBeBlank().width(22);
   final ColumnSpec lowest =
-      ColumnSpec.result("Lowest health").as(CellFormat.SHARE).mayBeBlank().wide(22);
+      ColumnSpec.result("Lowest health").format(CellFormat.SHARE).mayBeBlank().width(22);
   final ColumnSpec range =
-      ColumnSpec.result("Highest less lowest").as(CellFormat.SHARE).mayBeBlank().wide(22);
-  final ColumnSpec buy = ColumnSpec.result("To buy").as(CellFormat.COUNT).mayBeBlank().wide(19);
+      ColumnSpec.result("Highest less lowest").format(CellFormat.SHARE).mayBeBlank().width(22);
+  final ColumnSpec buy =
+      ColumnSpec.result("To buy").format(CellFormat.COUNT).mayBeBlank().width(19);
 
   final TableSpec table = TableSpec.of("By kind", ROOM);
 
   void declare(FleetPacksSheet packs) {
     Formula kinds = packs.kind.all();
-    count.by(calc("COUNTIF({};{})", kinds, kind));
-    out.by(calc("SUMPRODUCT(({}={})*({}<>\"\"))", kinds, kind, packs.outTo.all()));
-    fit.by(calc("SUMIFS({};{};{})", packs.fit.all(), kinds, kind));
-    service.by(calc("COUNTIFS({};{};{};\"service\")", kinds, kind, packs.doNow.all()));
-    average.by(calc("AVERAGEIFS({};{};{})", packs.health.all(), kinds, kind));
-    lowest.by(calc("IF({}=\"\";\"\";MINIFS({};{};{}))", average, packs.health.all(), kinds, kind));
-    range.by(calc("MAXIFS({};{};{})-{}", packs.health.all(), kinds, kind, lowest));
-    buy.by(calc("MAX(0;{}-{}-{})", wanted, fit, service));
+    count.formula(calc("COUNTIF({};{})", kinds, kind));
+    out.formula(calc("SUMPRODUCT(({}={})*({}<>\"\"))", kinds, kind, packs.outTo.all()));
+    fit.formula(calc("SUMIFS({};{};{})", packs.fit.all(), kinds, kind));
+    service.formula(calc("COUNTIFS({};{};{};\"service\")", kinds, kind, packs.doNow.all()));
+    average.formula(calc("AVERAGEIFS({};{};{})", packs.health.all(), kinds, kind));
+    lowest.formula(
+        calc("IF({}=\"\";\"\";MINIFS({};{};{}))", average, packs.health.all(), kinds, kind));
+    range.formula(calc("MAXIFS({};{};{})-{}", packs.health.all(), kinds, kind, lowest));
+    buy.formula(calc("MAX(0;{}-{}-{})", wanted, fit, service));
     table.columns(kind, wanted, count, out, fit, service, average, lowest, range, buy);
     table.checks(
         ValidationRule.stop(

@@ -15,29 +15,31 @@ import org.setpower.templates.spec.ValidationRule;
 final class PackTasksSheet {
   static final int ROOM = 40;
 
-  final ColumnSpec serial = ColumnSpec.input("Serial").needed().wide(24);
+  final ColumnSpec serial = ColumnSpec.input("Serial").required().width(24);
   final ColumnSpec task =
       ColumnSpec.input("Task")
-          .oneOf("test", "service", "storage charge", "set aside", "retire", "warranty claim")
-          .needed()
-          .wide(30)
+          .options("test", "service", "storage charge", "set aside", "retire", "warranty claim")
+          .required()
+          .width(30)
           .help("storage charge: about half full before it lies for more than a month.");
   final ColumnSpec due =
       ColumnSpec.input("Until")
-          .as(CellFormat.DATE)
-          .needed()
-          .wide(32)
+          .format(CellFormat.DATE)
+          .required()
+          .width(32)
           .help("The day it must be done.");
   final ColumnSpec taker =
-      ColumnSpec.input("Taker").wide(36).help("A role or a firm, no name: bench, recycler, maker.");
+      ColumnSpec.input("Taker")
+          .width(36)
+          .help("A role or a firm, no name: bench, recycler, maker.");
   final ColumnSpec done =
-      ColumnSpec.input("Done on").as(CellFormat.DATE).wide(32).help("Blank: still open.");
+      ColumnSpec.input("Done on").format(CellFormat.DATE).width(32).help("Blank: still open.");
   final ColumnSpec receipt =
-      ColumnSpec.input("Receipt").wide(30).help("Number of the recycler's or maker's receipt.");
+      ColumnSpec.input("Receipt").width(30).help("Number of the recycler's or maker's receipt.");
 
-  final ColumnSpec kind = ColumnSpec.result("Kind").wide(20);
-  final ColumnSpec where = ColumnSpec.result("Where").wide(40);
-  final ColumnSpec now = ColumnSpec.result("Do now").wide(22);
+  final ColumnSpec kind = ColumnSpec.result("Kind").width(20);
+  final ColumnSpec where = ColumnSpec.result("Where").width(40);
+  final ColumnSpec now = ColumnSpec.result("Do now").width(22);
   final ColumnSpec openKey = ColumnSpec.working("Open for");
 
   final TableSpec table = TableSpec.of("To do", ROOM);
@@ -49,17 +51,17 @@ final class PackTasksSheet {
   }
 
   void declare(FleetPacksSheet packs, PackTestsSheet tests) {
-    serial.oneOf(packs.serial).help("A serial of Packs.");
+    serial.options(packs.serial).help("A serial of Packs.");
     String unknown = "Packs has no row with this serial: pick one from the list.";
-    kind.by(packs.kind.where(packs.serial, serial)).failing(unknown);
-    where.by(
+    kind.formula(packs.kind.lookup(packs.serial, serial)).errorMessage(unknown);
+    where.formula(
         calc(
             "IF({}=\"\";\"shelf \"&{};\"out to \"&{})",
-            packs.outTo.where(packs.serial, serial),
-            packs.shelf.where(packs.serial, serial),
-            packs.outTo.where(packs.serial, serial)));
-    now.by(packs.doNow.where(packs.serial, serial));
-    openKey.by(calc("IF({}=\"\";{};\"\")", or(done, ""), serial));
+            packs.outTo.lookup(packs.serial, serial),
+            packs.shelf.lookup(packs.serial, serial),
+            packs.outTo.lookup(packs.serial, serial)));
+    now.formula(packs.doNow.lookup(packs.serial, serial));
+    openKey.formula(calc("IF({}=\"\";{};\"\")", or(done, ""), serial));
     table
         .columns(serial, task, due, taker, done, receipt, kind, where, now, openKey)
         .checks(

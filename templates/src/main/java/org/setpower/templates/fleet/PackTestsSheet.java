@@ -23,44 +23,51 @@ final class PackTestsSheet {
   private static final int CELLS = 14;
 
   final ColumnSpec serial =
-      ColumnSpec.input("Serial").needed().wide(24).help("As on Packs; a tester's file has it too.");
+      ColumnSpec.input("Serial")
+          .required()
+          .width(24)
+          .help("As on Packs; a tester's file has it too.");
   final ColumnSpec date =
-      ColumnSpec.input("Date").as(CellFormat.DATE).needed().wide(32).help("The day of the test.");
+      ColumnSpec.input("Date")
+          .format(CellFormat.DATE)
+          .required()
+          .width(32)
+          .help("The day of the test.");
   final ColumnSpec measured =
       ColumnSpec.input("Measured")
           .unit("Wh")
           .number(CellFormat.ONE, 0.1, 100_000)
-          .needed()
-          .wide(19)
+          .required()
+          .width(19)
           .help("What the full pack gave until it cut off: load tester or watt-hour meter.");
   final ColumnSpec watts =
       ColumnSpec.input("Test load")
           .unit("W")
           .number(CellFormat.WHOLE, 0.1, 100_000)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("Watts that the tester drew. The same load every time compares best.");
   final ColumnSpec temperature =
-      ColumnSpec.input("Temperature").number(CellFormat.WHOLE, -60, 180).needed().wide(22);
+      ColumnSpec.input("Temperature").number(CellFormat.WHOLE, -60, 180).required().width(22);
   final ColumnSpec rested =
       ColumnSpec.input("Rested")
           .unit("h")
           .number(CellFormat.ONE, 0, 100_000)
-          .needed()
-          .wide(16)
+          .required()
+          .width(16)
           .help("Hours off the charger before the test.");
   final ColumnSpec milliohms =
       ColumnSpec.input("Resistance")
           .unit("mΩ")
           .number(CellFormat.WHOLE, 0.1, 100_000)
-          .wide(20)
+          .width(20)
           .help("If the tester shows it. A rise by half is a warning.");
   final List<ColumnSpec> cells = new ArrayList<>();
 
-  final ColumnSpec compare = ColumnSpec.result("Compared").wide(20);
-  final ColumnSpec health = ColumnSpec.result("Health").as(CellFormat.SHARE).wide(16);
+  final ColumnSpec compare = ColumnSpec.result("Compared").width(20);
+  final ColumnSpec health = ColumnSpec.result("Health").format(CellFormat.SHARE).width(16);
   final ColumnSpec spread =
-      ColumnSpec.result("Cell spread").unit("V").as(CellFormat.THREE).mayBeBlank().wide(17);
+      ColumnSpec.result("Cell spread").unit("V").format(CellFormat.THREE).mayBeBlank().width(17);
   final ColumnSpec key = ColumnSpec.working("Serial and date");
   final ColumnSpec label = ColumnSpec.working("Wh on the label");
 
@@ -80,12 +87,12 @@ final class PackTestsSheet {
           ColumnSpec.input("Cell " + i)
               .unit("V")
               .number(CellFormat.TWO, 0, 5)
-              .wide(15)
+              .width(15)
               .help("Volts of cell " + i + " in the row, rested, no load. Blank: not there."));
     }
-    label.by(packs.energy.where(packs.serial, serial));
-    health.by(call(FleetFunctions.HEALTH, measured, label));
-    compare.by(
+    label.formula(packs.energy.lookup(packs.serial, serial));
+    health.formula(call(FleetFunctions.HEALTH, measured, label));
+    compare.formula(
         calc(
             "IF(AND({}>0;{}<>\"\";{}>={};{}<={};{}>={};{}<={}*{};{}<={});\"fit\";\"no\")",
             label,
@@ -102,13 +109,13 @@ final class PackTestsSheet {
             date,
             house.today()));
     Formula volts = cells.get(0).to(cells.get(CELLS - 1));
-    spread.by(
+    spread.formula(
         calc(
             "IF(COUNT({})<2;\"\";{}+0*LEN({}))",
             volts,
             call(FleetFunctions.SPREAD, volts),
             serial));
-    key.by(calc("IF({}=\"fit\";{}&\"|\"&{};\"\")", compare, serial, date));
+    key.formula(calc("IF({}=\"fit\";{}&\"|\"&{};\"\")", compare, serial, date));
     table.columns(serial, date, measured, watts, temperature, rested, milliohms);
     table.columns(cells.toArray(new ColumnSpec[0]));
     table.columns(compare, health, spread, key, label);

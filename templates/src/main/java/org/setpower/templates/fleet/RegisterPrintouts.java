@@ -22,23 +22,25 @@ final class RegisterPrintouts {
 
   SheetSpec shelfList() {
     Formula order = packs.order.all();
-    row.by(calc("MATCH(SMALL({};{});{};0)", order, row.rowNumber(), order));
+    row.formula(calc("MATCH(SMALL({};{});{};0)", order, row.rowNumber(), order));
     ColumnSpec place =
         shown("Place", calc("LEFT({};FIND(\"|\";{})-1)", at(packs.shelfKey), at(packs.shelfKey)))
-            .wide(45);
-    ColumnSpec serial = shown("Serial", at(packs.serial)).wide(24);
+            .width(45);
+    ColumnSpec serial = shown("Serial", at(packs.serial)).width(24);
     TableSpec list =
         TableSpec.of("Shelf list", FleetPacksSheet.ROOM)
             .columns(
                 place,
                 serial,
-                shown("Kind", at(packs.kind)).wide(20),
-                shown("Back by", blank(packs.backBy)).as(CellFormat.DATE).wide(30),
-                shown("Condition", at(packs.condition)).wide(30),
-                shown("Health", at(packs.health)).as(CellFormat.SHARE).wide(18),
-                shown("Last test that counts", at(packs.lastTest)).as(CellFormat.DATE).wide(30),
-                shown("Do now", at(packs.doNow)).wide(22),
-                shown("Seen", Formula.of("")).wide(18),
+                shown("Kind", at(packs.kind)).width(20),
+                shown("Back by", blank(packs.backBy)).format(CellFormat.DATE).width(30),
+                shown("Condition", at(packs.condition)).width(30),
+                shown("Health", at(packs.health)).format(CellFormat.SHARE).width(18),
+                shown("Last test that counts", at(packs.lastTest))
+                    .format(CellFormat.DATE)
+                    .width(30),
+                shown("Do now", at(packs.doNow)).width(22),
+                shown("Seen", Formula.of("")).width(18),
                 row);
     return SheetSpec.of(
             "Shelf list",
@@ -62,9 +64,9 @@ final class RegisterPrintouts {
   SheetSpec slip() {
     FieldSpec serial =
         FieldSpec.input("Serial")
-            .oneOf(packs.serial)
+            .options(packs.serial)
             .help("The pack that goes out.")
-            .named("Slip_Serial");
+            .rangeName("Slip_Serial");
     return SheetSpec.of(
             "Slip", "To go out with a pack: pick the serial, print, put it into the case.")
         .grid(12, 15)
@@ -75,15 +77,15 @@ final class RegisterPrintouts {
                 serial,
                 of("May it go out?", serial, packs.fit, "IF({}=1;\"yes\";\"no: \"&{})"),
                 of("Kind", serial, packs.kind),
-                of("On the label", serial, packs.energy).unit("Wh").as(CellFormat.WHOLE),
-                of("Last test that counts", serial, packs.lastTest).as(CellFormat.DATE),
-                of("Health", serial, packs.health).as(CellFormat.SHARE),
-                of("Cell spread", serial, packs.spread).unit("V").as(CellFormat.THREE),
-                of("Cycles", serial, packs.cycles).as(CellFormat.COUNT),
+                of("On the label", serial, packs.energy).unit("Wh").format(CellFormat.WHOLE),
+                of("Last test that counts", serial, packs.lastTest).format(CellFormat.DATE),
+                of("Health", serial, packs.health).format(CellFormat.SHARE),
+                of("Cell spread", serial, packs.spread).unit("V").format(CellFormat.THREE),
+                of("Cycles", serial, packs.cycles).format(CellFormat.COUNT),
                 of("Condition", serial, packs.condition),
                 of("UN 38.3 summary on file", serial, packs.summary),
                 of("Out to", serial, packs.outTo),
-                of("Back by", serial, packs.backBy).as(CellFormat.DATE)),
+                of("Back by", serial, packs.backBy).format(CellFormat.DATE)),
             TextBlock.warning(
                 "Goes with it",
                 TextBlock.HOT,
@@ -101,11 +103,11 @@ final class RegisterPrintouts {
   }
 
   private FieldSpec of(String heading, FieldSpec serial, ColumnSpec column, String pattern) {
-    Formula cell = column.where(packs.serial, serial);
+    Formula cell = column.lookup(packs.serial, serial);
     return FieldSpec.result(
         heading,
         pattern == null
             ? calc("IF({}=\"\";\"\";{})", cell, cell)
-            : calc(pattern, cell, packs.doNow.where(packs.serial, serial)));
+            : calc(pattern, cell, packs.doNow.lookup(packs.serial, serial)));
   }
 }

@@ -13,13 +13,13 @@ final class RegisterSettings {
       new JobSheet(
           FieldSpec.input("Stock")
               .help("What is registered here: packs of the house, packs of a job.")
-              .named("Job_Stock"));
+              .rangeName("Job_Stock"));
 
   final FieldSpec asOf =
       FieldSpec.input("As of")
-          .as(CellFormat.DATE)
+          .format(CellFormat.DATE)
           .help("The day on which tests and returns are due. Blank: today.")
-          .named("Job_As_of");
+          .rangeName("Job_As_of");
   final FieldSpec currency = JobSheet.currency();
 
   final FieldSpec coldest =
@@ -49,27 +49,27 @@ final class RegisterSettings {
           .share(0.3, 1)
           .is(0.8)
           .help("Health at which a pack has done its work. 80 % is the usual line.")
-          .named("Job_Retire_below");
+          .rangeName("Job_Retire_below");
   final FieldSpec watch =
       FieldSpec.input("Watch below")
           .share(0.3, 1)
           .is(0.85)
           .help("Health from which on a pack is tested more often.")
-          .named("Job_Watch_below");
+          .rangeName("Job_Watch_below");
   final FieldSpec spread =
       FieldSpec.input("Cell spread, at most")
           .unit("V")
           .number(CellFormat.THREE, 0.001, 1)
           .is(0.05)
           .help("Volts between the best and the worst cell, rested. More: one is drifting.")
-          .named("Job_Cell_spread");
+          .rangeName("Job_Cell_spread");
   final FieldSpec every =
       FieldSpec.input("Test again after")
           .unit("days")
           .number(CellFormat.WHOLE, 1, 3650)
           .is(180)
           .help("Days after the last test that counts. Packs in daily use: every 50 cycles.")
-          .named("Job_Test_again_after");
+          .rangeName("Job_Test_again_after");
 
   /** The lowest temperature of a test, in the chosen unit. */
   Formula coldest() {

@@ -20,43 +20,43 @@ final class CarriageSheet {
   final ColumnSpec traveller =
       ColumnSpec.input("Traveller")
           .number(CellFormat.COUNT, 1, 99)
-          .needed()
-          .wide(20)
+          .required()
+          .width(20)
           .help("1, 2, 3: a number, no name.");
-  final ColumnSpec kind = ColumnSpec.input("Pack").needed().wide(40);
+  final ColumnSpec kind = ColumnSpec.input("Pack").required().width(40);
   final ColumnSpec pieces =
       ColumnSpec.input("Pieces")
           .number(CellFormat.COUNT, 0, 999)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("How many of it.");
   final ColumnSpec bag =
-      ColumnSpec.input("Bag").wide(30).help("Which bag they are in: cabin bag 1.");
+      ColumnSpec.input("Bag").width(30).help("Which bag they are in: cabin bag 1.");
   final ColumnSpec bagMass =
       ColumnSpec.input("Bag weighs")
           .number(CellFormat.ONE, 0, 200)
-          .wide(22)
+          .width(22)
           .help("On the scales, full.");
   final ColumnSpec covered =
       ColumnSpec.input("Terminals covered")
-          .oneOf("yes", "no")
-          .needed()
-          .wide(22)
+          .options("yes", "no")
+          .required()
+          .width(22)
           .help("Each by itself: cap, tape, or a bag of its own.");
 
   final ColumnSpec energy =
-      ColumnSpec.result("Energy of one").unit("Wh").as(CellFormat.WHOLE).wide(20);
-  final ColumnSpec verdict = ColumnSpec.result("Class").wide(42);
-  final ColumnSpec ofSort = ColumnSpec.result("Of this sort").as(CellFormat.COUNT).wide(18);
+      ColumnSpec.result("Energy of one").unit("Wh").format(CellFormat.WHOLE).width(20);
+  final ColumnSpec verdict = ColumnSpec.result("Class").width(42);
+  final ColumnSpec ofSort = ColumnSpec.result("Of this sort").format(CellFormat.COUNT).width(18);
   final ColumnSpec most =
-      ColumnSpec.result("Most a person").as(CellFormat.COUNT).mayBeBlank().wide(18);
-  final ColumnSpec spares = ColumnSpec.result("All spares").as(CellFormat.COUNT).wide(18);
+      ColumnSpec.result("Most a person").format(CellFormat.COUNT).mayBeBlank().width(18);
+  final ColumnSpec spares = ColumnSpec.result("All spares").format(CellFormat.COUNT).width(18);
   final ColumnSpec sparesMost =
-      ColumnSpec.result("Most spares a person").as(CellFormat.COUNT).mayBeBlank().wide(22);
+      ColumnSpec.result("Most spares a person").format(CellFormat.COUNT).mayBeBlank().width(22);
   final ColumnSpec packMass =
-      ColumnSpec.result("Packs weigh").as(CellFormat.ONE).mayBeBlank().wide(20);
+      ColumnSpec.result("Packs weigh").format(CellFormat.ONE).mayBeBlank().width(20);
   final ColumnSpec sort = ColumnSpec.working("Sort");
-  final ColumnSpec spare = ColumnSpec.working("Spares").as(CellFormat.COUNT);
+  final ColumnSpec spare = ColumnSpec.working("Spares").format(CellFormat.COUNT);
   final ColumnSpec words = ColumnSpec.working("On the card");
 
   final TableSpec table = TableSpec.of("Who carries what", ROOM);
@@ -70,17 +70,18 @@ final class CarriageSheet {
   }
 
   void declare(FlightsSheet flights, FlightPacksSheet packs) {
-    kind.oneOf(packs.kind).help("A row of Packs.");
+    kind.options(packs.kind).help("A row of Packs.");
     String unknown = "Packs has no such row: pick one from the list.";
-    energy.by(packs.energy.where(packs.kind, kind)).failing(unknown);
-    verdict.by(packs.verdict.where(packs.kind, kind)).failing(unknown);
-    sort.by(packs.sort.where(packs.kind, kind));
-    ofSort.by(
+    energy.formula(packs.energy.lookup(packs.kind, kind)).errorMessage(unknown);
+    verdict.formula(packs.verdict.lookup(packs.kind, kind)).errorMessage(unknown);
+    sort.formula(packs.sort.lookup(packs.kind, kind));
+    ofSort.formula(
         calc("SUMIFS({};{};{};{};{})", pieces.all(), traveller.all(), traveller, sort.all(), sort));
-    most.by(packs.most.where(packs.kind, kind));
-    spare.by(calc("IF({}=\"in equipment\";0;{})", packs.carried.where(packs.kind, kind), pieces));
-    spares.by(calc("SUMIFS({};{};{})", spare.all(), traveller.all(), traveller));
-    sparesMost.by(
+    most.formula(packs.most.lookup(packs.kind, kind));
+    spare.formula(
+        calc("IF({}=\"in equipment\";0;{})", packs.carried.lookup(packs.kind, kind), pieces));
+    spares.formula(calc("SUMIFS({};{};{})", spare.all(), traveller.all(), traveller));
+    sparesMost.formula(
         calc(
             "{}+0*{}",
             call(
@@ -90,8 +91,8 @@ final class CarriageSheet {
                 flights.rulesHeld.all(),
                 flights.none.all()),
             traveller));
-    packMass.by(calc("{}*{}", pieces, packs.mass.where(packs.kind, kind)));
-    words.by(
+    packMass.formula(calc("{}*{}", pieces, packs.mass.lookup(packs.kind, kind)));
+    words.formula(
         calc(
             "{}&\" × \"&{}&\", \"&{}&\" Wh\"&IF(COUNTIF({};{})=0;\"\";\";"
                 + " \"&INDEX({};MATCH({};{};0)))",
@@ -121,7 +122,7 @@ final class CarriageSheet {
         spare,
         words);
     table
-        .called(kind)
+        .rowLabel(kind)
         .checks(
             ValidationRule.stop(
                 calc("{}>{}", traveller, trip.travellers),

@@ -125,8 +125,8 @@ public final class FlightList implements TemplateDefinition {
         .onePage()
         .with(
             taken.rows("The packs", 7),
-            answers.rows("The flights and the airlines' answers", 4).tall(2),
-            rules.rows("The rule for each, on the day of the last flight", 7).tall(4),
+            answers.rows("The flights and the airlines' answers", 4).linesPerRow(2),
+            rules.rows("The rule for each, on the day of the last flight", 7).linesPerRow(4),
             TextBlock.notes(
                 "",
                 calc(
@@ -200,7 +200,7 @@ public final class FlightList implements TemplateDefinition {
       KeyFigure.of(
           "Full after arrival (h)",
           CellFormat.ONE,
-          KeyFigure.most(freight.hoursAll),
+          KeyFigure.max(freight.hoursAll),
           calc(
               "IF(COUNTIF({};\"cargo\")=0;\"\";\"hand over cargo by"
                   + " \"&TEXT(MINIFS({};{};\"cargo\");\"d mmm\"))",
@@ -212,25 +212,25 @@ public final class FlightList implements TemplateDefinition {
 
   private SheetSpec cards() {
     ColumnSpec traveller =
-        ColumnSpec.result("Traveller").as(CellFormat.COUNT).mayBeBlank().wide(20);
+        ColumnSpec.result("Traveller").format(CellFormat.COUNT).mayBeBlank().width(20);
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
-    traveller.by(calc("IF(COUNTIF({};{})=0;\"\";{})", carry.traveller.all(), number, number));
+    number.formula(number.rowNumber());
+    traveller.formula(calc("IF(COUNTIF({};{})=0;\"\";{})", carry.traveller.all(), number, number));
     ColumnSpec what =
         ColumnSpec.result(
                 "Carries in the cabin",
                 calc(
                     "SUBSTITUTE({};\"; \";CHAR(10))",
-                    carry.words.where(carry.traveller, traveller)))
+                    carry.words.lookup(carry.traveller, traveller)))
             .mayBeBlank()
-            .wide(70);
+            .width(70);
     ColumnSpec pieces =
         ColumnSpec.result(
                 "Pieces",
                 calc("SUMIFS({};{};{})", carry.pieces.all(), carry.traveller.all(), traveller))
-            .as(CellFormat.COUNT)
+            .format(CellFormat.COUNT)
             .mayBeBlank()
-            .wide(20);
+            .width(20);
     ColumnSpec over =
         ColumnSpec.result(
                 "Over 100 Wh",
@@ -240,17 +240,17 @@ public final class FlightList implements TemplateDefinition {
                     carry.traveller.all(),
                     traveller,
                     carry.sort.all()))
-            .as(CellFormat.COUNT)
+            .format(CellFormat.COUNT)
             .mayBeBlank()
-            .wide(20);
+            .width(20);
     ColumnSpec mass =
         ColumnSpec.result(
                 "Packs weigh",
                 calc("SUMIFS({};{};{})", carry.packMass.all(), carry.traveller.all(), traveller))
             .unit(trip.job.masses())
-            .as(CellFormat.ONE)
+            .format(CellFormat.ONE)
             .mayBeBlank()
-            .wide(24);
+            .width(24);
     ColumnSpec say =
         ColumnSpec.result(
                 "At the counter",
@@ -261,7 +261,7 @@ public final class FlightList implements TemplateDefinition {
                     traveller,
                     or(over, 0)))
             .mayBeBlank()
-            .wide(110);
+            .width(110);
     return SheetSpec.of(
             "Cards",
             "A card for each traveller: print, cut along the lines, carry it with the boarding"

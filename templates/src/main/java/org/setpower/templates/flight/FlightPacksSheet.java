@@ -20,81 +20,81 @@ final class FlightPacksSheet {
 
   final ColumnSpec kind =
       ColumnSpec.input("Pack")
-          .needed()
-          .wide(36)
+          .required()
+          .width(36)
           .help("What the crew calls it. One row for each kind and way to carry it.");
   final ColumnSpec energy =
       ColumnSpec.input("Energy")
           .unit("Wh")
           .number(CellFormat.WHOLE, 0, 1_000_000)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("The Wh printed on the label; 0 if none are printed. Nothing else counts.");
   final ColumnSpec quantity =
       ColumnSpec.input("Quantity")
           .number(CellFormat.COUNT, 0, 9999)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("Pieces.");
   final ColumnSpec carried =
       ColumnSpec.input("How carried")
-          .oneOf("spare", "in equipment", "power bank")
-          .needed()
-          .wide(24)
+          .options("spare", "in equipment", "power bank")
+          .required()
+          .width(24)
           .help(
               "spare: by itself. in equipment: in the device it feeds. power bank: made to"
                   + " charge.");
   final ColumnSpec chemistry =
       ColumnSpec.input("Chemistry")
-          .oneOf("Li-ion", "LFP", "NiMH", "lead", "sodium-ion")
-          .wide(20)
+          .options("Li-ion", "LFP", "NiMH", "lead", "sodium-ion")
+          .width(20)
           .help("On the label. Blank: Li-ion.");
   final ColumnSpec readable =
       ColumnSpec.input("Label readable")
-          .oneOf("yes", "no")
-          .needed()
-          .wide(19)
+          .options("yes", "no")
+          .required()
+          .width(19)
           .help("Wh on every piece?");
   final ColumnSpec sound =
       ColumnSpec.input("Undamaged")
-          .oneOf("yes", "no")
-          .needed()
-          .wide(22)
+          .options("yes", "no")
+          .required()
+          .width(22)
           .help("no if one was dropped, is wet, swollen or recalled. Do not fly it.");
   final ColumnSpec summary =
       ColumnSpec.input("UN 38.3 summary")
-          .oneOf("yes", "no")
-          .wide(20)
+          .options("yes", "no")
+          .width(20)
           .help("Is the maker's UN 38.3 test summary to hand? Freight asks for it.");
   final ColumnSpec mass =
-      ColumnSpec.input("Mass").number(CellFormat.TWO, 0, 1000).wide(18).help("Of one.");
+      ColumnSpec.input("Mass").number(CellFormat.TWO, 0, 1000).width(18).help("Of one.");
   final ColumnSpec ampHours =
       ColumnSpec.input("Charge")
           .unit("Ah")
           .number(CellFormat.ONE, 0.01, 100_000)
-          .wide(18)
+          .width(18)
           .help("On the label; only for the hours on the charger.");
   final ColumnSpec cells =
       ColumnSpec.input("Cells in series")
           .number(CellFormat.COUNT, 1, 400)
-          .wide(18)
+          .width(18)
           .help("Nominal volts over 3.6: 14.4 V has 4, 28.8 V has 8. Blank: 1.");
 
-  final ColumnSpec verdict = ColumnSpec.result("Class").wide(42);
+  final ColumnSpec verdict = ColumnSpec.result("Class").width(42);
   final ColumnSpec most =
-      ColumnSpec.result("Most a person").as(CellFormat.COUNT).mayBeBlank().wide(18);
-  final ColumnSpec byHand = ColumnSpec.result("May go by hand").as(CellFormat.COUNT).wide(20);
-  final ColumnSpec taken = ColumnSpec.result("By hand").as(CellFormat.COUNT).wide(20);
-  final ColumnSpec cargo = ColumnSpec.result("Cargo").as(CellFormat.COUNT).wide(17);
-  final ColumnSpec road = ColumnSpec.result("Road").as(CellFormat.COUNT).wide(17);
-  final ColumnSpec hired = ColumnSpec.result("Hired there").as(CellFormat.COUNT).wide(17);
-  final ColumnSpec left = ColumnSpec.result("Left over").as(CellFormat.COUNT).wide(17);
+      ColumnSpec.result("Most a person").format(CellFormat.COUNT).mayBeBlank().width(18);
+  final ColumnSpec byHand = ColumnSpec.result("May go by hand").format(CellFormat.COUNT).width(20);
+  final ColumnSpec taken = ColumnSpec.result("By hand").format(CellFormat.COUNT).width(20);
+  final ColumnSpec cargo = ColumnSpec.result("Cargo").format(CellFormat.COUNT).width(17);
+  final ColumnSpec road = ColumnSpec.result("Road").format(CellFormat.COUNT).width(17);
+  final ColumnSpec hired = ColumnSpec.result("Hired there").format(CellFormat.COUNT).width(17);
+  final ColumnSpec left = ColumnSpec.result("Left over").format(CellFormat.COUNT).width(17);
 
   final ColumnSpec sort = ColumnSpec.working("Sort");
   final ColumnSpec counted =
-      ColumnSpec.working("Energy that counts").unit("Wh").as(CellFormat.WHOLE);
+      ColumnSpec.working("Energy that counts").unit("Wh").format(CellFormat.WHOLE);
   final ColumnSpec carriedAs = ColumnSpec.working("Carried as");
-  final ColumnSpec spares = ColumnSpec.working("Spares taken").as(CellFormat.COUNT);
+  final ColumnSpec spares = ColumnSpec.working("Spares taken").format(CellFormat.COUNT);
   final ColumnSpec rule = ColumnSpec.working("Rule");
 
   final TableSpec table = TableSpec.of("Packs", ROOM);
@@ -107,15 +107,15 @@ final class FlightPacksSheet {
   }
 
   void declare(FlightsSheet flights, CarriageSheet carry, FreightSheet freight) {
-    sort.by(
+    sort.formula(
         calc(
             "IF({}=\"power bank\";\"power bank\";IF({}>100;\"over 100 Wh\";IF({}=\"spare\";\"to 100"
                 + " Wh\";\"in equipment\")))",
             carried,
             energy,
             carried));
-    counted.by(calc("IF({}=\"no\";0;{})", readable, energy));
-    carriedAs.by(calc("IF({}=\"no\";\"damaged\";{})", sound, carried));
+    counted.formula(calc("IF({}=\"no\";0;{})", readable, energy));
+    carriedAs.formula(calc("IF({}=\"no\";\"damaged\";{})", sound, carried));
     Formula answers =
         calc(
             "IF({}=\"no\";{};IF({}=\"over 100 Wh\";{};IF({}=\"power bank\";{};IF({}=\"to 100"
@@ -132,9 +132,9 @@ final class FlightPacksSheet {
     Object[] asked = {
       counted, flights.date.all(), flights.rulesHeld.all(), answers, carriedAs, optional(chemistry)
     };
-    verdict.by(call(FlightFunctions.STRICTEST, asked));
-    most.by(call(FlightFunctions.FEWEST, asked));
-    byHand.by(
+    verdict.formula(call(FlightFunctions.STRICTEST, asked));
+    most.formula(call(FlightFunctions.FEWEST, asked));
+    byHand.formula(
         calc(
             "IF(OR({};{});0;IF({}=\"\";{};MIN({};{}*{})))",
             stays(),
@@ -144,20 +144,20 @@ final class FlightPacksSheet {
             quantity,
             or(most, 0),
             trip.travellers));
-    taken.by(calc("SUMIFS({};{};{})", carry.pieces.all(), carry.kind.all(), kind));
-    cargo.by(freight.sum(kind, "cargo"));
-    road.by(freight.sum(kind, "road"));
-    hired.by(freight.sum(kind, "hire there"));
-    left.by(calc("{}-{}-{}-{}-{}", quantity, taken, cargo, road, hired));
-    spares.by(calc("IF({}=\"in equipment\";0;{})", carried, taken));
+    taken.formula(calc("SUMIFS({};{};{})", carry.pieces.all(), carry.kind.all(), kind));
+    cargo.formula(freight.sum(kind, "cargo"));
+    road.formula(freight.sum(kind, "road"));
+    hired.formula(freight.sum(kind, "hire there"));
+    left.formula(calc("{}-{}-{}-{}-{}", quantity, taken, cargo, road, hired));
+    spares.formula(calc("IF({}=\"in equipment\";0;{})", carried, taken));
     Formula last = calc("MAX({})", flights.date.all());
-    rule.by(
+    rule.formula(
         call(
             FlightFunctions.RULE,
             counted,
             carriedAs,
             optional(chemistry),
-            flights.rulesHeld.where(flights.date, last),
+            flights.rulesHeld.lookup(flights.date, last),
             last));
     table.columns(
         kind, energy, quantity, carried, chemistry, readable, sound, summary, mass, ampHours, cells,

@@ -19,40 +19,43 @@ final class FlightsSheet {
 
   final ColumnSpec date =
       ColumnSpec.input("Date")
-          .as(CellFormat.DATE)
-          .needed()
-          .wide(32)
+          .format(CellFormat.DATE)
+          .required()
+          .width(32)
           .help("Day of departure, local.");
-  final ColumnSpec from = ColumnSpec.input("From").wide(24).help("Airport of departure.");
-  final ColumnSpec to = ColumnSpec.input("To").wide(24).help("Airport of arrival.");
+  final ColumnSpec from = ColumnSpec.input("From").width(24).help("Airport of departure.");
+  final ColumnSpec to = ColumnSpec.input("To").width(24).help("Airport of arrival.");
   final ColumnSpec airline =
       ColumnSpec.input("Airline that flies it")
-          .needed()
-          .wide(36)
+          .required()
+          .width(36)
           .help("The one that flies, not the one that sold the ticket: \"operated by\".");
   final ColumnSpec rules =
       ColumnSpec.input("Rules")
-          .oneOf("ICAO", "US")
-          .wide(16)
+          .options("ICAO", "US")
+          .width(16)
           .help(
               "ICAO for most of the world; US for flights from, to and within the United States."
                   + " Blank: those on Job.");
   final ColumnSpec over =
-      answer("Over 100 Wh", "packs over 100 Wh. 0: none. Blank: no answer yet").wide(20);
+      answer("Over 100 Wh", "packs over 100 Wh. 0: none. Blank: no answer yet").width(20);
   final ColumnSpec small =
-      answer("To 100 Wh", "packs up to 100 Wh. Blank: as many as the rules allow").wide(20);
+      answer("To 100 Wh", "packs up to 100 Wh. Blank: as many as the rules allow").width(20);
   final ColumnSpec banks =
-      answer("Power banks", "power banks. Blank: as many as the rules allow").wide(20);
+      answer("Power banks", "power banks. Blank: as many as the rules allow").width(20);
   final ColumnSpec reference =
       ColumnSpec.input("Reference")
-          .wide(36)
+          .width(36)
           .help("Mail, number or booking note; bring it printed.");
   final ColumnSpec answered =
-      ColumnSpec.input("Answered on").as(CellFormat.DAY).wide(26).help("The day of the answer.");
+      ColumnSpec.input("Answered on")
+          .format(CellFormat.DAY)
+          .width(26)
+          .help("The day of the answer.");
 
-  final ColumnSpec since = ColumnSpec.result("Rules since").as(CellFormat.DATE).wide(32);
+  final ColumnSpec since = ColumnSpec.result("Rules since").format(CellFormat.DATE).width(32);
   final ColumnSpec until =
-      ColumnSpec.result("Edition until").as(CellFormat.DATE).mayBeBlank().wide(32);
+      ColumnSpec.result("Edition until").format(CellFormat.DATE).mayBeBlank().width(32);
   final ColumnSpec rulesHeld = ColumnSpec.working("Rules that hold");
   final ColumnSpec rule = ColumnSpec.working("Rule over 100 Wh");
   final ColumnSpec none = ColumnSpec.working("No answer", Formula.of("")).inBlankRowsToo();
@@ -67,16 +70,16 @@ final class FlightsSheet {
   }
 
   void declare(TripSettings trip, FlightPacksSheet packs) {
-    rulesHeld.by(calc("IF({}>0;{};\"\")", date, or(rules, trip.flightRules)));
-    rule.by(call(FlightFunctions.RULE, 150, "spare", "Li-ion", rulesHeld));
+    rulesHeld.formula(calc("IF({}>0;{};\"\")", date, or(rules, trip.flightRules)));
+    rule.formula(call(FlightFunctions.RULE, 150, "spare", "Li-ion", rulesHeld));
     // On a day that the rules do not reach, the status column gives the reason of this call.
-    since.by(day(1, call(FlightFunctions.RULE, 150, "spare", "Li-ion", rulesHeld, date)));
-    until.by(day(2, rule));
+    since.formula(day(1, call(FlightFunctions.RULE, 150, "spare", "Li-ion", rulesHeld, date)));
+    until.formula(day(2, rule));
     table
         .columns(
             date, from, to, airline, rules, over, small, banks, reference, answered, since, until,
             rulesHeld, rule, none)
-        .called(airline)
+        .rowLabel(airline)
         .checks(
             ValidationRule.stop(
                 calc("{}>{}", answered, date),

@@ -19,58 +19,70 @@ import org.setpower.templates.spec.ValidationRule;
 final class FreightSheet {
   static final int ROOM = 40;
 
-  final ColumnSpec kind = ColumnSpec.input("Pack").needed().wide(36);
+  final ColumnSpec kind = ColumnSpec.input("Pack").required().width(36);
   final ColumnSpec pieces =
       ColumnSpec.input("Pieces")
           .number(CellFormat.COUNT, 0, 9999)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("How many of it.");
   final ColumnSpec way =
       ColumnSpec.input("Goes")
-          .oneOf("cargo", "road", "hire there")
-          .needed()
-          .wide(22)
+          .options("cargo", "road", "hire there")
+          .required()
+          .width(22)
           .help("cargo: declared air freight by a trained shipper. road: in the truck.");
   final ColumnSpec packed =
       ColumnSpec.input("Packed")
-          .oneOf("alone", "with equipment", "in equipment")
-          .wide(26)
+          .options("alone", "with equipment", "in equipment")
+          .width(26)
           .help("Cargo: by themselves, in one box with the device, or in the device.");
   final ColumnSpec chargeNow =
-      ColumnSpec.input("Charge now").share().wide(20).help("The pack's own gauge. 40% or 0.4.");
+      ColumnSpec.input("Charge now").share().width(20).help("The pack's own gauge. 40% or 0.4.");
   final ColumnSpec handOver =
       ColumnSpec.input("Hand over")
-          .as(CellFormat.DATE)
-          .wide(32)
+          .format(CellFormat.DATE)
+          .width(32)
           .help("The day the forwarder or the truck takes them.");
   final ColumnSpec days =
       ColumnSpec.input("Days on the way")
           .number(CellFormat.COUNT, 0, 99)
-          .wide(20)
+          .width(20)
           .help("What the forwarder says, door to door.");
 
-  final ColumnSpec declared = ColumnSpec.result("How it is declared").mayBeBlank().wide(62);
+  final ColumnSpec declared = ColumnSpec.result("How it is declared").mayBeBlank().width(62);
   final ColumnSpec limit =
-      ColumnSpec.result("Charge, at most").as(CellFormat.SHARE).mayBeBlank().wide(20);
+      ColumnSpec.result("Charge, at most").format(CellFormat.SHARE).mayBeBlank().width(20);
   final ColumnSpec out =
-      ColumnSpec.result("Take out of each").unit("Wh").as(CellFormat.ONE).mayBeBlank().wide(20);
+      ColumnSpec.result("Take out of each")
+          .unit("Wh")
+          .format(CellFormat.ONE)
+          .mayBeBlank()
+          .width(20);
   final ColumnSpec outAll =
-      ColumnSpec.result("Take out in all").unit("Wh").as(CellFormat.WHOLE).mayBeBlank().wide(20);
-  final ColumnSpec hours = ColumnSpec.result("To full, one").unit("h").as(CellFormat.ONE).wide(18);
+      ColumnSpec.result("Take out in all")
+          .unit("Wh")
+          .format(CellFormat.WHOLE)
+          .mayBeBlank()
+          .width(20);
+  final ColumnSpec hours =
+      ColumnSpec.result("To full, one").unit("h").format(CellFormat.ONE).width(18);
   final ColumnSpec hoursAll =
-      ColumnSpec.result("To full, all").unit("h").as(CellFormat.ONE).mayBeBlank().wide(18);
-  final ColumnSpec arrives = ColumnSpec.result("Arrives").as(CellFormat.DATE).mayBeBlank().wide(32);
-  final ColumnSpec by = ColumnSpec.result("Hand over by").as(CellFormat.DATE).mayBeBlank().wide(32);
-  final ColumnSpec kilograms = ColumnSpec.result("Mass").as(CellFormat.ONE).mayBeBlank().wide(18);
+      ColumnSpec.result("To full, all").unit("h").format(CellFormat.ONE).mayBeBlank().width(18);
+  final ColumnSpec arrives =
+      ColumnSpec.result("Arrives").format(CellFormat.DATE).mayBeBlank().width(32);
+  final ColumnSpec by =
+      ColumnSpec.result("Hand over by").format(CellFormat.DATE).mayBeBlank().width(32);
+  final ColumnSpec kilograms =
+      ColumnSpec.result("Mass").format(CellFormat.ONE).mayBeBlank().width(18);
 
   final ColumnSpec newest = ColumnSpec.working("Declared by the newest rules");
-  final ColumnSpec energy = ColumnSpec.working("Energy").unit("Wh").as(CellFormat.WHOLE);
+  final ColumnSpec energy = ColumnSpec.working("Energy").unit("Wh").format(CellFormat.WHOLE);
   final ColumnSpec chemistry = ColumnSpec.working("Chemistry");
-  final ColumnSpec ampHours = ColumnSpec.working("Charge").unit("Ah").as(CellFormat.ONE);
-  final ColumnSpec cells = ColumnSpec.working("Cells").as(CellFormat.COUNT);
+  final ColumnSpec ampHours = ColumnSpec.working("Charge").unit("Ah").format(CellFormat.ONE);
+  final ColumnSpec cells = ColumnSpec.working("Cells").format(CellFormat.COUNT);
   final ColumnSpec sound = ColumnSpec.working("Undamaged");
-  final ColumnSpec from = ColumnSpec.working("Charge on arrival").as(CellFormat.SHARE);
+  final ColumnSpec from = ColumnSpec.working("Charge on arrival").format(CellFormat.SHARE);
 
   final TableSpec table = TableSpec.of("Cargo and road", ROOM);
 
@@ -87,13 +99,13 @@ final class FreightSheet {
   }
 
   void declare(FlightPacksSheet packs) {
-    kind.oneOf(packs.kind).help("A row of Packs.");
-    energy.by(packs.counted.where(packs.kind, kind));
-    chemistry.by(filled(packs.chemistry, packs));
-    ampHours.by(filled(packs.ampHours, packs));
-    cells.by(filled(packs.cells, packs));
-    sound.by(packs.sound.where(packs.kind, kind));
-    declared.by(
+    kind.options(packs.kind).help("A row of Packs.");
+    energy.formula(packs.counted.lookup(packs.kind, kind));
+    chemistry.formula(filled(packs.chemistry, packs));
+    ampHours.formula(filled(packs.ampHours, packs));
+    cells.formula(filled(packs.cells, packs));
+    sound.formula(packs.sound.lookup(packs.kind, kind));
+    declared.formula(
         calc(
             "IF({}<>\"cargo\";\"\";{})",
             way,
@@ -103,20 +115,20 @@ final class FreightSheet {
                 or(packed, "alone"),
                 optional(chemistry),
                 optional(handOver))));
-    newest.by(
+    newest.formula(
         calc(
             "IF({}<>\"cargo\";\"\";{})",
             way,
             call(FlightFunctions.CARGO, energy, or(packed, "alone"), optional(chemistry))));
-    limit.by(
+    limit.formula(
         calc(
             "IF({}<>\"cargo\";\"\";{})",
             way,
             call(FlightFunctions.CARGOCHARGE, or(packed, "alone"), energy, optional(handOver))));
-    out.by(calc("MAX(0;{}-{})*{}", chargeNow, limit, energy));
-    outAll.by(calc("{}*{}", out, pieces));
-    from.by(calc("MIN({};{})", chargeNow, or(limit, 1)));
-    hours.by(
+    out.formula(calc("MAX(0;{}-{})*{}", chargeNow, limit, energy));
+    outAll.formula(calc("{}*{}", out, pieces));
+    from.formula(calc("MIN({};{})", chargeNow, or(limit, 1)));
+    hours.formula(
         call(
             ChargeFunctions.HOURS,
             ampHours,
@@ -127,10 +139,10 @@ final class FreightSheet {
             optional(cells),
             null,
             trip.airCelsius()));
-    hoursAll.by(calc("{}*ROUNDUP({}/{};0)", hours, pieces, trip.channels));
-    arrives.by(calc("{}+{}", handOver, days));
-    by.by(calc("INT({}-1-{}/24)-{}", trip.needed(), or(hoursAll, 0), days));
-    kilograms.by(calc("{}*{}", pieces, packs.mass.where(packs.kind, kind)));
+    hoursAll.formula(calc("{}*ROUNDUP({}/{};0)", hours, pieces, trip.channels));
+    arrives.formula(calc("{}+{}", handOver, days));
+    by.formula(calc("INT({}-1-{}/24)-{}", trip.needed(), or(hoursAll, 0), days));
+    kilograms.formula(calc("{}*{}", pieces, packs.mass.lookup(packs.kind, kind)));
     table.columns(
         kind, pieces, way, packed, chargeNow, handOver, days, declared, limit, out, outAll, hours,
         hoursAll, arrives, by, kilograms, energy, chemistry, ampHours, cells, sound, from, newest);
@@ -138,7 +150,7 @@ final class FreightSheet {
   }
 
   private Formula filled(ColumnSpec column, FlightPacksSheet packs) {
-    Formula cell = column.where(packs.kind, kind);
+    Formula cell = column.lookup(packs.kind, kind);
     return calc("IF({}=\"\";\"\";{})", cell, cell);
   }
 

@@ -15,43 +15,43 @@ import org.setpower.templates.spec.ValidationRule;
 
 /** When you wonder: the rule for a pack on any day, before any airline has answered. */
 final class OtherDatesSheet {
-  final ColumnSpec pack = ColumnSpec.input("Pack").needed().wide(36).help("What you call it.");
+  final ColumnSpec pack = ColumnSpec.input("Pack").required().width(36).help("What you call it.");
   final ColumnSpec energy =
       ColumnSpec.input("Energy")
           .unit("Wh")
           .number(CellFormat.WHOLE, 0, 1_000_000)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("The Wh printed on the label; 0 if none are printed.");
   final ColumnSpec carried =
       ColumnSpec.input("How carried")
-          .oneOf("spare", "in equipment", "power bank", "damaged")
-          .needed()
-          .wide(24)
+          .options("spare", "in equipment", "power bank", "damaged")
+          .required()
+          .width(24)
           .help("spare: by itself. power bank: made to charge other things.");
   final ColumnSpec rules =
-      ColumnSpec.input("Rules").oneOf("ICAO", "US").wide(16).help("As on Flights.");
+      ColumnSpec.input("Rules").options("ICAO", "US").width(16).help("As on Flights.");
   final ColumnSpec date =
-      ColumnSpec.input("Date").as(CellFormat.DATE).needed().wide(32).help("Of the flight.");
+      ColumnSpec.input("Date").format(CellFormat.DATE).required().width(32).help("Of the flight.");
   final ColumnSpec pieces =
       ColumnSpec.input("Pieces")
           .unit("a person")
           .number(CellFormat.COUNT, 0, 999)
-          .wide(20)
+          .width(20)
           .help("How many one person would take.");
 
-  final ColumnSpec verdict = ColumnSpec.result("Class").wide(42);
+  final ColumnSpec verdict = ColumnSpec.result("Class").width(42);
   final ColumnSpec most =
-      ColumnSpec.result("Most a person").as(CellFormat.COUNT).mayBeBlank().wide(18);
-  final ColumnSpec rule = ColumnSpec.result("The rule").wide(110);
+      ColumnSpec.result("Most a person").format(CellFormat.COUNT).mayBeBlank().width(18);
+  final ColumnSpec rule = ColumnSpec.result("The rule").width(110);
 
-  final TableSpec table = TableSpec.of("Other days", 40).apart();
+  final TableSpec table = TableSpec.of("Other days", 40).excludeFromIssues();
 
   OtherDatesSheet(TripSettings trip) {
     Object[] asked = {energy, carried, "Li-ion", or(rules, trip.flightRules), date};
-    verdict.by(call(FlightFunctions.CLASS, asked));
-    most.by(call(FlightFunctions.LIMIT, asked));
-    rule.by(call(FlightFunctions.RULE, asked));
+    verdict.formula(call(FlightFunctions.CLASS, asked));
+    most.formula(call(FlightFunctions.LIMIT, asked));
+    rule.formula(call(FlightFunctions.RULE, asked));
     table
         .columns(pack, energy, carried, rules, date, pieces, verdict, most, rule)
         .checks(

@@ -18,28 +18,28 @@ final class TripSettings {
           .number(CellFormat.COUNT, 1, 99)
           .is(1)
           .help("How many of you carry packs. They are numbered 1, 2, 3; no names here.")
-          .named("Job_Travellers");
+          .rangeName("Job_Travellers");
   final FieldSpec flightRules =
       FieldSpec.input("Flight rules")
-          .oneOf("ICAO", "US")
+          .options("ICAO", "US")
           .is("ICAO")
           .help("Whose rules hold for flights whose own cell is blank: see Rules on Flights.")
-          .named("Job_Flight_rules");
+          .rangeName("Job_Flight_rules");
   final FieldSpec bag =
       FieldSpec.input("Hand luggage, at most")
           .number(CellFormat.ONE, 0.1, 200)
           .help("A bag, by the airline that allows least. Blank: not compared.");
   final FieldSpec neededOn =
       FieldSpec.input("Full by")
-          .as(CellFormat.DATE)
+          .format(CellFormat.DATE)
           .help("The first day on which packs sent ahead must be charged.")
-          .named("Job_Full_by");
+          .rangeName("Job_Full_by");
   final FieldSpec neededAt =
       FieldSpec.input("Full at")
-          .as(CellFormat.TIME)
+          .format(CellFormat.TIME)
           .is(7.0 / 24)
           .help("The unit call of that day: 07:00.")
-          .named("Job_Full_at");
+          .rangeName("Job_Full_at");
   final FieldSpec channels =
       FieldSpec.input("Charger channels there")
           .number(CellFormat.COUNT, 1, 999)

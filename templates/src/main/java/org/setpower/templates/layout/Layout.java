@@ -85,8 +85,8 @@ public final class Layout implements Addresses {
     this.words = words;
     this.syllables = Hyphenation.in(words.language());
     template.tabs().forEach(this::place);
-    template.fields().forEach(f -> typed.addAll(f.words()));
-    template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.words())));
+    template.fields().forEach(f -> typed.addAll(f.options()));
+    template.tables().forEach(t -> t.columns().forEach(c -> typed.addAll(c.options())));
     template
         .blocks()
         .filter(BarChart.class::isInstance)
@@ -410,7 +410,7 @@ public final class Layout implements Addresses {
   }
 
   /** A formula text with a sentence that names a tab whose single cells are filled wrongly. */
-  public String mendFirst() {
+  public String errorFirstNotice() {
     StringBuilder text = new StringBuilder();
     int open = 0;
     for (SheetSpec tab : template.tabs()) {

@@ -75,10 +75,10 @@ final class BoxCardsSheet {
   }
 
   private ColumnSpec[] columns(int card, ColumnSpec number) {
-    ColumnSpec circuit = ColumnSpec.result("Circuit").wide(22);
-    ColumnSpec what = ColumnSpec.result("What").wide(66);
-    ColumnSpec amps = ColumnSpec.result("Load").unit("A").as(CellFormat.ONE).wide(22);
-    ColumnSpec leg = ColumnSpec.result("Leg").wide(22);
+    ColumnSpec circuit = ColumnSpec.result("Circuit").width(22);
+    ColumnSpec what = ColumnSpec.result("What").width(66);
+    ColumnSpec amps = ColumnSpec.result("Load").unit("A").format(CellFormat.ONE).width(22);
+    ColumnSpec leg = ColumnSpec.result("Leg").width(22);
     Formula box = of(card, supply.name);
     Formula count = calc("COUNTIF({};{})", loads.cardBox.all(), box);
     Formula boxes = calc("COUNTIF({};{})", supply.fedFrom.all(), box);
@@ -86,7 +86,7 @@ final class BoxCardsSheet {
     Formula child = calc("MATCH({}&\"|\"&({}-{});{};0)", box, number, count, supply.childKey.all());
     Formula isMore = calc("AND({}=" + LINES + ";{}+{}>" + LINES + ")", number, count, boxes);
     Formula isLoad = calc("{}<={}", number, count);
-    circuit.by(
+    circuit.formula(
         calc(
             "IF({};\"\";IF({};INDEX({};{})&\"\";IF({}>0;\"feed\";\"\")))",
             isMore,
@@ -94,7 +94,7 @@ final class BoxCardsSheet {
             loads.circuit.all(),
             load,
             child));
-    what.by(
+    what.formula(
         calc(
             "IF({};\"and \"&({}+{}-"
                 + (LINES - 1)
@@ -108,7 +108,7 @@ final class BoxCardsSheet {
             load,
             supply.name.all(),
             child));
-    amps.by(
+    amps.formula(
         calc(
             "IF({};\"\";IF({};INDEX({};{});INDEX({};{})))",
             isMore,
@@ -117,7 +117,7 @@ final class BoxCardsSheet {
             load,
             supply.used.all(),
             child));
-    leg.by(
+    leg.formula(
         calc(
             "IF({};\"\";IF({};INDEX({};{})&\"\";INDEX({};{})&\"\"))",
             isMore,
@@ -131,7 +131,7 @@ final class BoxCardsSheet {
 
   private TableSpec lines(int firstCard) {
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
+    number.formula(number.rowNumber());
     List<ColumnSpec> all = new ArrayList<>();
     for (int card = firstCard; card < firstCard + ACROSS; card++) {
       all.addAll(List.of(columns(card, number)));

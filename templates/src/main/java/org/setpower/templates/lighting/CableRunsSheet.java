@@ -30,32 +30,32 @@ final class CableRunsSheet {
 
   final ColumnSpec to =
       ColumnSpec.input("To")
-          .needed()
-          .wide(30)
+          .required()
+          .width(30)
           .help("The box of Supply it feeds, or a name for its far end, such as: fresnel drum.");
   final ColumnSpec from;
   final ColumnSpec length;
   final ColumnSpec pieces =
       ColumnSpec.input("Pieces")
-          .wide(21)
+          .width(21)
           .help("The lengths it is made of: 25+25. For the truck only.");
   final ColumnSpec size =
       ColumnSpec.input("Size")
-          .oneOf(SIZES)
+          .options(SIZES)
           .orOther()
-          .needed()
-          .wide(17)
+          .required()
+          .width(17)
           .help("Printed on the sheath: 5G16 is 16 mm², SOOW 12/3 is 12 AWG.");
   final ColumnSpec kind =
       ColumnSpec.input("Cable kind")
-          .oneOf("flexible", "cord", "rubber", "feeder", "building")
-          .wide(17)
+          .options("flexible", "cord", "rubber", "feeder", "building")
+          .width(17)
           .help(
               "rubber: heavy multi-core. cord: light. feeder: single cores, not touching. Blank:"
                   + " flexible, the lower of cord and rubber.");
   final ColumnSpec laid =
       ColumnSpec.input("Laid")
-          .oneOf(
+          .options(
               "free",
               "bunched 2",
               "bunched 3",
@@ -68,46 +68,48 @@ final class CableRunsSheet {
               "drum 4 layers",
               "radial drum",
               "radial drum ventilated")
-          .wide(24)
+          .width(24)
           .help("How it lies while it carries: on its drum it bears far less. Blank: free.");
   final ColumnSpec parallel =
       ColumnSpec.input("Side by side")
           .number(CellFormat.COUNT, 1, 12)
-          .wide(12)
+          .width(12)
           .help("Equal cables with the same ends that share the current. Blank: 1.");
 
-  final ColumnSpec amps = ColumnSpec.result("At the busiest").unit("A").as(CellFormat.ONE).wide(15);
-  final ColumnSpec rating = ColumnSpec.result("Rating").unit("A").as(CellFormat.ONE).wide(14);
+  final ColumnSpec amps =
+      ColumnSpec.result("At the busiest").unit("A").format(CellFormat.ONE).width(15);
+  final ColumnSpec rating = ColumnSpec.result("Rating").unit("A").format(CellFormat.ONE).width(14);
   final ColumnSpec ahead =
-      ColumnSpec.result("Breaker ahead").unit("A").as(CellFormat.WHOLE).wide(15);
+      ColumnSpec.result("Breaker ahead").unit("A").format(CellFormat.WHOLE).width(15);
   final ColumnSpec drop =
-      ColumnSpec.result("Drop of this run, watts held").unit("V").as(CellFormat.ONE).wide(18);
+      ColumnSpec.result("Drop of this run, watts held").unit("V").format(CellFormat.ONE).width(18);
   final ColumnSpec dropSince =
-      ColumnSpec.result("Drop since the source").unit("V").as(CellFormat.ONE).wide(15);
+      ColumnSpec.result("Drop since the source").unit("V").format(CellFormat.ONE).width(15);
   final ColumnSpec shareLost =
-      ColumnSpec.result("Drop since the source").as(CellFormat.SHARE).wide(15);
-  final ColumnSpec limit = ColumnSpec.result("Limit").as(CellFormat.SHARE).wide(12);
+      ColumnSpec.result("Drop since the source").format(CellFormat.SHARE).width(15);
+  final ColumnSpec limit = ColumnSpec.result("Limit").format(CellFormat.SHARE).width(12);
   final ColumnSpec end =
-      ColumnSpec.result("Volts at the far end").unit("V").as(CellFormat.ONE).wide(15);
-  final ColumnSpec reckoned = ColumnSpec.result("Reckoned as").wide(17);
-  final ColumnSpec smallest = ColumnSpec.result("Smallest size").wide(17).mayBeBlank();
+      ColumnSpec.result("Volts at the far end").unit("V").format(CellFormat.ONE).width(15);
+  final ColumnSpec reckoned = ColumnSpec.result("Reckoned as").width(17);
+  final ColumnSpec smallest = ColumnSpec.result("Smallest size").width(17).mayBeBlank();
   final ColumnSpec longest =
-      ColumnSpec.result("Longest run").as(CellFormat.WHOLE).wide(15).mayBeBlank();
+      ColumnSpec.result("Longest run").format(CellFormat.WHOLE).width(15).mayBeBlank();
   final ColumnSpec heat =
-      ColumnSpec.result("Heat in the cable").unit("W").as(CellFormat.WHOLE).wide(15);
-  final ColumnSpec trips = ColumnSpec.result("Instant trip on earth fault").wide(18).mayBeBlank();
+      ColumnSpec.result("Heat in the cable").unit("W").format(CellFormat.WHOLE).width(15);
+  final ColumnSpec trips = ColumnSpec.result("Instant trip on earth fault").width(18).mayBeBlank();
 
   final ColumnSpec box = ColumnSpec.working("Box");
   final ColumnSpec path = ColumnSpec.working("Path");
   final ColumnSpec source = ColumnSpec.working("Source");
   final ColumnSpec system = ColumnSpec.working("System");
-  final ColumnSpec metres = ColumnSpec.working("Metres").unit("m").as(CellFormat.ONE);
-  final ColumnSpec va = ColumnSpec.working("VA of the busiest leg").unit("VA").as(CellFormat.WHOLE);
-  final ColumnSpec watts = ColumnSpec.working("Carried").unit("VA").as(CellFormat.WHOLE);
-  final ColumnSpec nominal = ColumnSpec.working("Nominal volts").unit("V").as(CellFormat.ONE);
+  final ColumnSpec metres = ColumnSpec.working("Metres").unit("m").format(CellFormat.ONE);
+  final ColumnSpec va =
+      ColumnSpec.working("VA of the busiest leg").unit("VA").format(CellFormat.WHOLE);
+  final ColumnSpec watts = ColumnSpec.working("Carried").unit("VA").format(CellFormat.WHOLE);
+  final ColumnSpec nominal = ColumnSpec.working("Nominal volts").unit("V").format(CellFormat.ONE);
   final ColumnSpec before = ColumnSpec.working("Share of the volts at its start");
   final ColumnSpec shareLeft = ColumnSpec.working("Share of the volts at its end");
-  final ColumnSpec loop = ColumnSpec.working("Loop at its end").unit("Ω").as(CellFormat.TWO);
+  final ColumnSpec loop = ColumnSpec.working("Loop at its end").unit("Ω").format(CellFormat.TWO);
 
   final TableSpec table = TableSpec.of("", ROOM);
 
@@ -116,57 +118,57 @@ final class CableRunsSheet {
     this.supply = supply;
     from =
         ColumnSpec.input("From")
-            .oneOf(supply.name)
+            .options(supply.name)
             .orOther()
-            .needed()
-            .wide(26)
+            .required()
+            .width(26)
             .help("The row of Supply, or the end of a run above, where it begins.");
     length =
         ColumnSpec.input("Length")
             .unit(plan.job.lengths())
             .number(CellFormat.ONE, 0.1, 20_000)
-            .needed()
-            .wide(14)
+            .required()
+            .width(14)
             .help("One way, all pieces together, along the ground and up the stand.");
     longest.unit(plan.job.lengths());
   }
 
   void declare(LoadsSheet all) {
     loads = all;
-    metres.by(plan.job.metres(length));
-    box.by(bySupply(from, above(box)));
-    source.by(bySupply(supply.source.where(supply.name, from), above(source)));
-    path.by(
+    metres.formula(plan.job.metres(length));
+    box.formula(bySupply(from, above(box)));
+    source.formula(bySupply(supply.source.lookup(supply.name, from), above(source)));
+    path.formula(
         calc(
             "IF({};{};{}&{}&\"|\")",
             isBox(),
             ofTo(supply.path),
-            bySupply(supply.path.where(supply.name, from), above(path)),
+            bySupply(supply.path.lookup(supply.name, from), above(path)),
             to));
-    system.by(
+    system.formula(
         calc(
             "IF({};{};IF({};\"3PH\";IF({};\"2 lines\";\"1PH\")))",
             isBox(),
             ofTo(supply.system),
             feeds(3),
             feeds(2)));
-    va.by(
+    va.formula(
         calc(
             "IF({};{};MAX(INDEX({};0;{})))",
             isBox(),
             ofTo(supply.busiest),
             loads.onRun.all(),
             to.rowNumber()));
-    reckoned.by(
+    reckoned.formula(
         calc(
             "IF({}=\"3PH\";IF({};\"3PH\";\"1PH\");IF({}=\"2 lines\";\"line to line\";\"1PH\"))",
             system,
             isEven(),
             system));
-    Formula toNeutral = supply.toNeutral.where(supply.name, box);
-    nominal.by(
-        calc("IF({}=\"1PH\";{};{})", reckoned, toNeutral, supply.nominal.where(supply.name, box)));
-    watts.by(
+    Formula toNeutral = supply.toNeutral.lookup(supply.name, box);
+    nominal.formula(
+        calc("IF({}=\"1PH\";{};{})", reckoned, toNeutral, supply.nominal.lookup(supply.name, box)));
+    watts.formula(
         calc(
             "IF({}=\"3PH\";3*{};IF({}=\"line to line\";{}*{}/{};{}))",
             reckoned,
@@ -176,24 +178,24 @@ final class CableRunsSheet {
             nominal,
             toNeutral,
             va));
-    before.by(shareHandedOn());
+    before.formula(shareHandedOn());
     cable();
-    limit.by(
+    limit.formula(
         calc(
             "IF({}=\"generator\";{};{})",
-            supply.kind.where(supply.name, source),
+            supply.kind.lookup(supply.name, source),
             plan.ownLimit,
             plan.houseLimit));
-    ahead.by(
+    ahead.formula(
         bySupply(
             calc(
                 "IF({}=\"\";{};{})",
-                supply.outlet.where(supply.name, from),
-                supply.breaker.where(supply.name, from),
-                supply.outlet.where(supply.name, from)),
+                supply.outlet.lookup(supply.name, from),
+                supply.breaker.lookup(supply.name, from),
+                supply.outlet.lookup(supply.name, from)),
             above(ahead)));
-    loop.by(call(CableFunctions.LOOP, size, metres, loopHandedOn()));
-    trips.by(
+    loop.formula(call(CableFunctions.LOOP, size, metres, loopHandedOn()));
+    trips.formula(
         calc("IF({}=1;\"yes\";\"no\")", call(CableFunctions.TRIPS, loop, ahead, "C", toNeutral)));
     table.columns(
         to, from, length, pieces, size, kind, laid, parallel, amps, rating, ahead, drop, dropSince,
@@ -208,25 +210,25 @@ final class CableRunsSheet {
     Formula phases = calc("IF({}=\"3PH\";\"3PH\";\"1PH\")", reckoned);
     Formula warm = plan.conductorCelsius();
     Formula side = or(parallel, 1);
-    amps.by(
+    amps.formula(
         loaded(0, call(CableFunctions.ENDAMPS, size, metres, watts, start, phases, 1, warm, side)));
-    end.by(
+    end.formula(
         loaded(
             start,
             call(CableFunctions.ENDVOLTS, size, metres, watts, start, phases, 1, warm, side)));
-    drop.by(calc("{}*{}-{}", nominal, before, end));
-    dropSince.by(calc("{}-{}", nominal, end));
-    shareLeft.by(calc("{}/{}", end, nominal));
-    shareLost.by(calc("1-{}", shareLeft));
-    heat.by(loaded(0, call(CableFunctions.HEAT, size, metres, amps, phases, warm, side)));
+    drop.formula(calc("{}*{}-{}", nominal, before, end));
+    dropSince.formula(calc("{}-{}", nominal, end));
+    shareLeft.formula(calc("{}/{}", end, nominal));
+    shareLost.formula(calc("1-{}", shareLeft));
+    heat.formula(loaded(0, call(CableFunctions.HEAT, size, metres, amps, phases, warm, side)));
     Formula conductors = calc("IF({}=\"3PH\";3;2)", system);
     Formula air = plan.ambientCelsius();
     Formula method = or(kind, "flexible");
     Formula lies = or(laid, "free");
-    rating.by(call(CableFunctions.AMPACITY, size, method, air, conductors, lies));
+    rating.formula(call(CableFunctions.AMPACITY, size, method, air, conductors, lies));
     Formula left = calc("{}-1+{}", limit, before);
     Formula current = calc("MAX({};0.000001)", amps);
-    smallest.by(
+    smallest.formula(
         call(
             CableFunctions.GAUGE,
             metres,
@@ -242,7 +244,7 @@ final class CableRunsSheet {
             lies,
             ahead));
     longest
-        .by(
+        .formula(
             loaded(
                 "",
                 plan.job.fromMetres(
@@ -315,7 +317,7 @@ final class CableRunsSheet {
   }
 
   private Formula ofTo(ColumnSpec column) {
-    return column.where(supply.name, to);
+    return column.lookup(supply.name, to);
   }
 
   /** Whether a load at its end uses so many lines. */
@@ -339,12 +341,12 @@ final class CableRunsSheet {
 
   /** The loop at the start: measured at a source, or that of the run that leads here. */
   private Formula loopHandedOn() {
-    Formula nearest = supply.runPoint.where(supply.name, from);
+    Formula nearest = supply.runPoint.lookup(supply.name, from);
     return bySupply(
         calc(
             "IF({}=\"\";{};INDEX({};MATCH({};{};0)))",
             nearest,
-            supply.loop.where(supply.name, source),
+            supply.loop.lookup(supply.name, source),
             loop.above(),
             nearest,
             to.above()),
@@ -353,7 +355,7 @@ final class CableRunsSheet {
 
   /** The share of the volts at the start: whole at a source, else what the ends above have. */
   private Formula shareHandedOn() {
-    Formula nearest = supply.runPoint.where(supply.name, from);
+    Formula nearest = supply.runPoint.lookup(supply.name, from);
     return bySupply(calc("IF({}=\"\";1;{})", nearest, shareAbove(nearest)), shareAbove(from));
   }
 

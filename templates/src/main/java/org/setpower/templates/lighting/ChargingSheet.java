@@ -29,61 +29,61 @@ final class ChargingSheet {
   final ColumnSpec pieces =
       ColumnSpec.input("To charge")
           .number(CellFormat.COUNT, 1, 9999)
-          .wide(15)
+          .width(15)
           .help("Packs of this kind. Blank: all that Packs takes on that day.");
   final ColumnSpec channels =
       ColumnSpec.input("Channels")
           .number(CellFormat.COUNT, 1, 1000)
-          .needed()
-          .wide(17)
+          .required()
+          .width(17)
           .help("Of all these chargers together: how many packs charge at the same time.");
   final ColumnSpec amps =
       ColumnSpec.input("A channel, all in use")
           .unit("A")
           .number(CellFormat.ONE, 0.1, 1000)
-          .needed()
-          .wide(16)
+          .required()
+          .width(16)
           .help("Label of the charger: what each gets when all are in use.");
   final ColumnSpec mainsFrom =
       ColumnSpec.input("Mains from")
-          .as(CellFormat.TIME)
-          .wide(13)
+          .format(CellFormat.TIME)
+          .width(13)
           .help("Blank: mains all the time.");
   final ColumnSpec mainsTo =
       ColumnSpec.input("Mains to")
-          .as(CellFormat.TIME)
-          .wide(13)
+          .format(CellFormat.TIME)
+          .width(13)
           .help("At or before Mains from means the next morning.");
   final ColumnSpec runner =
       ColumnSpec.input("There and back")
           .unit("min")
           .number(CellFormat.WHOLE, 0, 1440)
-          .wide(14)
+          .width(14)
           .help("The runner from set to the charger and back. Blank: it stands on set.");
   final ColumnSpec air;
   final ColumnSpec warming =
       ColumnSpec.input("Warming")
           .unit("h")
           .number(CellFormat.ONE, 0, 24)
-          .wide(17)
+          .width(17)
           .help(
               "Hours indoors until the whole battery is above 0 °C (32 °F). Measure; large "
                   + "ones take over an hour.");
 
-  final ColumnSpec count = ColumnSpec.result("Packs").as(CellFormat.COUNT).wide(14);
+  final ColumnSpec count = ColumnSpec.result("Packs").format(CellFormat.COUNT).width(14);
   final ColumnSpec hours =
-      ColumnSpec.result("One pack takes").unit("h").as(CellFormat.TWO).wide(14);
-  final ColumnSpec nextCall = ColumnSpec.result("Next call").as(CellFormat.TIME).wide(13);
+      ColumnSpec.result("One pack takes").unit("h").format(CellFormat.TWO).width(14);
+  final ColumnSpec nextCall = ColumnSpec.result("Next call").format(CellFormat.TIME).width(13);
   final ColumnSpec free =
-      ColumnSpec.result("Hours to charge").unit("h").as(CellFormat.TWO).wide(15);
+      ColumnSpec.result("Hours to charge").unit("h").format(CellFormat.TWO).width(15);
   final ColumnSpec needed =
-      ColumnSpec.result("Channels needed").as(CellFormat.COUNT).wide(17).mayBeBlank();
-  final ColumnSpec ready = ColumnSpec.result("Ready by next call?").wide(15);
-  final ColumnSpec watts = ColumnSpec.result("Mains").unit("W").as(CellFormat.WHOLE).wide(14);
+      ColumnSpec.result("Channels needed").format(CellFormat.COUNT).width(17).mayBeBlank();
+  final ColumnSpec ready = ColumnSpec.result("Ready by next call?").width(15);
+  final ColumnSpec watts = ColumnSpec.result("Mains").unit("W").format(CellFormat.WHOLE).width(14);
   final ColumnSpec energy =
-      ColumnSpec.result("From the wall").unit("Wh").as(CellFormat.WHOLE).wide(14);
+      ColumnSpec.result("From the wall").unit("Wh").format(CellFormat.WHOLE).width(14);
 
-  private final ColumnSpec celsius = ColumnSpec.working("Air").unit("°C").as(CellFormat.ONE);
+  private final ColumnSpec celsius = ColumnSpec.working("Air").unit("°C").format(CellFormat.ONE);
   private final ColumnSpec wrapAt = moment("Wrap");
   private final ColumnSpec callAt = moment("Call");
   private final ColumnSpec fromAt = moment("Mains from");
@@ -97,39 +97,40 @@ final class ChargingSheet {
     this.packs = packs;
     charger =
         ColumnSpec.input("Charger")
-            .oneOf(kit.item)
+            .options(kit.item)
             .orOther()
-            .needed()
-            .wide(40)
+            .required()
+            .width(40)
             .help(
                 "As it stands on Kit and Loads, or a name of its own: Loads then takes its watts.");
     day =
         ColumnSpec.input("Packs of")
-            .as(CellFormat.DAY)
-            .oneOf(plan.job.date)
-            .needed()
-            .wide(20)
+            .format(CellFormat.DAY)
+            .options(plan.job.date)
+            .required()
+            .width(20)
             .help("The day whose packs it charges after wrap.");
-    pack = ColumnSpec.input("Pack").oneOf(kit.pack).needed().wide(18).help("The kind, from Kit.");
+    pack =
+        ColumnSpec.input("Pack").options(kit.pack).required().width(18).help("The kind, from Kit.");
     air =
         ColumnSpec.input("Air there")
             .unit(plan.job.degrees())
             .number(CellFormat.WHOLE, -60, 140)
-            .wide(14)
+            .width(14)
             .help("At the charger while it charges. Blank: indoors, 20 °C (68 °F).");
   }
 
   private static ColumnSpec moment(String heading) {
-    return ColumnSpec.working(heading).unit("day").as(CellFormat.TWO);
+    return ColumnSpec.working(heading).unit("day").format(CellFormat.TWO);
   }
 
   private Formula ofPack(ColumnSpec column) {
-    return column.where(kit.pack, pack);
+    return column.lookup(kit.pack, pack);
   }
 
   void declare(LoadsSheet loads) {
     JobSheet job = plan.job;
-    count.by(
+    count.formula(
         calc(
             "IF({}=\"\";SUMIFS({};{};{};{};{});{})",
             or(pieces, ""),
@@ -139,8 +140,8 @@ final class ChargingSheet {
             packs.day.all(),
             day,
             or(pieces, "")));
-    celsius.by(calc("IF({}=\"\";20;{})", or(air, ""), job.celsius(or(air, 20))));
-    hours.by(
+    celsius.formula(calc("IF({}=\"\";20;{})", or(air, ""), job.celsius(or(air, 20))));
+    hours.formula(
         call(
             ChargeFunctions.HOURS,
             ofPack(kit.ampHours),
@@ -151,7 +152,7 @@ final class ChargingSheet {
             ofPack(kit.cells),
             ofPack(kit.milliohms),
             celsius));
-    wrapAt.by(
+    wrapAt.formula(
         calc(
             "SUMPRODUCT(MAX(({}={})*({}<>\"\")*({}+{}+({}<={}))))",
             job.date.all(),
@@ -161,7 +162,7 @@ final class ChargingSheet {
             job.wrap.all(),
             job.wrap.all(),
             job.call.all()));
-    callAt.by(
+    callAt.formula(
         calc(
             "SUMPRODUCT(MIN(IF(({}<>\"\")*({}+{}>{});{}+{};" + NONE + ")))",
             job.call.all(),
@@ -171,14 +172,14 @@ final class ChargingSheet {
             job.date.all(),
             job.call.all()));
     nextCall
-        .by(
+        .formula(
             calc(
                 "IF(OR({}<1;{}=" + NONE + ");NA();ROUND(1440*MOD({};1);0)/1440)",
                 wrapAt,
                 callAt,
                 callAt))
-        .failing("That day needs a wrap on Job, and a later day a call.");
-    fromAt.by(
+        .errorMessage("That day needs a wrap on Job, and a later day a call.");
+    fromAt.formula(
         calc(
             "IF(COUNT({};{})<2;0;{}+{}+({}+{}+({}<={})<={}))",
             or(mainsFrom, ""),
@@ -190,7 +191,7 @@ final class ChargingSheet {
             or(mainsTo, 0),
             or(mainsFrom, 0),
             wrapAt));
-    toAt.by(
+    toAt.formula(
         calc(
             "IF({}=0;" + NONE + ";INT({}+1/2880)+{}+({}<={}))",
             fromAt,
@@ -198,7 +199,7 @@ final class ChargingSheet {
             or(mainsTo, 0),
             or(mainsTo, 0),
             or(mainsFrom, 0)));
-    free.by(
+    free.formula(
         calc(
             "IF({}=\"\";\"\";MAX(0;24*(MIN({};{}-{}/2880)-MAX({};{}+{}/2880))-{}))",
             nextCall,
@@ -209,8 +210,8 @@ final class ChargingSheet {
             wrapAt,
             or(runner, 0),
             or(warming, 0)));
-    needed.by(call(ChargeFunctions.CHANNELS, count, free, hours));
-    ready.by(
+    needed.formula(call(ChargeFunctions.CHANNELS, count, free, hours));
+    ready.formula(
         calc(
             "IF({}=0;\"yes\";IF({}<{};\"no\";IF({}>{};\"no\";\"yes\")))",
             count,
@@ -219,8 +220,8 @@ final class ChargingSheet {
             or(needed, 0),
             channels));
     Formula wall = call(ChargeFunctions.MAINS, ofPack(kit.wattHours));
-    watts.by(calc("{}*{}/{}", channels, wall, hours));
-    energy.by(calc("{}*{}", count, wall));
+    watts.formula(calc("{}*{}/{}", channels, wall, hours));
+    energy.formula(calc("{}*{}", count, wall));
     table.columns(
         charger, day, pack, pieces, channels, amps, mainsFrom, mainsTo, runner, air, warming, count,
         hours, nextCall, free, needed, ready, watts, energy, celsius, wrapAt, callAt, fromAt, toAt);

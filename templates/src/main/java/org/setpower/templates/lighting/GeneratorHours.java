@@ -51,7 +51,7 @@ final class GeneratorHours {
     ColumnSpec part = number("Hours of day " + (i + 1));
     Formula begin = calc("({}+({}-1)/96)", of(start, i), part.rowNumber());
     Formula middle = calc("{}+1/192", begin);
-    part.by(
+    part.formula(
         calc(
             "IF({}=0;0;IF({}>={}-0.0001;0;IF(AND({}>={};{}<{});0;MIN(0.25;24*({}-{})))))",
             of(isRun, i),
@@ -65,7 +65,7 @@ final class GeneratorHours {
             begin));
     hours[i] = part;
     kilowatts[i] =
-        number("kW of day " + (i + 1)).by(calc("IF({}=0;0;{}/1000)", part, watts(middle)));
+        number("kW of day " + (i + 1)).formula(calc("IF({}=0;0;{}/1000)", part, watts(middle)));
   }
 
   private static Formula of(ColumnSpec column, int i) {
@@ -73,7 +73,7 @@ final class GeneratorHours {
   }
 
   private static ColumnSpec number(String heading) {
-    return ColumnSpec.working(heading).as(CellFormat.TWO).unit("day").inBlankRowsToo();
+    return ColumnSpec.working(heading).format(CellFormat.TWO).unit("day").inBlankRowsToo();
   }
 
   /** The watts on the set at a moment. */
@@ -107,7 +107,7 @@ final class GeneratorHours {
 
   private void when() {
     JobSheet job = plan.job;
-    start.by(
+    start.formula(
         calc(
             "IF(COUNT({};{};{})<3;0;{}+{}-N({})/1440)",
             ofJob(job.date),
@@ -116,7 +116,7 @@ final class GeneratorHours {
             ofJob(job.date),
             ofJob(job.call),
             terms.before));
-    stop.by(
+    stop.formula(
         calc(
             "IF({}=0;0;{}+{}+({}<={})+N({})/1440)",
             start,
@@ -125,7 +125,7 @@ final class GeneratorHours {
             ofJob(job.wrap),
             ofJob(job.call),
             terms.after));
-    quietFrom.by(
+    quietFrom.formula(
         calc(
             "IF({}=0;0;IF(COUNT({};{})<2;0;INT({})+{}+({}<MOD({};1))))",
             start,
@@ -135,15 +135,15 @@ final class GeneratorHours {
             terms.offFrom,
             terms.offFrom,
             start));
-    quietTo.by(
+    quietTo.formula(
         calc("IF({}=0;0;{}+MOD({}-{};1))", quietFrom, quietFrom, terms.offTo, terms.offFrom));
-    isRun.by(
+    isRun.formula(
         calc(
             "IF({}=0;0;IF({}=\"\";0;N({})))",
             start,
             or(terms.reckoned, ""),
             isLoaded(start, stop)));
-    runNumber.by(calc("IF({}=1;SUM({})+1;0)", isRun, isRun.above()));
+    runNumber.formula(calc("IF({}=1;SUM({})+1;0)", isRun, isRun.above()));
     days.columns(start, stop, quietFrom, quietTo, isRun, runNumber);
   }
 

@@ -36,100 +36,108 @@ final class GeneratorSheet {
       ColumnSpec.input("Size on offer")
           .unit("kVA")
           .number(CellFormat.ONE, 1, 5000)
-          .needed()
+          .required()
           .help("Each size the rental house has, as it stands on the set.")
-          .wide(36);
-  final ColumnSpec sizeKw = ColumnSpec.result("Rated").unit("kW").as(CellFormat.ONE).wide(24);
-  final ColumnSpec sizeShare = share("Load at the busiest").wide(30);
-  final ColumnSpec quietShare = share("Most load on the quietest day").wide(36);
-  final ColumnSpec enough = ColumnSpec.result("Enough?").mayBeBlank().wide(24);
+          .width(36);
+  final ColumnSpec sizeKw = ColumnSpec.result("Rated").unit("kW").format(CellFormat.ONE).width(24);
+  final ColumnSpec sizeShare = share("Load at the busiest").width(30);
+  final ColumnSpec quietShare = share("Most load on the quietest day").width(36);
+  final ColumnSpec enough = ColumnSpec.result("Enough?").mayBeBlank().width(24);
   final TableSpec sizes = TableSpec.of("Sizes on offer", 10);
 
-  final ColumnSpec name = ColumnSpec.result("Set that is rated").wide(60);
+  final ColumnSpec name = ColumnSpec.result("Set that is rated").width(60);
   final ColumnSpec watts =
-      ColumnSpec.result("All legs as the busiest").unit("W").as(CellFormat.WHOLE).wide(30);
+      ColumnSpec.result("All legs as the busiest").unit("W").format(CellFormat.WHOLE).width(30);
   final ColumnSpec starting =
-      ColumnSpec.result("When the worst starts").unit("W").as(CellFormat.WHOLE).wide(30);
+      ColumnSpec.result("When the worst starts").unit("W").format(CellFormat.WHOLE).width(30);
   final ColumnSpec needed =
-      ColumnSpec.result("Rating needed").unit("kVA").as(CellFormat.ONE).wide(24);
+      ColumnSpec.result("Rating needed").unit("kVA").format(CellFormat.ONE).width(24);
   final ColumnSpec pick =
-      ColumnSpec.result("Size proposed").unit("kVA").as(CellFormat.ONE).wide(24);
+      ColumnSpec.result("Size proposed").unit("kVA").format(CellFormat.ONE).width(24);
   final ColumnSpec counted =
-      ColumnSpec.result("Size that counts").unit("kVA").as(CellFormat.ONE).wide(24);
-  final ColumnSpec rated = ColumnSpec.result("Rated").unit("kW").as(CellFormat.ONE).wide(18);
+      ColumnSpec.result("Size that counts").unit("kVA").format(CellFormat.ONE).width(24);
+  final ColumnSpec rated = ColumnSpec.result("Rated").unit("kW").format(CellFormat.ONE).width(18);
   final ColumnSpec derated =
-      ColumnSpec.result("Gives there").unit("kW").as(CellFormat.ONE).wide(18);
+      ColumnSpec.result("Gives there").unit("kW").format(CellFormat.ONE).width(18);
   final TableSpec rating = TableSpec.of("Rating", 1);
 
-  final ColumnSpec day = ColumnSpec.result("Day of the set").wide(30);
-  final ColumnSpec date = ColumnSpec.result("Date").as(CellFormat.DAY).wide(24);
-  final ColumnSpec from = ColumnSpec.result("Starts").as(CellFormat.TIME).wide(12);
-  final ColumnSpec to = ColumnSpec.result("Stops").as(CellFormat.TIME).wide(12);
-  final ColumnSpec hours = ColumnSpec.result("Run time").unit("h").as(CellFormat.TWO).wide(12);
-  final ColumnSpec busiest = ColumnSpec.result("Busiest").unit("kW").as(CellFormat.TWO).wide(18);
-  final ColumnSpec share = share("Load at the busiest").wide(18);
-  final ColumnSpec mean = share("Mean load").wide(18);
-  final ColumnSpec low = ColumnSpec.result("Under 30 % load").unit("h").as(CellFormat.TWO).wide(18);
-  final ColumnSpec energy = ColumnSpec.result("Energy").unit("kWh").as(CellFormat.ONE).wide(18);
-  final ColumnSpec fuel = ColumnSpec.result("Fuel").as(CellFormat.ONE).wide(12);
-  final ColumnSpec soFar = ColumnSpec.working("Fuel so far").as(CellFormat.ONE);
+  final ColumnSpec day = ColumnSpec.result("Day of the set").width(30);
+  final ColumnSpec date = ColumnSpec.result("Date").format(CellFormat.DAY).width(24);
+  final ColumnSpec from = ColumnSpec.result("Starts").format(CellFormat.TIME).width(12);
+  final ColumnSpec to = ColumnSpec.result("Stops").format(CellFormat.TIME).width(12);
+  final ColumnSpec hours = ColumnSpec.result("Run time").unit("h").format(CellFormat.TWO).width(12);
+  final ColumnSpec busiest =
+      ColumnSpec.result("Busiest").unit("kW").format(CellFormat.TWO).width(18);
+  final ColumnSpec share = share("Load at the busiest").width(18);
+  final ColumnSpec mean = share("Mean load").width(18);
+  final ColumnSpec low =
+      ColumnSpec.result("Under 30 % load").unit("h").format(CellFormat.TWO).width(18);
+  final ColumnSpec energy =
+      ColumnSpec.result("Energy").unit("kWh").format(CellFormat.ONE).width(18);
+  final ColumnSpec fuel = ColumnSpec.result("Fuel").format(CellFormat.ONE).width(12);
+  final ColumnSpec soFar = ColumnSpec.working("Fuel so far").format(CellFormat.ONE);
   final ColumnSpec carbon =
-      ColumnSpec.result("CO2").unit("kg").as(CellFormat.ONE).mayBeBlank().wide(12);
-  final ColumnSpec manned = ColumnSpec.result("Operator").unit("h").as(CellFormat.TWO).wide(18);
+      ColumnSpec.result("CO2").unit("kg").format(CellFormat.ONE).mayBeBlank().width(12);
+  final ColumnSpec manned =
+      ColumnSpec.result("Operator").unit("h").format(CellFormat.TWO).width(18);
   final ColumnSpec fuelCost =
-      ColumnSpec.result("Cost of fuel").as(CellFormat.MONEY).mayBeBlank().wide(18);
+      ColumnSpec.result("Cost of fuel").format(CellFormat.MONEY).mayBeBlank().width(18);
   final ColumnSpec mannedCost =
-      ColumnSpec.result("Cost of operator").as(CellFormat.MONEY).mayBeBlank().wide(18);
-  final ColumnSpec dayOfJob = ColumnSpec.working("Day of Job").as(CellFormat.COUNT);
-  final ColumnSpec litres = ColumnSpec.working("Litres").unit("L").as(CellFormat.ONE);
+      ColumnSpec.result("Cost of operator").format(CellFormat.MONEY).mayBeBlank().width(18);
+  final ColumnSpec dayOfJob = ColumnSpec.working("Day of Job").format(CellFormat.COUNT);
+  final ColumnSpec litres = ColumnSpec.working("Litres").unit("L").format(CellFormat.ONE);
   final TableSpec days = TableSpec.of("Days of the set", JobSheet.DAYS);
 
-  final ColumnSpec total = ColumnSpec.result("Fuel in all").as(CellFormat.ONE).wide(24);
-  final ColumnSpec full = ColumnSpec.result("A full tank gives").as(CellFormat.ONE).wide(24);
-  final ColumnSpec drops = ColumnSpec.result("Deliveries needed").as(CellFormat.COUNT).wide(24);
+  final ColumnSpec total = ColumnSpec.result("Fuel in all").format(CellFormat.ONE).width(24);
+  final ColumnSpec full = ColumnSpec.result("A full tank gives").format(CellFormat.ONE).width(24);
+  final ColumnSpec drops =
+      ColumnSpec.result("Deliveries needed").format(CellFormat.COUNT).width(24);
   final ColumnSpec dropDay =
-      ColumnSpec.result("Deliver on").as(CellFormat.DAY).mayBeBlank().wide(24);
+      ColumnSpec.result("Deliver on").format(CellFormat.DAY).mayBeBlank().width(24);
   final ColumnSpec dropBefore =
-      ColumnSpec.result("Deliver before").as(CellFormat.TIME).mayBeBlank().wide(24);
-  final ColumnSpec carbonSum = ColumnSpec.result("CO2").unit("kg").as(CellFormat.ONE).wide(18);
+      ColumnSpec.result("Deliver before").format(CellFormat.TIME).mayBeBlank().width(24);
+  final ColumnSpec carbonSum = ColumnSpec.result("CO2").unit("kg").format(CellFormat.ONE).width(18);
   final ColumnSpec fuelSum =
-      ColumnSpec.result("Fuel and deliveries").as(CellFormat.MONEY).mayBeBlank().wide(30);
+      ColumnSpec.result("Fuel and deliveries").format(CellFormat.MONEY).mayBeBlank().width(30);
   final ColumnSpec mannedSum =
-      ColumnSpec.result("Operator in all").as(CellFormat.MONEY).mayBeBlank().wide(24);
+      ColumnSpec.result("Operator in all").format(CellFormat.MONEY).mayBeBlank().width(24);
   final ColumnSpec charged =
-      ColumnSpec.result("Days charged").unit("days").as(CellFormat.ONE).mayBeBlank().wide(24);
-  final ColumnSpec hire = ColumnSpec.result("Hire").as(CellFormat.MONEY).mayBeBlank().wide(24);
+      ColumnSpec.result("Days charged").unit("days").format(CellFormat.ONE).mayBeBlank().width(24);
+  final ColumnSpec hire = ColumnSpec.result("Hire").format(CellFormat.MONEY).mayBeBlank().width(24);
   final ColumnSpec emptyRun =
-      ColumnSpec.working("Row on which the tank is empty").as(CellFormat.COUNT);
-  final ColumnSpec emptyAt = ColumnSpec.working("Empty at").unit("day").as(CellFormat.TWO);
+      ColumnSpec.working("Row on which the tank is empty").format(CellFormat.COUNT);
+  final ColumnSpec emptyAt = ColumnSpec.working("Empty at").unit("day").format(CellFormat.TWO);
   final TableSpec sums = TableSpec.of("Fuel, operator and hire in all", 1);
 
-  final ColumnSpec quarterSum = ColumnSpec.working("Burnt since full").unit("L").as(CellFormat.TWO);
+  final ColumnSpec quarterSum =
+      ColumnSpec.working("Burnt since full").unit("L").format(CellFormat.TWO);
   final TableSpec emptying =
       TableSpec.of(
           "Fuel in each quarter of the day that empties the tank", GeneratorHours.QUARTERS);
 
-  final ColumnSpec clock = ColumnSpec.result("From").as(CellFormat.TIME);
+  final ColumnSpec clock = ColumnSpec.result("From").format(CellFormat.TIME);
   final ColumnSpec clockShare = share("Load of the set");
   final ColumnSpec clockLow = share("30 % of the set");
-  private final ColumnSpec clockDay = ColumnSpec.working("Day of Job").as(CellFormat.COUNT);
-  private final ColumnSpec moment = ColumnSpec.working("Moment").unit("day").as(CellFormat.TWO);
+  private final ColumnSpec clockDay = ColumnSpec.working("Day of Job").format(CellFormat.COUNT);
+  private final ColumnSpec moment = ColumnSpec.working("Moment").unit("day").format(CellFormat.TWO);
   final TableSpec byHour = TableSpec.of("Load in each half hour", 48);
 
   final ColumnSpec readOn;
-  final ColumnSpec meterStart = meter("Hour meter at start").wide(24);
-  final ColumnSpec meterStop = meter("Hour meter at stop").wide(24);
+  final ColumnSpec meterStart = meter("Hour meter at start").width(24);
+  final ColumnSpec meterStop = meter("Hour meter at stop").width(24);
   final ColumnSpec delivered =
       ColumnSpec.input("Delivered")
           .number(CellFormat.ONE, 0, 100_000)
           .help("The delivery note.")
-          .wide(24);
+          .width(24);
   final ColumnSpec ran =
-      ColumnSpec.result("Ran").unit("h").as(CellFormat.TWO).mayBeBlank().wide(18);
+      ColumnSpec.result("Ran").unit("h").format(CellFormat.TWO).mayBeBlank().width(18);
   final ColumnSpec planned =
-      ColumnSpec.result("Planned to run").unit("h").as(CellFormat.TWO).wide(18);
-  final ColumnSpec deliveredSum = ColumnSpec.result("Delivered so far").as(CellFormat.ONE).wide(24);
-  final ColumnSpec burntSum = ColumnSpec.result("Burnt by the plan").as(CellFormat.ONE).wide(24);
+      ColumnSpec.result("Planned to run").unit("h").format(CellFormat.TWO).width(18);
+  final ColumnSpec deliveredSum =
+      ColumnSpec.result("Delivered so far").format(CellFormat.ONE).width(24);
+  final ColumnSpec burntSum =
+      ColumnSpec.result("Burnt by the plan").format(CellFormat.ONE).width(24);
   final TableSpec typed = TableSpec.of("Read at the set", 20);
 
   GeneratorSheet(
@@ -147,10 +155,10 @@ final class GeneratorSheet {
     running = new GeneratorHours(plan, terms, loads);
     readOn =
         ColumnSpec.input("Read on")
-            .as(CellFormat.DAY)
-            .oneOf(plan.job.date)
-            .needed()
-            .wide(30)
+            .format(CellFormat.DAY)
+            .options(plan.job.date)
+            .required()
+            .width(30)
             .help("The date on which that run began.");
     sizes();
     rating();
@@ -161,7 +169,7 @@ final class GeneratorSheet {
   }
 
   private static ColumnSpec share(String heading) {
-    return ColumnSpec.result(heading).as(CellFormat.SHARE);
+    return ColumnSpec.result(heading).format(CellFormat.SHARE);
   }
 
   private static ColumnSpec meter(String heading) {
@@ -177,15 +185,15 @@ final class GeneratorSheet {
   }
 
   private void sizes() {
-    sizeKw.by(call(GensetFunctions.KW, size));
+    sizeKw.formula(call(GensetFunctions.KW, size));
     Formula some = calc("COUNT({})=0", busiest.all());
     sizeShare
-        .by(calc("IF({};\"\";{})", some, load(calc("MAX({})", busiest.all()), sizeKw)))
+        .formula(calc("IF({};\"\";{})", some, load(calc("MAX({})", busiest.all()), sizeKw)))
         .mayBeBlank();
     quietShare
-        .by(calc("IF({};\"\";{})", some, load(calc("MIN({})", busiest.all()), sizeKw)))
+        .formula(calc("IF({};\"\";{})", some, load(calc("MIN({})", busiest.all()), sizeKw)))
         .mayBeBlank();
-    enough.by(
+    enough.formula(
         calc(
             "IF(ISNUMBER({});IF({}>={}-0.000001;\"yes\";\"no\");\"\")",
             one(needed),
@@ -193,7 +201,7 @@ final class GeneratorSheet {
             one(needed)));
     sizes.columns(size, sizeKw, sizeShare, quietShare, enough);
     sizes.checks().reasonWide(40);
-    sizes.starts(LightingPlan.class, "generator-sizes.csv");
+    sizes.initialRows(LightingPlan.class, "generator-sizes.csv");
   }
 
   private static Formula load(Formula kw, Formula ratedKw) {
@@ -201,15 +209,15 @@ final class GeneratorSheet {
   }
 
   private void rating() {
-    Formula system = supply.system.where(supply.name, name);
+    Formula system = supply.system.lookup(supply.name, name);
     Formula lines = calc("IF({}=\"3PH\";3;IF({}=\"split\";2;1))", system, system);
-    Formula factor = legs.powerFactor.where(legs.source, name);
+    Formula factor = legs.powerFactor.lookup(legs.source, name);
     Formula kind = or(terms.engine, "diesel turbo");
-    name.by(calc("{}&\"\"", terms.reckoned));
-    watts.by(calc("{}*{}*{}", lines, supply.busiest.where(supply.name, name), factor));
-    starting.by(
+    name.formula(calc("{}&\"\"", terms.reckoned));
+    watts.formula(calc("{}*{}*{}", lines, supply.busiest.lookup(supply.name, name), factor));
+    starting.formula(
         calc("{}+{}*MAXIFS({};{};{})", watts, lines, loads.surge.all(), loads.source.all(), name));
-    needed.by(
+    needed.formula(
         calc(
             "IF({}=0;0;{})",
             watts,
@@ -222,18 +230,18 @@ final class GeneratorSheet {
                 terms.celsius(),
                 kind,
                 starting)));
-    pick.by(
+    pick.formula(
         calc(
             "IF({}=0;MIN({});{})",
             needed,
             size.all(),
             call(GensetFunctions.PICK, needed, size.all())));
-    counted.by(calc("IF({}=\"\";{};{})", or(terms.ordered, ""), pick, or(terms.ordered, "")));
-    rated.by(call(GensetFunctions.KW, counted));
-    derated.by(
+    counted.formula(calc("IF({}=\"\";{};{})", or(terms.ordered, ""), pick, or(terms.ordered, "")));
+    rated.formula(call(GensetFunctions.KW, counted));
+    derated.formula(
         calc("{}*{}", rated, call(GensetFunctions.DERATE, terms.metres(), terms.celsius(), kind)));
     rating.columns(name, watts, starting, needed, pick, counted, rated, derated);
-    rating.asks(terms.inputs());
+    rating.alsoChecks(terms.inputs());
     rating.checks(
         ValidationRule.stop(
             calc("{}>{}+0.000001", needed, counted),
@@ -259,9 +267,9 @@ final class GeneratorSheet {
     Formula kilowatts = running.kilowattsOf(dayOfJob);
     Formula runs = running.hoursOf(dayOfJob);
     Formula burnt = call(GensetFunctions.FUELFOR, kilowatts, runs, one(rated));
-    dayOfJob.by(calc("MATCH({};{};0)", day.rowNumber(), running.runNumber.all()));
-    date.by(calc("INDEX({};{})", job.date.all(), dayOfJob));
-    day.by(
+    dayOfJob.formula(calc("MATCH({};{};0)", day.rowNumber(), running.runNumber.all()));
+    date.formula(calc("INDEX({};{})", job.date.all(), dayOfJob));
+    day.formula(
         calc(
             "IF(INDEX({};{})=\"\";TEXT({};\"d mmm\");INDEX({};{}))",
             job.day.all(),
@@ -269,30 +277,30 @@ final class GeneratorSheet {
             date,
             job.day.all(),
             dayOfJob));
-    from.by(clockOf(ofRun(running.start)));
-    to.by(clockOf(ofRun(running.stop)));
-    hours.by(calc("SUM({})", runs));
-    busiest.by(calc("MAX({})", kilowatts));
-    share.by(load(busiest, one(rated)));
-    energy.by(calc("SUMPRODUCT({};{})", kilowatts, runs));
-    mean.by(load(calc("{}/{}", energy, hours), one(rated)));
-    low.by(calc("SUMPRODUCT(({}<" + LOW + "*{})*{})", kilowatts, one(rated), runs));
-    litres.by(burnt);
+    from.formula(clockOf(ofRun(running.start)));
+    to.formula(clockOf(ofRun(running.stop)));
+    hours.formula(calc("SUM({})", runs));
+    busiest.formula(calc("MAX({})", kilowatts));
+    share.formula(load(busiest, one(rated)));
+    energy.formula(calc("SUMPRODUCT({};{})", kilowatts, runs));
+    mean.formula(load(calc("{}/{}", energy, hours), one(rated)));
+    low.formula(calc("SUMPRODUCT(({}<" + LOW + "*{})*{})", kilowatts, one(rated), runs));
+    litres.formula(burnt);
     fuel.unit(job.volumes())
-        .by(job.fromLitres(burnt))
-        .waiting(
+        .formula(job.fromLitres(burnt))
+        .pendingMessage(
             "No fuel figure: the chart holds diesel sets of 20 to 200 kW. Ask the rental house.");
-    soFar.unit(job.volumes()).by(calc("SUM({})+{}", fuel.above(), fuel));
-    carbon.by(call(GensetFunctions.CO2, litres));
-    manned.by(
+    soFar.unit(job.volumes()).formula(calc("SUM({})+{}", fuel.above(), fuel));
+    carbon.formula(call(GensetFunctions.CO2, litres));
+    manned.formula(
         calc(
             "IF({}=\"\";24*({}-{});{})",
             or(terms.operatorHours, ""),
             ofRun(running.stop),
             ofRun(running.start),
             or(terms.operatorHours, "")));
-    fuelCost.unit(terms.currency).by(terms.fee(terms.price, fuel, 1));
-    mannedCost.unit(terms.currency).by(terms.fee(terms.operatorRate, manned, 1));
+    fuelCost.unit(terms.currency).formula(terms.fee(terms.price, fuel, 1));
+    mannedCost.unit(terms.currency).formula(terms.fee(terms.operatorRate, manned, 1));
     days.columns(
         day,
         date,
@@ -312,7 +320,7 @@ final class GeneratorSheet {
         dayOfJob,
         soFar,
         litres);
-    days.tall(3);
+    days.linesPerRow(3);
     Formula quiet = ofRun(running.quietFrom);
     days.checks(
         ValidationRule.wrong(
@@ -340,7 +348,7 @@ final class GeneratorSheet {
     Formula quarter = quarterSum.rowNumber();
     Formula kw = running.kilowattsOf(dayThen, quarter);
     Formula part = running.hoursOf(dayThen, quarter);
-    quarterSum.by(
+    quarterSum.formula(
         calc(
             "IF(ISNUMBER({});N(INDEX({};{}-1))*({}>1)+{}*{};\"\")",
             row,
@@ -352,21 +360,22 @@ final class GeneratorSheet {
     emptying.columns(quarterSum);
     full.unit(plan.job.volumes());
     total.unit(plan.job.volumes());
-    total.by(calc("IF(COUNT({})=0;\"\";SUM({}))", fuel.all(), fuel.all()));
-    full.by(calc("{}+0*{}", terms.full(), total));
-    drops.by(calc("MAX(0;ROUNDUP(ROUND({}/{};6);0)-1)", total, full));
-    emptyRun.by(calc("IF({}>{};COUNTIF({};\"<=\"&{})+1;\"\")", total, full, soFar.all(), full));
+    total.formula(calc("IF(COUNT({})=0;\"\";SUM({}))", fuel.all(), fuel.all()));
+    full.formula(calc("{}+0*{}", terms.full(), total));
+    drops.formula(calc("MAX(0;ROUNDUP(ROUND({}/{};6);0)-1)", total, full));
+    emptyRun.formula(
+        calc("IF({}>{};COUNTIF({};\"<=\"&{})+1;\"\")", total, full, soFar.all(), full));
     Formula before =
         calc("SUM({})-SUMIFS({};{};\">\"&{})", fuel.all(), fuel.all(), soFar.all(), full);
     Formula left = plan.job.litres(calc("({}-({}))", full, before));
     Formula begin = calc("INDEX({};INDEX({};{}))", running.start.all(), dayOfJob.all(), emptyRun);
-    emptyAt.by(calc("{}+COUNTIF({};\"<=\"&{})/96", begin, quarterSum.all(), left));
-    dropDay.by(calc("INT({}+1/2880)", emptyAt));
-    dropBefore.by(clockOf(emptyAt));
-    carbonSum.by(calc("IF(COUNT({})=0;\"\";SUM({}))", carbon.all(), carbon.all()));
+    emptyAt.formula(calc("{}+COUNTIF({};\"<=\"&{})/96", begin, quarterSum.all(), left));
+    dropDay.formula(calc("INT({}+1/2880)", emptyAt));
+    dropBefore.formula(clockOf(emptyAt));
+    carbonSum.formula(calc("IF(COUNT({})=0;\"\";SUM({}))", carbon.all(), carbon.all()));
     fuelSum
         .unit(terms.currency)
-        .by(
+        .formula(
             calc(
                 "IF(COUNT({})=0;\"\";SUM({})+N({}))",
                 fuelCost.all(),
@@ -374,9 +383,9 @@ final class GeneratorSheet {
                 terms.fee(terms.drop, drops, 1)));
     mannedSum
         .unit(terms.currency)
-        .by(calc("IF(COUNT({})=0;\"\";SUM({}))", mannedCost.all(), mannedCost.all()));
-    charged.by(terms.chargedDays());
-    hire.unit(terms.currency).by(terms.fee(terms.dayRate, Formula.of(1), charged));
+        .formula(calc("IF(COUNT({})=0;\"\";SUM({}))", mannedCost.all(), mannedCost.all()));
+    charged.formula(terms.chargedDays());
+    hire.unit(terms.currency).formula(terms.fee(terms.dayRate, Formula.of(1), charged));
     sums.columns(
         total,
         full,
@@ -411,7 +420,7 @@ final class GeneratorSheet {
 
   /** The load over the day shown, or over the busiest. */
   private void byHour() {
-    clockDay.by(
+    clockDay.formula(
         calc(
             "INDEX({};IF({}=\"\";MATCH(MAX({});{};0);MATCH({};{};0)))",
             dayOfJob.all(),
@@ -421,8 +430,8 @@ final class GeneratorSheet {
             or(plan.shown, 0),
             date.all()));
     Formula start = calc("INDEX({};{})", running.start.all(), clockDay);
-    moment.by(calc("INT(24*{}+0.0001)/24+({}-1)/48", start, clock.rowNumber()));
-    clock.by(clockOf(moment));
+    moment.formula(calc("INT(24*{}+0.0001)/24+({}-1)/48", start, clock.rowNumber()));
+    clock.formula(clockOf(moment));
     Formula middle = calc("({}+1/96)", moment);
     Formula off =
         calc(
@@ -438,21 +447,21 @@ final class GeneratorSheet {
             middle,
             running.quietTo.all(),
             clockDay);
-    clockShare.by(load(calc("IF({};0;{}/1000)", off, running.watts(middle)), one(rated)));
-    clockLow.by(calc(LOW + "+0*{}", clockShare));
+    clockShare.formula(load(calc("IF({};0;{}/1000)", off, running.watts(middle)), one(rated)));
+    clockLow.formula(calc(LOW + "+0*{}", clockShare));
     byHour.columns(clock, clockShare, clockLow, clockDay, moment);
   }
 
   private void readings() {
-    ran.by(calc("{}-{}", meterStop, meterStart));
-    planned.by(calc("SUMIFS({};{};{})", hours.all(), date.all(), readOn));
+    ran.formula(calc("{}-{}", meterStop, meterStart));
+    planned.formula(calc("SUMIFS({};{};{})", hours.all(), date.all(), readOn));
     delivered.unit(plan.job.volumes());
     deliveredSum
         .unit(plan.job.volumes())
-        .by(calc("SUMIFS({};{};\"<=\"&{})", delivered.all(), readOn.all(), readOn));
+        .formula(calc("SUMIFS({};{};\"<=\"&{})", delivered.all(), readOn.all(), readOn));
     burntSum
         .unit(plan.job.volumes())
-        .by(calc("SUMIFS({};{};\"<=\"&{})", fuel.all(), date.all(), readOn));
+        .formula(calc("SUMIFS({};{};\"<=\"&{})", fuel.all(), date.all(), readOn));
     typed.columns(readOn, meterStart, meterStop, delivered, ran, planned, deliveredSum, burntSum);
     typed.checks(
         ValidationRule.wrong(
@@ -492,15 +501,15 @@ final class GeneratorSheet {
             or(terms.altitude, 0),
             plan.job.lengths(),
             terms.celsius(),
-            supply.system.where(supply.name, terms.reckoned),
-            supply.nominal.where(supply.name, terms.reckoned),
-            supply.outlets.where(supply.name, terms.reckoned)),
+            supply.system.lookup(supply.name, terms.reckoned),
+            supply.nominal.lookup(supply.name, terms.reckoned),
+            supply.outlets.lookup(supply.name, terms.reckoned)),
         line(
             "IF({};\"To \"&{}&\". On hire \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&\", off"
                 + " hire \"&IF({}=\"\";\"(date)\";TEXT({};\"d mmm yyyy\"))&IF(N({})>0;\", \"&{}&\""
                 + " days charged\";\"\")&\".\";\"\")",
             has,
-            supply.place.where(supply.name, terms.reckoned),
+            supply.place.lookup(supply.name, terms.reckoned),
             or(terms.onHire, ""),
             or(terms.onHire, ""),
             or(terms.offHire, ""),

@@ -32,10 +32,10 @@ final class GeneratorTerms {
           .help("For the last truck to be loaded by its light.");
   final FieldSpec offFrom =
       FieldSpec.input("Off from")
-          .as(CellFormat.TIME)
+          .format(CellFormat.TIME)
           .help("Stopped for quiet, each day that it runs then: from. Blank: never.");
   final FieldSpec offTo =
-      FieldSpec.input("Off to").as(CellFormat.TIME).help("Stopped for quiet: to.");
+      FieldSpec.input("Off to").format(CellFormat.TIME).help("Stopped for quiet: to.");
   final FieldSpec spare =
       FieldSpec.input("Spare on top")
           .share(0, 2)
@@ -76,9 +76,11 @@ final class GeneratorTerms {
           .number(CellFormat.MONEY, 0, 1_000_000)
           .help("The rental house's list. Blank: no hire in the cost.");
   final FieldSpec onHire =
-      FieldSpec.input("On hire").as(CellFormat.DATE).help("The first day it is paid for.");
+      FieldSpec.input("On hire").format(CellFormat.DATE).help("The first day it is paid for.");
   final FieldSpec offHire =
-      FieldSpec.input("Off hire").as(CellFormat.DATE).help("The last day: call it off in writing.");
+      FieldSpec.input("Off hire")
+          .format(CellFormat.DATE)
+          .help("The last day: call it off in writing.");
   final FieldSpec week =
       FieldSpec.input("Days charged a week")
           .number(CellFormat.COUNT, 1, 7)
@@ -94,7 +96,7 @@ final class GeneratorTerms {
   final FieldSpec air;
   final FieldSpec engine =
       FieldSpec.input("Engine")
-          .oneOf("diesel turbo", "diesel", "petrol")
+          .options("diesel turbo", "diesel", "petrol")
           .is("diesel turbo")
           .help("On its plate; nearly all towed sets are diesel turbo.");
 
@@ -102,7 +104,7 @@ final class GeneratorTerms {
     this.plan = plan;
     set =
         FieldSpec.input("Set")
-            .oneOf(supply.name)
+            .options(supply.name)
             .help("A row of Supply. Blank: the first generator there.");
     reckoned =
         FieldSpec.result(

@@ -25,25 +25,26 @@ final class LegsSheet {
   private final SupplySheet supply;
   private final LoadsSheet loads;
 
-  final ColumnSpec source = ColumnSpec.result("Source").wide(52);
-  final ColumnSpec at = ColumnSpec.result("Busiest from").as(CellFormat.TIME).wide(46);
-  final ColumnSpec day = ColumnSpec.result("On").as(CellFormat.DAY).wide(24);
-  final ColumnSpec system = ColumnSpec.result("System").wide(18);
+  final ColumnSpec source = ColumnSpec.result("Source").width(52);
+  final ColumnSpec at = ColumnSpec.result("Busiest from").format(CellFormat.TIME).width(46);
+  final ColumnSpec day = ColumnSpec.result("On").format(CellFormat.DAY).width(24);
+  final ColumnSpec system = ColumnSpec.result("System").width(18);
   final ColumnSpec[] amps = legs("L");
-  final ColumnSpec neutral = ColumnSpec.result("Neutral").unit("A").as(CellFormat.ONE).wide(18);
+  final ColumnSpec neutral =
+      ColumnSpec.result("Neutral").unit("A").format(CellFormat.ONE).width(18);
   final ColumnSpec unbalance =
-      ColumnSpec.result("Furthest from the mean").as(CellFormat.SHARE).wide(20);
+      ColumnSpec.result("Furthest from the mean").format(CellFormat.SHARE).width(20);
   final ColumnSpec may =
-      ColumnSpec.result("We may take").unit("A a leg").as(CellFormat.ONE).wide(18);
+      ColumnSpec.result("We may take").unit("A a leg").format(CellFormat.ONE).width(18);
   final ColumnSpec breaker =
-      ColumnSpec.result("Breaker").unit("A a leg").as(CellFormat.WHOLE).wide(18);
+      ColumnSpec.result("Breaker").unit("A a leg").format(CellFormat.WHOLE).width(18);
 
   private final ColumnSpec row = ColumnSpec.working("Row of Supply");
   private final ColumnSpec moment = ColumnSpec.working("Row of Loads");
   final ColumnSpec powerFactor =
-      ColumnSpec.working("Power factor then").unit("0–1").as(CellFormat.TWO);
+      ColumnSpec.working("Power factor then").unit("0–1").format(CellFormat.TWO);
   private final ColumnSpec harmonic =
-      ColumnSpec.working("Third harmonic").unit("0–1").as(CellFormat.TWO);
+      ColumnSpec.working("Third harmonic").unit("0–1").format(CellFormat.TWO);
 
   final TableSpec table = TableSpec.of("Sources at their busiest", SOURCES);
 
@@ -58,16 +59,16 @@ final class LegsSheet {
   final ColumnSpec date;
   final ColumnSpec clock =
       ColumnSpec.input("At")
-          .as(CellFormat.TIME)
-          .needed()
-          .wide(18)
+          .format(CellFormat.TIME)
+          .required()
+          .width(18)
           .help("When it was read, by the clock.");
   final ColumnSpec[] read = {reading("L1"), reading("L2"), reading("L3")};
   final ColumnSpec[] planned = legs("Plan L");
   final ColumnSpec over =
-      ColumnSpec.result("Most over the plan").unit("A").as(CellFormat.ONE).wide(20);
+      ColumnSpec.result("Most over the plan").unit("A").format(CellFormat.ONE).width(20);
   final ColumnSpec under =
-      ColumnSpec.result("Most under the plan").unit("A").as(CellFormat.ONE).wide(20);
+      ColumnSpec.result("Most under the plan").unit("A").format(CellFormat.ONE).width(20);
   final TableSpec measured = TableSpec.of("Measured", 40);
 
   LegsSheet(LightingJobSheet plan, SupplySheet supply, LoadsSheet loads) {
@@ -75,16 +76,16 @@ final class LegsSheet {
     this.loads = loads;
     where =
         ColumnSpec.input("Where")
-            .oneOf(supply.name)
-            .needed()
-            .wide(52)
+            .options(supply.name)
+            .required()
+            .width(52)
             .help("The row of Supply whose feed was clamped; what the house takes is not in it.");
     date =
         ColumnSpec.input("Day")
-            .as(CellFormat.DAY)
-            .oneOf(plan.job.date)
-            .needed()
-            .wide(46)
+            .format(CellFormat.DAY)
+            .options(plan.job.date)
+            .required()
+            .width(46)
             .help("The date it was read on; after midnight the next one.");
     busiest();
     readings();
@@ -94,7 +95,11 @@ final class LegsSheet {
     ColumnSpec[] legs = new ColumnSpec[3];
     for (int i = 0; i < legs.length; i++) {
       legs[i] =
-          ColumnSpec.result(heading + (i + 1)).unit("A").as(CellFormat.ONE).wide(18).mayBeBlank();
+          ColumnSpec.result(heading + (i + 1))
+              .unit("A")
+              .format(CellFormat.ONE)
+              .width(18)
+              .mayBeBlank();
     }
     return legs;
   }
@@ -103,7 +108,7 @@ final class LegsSheet {
     return ColumnSpec.input(leg + " read")
         .unit("A")
         .number(CellFormat.ONE, 0, 4000)
-        .wide(18)
+        .width(18)
         .help("Clamp meter, true rms, around this leg alone. Blank: not read.");
   }
 
@@ -112,13 +117,13 @@ final class LegsSheet {
   }
 
   private void busiest() {
-    row.by(calc("MATCH({};{};0)", source.rowNumber(), supply.sourceNumber.all()));
-    source.by(ofSupply(supply.name));
-    moment.by(ofSupply(supply.busiestAt));
+    row.formula(calc("MATCH({};{};0)", source.rowNumber(), supply.sourceNumber.all()));
+    source.formula(ofSupply(supply.name));
+    moment.formula(ofSupply(supply.busiestAt));
     Formula then = calc("INDEX({};{})", loads.moment.all(), moment);
-    at.by(calc("ROUND(1440*MOD({};1);0)/1440", then)).mayBeBlank();
-    day.by(calc("INT({}+1/2880)", then)).mayBeBlank();
-    system.by(ofSupply(supply.system));
+    at.formula(calc("ROUND(1440*MOD({};1);0)/1440", then)).mayBeBlank();
+    day.formula(calc("INT({}+1/2880)", then)).mayBeBlank();
+    system.formula(ofSupply(supply.system));
     for (int i = 0; i < amps.length; i++) {
       Formula va = calc("INDEX({};{};{})", loads.onLeg[i].all(), moment, row);
       Formula used =
@@ -128,14 +133,14 @@ final class LegsSheet {
               calc("{}*{}", ofSupply(supply.toNeutral), ofSupply(supply.share)),
               "1PH");
       String has = i == 0 ? "TRUE()" : i == 1 ? "{}<>\"1PH\"" : "{}=\"3PH\"";
-      amps[i].by(
+      amps[i].formula(
           i == 0 ? calc("{}+0*{}", used, moment) : calc("IF(" + has + ";{};\"\")", system, used));
     }
-    powerFactor.by(calc("{}/{}", then(loads.watts), then(loads.va)));
+    powerFactor.formula(calc("{}/{}", then(loads.watts), then(loads.va)));
     // where nobody knows the third harmonic, all that lowers the power factor counts as one
-    harmonic.by(calc("MIN(0.8;SQRT(MAX(0;1/{}^2-1)))", powerFactor));
+    harmonic.formula(calc("MIN(0.8;SQRT(MAX(0;1/{}^2-1)))", powerFactor));
     neutral
-        .by(
+        .formula(
             calc(
                 "IF({}=\"1PH\";{};{})",
                 system,
@@ -152,14 +157,14 @@ final class LegsSheet {
                     system)))
         .mayBeBlank();
     unbalance
-        .by(
+        .formula(
             calc(
                 "IF({}=\"3PH\";{};\"\")",
                 system,
                 call(PhaseFunctions.UNBALANCE, amps[0], amps[1], amps[2])))
         .mayBeBlank();
-    may.by(ofSupply(supply.may));
-    breaker.by(ofSupply(supply.breaker));
+    may.formula(ofSupply(supply.may));
+    breaker.formula(ofSupply(supply.breaker));
     table.columns(
         source,
         at,
@@ -210,8 +215,8 @@ final class LegsSheet {
     Formula feed =
         calc(
             "{}*{}",
-            supply.toNeutral.where(supply.name, where),
-            supply.share.where(supply.name, where));
+            supply.toNeutral.lookup(supply.name, where),
+            supply.share.lookup(supply.name, where));
     for (int i = 0; i < planned.length; i++) {
       Formula va =
           calc(
@@ -223,10 +228,12 @@ final class LegsSheet {
               where,
               loads.path.all(),
               loads.vaOnLeg[i].all());
-      planned[i].by(call(LoadFunctions.AMPS, va, feed, "1PH"));
+      planned[i].formula(call(LoadFunctions.AMPS, va, feed, "1PH"));
     }
-    over.by(calc("MAX({};{};{})+0*{}", difference(0), difference(1), difference(2), planned[0]));
-    under.by(calc("0*{}-MIN({};{};{})", planned[0], difference(0), difference(1), difference(2)));
+    over.formula(
+        calc("MAX({};{};{})+0*{}", difference(0), difference(1), difference(2), planned[0]));
+    under.formula(
+        calc("0*{}-MIN({};{};{})", planned[0], difference(0), difference(1), difference(2)));
     measured.columns(
         where,
         date,

@@ -15,21 +15,21 @@ final class LightingJobSheet {
 
   final FieldSpec shown =
       FieldSpec.input("Day shown")
-          .as(CellFormat.DATE)
-          .oneOf(job.date)
+          .format(CellFormat.DATE)
+          .options(job.date)
           .help("One date of the list below. Blank: every day counts, and the worst one shows.")
-          .named("Job_Day_shown");
+          .rangeName("Job_Day_shown");
   final MainsStandards standards = new MainsStandards();
   final FieldSpec mains =
       FieldSpec.input("Mains standard")
-          .oneOf(standards.standard)
+          .options(standards.standard)
           .is("230/400 V")
           .help("Supply takes the volts from it where they are left blank. More can stand on Kit.")
-          .named("Job_Mains");
+          .rangeName("Job_Mains");
   final FieldSpec legColours =
       FieldSpec.result("Colours of the legs", standards.legColours(mains))
           .help("L1, L2, L3 in that standard. Old or foreign cables may be marked otherwise: ask.")
-          .named("Job_Leg_colours");
+          .rangeName("Job_Leg_colours");
   final FieldSpec family = job.family;
   final FieldSpec houseLimit =
       FieldSpec.input("Drop limit, house and street")
@@ -37,13 +37,13 @@ final class LightingJobSheet {
           .is(0.03)
           .help(
               "Share of the volts lost from the source to the load. IEC 60364-5-52: 3 % for light.")
-          .named("Job_Drop_limit_house");
+          .rangeName("Job_Drop_limit_house");
   final FieldSpec ownLimit =
       FieldSpec.input("Drop limit, own generator")
           .share(0.001, 0.2)
           .is(0.06)
           .help("The same from a private supply. IEC 60364-5-52: 6 % for light.")
-          .named("Job_Drop_limit_own");
+          .rangeName("Job_Drop_limit_own");
   final FieldSpec conductor = job.conductor;
   final FieldSpec ambient =
       FieldSpec.input("Air at the cables")
@@ -51,7 +51,7 @@ final class LightingJobSheet {
           .number(CellFormat.WHOLE, -40, 200)
           .is(30)
           .help("At the hottest stretch, sun on black rubber too: 30 °C (86 °F) if not known.")
-          .named("Job_Air_at_the_cables");
+          .rangeName("Job_Air_at_the_cables");
   final FieldSpec powerFactor =
       FieldSpec.input("Power factor if not in Kit")
           .unit("0–1")

@@ -29,45 +29,47 @@ final class LightingPacksSheet {
   final ColumnSpec quantity =
       ColumnSpec.input("Quantity")
           .number(CellFormat.COUNT, 1, 999)
-          .wide(16)
+          .width(16)
           .help("How many of them, each with packs of its own. Blank: 1.");
   final ColumnSpec level =
-      ColumnSpec.input("Level").share().wide(12).help("The dimmer level, with %. Blank: 100 %.");
+      ColumnSpec.input("Level").share().width(12).help("The dimmer level, with %. Blank: 100 %.");
   final ColumnSpec series =
       ColumnSpec.input("In series")
           .number(CellFormat.COUNT, 1, 4)
-          .wide(12)
+          .width(12)
           .help("Packs one behind the other; only where the maker allows it. Blank: 1.");
   final ColumnSpec parallel =
       ColumnSpec.input("Side by side")
           .number(CellFormat.COUNT, 1, 12)
-          .wide(12)
+          .width(12)
           .help("Equal, equally full packs that share the current. Blank: 1.");
   final ColumnSpec from =
       ColumnSpec.input("From")
-          .as(CellFormat.TIME)
-          .needed()
-          .wide(12)
+          .format(CellFormat.TIME)
+          .required()
+          .width(12)
           .help("Switched on, by the clock.");
   final ColumnSpec to =
       ColumnSpec.input("To")
-          .as(CellFormat.TIME)
-          .needed()
-          .wide(12)
+          .format(CellFormat.TIME)
+          .required()
+          .width(12)
           .help("Switched off. At or before From means the next morning.");
-  final ColumnSpec watts = ColumnSpec.result("Power").unit("W").as(CellFormat.WHOLE).wide(13);
-  final ColumnSpec hours = ColumnSpec.result("One set lasts").unit("h").as(CellFormat.ONE).wide(13);
-  final ColumnSpec swaps = ColumnSpec.result("Swaps").as(CellFormat.COUNT).wide(13);
-  final ColumnSpec packs = ColumnSpec.result("Packs for the shift").as(CellFormat.COUNT).wide(14);
+  final ColumnSpec watts = ColumnSpec.result("Power").unit("W").format(CellFormat.WHOLE).width(13);
+  final ColumnSpec hours =
+      ColumnSpec.result("One set lasts").unit("h").format(CellFormat.ONE).width(13);
+  final ColumnSpec swaps = ColumnSpec.result("Swaps").format(CellFormat.COUNT).width(13);
+  final ColumnSpec packs =
+      ColumnSpec.result("Packs for the shift").format(CellFormat.COUNT).width(14);
 
-  final ColumnSpec needed = ColumnSpec.working("Hours needed").unit("h").as(CellFormat.TWO);
-  final ColumnSpec coldest = ColumnSpec.working("Coldest").unit("°C").as(CellFormat.ONE);
-  final ColumnSpec lights = ColumnSpec.working("Of this light that day").as(CellFormat.COUNT);
-  final ColumnSpec quantityNow = ColumnSpec.working("Pieces").as(CellFormat.COUNT);
-  final ColumnSpec newDay = ColumnSpec.working("First row of its day").as(CellFormat.COUNT);
-  final ColumnSpec wall = ColumnSpec.working("From the wall").unit("Wh").as(CellFormat.WHOLE);
-  final ColumnSpec sameDay = ColumnSpec.working("Same pack that day").as(CellFormat.COUNT);
-  final ColumnSpec allDay = ColumnSpec.working("Packs that day").as(CellFormat.COUNT);
+  final ColumnSpec needed = ColumnSpec.working("Hours needed").unit("h").format(CellFormat.TWO);
+  final ColumnSpec coldest = ColumnSpec.working("Coldest").unit("°C").format(CellFormat.ONE);
+  final ColumnSpec lights = ColumnSpec.working("Of this light that day").format(CellFormat.COUNT);
+  final ColumnSpec quantityNow = ColumnSpec.working("Pieces").format(CellFormat.COUNT);
+  final ColumnSpec newDay = ColumnSpec.working("First row of its day").format(CellFormat.COUNT);
+  final ColumnSpec wall = ColumnSpec.working("From the wall").unit("Wh").format(CellFormat.WHOLE);
+  final ColumnSpec sameDay = ColumnSpec.working("Same pack that day").format(CellFormat.COUNT);
+  final ColumnSpec allDay = ColumnSpec.working("Packs that day").format(CellFormat.COUNT);
 
   final TableSpec table = TableSpec.of("", 60);
 
@@ -80,16 +82,16 @@ final class LightingPacksSheet {
     feed = new PackFeed(plan.job, kit, "light");
     item =
         ColumnSpec.input("Light")
-            .oneOf(kit.item)
-            .needed()
-            .wide(50)
+            .options(kit.item)
+            .required()
+            .width(50)
             .help("From the list; a row of Kit that is fed with DC.");
     day =
         ColumnSpec.input("Day")
-            .as(CellFormat.DAY)
-            .oneOf(plan.job.date)
-            .needed()
-            .wide(20)
+            .format(CellFormat.DAY)
+            .options(plan.job.date)
+            .required()
+            .width(20)
             .help("One of the dates on Job; its coldest hour counts.");
     works();
     table.columns(
@@ -129,29 +131,30 @@ final class LightingPacksSheet {
   }
 
   private Formula ofItem(ColumnSpec column) {
-    return column.where(kit.item, item);
+    return column.lookup(kit.item, item);
   }
 
   private void works() {
     Formula each = or(series, 1);
     Formula side = or(parallel, 1);
     watts
-        .by(calc("{}*{}", ofItem(kit.watts), or(level, 1)))
-        .failing("Kit has no watts for it: fill them in there.");
+        .formula(calc("{}*{}", ofItem(kit.watts), or(level, 1)))
+        .errorMessage("Kit has no watts for it: fill them in there.");
     Formula worksFrom = ofItem(kit.worksFrom);
     feed.works(watts, worksFrom, each, side, side);
-    coldest.by(plan.job.coldest(day, MILD));
-    hours.by(feed.hours(worksFrom, coldest, 0));
-    needed.by(calc("24*MOD({}-{};1)+24*({}={})", to, from, to, from));
-    swaps.by(calc("{}-1", call(PackFunctions.COUNT, needed, hours)));
-    packs.by(calc("({}+1)*{}*{}*{}", swaps, each, side, or(quantity, 1)));
-    sameDay.by(
+    coldest.formula(plan.job.coldest(day, MILD));
+    hours.formula(feed.hours(worksFrom, coldest, 0));
+    needed.formula(calc("24*MOD({}-{};1)+24*({}={})", to, from, to, from));
+    swaps.formula(calc("{}-1", call(PackFunctions.COUNT, needed, hours)));
+    packs.formula(calc("({}+1)*{}*{}*{}", swaps, each, side, or(quantity, 1)));
+    sameDay.formula(
         calc("SUMIFS({};{};{};{};{})", packs.all(), feed.pack.all(), feed.pack, day.all(), day));
-    quantityNow.by(calc("{}+0*LEN({})", or(quantity, 1), item));
-    lights.by(calc("SUMIFS({};{};{};{};{})", quantityNow.all(), item.all(), item, day.all(), day));
-    newDay.by(calc("N(COUNTIF({};{})=0)", day.above(), day));
-    wall.by(calc("{}*{}", packs, call(ChargeFunctions.MAINS, feed.ofPack(kit.wattHours))));
-    allDay.by(calc("SUMIFS({};{};{})", packs.all(), day.all(), day));
+    quantityNow.formula(calc("{}+0*LEN({})", or(quantity, 1), item));
+    lights.formula(
+        calc("SUMIFS({};{};{};{};{})", quantityNow.all(), item.all(), item, day.all(), day));
+    newDay.formula(calc("N(COUNTIF({};{})=0)", day.above(), day));
+    wall.formula(calc("{}*{}", packs, call(ChargeFunctions.MAINS, feed.ofPack(kit.wattHours))));
+    allDay.formula(calc("SUMIFS({};{};{})", packs.all(), day.all(), day));
   }
 
   private ValidationRule[] checks() {

@@ -203,29 +203,29 @@ public final class LightingPlan implements TemplateDefinition {
       KeyFigure.of(
           "Busiest supply (%)",
           CellFormat.SHARE,
-          KeyFigure.most(supply.shareUsed),
+          KeyFigure.max(supply.shareUsed),
           calc(
               "{}&\": \"&ROUND({};1)&\" of \"&ROUND({};0)&\" A a leg, from \"&TEXT({};\"hh:mm\")",
-              supply.name.whereMost(supply.shareUsed),
-              supply.used.whereMost(supply.shareUsed),
-              supply.may.whereMost(supply.shareUsed),
-              supply.at.whereMost(supply.shareUsed))),
+              supply.name.lookupAtMax(supply.shareUsed),
+              supply.used.lookupAtMax(supply.shareUsed),
+              supply.may.lookupAtMax(supply.shareUsed),
+              supply.at.lookupAtMax(supply.shareUsed))),
       KeyFigure.of(
           "Most volts lost (%)",
           CellFormat.SHARE,
-          KeyFigure.most(runs.shareLost),
+          KeyFigure.max(runs.shareLost),
           calc(
               "{}&\": \"&ROUND({};1)&\" V since the source, watts held\"",
-              runs.to.whereMost(runs.shareLost),
-              runs.dropSince.whereMost(runs.shareLost))),
+              runs.to.lookupAtMax(runs.shareLost),
+              runs.dropSince.lookupAtMax(runs.shareLost))),
       KeyFigure.of(
           "Shortest pack time (h)",
           CellFormat.ONE,
-          KeyFigure.least(packs.hours),
+          KeyFigure.min(packs.hours),
           calc(
               "{}&\" on \"&{}",
-              packs.item.whereLeast(packs.hours),
-              packs.feed.pack.whereLeast(packs.hours))),
+              packs.item.lookupAtMin(packs.hours),
+              packs.feed.pack.lookupAtMin(packs.hours))),
       KeyFigure.of(
           "Packs to charge (pieces)",
           CellFormat.COUNT,
@@ -258,7 +258,7 @@ public final class LightingPlan implements TemplateDefinition {
     return KeyFigure.of(
         "Generator (kVA)",
         CellFormat.ONE,
-        KeyFigure.most(generator.counted),
+        KeyFigure.max(generator.counted),
         calc(
             "IF(COUNT({})=0;\"no generator on Supply\";ROUND(100*MAX({});0)&\" % loaded at the"
                 + " busiest, \"&ROUND(100*MIN({});0)&\" % on its quietest day\")",
@@ -312,8 +312,8 @@ public final class LightingPlan implements TemplateDefinition {
     return KeyFigure.of(
         "Most in a neutral (A)",
         CellFormat.ONE,
-        KeyFigure.most(legs.neutral),
-        calc("{}&\", at its busiest hour\"", legs.source.whereMost(legs.neutral)));
+        KeyFigure.max(legs.neutral),
+        calc("{}&\", at its busiest hour\"", legs.source.lookupAtMax(legs.neutral)));
   }
 
   private KeyFigure charged() {
@@ -398,8 +398,8 @@ public final class LightingPlan implements TemplateDefinition {
                 + "Disconnect in reverse order. Colours here: phases {}, neutral {}, earth {}. A "
                 + "lost neutral can put up to the line-to-line voltage on the smallest load.",
             plan.legColours,
-            plan.standards.neutral.where(plan.standards.standard, plan.mains),
-            plan.standards.earth.where(plan.standards.standard, plan.mains)),
+            plan.standards.neutral.lookup(plan.standards.standard, plan.mains),
+            plan.standards.earth.lookup(plan.standards.standard, plan.mains)),
         "Do not touch bare parts above 60 V DC (30 V DC in the wet). Do not use an AC "
             + "breaker for DC. Fit a DC fuse at the battery, rated for its full voltage and "
             + "its short-circuit current.");

@@ -29,89 +29,91 @@ final class LoadsSheet {
   final ColumnSpec item;
   final ColumnSpec department =
       ColumnSpec.input("Department")
-          .wide(21)
+          .width(21)
           .help("Who brings it: electric, make-up, catering, camera.");
   final ColumnSpec day;
-  final ColumnSpec place = ColumnSpec.input("Place").wide(18).help("Where it stands.");
+  final ColumnSpec place = ColumnSpec.input("Place").width(18).help("Where it stands.");
   final ColumnSpec quantity =
       ColumnSpec.input("Quantity")
           .number(CellFormat.COUNT, 1, 9999)
-          .needed()
-          .wide(16)
+          .required()
+          .width(16)
           .help("How many of them on this box and circuit.");
   final ColumnSpec level =
       ColumnSpec.input("Level")
           .share()
-          .wide(12)
+          .width(12)
           .help("The dimmer level they are planned at, with %. Blank: 100 %.");
   final ColumnSpec from =
       ColumnSpec.input("From")
-          .as(CellFormat.TIME)
-          .needed()
-          .wide(12)
+          .format(CellFormat.TIME)
+          .required()
+          .width(12)
           .help("When it is switched on, by the clock.");
   final ColumnSpec to =
       ColumnSpec.input("To")
-          .as(CellFormat.TIME)
-          .needed()
-          .wide(12)
+          .format(CellFormat.TIME)
+          .required()
+          .width(12)
           .help("When it is switched off. At or before From means the next morning.");
   final ColumnSpec fedBy;
   final ColumnSpec circuit =
-      ColumnSpec.input("Circuit").wide(14).help("The outlet or breaker of that box: 1, 2, 3 …");
+      ColumnSpec.input("Circuit").width(14).help("The outlet or breaker of that box: 1, 2, 3 …");
   final ColumnSpec legs =
       ColumnSpec.input("Legs")
-          .as(CellFormat.COUNT)
-          .oneOf("1", "2", "3")
-          .wide(10)
+          .format(CellFormat.COUNT)
+          .options("1", "2", "3")
+          .width(10)
           .help("How many lines its plug uses: 1 for line and neutral (blank), 2 line to line, 3.");
   final ColumnSpec leg =
       ColumnSpec.input("Leg used")
-          .oneOf("L1", "L2", "L3")
-          .wide(11)
+          .options("L1", "L2", "L3")
+          .width(11)
           .help("On a box with several legs: the leg it is plugged into. The decision counts.");
 
-  final ColumnSpec suggested = ColumnSpec.result("Leg suggested").wide(18).mayBeBlank();
-  final ColumnSpec watts = ColumnSpec.result("Power").unit("W").as(CellFormat.WHOLE).wide(14);
-  final ColumnSpec va = ColumnSpec.result("Apparent").unit("VA").as(CellFormat.WHOLE).wide(17);
-  final ColumnSpec amps = ColumnSpec.result("Current").unit("A").as(CellFormat.ONE).wide(15);
+  final ColumnSpec suggested = ColumnSpec.result("Leg suggested").width(18).mayBeBlank();
+  final ColumnSpec watts = ColumnSpec.result("Power").unit("W").format(CellFormat.WHOLE).width(14);
+  final ColumnSpec va = ColumnSpec.result("Apparent").unit("VA").format(CellFormat.WHOLE).width(17);
+  final ColumnSpec amps = ColumnSpec.result("Current").unit("A").format(CellFormat.ONE).width(15);
   final ColumnSpec voltsThere =
       ColumnSpec.result("Volts at the load")
           .unit("V")
-          .as(CellFormat.ONE)
-          .wide(14)
-          .waiting("What feeds it is not settled: see its rows on Supply and Runs.");
+          .format(CellFormat.ONE)
+          .width(14)
+          .pendingMessage("What feeds it is not settled: see its rows on Supply and Runs.");
   final ColumnSpec atOnce =
-      ColumnSpec.result("In use at once").as(CellFormat.COUNT).wide(14).mayBeBlank();
+      ColumnSpec.result("In use at once").format(CellFormat.COUNT).width(14).mayBeBlank();
 
-  final ColumnSpec onAt = ColumnSpec.working("On").as(CellFormat.TWO).unit("day");
-  final ColumnSpec offAt = ColumnSpec.working("Off").as(CellFormat.TWO).unit("day");
-  final ColumnSpec moment = ColumnSpec.working("Moment").as(CellFormat.TWO).unit("day");
+  final ColumnSpec onAt = ColumnSpec.working("On").format(CellFormat.TWO).unit("day");
+  final ColumnSpec offAt = ColumnSpec.working("Off").format(CellFormat.TWO).unit("day");
+  final ColumnSpec moment = ColumnSpec.working("Moment").format(CellFormat.TWO).unit("day");
   final ColumnSpec box = ColumnSpec.working("Box");
   final ColumnSpec path = ColumnSpec.working("Path");
-  final ColumnSpec lines = ColumnSpec.working("Lines used").as(CellFormat.COUNT);
-  final ColumnSpec nominal = ColumnSpec.working("Nominal volts").unit("V").as(CellFormat.WHOLE);
-  final ColumnSpec factor = ColumnSpec.working("Power factor").unit("0–1").as(CellFormat.TWO);
+  final ColumnSpec lines = ColumnSpec.working("Lines used").format(CellFormat.COUNT);
+  final ColumnSpec nominal = ColumnSpec.working("Nominal volts").unit("V").format(CellFormat.WHOLE);
+  final ColumnSpec factor = ColumnSpec.working("Power factor").unit("0–1").format(CellFormat.TWO);
   final ColumnSpec source = ColumnSpec.working("Source");
   final ColumnSpec decided = ColumnSpec.working("Leg decided");
   final ColumnSpec legNow = ColumnSpec.working("Leg now");
   final ColumnSpec[] carried = new ColumnSpec[3];
-  final ColumnSpec vaOfALeg = ColumnSpec.working("VA of a leg").unit("VA").as(CellFormat.WHOLE);
-  final ColumnSpec plain = ColumnSpec.working("VA of a leg or 0").unit("VA").as(CellFormat.WHOLE);
+  final ColumnSpec vaOfALeg = ColumnSpec.working("VA of a leg").unit("VA").format(CellFormat.WHOLE);
+  final ColumnSpec plain =
+      ColumnSpec.working("VA of a leg or 0").unit("VA").format(CellFormat.WHOLE);
   final ColumnSpec[] vaOnLeg = new ColumnSpec[3];
-  final ColumnSpec assumed = ColumnSpec.working("Factor assumed").as(CellFormat.COUNT);
+  final ColumnSpec assumed = ColumnSpec.working("Factor assumed").format(CellFormat.COUNT);
   final ColumnSpec card = ColumnSpec.working("Line of a box card");
   final ColumnSpec cardBox = ColumnSpec.working("Box of a new line");
   final ColumnSpec cardKey = ColumnSpec.working("No. of the line on its card");
   final ColumnSpec cardWords = ColumnSpec.working("Words of the line");
-  final ColumnSpec energy = ColumnSpec.working("Energy").unit("kWh").as(CellFormat.TWO);
+  final ColumnSpec energy = ColumnSpec.working("Energy").unit("kWh").format(CellFormat.TWO);
   final ColumnSpec newHouseDay =
-      ColumnSpec.working("First of its day on the house").as(CellFormat.COUNT);
+      ColumnSpec.working("First of its day on the house").format(CellFormat.COUNT);
   final ColumnSpec adaptor = ColumnSpec.working("Adaptor");
-  final ColumnSpec adaptors = ColumnSpec.working("Adaptors at once").as(CellFormat.COUNT);
+  final ColumnSpec adaptors = ColumnSpec.working("Adaptors at once").format(CellFormat.COUNT);
   final ColumnSpec surge =
-      ColumnSpec.working("More when one starts").unit("W").as(CellFormat.WHOLE).mayBeBlank();
-  final ColumnSpec onCircuit = ColumnSpec.working("A on the circuit").unit("A").as(CellFormat.ONE);
+      ColumnSpec.working("More when one starts").unit("W").format(CellFormat.WHOLE).mayBeBlank();
+  final ColumnSpec onCircuit =
+      ColumnSpec.working("A on the circuit").unit("A").format(CellFormat.ONE);
 
   /** VA at each moment (a row of this table) below each row of Supply, one matrix a leg. */
   final MatrixBlock[] onLeg = new MatrixBlock[3];
@@ -128,24 +130,24 @@ final class LoadsSheet {
     this.runs = runs;
     item =
         ColumnSpec.input("Item")
-            .oneOf(kit.item)
+            .options(kit.item)
             .orOther()
-            .needed()
-            .wide(44)
+            .required()
+            .width(44)
             .help("From Kit; what is missing is added there. Or a charger named on Charging.");
     day =
         ColumnSpec.input("Day")
-            .as(CellFormat.DAY)
-            .oneOf(plan.job.date)
-            .needed()
-            .wide(20)
+            .format(CellFormat.DAY)
+            .options(plan.job.date)
+            .required()
+            .width(20)
             .help("One of the dates on Job. Several days: a row for each.");
     fedBy =
         ColumnSpec.input("Fed by")
-            .oneOf(supply.name)
+            .options(supply.name)
             .orOther()
-            .needed()
-            .wide(28)
+            .required()
+            .width(28)
             .help("The box it is plugged into, or the end of a run as it stands on Runs.");
     for (int i = 0; i < onLeg.length; i++) {
       vaOnLeg[i] =
@@ -153,7 +155,7 @@ final class LoadsSheet {
                   "VA on L" + (i + 1),
                   calc("IF(OR({}=\"L" + (i + 1) + "\";{}=\"all\");{};0)", legNow, legNow, plain))
               .unit("VA")
-              .as(CellFormat.WHOLE)
+              .format(CellFormat.WHOLE)
               .inBlankRowsToo();
       onLeg[i] =
           new MatrixBlock(
@@ -187,7 +189,7 @@ final class LoadsSheet {
 
   void declare(ChargingSheet charging, FieldSpec set, GeneratorHours running) {
     watts
-        .by(
+        .formula(
             calc(
                 "{}*{}*IF(COUNTIF({};{})=0;MAXIFS({};{};{});{})",
                 quantity,
@@ -197,9 +199,9 @@ final class LoadsSheet {
                 charging.watts.all(),
                 charging.charger.all(),
                 item,
-                kit.watts.where(kit.item, item)))
-        .failing("Kit has no watts for it: fill them in there.");
-    card.by(
+                kit.watts.lookup(kit.item, item)))
+        .errorMessage("Kit has no watts for it: fill them in there.");
+    card.formula(
         calc(
             "IF(ISNUMBER({});{}&\"|\"&{}&\"|\"&{}&\"|\"&{}&\"|\"&{};\"\")",
             moment,
@@ -208,12 +210,12 @@ final class LoadsSheet {
             or(circuit, ""),
             item,
             legNow));
-    cardBox.by(calc("IF(COUNTIF({};{})=0;{};\"\")", card.above(), card, box));
-    cardKey.by(calc("{}&\"|\"&(COUNTIF({};{})+1)", cardBox, cardBox.above(), cardBox));
-    cardWords.by(
+    cardBox.formula(calc("IF(COUNTIF({};{})=0;{};\"\")", card.above(), card, box));
+    cardKey.formula(calc("{}&\"|\"&(COUNTIF({};{})+1)", cardBox, cardBox.above(), cardBox));
+    cardWords.formula(
         calc("{}&\" × \"&{}&IF({}={};\"\";\", on run \"&{})", quantity, item, fedBy, box, fedBy));
-    energy.by(calc("{}*24*({}-{})/1000", watts, offAt, onAt));
-    newHouseDay.by(
+    energy.formula(calc("{}*24*({}-{})/1000", watts, offAt, onAt));
+    newHouseDay.formula(
         calc(
             "IF({}={};0;N(COUNTIFS({};{};{};\"<>\"&{})=0))",
             source,
@@ -222,11 +224,11 @@ final class LoadsSheet {
             day,
             source.above(),
             or(set, "")));
-    adaptor.by(
+    adaptor.formula(
         calc(
             "IFERROR({};\"\")",
-            SupplySheet.adaptor(supply.outletKind.where(supply.name, fedBy), ofKit(kit.plug))));
-    adaptors.by(
+            SupplySheet.adaptor(supply.outletKind.lookup(supply.name, fedBy), ofKit(kit.plug))));
+    adaptors.formula(
         calc(
             "IF({}=\"\";0;SUMIFS({};{};{};{}))",
             or(adaptor, ""),
@@ -234,44 +236,46 @@ final class LoadsSheet {
             adaptor.all(),
             or(adaptor, ""),
             onNow()));
-    surge.by(calc("MAX(0;N({})-N({}))+0*{}", ofKit(kit.starting), ofKit(kit.watts), watts));
-    factor.by(
+    surge.formula(calc("MAX(0;N({})-N({}))+0*{}", ofKit(kit.starting), ofKit(kit.watts), watts));
+    factor.formula(
         calc(
             "IF({}=\"\";{};{})", ofKit(kit.powerFactor), plan.powerFactor, ofKit(kit.powerFactor)));
-    assumed.by(calc("N({}=\"\")", ofKit(kit.powerFactor)));
-    va.by(call(LoadFunctions.VA, watts, factor));
-    onAt.by(calc("{}+{}", day, from));
-    offAt.by(calc("{}+{}+({}<={})", day, to, to, from));
-    moment.by(calc("IF({};{};\"\")", plan.isShown(day), onAt));
-    box.by(bySupply(fedBy, runs.box.where(runs.to, fedBy)));
-    path.by(bySupply(supply.path.where(supply.name, fedBy), runs.path.where(runs.to, fedBy)));
-    Formula system = supply.system.where(supply.name, box);
-    lines.by(calc("IF({}=\"1PH\";1;MIN({};IF({}=\"split\";2;3)))", system, or(legs, 1), system));
-    nominal.by(
+    assumed.formula(calc("N({}=\"\")", ofKit(kit.powerFactor)));
+    va.formula(call(LoadFunctions.VA, watts, factor));
+    onAt.formula(calc("{}+{}", day, from));
+    offAt.formula(calc("{}+{}+({}<={})", day, to, to, from));
+    moment.formula(calc("IF({};{};\"\")", plan.isShown(day), onAt));
+    box.formula(bySupply(fedBy, runs.box.lookup(runs.to, fedBy)));
+    path.formula(
+        bySupply(supply.path.lookup(supply.name, fedBy), runs.path.lookup(runs.to, fedBy)));
+    Formula system = supply.system.lookup(supply.name, box);
+    lines.formula(
+        calc("IF({}=\"1PH\";1;MIN({};IF({}=\"split\";2;3)))", system, or(legs, 1), system));
+    nominal.formula(
         calc(
             "IF({}=1;{};{})",
             lines,
-            supply.toNeutral.where(supply.name, box),
-            supply.nominal.where(supply.name, box)));
-    amps.by(
+            supply.toNeutral.lookup(supply.name, box),
+            supply.nominal.lookup(supply.name, box)));
+    amps.formula(
         call(LoadFunctions.AMPS, watts, nominal, calc("IF({}=3;\"3PH\";\"1PH\")", lines), factor));
-    voltsThere.by(
+    voltsThere.formula(
         calc(
             "{}*{}",
             nominal,
             bySupply(
-                supply.share.where(supply.name, fedBy), runs.shareLeft.where(runs.to, fedBy))));
-    atOnce.by(calc("SUMIFS({};{};{};{})", quantity.all(), item.all(), item, onNow()));
-    source.by(supply.source.where(supply.name, box));
-    decided.by(
+                supply.share.lookup(supply.name, fedBy), runs.shareLeft.lookup(runs.to, fedBy))));
+    atOnce.formula(calc("SUMIFS({};{};{};{})", quantity.all(), item.all(), item, onNow()));
+    source.formula(supply.source.lookup(supply.name, box));
+    decided.formula(
         calc(
             "IF({}>1;\"all\";IF({}=\"1PH\";{};{}))",
             lines,
             system,
-            supply.legNow.where(supply.name, box),
+            supply.legNow.lookup(supply.name, box),
             or(leg, "")));
     suggestion(system);
-    legNow.by(
+    legNow.formula(
         calc(
             "IF({}>1;\"all\";IF({}<>\"\";{};IF({}=\"\";\"all\";{})))",
             lines,
@@ -279,18 +283,18 @@ final class LoadsSheet {
             or(decided, ""),
             or(suggested, ""),
             or(suggested, "")));
-    vaOfALeg.by(
+    vaOfALeg.formula(
         calc(
             "IF({}=3;{}/3;IF({}=2;{}*{}/{};{}))",
             lines,
             va,
             lines,
             va,
-            supply.toNeutral.where(supply.name, box),
+            supply.toNeutral.lookup(supply.name, box),
             nominal,
             va));
-    plain.by(calc("IF(ISNUMBER({});{};0)", vaOfALeg, vaOfALeg)).inBlankRowsToo();
-    onCircuit.by(
+    plain.formula(calc("IF(ISNUMBER({});{};0)", vaOfALeg, vaOfALeg)).inBlankRowsToo();
+    onCircuit.formula(
         calc(
             "SUMIFS({};{};{};{};{};{})",
             amps.all(),
@@ -360,7 +364,7 @@ final class LoadsSheet {
       String leg = "\"L" + (i + 1) + "\"";
       carried[i] =
           ColumnSpec.working("VA on L" + (i + 1) + " while it is on")
-              .by(
+              .formula(
                   calc(
                       "IF({}<>\"\";\"\";SUMPRODUCT(({}="
                           + leg
@@ -385,7 +389,7 @@ final class LoadsSheet {
                       onAt,
                       plain.above()));
     }
-    suggested.by(
+    suggested.formula(
         calc(
             "IF({}<>\"\";\"\";\"L\"&INDEX({};1;1))",
             or(decided, ""),
@@ -402,7 +406,7 @@ final class LoadsSheet {
 
   /** A figure of Kit; blank for a charger that only Charging knows. */
   private Formula ofKit(ColumnSpec column) {
-    return calc("IFERROR({};\"\")", column.where(kit.item, item));
+    return calc("IFERROR({};\"\")", column.lookup(kit.item, item));
   }
 
   private Formula bySupply(Formula known, Formula otherwise) {
@@ -418,7 +422,7 @@ final class LoadsSheet {
       Formula system, ChargingSheet charging, FieldSpec set, GeneratorHours running) {
     Formula worksFrom = ofKit(kit.worksFrom);
     Formula worksTo = ofKit(kit.worksTo);
-    Formula outlet = supply.outlet.where(supply.name, fedBy);
+    Formula outlet = supply.outlet.lookup(supply.name, fedBy);
     Formula pieces = ofKit(kit.pieces);
     return new ValidationRule[] {
       ValidationRule.wrong(

@@ -11,8 +11,8 @@ final class MainsStandards {
 
   final ColumnSpec standard =
       ColumnSpec.input("Standard")
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("Its volts, as people call it: 230/400 V.");
   final ColumnSpec onePhase = volts("1PH", 24, "Line to neutral.");
   final ColumnSpec split =
@@ -20,24 +20,24 @@ final class MainsStandards {
   final ColumnSpec threePhase = volts("3PH", 17, "Between two lines.");
   final ColumnSpec[] legs = {colour("L1"), colour("L2"), colour("L3")};
   final ColumnSpec neutral = colour("Neutral");
-  final ColumnSpec earth = colour("Earth").wide(36);
+  final ColumnSpec earth = colour("Earth").width(36);
 
   final TableSpec table =
       TableSpec.of("Mains standards", 6)
           .columns(standard, onePhase, split, threePhase, legs[0], legs[1], legs[2], neutral, earth)
           .checks()
-          .starts(LightingPlan.class, "mains-standards.csv");
+          .initialRows(LightingPlan.class, "mains-standards.csv");
 
   private static ColumnSpec volts(String heading, int wide, String help) {
     return ColumnSpec.input(heading)
         .unit("V")
         .number(CellFormat.WHOLE, 50, 1000)
-        .wide(wide)
+        .width(wide)
         .help(help);
   }
 
   private static ColumnSpec colour(String heading) {
-    return ColumnSpec.input(heading).wide(17).help(AS_MARKED);
+    return ColumnSpec.input(heading).width(17).help(AS_MARKED);
   }
 
   /** The volts of a system in a standard; 0 where it has none. */
@@ -45,18 +45,18 @@ final class MainsStandards {
     return Formula.calc(
         "IF({}=\"1PH\";{};IF({}=\"split\";{};{}))",
         system,
-        onePhase.where(standard, chosen),
+        onePhase.lookup(standard, chosen),
         system,
-        split.where(standard, chosen),
-        threePhase.where(standard, chosen));
+        split.lookup(standard, chosen),
+        threePhase.lookup(standard, chosen));
   }
 
   /** The colours of the three legs. */
   Formula legColours(Formula chosen) {
     return Formula.calc(
         "{}&\", \"&{}&\", \"&{}",
-        legs[0].where(standard, chosen),
-        legs[1].where(standard, chosen),
-        legs[2].where(standard, chosen));
+        legs[0].lookup(standard, chosen),
+        legs[1].lookup(standard, chosen),
+        legs[2].lookup(standard, chosen));
   }
 }

@@ -56,36 +56,37 @@ final class OrderSheet {
   final ColumnSpec oursCount =
       ColumnSpec.input("We have")
           .number(CellFormat.COUNT, 0, 99_999)
-          .needed()
-          .wide(46)
+          .required()
+          .width(46)
           .help("Pieces on the truck and in the store.");
   final TableSpec stock = TableSpec.of("What we have of cable, boxes and adaptors", 20);
 
-  final ColumnSpec section = ColumnSpec.result("Section").wide(24);
-  final ColumnSpec item = ColumnSpec.result("Item").wide(60);
-  final ColumnSpec needed = ColumnSpec.result("Needed").as(CellFormat.COUNT).wide(16);
-  final ColumnSpec spares = ColumnSpec.result("With spares").as(CellFormat.COUNT).wide(16);
-  final ColumnSpec have = ColumnSpec.result("We have").as(CellFormat.COUNT).wide(16).mayBeBlank();
-  final ColumnSpec missing = ColumnSpec.result("Short").as(CellFormat.COUNT).wide(16);
-  final ColumnSpec mass = ColumnSpec.result("Mass").as(CellFormat.ONE).wide(16).mayBeBlank();
-  private final ColumnSpec row = ColumnSpec.working("Row").as(CellFormat.COUNT);
-  final ColumnSpec shortNumber = ColumnSpec.working("No. among the short").as(CellFormat.COUNT);
-  final TableSpec table = TableSpec.of("To order", KINDS).apart();
+  final ColumnSpec section = ColumnSpec.result("Section").width(24);
+  final ColumnSpec item = ColumnSpec.result("Item").width(60);
+  final ColumnSpec needed = ColumnSpec.result("Needed").format(CellFormat.COUNT).width(16);
+  final ColumnSpec spares = ColumnSpec.result("With spares").format(CellFormat.COUNT).width(16);
+  final ColumnSpec have =
+      ColumnSpec.result("We have").format(CellFormat.COUNT).width(16).mayBeBlank();
+  final ColumnSpec missing = ColumnSpec.result("Short").format(CellFormat.COUNT).width(16);
+  final ColumnSpec mass = ColumnSpec.result("Mass").format(CellFormat.ONE).width(16).mayBeBlank();
+  private final ColumnSpec row = ColumnSpec.working("Row").format(CellFormat.COUNT);
+  final ColumnSpec shortNumber = ColumnSpec.working("No. among the short").format(CellFormat.COUNT);
+  final TableSpec table = TableSpec.of("To order", KINDS).excludeFromIssues();
 
   private final ColumnSpec number = plain("No.");
   private final ColumnSpec candidate = ColumnSpec.working("Item");
   private final ColumnSpec kind = ColumnSpec.working("Section");
-  private final ColumnSpec count = ColumnSpec.working("Pieces").as(CellFormat.COUNT);
-  private final ColumnSpec found = ColumnSpec.working("No. among all").as(CellFormat.COUNT);
+  private final ColumnSpec count = ColumnSpec.working("Pieces").format(CellFormat.COUNT);
+  private final ColumnSpec found = ColumnSpec.working("No. among all").format(CellFormat.COUNT);
   private final TableSpec candidates;
 
-  final ColumnSpec quoteSection = ColumnSpec.result("Section").wide(30);
-  final ColumnSpec quoteItem = ColumnSpec.result("Item").named("Plan_Item").wide(90);
+  final ColumnSpec quoteSection = ColumnSpec.result("Section").width(30);
+  final ColumnSpec quoteItem = ColumnSpec.result("Item").rangeName("Plan_Item").width(90);
   final ColumnSpec quantity =
-      ColumnSpec.result("Quantity").named("Plan_Quantity").as(CellFormat.COUNT).wide(20);
-  final ColumnSpec out = ColumnSpec.result("Out").as(CellFormat.DATE).wide(32).mayBeBlank();
-  final ColumnSpec back = ColumnSpec.result("Back").as(CellFormat.DATE).wide(32).mayBeBlank();
-  private final ColumnSpec quoteRow = ColumnSpec.working("Row").as(CellFormat.COUNT);
+      ColumnSpec.result("Quantity").rangeName("Plan_Quantity").format(CellFormat.COUNT).width(20);
+  final ColumnSpec out = ColumnSpec.result("Out").format(CellFormat.DATE).width(32).mayBeBlank();
+  final ColumnSpec back = ColumnSpec.result("Back").format(CellFormat.DATE).width(32).mayBeBlank();
+  private final ColumnSpec quoteRow = ColumnSpec.working("Row").format(CellFormat.COUNT);
   final TableSpec forQuote = TableSpec.of("", KINDS);
 
   OrderSheet(
@@ -105,10 +106,10 @@ final class OrderSheet {
     this.generator = generator;
     ours =
         ColumnSpec.input("Item we have")
-            .oneOf(item)
+            .options(item)
             .orOther()
-            .needed()
-            .wide(60)
+            .required()
+            .width(60)
             .help("The words of the list below. What stands on Kit is counted there.");
     List<Source> sources = sources();
     int room = sources.stream().mapToInt(Source::rows).sum();
@@ -119,7 +120,7 @@ final class OrderSheet {
   }
 
   private static ColumnSpec plain(String heading) {
-    return ColumnSpec.working(heading).as(CellFormat.COUNT).inBlankRowsToo();
+    return ColumnSpec.working(heading).format(CellFormat.COUNT).inBlankRowsToo();
   }
 
   /**
@@ -235,11 +236,11 @@ final class OrderSheet {
   }
 
   private void candidates(List<Source> sources) {
-    number.by(number.rowNumber());
-    candidate.by(cascade(sources, s -> calc("{}&\"\"", s.words())));
-    kind.by(cascade(sources, Source::section));
-    count.by(calc("IF({}=\"\";0;{})", or(candidate, ""), cascade(sources, Source::pieces)));
-    found.by(
+    number.formula(number.rowNumber());
+    candidate.formula(cascade(sources, s -> calc("{}&\"\"", s.words())));
+    kind.formula(cascade(sources, Source::section));
+    count.formula(calc("IF({}=\"\";0;{})", or(candidate, ""), cascade(sources, Source::pieces)));
+    found.formula(
         calc(
             "IF({}=\"\";\"\";IF(N({})=0;\"\";IF(COUNTIFS({};{};{};\">0\")>0;\"\";COUNT({})+1)))",
             or(candidate, ""),
@@ -275,11 +276,11 @@ final class OrderSheet {
             calc("COUNTIF({};{})=0", item.all(), ours), say("The plan needs no {}.", ours)));
     Formula isDevice = calc("{}<=" + kit.devices.room(), row);
     Formula isKit = calc("{}<=" + (kit.devices.room() + kit.packs.room()), row);
-    row.by(calc("MATCH({};{};0)", section.rowNumber(), found.all()));
-    section.by(calc("INDEX({};{})", kind.all(), row));
-    item.by(calc("INDEX({};{})", candidate.all(), row));
+    row.formula(calc("MATCH({};{};0)", section.rowNumber(), found.all()));
+    section.formula(calc("INDEX({};{})", kind.all(), row));
+    item.formula(calc("INDEX({};{})", candidate.all(), row));
     // the same adaptor is needed by several rows at once, cable and boxes add up
-    needed.by(
+    needed.formula(
         calc(
             "IF({}>" + adaptorsFrom + ";MAXIFS({};{};{});SUMIFS({};{};{}))",
             row,
@@ -289,7 +290,7 @@ final class OrderSheet {
             count.all(),
             candidate.all(),
             item));
-    spares.by(
+    spares.formula(
         calc(
             "ROUND({}*(1+IF({};{};IF({}>" + cableFrom + ";{};0)));0)",
             needed,
@@ -301,9 +302,9 @@ final class OrderSheet {
         calc(
             "IF({};{};{})",
             isDevice,
-            kit.pieces.where(kit.item, item),
-            kit.packPieces.where(kit.pack, item));
-    have.by(
+            kit.pieces.lookup(kit.item, item),
+            kit.packPieces.lookup(kit.pack, item));
+    have.formula(
         calc(
             "IF({};IF({}=\"\";\"\";{});SUMIFS({};{};{}))",
             isKit,
@@ -312,17 +313,17 @@ final class OrderSheet {
             oursCount.all(),
             ours.all(),
             item));
-    missing.by(calc("MAX(0;{}-N({}))", spares, or(have, 0)));
+    missing.formula(calc("MAX(0;{}-N({}))", spares, or(have, 0)));
     mass.unit(plan.job.masses());
-    mass.by(
+    mass.formula(
         calc(
             "IF({};{}*IF({};{};{});\"\")",
             isKit,
             needed,
             isDevice,
-            kit.mass.where(kit.item, item),
-            kit.packMass.where(kit.pack, item)));
-    shortNumber.by(calc("IF({}>0;COUNT({})+1;\"\")", missing, shortNumber.above()));
+            kit.mass.lookup(kit.item, item),
+            kit.packMass.lookup(kit.pack, item)));
+    shortNumber.formula(calc("IF({}>0;COUNT({})+1;\"\")", missing, shortNumber.above()));
     table.columns(item, section, needed, spares, have, missing, mass, row, shortNumber);
     table.checks(
         ValidationRule.look(
@@ -332,12 +333,12 @@ final class OrderSheet {
   }
 
   private void quote() {
-    quoteRow.by(calc("MATCH({};{};0)", quoteSection.rowNumber(), shortNumber.all()));
-    quoteSection.by(calc("INDEX({};{})", section.all(), quoteRow));
-    quoteItem.by(calc("INDEX({};{})", item.all(), quoteRow));
-    quantity.by(calc("INDEX({};{})", missing.all(), quoteRow));
-    out.by(hireOfSet(generator.terms.onHire));
-    back.by(hireOfSet(generator.terms.offHire));
+    quoteRow.formula(calc("MATCH({};{};0)", quoteSection.rowNumber(), shortNumber.all()));
+    quoteSection.formula(calc("INDEX({};{})", section.all(), quoteRow));
+    quoteItem.formula(calc("INDEX({};{})", item.all(), quoteRow));
+    quantity.formula(calc("INDEX({};{})", missing.all(), quoteRow));
+    out.formula(hireOfSet(generator.terms.onHire));
+    back.formula(hireOfSet(generator.terms.offHire));
     forQuote.columns(quoteItem, quoteSection, quantity, out, back, quoteRow);
   }
 

@@ -32,107 +32,109 @@ final class SupplySheet {
 
   final ColumnSpec name =
       ColumnSpec.input("Name")
-          .needed()
-          .wide(30)
+          .required()
+          .width(30)
           .help("What is written on it: quay, pans set, box A1.");
   final ColumnSpec kind =
       ColumnSpec.input("Kind")
-          .oneOf("generator", "house supply", "street supply", "wall socket", "box")
-          .needed()
-          .wide(24)
+          .options("generator", "house supply", "street supply", "wall socket", "box")
+          .required()
+          .width(24)
           .help("box for everything that is fed by a row above.");
-  final ColumnSpec place = ColumnSpec.input("Place").wide(20).help("Where it stands.");
+  final ColumnSpec place = ColumnSpec.input("Place").width(20).help("Where it stands.");
   final ColumnSpec fedFrom =
       ColumnSpec.input("Fed from")
-          .oneOf(name)
-          .wide(26)
+          .options(name)
+          .width(26)
           .help("The row above that feeds it. Blank for a source.");
   final ColumnSpec system =
       ColumnSpec.input("System")
-          .oneOf("1PH", "split", "3PH")
-          .needed()
-          .wide(14)
+          .options("1PH", "split", "3PH")
+          .required()
+          .width(14)
           .help("1PH: one line and neutral. split: two lines, 120/240 V. 3PH: three lines.");
   final ColumnSpec volts =
       ColumnSpec.input("Volts")
           .unit("V")
           .number(CellFormat.WHOLE, 50, 1000)
-          .wide(12)
+          .width(12)
           .help(
               "Nominal: between lines for 3PH and split (400, 208, 240), else line to neutral."
                   + " Blank: those of the mains standard on Job.");
   final ColumnSpec inlet =
       ColumnSpec.input("Inlet")
-          .wide(34)
-          .oneOf(CONNECTORS)
+          .width(34)
+          .options(CONNECTORS)
           .orOther()
           .help("The connector it is fed by.");
   final ColumnSpec breaker =
       ColumnSpec.input("Breaker")
           .unit("A a leg")
           .number(CellFormat.WHOLE, 1, 4000)
-          .needed()
-          .wide(15)
+          .required()
+          .width(15)
           .help("The figure on its main breaker or fuse, for one leg.");
   final ColumnSpec outlets =
-      ColumnSpec.input("Outlets").wide(22).help("How many of which kind: 6 x 16 A household.");
+      ColumnSpec.input("Outlets").width(22).help("How many of which kind: 6 x 16 A household.");
   final ColumnSpec outletKind =
       ColumnSpec.input("Kind of outlet")
-          .oneOf(CONNECTORS)
+          .options(CONNECTORS)
           .orOther()
-          .wide(34)
+          .width(34)
           .help("What plugs into it: where a plug on Kit differs, an adaptor is on the order.");
   final ColumnSpec outlet =
       ColumnSpec.input("Breaker of each outlet")
           .unit("A")
           .number(CellFormat.WHOLE, 1, 4000)
-          .wide(17)
+          .width(17)
           .help("The smaller breaker in front of each outlet. Blank: there is none.");
   final ColumnSpec taken =
       ColumnSpec.input("Already taken")
           .unit("A a leg")
           .number(CellFormat.ONE, 0, 4000)
-          .wide(14)
+          .width(14)
           .help("What the house or others draw there while we work: measure, or ask the house.");
   final ColumnSpec leg =
       ColumnSpec.input("Leg")
-          .oneOf("L1", "L2", "L3")
-          .wide(9)
+          .options("L1", "L2", "L3")
+          .width(9)
           .help("For a 1PH box on a feed with several legs: the leg it hangs on.");
   final ColumnSpec rcd =
       ColumnSpec.input("RCD")
           .unit("mA")
           .number(CellFormat.WHOLE, 1, 3000)
-          .wide(12)
+          .width(12)
           .help("Trip current printed on the RCD or GFCI of the outlets.");
   final ColumnSpec loop =
       ColumnSpec.input("Loop measured")
           .unit("Ω")
           .number(CellFormat.TWO, 0.001, 10_000)
-          .wide(17)
+          .width(17)
           .help("Line to earth at this source, by a loop tester. Blank: not known.");
   final ColumnSpec who =
       ColumnSpec.input("Connects and signs")
-          .wide(28)
+          .width(28)
           .help("The role of the competent person, such as: house electrician.");
 
   final ColumnSpec may =
       ColumnSpec.result("We may take", calc("{}-{}", breaker, or(taken, 0)))
           .unit("A a leg")
-          .as(CellFormat.ONE)
-          .wide(15);
+          .format(CellFormat.ONE)
+          .width(15);
   final ColumnSpec used =
-      ColumnSpec.result("Used at the busiest").unit("A a leg").as(CellFormat.ONE).wide(16);
-  final ColumnSpec at = ColumnSpec.result("Busiest from").as(CellFormat.TIME).wide(15);
+      ColumnSpec.result("Used at the busiest").unit("A a leg").format(CellFormat.ONE).width(16);
+  final ColumnSpec at = ColumnSpec.result("Busiest from").format(CellFormat.TIME).width(15);
   final ColumnSpec spare = ColumnSpec.result("Spare", calc("{}-{}", may, used)).unit("A a leg");
   final ColumnSpec voltsHere =
-      ColumnSpec.result("Volts here").unit("V").as(CellFormat.ONE).wide(12);
+      ColumnSpec.result("Volts here").unit("V").format(CellFormat.ONE).width(12);
 
-  final ColumnSpec nominal = ColumnSpec.working("Nominal volts").unit("V").as(CellFormat.WHOLE);
-  final ColumnSpec toNeutral = ColumnSpec.working("Line to neutral").unit("V").as(CellFormat.WHOLE);
+  final ColumnSpec nominal = ColumnSpec.working("Nominal volts").unit("V").format(CellFormat.WHOLE);
+  final ColumnSpec toNeutral =
+      ColumnSpec.working("Line to neutral").unit("V").format(CellFormat.WHOLE);
   final ColumnSpec source = ColumnSpec.working("Source");
-  final ColumnSpec sourceNumber = ColumnSpec.working("No. among the sources").as(CellFormat.COUNT);
-  final ColumnSpec boxNumber = ColumnSpec.working("No. among the boxes").as(CellFormat.COUNT);
+  final ColumnSpec sourceNumber =
+      ColumnSpec.working("No. among the sources").format(CellFormat.COUNT);
+  final ColumnSpec boxNumber = ColumnSpec.working("No. among the boxes").format(CellFormat.COUNT);
   final ColumnSpec childKey = ColumnSpec.working("No. among what one row feeds");
   final ColumnSpec adaptor = ColumnSpec.working("Adaptor");
   final ColumnSpec boxWords = ColumnSpec.working("Words of the box");
@@ -142,7 +144,7 @@ final class SupplySheet {
   final ColumnSpec runPoint = ColumnSpec.working("Nearest run");
   final ColumnSpec share = ColumnSpec.working("Share of the volts left");
   final ColumnSpec[] onLeg = new ColumnSpec[3];
-  final ColumnSpec shareUsed = ColumnSpec.working("Share used").as(CellFormat.SHARE);
+  final ColumnSpec shareUsed = ColumnSpec.working("Share used").format(CellFormat.SHARE);
   final ColumnSpec busiest = ColumnSpec.working("VA of the busiest leg");
   final ColumnSpec busiestAt = ColumnSpec.working("Row of Loads at the busiest");
   final ColumnSpec least = ColumnSpec.working("VA of the least leg then");
@@ -151,29 +153,29 @@ final class SupplySheet {
 
   /** Declares the columns that follow from the rest of the sheet. */
   void declare(LightingJobSheet plan, EquipmentSheet kit, LoadsSheet loads, CableRunsSheet runs) {
-    nominal.by(calc("{}+0*LEN({})", or(volts, plan.volts(system)), system));
-    toNeutral.by(
-        calc("IF({}=\"1PH\";{};{})", system, nominal, kit.toNeutral.where(kit.between, nominal)));
-    source.by(tree(name, source));
-    sourceNumber.by(
+    nominal.formula(calc("{}+0*LEN({})", or(volts, plan.volts(system)), system));
+    toNeutral.formula(
+        calc("IF({}=\"1PH\";{};{})", system, nominal, kit.toNeutral.lookup(kit.between, nominal)));
+    source.formula(tree(name, source));
+    sourceNumber.formula(
         calc(
             "IF(AND(LEN({})>0;{}=\"\");COUNT({})+1;\"\")",
             name,
             or(fedFrom, ""),
             sourceNumber.above()));
-    boxNumber.by(calc("IF({}=\"box\";COUNT({})+1;\"\")", kind, boxNumber.above()));
-    childKey.by(calc("{}&\"|\"&(COUNTIF({};{})+1)", fedFrom, fedFrom.above(), fedFrom));
-    adaptor.by(adaptor(above(outletKind), inlet));
-    boxWords.by(
+    boxNumber.formula(calc("IF({}=\"box\";COUNT({})+1;\"\")", kind, boxNumber.above()));
+    childKey.formula(calc("{}&\"|\"&(COUNTIF({};{})+1)", fedFrom, fedFrom.above(), fedFrom));
+    adaptor.formula(adaptor(above(outletKind), inlet));
+    boxWords.formula(
         calc(
             "IF({}=\"box\";\"box, \"&{}&\" in\"&IF({}=\"\";\"\";\", \"&{}&\" out\");\"\")",
             kind,
             or(inlet, "?"),
             or(outlets, ""),
             or(outlets, "")));
-    path.by(calc("{}&{}&\"|\"", tree(Formula.of("|"), path), name));
-    ahead.by(calc("IF({}=\"\";{};{})", above(outlet), above(breaker), above(outlet)));
-    legNow.by(
+    path.formula(calc("{}&{}&\"|\"", tree(Formula.of("|"), path), name));
+    ahead.formula(calc("IF({}=\"\";{};{})", above(outlet), above(breaker), above(outlet)));
+    legNow.formula(
         calc(
             "IF({}<>\"1PH\";\"\";IF({}<>\"\";{};IF({}=\"\";\"L1\";IF({}=\"\";\"all\";{}))))",
             system,
@@ -182,16 +184,18 @@ final class SupplySheet {
             or(fedFrom, ""),
             above(legNow),
             above(legNow)));
-    runPoint.by(
+    runPoint.formula(
         calc(
             "IF(COUNTIF({};{})>0;{};{})",
             runs.to.all(),
             name,
             name,
             tree(Formula.of(""), runPoint)));
-    share.by(
+    share.formula(
         calc(
-            "IF({}=\"\";1;{})", or(runPoint, ""), runs.shareLeft.where(runs.to, or(runPoint, ""))));
+            "IF({}=\"\";1;{})",
+            or(runPoint, ""),
+            runs.shareLeft.lookup(runs.to, or(runPoint, ""))));
     for (int i = 0; i < onLeg.length; i++) {
       onLeg[i] =
           ColumnSpec.working(
@@ -199,10 +203,10 @@ final class SupplySheet {
                   calc("MAX(INDEX({};0;{}))", loads.onLeg[i].all(), name.rowNumber()))
               .inBlankRowsToo();
     }
-    busiest.by(calc("MAX({};{};{})+0*LEN({})", onLeg[0], onLeg[1], onLeg[2], name));
-    used.by(call(LoadFunctions.AMPS, busiest, calc("{}*{}", toNeutral, share), "1PH"));
+    busiest.formula(calc("MAX({};{};{})+0*LEN({})", onLeg[0], onLeg[1], onLeg[2], name));
+    used.formula(call(LoadFunctions.AMPS, busiest, calc("{}*{}", toNeutral, share), "1PH"));
     Formula row = name.rowNumber();
-    busiestAt.by(
+    busiestAt.formula(
         calc(
             "IF({}=0;\"\";MATCH({};IF({}={};INDEX({};0;{});IF({}={};INDEX({};0;{});INDEX({};0;{})));0))",
             busiest,
@@ -218,14 +222,14 @@ final class SupplySheet {
             loads.onLeg[2].all(),
             row));
     busiestAt.mayBeBlank();
-    at.by(
+    at.formula(
             calc(
                 "IF({}=\"\";\"\";ROUND(1440*MOD(INDEX({};{});1);0)/1440)",
                 busiestAt,
                 loads.moment.all(),
                 busiestAt))
         .mayBeBlank();
-    least.by(
+    least.formula(
         calc(
             "IF({}=\"\";0;MIN(INDEX({};{};{});INDEX({};{};{});INDEX({};{};{})))",
             busiestAt,
@@ -238,9 +242,9 @@ final class SupplySheet {
             loads.onLeg[2].all(),
             busiestAt,
             row));
-    shareUsed.by(calc("{}/{}", used, may));
-    voltsHere.by(calc("{}*{}", nominal, share));
-    spare.as(CellFormat.ONE).wide(13);
+    shareUsed.formula(calc("{}/{}", used, may));
+    voltsHere.formula(calc("{}*{}", nominal, share));
+    spare.format(CellFormat.ONE).width(13);
     table.columns(
         name,
         kind,

@@ -22,15 +22,15 @@ final class CustomsLists {
   CustomsLists(QuoteTerms hire, ReturnSheet picked) {
     ColumnSpec row = number();
     insurer.columns(
-        shown(picked.item, calc("INDEX({};{})", picked.item.all(), row)).wide(60),
-        shown(picked.pieces, calc("INDEX({};{})", picked.pieces.all(), row)).wide(46),
-        shown(picked.serials, calc("INDEX({};{})", picked.serials.all(), row)).wide(60),
+        shown(picked.item, calc("INDEX({};{})", picked.item.all(), row)).width(60),
+        shown(picked.pieces, calc("INDEX({};{})", picked.pieces.all(), row)).width(46),
+        shown(picked.serials, calc("INDEX({};{})", picked.serials.all(), row)).width(60),
         shown(picked.each, calc("INDEX({};{})", picked.each.all(), row))
             .unit(hire.currency)
-            .wide(26),
+            .width(26),
         shown(picked.value, calc("INDEX({};{})", picked.value.all(), row))
             .unit(hire.currency)
-            .wide(26),
+            .width(26),
         row);
     insured = money("Value", calc("SUM({})", picked.value.all()), hire);
 
@@ -39,53 +39,54 @@ final class CustomsLists {
         ColumnSpec.result(
                 "Number",
                 calc("IF({}>MAX(0;{});\"\";{})", number, picked.carnetNumber.all(), number))
-            .as(CellFormat.COUNT)
+            .format(CellFormat.COUNT)
             .mayBeBlank()
-            .wide(60);
-    Formula serials = picked.serials.where(picked.carnetNumber, number);
+            .width(60);
+    Formula serials = picked.serials.lookup(picked.carnetNumber, number);
     ColumnSpec goods =
         ColumnSpec.result(
                 "Goods and serials",
                 calc(
                     "{}&IF({}=\"\";\"\";\", \"&{})",
-                    picked.item.where(picked.carnetNumber, number),
+                    picked.item.lookup(picked.carnetNumber, number),
                     serials,
                     serials))
             .mayBeBlank()
-            .wide(90);
-    ColumnSpec pieces = shown(picked.pieces, picked.pieces.where(picked.carnetNumber, number));
+            .width(90);
+    ColumnSpec pieces = shown(picked.pieces, picked.pieces.lookup(picked.carnetNumber, number));
     ColumnSpec mass =
-        shown(picked.mass, picked.mass.where(picked.carnetNumber, number)).unit(hire.job.masses());
+        shown(picked.mass, picked.mass.lookup(picked.carnetNumber, number)).unit(hire.job.masses());
     ColumnSpec value =
-        shown(picked.value, picked.value.where(picked.carnetNumber, number)).unit(hire.currency);
+        shown(picked.value, picked.value.lookup(picked.carnetNumber, number)).unit(hire.currency);
     general.columns(
         no,
         goods,
-        pieces.wide(18),
-        mass.wide(20),
-        value.wide(26),
-        shown(picked.origin, picked.origin.where(picked.carnetNumber, number)).wide(20),
+        pieces.width(18),
+        mass.width(20),
+        value.width(26),
+        shown(picked.origin, picked.origin.lookup(picked.carnetNumber, number)).width(20),
         number);
-    carnetPieces = FieldSpec.result("Pieces", calc("SUM({})", pieces.all())).as(CellFormat.COUNT);
+    carnetPieces =
+        FieldSpec.result("Pieces", calc("SUM({})", pieces.all())).format(CellFormat.COUNT);
     carnetMass =
         FieldSpec.result("Mass", calc("SUM({})", mass.all()))
             .unit(hire.job.masses())
-            .as(CellFormat.ONE);
+            .format(CellFormat.ONE);
     carnetValue = money("Value", calc("SUM({})", value.all()), hire);
   }
 
   private static ColumnSpec number() {
     ColumnSpec number = ColumnSpec.working("No.");
-    return number.by(number.rowNumber());
+    return number.formula(number.rowNumber());
   }
 
   private static FieldSpec money(String heading, Formula formula, QuoteTerms hire) {
-    return FieldSpec.result(heading, formula).unit(hire.currency).as(CellFormat.MONEY);
+    return FieldSpec.result(heading, formula).unit(hire.currency).format(CellFormat.MONEY);
   }
 
   private static ColumnSpec shown(ColumnSpec column, Formula cell) {
     return ColumnSpec.result(column.heading(), calc("IF({}=\"\";\"\";{})", cell, cell))
-        .as(column.format())
+        .format(column.format())
         .mayBeBlank();
   }
 

@@ -15,25 +15,25 @@ final class OfferSheet {
   private final ColumnSpec number = ColumnSpec.working("No.");
 
   OfferSheet(QuoteTerms hire, QuoteLinesSheet quote) {
-    number.by(number.rowNumber());
+    number.formula(number.rowNumber());
     table.columns(
-        shown(quote.section).wide(42),
-        shown(quote.item).wide(52),
-        shown(quote.insteadOf).wide(36),
-        shown(quote.quantity).wide(18),
-        shown(quote.from).as(CellFormat.DATE).wide(32),
-        shown(quote.to).as(CellFormat.DATE).wide(32),
-        shown(quote.days).unit("days").wide(18),
-        price(hire, quote.rate).wide(20),
-        price(hire, quote.discount).wide(18),
-        price(hire, quote.amount).wide(24),
+        shown(quote.section).width(42),
+        shown(quote.item).width(52),
+        shown(quote.insteadOf).width(36),
+        shown(quote.quantity).width(18),
+        shown(quote.from).format(CellFormat.DATE).width(32),
+        shown(quote.to).format(CellFormat.DATE).width(32),
+        shown(quote.days).unit("days").width(18),
+        price(hire, quote.rate).width(20),
+        price(hire, quote.discount).width(18),
+        price(hire, quote.amount).width(24),
         number);
   }
 
   private ColumnSpec shown(ColumnSpec column) {
     Formula cell = calc("INDEX({};{})", column.all(), number);
     return ColumnSpec.result(column.heading(), calc("IF({}=\"\";\"\";{})", cell, cell))
-        .as(column.format())
+        .format(column.format())
         .mayBeBlank();
   }
 
@@ -43,7 +43,7 @@ final class OfferSheet {
         ColumnSpec.result(
                 column.heading(),
                 calc("IF(OR({}=\"\";{}<>\"each line\");\"\";{})", cell, hire.prices, cell))
-            .as(column.format())
+            .format(column.format())
             .mayBeBlank();
     return column.format() == CellFormat.MONEY ? shown.unit(hire.currency) : shown;
   }

@@ -26,35 +26,37 @@ final class OrderPacksSheet {
 
   OrderPacksSheet(QuoteTerms hire, QuoteLinesSheet quote, StockSheet stock) {
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
+    number.formula(number.rowNumber());
     ColumnSpec pack =
-        ColumnSpec.result("Pack", quote.item.where(quote.packNumber, number)).mayBeBlank().wide(60);
+        ColumnSpec.result("Pack", quote.item.lookup(quote.packNumber, number))
+            .mayBeBlank()
+            .width(60);
     ColumnSpec count =
         ColumnSpec.result(
                 "Pieces", calc("SUMIFS({};{};{})", quote.quantity.all(), quote.item.all(), pack))
-            .as(CellFormat.COUNT)
+            .format(CellFormat.COUNT)
             .mayBeBlank()
-            .wide(46);
+            .width(46);
     ColumnSpec each =
-        of("Energy", stock.wattHours, stock, pack).unit("Wh").as(CellFormat.WHOLE).wide(18);
+        of("Energy", stock.wattHours, stock, pack).unit("Wh").format(CellFormat.WHOLE).width(18);
     energyAll =
         ColumnSpec.result("Energy of all", calc("{}*{}", each, count))
             .unit("Wh")
-            .as(CellFormat.WHOLE)
+            .format(CellFormat.WHOLE)
             .mayBeBlank()
-            .wide(20);
+            .width(20);
     ColumnSpec flight =
         ColumnSpec.result("By air, as a spare", call(FlightFunctions.CLASS, each))
             .mayBeBlank()
-            .wide(42);
-    ColumnSpec gear = of("Goes with", stock.goesWith, stock, pack).wide(36);
+            .width(42);
+    ColumnSpec gear = of("Goes with", stock.goesWith, stock, pack).width(36);
     ColumnSpec gearCount =
         ColumnSpec.result(
                 "Of it on Quote",
                 calc("SUMIFS({};{};{})", quote.quantity.all(), quote.item.all(), gear))
-            .as(CellFormat.COUNT)
+            .format(CellFormat.COUNT)
             .mayBeBlank()
-            .wide(20);
+            .width(20);
     ColumnSpec spares =
         ColumnSpec.result(
                 "Spares to offer",
@@ -63,15 +65,15 @@ final class OrderPacksSheet {
                     or(hire.sparePacks, 0),
                     count,
                     or(hire.sparePacks, 0)))
-            .as(CellFormat.COUNT)
+            .format(CellFormat.COUNT)
             .mayBeBlank()
-            .wide(20);
+            .width(20);
     ColumnSpec mass =
-        ColumnSpec.result("Mass of all", calc("{}*{}", stock.mass.where(stock.item, pack), count))
+        ColumnSpec.result("Mass of all", calc("{}*{}", stock.mass.lookup(stock.item, pack), count))
             .unit(hire.job.masses())
-            .as(CellFormat.ONE)
+            .format(CellFormat.ONE)
             .mayBeBlank()
-            .wide(20);
+            .width(20);
     table =
         TableSpec.of("Packs in the order", ROOM)
             .columns(
@@ -79,30 +81,30 @@ final class OrderPacksSheet {
                 count,
                 each,
                 energyAll,
-                of("Outputs", stock.outputs, stock, pack).unit("V class").wide(24),
+                of("Outputs", stock.outputs, stock, pack).unit("V class").width(24),
                 flight,
                 mass,
                 gear,
                 gearCount,
                 spares,
                 number);
-    pieces = FieldSpec.result("Packs", calc("SUM({})", count.all())).as(CellFormat.COUNT);
+    pieces = FieldSpec.result("Packs", calc("SUM({})", count.all())).format(CellFormat.COUNT);
     energy =
         FieldSpec.result("They hold", calc("SUM({})", energyAll.all()))
             .unit("Wh")
-            .as(CellFormat.WHOLE);
+            .format(CellFormat.WHOLE);
     channels =
         FieldSpec.result("Charger channels", calc("SUM({})", quote.channels.all()))
-            .as(CellFormat.COUNT);
+            .format(CellFormat.COUNT);
     turns =
         FieldSpec.result("Turns to charge all", calc("ROUNDUP({}/{};0)", pieces, channels))
-            .as(CellFormat.COUNT)
+            .format(CellFormat.COUNT)
             .help("Packs over channels, rounded up. Blank: no charger in the order.");
   }
 
   private static ColumnSpec of(
       String heading, ColumnSpec column, StockSheet stock, ColumnSpec pack) {
-    Formula cell = column.where(stock.item, pack);
+    Formula cell = column.lookup(stock.item, pack);
     return ColumnSpec.result(heading, calc("IF({}=\"\";\"\";{})", cell, cell)).mayBeBlank();
   }
 

@@ -24,93 +24,95 @@ final class QuoteLinesSheet {
   private static final int NO_ROW = 9999;
 
   final ColumnSpec section =
-      ColumnSpec.input("Section").wide(42).help("Headings of the quote: camera, lights, packs.");
+      ColumnSpec.input("Section").width(42).help("Headings of the quote: camera, lights, packs.");
   final ColumnSpec item =
       ColumnSpec.input("Item")
           .orOther()
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("From Kit, or anything else you type.");
   final ColumnSpec quantity =
       ColumnSpec.input("Quantity")
           .number(CellFormat.COUNT, 0, 99_999)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("Pieces; of a way in km, the kilometres.");
   final ColumnSpec out =
-      ColumnSpec.input("Out").as(CellFormat.DATE).wide(32).help("Blank: the date on Job.");
+      ColumnSpec.input("Out").format(CellFormat.DATE).width(32).help("Blank: the date on Job.");
   final ColumnSpec back =
-      ColumnSpec.input("Back").as(CellFormat.DATE).wide(32).help("Blank: the date on Job.");
+      ColumnSpec.input("Back").format(CellFormat.DATE).width(32).help("Blank: the date on Job.");
   final ColumnSpec kind =
       ColumnSpec.input("Hired or sold")
-          .oneOf("hired", "sold")
-          .wide(18)
+          .options("hired", "sold")
+          .width(18)
           .help("sold: paid once, as tape, delivery, an operator. Blank: hired.");
   final ColumnSpec ownRate =
       ColumnSpec.input("Own rate")
           .number(CellFormat.MONEY, 0, 10_000_000)
-          .wide(20)
+          .width(20)
           .help("A day, of one piece; of what is sold, the price of one. Blank: as on Kit.");
   final ColumnSpec discount =
-      ColumnSpec.input("Discount").share().wide(18).help("Off this row. 10% or 0.1. Blank: none.");
+      ColumnSpec.input("Discount").share().width(18).help("Off this row. 10% or 0.1. Blank: none.");
   final ColumnSpec ownTax =
-      ColumnSpec.input("Own tax").share().wide(16).help("Only where it differs from Job.");
+      ColumnSpec.input("Own tax").share().width(16).help("Only where it differs from Job.");
   final ColumnSpec subFrom =
-      ColumnSpec.input("Sub-hired from").wide(32).help("Never printed for the client.");
+      ColumnSpec.input("Sub-hired from").width(32).help("Never printed for the client.");
   final ColumnSpec subRate =
       ColumnSpec.input("Sub-hire rate")
           .number(CellFormat.MONEY, 0, 10_000_000)
-          .wide(20)
+          .width(20)
           .help("What one costs you a day. Never printed for the client.");
   final ColumnSpec insteadOf =
       ColumnSpec.input("Instead of")
-          .wide(36)
+          .width(36)
           .help("What the client asked for, if this replaces it.");
   final ColumnSpec agreed =
       ColumnSpec.input("Days agreed")
           .number(CellFormat.ONE, 0, 3660)
           .unit("days")
-          .wide(18)
+          .width(18)
           .help("Blank: what is proposed beside this cell.");
 
   final ColumnSpec proposed =
-      ColumnSpec.result("Days proposed").unit("days").as(CellFormat.ONE).wide(20);
+      ColumnSpec.result("Days proposed").unit("days").format(CellFormat.ONE).width(20);
   final ColumnSpec days =
-      ColumnSpec.result("Days charged").unit("days").as(CellFormat.ONE).wide(18);
-  final ColumnSpec rate = ColumnSpec.result("Rate").as(CellFormat.MONEY).wide(20);
-  final ColumnSpec amount = ColumnSpec.result("Amount").as(CellFormat.MONEY).wide(24);
-  final ColumnSpec department = ColumnSpec.result("Department").wide(24);
+      ColumnSpec.result("Days charged").unit("days").format(CellFormat.ONE).width(18);
+  final ColumnSpec rate = ColumnSpec.result("Rate").format(CellFormat.MONEY).width(20);
+  final ColumnSpec amount = ColumnSpec.result("Amount").format(CellFormat.MONEY).width(24);
+  final ColumnSpec department = ColumnSpec.result("Department").width(24);
   final ColumnSpec value =
-      ColumnSpec.result("Value of all").as(CellFormat.MONEY).mayBeBlank().wide(26);
-  final ColumnSpec mass = ColumnSpec.result("Mass of all").as(CellFormat.ONE).mayBeBlank().wide(18);
+      ColumnSpec.result("Value of all").format(CellFormat.MONEY).mayBeBlank().width(26);
+  final ColumnSpec mass =
+      ColumnSpec.result("Mass of all").format(CellFormat.ONE).mayBeBlank().width(18);
   final ColumnSpec onShelf =
-      ColumnSpec.result("On the shelf").as(CellFormat.COUNT).mayBeBlank().wide(16);
-  final ColumnSpec shortBy = ColumnSpec.result("Short").as(CellFormat.COUNT).mayBeBlank().wide(16);
-  final ColumnSpec goesWith = ColumnSpec.result("Goes with").mayBeBlank().wide(36);
+      ColumnSpec.result("On the shelf").format(CellFormat.COUNT).mayBeBlank().width(16);
+  final ColumnSpec shortBy =
+      ColumnSpec.result("Short").format(CellFormat.COUNT).mayBeBlank().width(16);
+  final ColumnSpec goesWith = ColumnSpec.result("Goes with").mayBeBlank().width(36);
   final ColumnSpec cost =
-      ColumnSpec.result("Cost of sub-hire").as(CellFormat.MONEY).mayBeBlank().wide(22);
+      ColumnSpec.result("Cost of sub-hire").format(CellFormat.MONEY).mayBeBlank().width(22);
 
   final ColumnSpec stockRow = ColumnSpec.working("Row of Kit");
-  final ColumnSpec from = ColumnSpec.working("From").as(CellFormat.DATE);
-  final ColumnSpec to = ColumnSpec.working("To").as(CellFormat.DATE);
+  final ColumnSpec from = ColumnSpec.working("From").format(CellFormat.DATE);
+  final ColumnSpec to = ColumnSpec.working("To").format(CellFormat.DATE);
   final ColumnSpec sort = ColumnSpec.working("Sort");
   final ColumnSpec least = ColumnSpec.working("Least hire");
   final ColumnSpec inUse = ColumnSpec.working("Out at once");
-  final ColumnSpec tax = ColumnSpec.working("Tax").as(CellFormat.SHARE);
-  final ColumnSpec orderDiscount = ColumnSpec.working("Order discount").as(CellFormat.SHARE);
+  final ColumnSpec tax = ColumnSpec.working("Tax").format(CellFormat.SHARE);
+  final ColumnSpec orderDiscount = ColumnSpec.working("Order discount").format(CellFormat.SHARE);
   final ColumnSpec heading = ColumnSpec.working("Heading");
   final ColumnSpec newHeading = ColumnSpec.working("New heading");
   final ColumnSpec newDepartment = ColumnSpec.working("New department");
-  final ColumnSpec worksTo = ColumnSpec.working("Works to").as(CellFormat.COUNT);
-  final ColumnSpec lowest = ColumnSpec.working("Lowest output").as(CellFormat.COUNT);
-  final ColumnSpec below = ColumnSpec.working("Items of less volts").as(CellFormat.COUNT);
+  final ColumnSpec worksTo = ColumnSpec.working("Works to").format(CellFormat.COUNT);
+  final ColumnSpec lowest = ColumnSpec.working("Lowest output").format(CellFormat.COUNT);
+  final ColumnSpec below = ColumnSpec.working("Items of less volts").format(CellFormat.COUNT);
   final ColumnSpec packNumber = ColumnSpec.working("Number among the packs");
-  final ColumnSpec channels = ColumnSpec.working("Charger channels").as(CellFormat.COUNT);
+  final ColumnSpec channels = ColumnSpec.working("Charger channels").format(CellFormat.COUNT);
 
   final TableSpec table = TableSpec.of("Quote", ROOM);
 
   QuoteLinesSheet(QuoteTerms hire, StockSheet stock) {
-    item.oneOf(stock.item);
+    item.options(stock.item);
     ownRate.unit(hire.currency);
     subRate.unit(hire.currency);
     rate.unit(hire.currency);
@@ -119,12 +121,12 @@ final class QuoteLinesSheet {
     cost.unit(hire.currency);
     mass.unit(hire.job.masses());
 
-    stockRow.by(calc("MATCH({};{};0)", item, stock.item.all()));
-    sort.by(calc("IF({}=\"\";\"\";{})", item, or(kind, "hired")));
-    from.by(calc("IF({}=\"\";\"\";{})", item, or(out, hire.out)));
-    to.by(calc("IF({}=\"\";\"\";{})", item, or(back, hire.back)));
-    least.by(calc("MAX({};N({}))+0*LEN({})", or(hire.least, 0), of(stock.least), item));
-    proposed.by(
+    stockRow.formula(calc("MATCH({};{};0)", item, stock.item.all()));
+    sort.formula(calc("IF({}=\"\";\"\";{})", item, or(kind, "hired")));
+    from.formula(calc("IF({}=\"\";\"\";{})", item, or(out, hire.out)));
+    to.formula(calc("IF({}=\"\";\"\";{})", item, or(back, hire.back)));
+    least.formula(calc("MAX({};N({}))+0*LEN({})", or(hire.least, 0), of(stock.least), item));
+    proposed.formula(
         calc(
             "IF({}=\"sold\";1;IF(AND({}=\"\";{}=\"\";{}<>\"\");{};{}))",
             sort,
@@ -133,37 +135,38 @@ final class QuoteLinesSheet {
             or(hire.agreed, ""),
             or(hire.agreed, ""),
             hire.days(from, to, least)));
-    days.by(
+    days.formula(
         calc(
             "IF({}=\"sold\";1;IF({}=\"\";{};{}))",
             sort,
             or(agreed, ""),
             or(proposed, ""),
             or(agreed, "")));
-    rate.by(
+    rate.formula(
             calc(
                 "IF({}<>\"\";{};IF({}=\"\";NA();{}))",
                 or(ownRate, ""),
                 or(ownRate, ""),
                 of(stock.dayRate),
                 of(stock.dayRate)))
-        .failing("No rate here and none on Kit: fill in Own rate.");
-    amount.by(call(HireFunctions.FEE, rate, quantity, days, optional(discount), hire.currency));
-    department.by(
+        .errorMessage("No rate here and none on Kit: fill in Own rate.");
+    amount.formula(
+        call(HireFunctions.FEE, rate, quantity, days, optional(discount), hire.currency));
+    department.formula(
         calc(
             "IF(OR({}=\"\";{}=\"\");\"" + NONE + "\";{})",
             item,
             of(stock.department),
             of(stock.department)));
-    value.by(
+    value.formula(
         calc(
             "IF(OR({}=\"sold\";{}=\"\");\"\";{})",
             sort,
             of(stock.value),
             call(HireFunctions.FEE, of(stock.value), quantity, 1, 0, hire.currency)));
-    mass.by(calc("IF({}=\"\";\"\";{}*{})", of(stock.mass), of(stock.mass), quantity));
-    onShelf.by(of(stock.pieces));
-    inUse.by(
+    mass.formula(calc("IF({}=\"\";\"\";{}*{})", of(stock.mass), of(stock.mass), quantity));
+    onShelf.formula(of(stock.pieces));
+    inUse.formula(
         calc(
             "SUMIFS({};{};{};{};\"hired\";{};\"<=\"&{};{};\">=\"&{};{};\"\")",
             quantity.all(),
@@ -175,7 +178,7 @@ final class QuoteLinesSheet {
             to.all(),
             from,
             subFrom.all()));
-    shortBy.by(
+    shortBy.formula(
         calc(
             "IF(OR({}=\"\";{}=\"sold\";{}<>\"\");\"\";MAX(0;{}-{}))",
             or(onShelf, ""),
@@ -183,30 +186,31 @@ final class QuoteLinesSheet {
             or(subFrom, ""),
             inUse,
             or(onShelf, 0)));
-    goesWith.by(of(stock.goesWith));
-    cost.by(call(HireFunctions.FEE, subRate, quantity, days, null, hire.currency));
-    tax.by(calc("IF({}=\"\";\"\";{})", item, or(ownTax, hire.tax)));
-    orderDiscount.by(calc("IF({}=\"sold\";0;{})", sort, or(hire.discount, 0)));
-    heading.by(calc("IF({}=\"\";\"\";{})", item, or(section, NONE)));
-    newHeading.by(first(heading, newHeading));
-    newDepartment.by(first(department, newDepartment));
-    worksTo.by(of(stock.worksTo));
-    lowest.by(of(stock.lowest));
-    below.by(
+    goesWith.formula(of(stock.goesWith));
+    cost.formula(call(HireFunctions.FEE, subRate, quantity, days, null, hire.currency));
+    tax.formula(calc("IF({}=\"\";\"\";{})", item, or(ownTax, hire.tax)));
+    orderDiscount.formula(calc("IF({}=\"sold\";0;{})", sort, or(hire.discount, 0)));
+    heading.formula(calc("IF({}=\"\";\"\";{})", item, or(section, NONE)));
+    newHeading.formula(first(heading, newHeading));
+    newDepartment.formula(first(department, newDepartment));
+    worksTo.formula(of(stock.worksTo));
+    lowest.formula(of(stock.lowest));
+    below.formula(
         calc(
             "IF({}=\"\";0;COUNTIFS({};\">0\";{};\"<\"&{}))",
             or(lowest, ""),
             worksTo.all(),
             worksTo.all(),
             or(lowest, 0)));
-    packNumber.by(
+    packNumber.formula(
         calc(
             "IF(OR({}=\"\";COUNTIF({};{})>0);\"\";MAX(0;{})+1)",
             of(stock.wattHours),
             item.above(),
             item,
             packNumber.above()));
-    channels.by(calc("IF({}=\"\";\"\";{}*{})", of(stock.channels), of(stock.channels), quantity));
+    channels.formula(
+        calc("IF({}=\"\";\"\";{}*{})", of(stock.channels), of(stock.channels), quantity));
 
     table
         .columns(
@@ -250,7 +254,7 @@ final class QuoteLinesSheet {
             below,
             packNumber,
             channels)
-        .called(item)
+        .rowLabel(item)
         .checks(checks(hire, stock));
   }
 

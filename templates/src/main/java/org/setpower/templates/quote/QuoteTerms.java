@@ -20,21 +20,21 @@ final class QuoteTerms {
   final JobSheet job = new JobSheet();
 
   final FieldSpec number =
-      FieldSpec.input("Quote number").help("Your own number.").named("Job_Quote_number");
+      FieldSpec.input("Quote number").help("Your own number.").rangeName("Job_Quote_number");
   final FieldSpec client =
-      FieldSpec.input("Client").help("The company that pays.").named("Job_Client");
+      FieldSpec.input("Client").help("The company that pays.").rangeName("Job_Client");
   final FieldSpec validUntil =
       FieldSpec.input("Valid until")
-          .as(CellFormat.DATE)
+          .format(CellFormat.DATE)
           .help("The last day on which the client can accept.")
-          .named("Job_Valid_until");
+          .rangeName("Job_Valid_until");
   final FieldSpec handOver =
       FieldSpec.input("Hand-over")
-          .oneOf("client collects", "we deliver")
+          .options("client collects", "we deliver")
           .help("we deliver: add the way as a row of Quote that is sold.");
   final FieldSpec prices =
       FieldSpec.input("Prices shown")
-          .oneOf("each line", "each section")
+          .options("each line", "each section")
           .is("each line")
           .help("What the client sees on Offer.");
 
@@ -45,25 +45,25 @@ final class QuoteTerms {
 
   final FieldSpec out =
       FieldSpec.input("Out")
-          .as(CellFormat.DATE)
+          .format(CellFormat.DATE)
           .help("The day the kit leaves the shelf. It counts as a day of hire.")
-          .named("Job_Out");
+          .rangeName("Job_Out");
   final FieldSpec back =
       FieldSpec.input("Back")
-          .as(CellFormat.DATE)
+          .format(CellFormat.DATE)
           .help("The day it must be back. It counts too.")
-          .named("Job_Back");
+          .rangeName("Job_Back");
   final FieldSpec firstUse =
       FieldSpec.input("First use")
-          .as(CellFormat.DATE)
+          .format(CellFormat.DATE)
           .help("First working day. Blank: not compared.");
   final FieldSpec lastUse =
       FieldSpec.input("Last use")
-          .as(CellFormat.DATE)
+          .format(CellFormat.DATE)
           .help("Last working day. Blank: not compared.");
   final FieldSpec counted =
       FieldSpec.input("Days counted")
-          .oneOf("by dates", "by kind of day")
+          .options("by dates", "by kind of day")
           .is("by dates")
           .help("by dates: weeks are capped. by kind of day: the shares below the schedule.");
   final FieldSpec perWeek =
@@ -72,10 +72,10 @@ final class QuoteTerms {
           .number(CellFormat.ONE, 0.5, 7)
           .is(3)
           .help("By dates: the most that is charged for seven days. 7: every day.")
-          .named("Job_Days_a_week");
+          .rangeName("Job_Days_a_week");
   final FieldSpec weekend =
       FieldSpec.input("Weekend")
-          .oneOf("two days", "one day", "Friday to Monday")
+          .options("two days", "one day", "Friday to Monday")
           .is("two days")
           .help("Friday to Monday: one day, and Friday's pick-up and Monday's return are free.");
   final FieldSpec least =
@@ -89,7 +89,7 @@ final class QuoteTerms {
           .unit("days")
           .number(CellFormat.ONE, 0, 3660)
           .help("Of rows without dates of their own. Blank: the rule counts.")
-          .named("Job_Days_agreed");
+          .rangeName("Job_Days_agreed");
 
   final FieldSpec currency = JobSheet.currency();
   final FieldSpec discount =
@@ -97,23 +97,23 @@ final class QuoteTerms {
           .share()
           .is(0)
           .help("Taken off all hired rows, after their own discount.")
-          .named("Job_Order_discount");
+          .rangeName("Job_Order_discount");
   final FieldSpec taxName =
       FieldSpec.input("Tax is called").says("VAT").help("What stands on your invoices.");
   final FieldSpec tax =
       FieldSpec.input("Tax")
           .share()
           .help("The usual rate; a row of Quote may have its own. None: 0%.")
-          .named("Job_Tax");
+          .rangeName("Job_Tax");
   final FieldSpec deposit =
       FieldSpec.input("Deposit")
           .share()
           .is(0)
           .help("Share of the total with tax, due before the kit goes out.")
-          .named("Job_Deposit");
+          .rangeName("Job_Deposit");
   final FieldSpec insured =
       FieldSpec.input("Client insured until")
-          .as(CellFormat.DATE)
+          .format(CellFormat.DATE)
           .help("From the insurer's certificate. Blank: no certificate seen.");
   final FieldSpec waiver =
       FieldSpec.input("Damage waiver")
@@ -135,11 +135,11 @@ final class QuoteTerms {
 
   final ColumnSpec shareKind =
       ColumnSpec.input("Kind of day")
-          .oneOf("prep", "rig", "travel", "shoot", "night", "move", "hold", "wrap", "off")
-          .wide(52)
+          .options("prep", "rig", "travel", "shoot", "night", "move", "hold", "wrap", "off")
+          .width(52)
           .help("As in the schedule above.");
   final ColumnSpec share =
-      ColumnSpec.input("Share charged").share().wide(38).help("Of a day's rate. 50% or 0.5.");
+      ColumnSpec.input("Share charged").share().width(38).help("Of a day's rate. 50% or 0.5.");
   final TableSpec shares =
       TableSpec.of("Share charged by kind of day", 12)
           .columns(shareKind, share)
@@ -153,7 +153,7 @@ final class QuoteTerms {
       shown("Charged", or(agreed, calc("IF({}=\"by dates\";{};{})", counted, byDates, byKind)));
 
   private static FieldSpec shown(String heading, Formula formula) {
-    return FieldSpec.result(heading, formula).unit("days").as(CellFormat.ONE);
+    return FieldSpec.result(heading, formula).unit("days").format(CellFormat.ONE);
   }
 
   /** Charged days between two dates. */
@@ -189,7 +189,7 @@ final class QuoteTerms {
   }
 
   SheetSpec tab() {
-    shares.starts(QuoteTerms.class, "/org/setpower/templates/quote/quote-shares.csv");
+    shares.initialRows(QuoteTerms.class, "/org/setpower/templates/quote/quote-shares.csv");
     return job.tab(
             "Rental quote",
             "What a hire costs, for the client and for the desk. Fill the yellow cells: dates and"

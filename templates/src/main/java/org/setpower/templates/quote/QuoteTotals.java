@@ -34,10 +34,10 @@ final class QuoteTotals {
   final FieldSpec finalAmount;
   final FieldSpec toPay;
 
-  final ColumnSpec rate = ColumnSpec.result("Rate").as(CellFormat.SHARE).wide(60);
-  final ColumnSpec base = ColumnSpec.result("Base").as(CellFormat.MONEY).wide(46);
-  final ColumnSpec ofRate = ColumnSpec.result("Tax").as(CellFormat.MONEY).wide(30);
-  final ColumnSpec gross = ColumnSpec.result("With tax").as(CellFormat.MONEY).wide(30);
+  final ColumnSpec rate = ColumnSpec.result("Rate").format(CellFormat.SHARE).width(60);
+  final ColumnSpec base = ColumnSpec.result("Base").format(CellFormat.MONEY).width(46);
+  final ColumnSpec ofRate = ColumnSpec.result("Tax").format(CellFormat.MONEY).width(30);
+  final ColumnSpec gross = ColumnSpec.result("With tax").format(CellFormat.MONEY).width(30);
   final ArrayResult byRate;
 
   final ColumnSpec section;
@@ -90,7 +90,7 @@ final class QuoteTotals {
     deposit =
         money("Deposit", call(HireFunctions.FEE, total, or(hire.deposit, 0), 1, 0, hire.currency));
     value = money("Value to insure", rounded(calc("IF({}=\"\";NA();{})", net, sum(quote.value))));
-    mass = FieldSpec.result("Mass", sum(quote.mass)).unit(hire.job.masses()).as(CellFormat.ONE);
+    mass = FieldSpec.result("Mass", sum(quote.mass)).unit(hire.job.masses()).format(CellFormat.ONE);
 
     late =
         money(
@@ -108,13 +108,21 @@ final class QuoteTotals {
     finalAmount = money("Final amount", rounded(calc("{}+{}+{}", total, late, loss)));
     toPay = money("Still to pay after the deposit", rounded(calc("{}-{}", finalAmount, deposit)));
 
-    section = ColumnSpec.result("Section").mayBeBlank().wide(60);
+    section = ColumnSpec.result("Section").mayBeBlank().width(60);
     sectionAmount =
-        ColumnSpec.result("Amount").unit(hire.currency).as(CellFormat.MONEY).mayBeBlank().wide(46);
+        ColumnSpec.result("Amount")
+            .unit(hire.currency)
+            .format(CellFormat.MONEY)
+            .mayBeBlank()
+            .width(46);
     bySection = group("By section", section, sectionAmount, quote.newHeading, quote.heading, quote);
-    ColumnSpec department = ColumnSpec.result("Department").mayBeBlank().wide(60);
+    ColumnSpec department = ColumnSpec.result("Department").mayBeBlank().width(60);
     departmentAmount =
-        ColumnSpec.result("Amount").unit(hire.currency).as(CellFormat.MONEY).mayBeBlank().wide(46);
+        ColumnSpec.result("Amount")
+            .unit(hire.currency)
+            .format(CellFormat.MONEY)
+            .mayBeBlank()
+            .width(46);
     byDepartment =
         group(
             "By department",
@@ -143,14 +151,14 @@ final class QuoteTotals {
       ColumnSpec of,
       QuoteLinesSheet quote) {
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
-    name.by(calc("INDEX({};MATCH({};{};0))", of.all(), number, first.all()));
-    amount.by(calc("SUMIFS({};{};{})", quote.amount.all(), of.all(), name));
+    number.formula(number.rowNumber());
+    name.formula(calc("INDEX({};MATCH({};{};0))", of.all(), number, first.all()));
+    amount.formula(calc("SUMIFS({};{};{})", quote.amount.all(), of.all(), name));
     return TableSpec.of(title, GROUPS).columns(name, amount, number);
   }
 
   private FieldSpec money(String heading, Formula formula) {
-    return FieldSpec.result(heading, formula).unit(hire.currency).as(CellFormat.MONEY);
+    return FieldSpec.result(heading, formula).unit(hire.currency).format(CellFormat.MONEY);
   }
 
   private Formula rounded(Formula amount) {

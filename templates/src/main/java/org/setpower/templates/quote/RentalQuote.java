@@ -222,7 +222,7 @@ public final class RentalQuote implements TemplateDefinition {
 
   private TableSpec taxes() {
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
+    number.formula(number.rowNumber());
     return TableSpec.of("Tax by rate", 3)
         .columns(
             taxed(totals.rate, number, 45),
@@ -235,9 +235,9 @@ public final class RentalQuote implements TemplateDefinition {
   private ColumnSpec taxed(ColumnSpec of, ColumnSpec number, int width) {
     ColumnSpec shown =
         ColumnSpec.result(of.heading(), calc("INDEX({};{})", of.all(), number))
-            .as(of.format())
+            .format(of.format())
             .mayBeBlank()
-            .wide(width);
+            .width(width);
     return of.format() == CellFormat.MONEY ? shown.unit(hire.currency) : shown;
   }
 

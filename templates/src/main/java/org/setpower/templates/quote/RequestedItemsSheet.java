@@ -16,47 +16,49 @@ import org.setpower.templates.spec.ValidationRule;
 final class RequestedItemsSheet {
   final ColumnSpec item =
       ColumnSpec.input("Item")
-          .named("Plan_Item")
-          .needed()
-          .wide(70)
+          .rangeName("Plan_Item")
+          .required()
+          .width(70)
           .help("Pasted from For the quote of the plan.");
-  final ColumnSpec section = ColumnSpec.input("Section").wide(24).help("Pasted with the item.");
+  final ColumnSpec section = ColumnSpec.input("Section").width(24).help("Pasted with the item.");
   final ColumnSpec quantity =
       ColumnSpec.input("Quantity")
-          .named("Plan_Quantity")
+          .rangeName("Plan_Quantity")
           .number(CellFormat.COUNT, 0, 99_999)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("Pasted with the item: pieces that the plan is short of.");
   final ColumnSpec out =
-      ColumnSpec.input("Out").as(CellFormat.DATE).wide(32).help("Pasted with the item.");
+      ColumnSpec.input("Out").format(CellFormat.DATE).width(32).help("Pasted with the item.");
   final ColumnSpec back =
-      ColumnSpec.input("Back").as(CellFormat.DATE).wide(32).help("Pasted with the item.");
+      ColumnSpec.input("Back").format(CellFormat.DATE).width(32).help("Pasted with the item.");
   private final ColumnSpec source =
       ColumnSpec.input("Plan and revision")
-          .wide(50)
+          .width(50)
           .help("Which plan it comes from, and its revision: lights at the pans, revision 3.");
   private final ColumnSpec quotedAs =
       ColumnSpec.input("Quoted as")
-          .wide(40)
+          .width(40)
           .help("The item of Quote, if it has another name there.");
   private final ColumnSpec notFromUs =
       ColumnSpec.input("Not from us")
-          .oneOf("yes")
-          .wide(18)
+          .options("yes")
+          .width(18)
           .help("yes: the client has it or hires it elsewhere.");
 
-  private final ColumnSpec quoted = ColumnSpec.result("On Quote").as(CellFormat.COUNT).wide(18);
-  private final ColumnSpec missing = ColumnSpec.result("Missing").as(CellFormat.COUNT).wide(18);
+  private final ColumnSpec quoted =
+      ColumnSpec.result("On Quote").format(CellFormat.COUNT).width(18);
+  private final ColumnSpec missing =
+      ColumnSpec.result("Missing").format(CellFormat.COUNT).width(18);
 
   final TableSpec table = TableSpec.of(PlanHandover.TITLE, 80);
 
   RequestedItemsSheet(QuoteLinesSheet quote) {
-    quotedAs.oneOf(quote.item);
+    quotedAs.options(quote.item);
     Formula name = or(quotedAs, item);
-    quoted.by(
+    quoted.formula(
         calc("SUMIFS({};{};{})+0*LEN({})", quote.quantity.all(), quote.item.all(), name, item));
-    missing.by(
+    missing.formula(
         calc(
             "IF({}=\"yes\";0;MAX(0;{}-{}))",
             or(notFromUs, ""),

@@ -17,81 +17,88 @@ import org.setpower.templates.spec.ValidationRule;
 final class ReturnSheet {
   final ColumnSpec item =
       ColumnSpec.input("Item")
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("A row of Quote; split it where pieces differ.");
   final ColumnSpec pieces =
       ColumnSpec.input("Pieces")
           .number(CellFormat.COUNT, 0, 99_999)
-          .needed()
-          .wide(18)
+          .required()
+          .width(18)
           .help("Going out.");
   final ColumnSpec serials =
-      ColumnSpec.input("Serials").wide(45).help("On the pieces: P294-01 to -10. For the papers.");
+      ColumnSpec.input("Serials").width(45).help("On the pieces: P294-01 to -10. For the papers.");
   final ColumnSpec packed =
-      ColumnSpec.input("Packed").oneOf("yes", "no").wide(18).help("yes when it lies in the case.");
+      ColumnSpec.input("Packed")
+          .options("yes", "no")
+          .width(18)
+          .help("yes when it lies in the case.");
   final ColumnSpec carnet =
       ColumnSpec.input("On the carnet")
-          .oneOf("yes", "no")
-          .wide(18)
+          .options("yes", "no")
+          .width(18)
           .help("yes for what leaves the customs area and comes back.");
   final ColumnSpec offHire =
       ColumnSpec.input("Off hire on")
-          .as(CellFormat.DATE)
-          .wide(32)
+          .format(CellFormat.DATE)
+          .width(32)
           .help("The day the client gave it back by word, if we fetch it later.");
   final ColumnSpec backOn =
-      ColumnSpec.input("Back on").as(CellFormat.DATE).wide(32).help("The day it came in.");
+      ColumnSpec.input("Back on").format(CellFormat.DATE).width(32).help("The day it came in.");
   final ColumnSpec back =
       ColumnSpec.input("Back")
           .number(CellFormat.COUNT, 0, 99_999)
-          .wide(16)
+          .width(16)
           .help("Pieces that came in.");
   final ColumnSpec damaged =
       ColumnSpec.input("Damaged")
           .number(CellFormat.COUNT, 0, 99_999)
-          .wide(18)
+          .width(18)
           .help("Of those back: beyond repair, charged at replacement value.");
   final ColumnSpec missing =
       ColumnSpec.input("Missing")
           .number(CellFormat.COUNT, 0, 99_999)
-          .wide(18)
+          .width(18)
           .help("Not back: charged at replacement value.");
-  final ColumnSpec reason = ColumnSpec.input("Reason").wide(52).help("What happened, as told.");
+  final ColumnSpec reason = ColumnSpec.input("Reason").width(52).help("What happened, as told.");
 
   final ColumnSpec ordered =
-      ColumnSpec.result("On the quote").as(CellFormat.COUNT).mayBeBlank().wide(18);
+      ColumnSpec.result("On the quote").format(CellFormat.COUNT).mayBeBlank().width(18);
   final ColumnSpec lateDays =
-      ColumnSpec.result("Charged days late").unit("days").as(CellFormat.ONE).mayBeBlank().wide(20);
+      ColumnSpec.result("Charged days late")
+          .unit("days")
+          .format(CellFormat.ONE)
+          .mayBeBlank()
+          .width(20);
   final ColumnSpec lateFee =
-      ColumnSpec.result("Late fee").as(CellFormat.MONEY).mayBeBlank().wide(22);
+      ColumnSpec.result("Late fee").format(CellFormat.MONEY).mayBeBlank().width(22);
   final ColumnSpec loss =
-      ColumnSpec.result("Loss and damage").as(CellFormat.MONEY).mayBeBlank().wide(24);
+      ColumnSpec.result("Loss and damage").format(CellFormat.MONEY).mayBeBlank().width(24);
 
-  final ColumnSpec value = ColumnSpec.working("Value").as(CellFormat.MONEY);
-  final ColumnSpec mass = ColumnSpec.working("Mass").as(CellFormat.ONE);
-  final ColumnSpec each = ColumnSpec.working("Value of one").as(CellFormat.MONEY);
-  final ColumnSpec from = ColumnSpec.working("From").as(CellFormat.DATE);
-  final ColumnSpec due = ColumnSpec.working("Due").as(CellFormat.DATE);
-  final ColumnSpec ended = ColumnSpec.working("Ended").as(CellFormat.DATE);
-  final ColumnSpec gone = ColumnSpec.working("Damaged and missing").as(CellFormat.COUNT);
-  final ColumnSpec lateTax = ColumnSpec.working("Tax").as(CellFormat.SHARE);
+  final ColumnSpec value = ColumnSpec.working("Value").format(CellFormat.MONEY);
+  final ColumnSpec mass = ColumnSpec.working("Mass").format(CellFormat.ONE);
+  final ColumnSpec each = ColumnSpec.working("Value of one").format(CellFormat.MONEY);
+  final ColumnSpec from = ColumnSpec.working("From").format(CellFormat.DATE);
+  final ColumnSpec due = ColumnSpec.working("Due").format(CellFormat.DATE);
+  final ColumnSpec ended = ColumnSpec.working("Ended").format(CellFormat.DATE);
+  final ColumnSpec gone = ColumnSpec.working("Damaged and missing").format(CellFormat.COUNT);
+  final ColumnSpec lateTax = ColumnSpec.working("Tax").format(CellFormat.SHARE);
   final ColumnSpec carnetNumber = ColumnSpec.working("Number on the carnet");
   final ColumnSpec origin = ColumnSpec.working("Origin");
 
   final TableSpec table = TableSpec.of("Pick and return", QuoteLinesSheet.ROOM);
 
   ReturnSheet(QuoteTerms hire, QuoteLinesSheet quote, StockSheet stock) {
-    item.oneOf(quote.item);
+    item.options(quote.item);
     lateFee.unit(hire.currency);
     loss.unit(hire.currency);
     value.unit(hire.currency);
     each.unit(hire.currency);
     mass.unit(hire.job.masses());
-    ordered.by(calc("SUMIFS({};{};{})", quote.quantity.all(), quote.item.all(), item));
-    from.by(quote.from.where(quote.item, item));
-    due.by(quote.to.where(quote.item, item));
-    ended.by(
+    ordered.formula(calc("SUMIFS({};{};{})", quote.quantity.all(), quote.item.all(), item));
+    from.formula(quote.from.lookup(quote.item, item));
+    due.formula(quote.to.lookup(quote.item, item));
+    ended.formula(
         calc(
             "IF({}<>\"\";{};IF({}=\"\";NA();{}))+0*LEN({})",
             or(offHire, ""),
@@ -99,31 +106,31 @@ final class ReturnSheet {
             or(backOn, ""),
             or(backOn, ""),
             item));
-    lateDays.by(
+    lateDays.formula(
         calc(
             "IF(OR({}<={};{}=\"sold\");0;{}-{})",
             ended,
             due,
-            quote.sort.where(quote.item, item),
+            quote.sort.lookup(quote.item, item),
             hire.byDates(from, ended, hire.perWeek, or(hire.least, 0)),
             hire.byDates(from, due, hire.perWeek, or(hire.least, 0))));
-    lateFee.by(
+    lateFee.formula(
         call(
             HireFunctions.FEE,
-            quote.rate.where(quote.item, item),
+            quote.rate.lookup(quote.item, item),
             or(back, pieces),
             lateDays,
-            calc("N({})", quote.discount.where(quote.item, item)),
+            calc("N({})", quote.discount.lookup(quote.item, item)),
             hire.currency));
-    each.by(blank(stock.value.where(stock.item, item)));
-    gone.by(calc("{}+{}+0*LEN({})", or(damaged, 0), or(missing, 0), item));
-    loss.by(
+    each.formula(blank(stock.value.lookup(stock.item, item)));
+    gone.formula(calc("{}+{}+0*LEN({})", or(damaged, 0), or(missing, 0), item));
+    loss.formula(
         calc("IF({}=0;\"\";{})", gone, call(HireFunctions.FEE, each, gone, 1, 0, hire.currency)));
-    value.by(call(HireFunctions.FEE, each, pieces, 1, 0, hire.currency));
-    mass.by(calc("{}*{}", blank(stock.mass.where(stock.item, item)), pieces));
-    lateTax.by(calc("IF({}=\"\";\"\";{})", lateFee, quote.tax.where(quote.item, item)));
-    carnetNumber.by(calc("IF({}=\"yes\";MAX(0;{})+1;\"\")", carnet, carnetNumber.above()));
-    origin.by(blank(stock.origin.where(stock.item, item)));
+    value.formula(call(HireFunctions.FEE, each, pieces, 1, 0, hire.currency));
+    mass.formula(calc("{}*{}", blank(stock.mass.lookup(stock.item, item)), pieces));
+    lateTax.formula(calc("IF({}=\"\";\"\";{})", lateFee, quote.tax.lookup(quote.item, item)));
+    carnetNumber.formula(calc("IF({}=\"yes\";MAX(0;{})+1;\"\")", carnet, carnetNumber.above()));
+    origin.formula(blank(stock.origin.lookup(stock.item, item)));
     table
         .columns(
             item,

@@ -15,16 +15,16 @@ import org.setpower.templates.spec.ValidationRule;
 final class StockSheet {
   final ColumnSpec item =
       ColumnSpec.input("Item")
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("As it stands on the shelf and on the quote.");
   final ColumnSpec department =
-      ColumnSpec.input("Department").wide(24).help("Who works with it: electric, camera, sound.");
+      ColumnSpec.input("Department").width(24).help("Who works with it: electric, camera, sound.");
   final ColumnSpec mass = EquipmentSheet.massOfItem();
   final ColumnSpec pieces =
       ColumnSpec.input("Pieces")
           .number(CellFormat.COUNT, 0, 9999)
-          .wide(16)
+          .width(16)
           .help("How many are on the shelf. Blank: not counted.");
   final ColumnSpec goesWith = EquipmentSheet.thatGoesWithIt();
   final ColumnSpec dayRate = EquipmentSheet.rateOfDay();
@@ -34,29 +34,29 @@ final class StockSheet {
       ColumnSpec.input("Least hire")
           .unit("days")
           .number(CellFormat.ONE, 0, 99)
-          .wide(18)
+          .width(18)
           .help("Fewest days charged for this item. Blank: what Job says.");
   final ColumnSpec worksTo =
       ColumnSpec.input("Works to")
           .unit("V")
           .number(CellFormat.ONE, 0, 1000)
-          .wide(17)
+          .width(17)
           .help("DC devices: the highest volts of the input, such as 17 in 11–17 V.");
   final ColumnSpec outputs =
       ColumnSpec.input("Outputs")
           .unit("V class")
-          .wide(24)
+          .width(24)
           .help("Packs: the volt classes it can give, with a stroke between: 12, 12/24, 24, 48.");
   final ColumnSpec wattHours =
       ColumnSpec.input("Energy")
           .unit("Wh")
           .number(CellFormat.WHOLE, 0.1, 10_000_000)
-          .wide(17)
+          .width(17)
           .help("Packs: the Wh printed on the label; flight rules go by it.");
   final ColumnSpec channels =
       ColumnSpec.input("Charger channels")
           .number(CellFormat.COUNT, 0, 999)
-          .wide(20)
+          .width(20)
           .help("Chargers: how many packs at a time.");
 
   /** The class of the lowest output, in V. */
@@ -97,7 +97,7 @@ final class StockSheet {
   }
 
   SheetSpec tab() {
-    table.starts(StockSheet.class, "/org/setpower/templates/quote/quote-kit.csv");
+    table.initialRows(StockSheet.class, "/org/setpower/templates/quote/quote-kit.csv");
     return SheetSpec.of(
             "Kit",
             "A drawer, not a step: what the desk hires out. Correct it to your own shelf; lists on"

@@ -19,63 +19,63 @@ public final class EquipmentSheet {
 
   public final ColumnSpec item =
       ColumnSpec.input("Item")
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("What the crew calls it. One row for each way it is fed.");
   public final ColumnSpec department =
       ColumnSpec.input("Department")
-          .wide(24)
+          .width(24)
           .help("Who brings it: electric, camera, sound, make-up.");
   public final ColumnSpec feed =
       ColumnSpec.input("Fed with")
-          .oneOf("mains", "DC")
-          .needed()
-          .wide(16)
+          .options("mains", "DC")
+          .required()
+          .width(16)
           .help("mains for a plug, DC for a pack or a DC lead.");
   public final ColumnSpec watts =
       ColumnSpec.input("Power")
           .unit("W")
           .number(CellFormat.WHOLE, 0, 100_000)
-          .needed()
-          .wide(17)
+          .required()
+          .width(17)
           .help(PLATE + ": watts at full output. Better: read it at a meter.");
   public final ColumnSpec worksFrom =
       ColumnSpec.input("Works from")
           .unit("V")
           .number(CellFormat.ONE, 0, 1000)
-          .wide(17)
+          .width(17)
           .help(PLATE + ": the lowest volts of the input, such as 11 in 11–17 V.");
   public final ColumnSpec worksTo =
       ColumnSpec.input("Works to")
           .unit("V")
           .number(CellFormat.ONE, 0, 1000)
-          .wide(17)
+          .width(17)
           .help(PLATE + ": the highest volts of the input, such as 17 in 11–17 V.");
   public final ColumnSpec plug =
       ColumnSpec.input("Plug")
-          .wide(36)
+          .width(36)
           .help("Standard or plain words: IEC 60309 16 A, 3-pin XLR, two-pin tap.");
   public final ColumnSpec powerFactor =
       ColumnSpec.input("Power factor")
           .unit("0–1")
           .number(CellFormat.TWO, 0.1, 1)
-          .wide(17)
+          .width(17)
           .help(PLATE + ": PF or cos φ. Blank: the power factor on Job is assumed.");
   public final ColumnSpec starting =
       ColumnSpec.input("Starting power")
           .unit("W")
           .number(CellFormat.WHOLE, 0, 500_000)
-          .wide(18)
+          .width(18)
           .help("Motors and heaters draw more for a moment when they start. Blank: no more.");
   public final ColumnSpec mass = massOfItem();
   public final ColumnSpec pieces =
       ColumnSpec.input("Pieces")
           .number(CellFormat.COUNT, 0, 9999)
-          .wide(15)
+          .width(15)
           .help("How many we have, ours and hired. Blank: not counted.");
   public final ColumnSpec goesWith = thatGoesWithIt();
-  public final ColumnSpec dayRate = rateOfDay().unit("money").wide(19);
-  public final ColumnSpec value = replacementValue().unit("money").wide(22);
+  public final ColumnSpec dayRate = rateOfDay().unit("money").width(19);
+  public final ColumnSpec value = replacementValue().unit("money").width(22);
   public final ColumnSpec origin = countryOfOrigin();
 
   public final TableSpec devices =
@@ -105,79 +105,79 @@ public final class EquipmentSheet {
                   say("It cannot work from {} V to {} V: swap them.", worksFrom, worksTo)));
 
   public final ColumnSpec pack =
-      ColumnSpec.input("Pack").needed().wide(52).help("What the crew calls the kind of pack.");
+      ColumnSpec.input("Pack").required().width(52).help("What the crew calls the kind of pack.");
   public final ColumnSpec outputs =
       ColumnSpec.input("Outputs")
           .unit("V class")
-          .needed()
-          .wide(24)
+          .required()
+          .width(24)
           .help("The volt classes it can give, with a stroke between: 12, 12/24, 24, 48.");
   public final ColumnSpec chemistry =
       ColumnSpec.input("Chemistry")
-          .oneOf("Li-ion", "LFP", "NiMH", "lead")
-          .wide(16)
+          .options("Li-ion", "LFP", "NiMH", "lead")
+          .width(16)
           .help("On the label. Li-ion if it says nothing else; LFP is lithium iron phosphate.");
   public final ColumnSpec cells =
       ColumnSpec.input("Cells in series")
           .number(CellFormat.COUNT, 1, 400)
-          .needed()
-          .wide(17)
+          .required()
+          .width(17)
           .help("At the highest output. Nominal volts over 3.6: 14.4 V has 4, 28.8 V has 8.");
   public final ColumnSpec ampHours =
       ColumnSpec.input("Charge")
           .unit("Ah")
           .number(CellFormat.ONE, 0.01, 100_000)
-          .needed()
-          .wide(17)
+          .required()
+          .width(17)
           .help("On the label, in Ah at the highest output. Or Wh over nominal volts.");
   public final ColumnSpec wattHours =
       ColumnSpec.input("Energy")
           .unit("Wh")
           .number(CellFormat.WHOLE, 0.1, 10_000_000)
-          .needed()
-          .wide(17)
+          .required()
+          .width(17)
           .help("The Wh printed on the label; flight rules go by it.");
   public final ColumnSpec milliohms =
       ColumnSpec.input("Resistance")
           .unit("mΩ")
           .number(CellFormat.WHOLE, 0.1, 100_000)
-          .needed()
-          .wide(17)
+          .required()
+          .width(17)
           .help("Pack tester, a long pulse. Not known: 60 for a small pack, 45 for a big one.");
   public final ColumnSpec maxAmps =
       ColumnSpec.input("Most current")
           .unit("A")
           .number(CellFormat.ONE, 0.1, 10_000)
-          .needed()
-          .wide(17)
+          .required()
+          .width(17)
           .help("On the label: the highest continuous discharge current.");
   public final ColumnSpec packMass =
       ColumnSpec.input("Mass")
           .number(CellFormat.TWO, 0, 1000)
-          .wide(17)
+          .width(17)
           .help(PLATE + ", or the scales.");
   public final ColumnSpec health =
       ColumnSpec.input("Health")
           .share(0, 1.1)
-          .wide(17)
+          .width(17)
           .help("Share of the rated energy that the last test gave. Blank: like new.");
   public final ColumnSpec packPieces =
       ColumnSpec.input("Pieces")
           .number(CellFormat.COUNT, 0, 9999)
-          .wide(18)
+          .width(18)
           .help("How many we have to plan with, spares and dead ones taken off.");
   public final ColumnSpec fullVolts =
       ColumnSpec.result("Full", call(BankFunctions.FULLVOLTS, cells, 1, optional(chemistry)))
           .unit("V")
-          .as(CellFormat.ONE)
-          .wide(16);
+          .format(CellFormat.ONE)
+          .width(16);
 
   /** The class of the highest output, in V. */
   public final ColumnSpec highest =
       ColumnSpec.working(
               "Highest output",
               calc("VALUE(TRIM(MID({};IFERROR(FIND(\"/\";{});0)+1;9)))", outputs, outputs))
-          .as(CellFormat.COUNT);
+          .format(CellFormat.COUNT);
 
   public final TableSpec packs =
       TableSpec.of("Packs", 40)
@@ -214,15 +214,15 @@ public final class EquipmentSheet {
       ColumnSpec.input("Volts between lines")
           .unit("V")
           .number(CellFormat.WHOLE, 50, 1000)
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("Three-phase or split supply: volts between two lines.");
   public final ColumnSpec toNeutral =
       ColumnSpec.input("Line to neutral")
           .unit("V")
           .number(CellFormat.WHOLE, 50, 1000)
-          .needed()
-          .wide(24)
+          .required()
+          .width(24)
           .help("The same supply: volts between a line and the neutral.");
   public final TableSpec mains = TableSpec.of("Mains", 10).columns(between, toNeutral).checks();
 
@@ -234,12 +234,12 @@ public final class EquipmentSheet {
 
   /** The chemistry of a pack; a blank one is the usual. */
   public Formula chemistryOf(ColumnSpec ofRow) {
-    return calc("{}&\"\"", chemistry.where(pack, ofRow));
+    return calc("{}&\"\"", chemistry.lookup(pack, ofRow));
   }
 
   /** The health of a pack; a blank one is like new. */
   public Formula healthOf(ColumnSpec ofRow) {
-    Formula tested = health.where(pack, ofRow);
+    Formula tested = health.lookup(pack, ofRow);
     return calc("IF({}=\"\";1;{})", tested, tested);
   }
 
@@ -249,14 +249,14 @@ public final class EquipmentSheet {
   public static ColumnSpec massOfItem() {
     return ColumnSpec.input("Mass")
         .number(CellFormat.ONE, 0, 100_000)
-        .wide(16)
+        .width(16)
         .help(PLATE + ", or the scales.");
   }
 
   /** What must go out with it. */
   public static ColumnSpec thatGoesWithIt() {
     return ColumnSpec.input("Goes with")
-        .wide(36)
+        .width(36)
         .help("Charger, plate, lead, stand: what must not be forgotten.");
   }
 
@@ -264,7 +264,7 @@ public final class EquipmentSheet {
   public static ColumnSpec rateOfDay() {
     return ColumnSpec.input("Day rate")
         .number(CellFormat.MONEY, 0, 1_000_000)
-        .wide(20)
+        .width(20)
         .help("Rental list, for one piece and one day, before discount.");
   }
 
@@ -272,20 +272,20 @@ public final class EquipmentSheet {
   public static ColumnSpec replacementValue() {
     return ColumnSpec.input("Replacement value")
         .number(CellFormat.MONEY, 0, 100_000_000)
-        .wide(26)
+        .width(26)
         .help("What a new one costs: for the insurer.");
   }
 
   /** Where it was made. */
   public static ColumnSpec countryOfOrigin() {
-    return ColumnSpec.input("Origin").wide(20).help("Country it was made in, for the carnet.");
+    return ColumnSpec.input("Origin").width(20).help("Country it was made in, for the carnet.");
   }
 
   /** The drawer's tab, with generic rows to begin with. */
   public SheetSpec tab() {
-    devices.starts(EquipmentSheet.class, "kit-devices.csv");
-    packs.starts(EquipmentSheet.class, "kit-packs.csv");
-    mains.starts(EquipmentSheet.class, "kit-mains.csv");
+    devices.initialRows(EquipmentSheet.class, "kit-devices.csv");
+    packs.initialRows(EquipmentSheet.class, "kit-packs.csv");
+    mains.initialRows(EquipmentSheet.class, "kit-mains.csv");
     return SheetSpec.of(
             "Kit",
             "A drawer, not a step: what things draw and what packs hold. Correct it to your own"

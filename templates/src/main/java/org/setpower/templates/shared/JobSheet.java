@@ -26,60 +26,63 @@ public final class JobSheet {
           .number(CellFormat.COUNT, 0, 999)
           .help("Add one whenever you send the file out again.")
           .is(1)
-          .named("Job_Revision");
+          .rangeName("Job_Revision");
   public final FieldSpec revised =
-      FieldSpec.input("Revised on").as(CellFormat.DATE).help("The date of this revision.");
+      FieldSpec.input("Revised on").format(CellFormat.DATE).help("The date of this revision.");
   public final FieldSpec place =
       FieldSpec.input("Place").help("Where the work is; printed on every page.");
   public final FieldSpec units =
       FieldSpec.input("Units")
-          .oneOf("metric", "US")
+          .options("metric", "US")
           .help("metric: m, °C, kg, L. US: ft, °F, lb, gal. Choose before you fill.")
           .is("metric")
-          .named("Job_Units");
+          .rangeName("Job_Units");
 
   public final ColumnSpec day =
       ColumnSpec.input("Day")
-          .wide(52)
+          .width(52)
           .help("What the crew calls it: shoot day 1, night at the pans.");
   public final ColumnSpec date =
       ColumnSpec.input("Date")
-          .as(CellFormat.DATE)
-          .needed()
-          .wide(38)
+          .format(CellFormat.DATE)
+          .required()
+          .width(38)
           .help("From the schedule. Two rows with one date are a company move.");
   public final ColumnSpec kind =
       ColumnSpec.input("Kind")
-          .oneOf("prep", "rig", "travel", "shoot", "night", "move", "hold", "wrap", "off")
-          .needed()
-          .wide(20)
+          .options("prep", "rig", "travel", "shoot", "night", "move", "hold", "wrap", "off")
+          .required()
+          .width(20)
           .help("What kind of day it is.");
   public final ColumnSpec where =
-      ColumnSpec.input("Place").wide(45).help("Location report or call sheet.");
+      ColumnSpec.input("Place").width(45).help("Location report or call sheet.");
   public final ColumnSpec call =
-      ColumnSpec.input("Call").as(CellFormat.TIME).wide(16).help("Unit call, by the clock: 07:00.");
+      ColumnSpec.input("Call")
+          .format(CellFormat.TIME)
+          .width(16)
+          .help("Unit call, by the clock: 07:00.");
   public final ColumnSpec wrap =
       ColumnSpec.input("Wrap")
-          .as(CellFormat.TIME)
-          .wide(16)
+          .format(CellFormat.TIME)
+          .width(16)
           .help("Estimated wrap. At or before the call means the next morning.");
   public final ColumnSpec coldest =
       ColumnSpec.input("Coldest")
           .unit(degrees())
           .number(CellFormat.WHOLE, -60, 140)
-          .wide(20)
+          .width(20)
           .help("Weather forecast for the hours you work; packs give less in the cold.");
   public final ColumnSpec warmest =
       ColumnSpec.input("Warmest")
           .unit(degrees())
           .number(CellFormat.WHOLE, -60, 140)
-          .wide(20)
+          .width(20)
           .help("Weather forecast; cables and generators carry less in the heat.");
 
   public final TableSpec days =
       TableSpec.of("Days", DAYS)
           .columns(day, date, kind, where, call, wrap, coldest, warmest)
-          .called(date)
+          .rowLabel(date)
           .checks(
               ValidationRule.look(
                   calc("({}=\"\")<>({}=\"\")", or(call, ""), or(wrap, "")),
@@ -91,31 +94,31 @@ public final class JobSheet {
 
   public final FieldSpec family =
       FieldSpec.input("Wire family")
-          .oneOf("mm2", "AWG")
+          .options("mm2", "AWG")
           .is("mm2")
           .help("In which series a smallest size is proposed. Sizes of both kinds may be typed.")
-          .named("Job_Wire_family");
+          .rangeName("Job_Wire_family");
   public final FieldSpec conductor =
       FieldSpec.input("Conductor temperature")
           .unit(degrees())
           .number(CellFormat.WHOLE, 0, 300)
           .is(60)
           .help("Of the copper under load: 60 °C (140 °F) for a loaded cord. Colder loses less.")
-          .named("Job_Conductor_temperature");
+          .rangeName("Job_Conductor_temperature");
   public final FieldSpec touchLimit =
       FieldSpec.input("Touch limit of DC")
           .unit("V")
           .number(CellFormat.WHOLE, 12, 120)
           .is(60)
           .help("Guard live parts above this voltage: 60 V DC dry, 30 V DC wet.")
-          .named("Job_Touch_limit");
+          .rangeName("Job_Touch_limit");
 
   /** A job named by its production. */
   public JobSheet() {
     this(
         FieldSpec.input("Production")
             .help("The title as it stands on the call sheet.")
-            .named("Job_Production"));
+            .rangeName("Job_Production"));
   }
 
   /** A file that is named by something else than a production. */
@@ -126,11 +129,11 @@ public final class JobSheet {
   /** The cell for the currency of a file with money in it. */
   public static FieldSpec currency() {
     return FieldSpec.input("Currency")
-        .oneOf("EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD")
+        .options("EUR", "USD", "GBP", "CHF", "SEK", "NOK", "DKK", "PLN", "CZK", "CAD", "AUD")
         .orOther()
         .is("EUR")
         .help("Three letters: EUR, USD, GBP.")
-        .named("Job_Currency");
+        .rangeName("Job_Currency");
   }
 
   /** The first tab of a file without days. */

@@ -33,42 +33,43 @@ public final class LeadsSheet {
       ColumnSpec.input("Volts of the feed")
           .unit("V")
           .number(CellFormat.WHOLE, 1, 1000)
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("A volt class to compare: 12, 24, 48.");
   public final ColumnSpec amps =
-      ColumnSpec.result("Current at these volts").unit("A").as(CellFormat.ONE).wide(38);
+      ColumnSpec.result("Current at these volts").unit("A").format(CellFormat.ONE).width(38);
   public final ColumnSpec lost =
-      ColumnSpec.result("Lost in the lead").unit("V").as(CellFormat.TWO).wide(24);
-  public final ColumnSpec heat = ColumnSpec.result("Heat").unit("W").as(CellFormat.ONE).wide(20);
+      ColumnSpec.result("Lost in the lead").unit("V").format(CellFormat.TWO).width(24);
+  public final ColumnSpec heat =
+      ColumnSpec.result("Heat").unit("W").format(CellFormat.ONE).width(20);
   public final ColumnSpec heldAmps =
-      ColumnSpec.result("Current, watts held").unit("A").as(CellFormat.ONE).wide(26);
+      ColumnSpec.result("Current, watts held").unit("A").format(CellFormat.ONE).width(26);
   public final ColumnSpec heldEnd =
-      ColumnSpec.result("At the device, watts held").unit("V").as(CellFormat.TWO).wide(28);
+      ColumnSpec.result("At the device, watts held").unit("V").format(CellFormat.TWO).width(28);
   public final ColumnSpec heldHeat =
-      ColumnSpec.result("Heat, watts held").unit("W").as(CellFormat.ONE).wide(24);
-  public final ColumnSpec smallest = ColumnSpec.result("Smallest size").wide(26);
+      ColumnSpec.result("Heat, watts held").unit("W").format(CellFormat.ONE).width(24);
+  public final ColumnSpec smallest = ColumnSpec.result("Smallest size").width(26);
   public final TableSpec atOtherVolts = TableSpec.of("The same lead and watts at other volts", 6);
 
   public final ColumnSpec gauge =
       ColumnSpec.input("Size")
-          .needed()
-          .wide(52)
+          .required()
+          .width(52)
           .help("A size to compare: 16 AWG, 12 AWG, 2.5 mm².");
   public final ColumnSpec rating =
-      ColumnSpec.result("Rating").unit("A").as(CellFormat.ONE).wide(38);
+      ColumnSpec.result("Rating").unit("A").format(CellFormat.ONE).width(38);
   public final ColumnSpec firstAmps =
-      ColumnSpec.result("Current, watts held").unit("A").as(CellFormat.ONE).wide(24);
+      ColumnSpec.result("Current, watts held").unit("A").format(CellFormat.ONE).width(24);
   public final ColumnSpec firstLost =
-      ColumnSpec.result("Lost, watts held").unit("V").as(CellFormat.TWO).wide(20);
+      ColumnSpec.result("Lost, watts held").unit("V").format(CellFormat.TWO).width(20);
   public final ColumnSpec firstShare =
-      ColumnSpec.result("Lost, watts held").as(CellFormat.SHARE).wide(24);
+      ColumnSpec.result("Lost, watts held").format(CellFormat.SHARE).width(24);
   public final ColumnSpec otherAmps =
-      ColumnSpec.result("Current, to compare").unit("A").as(CellFormat.ONE).wide(28);
+      ColumnSpec.result("Current, to compare").unit("A").format(CellFormat.ONE).width(28);
   public final ColumnSpec otherLost =
-      ColumnSpec.result("Lost, to compare").unit("V").as(CellFormat.TWO).wide(20);
+      ColumnSpec.result("Lost, to compare").unit("V").format(CellFormat.TWO).width(20);
   public final ColumnSpec otherShare =
-      ColumnSpec.result("Lost, to compare").as(CellFormat.SHARE).wide(26);
+      ColumnSpec.result("Lost, to compare").format(CellFormat.SHARE).width(26);
   public final TableSpec overGauges = TableSpec.of("The same watts over other sizes", 12);
 
   private final JobSheet job;
@@ -84,34 +85,35 @@ public final class LeadsSheet {
             .help("From the pack to the device, along the stand.");
     Formula warm = job.conductorCelsius();
     Formula metres = job.metres(length);
-    amps.by(call(LoadFunctions.AMPS, watts, rowVolts, "DC"));
-    lost.by(call(CableFunctions.DROP, size, metres, amps, "DC", 1, warm));
-    heat.by(call(CableFunctions.HEAT, size, metres, amps, "DC", warm));
-    heldAmps.by(call(CableFunctions.ENDAMPS, size, metres, watts, rowVolts, "DC", 1, warm));
-    heldEnd.by(call(CableFunctions.ENDVOLTS, size, metres, watts, rowVolts, "DC", 1, warm));
-    heldHeat.by(call(CableFunctions.HEAT, size, metres, heldAmps, "DC", warm));
-    smallest.by(
+    amps.formula(call(LoadFunctions.AMPS, watts, rowVolts, "DC"));
+    lost.formula(call(CableFunctions.DROP, size, metres, amps, "DC", 1, warm));
+    heat.formula(call(CableFunctions.HEAT, size, metres, amps, "DC", warm));
+    heldAmps.formula(call(CableFunctions.ENDAMPS, size, metres, watts, rowVolts, "DC", 1, warm));
+    heldEnd.formula(call(CableFunctions.ENDVOLTS, size, metres, watts, rowVolts, "DC", 1, warm));
+    heldHeat.formula(call(CableFunctions.HEAT, size, metres, heldAmps, "DC", warm));
+    smallest.formula(
         call(CableFunctions.GAUGE, metres, heldAmps, rowVolts, dropLimit, job.family, "DC"));
     atOtherVolts
         .columns(rowVolts, amps, lost, heat, heldAmps, heldEnd, heldHeat, smallest)
         .checks()
-        .apart()
-        .starts(LeadsSheet.class, "leads-volts.csv");
-    rating.by(call(CableFunctions.AMPACITY, gauge)).mayBeBlank();
-    firstAmps.by(held(CableFunctions.ENDAMPS, watts, volts));
-    otherAmps.by(held(CableFunctions.ENDAMPS, otherWatts, otherVolts));
-    firstLost.by(calc("{}-{}", volts, held(CableFunctions.ENDVOLTS, watts, volts)));
-    firstShare.by(calc("{}/{}", firstLost, volts));
-    otherLost.by(calc("{}-{}", otherVolts, held(CableFunctions.ENDVOLTS, otherWatts, otherVolts)));
-    otherShare.by(calc("{}/{}", otherLost, otherVolts));
+        .excludeFromIssues()
+        .initialRows(LeadsSheet.class, "leads-volts.csv");
+    rating.formula(call(CableFunctions.AMPACITY, gauge)).mayBeBlank();
+    firstAmps.formula(held(CableFunctions.ENDAMPS, watts, volts));
+    otherAmps.formula(held(CableFunctions.ENDAMPS, otherWatts, otherVolts));
+    firstLost.formula(calc("{}-{}", volts, held(CableFunctions.ENDVOLTS, watts, volts)));
+    firstShare.formula(calc("{}/{}", firstLost, volts));
+    otherLost.formula(
+        calc("{}-{}", otherVolts, held(CableFunctions.ENDVOLTS, otherWatts, otherVolts)));
+    otherShare.formula(calc("{}/{}", otherLost, otherVolts));
     overGauges
         .columns(gauge, rating, firstAmps, firstLost, firstShare, otherAmps, otherLost, otherShare)
         .checks(
             ValidationRule.look(
                 calc("MAX({};{})>{}", firstAmps, otherAmps, rating),
                 say("Bears {} A: too thin for one of the two.", rating)))
-        .apart()
-        .starts(LeadsSheet.class, "leads-sizes.csv");
+        .excludeFromIssues()
+        .initialRows(LeadsSheet.class, "leads-sizes.csv");
   }
 
   private Formula held(FunctionSpec function, FieldSpec load, FieldSpec feed) {

@@ -25,38 +25,40 @@ public final class PackFeed {
   public final ColumnSpec plate =
       ColumnSpec.input("Plate")
           .unit("V class")
-          .as(CellFormat.COUNT)
-          .oneOf("12", "24", "48")
-          .needed()
-          .wide(13)
+          .format(CellFormat.COUNT)
+          .options("12", "24", "48")
+          .required()
+          .width(13)
           .help("The volt class the plate or lead asks for: 12, 24 or 48.");
   public final ColumnSpec pack;
   public final ColumnSpec leadLength;
   public final ColumnSpec leadSize;
   public final ColumnSpec touchSafe =
       ColumnSpec.input("Touch-safe")
-          .oneOf("yes")
-          .wide(14)
+          .options("yes")
+          .width(14)
           .help("Over the touch limit on Job: yes, when no bare part can be touched.");
 
   public final ColumnSpec feed =
-      ColumnSpec.result("Feed").unit("V class").as(CellFormat.WHOLE).wide(13);
+      ColumnSpec.result("Feed").unit("V class").format(CellFormat.WHOLE).width(13);
   public final ColumnSpec full =
-      ColumnSpec.result("Full packs").unit("V").as(CellFormat.ONE).wide(13);
+      ColumnSpec.result("Full packs").unit("V").format(CellFormat.ONE).width(13);
   public final ColumnSpec there;
-  public final ColumnSpec amps = ColumnSpec.result("Current").unit("A").as(CellFormat.ONE).wide(16);
+  public final ColumnSpec amps =
+      ColumnSpec.result("Current").unit("A").format(CellFormat.ONE).width(16);
   public final ColumnSpec atCutOff =
-      ColumnSpec.result("At cut-off").unit("A").as(CellFormat.ONE).wide(13);
+      ColumnSpec.result("At cut-off").unit("A").format(CellFormat.ONE).width(13);
   public final ColumnSpec limit =
-      ColumnSpec.result("Packs may give").unit("A").as(CellFormat.ONE).wide(14);
+      ColumnSpec.result("Packs may give").unit("A").format(CellFormat.ONE).width(14);
 
-  private final ColumnSpec highest = ColumnSpec.working("Highest output").as(CellFormat.COUNT);
+  private final ColumnSpec highest = ColumnSpec.working("Highest output").format(CellFormat.COUNT);
   private final ColumnSpec groups =
-      ColumnSpec.working("Halves side by side").as(CellFormat.ONE).unit("of 1");
-  private final ColumnSpec cells = ColumnSpec.working("Cells seen").as(CellFormat.ONE).unit("of 1");
-  private final ColumnSpec lead = ColumnSpec.working("Lead").unit("mΩ").as(CellFormat.ONE);
+      ColumnSpec.working("Halves side by side").format(CellFormat.ONE).unit("of 1");
+  private final ColumnSpec cells =
+      ColumnSpec.working("Cells seen").format(CellFormat.ONE).unit("of 1");
+  private final ColumnSpec lead = ColumnSpec.working("Lead").unit("mΩ").format(CellFormat.ONE);
   private final ColumnSpec resistance =
-      ColumnSpec.working("Resistance").unit("mΩ").as(CellFormat.ONE);
+      ColumnSpec.working("Resistance").unit("mΩ").format(CellFormat.ONE);
 
   private final JobSheet job;
   private final EquipmentSheet kit;
@@ -70,15 +72,15 @@ public final class PackFeed {
     this.kit = kit;
     pack =
         ColumnSpec.input("Pack")
-            .oneOf(kit.pack)
-            .needed()
-            .wide(18)
+            .options(kit.pack)
+            .required()
+            .width(18)
             .help("The kind of pack, from Kit.");
     leadLength =
         ColumnSpec.input("Lead")
             .unit(job.lengths())
             .number(CellFormat.ONE, 0, 1000)
-            .wide(12)
+            .width(12)
             .help(
                 "From the pack to the "
                     + thing
@@ -87,19 +89,19 @@ public final class PackFeed {
                     + ".");
     leadSize =
         ColumnSpec.input("Lead size")
-            .oneOf(
+            .options(
                 "18 AWG", "16 AWG", "14 AWG", "12 AWG", "10 AWG", "6 AWG", "1.5 mm²", "2.5 mm²",
                 "4 mm²", "6 mm²", "10 mm²")
             .orOther()
-            .wide(17)
+            .width(17)
             .help(
                 "Printed on the lead between pack and " + thing + ". Blank: no lead to speak of.");
-    there = ColumnSpec.result("Volts at the " + thing).unit("V").as(CellFormat.ONE).wide(14);
+    there = ColumnSpec.result("Volts at the " + thing).unit("V").format(CellFormat.ONE).width(14);
   }
 
   /** A figure of the pack of the row. */
   public Formula ofPack(ColumnSpec column) {
-    return column.where(kit.pack, pack);
+    return column.lookup(kit.pack, pack);
   }
 
   /** The working columns. */
@@ -121,7 +123,7 @@ public final class PackFeed {
     watts = power;
     series = inSeries;
     parallel = beside;
-    feed.by(
+    feed.formula(
         call(
             BankFunctions.VOLTS,
             call(
@@ -129,15 +131,15 @@ public final class PackFeed {
                 calc("{}&\"\"", ofPack(kit.outputs)),
                 calc("{}/{}", plate, series)),
             series));
-    highest.by(ofPack(kit.highest));
-    groups.by(calc("MAX(1;{}*{}/{})", highest, series, plate));
-    cells.by(calc("{}/{}", ofPack(kit.cells), groups));
-    full.by(
+    highest.formula(ofPack(kit.highest));
+    groups.formula(calc("MAX(1;{}*{}/{})", highest, series, plate));
+    cells.formula(calc("{}/{}", ofPack(kit.cells), groups));
+    full.formula(
         calc(
             "IF({}=\"\";\"\";{})",
             feed,
             call(BankFunctions.FULLVOLTS, cells, series, kit.chemistryOf(pack))));
-    there.by(
+    there.formula(
         calc(
             "IF({};{};{})",
             noLead(),
@@ -151,10 +153,10 @@ public final class PackFeed {
                 "DC",
                 1,
                 job.conductorCelsius())));
-    amps.by(call(LoadFunctions.AMPS, watts, there, "DC"));
-    atCutOff.by(call(LoadFunctions.AMPS, watts, lowest, "DC"));
-    limit.by(call(BankFunctions.MAXAMPS, ofPack(kit.maxAmps), sharing));
-    lead.by(
+    amps.formula(call(LoadFunctions.AMPS, watts, there, "DC"));
+    atCutOff.formula(call(LoadFunctions.AMPS, watts, lowest, "DC"));
+    limit.formula(call(BankFunctions.MAXAMPS, ofPack(kit.maxAmps), sharing));
+    lead.formula(
         calc(
             "IF({};0;1000*{})",
             noLead(),
@@ -166,7 +168,7 @@ public final class PackFeed {
                 "DC",
                 1,
                 job.conductorCelsius())));
-    resistance.by(
+    resistance.formula(
         call(
             BankFunctions.MILLIOHMS,
             calc("{}/{}/{}", ofPack(kit.milliohms), groups, groups),

@@ -50,7 +50,7 @@ public enum PlanHandover {
   }
 
   /** What the row is called, in both files. */
-  public String words() {
+  public String text() {
     return words;
   }
 
@@ -79,27 +79,27 @@ public enum PlanHandover {
       throw new IllegalArgumentException("every row is handed on, also an empty one");
     }
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
+    number.formula(number.rowNumber());
     ColumnSpec what =
         ColumnSpec.result(TITLE, choose(number, all.keySet().stream().map(r -> r.words)));
     ColumnSpec measure =
         ColumnSpec.result(MEASURE, choose(number, all.keySet().stream().map(r -> r.measure)));
     ColumnSpec daily =
         ColumnSpec.result(DAILY, choose(number, all.values().stream().map(Row::daily)))
-            .named(DAILY_NAME)
-            .as(CellFormat.ONE)
+            .rangeName(DAILY_NAME)
+            .format(CellFormat.ONE)
             .unit("units");
     ColumnSpec days =
         ColumnSpec.result(DAYS, choose(number, all.values().stream().map(Row::days)))
-            .named(DAYS_NAME)
-            .as(CellFormat.ONE)
+            .rangeName(DAYS_NAME)
+            .format(CellFormat.ONE)
             .unit("days");
     ColumnSpec sum =
         ColumnSpec.result("In all", Formula.calc("{}*{}", daily, days))
-            .as(CellFormat.ONE)
+            .format(CellFormat.ONE)
             .unit("units");
     return TableSpec.of(title, values().length)
-        .columns(what.wide(75), measure.wide(30), daily.wide(15), days.wide(15), sum.wide(30))
+        .columns(what.width(75), measure.width(30), daily.width(15), days.width(15), sum.width(30))
         .columns(number)
         .listing(null);
   }

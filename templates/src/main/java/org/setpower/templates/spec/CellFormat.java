@@ -52,7 +52,7 @@ public enum CellFormat {
   }
 
   /** A formula text that gives the value of this format as words. */
-  String words(String value) {
+  String text(String value) {
     return switch (this) {
       case TEXT -> value;
       case COUNT, WHOLE -> "ROUND(" + value + ";0)";

@@ -41,7 +41,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   abstract T self();
 
   /** How a result is worked out. */
-  public T by(Formula how) {
+  public T formula(Formula how) {
     if (input) {
       throw new IllegalStateException(heading + " is a cell to fill");
     }
@@ -69,7 +69,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   }
 
   /** How values look. */
-  public T as(CellFormat how) {
+  public T format(CellFormat how) {
     format = how;
     if (how.isDate()) { // a bare number that is typed for a date lies outside
       least = FIRST_DAY;
@@ -85,7 +85,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   public T number(CellFormat how, double from, double to) {
     least = from;
     most = to;
-    return as(how);
+    return format(how);
   }
 
   /** A share from 0 to 1, typed as percent. */
@@ -99,13 +99,13 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   }
 
   /** One of these words. */
-  public T oneOf(String... listed) {
+  public T options(String... listed) {
     words = List.of(listed);
     return self();
   }
 
   /** One of the entries of a column. */
-  public T oneOf(ColumnSpec entries) {
+  public T options(ColumnSpec entries) {
     wordsFrom = entries;
     return self();
   }
@@ -123,7 +123,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   }
 
   /** Must be filled before the row is worked out. */
-  public T needed() {
+  public T required() {
     needed = true;
     return self();
   }
@@ -137,7 +137,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   /**
    * What is said when the result cannot be worked out; calls of our functions say it themselves.
    */
-  public T failing(String sentence) {
+  public T errorMessage(String sentence) {
     failure = sentence;
     return self();
   }
@@ -146,9 +146,9 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
    * What is said when the result cannot be worked out because something before it is not settled: a
    * look, so that the list of stops begins with the cause.
    */
-  public T waiting(String sentence) {
+  public T pendingMessage(String sentence) {
     waits = true;
-    return failing(sentence);
+    return errorMessage(sentence);
   }
 
   boolean waits() {
@@ -156,7 +156,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   }
 
   /** The name of its cells in the document, for what people refer to. */
-  public T named(String name) {
+  public T rangeName(String name) {
     rangeName = name;
     return self();
   }
@@ -184,7 +184,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   }
 
   /** Whether the row waits for it. */
-  public boolean isNeeded() {
+  public boolean isRequired() {
     return needed;
   }
 
@@ -204,7 +204,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
     return unit;
   }
 
-  public List<String> words() {
+  public List<String> options() {
     return words;
   }
 

@@ -18,17 +18,17 @@ public final class ColumnSpec extends CellSpec<ColumnSpec> {
     return new ColumnSpec(heading, true);
   }
 
-  /** Cells that are worked out in every row; {@link #by} says how. */
+  /** Cells that are worked out in every row; {@link #formula} says how. */
   public static ColumnSpec result(String heading) {
     return new ColumnSpec(heading, false);
   }
 
   /** Cells that are worked out in every row. */
   public static ColumnSpec result(String heading, Formula formula) {
-    return result(heading).by(formula);
+    return result(heading).formula(formula);
   }
 
-  /** A result that nobody reads: hidden, never printed; {@link #by} says how. */
+  /** A result that nobody reads: hidden, never printed; {@link #formula} says how. */
   public static ColumnSpec working(String heading) {
     ColumnSpec column = result(heading);
     column.working = true;
@@ -37,7 +37,7 @@ public final class ColumnSpec extends CellSpec<ColumnSpec> {
 
   /** A result that nobody reads: hidden, never printed. */
   public static ColumnSpec working(String heading, Formula formula) {
-    return working(heading).by(formula);
+    return working(heading).formula(formula);
   }
 
   /**
@@ -54,7 +54,7 @@ public final class ColumnSpec extends CellSpec<ColumnSpec> {
   }
 
   /** The width in millimetres. */
-  public ColumnSpec wide(int millimetres) {
+  public ColumnSpec width(int millimetres) {
     width = millimetres;
     return this;
   }
@@ -130,12 +130,12 @@ public final class ColumnSpec extends CellSpec<ColumnSpec> {
   }
 
   /** What this column says in the row in which another has its most. */
-  public Formula whereMost(ColumnSpec other) {
+  public Formula lookupAtMax(ColumnSpec other) {
     return whereIs("MAX", other);
   }
 
   /** What this column says in the row in which another has its least. */
-  public Formula whereLeast(ColumnSpec other) {
+  public Formula lookupAtMin(ColumnSpec other) {
     return whereIs("MIN", other);
   }
 
@@ -145,7 +145,7 @@ public final class ColumnSpec extends CellSpec<ColumnSpec> {
   }
 
   /** The value of this column in the row whose {@code key} is {@code value}. */
-  public Formula where(ColumnSpec key, Object value) {
+  public Formula lookup(ColumnSpec key, Object value) {
     return Formula.calc("INDEX({};MATCH({};{};0))", all(), value, key.all());
   }
 

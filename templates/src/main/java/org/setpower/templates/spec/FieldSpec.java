@@ -18,7 +18,7 @@ public final class FieldSpec extends CellSpec<FieldSpec> {
 
   /** A cell that is worked out. */
   public static FieldSpec result(String heading, Formula formula) {
-    return new FieldSpec(heading, false).by(formula);
+    return new FieldSpec(heading, false).formula(formula);
   }
 
   /** What stands in it when the template is new. */

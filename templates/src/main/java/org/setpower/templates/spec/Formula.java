@@ -165,7 +165,7 @@ public interface Formula {
       for (Formula part : parts) {
         String value = part.text(place);
         values.add(
-            "\"&" + (part instanceof CellSpec<?> i ? i.format().words(value) : value) + "&\"");
+            "\"&" + (part instanceof CellSpec<?> i ? i.format().text(value) : value) + "&\"");
       }
       return Translations.fill(words, values.toArray()).replace("\"\"&", "").replace("&\"\"", "");
     }

@@ -43,7 +43,7 @@ public final class IssueList {
   /** The list of them, for the result page. */
   public TableSpec list() {
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
+    number.formula(number.rowNumber());
     List<ColumnSpec> left = left(number);
     ColumnSpec code = ColumnSpec.working("Code", code(left));
     ColumnSpec place =
@@ -55,10 +55,10 @@ public final class IssueList {
     ColumnSpec reason =
         ColumnSpec.result("Why, and what to do", choose(code, t -> found(code, t, t.reason())));
     return TableSpec.of("What needs a look", room)
-        .columns(word.wide(15), place.wide(30), row.wide(30), reason.wide(105), code)
+        .columns(word.width(15), place.width(30), row.width(30), reason.width(105), code)
         .columns(left.toArray(new ColumnSpec[0]))
         .listing(word)
-        .tall(2);
+        .linesPerRow(2);
   }
 
   /** The figure that counts the stops. */
@@ -133,7 +133,7 @@ public final class IssueList {
       String cell = "INDEX(" + wanted.all().text(at) + ";" + row + ")";
       String number =
           Formula.of("row ").text(at) + "&ROW(" + rank(table).text(at) + ")+" + row + "-1";
-      String words = wanted.format().words(cell);
+      String words = wanted.format().text(cell);
       return "IF("
           + cell
           + "=\"\";"

@@ -27,12 +27,12 @@ public record KeyFigure(
   }
 
   /** The most of a column; a dash while it has no number. */
-  public static Formula most(ColumnSpec column) {
+  public static Formula max(ColumnSpec column) {
     return ofNumbers("MAX", column);
   }
 
   /** The least of a column; a dash while it has no number. */
-  public static Formula least(ColumnSpec column) {
+  public static Formula min(ColumnSpec column) {
     return ofNumbers("MIN", column);
   }
 

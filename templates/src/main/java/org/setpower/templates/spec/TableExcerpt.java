@@ -21,7 +21,7 @@ public final class TableExcerpt {
   /** Shows a column, so wide. */
   public TableExcerpt column(ColumnSpec column, int millimetres) {
     from.add(column);
-    shown.add(column.copy(ColumnSpec.result(column.heading())).wide(millimetres).mayBeBlank());
+    shown.add(column.copy(ColumnSpec.result(column.heading())).width(millimetres).mayBeBlank());
     return this;
   }
 
@@ -33,10 +33,10 @@ public final class TableExcerpt {
   /** The table with room for so many rows. */
   public TableSpec rows(String title, int room) {
     ColumnSpec number = ColumnSpec.working("No.");
-    number.by(number.rowNumber());
+    number.formula(number.rowNumber());
     for (int i = 0; i < from.size(); i++) {
       Formula cell = Formula.calc("INDEX({};{})", from.get(i).all(), number);
-      shown.get(i).by(Formula.calc("IF({}=\"\";\"\";{})", cell, cell));
+      shown.get(i).formula(Formula.calc("IF({}=\"\";\"\";{})", cell, cell));
     }
     int status = from.indexOf(table.status());
     return TableSpec.of(title, room)

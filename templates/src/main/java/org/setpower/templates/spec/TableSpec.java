@@ -66,17 +66,17 @@ public final class TableSpec extends TableBase {
     status = ColumnSpec.result("Status", own("IF({}=\"ok:\";\"ok\";LEFT({};4))", finding, finding));
     reason = ColumnSpec.result("Why, and what to do", own("MID({};6;400)", finding));
     rank = ColumnSpec.working("Rank", new Rank());
-    return columns(status.mayBeBlank().wide(12), reason.mayBeBlank().wide(52), finding, rank);
+    return columns(status.mayBeBlank().width(12), reason.mayBeBlank().width(52), finding, rank);
   }
 
   /** How wide the reason is, where columns of other tables of the tab stand below it. */
   public TableSpec reasonWide(int millimetres) {
-    reason.wide(millimetres);
+    reason.width(millimetres);
     return this;
   }
 
   /** Single cells that may be blank; where one is filled wrongly each row says so. */
-  public TableSpec asks(FieldSpec... cells) {
+  public TableSpec alsoChecks(FieldSpec... cells) {
     alsoAsked.addAll(List.of(cells));
     return this;
   }
@@ -92,7 +92,7 @@ public final class TableSpec extends TableBase {
    * Says that its words are no faults of the plan: what it shows is supposed, or is an outcome.
    * They stay on their own tab.
    */
-  public TableSpec apart() {
+  public TableSpec excludeFromIssues() {
     apart = true;
     return this;
   }
@@ -103,12 +103,12 @@ public final class TableSpec extends TableBase {
   }
 
   /** How many lines a row shows on a tab with a grid. */
-  public TableSpec tall(int shown) {
+  public TableSpec linesPerRow(int shown) {
     lines = shown;
     return this;
   }
 
-  public int lines() {
+  public int linesPerRow() {
     return lines;
   }
 
@@ -116,7 +116,7 @@ public final class TableSpec extends TableBase {
    * The rows that stand in it when the template is new: a CSV file whose heading line names the
    * columns.
    */
-  public TableSpec starts(Class<?> beside, String resource) {
+  public TableSpec initialRows(Class<?> beside, String resource) {
     startsBeside = beside;
     startsFrom = resource;
     return this;
@@ -131,7 +131,7 @@ public final class TableSpec extends TableBase {
   }
 
   /** The column that names a row in lists of findings; the first if not said. */
-  public TableSpec called(ColumnSpec column) {
+  public TableSpec rowLabel(ColumnSpec column) {
     key = column;
     return this;
   }
@@ -224,7 +224,7 @@ public final class TableSpec extends TableBase {
           .filter(i -> !i.format().isText())
           .forEach(i -> cases.add(on(i, place, wrongKind(i, place))));
       asked.stream()
-          .filter(i -> !i.words().isEmpty() && i.onlyListed())
+          .filter(i -> !i.options().isEmpty() && i.onlyListed())
           .forEach(i -> cases.add(on(i, place, unknown(i, place))));
       checks.stream().filter(ValidationRule::first).forEach(c -> cases.add(applies(c, place)));
       asked.stream()
@@ -261,7 +261,7 @@ public final class TableSpec extends TableBase {
 
   private Set<CellSpec<?>> needed() {
     Set<CellSpec<?>> needed =
-        new LinkedHashSet<>(inputs().stream().filter(CellSpec::isNeeded).toList());
+        new LinkedHashSet<>(inputs().stream().filter(CellSpec::isRequired).toList());
     Stream<Formula> results =
         columns.stream()
             .filter(c -> !c.isInput() && !(c.formula() instanceof Own))
@@ -286,7 +286,7 @@ public final class TableSpec extends TableBase {
   private static Case unknown(CellSpec<?> item, CellContext place) {
     String cell = item.text(place);
     String listed =
-        item.words().stream()
+        item.options().stream()
             .map(w -> item.format().isText() ? quoted(w) : w)
             .collect(Collectors.joining(";", "{", "}"));
     return new Case(
@@ -326,7 +326,7 @@ public final class TableSpec extends TableBase {
     if (!field.format().isText()) {
       cases.add(wrongKind(field, place));
     }
-    if (!field.words().isEmpty() && field.onlyListed()) {
+    if (!field.options().isEmpty() && field.onlyListed()) {
       cases.add(unknown(field, place));
     }
     if (field.wordsFrom() != null && field.onlyListed()) {
@@ -388,7 +388,7 @@ public final class TableSpec extends TableBase {
     String when = check.when().text(place);
     return new Case(
         blank.isEmpty() ? when : "IF(" + blank + ";FALSE();" + when + ")",
-        "\"" + check.word() + ":\"&" + check.words().text(place));
+        "\"" + check.word() + ":\"&" + check.message().text(place));
   }
 
   private static String tabOf(FieldSpec field, CellContext place) {

@@ -7,9 +7,9 @@ package org.setpower.templates.spec;
  * @param word "stop" or "look"
  * @param when a formula that is true when it applies; it is not asked while a cell it needs is
  *     blank
- * @param words what is the matter and what to do
+ * @param message what is the matter and what to do
  */
-public record ValidationRule(boolean first, String word, Formula when, Formula words) {
+public record ValidationRule(boolean first, String word, Formula when, Formula message) {
   /** Cells to fill that do not go together: asked before the results are looked at. */
   public static ValidationRule wrong(Formula when, Formula words) {
     return new ValidationRule(true, "stop", when, words);

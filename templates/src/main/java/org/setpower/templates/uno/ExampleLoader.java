@@ -172,7 +172,7 @@ public final class ExampleLoader {
   }
 
   private static String inWords(CellSpec<?> item, String text, Translations words) {
-    return item.words().isEmpty() && text.matches(".*\\p{Lower}{3}.*") ? words.of(text) : text;
+    return item.options().isEmpty() && text.matches(".*\\p{Lower}{3}.*") ? words.of(text) : text;
   }
 
   private void set(XCellRange cells, int row, CellSpec<?> item, String text) {

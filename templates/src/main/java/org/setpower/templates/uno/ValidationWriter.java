@@ -39,7 +39,7 @@ final class ValidationWriter {
       condition.setFormula1(
           item.wordsFrom() != null
               ? item.wordsFrom().all().text(layout.place())
-              : item.words().stream().map(w -> "\"" + w + "\"").collect(Collectors.joining(";")));
+              : item.options().stream().map(w -> "\"" + w + "\"").collect(Collectors.joining(";")));
       return;
     }
     ValidationType type =

@@ -124,7 +124,7 @@ public final class WorkbookWriter {
       XComponent document, WorkbookSpec template, Translations words) {
     WorkbookWriter drawing =
         new WorkbookWriter(document, template, words, null); // it has its styles
-    drawing.takeUp();
+    drawing.reopen();
     return drawing;
   }
 
@@ -234,10 +234,10 @@ public final class WorkbookWriter {
       wrapLead(tab, lead, besideNames);
     }
     if (template.tabs().indexOf(tab) == 0) {
-      write(tab, 0, 2, missing(layout), styles.of(CellStyle.MISSING));
+      write(tab, 0, 2, missingExtensionNotice(layout), styles.of(CellStyle.MISSING));
       UnoAccess.set(range(tab, 0, 2, 1, 1), "IsTextWrapped", false);
     } else {
-      String stamp = "=" + layout.mendFirst() + "&" + template.stamp().text(layout.place());
+      String stamp = "=" + layout.errorFirstNotice() + "&" + template.stamp().text(layout.place());
       write(tab, besideNames, 2, stamp, styles.of(CellStyle.STAMP));
       StatusColours.putSentence(
           range(tab, besideNames, 2, 1, 1), styles, CellStyle.STAMP, CellStyle.STOP);
@@ -296,7 +296,7 @@ public final class WorkbookWriter {
   }
 
   /** What a reader without the extension sees. */
-  public static String missing(Layout layout) {
+  public static String missingExtensionNotice(Layout layout) {
     return "=IF(ISERROR(SHEET.VERSION());"
         + Formula.of(
                 "The Set Power Sheets extension is missing here, or Java: no figure counts. Install"
@@ -442,7 +442,7 @@ public final class WorkbookWriter {
       blanks(tab, table);
     }
     if (tab.isGrid()) {
-      spread(tab, table);
+      mergeCells(tab, table);
     } else if (!tab.isHidden()) {
       filter(tab, table);
     }
@@ -467,16 +467,16 @@ public final class WorkbookWriter {
   }
 
   /** Merges the cells of a table on a tab with a grid; its rows hold two lines. */
-  private void spread(SheetSpec tab, TableSpec table) {
+  private void mergeCells(SheetSpec tab, TableSpec table) {
     for (int i = 0; i < table.room(); i++) {
       int row = layout.firstRow(table) + i;
       for (ColumnSpec column : table.columns()) {
         Layout.CellPosition spot = layout.spot(column);
         merge(tab, spot.column(), row, spot.span());
       }
-      height(tab, row, 120 + table.lines() * LINE);
+      height(tab, row, 120 + table.linesPerRow() * LINE);
     }
-    if (table.lines() == 1) { // merged cells do not grow
+    if (table.linesPerRow() == 1) { // merged cells do not grow
       table.columns().stream()
           .filter(c -> !c.isWorking())
           .map(this::cells)
@@ -707,7 +707,7 @@ public final class WorkbookWriter {
   }
 
   /** As {@link #finish}, for a file to fill: a row filled later is printed too. */
-  public void finishToFill() {
+  public void finishTemplate() {
     template.tables().forEach(t -> filled.put(t, t.room()));
     finish();
   }
@@ -753,7 +753,7 @@ public final class WorkbookWriter {
   }
 
   /** Takes a finished drawing up again, to fill it. */
-  public void takeUp() {
+  public void reopen() {
     filled.clear();
     UnoAccess.as(XCalculatable.class, document).enableAutomaticCalculation(false);
     template

@@ -15,13 +15,13 @@ import org.setpower.templates.layout.Layout;
 class FormulaTest {
   private final FieldSpec limit =
       FieldSpec.input("Limit").share(0, 0.2).help("Most that may be lost.");
-  private final ColumnSpec to = ColumnSpec.input("To").needed();
+  private final ColumnSpec to = ColumnSpec.input("To").required();
   private final ColumnSpec length =
-      ColumnSpec.input("Length").unit("m").number(CellFormat.ONE, 0, 900).needed();
+      ColumnSpec.input("Length").unit("m").number(CellFormat.ONE, 0, 900).required();
   private final ColumnSpec parallel = ColumnSpec.input("Parallel").number(CellFormat.COUNT, 1, 9);
   private final ColumnSpec area =
-      ColumnSpec.result("Area", call(CableFunctions.AREA, to)).unit("mm²").as(CellFormat.TWO);
-  private final ColumnSpec twice = ColumnSpec.result("Twice").unit("m").as(CellFormat.ONE);
+      ColumnSpec.result("Area", call(CableFunctions.AREA, to)).unit("mm²").format(CellFormat.TWO);
+  private final ColumnSpec twice = ColumnSpec.result("Twice").unit("m").format(CellFormat.ONE);
   private final TableSpec runs =
       TableSpec.of("", 10)
           .columns(to, length, parallel, area, twice)
@@ -41,7 +41,7 @@ class FormulaTest {
     assertThat(length.above().text(row)).isEqualTo("$B$5:$B5");
     assertThat(length.below().text(row)).isEqualTo("$B7:$B$16");
     assertThat(limit.text(row)).isEqualTo("$Job.$B$6");
-    assertThat(length.where(to, "a").text(row))
+    assertThat(length.lookup(to, "a").text(row))
         .isEqualTo("INDEX($'To order'.$B$6:$B$15;MATCH(\"a\";$'To order'.$A$6:$A$15;0))");
   }
 
@@ -64,14 +64,14 @@ class FormulaTest {
   void a_result_is_blank_while_a_cell_it_needs_is_blank() {
     assertThat(TableSpec.guarded(area, row))
         .isEqualTo("IFERROR(IF($A6=\"\";\"\";CABLE.AREA($A6));TEXT(\"\";\"\"))");
-    twice.by(calc("{}*{}", length, or(parallel, 1)));
+    twice.formula(calc("{}*{}", length, or(parallel, 1)));
     assertThat(TableSpec.guarded(twice, row))
         .isEqualTo("IFERROR(IF($B6=\"\";\"\";$B6*IF($C6=\"\";1;$C6));TEXT(\"\";\"\"))");
   }
 
   @Test
   void the_finding_asks_in_order_what_is_missing_wrong_refused_checked() {
-    twice.by(calc("{}*2", length));
+    twice.formula(calc("{}*2", length));
     ColumnSpec finding =
         runs.columns().stream().filter(c -> c.heading().equals("Finding")).findFirst().get();
     assertThat(finding.formula().text(row))
