@@ -1,0 +1,2 @@
+/** Lists of equipment, to and from CSV. */
+package org.setpower.command.csv;

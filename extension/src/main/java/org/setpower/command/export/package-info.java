@@ -1,0 +1,2 @@
+/** Copies of a document with values in the place of our functions. */
+package org.setpower.command.export;

@@ -1,0 +1,2 @@
+/** The handbook and what this extension is. */
+package org.setpower.command.help;

@@ -1,0 +1,2 @@
+/** What users read, in their language, and the exceptions that carry it. */
+package org.setpower.command.message;

@@ -1,0 +1,2 @@
+/** New files from the shipped templates. */
+package org.setpower.command.newfile;

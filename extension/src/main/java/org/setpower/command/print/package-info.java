@@ -1,0 +1,2 @@
+/** Print ranges, pages and paper sizes. */
+package org.setpower.command.print;

@@ -1,0 +1,2 @@
+/** Adds and removes rows of a table. */
+package org.setpower.command.rows;

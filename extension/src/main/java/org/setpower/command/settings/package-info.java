@@ -1,0 +1,2 @@
+/** What the user wants in every new file. */
+package org.setpower.command.settings;

@@ -1,0 +1,2 @@
+/** Windows: forms, messages, progress, texts. */
+package org.setpower.ui;

@@ -1,0 +1,2 @@
+/** Short calls into the office. */
+package org.setpower.uno;

@@ -1,0 +1,2 @@
+/** Texts in other languages: of functions, sheets and commands. The English text is the key. */
+package org.setpower.text;

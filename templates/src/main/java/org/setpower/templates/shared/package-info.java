@@ -1,0 +1,2 @@
+/** Sheets and tables that several files have. */
+package org.setpower.templates.shared;
