@@ -165,7 +165,7 @@ class DangerousTextsTest {
       Properties properties = new Properties();
       try (var reader =
           Files.newBufferedReader(
-              Path.of("../functions/src/main/resources/org/setpower/sheet")
+              Path.of("../functions/src/main/resources/org/setpower/text")
                   .resolve("words_" + language + ".properties"))) {
         properties.load(reader);
       }
