@@ -1,7 +1,5 @@
 package org.setpower.ui;
 
-import static org.setpower.command.message.CommandMessages.say;
-
 import org.setpower.command.CommandContext;
 import org.setpower.command.message.FallibleAction;
 import org.setpower.command.message.UserMessageException;
@@ -18,20 +16,8 @@ public final class ErrorReporting {
     try {
       action.run();
     } catch (Throwable fault) {
-      show(desk, sentence(fault));
+      show(desk, UserMessageException.sentence(fault));
     }
-  }
-
-  /** What a user is told. */
-  public static String sentence(Throwable fault) {
-    if (fault instanceof UserMessageException sorry) {
-      return sorry.getMessage();
-    }
-    String message = fault.getMessage();
-    return say(
-        "Set power could not finish this command ({}).",
-        fault.getClass().getSimpleName()
-            + (message == null || message.isBlank() ? "" : ": " + message.strip()));
   }
 
   private static void show(CommandContext desk, String sentence) {

@@ -9,7 +9,6 @@ import com.sun.star.util.XModifiable;
 import java.util.Arrays;
 import org.setpower.command.message.FallibleAction;
 import org.setpower.command.message.UserMessageException;
-import org.setpower.ui.ErrorReporting;
 import org.setpower.uno.Uno;
 
 /** What a command writes into a document, undone in one step. */
@@ -53,7 +52,7 @@ public final class UndoStep {
       throw new UserMessageException(
               "What was changed could not be undone: close the document without saving it. The"
                   + " reason: {}",
-              ErrorReporting.sentence(fault))
+              UserMessageException.sentence(fault))
           .because(notUndone);
     }
   }

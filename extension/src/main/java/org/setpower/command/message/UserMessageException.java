@@ -16,4 +16,16 @@ public final class UserMessageException extends RuntimeException {
     initCause(cause);
     return this;
   }
+
+  /** What the user reads of any fault; one that is not ours is named by its class. */
+  public static String sentence(Throwable fault) {
+    if (fault instanceof UserMessageException) {
+      return fault.getMessage();
+    }
+    String message = fault.getMessage();
+    return say(
+        "Set power could not finish this command ({}).",
+        fault.getClass().getSimpleName()
+            + (message == null || message.isBlank() ? "" : ": " + message.strip()));
+  }
 }
