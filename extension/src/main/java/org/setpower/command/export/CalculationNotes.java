@@ -59,7 +59,8 @@ final class CalculationNotes {
   private void read(
       String sheet,
       XCellRange range,
-      CalculationTracer explainer, java.util.function.IntConsumer at)
+      CalculationTracer explainer,
+      java.util.function.IntConsumer at)
       throws Exception {
     String[][] formulas = Uno.as(XCellRangeFormula.class, range).getFormulaArray();
     for (int r = 0; r < formulas.length; r++) {

@@ -180,9 +180,7 @@ final class PlainContent {
     }
     return kept == null
         ? xml
-        : kept.append(text, done, text.length())
-            .toString()
-            .getBytes(StandardCharsets.ISO_8859_1);
+        : kept.append(text, done, text.length()).toString().getBytes(StandardCharsets.ISO_8859_1);
   }
 
   /** Names with marks that XML writes otherwise are left to the reader of XML. */
@@ -203,7 +201,9 @@ final class PlainContent {
       if (in == null
           || isAny(in.columns, number(range.group(2)), number(range.group(4)))
           || isAny(
-              in.rows, Integer.parseInt(range.group(3)) - 1, Integer.parseInt(range.group(5)) - 1)) {
+              in.rows,
+              Integer.parseInt(range.group(3)) - 1,
+              Integer.parseInt(range.group(5)) - 1)) {
         return true;
       }
     }
@@ -288,7 +288,8 @@ final class PlainContent {
     }
     if (value(in, "formula") != null) {
       int array =
-          repeated(in, "number-matrix-columns-spanned") * repeated(in, "number-matrix-rows-spanned");
+          repeated(in, "number-matrix-columns-spanned")
+              * repeated(in, "number-matrix-rows-spanned");
       formulas += Math.max(array, many - hidden.columns.get(from, column).cardinality());
     }
     return false;

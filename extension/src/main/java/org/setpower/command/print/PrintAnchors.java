@@ -50,8 +50,7 @@ public record PrintAnchors(String units, List<Table> tables, List<Chart> charts)
               ? Uno.as(XCellRangeReferrer.class, names.getByName(name)).getReferredCells()
               : null;
       if (over != null) {
-        CellRangeAddress cells =
-            Uno.as(XCellRangeAddressable.class, over).getRangeAddress();
+        CellRangeAddress cells = Uno.as(XCellRangeAddressable.class, over).getRangeAddress();
         charts.add(
             new Chart(
                 CalcDocument.name(book.sheet(cells.Sheet)),

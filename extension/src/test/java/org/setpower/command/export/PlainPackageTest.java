@@ -34,7 +34,7 @@ class PlainPackageTest {
     byte[] plain = new PlainPackage(Set.of(wanted)).of(bytes.toByteArray());
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(plain))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-        after.put(entry.getKey(), new String(in.readAllBytes(), UTF_8));
+        after.put(entry.getName(), new String(in.readAllBytes(), UTF_8));
       }
     }
     return after;
