@@ -14,6 +14,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.FunctionCall;
 import org.setpower.command.message.Progress;
@@ -25,7 +26,7 @@ import org.setpower.uno.Uno;
  * there, written when they have become values, which takes notes away.
  */
 final class CalculationNotes {
-  private record Note(CellAddress at, String text) {}
+  private record Note(String sheet, CellAddress at, String text) {}
 
   private final CalcDocument book;
   private final List<Note> notes = new ArrayList<>();
@@ -34,22 +35,32 @@ final class CalculationNotes {
     this.book = book;
   }
 
-  static CalculationNotes read(CalcDocument book, Progress progress) throws Exception {
+  /** Those of the cells that are not hidden on these sheets. */
+  static CalculationNotes read(CalcDocument book, Set<String> wanted, Progress progress)
+      throws Exception {
     CalculationNotes all = new CalculationNotes(book);
     CalculationTracer explainer = new CalculationTracer(book);
     for (XSpreadsheet sheet : book.all()) {
-      for (CellRangeAddress at :
-          CalcDocument.ranges(
-              Uno.as(XCellRangesQuery.class, sheet).queryContentCells((short) CellFlags.FORMULA))) {
-        String words = say("Working of the cells on {}", CalcDocument.name(sheet));
-        all.read(book.range(at), explainer, p -> progress.at(p, words));
+      String name = CalcDocument.name(sheet);
+      if (wanted.contains(name)) {
+        XCellRangesQuery seen =
+            Uno.as(
+                XCellRangesQuery.class, Uno.as(XCellRangesQuery.class, sheet).queryVisibleCells());
+        for (CellRangeAddress at :
+            CalcDocument.ranges(seen.queryContentCells((short) CellFlags.FORMULA))) {
+          String words = say("Working of the cells on {}", name);
+          all.read(name, book.range(at), explainer, p -> progress.at(p, words));
+        }
       }
     }
     return all;
   }
 
   private void read(
-      XCellRange range, CalculationTracer explainer, java.util.function.IntConsumer at)
+      String sheet,
+      XCellRange range,
+      CalculationTracer explainer,
+      java.util.function.IntConsumer at)
       throws Exception {
     String[][] formulas = Uno.as(XCellRangeFormula.class, range).getFormulaArray();
     for (int r = 0; r < formulas.length; r++) {
@@ -57,7 +68,7 @@ final class CalculationNotes {
       for (int c = 0; c < formulas[r].length; c++) {
         if (FunctionCall.mentionedIn(formulas[r][c])) {
           XCell cell = range.getCellByPosition(c, r);
-          notes.add(new Note(CalcDocument.address(cell), explainer.explain(cell).text()));
+          notes.add(new Note(sheet, CalcDocument.address(cell), explainer.explain(cell).text()));
         }
       }
     }
@@ -66,11 +77,9 @@ final class CalculationNotes {
   /** Writes them into a document with the same cells, whose sheets are not protected. */
   void write(CalcDocument copy) throws Exception {
     for (XSpreadsheet sheet : copy.all()) {
-      short index =
-          Uno.as(com.sun.star.sheet.XCellRangeAddressable.class, sheet).getRangeAddress().Sheet;
       var annotations = Uno.as(XSheetAnnotationsSupplier.class, sheet).getAnnotations();
       for (Note note : notes) {
-        if (note.at.Sheet == index) {
+        if (note.sheet.equals(CalcDocument.name(sheet))) {
           annotations.insertNew(note.at, note.text);
         }
       }

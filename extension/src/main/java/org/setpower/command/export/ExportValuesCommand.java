@@ -147,8 +147,9 @@ public final class ExportValuesCommand implements Command {
               Dialog.GAP,
               dialog.inside(),
               30,
-              "For people without Set Power: all formulas become values, all cells are locked, and"
-                  + " what is hidden is left out. This document is not changed.");
+              "For people without Set Power: all formulas become values and all cells are locked."
+                  + " Hidden sheets, rows and columns are left out, and rows that a filter hides."
+                  + " This document is not changed.");
       Map<ValuesExport.Kind, Object> checks = new LinkedHashMap<>();
       checks.put(
           ValuesExport.Kind.ODS,

@@ -4,6 +4,10 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
@@ -11,6 +15,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import javax.xml.stream.XMLStreamException;
+import org.setpower.command.message.UserMessageException;
 
 /**
  * A stored spreadsheet document without its formulas, scripts and input rules: every result stands
@@ -22,55 +27,107 @@ final class PlainPackage {
   private static final int ROWS_ON_TOP = 1;
 
   private static final int DEFLATE = 1;
+  private static final String DATA_OF_THE_DOCUMENT = " xlink:href=\"\\.\\.\"";
+  private static final String DATA_OF_ITS_OWN = " xlink:href=\".\"";
   private static final Pattern SCRIPTS = Pattern.compile("(?:Basic|Scripts|Dialogs|Thumbnails)/.*");
-  private static final Pattern SCRIPT_ENTRY =
-      Pattern.compile(
-          "<manifest:file-entry"
-              + " [^>]*manifest:full-path=\"(?:Basic|Scripts|Dialogs|Thumbnails)/[^\"]*\"[^>]*/>");
+  private static final Pattern MANIFEST_ENTRY =
+      Pattern.compile("<manifest:file-entry [^>]*manifest:full-path=\"([^\"]*)\"[^>]*/>");
   private static final Pattern FROZEN =
       Pattern.compile(
           "(?s)VerticalSplitMode\"[^>]*>2<.*?VerticalSplitPosition\"[^>]*>(\\d+)<"
               + ".*?PositionBottom\"[^>]*>(\\d+)<");
 
-  private int formulas;
+  private final PlainContent cells;
+  private final PlainContent styles = new PlainContent(Set.of());
 
-  /** How many cells had a formula. */
+  /**
+   * A stored document.
+   *
+   * @param wanted the names of the sheets that stay
+   */
+  PlainPackage(Set<String> wanted) {
+    cells = new PlainContent(wanted);
+  }
+
+  /** How many cells that stay had a formula. */
   int formulas() {
-    return formulas;
+    return cells.formulas();
   }
 
   /** The bytes of the .ods without them. */
   byte[] of(byte[] ods) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream(ods.length);
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(ods));
-        ZipOutputStream out = new ZipOutputStream(bytes)) {
-      out.setLevel(DEFLATE);
+    Map<String, byte[]> entries = new LinkedHashMap<>();
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(ods))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-        if (!SCRIPTS.matcher(entry.getName()).matches()) {
-          write(out, entry.getName(), changed(entry.getName(), in.readAllBytes()));
-        }
+        entries.put(entry.getName(), in.readAllBytes());
+      }
+    }
+    // what the sheets have of charts and drawings decides what becomes of these
+    entries.computeIfPresent("content.xml", (name, content) -> plain(cells, content));
+    entries.computeIfPresent("styles.xml", (name, content) -> plain(styles, content));
+    Set<String> dropped = new HashSet<>(entries.keySet());
+    dropped.removeIf(name -> !isDropped(name, entries.keySet()));
+    entries.keySet().removeAll(dropped);
+    entries.computeIfPresent("META-INF/manifest.xml", (name, xml) -> without(dropped, xml));
+    entries.replaceAll(this::changed);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(ods.length);
+    try (ZipOutputStream out = new ZipOutputStream(bytes)) {
+      out.setLevel(DEFLATE);
+      for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
+        write(out, entry.getKey(), entry.getValue());
       }
     }
     return bytes.toByteArray();
   }
 
-  private byte[] changed(String name, byte[] content) throws IOException {
-    return switch (name) {
-      case "content.xml", "styles.xml" -> {
-        PlainContent plain = new PlainContent();
-        try {
-          byte[] changed = plain.of(content);
-          formulas += plain.formulas();
-          yield changed;
-        } catch (XMLStreamException e) {
-          throw new IOException(e);
-        }
-      }
-      case "settings.xml" -> lower(text(content)).getBytes(StandardCharsets.UTF_8);
-      case "META-INF/manifest.xml" ->
-          SCRIPT_ENTRY.matcher(text(content)).replaceAll("").getBytes(StandardCharsets.UTF_8);
-      default -> content;
-    };
+  /** Whether an entry is a script, or belongs to a chart or drawing that is on no sheet. */
+  private boolean isDropped(String name, Set<String> all) {
+    int slash = name.indexOf('/');
+    String folder = name.substring(0, Math.max(0, slash));
+    boolean isDrawing =
+        folder.equals("Pictures")
+            || folder.equals("ObjectReplacements")
+            || all.contains(folder + "/content.xml");
+    return SCRIPTS.matcher(name).matches()
+        || isDrawing && !isPlace(name) && !isPlace(folder) && slash < name.length() - 1;
+  }
+
+  private boolean isPlace(String name) {
+    return cells.places().contains(name) || styles.places().contains(name);
+  }
+
+  private static byte[] without(Set<String> dropped, byte[] manifest) {
+    return bytes(
+        MANIFEST_ENTRY
+            .matcher(text(manifest))
+            .replaceAll(
+                entry -> {
+                  String name = entry.group(1).replace("&amp;", "&");
+                  return dropped.contains(name) || dropped.contains(name + "content.xml")
+                      ? ""
+                      : Matcher.quoteReplacement(entry.group());
+                }));
+  }
+
+  private byte[] changed(String name, byte[] content) {
+    if (name.endsWith("/content.xml")
+        && cells.ownData().contains(name.substring(0, name.lastIndexOf('/')))) {
+      return bytes(text(content).replaceFirst(DATA_OF_THE_DOCUMENT, DATA_OF_ITS_OWN));
+    }
+    return name.equals("settings.xml") ? bytes(lower(text(content))) : content;
+  }
+
+  private static byte[] plain(PlainContent plain, byte[] content) {
+    try {
+      return plain.of(content);
+    } catch (XMLStreamException e) {
+      throw new UserMessageException("The office could not open its own copy of the document.")
+          .because(e);
+    }
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private static String text(byte[] content) {

@@ -7,7 +7,6 @@ import com.sun.star.beans.XPropertySet;
 import com.sun.star.document.MacroExecMode;
 import com.sun.star.document.UpdateDocMode;
 import com.sun.star.frame.XComponentLoader;
-import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCalculatable;
@@ -29,6 +28,7 @@ import org.setpower.command.FileStore;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.Progress;
 import org.setpower.command.message.UserMessageException;
+import org.setpower.command.print.PrintAnchors;
 import org.setpower.command.print.PrintRangeFitter;
 import org.setpower.uno.Uno;
 
@@ -142,13 +142,13 @@ public final class ValuesExport {
     calculate();
     Uno.as(XStorable.class, desk.document())
         .storeToURL(url, Uno.properties(Uno.property("FilterName", Kind.ODS.filter)));
-    CalculationNotes notes = withWorking ? notes(url) : null;
+    CalculationNotes notes = withWorking ? notes(url, wanted) : null;
+    PrintAnchors anchors = PrintAnchors.of(desk.book()).belowInsertedRow();
     progress.at(40, say("Formulas become values"));
-    int cells = takeFormulasOut(url);
+    int cells = takeFormulasOut(url, wanted);
     progress.at(50, say("A copy of the document"));
     XComponent copy = opened(url);
     try {
-      Uno.as(XModel.class, copy).lockControllers();
       CalcDocument book = new CalcDocument(copy);
       FormulaToValueConverter freezer = new FormulaToValueConverter(book);
       if (withWorking) {
@@ -156,11 +156,10 @@ public final class ValuesExport {
       }
       freezer.head(line);
       if (book.isFromTemplate()) {
-        PrintRangeFitter.in(book);
+        PrintRangeFitter.in(book, anchors);
       }
-      freezer.strip(wanted);
+      freezer.forgetPeople();
       freezer.lock();
-      Uno.as(XModel.class, copy).unlockControllers();
       int done = 0;
       for (Map.Entry<Kind, String> part : parts.entrySet()) {
         progress.at(
@@ -195,18 +194,18 @@ public final class ValuesExport {
     return say("Values of {}: changing a cell changes nothing else.", now);
   }
 
-  private CalculationNotes notes(String url) throws Exception {
+  private CalculationNotes notes(String url, Set<String> wanted) throws Exception {
     XComponent whole = opened(url);
     try {
-      return CalculationNotes.read(new CalcDocument(whole), within(10, 40));
+      return CalculationNotes.read(new CalcDocument(whole), wanted, within(10, 40));
     } finally {
       Uno.as(XCloseable.class, whole).close(true);
     }
   }
 
-  private int takeFormulasOut(String url) throws Exception {
+  private int takeFormulasOut(String url, Set<String> wanted) throws Exception {
     FileStore files = new FileStore(desk);
-    PlainPackage plain = new PlainPackage();
+    PlainPackage plain = new PlainPackage(wanted);
     try {
       files.write(url, plain.of(files.read(url)));
     } catch (java.io.IOException e) {

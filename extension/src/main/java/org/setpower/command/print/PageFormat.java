@@ -1,10 +1,7 @@
 package org.setpower.command.print;
 
-import com.sun.star.container.XNameAccess;
 import com.sun.star.container.XNameContainer;
-import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.style.XStyleFamiliesSupplier;
-import com.sun.star.table.XCell;
 import com.sun.star.uno.Exception;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.uno.Uno;
@@ -21,13 +18,17 @@ public final class PageFormat {
 
   /** Sets it in the page styles of our templates; any other size that was chosen stays. */
   public static void of(CalcDocument book) throws Exception {
+    of(book, book.named("Job_Units"));
+  }
+
+  static void of(CalcDocument book, String units) throws Exception {
     XNameContainer styles =
         Uno.as(
             XNameContainer.class,
             Uno.as(XStyleFamiliesSupplier.class, book.document())
                 .getStyleFamilies()
                 .getByName("PageStyles"));
-    boolean letter = "US".equals(units(book));
+    boolean letter = "US".equals(units);
     for (String name : styles.getElementNames()) {
       Object style = styles.getByName(name);
       int size = Math.max((int) Uno.get(style, "Width"), (int) Uno.get(style, "Height"));
@@ -40,18 +41,6 @@ public final class PageFormat {
         Uno.set(style, "Height", landscape ? narrow : tall);
       }
     }
-  }
-
-  private static String units(CalcDocument book) throws Exception {
-    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
-    if (!names.hasByName("Job_Units")) {
-      return "";
-    }
-    XCell cell =
-        Uno.as(XCellRangeReferrer.class, names.getByName("Job_Units"))
-            .getReferredCells()
-            .getCellByPosition(0, 0);
-    return CalcDocument.shown(cell);
   }
 
   /**

@@ -8,8 +8,6 @@ import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.drawing.XShape;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
-import com.sun.star.sheet.XCellRangeReferrer;
-import com.sun.star.sheet.XDatabaseRange;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetPageBreak;
@@ -25,8 +23,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.uno.Uno;
 
@@ -42,36 +38,35 @@ public final class PrintRangeFitter {
   /** A single blank row is part of what stands around it. */
   private static final int APART = 2;
 
-  private static final Pattern CHART = Pattern.compile("Chart_.*_(\\d+)");
-
   private final CalcDocument book;
+  private final PrintAnchors anchors;
 
-  private PrintRangeFitter(CalcDocument book) {
+  private PrintRangeFitter(CalcDocument book, PrintAnchors anchors) {
     this.book = book;
+    this.anchors = anchors;
   }
 
   /** Does so on all sheets of a document from our templates; gives on how many. */
   public static int in(CalcDocument book) throws Exception {
-    PageFormat.of(book);
-    PrintRangeFitter fit = new PrintRangeFitter(book);
+    return in(book, PrintAnchors.of(book));
+  }
+
+  /** The same for a document whose own names do not say where its tables are. */
+  public static int in(CalcDocument book, PrintAnchors anchors) throws Exception {
+    PageFormat.of(book, anchors.units());
+    PrintRangeFitter fit = new PrintRangeFitter(book, anchors);
     int fitted = 0;
-    var sheets = book.all();
-    for (int i = 0; i < sheets.size(); i++) {
-      fitted += fit.fit(sheets.get(i), fit.tables(i)) ? 1 : 0;
+    for (XSpreadsheet sheet : book.all()) {
+      fitted += fit.fit(sheet, fit.tables(CalcDocument.name(sheet))) ? 1 : 0;
     }
     return fitted;
   }
 
-  private List<CellRangeAddress> tables(int sheet) throws Exception {
-    XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));
-    List<CellRangeAddress> tables = new ArrayList<>();
-    for (String name : ranges.getElementNames()) {
-      CellRangeAddress area = Uno.as(XDatabaseRange.class, ranges.getByName(name)).getDataArea();
-      if (name.startsWith("Rows_") && area.Sheet == sheet) {
-        tables.add(area);
-      }
-    }
-    return tables;
+  private List<CellRangeAddress> tables(String sheet) {
+    return anchors.tables().stream()
+        .filter(table -> table.sheet().equals(sheet))
+        .map(PrintAnchors.Table::cells)
+        .toList();
   }
 
   private boolean fit(XSpreadsheet sheet, List<CellRangeAddress> tables) throws Exception {
@@ -83,7 +78,7 @@ public final class PrintRangeFitter {
     for (CellRangeAddress table : tables) {
       fitRows(sheet, table);
     }
-    placeCharts(sheet, before[0].Sheet);
+    placeCharts(sheet);
     CellRangeAddress all = area(before[0], before[0].StartRow, lastRow(sheet));
     for (CellRangeAddress area : before) { // a part may have been narrower
       all.EndColumn = Math.max(all.EndColumn, area.EndColumn);
@@ -121,21 +116,18 @@ public final class PrintRangeFitter {
    * Puts charts back over the cells that are named for them: rows above may have grown. Tied to a
    * cell they would go with it, but LibreOffice 7.4 then writes rows without end when it stores.
    */
-  private void placeCharts(XSpreadsheet sheet, int number) throws Exception {
+  private void placeCharts(XSpreadsheet sheet) throws Exception {
     XIndexAccess shapes =
         Uno.as(XIndexAccess.class, Uno.as(XDrawPageSupplier.class, sheet).getDrawPage());
-    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
-    for (String name : names.getElementNames()) {
-      Matcher chart = CHART.matcher(name);
-      XCellRange over =
-          chart.matches()
-              ? Uno.as(XCellRangeReferrer.class, names.getByName(name)).getReferredCells()
-              : null;
-      int index = over == null ? -1 : Integer.parseInt(chart.group(1)) - 1;
-      if (over != null
-          && index < shapes.getCount()
-          && Uno.as(XCellRangeAddressable.class, over).getRangeAddress().Sheet == number) {
-        Uno.as(XShape.class, shapes.getByIndex(index))
+    for (PrintAnchors.Chart chart : anchors.charts()) {
+      if (chart.sheet().equals(CalcDocument.name(sheet)) && chart.index() < shapes.getCount()) {
+        XCellRange over =
+            sheet.getCellRangeByPosition(
+                chart.cells().StartColumn,
+                chart.cells().StartRow,
+                chart.cells().EndColumn,
+                chart.cells().EndRow);
+        Uno.as(XShape.class, shapes.getByIndex(chart.index()))
             .setPosition((Point) Uno.get(over, "Position"));
       }
     }

@@ -9,6 +9,8 @@ import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.sheet.ConditionOperator;
 import com.sun.star.sheet.FillDirection;
+import com.sun.star.sheet.FilterOperator;
+import com.sun.star.sheet.TableFilterField;
 import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XCellSeries;
 import com.sun.star.sheet.XConditionalFormats;
@@ -17,6 +19,8 @@ import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetAnnotationsSupplier;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSheetConditionalEntries;
+import com.sun.star.sheet.XSheetFilterDescriptor;
+import com.sun.star.sheet.XSheetFilterable;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XColumnRowRange;
@@ -169,10 +173,7 @@ class ExportValuesIT {
     sheet.put("A1", "Offer").put("A2", "=SUM(1;2)").put("C2", "secretcolumn");
     sheet.put("A4", "secretrow");
     sheet.column("C1", "IsVisible", false);
-    Uno.set(
-        UnoRuntime.queryInterface(XColumnRowRange.class, sheet.sheet()).getRows().getByIndex(3),
-        "IsVisible",
-        false);
+    Uno.set(row(4), "IsVisible", false);
     NamedExpressions.define(sheet, "secretname", "$A$2*1.27");
     NamedExpressions.define(sheet, "secretrange", "$A$1");
     UnoRuntime.queryInterface(XDatabaseRanges.class, Uno.get(sheet.document(), "DatabaseRanges"))
@@ -227,6 +228,37 @@ class ExportValuesIT {
         .contains("Offer", "Terms", "changing a cell changes nothing else")
         .doesNotContain("secret");
     assertThat(pdfProperties()).doesNotContain("secret");
+  }
+
+  @Test
+  void rows_that_a_filter_hides_are_left_out() throws Exception {
+    sheet.text("A1", "Item").text("A2", "seen").text("A3", "secretfiltered").text("B3", "same");
+    sheet.text("B1", "same").text("C1", "same").text("D1", "same").column("C1", "IsVisible", false);
+    var filter = UnoRuntime.queryInterface(XSheetFilterable.class, sheet.range("A1:D3"));
+    XSheetFilterDescriptor descriptor = filter.createFilterDescriptor(true);
+    TableFilterField field = new TableFilterField();
+    field.Operator = FilterOperator.NOT_EQUAL;
+    field.StringValue = "secretfiltered";
+    descriptor.setFilterFields(new TableFilterField[] {field});
+    Uno.set(descriptor, "ContainsHeader", true);
+    filter.filter(descriptor);
+    assertThat((Boolean) Uno.get(row(3), "IsFiltered")).isTrue();
+    copy("ods,xlsx,pdf");
+    for (String suffix : new String[] {"ods", "xlsx"}) {
+      assertThat(content(file(suffix))).as(suffix).contains("seen").doesNotContain("secret");
+      TestSheet copy = copied(suffix);
+      assertThat(copy.shown("B2")).isEqualTo("same");
+      assertThat(copy.shown("C2")).isEmpty();
+      assertThat(copy.shown("D2")).isEqualTo("same");
+      copy.close();
+    }
+    assertThat(pdf()).contains("seen").doesNotContain("secret");
+  }
+
+  private Object row(int number) throws Exception {
+    return UnoRuntime.queryInterface(XColumnRowRange.class, sheet.sheet())
+        .getRows()
+        .getByIndex(number - 1);
   }
 
   @Test
@@ -335,10 +367,17 @@ class ExportValuesIT {
   void a_folder_gets_files_with_the_name_of_the_job() throws Exception {
     sheet.put("A1", "The Salt Road");
     NamedExpressions.define(sheet, "Job_Production", "$A$1");
-    Path folder = Files.createDirectory(to);
-    copy("ods");
-    CommandDriver.command(
-        office, sheet.document(), "copy", "formats", "pdf", "to", office.address(folder) + "/");
+    Path folder = to.getParent();
+    for (String end : new String[] {"", "/"}) {
+      CommandDriver.command(
+          office,
+          sheet.document(),
+          "copy",
+          "formats",
+          end.isEmpty() ? "ods" : "pdf",
+          "to",
+          office.address(folder).replaceFirst("/*$", end));
+    }
     assertThat(Files.list(folder).map(file -> file.getFileName().toString()))
         .containsExactlyInAnyOrder("The Salt Road values.ods", "The Salt Road values.pdf");
   }
@@ -358,18 +397,11 @@ class ExportValuesIT {
   }
 
   private String pdf() throws Exception {
-    return run("pdftotext", "-layout", file("pdf").toString(), "-");
+    return PdfText.of(file("pdf"));
   }
 
   private String pdfProperties() throws Exception {
-    return run("pdfinfo", file("pdf").toString());
-  }
-
-  private static String run(String... command) throws Exception {
-    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(process.waitFor()).as(said).isZero();
-    return said;
+    return PdfText.properties(file("pdf"));
   }
 
   @Test

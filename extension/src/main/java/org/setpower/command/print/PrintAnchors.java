@@ -1,0 +1,76 @@
+package org.setpower.command.print;
+
+import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangeReferrer;
+import com.sun.star.sheet.XDatabaseRange;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
+import com.sun.star.uno.Exception;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.uno.Uno;
+
+/**
+ * What the names of a document say about its pages. A copy of it without names is fitted to pages
+ * by those of the original.
+ *
+ * @param units what the job calculates in
+ * @param tables where tables stand, with the row that heads them
+ * @param charts over which cells charts stand
+ */
+public record PrintAnchors(String units, List<Table> tables, List<Chart> charts) {
+  private static final Pattern CHART = Pattern.compile("Chart_.*_(\\d+)");
+
+  /** The cells of a table of a sheet. */
+  record Table(String sheet, CellRangeAddress cells) {}
+
+  /** The cells below a chart, which is the one with this index on its sheet. */
+  record Chart(String sheet, int index, CellRangeAddress cells) {}
+
+  /** Those of a document. */
+  public static PrintAnchors of(CalcDocument book) throws Exception {
+    List<Table> tables = new ArrayList<>();
+    XNameAccess ranges = Uno.as(XNameAccess.class, Uno.get(book.document(), "DatabaseRanges"));
+    for (String name : ranges.getElementNames()) {
+      CellRangeAddress area = Uno.as(XDatabaseRange.class, ranges.getByName(name)).getDataArea();
+      if (name.startsWith("Rows_")) {
+        tables.add(new Table(CalcDocument.name(book.sheet(area.Sheet)), area));
+      }
+    }
+    List<Chart> charts = new ArrayList<>();
+    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
+    for (String name : names.getElementNames()) {
+      Matcher chart = CHART.matcher(name);
+      XCellRange over =
+          chart.matches()
+              ? Uno.as(XCellRangeReferrer.class, names.getByName(name)).getReferredCells()
+              : null;
+      if (over != null) {
+        CellRangeAddress cells = Uno.as(XCellRangeAddressable.class, over).getRangeAddress();
+        charts.add(
+            new Chart(
+                CalcDocument.name(book.sheet(cells.Sheet)),
+                Integer.parseInt(chart.group(1)) - 1,
+                cells));
+      }
+    }
+    return new PrintAnchors(book.named("Job_Units"), tables, charts);
+  }
+
+  /** The same, after a row was inserted on top of each sheet. */
+  public PrintAnchors belowInsertedRow() {
+    return new PrintAnchors(
+        units,
+        tables.stream().map(t -> new Table(t.sheet, below(t.cells))).toList(),
+        charts.stream().map(c -> new Chart(c.sheet, c.index, below(c.cells))).toList());
+  }
+
+  private static CellRangeAddress below(CellRangeAddress at) {
+    return new CellRangeAddress(
+        at.Sheet, at.StartColumn, at.StartRow + 1, at.EndColumn, at.EndRow + 1);
+  }
+}
