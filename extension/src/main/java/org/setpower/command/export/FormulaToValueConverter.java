@@ -35,7 +35,10 @@ import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.uno.Uno;
 
-/** Takes out of a copy without formulas what nobody sees, and says on each sheet what it is. */
+/**
+ * Removes hidden parts from a values-only copy, and adds a line to each sheet that identifies it as
+ * a copy.
+ */
 public final class FormulaToValueConverter {
   private static final int CONTENT =
       CellFlags.VALUE
