@@ -4,7 +4,7 @@ import com.sun.star.uno.Exception;
 
 /** One entry of the menu. */
 public interface Command {
-  /** With windows: asks what it needs to know and shows what came of it. */
+  /** With windows: asks for what it needs and shows the result. */
   void runInteractive(CommandContext desk) throws Exception;
 
   /** Whether menus and toolbars offer it now; its entry in Addons.xcu calls org.setpower:name. */
@@ -12,6 +12,6 @@ public interface Command {
     return true;
   }
 
-  /** Without a window: everything is in the order; gives what would have been shown. */
+  /** Without a window: takes everything from the request; returns what would have been shown. */
   String runHeadless(CommandContext desk, CommandRequest order) throws Exception;
 }

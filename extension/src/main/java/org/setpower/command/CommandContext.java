@@ -18,7 +18,7 @@ import org.setpower.uno.Uno;
 public record CommandContext(XComponentContext context, XComponent document) {
   private static final String EXTENSION = "org.setpower.sheets";
 
-  /** With the document that is in front. */
+  /** With the active document. */
   public static CommandContext inFront(XComponentContext context) throws Exception {
     CommandContext empty = new CommandContext(context, null);
     return new CommandContext(context, empty.desktop().getCurrentComponent());

@@ -8,8 +8,8 @@ import org.setpower.command.message.UserMessageException;
 
 /**
  * What is asked for: a command and its options, as they stand behind the question mark of {@code
- * service:org.setpower.Commands?copy&quiet&formats=ods,pdf}. An order that is quiet asks nothing
- * and shows no window.
+ * service:org.setpower.Commands?copy&quiet&formats=ods,pdf}. A quiet request asks nothing and shows
+ * no window.
  */
 public record CommandRequest(String command, Map<String, Object> options) {
   public static CommandRequest of(String words) {
@@ -32,7 +32,7 @@ public record CommandRequest(String command, Map<String, Object> options) {
     return options.containsKey(option);
   }
 
-  /** A text that must be there. */
+  /** A required text. */
   public String text(String option) {
     if (!(options.get(option) instanceof String text)) {
       throw new UserMessageException("The command “{}” needs the option “{}”.", command, option);

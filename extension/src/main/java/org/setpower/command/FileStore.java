@@ -47,7 +47,7 @@ public final class FileStore {
     return bytes[0];
   }
 
-  /** Writes a file; whoever looks sees the old one or the new one, never half of it. */
+  /** Writes a file completely or leaves the old one. */
   public void write(String url, byte[] bytes) throws Exception {
     String part = part(url);
     try {
@@ -99,7 +99,7 @@ public final class FileStore {
     }
   }
 
-  /** What a user is told when a file cannot be written. */
+  /** The message for a file that cannot be written. */
   public static UserMessageException unwritable(String file, Exception cause) {
     return new UserMessageException(
             "The {} could not be written. Is the folder there, may you write into it, is there"

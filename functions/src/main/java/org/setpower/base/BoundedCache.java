@@ -5,8 +5,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
- * Texts and what they were read as: the cells of a sheet hold the same few over and over. Keeps at
- * most {@value #MOST_TEXTS}; later ones are read each time. A text that is refused is not kept.
+ * Texts and what they were read as, because the cells of a sheet repeat the same few texts. Keeps
+ * at most {@value #MOST_TEXTS}; later ones are read each time. A text that is refused is not kept.
  */
 public final class BoundedCache<T> {
   private static final int MOST_TEXTS = 1024;

@@ -1,7 +1,7 @@
 package org.setpower.base;
 
 /**
- * One step of how a number came about.
+ * One step of the calculation of a number.
  *
  * @param symbol the letter in the formula, "R"
  * @param name what it is, "resistance of one conductor"

@@ -1,6 +1,6 @@
 package org.setpower.base;
 
-/** Checks at the edge of a room, with the same reasons that parameters give. */
+/** Checks of values passed to a trade package, with the error codes that parameters use. */
 public final class Checks {
   private Checks() {}
 

@@ -13,7 +13,8 @@ public final class Dates {
 
   /**
    * The day of a number (a time of day in its fraction is dropped) or of a text such as
-   * "2027-01-28". Days before 1990 or after 2199 are refused: they are blank cells and slips.
+   * "2027-01-28". Days before 1990 or after 2199 are refused: they come from blank cells and typing
+   * errors.
    */
   public static LocalDate of(String name, Object raw) {
     LocalDate day = null;

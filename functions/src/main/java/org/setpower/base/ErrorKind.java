@@ -1,14 +1,14 @@
 package org.setpower.base;
 
-/** The four ways in which a question can stay without an answer, and what a cell shows then. */
+/** The four reasons why a call has no result, and what the cell shows. */
 public enum ErrorKind {
   /** A value outside what the function is defined for. */
   DOMAIN("Err:502", 502),
-  /** A fair question that our tables, rules or physics do not answer. */
+  /** Valid arguments for which tables, rules or physics give no result. */
   NO_ANSWER("#N/A", 32767),
   /** Text where a number belongs, or the other way round. */
   WRONG_KIND("#VALUE!", 519),
-  /** An iteration that did not settle. */
+  /** An iteration that did not converge. */
   NO_CONVERGENCE("Err:523", 523);
 
   private final String shown;

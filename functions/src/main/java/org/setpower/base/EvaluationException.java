@@ -2,7 +2,7 @@ package org.setpower.base;
 
 import java.util.List;
 
-/** A call that is refused, with its reason in words. Carries no stack trace: it is an answer. */
+/** A call that is refused, with its reason in words. Has no stack trace, because it is a result. */
 public final class EvaluationException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -15,7 +15,7 @@ public final class Numbers {
 
   private Numbers() {}
 
-  /** A number in a sentence: at most six digits that count, a point, no needless zeros. */
+  /** A number in a sentence: at most six significant digits, a point, no trailing zeros. */
   public static String format(double value) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       return "not a number";
@@ -31,7 +31,7 @@ public final class Numbers {
 
   /**
    * A number followed by a unit, split; {@code null} when the text does not start with a number. A
-   * space may part its thousands. A number that {@link #isAmbiguous} is refused.
+   * space may separate its thousands. A number that {@link #isAmbiguous} is refused.
    *
    * @param name of the parameter, for the refusal
    */
@@ -54,8 +54,8 @@ public final class Numbers {
   }
 
   /**
-   * Whether a comma or a point in a number can part thousands as well as decimals, depending on who
-   * wrote it: one to three digits before it, not 0, and exactly three behind it.
+   * Whether a comma or a point in a number can separate thousands or decimals: one to three digits
+   * before it, not 0, and exactly three behind it.
    */
   public static boolean isAmbiguous(String number) {
     return AMBIGUOUS.matcher(number).matches();

@@ -32,7 +32,7 @@ public enum PhaseSystem implements TextEnum {
     };
   }
 
-  /** What one conductor's drop is multiplied by: out and back 2, line to line √3. */
+  /** The factor on the voltage drop of one conductor: out and back 2, line to line √3. */
   public double loopFactor() {
     return loopFactor;
   }

@@ -11,12 +11,12 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /**
- * A table of facts: a CSV resource beside the class that reads it. Every row names its source and
+ * A reference table: a CSV resource beside the class that reads it. Every row names its source and
  * its basis (published, memory, trade, or own for a bound that we set ourselves). Lines that start
  * with # are remarks.
  */
 public final class ReferenceTable {
-  /** How tables of ours are written: a heading line, commas, remarks after #. */
+  /** The format of the tables: a heading line, commas, remarks after #. */
   public static final CSVFormat FORMAT =
       CSVFormat.DEFAULT
           .builder()

@@ -2,7 +2,7 @@ package org.setpower.base;
 
 /** Temperatures as text, in °C. */
 public final class Temperature {
-  /** Nothing is colder than this, °C. */
+  /** Absolute zero, °C. */
   public static final double ABSOLUTE_ZERO = -273.15;
 
   private Temperature() {}

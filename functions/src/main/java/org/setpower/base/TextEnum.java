@@ -67,7 +67,7 @@ public interface TextEnum {
           : text.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0‐-–-]+", "");
     }
 
-    /** What the lists say, never changed once made. */
+    /** The words and their constants; not changed after creation. */
     private static final class Content<E extends Enum<E> & TextEnum> {
       private final Map<String, E> byWord = new LinkedHashMap<>();
       private final List<String> known;

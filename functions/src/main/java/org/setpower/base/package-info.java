@@ -1,5 +1,5 @@
 /**
- * What every room needs: refusals with their reasons, steps of a working, text with units, tables
- * of facts. Imports no room.
+ * What every trade package needs: errors with codes, calculation steps, texts with units, reference
+ * tables. Imports no other package.
  */
 package org.setpower.base;

@@ -23,7 +23,7 @@ public final class FunctionGroup {
     functions.add(spec);
   }
 
-  /** What stands before the dot: {@code CABLE}. */
+  /** The part before the dot: {@code CABLE}. */
   public String prefix() {
     return prefix;
   }

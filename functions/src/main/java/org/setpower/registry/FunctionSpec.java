@@ -13,8 +13,8 @@ import org.setpower.base.Numbers;
 import org.setpower.base.Unit;
 
 /**
- * A sheet function, declared once: everything that the office, the wizard, the handbook and the
- * tests know of it comes from here.
+ * A sheet function, declared once: everything that the office, the wizard, the user guide and the
+ * tests use comes from here.
  */
 public final class FunctionSpec {
   /** What a call gives. */
@@ -85,7 +85,7 @@ public final class FunctionSpec {
     return this;
   }
 
-  /** Over how many cells it is mapped at most, where a single call takes its time. */
+  /** The max. number of cells it is mapped over, where a single call is slow. */
   public FunctionSpec mapsAtMost(int cells) {
     mostCells = cells;
     return this;
@@ -103,13 +103,13 @@ public final class FunctionSpec {
     return this;
   }
 
-  /** What could hurt somebody who relies on the figure. */
+  /** The hazard for somebody who relies on the figure. */
   public FunctionSpec caution(String text) {
     caution = text;
     return this;
   }
 
-  /** The room's own refusals. */
+  /** The error codes of its trade package. */
   public FunctionSpec errorCodes(ErrorCode... own) {
     reasons = List.of(own);
     return this;
@@ -123,7 +123,7 @@ public final class FunctionSpec {
     return this;
   }
 
-  /** Steps between the inputs and the result; the result itself is added by the catalogue. */
+  /** Steps between the inputs and the result; the result itself is added by the caller. */
   public FunctionSpec steps(Function<Arguments, List<CalculationStep>> between) {
     steps = between;
     return this;
@@ -218,7 +218,7 @@ public final class FunctionSpec {
   }
 
   /**
-   * How an answer came about: the inputs (a range by its size), the steps, and the answer as the
+   * How a result was calculated: the inputs (a range by its size), the steps, and the answer as the
    * last row; of an array each row is one step whose value is its first number.
    */
   public List<CalculationStep> working(Object... raw) {

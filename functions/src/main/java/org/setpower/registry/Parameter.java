@@ -9,8 +9,8 @@ import org.setpower.base.Unit;
 import org.setpower.registry.groups.Parameters;
 
 /**
- * A word that functions share: a name, a noun phrase, a unit, and how to read what a sheet passes.
- * Declared once in {@link Parameters}; a function takes it and may give it a default.
+ * A parameter that functions share: a name, a noun phrase, a unit, and how to read what a sheet
+ * passes. Declared once in {@link Parameters}; a function takes it and may give it a default.
  *
  * @param <T> what the call gets
  */
@@ -40,7 +40,7 @@ public final class Parameter<T> {
   private final boolean optional;
   private final T fallback;
 
-  /** {@code null} where the default speaks for itself. */
+  /** {@code null} where the default needs no words. */
   private final String fallbackWords;
 
   /** Whether a 0 is what was given and never a blank cell in the place of the default. */
@@ -166,7 +166,7 @@ public final class Parameter<T> {
     return raw instanceof String s && s.isBlank();
   }
 
-  /** The input as the first lines of a working show it. */
+  /** The input as the first calculation steps show it. */
   CalculationStep step(Object raw) {
     if (isOmitted(raw)) {
       Object value = fallback instanceof Double ? fallback : fallbackWords();

@@ -12,7 +12,7 @@ import org.setpower.base.EvaluationException;
  * is when a cell would need a table, and when the search of several cells had to be given up.
  */
 final class RangeBroadcast {
-  /** More cells than anybody fills: a whole column passed by mistake. */
+  /** The max. number of cells; more means a whole column passed by mistake. */
   static final int MOST_CELLS = 200_000;
 
   /** Cells whose search was given up, after which the rest of a range is not tried. */

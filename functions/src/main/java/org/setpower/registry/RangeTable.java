@@ -14,7 +14,7 @@ import org.setpower.base.TextEnum;
  * text where a number belongs is refused by its number.
  */
 public final class RangeTable {
-  /** More rows than any sheet of ours holds. */
+  /** The max. number of rows; no shipped sheet has more. */
   static final int MOST_CELLS = 200_000;
 
   private final String name;

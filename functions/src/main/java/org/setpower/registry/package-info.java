@@ -1,5 +1,5 @@
 /**
- * The functions as sheets know them: one constant per function, shared words for their parameters,
- * and how values of a sheet are read. Imports the rooms; no room imports it.
+ * The functions as sheets call them: one constant a function, shared parameters, and how values of
+ * a sheet are read. Imports the trade packages; none of them imports it.
  */
 package org.setpower.registry;

@@ -9,8 +9,8 @@ import org.setpower.command.CommandContext;
 import org.setpower.command.FileStore;
 
 /**
- * What headings of kit lists mean, in whichever of our languages they are: a list that was written
- * in one office is read in another.
+ * What headings of equipment lists mean, in whichever of our languages they are: a list that was
+ * written in one office is read in another.
  */
 final class CsvHeadings {
   /** A narrow column divides words, and its lines end anywhere. */
@@ -40,7 +40,7 @@ final class CsvHeadings {
     return meaning(name(one)).equals(meaning(name(other)));
   }
 
-  /** Whether what stands in brackets is the same; nothing there says nothing. */
+  /** Whether what stands in brackets is the same; a missing one matches any. */
   boolean sameUnit(String one, String other) {
     return unit(one).isEmpty() || meaning(unit(one)).equals(meaning(unit(other)));
   }

@@ -22,7 +22,10 @@ import org.setpower.ui.MessageBoxes;
 import org.setpower.ui.TextWindow;
 import org.setpower.uno.Uno;
 
-/** Writes the lists of the sheet Kit as CSV and reads them, so that a house keeps one for all. */
+/**
+ * Exports the lists of the sheet Kit as CSV and imports them, so that a rental house keeps one list
+ * for all files.
+ */
 public final class EquipmentCsvCommand implements Command {
   private static final String TITLE = "Kit list";
   private static final int WIDTH = 260;

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.StringJoiner;
 import org.setpower.command.message.UserMessageException;
 
-/** What a CSV file holds for a list of the kit: good rows, and what is wrong with the others. */
+/** What a CSV file holds for an equipment list: valid rows, and what is wrong with the others. */
 final class EquipmentCsvImport {
   private static final int MOST_COMPLAINTS = 100;
 

@@ -19,7 +19,7 @@ import org.setpower.registry.groups.FunctionRegistry;
  * @param isWhole whether the formula is this call and nothing else
  */
 public record FunctionCall(FunctionSpec function, List<FormulaToken[]> arguments, boolean isWhole) {
-  /** What names of ours begin with in files and formulas. */
+  /** The prefix of our function names in files and formulas. */
   static final String PREFIX = "ORG.SETPOWER.FUNCTIONS.";
 
   private static final Pattern NAME =
@@ -43,7 +43,7 @@ public record FunctionCall(FunctionSpec function, List<FormulaToken[]> arguments
     return "";
   }
 
-  /** The calls in the order in which a reader meets them. */
+  /** The calls in the order of reading. */
   public static List<FunctionCall> in(FormulaToken[] formula, FormulaOpcodes opcodes) {
     FormulaToken[] tokens =
         Arrays.stream(formula).filter(t -> t.OpCode != opcodes.spaces).toArray(FormulaToken[]::new);

@@ -26,7 +26,7 @@ import org.setpower.text.FunctionTexts;
 import org.setpower.text.Translations;
 import org.setpower.uno.Uno;
 
-/** A sheet that a command keeps for itself at the end of a document. */
+/** A sheet of a command at the end of a document. */
 public final class ReportSheet {
   private final CalcDocument book;
   private final XSpreadsheet sheet;

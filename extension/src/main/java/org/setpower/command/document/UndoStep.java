@@ -35,7 +35,8 @@ public final class UndoStep {
     try {
       in(book, title, writing);
     } catch (Exception | RuntimeException fault) {
-      // A step in which nothing was written is not in the list: undoing would hit the user's last.
+      // A step in which nothing was written is not in the list: undoing would undo the user's last
+      // step.
       if (!Arrays.equals(before, undo.getAllUndoActionTitles())) {
         takeBack(undo, fault);
         document.setModified(wasModified);

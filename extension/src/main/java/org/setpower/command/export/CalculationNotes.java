@@ -22,8 +22,8 @@ import org.setpower.command.trace.CalculationTracer;
 import org.setpower.uno.Uno;
 
 /**
- * The working of every cell with our functions as a note in the cell: read while the formulas are
- * there, written when they have become values, which takes notes away.
+ * The calculation of every cell with our functions as a note in the cell: read while the formulas
+ * are there, written after they were replaced by values, which removes notes.
  */
 final class CalculationNotes {
   private record Note(String sheet, CellAddress at, String text) {}

@@ -144,7 +144,7 @@ final class PlainContent {
           }
         }
         default -> {
-          // comments and instructions say nothing to the office
+          // comments and instructions mean nothing to the office
         }
       }
     }

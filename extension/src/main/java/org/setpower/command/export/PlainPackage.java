@@ -19,8 +19,7 @@ import org.setpower.command.message.UserMessageException;
 
 /**
  * A stored spreadsheet document without its formulas, scripts and input rules: every result stands
- * in the file beside its formula, so nothing is calculated again and nothing can come out
- * otherwise.
+ * in the file beside its formula, so nothing is calculated again and no figure can change.
  */
 final class PlainPackage {
   /** The line on top of each sheet moves what is frozen there. */
@@ -152,7 +151,7 @@ final class PlainPackage {
     return lowered.toString();
   }
 
-  /** The kind of the file must stand in it as it is, for whoever looks at its first bytes. */
+  /** The kind of the file must stand in it as it is, for programs that read its first bytes. */
   private static void write(ZipOutputStream out, String name, byte[] content) throws IOException {
     ZipEntry entry = new ZipEntry(name);
     if ("mimetype".equals(name)) {

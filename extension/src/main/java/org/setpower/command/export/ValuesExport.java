@@ -33,9 +33,9 @@ import org.setpower.command.print.PrintRangeFitter;
 import org.setpower.uno.Uno;
 
 /**
- * Writes copies of a document as pictures of figures: values, all locked, of the sheets that were
- * chosen and of nothing that is hidden. The document itself is not touched. Works inside the office
- * and, over the bridge, from outside. All files appear at once, at the end, or none.
+ * Writes values-only copies of a document: locked values of the chosen sheets, without hidden
+ * cells. The document itself is not touched. Works inside the office and, over the bridge, from
+ * outside. All files appear at once, at the end, or none.
  */
 public final class ValuesExport {
   /** The kinds of file. */

@@ -3,7 +3,7 @@ package org.setpower.command.issues;
 import com.sun.star.table.CellAddress;
 
 /**
- * Something that needs a look.
+ * An open issue.
  *
  * @param kind what it is
  * @param sheet the name of its sheet

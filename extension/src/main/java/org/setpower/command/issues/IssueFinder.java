@@ -28,10 +28,10 @@ import org.setpower.command.trace.TraceCommand;
 import org.setpower.uno.Uno;
 
 /**
- * Everything in a document that needs a look: cells with our functions that show an error, and
- * cells whose formula says "stop" or "look" (the cell to the right says why). What a later sheet
- * repeats is named once: the same word with the same reason, or without a reason for the same row,
- * or a list of findings, where the name of a sheet stands beside the word.
+ * All open issues of a document: cells with our functions that show an error, and cells whose
+ * formula says "stop" or "look" (the cell to the right says why). What a later sheet repeats is
+ * named once: the same word with the same reason, or without a reason for the same row, or a list
+ * of findings, where the name of a sheet stands beside the word.
  */
 final class IssueFinder {
   private final CalcDocument book;

@@ -14,7 +14,7 @@ import org.setpower.command.document.ReportSheet;
 import org.setpower.command.document.UndoStep;
 import org.setpower.ui.MessageBoxes;
 
-/** Lists what needs a look in a sheet of its own, which each call writes anew. */
+/** Lists open issues in a sheet of its own, which each call writes again. */
 public final class ListIssuesCommand implements Command {
   public static final String SHEET = "Needs a look";
 

@@ -1,2 +1,2 @@
-/** The list of errors, stops and looks of a document. */
+/** The open issues of a document: errors and rows to stop or to check. */
 package org.setpower.command.issues;

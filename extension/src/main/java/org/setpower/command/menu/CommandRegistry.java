@@ -33,7 +33,8 @@ import org.setpower.uno.UnoService;
 /**
  * What menus, buttons and scripts call: {@code service:org.setpower.Commands?explain}. Scripts and
  * tests may also call {@link #execute} with the arguments {@code Command}, {@code Document} and the
- * options of a quiet order; it gives as text what a window would show, and throws what went wrong.
+ * options of a request without a window; it returns the text that a window would show, and throws
+ * errors.
  */
 public final class CommandRegistry extends UnoService implements XJobExecutor, XJob {
   private static final String SERVICE = "org.setpower.Commands";

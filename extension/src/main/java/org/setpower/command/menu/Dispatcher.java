@@ -15,7 +15,7 @@ import org.setpower.uno.UnoService;
 
 /**
  * What the office asks for an address of ours in a menu or on a toolbar, {@code
- * org.setpower:explain}: the command behind it, and whether it makes sense now.
+ * org.setpower:explain}: the command behind it, and whether it is enabled.
  */
 public final class Dispatcher extends UnoService implements XDispatchProvider, XInitialization {
   /** What the addresses begin with. */

@@ -23,7 +23,9 @@ import org.setpower.command.CommandContext;
 import org.setpower.ui.ErrorReporting;
 import org.setpower.uno.Uno;
 
-/** A command in one window: runs it there, and tells menus and toolbars whether it makes sense. */
+/**
+ * A command in one window: runs it there, and notifies menus and toolbars whether it is enabled.
+ */
 final class FrameCommand extends WeakBase implements XDispatch, XSelectionChangeListener {
   private final XComponentContext context;
   private final XFrame frame;
@@ -98,7 +100,7 @@ final class FrameCommand extends WeakBase implements XDispatch, XSelectionChange
     return new FeatureStateEvent(this, url, "", enabled, false, new Any(Type.VOID, null));
   }
 
-  /** In doubt yes: the command itself says what it misses. */
+  /** In doubt yes: the command itself reports what is missing. */
   private boolean isEnabled() {
     try {
       return command.isEnabled(desk());

@@ -2,7 +2,7 @@ package org.setpower.command.message;
 
 import static org.setpower.command.message.CommandMessages.say;
 
-/** The user ended a long command; nothing is to be said about it but that. */
+/** The user ended a long command; no other message is shown. */
 public final class CommandCancelledException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 

@@ -23,7 +23,7 @@ public final class CommandMessages {
     }
   }
 
-  /** The ISO 639 code of the office's language; English where it cannot be told. */
+  /** The ISO 639 code of the office's language; English where it is not known. */
   private static String language(XComponentContext context) {
     try {
       Object provider =

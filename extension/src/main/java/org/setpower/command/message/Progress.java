@@ -3,11 +3,11 @@ package org.setpower.command.message;
 /** How far a long command is. */
 @FunctionalInterface
 public interface Progress {
-  /** Nobody watches. */
+  /** Without a display. */
   Progress NONE = (percent, words) -> {};
 
   /**
-   * Tells what is being done now; throws what ends the command if it was cancelled.
+   * Reports the current step; throws if the command was cancelled.
    *
    * @param percent 0 to 100
    */

@@ -6,12 +6,14 @@ import static org.setpower.command.message.CommandMessages.say;
 public final class UserMessageException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  /** A sentence in English, with values in the place of each {}; it is told in the user's words. */
+  /**
+   * A sentence in English, with values in the place of each {}; it is shown in the user's language.
+   */
   public UserMessageException(String english, Object... values) {
     super(say(english, values));
   }
 
-  /** Tells what caused it too. */
+  /** With its cause. */
   public UserMessageException because(Throwable cause) {
     initCause(cause);
     return this;

@@ -104,8 +104,8 @@ public final class NewFileCommand implements Command {
   }
 
   /**
-   * Nobody should be asked to keep a new sheet that nobody has filled. Charts count by themselves;
-   * one that is drawn later still makes the office ask.
+   * Closing an empty new file must not ask to save it. A chart that is drawn later still makes the
+   * office ask.
    */
   private static void unchanged(XComponent document) throws Exception {
     for (XSpreadsheet sheet : new CalcDocument(document).all()) {

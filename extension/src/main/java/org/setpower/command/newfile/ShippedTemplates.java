@@ -93,7 +93,7 @@ public final class ShippedTemplates {
     try {
       properties.loadFromMedium(url, Uno.properties());
     } catch (Exception | com.sun.star.uno.RuntimeException damaged) {
-      return name; // opening it says what is the matter
+      return name; // opening it shows the error
     }
     return properties.getTitle().isBlank() ? name : properties.getTitle();
   }

@@ -28,8 +28,8 @@ import org.setpower.uno.Uno;
 
 /**
  * Prints no blank rows at the end of tables, and of what stands one below another on a sheet each
- * whole where a page can hold it. A sheet can only name the cells to print, not work them out: so
- * this is done anew before printing.
+ * whole where a page can hold it. A sheet cannot calculate its print range, so this is done again
+ * before printing.
  */
 public final class PrintRangeFitter {
   private static final int SHOWN_WHEN_EMPTY = 25;
@@ -114,7 +114,7 @@ public final class PrintRangeFitter {
 
   /**
    * Puts charts back over the cells that are named for them: rows above may have grown. Tied to a
-   * cell they would go with it, but LibreOffice 7.4 then writes rows without end when it stores.
+   * cell they would go with it, but LibreOffice 7.4 then stores endless rows.
    */
   private void placeCharts(XSpreadsheet sheet) throws Exception {
     XIndexAccess shapes =

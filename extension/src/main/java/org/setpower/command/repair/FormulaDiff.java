@@ -24,8 +24,8 @@ import org.setpower.command.message.Progress;
 import org.setpower.uno.Uno;
 
 /**
- * Where the formulas of a document are not those of its template: found first, changing nothing,
- * then mended all at once.
+ * Where the formulas of a document are not those of its template: found first without a change,
+ * then restored all at once.
  */
 final class FormulaDiff {
   private final List<FallibleAction> formulas = new ArrayList<>();
@@ -58,7 +58,7 @@ final class FormulaDiff {
     return formulas.isEmpty() && looks.isEmpty();
   }
 
-  /** Puts everything back as the template has it. */
+  /** Restores everything to the state of the template. */
   void mend() throws Exception {
     for (FallibleAction formula : formulas) {
       formula.run();
@@ -112,7 +112,7 @@ final class FormulaDiff {
     arrays.forEach(a -> formulas.add(() -> setArray(to, a)));
   }
 
-  /** Cells to fill that were dragged leave plain, locked ones behind: they are dressed again. */
+  /** Cells to fill that were dragged leave plain, locked ones behind: their styles are restored. */
   private void findLooks(TemplateFormulas.Tab from, XSpreadsheet to) throws Exception {
     for (TemplateFormulas.Look look : from.looks()) {
       if (!look.style().equals(Uno.get(cells(to, look.at()), "CellStyle"))) {

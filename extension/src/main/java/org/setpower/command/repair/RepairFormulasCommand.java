@@ -15,7 +15,7 @@ import org.setpower.ui.MessageBoxes;
 import org.setpower.ui.ProgressWindow;
 
 /**
- * Puts the formulas of the template back where they differ: cells that were dragged, or cut and
+ * Restores the formulas of the template where they differ: cells that were dragged, or cut and
  * pasted, take the formulas that read them along. What is typed stays.
  */
 public final class RepairFormulasCommand implements Command {

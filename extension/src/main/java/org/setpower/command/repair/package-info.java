@@ -1,2 +1,2 @@
-/** Puts the formulas of the template back where they differ. */
+/** Restores the formulas of the template where they differ. */
 package org.setpower.command.repair;

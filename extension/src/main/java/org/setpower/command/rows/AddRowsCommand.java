@@ -5,7 +5,7 @@ import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 
-/** Blank rows below the selected ones, as many as are selected. */
+/** Inserts as many blank rows below the selected ones as are selected. */
 public final class AddRowsCommand implements Command {
   @Override
   public void runInteractive(CommandContext desk) throws Exception {

@@ -5,7 +5,7 @@ import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 
-/** Takes the selected rows out of their table. */
+/** Deletes the selected rows of a table. */
 public final class RemoveRowsCommand implements Command {
   @Override
   public void runInteractive(CommandContext desk) throws Exception {

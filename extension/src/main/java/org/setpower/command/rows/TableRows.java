@@ -26,8 +26,8 @@ import org.setpower.command.message.UserMessageException;
 import org.setpower.uno.Uno;
 
 /**
- * Some rows of a table of ours. What is typed in them is moved up and down between its cells to
- * fill, so that formulas, charts, sums and the room of the table stay as they are.
+ * Rows of one of our tables. Typed values are copied up and down between its cells to fill in, so
+ * that formulas, charts, sums and the size of the table stay as they are.
  */
 final class TableRows {
   private static final int EVERYTHING_TYPED =

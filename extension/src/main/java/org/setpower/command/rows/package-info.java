@@ -1,2 +1,2 @@
-/** Adds and removes rows of a table. */
+/** Inserts and deletes rows of a table. */
 package org.setpower.command.rows;

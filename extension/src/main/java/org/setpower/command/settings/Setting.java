@@ -3,7 +3,7 @@ package org.setpower.command.settings;
 import java.util.List;
 
 /**
- * What a user may want to stand in every new sheet. Each fills the cell of one name, if it is
+ * A default that a user may set for every new file. Each fills the cell of one name, if it is
  * there.
  */
 public enum Setting {

@@ -11,7 +11,7 @@ import org.setpower.ui.Form;
 import org.setpower.uno.Uno;
 import org.setpower.uno.UnoService;
 
-/** The page of Tools - Options: the office shows an empty page and tells what happens to it. */
+/** The page of Tools - Options: the office shows an empty page and reports its events. */
 public final class SettingsPage extends UnoService implements XContainerWindowEventHandler {
   private static final String SERVICE = "org.setpower.SettingsPage";
   private static final String EVENT = "external_event";

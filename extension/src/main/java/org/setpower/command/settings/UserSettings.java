@@ -12,7 +12,7 @@ import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.uno.Uno;
 
-/** What the user wants in every new sheet; kept in the office's configuration. */
+/** The defaults of the user for every new file; kept in the office's configuration. */
 public final class UserSettings {
   private static final String NODE = "/org.setpower.Settings/NewSheets";
 
@@ -64,7 +64,7 @@ public final class UserSettings {
         "“{}” is no drop limit: type per cent, more than 0, at most 20.", percent);
   }
 
-  /** Fills the cells of a new document that bear the names. */
+  /** Fills the cells of a new document that have these names. */
   public void fill(CalcDocument book) throws Exception {
     XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
     for (Setting setting : Setting.values()) {

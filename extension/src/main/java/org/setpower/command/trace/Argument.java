@@ -6,7 +6,7 @@ import static org.setpower.command.message.CommandMessages.say;
  * What a cell passes to a function.
  *
  * @param value null (left out), Double, String, or Object[][]
- * @param where the cells it comes from, or how it came
+ * @param where the cells it comes from, or its origin in words
  * @param trouble why there is no value; empty when there is one
  */
 record Argument(Object value, String where, String trouble) {

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.setpower.base.Numbers;
 
-/** How a number came about, in parts that a window, the clipboard and a sheet can show. */
+/** The calculation of a number, in parts that a window, the clipboard and a sheet can show. */
 public final class CalculationTrace {
   /**
    * One line.

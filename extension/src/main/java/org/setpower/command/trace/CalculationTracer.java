@@ -28,7 +28,7 @@ import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
 import org.setpower.uno.Uno;
 
-/** Says how the numbers of our functions in a cell came about, or why there are none. */
+/** Traces the calculation of our functions in a cell, or the reason for their errors. */
 public final class CalculationTracer {
   private final CalcDocument book;
   private final FormulaOpcodes opcodes;
@@ -65,7 +65,7 @@ public final class CalculationTracer {
     return shown.isEmpty() ? say("nothing") : shown;
   }
 
-  /** Why a cell with functions of ours shows an error; empty if none of them is to blame. */
+  /** Why a cell with functions of ours shows an error; empty if none of them is the cause. */
   public String reason(XCell cell) throws Exception {
     String unknown = unknown(cell);
     if (!unknown.isEmpty()) {
@@ -83,7 +83,7 @@ public final class CalculationTracer {
     return "";
   }
 
-  /** What is said of a document that comes from a newer version; else empty. */
+  /** The sentence about a document of a newer version; else empty. */
   private static String unknown(XCell cell) {
     String name = FunctionCall.unknownIn(cell.getFormula());
     return name.isEmpty()
@@ -115,7 +115,7 @@ public final class CalculationTracer {
     return Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress();
   }
 
-  /** What the catalogue answers to a call of a cell. */
+  /** The result of a call in a cell. */
   private record Asked(
       List<Argument> arguments,
       List<String> troubles,

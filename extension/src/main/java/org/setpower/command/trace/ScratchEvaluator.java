@@ -28,8 +28,8 @@ import org.setpower.command.message.UserMessageException;
 import org.setpower.uno.Uno;
 
 /**
- * Works out parts of formulas in the last cells of a sheet and leaves no trace: what is undone next
- * and whether the document counts as changed stay as they were.
+ * Calculates parts of formulas in the last cells of a sheet without a trace: the undo list and the
+ * modified state of the document stay as they were.
  */
 final class ScratchEvaluator implements AutoCloseable {
   private static final int MOST_CELLS = 20_000;

@@ -20,9 +20,9 @@ import org.setpower.command.message.UserMessageException;
 import org.setpower.ui.TextWindow;
 import org.setpower.uno.Uno;
 
-/** How the number in the selected cell came about. */
+/** Shows the calculation of the selected cell. */
 public final class TraceCommand implements Command {
-  /** The sheet that collects what is put into the document. */
+  /** The sheet for calculations that are inserted into the document. */
   public static final String SHEET = "How it came about";
 
   private static final String TITLE = "How this number came about";

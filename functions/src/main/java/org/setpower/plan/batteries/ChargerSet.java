@@ -6,7 +6,7 @@ import java.util.Map;
  * The chargers of a day.
  *
  * @param channels how many packs charge at the same time
- * @param hours for a charge, whatever is missing: the last part of a charge is the slow one
+ * @param hours for a charge, whatever the state of charge, because its last part is the slowest
  * @param hoursBySize hours for packs of some sizes (Wh on the label), in place of {@code hours}
  * @param mains when they have mains
  */

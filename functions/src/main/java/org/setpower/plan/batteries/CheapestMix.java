@@ -9,7 +9,7 @@ import org.setpower.base.Numbers;
 
 /**
  * The cheapest mix of packs that covers the energy and the power of a job: an integer programme,
- * searched to its end by branch and bound. Of mixes of one price it takes the lightest.
+ * solved by branch and bound. Of mixes of one price it takes the lightest.
  *
  * <p>Kinds are taken up in the order of their price per Wh, each in every number that is of use. A
  * branch is left when the rest of the job cannot be had cheaply or lightly enough even in fractions
@@ -17,7 +17,7 @@ import org.setpower.base.Numbers;
  * the proven optimum. The same question always gets the same answer.
  */
 public final class CheapestMix {
-  /** More options than a proof can be promised for. */
+  /** The max. number of options for which an optimum is proven in time. */
   static final int MOST_OPTIONS = 12;
 
   private static final long MOST_BRANCHES = 2_000_000;
@@ -161,7 +161,10 @@ public final class CheapestMix {
     return Double.isFinite(value) ? SAME * (1 + value) : 0;
   }
 
-  /** Whether what is left, had in fractions of the best that remain, is too dear or too heavy. */
+  /**
+   * Whether the rest, met by fractions of the best options that remain, is too expensive or too
+   * heavy.
+   */
   private boolean isHopeless(int at, double wattHours, double watts, double price, double mass) {
     double leastMass = mass + Math.max(wattHours * massPerWattHour[at], watts * massPerWatt[at]);
     if (leastMass > job.maxKilograms * (1 + SAME)) {

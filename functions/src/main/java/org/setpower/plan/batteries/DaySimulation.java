@@ -25,13 +25,13 @@ import org.setpower.pack.TemperatureDerating;
  * same moment packs come back from charging before devices take packs.
  */
 public final class DaySimulation {
-  /** More events than anybody reads. */
+  /** The max. number of events. */
   static final int MOST_EVENTS = 20_000;
 
-  /** More devices than a set has. */
+  /** The max. number of devices, more than a film set has. */
   static final int MOST_DEVICES = 1000;
 
-  /** More packs than a plan holds. */
+  /** The max. number of packs, more than a plan has. */
   static final int MOST_PACKS = 5_000;
 
   /** Moments closer than this are the same, h. */
@@ -273,7 +273,7 @@ public final class DaySimulation {
     }
   }
 
-  /** Those that want packs longest first; of those that want them as long, the first row first. */
+  /** Devices that have waited longest first; of equal ones the first row first. */
   private void goOnDevices(double now) {
     running.stream()
         .filter(r -> !r.over && r.wants())

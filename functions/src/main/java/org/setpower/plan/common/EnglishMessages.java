@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.setpower.plan.finding.Finding;
 
 /**
  * The English sentences, from {@code findings.properties}. Numbers and dates are written as the

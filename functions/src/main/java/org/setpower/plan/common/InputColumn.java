@@ -4,9 +4,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.setpower.base.TextEnum;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
 
 /**
- * A column to fill, as templates, handbook, import and fuzzer need it.
+ * A column to fill, as templates, user guide, import and random tests need it.
  *
  * @param table key of its table
  * @param key stable key in the row of keys

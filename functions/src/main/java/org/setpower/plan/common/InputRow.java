@@ -3,6 +3,7 @@ package org.setpower.plan.common;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.setpower.plan.finding.Finding;
 
 /**
  * A row of a table to fill.

@@ -3,6 +3,7 @@ package org.setpower.plan.common;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.setpower.plan.finding.Finding;
 
 /**
  * What a range holds.

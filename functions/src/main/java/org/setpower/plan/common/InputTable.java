@@ -18,6 +18,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.setpower.base.TextEnum;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
 
 /**
  * A table to fill, declared once: a record with {@link Table} whose components have {@link Input}.
@@ -114,7 +116,9 @@ public final class InputTable<T extends Record> {
     return columns.stream().filter(c -> c.key().equals(key)).findFirst().orElseThrow();
   }
 
-  /** A hash over keys, types, units and domains: tells a file of another layout. */
+  /**
+   * A hash over keys, types, units and domains, by which a file of another layout is recognised.
+   */
   public static String layoutHash(Collection<InputTable<?>> tables) {
     String layout =
         tables.stream()

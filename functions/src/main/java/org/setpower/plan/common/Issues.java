@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Severity;
 
 /** Collects what is wrong: one issue a cause and table, however many rows have it. */
 public final class Issues {

@@ -3,6 +3,7 @@ package org.setpower.plan.common;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.setpower.plan.finding.Finding;
 
 /** Makes sentences of findings, in the language of the document. */
 public interface Messages {

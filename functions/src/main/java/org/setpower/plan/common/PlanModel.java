@@ -1,6 +1,7 @@
 package org.setpower.plan.common;
 
 import java.util.List;
+import org.setpower.plan.finding.FindingKey;
 
 /** A sheet's model, as the function of the sheet and the generic tests see it. */
 public interface PlanModel {

@@ -15,6 +15,9 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.setpower.base.TextEnum;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
 
 /** A calculated plan: its tables of results, and the way back from each figure. */
 public final class PlanResult {

@@ -4,6 +4,8 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
 
 /**
  * Declares a result column, on a record's component. A {@link Verdict} becomes its code, a list of

@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.setpower.base.EvaluationException;
 import org.setpower.fleet.Ageing;
 import org.setpower.fleet.ForecastBound;
-import org.setpower.plan.common.Finding;
-import org.setpower.plan.common.FindingKey;
-import org.setpower.plan.common.Identity;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Identity;
 import org.setpower.plan.register.BenchTests.Judged;
 import org.setpower.plan.register.RegisterInputs.Battery;
 
@@ -41,7 +41,7 @@ final class BatteryJudge {
       boolean known, CellLimits limits, BenchTests.Peers counting, BenchTests.Peers resistances) {}
 
   /**
-   * What is found out of a battery.
+   * What is known of a battery.
    *
    * @param findings without those of the gate, in any order
    * @param tested day of the test that counts, null without one

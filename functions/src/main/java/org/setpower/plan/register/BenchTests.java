@@ -13,11 +13,11 @@ import java.util.function.Predicate;
 import org.setpower.base.EvaluationException;
 import org.setpower.fleet.Ageing;
 import org.setpower.fleet.OutlierDetection;
-import org.setpower.plan.common.Finding;
-import org.setpower.plan.common.Identity;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Identity;
 import org.setpower.plan.register.RegisterInputs.Battery;
 import org.setpower.plan.register.RegisterInputs.BenchTest;
 

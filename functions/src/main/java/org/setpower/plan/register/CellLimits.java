@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.base.ReferenceTable;
 import org.setpower.pack.Chemistry;
-import org.setpower.plan.common.Finding;
-import org.setpower.plan.common.Gate;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
 import org.setpower.plan.register.RegisterInputs.Limit;
 
 /**

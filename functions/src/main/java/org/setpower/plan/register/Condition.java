@@ -4,7 +4,7 @@ import java.util.List;
 import org.setpower.base.TextEnum;
 
 /**
- * What hand and eye say of a battery, and what an incident was. Common practice of rental houses;
+ * The result of an inspection, and the type of an incident. Common practice of rental houses;
  * damaged and recalled lithium batteries are kept apart as the dangerous-goods rules ask (UN 3480
  * special provision 376, from memory).
  */

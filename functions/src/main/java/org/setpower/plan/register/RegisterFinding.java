@@ -1,7 +1,7 @@
 package org.setpower.plan.register;
 
-import org.setpower.plan.common.FindingKey;
-import org.setpower.plan.common.Severity;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Severity;
 
 /** What can be wrong in a register. */
 public enum RegisterFinding implements FindingKey {

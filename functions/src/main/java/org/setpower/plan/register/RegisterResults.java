@@ -2,11 +2,11 @@ package org.setpower.plan.register;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.setpower.plan.common.Finding;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
-import org.setpower.plan.common.Verdict;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of the register; a result column is a component. */
 public final class RegisterResults {

@@ -32,8 +32,8 @@ final class SerialRange {
    * The range between two serials in either order; null where their letters or their number of
    * digits differ.
    *
-   * @param one an {@link org.setpower.plan.common.Identity}
-   * @param other an {@link org.setpower.plan.common.Identity}
+   * @param one an {@link org.setpower.plan.finding.Identity}
+   * @param other an {@link org.setpower.plan.finding.Identity}
    */
   static SerialRange between(String one, String other) {
     Matcher a = NUMBERED.matcher(one);

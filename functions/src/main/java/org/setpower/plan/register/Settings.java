@@ -3,10 +3,10 @@ package org.setpower.plan.register;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.plan.common.CommonFinding;
-import org.setpower.plan.common.Finding;
 import org.setpower.plan.common.InputRow;
-import org.setpower.plan.common.Severity;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Severity;
 import org.setpower.plan.register.RegisterInputs.Project;
 
 /**
@@ -81,7 +81,7 @@ record Settings(
     return typed == null ? otherwise : typed;
   }
 
-  /** The findings that stop every battery: a rule that is not known is no rule. */
+  /** The findings that stop every battery: without a known rule no battery can pass. */
   List<Finding> stops() {
     return findings.stream().filter(f -> f.severity().compareTo(Severity.STOP) >= 0).toList();
   }

@@ -13,7 +13,7 @@ import org.setpower.cable.Protection;
 import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
 
-/** The words of CABLE: wire and runs. */
+/** The parameters of CABLE: wire and runs. */
 final class CableParameters {
   private CableParameters() {}
 

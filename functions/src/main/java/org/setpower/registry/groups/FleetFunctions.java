@@ -189,7 +189,7 @@ public final class FleetFunctions {
     return result;
   }
 
-  /** 1, 0 or the refusal of the whole kind for each of its packs. */
+  /** 1, 0 or the error of the whole type for each of its packs. */
   private static Object[] standApart(List<RangeTable.Row> kind, double limit, boolean only) {
     Object[] answers = new Object[kind.size()];
     double[] healths = new double[answers.length];

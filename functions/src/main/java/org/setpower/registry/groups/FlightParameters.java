@@ -11,7 +11,7 @@ import org.setpower.flight.RuleBook;
 import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
 
-/** The words of FLIGHT: packs in the air. */
+/** The parameters of FLIGHT: batteries on aircraft. */
 final class FlightParameters {
   private FlightParameters() {}
 

@@ -9,7 +9,7 @@ import org.setpower.hire.Money;
 import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
 
-/** The words of HIRE: money. */
+/** The parameters of HIRE: prices. */
 final class HireParameters {
   private HireParameters() {}
 

@@ -346,7 +346,7 @@ public final class PackFunctions {
                       a.get(PackParameters.EXPONENT),
                       a.get(Parameters.AMPS)));
 
-  /** More rows than a chart can show. */
+  /** The max. number of rows, more than a chart can show. */
   private static final int MOST_STEPS = 2000;
 
   private static Pack pack(Arguments a) {

@@ -16,7 +16,7 @@ import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
 import org.setpower.registry.RangeTable;
 
-/** The words of packs: PACK, BANK and CHARGE. */
+/** The parameters of batteries: PACK, BANK and CHARGE. */
 final class PackParameters {
   private PackParameters() {}
 

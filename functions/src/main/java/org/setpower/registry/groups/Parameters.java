@@ -13,9 +13,9 @@ import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Parameter;
 
 /**
- * The words that functions share, each declared once. A function takes them and may set defaults.
- * Words of one trade stand in a class of their own ({@link CableParameters}…), so that the first
- * call sets up only those it needs.
+ * The parameters that functions share, each declared once. A function takes them and may set
+ * defaults. Parameters of one trade are in a class of their own ({@link CableParameters}…), so that
+ * the first call sets up only those it needs.
  */
 public final class Parameters {
   private Parameters() {}
@@ -40,7 +40,7 @@ public final class Parameters {
 
   static final Parameter<Double> WATTS = positive("watts", "Power", Unit.WATT);
 
-  /** Power where none at all is an honest question, with an honest answer. */
+  /** Power where 0 is a valid value. */
   static final Parameter<Double> WATTS_OR_NONE = notNegative("watts", "Power", Unit.WATT);
 
   static final Parameter<Double> WATT_HOURS =

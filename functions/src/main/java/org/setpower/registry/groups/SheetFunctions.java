@@ -20,7 +20,7 @@ public final class SheetFunctions {
 
   static final FunctionGroup GROUP = new FunctionGroup("SHEET", "trust: reasons, working, version");
 
-  /** What SHEET.WHY says when there is nothing to complain about. */
+  /** What SHEET.WHY returns for a cell without an error. */
   public static final String FINE = "fine";
 
   private static final Parameter<String> FUNCTION_NAME =

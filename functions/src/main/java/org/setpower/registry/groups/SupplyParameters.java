@@ -12,7 +12,7 @@ import org.setpower.supply.Feed;
 import org.setpower.supply.Fuel;
 import org.setpower.supply.Neutral;
 
-/** The words of the supply: PHASE and GENSET. */
+/** The parameters of the supply: PHASE and GENSET. */
 final class SupplyParameters {
   private SupplyParameters() {}
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
 
 class CommonFindingTest {
   @Test

@@ -7,6 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.FindingKey;
 
 class InputTableTest {
   /** A table of every kind of column. */

@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.setpower.plan.common.InputTableTest.Lamp;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
 
 class PlanResultTest {
   /** Results beside lamps. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.RandomTables;
 import org.setpower.plan.common.Ranges;
-import org.setpower.plan.common.Verdict;
+import org.setpower.plan.finding.Verdict;
 
 /** Papers, counts and proposals of random registers agree with the verdicts of Batteries. */
 class RegisterPapersTest {

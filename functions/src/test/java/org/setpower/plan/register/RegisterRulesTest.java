@@ -13,11 +13,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.setpower.plan.common.Finding;
-import org.setpower.plan.common.FindingKey;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
-import org.setpower.plan.common.Verdict;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Verdict;
 
 /**
  * The register's rules, case by case. Expected verdicts are the rules of rental houses (common

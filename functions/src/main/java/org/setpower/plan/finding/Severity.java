@@ -1,4 +1,4 @@
-package org.setpower.plan.common;
+package org.setpower.plan.finding;
 
 /** How bad a finding is, from mild to bad. */
 public enum Severity {

@@ -1,4 +1,4 @@
-package org.setpower.plan.common;
+package org.setpower.plan.finding;
 
 /** What can be wrong in every plan. */
 public enum CommonFinding implements FindingKey {

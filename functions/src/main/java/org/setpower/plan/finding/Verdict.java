@@ -1,4 +1,4 @@
-package org.setpower.plan.common;
+package org.setpower.plan.finding;
 
 /** The one word a row has; the codes are the same in every language. */
 public enum Verdict {

@@ -1,4 +1,4 @@
-package org.setpower.plan.common;
+package org.setpower.plan.finding;
 
 /** One thing that can be wrong: a constant of a plan's enum. */
 public interface FindingKey {

@@ -1,12 +1,12 @@
-package org.setpower.plan.common;
+package org.setpower.plan.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.setpower.plan.common.Gate.Candidate;
-import org.setpower.plan.common.Gate.Judged;
+import org.setpower.plan.finding.Gate.Candidate;
+import org.setpower.plan.finding.Gate.Judged;
 
 class GateTest {
   private enum Key implements FindingKey {

@@ -1,4 +1,4 @@
-package org.setpower.plan.common;
+package org.setpower.plan.finding;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -8,8 +8,7 @@ import java.util.List;
  * What is wrong, without words: a key with the arguments of its sentence.
  *
  * @param key what is wrong
- * @param arguments texts, numbers, dates or {@link InputColumn}s, in the order of the sentence;
- *     never null
+ * @param arguments texts, numbers, dates or input columns, in the order of the sentence; never null
  */
 public record Finding(FindingKey key, List<Object> arguments) {
   /** Worst first; then by key, so that the order of rows never shows. */
