@@ -204,6 +204,7 @@ class AccessibilityIT {
             "Excel workbook (.xlsx)",
             "PDF, as it prints (.pdf)",
             "The working of each figure as a note in its cell",
+            "Sheets (Ctrl+click for several)",
             "Folder",
             "Choose…",
             "Name",

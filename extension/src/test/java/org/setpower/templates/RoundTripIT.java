@@ -140,6 +140,10 @@ class RoundTripIT {
   }
 
   private static void looksRight(TestWorkbook book, SheetSpec tab, Sheet sheet) {
+    if (tab.isHidden()) {
+      assertThat(sheet).as(tab.name()).isNull();
+      return;
+    }
     List<String> faults = new ArrayList<>();
     for (Row row : sheet) {
       for (Cell cell : row) {
@@ -151,9 +155,6 @@ class RoundTripIT {
       }
     }
     assertThat(faults).as(tab.name()).isEmpty();
-    if (tab.isHidden()) {
-      return;
-    }
     int index = sheet.getWorkbook().getSheetIndex(sheet);
     assertThat(sheet.getWorkbook().getPrintArea(index)).as(tab.name()).isNotBlank();
     List<Integer> widths = book.layout().widths(tab);
@@ -168,8 +169,8 @@ class RoundTripIT {
     }
     Object[][] shown = book.data(tab);
     for (int r = 0; r < shown.length; r++) {
-      for (int c = 0; c < shown[r].length; c++) {
-        same(tab, sheet, r, c, shown[r][c]);
+      for (int c = 0; c < Math.min(shown[r].length, book.layout().visible(tab)); c++) {
+        same(tab, sheet, r + 1, c, shown[r][c]); // the first row tells that these are values
       }
     }
     assertThat(

@@ -2,8 +2,10 @@ package org.setpower.command.repair;
 
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.uno.Exception;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.UserMessageException;
 
@@ -16,15 +18,21 @@ final class Tabs {
 
   /** Refuses a document in which a tab is renamed, copied, exchanged or missing. */
   static void check(CalcDocument book, TemplateFormulas right) throws Exception {
-    Map<String, String> byTitle = new LinkedHashMap<>();
-    right.tabs().stream()
-        .filter(t -> !t.title().isEmpty())
-        .forEach(t -> byTitle.put(t.title(), t.name()));
+    // Some templates have one title on two tabs.
+    Map<String, List<String>> byTitle =
+        right.tabs().stream()
+            .filter(t -> !t.title().isEmpty())
+            .collect(
+                Collectors.groupingBy(
+                    TemplateFormulas.Tab::title,
+                    Collectors.mapping(TemplateFormulas.Tab::name, Collectors.toList())));
     for (XSpreadsheet sheet : book.all()) {
       String name = CalcDocument.name(sheet);
-      String wanted = byTitle.get(TemplateFormulas.title(sheet));
-      if (wanted != null && !wanted.equals(name)) {
-        throw book.sheets().hasByName(wanted) ? twice(book, name, wanted) : renamed(name, wanted);
+      List<String> wanted = byTitle.getOrDefault(TemplateFormulas.title(sheet), List.of(name));
+      if (!wanted.contains(name)) {
+        Optional<String> absent =
+            wanted.stream().filter(w -> !book.sheets().hasByName(w)).findFirst();
+        throw absent.isPresent() ? renamed(name, absent.get()) : twice(book, name, wanted.get(0));
       }
     }
     for (TemplateFormulas.Tab tab : right.tabs()) {
