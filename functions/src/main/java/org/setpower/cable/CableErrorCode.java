@@ -25,7 +25,7 @@ public enum CableErrorCode implements ErrorCode {
   NO_RATING(ErrorKind.NO_ANSWER, "no table here gives the current rating of {0} as \"{1}\" cable"),
   TOO_HOT(
       ErrorKind.NO_ANSWER,
-      "ambient is {0}; the tables of this cable end at {1}: shade it or use heat-resisting"
+      "air_temp is {0}; the tables of this cable end at {1}: shade it or use heat-resisting"
           + " cable by its maker's figures"),
   LAID_BEYOND_TABLE(
       ErrorKind.NO_ANSWER,

@@ -7,7 +7,7 @@ import org.setpower.base.ErrorKind;
 public enum ChargeErrorCode implements ErrorCode {
   TOO_COLD(
       ErrorKind.NO_ANSWER,
-      "temp is {0}; a lithium pack must not be charged below {1}: warm it first"),
+      "battery_temp is {0}; a lithium pack must not be charged below {1}: warm it first"),
   TOO_FAST(
       ErrorKind.NO_ANSWER,
       "charge_amps is {0} A, over 1 C ({1} A): only where the pack's maker allows it"),

@@ -13,8 +13,8 @@ public enum PackErrorCode implements ErrorCode {
   NOT_AN_OUTPUT(ErrorKind.DOMAIN, "{0} \"{1}\" is not read; write \"12/24\", \"24\" or a number"),
   NO_COLD_DATA(
       ErrorKind.NO_ANSWER,
-      "temp is {0}; no {1} cells were measured below {2}, so nothing is promised there"),
-  TOO_HOT(ErrorKind.NO_ANSWER, "temp is {0}; {1} packs are not used above {2}"),
+      "battery_temp is {0}; no {1} cells were measured below {2}, so nothing is promised there"),
+  TOO_HOT(ErrorKind.NO_ANSWER, "battery_temp is {0}; {1} packs are not used above {2}"),
   NO_CURVE(
       ErrorKind.NO_ANSWER,
       "there is no measured voltage curve of {0} cells; use PACK.RUNTIME with the watt-hours"),

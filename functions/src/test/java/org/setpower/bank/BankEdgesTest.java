@@ -15,7 +15,7 @@ import org.setpower.pack.DeviceLoad;
 
 /** The limits of a bank, and the parts that its reckoning is made of, by hand. */
 class BankEdgesTest {
-  /** Hours of one such pack at 92 W down to 3 V a cell: mpmath 1.3, as in PACK.LASTS.csv. */
+  /** Hours of one such pack at 92 W down to 3 V a cell: mpmath 1.3, as in PACK.DISCHARGE.csv. */
   private static final double ALONE = 3.18727718184226;
 
   private static BankPack liIon(int number, double charge) {
@@ -69,7 +69,7 @@ class BankEdgesTest {
     assertThat(hours(events)).isCloseTo(ALONE, within(1e-9));
   }
 
-  /** 10.1632869182894 h by mpmath, as in PACK.LASTS.csv: empty before its floor. */
+  /** 10.1632869182894 h by mpmath, as in PACK.DISCHARGE.csv: empty before its floor. */
   @Test
   void a_pack_may_be_empty_before_its_floor() {
     BankPack lead = new BankPack(1, Chemistry.LEAD, 6, 100, 6, 1);

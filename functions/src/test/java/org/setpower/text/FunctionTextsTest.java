@@ -175,9 +175,9 @@ class FunctionTextsTest {
             "breaker = Nennstrom davor",
             "breaker.default = CABLE.BREAKER des Stroms",
             "reserve = bleibt im Akku");
-    assertThat(german.description(parameter("CABLE.AMPACITY", "ambient")))
+    assertThat(german.description(parameter("CABLE.AMPACITY", "air_temp")))
         .isEqualTo(
-            parameter("CABLE.AMPACITY", "ambient")
+            parameter("CABLE.AMPACITY", "air_temp")
                 .description()
                 .replace("if left out", "wenn leer"));
     assertThat(german.description(parameter("CABLE.GAUGE", "breaker")))

@@ -107,9 +107,9 @@ public final class BankFunctions {
                   EqualPacks.maxAmps(
                       a.get(PackParameters.MAX_AMPS), a.get(PackParameters.PARALLEL_PACKS)));
 
-  public static final FunctionSpec MILLIOHMS =
+  public static final FunctionSpec RESISTANCE =
       GROUP
-          .function("MILLIOHMS")
+          .function("RESISTANCE")
           .description("Returns the resistance of a bank of equal packs")
           .parameters(
               PackParameters.MILLIOHMS, PackParameters.SERIES, PackParameters.PARALLEL_PACKS)
@@ -117,7 +117,7 @@ public final class BankFunctions {
           .formula("mΩ · series / parallel")
           .source(CIRCUIT)
           .caution(PARALLEL_CAUTION)
-          .example("=BANK.MILLIOHMS(45;2;3)", 30.0)
+          .example("=BANK.RESISTANCE(45;2;3)", 30.0)
           .implementation(
               a ->
                   EqualPacks.milliohms(
@@ -151,7 +151,7 @@ public final class BankFunctions {
           .function("SHORTAMPS")
           .description("Returns the prospective short-circuit current of a pack or bank")
           .parameters(
-              PackParameters.FULL_VOLTS, PackParameters.MILLIOHMS, PackParameters.LEAD_MILLIOHMS)
+              PackParameters.FULL_VOLTS, PackParameters.MILLIOHMS, PackParameters.CABLE_MILLIOHMS)
           .returns(Unit.AMPERE, "Prospective short-circuit current")
           .formula("I = V / (R + R lead)")
           .source("Ohm's law")
@@ -166,7 +166,7 @@ public final class BankFunctions {
                   EqualPacks.shortAmps(
                       a.get(PackParameters.FULL_VOLTS),
                       a.get(PackParameters.MILLIOHMS),
-                      a.get(PackParameters.LEAD_MILLIOHMS)));
+                      a.get(PackParameters.CABLE_MILLIOHMS)));
 
   public static final FunctionSpec SHARE =
       GROUP
@@ -185,7 +185,7 @@ public final class BankFunctions {
           .implementation(BankFunctions::share);
 
   private static final String RUN_SOURCE =
-      "node and circuit laws on the curves of PACK.LASTS; several unlike packs at once: Dormand and"
+      "node and circuit laws on the curves of PACK.DISCHARGE; several unlike packs at once: Dormand and"
           + " Prince, J. Comput. Appl. Math. 6 (1980) 19";
   private static final String RUN_CAUTION =
       "Do not connect in parallel if a battery is charged by its neighbours at over"
@@ -193,9 +193,9 @@ public final class BankFunctions {
           + "Behind a hot-swap plate one battery may carry it all. Self-heating in the "
           + "cold is not counted.";
 
-  public static final FunctionSpec LASTS =
+  public static final FunctionSpec DISCHARGE =
       GROUP
-          .function("LASTS")
+          .function("DISCHARGE")
           .description(
               "Returns the hours until a device of constant watts goes dark on several packs")
           .parameters(
@@ -203,8 +203,8 @@ public final class BankFunctions {
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
               PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.TEMP.orElse(25.0),
-              PackParameters.LEAD_MILLIOHMS)
+              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.CABLE_MILLIOHMS)
           .returns(Unit.HOUR, "Hours until it goes dark")
           .mapsAtMost(100)
           .formula("hot-swap: the highest voltage carries; parallel: dq/dt = −(E(q) − V)/R")
@@ -218,7 +218,8 @@ public final class BankFunctions {
               PackErrorCode.NO_CURVE,
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
-          .example("=BANK.LASTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
+          .example(
+              "=BANK.DISCHARGE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
           .steps(
               a ->
                   events(a).stream()
@@ -246,15 +247,15 @@ public final class BankFunctions {
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
               PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.TEMP.orElse(25.0),
-              PackParameters.LEAD_MILLIOHMS)
+              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.CABLE_MILLIOHMS)
           .returnsTable(
               "Events in order; pack 0 is the device",
               "time (h)",
               "pack",
               "current of the pack (A)",
               "what")
-          .formula("as BANK.LASTS")
+          .formula("as BANK.DISCHARGE")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
           .errorCodes(
@@ -282,8 +283,8 @@ public final class BankFunctions {
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
               PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.TEMP.orElse(25.0),
-              PackParameters.LEAD_MILLIOHMS,
+              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.CABLE_MILLIOHMS,
               PackParameters.STEPS)
           .returnsTable(
               "The discharge, evenly spread over the time; one more column for each further pack",
@@ -291,7 +292,7 @@ public final class BankFunctions {
               "at the device (V)",
               "current (A)",
               "charge of the first pack (share)")
-          .formula("as BANK.LASTS")
+          .formula("as BANK.DISCHARGE")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
           .errorCodes(
@@ -346,13 +347,17 @@ public final class BankFunctions {
 
   private static List<BankEvent> events(Arguments a) {
     return BankDischarge.events(
-        members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP));
+        members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.BATTERY_TEMP));
   }
 
   private static Object[][] curve(Arguments a) {
     int steps = PackFunctions.steps(a);
     return BankDischarge.moments(
-            members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP), steps)
+            members(a),
+            load(a),
+            a.get(PackParameters.JOINED),
+            a.get(Parameters.BATTERY_TEMP),
+            steps)
         .stream()
         .map(BankFunctions::row)
         .toArray(Object[][]::new);
@@ -379,7 +384,7 @@ public final class BankFunctions {
     return new DeviceLoad(
         a.get(Parameters.WATTS),
         a.get(PackParameters.CUTOFF_VOLTS),
-        a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
+        a.get(PackParameters.CABLE_MILLIOHMS) / 1000);
   }
 
   private static BankPack member(RangeTable.Row row) {

@@ -91,16 +91,16 @@ public final class CableFunctions {
           .source("UFC 3-520-01 (2002) Appendix B-2; IEC 60364-5-52 Annex G")
           .caution(
               "Lamps and cameras that hold their watts draw more as the volts sag: size cable and"
-                  + " breaker on CABLE.ENDAMPS. "
+                  + " breaker on CABLE.LOADAMPS. "
                   + PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.DROP(\"12 AWG\";10;8.33)", 1.03)
           .steps(a -> runSteps(a, run(a)))
           .implementation(a -> run(a).drop(a.get(Parameters.AMPS)));
 
-  public static final FunctionSpec ENDVOLTS =
+  public static final FunctionSpec LOADVOLTS =
       GROUP
-          .function("ENDVOLTS")
+          .function("LOADVOLTS")
           .description(
               "Returns the volts at the far end of a cable for a load that draws constant watts")
           .parameters(END_PARAMETERS)
@@ -109,25 +109,25 @@ public final class CableFunctions {
           .source("exact solution of the circuit; three-phase: line-to-line volts")
           .caution(PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
-          .example("=CABLE.ENDVOLTS(\"12 AWG\";10;200;24)", 22.92)
+          .example("=CABLE.LOADVOLTS(\"12 AWG\";10;200;24)", 22.92)
           .steps(CableFunctions::endSteps)
           .implementation(
               a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
 
-  public static final FunctionSpec ENDAMPS =
+  public static final FunctionSpec LOADAMPS =
       GROUP
-          .function("ENDAMPS")
+          .function("LOADAMPS")
           .description(
               "Returns the amps drawn at the far end of a cable by a load of constant watts")
           .parameters(END_PARAMETERS)
           .returns(Unit.AMPERE, "Current in a line")
-          .formula("P/(V·pf), three-phase P/(√3·V·pf), V = CABLE.ENDVOLTS")
+          .formula("P/(V·pf), three-phase P/(√3·V·pf), V = CABLE.LOADVOLTS")
           .source("exact solution of the circuit")
           .caution(
               "Size cable and breaker on this, not on watts over nominal volts. "
                   + PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
-          .example("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)", 21.37)
+          .example("=CABLE.LOADAMPS(\"12 AWG\";10;200;12)", 21.37)
           .steps(CableFunctions::endSteps)
           .implementation(
               a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
@@ -162,7 +162,7 @@ public final class CableFunctions {
           .parameters(
               CableParameters.SIZE,
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
-              CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              CableParameters.AIR_TEMP.orElse(Ampacity.USUAL_AMBIENT),
               CableParameters.LOADED_CONDUCTORS.orElse(2.0),
               CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"))
           .returns(Unit.AMPERE, "Current rating of one circuit")
@@ -253,7 +253,7 @@ public final class CableFunctions {
               CableParameters.FAMILY.orElse(CableSize.Family.AWG),
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
               Parameters.POWER_FACTOR.orElse(1.0),
-              CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              CableParameters.AIR_TEMP.orElse(Ampacity.USUAL_AMBIENT),
               CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 4"),
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
               CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"),
@@ -334,7 +334,7 @@ public final class CableFunctions {
     return Ampacity.of(
         a.get(CableParameters.SIZE),
         a.get(CableParameters.METHOD),
-        a.get(CableParameters.AMBIENT),
+        a.get(CableParameters.AIR_TEMP),
         a.get(CableParameters.LOADED_CONDUCTORS).intValue(),
         a.get(CableParameters.LAID));
   }
@@ -375,7 +375,7 @@ public final class CableFunctions {
         a.get(CableParameters.MAX_DROP),
         system,
         a.get(Parameters.POWER_FACTOR),
-        a.get(CableParameters.AMBIENT),
+        a.get(CableParameters.AIR_TEMP),
         loaded == null ? cautiouslyLoaded(system) : loaded.intValue(),
         a.get(CableParameters.METHOD),
         a.get(CableParameters.LAID),

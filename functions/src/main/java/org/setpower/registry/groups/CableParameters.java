@@ -62,8 +62,8 @@ final class CableParameters {
           SINGLE,
           ArgumentParsers.word(CableSize.Family.class));
 
-  static final Parameter<Double> AMBIENT =
-      Parameters.temperature("ambient", "Air around the cable at its hottest");
+  static final Parameter<Double> AIR_TEMP =
+      Parameters.temperature("air_temp", "Maximum air temperature around the cable");
 
   static final Parameter<Double> LOADED_CONDUCTORS =
       Parameter.of(

@@ -29,7 +29,7 @@ public final class ChargeFunctions {
               PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION),
               PackParameters.CELLS.orElse(1.0),
               PackParameters.MILLIOHMS.orElse(null, "300/Ah for each cell"),
-              Parameters.TEMP.orElse(25.0))
+              Parameters.BATTERY_TEMP.orElse(25.0))
           .returns(Unit.HOUR, "Hours on the charger")
           .formula(
               "constant current to 4.20 (LFP 3.65) V a cell, then Δt = R/m · ln((V − E₀)/(V − E₁))"
@@ -67,7 +67,7 @@ public final class ChargeFunctions {
         a.get(PackParameters.AMP_HOURS),
         a.get(PackParameters.MILLIOHMS),
         a.get(PackParameters.CHARGE_AMPS),
-        a.get(Parameters.TEMP));
+        a.get(Parameters.BATTERY_TEMP));
   }
 
   public static final FunctionSpec MAINS =

@@ -60,16 +60,16 @@ public final class FleetFunctions {
               ArgumentParsers.number((n, v) -> Checks.above(n, Checks.share(n, v), 0)))
           .orElse(0.8);
 
-  public static final FunctionSpec LOSS =
+  public static final FunctionSpec FADE =
       GROUP
-          .function("LOSS")
+          .function("FADE")
           .description("Returns the health that a pack lost in 100 cycles, on average since new")
           .parameters(CYCLES, Parameters.HEALTH.required())
           .returns(Unit.SHARE, "Health lost in 100 cycles")
           .formula("100 · (1 − health) / cycles")
           .source("an average since new")
           .caution("The next 100 cycles may cost more: cells bend down at the end")
-          .example("=FLEET.LOSS(200;90%)", 0.05)
+          .example("=FLEET.FADE(200;90%)", 0.05)
           .implementation(a -> Ageing.lossInHundred(a.get(CYCLES), a.get(Parameters.HEALTH)));
 
   private static final Parameter<ForecastBound> OUTLOOK =
@@ -127,11 +127,11 @@ public final class FleetFunctions {
   private static final Parameter<Double> LIMIT =
       Parameters.positive("limit", "Score from which a pack stands apart", Unit.NONE).orElse(3.5);
   private static final Parameter<Object> KINDS =
-      Parameters.range("kinds", "Kind of each pack", Unit.NONE).orElse(null, "all of one kind");
+      Parameters.range("types", "Type of each battery", Unit.NONE).orElse(null, "all of one type");
 
-  public static final FunctionSpec ODD =
+  public static final FunctionSpec OUTLIER =
       GROUP
-          .function("ODD")
+          .function("OUTLIER")
           .description("Returns 1 for each pack whose health stands apart from its kind, else 0")
           .parameters(HEALTHS, LIMIT, KINDS)
           .returnsTable("Packs that stand apart", "stands apart (1 or 0)")
@@ -141,15 +141,15 @@ public final class FleetFunctions {
                   + " z-score")
           .caution("It may stand apart by being better; #N/A for a kind of fewer than 5 packs")
           .errorCodes(FleetErrorCode.TOO_FEW)
-          .example("=FLEET.ODD({0.95|0.94|0.96|0.93|0.71})", 0.0)
+          .example("=FLEET.OUTLIER({0.95|0.94|0.96|0.93|0.71})", 0.0)
           .implementation(FleetFunctions::odd);
 
   private static final Parameter<Object> CELL_VOLTS =
       Parameters.range("cell_volts", "Volts of the cells, rested an hour, no load", Unit.VOLT);
 
-  public static final FunctionSpec SPREAD =
+  public static final FunctionSpec IMBALANCE =
       GROUP
-          .function("SPREAD")
+          .function("IMBALANCE")
           .description("Returns the volts between the best and the worst cell of a pack")
           .parameters(CELL_VOLTS)
           .returns(Unit.VOLT, "Spread")
@@ -157,7 +157,7 @@ public final class FleetFunctions {
           .source("arithmetic")
           .caution("LFP shows its spread only when full or nearly empty: its curve is flat")
           .errorCodes(FleetErrorCode.ONE_CELL)
-          .example("=FLEET.SPREAD({3.98;3.97;3.91;3.98})", 0.07)
+          .example("=FLEET.IMBALANCE({3.98;3.97;3.91;3.98})", 0.07)
           .implementation(FleetFunctions::spread);
 
   private static Object[][] odd(Arguments a) {
@@ -165,7 +165,7 @@ public final class FleetFunctions {
     RangeTable table =
         byKind
             ? RangeTable.beside(
-                "the packs", new String[] {"healths", "kinds"}, a.get(HEALTHS), a.get(KINDS))
+                "the packs", new String[] {"healths", "types"}, a.get(HEALTHS), a.get(KINDS))
             : RangeTable.beside("the packs", new String[] {"healths"}, a.get(HEALTHS));
     Map<String, List<RangeTable.Row>> kinds = new LinkedHashMap<>();
     for (RangeTable.Row row : table.filledRows()) {

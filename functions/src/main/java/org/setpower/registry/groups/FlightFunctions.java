@@ -134,9 +134,9 @@ public final class FlightFunctions {
                           flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS))
                       .word());
 
-  public static final FunctionSpec FEWEST =
+  public static final FunctionSpec MINLIMIT =
       GROUP
-          .function("FEWEST")
+          .function("MINLIMIT")
           .description("Returns how many such packs one person may take on all of several flights")
           .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
           .returns(Unit.PIECES, "At most a person")
@@ -149,7 +149,7 @@ public final class FlightFunctions {
               FlightErrorCode.ANSWER_MISSING,
               FlightErrorCode.NO_COUNT)
           .example(
-              "=FLIGHT.FEWEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
+              "=FLIGHT.MINLIMIT(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
           .implementation(
               a ->
                   (double)

@@ -32,8 +32,8 @@ public final class GensetFunctions {
       Parameters.notNegative(
           "start_watts", "Watts of all that draws at the worst starting moment", Unit.WATT);
 
-  private static final Parameter<Double> SPARE =
-      Parameters.SPARE.named("spare", "Share on top of the running watts");
+  private static final Parameter<Double> HEADROOM =
+      Parameters.HEADROOM.named("headroom", "Headroom above the running watts");
 
   private static final Parameter<Double> RATED_PF =
       Parameters.POWER_FACTOR.named("rated_pf", "Power factor that the set is rated at");
@@ -96,13 +96,13 @@ public final class GensetFunctions {
           .parameters(
               Parameters.WATTS,
               Parameters.POWER_FACTOR.orElse(GeneratorRating.RATED_POWER_FACTOR),
-              SPARE.orElse(0.2, "20 %"),
+              HEADROOM.orElse(0.2, "20 %"),
               SupplyParameters.ALTITUDE.orElse(0.0),
               SupplyParameters.AIR_TEMP.orElse(40.0),
               SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO),
               START.orElse(0.0))
           .returns(Unit.KILOVOLT_AMPERE, "Nameplate needed")
-          .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
+          .formula("max(W·(1 + headroom), start) as max(P/pf, P/0.8), over the derate")
           .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
           .caution(AT_THE_SET + ". On three phases enter 3 × the watts of the busiest leg")
           .errorCodes(SupplyErrorCode.BEYOND_DERATE)
@@ -113,7 +113,7 @@ public final class GensetFunctions {
                   GeneratorRating.kva(
                       a.get(Parameters.WATTS),
                       a.get(Parameters.POWER_FACTOR),
-                      a.get(SPARE),
+                      a.get(HEADROOM),
                       a.get(START),
                       derate(a)));
 
@@ -128,9 +128,9 @@ public final class GensetFunctions {
           .example("=GENSET.KW(25)", 20.0)
           .implementation(a -> a.get(SupplyParameters.KVA) * a.get(RATED_PF));
 
-  public static final FunctionSpec PICK =
+  public static final FunctionSpec SIZE =
       GROUP
-          .function("PICK")
+          .function("SIZE")
           .description("Returns the smallest size on offer that is enough")
           .parameters(SupplyParameters.KVA, SIZES)
           .returns(Unit.KILOVOLT_AMPERE, "Size of the set")
@@ -140,7 +140,7 @@ public final class GensetFunctions {
               AT_THE_SET
                   + ". Do not take one much too large: under 30 % load it risks wet stacking")
           .errorCodes(SupplyErrorCode.NO_SET)
-          .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
+          .example("=GENSET.SIZE(31;{25;37.5;50;75})", 37.5)
           .implementation(a -> GeneratorRating.pick(a.get(SupplyParameters.KVA), sizes(a)));
 
   public static final FunctionSpec LOADSHARE =

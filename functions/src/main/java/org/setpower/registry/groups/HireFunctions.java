@@ -3,7 +3,7 @@ package org.setpower.registry.groups;
 import static org.setpower.registry.groups.HireParameters.BACK_DATE;
 import static org.setpower.registry.groups.HireParameters.CURRENCY;
 import static org.setpower.registry.groups.HireParameters.DAY_RATE;
-import static org.setpower.registry.groups.HireParameters.LEAST_DAYS;
+import static org.setpower.registry.groups.HireParameters.MIN_DAYS;
 import static org.setpower.registry.groups.HireParameters.OUT_DATE;
 import static org.setpower.registry.groups.Parameters.EFFICIENCY;
 import static org.setpower.registry.groups.Parameters.WATT_HOURS;
@@ -64,10 +64,10 @@ public final class HireFunctions {
       GROUP
           .function("DAYS")
           .description("Returns the charged days of a hire; the days out and back both count")
-          .parameters(OUT_DATE, BACK_DATE, DAYS_PER_WEEK, LEAST_DAYS, WEEKEND)
+          .parameters(OUT_DATE, BACK_DATE, DAYS_PER_WEEK, MIN_DAYS, WEEKEND)
           .returns(Unit.DAY, "Charged days")
           .formula(
-              "whole weeks · days_per_week + the rest, at most days_per_week; at least least_days")
+              "whole weeks · days_per_week + the rest, at most days_per_week; at least min_days")
           .source(TRADE)
           .errorCodes(HireErrorCode.BACK_BEFORE_OUT, HireErrorCode.TOO_LONG)
           .example("=HIRE.DAYS(\"2027-01-28\";\"2027-02-09\")", 6.0)
@@ -86,7 +86,7 @@ public final class HireFunctions {
                       a.get(OUT_DATE),
                       a.get(BACK_DATE),
                       a.get(DAYS_PER_WEEK),
-                      a.get(LEAST_DAYS),
+                      a.get(MIN_DAYS),
                       a.get(WEEKEND)));
 
   private static final Parameter<Object> DATES =
@@ -110,9 +110,9 @@ public final class HireFunctions {
       GROUP
           .function("KINDS")
           .description("Returns the charged days of a schedule by kind of day; a date counts once")
-          .parameters(DATES, KIND_RANGE, KIND_SHARES, FIRST, LAST, LEAST_DAYS)
+          .parameters(DATES, KIND_RANGE, KIND_SHARES, FIRST, LAST, MIN_DAYS)
           .returns(Unit.DAY, "Charged days")
-          .formula("Σ over the dates of the highest share of their kinds; at least least_days")
+          .formula("Σ over the dates of the highest share of their kinds; at least min_days")
           .source(TRADE)
           .errorCodes(
               HireErrorCode.UNKNOWN_KIND,
@@ -126,11 +126,7 @@ public final class HireFunctions {
           .implementation(
               a ->
                   HireDays.byKind(
-                      schedule(a),
-                      a.get(KIND_SHARES),
-                      a.get(FIRST),
-                      a.get(LAST),
-                      a.get(LEAST_DAYS)));
+                      schedule(a), a.get(KIND_SHARES), a.get(FIRST), a.get(LAST), a.get(MIN_DAYS)));
 
   private static final Parameter<Double> QUANTITY =
       Parameter.of(

@@ -27,7 +27,7 @@ public final class PackFunctions {
   static final FunctionGroup GROUP = new FunctionGroup("PACK", "one battery pack");
 
   private static final Parameter<Double> THROUGH = Parameters.EFFICIENCY.orElse(1.0);
-  private static final Parameter<Double> WARMTH = Parameters.TEMP.orElse(25.0);
+  private static final Parameter<Double> WARMTH = Parameters.BATTERY_TEMP.orElse(25.0);
   private static final Parameter<Chemistry> MADE_OF =
       PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION);
 
@@ -75,7 +75,7 @@ public final class PackFunctions {
       GROUP
           .function("COLD")
           .description("Returns the share of its energy that a cold pack still gives at about 1C")
-          .parameters(PackParameters.CHEMISTRY, Parameters.TEMP)
+          .parameters(PackParameters.CHEMISTRY, Parameters.BATTERY_TEMP)
           .returns(Unit.SHARE, "Share of the energy left")
           .formula("straight between the measured temperatures; never over 1")
           .source(COLD_SOURCE)
@@ -87,7 +87,7 @@ public final class PackFunctions {
           .steps(
               a ->
                   TemperatureDerating.measuredAround(
-                          a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP))
+                          a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP))
                       .stream()
                       .map(
                           m ->
@@ -101,7 +101,7 @@ public final class PackFunctions {
           .implementation(
               a ->
                   TemperatureDerating.energyLeft(
-                      a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)));
+                      a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP)));
 
   public static final FunctionSpec RUNTIME =
       GROUP
@@ -120,7 +120,7 @@ public final class PackFunctions {
           .source("energy balance; cold: PACK.COLD")
           .caution(
               "By energy only: a device that goes dark at a voltage may stop sooner. Where both are"
-                  + " known, use the shorter of this and PACK.LASTS.")
+                  + " known, use the shorter of this and PACK.DISCHARGE.")
           .errorCodes(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
           .example("=PACK.RUNTIME(294;92)", 3.1957)
           .example("=PACK.RUNTIME(98;38;92%;90%;0)", 1.8561)
@@ -131,7 +131,7 @@ public final class PackFunctions {
                           "cold",
                           "share of the energy left in the cold",
                           TemperatureDerating.energyLeft(
-                              a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+                              a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP)),
                           Unit.SHARE,
                           COLD_SOURCE),
                       new CalculationStep(
@@ -147,7 +147,7 @@ public final class PackFunctions {
         a.get(Parameters.WATT_HOURS),
         a.get(Parameters.EFFICIENCY),
         a.get(Parameters.HEALTH),
-        a.get(Parameters.TEMP),
+        a.get(Parameters.BATTERY_TEMP),
         a.get(PackParameters.RESERVE),
         a.get(PackParameters.CHEMISTRY));
   }
@@ -156,9 +156,9 @@ public final class PackFunctions {
       GROUP
           .function("COUNT")
           .description("Returns the number of packs for a job without recharging")
-          .parameters(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.SPARE.orElse(0.0))
+          .parameters(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.HEADROOM.orElse(0.0))
           .returns(Unit.PIECES, "Packs")
-          .formula("n = hours · (1 + spare) / runtime, rounded up")
+          .formula("n = hours · (1 + headroom) / runtime, rounded up")
           .source("division")
           .example("=PACK.COUNT(10;3.2;10%)", 4.0)
           .implementation(
@@ -166,7 +166,7 @@ public final class PackFunctions {
                   EnergyRuntime.packs(
                       a.get(PackParameters.HOURS),
                       a.get(PackParameters.RUNTIME),
-                      a.get(Parameters.SPARE)));
+                      a.get(Parameters.HEADROOM)));
 
   private static final String CURVE_SOURCE =
       "P = (E − I·R)·I, integrated; curves: Chen et al., J. Electrochem. Soc. 167 (2020) 080534"
@@ -191,9 +191,9 @@ public final class PackFunctions {
     PackErrorCode.TOO_HOT
   };
 
-  public static final FunctionSpec LASTS =
+  public static final FunctionSpec DISCHARGE =
       GROUP
-          .function("LASTS")
+          .function("DISCHARGE")
           .description("Returns the hours until a device of constant watts goes dark on a pack")
           .parameters(
               PackParameters.CELLS,
@@ -205,7 +205,7 @@ public final class PackFunctions {
               PackParameters.START,
               Parameters.HEALTH,
               WARMTH,
-              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.CABLE_MILLIOHMS,
               PackParameters.CHARGE_LEFT)
           .returns(Unit.HOUR, "Hours until it goes dark")
           .formula(
@@ -214,7 +214,7 @@ public final class PackFunctions {
           .source(CURVE_SOURCE)
           .caution(CURVE_CAUTION)
           .errorCodes(CURVE_REASONS)
-          .example("=PACK.LASTS(8;10.2;45;92;20)", 3.1873)
+          .example("=PACK.DISCHARGE(8;10.2;45;92;20)", 3.1873)
           .steps(PackFunctions::dischargeSteps)
           .implementation(a -> discharge(a).hours());
 
@@ -232,7 +232,7 @@ public final class PackFunctions {
               PackParameters.START,
               Parameters.HEALTH,
               WARMTH,
-              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.CABLE_MILLIOHMS,
               PackParameters.STEPS,
               PackParameters.CHARGE_LEFT)
           .returnsTable(
@@ -242,7 +242,7 @@ public final class PackFunctions {
               "at the device (V)",
               "current (A)",
               "what")
-          .formula("as PACK.LASTS")
+          .formula("as PACK.DISCHARGE")
           .source(CURVE_SOURCE)
           .caution(CURVE_CAUTION)
           .errorCodes(
@@ -298,7 +298,7 @@ public final class PackFunctions {
               PackParameters.CUTOFF_VOLTS,
               MADE_OF,
               WARMTH,
-              PackParameters.LEAD_MILLIOHMS)
+              PackParameters.CABLE_MILLIOHMS)
           .returns(Unit.SHARE, "Share of charge below which it does not start")
           .formula(
               "E = V + R·P/V at the cut-off or the pack's floor, read on the open-circuit curve")
@@ -321,7 +321,7 @@ public final class PackFunctions {
                           1,
                           a.get(PackParameters.MILLIOHMS),
                           1,
-                          a.get(Parameters.TEMP)),
+                          a.get(Parameters.BATTERY_TEMP)),
                       load(a, PackParameters.START_WATTS)));
 
   public static final FunctionSpec PEUKERT =
@@ -356,14 +356,14 @@ public final class PackFunctions {
         a.get(PackParameters.AMP_HOURS),
         a.get(PackParameters.MILLIOHMS),
         a.get(Parameters.HEALTH),
-        a.get(Parameters.TEMP));
+        a.get(Parameters.BATTERY_TEMP));
   }
 
   private static DeviceLoad load(Arguments a, Parameter<Double> watts) {
     return new DeviceLoad(
         a.get(watts),
         a.get(PackParameters.CUTOFF_VOLTS),
-        a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
+        a.get(PackParameters.CABLE_MILLIOHMS) / 1000);
   }
 
   private static Discharge discharge(Arguments a) {
@@ -406,13 +406,15 @@ public final class PackFunctions {
         new CalculationStep(
             "",
             "share of the charge that the cold leaves, slowly drawn",
-            TemperatureDerating.chargeLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            TemperatureDerating.chargeLeft(
+                a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP)),
             Unit.SHARE,
             "measured cells"),
         new CalculationStep(
             "",
             "times the resistance at 25 °C",
-            TemperatureDerating.resistance(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            TemperatureDerating.resistance(
+                a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP)),
             Unit.NONE,
             "measured cells"),
         new CalculationStep(
@@ -424,7 +426,7 @@ public final class PackFunctions {
         new CalculationStep(
             "R",
             "resistance of pack and lead at the start",
-            pack.ohms() + a.get(PackParameters.LEAD_MILLIOHMS) / 1000,
+            pack.ohms() + a.get(PackParameters.CABLE_MILLIOHMS) / 1000,
             Unit.OHM,
             "pack · cold ratio + lead"),
         new CalculationStep(

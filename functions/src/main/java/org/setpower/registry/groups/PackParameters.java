@@ -32,9 +32,9 @@ final class PackParameters {
       Parameters.positive(
           "milliohms", "Resistance of one pack today, sustained load", Unit.MILLIOHM);
 
-  static final Parameter<Double> LEAD_MILLIOHMS =
+  static final Parameter<Double> CABLE_MILLIOHMS =
       Parameters.notNegative(
-              "lead_milliohms", "Resistance of the lead, out and back", Unit.MILLIOHM)
+              "cable_milliohms", "Resistance of the lead, out and back", Unit.MILLIOHM)
           .orElse(0.0);
 
   static final Parameter<Double> MAX_AMPS =

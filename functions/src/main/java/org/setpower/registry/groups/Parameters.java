@@ -66,10 +66,10 @@ public final class Parameters {
           SINGLE,
           ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))));
 
-  static final Parameter<Double> TEMP =
-      temperature("temp", "Temperature of the cells when the job starts");
+  static final Parameter<Double> BATTERY_TEMP =
+      temperature("battery_temp", "Temperature of the battery at the start");
 
-  static final Parameter<Double> SPARE = share("spare", "Share on top, to be safe");
+  static final Parameter<Double> HEADROOM = share("headroom", "Safety margin");
 
   static final Parameter<Double> LINE_VOLTS =
       positive("volts", "Volts of the supply; three-phase: line to line", Unit.VOLT);

@@ -71,7 +71,7 @@ public final class PlanFunctions {
   private static final Parameter<Double> CHARGE_HOURS =
       Parameters.positive("charge_hours", "Hours for a charge, whatever is missing", Unit.HOUR);
 
-  private static final Parameter<Double> TEMP = Parameters.TEMP.orElse(25.0);
+  private static final Parameter<Double> TEMP = Parameters.BATTERY_TEMP.orElse(25.0);
 
   private static final Parameter<MainsSchedule> MAINS =
       Parameter.of(

@@ -36,7 +36,7 @@ class ParameterTest {
   @Test
   void dates_are_known_as_such() {
     assertThat(parameter("HIRE.DAYS", "out_date").isDate()).isTrue();
-    assertThat(parameter("HIRE.DAYS", "least_days").isDate()).isFalse();
+    assertThat(parameter("HIRE.DAYS", "min_days").isDate()).isFalse();
     assertThat(parameter("FLIGHT.CLASS", "on_date").isDate()).isTrue();
     assertThat(FunctionRegistry.find("HIRE.DAYS").orElseThrow().takesDate()).isTrue();
     assertThat(FunctionRegistry.find("CABLE.DROP").orElseThrow().takesDate()).isFalse();
