@@ -78,7 +78,7 @@ class BankEdgesTest {
             List.of(lead), new DeviceLoad(120, 10.5, 0), ParallelConnection.HOT_SWAP, 25);
     assertThat(events)
         .extracting(BankEvent::what)
-        .containsExactly("carries the load", "empty", "dark: the pack is empty");
+        .containsExactly("carries the load", "empty", "dark: the battery is empty");
     assertThat(hours(events)).isCloseTo(10.1632869182894, within(1e-8));
     assertThat(events.get(1).amps()).isZero();
   }
@@ -109,7 +109,7 @@ class BankEdgesTest {
         BankDischarge.events(
             List.of(liIon(1, 1)), new DeviceLoad(130, 0, 2), ParallelConnection.HOT_SWAP, 25);
     assertThat(hours(events)).isCloseTo(0.227907225114339, within(1e-9));
-    assertThat(events).last().satisfies(e -> assertThat(e.what()).endsWith("had any more"));
+    assertThat(events).last().satisfies(e -> assertThat(e.what()).endsWith("deliver the power"));
   }
 
   /** The curve has points at 0.5, 0.6 and 0.7: a pack that begins there goes as one beside it. */

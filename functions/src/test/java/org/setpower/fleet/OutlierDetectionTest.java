@@ -38,6 +38,6 @@ class OutlierDetectionTest {
     assertThat(odd[5][0])
         .isInstanceOfSatisfying(
             EvaluationException.class,
-            r -> assertThat(r.getMessage()).contains("5 packs").contains("has 1"));
+            r -> assertThat(r.getMessage()).contains("5 batteries").contains("has 1"));
   }
 }

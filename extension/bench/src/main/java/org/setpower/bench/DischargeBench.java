@@ -31,7 +31,7 @@ final class DischargeBench {
 
   private static final String BASIC =
       """
-      Function BasicLasts(cells, ah, milliohms, watts, cutoff)
+      Function BasicDischarge(cells, ah, milliohms, watts, cutoff)
         Dim q(%1$d) As Double, e(%1$d) As Double
       %2$s
         ohms = milliohms / 1000
@@ -51,7 +51,7 @@ final class DischargeBench {
           hours = hours + %3$f / 3600
           If share <= 0 Then Exit Do
         Loop
-        BasicLasts = hours
+        BasicDischarge = hours
       End Function
       """
           .formatted(

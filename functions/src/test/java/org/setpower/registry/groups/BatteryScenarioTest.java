@@ -47,7 +47,7 @@ class BatteryScenarioTest {
     assertThatThrownBy(() -> call("=PACK.FEED(24;12)"))
         .isInstanceOfSatisfying(
             EvaluationException.class, r -> assertThat(r.kind()).isEqualTo(ErrorKind.NO_ANSWER))
-        .hasMessage("no power: the pack gives 24 V, the plate asks for 12 V");
+        .hasMessage("no power: battery output 24 V, plate requires 12 V");
     assertThat(number("=PACK.FEED(\"12/24\";12)")).isEqualTo(12);
     assertThat(number("=PACK.FEED(\"12/24\";24)")).isEqualTo(24);
   }
@@ -102,8 +102,8 @@ class BatteryScenarioTest {
         .isInstanceOfSatisfying(
             EvaluationException.class, r -> assertThat(r.kind()).isEqualTo(ErrorKind.NO_ANSWER))
         .hasMessage(
-            "battery_temp is -6 °C (21.2 °F); a lithium pack must not be charged below 0 °C (32 °F): warm"
-                + " it first");
+            "battery_temp is -6 °C (21.2 °F); do not charge a lithium battery below 0 °C (32 °F): let"
+                + " it warm up first");
     double alone = number("=CHARGE.HOURS(10.2;5;10%;1;;8;45;12)");
     double all = number("=CHARGE.HOURS(10.2;3;10%;1;;8;45;12)");
     assertThat(alone).isBetween(0.8 * 10.2 / 5, 10.2 / 5 * 1.3);
