@@ -106,7 +106,7 @@ final class FunctionReference {
     if (!dangers.isEmpty()) {
       List<String> links = new ArrayList<>();
       dangers.forEach(d -> links.add(m.link(d.heading(), "../" + d.page(), d.anchor())));
-      part.append(m.entry("What could hurt somebody", String.join(" · ", links)));
+      part.append(m.entry("Safety", String.join(" · ", links)));
     }
     return part.toString();
   }

@@ -282,7 +282,7 @@ public final class BankDischarge {
     for (PackGroup part : on) {
       if (part.pack.floorVolts() >= floor) {
         part.state = State.OFF;
-        note(part, "switches itself off at its floor");
+        note(part, "switches off at its own cut-off");
       }
     }
     conduct();

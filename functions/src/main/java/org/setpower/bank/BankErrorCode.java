@@ -7,16 +7,17 @@ import org.setpower.base.ErrorKind;
 public enum BankErrorCode implements ErrorCode {
   CANNOT_CARRY(
       ErrorKind.NO_ANSWER,
-      "the packs cannot give {0} W at this moment; {1} W is the most they have"),
-  DOES_NOT_START(ErrorKind.NO_ANSWER, "does not start: {0}"),
+      "the batteries cannot give {0} W at this moment; their maximum is {1} W: reduce"
+          + " the load or add batteries"),
+  DOES_NOT_START(ErrorKind.NO_ANSWER, "device does not start: {0}"),
   PACKS_DIFFER(
       ErrorKind.NO_ANSWER,
-      "packs in parallel must have the same chemistry and number of cells; row {0} has {1} cells of"
-          + " {2}, row {3} has {4} of {5}"),
-  TOO_MANY_PACKS(ErrorKind.DOMAIN, "there are {0} packs; at most {1} are followed"),
+      "batteries in parallel must have the same chemistry and number of cells; row"
+          + " {0} has {1} cells of {2}, row {3} has {4} of {5}"),
+  TOO_MANY_PACKS(ErrorKind.DOMAIN, "{0} batteries; maximum {1}"),
   NOT_FOLLOWED(
       ErrorKind.NO_CONVERGENCE,
-      "these packs cannot be followed in a second: {0} W is too small a load for so low a"
+      "this bank takes too long to calculate: {0} W is too small a load for so low a"
           + " resistance");
 
   private final ErrorKind fault;

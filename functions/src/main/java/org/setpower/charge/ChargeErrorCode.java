@@ -7,16 +7,16 @@ import org.setpower.base.ErrorKind;
 public enum ChargeErrorCode implements ErrorCode {
   TOO_COLD(
       ErrorKind.NO_ANSWER,
-      "temp is {0}; a lithium pack must not be charged below {1}: warm it first"),
+      "battery_temp is {0}; do not charge a lithium battery below {1}: let it warm up" + " first"),
   TOO_FAST(
       ErrorKind.NO_ANSWER,
-      "charge_amps is {0} A, over 1 C ({1} A): only where the pack's maker allows it"),
+      "charge_amps is {0} A, over 1 C ({1} A): only where the battery's maker permits" + " it"),
   NOT_CC_CV(
-      ErrorKind.NO_ANSWER, "{0} packs are not charged that way; only Li-ion and LFP are known"),
-  BACKWARDS(ErrorKind.DOMAIN, "from is {0} and to is {1}; a charge goes upwards"),
+      ErrorKind.NO_ANSWER, "no charging time for {0} batteries; only Li-ion and LFP are covered"),
+  BACKWARDS(ErrorKind.DOMAIN, "from is {0} and to is {1}; to must be higher than from"),
   NO_TURN(
       ErrorKind.NO_ANSWER,
-      "hours_free is {0} h, less than the {1} h of one pack: no pack gets full");
+      "hours_free is {0} h, less than the {1} h of one battery: no battery gets full");
 
   private final ErrorKind fault;
   private final String sentence;

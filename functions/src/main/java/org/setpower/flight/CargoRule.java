@@ -94,11 +94,11 @@ public record CargoRule(
     String day = Objects.toString(onDate, "the newest date held");
     if (rule == null) {
       throw new EvaluationException(
-          FlightErrorCode.CHARGE_FREE, "packs packed " + packing.word(), day);
+          FlightErrorCode.CHARGE_FREE, "batteries packed " + packing.word(), day);
     }
     if (!rule.mandatory) {
       throw new EvaluationException(
-          FlightErrorCode.CHARGE_RECOMMENDED, "packs packed " + packing.word(), day);
+          FlightErrorCode.CHARGE_RECOMMENDED, "batteries packed " + packing.word(), day);
     }
     return rule;
   }

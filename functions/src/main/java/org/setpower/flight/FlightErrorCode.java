@@ -11,14 +11,15 @@ public enum FlightErrorCode implements ErrorCode {
       ErrorKind.NO_ANSWER,
       "the rules held here ({0}) end on {1} and do not answer for {2}: ask the operating carrier,"
           + " the airline that flies it, which rules hold on that day"),
-  NO_COUNT(ErrorKind.NO_ANSWER, "{0} name no number a person for {1}: {2}; ask the airline"),
+  NO_COUNT(ErrorKind.NO_ANSWER, "{0} give no number per person for {1}: {2}; ask the airline"),
   ASK_FIRST(ErrorKind.NO_ANSWER, "no number is confirmed for this: ask the airline. {0}"),
   NOT_IN_CABIN(
-      ErrorKind.NO_ANSWER, "row {0}: a pack of {1} Wh cannot travel as a spare in the cabin: {2}"),
+      ErrorKind.NO_ANSWER,
+      "row {0}: a battery of {1} Wh cannot travel as a spare in the cabin: {2}"),
   ANSWER_MISSING(
       ErrorKind.NO_ANSWER,
-      "flight {0} of {1}: the airline must agree and has not answered; type the number a person it"
-          + " agrees to, or 0"),
+      "flight {0} of {1}: the airline must agree and has not answered; enter the"
+          + " number per person that it agrees to, or 0"),
   CARGO_CHEMISTRY(
       ErrorKind.NO_ANSWER,
       "{0} is not under the lithium rules held here; ask the forwarder which UN number and packing"

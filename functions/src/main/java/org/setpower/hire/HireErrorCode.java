@@ -11,9 +11,7 @@ public enum HireErrorCode implements ErrorCode {
       ErrorKind.DOMAIN,
       "{0} \"{1}\" is not a currency of ISO 4217; write three letters such as \"EUR\""),
   NO_MINOR_UNIT(ErrorKind.NO_ANSWER, "ISO 4217 gives {0} no minor unit to round to"),
-  NEVER_PAYS(
-      ErrorKind.NO_ANSWER,
-      "owning never gets cheaper: a hire day costs {0}, upkeep of an owned one {1} a day"),
+  NEVER_PAYS(ErrorKind.NO_ANSWER, "never breaks even: hire {0}/day, maintenance {1}/day"),
   UNKNOWN_KIND(
       ErrorKind.DOMAIN,
       "row {0} of the days: \"{1}\" is not in kind_shares; add it with its share"),

@@ -21,10 +21,10 @@ public final class Discharge {
   /** What ends it. */
   public enum End {
     CUT_OFF("the device's cut-off"),
-    FLOOR("the pack's own floor"),
-    COLLAPSE("the watts cannot be had any more"),
+    FLOOR("the battery's own cut-off"),
+    COLLAPSE("the battery can no longer deliver the power"),
     CHARGE_LEFT("the charge to be left"),
-    EMPTY("the pack is empty");
+    EMPTY("the battery is empty");
 
     private final String words;
 

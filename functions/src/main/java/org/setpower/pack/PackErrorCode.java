@@ -5,34 +5,34 @@ import org.setpower.base.ErrorKind;
 
 /** Why a question about a pack has no answer. */
 public enum PackErrorCode implements ErrorCode {
-  NO_POWER(ErrorKind.NO_ANSWER, "no power: the pack gives {0} V, the plate asks for {1} V"),
+  NO_POWER(ErrorKind.NO_ANSWER, "no power: battery output {0} V, plate requires {1} V"),
   NOT_A_CLASS(
+      ErrorKind.DOMAIN, "{0} is {1} V; enter the nominal voltage: {2} V (not the measured one)"),
+  NOT_AN_OUTPUT(
       ErrorKind.DOMAIN,
-      "{0} is {1} V; a plate and an output are named by class: {2} V (not by the volts of the"
-          + " moment)"),
-  NOT_AN_OUTPUT(ErrorKind.DOMAIN, "{0} \"{1}\" is not read; write \"12/24\", \"24\" or a number"),
-  NO_COLD_DATA(
-      ErrorKind.NO_ANSWER,
-      "temp is {0}; no {1} cells were measured below {2}, so nothing is promised there"),
-  TOO_HOT(ErrorKind.NO_ANSWER, "temp is {0}; {1} packs are not used above {2}"),
+      "{0} \"{1}\" is not a list of voltages; write \"12/24\", \"24\" or a number"),
+  NO_COLD_DATA(ErrorKind.NO_ANSWER, "battery_temp is {0}; no {1} cells were measured below {2}"),
+  TOO_HOT(ErrorKind.NO_ANSWER, "battery_temp is {0}; do not use {1} batteries above {2}"),
   NO_CURVE(
       ErrorKind.NO_ANSWER,
       "there is no measured voltage curve of {0} cells; use PACK.RUNTIME with the watt-hours"),
   DOES_NOT_START(
       ErrorKind.NO_ANSWER,
-      "does not start: the resting pack has {0} V, but {1} W need more than {2} V ({3})"),
+      "device does not start: the resting battery has {0} V, but {1} W require more"
+          + " than {2} V ({3})"),
   NOTHING_TO_USE(
       ErrorKind.NO_ANSWER,
-      "does not start: the charge at the start is {0}, and it stops at {1} (as shares)"),
+      "device does not start: the state of charge at the start is {0}, and it stops"
+          + " at {1} (as shares)"),
   FLAT(
       ErrorKind.NO_ANSWER,
-      "the volts of {0} cells hardly change with their charge and do not tell it; use its gauge"),
+      "the voltage of {0} cells hardly changes with their charge; use the battery's" + " gauge"),
   BELOW_EMPTY(
       ErrorKind.NO_ANSWER,
-      "{0} V is {1} V a cell, below the {2} V of an empty one: set the pack aside"),
+      "{0} V is {1} V per cell, below the {2} V of an empty one: quarantine the" + " battery"),
   OVER_FULL(
       ErrorKind.DOMAIN,
-      "rest_volts is {0}; {1} {2} cells have {3} V just off the charger: are the cells right?"),
+      "rest_volts is {0}; {1} {2} cells have {3} V at full charge: check the number" + " of cells"),
   TOO_MANY_STEPS(ErrorKind.DOMAIN, "steps is {0}; at most {1} rows can be shown");
 
   private final ErrorKind fault;

@@ -11,17 +11,17 @@ public enum SupplyErrorCode implements ErrorCode {
       "{0} is {1}; a power factor is more than 0 and at most 1 (negative when it leads)"),
   TOO_FEW_LEGS(ErrorKind.DOMAIN, "a load across {0} legs does not fit a supply of {1}"),
   TAKEN_CELLS(ErrorKind.DOMAIN, "taken has {0} cells, but the supply has {1} legs"),
-  TOO_MANY_LOADS(ErrorKind.DOMAIN, "there are {0} loads; at most {1} are shared out"),
-  SPAN_NOT_POSSIBLE(ErrorKind.DOMAIN, "{0} is {1}; a load hangs across 1, 2 or 3 legs"),
+  TOO_MANY_LOADS(ErrorKind.DOMAIN, "{0} loads; maximum {1}"),
+  SPAN_NOT_POSSIBLE(ErrorKind.DOMAIN, "{0} is {1}; a load is connected across 1, 2 or 3 legs"),
   BEYOND_DERATE(
       ErrorKind.NO_ANSWER,
-      "nothing here tells how a {0} set fares above {1} {2} ({3} {2}); ask its maker"),
-  NO_SET(ErrorKind.NO_ANSWER, "none of the sizes gives {0} kVA; the largest is {1} kVA"),
-  NO_CHART(ErrorKind.NO_ANSWER, "the fuel chart knows diesel only, not {0}"),
-  OUTSIDE_CHART(ErrorKind.NO_ANSWER, "rated_kw is {0}; the fuel chart goes from {1} to {2} kW"),
-  OVERLOADED(ErrorKind.NO_ANSWER, "{0} kW is more than the set gives ({1} kW)"),
+      "no derating of a {0} generator is known above {1} {2} ({3} {2}); ask its maker"),
+  NO_SET(ErrorKind.NO_ANSWER, "none of the sizes reaches {0} kVA; the largest is {1} kVA"),
+  NO_CHART(ErrorKind.NO_ANSWER, "the fuel chart covers diesel only, not {0}"),
+  OUTSIDE_CHART(ErrorKind.NO_ANSWER, "rated_kw is {0}; the fuel chart covers {1} to {2} kW"),
+  OVERLOADED(ErrorKind.NO_ANSWER, "{0} kW exceeds the rated power of the generator ({1} kW)"),
   NO_GRID_YEAR(ErrorKind.NO_ANSWER, "no figure for {0} here; {1} has {2}"),
-  ALL_ZERO(ErrorKind.NO_ANSWER, "no leg carries anything, so there is no unbalance");
+  ALL_ZERO(ErrorKind.NO_ANSWER, "no leg carries current, so there is no unbalance");
 
   private final ErrorKind fault;
   private final String sentence;

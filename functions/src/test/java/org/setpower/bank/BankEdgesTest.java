@@ -15,7 +15,7 @@ import org.setpower.pack.DeviceLoad;
 
 /** The limits of a bank, and the parts that its reckoning is made of, by hand. */
 class BankEdgesTest {
-  /** Hours of one such pack at 92 W down to 3 V a cell: mpmath 1.3, as in PACK.LASTS.csv. */
+  /** Hours of one such pack at 92 W down to 3 V a cell: mpmath 1.3, as in PACK.DISCHARGE.csv. */
   private static final double ALONE = 3.18727718184226;
 
   private static BankPack liIon(int number, double charge) {
@@ -69,7 +69,7 @@ class BankEdgesTest {
     assertThat(hours(events)).isCloseTo(ALONE, within(1e-9));
   }
 
-  /** 10.1632869182894 h by mpmath, as in PACK.LASTS.csv: empty before its floor. */
+  /** 10.1632869182894 h by mpmath, as in PACK.DISCHARGE.csv: empty before its floor. */
   @Test
   void a_pack_may_be_empty_before_its_floor() {
     BankPack lead = new BankPack(1, Chemistry.LEAD, 6, 100, 6, 1);
@@ -78,7 +78,7 @@ class BankEdgesTest {
             List.of(lead), new DeviceLoad(120, 10.5, 0), ParallelConnection.HOT_SWAP, 25);
     assertThat(events)
         .extracting(BankEvent::what)
-        .containsExactly("carries the load", "empty", "dark: the pack is empty");
+        .containsExactly("carries the load", "empty", "dark: the battery is empty");
     assertThat(hours(events)).isCloseTo(10.1632869182894, within(1e-8));
     assertThat(events.get(1).amps()).isZero();
   }
@@ -109,7 +109,7 @@ class BankEdgesTest {
         BankDischarge.events(
             List.of(liIon(1, 1)), new DeviceLoad(130, 0, 2), ParallelConnection.HOT_SWAP, 25);
     assertThat(hours(events)).isCloseTo(0.227907225114339, within(1e-9));
-    assertThat(events).last().satisfies(e -> assertThat(e.what()).endsWith("had any more"));
+    assertThat(events).last().satisfies(e -> assertThat(e.what()).endsWith("deliver the power"));
   }
 
   /** The curve has points at 0.5, 0.6 and 0.7: a pack that begins there goes as one beside it. */

@@ -32,11 +32,12 @@ class OutlierDetectionTest {
     Object[][] healths = {{0.95}, {0.94}, {0.96}, {0.93}, {0.71}, {0.5}};
     Object[][] kinds = {{"a"}, {"a"}, {"a"}, {"a"}, {"a"}, {"b"}};
     Object[][] odd =
-        (Object[][]) FunctionRegistry.find("FLEET.ODD").orElseThrow().call(healths, null, kinds);
+        (Object[][])
+            FunctionRegistry.find("FLEET.OUTLIER").orElseThrow().call(healths, null, kinds);
     assertThat(odd[4][0]).isEqualTo(1.0);
     assertThat(odd[5][0])
         .isInstanceOfSatisfying(
             EvaluationException.class,
-            r -> assertThat(r.getMessage()).contains("5 packs").contains("has 1"));
+            r -> assertThat(r.getMessage()).contains("5 batteries").contains("has 1"));
   }
 }

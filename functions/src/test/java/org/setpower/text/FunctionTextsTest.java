@@ -122,7 +122,7 @@ class FunctionTextsTest {
     assertThat(german.phrase(parameter("BANK.MAXAMPS", "parallel")))
         .isEqualTo("Akkus nebeneinander");
     assertThat(german.phrase(parameter("CABLE.DROP", "parallel")))
-        .isEqualTo("Number of equal cables side by side");
+        .isEqualTo("Number of equal cables in parallel");
     assertThat(german.missing()).contains("parallel@CABLE.DROP");
     assertThat(german.missing()).doesNotContain("parallel@BANK.AMPHOURS");
     assertThat(german.orphaned()).isEmpty();
@@ -132,7 +132,7 @@ class FunctionTextsTest {
   void a_name_alone_says_nothing_where_it_means_several_things() {
     FunctionTexts german = of("parallel = nebeneinander");
     assertThat(german.phrase(parameter("CABLE.DROP", "parallel")))
-        .isEqualTo("Number of equal cables side by side");
+        .isEqualTo("Number of equal cables in parallel");
     assertThat(german.orphaned()).isEmpty();
   }
 
@@ -159,9 +159,9 @@ class FunctionTextsTest {
     assertThat(none.english())
         .containsEntry("if_left_out", "if left out")
         .containsEntry("unit.days", "days")
-        .containsEntry("breaker.default", "CABLE.BREAKER of the amps")
-        .containsEntry("CABLE.DROP", "Returns the volts lost over a cable run at a current")
-        .containsEntry("CABLE.DROP.result", "Volts lost over the run")
+        .containsEntry("breaker.default", "CABLE.BREAKER of the current")
+        .containsEntry("CABLE.DROP", "Returns the voltage drop of a cable run")
+        .containsEntry("CABLE.DROP.result", "Voltage drop of the run")
         .doesNotContainKeys("power_factor.default", "standard.default", "unit.V");
   }
 
@@ -175,9 +175,9 @@ class FunctionTextsTest {
             "breaker = Nennstrom davor",
             "breaker.default = CABLE.BREAKER des Stroms",
             "reserve = bleibt im Akku");
-    assertThat(german.description(parameter("CABLE.AMPACITY", "ambient")))
+    assertThat(german.description(parameter("CABLE.AMPACITY", "air_temp")))
         .isEqualTo(
-            parameter("CABLE.AMPACITY", "ambient")
+            parameter("CABLE.AMPACITY", "air_temp")
                 .description()
                 .replace("if left out", "wenn leer"));
     assertThat(german.description(parameter("CABLE.GAUGE", "breaker")))
@@ -201,7 +201,7 @@ class FunctionTextsTest {
     assertThat(german.sentence(function("CABLE.DROP"))).isEqualTo("Gibt den Verlust");
     assertThat(german.resultWords(function("CABLE.DROP"))).isEqualTo("Volt weniger");
     assertThat(of().sentence(function("CABLE.DROP")))
-        .isEqualTo("Returns the volts lost over a cable run at a current");
-    assertThat(of().resultWords(function("CABLE.DROP"))).isEqualTo("Volts lost over the run");
+        .isEqualTo("Returns the voltage drop of a cable run");
+    assertThat(of().resultWords(function("CABLE.DROP"))).isEqualTo("Voltage drop of the run");
   }
 }

@@ -50,10 +50,10 @@ public class CableBench {
     return CableFunctions.DROP.call(size, length, amps, null, null, null, null);
   }
 
-  /** A cell's CABLE.ENDVOLTS. */
+  /** A cell's CABLE.LOADVOLTS. */
   @Benchmark
   public Object endVoltsOfCell() {
-    return CableFunctions.ENDVOLTS.call(size, length, watts, volts, null, null, null, null);
+    return CableFunctions.LOADVOLTS.call(size, length, watts, volts, null, null, null, null);
   }
 
   /** A cell's CABLE.DROP as the office calls it. */

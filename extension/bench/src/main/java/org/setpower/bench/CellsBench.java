@@ -39,12 +39,12 @@ final class CellsBench {
           new Candidate("empty Java function, as CABLE.DROP", "=EMPTY.CABLEDROP(A1;B1;C1)"),
           new Candidate("CABLE.DROP", "=CABLE.DROP(A1;B1;C1)", false, "=EMPTY.CABLEDROP(A1;B1;C1)"),
           new Candidate(
-              "empty Java function, as CABLE.ENDVOLTS", "=EMPTY.CABLEENDVOLTS(A1;B1;D1;E1)"),
+              "empty Java function, as CABLE.LOADVOLTS", "=EMPTY.CABLELOADVOLTS(A1;B1;D1;E1)"),
           new Candidate(
-              "CABLE.ENDVOLTS",
-              "=CABLE.ENDVOLTS(A1;B1;D1;E1)",
+              "CABLE.LOADVOLTS",
+              "=CABLE.LOADVOLTS(A1;B1;D1;E1)",
               false,
-              "=EMPTY.CABLEENDVOLTS(A1;B1;D1;E1)"),
+              "=EMPTY.CABLELOADVOLTS(A1;B1;D1;E1)"),
           array("empty array of three ranges, a cell", "=EMPTY.CABLEDROP(" + THREE, null),
           array("CABLE.DROP of three ranges", "=CABLE.DROP(" + THREE, "=EMPTY.CABLEDROP(" + THREE),
           array("empty array of one range", "=EMPTY.CABLEDROP(" + ONE, null),

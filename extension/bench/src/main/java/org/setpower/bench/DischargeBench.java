@@ -27,11 +27,11 @@ final class DischargeBench {
   /**
    * Cells, amp-hours, ohms of the pack, watts, cut-off and the pack's own floor, as in the cells.
    */
-  private static final String LASTS = "=PACK.LASTS(8;10.2;45;92;24)";
+  private static final String DISCHARGE = "=PACK.DISCHARGE(8;10.2;45;92;24)";
 
   private static final String BASIC =
       """
-      Function BasicLasts(cells, ah, milliohms, watts, cutoff)
+      Function BasicDischarge(cells, ah, milliohms, watts, cutoff)
         Dim q(%1$d) As Double, e(%1$d) As Double
       %2$s
         ohms = milliohms / 1000
@@ -51,7 +51,7 @@ final class DischargeBench {
           hours = hours + %3$f / 3600
           If share <= 0 Then Exit Do
         Loop
-        BasicLasts = hours
+        BasicDischarge = hours
       End Function
       """
           .formatted(
@@ -74,17 +74,17 @@ final class DischargeBench {
   static void run(Office office, Measurements figures)
       throws IOException, com.sun.star.uno.Exception {
     addBasic(office, "Discharge", BASIC);
-    try (BenchDocument ours = BenchDocument.empty(office).down(0, 0, 50 * COPIES, LASTS);
+    try (BenchDocument ours = BenchDocument.empty(office).down(0, 0, 50 * COPIES, DISCHARGE);
         BenchDocument basic =
             BenchDocument.empty(office)
-                .down(0, 0, COPIES, LASTS.replace("PACK.LASTS", "BASICLASTS"))) {
+                .down(0, 0, COPIES, DISCHARGE.replace("PACK.DISCHARGE", "BASICDISCHARGE"))) {
       agree(ours.cell(0, 0).getValue(), basic.cell(0, 0).getValue());
       BenchDocument.inTurn(ROUNDS, ours, basic);
       figures.atLeast(
           100,
           String.format(
               Locale.ROOT,
-              "PACK.LASTS (%.0f µs), times faster than Basic that steps through it in %.0f s",
+              "PACK.DISCHARGE (%.0f µs), times faster than Basic that steps through it in %.0f s",
               1e6 * ours.seconds() / (50 * COPIES),
               STEP_SECONDS),
           basic.seconds() / COPIES / (ours.seconds() / (50 * COPIES)),

@@ -19,7 +19,7 @@ import org.setpower.pack.ConstantWatts;
 import org.setpower.pack.Pack;
 import org.setpower.registry.groups.PackFunctions;
 
-/** PACK.LASTS, solved line by line, against stepping through time with an adaptive integrator. */
+/** PACK.DISCHARGE, solved line by line, against stepping through time with an adaptive integrator. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -44,10 +44,10 @@ public class PackBench {
     }
   }
 
-  /** A cell's PACK.LASTS. */
+  /** A cell's PACK.DISCHARGE. */
   @Benchmark
   public Object lastsOfCell() {
-    return PackFunctions.LASTS.call(cell);
+    return PackFunctions.DISCHARGE.call(cell);
   }
 
   /** The same hours from d(charge)/dt = −I/Ah, until the cut-off. */

@@ -132,7 +132,7 @@ final class WholeBench {
         .data(0, data(rows))
         .down(6, 0, rows, "=CABLE.DROP(A1;B1;C1)")
         .down(7, 0, rows, "=E1-G1")
-        .down(8, 0, rows, "=CABLE.ENDVOLTS(A1;B1;D1;E1)")
+        .down(8, 0, rows, "=CABLE.LOADVOLTS(A1;B1;D1;E1)")
         .down(9, 0, rows, "=IF(I1<22;\"stop\";\"ok\")")
         .down(10, 0, rows, "=CABLE.RESISTANCE(A1)")
         .down(11, 0, rows, "=CABLE.BREAKER(C1)")

@@ -230,7 +230,7 @@ public final class RegisterResults {
                 "tests.date",
                 "tests.cell*"
               },
-              rule = "FLEET.SPREAD of the newest test with cell voltages.")
+              rule = "FLEET.IMBALANCE of the newest test with cell voltages.")
           Double imbalance,
       @Result(
               key = "resistance",

@@ -26,7 +26,8 @@ import org.setpower.registry.RangeTable;
 public final class BankFunctions {
   private BankFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("BANK", "packs joined together");
+  static final FunctionGroup GROUP =
+      new FunctionGroup("BANK", "several battery packs joined together");
 
   private static final String STRING_CAUTION =
       "Do not touch bare parts above 60 V DC in the dry, 30 V DC in the wet. Do not"
@@ -44,7 +45,7 @@ public final class BankFunctions {
   public static final FunctionSpec VOLTS =
       GROUP
           .function("VOLTS")
-          .description("Returns the nominal voltage of equal packs in series")
+          .description("Returns the nominal voltage of equal batteries in series")
           .parameters(PackParameters.VOLTS, PackParameters.SERIES)
           .returns(Unit.VOLT, "Nominal voltage of the bank")
           .formula("V · series")
@@ -57,9 +58,9 @@ public final class BankFunctions {
   public static final FunctionSpec AMPHOURS =
       GROUP
           .function("AMPHOURS")
-          .description("Returns the amp-hours of equal packs in parallel")
+          .description("Returns the capacity of equal batteries in parallel")
           .parameters(PackParameters.AMP_HOURS, PackParameters.PARALLEL_PACKS)
-          .returns(Unit.AMPERE_HOUR, "Amp-hours of the bank")
+          .returns(Unit.AMPERE_HOUR, "Capacity of the bank")
           .formula("Ah · parallel")
           .source(CIRCUIT)
           .caution(PARALLEL_CAUTION)
@@ -72,7 +73,7 @@ public final class BankFunctions {
   public static final FunctionSpec WATTHOURS =
       GROUP
           .function("WATTHOURS")
-          .description("Returns the watt-hours of a bank of equal packs")
+          .description("Returns the watt-hours of a bank of equal batteries")
           .parameters(
               PackParameters.VOLTS,
               PackParameters.AMP_HOURS,
@@ -80,7 +81,7 @@ public final class BankFunctions {
               PackParameters.PARALLEL_PACKS)
           .returns(Unit.WATT_HOUR, "Watt-hours of the bank")
           .formula("V · Ah · series · parallel")
-          .source("energy = voltage · charge")
+          .source("energy = voltage · capacity")
           .example("=BANK.WATTHOURS(28.8;10.2;2;3)", 1762.56)
           .implementation(
               a ->
@@ -93,9 +94,9 @@ public final class BankFunctions {
   public static final FunctionSpec MAXAMPS =
       GROUP
           .function("MAXAMPS")
-          .description("Returns the highest current of equal packs in parallel")
+          .description("Returns the max. current of equal batteries in parallel")
           .parameters(PackParameters.MAX_AMPS, PackParameters.PARALLEL_PACKS)
-          .returns(Unit.AMPERE, "Highest current of the bank")
+          .returns(Unit.AMPERE, "Max. current of the bank")
           .formula("A · parallel")
           .source(CIRCUIT)
           .caution(
@@ -107,17 +108,17 @@ public final class BankFunctions {
                   EqualPacks.maxAmps(
                       a.get(PackParameters.MAX_AMPS), a.get(PackParameters.PARALLEL_PACKS)));
 
-  public static final FunctionSpec MILLIOHMS =
+  public static final FunctionSpec RESISTANCE =
       GROUP
-          .function("MILLIOHMS")
-          .description("Returns the resistance of a bank of equal packs")
+          .function("RESISTANCE")
+          .description("Returns the resistance of a bank of equal batteries")
           .parameters(
               PackParameters.MILLIOHMS, PackParameters.SERIES, PackParameters.PARALLEL_PACKS)
           .returns(Unit.MILLIOHM, "Resistance of the bank")
           .formula("mΩ · series / parallel")
           .source(CIRCUIT)
           .caution(PARALLEL_CAUTION)
-          .example("=BANK.MILLIOHMS(45;2;3)", 30.0)
+          .example("=BANK.RESISTANCE(45;2;3)", 30.0)
           .implementation(
               a ->
                   EqualPacks.milliohms(
@@ -128,12 +129,12 @@ public final class BankFunctions {
   public static final FunctionSpec FULLVOLTS =
       GROUP
           .function("FULLVOLTS")
-          .description("Returns the voltage of packs in series just off the charger")
+          .description("Returns the full-charge voltage of equal batteries in series")
           .parameters(
               PackParameters.CELLS,
               PackParameters.SERIES,
               PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION))
-          .returns(Unit.VOLT, "Voltage just off the charger")
+          .returns(Unit.VOLT, "Full-charge voltage")
           .formula("cells · series · 4.20 V (Li-ion), 3.65 V (LFP), 2.45 V (lead), 1.5 V (NiMH)")
           .source("Chen et al. 2020 (4.2 V class); battery handbooks (Linden and Reddy)")
           .caution(STRING_CAUTION)
@@ -149,11 +150,11 @@ public final class BankFunctions {
   public static final FunctionSpec SHORTAMPS =
       GROUP
           .function("SHORTAMPS")
-          .description("Returns the prospective short-circuit current of a pack or bank")
+          .description("Returns the prospective short-circuit current of a battery or bank")
           .parameters(
-              PackParameters.FULL_VOLTS, PackParameters.MILLIOHMS, PackParameters.LEAD_MILLIOHMS)
+              PackParameters.FULL_VOLTS, PackParameters.MILLIOHMS, PackParameters.CABLE_MILLIOHMS)
           .returns(Unit.AMPERE, "Prospective short-circuit current")
-          .formula("I = V / (R + R lead)")
+          .formula("I = V / (R + R cable)")
           .source("Ohm's law")
           .caution(
               "Do not use an AC breaker for DC. Fit a fuse at the battery, rated to break "
@@ -166,15 +167,15 @@ public final class BankFunctions {
                   EqualPacks.shortAmps(
                       a.get(PackParameters.FULL_VOLTS),
                       a.get(PackParameters.MILLIOHMS),
-                      a.get(PackParameters.LEAD_MILLIOHMS)));
+                      a.get(PackParameters.CABLE_MILLIOHMS)));
 
   public static final FunctionSpec SHARE =
       GROUP
           .function("SHARE")
-          .description("Returns the current of each pack of a hard-parallel bank at this moment")
+          .description("Returns the present current of each battery of a hard-parallel bank")
           .parameters(PackParameters.PACKS_AT_REST, Parameters.WATTS_OR_NONE)
-          .returnsTable("Current of each pack, negative if it is being charged", "current (A)")
-          .formula("Σ (E − V)/R = P/V; each pack gives (E − V)/R")
+          .returnsTable("Current of each battery, negative if it is being charged", "current (A)")
+          .formula("Σ (E − V)/R = P/V; current of each battery: (E − V)/R")
           .source("Kirchhoff's laws")
           .caution(
               "Do not connect batteries at different states of charge directly in parallel:"
@@ -185,29 +186,32 @@ public final class BankFunctions {
           .implementation(BankFunctions::share);
 
   private static final String RUN_SOURCE =
-      "node and circuit laws on the curves of PACK.LASTS; several unlike packs at once: Dormand and"
-          + " Prince, J. Comput. Appl. Math. 6 (1980) 19";
+      "node and circuit laws on the curves of PACK.DISCHARGE; several unlike"
+          + " batteries at once: Dormand and Prince, J. Comput. Appl. Math. 6 (1980) 19";
   private static final String RUN_CAUTION =
       "Do not connect in parallel if a battery is charged by its neighbours at over"
           + " 0.5 C, or at all below 0 °C: BANK.EVENTS reports it in its first row. "
           + "Behind a hot-swap plate one battery may carry it all. Self-heating in the "
           + "cold is not counted.";
 
-  public static final FunctionSpec LASTS =
+  public static final FunctionSpec DISCHARGE =
       GROUP
-          .function("LASTS")
+          .function("DISCHARGE")
           .description(
-              "Returns the hours until a device of constant watts goes dark on several packs")
+              "Returns runtime of several batteries to the device cut-off voltage (constant"
+                  + " power)")
           .parameters(
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
               PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.TEMP.orElse(25.0),
-              PackParameters.LEAD_MILLIOHMS)
-          .returns(Unit.HOUR, "Hours until it goes dark")
+              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.CABLE_MILLIOHMS)
+          .returns(Unit.HOUR, "Runtime to the cut-off")
           .mapsAtMost(100)
-          .formula("hot-swap: the highest voltage carries; parallel: dq/dt = −(E(q) − V)/R")
+          .formula(
+              "hot-swap: the battery with the highest voltage supplies the load; parallel:"
+                  + " dq/dt = −(E(q) − V)/R")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
           .errorCodes(
@@ -218,7 +222,8 @@ public final class BankFunctions {
               PackErrorCode.NO_CURVE,
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
-          .example("=BANK.LASTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
+          .example(
+              "=BANK.DISCHARGE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
           .steps(
               a ->
                   events(a).stream()
@@ -226,7 +231,7 @@ public final class BankFunctions {
                           e ->
                               new CalculationStep(
                                   "t",
-                                  (e.pack() == 0 ? "" : "pack " + e.pack() + " ") + e.what(),
+                                  (e.pack() == 0 ? "" : "battery " + e.pack() + " ") + e.what(),
                                   e.hours(),
                                   Unit.HOUR,
                                   ""))
@@ -240,21 +245,21 @@ public final class BankFunctions {
   public static final FunctionSpec EVENTS =
       GROUP
           .function("EVENTS")
-          .description("Returns what happens to the packs of a bank until the device goes dark")
+          .description("Returns the events of a bank until the device switches off")
           .parameters(
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
               PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.TEMP.orElse(25.0),
-              PackParameters.LEAD_MILLIOHMS)
+              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.CABLE_MILLIOHMS)
           .returnsTable(
-              "Events in order; pack 0 is the device",
+              "Events in order; battery 0 is the device",
               "time (h)",
-              "pack",
-              "current of the pack (A)",
+              "battery",
+              "current of the battery (A)",
               "what")
-          .formula("as BANK.LASTS")
+          .formula("as BANK.DISCHARGE")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
           .errorCodes(
@@ -276,22 +281,23 @@ public final class BankFunctions {
       GROUP
           .function("CURVE")
           .description(
-              "Returns how volts, amps and the charge of each pack go until the device goes dark")
+              "Returns voltage, current and state of charge of each battery until the device"
+                  + " switches off")
           .parameters(
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
               PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.TEMP.orElse(25.0),
-              PackParameters.LEAD_MILLIOHMS,
+              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.CABLE_MILLIOHMS,
               PackParameters.STEPS)
           .returnsTable(
-              "The discharge, evenly spread over the time; one more column for each further pack",
+              "Discharge in equal steps of time; one more column for each further battery",
               "time (h)",
               "at the device (V)",
               "current (A)",
-              "charge of the first pack (share)")
-          .formula("as BANK.LASTS")
+              "charge of the first battery (share)")
+          .formula("as BANK.DISCHARGE")
           .source(RUN_SOURCE)
           .caution(RUN_CAUTION)
           .errorCodes(
@@ -346,13 +352,17 @@ public final class BankFunctions {
 
   private static List<BankEvent> events(Arguments a) {
     return BankDischarge.events(
-        members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP));
+        members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.BATTERY_TEMP));
   }
 
   private static Object[][] curve(Arguments a) {
     int steps = PackFunctions.steps(a);
     return BankDischarge.moments(
-            members(a), load(a), a.get(PackParameters.JOINED), a.get(Parameters.TEMP), steps)
+            members(a),
+            load(a),
+            a.get(PackParameters.JOINED),
+            a.get(Parameters.BATTERY_TEMP),
+            steps)
         .stream()
         .map(BankFunctions::row)
         .toArray(Object[][]::new);
@@ -379,7 +389,7 @@ public final class BankFunctions {
     return new DeviceLoad(
         a.get(Parameters.WATTS),
         a.get(PackParameters.CUTOFF_VOLTS),
-        a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
+        a.get(PackParameters.CABLE_MILLIOHMS) / 1000);
   }
 
   private static BankPack member(RangeTable.Row row) {

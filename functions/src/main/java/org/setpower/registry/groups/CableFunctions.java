@@ -23,7 +23,7 @@ import org.setpower.registry.Parameter;
 public final class CableFunctions {
   private CableFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("CABLE", "wire and runs");
+  static final FunctionGroup GROUP = new FunctionGroup("CABLE", "cable runs");
 
   private static final String PARALLEL_CAUTION =
       "Give each parallel cable its own protection, or a rating for the whole "
@@ -77,7 +77,7 @@ public final class CableFunctions {
   public static final FunctionSpec DROP =
       GROUP
           .function("DROP")
-          .description("Returns the volts lost over a cable run at a current")
+          .description("Returns the voltage drop of a cable run")
           .parameters(
               CableParameters.SIZE,
               CableParameters.LENGTH,
@@ -86,48 +86,46 @@ public final class CableFunctions {
               Parameters.POWER_FACTOR.orElse(1.0),
               CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
               CableParameters.PARALLEL.orElse(1.0))
-          .returns(Unit.VOLT, "Volts lost over the run")
+          .returns(Unit.VOLT, "Voltage drop of the run")
           .formula("k·I·L·(R cos φ + X sin φ)/parallel, k = 2, 2, √3")
           .source("UFC 3-520-01 (2002) Appendix B-2; IEC 60364-5-52 Annex G")
           .caution(
-              "Lamps and cameras that hold their watts draw more as the volts sag: size cable and"
-                  + " breaker on CABLE.ENDAMPS. "
+              "Loads of constant power draw more current as the voltage falls: size cable and"
+                  + " breaker on CABLE.LOADAMPS. "
                   + PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE)
           .example("=CABLE.DROP(\"12 AWG\";10;8.33)", 1.03)
           .steps(a -> runSteps(a, run(a)))
           .implementation(a -> run(a).drop(a.get(Parameters.AMPS)));
 
-  public static final FunctionSpec ENDVOLTS =
+  public static final FunctionSpec LOADVOLTS =
       GROUP
-          .function("ENDVOLTS")
-          .description(
-              "Returns the volts at the far end of a cable for a load that draws constant watts")
+          .function("LOADVOLTS")
+          .description("Returns the voltage at a load of constant power at the end of a cable")
           .parameters(END_PARAMETERS)
-          .returns(Unit.VOLT, "Volts at the load")
+          .returns(Unit.VOLT, "Voltage at the load")
           .formula("upper root of V⁴ + V²·(2(PR+QX) − Vs²) + (P²+Q²)(R²+X²) = 0, per phase")
-          .source("exact solution of the circuit; three-phase: line-to-line volts")
+          .source("exact solution of the circuit; three-phase: line-to-line voltage")
           .caution(PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
-          .example("=CABLE.ENDVOLTS(\"12 AWG\";10;200;24)", 22.92)
+          .example("=CABLE.LOADVOLTS(\"12 AWG\";10;200;24)", 22.92)
           .steps(CableFunctions::endSteps)
           .implementation(
               a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
 
-  public static final FunctionSpec ENDAMPS =
+  public static final FunctionSpec LOADAMPS =
       GROUP
-          .function("ENDAMPS")
-          .description(
-              "Returns the amps drawn at the far end of a cable by a load of constant watts")
+          .function("LOADAMPS")
+          .description("Returns the current of a load of constant power at the end of a cable")
           .parameters(END_PARAMETERS)
-          .returns(Unit.AMPERE, "Current in a line")
-          .formula("P/(V·pf), three-phase P/(√3·V·pf), V = CABLE.ENDVOLTS")
+          .returns(Unit.AMPERE, "Current in one leg")
+          .formula("P/(V·pf), three-phase P/(√3·V·pf), V = CABLE.LOADVOLTS")
           .source("exact solution of the circuit")
           .caution(
-              "Size cable and breaker on this, not on watts over nominal volts. "
+              "Size cable and breaker on this, not on watts over nominal voltage. "
                   + PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
-          .example("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)", 21.37)
+          .example("=CABLE.LOADAMPS(\"12 AWG\";10;200;12)", 21.37)
           .steps(CableFunctions::endSteps)
           .implementation(
               a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
@@ -135,7 +133,7 @@ public final class CableFunctions {
   public static final FunctionSpec HEAT =
       GROUP
           .function("HEAT")
-          .description("Returns the watts that a cable run turns to heat at a current")
+          .description("Returns the heat loss of a cable run")
           .parameters(
               CableParameters.SIZE,
               CableParameters.LENGTH,
@@ -143,7 +141,7 @@ public final class CableFunctions {
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
               CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
               CableParameters.PARALLEL.orElse(1.0))
-          .returns(Unit.WATT, "Heat in the cable")
+          .returns(Unit.WATT, "Heat loss in the cable")
           .formula("n·I²·R·L/parallel, n = 2, 2, 3")
           .source("Joule's law; a loaded neutral comes on top")
           .caution(
@@ -158,15 +156,15 @@ public final class CableFunctions {
   public static final FunctionSpec AMPACITY =
       GROUP
           .function("AMPACITY")
-          .description("Returns the amps that one cable carries")
+          .description("Returns the current-carrying capacity (ampacity) of a cable")
           .parameters(
               CableParameters.SIZE,
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
-              CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              CableParameters.AIR_TEMP.orElse(Ampacity.USUAL_AMBIENT),
               CableParameters.LOADED_CONDUCTORS.orElse(2.0),
               CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"))
-          .returns(Unit.AMPERE, "Current rating of one circuit")
-          .formula("table rating × factor for the air × factor for how it lies")
+          .returns(Unit.AMPERE, "Cable rating of one circuit")
+          .formula("table rating × factor for air temperature × factor for grouping")
           .source(
               "NEC 400.5(A), 310.16 with 240.4(D), 310.15; 30 CFR 18 Appendix I; BS 7671 Tables"
                   + " 4F1A and 4F3A; IEC 60364-5-52 B.52.17. 60 °C columns (building 75 °C above 1"
@@ -187,7 +185,7 @@ public final class CableFunctions {
   public static final FunctionSpec BREAKER =
       GROUP
           .function("BREAKER")
-          .description("Returns the next standard breaker rating for a current")
+          .description("Returns the next higher standard breaker rating")
           .parameters(
               Parameters.AMPS,
               CableParameters.STANDARD.orElse(Protection.Standard.IEC),
@@ -211,7 +209,7 @@ public final class CableFunctions {
   public static final FunctionSpec REACH =
       GROUP
           .function("REACH")
-          .description("Returns the longest one-way run of a cable within a drop limit")
+          .description("Returns the max. one-way length of a cable within a voltage drop limit")
           .parameters(
               CableParameters.SIZE,
               Parameters.AMPS,
@@ -221,7 +219,7 @@ public final class CableFunctions {
               Parameters.POWER_FACTOR.orElse(1.0),
               CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE))
-          .returns(Unit.METRE, "Longest run, one way")
+          .returns(Unit.METRE, "Max. length, one way")
           .formula("inverse of CABLE.DROP")
           .source("see CABLE.DROP; rating: CABLE.AMPACITY at 30 °C")
           .caution("Check the earth loop too, with CABLE.TRIPS: it is not considered here")
@@ -243,8 +241,7 @@ public final class CableFunctions {
   public static final FunctionSpec GAUGE =
       GROUP
           .function("GAUGE")
-          .description(
-              "Returns the smallest standard cable size that meets the drop and the rating")
+          .description("Returns the min. standard cable size for voltage drop and rating")
           .parameters(
               CableParameters.LENGTH,
               Parameters.AMPS,
@@ -253,13 +250,13 @@ public final class CableFunctions {
               CableParameters.FAMILY.orElse(CableSize.Family.AWG),
               Parameters.SYSTEM.orElse(PhaseSystem.DC),
               Parameters.POWER_FACTOR.orElse(1.0),
-              CableParameters.AMBIENT.orElse(Ampacity.USUAL_AMBIENT),
+              CableParameters.AIR_TEMP.orElse(Ampacity.USUAL_AMBIENT),
               CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 4"),
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
               CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"),
-              CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the amps"))
+              CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the current"))
           .returnsText("Cable size")
-          .formula("first size with drop at 60 °C ≤ limit and rating ≥ breaker")
+          .formula("first size with voltage drop at 60 °C ≤ limit and rating ≥ breaker")
           .source("see CABLE.DROP, CABLE.AMPACITY and CABLE.BREAKER (NEC for AWG, IEC for mm²)")
           .caution(
               "Enter the actual upstream breaker: a cable on a breaker above its rating is "
@@ -277,14 +274,14 @@ public final class CableFunctions {
   public static final FunctionSpec LOOP =
       GROUP
           .function("LOOP")
-          .description("Returns the line-to-earth loop at the end of a cable, cold")
+          .description("Returns the earth loop impedance at the end of a cable, cold")
           .parameters(
               CableParameters.SIZE,
               CableParameters.LENGTH,
               CableParameters.SOURCE_OHMS,
               CableParameters.EARTH_SIZE.orElse(null, "the same size"))
-          .returns(Unit.OHM, "Loop at 20 °C")
-          .formula("source + L·(R line + R earth)")
+          .returns(Unit.OHM, "Earth loop impedance at 20 °C")
+          .formula("source + L·(R leg + R earth)")
           .source("IEC 60364-4-41; resistances as in CABLE.RESISTANCE at 20 °C")
           .caution(
               "Planning figure only. Have loop impedance, polarity, earth (ground) "
@@ -334,7 +331,7 @@ public final class CableFunctions {
     return Ampacity.of(
         a.get(CableParameters.SIZE),
         a.get(CableParameters.METHOD),
-        a.get(CableParameters.AMBIENT),
+        a.get(CableParameters.AIR_TEMP),
         a.get(CableParameters.LOADED_CONDUCTORS).intValue(),
         a.get(CableParameters.LAID));
   }
@@ -349,10 +346,10 @@ public final class CableFunctions {
         new CalculationStep(
             "I₀", "rating in the table", rating.tableAmps(), Unit.AMPERE, rating.source()),
         new CalculationStep(
-            "f₁", "factor for the air around it", rating.ambientFactor(), Unit.SHARE, ""),
+            "f₁", "factor for air temperature", rating.ambientFactor(), Unit.SHARE, ""),
         new CalculationStep(
             "f₂",
-            "factor for loaded conductors and how it lies",
+            "factor for loaded conductors and grouping",
             rating.laidFactor(),
             Unit.SHARE,
             ""));
@@ -375,7 +372,7 @@ public final class CableFunctions {
         a.get(CableParameters.MAX_DROP),
         system,
         a.get(Parameters.POWER_FACTOR),
-        a.get(CableParameters.AMBIENT),
+        a.get(CableParameters.AIR_TEMP),
         loaded == null ? cautiouslyLoaded(system) : loaded.intValue(),
         a.get(CableParameters.METHOD),
         a.get(CableParameters.LAID),
@@ -389,16 +386,15 @@ public final class CableFunctions {
     CableSize size = Sizing.gauge(a.get(CableParameters.FAMILY), need);
     Ampacity rating = Ampacity.of(size, need.method(), need.ambient(), need.loaded(), need.laid());
     List<CalculationStep> steps = new ArrayList<>();
-    steps.add(
-        new CalculationStep("In", "breaker ahead of the cable", need.breaker(), Unit.AMPERE, ""));
+    steps.add(new CalculationStep("In", "upstream breaker", need.breaker(), Unit.AMPERE, ""));
     steps.addAll(ratingSteps(rating));
     steps.add(new CalculationStep("Iz", "rating of the size", rating.amps(), Unit.AMPERE, ""));
     steps.add(
         new CalculationStep(
-            "ΔU max", "drop allowed", need.maxDrop() * need.volts(), Unit.VOLT, ""));
+            "ΔU max", "max. voltage drop", need.maxDrop() * need.volts(), Unit.VOLT, ""));
     steps.add(
         new CalculationStep(
-            "ΔU", "drop of the size at 60 °C", Sizing.drop(size, need), Unit.VOLT, ""));
+            "ΔU", "voltage drop of the size at 60 °C", Sizing.drop(size, need), Unit.VOLT, ""));
     return steps;
   }
 
@@ -406,14 +402,14 @@ public final class CableFunctions {
     return List.of(
         new CalculationStep(
             "0.8·U₀/Z",
-            "amps of an earth fault",
+            "current of an earth fault",
             Protection.faultAmps(
                 a.get(CableParameters.LOOP_OHMS), a.get(CableParameters.VOLTS_TO_EARTH)),
             Unit.AMPERE,
             ""),
         new CalculationStep(
             "Ia",
-            "amps that trip the breaker at once",
+            "current that trips the breaker instantly",
             Protection.tripAmps(a.get(CableParameters.BREAKER), a.get(CableParameters.CURVE)),
             Unit.AMPERE,
             "IEC 60898-1"));
@@ -475,9 +471,10 @@ public final class CableFunctions {
     double amps = run.endAmps(watts, volts);
     List<CalculationStep> steps = new ArrayList<>(runSteps(a, run));
     steps.add(
-        new CalculationStep("V", "volts at the load", run.endVolts(watts, volts), Unit.VOLT, ""));
-    steps.add(new CalculationStep("I", "amps in a line", amps, Unit.AMPERE, ""));
-    steps.add(new CalculationStep("n·I²·R", "heat in the cable", run.heat(amps), Unit.WATT, ""));
+        new CalculationStep("V", "voltage at the load", run.endVolts(watts, volts), Unit.VOLT, ""));
+    steps.add(new CalculationStep("I", "current in one leg", amps, Unit.AMPERE, ""));
+    steps.add(
+        new CalculationStep("n·I²·R", "heat loss in the cable", run.heat(amps), Unit.WATT, ""));
     return steps;
   }
 }

@@ -37,19 +37,19 @@ final class CableParameters {
       Parameters.temperature("conductor_temp", "Temperature of the conductor");
 
   static final Parameter<Double> PARALLEL =
-      Parameters.count("parallel", "Number of equal cables side by side");
+      Parameters.count("parallel", "Number of equal cables in parallel");
 
   static final Parameter<Metal> METAL =
       Parameter.of(
           "metal", "\"Cu\" or \"Al\"", Unit.NONE, SINGLE, ArgumentParsers.word(Metal.class));
 
   static final Parameter<Double> SUPPLY_VOLTS =
-      Parameters.positive("supply_volts", "Volts where the cable starts", Unit.VOLT);
+      Parameters.positive("supply_volts", "Voltage at the start of the cable", Unit.VOLT);
 
   static final Parameter<Double> MAX_DROP =
       Parameter.of(
           "max_drop",
-          "Largest drop allowed, share of the volts",
+          "Max. voltage drop, share of the supply voltage",
           Unit.SHARE,
           SINGLE,
           ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))));
@@ -62,8 +62,8 @@ final class CableParameters {
           SINGLE,
           ArgumentParsers.word(CableSize.Family.class));
 
-  static final Parameter<Double> AMBIENT =
-      Parameters.temperature("ambient", "Air around the cable at its hottest");
+  static final Parameter<Double> AIR_TEMP =
+      Parameters.temperature("air_temp", "Maximum air temperature around the cable");
 
   static final Parameter<Double> LOADED_CONDUCTORS =
       Parameter.of(
@@ -79,8 +79,8 @@ final class CableParameters {
   static final Parameter<Ampacity.Method> METHOD =
       Parameter.of(
           "method",
-          "Kind of cable: \"flexible\", \"cord\", \"rubber\", \"feeder\" (single cores not"
-              + " touching) or \"building\"",
+          "Type of cable: \"flexible\", \"cord\", \"rubber\", \"feeder\" (single cores"
+              + " not touching) or \"building\"",
           Unit.NONE,
           SINGLE,
           ArgumentParsers.word(Ampacity.Method.class));
@@ -88,19 +88,19 @@ final class CableParameters {
   static final Parameter<InstallationMethod> LAID =
       Parameter.of(
           "laid",
-          "How it lies: \"free\", \"bunched 6\" (cables), \"drum 2 layers\", \"radial drum\" or"
-              + " \"radial drum ventilated\"",
+          "How it is laid: \"free\", \"bunched 6\" (cables), \"drum 2 layers\", \"radial"
+              + " drum\" or \"radial drum ventilated\"",
           Unit.NONE,
           SINGLE,
           (name, raw) -> InstallationMethod.parse(name, ArgumentParsers.asText(name, raw)));
 
   static final Parameter<Double> BREAKER =
-      Parameters.positive("breaker", "Rating of the breaker ahead of the cable", Unit.AMPERE);
+      Parameters.positive("breaker", "Rating of the upstream breaker", Unit.AMPERE);
 
   static final Parameter<Protection.Standard> STANDARD =
       Parameter.of(
           "standard",
-          "Whose ratings: \"IEC\" or \"NEC\"",
+          "Standard of the ratings: \"IEC\" or \"NEC\"",
           Unit.NONE,
           SINGLE,
           ArgumentParsers.word(Protection.Standard.class));
@@ -110,25 +110,27 @@ final class CableParameters {
 
   static final Parameter<Double> SOURCE_OHMS =
       Parameters.positive(
-          "source_ohms", "Loop of the supply, measured or from the set's maker", Unit.OHM);
+          "source_ohms",
+          "Loop impedance of the supply, measured or from the generator's maker",
+          Unit.OHM);
 
   static final Parameter<CableSize> EARTH_SIZE =
       SIZE.named("earth_size", "Size of the earth conductor");
 
   static final Parameter<Double> LOOP_OHMS =
       Parameters.positive(
-          "loop_ohms", "Line-to-earth loop at the end of the cable, cold", Unit.OHM);
+          "loop_ohms", "Earth loop impedance at the end of the cable, cold", Unit.OHM);
 
   static final Parameter<Protection.Curve> CURVE =
       Parameter.of(
           "curve",
-          "Curve of the breaker: \"B\", \"C\" or \"D\"",
+          "Trip curve of the breaker: \"B\", \"C\" or \"D\"",
           Unit.NONE,
           SINGLE,
           ArgumentParsers.word(Protection.Curve.class));
 
   static final Parameter<Double> VOLTS_TO_EARTH =
-      Parameters.positive("volts_to_earth", "Volts of a line to earth", Unit.VOLT);
+      Parameters.positive("volts_to_earth", "Voltage of a leg to earth", Unit.VOLT);
 
   private static CableSize cableSize(String name, Object raw) {
     return raw instanceof Double d

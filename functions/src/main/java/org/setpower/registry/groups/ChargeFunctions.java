@@ -15,12 +15,12 @@ import org.setpower.registry.FunctionSpec;
 public final class ChargeFunctions {
   private ChargeFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("CHARGE", "packs on the charger");
+  static final FunctionGroup GROUP = new FunctionGroup("CHARGE", "battery packs on the charger");
 
   public static final FunctionSpec HOURS =
       GROUP
           .function("HOURS")
-          .description("Returns the hours that a lithium pack takes on a charger")
+          .description("Returns the charging time of a lithium battery")
           .parameters(
               PackParameters.AMP_HOURS,
               PackParameters.CHARGE_AMPS,
@@ -29,8 +29,8 @@ public final class ChargeFunctions {
               PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION),
               PackParameters.CELLS.orElse(1.0),
               PackParameters.MILLIOHMS.orElse(null, "300/Ah for each cell"),
-              Parameters.TEMP.orElse(25.0))
-          .returns(Unit.HOUR, "Hours on the charger")
+              Parameters.BATTERY_TEMP.orElse(25.0))
+          .returns(Unit.HOUR, "Charging time")
           .formula(
               "constant current to 4.20 (LFP 3.65) V a cell, then Δt = R/m · ln((V − E₀)/(V − E₁))"
                   + " to the target or 0.05 C, whichever is first")
@@ -53,10 +53,10 @@ public final class ChargeFunctions {
                   List.of(
                       new CalculationStep(
                           "",
-                          "charge at which the current starts to fall",
+                          "state of charge at which the current starts to fall",
                           charging(a).turningCharge(),
                           Unit.SHARE,
-                          "E + I·R = full volts of the cell")))
+                          "E + I·R = full voltage of the cell")))
           .implementation(
               a -> charging(a).hours(a.get(PackParameters.FROM), a.get(PackParameters.TO)));
 
@@ -67,19 +67,19 @@ public final class ChargeFunctions {
         a.get(PackParameters.AMP_HOURS),
         a.get(PackParameters.MILLIOHMS),
         a.get(PackParameters.CHARGE_AMPS),
-        a.get(Parameters.TEMP));
+        a.get(Parameters.BATTERY_TEMP));
   }
 
   public static final FunctionSpec MAINS =
       GROUP
           .function("MAINS")
-          .description("Returns the watt-hours from the wall to charge a pack")
+          .description("Returns the mains energy to charge a battery")
           .parameters(
               Parameters.WATT_HOURS,
               PackParameters.FROM,
               PackParameters.TO,
               Parameters.EFFICIENCY.orElse(0.85))
-          .returns(Unit.WATT_HOUR, "Watt-hours from the wall")
+          .returns(Unit.WATT_HOUR, "Energy from the mains")
           .formula("Wh · (to − from) / efficiency")
           .source("energy balance; 85 % for charger and cells together: common practice")
           .errorCodes(ChargeErrorCode.BACKWARDS)
@@ -95,12 +95,12 @@ public final class ChargeFunctions {
   public static final FunctionSpec CHANNELS =
       GROUP
           .function("CHANNELS")
-          .description("Returns the charger channels needed for a number of packs")
+          .description("Returns the charger channels required for a number of batteries")
           .parameters(
               PackParameters.PACK_COUNT, PackParameters.HOURS_FREE, PackParameters.HOURS_EACH)
           .returns(Unit.PIECES, "Channels")
           .formula("packs / floor(hours_free / hours_each), rounded up")
-          .source("division; a pack is not split between channels")
+          .source("division; a battery is not split between channels")
           .errorCodes(ChargeErrorCode.NO_TURN)
           .example("=CHARGE.CHANNELS(10;8;2.5)", 4.0)
           .implementation(

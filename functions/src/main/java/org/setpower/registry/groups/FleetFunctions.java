@@ -24,22 +24,22 @@ import org.setpower.registry.RangeTable;
 public final class FleetFunctions {
   private FleetFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("FLEET", "a stock of packs");
+  static final FunctionGroup GROUP = new FunctionGroup("FLEET", "a stock of battery packs");
 
   private static final Parameter<Double> MEASURED_WH =
       Parameters.notNegative(
-          "measured_wh", "Wh a full pack gave at room temperature", Unit.WATT_HOUR);
+          "measured_wh", "Wh that the full battery gave at room temperature", Unit.WATT_HOUR);
   private static final Parameter<Double> RATED_WH =
-      Parameters.positive("rated_wh", "Wh on its label", Unit.WATT_HOUR);
+      Parameters.positive("rated_wh", "Wh on the label", Unit.WATT_HOUR);
 
   public static final FunctionSpec HEALTH =
       GROUP
           .function("HEALTH")
-          .description("Returns the health of a pack: what it still gives of its rating")
+          .description("Returns the state of health of a battery from a capacity test")
           .parameters(MEASURED_WH, RATED_WH)
-          .returns(Unit.SHARE, "Health")
+          .returns(Unit.SHARE, "State of health")
           .formula("measured_wh / rated_wh")
-          .source("the definition of health in this workbook")
+          .source("definition of state of health used here")
           .caution(
               "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the"
                   + " fire service. Quarantine a cold battery that was dropped, got wet or is "
@@ -54,28 +54,28 @@ public final class FleetFunctions {
   private static final Parameter<Double> RETIRE_AT =
       Parameter.of(
               "retire_at",
-              "Health at which it is retired",
+              "State of health at which it is retired",
               Unit.SHARE,
               Parameter.Shape.SINGLE,
               ArgumentParsers.number((n, v) -> Checks.above(n, Checks.share(n, v), 0)))
           .orElse(0.8);
 
-  public static final FunctionSpec LOSS =
+  public static final FunctionSpec FADE =
       GROUP
-          .function("LOSS")
-          .description("Returns the health that a pack lost in 100 cycles, on average since new")
+          .function("FADE")
+          .description("Returns the loss of state of health in 100 cycles, on average since new")
           .parameters(CYCLES, Parameters.HEALTH.required())
-          .returns(Unit.SHARE, "Health lost in 100 cycles")
+          .returns(Unit.SHARE, "State of health lost in 100 cycles")
           .formula("100 · (1 − health) / cycles")
           .source("an average since new")
-          .caution("The next 100 cycles may cost more: cells bend down at the end")
-          .example("=FLEET.LOSS(200;90%)", 0.05)
+          .caution("Capacity falls faster near end of life: the next 100 cycles may cost more")
+          .example("=FLEET.FADE(200;90%)", 0.05)
           .implementation(a -> Ageing.lossInHundred(a.get(CYCLES), a.get(Parameters.HEALTH)));
 
   private static final Parameter<ForecastBound> OUTLOOK =
       Parameter.of(
               "outlook",
-              "\"least\" or \"most\": which end of the range",
+              "\"least\" or \"most\": lower or upper end of the range",
               Unit.NONE,
               Parameter.Shape.SINGLE,
               ArgumentParsers.word(ForecastBound.class))
@@ -84,20 +84,20 @@ public final class FleetFunctions {
   public static final FunctionSpec CYCLESLEFT =
       GROUP
           .function("CYCLESLEFT")
-          .description("Returns how many cycles a pack has left, at least or at most")
+          .description("Returns the min. or max. remaining cycles of a battery")
           .parameters(CYCLES, Parameters.HEALTH.required(), RETIRE_AT, OUTLOOK)
-          .returns(Unit.NONE, "Cycles left")
+          .returns(Unit.NONE, "Remaining cycles")
           .formula(
-              "least: 0.6 · the fewest, most: 1.4 · the most of cycles · (n(retire_at)/n(health) −"
-                  + " 1), n: cycles of each of six measured cells")
+              "least: 0.6 · the min., most: 1.4 · the max. of cycles ·"
+                  + " (n(retire_at)/n(health) − 1), n: cycles of each of six measured cells")
           .source(
               "T. Baumhöfer et al., J. Power Sources 247 (2014) 332,"
                   + " doi:10.1016/j.jpowsour.2013.08.108; 0.6 and 1.4 cover each of the six"
                   + " foretold from the other five")
           .caution(
-              "The cells were NMC of one kind, cycled one way: LFP, lead, heat, storing full and"
-                  + " cycles nobody counted change it. Plan with the least, and test again every 50"
-                  + " cycles")
+              "The cells were NMC of one type, cycled one way: LFP, lead, heat, storage at"
+                  + " full charge and uncounted cycles change it. Plan with \"least\", and test"
+                  + " again every 50 cycles")
           .errorCodes(FleetErrorCode.TOO_EARLY, FleetErrorCode.BELOW_MEASURED)
           .example("=FLEET.CYCLESLEFT(200;90%)", 81.9048)
           .example("=FLEET.CYCLESLEFT(200;90%;80%;\"most\")", 256.0)
@@ -106,16 +106,16 @@ public final class FleetFunctions {
                   List.of(
                       new CalculationStep(
                           "",
-                          "at the least",
+                          "lower end",
                           cyclesLeft(a, ForecastBound.LEAST),
                           Unit.NONE,
-                          "0.6 · the fewest"),
+                          "0.6 · the min."),
                       new CalculationStep(
                           "",
-                          "at the most",
+                          "upper end",
                           cyclesLeft(a, ForecastBound.MOST),
                           Unit.NONE,
-                          "1.4 · the most")))
+                          "1.4 · the max.")))
           .implementation(a -> cyclesLeft(a, a.get(OUTLOOK)));
 
   private static double cyclesLeft(Arguments a, ForecastBound outlook) {
@@ -123,41 +123,45 @@ public final class FleetFunctions {
   }
 
   private static final Parameter<Object> HEALTHS =
-      Parameters.range("healths", "Health of each pack", Unit.SHARE);
+      Parameters.range("healths", "State of health of each battery", Unit.SHARE);
   private static final Parameter<Double> LIMIT =
-      Parameters.positive("limit", "Score from which a pack stands apart", Unit.NONE).orElse(3.5);
+      Parameters.positive("limit", "Score above which a battery is an outlier", Unit.NONE)
+          .orElse(3.5);
   private static final Parameter<Object> KINDS =
-      Parameters.range("kinds", "Kind of each pack", Unit.NONE).orElse(null, "all of one kind");
+      Parameters.range("types", "Type of each battery", Unit.NONE).orElse(null, "all of one type");
 
-  public static final FunctionSpec ODD =
+  public static final FunctionSpec OUTLIER =
       GROUP
-          .function("ODD")
-          .description("Returns 1 for each pack whose health stands apart from its kind, else 0")
+          .function("OUTLIER")
+          .description("Returns 1 for each outlier in state of health, otherwise 0")
           .parameters(HEALTHS, LIMIT, KINDS)
-          .returnsTable("Packs that stand apart", "stands apart (1 or 0)")
+          .returnsTable("Outliers", "outlier (1 or 0)")
           .formula("|0.6745 · (health − median) / MAD| > limit")
           .source(
               "B. Iglewicz, D. Hoaglin, How to Detect and Handle Outliers (ASQC, 1993): modified"
                   + " z-score")
-          .caution("It may stand apart by being better; #N/A for a kind of fewer than 5 packs")
+          .caution(
+              "An outlier may be better than the others; #N/A for a type of fewer than 5"
+                  + " batteries")
           .errorCodes(FleetErrorCode.TOO_FEW)
-          .example("=FLEET.ODD({0.95|0.94|0.96|0.93|0.71})", 0.0)
+          .example("=FLEET.OUTLIER({0.95|0.94|0.96|0.93|0.71})", 0.0)
           .implementation(FleetFunctions::odd);
 
   private static final Parameter<Object> CELL_VOLTS =
-      Parameters.range("cell_volts", "Volts of the cells, rested an hour, no load", Unit.VOLT);
+      Parameters.range(
+          "cell_volts", "Voltages of the cells, rested for an hour, no load", Unit.VOLT);
 
-  public static final FunctionSpec SPREAD =
+  public static final FunctionSpec IMBALANCE =
       GROUP
-          .function("SPREAD")
-          .description("Returns the volts between the best and the worst cell of a pack")
+          .function("IMBALANCE")
+          .description("Returns the voltage imbalance between the cells of a battery")
           .parameters(CELL_VOLTS)
-          .returns(Unit.VOLT, "Spread")
+          .returns(Unit.VOLT, "Imbalance")
           .formula("highest − lowest")
           .source("arithmetic")
-          .caution("LFP shows its spread only when full or nearly empty: its curve is flat")
+          .caution("LFP shows its imbalance only when full or nearly empty: its curve is flat")
           .errorCodes(FleetErrorCode.ONE_CELL)
-          .example("=FLEET.SPREAD({3.98;3.97;3.91;3.98})", 0.07)
+          .example("=FLEET.IMBALANCE({3.98;3.97;3.91;3.98})", 0.07)
           .implementation(FleetFunctions::spread);
 
   private static Object[][] odd(Arguments a) {
@@ -165,8 +169,8 @@ public final class FleetFunctions {
     RangeTable table =
         byKind
             ? RangeTable.beside(
-                "the packs", new String[] {"healths", "kinds"}, a.get(HEALTHS), a.get(KINDS))
-            : RangeTable.beside("the packs", new String[] {"healths"}, a.get(HEALTHS));
+                "the batteries", new String[] {"healths", "types"}, a.get(HEALTHS), a.get(KINDS))
+            : RangeTable.beside("the batteries", new String[] {"healths"}, a.get(HEALTHS));
     Map<String, List<RangeTable.Row>> kinds = new LinkedHashMap<>();
     for (RangeTable.Row row : table.filledRows()) {
       if (!row.leavesOut(0)) {

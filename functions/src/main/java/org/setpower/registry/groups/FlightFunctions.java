@@ -33,7 +33,7 @@ import org.setpower.registry.RangeTable;
 public final class FlightFunctions {
   private FlightFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("FLIGHT", "packs in the air");
+  static final FunctionGroup GROUP = new FunctionGroup("FLIGHT", "batteries on flights");
 
   private static final String BAGGAGE_SOURCE =
       "ICAO Technical Instructions and IATA DGR Table 2.3.A; 49 CFR 175.10 and FAA PackSafe";
@@ -54,23 +54,23 @@ public final class FlightFunctions {
 
   private static final Parameter<Object> WATT_HOURS_RANGE =
       Parameters.range(
-          "watt_hours_range", "Watt-hours printed on one pack, kind by kind", Unit.WATT_HOUR);
+          "watt_hours_range", "Watt-hours printed on one battery, type by type", Unit.WATT_HOUR);
   private static final Parameter<Object> QUANTITY_RANGE =
-      Parameters.range("quantity_range", "How many of each kind", Unit.PIECES);
+      Parameters.range("quantity_range", "Quantity of each type", Unit.PIECES);
   private static final Parameter<Object> DATES =
       Parameters.range("dates", "Days of the flights", Unit.NONE).asDate();
   private static final Parameter<Object> RULES_RANGE =
-      Parameters.range("rules_range", "Whose rules on each: \"ICAO\" or \"US\"", Unit.NONE);
+      Parameters.range("rules_range", "Rules of each flight: \"ICAO\" or \"US\"", Unit.NONE);
   private static final Parameter<Object> ANSWERS =
       Parameters.range(
           "answers",
-          "How many a person each airline agrees to; 0: it refuses, blank: no answer yet",
+          "Number per person that each airline agrees to; 0: it refuses, blank: no answer" + " yet",
           Unit.PIECES);
 
   public static final FunctionSpec CLASS =
       GROUP
           .function("CLASS")
-          .description("Returns where a pack may travel with its owner")
+          .description("Returns where a battery may travel with its owner")
           .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
           .returnsText("Class")
           .source(BAGGAGE_SOURCE)
@@ -84,11 +84,11 @@ public final class FlightFunctions {
   public static final FunctionSpec LIMIT =
       GROUP
           .function("LIMIT")
-          .description("Returns how many such packs one person may take")
+          .description("Returns the max. number of such batteries per person")
           .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
-          .returns(Unit.PIECES, "At most a person")
+          .returns(Unit.PIECES, "Max. per person")
           .source(BAGGAGE_SOURCE)
-          .caution(CAUTION + ". The 20 spares are all kinds together. Airlines often allow fewer")
+          .caution(CAUTION + ". The 20 spares are all types together. Airlines often allow fewer")
           .errorCodes(
               FlightErrorCode.BEFORE_OLDEST,
               FlightErrorCode.AFTER_EDITION,
@@ -102,10 +102,10 @@ public final class FlightFunctions {
       GROUP
           .function("PEOPLE")
           .description(
-              "Returns the fewest travellers who can carry these lithium-ion packs as spares")
+              "Returns the min. number of travellers for these lithium-ion spare batteries")
           .parameters(WATT_HOURS_RANGE, QUANTITY_RANGE, BOOK, DAY)
           .returns(Unit.PIECES, "Travellers")
-          .formula("the larger of ⌈packs over 100 Wh / 2⌉ and ⌈all packs / 20⌉")
+          .formula("the larger of ⌈batteries over 100 Wh / 2⌉ and ⌈all batteries / 20⌉")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Airlines often allow fewer")
           .errorCodes(
@@ -118,7 +118,8 @@ public final class FlightFunctions {
   public static final FunctionSpec STRICTEST =
       GROUP
           .function("STRICTEST")
-          .description("Returns where a pack may travel with its owner on all of several flights")
+          .description(
+              "Returns where a battery may travel with its owner on all of several flights")
           .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
           .returnsText("Class")
           .formula("the strictest class; an airline that agreed no longer has to, 0 leaves cargo")
@@ -134,13 +135,14 @@ public final class FlightFunctions {
                           flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS))
                       .word());
 
-  public static final FunctionSpec FEWEST =
+  public static final FunctionSpec MINLIMIT =
       GROUP
-          .function("FEWEST")
-          .description("Returns how many such packs one person may take on all of several flights")
+          .function("MINLIMIT")
+          .description(
+              "Returns the max. number of such batteries per person on all of several flights")
           .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
-          .returns(Unit.PIECES, "At most a person")
-          .formula("the least of the rules' numbers and the airlines' answers")
+          .returns(Unit.PIECES, "Max. per person")
+          .formula("the smallest of the rules' numbers and the airlines' answers")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Have the answer in writing")
           .errorCodes(
@@ -149,7 +151,7 @@ public final class FlightFunctions {
               FlightErrorCode.ANSWER_MISSING,
               FlightErrorCode.NO_COUNT)
           .example(
-              "=FLIGHT.FEWEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
+              "=FLIGHT.MINLIMIT(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
           .implementation(
               a ->
                   (double)
@@ -159,9 +161,10 @@ public final class FlightFunctions {
   public static final FunctionSpec CARGO =
       GROUP
           .function("CARGO")
-          .description("Returns UN number, packing instruction and section of packs as air cargo")
+          .description(
+              "Returns UN number, packing instruction and section for batteries as air cargo")
           .parameters(LABEL_WATT_HOURS, PACKING, CELLS, DAY)
-          .returnsText("How it goes as cargo")
+          .returnsText("Shipment as cargo")
           .source(CARGO_SOURCE)
           .caution("Have it declared by a trained shipper. Airline and forwarder may refuse it")
           .errorCodes(
@@ -186,14 +189,13 @@ public final class FlightFunctions {
   public static final FunctionSpec CARGOCHARGE =
       GROUP
           .function("CARGOCHARGE")
-          .description(
-              "Returns the highest share of charge that lithium packs may hold as air cargo")
+          .description("Returns the max. state of charge of lithium batteries as air cargo")
           .parameters(PACKING, CARGO_WATT_HOURS, DAY)
           .returns(Unit.SHARE, "Share of the rated Wh")
           .source(CARGO_SOURCE)
           .caution(
-              "The share is of the rated Wh: the gauge of an aged pack reads higher at the same"
-                  + " charge. Above it two states must approve")
+              "The share is of the rated Wh: the gauge of an aged battery reads higher at the"
+                  + " same charge. Above it two states must approve")
           .errorCodes(
               FlightErrorCode.AFTER_EDITION,
               FlightErrorCode.CHARGE_RECOMMENDED,
@@ -208,7 +210,8 @@ public final class FlightFunctions {
       GROUP
           .function("RULE")
           .description(
-              "Returns the rule for a pack in one sentence, with authority, edition and date")
+              "Returns the rule for a battery in one sentence, with authority, edition and"
+                  + " date")
           .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
           .returnsText("Rule")
           .source(BAGGAGE_SOURCE)
@@ -216,7 +219,7 @@ public final class FlightFunctions {
           .errorCodes(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example(
               "=FLIGHT.RULE(200)",
-              "A pack over 160 Wh does not travel with its owner, only as declared cargo."
+              "A battery over 160 Wh does not travel with its owner, only as declared cargo."
                   + " ICAO/IATA, DGR Table 2.3.A, 2018, same limits in the 67th edition 2026; in"
                   + " force since 2018-01-01, held here until 2026-12-31.")
           .implementation(a -> rule(a).sentence());
@@ -236,7 +239,7 @@ public final class FlightFunctions {
     String[] columns = {"watt_hours_range", "quantity_range"};
     List<PassengerCount.Packs> packs = new ArrayList<>();
     for (RangeTable.Row row :
-        RangeTable.beside("the packs", columns, a.get(WATT_HOURS_RANGE), a.get(QUANTITY_RANGE))
+        RangeTable.beside("the batteries", columns, a.get(WATT_HOURS_RANGE), a.get(QUANTITY_RANGE))
             .filledRows()) {
       packs.add(
           new PassengerCount.Packs(

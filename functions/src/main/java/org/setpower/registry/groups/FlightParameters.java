@@ -15,14 +15,13 @@ import org.setpower.registry.Parameter;
 final class FlightParameters {
   private FlightParameters() {}
 
-  static final Parameter<LocalDate> ON_DATE = Parameters.date("on_date", "Day that counts");
+  static final Parameter<LocalDate> ON_DATE =
+      Parameters.date("on_date", "Date for which the rules apply");
 
   /** Wh on the label of a pack, for rules that go by it; 0 means that none is printed. */
   static final Parameter<Double> LABEL_WATT_HOURS =
       Parameters.notNegative(
-          "watt_hours",
-          "Watt-hours printed on one pack as it stands (0: none are printed)",
-          Unit.WATT_HOUR);
+          "watt_hours", "Watt-hours printed on one battery (0: none are printed)", Unit.WATT_HOUR);
 
   static final Parameter<CarriageMode> CARRIED =
       Parameter.of(
@@ -43,7 +42,7 @@ final class FlightParameters {
   static final Parameter<RuleBook> RULES =
       Parameter.of(
           "rules",
-          "Whose rules: \"ICAO\" (most airlines) or \"US\"",
+          "Rules: \"ICAO\" (most airlines) or \"US\"",
           Unit.NONE,
           SINGLE,
           ArgumentParsers.word(RuleBook.class));
@@ -51,7 +50,7 @@ final class FlightParameters {
   static final Parameter<Packing> PACKING =
       Parameter.of(
           "packing",
-          "How the packs are packed: \"alone\", \"with equipment\" or \"in equipment\"",
+          "How the batteries are packed: \"alone\", \"with equipment\" or \"in" + " equipment\"",
           Unit.NONE,
           SINGLE,
           ArgumentParsers.word(Packing.class));

@@ -29,23 +29,22 @@ public final class GensetFunctions {
           + " Provide RCD protection: its short-circuit current is small and brief";
 
   private static final Parameter<Double> START =
-      Parameters.notNegative(
-          "start_watts", "Watts of all that draws at the worst starting moment", Unit.WATT);
+      Parameters.notNegative("start_watts", "Peak starting power of all loads together", Unit.WATT);
 
-  private static final Parameter<Double> SPARE =
-      Parameters.SPARE.named("spare", "Share on top of the running watts");
+  private static final Parameter<Double> HEADROOM =
+      Parameters.HEADROOM.named("headroom", "Headroom above the running watts");
 
   private static final Parameter<Double> RATED_PF =
-      Parameters.POWER_FACTOR.named("rated_pf", "Power factor that the set is rated at");
+      Parameters.POWER_FACTOR.named("rated_pf", "Power factor of the rating");
 
   private static final Parameter<Object> SIZES =
-      Parameters.range("sizes", "Sizes on offer", Unit.KILOVOLT_AMPERE);
+      Parameters.range("sizes", "Available sizes", Unit.KILOVOLT_AMPERE);
 
   private static final Parameter<Object> KW_RANGE =
-      Parameters.range("kw_range", "Load of each stretch of time", Unit.KILOWATT);
+      Parameters.range("kw_range", "Load of each period", Unit.KILOWATT);
 
   private static final Parameter<Object> HOURS_RANGE =
-      Parameters.range("hours_range", "Length of each stretch of time", Unit.HOUR);
+      Parameters.range("hours_range", "Length of each period", Unit.HOUR);
 
   private static final Parameter<Double> KILOWATT_HOURS =
       Parameters.notNegative("kilowatt_hours", "Energy from the grid", Unit.KILOWATT_HOUR);
@@ -71,12 +70,12 @@ public final class GensetFunctions {
       GROUP
           .function("DERATE")
           .description(
-              "Returns the share of its nameplate that a generator has left in thin or hot air")
+              "Returns the derating factor of a generator for altitude and air temperature")
           .parameters(
               SupplyParameters.ALTITUDE,
               SupplyParameters.AIR_TEMP,
               SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO))
-          .returns(Unit.SHARE, "Share of the nameplate left")
+          .returns(Unit.SHARE, "Share of the rating that remains")
           .formula("(1 − loss by altitude) × (1 − loss by temperature)")
           .source(
               "US Army TM 9-6115-673-13&P Table 2-3 (diesel, heat); operator manual of a portable"
@@ -92,17 +91,17 @@ public final class GensetFunctions {
   public static final FunctionSpec KVA =
       GROUP
           .function("KVA")
-          .description("Returns the nameplate kVA that a generator needs")
+          .description("Returns the required kVA rating of a generator")
           .parameters(
               Parameters.WATTS,
               Parameters.POWER_FACTOR.orElse(GeneratorRating.RATED_POWER_FACTOR),
-              SPARE.orElse(0.2, "20 %"),
+              HEADROOM.orElse(0.2, "20 %"),
               SupplyParameters.ALTITUDE.orElse(0.0),
               SupplyParameters.AIR_TEMP.orElse(40.0),
               SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO),
               START.orElse(0.0))
-          .returns(Unit.KILOVOLT_AMPERE, "Nameplate needed")
-          .formula("max(W·(1 + spare), start) as max(P/pf, P/0.8), over the derate")
+          .returns(Unit.KILOVOLT_AMPERE, "Required rating")
+          .formula("max(W·(1 + headroom), start) as max(P/pf, P/0.8), over the derate")
           .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
           .caution(AT_THE_SET + ". On three phases enter 3 × the watts of the busiest leg")
           .errorCodes(SupplyErrorCode.BEYOND_DERATE)
@@ -113,7 +112,7 @@ public final class GensetFunctions {
                   GeneratorRating.kva(
                       a.get(Parameters.WATTS),
                       a.get(Parameters.POWER_FACTOR),
-                      a.get(SPARE),
+                      a.get(HEADROOM),
                       a.get(START),
                       derate(a)));
 
@@ -128,19 +127,19 @@ public final class GensetFunctions {
           .example("=GENSET.KW(25)", 20.0)
           .implementation(a -> a.get(SupplyParameters.KVA) * a.get(RATED_PF));
 
-  public static final FunctionSpec PICK =
+  public static final FunctionSpec SIZE =
       GROUP
-          .function("PICK")
-          .description("Returns the smallest size on offer that is enough")
+          .function("SIZE")
+          .description("Returns the smallest sufficient size from a list")
           .parameters(SupplyParameters.KVA, SIZES)
-          .returns(Unit.KILOVOLT_AMPERE, "Size of the set")
+          .returns(Unit.KILOVOLT_AMPERE, "Size of the generator")
           .formula("smallest size ≥ kVA")
           .source("comparison")
           .caution(
               AT_THE_SET
-                  + ". Do not take one much too large: under 30 % load it risks wet stacking")
+                  + ". Do not take one much too large: under 30 % load a diesel risks wet stacking")
           .errorCodes(SupplyErrorCode.NO_SET)
-          .example("=GENSET.PICK(31;{25;37.5;50;75})", 37.5)
+          .example("=GENSET.SIZE(31;{25;37.5;50;75})", 37.5)
           .implementation(a -> GeneratorRating.pick(a.get(SupplyParameters.KVA), sizes(a)));
 
   public static final FunctionSpec LOADSHARE =
@@ -160,15 +159,15 @@ public final class GensetFunctions {
   public static final FunctionSpec FUEL =
       GROUP
           .function("FUEL")
-          .description("Returns the litres that a generator burns in an hour")
+          .description("Returns the fuel consumption of a generator in litres per hour")
           .parameters(
               SupplyParameters.KW,
               SupplyParameters.RATED_KW,
               SupplyParameters.FUEL.orElse(Fuel.DIESEL))
           .returns(Unit.LITRE_PER_HOUR, "Fuel per hour")
-          .formula("straight between quarter loads; idle = 27 % of the full-load burn")
+          .formula("linear between quarter loads; idle = 27 % of the consumption at full load")
           .source("common approximate diesel chart, 20 to 200 kW; idle: trade, 25 to 30 %")
-          .caution("The hour meter and the tank go before this")
+          .caution("Use the readings of hour meter and tank where there are any")
           .errorCodes(
               SupplyErrorCode.NO_CHART, SupplyErrorCode.OUTSIDE_CHART, SupplyErrorCode.OVERLOADED)
           .example("=GENSET.FUEL(10;20)", 3.4)
@@ -182,7 +181,7 @@ public final class GensetFunctions {
   public static final FunctionSpec FUELFOR =
       GROUP
           .function("FUELFOR")
-          .description("Returns the litres that a generator burns over a schedule of loads")
+          .description("Returns the fuel that a generator consumes over a schedule of loads")
           .parameters(
               KW_RANGE,
               HOURS_RANGE,
@@ -191,7 +190,9 @@ public final class GensetFunctions {
           .returns(Unit.LITRE, "Fuel")
           .formula("Σ GENSET.FUEL × hours")
           .source("see GENSET.FUEL")
-          .caution("0 kW is a set left running; leave out the hours when it is off")
+          .caution(
+              "0 kW is an idling generator, which still uses fuel; leave out the hours when"
+                  + " it is off")
           .errorCodes(
               SupplyErrorCode.NO_CHART, SupplyErrorCode.OUTSIDE_CHART, SupplyErrorCode.OVERLOADED)
           .example("=GENSET.FUELFOR({10|5};{8|4};20)", 36.4)
@@ -205,7 +206,9 @@ public final class GensetFunctions {
           .returns(Unit.KILOGRAM, "CO2")
           .formula("litres × factor")
           .source("EPA 2021 (diesel), EIA 2013 (petrol), DESNZ 2024 (HVO, from memory: check)")
-          .caution("Making and bringing the fuel is not in it; of HVO the carbon of plants neither")
+          .caution(
+              "Production and transport of the fuel are not included, nor is the plant carbon"
+                  + " of HVO")
           .example("=GENSET.CO2(100)", 270.0)
           .steps(
               a -> {
@@ -231,7 +234,7 @@ public final class GensetFunctions {
           .source(
               "Our World in Data carbon intensity (life cycle); United Kingdom 2024 and 2025: DESNZ"
                   + " (generation only)")
-          .caution("A mean of a year and a country; a contract or an hour can differ much")
+          .caution("A mean of one year and country; a contract or an hour can differ greatly")
           .errorCodes(SupplyErrorCode.NO_GRID_YEAR)
           .example("=GENSET.GRIDCO2(100;\"FR\")", 5.6039)
           .steps(
@@ -259,13 +262,13 @@ public final class GensetFunctions {
     return List.of(
         new CalculationStep(
             "f₁",
-            "share left at the altitude",
+            "share that remains at the altitude",
             GeneratorRating.altitudeFactor(a.get(SupplyParameters.ALTITUDE), engine),
             Unit.SHARE,
             ""),
         new CalculationStep(
             "f₂",
-            "share left at the air temperature",
+            "share that remains at the air temperature",
             GeneratorRating.temperatureFactor(a.get(SupplyParameters.AIR_TEMP), engine),
             Unit.SHARE,
             ""));

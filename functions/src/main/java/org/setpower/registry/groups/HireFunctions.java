@@ -3,7 +3,7 @@ package org.setpower.registry.groups;
 import static org.setpower.registry.groups.HireParameters.BACK_DATE;
 import static org.setpower.registry.groups.HireParameters.CURRENCY;
 import static org.setpower.registry.groups.HireParameters.DAY_RATE;
-import static org.setpower.registry.groups.HireParameters.LEAST_DAYS;
+import static org.setpower.registry.groups.HireParameters.MIN_DAYS;
 import static org.setpower.registry.groups.HireParameters.OUT_DATE;
 import static org.setpower.registry.groups.Parameters.EFFICIENCY;
 import static org.setpower.registry.groups.Parameters.WATT_HOURS;
@@ -36,7 +36,7 @@ import org.setpower.registry.RangeTable;
 public final class HireFunctions {
   private HireFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("HIRE", "hire money");
+  static final FunctionGroup GROUP = new FunctionGroup("HIRE", "hire and money");
 
   private static final String TRADE = "trade practice of rental houses; it varies by house";
   private static final String ROUNDING = "ISO 4217 minor units; half up, in decimals";
@@ -64,10 +64,10 @@ public final class HireFunctions {
       GROUP
           .function("DAYS")
           .description("Returns the charged days of a hire; the days out and back both count")
-          .parameters(OUT_DATE, BACK_DATE, DAYS_PER_WEEK, LEAST_DAYS, WEEKEND)
+          .parameters(OUT_DATE, BACK_DATE, DAYS_PER_WEEK, MIN_DAYS, WEEKEND)
           .returns(Unit.DAY, "Charged days")
           .formula(
-              "whole weeks · days_per_week + the rest, at most days_per_week; at least least_days")
+              "whole weeks · days_per_week + the rest, at most days_per_week; at least min_days")
           .source(TRADE)
           .errorCodes(HireErrorCode.BACK_BEFORE_OUT, HireErrorCode.TOO_LONG)
           .example("=HIRE.DAYS(\"2027-01-28\";\"2027-02-09\")", 6.0)
@@ -86,18 +86,18 @@ public final class HireFunctions {
                       a.get(OUT_DATE),
                       a.get(BACK_DATE),
                       a.get(DAYS_PER_WEEK),
-                      a.get(LEAST_DAYS),
+                      a.get(MIN_DAYS),
                       a.get(WEEKEND)));
 
   private static final Parameter<Object> DATES =
       Parameters.range("dates", "Days of the schedule; a day may have several rows", Unit.NONE)
           .asDate();
   private static final Parameter<Object> KIND_RANGE =
-      Parameters.range("kinds", "Kind of each: \"shoot\", \"prep\", \"travel\" …", Unit.NONE);
+      Parameters.range("kinds", "Type of each day: \"shoot\", \"prep\", \"travel\" …", Unit.NONE);
   private static final Parameter<Map<String, Double>> KIND_SHARES =
       Parameter.of(
           "kind_shares",
-          "Two columns: kind of day, share of a day charged",
+          "Two columns: type of day, share of a day charged",
           Unit.NONE,
           Parameter.Shape.RANGE,
           HireFunctions::kindShares);
@@ -109,10 +109,10 @@ public final class HireFunctions {
   public static final FunctionSpec KINDS =
       GROUP
           .function("KINDS")
-          .description("Returns the charged days of a schedule by kind of day; a date counts once")
-          .parameters(DATES, KIND_RANGE, KIND_SHARES, FIRST, LAST, LEAST_DAYS)
+          .description("Returns the charged days of a schedule by type of day; a date counts once")
+          .parameters(DATES, KIND_RANGE, KIND_SHARES, FIRST, LAST, MIN_DAYS)
           .returns(Unit.DAY, "Charged days")
-          .formula("Σ over the dates of the highest share of their kinds; at least least_days")
+          .formula("Σ over the dates of the highest share of their types; at least min_days")
           .source(TRADE)
           .errorCodes(
               HireErrorCode.UNKNOWN_KIND,
@@ -126,16 +126,12 @@ public final class HireFunctions {
           .implementation(
               a ->
                   HireDays.byKind(
-                      schedule(a),
-                      a.get(KIND_SHARES),
-                      a.get(FIRST),
-                      a.get(LAST),
-                      a.get(LEAST_DAYS)));
+                      schedule(a), a.get(KIND_SHARES), a.get(FIRST), a.get(LAST), a.get(MIN_DAYS)));
 
   private static final Parameter<Double> QUANTITY =
       Parameter.of(
           "quantity",
-          "How many pieces",
+          "Quantity",
           Unit.PIECES,
           Parameter.Shape.SINGLE,
           ArgumentParsers.number((n, v) -> Checks.atLeast(n, v, 0)));
@@ -191,18 +187,20 @@ public final class HireFunctions {
 
   private static final Parameter<Double> EXCHANGE_RATE =
       Parameters.positive(
-          "exchange_rate", "What one of the other currency costs in one's own", Unit.MONEY);
+          "exchange_rate",
+          "Price of one unit of the other currency in the local currency",
+          Unit.MONEY);
 
   public static final FunctionSpec CONVERT =
       GROUP
           .function("CONVERT")
           .description(
-              "Returns an amount of another currency in one's own, rounded to its minor unit")
+              "Returns an amount converted to the local currency, rounded to its minor unit")
           .parameters(AMOUNT, EXCHANGE_RATE, EURO)
-          .returns(Unit.MONEY, "Amount in one's own currency")
+          .returns(Unit.MONEY, "Amount in the local currency")
           .formula("amount · exchange_rate, rounded half up")
           .source(ROUNDING)
-          .caution("The rate is typed by you; what the bank charges is not in it")
+          .caution("Enter the exchange rate yourself; bank charges are not included")
           .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.CONVERT(1250;0.0875)", 109.38)
           .implementation(
@@ -211,7 +209,7 @@ public final class HireFunctions {
   private static final Parameter<Double> INSTALMENT_NUMBER =
       Parameter.of(
           "number",
-          "Which instalment, from 1",
+          "Number of the instalment, from 1",
           Unit.NONE,
           Parameter.Shape.SINGLE,
           ArgumentParsers.number((n, v) -> Checks.atLeast(n, Checks.whole(n, v), 1)));
@@ -219,7 +217,7 @@ public final class HireFunctions {
   private static final Parameter<Double> INSTALMENTS =
       Parameter.of(
           "instalments",
-          "How many instalments there are",
+          "Number of instalments",
           Unit.NONE,
           Parameter.Shape.SINGLE,
           ArgumentParsers.number(
@@ -228,7 +226,7 @@ public final class HireFunctions {
   public static final FunctionSpec INSTALMENT =
       GROUP
           .function("INSTALMENT")
-          .description("Returns one of equal instalments; all of them come to the amount exactly")
+          .description("Returns one of equal instalments; their sum is exactly the amount")
           .parameters(AMOUNT, INSTALMENT_NUMBER, INSTALMENTS, EURO)
           .returns(Unit.MONEY, "Instalment")
           .formula(
@@ -244,15 +242,15 @@ public final class HireFunctions {
               });
 
   private static final Parameter<Double> HOURLY_RATE =
-      Parameters.notNegative("hourly_rate", "Pay of an hour", Unit.MONEY);
+      Parameters.notNegative("hourly_rate", "Pay per hour", Unit.MONEY);
 
   private static final Parameter<Double> HOURS_WORKED =
-      Parameters.notNegative("hours_worked", "Hours worked in all", Unit.HOUR);
+      Parameters.notNegative("hours_worked", "Total hours worked", Unit.HOUR);
 
   private static final Parameter<Double> HOURS_A_DAY =
       Parameter.of(
           "hours_a_day",
-          "Hours of one day; all days are taken as long",
+          "Hours of one day; all days count as equally long",
           Unit.HOUR,
           Parameter.Shape.SINGLE,
           ArgumentParsers.number((n, v) -> Checks.atMost(n, Checks.above(n, v, 0), 24)));
@@ -271,13 +269,13 @@ public final class HireFunctions {
   public static final FunctionSpec OVERTIME =
       GROUP
           .function("OVERTIME")
-          .description("Returns what overtime adds to the pay of hours worked")
+          .description("Returns the overtime supplement on the pay of hours worked")
           .parameters(HOURLY_RATE, HOURS_WORKED, HOURS_A_DAY, OVERTIME_AFTER, OVERTIME_MORE, EURO)
-          .returns(Unit.MONEY, "Added by overtime")
+          .returns(Unit.MONEY, "Overtime supplement")
           .formula(
               "hourly_rate · hours_worked · max(0, 1 − overtime_after/hours_a_day) · overtime_more")
           .source("arithmetic; the hours and the share stand in the crew's agreement")
-          .caution("Night, rest and holiday rules of an agreement are not in it")
+          .caution("Night, rest and holiday rules of an agreement are not included")
           .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.OVERTIME(38;23.5;11.75;10;50%)", 66.5)
           .implementation(
@@ -309,7 +307,7 @@ public final class HireFunctions {
           .returnsTable("Tax by rate", "rate", "base (money)", "tax (money)", "gross (money)")
           .formula("base = rounded Σ amount · (1 − order_discount); tax = rounded base · rate")
           .source(ROUNDING)
-          .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
+          .caution("Enter the tax rates yourself; ask an accountant whether tax is due, and where")
           .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.TAX({100|50};{0.2|0.2};5%)", 0.2)
           .implementation(HireFunctions::tax);
@@ -317,23 +315,23 @@ public final class HireFunctions {
   public static final FunctionSpec TOTAL =
       GROUP
           .function("TOTAL")
-          .description("Returns what an order comes to with discount and tax")
+          .description("Returns the total of an order with discount and tax")
           .parameters(AMOUNTS, RATES, ORDER_DISCOUNT, EURO)
           .returns(Unit.MONEY, "Total with tax")
           .formula("the sum of base and tax over the rates of HIRE.TAX")
           .source(ROUNDING)
-          .caution("Rates are typed by you; whether tax is due, and where, is for an accountant")
+          .caution("Enter the tax rates yourself; ask an accountant whether tax is due, and where")
           .errorCodes(HireErrorCode.UNKNOWN_CURRENCY, HireErrorCode.NO_MINOR_UNIT)
           .example("=HIRE.TOTAL({100|50};{0.2|0};5%)", 161.5)
           .implementation(a -> OrderTax.total(lines(a), a.get(EURO)).doubleValue());
 
   private static final Parameter<Double> PURCHASE =
-      Parameters.notNegative("purchase", "Price to buy", Unit.MONEY);
+      Parameters.notNegative("purchase", "Purchase price", Unit.MONEY);
   private static final Parameter<Double> RESALE =
-      Parameters.notNegative("resale", "What it sells for afterwards", Unit.MONEY);
+      Parameters.notNegative("resale", "Resale price", Unit.MONEY);
   private static final Parameter<Double> UPKEEP_PER_DAY =
       Parameters.notNegative(
-              "upkeep_per_day", "Upkeep of an owned one for a day in use", Unit.MONEY)
+              "upkeep_per_day", "Maintenance of owned equipment per day of use", Unit.MONEY)
           .orElse(0.0);
 
   public static final FunctionSpec BREAKEVEN =
@@ -343,7 +341,7 @@ public final class HireFunctions {
           .parameters(PURCHASE, RESALE, DAY_RATE, UPKEEP_PER_DAY)
           .returns(Unit.DAY, "Hire days")
           .formula("(purchase − resale) / (day_rate − upkeep_per_day)")
-          .source("arithmetic; storage, interest and idle days are not in it")
+          .source("arithmetic; storage, interest and idle days are not included")
           .errorCodes(HireErrorCode.NEVER_PAYS)
           .example("=HIRE.BREAKEVEN(690;200;14)", 35.0)
           .implementation(
@@ -352,13 +350,13 @@ public final class HireFunctions {
                       a.get(PURCHASE), a.get(RESALE), a.get(DAY_RATE), a.get(UPKEEP_PER_DAY)));
 
   private static final Parameter<Double> PRICE =
-      Parameters.notNegative("price", "Price of the pack", Unit.MONEY);
+      Parameters.notNegative("price", "Price of the battery", Unit.MONEY);
   private static final Parameter<Double> CYCLES =
-      Parameters.positive("cycles", "Full cycles over its life", Unit.NONE);
+      Parameters.positive("cycles", "Full cycles over the battery's life", Unit.NONE);
   private static final Parameter<Double> HEALTH_AT_END =
       Parameter.of(
               "health_at_end",
-              "Share of its rating at the end of its life",
+              "State of health at the end of life",
               Unit.SHARE,
               Parameter.Shape.SINGLE,
               ArgumentParsers.number((n, v) -> Checks.above(n, Checks.share(n, v), 0)))
@@ -368,12 +366,12 @@ public final class HireFunctions {
   public static final FunctionSpec PERKWH =
       GROUP
           .function("PERKWH")
-          .description("Returns what a kWh delivered from a pack costs over its life")
+          .description("Returns lifetime cost per kWh delivered")
           .parameters(PRICE, WATT_HOURS, CYCLES, HEALTH_AT_END, GETS_THROUGH)
-          .returns(Unit.MONEY, "Cost of a delivered kWh")
+          .returns(Unit.MONEY, "Cost per kWh delivered")
           .formula("price / (Wh/1000 · cycles · (1 + health_at_end)/2 · efficiency)")
           .source("arithmetic; mean capacity over the life")
-          .caution("Without the electricity that charges it")
+          .caution("The electricity for charging is not included")
           .example("=HIRE.PERKWH(690;294;500)", 5.2154)
           .implementation(
               a ->

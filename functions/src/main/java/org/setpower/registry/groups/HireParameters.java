@@ -17,8 +17,8 @@ final class HireParameters {
 
   static final Parameter<LocalDate> BACK_DATE = Parameters.date("back_date", "Day it comes back");
 
-  static final Parameter<Double> LEAST_DAYS =
-      Parameters.notNegative("least_days", "Fewest days charged", Unit.DAY).orElse(0.0);
+  static final Parameter<Double> MIN_DAYS =
+      Parameters.notNegative("min_days", "Min. days charged", Unit.DAY).orElse(0.0);
 
   static final Parameter<Double> DAY_RATE =
       Parameters.notNegative("day_rate", "Price of one piece for a day", Unit.MONEY);

@@ -10,25 +10,25 @@ import org.setpower.supply.SteadyLoad;
 public final class LoadFunctions {
   private LoadFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("LOAD", "what is plugged in");
+  static final FunctionGroup GROUP = new FunctionGroup("LOAD", "loads");
 
   public static final FunctionSpec AMPS =
       GROUP
           .function("AMPS")
-          .description("Returns the amps that a load draws in each line")
+          .description("Returns the current of a load in each leg")
           .parameters(
               Parameters.WATTS_OR_NONE,
               Parameters.LINE_VOLTS,
               Parameters.SYSTEM.orElse(PhaseSystem.ONE),
               Parameters.POWER_FACTOR.orElse(1.0))
-          .returns(Unit.AMPERE, "Current in a line")
+          .returns(Unit.AMPERE, "Current in one leg")
           .formula("P/(U·pf), three-phase P/(√3·U·pf)")
           .source("identities of alternating current")
           .caution(
-              "Keep the earth (ground) leakage of all drivers below 30 % of the RCD's "
-                  + "rating: no function checks it. For a battery use the cut-off volts: the "
-                  + "current is highest when it is nearly empty. Inrush of LED drivers and motors"
-                  + " is not included")
+              "Keep the earth (ground) leakage of all drivers below 30 % of the RCD's rating:"
+                  + " no function checks it. For a battery enter the cut-off voltage: the current"
+                  + " is highest when it is nearly empty. Inrush of LED drivers and motors is not"
+                  + " included")
           .example("=LOAD.AMPS(1600;230;\"1PH\";0.98)", 7.0985)
           .implementation(
               a ->

@@ -27,25 +27,24 @@ public final class PackFunctions {
   static final FunctionGroup GROUP = new FunctionGroup("PACK", "one battery pack");
 
   private static final Parameter<Double> THROUGH = Parameters.EFFICIENCY.orElse(1.0);
-  private static final Parameter<Double> WARMTH = Parameters.TEMP.orElse(25.0);
+  private static final Parameter<Double> WARMTH = Parameters.BATTERY_TEMP.orElse(25.0);
   private static final Parameter<Chemistry> MADE_OF =
       PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION);
 
   private static final String COLD_SOURCE =
-      "measured cells: a 5 Ah 21700 cell of the type in Chen et al. 2020 (0 °C), a cold-chamber set"
-          + " of 2024 (−10…−30 °C, lower quartile of four), ARTS-Lab 2023 (LFP); lead: IEEE 485"
-          + " Table 1, US Army TM 10-6140-200-14";
+      "measured cells: a 5 Ah 21700 cell of the type in Chen et al. 2020 (0 °C),"
+          + " cold-chamber cells of 2024 (−10…−30 °C, lower quartile of four), ARTS-Lab"
+          + " 2023 (LFP); lead: IEEE 485 Table 1, US Army TM 10-6140-200-14";
 
   public static final FunctionSpec WATTHOURS =
       GROUP
           .function("WATTHOURS")
-          .description(
-              "Returns the watt-hours of a pack from its nominal voltage and rated amp-hours")
+          .description("Returns the watt-hours of a battery from nominal voltage and capacity")
           .parameters(PackParameters.VOLTS, PackParameters.AMP_HOURS)
-          .returns(Unit.WATT_HOUR, "Watt-hours of the pack")
+          .returns(Unit.WATT_HOUR, "Watt-hours of the battery")
           .formula("Wh = V · Ah")
-          .source("energy = voltage · charge")
-          .caution("For flight rules the watt-hours printed on the pack go before this figure.")
+          .source("energy = voltage · capacity")
+          .caution("For flight rules use the watt-hours printed on the battery, not this figure.")
           .example("=PACK.WATTHOURS(14.4;6.8)", 97.92)
           .implementation(
               a ->
@@ -55,14 +54,14 @@ public final class PackFunctions {
   public static final FunctionSpec FEED =
       GROUP
           .function("FEED")
-          .description("Returns the volts class that a battery plate gets from a pack")
+          .description("Returns the nominal voltage that a battery plate gets from a battery")
           .parameters(PackParameters.OUTPUTS, PackParameters.PLATE_VOLTS)
-          .returns(Unit.VOLT, "Volts class at the plate")
-          .formula("the plate's class if the pack has it; else no power")
-          .source("volts classes of battery plates on set: 12, 24, 48 V")
+          .returns(Unit.VOLT, "Nominal voltage at the plate")
+          .formula("the plate's nominal voltage if the battery has that output; otherwise no power")
+          .source("nominal voltages of battery plates on set: 12, 24, 48 V")
           .caution(
-              "Check the device's maximum input against BANK.FULLVOLTS: a class is a name, "
-                  + "and a full battery of 8 cells is 33.6 V.")
+              "Check the device's maximum input against BANK.FULLVOLTS: a full battery of 8"
+                  + " cells has 33.6 V on a 24 V plate.")
           .errorCodes(
               PackErrorCode.NO_POWER, PackErrorCode.NOT_A_CLASS, PackErrorCode.NOT_AN_OUTPUT)
           .example("=PACK.FEED(\"12/24\";12)", 12.0)
@@ -74,20 +73,20 @@ public final class PackFunctions {
   public static final FunctionSpec COLD =
       GROUP
           .function("COLD")
-          .description("Returns the share of its energy that a cold pack still gives at about 1C")
-          .parameters(PackParameters.CHEMISTRY, Parameters.TEMP)
-          .returns(Unit.SHARE, "Share of the energy left")
-          .formula("straight between the measured temperatures; never over 1")
+          .description("Returns usable energy of a cold battery as a percentage")
+          .parameters(PackParameters.CHEMISTRY, Parameters.BATTERY_TEMP)
+          .returns(Unit.SHARE, "Usable share of the energy")
+          .formula("linear between the measured temperatures; never above 1")
           .source(COLD_SOURCE)
           .caution(
-              "Single cells at one rate, charged warm or cold; your pack may do better or worse."
-                  + " No credit for self-heating.")
+              "Single cells at about 1C, charged warm or cold; a battery may give more or"
+                  + " less. Self-heating is not counted.")
           .errorCodes(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
           .example("=PACK.COLD(\"Li-ion\";-10)", 0.7378)
           .steps(
               a ->
                   TemperatureDerating.measuredAround(
-                          a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP))
+                          a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP))
                       .stream()
                       .map(
                           m ->
@@ -101,12 +100,12 @@ public final class PackFunctions {
           .implementation(
               a ->
                   TemperatureDerating.energyLeft(
-                      a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)));
+                      a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP)));
 
   public static final FunctionSpec RUNTIME =
       GROUP
           .function("RUNTIME")
-          .description("Returns the hours that a pack lasts at a load, by its watt-hours")
+          .description("Returns battery runtime from its watt-hours")
           .parameters(
               Parameters.WATT_HOURS,
               Parameters.WATTS,
@@ -115,12 +114,12 @@ public final class PackFunctions {
               WARMTH,
               PackParameters.RESERVE,
               MADE_OF)
-          .returns(Unit.HOUR, "Hours")
+          .returns(Unit.HOUR, "Runtime")
           .formula("h = Wh · health · (1 − reserve) · cold · efficiency / W")
           .source("energy balance; cold: PACK.COLD")
           .caution(
-              "By energy only: a device that goes dark at a voltage may stop sooner. Where both are"
-                  + " known, use the shorter of this and PACK.LASTS.")
+              "By energy only: a device with a cut-off voltage may stop sooner. Where both"
+                  + " are known, use the shorter of this and PACK.DISCHARGE.")
           .errorCodes(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
           .example("=PACK.RUNTIME(294;92)", 3.1957)
           .example("=PACK.RUNTIME(98;38;92%;90%;0)", 1.8561)
@@ -129,9 +128,9 @@ public final class PackFunctions {
                   List.of(
                       new CalculationStep(
                           "cold",
-                          "share of the energy left in the cold",
+                          "usable share of the energy in the cold",
                           TemperatureDerating.energyLeft(
-                              a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+                              a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP)),
                           Unit.SHARE,
                           COLD_SOURCE),
                       new CalculationStep(
@@ -147,7 +146,7 @@ public final class PackFunctions {
         a.get(Parameters.WATT_HOURS),
         a.get(Parameters.EFFICIENCY),
         a.get(Parameters.HEALTH),
-        a.get(Parameters.TEMP),
+        a.get(Parameters.BATTERY_TEMP),
         a.get(PackParameters.RESERVE),
         a.get(PackParameters.CHEMISTRY));
   }
@@ -155,10 +154,10 @@ public final class PackFunctions {
   public static final FunctionSpec COUNT =
       GROUP
           .function("COUNT")
-          .description("Returns the number of packs for a job without recharging")
-          .parameters(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.SPARE.orElse(0.0))
-          .returns(Unit.PIECES, "Packs")
-          .formula("n = hours · (1 + spare) / runtime, rounded up")
+          .description("Returns the number of batteries for a job without recharging")
+          .parameters(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.HEADROOM.orElse(0.0))
+          .returns(Unit.PIECES, "Batteries")
+          .formula("n = hours · (1 + headroom) / runtime, rounded up")
           .source("division")
           .example("=PACK.COUNT(10;3.2;10%)", 4.0)
           .implementation(
@@ -166,23 +165,24 @@ public final class PackFunctions {
                   EnergyRuntime.packs(
                       a.get(PackParameters.HOURS),
                       a.get(PackParameters.RUNTIME),
-                      a.get(Parameters.SPARE)));
+                      a.get(Parameters.HEADROOM)));
 
   private static final String CURVE_SOURCE =
-      "P = (E − I·R)·I, integrated; curves: Chen et al., J. Electrochem. Soc. 167 (2020) 080534"
-          + " (Li-ion), ARTS-Lab 2023 (LFP), handbook rest volts (lead); cold: Kollmeyer 2018 and"
-          + " the set of PACK.COLD";
+      "P = (E − I·R)·I, integrated; curves: Chen et al., J. Electrochem. Soc. 167"
+          + " (2020) 080534 (Li-ion), ARTS-Lab 2023 (LFP), handbook rest volts (lead);"
+          + " cold: Kollmeyer 2018 and the cells of PACK.COLD";
   private static final String CURVE_CAUTION =
-      "milliohms is the pack today under a sustained load: take 1.5 times a 10 s pulse figure; a 1"
-          + " kHz meter reads far too low. A cold Li-ion pack warms itself: reckoned as in wind, in"
-          + " surroundings as cold as the pack; if they are colder than the pack, give their"
-          + " temperature. Against measured Li-ion cells: within 5 % from 15 to 45 °C, within 10 %"
-          + " in the cold down to −20 °C. charge_left is a share of what the pack can give at its"
-          + " temperature, and what the cold holds back stays besides: at −20 °C, where that is 28"
-          + " %, 20 % end the job at a charge of 42.4 % (1 − 0.8 · 0.72). A pack charged in the"
-          + " cold is not full: take start from PACK.CHARGE. For lead well above its rated current"
-          + " use the shorter of this and PACK.PEUKERT. Where the watt-hours are known too, use the"
-          + " shorter of this and PACK.RUNTIME.";
+      "Enter milliohms of the battery today under a sustained load: 1.5 times a 10 s"
+          + " pulse figure; a 1 kHz meter reads far too low. Self-heating of a cold Li-ion"
+          + " battery is counted as in wind, in surroundings as cold as the battery; if"
+          + " they are colder, enter their temperature. Against measured Li-ion cells:"
+          + " within 5 % from 15 to 45 °C, within 10 % in the cold down to −20 °C."
+          + " charge_left is a share of what the battery can give at its temperature; what"
+          + " it cannot give in the cold remains as well: at −20 °C, where that is 28 %, 20"
+          + " % end the job at a state of charge of 42.4 % (1 − 0.8 · 0.72). A battery"
+          + " charged in the cold is not full: take start from PACK.CHARGE. For lead well"
+          + " above its rated current use the shorter of this and PACK.PEUKERT. Where the"
+          + " watt-hours are known too, use the shorter of this and PACK.RUNTIME.";
   private static final PackErrorCode[] CURVE_REASONS = {
     PackErrorCode.DOES_NOT_START,
     PackErrorCode.NOTHING_TO_USE,
@@ -191,10 +191,10 @@ public final class PackFunctions {
     PackErrorCode.TOO_HOT
   };
 
-  public static final FunctionSpec LASTS =
+  public static final FunctionSpec DISCHARGE =
       GROUP
-          .function("LASTS")
-          .description("Returns the hours until a device of constant watts goes dark on a pack")
+          .function("DISCHARGE")
+          .description("Returns battery runtime to the device cut-off voltage (constant power)")
           .parameters(
               PackParameters.CELLS,
               PackParameters.AMP_HOURS,
@@ -205,23 +205,23 @@ public final class PackFunctions {
               PackParameters.START,
               Parameters.HEALTH,
               WARMTH,
-              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.CABLE_MILLIOHMS,
               PackParameters.CHARGE_LEFT)
-          .returns(Unit.HOUR, "Hours until it goes dark")
+          .returns(Unit.HOUR, "Runtime to the cut-off")
           .formula(
-              "∫dQ/I with I = (E − √(E² − 4RP))/2R on the open-circuit curve, until the device's"
-                  + " cut-off, the pack's own floor, the charge to be left, or empty")
+              "∫dQ/I with I = (E − √(E² − 4RP))/2R on the open-circuit curve, until the"
+                  + " device's cut-off, the battery's own cut-off, the charge to be left, or empty")
           .source(CURVE_SOURCE)
           .caution(CURVE_CAUTION)
           .errorCodes(CURVE_REASONS)
-          .example("=PACK.LASTS(8;10.2;45;92;20)", 3.1873)
+          .example("=PACK.DISCHARGE(8;10.2;45;92;20)", 3.1873)
           .steps(PackFunctions::dischargeSteps)
           .implementation(a -> discharge(a).hours());
 
   public static final FunctionSpec CURVE =
       GROUP
           .function("CURVE")
-          .description("Returns how charge, volts and amps go until the device goes dark")
+          .description("Returns state of charge, voltage and current until the device switches off")
           .parameters(
               PackParameters.CELLS,
               PackParameters.AMP_HOURS,
@@ -232,17 +232,17 @@ public final class PackFunctions {
               PackParameters.START,
               Parameters.HEALTH,
               WARMTH,
-              PackParameters.LEAD_MILLIOHMS,
+              PackParameters.CABLE_MILLIOHMS,
               PackParameters.STEPS,
               PackParameters.CHARGE_LEFT)
           .returnsTable(
-              "The discharge, evenly spread over the charge used",
+              "Discharge in equal steps of charge",
               "time (h)",
               "charge (share)",
               "at the device (V)",
               "current (A)",
               "what")
-          .formula("as PACK.LASTS")
+          .formula("as PACK.DISCHARGE")
           .source(CURVE_SOURCE)
           .caution(CURVE_CAUTION)
           .errorCodes(
@@ -258,22 +258,23 @@ public final class PackFunctions {
 
   private static final Parameter<Double> REST_VOLTS =
       Parameters.notNegative(
-          "rest_volts", "Volts of the pack without load, rested for an hour", Unit.VOLT);
+          "rest_volts", "Voltage of the battery without load, rested for an hour", Unit.VOLT);
 
   public static final FunctionSpec CHARGE =
       GROUP
           .function("CHARGE")
-          .description("Returns the share of its charge that a resting pack has, by its volts")
+          .description("Returns the state of charge of a resting battery from its voltage")
           .parameters(PackParameters.CELLS, REST_VOLTS, MADE_OF)
-          .returns(Unit.SHARE, "Share of the charge")
+          .returns(Unit.SHARE, "State of charge")
           .formula("read on the open-circuit curve")
           .source(
               "Chen et al., J. Electrochem. Soc. 167 (2020) 080534 (Li-ion); handbook rest volts"
                   + " (lead)")
           .caution(
-              "Rest it for an hour, off the charger and without load. Held against measured Li-ion"
-                  + " cells it says up to 11 points too little at 25 °C and 17 at −20 °C, and below"
-                  + " a tenth full up to 6 too much: a gauge in the pack knows better")
+              "Rest the battery for an hour, off the charger and without load. Compared with"
+                  + " measured Li-ion cells the result is up to 11 points too low at 25 °C and 17"
+                  + " at −20 °C, and below 10 % up to 6 too high: a gauge in the battery is more"
+                  + " accurate")
           .errorCodes(
               PackErrorCode.NO_CURVE,
               PackErrorCode.FLAT,
@@ -290,7 +291,7 @@ public final class PackFunctions {
   public static final FunctionSpec STARTS =
       GROUP
           .function("STARTS")
-          .description("Returns the share of charge below which a device no longer starts")
+          .description("Returns the minimum state of charge at which a device starts")
           .parameters(
               PackParameters.CELLS,
               PackParameters.MILLIOHMS,
@@ -298,14 +299,15 @@ public final class PackFunctions {
               PackParameters.CUTOFF_VOLTS,
               MADE_OF,
               WARMTH,
-              PackParameters.LEAD_MILLIOHMS)
-          .returns(Unit.SHARE, "Share of charge below which it does not start")
+              PackParameters.CABLE_MILLIOHMS)
+          .returns(Unit.SHARE, "Minimum state of charge")
           .formula(
-              "E = V + R·P/V at the cut-off or the pack's floor, read on the open-circuit curve")
+              "E = V + R·P/V at the device's or the battery's own cut-off, read on the"
+                  + " open-circuit curve")
           .source(CURVE_SOURCE)
           .caution(
-              "Starting watts for as long as they last, not the first instant: an inrush of a few"
-                  + " milliseconds is not in it.")
+              "Enter the starting power for as long as it lasts: an inrush of a few"
+                  + " milliseconds is not included.")
           .errorCodes(
               PackErrorCode.DOES_NOT_START,
               PackErrorCode.NO_CURVE,
@@ -321,19 +323,19 @@ public final class PackFunctions {
                           1,
                           a.get(PackParameters.MILLIOHMS),
                           1,
-                          a.get(Parameters.TEMP)),
+                          a.get(Parameters.BATTERY_TEMP)),
                       load(a, PackParameters.START_WATTS)));
 
   public static final FunctionSpec PEUKERT =
       GROUP
           .function("PEUKERT")
-          .description("Returns the hours that a lead battery lasts at a constant current")
+          .description("Returns runtime of a lead battery at constant current")
           .parameters(
               PackParameters.AMP_HOURS,
               PackParameters.RATED_HOURS,
               PackParameters.EXPONENT,
               Parameters.AMPS)
-          .returns(Unit.HOUR, "Hours")
+          .returns(Unit.HOUR, "Runtime")
           .formula("t = H · (C/(I·H))^k; below the rated current t = C/I")
           .source("Peukert's law in the hour-rate form; limits: Doerffel and Abu Sharkh 2006")
           .caution("Lead only, near room temperature, constant current.")
@@ -356,14 +358,14 @@ public final class PackFunctions {
         a.get(PackParameters.AMP_HOURS),
         a.get(PackParameters.MILLIOHMS),
         a.get(Parameters.HEALTH),
-        a.get(Parameters.TEMP));
+        a.get(Parameters.BATTERY_TEMP));
   }
 
   private static DeviceLoad load(Arguments a, Parameter<Double> watts) {
     return new DeviceLoad(
         a.get(watts),
         a.get(PackParameters.CUTOFF_VOLTS),
-        a.get(PackParameters.LEAD_MILLIOHMS) / 1000);
+        a.get(PackParameters.CABLE_MILLIOHMS) / 1000);
   }
 
   private static Discharge discharge(Arguments a) {
@@ -405,31 +407,33 @@ public final class PackFunctions {
     return List.of(
         new CalculationStep(
             "",
-            "share of the charge that the cold leaves, slowly drawn",
-            TemperatureDerating.chargeLeft(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            "usable share of the capacity in the cold, at a slow rate",
+            TemperatureDerating.chargeLeft(
+                a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP)),
             Unit.SHARE,
             "measured cells"),
         new CalculationStep(
             "",
             "times the resistance at 25 °C",
-            TemperatureDerating.resistance(a.get(PackParameters.CHEMISTRY), a.get(Parameters.TEMP)),
+            TemperatureDerating.resistance(
+                a.get(PackParameters.CHEMISTRY), a.get(Parameters.BATTERY_TEMP)),
             Unit.NONE,
             "measured cells"),
         new CalculationStep(
             "Q",
-            "charge that a full pack gives at this temperature",
+            "capacity of the full battery at this temperature",
             pack.ampHours(),
             Unit.AMPERE_HOUR,
             "rated · health · slow-rate cold ratio"),
         new CalculationStep(
             "R",
-            "resistance of pack and lead at the start",
-            pack.ohms() + a.get(PackParameters.LEAD_MILLIOHMS) / 1000,
+            "resistance of battery and cable at the start",
+            pack.ohms() + a.get(PackParameters.CABLE_MILLIOHMS) / 1000,
             Unit.OHM,
-            "pack · cold ratio + lead"),
+            "battery · cold ratio + cable"),
         new CalculationStep(
             "E₀",
-            "resting pack at the start",
+            "resting battery at the start",
             pack.restVolts(pack.usable(a.get(PackParameters.START))),
             Unit.VOLT,
             "open-circuit curve"),
@@ -437,17 +441,17 @@ public final class PackFunctions {
             "I₀", "current at the start", first.amps(), Unit.AMPERE, "(E − √(E² − 4RP))/2R"),
         new CalculationStep(
             "",
-            "the pack at the end; above 25 °C as at 25 °C",
+            "battery at the end; above 25 °C as at 25 °C",
             discharge.endTemp(),
             Unit.CELSIUS,
-            "its own loss I²R less what cold surroundings take"),
+            "its own loss I²R less the loss to cold surroundings"),
         new CalculationStep("", "it ends at", discharge.end().text(), Unit.NONE, ""),
         new CalculationStep(
-            "E₁", "resting pack at the end", discharge.endVolts(), Unit.VOLT, "V + R·P/V"),
+            "E₁", "resting battery at the end", discharge.endVolts(), Unit.VOLT, "V + R·P/V"),
         new CalculationStep(
-            "", "charge left at the end", last.charge(), Unit.SHARE, "open-circuit curve"),
+            "", "state of charge at the end", last.charge(), Unit.SHARE, "open-circuit curve"),
         new CalculationStep(
-            "V₁", "volts at the device at the end", last.deviceVolts(), Unit.VOLT, ""),
+            "V₁", "voltage at the device at the end", last.deviceVolts(), Unit.VOLT, ""),
         new CalculationStep("I₁", "current at the end", last.amps(), Unit.AMPERE, ""));
   }
 }

@@ -23,28 +23,28 @@ final class PackParameters {
   static final Parameter<Double> VOLTS = Parameters.positive("volts", "Nominal voltage", Unit.VOLT);
 
   static final Parameter<Double> AMP_HOURS =
-      Parameters.positive("amp_hours", "Rated amp-hours of one pack", Unit.AMPERE_HOUR);
+      Parameters.positive("amp_hours", "Capacity of one battery", Unit.AMPERE_HOUR);
 
   static final Parameter<Double> CELLS =
       Parameters.count("cells", "Number of cells in series, as seen at the output used");
 
   static final Parameter<Double> MILLIOHMS =
       Parameters.positive(
-          "milliohms", "Resistance of one pack today, sustained load", Unit.MILLIOHM);
+          "milliohms", "Resistance of one battery today, sustained load", Unit.MILLIOHM);
 
-  static final Parameter<Double> LEAD_MILLIOHMS =
+  static final Parameter<Double> CABLE_MILLIOHMS =
       Parameters.notNegative(
-              "lead_milliohms", "Resistance of the lead, out and back", Unit.MILLIOHM)
+              "cable_milliohms", "Resistance of the DC cable, out and back", Unit.MILLIOHM)
           .orElse(0.0);
 
   static final Parameter<Double> MAX_AMPS =
-      Parameters.positive("max_amps", "Highest current of one pack", Unit.AMPERE);
+      Parameters.positive("max_amps", "Max. current of one battery", Unit.AMPERE);
 
   static final Parameter<Double> SERIES =
-      Parameters.count("series", "Number of equal packs in series").orElse(1.0);
+      Parameters.count("series", "Number of equal batteries in series").orElse(1.0);
 
   static final Parameter<Double> PARALLEL_PACKS =
-      Parameters.count("parallel", "Number of equal packs in parallel").orElse(1.0);
+      Parameters.count("parallel", "Number of equal batteries in parallel").orElse(1.0);
 
   static final Parameter<Chemistry> CHEMISTRY =
       Parameter.of(
@@ -55,47 +55,46 @@ final class PackParameters {
           ArgumentParsers.word(Chemistry.class));
 
   static final Parameter<Double> RESERVE =
-      Parameters.share("reserve", "Share of the pack that is not used").orElse(0.0);
+      Parameters.share("reserve", "Share of the energy that is not used").orElse(0.0);
 
   static final Parameter<List<Double>> OUTPUTS =
       Parameter.of(
           "outputs",
-          "Volts classes the pack gives: \"12/24\", \"24\", a number or a range",
+          "Nominal voltages of the battery's outputs: \"12/24\", \"24\", a number or a" + " range",
           Unit.VOLT,
           RANGE,
           PackParameters::outputs);
 
   static final Parameter<Double> PLATE_VOLTS =
-      Parameters.positive("plate_volts", "Volts class the plate asks for: 12, 24 or 48", Unit.VOLT);
+      Parameters.positive(
+          "plate_volts", "Nominal voltage that the plate requires: 12, 24 or 48", Unit.VOLT);
 
   static final Parameter<Double> HOURS =
       Parameters.notNegative("hours", "Length of the job", Unit.HOUR);
 
   static final Parameter<Double> RUNTIME =
-      Parameters.positive("runtime", "Hours that one pack lasts", Unit.HOUR);
+      Parameters.positive("runtime", "Runtime of one battery", Unit.HOUR);
 
   static final Parameter<Double> CUTOFF_VOLTS =
-      Parameters.notNegative(
-          "cutoff_volts", "Voltage at the device below which it goes dark", Unit.VOLT);
+      Parameters.notNegative("cutoff_volts", "Cut-off voltage of the device", Unit.VOLT);
 
   static final Parameter<Double> START =
-      Parameters.share("start", "Share of its charge that the pack starts with").orElse(1.0);
+      Parameters.share("start", "State of charge at the start").orElse(1.0);
 
   static final Parameter<Double> CHARGE_LEFT =
       Parameters.share(
               "charge_left",
-              "Share left of what it can give at its temperature when the job is stopped")
+              "Share left at the end of what the battery can give at its temperature")
           .orElse(0.0);
 
   static final Parameter<Double> STEPS =
       Parameters.count("steps", "Number of steps between the first row and the last").orElse(24.0);
 
   static final Parameter<Double> START_WATTS =
-      Parameters.positive("start_watts", "Power while the device starts", Unit.WATT);
+      Parameters.positive("start_watts", "Starting power", Unit.WATT);
 
   static final Parameter<Double> RATED_HOURS =
-      Parameters.positive(
-          "rated_hours", "Hours of the rate that the amp-hours are given for", Unit.HOUR);
+      Parameters.positive("rated_hours", "Discharge time of the rated capacity", Unit.HOUR);
 
   static final Parameter<Double> EXPONENT =
       Parameter.of(
@@ -109,37 +108,37 @@ final class PackParameters {
       Parameters.positive("charge_amps", "Current of the charger", Unit.AMPERE);
 
   static final Parameter<Double> FROM =
-      Parameters.share("from", "Share of its charge that the pack has when it goes on").orElse(0.0);
+      Parameters.share("from", "State of charge at the start of charging").orElse(0.0);
 
   static final Parameter<Double> TO =
       Parameter.of(
               "to",
-              "Share of its charge to reach; 100 % is a current of 0.05 C",
+              "State of charge to reach; 100 % is a current of 0.05 C",
               Unit.SHARE,
               SINGLE,
               ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))))
           .orElse(1.0);
 
-  static final Parameter<Double> PACK_COUNT = Parameters.count("packs", "Number of packs");
+  static final Parameter<Double> PACK_COUNT = Parameters.count("packs", "Number of batteries");
 
   static final Parameter<Double> HOURS_FREE =
-      Parameters.positive("hours_free", "Hours that the channels are free", Unit.HOUR);
+      Parameters.positive("hours_free", "Time that the channels are free", Unit.HOUR);
 
   static final Parameter<Double> HOURS_EACH =
-      Parameters.positive("hours_each", "Hours that one pack takes", Unit.HOUR);
+      Parameters.positive("hours_each", "Charge time per battery", Unit.HOUR);
 
   static final Parameter<RangeTable> PACKS_AT_REST =
       Parameter.of(
           "packs",
-          "Rows: volts of the resting pack (V), resistance (mΩ)",
+          "Rows: voltage of the resting battery (V), resistance (mΩ)",
           Unit.NONE,
           RANGE,
-          (name, raw) -> RangeTable.of(name, raw, "open-circuit volts", "milliohms"));
+          (name, raw) -> RangeTable.of(name, raw, "open-circuit voltage", "milliohms"));
 
   static final Parameter<RangeTable> PACKS_OF_BANK =
       Parameter.of(
           "packs",
-          "Rows: chemistry, cells, Ah held when full today, resistance (mΩ), share of charge",
+          "Rows: chemistry, cells, capacity today (Ah), resistance (mΩ), state of charge",
           Unit.NONE,
           RANGE,
           (name, raw) ->
@@ -148,13 +147,13 @@ final class PackParameters {
   static final Parameter<ParallelConnection> JOINED =
       Parameter.of(
           "joined",
-          "How the packs are joined: \"hot-swap\" (ideal diodes) or \"parallel\" (hard)",
+          "How the batteries are joined: \"hot-swap\" (ideal diodes) or \"parallel\"" + " (hard)",
           Unit.NONE,
           SINGLE,
           ArgumentParsers.word(ParallelConnection.class));
 
   static final Parameter<Double> FULL_VOLTS =
-      Parameters.positive("full_volts", "Voltage just off the charger", Unit.VOLT);
+      Parameters.positive("full_volts", "Full-charge voltage", Unit.VOLT);
 
   private static List<Double> outputs(String name, Object raw) {
     List<Double> all = new ArrayList<>();

@@ -20,12 +20,12 @@ import org.setpower.registry.Parameter;
 public final class Parameters {
   private Parameters() {}
 
-  static final Parameter<Double> AMPS = positive("amps", "Current in a line", Unit.AMPERE);
+  static final Parameter<Double> AMPS = positive("amps", "Current in one leg", Unit.AMPERE);
 
   static final Parameter<PhaseSystem> SYSTEM =
       Parameter.of(
           "system",
-          "\"DC\", \"1PH\" or \"3PH\" (three-phase: volts line to line, amps of one line)",
+          "\"DC\", \"1PH\" or \"3PH\" (three-phase: voltage line to line, current of one" + " leg)",
           Unit.NONE,
           SINGLE,
           ArgumentParsers.word(PhaseSystem.class));
@@ -44,13 +44,14 @@ public final class Parameters {
   static final Parameter<Double> WATTS_OR_NONE = notNegative("watts", "Power", Unit.WATT);
 
   static final Parameter<Double> WATT_HOURS =
-      positive("watt_hours", "Watt-hours of one pack, as rated", Unit.WATT_HOUR);
+      positive("watt_hours", "Rated watt-hours of one battery", Unit.WATT_HOUR);
 
   /** Up to 1.1 is accepted and counts as 1. */
   public static final Parameter<Double> HEALTH =
       Parameter.of(
               "health",
-              "Share of its rating that a full pack still gives at room temperature",
+              "State of health: share of its rating that a full battery gives at room"
+                  + " temperature",
               Unit.SHARE,
               SINGLE,
               ArgumentParsers.number(
@@ -61,18 +62,18 @@ public final class Parameters {
   public static final Parameter<Double> EFFICIENCY =
       Parameter.of(
           "efficiency",
-          "Share of the power that gets through what sits between",
+          "Efficiency of the converter between battery and load",
           Unit.SHARE,
           SINGLE,
           ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))));
 
-  static final Parameter<Double> TEMP =
-      temperature("temp", "Temperature of the cells when the job starts");
+  static final Parameter<Double> BATTERY_TEMP =
+      temperature("battery_temp", "Temperature of the battery at the start");
 
-  static final Parameter<Double> SPARE = share("spare", "Share on top, to be safe");
+  static final Parameter<Double> HEADROOM = share("headroom", "Safety margin");
 
   static final Parameter<Double> LINE_VOLTS =
-      positive("volts", "Volts of the supply; three-phase: line to line", Unit.VOLT);
+      positive("volts", "Voltage of the supply; three-phase: line to line", Unit.VOLT);
 
   // --- how they are made -----------------------------------------------------------------------
   /** A number of 0 or more. */

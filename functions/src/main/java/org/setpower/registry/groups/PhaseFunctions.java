@@ -26,7 +26,9 @@ public final class PhaseFunctions {
 
   private static final Parameter<Object> LOADS =
       Parameters.range(
-          "loads", "Amps (or VA) of each load on each of its legs, one a row", Unit.AMPERE);
+          "loads",
+          "Current (or VA) of each load on each of its legs, one load per row",
+          Unit.AMPERE);
 
   private static final Parameter<Double> LEGS =
       Parameter.of(
@@ -40,19 +42,19 @@ public final class PhaseFunctions {
 
   private static final Parameter<Object> TAKEN =
       Parameters.range(
-          "taken", "Amps (or VA) that each leg carries already, a cell a leg", Unit.AMPERE);
+          "taken", "Current (or VA) that each leg carries already, one cell per leg", Unit.AMPERE);
 
   private static final Parameter<Object> SPANS =
       Parameters.range(
           "spans",
-          "Legs that each load hangs across: 1 line to neutral, 2 line to line, 3 three-phase;"
+          "Number of legs of each load: 1 line to neutral, 2 line to line, 3 three-phase;"
               + " blank is 1",
           Unit.PIECES);
 
   public static final FunctionSpec NEUTRAL =
       GROUP
           .function("NEUTRAL")
-          .description("Returns the amps in the neutral of a three-phase or split supply")
+          .description("Returns the neutral current of a three-phase or split supply")
           .parameters(
               SupplyParameters.LEG_1,
               SupplyParameters.LEG_2,
@@ -62,7 +64,7 @@ public final class PhaseFunctions {
               SupplyParameters.PF_3.orElse(null, "pf2"),
               SupplyParameters.THIRD_HARMONIC.orElse(0.0),
               SupplyParameters.SUPPLY.orElse(Feed.THREE_PHASE))
-          .returns(Unit.AMPERE, "Current in the neutral")
+          .returns(Unit.AMPERE, "Neutral current")
           .formula("√(|Σ I₁|² + (h·Σ I₁)²), I₁ = I/√(1+h²); split: the legs subtract")
           .source("circuit identities; third harmonics in phase: the worst case")
           .caution(
@@ -79,7 +81,7 @@ public final class PhaseFunctions {
   public static final FunctionSpec UNBALANCE =
       GROUP
           .function("UNBALANCE")
-          .description("Returns how far the legs are from equal")
+          .description("Returns phase unbalance")
           .parameters(SupplyParameters.LEG_1, SupplyParameters.LEG_2, SupplyParameters.LEG_3)
           .returns(Unit.SHARE, "Largest deviation from the mean, over the mean")
           .formula("max |I − mean| / mean")
@@ -99,20 +101,21 @@ public final class PhaseFunctions {
   public static final FunctionSpec ASSIGN =
       GROUP
           .function("ASSIGN")
-          .description("Returns a leg for each load so that the highest leg is as low as it can be")
+          .description("Returns the leg of each load for the lowest possible peak leg current")
           .parameters(
               LOADS,
               LEGS.orElse(3.0),
               TAKEN.orElse(null, "nothing"),
               SPANS.orElse(null, "1 for each load"))
-          .returnsTable("Leg of each load; two or three digits are the legs it hangs across", "leg")
-          .formula("smallest possible highest leg, by branch and bound")
+          .returnsTable(
+              "Leg of each load; two or three digits are the legs it is connected across", "leg")
+          .formula("min. of the highest leg, by branch and bound")
           .source(
               "own search, proven to 0.01 % of the mean leg for nearly all jobs of up to 40 loads;"
                   + " where it is not, the working states how far from the best it can be at most")
           .caution(
-              "Loads line to line: their own amps on each of their legs. They are added as numbers,"
-                  + " which is never too little")
+              "Loads line to line count with their own current on each of their legs."
+                  + " Currents are added as numbers, which never gives too little")
           .errorCodes(
               SupplyErrorCode.TOO_FEW_LEGS,
               SupplyErrorCode.TAKEN_CELLS,

@@ -28,14 +28,15 @@ import org.setpower.registry.RangeTable;
 public final class PlanFunctions {
   private PlanFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("PLAN", "the whole day");
+  static final FunctionGroup GROUP = new FunctionGroup("PLAN", "battery plan of a day");
 
   private static final double LATEST = 24 * 14;
   private static final double MOST = 10_000_000;
 
   private static final String CART =
-      "rules of a charging cart: full packs only, the one longest on the shelf first; what comes"
-          + " off queues for the first free channel; energy balance with PACK.COLD of Li-ion";
+      "rules of a charging cart: full batteries only, the one longest on the shelf"
+          + " first; batteries that come off wait for the first free channel; energy"
+          + " balance with PACK.COLD of Li-ion";
   private static final String CAUTION =
       "Do not charge a lithium battery below 0 °C (32 °F): let it warm up, and add "
           + "that time to charge_hours. Check amps and volts elsewhere: they are not "
@@ -45,8 +46,8 @@ public final class PlanFunctions {
   private static final Parameter<List<Device>> DEVICES =
       Parameter.of(
           "devices",
-          "Rows: watts, from (h), to (h), Wh of the packs it takes, packs at once; after midnight"
-              + " hours go on past 24",
+          "Rows: watts, from (h), to (h), Wh of its batteries, batteries at a time; after"
+              + " midnight hours continue past 24",
           Unit.NONE,
           RANGE,
           PlanFunctions::devices);
@@ -54,7 +55,7 @@ public final class PlanFunctions {
   private static final Parameter<List<DaySimulation.Stock>> STOCK =
       Parameter.of(
           "packs",
-          "Rows: Wh on the label, pieces and, if a third column is there, health",
+          "Rows: Wh on the label, quantity and, if there is a third column, state of" + " health",
           Unit.NONE,
           RANGE,
           PlanFunctions::stock);
@@ -62,16 +63,17 @@ public final class PlanFunctions {
   private static final Parameter<Double> CHANNELS =
       Parameter.of(
           "channels",
-          "How many packs charge at the same time",
+          "Number of batteries that charge at the same time",
           Unit.PIECES,
           SINGLE,
           ArgumentParsers.number(
               (n, v) -> Checks.atMost(n, Checks.atLeast(n, Checks.whole(n, v), 0), 1000)));
 
   private static final Parameter<Double> CHARGE_HOURS =
-      Parameters.positive("charge_hours", "Hours for a charge, whatever is missing", Unit.HOUR);
+      Parameters.positive(
+          "charge_hours", "Hours for a charge, from any state of charge", Unit.HOUR);
 
-  private static final Parameter<Double> TEMP = Parameters.TEMP.orElse(25.0);
+  private static final Parameter<Double> TEMP = Parameters.BATTERY_TEMP.orElse(25.0);
 
   private static final Parameter<MainsSchedule> MAINS =
       Parameter.of(
@@ -90,21 +92,22 @@ public final class PlanFunctions {
   public static final FunctionSpec DAY =
       GROUP
           .function("DAY")
-          .description(
-              "Returns the day on packs, event by event, and the hours that devices are dark")
+          .description("Returns the battery events of a day and the hours without power")
           .parameters(DEVICES, STOCK, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
           .returnsTable(
-              "Events; the last row holds the hours lost",
+              "Events; the last row contains the hours lost",
               "hour (h)",
               "device (row)",
-              "pack (number in its kind)",
+              "battery (number in its type)",
               "in use",
               "charging",
               "on the shelf",
               "waiting for a channel",
-              "kind (row of packs)",
+              "type (row of packs)",
               "what")
-          .formula("event by event at exact times: a pack lasts Wh · health · cold / watts")
+          .formula(
+              "event by event at exact times: runtime of a battery = Wh · health · cold /"
+                  + " watts")
           .source(CART)
           .caution(CAUTION)
           .errorCodes(
@@ -119,12 +122,12 @@ public final class PlanFunctions {
   public static final FunctionSpec PACKS =
       GROUP
           .function("PACKS")
-          .description("Returns the fewest packs of each size with which no device goes dark")
+          .description("Returns the min. number of batteries of each size that power all devices")
           .parameters(DEVICES, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
-          .returnsTable("Fewest packs", "Wh", "pieces")
-          .formula("the largest number of a size that is off the shelf at the same time")
+          .returnsTable("Min. batteries", "Wh", "pieces")
+          .formula("the max. number of a size that is off the shelf at the same time")
           .source(CART)
-          .caution(CAUTION + ". No spare is in it")
+          .caution(CAUTION + ". Spare batteries are not included")
           .errorCodes(
               BatteryPlanErrorCode.ENDS_BEFORE_START,
               BatteryPlanErrorCode.TOO_MANY_DEVICES,
@@ -136,7 +139,7 @@ public final class PlanFunctions {
   private static final Parameter<List<CheapestMix.Option>> OPTIONS =
       Parameter.of(
           "options",
-          "Rows: Wh, highest watts, kg, price, cabin limit a person (blank: none)",
+          "Rows: Wh, max. watts, kg, price, cabin limit per person (blank: none)",
           Unit.NONE,
           RANGE,
           PlanFunctions::options);
@@ -144,7 +147,7 @@ public final class PlanFunctions {
   private static final Parameter<double[]> HOURS_WH =
       Parameter.of(
           "hours_wh",
-          "Rows: hours a part of the day lasts, Wh it takes",
+          "Rows: hours of a part of the day, Wh required",
           Unit.NONE,
           RANGE,
           PlanFunctions::need);
@@ -152,7 +155,7 @@ public final class PlanFunctions {
   private static final Parameter<Double> MAX_KG =
       Parameter.of(
               "max_kg",
-              "Mass the mix must not pass; also text such as \"50 lb\"",
+              "Max. weight of the mix; also text such as \"50 lb\"",
               Unit.KILOGRAM,
               SINGLE,
               ArgumentParsers.amount(Mass::kilograms, PlanFunctions::figure))
@@ -161,7 +164,7 @@ public final class PlanFunctions {
   private static final Parameter<Double> PEOPLE =
       Parameter.of(
               "people",
-              "Travellers who carry it in the cabin",
+              "Travellers who take it as carry-on",
               Unit.PIECES,
               SINGLE,
               ArgumentParsers.number(
@@ -172,14 +175,15 @@ public final class PlanFunctions {
   public static final FunctionSpec MIX =
       GROUP
           .function("MIX")
-          .description("Returns how many packs of each option make the cheapest mix for a job")
+          .description(
+              "Returns the number of batteries of each option in the cheapest mix for a job")
           .parameters(OPTIONS, HOURS_WH, MAX_KG, PEOPLE)
           .returnsTable("Cheapest mix", "option (row)", "pieces")
-          .formula("least Σ n · price with Σ n · Wh ≥ Wh needed, Σ n · W ≥ the highest Wh / h")
+          .formula("min. Σ n · price with Σ n · Wh ≥ Wh required, Σ n · W ≥ the highest Wh / h")
           .source("integer programme, solved to its proven optimum")
           .caution(
-              "Options with the same or a lower cabin limit count together. Type Wh and watts as"
-                  + " they are today and in the cold")
+              "Options with the same or a lower cabin limit count together. Enter Wh and"
+                  + " watts as they are today and in the cold")
           .errorCodes(
               BatteryPlanErrorCode.NO_MIX,
               BatteryPlanErrorCode.MIX_TOO_LARGE,

@@ -18,7 +18,8 @@ import org.setpower.registry.Parameter;
 public final class SheetFunctions {
   private SheetFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("SHEET", "trust: reasons, working, version");
+  static final FunctionGroup GROUP =
+      new FunctionGroup("SHEET", "reasons, calculation steps, version");
 
   /** What SHEET.WHY returns for a cell without an error. */
   public static final String FINE = "fine";
@@ -43,7 +44,7 @@ public final class SheetFunctions {
   public static final FunctionSpec WHY =
       GROUP
           .function("WHY")
-          .description("Returns the sentence that says why a call is refused, or \"fine\"")
+          .description("Returns the reason why a function gives an error, or \"fine\"")
           .parameters(FUNCTION_NAME, ARGUMENTS)
           .returnsText("Reason")
           .source("the function named")
@@ -53,7 +54,7 @@ public final class SheetFunctions {
   public static final FunctionSpec WORKING =
       GROUP
           .function("WORKING")
-          .description("Returns how the answer of a function came about, step by step")
+          .description("Returns the calculation of a function, step by step")
           .parameters(FUNCTION_NAME, ARGUMENTS)
           .returnsTable("Steps", "symbol", "words", "value", "unit", "source")
           .source("the function named")

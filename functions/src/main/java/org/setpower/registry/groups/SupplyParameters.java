@@ -49,7 +49,7 @@ final class SupplyParameters {
               Length::metres, (n, v) -> Checks.atMost(n, Checks.atLeast(n, v, -500), 9000)));
 
   static final Parameter<Double> AIR_TEMP =
-      Parameters.temperature("air_temp", "Air at the set's intake at its hottest");
+      Parameters.temperature("air_temp", "Maximum intake air temperature of the generator");
 
   static final Parameter<Engine> ENGINE =
       Parameter.of(
@@ -60,12 +60,12 @@ final class SupplyParameters {
           ArgumentParsers.word(Engine.class));
 
   static final Parameter<Double> KVA =
-      Parameters.positive("kva", "Apparent power of the set", Unit.KILOVOLT_AMPERE);
+      Parameters.positive("kva", "Apparent power of the generator", Unit.KILOVOLT_AMPERE);
 
   static final Parameter<Double> KW = Parameters.notNegative("kw", "Load", Unit.KILOWATT);
 
   static final Parameter<Double> RATED_KW =
-      Parameters.positive("rated_kw", "Rated power of the set", Unit.KILOWATT);
+      Parameters.positive("rated_kw", "Rated power of the generator", Unit.KILOWATT);
 
   static final Parameter<Fuel> FUEL =
       Parameter.of(
@@ -76,7 +76,7 @@ final class SupplyParameters {
           ArgumentParsers.word(Fuel.class));
 
   static final Parameter<Double> LITRES =
-      Parameters.notNegative("litres", "Fuel burnt", Unit.LITRE);
+      Parameters.notNegative("litres", "Fuel consumed", Unit.LITRE);
 
   private static Parameter<Double> leg(String name) {
     return Parameters.notNegative(

@@ -32,8 +32,8 @@ class BatteryScenarioTest {
     assertThat(number("=PACK.FEED(\"12/24\";24)")).isEqualTo(24);
     assertThat(number("=PACK.RUNTIME(294;200)")).isCloseTo(1.47, within(1e-9));
     assertThat(number("=BANK.VOLTS(28.8;2)")).isCloseTo(57.6, within(1e-9));
-    double half = number("=PACK.LASTS(8;10.2;45;200;20)");
-    assertThat(number("=PACK.LASTS(16;10.2;90;400;40)")).isCloseTo(half, within(1e-9));
+    double half = number("=PACK.DISCHARGE(8;10.2;45;200;20)");
+    assertThat(number("=PACK.DISCHARGE(16;10.2;90;400;40)")).isCloseTo(half, within(1e-9));
     Object[][] curve = table("=PACK.CURVE(8;10.2;45;200;20)");
     assertThat((Double) curve[0][3])
         .isCloseTo(6.0006, within(1e-4)); // 2·200/(33.6 + √(33.6² − 36))
@@ -47,7 +47,7 @@ class BatteryScenarioTest {
     assertThatThrownBy(() -> call("=PACK.FEED(24;12)"))
         .isInstanceOfSatisfying(
             EvaluationException.class, r -> assertThat(r.kind()).isEqualTo(ErrorKind.NO_ANSWER))
-        .hasMessage("no power: the pack gives 24 V, the plate asks for 12 V");
+        .hasMessage("no power: battery output 24 V, plate requires 12 V");
     assertThat(number("=PACK.FEED(\"12/24\";12)")).isEqualTo(12);
     assertThat(number("=PACK.FEED(\"12/24\";24)")).isEqualTo(24);
   }
@@ -66,7 +66,7 @@ class BatteryScenarioTest {
     assertThat((Double) events[1][0]).isCloseTo(1.30082, within(1e-5));
     assertThat(events[2][1]).isEqualTo(3.0);
     assertThat((Double) events[2][0]).isCloseTo(3.07439, within(1e-5));
-    assertThat(number("=BANK.LASTS(" + stack + ")")).isCloseTo(5.99072, within(1e-5));
+    assertThat(number("=BANK.DISCHARGE(" + stack + ")")).isCloseTo(5.99072, within(1e-5));
     Object[][] share = table("=BANK.SHARE({33.6;45|30.8965;45|28.9936;45};92)");
     assertThat((Double) share[0][0]).isCloseTo(55, within(0.5));
     assertThat((Double) share[1][0]).isCloseTo(-5, within(0.5));
@@ -77,7 +77,7 @@ class BatteryScenarioTest {
   @Test
   void night_on_the_salt_pans() {
     assertThat(number("=PACK.RUNTIME(294;92;1;1;-6)")).isCloseTo(2.52572, within(1e-4));
-    double camera = number("=PACK.LASTS(8;10.2;45;92;20;;;;-6)");
+    double camera = number("=PACK.DISCHARGE(8;10.2;45;92;20;;;;-6)");
     assertThat(camera).isBetween(2.52572, 294 / 92.0);
     assertThat(number("=PACK.COUNT(11;2.52572)")).isEqualTo(5); // 4.36
     assertThat(number("=PACK.RUNTIME(98;38;1;1;-6)")).isCloseTo(2.03830, within(1e-4));
@@ -102,8 +102,8 @@ class BatteryScenarioTest {
         .isInstanceOfSatisfying(
             EvaluationException.class, r -> assertThat(r.kind()).isEqualTo(ErrorKind.NO_ANSWER))
         .hasMessage(
-            "temp is -6 °C (21.2 °F); a lithium pack must not be charged below 0 °C (32 °F): warm"
-                + " it first");
+            "battery_temp is -6 °C (21.2 °F); do not charge a lithium battery below 0 °C (32 °F): let"
+                + " it warm up first");
     double alone = number("=CHARGE.HOURS(10.2;5;10%;1;;8;45;12)");
     double all = number("=CHARGE.HOURS(10.2;3;10%;1;;8;45;12)");
     assertThat(alone).isBetween(0.8 * 10.2 / 5, 10.2 / 5 * 1.3);

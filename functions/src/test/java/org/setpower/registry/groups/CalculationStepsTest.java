@@ -69,7 +69,7 @@ class CalculationStepsTest {
     assertThat(runtime.get(0))
         .isEqualTo(
             new CalculationStep(
-                "watt_hours", "Watt-hours of one pack, as rated", 294.0, Unit.WATT_HOUR, "given"));
+                "watt_hours", "Rated watt-hours of one battery", 294.0, Unit.WATT_HOUR, "given"));
     assertThat(runtime)
         .filteredOn(s -> s.symbol().equals("health"))
         .singleElement()

@@ -22,9 +22,9 @@ class ParameterTest {
       quoteCharacter = '\'',
       value = {
         "CABLE.DROP | length | Cable length, one way; also text such as \"100 ft\" (m); required",
-        "CABLE.DROP | amps | Current in a line (A); required",
+        "CABLE.DROP | amps | Current in one leg (A); required",
         "CABLE.DROP | power_factor | Power factor, lagging (share); if left out: 1",
-        "CABLE.DROP | parallel | Number of equal cables side by side (pieces); if left out: 1",
+        "CABLE.DROP | parallel | Number of equal cables in parallel (pieces); if left out: 1",
         "CABLE.BREAKER | continuous | Whether the load lasts 3 hours or more (NEC only): TRUE or"
             + " FALSE; if left out: TRUE",
         "CABLE.RESISTANCE | metal | \"Cu\" or \"Al\"; if left out: Cu"
@@ -36,7 +36,7 @@ class ParameterTest {
   @Test
   void dates_are_known_as_such() {
     assertThat(parameter("HIRE.DAYS", "out_date").isDate()).isTrue();
-    assertThat(parameter("HIRE.DAYS", "least_days").isDate()).isFalse();
+    assertThat(parameter("HIRE.DAYS", "min_days").isDate()).isFalse();
     assertThat(parameter("FLIGHT.CLASS", "on_date").isDate()).isTrue();
     assertThat(FunctionRegistry.find("HIRE.DAYS").orElseThrow().takesDate()).isTrue();
     assertThat(FunctionRegistry.find("CABLE.DROP").orElseThrow().takesDate()).isFalse();

@@ -43,8 +43,8 @@ class ProductionScenarioTest {
   @Test
   void two_airlines_in_a_row_and_the_second_allows_one() {
     String legs = "150;{\"2026-12-11\"|\"2026-12-11\"};{\"ICAO\"|\"ICAO\"};";
-    assertThat(4 * number("=FLIGHT.FEWEST(" + legs + "{2|1})")).isEqualTo(4);
-    assertThatThrownBy(() -> call("=FLIGHT.FEWEST(" + legs + "{2|\"\"})"))
+    assertThat(4 * number("=FLIGHT.MINLIMIT(" + legs + "{2|1})")).isEqualTo(4);
+    assertThatThrownBy(() -> call("=FLIGHT.MINLIMIT(" + legs + "{2|\"\"})"))
         .hasMessageContaining("has not answered");
     assertThat(call("=FLIGHT.STRICTEST(" + legs + "{2|\"\"})"))
         .isEqualTo("cabin, airline must agree");
@@ -93,10 +93,10 @@ class ProductionScenarioTest {
       healths.append(healths.isEmpty() ? "{" : "|").append(health);
     }
     assertThat(worn).isEqualTo(2);
-    Object[][] odd = table("=FLEET.ODD(" + healths + "})");
+    Object[][] odd = table("=FLEET.OUTLIER(" + healths + "})");
     assertThat(Arrays.stream(odd).map(r -> r[0]))
         .containsExactly(0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 1.0);
-    assertThat(number("=FLEET.SPREAD({4.15;4.16;4.15;4.02;4.15;4.16;4.15;4.15})"))
+    assertThat(number("=FLEET.IMBALANCE({4.15;4.16;4.15;4.02;4.15;4.16;4.15;4.15})"))
         .isCloseTo(0.14, within(1e-12));
   }
 

@@ -68,8 +68,8 @@ class SizeLimitsTest {
 
   @Test
   void a_search_is_mapped_over_a_hundred_cells() {
-    assertRefused(BaseErrorCode.TOO_MANY_CELLS, "BANK.LASTS", PACKS, rows(101, 92.0), 20.0);
-    Object[][] hours = (Object[][]) call("BANK.LASTS", PACKS, rows(100, 92.0), 20.0);
+    assertRefused(BaseErrorCode.TOO_MANY_CELLS, "BANK.DISCHARGE", PACKS, rows(101, 92.0), 20.0);
+    Object[][] hours = (Object[][]) call("BANK.DISCHARGE", PACKS, rows(100, 92.0), 20.0);
     assertThat(hours).hasNumberOfRows(100);
     assertThat(Arrays.stream(hours).map(row -> row[0])).hasOnlyElementsOfType(Double.class);
   }
@@ -79,11 +79,15 @@ class SizeLimitsTest {
     Object[][] answers =
         (Object[][])
             call(
-                "BANK.LASTS", PACKS, new Object[][] {{HOPELESS, HOPELESS, 92.0}}, 20.0, "parallel");
+                "BANK.DISCHARGE",
+                PACKS,
+                new Object[][] {{HOPELESS, HOPELESS, 92.0}},
+                20.0,
+                "parallel");
     assertThat(answers[0][0]).isInstanceOf(EvaluationException.class);
     assertThat(answers[0][2]).isInstanceOf(Double.class);
     assertRefused(
-        BankErrorCode.NOT_FOLLOWED, "BANK.LASTS", PACKS, rows(50, HOPELESS), 20.0, "parallel");
+        BankErrorCode.NOT_FOLLOWED, "BANK.DISCHARGE", PACKS, rows(50, HOPELESS), 20.0, "parallel");
   }
 
   @Test

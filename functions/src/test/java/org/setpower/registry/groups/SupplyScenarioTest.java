@@ -27,8 +27,8 @@ class SupplyScenarioTest {
   /** With the watts held: I = (24 − √(24² − 4·200·0.12363)) / (2·0.12363), and so for 12 V. */
   @Test
   void with_the_watts_held_the_gap_is_wider_still() {
-    assertThat(number("=CABLE.ENDAMPS(\"12 AWG\";10;200;12)")).isCloseTo(21.4, within(0.05));
-    assertThat(number("=CABLE.ENDAMPS(\"12 AWG\";10;200;24)")).isCloseTo(8.7, within(0.05));
+    assertThat(number("=CABLE.LOADAMPS(\"12 AWG\";10;200;12)")).isCloseTo(21.4, within(0.05));
+    assertThat(number("=CABLE.LOADAMPS(\"12 AWG\";10;200;24)")).isCloseTo(8.7, within(0.05));
     assertThat(number("=CABLE.HEAT(\"12 AWG\";10;21.37)")).isCloseTo(56.5, within(0.5));
     assertThat(number("=CABLE.HEAT(\"12 AWG\";10;8.73)")).isCloseTo(9.4, within(0.05));
   }
@@ -61,7 +61,7 @@ class SupplyScenarioTest {
   void the_set_for_the_pans_and_its_low_load_at_night() {
     double kva = number("=GENSET.KVA(8660;96%;20%;5;35)");
     assertThat(kva).as("8.66 · 1.2 / 0.8 over the derate").isBetween(12.98, 14.5);
-    assertThat(number("=GENSET.PICK(" + kva + ";{25|37.5|50|75})")).isEqualTo(25);
+    assertThat(number("=GENSET.SIZE(" + kva + ";{25|37.5|50|75})")).isEqualTo(25);
     assertThat(number("=GENSET.KW(25)")).isEqualTo(20);
     assertThat(number("=GENSET.LOADSHARE(8.66;20)")).isCloseTo(0.433, within(1e-9));
     assertThat(number("=GENSET.LOADSHARE(4.4;20)")).as("under 30 %").isCloseTo(0.22, within(1e-9));

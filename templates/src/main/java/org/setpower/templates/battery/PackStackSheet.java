@@ -138,7 +138,7 @@ final class PackStackSheet {
     share.formula(calc("IF({}=\"\";\"\";{})", groups, charge));
     packs.columns(pack, charge, feed, chemistry, cells, ampHours, milliohms, share, energy, groups);
     Formula all = chemistry.block(share);
-    Formula end = call(BankFunctions.LASTS, all, watts, cutOff, optional(joined), temperature);
+    Formula end = call(BankFunctions.DISCHARGE, all, watts, cutOff, optional(joined), temperature);
     packs.checks(
         ValidationRule.stop(
             calc(
@@ -191,7 +191,7 @@ final class PackStackSheet {
 
   private Formula why(Formula all, Formula temperature) {
     return call(
-        SheetFunctions.WHY, "BANK.LASTS", all, watts, cutOff, optional(joined), temperature);
+        SheetFunctions.WHY, "BANK.DISCHARGE", all, watts, cutOff, optional(joined), temperature);
   }
 
   private void order() {

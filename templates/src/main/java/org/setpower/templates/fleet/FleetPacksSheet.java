@@ -113,7 +113,7 @@ final class FleetPacksSheet {
             "Packs that stand apart",
             ROOM,
             1,
-            calc("IFERROR({};\"\")", call(FleetFunctions.ODD, health.all(), null, kind.all())));
+            calc("IFERROR({};\"\")", call(FleetFunctions.OUTLIER, health.all(), null, kind.all())));
   }
 
   /** Declares the columns that follow from the rest of the register. */
@@ -137,7 +137,7 @@ final class FleetPacksSheet {
             calc("INDEX({};{}+0*LEN({}))", tests.measured.all(), testRow, kind),
             energy));
     Formula atMostNew = calc("MIN(1;{})", health);
-    loss.formula(calc("IF({}=0;\"\";{})", cycles, call(FleetFunctions.LOSS, cycles, atMostNew)));
+    loss.formula(calc("IF({}=0;\"\";{})", cycles, call(FleetFunctions.FADE, cycles, atMostNew)));
     left.formula(call(FleetFunctions.CYCLESLEFT, cycles, atMostNew, house.retire));
     cost.formula(call(HireFunctions.PERKWH, price, energy, cycles, atMostNew));
     Formula isOdd = calc("INDEX({};{})", odd.all(), serial.rowNumber());

@@ -113,7 +113,7 @@ final class PackTestsSheet {
         calc(
             "IF(COUNT({})<2;\"\";{}+0*LEN({}))",
             volts,
-            call(FleetFunctions.SPREAD, volts),
+            call(FleetFunctions.IMBALANCE, volts),
             serial));
     key.formula(calc("IF({}=\"fit\";{}&\"|\"&{};\"\")", compare, serial, date));
     table.columns(serial, date, measured, watts, temperature, rested, milliohms);

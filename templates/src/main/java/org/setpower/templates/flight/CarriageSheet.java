@@ -85,7 +85,7 @@ final class CarriageSheet {
         calc(
             "{}+0*{}",
             call(
-                FlightFunctions.FEWEST,
+                FlightFunctions.MINLIMIT,
                 100,
                 flights.date.all(),
                 flights.rulesHeld.all(),

@@ -133,7 +133,7 @@ final class FlightPacksSheet {
       counted, flights.date.all(), flights.rulesHeld.all(), answers, carriedAs, optional(chemistry)
     };
     verdict.formula(call(FlightFunctions.STRICTEST, asked));
-    most.formula(call(FlightFunctions.FEWEST, asked));
+    most.formula(call(FlightFunctions.MINLIMIT, asked));
     byHand.formula(
         calc(
             "IF(OR({};{});0;IF({}=\"\";{};MIN({};{}*{})))",

@@ -211,11 +211,12 @@ final class CableRunsSheet {
     Formula warm = plan.conductorCelsius();
     Formula side = or(parallel, 1);
     amps.formula(
-        loaded(0, call(CableFunctions.ENDAMPS, size, metres, watts, start, phases, 1, warm, side)));
+        loaded(
+            0, call(CableFunctions.LOADAMPS, size, metres, watts, start, phases, 1, warm, side)));
     end.formula(
         loaded(
             start,
-            call(CableFunctions.ENDVOLTS, size, metres, watts, start, phases, 1, warm, side)));
+            call(CableFunctions.LOADVOLTS, size, metres, watts, start, phases, 1, warm, side)));
     drop.formula(calc("{}*{}-{}", nominal, before, end));
     dropSince.formula(calc("{}-{}", nominal, end));
     shareLeft.formula(calc("{}/{}", end, nominal));

@@ -235,7 +235,7 @@ final class GeneratorSheet {
             "IF({}=0;MIN({});{})",
             needed,
             size.all(),
-            call(GensetFunctions.PICK, needed, size.all())));
+            call(GensetFunctions.SIZE, needed, size.all())));
     counted.formula(calc("IF({}=\"\";{};{})", or(terms.ordered, ""), pick, or(terms.ordered, "")));
     rated.formula(call(GensetFunctions.KW, counted));
     derated.formula(

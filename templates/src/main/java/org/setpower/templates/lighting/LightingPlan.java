@@ -444,7 +444,7 @@ public final class LightingPlan implements TemplateDefinition {
             TextBlock.sources(
                 "Cable resistance and ratings, drop limits, breakers: see the function pages of the"
                     + " handbook; each names document, edition and table.",
-                "Packs: open-circuit curves and cold ratios of measured cells, named at PACK.LASTS"
+                "Packs: open-circuit curves and cold ratios of measured cells, named at PACK.DISCHARGE"
                     + " and PACK.COLD."));
   }
 

@@ -88,8 +88,8 @@ public final class LeadsSheet {
     amps.formula(call(LoadFunctions.AMPS, watts, rowVolts, "DC"));
     lost.formula(call(CableFunctions.DROP, size, metres, amps, "DC", 1, warm));
     heat.formula(call(CableFunctions.HEAT, size, metres, amps, "DC", warm));
-    heldAmps.formula(call(CableFunctions.ENDAMPS, size, metres, watts, rowVolts, "DC", 1, warm));
-    heldEnd.formula(call(CableFunctions.ENDVOLTS, size, metres, watts, rowVolts, "DC", 1, warm));
+    heldAmps.formula(call(CableFunctions.LOADAMPS, size, metres, watts, rowVolts, "DC", 1, warm));
+    heldEnd.formula(call(CableFunctions.LOADVOLTS, size, metres, watts, rowVolts, "DC", 1, warm));
     heldHeat.formula(call(CableFunctions.HEAT, size, metres, heldAmps, "DC", warm));
     smallest.formula(
         call(CableFunctions.GAUGE, metres, heldAmps, rowVolts, dropLimit, job.family, "DC"));
@@ -99,12 +99,12 @@ public final class LeadsSheet {
         .excludeFromIssues()
         .initialRows(LeadsSheet.class, "leads-volts.csv");
     rating.formula(call(CableFunctions.AMPACITY, gauge)).mayBeBlank();
-    firstAmps.formula(held(CableFunctions.ENDAMPS, watts, volts));
-    otherAmps.formula(held(CableFunctions.ENDAMPS, otherWatts, otherVolts));
-    firstLost.formula(calc("{}-{}", volts, held(CableFunctions.ENDVOLTS, watts, volts)));
+    firstAmps.formula(held(CableFunctions.LOADAMPS, watts, volts));
+    otherAmps.formula(held(CableFunctions.LOADAMPS, otherWatts, otherVolts));
+    firstLost.formula(calc("{}-{}", volts, held(CableFunctions.LOADVOLTS, watts, volts)));
     firstShare.formula(calc("{}/{}", firstLost, volts));
     otherLost.formula(
-        calc("{}-{}", otherVolts, held(CableFunctions.ENDVOLTS, otherWatts, otherVolts)));
+        calc("{}-{}", otherVolts, held(CableFunctions.LOADVOLTS, otherWatts, otherVolts)));
     otherShare.formula(calc("{}/{}", otherLost, otherVolts));
     overGauges
         .columns(gauge, rating, firstAmps, firstLost, firstShare, otherAmps, otherLost, otherShare)

@@ -145,7 +145,7 @@ public final class PackFeed {
             noLead(),
             feed,
             call(
-                CableFunctions.ENDVOLTS,
+                CableFunctions.LOADVOLTS,
                 or(leadSize, SOME_LEAD),
                 metres(),
                 watts,
@@ -170,7 +170,7 @@ public final class PackFeed {
                 job.conductorCelsius())));
     resistance.formula(
         call(
-            BankFunctions.MILLIOHMS,
+            BankFunctions.RESISTANCE,
             calc("{}/{}/{}", ofPack(kit.milliohms), groups, groups),
             series,
             parallel));
@@ -183,7 +183,7 @@ public final class PackFeed {
         "IF({}=\"\";\"\";MIN({};{}))",
         feed,
         call(
-            PackFunctions.LASTS,
+            PackFunctions.DISCHARGE,
             calc("{}*{}", cells, series),
             call(BankFunctions.AMPHOURS, calc("{}*{}", ofPack(kit.ampHours), groups), parallel),
             resistance,
