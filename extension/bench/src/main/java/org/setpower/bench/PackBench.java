@@ -19,7 +19,9 @@ import org.setpower.pack.ConstantWatts;
 import org.setpower.pack.Pack;
 import org.setpower.registry.groups.PackFunctions;
 
-/** PACK.DISCHARGE, solved line by line, against stepping through time with an adaptive integrator. */
+/**
+ * PACK.DISCHARGE, solved line by line, against stepping through time with an adaptive integrator.
+ */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
