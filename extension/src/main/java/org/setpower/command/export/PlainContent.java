@@ -132,6 +132,7 @@ final class PlainContent {
     byte[] xml = withoutOtherSheets(document);
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     XMLStreamReader in = factory.createXMLStreamReader(new ByteArrayInputStream(xml));
     out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     while (in.hasNext()) {
