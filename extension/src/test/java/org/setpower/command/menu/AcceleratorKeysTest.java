@@ -30,8 +30,11 @@ class AcceleratorKeysTest {
   /** The labels that stand in one window together. */
   private static final Map<String, List<String>> WINDOWS =
       Map.of(
+          "Copy written",
+          List.of("~Open", "Open ~folder", "C~lose"),
           "Copy without formulas",
           List.of(
+              "~Sheets (Ctrl+click for several)",
               "~OpenDocument spreadsheet (.ods)",
               "~Excel workbook (.xlsx)",
               "~PDF, as it prints (.pdf)",
