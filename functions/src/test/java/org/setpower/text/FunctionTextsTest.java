@@ -110,7 +110,7 @@ class FunctionTextsTest {
     FunctionTexts german = of("length = Leitungslänge");
     assertThat(german.phrase(parameter("CABLE.DROP", "length"))).isEqualTo("Leitungslänge");
     assertThat(german.phrase(parameter("CABLE.LOOP", "length"))).isEqualTo("Leitungslänge");
-    assertThat(german.phrase(parameter("CABLE.DROP", "amps"))).isEqualTo("Current in a line");
+    assertThat(german.phrase(parameter("CABLE.DROP", "amps"))).isEqualTo("Current in one leg");
     assertThat(german.missing()).doesNotContain("length").contains("amps", "CABLE.DROP");
   }
 

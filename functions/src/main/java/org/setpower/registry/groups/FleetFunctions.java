@@ -106,13 +106,13 @@ public final class FleetFunctions {
                   List.of(
                       new CalculationStep(
                           "",
-                          "lower end",
+                          "lower end of cycles left",
                           cyclesLeft(a, ForecastBound.LEAST),
                           Unit.NONE,
                           "0.6 · the min."),
                       new CalculationStep(
                           "",
-                          "upper end",
+                          "upper end of cycles left",
                           cyclesLeft(a, ForecastBound.MOST),
                           Unit.NONE,
                           "1.4 · the max.")))

@@ -82,7 +82,7 @@ class CalculationStepsTest {
     assertThat(working("=CABLE.GAUGE(30;13;230)"))
         .filteredOn(s -> s.symbol().equals("breaker"))
         .singleElement()
-        .satisfies(s -> assertThat(s.value()).isEqualTo("CABLE.BREAKER of the amps"));
+        .satisfies(s -> assertThat(s.value()).isEqualTo("CABLE.BREAKER of the current"));
   }
 
   /** 33.6 and 30.9 V behind 45 mΩ each: 2.7 V drive 30 A through both. */
