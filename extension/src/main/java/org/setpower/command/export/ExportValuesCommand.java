@@ -35,6 +35,7 @@ import org.setpower.uno.Uno;
 /** Asks which copies without our formulas are wanted, and writes them. */
 public final class ExportValuesCommand implements Command {
   private static final String TITLE = "Copy without formulas";
+  private static final String WRITTEN = "Copy written";
   private static final int WIDTH = 280;
   private static final int HEIGHT = 250;
 
@@ -58,9 +59,10 @@ public final class ExportValuesCommand implements Command {
   /** Says where the files are, and opens the first or its folder. */
   private static void end(CommandContext desk, String sentence, String file) throws Exception {
     int height = 72 + 10 * sentence.split("\n").length;
-    try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, height)) {
+    try (Dialog dialog = new Dialog(desk, WRITTEN, WIDTH, height)) {
       dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), height - 38, sentence);
       int bottom = Dialog.buttonsAt(height);
+      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "C~lose", true, true);
       dialog.button(
           "open", Dialog.GAP, bottom, 60, "~Open", ErrorReporting.in(desk, () -> open(desk, file)));
       dialog.button(
@@ -70,7 +72,6 @@ public final class ExportValuesCommand implements Command {
           80,
           "Open ~folder",
           ErrorReporting.in(desk, () -> open(desk, file.substring(0, file.lastIndexOf('/') + 1))));
-      dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "C~lose", true, true);
       dialog.show();
     }
   }
