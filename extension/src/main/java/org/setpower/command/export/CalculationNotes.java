@@ -28,17 +28,14 @@ import org.setpower.uno.Uno;
 final class CalculationNotes {
   private record Note(String sheet, CellAddress at, String text) {}
 
-  private final CalcDocument book;
   private final List<Note> notes = new ArrayList<>();
 
-  private CalculationNotes(CalcDocument book) {
-    this.book = book;
-  }
+  private CalculationNotes() {}
 
   /** Those of the cells that are not hidden on these sheets. */
   static CalculationNotes read(CalcDocument book, Set<String> wanted, Progress progress)
       throws Exception {
-    CalculationNotes all = new CalculationNotes(book);
+    CalculationNotes all = new CalculationNotes();
     CalculationTracer explainer = new CalculationTracer(book);
     for (XSpreadsheet sheet : book.all()) {
       String name = CalcDocument.name(sheet);
