@@ -5,9 +5,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
@@ -28,23 +31,32 @@ final class PlainPackage {
   private static final int DEFLATE = 1;
   private static final String DATA_OF_THE_DOCUMENT = " xlink:href=\"\\.\\.\"";
   private static final String DATA_OF_ITS_OWN = " xlink:href=\".\"";
+  private static final String FORMAT_OF_THE_CELLS = "chart:link-data-style-to-source=\"true\"";
+  private static final String FORMAT_OF_ITS_OWN = "chart:link-data-style-to-source=\"false\"";
   private static final Pattern SCRIPTS = Pattern.compile("(?:Basic|Scripts|Dialogs|Thumbnails)/.*");
   private static final Pattern MANIFEST_ENTRY =
       Pattern.compile("<manifest:file-entry [^>]*manifest:full-path=\"([^\"]*)\"[^>]*/>");
+  private static final Pattern CATEGORIES =
+      Pattern.compile("<chart:categories table:cell-range-address=\"([^\"]*)\"");
+  private static final Pattern LABEL =
+      Pattern.compile("(<table:table-row><table:table-cell(?: [^>]*[^/])?>)(<text:p/>)?");
   private static final Pattern FROZEN =
       Pattern.compile(
           "(?s)VerticalSplitMode\"[^>]*>2<.*?VerticalSplitPosition\"[^>]*>(\\d+)<"
               + ".*?PositionBottom\"[^>]*>(\\d+)<");
 
   private final PlainContent cells;
+  private final Function<String, List<String>> labels;
   private final PlainContent styles = new PlainContent(Set.of());
 
   /**
    * A stored document.
    *
    * @param wanted the names of the sheets that stay
+   * @param labels what the cells of a range show, such as Data.A2:Data.A9
    */
-  PlainPackage(Set<String> wanted) {
+  PlainPackage(Set<String> wanted, Function<String, List<String>> labels) {
+    this.labels = labels;
     cells = new PlainContent(wanted);
   }
 
@@ -101,7 +113,7 @@ final class PlainPackage {
             .matcher(text(manifest))
             .replaceAll(
                 entry -> {
-                  String name = entry.group(1).replace("&amp;", "&");
+                  String name = unescape(entry.group(1));
                   return dropped.contains(name) || dropped.contains(name + "content.xml")
                       ? ""
                       : Matcher.quoteReplacement(entry.group());
@@ -111,9 +123,41 @@ final class PlainPackage {
   private byte[] changed(String name, byte[] content) {
     if (name.endsWith("/content.xml")
         && cells.ownData().contains(name.substring(0, name.lastIndexOf('/')))) {
-      return bytes(text(content).replaceFirst(DATA_OF_THE_DOCUMENT, DATA_OF_ITS_OWN));
+      return bytes(
+          withLabels(text(content))
+              .replaceFirst(DATA_OF_THE_DOCUMENT, DATA_OF_ITS_OWN)
+              .replace(FORMAT_OF_THE_CELLS, FORMAT_OF_ITS_OWN));
     }
     return name.equals("settings.xml") ? bytes(lower(text(content))) : content;
+  }
+
+  /** Times and dates along an axis are stored as empty labels, to be read from the cells. */
+  private String withLabels(String chart) {
+    Matcher categories = CATEGORIES.matcher(chart);
+    int rows = chart.indexOf("<table:table-rows>");
+    if (rows < 0 || !categories.find()) {
+      return chart;
+    }
+    Iterator<String> texts = labels.apply(unescape(categories.group(1))).iterator();
+    return chart.substring(0, rows)
+        + LABEL
+            .matcher(chart.substring(rows))
+            .replaceAll(
+                label -> {
+                  String text = texts.hasNext() ? texts.next() : "";
+                  return Matcher.quoteReplacement(
+                      label.group(2) == null || text.isEmpty()
+                          ? label.group()
+                          : label.group(1) + "<text:p>" + escape(text) + "</text:p>");
+                });
+  }
+
+  private static String escape(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+
+  private static String unescape(String attribute) {
+    return attribute.replace("&apos;", "'").replace("&quot;", "\"").replace("&amp;", "&");
   }
 
   private static byte[] plain(PlainContent plain, byte[] content) {

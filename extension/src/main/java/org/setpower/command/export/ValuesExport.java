@@ -10,7 +10,11 @@ import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XCellRangesAccess;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
 import com.sun.star.util.XCloseable;
@@ -205,7 +209,7 @@ public final class ValuesExport {
 
   private int takeFormulasOut(String url, Set<String> wanted) throws Exception {
     FileStore files = new FileStore(desk);
-    PlainPackage plain = new PlainPackage(wanted);
+    PlainPackage plain = new PlainPackage(wanted, this::shown);
     try {
       files.write(url, plain.of(files.read(url)));
     } catch (java.io.IOException e) {
@@ -213,6 +217,26 @@ public final class ValuesExport {
           .because(e);
     }
     return plain.formulas();
+  }
+
+  /** What the cells of a range of the document show. */
+  private List<String> shown(String range) {
+    try {
+      XCellRangesAccess sheets = Uno.as(XCellRangesAccess.class, desk.book().sheets());
+      List<String> shown = new ArrayList<>();
+      for (XCellRange cells : sheets.getCellRangesByName(range)) {
+        CellRangeAddress at = Uno.as(XCellRangeAddressable.class, cells).getRangeAddress();
+        for (int row = 0; row <= at.EndRow - at.StartRow; row++) {
+          for (int column = 0; column <= at.EndColumn - at.StartColumn; column++) {
+            shown.add(CalcDocument.shown(cells.getCellByPosition(column, row)));
+          }
+        }
+      }
+      return shown;
+    } catch (Exception e) {
+      throw new UserMessageException("The labels of a chart at {} could not be read.", range)
+          .because(e);
+    }
   }
 
   private Progress within(int from, int to) {

@@ -336,15 +336,16 @@ class ExportValuesIT {
   @Test
   void a_chart_of_a_hidden_sheet_keeps_its_figures() throws Exception {
     TestSheet data = TestSheet.named(sheet.document(), "Data");
-    data.put("A1", "Load").put("A2", 123.5).put("A3", 678.25);
+    data.put("B1", "Load").put("A2", "=TIME(6;30;0)").put("A3", "=TIME(18;45;0)");
+    data.put("B2", 123.5).put("B3", 678.25);
     UnoRuntime.queryInterface(XTableChartsSupplier.class, sheet.sheet())
         .getCharts()
         .addNewByName(
             "Loads",
             new Rectangle(0, 0, 8000, 5000),
-            new CellRangeAddress[] {new CellRangeAddress((short) 1, 0, 0, 0, 2)},
+            new CellRangeAddress[] {new CellRangeAddress((short) 1, 0, 0, 1, 2)},
             true,
-            false);
+            true);
     Uno.set(data.sheet(), "IsVisible", false);
     copy("ods,xlsx,pdf");
     assertThat(content(file("xlsx"))).contains("678.25");
@@ -359,8 +360,8 @@ class ExportValuesIT {
         UnoRuntime.queryInterface(com.sun.star.chart.XChartDataArray.class, document.getData());
     assertThat(figures.getData()).isDeepEqualTo(new double[][] {{123.5}, {678.25}});
     copy.close();
-    // the axis, drawn to hold the largest of them
-    assertThat(pdf()).contains("700");
+    // the axes, one drawn to hold the largest of them, one with the times
+    assertThat(pdf()).contains("700", data.shown("A2"), data.shown("A3"));
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.zip.ZipEntry;
@@ -31,7 +32,7 @@ class PlainPackageTest {
       }
     }
     Map<String, String> after = new LinkedHashMap<>();
-    byte[] plain = new PlainPackage(Set.of(wanted)).of(bytes.toByteArray());
+    byte[] plain = new PlainPackage(Set.of(wanted), range -> List.of(range, "06:30", "a < b")).of(bytes.toByteArray());
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(plain))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
         after.put(entry.getName(), new String(in.readAllBytes(), UTF_8));
@@ -129,5 +130,28 @@ class PlainPackageTest {
     assertThat(after.get("META-INF/manifest.xml")).contains("near/").doesNotContain("gone");
     assertThat(after.get("content.xml")).contains("My sheet'.A1".replace("'", "&apos;"));
     assertThat(after.get("content.xml")).doesNotContain("Data");
+  }
+
+  @Test
+  void labels_of_times_which_are_stored_empty_are_what_the_cells_show() throws Exception {
+    String row = "<table:table-row><table:table-cell office:value-type=\"string\">";
+    String value = "<table:table-cell><text:p>7</text:p></table:table-cell></table:table-row>";
+    before.put(
+        "far/content.xml",
+        "<chart:categories table:cell-range-address=\"&apos;R&amp;D&apos;.A2:&apos;R&amp;D&apos;.A4\"/>"
+            + "<table:table-header-rows>"
+            + row
+            + "<text:p/></table:table-cell></table:table-row></table:table-header-rows>"
+            + "<table:table-rows>"
+            + row
+            + "<text:p>name</text:p></table:table-cell>"
+            + value
+            + (row + "<text:p/></table:table-cell>" + value).repeat(2)
+            + "</table:table-rows>");
+    String chart = plain(sheet("A", chart("far", "B.A1:B.A2")), "A").get("far/content.xml");
+    assertThat(chart)
+        .contains("<table:table-header-rows>" + row + "<text:p/>")
+        .contains(row + "<text:p>name</text:p>")
+        .contains(row + "<text:p>06:30</text:p>", row + "<text:p>a &lt; b</text:p>");
   }
 }
