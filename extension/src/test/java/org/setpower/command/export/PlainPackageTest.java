@@ -32,7 +32,9 @@ class PlainPackageTest {
       }
     }
     Map<String, String> after = new LinkedHashMap<>();
-    byte[] plain = new PlainPackage(Set.of(wanted), range -> List.of(range, "06:30", "a < b")).of(bytes.toByteArray());
+    byte[] plain =
+        new PlainPackage(Set.of(wanted), range -> List.of(range, "06:30", "a < b"))
+            .of(bytes.toByteArray());
     try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(plain))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
         after.put(entry.getName(), new String(in.readAllBytes(), UTF_8));
