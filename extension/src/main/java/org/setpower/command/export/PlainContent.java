@@ -1,6 +1,5 @@
 package org.setpower.command.export;
 
-import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -12,10 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 
 /**
  * The cells and styles of a stored document, without what calculates, links, checks or notes, and
@@ -51,6 +46,7 @@ final class PlainContent {
           "table:number-matrix-columns-spanned",
           "table:number-matrix-rows-spanned",
           "table:content-validation-name",
+          "calcext:value-type",
           "table:protected",
           "table:structure-protected");
 
@@ -128,25 +124,17 @@ final class PlainContent {
     return ownData;
   }
 
-  byte[] of(byte[] document) throws XMLStreamException {
-    byte[] xml = withoutOtherSheets(document);
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    XMLStreamReader in = factory.createXMLStreamReader(new ByteArrayInputStream(xml));
+  byte[] of(byte[] document) {
+    String text = withoutOtherSheets(new String(document, StandardCharsets.UTF_8));
+    XmlTokens in = new XmlTokens(text);
     out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-    while (in.hasNext()) {
-      switch (in.next()) {
-        case XMLStreamConstants.START_ELEMENT -> start(in, name(in));
-        case XMLStreamConstants.END_ELEMENT -> end(name(in));
-        case XMLStreamConstants.CHARACTERS, XMLStreamConstants.SPACE -> {
-          if (skipping == 0) {
-            escape(in.getTextCharacters(), in.getTextStart(), in.getTextLength());
-          }
-        }
-        default -> {
-          // comments and instructions mean nothing to the office
-        }
+    for (XmlTokens.Kind kind = in.next(); kind != XmlTokens.Kind.NONE; kind = in.next()) {
+      if (kind == XmlTokens.Kind.START) {
+        start(in, in.name());
+      } else if (kind == XmlTokens.Kind.END) {
+        end(in.name());
+      } else if (skipping == 0) {
+        out.append(in.text());
       }
     }
     for (int i = charts.size() - 1; i >= 0; i--) {
@@ -160,10 +148,8 @@ final class PlainContent {
   }
 
   /** Large hidden sheets are cut out unread: reading them would take most of the time. */
-  private byte[] withoutOtherSheets(byte[] xml) {
-    // one byte is one character: what is sought is ASCII, and names are decoded on their own
-    String text = new String(xml, StandardCharsets.ISO_8859_1);
-    StringBuilder kept = null;
+  private String withoutOtherSheets(String text) {
+    StringBuilder kept = new StringBuilder();
     int done = 0;
     for (int from = text.indexOf(SHEET); from >= 0; ) {
       int end = text.indexOf(SHEET_END, from);
@@ -172,23 +158,13 @@ final class PlainContent {
         break;
       }
       end += SHEET_END.length();
-      if (isOther(text.substring(from + SHEET.length(), nameEnd))) {
-        kept = kept == null ? new StringBuilder(text.length()) : kept;
+      if (!wanted.contains(XmlTokens.unescape(text.substring(from + SHEET.length(), nameEnd)))) {
         kept.append(text, done, from);
         done = end;
       }
       from = text.indexOf(SHEET, end);
     }
-    return kept == null
-        ? xml
-        : kept.append(text, done, text.length()).toString().getBytes(StandardCharsets.ISO_8859_1);
-  }
-
-  /** Names with marks that XML writes otherwise are left to the reader of XML. */
-  private boolean isOther(String name) {
-    return name.indexOf('&') < 0
-        && !wanted.contains(
-            new String(name.getBytes(StandardCharsets.ISO_8859_1), StandardCharsets.UTF_8));
+    return done == 0 ? text : kept.append(text, done, text.length()).toString();
   }
 
   private boolean readsHidden(String ranges) {
@@ -216,14 +192,7 @@ final class PlainContent {
     return next >= 0 && next <= to;
   }
 
-  private static String name(XMLStreamReader in) {
-    String prefix = in.getPrefix();
-    return prefix == null || prefix.isEmpty()
-        ? in.getLocalName()
-        : prefix + ":" + in.getLocalName();
-  }
-
-  private void start(XMLStreamReader in, String name) {
+  private void start(XmlTokens in, String name) {
     if (skipping > 0 || isDropped(in, name)) {
       skipping++;
       return;
@@ -236,13 +205,13 @@ final class PlainContent {
     switch (name) {
       case "table:table" -> sheet(in);
       case "table:table-column" -> {
-        int many = repeated(in, "number-columns-repeated");
-        hidden.columns.set(column, column + many, value(in, "visibility") != null);
+        int many = repeated(in, REPEATED);
+        hidden.columns.set(column, column + many, in.has("table:visibility"));
         column += many;
       }
       case "table:table-row" -> {
-        int many = repeated(in, "number-rows-repeated");
-        isRowHidden = value(in, "visibility") != null;
+        int many = repeated(in, "table:number-rows-repeated");
+        isRowHidden = in.has("table:visibility");
         hidden.rows.set(row, row + many, isRowHidden);
         row += many;
         column = 0;
@@ -262,9 +231,9 @@ final class PlainContent {
     open(in, name, place);
   }
 
-  private void sheet(XMLStreamReader in) {
-    String name = value(in, "name");
-    if (value(in, "protection-key") != null) {
+  private void sheet(XmlTokens in) {
+    String name = in.value("table:name");
+    if (in.has("table:protection-key")) {
       throw FormulaToValueConverter.locked(name);
     }
     hidden = new Hidden();
@@ -274,8 +243,8 @@ final class PlainContent {
   }
 
   /** Whether nobody sees a cell: then blank ones stand in its place. */
-  private boolean isHidden(XMLStreamReader in, String name) {
-    int many = repeated(in, "number-columns-repeated");
+  private boolean isHidden(XmlTokens in, String name) {
+    int many = repeated(in, REPEATED);
     int from = column;
     column += many;
     if (isRowHidden || hidden.columns.nextClearBit(from) >= column) {
@@ -287,10 +256,10 @@ final class PlainContent {
       splitMany = many;
       splitAt = out.length();
     }
-    if (value(in, "formula") != null) {
+    if (in.has("table:formula")) {
       int array =
-          repeated(in, "number-matrix-columns-spanned")
-              * repeated(in, "number-matrix-rows-spanned");
+          repeated(in, "table:number-matrix-columns-spanned")
+              * repeated(in, "table:number-matrix-rows-spanned");
       formulas += Math.max(array, many - hidden.columns.get(from, column).cardinality());
     }
     return false;
@@ -324,71 +293,47 @@ final class PlainContent {
   }
 
   /** Where in the package a drawing stands; empty if this is none. */
-  private static String place(XMLStreamReader in, String name) {
+  private static String place(XmlTokens in, String name) {
     if (!name.startsWith("draw:") && !name.startsWith("style:")) {
       return "";
     }
-    String place = value(in, "href");
+    String place = in.value("xlink:href");
     return place == null ? "" : place.replaceFirst("^\\./", "");
   }
 
-  private void open(XMLStreamReader in, String name, String place) {
+  private void open(XmlTokens in, String name, String place) {
     out.append('<').append(name);
-    for (int i = 0; i < in.getNamespaceCount(); i++) {
-      String prefix = in.getNamespacePrefix(i);
-      attribute(prefix == null ? "xmlns" : "xmlns:" + prefix, in.getNamespaceURI(i));
-    }
-    boolean isError = isError(in);
+    boolean isCell = CELLS.contains(name);
+    boolean isError = isCell && "error".equals(in.value("calcext:value-type"));
     boolean isBlank =
-        !isError
-            && CELLS.contains(name)
-            && value(in, "formula") != null
-            && "".equals(value(in, "string-value"));
-    for (int i = 0; i < in.getAttributeCount(); i++) {
-      String attribute = in.getAttributeLocalName(i);
-      boolean isValue = "office".equals(in.getAttributePrefix(i));
+        isCell && !isError && in.has("table:formula") && "".equals(in.value("office:string-value"));
+    for (int i = 0; i < in.attributes(); i++) {
+      String attribute = in.attribute(i);
       int from = out.length();
-      if (!(isValue && (isBlank || isError && attribute.equals("string-value")))) {
-        attribute(in, i);
+      if (!(isBlank && attribute.startsWith("office:")
+          || isError && attribute.equals("office:string-value")
+          || isDropped(attribute))) {
+        // a cell is locked, and its value may be read
+        attribute(
+            attribute, attribute.equals("style:cell-protect") ? "protected" : in.written(i));
       }
-      if (attribute.equals("notify-on-update-of-ranges")) {
-        charts.add(new Chart(place, from, out.length(), in.getAttributeValue(i)));
+      if (attribute.equals("draw:notify-on-update-of-ranges")) {
+        charts.add(new Chart(place, from, out.length(), in.value(attribute)));
       }
     }
     out.append('>');
   }
 
-  private static boolean isError(XMLStreamReader in) {
-    for (int i = 0; i < in.getAttributeCount(); i++) {
-      if (in.getAttributeLocalName(i).equals("value-type")
-          && in.getAttributeValue(i).equals("error")) {
-        return true;
-      }
-    }
-    return false;
+  private boolean isDropped(String attribute) {
+    return DROPPED_ATTRIBUTES.contains(attribute)
+        || splitMany > 0 && attribute.equals(REPEATED)
+        || attribute.startsWith("table:protection-key");
   }
 
-  private void attribute(XMLStreamReader in, int i) {
-    String prefix = in.getAttributePrefix(i);
-    String name =
-        prefix == null || prefix.isEmpty()
-            ? in.getAttributeLocalName(i)
-            : prefix + ":" + in.getAttributeLocalName(i);
-    String value = in.getAttributeValue(i);
-    if (DROPPED_ATTRIBUTES.contains(name)
-        || splitMany > 0 && name.equals(REPEATED)
-        || name.startsWith("table:protection-key")
-        || name.equals("calcext:value-type")) {
-      return;
-    }
-    // a cell is locked, and its value may be read
-    attribute(name, name.equals("style:cell-protect") ? "protected" : value);
-  }
-
-  private void attribute(String name, String value) {
-    out.append(' ').append(name).append("='");
-    escape(value);
-    out.append('\'');
+  /** A value in quotation marks may have an apostrophe of its own, and the other way round. */
+  private void attribute(String name, String written) {
+    String mark = written.contains(QUOTE) ? "'" : QUOTE;
+    out.append(' ').append(name).append('=').append(mark).append(written).append(mark);
   }
 
   private void end(String name) {
@@ -408,11 +353,11 @@ final class PlainContent {
     }
   }
 
-  private boolean isDropped(XMLStreamReader in, String name) {
+  private boolean isDropped(XmlTokens in, String name) {
     return DROPPED.contains(name)
-        || name.equals("table:table") && !wanted.contains(value(in, "name"))
-        || name.equals("calcext:condition") && readsMore(value(in, "value"))
-        || name.equals("style:map") && isOldFormat(value(in, "condition"));
+        || name.equals("table:table") && !wanted.contains(in.value("table:name"))
+        || name.equals("calcext:condition") && readsMore(in.value("calcext:value"))
+        || name.equals("style:map") && isOldFormat(in.value("style:condition"));
   }
 
   /** Conditional formats are stored a second time for old offices. */
@@ -461,41 +406,8 @@ final class PlainContent {
     return number - 1;
   }
 
-  private static int repeated(XMLStreamReader in, String attribute) {
-    String many = value(in, attribute);
+  private static int repeated(XmlTokens in, String attribute) {
+    String many = in.value(attribute);
     return many == null ? 1 : Integer.parseInt(many);
-  }
-
-  private static String value(XMLStreamReader in, String local) {
-    for (int i = 0; i < in.getAttributeCount(); i++) {
-      if (in.getAttributeLocalName(i).equals(local)) {
-        return in.getAttributeValue(i);
-      }
-    }
-    return null;
-  }
-
-  private void escape(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      escape(text.charAt(i));
-    }
-  }
-
-  private void escape(char[] text, int from, int length) {
-    for (int i = from; i < from + length; i++) {
-      escape(text[i]);
-    }
-  }
-
-  private void escape(char c) {
-    switch (c) {
-      case '&' -> out.append("&amp;");
-      case '<' -> out.append("&lt;");
-      case '>' -> out.append("&gt;");
-      case '\'' -> out.append("&apos;");
-      case '\n' -> out.append("&#10;");
-      case '\t' -> out.append("&#9;");
-      default -> out.append(c);
-    }
   }
 }

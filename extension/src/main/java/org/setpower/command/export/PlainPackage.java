@@ -17,7 +17,6 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import javax.xml.stream.XMLStreamException;
 import org.setpower.command.message.UserMessageException;
 
 /**
@@ -113,7 +112,7 @@ final class PlainPackage {
             .matcher(text(manifest))
             .replaceAll(
                 entry -> {
-                  String name = unescape(entry.group(1));
+                  String name = XmlTokens.unescape(entry.group(1));
                   return dropped.contains(name) || dropped.contains(name + "content.xml")
                       ? ""
                       : Matcher.quoteReplacement(entry.group());
@@ -138,7 +137,7 @@ final class PlainPackage {
     if (rows < 0 || !categories.find()) {
       return chart;
     }
-    Iterator<String> texts = labels.apply(unescape(categories.group(1))).iterator();
+    Iterator<String> texts = labels.apply(XmlTokens.unescape(categories.group(1))).iterator();
     return chart.substring(0, rows)
         + LABEL
             .matcher(chart.substring(rows))
@@ -156,14 +155,10 @@ final class PlainPackage {
     return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 
-  private static String unescape(String attribute) {
-    return attribute.replace("&apos;", "'").replace("&quot;", "\"").replace("&amp;", "&");
-  }
-
   private static byte[] plain(PlainContent plain, byte[] content) {
     try {
       return plain.of(content);
-    } catch (XMLStreamException e) {
+    } catch (IllegalArgumentException e) {
       throw new UserMessageException("The office could not open its own copy of the document.")
           .because(e);
     }
