@@ -100,7 +100,7 @@ public final class FileStore {
   }
 
   /** The message for a file that cannot be written. */
-  public static UserMessageException unwritable(String file, Exception cause) {
+  public static UserMessageException unwritable(String file, Throwable cause) {
     return new UserMessageException(
             "The {} could not be written. Is the folder there, may you write into it, is there"
                 + " room? Nothing was changed.",

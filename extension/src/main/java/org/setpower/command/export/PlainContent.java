@@ -314,8 +314,7 @@ final class PlainContent {
           || isError && attribute.equals("office:string-value")
           || isDropped(attribute))) {
         // a cell is locked, and its value may be read
-        attribute(
-            attribute, attribute.equals("style:cell-protect") ? "protected" : in.written(i));
+        attribute(attribute, attribute.equals("style:cell-protect") ? "protected" : in.written(i));
       }
       if (attribute.equals("draw:notify-on-update-of-ranges")) {
         charts.add(new Chart(place, from, out.length(), in.value(attribute)));

@@ -1,22 +1,15 @@
 package org.setpower.command.export;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.zip.CRC32;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
-import java.util.zip.ZipOutputStream;
 import org.setpower.command.message.UserMessageException;
 
 /**
@@ -24,10 +17,6 @@ import org.setpower.command.message.UserMessageException;
  * in the file beside its formula, so nothing is calculated again and no figure can change.
  */
 final class PlainPackage {
-  /** The line on top of each sheet moves what is frozen there. */
-  private static final int ROWS_ON_TOP = 1;
-
-  private static final int DEFLATE = 1;
   private static final String DATA_OF_THE_DOCUMENT = " xlink:href=\"\\.\\.\"";
   private static final String DATA_OF_ITS_OWN = " xlink:href=\".\"";
   private static final String FORMAT_OF_THE_CELLS = "chart:link-data-style-to-source=\"true\"";
@@ -39,14 +28,12 @@ final class PlainPackage {
       Pattern.compile("<chart:categories table:cell-range-address=\"([^\"]*)\"");
   private static final Pattern LABEL =
       Pattern.compile("(<table:table-row><table:table-cell(?: [^>]*[^/])?>)(<text:p/>)?");
-  private static final Pattern FROZEN =
-      Pattern.compile(
-          "(?s)VerticalSplitMode\"[^>]*>2<.*?VerticalSplitPosition\"[^>]*>(\\d+)<"
-              + ".*?PositionBottom\"[^>]*>(\\d+)<");
 
+  private final Set<String> wanted;
   private final PlainContent cells;
   private final Function<String, List<String>> labels;
   private final PlainContent styles = new PlainContent(Set.of());
+  private FrozenPanes panes;
 
   /**
    * A stored document.
@@ -55,6 +42,7 @@ final class PlainPackage {
    * @param labels what the cells of a range show, such as Data.A2:Data.A9
    */
   PlainPackage(Set<String> wanted, Function<String, List<String>> labels) {
+    this.wanted = wanted;
     this.labels = labels;
     cells = new PlainContent(wanted);
   }
@@ -64,14 +52,15 @@ final class PlainPackage {
     return cells.formulas();
   }
 
+  /** What stays in view, as the document was stored. */
+  FrozenPanes panes() {
+    return panes;
+  }
+
   /** The bytes of the .ods without them. */
   byte[] of(byte[] ods) throws IOException {
-    Map<String, byte[]> entries = new LinkedHashMap<>();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(ods))) {
-      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-        entries.put(entry.getName(), in.readAllBytes());
-      }
-    }
+    Map<String, byte[]> entries = ZipEntries.read(ods);
+    panes = new FrozenPanes(text(entries.getOrDefault("settings.xml", new byte[0])), wanted);
     // what the sheets have of charts and drawings decides what becomes of these
     entries.computeIfPresent("content.xml", (name, content) -> plain(cells, content));
     entries.computeIfPresent("styles.xml", (name, content) -> plain(styles, content));
@@ -80,14 +69,7 @@ final class PlainPackage {
     entries.keySet().removeAll(dropped);
     entries.computeIfPresent("META-INF/manifest.xml", (name, xml) -> without(dropped, xml));
     entries.replaceAll(this::changed);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream(ods.length);
-    try (ZipOutputStream out = new ZipOutputStream(bytes)) {
-      out.setLevel(DEFLATE);
-      for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
-        write(out, entry.getKey(), entry.getValue());
-      }
-    }
-    return bytes.toByteArray();
+    return ZipEntries.write(entries);
   }
 
   /** Whether an entry is a script, or belongs to a chart or drawing that is on no sheet. */
@@ -127,7 +109,7 @@ final class PlainPackage {
               .replaceFirst(DATA_OF_THE_DOCUMENT, DATA_OF_ITS_OWN)
               .replace(FORMAT_OF_THE_CELLS, FORMAT_OF_ITS_OWN));
     }
-    return name.equals("settings.xml") ? bytes(lower(text(content))) : content;
+    return content;
   }
 
   /** Times and dates along an axis are stored as empty labels, to be read from the cells. */
@@ -170,38 +152,5 @@ final class PlainPackage {
 
   private static String text(byte[] content) {
     return new String(content, StandardCharsets.UTF_8);
-  }
-
-  private static String lower(String settings) {
-    StringBuilder lowered = new StringBuilder();
-    for (String entry : settings.split("(?=<config:config-item-map-entry )")) {
-      Matcher frozen = FROZEN.matcher(entry);
-      if (frozen.find()) {
-        lowered
-            .append(entry, 0, frozen.start(1))
-            .append(Integer.parseInt(frozen.group(1)) + ROWS_ON_TOP)
-            .append(entry, frozen.end(1), frozen.start(2))
-            .append(Integer.parseInt(frozen.group(2)) + ROWS_ON_TOP)
-            .append(entry, frozen.end(2), entry.length());
-      } else {
-        lowered.append(entry);
-      }
-    }
-    return lowered.toString();
-  }
-
-  /** The kind of the file must stand in it as it is, for programs that read its first bytes. */
-  private static void write(ZipOutputStream out, String name, byte[] content) throws IOException {
-    ZipEntry entry = new ZipEntry(name);
-    if ("mimetype".equals(name)) {
-      CRC32 sum = new CRC32();
-      sum.update(content);
-      entry.setMethod(ZipEntry.STORED);
-      entry.setSize(content.length);
-      entry.setCrc(sum.getValue());
-    }
-    out.putNextEntry(entry);
-    out.write(content);
-    out.closeEntry();
   }
 }

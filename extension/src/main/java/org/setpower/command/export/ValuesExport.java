@@ -149,7 +149,8 @@ public final class ValuesExport {
     CalculationNotes notes = withWorking ? notes(url, wanted) : null;
     PrintAnchors anchors = PrintAnchors.of(desk.book()).belowInsertedRow();
     progress.at(40, say("Formulas become values"));
-    int cells = takeFormulasOut(url, wanted);
+    PlainPackage plain = takeFormulasOut(url, wanted);
+    int cells = plain.formulas();
     progress.at(50, say("A copy of the document"));
     XComponent copy = opened(url);
     try {
@@ -169,6 +170,7 @@ public final class ValuesExport {
         progress.at(
             70 + 30 * done++ / parts.size(), say("Writing the .{}", part.getKey().suffix()));
         store(copy, part.getKey(), part.getValue(), cells);
+        freeze(plain.panes(), part.getKey(), part.getValue(), visible(book));
       }
       progress.at(99, say("Putting the files in their place"));
       return cells;
@@ -207,7 +209,7 @@ public final class ValuesExport {
     }
   }
 
-  private int takeFormulasOut(String url, Set<String> wanted) throws Exception {
+  private PlainPackage takeFormulasOut(String url, Set<String> wanted) throws Exception {
     FileStore files = new FileStore(desk);
     PlainPackage plain = new PlainPackage(wanted, this::shown);
     try {
@@ -216,7 +218,26 @@ public final class ValuesExport {
       throw new UserMessageException("The office could not open its own copy of the document.")
           .because(e);
     }
-    return plain.formulas();
+    return plain;
+  }
+
+  private void freeze(FrozenPanes panes, Kind kind, String url, List<String> sheets)
+      throws Exception {
+    if (kind == Kind.PDF) {
+      return;
+    }
+    FileStore files = new FileStore(desk);
+    try {
+      Map<String, byte[]> entries = ZipEntries.read(files.read(url));
+      if (kind == Kind.ODS) {
+        panes.intoOds(entries);
+      } else {
+        panes.intoXlsx(entries, sheets);
+      }
+      files.write(url, ZipEntries.write(entries));
+    } catch (java.io.IOException e) {
+      throw FileStore.unwritable("." + kind.suffix(), e);
+    }
   }
 
   /** What the cells of a range of the document show. */

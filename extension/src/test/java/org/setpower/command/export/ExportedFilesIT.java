@@ -2,7 +2,16 @@ package org.setpower.command.export;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.frame.XModel;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.sheet.XViewFreezable;
+import com.sun.star.sheet.XViewSplitable;
+import com.sun.star.uno.UnoRuntime;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,12 +22,14 @@ import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.ss.util.PaneInformation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
 import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
+import org.setpower.uno.Uno;
 
 /** The copies, read by those who do not have the extension. */
 @ExtendWith(SharedOffice.class)
@@ -99,6 +110,57 @@ class ExportedFilesIT {
         .contains("Tax by rate")
         .doesNotContainPattern("(?m)^\\s*0[.,]0 ?%\\s+0[.,]00");
     quote.close();
+  }
+
+  @Test
+  void keep_rows_and_columns_in_view_below_the_line_on_top(Office office) throws Exception {
+    XComponent plan = shown(office, "private:factory/scalc");
+    TestSheet.firstOf(plan).put("A1", 1);
+    TestSheet.named(plan, "secret").put("A1", 2);
+    TestSheet.named(plan, "Loads").put("A1", 3);
+    Uno.set(TestSheet.named(plan, "secret").sheet(), "IsVisible", false);
+    XModel model = UnoRuntime.queryInterface(XModel.class, plan);
+    UnoRuntime.queryInterface(XSpreadsheetView.class, model.getCurrentController())
+        .setActiveSheet(TestSheet.named(plan, "Loads").sheet());
+    UnoRuntime.queryInterface(XViewFreezable.class, model.getCurrentController())
+        .freezeAtPosition(1, 5);
+    Path copy = office.newFolder().resolve("plan");
+    CommandDriver.command(office, plan, "copy", "formats", "ods,xlsx", "to", office.address(copy));
+    Office.discard(plan);
+    try (InputStream in = Files.newInputStream(Path.of(copy + ".xlsx"));
+        Workbook workbook = WorkbookFactory.create(in)) {
+      PaneInformation pane = workbook.getSheet("Loads").getPaneInformation();
+      assertThat(pane.isFreezePane()).isTrue();
+      assertThat(pane.getHorizontalSplitPosition()).isEqualTo((short) 6);
+      assertThat(pane.getVerticalSplitPosition()).isEqualTo((short) 1);
+      assertThat(workbook.getSheetAt(0).getPaneInformation()).isNull();
+    }
+    assertThat(
+            new String(
+                ZipEntries.read(Files.readAllBytes(Path.of(copy + ".ods"))).get("settings.xml"),
+                StandardCharsets.UTF_8))
+        .contains("Loads")
+        .doesNotContain("secret");
+    for (String suffix : new String[] {".ods", ".xlsx"}) {
+      XComponent there = shown(office, office.address(Path.of(copy + suffix)));
+      Object view = UnoRuntime.queryInterface(XModel.class, there).getCurrentController();
+      UnoRuntime.queryInterface(XSpreadsheetView.class, view)
+          .setActiveSheet(TestSheet.named(there, "Loads").sheet());
+      assertThat(UnoRuntime.queryInterface(XViewFreezable.class, view).hasFrozenPanes())
+          .as(suffix)
+          .isTrue();
+      XViewSplitable split = UnoRuntime.queryInterface(XViewSplitable.class, view);
+      assertThat(split.getSplitRow()).as(suffix).isEqualTo(6);
+      assertThat(split.getSplitColumn()).as(suffix).isEqualTo(1);
+      Office.discard(there);
+    }
+  }
+
+  /** Only a document with a window keeps what is frozen. */
+  private static XComponent shown(Office office, String url) throws Exception {
+    return office
+        .service(XComponentLoader.class, "com.sun.star.frame.Desktop")
+        .loadComponentFromURL(url, "_blank", 0, new PropertyValue[0]);
   }
 
   private static void checkWithPoi(TestSheet sheet, Path file) throws Exception {
