@@ -161,7 +161,7 @@ final class UnsupportedJavaStub extends ComponentBase implements XSingleComponen
                     UnoRuntime.queryInterface(XWindowPeer.class, frame.getContainerWindow()),
                     MessageBoxType.WARNINGBOX,
                     1,
-                    "Set power",
+                    "Set Power",
                     inWindow());
         box.execute();
         UnoRuntime.queryInterface(XComponent.class, box).dispose();

@@ -18,9 +18,10 @@ final class CommandTexts {
   private static final Pattern JOINED = Pattern.compile("\"\\s*\\+\\s*\"");
   private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
-  /** Said by a call, or words with a space or with a letter for the keyboard. */
+  /** Said by a call, the name of a sheet, or words with a space or a letter for the keyboard. */
   private static final Pattern SAID =
-      Pattern.compile("(?:\\bsay|UserMessageException|explanation\\.add)\\(\\s*$");
+      Pattern.compile(
+          "(?:(?:\\bsay|UserMessageException|explanation\\.add)\\(|\\bSHEET =)\\s*$");
 
   private static final Pattern READ = Pattern.compile("(?s)(?=.*\\p{L}{2}).*(?: |~).*");
 

@@ -75,8 +75,7 @@ public record CommandContext(XComponentContext context, XComponent document) {
   public String shipped(String path) {
     String folder = PackageInformationProvider.get(context).getPackageLocation(EXTENSION);
     if (folder.isEmpty()) {
-      throw new UserMessageException(
-          "The extension Set Power Sheets is not installed completely: install it anew.");
+      throw new UserMessageException("The Set Power Sheets extension is incomplete: reinstall it.");
     }
     return folder + "/" + path;
   }

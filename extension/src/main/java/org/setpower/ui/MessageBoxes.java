@@ -11,7 +11,7 @@ import org.setpower.uno.Uno;
 
 /** Windows with one sentence. */
 public final class MessageBoxes {
-  private static final String TITLE = "Set power";
+  private static final String TITLE = "Set Power";
 
   private MessageBoxes() {}
 

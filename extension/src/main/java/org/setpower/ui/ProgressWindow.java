@@ -42,7 +42,7 @@ public final class ProgressWindow {
     AtomicBoolean closed = new AtomicBoolean();
     AtomicReference<Throwable> fault = new AtomicReference<>();
     try (Dialog dialog = new Dialog(desk, title, WIDTH, HEIGHT)) {
-      dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "One moment…");
+      dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "Please wait…");
       Object bar =
           dialog
               .form()

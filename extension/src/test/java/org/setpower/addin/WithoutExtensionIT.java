@@ -18,7 +18,7 @@ import org.setpower.office.Office;
 @ExtendWith(SharedOffice.class)
 class WithoutExtensionIT {
   private static final Path SHEETS = Path.of("target/sheets");
-  private static final String NOTICE = "Set Power Sheets extension is missing here";
+  private static final String NOTICE = "Set Power Sheets or Java is not installed";
 
   /** The notice by the folder that a template lies in; English elsewhere. */
   private static final Map<String, String> NOTICES =

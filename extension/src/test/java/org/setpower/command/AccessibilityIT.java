@@ -97,7 +97,7 @@ class AccessibilityIT {
   void settings_are_walked_and_kept_with_enter_only() throws Exception {
     String before = settings();
     ShownWindow window = open("settings");
-    assertThat(walked(window)).startsWith("Units", "Wire family").endsWith("OK", "Cancel");
+    assertThat(walked(window)).startsWith("Units", "Cable sizes in").endsWith("OK", "Cancel");
     window.press(Key.DOWN);
     window.press(Key.ESCAPE);
     window.isClosed();
@@ -150,7 +150,7 @@ class AccessibilityIT {
   void a_sentence_is_read_out_and_closed() throws Exception {
     ShownWindow window = open("explain");
     assertThat(window.parts().stream().map(ShownWindow.Part::name))
-        .anyMatch(n -> n.contains("uses no function of Set Power"));
+        .anyMatch(n -> n.contains("contains no Set Power function"));
     window.press(Key.ESCAPE);
     window.isClosed();
     closesWith(Key.RETURN, "explain");
@@ -232,7 +232,7 @@ class AccessibilityIT {
 
   private static List<Path> copies() throws IOException {
     try (Stream<Path> files = Files.walk(office.workFolder())) {
-      return files.filter(f -> f.getFileName().toString().equals("Set power values.xlsx")).toList();
+      return files.filter(f -> f.getFileName().toString().equals("Set Power values.xlsx")).toList();
     }
   }
 }

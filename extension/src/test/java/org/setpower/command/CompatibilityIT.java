@@ -130,15 +130,15 @@ class CompatibilityIT {
       byte[] whole = Files.readAllBytes(template);
       Files.write(template, java.util.Arrays.copyOf(whole, whole.length / 2));
       assertThatThrownBy(() -> CommandDriver.command(office, null, "new", "title", title))
-          .hasMessageContaining("could not open “" + title + "”")
-          .hasMessageContaining("Install the extension anew");
+          .hasMessageContaining("Cannot open “" + title + "”")
+          .hasMessageContaining("Reinstall the extension");
       assertThat(CommandDriver.command(office, null, "new", "title", "Battery day"))
           .isEqualTo("Battery day");
       XComponent example =
           office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods"));
       assertThatThrownBy(() -> CommandDriver.command(office, example, "mend"))
-          .hasMessageContaining("could not open “" + title + "”")
-          .hasMessageContaining("Install the extension anew");
+          .hasMessageContaining("Cannot open “" + title + "”")
+          .hasMessageContaining("Reinstall the extension");
     }
   }
 }

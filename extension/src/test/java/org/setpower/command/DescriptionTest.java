@@ -70,8 +70,8 @@ class DescriptionTest {
         language.equals(Translations.ENGLISH)
             ? Translations.english()
             : Translations.in(language, CommandMessages.class);
-    String entry = words.of("~New sheet from…").replace("~", "");
-    assertThat(read("about-" + language + ".txt")).contains("Set power - " + entry);
+    String entry = words.of("~New from template…").replace("~", "");
+    assertThat(read("about-" + language + ".txt")).contains("Set Power - " + entry);
   }
 
   @Test

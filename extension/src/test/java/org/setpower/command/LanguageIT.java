@@ -63,8 +63,8 @@ class LanguageIT {
         UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
     assertThat(sheets.getElementNames()).contains("Auftrag", "Ergebnis");
     assertThat(CommandDriver.command(office, document, "look"))
-        .contains("stop: 0; fehlerhaft: 0; look: 1");
-    assertThat(CommandDriver.command(office, document, "mend")).startsWith("Jede Formel");
+        .contains("Stop: 0; Fehler: 0; check: 1");
+    assertThat(CommandDriver.command(office, document, "mend")).startsWith("Alle Formeln");
   }
 
   @Test
@@ -77,7 +77,7 @@ class LanguageIT {
         .contains("Longueur de câble", "[par défaut]")
         .doesNotContain("Cable length", "[default]");
     CommandDriver.command(office, document, "look");
-    String[] french = {"Origine des chiffres", "À voir"};
+    String[] french = {"Calcul", "Points ouverts"};
     assertThat(sheets()).contains(french);
     CommandDriver.speak(office, "de");
     CommandDriver.command(office, document, "explain", "cell", "A1", "put", "yes");

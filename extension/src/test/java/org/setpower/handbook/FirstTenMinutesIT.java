@@ -59,7 +59,7 @@ class FirstTenMinutesIT {
     assertThat(job.shown(1, "Status")).isIn("", "ok");
     for (int i = 1; i <= lamps.length; i++) {
       assertThat(loads.shown(i, "Power")).isNotEmpty();
-      assertThat(loads.shown(i, "Status")).as(loads.shown(i, "Why")).isIn("", "ok", "look");
+      assertThat(loads.shown(i, "Status")).as(loads.shown(i, "Why")).isIn("", "ok", "check");
     }
     assertThat(supply.shown(1, "Spare")).isNotEmpty();
     assertThat(packs.shown(1, "Current")).isEqualTo("8.7");

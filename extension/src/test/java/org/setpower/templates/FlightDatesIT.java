@@ -53,7 +53,7 @@ class FlightDatesIT {
       assertThat(reason(book, freight, 0)).contains("do not answer", "ask the airline", "2035");
       assertThat(book.errors()).isEmpty();
       Map<String, String> results = KeyFigureReader.of(book.document());
-      assertThat(Integer.parseInt(results.get("To_stop_for"))).isGreaterThan(5);
+      assertThat(Integer.parseInt(results.get("Stop"))).isGreaterThan(5);
     }
   }
 

@@ -32,8 +32,7 @@ class IdleRunIT {
       List<String> shown =
           List.of(
               TestWorkbook.shown(book.cell(TestWorkbook.column(runs, "At the busiest"), row)),
-              TestWorkbook.shown(
-                  book.cell(TestWorkbook.column(runs, "Drop of this run, watts held"), row)),
+              TestWorkbook.shown(book.cell(TestWorkbook.column(runs, "Drop, this run"), row)),
               TestWorkbook.shown(book.cell(TestWorkbook.column(runs, "Heat in the cable"), row)),
               TestWorkbook.shown(book.cell(TestWorkbook.column(runs, "Longest run"), row)));
       assertThat(shown).containsExactly("0.0", "0.0", "0", "");

@@ -62,7 +62,7 @@ class SentencesIT {
       book.calculated();
       assertThat(TestWorkbook.shown(book.cell(days.status(), last))).isEqualTo("ok");
       assertThat(head(book, book.tab("Job")))
-          .startsWith("look: Days is full, down to the last of its " + days.room() + " rows");
+          .startsWith("check: Table Days is full (" + days.room() + " rows)");
     }
   }
 
@@ -105,7 +105,7 @@ class SentencesIT {
 
   /** What the head should say, read off the rows. */
   private static String first(TestWorkbook book, List<TableSpec> tables) {
-    for (String word : List.of("stop", "look")) {
+    for (String word : List.of("stop", "check")) {
       for (TableSpec table : tables) {
         int row = book.values(table.status()).indexOf(word);
         if (row >= 0) {

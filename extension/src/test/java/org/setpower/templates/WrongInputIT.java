@@ -200,7 +200,7 @@ class WrongInputIT {
     }
     SheetSpec last =
         book.template().tabs().stream().filter(t -> !t.isHidden()).reduce((a, b) -> b).get();
-    if (!shown(last, 0, 2).startsWith("stop: mend a cell on")) {
+    if (!shown(last, 0, 2).startsWith("stop: correct a cell on")) {
       faults.add(field + ", " + value + ": the other tabs do not say so");
     }
   }

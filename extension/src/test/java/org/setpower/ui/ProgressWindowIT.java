@@ -74,7 +74,7 @@ class ProgressWindowIT {
             () ->
                 ProgressWindow.during(
                     desk,
-                    "Mend formulas",
+                    "Restore formulas",
                     progress -> {
                       for (int i = 0; i < 100; i++) {
                         progress.at(i, "step");

@@ -20,7 +20,7 @@
  *       by themselves. Hidden columns hold a name, and the name the formula, unless it looks at
  *       rows above or below: what a check needs of those is best a column of its own.
  *   <li>Put the columns into a {@code Table.of("Runs",
- *       100).columns(…).checks(ValidationRule.stop(when, words), ValidationRule.look(when,
+ *       100).columns(…).checks(ValidationRule.stop(when, words), ValidationRule.check(when,
  *       words))}: cells to fill first. Status and reason are added. The order of what is said:
  *       missing, wrong kind, refused, then the checks. A table without cells to fill may have
  *       checks too: its rows count while their first column says something. {@code asks(FIELD, …)}

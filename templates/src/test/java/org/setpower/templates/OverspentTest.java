@@ -45,7 +45,7 @@ class OverspentTest {
     assertThat(findings).singleElement();
     String finding = findings.get(0);
     String then = finding.substring(finding.indexOf(tested + "<0"));
-    then = then.substring(then.indexOf("\"look:"), then.indexOf("\"ok:\""));
+    then = then.substring(then.indexOf("\"check:"), then.indexOf("\"ok:\""));
     assertThat(then).contains("contingency is overspent by ").contains("-" + tested);
     assertThat(CELL.matcher(QUOTED.matcher(then).replaceAll("~")).results().map(MatchResult::group))
         .isNotEmpty()

@@ -27,7 +27,7 @@ import org.setpower.uno.Uno;
  * for all files.
  */
 public final class EquipmentCsvCommand implements Command {
-  private static final String TITLE = "Kit list";
+  private static final String TITLE = "Equipment list (CSV)";
   private static final int WIDTH = 260;
   private static final int HEIGHT = 144;
 
@@ -121,7 +121,7 @@ public final class EquipmentCsvCommand implements Command {
       return;
     }
     EquipmentCsvImport reading = reading(desk, tables, url);
-    String action = reading.isUseful() ? "~Take the good rows" : "";
+    String action = reading.isUseful() ? "~Import valid rows" : "";
     if (TextWindow.show(desk, TITLE, "What the ~file holds", reading.report(), action)) {
       take(desk, reading);
     }

@@ -79,7 +79,8 @@ final class EquipmentTable {
     tables.sort(Comparator.comparing((EquipmentTable t) -> t.area.StartRow));
     if (tables.isEmpty()) {
       throw new UserMessageException(
-          "This document has no sheet “{}” with lists: open one made from a sheet of Set power.",
+          "This document has no sheet “{}” with lists: open one made from a sheet of"
+              + " Set Power.",
           say("Kit"));
     }
     return tables;

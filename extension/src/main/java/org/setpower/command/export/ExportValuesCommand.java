@@ -34,7 +34,7 @@ import org.setpower.uno.Uno;
 
 /** Asks which copies without our formulas are wanted, and writes them. */
 public final class ExportValuesCommand implements Command {
-  private static final String TITLE = "Copy without formulas";
+  private static final String TITLE = "Export values-only copy";
   private static final String WRITTEN = "Copy written";
   private static final int WIDTH = 280;
   private static final int HEIGHT = 250;
@@ -272,7 +272,7 @@ public final class ExportValuesCommand implements Command {
     Path file = file(desk);
     return say(
         "{} values",
-        file == null ? "Set power" : file.getFileName().toString().replaceFirst("\\.[^.]*$", ""));
+        file == null ? "Set Power" : file.getFileName().toString().replaceFirst("\\.[^.]*$", ""));
   }
 
   private static void choose(CommandContext desk, Dialog dialog) throws Exception {

@@ -14,7 +14,7 @@ import org.setpower.ui.TextWindow;
 public final class AboutCommand implements Command {
   @Override
   public void runInteractive(CommandContext desk) throws Exception {
-    TextWindow.show(desk, "About Set power", "~Version, licence, libraries", text(desk), "");
+    TextWindow.show(desk, "About Set Power", "~Version, licence, libraries", text(desk), "");
   }
 
   @Override

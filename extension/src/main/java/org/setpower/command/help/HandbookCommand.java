@@ -28,7 +28,7 @@ public final class HandbookCommand implements Command {
     }
     TextWindow.line(
         desk,
-        "Handbook",
+        "User guide",
         "If no browser opens, open ~this file in one:",
         ExportValuesCommand.path(page));
   }

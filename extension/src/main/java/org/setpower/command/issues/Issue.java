@@ -16,7 +16,7 @@ record Issue(Kind kind, String sheet, CellAddress at, String row, String reason)
   enum Kind {
     STOP("stop"),
     ERROR("error"),
-    LOOK("look");
+    CHECK("check");
 
     private final String word;
 

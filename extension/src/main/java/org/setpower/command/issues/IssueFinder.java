@@ -28,8 +28,8 @@ import org.setpower.command.trace.TraceCommand;
 import org.setpower.uno.Uno;
 
 /**
- * All open issues of a document: cells with our functions that show an error, and cells whose
- * formula says "stop" or "look" (the cell to the right says why). What a later sheet repeats is
+ * The open issues of a document: cells with our functions that show an error, and cells whose
+ * formula says "stop" or "check" (the cell to the right says why). What a later sheet repeats is
  * named once: the same word with the same reason, or without a reason for the same row, or a list
  * of findings, where the name of a sheet stands beside the word.
  */
@@ -106,7 +106,7 @@ final class IssueFinder {
     if (Issue.Kind.STOP.word().equals(value)) {
       return Issue.Kind.STOP;
     }
-    return Issue.Kind.LOOK.word().equals(value) ? Issue.Kind.LOOK : null;
+    return Issue.Kind.CHECK.word().equals(value) ? Issue.Kind.CHECK : null;
   }
 
   private static String besides(XSpreadsheet sheet, CellAddress at) throws Exception {

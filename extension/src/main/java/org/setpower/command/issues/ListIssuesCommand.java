@@ -14,11 +14,11 @@ import org.setpower.command.document.ReportSheet;
 import org.setpower.command.document.UndoStep;
 import org.setpower.ui.MessageBoxes;
 
-/** Lists open issues in a sheet of its own, which each call writes again. */
+/** Lists the open issues in a sheet of its own, which each call writes anew. */
 public final class ListIssuesCommand implements Command {
-  public static final String SHEET = "Needs a look";
+  public static final String SHEET = "Open issues";
 
-  private static final String TITLE = "Find what needs a look";
+  private static final String TITLE = "List open issues";
   private static final int MOST = 2_000;
   private static final int FIRST_ROW = 3;
 
@@ -56,13 +56,13 @@ public final class ListIssuesCommand implements Command {
   private static String sentence(List<Issue> found) {
     if (found.isEmpty()) {
       return say(
-          "Nothing needs a look: no figure of Set Power is in error, no line says stop or look.");
+          "No open issues: no Set Power function returns an error, no row has the status stop or check.");
     }
     return say(
-        "Stop: {}; in error: {}; look: {}. The sheet “{}” lists them with reason and link.",
+        "Stop: {}; error: {}; check: {}. Sheet “{}” lists them with reason and link.",
         count(found, Issue.Kind.STOP),
         count(found, Issue.Kind.ERROR),
-        count(found, Issue.Kind.LOOK),
+        count(found, Issue.Kind.CHECK),
         say(SHEET));
   }
 
@@ -84,9 +84,7 @@ public final class ListIssuesCommand implements Command {
     List<Issue> shown = found.subList(0, Math.min(MOST, found.size()));
     Object[][] rows = new Object[shown.size() + 1][];
     rows[0] =
-        new Object[] {
-          say("What"), say("Where (Ctrl+click)"), say("Row"), say("Why, and what to do")
-        };
+        new Object[] {say("What"), say("Where (Ctrl+click)"), say("Row"), say("Reason / action")};
     for (int i = 0; i < shown.size(); i++) {
       Issue f = shown.get(i);
       rows[i + 1] = new Object[] {f.kind().word(), "", f.row(), f.reason()};

@@ -107,7 +107,7 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
   private static Command command(CommandRequest order) {
     Supplier<Command> known = KNOWN.get(order.command());
     if (known == null) {
-      throw new UserMessageException("Set power knows no command “{}”.", order.command());
+      throw new UserMessageException("Set Power knows no command “{}”.", order.command());
     }
     return known.get();
   }

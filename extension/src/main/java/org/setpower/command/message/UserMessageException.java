@@ -26,7 +26,7 @@ public final class UserMessageException extends RuntimeException {
     }
     String message = fault.getMessage();
     return say(
-        "Set power could not finish this command ({}).",
+        "Set Power could not finish this command ({}).",
         fault.getClass().getSimpleName()
             + (message == null || message.isBlank() ? "" : ": " + message.strip()));
   }

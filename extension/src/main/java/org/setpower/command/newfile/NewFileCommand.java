@@ -81,8 +81,7 @@ public final class NewFileCommand implements Command {
     XComponent document = load(desk, item);
     if (document == null) {
       throw new UserMessageException(
-          "The office could not open “{}”: its file is damaged. Install the extension anew.",
-          item.title());
+          "Cannot open “{}”: its file is damaged. Reinstall the extension.", item.title());
     }
     if (item.isEmpty()) {
       new UserSettings(desk).fill(new CalcDocument(document));

@@ -48,7 +48,7 @@ public final class ShippedTemplates {
     shelf.items.sort(Comparator.comparing((Item i) -> !i.isEmpty()).thenComparing(Item::title));
     if (shelf.items.isEmpty()) {
       throw new UserMessageException(
-          "This copy of the extension came without sheets: install it anew.");
+          "This copy of the extension contains no templates: reinstall it.");
     }
     return shelf.items;
   }

@@ -13,7 +13,7 @@ import org.setpower.ui.MessageBoxes;
 
 /** Ends what is printed at the last filled row of each table. */
 public final class FitPrintCommand implements Command {
-  private static final String TITLE = "Fit print to filled rows";
+  private static final String TITLE = "Set print ranges to filled rows";
 
   @Override
   public void runInteractive(CommandContext desk) throws Exception {
@@ -33,7 +33,7 @@ public final class FitPrintCommand implements Command {
   private static String fit(CommandContext desk) throws Exception {
     CalcDocument book = desk.book();
     if (!book.isFromTemplate()) {
-      throw new UserMessageException("This document was not made from a sheet of Set power.");
+      throw new UserMessageException("This document was not made from a sheet of Set Power.");
     }
     int[] sheets = new int[1];
     UndoStep.in(book, TITLE, () -> sheets[0] = PrintRangeFitter.in(book));

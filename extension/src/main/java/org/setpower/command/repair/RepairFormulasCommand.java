@@ -19,7 +19,7 @@ import org.setpower.ui.ProgressWindow;
  * pasted, take the formulas that read them along. What is typed stays.
  */
 public final class RepairFormulasCommand implements Command {
-  private static final String TITLE = "Mend formulas";
+  private static final String TITLE = "Restore formulas";
 
   @Override
   public void runInteractive(CommandContext desk) throws Exception {
@@ -47,16 +47,16 @@ public final class RepairFormulasCommand implements Command {
     CalcDocument book = desk.book();
     String origin = book.origin();
     if (origin.isEmpty()) {
-      throw new UserMessageException("This document was not made from a sheet of Set power.");
+      throw new UserMessageException("This document was not made from a sheet of Set Power.");
     }
     desk.refuseReadOnly();
     progress.at(0, say("Opening the template"));
     TemplateFormulas right = TemplateFormulas.of(desk, origin);
     Tabs.check(book, right);
     FormulaDiff differences = FormulaDiff.between(book, right, progress);
-    progress.at(90, say("Putting formulas back"));
+    progress.at(90, say("Restoring formulas"));
     if (differences.isEmpty()) {
-      return say("Every formula is as the template has it.") + remaining(ErrorCells.in(book));
+      return say("All formulas match the template.") + remaining(ErrorCells.in(book));
     }
     ErrorCells before = ErrorCells.in(book);
     ErrorCells[] after = new ErrorCells[1];
@@ -85,9 +85,7 @@ public final class RepairFormulasCommand implements Command {
 
   private static String told(int mended, ErrorCells fresh) {
     String formulas =
-        mended == 1
-            ? say("{} formula is again as the template has it.", mended)
-            : say("{} formulas are again as the template has them.", mended);
+        mended == 1 ? say("{} formula restored.", mended) : say("{} formulas restored.", mended);
     return fresh.isEmpty()
         ? formulas
         : say("Cells newly in error: {}, the first is {}.", fresh.count(), fresh.first())
@@ -100,7 +98,7 @@ public final class RepairFormulasCommand implements Command {
         ? ""
         : "\n"
             + say(
-                "Cells in error: {}, the first is {}. Find what needs a look lists them.",
+                "Cells in error: {}, the first is {}. Use List open issues to see them.",
                 errors.count(),
                 errors.first());
   }

@@ -114,7 +114,7 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
     XComponent template = load(desk, url);
     if (template == null) {
       throw new UserMessageException(
-          "The office could not open “{}”: its file is damaged. Install the extension anew.", name);
+          "Cannot open “{}”: its file is damaged. Reinstall the extension.", name);
     }
     return template;
   }

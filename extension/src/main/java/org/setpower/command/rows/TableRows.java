@@ -63,9 +63,7 @@ final class TableRows {
     CalcDocument book = desk.book();
     CellRangeAddress area = table(book, chosen);
     if (area == null) {
-      throw new UserMessageException(
-          "Click a row of one of the tables of Set power first, below its headings: this command"
-              + " moves what is typed there.");
+      throw new UserMessageException("Select a row inside a Set Power table first.");
     }
     return new TableRows(book, area, chosen);
   }
@@ -163,7 +161,7 @@ final class TableRows {
     if (last < filled) {
       UndoStep.in(
           book,
-          "Add rows below",
+          "Insert rows below",
           () -> {
             move(last + 1, filled, last + 1 + more);
             clear(last + 1, last + more);
@@ -180,7 +178,7 @@ final class TableRows {
     }
     UndoStep.in(
         book,
-        "Remove rows",
+        "Delete rows",
         () -> {
           if (last < filled) {
             move(last + 1, filled, first);

@@ -14,7 +14,7 @@ public final class SettingsCommand implements Command {
 
   @Override
   public void runInteractive(CommandContext desk) throws Exception {
-    try (Dialog dialog = new Dialog(desk, "Settings of Set power", WIDTH, HEIGHT)) {
+    try (Dialog dialog = new Dialog(desk, "Settings of Set Power", WIDTH, HEIGHT)) {
       SettingsForm form = new SettingsForm(desk, dialog.form(), WIDTH);
       int bottom = Dialog.buttonsAt(HEIGHT);
       dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "~OK", true, true);

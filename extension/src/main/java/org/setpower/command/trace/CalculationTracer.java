@@ -50,11 +50,10 @@ public final class CalculationTracer {
     }
     String unknown = unknown(cell);
     if (!unknown.isEmpty()) {
-      explanation.add("What is the matter", unknown);
+      explanation.add("Problem", unknown);
     } else if (calls.isEmpty()) {
       throw new UserMessageException(
-          "{} uses no function of Set Power. Select a cell whose formula has one, such as"
-              + " =CABLE.DROP(…), and ask again.",
+          "{} contains no Set Power function. Select a cell with one, e.g." + " =CABLE.DROP(…).",
           name);
     }
     return explanation;
@@ -174,14 +173,14 @@ public final class CalculationTracer {
     explanation.add(function.name(), CommandMessages.functions().sentence(function) + ".");
     if (asked.steps.isEmpty()) {
       explainFault(function, asked, explanation);
-      explanation.add("What went in", given(function, asked.arguments));
+      explanation.add("Inputs", given(function, asked.arguments));
     } else {
       int inputs = function.parameters().size();
-      explanation.add("What went in", inputs(function, asked));
+      explanation.add("Inputs", inputs(function, asked));
       int results = function.kind() == FunctionSpec.Kind.TABLE ? rows(asked) : 1;
       int result = asked.steps.size() - results;
-      explanation.add("How it was worked out", lines(asked.steps.subList(inputs, result)));
-      explanation.add("What came out", results(function, asked.steps, result));
+      explanation.add("Steps", lines(asked.steps.subList(inputs, result)));
+      explanation.add("Result", results(function, asked.steps, result));
       if (call.isWhole() && differs(asked.steps.get(result), cell)) {
         explanation.add(
             "The cell shows something else",
@@ -219,11 +218,11 @@ public final class CalculationTracer {
   private static void explainFault(
       FunctionSpec function, Asked asked, CalculationTrace explanation) {
     String why = asked.refusal == null ? "" : asked.refusal.getMessage();
-    explanation.add("Why there is no number", why);
+    explanation.add("Error", why);
     List<CalculationTrace.Line> troubles = new ArrayList<>();
     asked.troubles.forEach(
         t -> troubles.add(CalculationTrace.Line.of(say("{}. Select that cell and ask again.", t))));
-    explanation.add("Why there is no number", troubles);
+    explanation.add("Error", troubles);
     List<CalculationTrace.Line> instead = new ArrayList<>();
     for (Parameter<?> parameter : function.parameters()) {
       if (why.matches("(?s).*\\b" + parameter.name() + "\\b.*")) {
@@ -239,7 +238,7 @@ public final class CalculationTracer {
     function
         .examples()
         .forEach(e -> instead.add(CalculationTrace.Line.of(say("like this: {}", e.formula()))));
-    explanation.add("What to type instead", instead);
+    explanation.add("Correction", instead);
   }
 
   private static List<CalculationTrace.Line> given(

@@ -22,17 +22,17 @@ import org.setpower.uno.Uno;
 
 /** Shows the calculation of the selected cell. */
 public final class TraceCommand implements Command {
-  /** The sheet for calculations that are inserted into the document. */
-  public static final String SHEET = "How it came about";
+  /** The sheet that collects what is put into the document. */
+  public static final String SHEET = "Calculation";
 
-  private static final String TITLE = "How this number came about";
+  private static final String TITLE = "Show calculation";
 
   @Override
   public void runInteractive(CommandContext desk) throws Exception {
     XCell cell = selected(desk);
     CalculationTrace explanation = new CalculationTracer(desk.book()).explain(cell);
     String label = say("~Working: {}", explanation.title());
-    if (TextWindow.show(desk, TITLE, label, explanation.text(), "~Put into the document")) {
+    if (TextWindow.show(desk, TITLE, label, explanation.text(), "~Insert into document")) {
       putInto(desk, cell, explanation);
     }
   }

@@ -417,7 +417,7 @@ class ExportValuesIT {
   void the_working_goes_into_notes_if_asked() throws Exception {
     sheet.put("B1", DROP + "(\"2.5 mm²\";25;16)");
     copy("ods", "working", "yes");
-    assertThat(content(file("ods"))).contains("office:annotation", "What went in", "length = 25 m");
+    assertThat(content(file("ods"))).contains("office:annotation", "Inputs", "length = 25 m");
   }
 
   @Test

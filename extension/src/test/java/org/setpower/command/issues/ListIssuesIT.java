@@ -18,7 +18,7 @@ import org.setpower.command.CommandDriver;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.office.Office;
 
-/** What needs a look, listed in a document. */
+/** Open issues, listed in a document. */
 @ExtendWith(SharedOffice.class)
 class ListIssuesIT {
   private Office office;
@@ -44,13 +44,13 @@ class ListIssuesIT {
   void lists_stops_errors_and_looks_with_reason_and_link() {
     sheet
         .text("A2", "Crane")
-        .put("C2", "=IF(TRUE();\"look\";\"ok\")")
+        .put("C2", "=IF(TRUE();\"check\";\"ok\")")
         .text("D2", "Decide the leg.");
     sheet.text("A3", "Key light").put("C3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";-1;16)");
     sheet.text("A4", "Fill").put("C4", "=\"stop\"").text("D4", "The pack is over 60 V.");
-    sheet.text("A5", "Not a status").text("C5", "look").put("C6", "=1/0").put("C7", "=\"ok\"");
+    sheet.text("A5", "Not a status").text("C5", "check").put("C6", "=1/0").put("C7", "=\"ok\"");
     TestSheet list = look();
-    assertThat(list.shown("A1")).startsWith("Stop: 1; in error: 1; look: 1.");
+    assertThat(list.shown("A1")).startsWith("Stop: 1; error: 1; check: 1.");
     assertThat(list.data("A5:D8"))
         .hasDimensions(4, 4)
         .satisfies(
@@ -62,7 +62,7 @@ class ListIssuesIT {
         .satisfies(
             rows ->
                 assertThat(rows[2])
-                    .containsExactly("look", "Sheet1.C2", "Crane", "Decide the leg."))
+                    .containsExactly("check", "Sheet1.C2", "Crane", "Decide the leg."))
         .satisfies(rows -> assertThat(rows[3]).containsOnly(""));
   }
 
@@ -85,14 +85,14 @@ class ListIssuesIT {
 
   @Test
   void is_written_anew_and_not_piled_up() {
-    sheet.put("C1", "=\"stop\"").put("C2", "=\"look\"");
+    sheet.put("C1", "=\"stop\"").put("C2", "=\"check\"");
     look();
     sheet.put("C1", "=\"ok\"");
     TestSheet list = look();
-    assertThat(list.shown("A1")).startsWith("Stop: 0; in error: 0; look: 1.");
-    assertThat(list.data("A5:A6")).isDeepEqualTo(new Object[][] {{"look"}, {""}});
+    assertThat(list.shown("A1")).startsWith("Stop: 0; error: 0; check: 1.");
+    assertThat(list.data("A5:A6")).isDeepEqualTo(new Object[][] {{"check"}, {""}});
     sheet.put("C2", "=\"ok\"");
-    assertThat(look().shown("A1")).startsWith("Nothing needs a look");
+    assertThat(look().shown("A1")).startsWith("No open issues");
     assertThat(list.shown("A5")).isEmpty();
   }
 

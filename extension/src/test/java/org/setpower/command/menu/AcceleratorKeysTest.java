@@ -32,7 +32,7 @@ class AcceleratorKeysTest {
       Map.of(
           "Copy written",
           List.of("~Open", "Open ~folder", "C~lose"),
-          "Copy without formulas",
+          "Export values-only copy",
           List.of(
               "~Sheets (Ctrl+click for several)",
               "~OpenDocument spreadsheet (.ods)",
@@ -44,21 +44,21 @@ class AcceleratorKeysTest {
               "~Name",
               "W~rite",
               "~Cancel"),
-          "How this number came about",
-          with(OF_EVERY_TEXT, "~Working: {}", "~Put into the document"),
-          "About Set power",
+          "Show calculation",
+          with(OF_EVERY_TEXT, "~Working: {}", "~Insert into document"),
+          "About Set Power",
           with(OF_EVERY_TEXT, "~Version, licence, libraries"),
-          "Handbook",
+          "User guide",
           with(OF_EVERY_TEXT, "If no browser opens, open ~this file in one:"),
           "What the file holds",
-          with(OF_EVERY_TEXT, "What the ~file holds", "~Take the good rows"),
-          "Kit list",
+          with(OF_EVERY_TEXT, "What the ~file holds", "~Import valid rows"),
+          "Equipment list (CSV)",
           List.of("List ~to write", "~Write file…", "~Read file…", "C~lose"),
           "New sheet",
           List.of("~Start from", "C~reate", "~Cancel"),
           "Progress",
           List.of("~Cancel"),
-          "Settings of Set power",
+          "Settings of Set Power",
           settings());
 
   private static List<String> with(List<String> some, String... more) {

@@ -134,7 +134,7 @@ class NewFileIT {
     type("Supply", "Kind", "street supply");
     type("Supply", "Breaker (A a leg)", "60");
     type("Supply", "System", "split");
-    assertThat(shown("Supply", "Why, and what to do", 0, 1))
+    assertThat(shown("Supply", "Reason / action", 0, 1))
         .isEqualTo("The mains standard on Job has no volts for split: fill in Volts.");
   }
 

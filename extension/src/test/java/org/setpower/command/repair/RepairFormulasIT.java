@@ -92,14 +92,12 @@ class RepairFormulasIT {
   void one_formula_and_several_are_told_rightly() throws Exception {
     List<XCell> one = overwritten(1);
     assertThat(formulas(one)).containsExactly(OTHER);
-    assertThat(RepairFormulasCommand.mend(desk, Progress.NONE))
-        .isEqualTo("1 formula is again as the template has it.");
+    assertThat(RepairFormulasCommand.mend(desk, Progress.NONE)).isEqualTo("1 formula restored.");
     List<XCell> three = overwritten(3);
-    assertThat(RepairFormulasCommand.mend(desk, Progress.NONE))
-        .isEqualTo("3 formulas are again as the template has them.");
+    assertThat(RepairFormulasCommand.mend(desk, Progress.NONE)).isEqualTo("3 formulas restored.");
     assertThat(formulas(three)).doesNotContain(OTHER);
     assertThat(RepairFormulasCommand.mend(desk, Progress.NONE))
-        .isEqualTo("Every formula is as the template has it.");
+        .isEqualTo("All formulas match the template.");
   }
 
   @Test
@@ -116,7 +114,7 @@ class RepairFormulasIT {
     assertThat(words)
         .startsWith("Opening the template")
         .contains("Formulas of the sheet Positions")
-        .endsWith("Putting formulas back")
+        .endsWith("Restoring formulas")
         .hasSize(desk.book().all().size() + 2);
   }
 
@@ -143,7 +141,7 @@ class RepairFormulasIT {
     List<XCell> cells = overwritten(3);
     int before = steps().length;
     RepairFormulasCommand.mend(desk, Progress.NONE);
-    assertThat(steps()).hasSize(before + 1).startsWith("Mend formulas");
+    assertThat(steps()).hasSize(before + 1).startsWith("Restore formulas");
     XComponent document = desk.document();
     Uno.as(XUndoManagerSupplier.class, document).getUndoManager().undo();
     assertThat(formulas(cells)).containsOnly(OTHER);
@@ -250,12 +248,12 @@ class RepairFormulasIT {
     desk.book().sheet("My notes").getCellByPosition(2, 3).setFormula("=1/0");
     assertThat(RepairFormulasCommand.mend(desk, Progress.NONE))
         .isEqualTo(
-            "Every formula is as the template has it.\n"
-                + "Cells in error: 1, the first is My notes.C4. Find what needs a look lists"
+            "All formulas match the template.\n"
+                + "Cells in error: 1, the first is My notes.C4. Use List open issues"
                 + " them.");
     overwritten(1);
     assertThat(RepairFormulasCommand.mend(desk, Progress.NONE))
-        .startsWith("1 formula is again as the template has it.\nCells in error: 1, ");
+        .startsWith("1 formula restored.\nCells in error: 1, ");
   }
 
   @Test

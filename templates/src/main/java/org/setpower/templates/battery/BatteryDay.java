@@ -77,7 +77,7 @@ public final class BatteryDay implements TemplateDefinition {
             .column(onHand.lentTo, 15)
             .column(onHand.backOn, 30)
             .column(onHand.table.status(), 15)
-            .rows("Who has our packs", 6);
+            .rows("Lent out", 6);
     TableSpec card =
         TableExcerpt.of(day.byClock)
             .column(day.clock, 15)
@@ -86,7 +86,7 @@ public final class BatteryDay implements TemplateDefinition {
             .column(day.count, 15)
             .column(day.which, 30)
             .column(day.left, 30)
-            .rows("The card for the charging cart: what to swap when", CARD);
+            .rows("Battery change card", CARD);
     TableSpec charge =
         TableExcerpt.of(chargers.table)
             .column(chargers.charger, 45)
@@ -112,8 +112,8 @@ public final class BatteryDay implements TemplateDefinition {
     TableSpec sets = ofPositions.rows("How long a set lasts", 12);
     return SheetSpec.of(
             "Result",
-            "To print for the charging cart; nothing to fill. Planning figures: watch the gauges"
-                + " too.")
+            "Print for the charging cart. Planning figures only: always check the"
+                + " battery gauges.")
         .grid(12, 17)
         .portrait()
         .result()
@@ -136,9 +136,9 @@ public final class BatteryDay implements TemplateDefinition {
   private KeyFigure[] headlines() {
     return new KeyFigure[] {
       findings.stops(),
-      findings.looks(),
+      findings.checks(),
       KeyFigure.of(
-          "Shortest set (h)",
+          "Shortest runtime (h)",
           CellFormat.ONE,
           KeyFigure.min(positions.hours),
           calc(
@@ -146,7 +146,7 @@ public final class BatteryDay implements TemplateDefinition {
               positions.position.lookupAtMin(positions.hours),
               positions.feed.pack.lookupAtMin(positions.hours))),
       KeyFigure.of(
-          "Swaps (on the day)",
+          "Battery changes",
           CellFormat.COUNT,
           calc("SUM({})", positions.swaps.all()),
           calc(
@@ -156,12 +156,12 @@ public final class BatteryDay implements TemplateDefinition {
               or(job.shown, 0),
               job.coldest)),
       KeyFigure.of(
-          "Packs short (pieces)",
+          "Batteries short",
           CellFormat.COUNT,
           KeyFigure.sum(day.shortOf),
           "To hire, or to charge more: see Day."),
       KeyFigure.of(
-          "Dark (h)",
+          "Downtime (h)",
           CellFormat.ONE,
           day.hoursLost,
           calc(
@@ -214,17 +214,17 @@ public final class BatteryDay implements TemplateDefinition {
   private SheetSpec notes() {
     return SheetSpec.notes(
         TextBlock.reckoned(
-            "A position counts with the most that is on at the same time, from its first device to"
-                + " its last, breaks taken off. Hours are the shorter of two ways of reckoning:"
-                + " energy, and volts down to the highest of the devices' lowest.",
+            "A position counts with the most that is on at the same time, from its first"
+                + " device to its last, breaks taken off. Hours are the shorter of two ways of"
+                + " calculation: energy, and volts down to the highest of the devices' lowest.",
             "The day starts with all packs full. A full pack goes on, the one longest on the shelf"
                 + " first; what comes off, empty or not, queues for the first free channel and is"
                 + " charged before it goes on again.",
             "Fewest packs: so many that no position waits, without a spare.",
             "Packs are as cold as the coldest of the day, from the first minute. No credit is given"
                 + " for their own warmth.",
-            "One pack takes: from empty, with all channels in use. The runner's way and the warming"
-                + " come on top in the day."),
+            "Charge time per battery: from empty, with all channels in use. The runner's"
+                + " way and the warming come on top in the day."),
         TextBlock.leftOut(
             "Starting currents of motors, packs that are not equal in one set, self-discharge.",
             "Which person swaps: the sheet knows positions and departments only."),

@@ -43,7 +43,7 @@ final class BatteryJobSheet {
           .help("Of what sits between pack and device: its label. 92 % is assumed if not known.");
 
   final FieldSpec dropLimit =
-      FieldSpec.input("Drop limit, DC leads")
+      FieldSpec.input("Max. voltage drop, DC cable")
           .share(0.001, 0.5)
           .is(0.03)
           .help("Share of the volts a lead may lose: 3 % is common practice.");
@@ -142,12 +142,7 @@ final class BatteryJobSheet {
             + " yellow cells: this page, then On hand, Positions, Devices; read Result.",
         FieldBlock.of("The day", shown, turns, lunchFrom, lunchTo, moveFrom, moveTo),
         FieldBlock.of(
-            "What holds everywhere",
-            converter,
-            job.touchLimit,
-            job.family,
-            dropLimit,
-            job.conductor),
+            "General settings", converter, job.touchLimit, job.family, dropLimit, job.conductor),
         FieldBlock.of("Read from the days below", coldest, wrap, nextCall, shootingDays));
   }
 }

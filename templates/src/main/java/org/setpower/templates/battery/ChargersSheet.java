@@ -88,7 +88,7 @@ final class ChargersSheet {
           .help("yes: somebody is near as long as it charges, at night too.");
 
   final ColumnSpec hours =
-      ColumnSpec.result("One pack takes").unit("h").format(CellFormat.TWO).width(15);
+      ColumnSpec.result("Charge time per battery").unit("h").format(CellFormat.TWO).width(15);
   final ColumnSpec free =
       ColumnSpec.result("Hours before the next call")
           .unit("h")
@@ -216,13 +216,13 @@ final class ChargersSheet {
               "Packs come back at {} °C and must not charge below 0 °C: warm them first, and write"
                   + " for how long at Warming.",
               day.coldest)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("({}=\"\")<>({}=\"\")", or(mainsFrom, ""), or(mainsTo, "")),
-          Formula.of("Fill in both Mains from and Mains to, or neither.")),
-      ValidationRule.look(
+          Formula.of("Enter both Mains from and Mains to, or leave both blank.")),
+      ValidationRule.check(
           calc("({}=\"\")<>({}=\"\")", or(deadFrom, ""), or(deadTo, "")),
           Formula.of("Fill in both Dead from and Dead to, or neither.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}<>\"\";OR({}=\"\";{}=\"\"))", or(pieces, ""), day.wrap, day.nextCall),
           Formula.of("Pick Day shown on Job, and give that day a wrap and a later day a call.")),
       ValidationRule.stop(
@@ -237,7 +237,7 @@ final class ChargersSheet {
               "{} channels needed, it has {}: share them out, or begin earlier.",
               needed,
               channels)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}<>\"\";{}<>\"yes\")", or(pieces, ""), or(watched, "")),
           Formula.of(
               "Charging overnight: nobody near? Then not on this shelf; else yes at Watched."))

@@ -102,7 +102,7 @@ final class DaySheet {
 
   final ColumnSpec kind = ColumnSpec.result("Kind").mayBeBlank().width(60);
   final ColumnSpec toPlan =
-      ColumnSpec.result("To plan with").format(CellFormat.COUNT).mayBeBlank().width(15);
+      ColumnSpec.result("Available").format(CellFormat.COUNT).mayBeBlank().width(15);
   final ColumnSpec need =
       ColumnSpec.result("Fewest packs").format(CellFormat.COUNT).mayBeBlank().width(15);
   final ColumnSpec shortOf =
@@ -110,24 +110,23 @@ final class DaySheet {
   final ColumnSpec needAlways =
       ColumnSpec.result("Fewest, mains all day").format(CellFormat.COUNT).mayBeBlank().width(30);
   final ColumnSpec needNever =
-      ColumnSpec.result("Fewest, nothing charged").format(CellFormat.COUNT).mayBeBlank().width(30);
+      ColumnSpec.result("Min. without charging").format(CellFormat.COUNT).mayBeBlank().width(30);
   private final ColumnSpec kindNumber = ColumnSpec.working("No.").format(CellFormat.COUNT);
   final TableSpec kinds = TableSpec.of("Packs for the day", 12);
 
-  final ColumnSpec clock =
-      ColumnSpec.result("Clock").format(CellFormat.TIME).mayBeBlank().width(15);
+  final ColumnSpec clock = ColumnSpec.result("Time").format(CellFormat.TIME).mayBeBlank().width(15);
   final ColumnSpec who = ColumnSpec.result("Position").mayBeBlank().width(60);
   final ColumnSpec does = ColumnSpec.result("What").mayBeBlank().width(30);
   final ColumnSpec count =
       ColumnSpec.result("Packs").format(CellFormat.COUNT).mayBeBlank().width(15);
   final ColumnSpec which = ColumnSpec.result("Kind of pack").mayBeBlank().width(30);
   final ColumnSpec left =
-      ColumnSpec.result("Left on the shelf").format(CellFormat.COUNT).mayBeBlank().width(30);
+      ColumnSpec.result("Remaining").format(CellFormat.COUNT).mayBeBlank().width(30);
   private final ColumnSpec clockNumber = ColumnSpec.working("No.").format(CellFormat.COUNT);
   private final ColumnSpec at = ColumnSpec.working("Event").format(CellFormat.COUNT);
-  final TableSpec byClock = TableSpec.of("By the clock", ON_CLOCK);
+  final TableSpec byClock = TableSpec.of("Timeline", ON_CLOCK);
 
-  final ColumnSpec oClock = ColumnSpec.result("O'clock").mayBeBlank().width(30);
+  final ColumnSpec oClock = ColumnSpec.result("Time").mayBeBlank().width(30);
   final ColumnSpec shelf =
       ColumnSpec.result("On the shelf").format(CellFormat.COUNT).mayBeBlank().width(30);
   final ColumnSpec using =
@@ -479,7 +478,7 @@ final class DaySheet {
         calc(
             "IF(MAX({})>"
                 + room
-                + ";\"look: \"&MAX({})-"
+                + ";\"check: \"&MAX({})-"
                 + room
                 + "&\" more than fit here.\";\"\")",
             running.all(),

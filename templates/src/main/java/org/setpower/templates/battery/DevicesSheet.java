@@ -57,7 +57,7 @@ final class DevicesSheet {
   final ColumnSpec full =
       ColumnSpec.result("With full packs").unit("V").format(CellFormat.ONE).mayBeBlank().width(18);
   final ColumnSpec minutes =
-      ColumnSpec.result("Covered without mains")
+      ColumnSpec.result("Runtime on mains failure")
           .unit("min")
           .format(CellFormat.WHOLE)
           .mayBeBlank()
@@ -181,8 +181,8 @@ final class DevicesSheet {
   SheetSpec tab() {
     return SheetSpec.of(
             "Devices",
-            "What draws power from which position, and when. Twelve-volt things on a 24 V pack go"
-                + " through a converter.")
+            "What draws power from which position, and when. 12 V devices on a 24 V"
+                + " battery need a converter.")
         .with(table);
   }
 }

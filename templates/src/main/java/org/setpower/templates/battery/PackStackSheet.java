@@ -39,10 +39,10 @@ final class PackStackSheet {
           .help("The lowest volts of the device: 20 in 20–35 V.");
   final FieldSpec plate =
       FieldSpec.input("Plate")
-          .unit("V class")
+          .unit("nominal V")
           .format(CellFormat.COUNT)
           .options("12", "24", "48")
-          .help("The volt class the plate asks for.");
+          .help("Nominal voltage of the plate.");
   final FieldSpec joined =
       FieldSpec.input("Joined")
           .options("hot-swap", "parallel")
@@ -62,7 +62,7 @@ final class PackStackSheet {
           .width(30)
           .help("The gauge on the pack, with %: 62 %.");
   final ColumnSpec feed =
-      ColumnSpec.result("Feed").unit("V class").format(CellFormat.WHOLE).width(24);
+      ColumnSpec.result("Feed").unit("nominal V").format(CellFormat.WHOLE).width(24);
   final ColumnSpec chemistry = ColumnSpec.working("Chemistry");
   final ColumnSpec cells = ColumnSpec.working("Cells").format(CellFormat.ONE).unit("of 1");
   final ColumnSpec ampHours = ColumnSpec.working("Charge, full").unit("Ah").format(CellFormat.TWO);
@@ -79,8 +79,7 @@ final class PackStackSheet {
   private final ColumnSpec what = ColumnSpec.result("What");
   private final ArrayResult events;
 
-  final ColumnSpec clock =
-      ColumnSpec.result("Clock").format(CellFormat.TIME).mayBeBlank().width(52);
+  final ColumnSpec clock = ColumnSpec.result("Time").format(CellFormat.TIME).mayBeBlank().width(52);
   final ColumnSpec after =
       ColumnSpec.result("After").unit("h").format(CellFormat.TWO).mayBeBlank().width(30);
   final ColumnSpec which = ColumnSpec.result("Pack").mayBeBlank().width(24);
@@ -88,7 +87,7 @@ final class PackStackSheet {
   final ColumnSpec current =
       ColumnSpec.result("Current").unit("A").format(CellFormat.ONE).mayBeBlank().width(24);
   private final ColumnSpec row = ColumnSpec.working("No.").format(CellFormat.COUNT);
-  final TableSpec order = TableSpec.of("Who carries when", EVENTS);
+  final TableSpec order = TableSpec.of("Load sharing over time", EVENTS);
 
   final ColumnSpec curveHour =
       ColumnSpec.result("After").unit("h").format(CellFormat.TWO).width(52);
@@ -153,7 +152,7 @@ final class PackStackSheet {
         ValidationRule.stop(
             calc("IF({}=1;ISERROR({});FALSE())", pack.rowNumber(), end),
             calc("IFERROR({};\"an input is in error\")", why(all, temperature))),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}<0.2", charge), say("Only {} left: charge it before it goes on.", charge)));
     Formula byEnergy =
         call(PackFunctions.RUNTIME, calc("SUM({})", energy.all()), watts, 1, 1, temperature);
@@ -226,7 +225,7 @@ final class PackStackSheet {
         .with(
             FieldBlock.of("The device", watts, cutOff, plate, joined, cold, from),
             packs,
-            FieldBlock.of("Together", lasts),
+            FieldBlock.of("Result", lasts),
             order)
         .newPage(
             BarChart.lines(

@@ -45,10 +45,10 @@ final class PacksOnHandSheet {
 
   final ColumnSpec energy =
       ColumnSpec.result("Energy").unit("Wh").format(CellFormat.WHOLE).width(15);
-  final ColumnSpec toPlan = ColumnSpec.result("To plan with").format(CellFormat.COUNT).width(14);
+  final ColumnSpec toPlan = ColumnSpec.result("Available").format(CellFormat.COUNT).width(14);
 
   final ColumnSpec fewest =
-      ColumnSpec.result("Fewest that day").format(CellFormat.COUNT).mayBeBlank().width(17);
+      ColumnSpec.result("Required").format(CellFormat.COUNT).mayBeBlank().width(17);
 
   final TableSpec table = TableSpec.of("On hand", ROOM);
 
@@ -101,26 +101,25 @@ final class PacksOnHandSheet {
     fewest.formula(plan.fewestOf(energy));
     table.checks(
         ValidationRule.stop(
-            calc("COUNTIF({};{})>1", kind.all(), kind),
-            say("{} stands here twice: keep one row.", kind)),
+            calc("COUNTIF({};{})>1", kind.all(), kind), say("Duplicate: {}. Keep one row.", kind)),
         ValidationRule.stop(
             calc("{}<0", toPlan),
             say("{} packs lent, kept or set aside that are not there: count again.", kind)),
         ValidationRule.stop(
             calc("{}>{}", lentFrom, backOn), Formula.of("Back on is before Lent from: swap them.")),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("AND({}>0;{}=\"\")", or(lent, 0), or(lentTo, "")),
             Formula.of("Write which department has them, in Lent to.")),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("AND({}>{};{}>0)", or(day.shown, 0), backOn, lent),
             say("{} should be back from {} since {}: fetch them.", lent, lentTo, backOn)),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}>{}", fewest, toPlan),
             say(
-                "{} needed that day, {} to plan with: hire, charge more, or go to mains.",
+                "{} required, {} available: hire, charge more or use mains power.",
                 fewest,
                 toPlan)),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("COUNTIF({};{})>1", energy.all(), energy),
             Formula.of("Two kinds with the same Wh: the day counts them together.")));
   }

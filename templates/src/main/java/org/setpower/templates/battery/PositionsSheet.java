@@ -66,13 +66,13 @@ final class PositionsSheet {
           .width(13)
           .help("yes: it stays on over lunch and the move of Job. Blank: it is switched off.");
   final ColumnSpec watts =
-      ColumnSpec.result("Power, at the most").unit("W").format(CellFormat.WHOLE).width(14);
+      ColumnSpec.result("Max. power").unit("W").format(CellFormat.WHOLE).width(14);
   final ColumnSpec hours =
       ColumnSpec.result("One set lasts").unit("h").format(CellFormat.ONE).width(13);
   final ColumnSpec startsAbove =
-      ColumnSpec.result("Won't start below").format(CellFormat.SHARE).mayBeBlank().width(14);
+      ColumnSpec.result("Min. charge to start").format(CellFormat.SHARE).mayBeBlank().width(14);
   final ColumnSpec onFor =
-      ColumnSpec.result("On that day").unit("h").format(CellFormat.ONE).mayBeBlank().width(13);
+      ColumnSpec.result("Hours on").unit("h").format(CellFormat.ONE).mayBeBlank().width(13);
   final ColumnSpec swaps =
       ColumnSpec.result("Swaps").format(CellFormat.COUNT).mayBeBlank().width(11);
   final ColumnSpec mass = ColumnSpec.result("Mass").format(CellFormat.ONE).mayBeBlank().width(13);
@@ -181,23 +181,23 @@ final class PositionsSheet {
         checks,
         ValidationRule.stop(
             calc("COUNTIF({};{})>1", position.all(), position),
-            say("{} stands here twice: give each its own name.", position)),
+            say("Duplicate: {}. Give each its own name.", position)),
         ValidationRule.stop(
             calc("AND({}=\"one\";{}>1)", or(joined, "one"), or(atOnce, 1)),
             Formula.of("Several packs at once: say in Joined how they hang together.")),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}=\"\"", or(watts, "")),
             Formula.of("Nothing on Devices draws power from it yet.")));
     Collections.addAll(checks, feed.checks("a bigger pack, or less on it"));
     Collections.addAll(
         checks,
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}>{}", mass, mostMass),
             say("{} of packs, {} at most: a lighter pack, or off the shoulder.", mass, mostMass)),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("AND(N({})>0;N({})=0)", or(mostMass, 0), feed.ofPack(kit.packMass)),
             say("Fill in on Kit what {} weighs.", feed.pack)),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}<={}", startsBelow(), or(startsAbove, 0)),
             say(
                 "Below {} of charge it does not start again: swap earlier, at Swap at.",
@@ -216,8 +216,8 @@ final class PositionsSheet {
   SheetSpec tab() {
     return SheetSpec.of(
             "Positions",
-            "What a pack hangs on: its plate's volts, the pack and how packs are joined. Each row"
-                + " says whether the feed fits, how long a set lasts and how often it is swapped.")
+            "Battery positions: plate voltage, battery and connection. Each row shows"
+                + " compatibility, runtime and number of changes.")
         .with(table);
   }
 }

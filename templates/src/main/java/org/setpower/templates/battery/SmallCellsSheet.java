@@ -72,9 +72,9 @@ final class SmallCellsSheet {
     table
         .columns(device, department, size, quantity, each, lasts, on, stock, aDay, forJob, missing)
         .checks(
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("{}=0", day.shootingDays), say("Job has no day of kind shoot or night yet.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("{}>0", missing), say("{} more {} cells to buy.", missing, size)));
   }
 

@@ -37,7 +37,7 @@ final class BudgetTerms {
       FieldSpec.input("Contingency")
           .share()
           .is(0)
-          .help("Share of all lines that is kept for what nobody foresaw.")
+          .help("Percentage of all lines held for unforeseen costs.")
           .rangeName("Job_Contingency");
 
   final FieldSpec fuel =
@@ -64,7 +64,7 @@ final class BudgetTerms {
           .number(CellFormat.TWO, 0, 24)
           .help("Hours of a day at the plain rate, from the crew's agreement. Blank: no overtime.");
   final FieldSpec overtimeMore =
-      FieldSpec.input("Overtime pays more")
+      FieldSpec.input("Overtime premium")
           .share(0, 4)
           .help("On top of the rate: 50% for one and a half times the rate.");
 
@@ -97,11 +97,11 @@ final class BudgetTerms {
         .checks(
             ValidationRule.wrong(
                 calc("COUNTIF({};{})>1", other.all(), other),
-                say("{} stands here twice: one row for each currency.", other)),
+                say("Duplicate: {}. One row for each currency.", other)),
             ValidationRule.wrong(
                 calc("{}={}", other, currency),
                 say("{} is the currency of this file: it needs no rate.", other)),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("AND({}<>\"\";{}=\"\")", rate, or(asOf, "")),
                 Formula.of("Note the date of the rate.")))
         .reasonWide(40);

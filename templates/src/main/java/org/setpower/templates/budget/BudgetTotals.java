@@ -47,7 +47,7 @@ final class BudgetTotals {
     lines = money("All lines", sum(rows.cost)).help("With tax where tax is a cost.");
     contingency =
         money(
-            "Contingency kept",
+            "Contingency",
             calc("IF({}=\"\";NA();{})", lines, terms.fee(lines, or(terms.contingency, 0))));
     total = money("Budget", terms.rounded(calc("{}+{}", lines, contingency)));
     ordered = money("Ordered so far", any(rows.ordered));
@@ -86,7 +86,7 @@ final class BudgetTotals {
             rows);
     addsUp =
         FieldSpec.result(
-                "Adds up",
+                "Totals match",
                 calc(
                     "IF(AND(ABS(SUM({})-{})<0.005;ABS(SUM({})-{})<0.005);\"yes\";\"no\")",
                     accountCost.all(),

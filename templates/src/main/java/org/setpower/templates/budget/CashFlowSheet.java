@@ -77,10 +77,10 @@ final class CashFlowSheet {
             ValidationRule.wrong(
                 calc("{}<{}", backOn, or(outOn, or(terms.ordered, 0))),
                 Formula.of("It comes back before it goes out: correct the dates.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("AND({}<>\"\";{}=\"\")", deposit, or(outIn, "")),
                 Formula.of("Fill in when it goes out; it is not in Cash by week yet.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("AND({}<>\"\";{}=\"\")", deposit, or(backOn, "")),
                 Formula.of("Fill in when it comes back; until then it counts as out.")));
 
@@ -127,13 +127,13 @@ final class CashFlowSheet {
     cash =
         money(
             "Cash out", terms.rounded(calc("{}+{}+{}-{}", lines, tax, depositsOut, depositsBack)));
-    soFar = money("Out so far", null);
+    soFar = money("Cumulative", null);
     soFar.formula(terms.rounded(calc("SUM({};{})", cash.above(), cash)));
     weeks.columns(week, lines.width(46), tax, depositsOut, depositsBack, cash, soFar, number, part);
 
     planned =
         field("All weeks", calc("SUM({})", lines.all()))
-            .help("Their lines; tax to reclaim and deposits stand beside them.");
+            .help("Their lines, with tax to reclaim and deposits.");
     addsUp =
         FieldSpec.result(
                 "Weeks add up",
@@ -201,9 +201,7 @@ final class CashFlowSheet {
 
   SheetSpec tab() {
     return SheetSpec.of(
-            "Cash",
-            "When the money is needed: deposits to fill, the weeks come by themselves from Due on"
-                + " Lines and the dates on Job.")
+            "Cash", "Cash flow by week. Enter deposits; the rest is taken from Lines and Job.")
         .with(
             deposits,
             FieldBlock.of("In all", first, last, spread, planned, addsUp, most, mostIn),

@@ -101,7 +101,7 @@ final class CostLinesSheet {
           .help("yes: looked at and not needed; it costs nothing.");
 
   final ColumnSpec count =
-      ColumnSpec.result("Counted").unit("units").format(CellFormat.TWO).mayBeBlank().width(18);
+      ColumnSpec.result("Qty used").unit("units").format(CellFormat.TWO).mayBeBlank().width(18);
   final ColumnSpec charged = ColumnSpec.working("Times charged").format(CellFormat.ONE);
   final ColumnSpec overtime;
   final ColumnSpec net;
@@ -233,17 +233,17 @@ final class CostLinesSheet {
                     or(terms.back, 0),
                     or(terms.delivered, 0)),
                 Formula.of("Back on is before Delivered on: correct the dates on Job.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("AND({}<>\"yes\";{}=\"\")", or(struck, ""), or(price, "")),
-                Formula.of("Not forgotten? Fill in a price, or put yes under Struck.")),
-            ValidationRule.look(
+                Formula.of("No price: enter one, or yes under Struck.")),
+            ValidationRule.check(
                 calc("AND({}<>\"yes\";{}=\"\")", or(struck, ""), or(count, "")),
                 Formula.of("Fill in how many, or pick a count from the plan.")),
-            ValidationRule.look(
-                calc("{}>0", over), say("Ordered {}, planned {}: over by {}.", ordered, net, over)),
-            ValidationRule.look(
+            ValidationRule.check(
+                calc("{}>0", over), say("Committed {} vs budget {}: {} over.", ordered, net, over)),
+            ValidationRule.check(
                 calc("{}<0", toCome), say("Paid {}: more than was ordered or planned.", paid)),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc(
                     "AND({}<>\"yes\";{}<>\"\";OR(AND({}<>\"each week\";{}=\"\");"
                         + "AND({}=\"each week\";OR({}=\"\";{}=\"\"))))",
@@ -257,7 +257,7 @@ final class CostLinesSheet {
                 say(
                     "Paid {}: fill in the dates on Job, When it is paid; it is not in Cash yet.",
                     due)),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc(
                     "AND(OR({}=\"day\";{}=\"week\");{}=\"\";{}<>\"yes\")",
                     or(by, ""),
@@ -325,8 +325,8 @@ final class CostLinesSheet {
     table.initialRows(CostLinesSheet.class, "/org/setpower/templates/budget/budget-lines.csv");
     return SheetSpec.of(
             "Lines",
-            "One row for each thing that is paid for. The rows that stand here are easily"
-                + " forgotten: give them a price, or strike them.")
+            "One row per cost item. The pre-filled rows are often forgotten: enter a"
+                + " price, or yes under Struck.")
         .with(table);
   }
 }

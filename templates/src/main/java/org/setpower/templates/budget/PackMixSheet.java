@@ -91,7 +91,7 @@ final class PackMixSheet {
 
   PackMixSheet(BudgetTerms terms) {
     mostMass =
-        FieldSpec.input("Most mass")
+        FieldSpec.input("Max. weight")
             .unit(terms.job.masses())
             .number(CellFormat.ONE, 0.1, 1_000_000)
             .help("What all packs together may weigh. Blank: no limit.");
@@ -142,7 +142,7 @@ final class PackMixSheet {
         .checks(
             ValidationRule.wrong(
                 calc("COUNTIF({};{})>1", pack.all(), pack),
-                say("{} stands here twice: one row for each size.", pack)))
+                say("Duplicate: {}. One row for each size.", pack)))
         .reasonWide(40);
     hireDay =
         FieldSpec.result("Hire a day", terms.rounded(sum(hirePart)))

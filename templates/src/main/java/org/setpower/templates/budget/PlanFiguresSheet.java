@@ -54,11 +54,11 @@ final class PlanFiguresSheet {
           .checks(
               ValidationRule.wrong(
                   calc("COUNTIF({};{})>1", what.all(), what),
-                  say("{} stands here twice: give each its own name.", what)),
-              ValidationRule.look(
+                  say("Duplicate: {}. Give each its own name.", what)),
+              ValidationRule.check(
                   calc("({}=\"\")<>({}=\"\")", or(daily, ""), or(days, "")),
                   Formula.of("Fill in both a day and days, or neither.")),
-              ValidationRule.look(
+              ValidationRule.check(
                   calc("AND({}<>\"\";{}=\"\")", all, or(source, "")),
                   Formula.of("Note the plan and its revision, so that an old figure is seen.")));
 

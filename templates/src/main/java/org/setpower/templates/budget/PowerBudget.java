@@ -87,10 +87,9 @@ public final class PowerBudget implements TemplateDefinition {
                 .column(sums.departmentOver, 45)
                 .rows("By department (all of them: Totals)", 5),
             TextBlock.cautions(
-                "Planning figures: prices, rates and taxes are as typed. What tax is due, and"
-                    + " whether it comes back, is for an accountant. CO2: burning and the grid's"
-                    + " mean only."))
-        .newPage(ofWays.rows("Ways to power the same days", PowerOptionsSheet.ROOM))
+                "Planning figures based on the prices, rates and taxes entered; not tax"
+                    + " advice. CO2: combustion and average grid intensity only."))
+        .newPage(ofWays.rows("Power options", PowerOptionsSheet.ROOM))
         .with(
             BarChart.bars(
                 "What each way costs",
@@ -113,7 +112,7 @@ public final class PowerBudget implements TemplateDefinition {
                 .column(whatIf.then, 30)
                 .column(whatIf.left, 45)
                 .rows("What if, each beside the plan", 4),
-            TextBlock.notes("Adds up", addsUp()),
+            TextBlock.notes("Totals match", addsUp()),
             findings.list());
   }
 
@@ -121,9 +120,9 @@ public final class PowerBudget implements TemplateDefinition {
   private Formula addsUp() {
     return calc(
         "IF({}=\"\";\"Nothing to add up yet.\";IF({}=\"yes\";\"Accounts and departments both come"
-            + " to all lines; \";\"look: accounts or departments do not come to all lines, there"
+            + " to all lines; \";\"check: accounts or departments do not come to all lines, there"
             + " are more of them than Totals has room for; \")&IF({}=\"yes\";\"so do the weeks of"
-            + " Cash.\";\"look: the weeks of Cash do not, a date is missing there or on Job.\"))",
+            + " Cash.\";\"check: the weeks of Cash do not, a date is missing there or on Job.\"))",
         sums.lines,
         KeyFigure.shown(sums.addsUp),
         KeyFigure.shown(cash.addsUp));
@@ -132,7 +131,7 @@ public final class PowerBudget implements TemplateDefinition {
   private KeyFigure[] figures() {
     return new KeyFigure[] {
       findings.stops(),
-      findings.looks(),
+      findings.checks(),
       KeyFigure.of(
           "Without a price (rows)",
           CellFormat.COUNT,
@@ -195,8 +194,9 @@ public final class PowerBudget implements TemplateDefinition {
   private SheetSpec notes() {
     return SheetSpec.notes(
         TextBlock.reckoned(
-            "Net: count × times charged × price, less the discount, rounded half up to the smallest"
-                + " coin. Times charged: for how long, but not less than the least charged.",
+            "Net: count × times charged × price, less the discount, rounded half up to"
+                + " the minor currency unit. Times charged: for how long, but not less than the"
+                + " least charged.",
             "Tax: of each line, rounded. It counts as a cost only if Job says so.",
             "Another currency: the net in it, rounded to its smallest coin, times the rate on Job."
                 + " Overtime: the hours of a day beyond Overtime after, paid so much more.",
@@ -207,8 +207,8 @@ public final class PowerBudget implements TemplateDefinition {
                 + " know how many are on the shelf.",
             "Contingency: its share of all lines. Ordered, paid and still to come are without"
                 + " tax.",
-            "Options and What if use the prices on Job, without tax. Each row of What if stands"
-                + " beside the plan alone; rows do not add up.",
+            "Options and What if use the prices on Job, without tax. Each row of What if"
+                + " is compared with the plan alone; rows do not add up.",
             "A struck line costs nothing; a line without a price is not in the budget."),
         TextBlock.leftOut(
             "Overtime by night, rest and holiday rules of an agreement: type it as a line of its"

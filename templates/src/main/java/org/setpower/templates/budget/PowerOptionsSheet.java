@@ -169,7 +169,7 @@ final class PowerOptionsSheet {
             terms.unpriced(kilometres, terms.kilometrePrice),
             terms.unpriced(crew, terms.crewPrice),
             terms.unpriced(operator, terms.operatorPrice),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("AND({}<>\"\";{}=\"\")", way, or(fails, "")),
                 Formula.of("Say what can fail: every way has something.")));
     owning = owning(terms);
@@ -194,7 +194,7 @@ final class PowerOptionsSheet {
         terms.moneyInput("Resale").required().help("What it still brings afterwards.");
     ColumnSpec rate = terms.moneyInput("Day rate").required().help("What its hire costs a day.");
     ColumnSpec upkeep =
-        terms.moneyInput("Upkeep a day").help("Tests, storage, repair. Blank: none.");
+        terms.moneyInput("Maintenance per day").help("Tests, storage, repair. Blank: none.");
     ColumnSpec energy =
         ColumnSpec.input("Energy")
             .unit("Wh")
@@ -216,13 +216,13 @@ final class PowerOptionsSheet {
             energy,
             cycles,
             ColumnSpec.result(
-                    "Owning is cheaper after",
+                    "Break-even",
                     call(HireFunctions.BREAKEVEN, purchase, resale, rate, or(upkeep, 0)))
                 .unit("days")
                 .format(CellFormat.WHOLE)
                 .width(24),
             terms
-                .money("A delivered kWh", call(HireFunctions.PERKWH, purchase, energy, cycles))
+                .money("Cost per kWh", call(HireFunctions.PERKWH, purchase, energy, cycles))
                 .mayBeBlank())
         .checks(
             ValidationRule.wrong(

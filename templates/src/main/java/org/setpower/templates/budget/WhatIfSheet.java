@@ -42,7 +42,7 @@ final class WhatIfSheet {
     ColumnSpec other = terms.moneyInput("Other").help("Anything else it costs.");
     more =
         terms.money(
-            "More cost",
+            "Extra cost",
             terms.rounded(
                 calc(
                     "{}+{}+{}+{}+{}+{}+0*LEN({})",
@@ -54,18 +54,18 @@ final class WhatIfSheet {
                     terms.fee(terms.operatorPrice, operator),
                     or(other, 0),
                     change)));
-    then = terms.money("Lines then", terms.rounded(calc("{}+{}", sums.lines, more)));
+    then = terms.money("Revised total", terms.rounded(calc("{}+{}", sums.lines, more)));
     left = terms.money("Contingency left", terms.rounded(calc("{}-{}", sums.left, more)));
     table
         .columns(change, hireDay, days, litres, dearer, crew, operator, other, more, then, left)
         .checks(
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("({}<>\"\")<>({}<>\"\")", or(hireDay, ""), or(days, "")),
                 Formula.of("Fill in both hire a day and days more, or neither.")),
             terms.unpriced(litres, terms.fuelPrice),
             terms.unpriced(crew, terms.crewPrice),
             terms.unpriced(operator, terms.operatorPrice),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("{}<0", left),
                 say(
                     "After this change the contingency is overspent by {}.",

@@ -59,7 +59,7 @@ final class FleetPacksSheet {
           .options("fine", "dropped", "wet", "swollen", "contacts", "label unreadable")
           .required()
           .width(28)
-          .help("What hand and eye say. contacts: bent, burnt or loose. The worst counts.");
+          .help("Visual check. contacts: bent, burnt or loose. Enter the worst.");
   final ColumnSpec summary =
       ColumnSpec.input("UN 38.3 summary")
           .options("yes", "no")
@@ -81,18 +81,18 @@ final class FleetPacksSheet {
       ColumnSpec.result("Last test that counts").format(CellFormat.DATE).mayBeBlank().width(32);
   final ColumnSpec health = ColumnSpec.result("Health").format(CellFormat.SHARE).width(16);
   final ColumnSpec loss =
-      ColumnSpec.result("Lost in 100 cycles").format(CellFormat.SHARE).mayBeBlank().width(19);
+      ColumnSpec.result("Fade per 100 cycles").format(CellFormat.SHARE).mayBeBlank().width(19);
   final ColumnSpec left =
-      ColumnSpec.result("Cycles left, at least").format(CellFormat.COUNT).mayBeBlank().width(19);
+      ColumnSpec.result("Min. cycles remaining").format(CellFormat.COUNT).mayBeBlank().width(19);
   final ColumnSpec cost =
-      ColumnSpec.result("Cost so far").format(CellFormat.MONEY).mayBeBlank().width(22);
-  final ColumnSpec apart = ColumnSpec.result("Apart from its kind").mayBeBlank().width(19);
+      ColumnSpec.result("Cost per kWh to date").format(CellFormat.MONEY).mayBeBlank().width(22);
+  final ColumnSpec apart = ColumnSpec.result("Outlier").mayBeBlank().width(19);
   final ColumnSpec spread =
       ColumnSpec.result("Cell spread").unit("V").format(CellFormat.THREE).mayBeBlank().width(17);
   final ColumnSpec toDo = ColumnSpec.result("On To do").mayBeBlank().width(28);
 
   final ColumnSpec testRow = ColumnSpec.working("Row of the test");
-  final ColumnSpec doNow = ColumnSpec.working("Do now");
+  final ColumnSpec doNow = ColumnSpec.working("Status now");
   final ColumnSpec fit = ColumnSpec.working("Fit to go out");
   final ColumnSpec due = ColumnSpec.working("Test due").format(CellFormat.DATE);
   final ColumnSpec overdue = ColumnSpec.working("Test overdue");
@@ -213,7 +213,7 @@ final class FleetPacksSheet {
     return new ValidationRule[] {
       ValidationRule.stop(
           calc("COUNTIF({};{})>1", serial.all(), serial),
-          say("{} stands here twice: keep one row, and read the number on the pack.", serial)),
+          say("Duplicate: {}. Keep one row, and read the number on the pack.", serial)),
       ValidationRule.stop(
           calc("AND({};{}=1)", hurt(), fit),
           say(
@@ -235,7 +235,7 @@ final class FleetPacksSheet {
       ValidationRule.stop(
           calc("AND({}=0;{}<>\"\";{}<>\"service\")", fit, or(outTo, ""), doNow),
           say("{}, but out to {}: call it back.", doNow, outTo)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc(
               "AND({}<{};{}>={};{}<>\"retire\")",
               health,
@@ -248,47 +248,48 @@ final class FleetPacksSheet {
               health,
               house.retire,
               warranty)),
-      ValidationRule.look(
+      ValidationRule.check(
           undecided(calc("{}<{}", health, house.retire)),
           say(
               "Health {} is under {}: retire it, then type retire under Decided.",
               health,
               house.retire)),
-      ValidationRule.look(
+      ValidationRule.check(
           undecided(drifts()),
           say(
               "A cell stands {} V apart, at most {} V: balance it on its charger, rest it, test it"
                   + " again.",
               spread,
               house.spread)),
-      ValidationRule.look(
+      ValidationRule.check(
           undecided(calc("{}=\"contacts\"", condition)),
           Formula.of(
               "Clean or replace the contacts: a bad one burns. Then set Condition to fine.")),
-      ValidationRule.look(
+      ValidationRule.check(
           undecided(calc("{}=\"label unreadable\"", condition)),
           Formula.of(
               "Ask the maker for a new label: without printed Wh it neither flies nor ships.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}<{};{}<>\"\")", backBy, house.today(), or(outTo, "")),
-          say("Out to {}, due back {}: call them.", or(outTo, ""), backBy)),
-      ValidationRule.look(
+          say("Overdue: out to {}, due {}.", or(outTo, ""), backBy)),
+      ValidationRule.check(
           undecided(calc("{}=\"\"", or(health, ""))),
           Formula.of("No test counts yet: test it at room temperature before it goes out.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}=1;{}<>\"\")", overdue, or(outTo, "")),
           say("Test due {} while out to {}: test it when it is back.", due, or(outTo, ""))),
-      ValidationRule.look(calc("{}=1", overdue), say("Test due {}: the last one is too old.", due)),
-      ValidationRule.look(
+      ValidationRule.check(
+          calc("{}=1", overdue), say("Test due {}: the last one is too old.", due)),
+      ValidationRule.check(
           undecided(calc("{}=\"below\"", apart)),
           say("Health {} stands apart from its kind: test it again, then decide.", health)),
-      ValidationRule.look(
+      ValidationRule.check(
           undecided(calc("{}<{}", health, house.watch)),
           say("Health {} is near the end: test it often, then type watch.", health)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}=\"no\"", summary),
           Formula.of("No UN 38.3 test summary: ask the maker; freight refuses it without.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("COUNTIF({};{})=0", kinds.kind.all(), kind),
           say("By kind has no {}: add it there, so that it is counted.", kind))
     };
@@ -297,8 +298,9 @@ final class FleetPacksSheet {
   SheetSpec tab() {
     return SheetSpec.of(
             "Packs",
-            "One row for each pack. Fill serial, kind, energy and condition first; paste from your"
-                + " stock list. What is proposed stands beside the cell in which you decide.")
+            "One row per battery. Fill in serial, kind, energy and condition first;"
+                + " paste from your stock list. The proposal is next to the cell for your"
+                + " decision.")
         .with(table);
   }
 }

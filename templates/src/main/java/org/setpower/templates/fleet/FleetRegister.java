@@ -90,7 +90,7 @@ public final class FleetRegister implements TemplateDefinition {
     Formula health = packs.health.all();
     return new KeyFigure[] {
       findings.stops(),
-      findings.looks(),
+      findings.checks(),
       KeyFigure.of(
           "Packs (pieces)",
           CellFormat.COUNT,
@@ -153,14 +153,14 @@ public final class FleetRegister implements TemplateDefinition {
             + "charge it. Do not fly it. Do not ship it as a sound battery.",
         "Do not rely on a good health figure: it is the result of one test, no proof "
             + "that a battery is sound.",
-        "Cycles left: what the poorest of six measured cells had left, and four tenths less. Other"
-            + " cells may have fewer; test again every 50 cycles.");
+        "Cycles remaining: worst of six measured cells less 40 %. Other cells may"
+            + " have fewer; retest every 50 cycles.");
   }
 
   private SheetSpec notes() {
     return SheetSpec.notes(
         TextBlock.notes(
-            "How it is judged",
+            "How condition is assessed",
             "A test counts when it has a date, was made within the temperatures on Job, rested, at"
                 + " no more than the test load. Of these the newest counts. None is deleted.",
             "Health is the Wh measured over the Wh on the label; a new pack may be over 100 %.",
@@ -169,10 +169,10 @@ public final class FleetRegister implements TemplateDefinition {
                 + " (near the line, or below its kind), else keep.",
             "A pack stands apart when its health lies far from the middle of its kind, measured"
                 + " with the usual distance there; a kind needs five tested packs.",
-            "Lost in 100 cycles: the average since new; the next hundred may cost more.",
+            "Fade per 100 cycles: the average since new; the next hundred may cost more.",
             "LFP cells show their spread only when full or nearly empty.",
-            "Cost so far: the price over the kWh delivered until today, if it were retired now,"
-                + " without the electricity."),
+            "Cost per kWh to date: the price over the kWh delivered until today, if it"
+                + " were retired now, without the electricity."),
         TextBlock.leftOut(
             "Why a pack ages, and what is safe to use: that is for eyes, hands and the maker.",
             "Self-discharge on the shelf, and charge lost in the cold."),

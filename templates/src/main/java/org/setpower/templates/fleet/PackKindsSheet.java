@@ -55,15 +55,14 @@ final class PackKindsSheet {
     table.columns(kind, wanted, count, out, fit, service, average, lowest, range, buy);
     table.checks(
         ValidationRule.stop(
-            calc("COUNTIF({};{})>1", kind.all(), kind),
-            say("{} stands here twice: keep one row.", kind)),
-        ValidationRule.look(
+            calc("COUNTIF({};{})>1", kind.all(), kind), say("Duplicate: {}. Keep one row.", kind)),
+        ValidationRule.check(
             calc("{}>0", buy),
             say("{} wanted, {} fit and {} in service: buy {}.", wanted, fit, service, buy)),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}<{}", fit, wanted),
             say("{} wanted, {} fit now: get {} back from service first.", wanted, fit, service)),
-        ValidationRule.look(calc("{}=0", or(count, 0)), say("Packs has no {} yet.", kind)));
+        ValidationRule.check(calc("{}=0", or(count, 0)), say("Packs has no {} yet.", kind)));
   }
 
   SheetSpec tab() {

@@ -39,7 +39,7 @@ final class PackTasksSheet {
 
   final ColumnSpec kind = ColumnSpec.result("Kind").width(20);
   final ColumnSpec where = ColumnSpec.result("Where").width(40);
-  final ColumnSpec now = ColumnSpec.result("Do now").width(22);
+  final ColumnSpec now = ColumnSpec.result("Status now").width(22);
   final ColumnSpec openKey = ColumnSpec.working("Open for");
 
   final TableSpec table = TableSpec.of("To do", ROOM);
@@ -68,13 +68,13 @@ final class PackTasksSheet {
             ValidationRule.stop(
                 calc("{}>{}", done, house.today()),
                 Formula.of("Done on has not come yet: leave it blank until then.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("AND({}=\"\";{}<{})", or(done, ""), due, house.today()),
-                say("Open since {}: who does it?", due)),
-            ValidationRule.look(
+                say("Overdue since {}.", due)),
+            ValidationRule.check(
                 calc("AND({}<>\"\";{}=\"retire\";{}=\"\")", or(done, ""), task, or(receipt, "")),
                 Formula.of("Ask the recycler for a receipt and note its number.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc(
                     "AND({}=\"test\";COUNTIFS({};{};{};\">=\"&{})=0)",
                     task,

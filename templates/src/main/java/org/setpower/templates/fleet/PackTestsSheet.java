@@ -126,10 +126,10 @@ final class PackTestsSheet {
     return new ValidationRule[] {
       ValidationRule.stop(
           calc("COUNTIF({};{})=0", packs.serial.all(), serial),
-          say("Packs has no {}: add the pack there first, or mend the serial.", serial)),
+          say("Packs has no {}: add the pack there first, or correct the serial.", serial)),
       ValidationRule.stop(
           calc("{}>{}", date, house.today()), say("{} has not come yet: correct the date.", date)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("OR({}<{};{}>{})", temperature, house.coldest(), temperature, house.warmest()),
           say(
               "At {} {} not compared: cold and heat change what a pack gives. Test again between"
@@ -138,13 +138,13 @@ final class PackTestsSheet {
               house.job.degrees(),
               house.coldest(),
               house.warmest())),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}<{}", rested, house.rested),
           say("Rested {} h only, not compared: wait {} h after charging.", rested, house.rested)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}>{}*{}", watts, house.testLoad, label),
           say("{} W is much for {} Wh and reads low, not compared: test with less.", watts, label)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("COUNTIFS({};{};{};{})>1", serial.all(), serial, date.all(), date),
           say("{} was tested twice on {}: the upper row counts; delete one.", serial, date))
     };

@@ -39,7 +39,7 @@ final class RegisterPrintouts {
                 shown("Last test that counts", at(packs.lastTest))
                     .format(CellFormat.DATE)
                     .width(30),
-                shown("Do now", at(packs.doNow)).width(22),
+                shown("Status now", at(packs.doNow)).width(22),
                 shown("Seen", Formula.of("")).width(18),
                 row);
     return SheetSpec.of(

@@ -31,7 +31,7 @@ final class RegisterSettings {
       FieldSpec.input("Test at most at")
           .unit(job.degrees())
           .number(CellFormat.WHOLE, -40, 140)
-          .help("A warmer pack flatters. Blank: 30 °C (86 °F).");
+          .help("Warm batteries test too high. Blank: 30 °C (86 °F).");
   final FieldSpec rested =
       FieldSpec.input("Rested before a test")
           .unit("h")
@@ -48,7 +48,7 @@ final class RegisterSettings {
       FieldSpec.input("Retire below")
           .share(0.3, 1)
           .is(0.8)
-          .help("Health at which a pack has done its work. 80 % is the usual line.")
+          .help("End-of-life threshold; 80 % is usual.")
           .rangeName("Job_Retire_below");
   final FieldSpec watch =
       FieldSpec.input("Watch below")
@@ -91,7 +91,7 @@ final class RegisterSettings {
         "Fleet register",
         "Which packs are fit to go out, which want a test, service or retirement, and why. Fill the"
             + " yellow cells: Packs first, then paste Tests; read Result.",
-        FieldBlock.of("What holds everywhere", asOf, currency),
+        FieldBlock.of("General settings", asOf, currency),
         FieldBlock.of(
             "Tests that can be compared (common practice; set your own)",
             coldest,

@@ -47,9 +47,9 @@ final class CarriageSheet {
   final ColumnSpec energy =
       ColumnSpec.result("Energy of one").unit("Wh").format(CellFormat.WHOLE).width(20);
   final ColumnSpec verdict = ColumnSpec.result("Class").width(42);
-  final ColumnSpec ofSort = ColumnSpec.result("Of this sort").format(CellFormat.COUNT).width(18);
+  final ColumnSpec ofSort = ColumnSpec.result("Of this type").format(CellFormat.COUNT).width(18);
   final ColumnSpec most =
-      ColumnSpec.result("Most a person").format(CellFormat.COUNT).mayBeBlank().width(18);
+      ColumnSpec.result("Max. per person").format(CellFormat.COUNT).mayBeBlank().width(18);
   final ColumnSpec spares = ColumnSpec.result("All spares").format(CellFormat.COUNT).width(18);
   final ColumnSpec sparesMost =
       ColumnSpec.result("Most spares a person").format(CellFormat.COUNT).mayBeBlank().width(22);
@@ -143,13 +143,13 @@ final class CarriageSheet {
             ValidationRule.stop(
                 calc("{}>{}", spares, sparesMost),
                 say("Traveller {} has {} spares, at most {}.", traveller, spares, sparesMost)),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("RIGHT({};10)=\"must agree\"", verdict),
                 say("{}: not before it has.", verdict)),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("{}=\"ask the airline\"", verdict),
                 Formula.of("Ask the airline first: no number is confirmed for this.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("IF({}=\"\";FALSE();{}>{})", or(trip.bag, ""), bagMass, or(trip.bag, 0)),
                 say("The bag weighs {}, at most {}.", bagMass, trip.bag)));
   }

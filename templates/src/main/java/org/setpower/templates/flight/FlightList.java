@@ -80,7 +80,7 @@ public final class FlightList implements TemplateDefinition {
             .column(otherDays.most, 15)
             .column(otherDays.table.status(), 15);
     return SheetSpec.result(
-            "For whoever packs: what goes how, and what needs a look. Counter is the page to show;"
+            "For whoever packs: what goes how, and open issues. Counter is the page to show;"
                 + " the airline decides.")
         .with(
             KeyFigures.of("", 3, headlines()),
@@ -142,7 +142,7 @@ public final class FlightList implements TemplateDefinition {
   private KeyFigure[] headlines() {
     return new KeyFigure[] {
       findings.stops(),
-      findings.looks(),
+      findings.checks(),
       KeyFigure.of(
           "Travellers (people)",
           CellFormat.COUNT,
@@ -185,12 +185,9 @@ public final class FlightList implements TemplateDefinition {
               freight.way.all(),
               trip.job.masses())),
       KeyFigure.of(
-          "Left over (pieces)",
-          CellFormat.COUNT,
-          calc("SUM({})", packs.left.all()),
-          "Must be 0: nothing forgotten, nothing twice."),
+          "Left over (pieces)", CellFormat.COUNT, calc("SUM({})", packs.left.all()), "Must be 0."),
       KeyFigure.of(
-          "To take out before cargo (Wh)",
+          "To discharge for cargo (Wh)",
           CellFormat.WHOLE,
           calc("SUM({})", freight.outAll.all()),
           calc(
@@ -198,7 +195,7 @@ public final class FlightList implements TemplateDefinition {
               freight.out.all(),
               freight.out.all())),
       KeyFigure.of(
-          "Full after arrival (h)",
+          "Charge time on arrival (h)",
           CellFormat.ONE,
           KeyFigure.max(freight.hoursAll),
           calc(
@@ -271,8 +268,8 @@ public final class FlightList implements TemplateDefinition {
 
   private static TextBlock cautions() {
     return TextBlock.cautions(
-        "The people at the counter, the airline and the countries decide: ask early and in writing."
-            + " This page helps them to say yes; it is no permission.",
+        "Check-in staff, the airline and the states concerned decide. Get approvals"
+            + " early and in writing. This page is not a permission.",
         "Do not put spare batteries in the hold. Carry them in the cabin. Take them out"
             + " of a bag that is taken at the gate.",
         "Do not fly damaged, swollen, wet or recalled batteries. Cover the terminals of"

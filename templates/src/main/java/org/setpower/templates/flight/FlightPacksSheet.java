@@ -82,12 +82,13 @@ final class FlightPacksSheet {
 
   final ColumnSpec verdict = ColumnSpec.result("Class").width(42);
   final ColumnSpec most =
-      ColumnSpec.result("Most a person").format(CellFormat.COUNT).mayBeBlank().width(18);
-  final ColumnSpec byHand = ColumnSpec.result("May go by hand").format(CellFormat.COUNT).width(20);
-  final ColumnSpec taken = ColumnSpec.result("By hand").format(CellFormat.COUNT).width(20);
+      ColumnSpec.result("Max. per person").format(CellFormat.COUNT).mayBeBlank().width(18);
+  final ColumnSpec byHand =
+      ColumnSpec.result("Carry-on allowed").format(CellFormat.COUNT).width(20);
+  final ColumnSpec taken = ColumnSpec.result("Carry-on").format(CellFormat.COUNT).width(20);
   final ColumnSpec cargo = ColumnSpec.result("Cargo").format(CellFormat.COUNT).width(17);
   final ColumnSpec road = ColumnSpec.result("Road").format(CellFormat.COUNT).width(17);
-  final ColumnSpec hired = ColumnSpec.result("Hired there").format(CellFormat.COUNT).width(17);
+  final ColumnSpec hired = ColumnSpec.result("Hired locally").format(CellFormat.COUNT).width(17);
   final ColumnSpec left = ColumnSpec.result("Left over").format(CellFormat.COUNT).width(17);
 
   final ColumnSpec sort = ColumnSpec.working("Sort");
@@ -185,7 +186,7 @@ final class FlightPacksSheet {
     return new ValidationRule[] {
       ValidationRule.stop(
           calc("COUNTIF({};{})>1", kind.all(), kind),
-          say("{} stands here twice: give each way of carrying it its own name.", kind)),
+          say("Duplicate: {}. Give each way of carrying it its own name.", kind)),
       ValidationRule.stop(
           calc("{}=\"no\"", sound),
           Formula.of(
@@ -196,19 +197,19 @@ final class FlightPacksSheet {
           say("{} more are placed than there are: take them out of one of the lists.", less(left))),
       ValidationRule.stop(
           calc("AND({};{}>0)", stays(), taken),
-          say("{}: {} must leave the hand luggage.", verdict, taken)),
+          say("{}: Remove {} from carry-on.", verdict, taken)),
       ValidationRule.stop(
           calc("AND(NOT({});{}>{})", asks(), taken, byHand),
           say("{} by hand, {} may: the rest by road or cargo.", taken, byHand)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}=\"no\"", readable),
           Formula.of("Without printed Wh an airline often turns a pack away: ask, or leave it.")),
-      ValidationRule.look(
+      ValidationRule.check(
           asks(), say("{}: ask before travel; until then none is counted to go by hand.", verdict)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}>0", left),
           say("{} are nowhere yet: a traveller, cargo, road, or hire there.", left)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}>0;{}<>\"yes\")", cargo, or(summary, "")),
           Formula.of("Freight asks for the UN 38.3 test summary: get it from the maker."))
     };

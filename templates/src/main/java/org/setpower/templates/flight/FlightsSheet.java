@@ -84,7 +84,7 @@ final class FlightsSheet {
             ValidationRule.stop(
                 calc("{}>{}", answered, date),
                 Formula.of("The answer is dated after the flight: correct one of the two.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc(
                     "AND({}=\"\";COUNTIF({};\"over 100 Wh\")>0;{}<>\"\")",
                     or(over, ""),
@@ -94,7 +94,7 @@ final class FlightsSheet {
                     "No answer yet: ask {} in writing how many packs over 100 Wh a person may"
                         + " take.",
                     airline)),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc(
                     "AND({}<>\"\";OR({}=\"\";{}=\"\"))",
                     or(over, ""),

@@ -52,7 +52,7 @@ final class FreightSheet {
 
   final ColumnSpec declared = ColumnSpec.result("How it is declared").mayBeBlank().width(62);
   final ColumnSpec limit =
-      ColumnSpec.result("Charge, at most").format(CellFormat.SHARE).mayBeBlank().width(20);
+      ColumnSpec.result("Max. state of charge").format(CellFormat.SHARE).mayBeBlank().width(20);
   final ColumnSpec out =
       ColumnSpec.result("Take out of each")
           .unit("Wh")
@@ -60,13 +60,13 @@ final class FreightSheet {
           .mayBeBlank()
           .width(20);
   final ColumnSpec outAll =
-      ColumnSpec.result("Take out in all")
+      ColumnSpec.result("Total to discharge")
           .unit("Wh")
           .format(CellFormat.WHOLE)
           .mayBeBlank()
           .width(20);
   final ColumnSpec hours =
-      ColumnSpec.result("To full, one").unit("h").format(CellFormat.ONE).width(18);
+      ColumnSpec.result("Charge time, one").unit("h").format(CellFormat.ONE).width(18);
   final ColumnSpec hoursAll =
       ColumnSpec.result("To full, all").unit("h").format(CellFormat.ONE).mayBeBlank().width(18);
   final ColumnSpec arrives =
@@ -162,7 +162,7 @@ final class FreightSheet {
       ValidationRule.stop(
           calc("AND({}=\"no\";{}=\"cargo\")", sound, way),
           Formula.of("Damaged packs do not fly, not even as cargo: ask a specialist.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}=\"cargo\";{}=\"\")", way, or(packed, "")),
           Formula.of("Fill in Packed: alone, with equipment or in equipment.")),
       ValidationRule.stop(
@@ -173,22 +173,21 @@ final class FreightSheet {
       ValidationRule.stop(
           calc("AND({}=\"cargo\";{}=\"\")", way, or(declared, "")),
           Formula.of("No packing instruction is known for this: ask the forwarder.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}=\"cargo\";{}=\"\")", way, or(handOver, "")),
           Formula.of("Fill in Hand over and Days on the way.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}=\"cargo\";{}=\"\")", way, or(chargeNow, "")),
           Formula.of("Fill in Charge now: cargo may hold only little.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}=\"cargo\";{}=\"\")", way, or(hours, "")),
           Formula.of("Fill in Charge (Ah) on Packs: it tells how long they charge on arrival.")),
       ValidationRule.stop(
           calc("AND({}<>\"hire there\";{}>{})", way, handOver, by),
           say("Too late: hand over by {} to be full on {}.", by, trip.neededOn)),
-      ValidationRule.look(
-          calc("{}>0", out),
-          say("Take {} Wh out of each before: at most {} as cargo.", out, limit)),
-      ValidationRule.look(
+      ValidationRule.check(
+          calc("{}>0", out), say("Discharge each by {} Wh: max. {} SoC as cargo.", out, limit)),
+      ValidationRule.check(
           calc("AND({}=\"cargo\";{}<>\"\";{}=\"\")", way, or(declared, ""), or(limit, "")),
           Formula.of("No share of charge binds here; 30 % of the rated Wh is recommended."))
     };

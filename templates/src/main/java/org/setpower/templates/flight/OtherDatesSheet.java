@@ -42,7 +42,7 @@ final class OtherDatesSheet {
 
   final ColumnSpec verdict = ColumnSpec.result("Class").width(42);
   final ColumnSpec most =
-      ColumnSpec.result("Most a person").format(CellFormat.COUNT).mayBeBlank().width(18);
+      ColumnSpec.result("Max. per person").format(CellFormat.COUNT).mayBeBlank().width(18);
   final ColumnSpec rule = ColumnSpec.result("The rule").width(110);
 
   final TableSpec table = TableSpec.of("Other days", 40).excludeFromIssues();
@@ -61,10 +61,10 @@ final class OtherDatesSheet {
             ValidationRule.stop(
                 calc("{}>{}", pieces, most),
                 say("{} a person, at most {} on that day.", pieces, most)),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("RIGHT({};10)=\"must agree\"", verdict),
                 Formula.of("The airline must agree first: ask in writing.")),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("{}=\"ask the airline\"", verdict),
                 Formula.of("Ask the airline: no rule is confirmed for this.")));
   }

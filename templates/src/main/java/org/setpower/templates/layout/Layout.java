@@ -427,7 +427,8 @@ public final class Layout implements Addresses {
                 + ":"
                 + cellName(last.column(), last.row());
         text.append("IF(SUMPRODUCT((LEFT(" + range + ";6)=\"" + TableSpec.STOP + "\")*1)>0;\"");
-        text.append(TableSpec.STOP + words.say("mend a cell on {} first", name(tab)) + "  ·  \";");
+        text.append(
+            TableSpec.STOP + words.say("correct a cell on {} first", name(tab)) + "  ·  \";");
         open++;
       }
     }

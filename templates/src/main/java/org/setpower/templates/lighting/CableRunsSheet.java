@@ -38,7 +38,7 @@ final class CableRunsSheet {
   final ColumnSpec pieces =
       ColumnSpec.input("Pieces")
           .width(21)
-          .help("The lengths it is made of: 25+25. For the truck only.");
+          .help("Individual lengths, e.g. 25+25 (packing list only).");
   final ColumnSpec size =
       ColumnSpec.input("Size")
           .options(SIZES)
@@ -51,8 +51,8 @@ final class CableRunsSheet {
           .options("flexible", "cord", "rubber", "feeder", "building")
           .width(17)
           .help(
-              "rubber: heavy multi-core. cord: light. feeder: single cores, not touching. Blank:"
-                  + " flexible, the lower of cord and rubber.");
+              "rubber: heavy-duty multicore. cord: light-duty. feeder: single-core,"
+                  + " spaced. Blank: the lower of cord and rubber.");
   final ColumnSpec laid =
       ColumnSpec.input("Laid")
           .options(
@@ -69,7 +69,7 @@ final class CableRunsSheet {
               "radial drum",
               "radial drum ventilated")
           .width(24)
-          .help("How it lies while it carries: on its drum it bears far less. Blank: free.");
+          .help("Installation method. On a drum the rating is far lower. Blank: free in air.");
   final ColumnSpec parallel =
       ColumnSpec.input("Side by side")
           .number(CellFormat.COUNT, 1, 12)
@@ -80,17 +80,17 @@ final class CableRunsSheet {
       ColumnSpec.result("At the busiest").unit("A").format(CellFormat.ONE).width(15);
   final ColumnSpec rating = ColumnSpec.result("Rating").unit("A").format(CellFormat.ONE).width(14);
   final ColumnSpec ahead =
-      ColumnSpec.result("Breaker ahead").unit("A").format(CellFormat.WHOLE).width(15);
+      ColumnSpec.result("Upstream breaker").unit("A").format(CellFormat.WHOLE).width(15);
   final ColumnSpec drop =
-      ColumnSpec.result("Drop of this run, watts held").unit("V").format(CellFormat.ONE).width(18);
+      ColumnSpec.result("Drop, this run").unit("V").format(CellFormat.ONE).width(18);
   final ColumnSpec dropSince =
-      ColumnSpec.result("Drop since the source").unit("V").format(CellFormat.ONE).width(15);
+      ColumnSpec.result("Drop from source").unit("V").format(CellFormat.ONE).width(15);
   final ColumnSpec shareLost =
-      ColumnSpec.result("Drop since the source").format(CellFormat.SHARE).width(15);
+      ColumnSpec.result("Drop from source").format(CellFormat.SHARE).width(15);
   final ColumnSpec limit = ColumnSpec.result("Limit").format(CellFormat.SHARE).width(12);
   final ColumnSpec end =
-      ColumnSpec.result("Volts at the far end").unit("V").format(CellFormat.ONE).width(15);
-  final ColumnSpec reckoned = ColumnSpec.result("Reckoned as").width(17);
+      ColumnSpec.result("Voltage at end").unit("V").format(CellFormat.ONE).width(15);
+  final ColumnSpec reckoned = ColumnSpec.result("Calculated as").width(17);
   final ColumnSpec smallest = ColumnSpec.result("Smallest size").width(17).mayBeBlank();
   final ColumnSpec longest =
       ColumnSpec.result("Longest run").format(CellFormat.WHOLE).width(15).mayBeBlank();
@@ -269,7 +269,7 @@ final class CableRunsSheet {
           say("{} is neither on Supply nor the end of a run above: write that first.", from)),
       ValidationRule.wrong(
           calc("AND(LEN({})>0;{}=\"\")", from, or(before, "")),
-          say("{} is not settled: its own run must stand above this one, without a stop.", from)),
+          say("{} is not settled: its own run must be in a row above, without a stop.", from)),
       ValidationRule.stop(
           calc("{}<{}", rating, ahead),
           say(
@@ -279,11 +279,10 @@ final class CableRunsSheet {
               size,
               rating)),
       ValidationRule.stop(
-          calc("{}>{}", amps, rating),
-          say("{} A at the busiest, one cable bears {} A.", amps, rating)),
+          calc("{}>{}", amps, rating), say("Peak {} A exceeds cable rating {} A.", amps, rating)),
       ValidationRule.stop(
           calc("{}>{}", amps, ahead),
-          say("{} A at the busiest: the {} A breaker ahead trips.", amps, ahead)),
+          say("{} A at the busiest: the {} A upstream breaker trips.", amps, ahead)),
       ValidationRule.stop(
           calc(
               "AND({}>1;ISERROR(SEARCH(\"mm\";{}));{}<{})",
@@ -291,21 +290,21 @@ final class CableRunsSheet {
               size,
               call(CableFunctions.AREA, size),
               call(CableFunctions.AREA, "1/0")),
-          say("Cables of {} may not share a load: only 1/0 AWG and thicker.", size)),
-      ValidationRule.look(
+          say("{} may not be paralleled: NEC allows 1/0 AWG and larger only.", size)),
+      ValidationRule.check(
           calc("{}>1", parallel),
           Formula.of(
               "Side by side: each cable needs its own protection, same length, same plugs.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("IF({};{}<>{};FALSE())", isBox(), ofTo(supply.fedFrom), from),
           say("Supply says that {} is fed from somewhere else than {}.", to, from)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}>{}", shareLost, limit),
           calc(
               "ROUND(100*{};1)&\" % lost since \"&{}&\", the limit is \"&ROUND(100*{};1)&\""
                   + " %\"&IF({}=\"\";\".\";\": take \"&{}&\".\")",
               shareLost, source, limit, smallest, smallest)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}=\"no\"", trips),
           Formula.of(
               "An earth fault may not trip the breaker instantly: provide RCD protection or use a"
@@ -374,8 +373,8 @@ final class CableRunsSheet {
   SheetSpec tab() {
     return SheetSpec.of(
             "Runs",
-            "Every cable, from the source outwards: each begins at a source or at the end of a row"
-                + " above. The drop is worked out with the watts of the loads held.")
+            "List cables starting at the source. Each row starts at a source or at the"
+                + " end of a row above. Voltage drop assumes constant-power loads.")
         .with(table);
   }
 }

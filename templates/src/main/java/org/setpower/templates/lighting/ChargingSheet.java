@@ -72,7 +72,7 @@ final class ChargingSheet {
 
   final ColumnSpec count = ColumnSpec.result("Packs").format(CellFormat.COUNT).width(14);
   final ColumnSpec hours =
-      ColumnSpec.result("One pack takes").unit("h").format(CellFormat.TWO).width(14);
+      ColumnSpec.result("Charge time per battery").unit("h").format(CellFormat.TWO).width(14);
   final ColumnSpec nextCall = ColumnSpec.result("Next call").format(CellFormat.TIME).width(13);
   final ColumnSpec free =
       ColumnSpec.result("Hours to charge").unit("h").format(CellFormat.TWO).width(15);
@@ -81,7 +81,7 @@ final class ChargingSheet {
   final ColumnSpec ready = ColumnSpec.result("Ready by next call?").width(15);
   final ColumnSpec watts = ColumnSpec.result("Mains").unit("W").format(CellFormat.WHOLE).width(14);
   final ColumnSpec energy =
-      ColumnSpec.result("From the wall").unit("Wh").format(CellFormat.WHOLE).width(14);
+      ColumnSpec.result("Mains energy").unit("Wh").format(CellFormat.WHOLE).width(14);
 
   private final ColumnSpec celsius = ColumnSpec.working("Air").unit("°C").format(CellFormat.ONE);
   private final ColumnSpec wrapAt = moment("Wrap");
@@ -231,16 +231,16 @@ final class ChargingSheet {
   private ValidationRule[] checks(LoadsSheet loads) {
     Formula coldest = plan.job.coldest(day, 20);
     return new ValidationRule[] {
-      ValidationRule.look(
+      ValidationRule.check(
           calc("({}=\"\")<>({}=\"\")", or(mainsFrom, ""), or(mainsTo, "")),
-          Formula.of("Fill in both Mains from and Mains to, or neither.")),
+          Formula.of("Enter both Mains from and Mains to, or leave both blank.")),
       ValidationRule.stop(
           calc("AND({}<0;{}=\"\")", coldest, or(warming, "")),
           calc(
               "\"Packs come back at \"&ROUND({};0)&\" °C and must not charge below 0 °C: write at"
                   + " Warming for how long.\"",
               coldest)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}=0", count), say("Packs has no {} on that day: nothing to charge here.", pack)),
       ValidationRule.stop(
           calc("{}<{}", free, hours),
@@ -255,7 +255,7 @@ final class ChargingSheet {
               "{} channels needed, there are {}: more chargers, or fewer packs.",
               needed,
               channels)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc(
               "AND(LEN({})>0;COUNTIFS({};{};{};{})=0)",
               charger,

@@ -42,23 +42,23 @@ final class GeneratorSheet {
   final ColumnSpec sizeKw = ColumnSpec.result("Rated").unit("kW").format(CellFormat.ONE).width(24);
   final ColumnSpec sizeShare = share("Load at the busiest").width(30);
   final ColumnSpec quietShare = share("Most load on the quietest day").width(36);
-  final ColumnSpec enough = ColumnSpec.result("Enough?").mayBeBlank().width(24);
-  final TableSpec sizes = TableSpec.of("Sizes on offer", 10);
+  final ColumnSpec enough = ColumnSpec.result("Sufficient?").mayBeBlank().width(24);
+  final TableSpec sizes = TableSpec.of("Available sizes", 10);
 
   final ColumnSpec name = ColumnSpec.result("Set that is rated").width(60);
   final ColumnSpec watts =
-      ColumnSpec.result("All legs as the busiest").unit("W").format(CellFormat.WHOLE).width(30);
+      ColumnSpec.result("3 × busiest leg").unit("W").format(CellFormat.WHOLE).width(30);
   final ColumnSpec starting =
-      ColumnSpec.result("When the worst starts").unit("W").format(CellFormat.WHOLE).width(30);
+      ColumnSpec.result("Worst starting load").unit("W").format(CellFormat.WHOLE).width(30);
   final ColumnSpec needed =
-      ColumnSpec.result("Rating needed").unit("kVA").format(CellFormat.ONE).width(24);
+      ColumnSpec.result("Required kVA").unit("kVA").format(CellFormat.ONE).width(24);
   final ColumnSpec pick =
       ColumnSpec.result("Size proposed").unit("kVA").format(CellFormat.ONE).width(24);
   final ColumnSpec counted =
-      ColumnSpec.result("Size that counts").unit("kVA").format(CellFormat.ONE).width(24);
+      ColumnSpec.result("Size used").unit("kVA").format(CellFormat.ONE).width(24);
   final ColumnSpec rated = ColumnSpec.result("Rated").unit("kW").format(CellFormat.ONE).width(18);
   final ColumnSpec derated =
-      ColumnSpec.result("Gives there").unit("kW").format(CellFormat.ONE).width(18);
+      ColumnSpec.result("Derated output").unit("kW").format(CellFormat.ONE).width(18);
   final TableSpec rating = TableSpec.of("Rating", 1);
 
   final ColumnSpec day = ColumnSpec.result("Day of the set").width(30);
@@ -86,28 +86,29 @@ final class GeneratorSheet {
       ColumnSpec.result("Cost of operator").format(CellFormat.MONEY).mayBeBlank().width(18);
   final ColumnSpec dayOfJob = ColumnSpec.working("Day of Job").format(CellFormat.COUNT);
   final ColumnSpec litres = ColumnSpec.working("Litres").unit("L").format(CellFormat.ONE);
-  final TableSpec days = TableSpec.of("Days of the set", JobSheet.DAYS);
+  final TableSpec days = TableSpec.of("Generator days", JobSheet.DAYS);
 
-  final ColumnSpec total = ColumnSpec.result("Fuel in all").format(CellFormat.ONE).width(24);
-  final ColumnSpec full = ColumnSpec.result("A full tank gives").format(CellFormat.ONE).width(24);
+  final ColumnSpec total = ColumnSpec.result("Total fuel").format(CellFormat.ONE).width(24);
+  final ColumnSpec full =
+      ColumnSpec.result("Usable fuel per tank").format(CellFormat.ONE).width(24);
   final ColumnSpec drops =
       ColumnSpec.result("Deliveries needed").format(CellFormat.COUNT).width(24);
   final ColumnSpec dropDay =
       ColumnSpec.result("Deliver on").format(CellFormat.DAY).mayBeBlank().width(24);
   final ColumnSpec dropBefore =
-      ColumnSpec.result("Deliver before").format(CellFormat.TIME).mayBeBlank().width(24);
+      ColumnSpec.result("Deliver by").format(CellFormat.TIME).mayBeBlank().width(24);
   final ColumnSpec carbonSum = ColumnSpec.result("CO2").unit("kg").format(CellFormat.ONE).width(18);
   final ColumnSpec fuelSum =
       ColumnSpec.result("Fuel and deliveries").format(CellFormat.MONEY).mayBeBlank().width(30);
   final ColumnSpec mannedSum =
-      ColumnSpec.result("Operator in all").format(CellFormat.MONEY).mayBeBlank().width(24);
+      ColumnSpec.result("Operator total").format(CellFormat.MONEY).mayBeBlank().width(24);
   final ColumnSpec charged =
       ColumnSpec.result("Days charged").unit("days").format(CellFormat.ONE).mayBeBlank().width(24);
   final ColumnSpec hire = ColumnSpec.result("Hire").format(CellFormat.MONEY).mayBeBlank().width(24);
   final ColumnSpec emptyRun =
       ColumnSpec.working("Row on which the tank is empty").format(CellFormat.COUNT);
   final ColumnSpec emptyAt = ColumnSpec.working("Empty at").unit("day").format(CellFormat.TWO);
-  final TableSpec sums = TableSpec.of("Fuel, operator and hire in all", 1);
+  final TableSpec sums = TableSpec.of("Fuel, operator and hire totals", 1);
 
   final ColumnSpec quarterSum =
       ColumnSpec.working("Burnt since full").unit("L").format(CellFormat.TWO);
@@ -133,12 +134,11 @@ final class GeneratorSheet {
   final ColumnSpec ran =
       ColumnSpec.result("Ran").unit("h").format(CellFormat.TWO).mayBeBlank().width(18);
   final ColumnSpec planned =
-      ColumnSpec.result("Planned to run").unit("h").format(CellFormat.TWO).width(18);
+      ColumnSpec.result("Planned (h)").unit("h").format(CellFormat.TWO).width(18);
   final ColumnSpec deliveredSum =
       ColumnSpec.result("Delivered so far").format(CellFormat.ONE).width(24);
-  final ColumnSpec burntSum =
-      ColumnSpec.result("Burnt by the plan").format(CellFormat.ONE).width(24);
-  final TableSpec typed = TableSpec.of("Read at the set", 20);
+  final ColumnSpec burntSum = ColumnSpec.result("Planned fuel").format(CellFormat.ONE).width(24);
+  final TableSpec typed = TableSpec.of("Hour-meter log", 20);
 
   GeneratorSheet(
       LightingJobSheet plan,
@@ -246,10 +246,10 @@ final class GeneratorSheet {
         ValidationRule.stop(
             calc("{}>{}+0.000001", needed, counted),
             say("{} kVA are too few: {} are needed.", counted, needed)),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("AND({}=\"\";COUNTIF({};\"generator\")>1)", or(terms.set, ""), supply.kind.all()),
-            say("Supply has more than one generator: this page reckons {} only.", name)),
-        ValidationRule.look(
+            say("Supply has more than one generator: this page calculates {} only.", name)),
+        ValidationRule.check(
             calc("{}<>\"\"", or(plan.shown, "")),
             Formula.of("Rated for the day shown on Job only: clear it there before you order.")));
   }
@@ -329,16 +329,16 @@ final class GeneratorSheet {
         ValidationRule.stop(
             calc("AND({}>0;{})", quiet, running.isLoaded(quiet, ofRun(running.quietTo))),
             Formula.of("Loads are planned on it while it is off for quiet.")),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}<" + LOW, share),
             calc(
-                "\"Low load, never over \"&ROUND(100*{};0)&\" %: a diesel soots up. \"&"
-                    + "IF(MIN({})<{};\"A smaller set for that day, or packs.\";\"No smaller set on"
-                    + " offer: packs that day, or more load on it.\")",
+                "\"Low load, max. \"&ROUND(100*{};0)&\" %: risk of wet stacking."
+                    + " \"&IF(MIN({})<{};\"Use a smaller generator or batteries that day.\";\"No"
+                    + " smaller generator available: use batteries that day or add load.\")",
                 share, size.all(), one(counted))),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}>" + HIGH, mean),
-            say("{} mean load: over 70 % is more than a set bears day by day.", mean)));
+            say("{} mean load: over 70 % is too much for a generator day after day.", mean)));
   }
 
   /** Fuel since the tank was full, quarter by quarter on the day on which it gets empty. */
@@ -406,7 +406,7 @@ final class GeneratorSheet {
                 or(terms.onHire, ""),
                 or(terms.offHire, ""),
                 or(charged, "")),
-            Formula.of("Off hire lies before on hire, or years after it: mend the dates.")),
+            Formula.of("Off hire lies before on hire, or years after it: correct the dates.")),
         ValidationRule.stop(
             calc(
                 "OR(AND(COUNT({})=1;COUNT({})=0);AND(COUNT({};{})=2;{}=\"\"))",
@@ -467,11 +467,11 @@ final class GeneratorSheet {
         ValidationRule.wrong(
             calc("{}>{}", meterStart, meterStop),
             Formula.of("The meter cannot run backwards: read both again.")),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}=0", planned), Formula.of("By the plan the set does not run on that date.")),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("ABS({}-{})>=1", ran, planned),
-            say("Ran {} h, planned were {} h: pay for what ran, mend the plan.", ran, planned)));
+            say("Run {} h, planned {} h: update the plan.", ran, planned)));
   }
 
   /** A line of the order, or that it waits. */
@@ -484,7 +484,7 @@ final class GeneratorSheet {
     Formula run = calc("MATCH({};{};0)", terms.reckoned, runs.from.all());
     Formula has = calc("{}<>\"\"", terms.reckoned);
     return TextBlock.notes(
-        "The order, to mail",
+        "Order text",
         line(
             "IF({};\"Please confirm in writing for \"&{}&\", revision \"&{}&\":\";\"No generator on"
                 + " Supply.\")",
@@ -492,9 +492,9 @@ final class GeneratorSheet {
             plan.job.production,
             plan.job.revision),
         line(
-            "IF({};\"Generator, silenced, \"&{}&\" kVA (\"&ROUND({};1)&\" kVA needed at \"&{}&\""
-                + " \"&{}&\" altitude and \"&ROUND({};0)&\" °C at its intake), \"&{}&\", \"&{}&\""
-                + " V, outlet: \"&{}&\".\";\"\")",
+            "IF({};\"Silenced generator, \"&{}&\" kVA (\"&ROUND({};1)&\" kVA needed at"
+                + " \"&{}&\" \"&{}&\" altitude and \"&ROUND({};0)&\" °C at its intake),"
+                + " \"&{}&\", \"&{}&\" V, outlet: \"&{}&\".\";\"\")",
             has,
             one(counted),
             one(needed),
@@ -533,7 +533,7 @@ final class GeneratorSheet {
             terms.offTo,
             manned.all()),
         line(
-            "IF({};IFERROR(\"It stands away for noise: \"&INDEX({};{})&\" \"&{}&\" of"
+            "IF({};IFERROR(\"Positioned for noise: \"&INDEX({};{})&\" \"&{}&\" of"
                 + " \"&INDEX({};{})&\" to \"&INDEX({};{})&\", our cable.\";\"Cable to set for"
                 + " noise: see Runs.\");\"\")",
             has,
@@ -545,10 +545,10 @@ final class GeneratorSheet {
             runs.to.all(),
             run),
         line(
-            "IF({};\"Fuel by the plan \"&ROUND(N({});0)&\" \"&{}&\"; comes with a full tank of"
-                + " \"&{}&\" \"&{}&\". \"&IF(N({})=0;\"No delivery needed before off"
-                + " hire.\";\"Deliveries: \"&{}&\", the first on \"&TEXT({};\"d mmm\")&\" before"
-                + " \"&TEXT({};\"hh:mm\")&\".\");\"\")",
+            "IF({};\"Fuel by the plan \"&ROUND(N({});0)&\" \"&{}&\"; comes with a full"
+                + " tank of \"&{}&\" \"&{}&\". \"&IF(N({})=0;\"No fuel delivery required before"
+                + " off-hire.\";\"Deliveries: \"&{}&\", the first on \"&TEXT({};\"d mmm\")&\""
+                + " before \"&TEXT({};\"hh:mm\")&\".\");\"\")",
             has,
             one(total),
             plan.job.volumes(),
@@ -562,19 +562,14 @@ final class GeneratorSheet {
 
   BarChart chart() {
     return BarChart.lines(
-        "Load of the set over the day shown, or over the busiest",
-        10,
-        "%",
-        clock,
-        clockShare,
-        clockLow);
+        "Generator load, selected or peak day", 10, "%", clock, clockShare, clockLow);
   }
 
   SheetSpec tab() {
     return SheetSpec.of(
             "Generator",
-            "How big a set, when it runs, what it burns and costs. Fill when it starts and stops;"
-                + " the sizes on offer stand on Generator log, the order to mail below.")
+            "Generator size, running times, fuel and cost. Enter start and stop times;"
+                + " available sizes are on Generator log.")
         .grid(54, 6)
         .with(terms.fields())
         .newPage(rating)

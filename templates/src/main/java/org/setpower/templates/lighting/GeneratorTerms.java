@@ -23,26 +23,26 @@ final class GeneratorTerms {
           .unit("min")
           .number(CellFormat.WHOLE, 0, 600)
           .is(45)
-          .help("For lights to be up and tested at call.");
+          .help("Warm-up and testing before call.");
   final FieldSpec after =
       FieldSpec.input("Stops after wrap")
           .unit("min")
           .number(CellFormat.WHOLE, 0, 600)
           .is(30)
-          .help("For the last truck to be loaded by its light.");
+          .help("Wrap lighting after wrap.");
   final FieldSpec offFrom =
       FieldSpec.input("Off from")
           .format(CellFormat.TIME)
-          .help("Stopped for quiet, each day that it runs then: from. Blank: never.");
+          .help("Off for sound, from (every running day). Blank: never.");
   final FieldSpec offTo =
       FieldSpec.input("Off to").format(CellFormat.TIME).help("Stopped for quiet: to.");
   final FieldSpec spare =
-      FieldSpec.input("Spare on top")
+      FieldSpec.input("Headroom")
           .share(0, 2)
           .is(0.2)
-          .help("Room for what nobody planned: 20 % is usual.");
+          .help("Allowance for unplanned loads; 20 % is usual.");
   final FieldSpec ordered =
-      FieldSpec.input("Size decided")
+      FieldSpec.input("Size ordered")
           .unit("kVA")
           .number(CellFormat.ONE, 1, 5000)
           .help("The size you order. Blank: the proposal below counts.");
@@ -50,18 +50,18 @@ final class GeneratorTerms {
   final FieldSpec currency = JobSheet.currency();
   final FieldSpec tank;
   final FieldSpec usable =
-      FieldSpec.input("Usable share of the tank")
+      FieldSpec.input("Usable tank capacity")
           .share(0.1, 1)
           .is(0.9)
-          .help("The last tenth stays in: dirt and air.");
+          .help("Leave 10 % in the tank (sediment, air).");
   final FieldSpec price =
       FieldSpec.input("Fuel price, delivered")
           .number(CellFormat.THREE, 0, 1000)
-          .help("As the fuel company brings it. Blank: no fuel in the cost.");
+          .help("Delivered price. Blank: fuel cost not included.");
   final FieldSpec drop =
       FieldSpec.input("Each delivery")
           .number(CellFormat.MONEY, 0, 100_000)
-          .help("What each visit of the fuel truck costs besides. Blank: nothing.");
+          .help("Delivery charge per visit. Blank: none.");
   final FieldSpec operatorRate =
       FieldSpec.input("Operator, an hour")
           .number(CellFormat.MONEY, 0, 10_000)
@@ -90,7 +90,7 @@ final class GeneratorTerms {
       FieldSpec.input("Least hire")
           .unit("days")
           .number(CellFormat.COUNT, 0, 366)
-          .help("Days that are charged however short the hire is. Blank: none.");
+          .help("Minimum number of days charged. Blank: none.");
 
   final FieldSpec altitude;
   final FieldSpec air;
@@ -108,7 +108,7 @@ final class GeneratorTerms {
             .help("A row of Supply. Blank: the first generator there.");
     reckoned =
         FieldSpec.result(
-                "Set that is reckoned",
+                "Generator calculated",
                 calc(
                     "IF({}<>\"\";{};INDEX({};MATCH(\"generator\";{};0)))",
                     or(set, ""),
@@ -127,12 +127,12 @@ final class GeneratorTerms {
             .unit(plan.job.lengths())
             .number(CellFormat.WHOLE, -500, 20_000)
             .is(0)
-            .help("Thin air takes power from an engine.");
+            .help("Engine output falls with altitude.");
     air =
         FieldSpec.input("Air at its intake")
             .unit(plan.job.degrees())
             .number(CellFormat.WHOLE, -60, 150)
-            .help("At its hottest: behind sound screens it breathes its own heat. Blank: 25 °C.");
+            .help("Maximum; higher behind sound baffles. Blank: 25 °C (77 °F).");
     price.unit(calc("{}&\" a \"&{}", currency, plan.job.volumes()));
     drop.unit(currency);
     operatorRate.unit(currency);
@@ -177,7 +177,7 @@ final class GeneratorTerms {
 
   FieldBlock[] fields() {
     return new FieldBlock[] {
-      FieldBlock.of("The set", set, reckoned, before, after, offFrom, offTo, spare, ordered),
+      FieldBlock.of("Generator", set, reckoned, before, after, offFrom, offTo, spare, ordered),
       FieldBlock.of(
           "Fuel, hire and operator",
           currency,
@@ -192,7 +192,7 @@ final class GeneratorTerms {
           offHire,
           week,
           least),
-      FieldBlock.of("If you know better", altitude, air, engine)
+      FieldBlock.of("Site conditions (optional)", altitude, air, engine)
     };
   }
 }

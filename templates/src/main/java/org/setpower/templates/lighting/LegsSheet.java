@@ -26,16 +26,15 @@ final class LegsSheet {
   private final LoadsSheet loads;
 
   final ColumnSpec source = ColumnSpec.result("Source").width(52);
-  final ColumnSpec at = ColumnSpec.result("Busiest from").format(CellFormat.TIME).width(46);
+  final ColumnSpec at = ColumnSpec.result("Peak from").format(CellFormat.TIME).width(46);
   final ColumnSpec day = ColumnSpec.result("On").format(CellFormat.DAY).width(24);
   final ColumnSpec system = ColumnSpec.result("System").width(18);
   final ColumnSpec[] amps = legs("L");
   final ColumnSpec neutral =
       ColumnSpec.result("Neutral").unit("A").format(CellFormat.ONE).width(18);
-  final ColumnSpec unbalance =
-      ColumnSpec.result("Furthest from the mean").format(CellFormat.SHARE).width(20);
+  final ColumnSpec unbalance = ColumnSpec.result("Imbalance").format(CellFormat.SHARE).width(20);
   final ColumnSpec may =
-      ColumnSpec.result("We may take").unit("A a leg").format(CellFormat.ONE).width(18);
+      ColumnSpec.result("Available").unit("A a leg").format(CellFormat.ONE).width(18);
   final ColumnSpec breaker =
       ColumnSpec.result("Breaker").unit("A a leg").format(CellFormat.WHOLE).width(18);
 
@@ -46,14 +45,14 @@ final class LegsSheet {
   private final ColumnSpec harmonic =
       ColumnSpec.working("Third harmonic").unit("0–1").format(CellFormat.TWO);
 
-  final TableSpec table = TableSpec.of("Sources at their busiest", SOURCES);
+  final TableSpec table = TableSpec.of("Sources at peak load", SOURCES);
 
   final FieldSpec tolerance =
-      FieldSpec.input("To look at from")
+      FieldSpec.input("Alarm above")
           .unit("A over the plan")
           .number(CellFormat.ONE, 0.1, 1000)
           .is(5)
-          .help("A leg that reads so much more than planned is worth finding out about.");
+          .help("Difference above plan that raises a check.");
 
   final ColumnSpec where;
   final ColumnSpec date;
@@ -66,7 +65,7 @@ final class LegsSheet {
   final ColumnSpec[] read = {reading("L1"), reading("L2"), reading("L3")};
   final ColumnSpec[] planned = legs("Plan L");
   final ColumnSpec over =
-      ColumnSpec.result("Most over the plan").unit("A").format(CellFormat.ONE).width(20);
+      ColumnSpec.result("Max. above plan").unit("A").format(CellFormat.ONE).width(20);
   final ColumnSpec under =
       ColumnSpec.result("Most under the plan").unit("A").format(CellFormat.ONE).width(20);
   final TableSpec measured = TableSpec.of("Measured", 40);
@@ -188,10 +187,10 @@ final class LegsSheet {
             say(
                 "Neutral {} A, unprotected: use a larger neutral or move non-linear loads.",
                 neutral)),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("ROUND({}-{};1)>0", neutral, highest),
             say("{} A in the neutral, more than in any leg: size it for that.", neutral)),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("{}>{}", highest, may),
             say("More than {} A on a leg: see Supply and Loads.", may)));
   }
@@ -247,15 +246,13 @@ final class LegsSheet {
         over,
         under);
     measured.checks(
-        ValidationRule.look(
+        ValidationRule.check(
             calc("COUNT({};{};{})=0", or(read[0], ""), or(read[1], ""), or(read[2], "")),
             Formula.of("Type what the meter read on each leg.")),
-        ValidationRule.look(
+        ValidationRule.check(
             calc("ROUND({};2)>={}", over, tolerance),
-            say(
-                "{} A more on a leg than planned: something is plugged in that is not on Loads.",
-                over)),
-        ValidationRule.look(
+            say("{} A above plan on one leg: unlisted load?", over)),
+        ValidationRule.check(
             calc("ROUND({};2)>={}", under, tolerance),
             say("{} A less on a leg than planned: is something off, or on another leg?", under)));
   }
@@ -267,8 +264,8 @@ final class LegsSheet {
   SheetSpec tab() {
     return SheetSpec.of(
             "Legs",
-            "How evenly each source is loaded at its busiest hour; nothing to fill above. Clamp the"
-                + " legs at lunch and type below what the meter reads.")
+            "Load balance of each source at peak. Enter clamp-meter readings in the"
+                + " second table.")
         .with(
             table,
             TextBlock.notes(
@@ -282,7 +279,7 @@ final class LegsSheet {
                     supply.sourceNumber.all(),
                     supply.sourceNumber.all())),
             BarChart.bars("Load by leg", 14, "A", source, amps[0], amps[1], amps[2]).ofLegs())
-        .newPage(FieldBlock.of("Clamp meter against plan", tolerance))
+        .newPage(FieldBlock.of("Measured vs. planned", tolerance))
         .with(measured);
   }
 }

@@ -17,14 +17,14 @@ final class LightingJobSheet {
       FieldSpec.input("Day shown")
           .format(CellFormat.DATE)
           .options(job.date)
-          .help("One date of the list below. Blank: every day counts, and the worst one shows.")
+          .help("Choose a date. Blank: all days, worst case shown.")
           .rangeName("Job_Day_shown");
   final MainsStandards standards = new MainsStandards();
   final FieldSpec mains =
       FieldSpec.input("Mains standard")
           .options(standards.standard)
           .is("230/400 V")
-          .help("Supply takes the volts from it where they are left blank. More can stand on Kit.")
+          .help("Used where Volts is blank on Supply. Add more standards on Kit.")
           .rangeName("Job_Mains");
   final FieldSpec legColours =
       FieldSpec.result("Colours of the legs", standards.legColours(mains))
@@ -32,14 +32,14 @@ final class LightingJobSheet {
           .rangeName("Job_Leg_colours");
   final FieldSpec family = job.family;
   final FieldSpec houseLimit =
-      FieldSpec.input("Drop limit, house and street")
+      FieldSpec.input("Max. voltage drop, utility supply")
           .share(0.001, 0.2)
           .is(0.03)
           .help(
               "Share of the volts lost from the source to the load. IEC 60364-5-52: 3 % for light.")
           .rangeName("Job_Drop_limit_house");
   final FieldSpec ownLimit =
-      FieldSpec.input("Drop limit, own generator")
+      FieldSpec.input("Max. voltage drop, generator")
           .share(0.001, 0.2)
           .is(0.06)
           .help("The same from a private supply. IEC 60364-5-52: 6 % for light.")
@@ -50,10 +50,10 @@ final class LightingJobSheet {
           .unit(job.degrees())
           .number(CellFormat.WHOLE, -40, 200)
           .is(30)
-          .help("At the hottest stretch, sun on black rubber too: 30 °C (86 °F) if not known.")
+          .help("At the hottest section, including sun on black cable. Default 30 °C (86 °F).")
           .rangeName("Job_Air_at_the_cables");
   final FieldSpec powerFactor =
-      FieldSpec.input("Power factor if not in Kit")
+      FieldSpec.input("Default power factor")
           .unit("0–1")
           .number(CellFormat.TWO, 0.1, 1)
           .is(0.9)
@@ -66,7 +66,7 @@ final class LightingJobSheet {
         "What is plugged in where, on which day, and whether cables, breakers and packs bear it."
             + " Fill the yellow cells: this page, then Supply, Loads, Runs, Packs; read Result.",
         FieldBlock.of(
-            "What holds everywhere",
+            "General settings",
             shown,
             mains,
             legColours,

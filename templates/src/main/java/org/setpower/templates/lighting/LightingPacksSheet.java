@@ -60,14 +60,14 @@ final class LightingPacksSheet {
       ColumnSpec.result("One set lasts").unit("h").format(CellFormat.ONE).width(13);
   final ColumnSpec swaps = ColumnSpec.result("Swaps").format(CellFormat.COUNT).width(13);
   final ColumnSpec packs =
-      ColumnSpec.result("Packs for the shift").format(CellFormat.COUNT).width(14);
+      ColumnSpec.result("Batteries per shift").format(CellFormat.COUNT).width(14);
 
   final ColumnSpec needed = ColumnSpec.working("Hours needed").unit("h").format(CellFormat.TWO);
   final ColumnSpec coldest = ColumnSpec.working("Coldest").unit("°C").format(CellFormat.ONE);
   final ColumnSpec lights = ColumnSpec.working("Of this light that day").format(CellFormat.COUNT);
   final ColumnSpec quantityNow = ColumnSpec.working("Pieces").format(CellFormat.COUNT);
   final ColumnSpec newDay = ColumnSpec.working("First row of its day").format(CellFormat.COUNT);
-  final ColumnSpec wall = ColumnSpec.working("From the wall").unit("Wh").format(CellFormat.WHOLE);
+  final ColumnSpec wall = ColumnSpec.working("Mains energy").unit("Wh").format(CellFormat.WHOLE);
   final ColumnSpec sameDay = ColumnSpec.working("Same pack that day").format(CellFormat.COUNT);
   final ColumnSpec allDay = ColumnSpec.working("Packs that day").format(CellFormat.COUNT);
 
@@ -187,7 +187,7 @@ final class LightingPacksSheet {
                 worksFrom)));
     Collections.addAll(checks, feed.checks("more side by side"));
     checks.add(
-        ValidationRule.look(
+        ValidationRule.check(
             calc("AND(N({})>0;{}>{})", pieces, sameDay, pieces),
             calc(
                 "{}&\" of \"&{}&\" that day, Kit has \"&{}&\": charge between, or hire.\"",
@@ -200,9 +200,8 @@ final class LightingPacksSheet {
   SheetSpec tab() {
     return SheetSpec.of(
             "Packs",
-            "Lights that run on packs: light, day, the plate's volts, the pack and the times. Each"
-                + " row says whether it fits, how long it lasts and how many packs the shift"
-                + " takes.")
+            "Battery-powered lights: battery plate, battery and times. Each row shows"
+                + " compatibility, runtime and batteries per shift.")
         .with(table);
   }
 }

@@ -26,7 +26,7 @@ import org.setpower.templates.uno.ExampleLoader;
 
 /** Template 1: the lighting power plan of a gaffer and a best boy. */
 public final class LightingPlan implements TemplateDefinition {
-  /** Rows of the list of what needs a look. */
+  /** Rows of the list of open issues. */
   private static final int FINDINGS = 14;
 
   private final LightingJobSheet plan = new LightingJobSheet();
@@ -168,12 +168,12 @@ public final class LightingPlan implements TemplateDefinition {
             .column(leads.otherShare, 15);
     TableSpec supplies = ofSupply.rows("Sources and boxes", 8);
     return SheetSpec.result(
-            "To print and to talk about; nothing to fill. Planning figures: a competent person"
-                + " inspects and tests the real thing.")
+            "Summary to print. Planning figures only: the installation must be inspected"
+                + " and tested by a competent person.")
         .with(
             KeyFigures.of("", 3, headlines()),
             BarChart.bars(
-                "Amps on the busiest leg, and what each may give",
+                "Peak leg current vs. available",
                 8,
                 "A a leg",
                 ofSupply.shown(supply.name),
@@ -199,7 +199,7 @@ public final class LightingPlan implements TemplateDefinition {
   private KeyFigure[] headlines() {
     return new KeyFigure[] {
       findings.stops(),
-      findings.looks(),
+      findings.checks(),
       KeyFigure.of(
           "Busiest supply (%)",
           CellFormat.SHARE,
@@ -211,15 +211,15 @@ public final class LightingPlan implements TemplateDefinition {
               supply.may.lookupAtMax(supply.shareUsed),
               supply.at.lookupAtMax(supply.shareUsed))),
       KeyFigure.of(
-          "Most volts lost (%)",
+          "Max. voltage drop (%)",
           CellFormat.SHARE,
           KeyFigure.max(runs.shareLost),
           calc(
-              "{}&\": \"&ROUND({};1)&\" V since the source, watts held\"",
+              "{}&\": \"&ROUND({};1)&\" V since the source, constant power\"",
               runs.to.lookupAtMax(runs.shareLost),
               runs.dropSince.lookupAtMax(runs.shareLost))),
       KeyFigure.of(
-          "Shortest pack time (h)",
+          "Shortest battery runtime (h)",
           CellFormat.ONE,
           KeyFigure.min(packs.hours),
           calc(
@@ -227,7 +227,7 @@ public final class LightingPlan implements TemplateDefinition {
               packs.item.lookupAtMin(packs.hours),
               packs.feed.pack.lookupAtMin(packs.hours))),
       KeyFigure.of(
-          "Packs to charge (pieces)",
+          "Batteries to charge",
           CellFormat.COUNT,
           calc(
               "IF(COUNT({})=0;\"–\";IF({}=\"\";MAX({});SUMIFS({};{};{})))",
@@ -246,7 +246,7 @@ public final class LightingPlan implements TemplateDefinition {
       neutral(),
       charged(),
       KeyFigure.of(
-          "Short of (kinds)",
+          "Items short",
           CellFormat.COUNT,
           calc("IF(COUNT({})=0;\"–\";COUNT({}))", order.needed.all(), order.shortNumber.all()),
           "To order: cable, boxes, adaptors, lights, packs.")
@@ -269,7 +269,7 @@ public final class LightingPlan implements TemplateDefinition {
     Formula unit = plan.job.volumes();
     Formula burnt = generator.fuel.all();
     return KeyFigure.of(
-        "Fuel on the thirstiest day",
+        "Peak daily fuel",
         CellFormat.TEXT,
         calc("IF(COUNT({})=0;\"–\";ROUND(MAX({});1)&\" \"&{})", burnt, burnt, unit),
         calc(
@@ -310,7 +310,7 @@ public final class LightingPlan implements TemplateDefinition {
 
   private KeyFigure neutral() {
     return KeyFigure.of(
-        "Most in a neutral (A)",
+        "Max. neutral current (A)",
         CellFormat.ONE,
         KeyFigure.max(legs.neutral),
         calc("{}&\", at its busiest hour\"", legs.source.lookupAtMax(legs.neutral)));
@@ -426,11 +426,12 @@ public final class LightingPlan implements TemplateDefinition {
                     + " itself. Mains watts of a charger are a mean: its plate says more.",
                 "Drops are worked out with the volt-amperes of the loads held as their volts sag,"
                     + " at the busiest moment of each run: a little more than the true drop.",
-                "A three-phase run is reckoned balanced only when its legs are within 20 % of each"
-                    + " other; otherwise as its busiest leg with the neutral, which loses more.",
-                "Without a coldest temperature on Job the packs are taken at 20 °C. Hours are the"
-                    + " shorter of two ways of reckoning: energy, and volts down to the light's"
-                    + " lowest."),
+                "A three-phase run is calculated as balanced only when its legs are within"
+                    + " 20 % of each other; otherwise as its busiest leg with the neutral, which"
+                    + " loses more.",
+                "Without a coldest temperature on Job the packs are taken at 20 °C. Hours"
+                    + " are the shorter of two ways of calculation: energy, and volts down to the"
+                    + " light's lowest."),
             TextBlock.leftOut(
                 "Generator, its log and its order are of one set at a time: pick another at Set, or"
                     + " keep a copy of this file for a second.",

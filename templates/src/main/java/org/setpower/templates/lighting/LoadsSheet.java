@@ -71,12 +71,12 @@ final class LoadsSheet {
           .width(11)
           .help("On a box with several legs: the leg it is plugged into. The decision counts.");
 
-  final ColumnSpec suggested = ColumnSpec.result("Leg suggested").width(18).mayBeBlank();
+  final ColumnSpec suggested = ColumnSpec.result("Suggested leg").width(18).mayBeBlank();
   final ColumnSpec watts = ColumnSpec.result("Power").unit("W").format(CellFormat.WHOLE).width(14);
   final ColumnSpec va = ColumnSpec.result("Apparent").unit("VA").format(CellFormat.WHOLE).width(17);
   final ColumnSpec amps = ColumnSpec.result("Current").unit("A").format(CellFormat.ONE).width(15);
   final ColumnSpec voltsThere =
-      ColumnSpec.result("Volts at the load")
+      ColumnSpec.result("Voltage at load")
           .unit("V")
           .format(CellFormat.ONE)
           .width(14)
@@ -432,7 +432,9 @@ final class LoadsSheet {
               supply.name.all(),
               fedBy,
               runs.to.all()),
-          say("Neither Supply nor Runs knows {}: write it there first, or mend the name.", fedBy)),
+          say(
+              "Neither Supply nor Runs knows {}: write it there first, or correct the name.",
+              fedBy)),
       ValidationRule.wrong(
           calc(
               "AND(LEN({})>0;COUNTIF({};{})=0;COUNTIF({};{})=0)",
@@ -454,19 +456,19 @@ final class LoadsSheet {
       ValidationRule.stop(
           calc("IF(N({})>0;ROUND({};3)>{};FALSE())", outlet, onCircuit, outlet),
           say(
-              "{} A on circuit {} from {}, its breaker is {} A: move something.",
+              "{} A on circuit {} from {} exceeds its {} A breaker. Move load.",
               onCircuit,
               circuit,
               from,
               outlet)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}<>\"1PH\";{}=1;{}=\"\")", system, lines, or(leg, "")),
           calc(
               "IF({}=\"\";\"Which leg? Until you choose it counts on every leg.\";\"Plug it into"
                   + " \"&{}&\" and choose that; until then it counts there.\")",
               or(suggested, ""),
               or(suggested, ""))),
-      ValidationRule.look(
+      ValidationRule.check(
           calc(
               "IF({}={};COUNTIFS({};\"<=\"&({}+0.0001);{};\">=\"&({}-0.0001))=0;FALSE())",
               source,
@@ -476,17 +478,15 @@ final class LoadsSheet {
               running.stop.all(),
               offAt),
           Formula.of("The set does not run all that time: see when it starts on Generator.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND(N({})>0;{}>{})", pieces, atOnce, pieces),
-          say("{} in use at once from {}, Kit has {}.", atOnce, from, pieces))
+          say("{} in use from {}; {} in stock.", atOnce, from, pieces))
     };
   }
 
   SheetSpec tab() {
     return SheetSpec.of(
-            "Loads",
-            "Everything that is plugged into the mains, of all departments: item, day, quantity,"
-                + " times and the box. One row for each item, day and circuit.")
+            "Loads", "All mains loads of every department. One row per item, day and circuit.")
         .with(table);
   }
 }

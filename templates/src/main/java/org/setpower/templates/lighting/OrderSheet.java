@@ -64,7 +64,7 @@ final class OrderSheet {
   final ColumnSpec section = ColumnSpec.result("Section").width(24);
   final ColumnSpec item = ColumnSpec.result("Item").width(60);
   final ColumnSpec needed = ColumnSpec.result("Needed").format(CellFormat.COUNT).width(16);
-  final ColumnSpec spares = ColumnSpec.result("With spares").format(CellFormat.COUNT).width(16);
+  final ColumnSpec spares = ColumnSpec.result("Incl. spares").format(CellFormat.COUNT).width(16);
   final ColumnSpec have =
       ColumnSpec.result("We have").format(CellFormat.COUNT).width(16).mayBeBlank();
   final ColumnSpec missing = ColumnSpec.result("Short").format(CellFormat.COUNT).width(16);
@@ -271,8 +271,8 @@ final class OrderSheet {
     stock.checks(
         ValidationRule.wrong(
             calc("COUNTIF({};{})>1", ours.all(), ours),
-            say("{} stands here twice: add them up in one row.", ours)),
-        ValidationRule.look(
+            say("Duplicate: {}. Add them up in one row.", ours)),
+        ValidationRule.check(
             calc("COUNTIF({};{})=0", item.all(), ours), say("The plan needs no {}.", ours)));
     Formula isDevice = calc("{}<=" + kit.devices.room(), row);
     Formula isKit = calc("{}<=" + (kit.devices.room() + kit.packs.room()), row);
@@ -326,10 +326,10 @@ final class OrderSheet {
     shortNumber.formula(calc("IF({}>0;COUNT({})+1;\"\")", missing, shortNumber.above()));
     table.columns(item, section, needed, spares, have, missing, mass, row, shortNumber);
     table.checks(
-        ValidationRule.look(
+        ValidationRule.check(
             calc("AND({}>0;{}=\"\")", missing, or(have, "")),
             Formula.of("Pieces are blank on Kit: counted as none of ours.")),
-        ValidationRule.look(calc("{}>0", missing), say("{} to hire.", missing)));
+        ValidationRule.check(calc("{}>0", missing), say("Hire {}.", missing)));
   }
 
   private void quote() {

@@ -73,7 +73,7 @@ final class SupplySheet {
           .number(CellFormat.WHOLE, 1, 4000)
           .required()
           .width(15)
-          .help("The figure on its main breaker or fuse, for one leg.");
+          .help("Main breaker or fuse rating per leg.");
   final ColumnSpec outlets =
       ColumnSpec.input("Outlets").width(22).help("How many of which kind: 6 x 16 A household.");
   final ColumnSpec outletKind =
@@ -93,7 +93,7 @@ final class SupplySheet {
           .unit("A a leg")
           .number(CellFormat.ONE, 0, 4000)
           .width(14)
-          .help("What the house or others draw there while we work: measure, or ask the house.");
+          .help("Current drawn by others while we work. Measure it or ask the venue.");
   final ColumnSpec leg =
       ColumnSpec.input("Leg")
           .options("L1", "L2", "L3")
@@ -110,20 +110,20 @@ final class SupplySheet {
           .unit("Ω")
           .number(CellFormat.TWO, 0.001, 10_000)
           .width(17)
-          .help("Line to earth at this source, by a loop tester. Blank: not known.");
+          .help("Line–earth loop impedance measured at this source. Blank: not known.");
   final ColumnSpec who =
       ColumnSpec.input("Connects and signs")
           .width(28)
-          .help("The role of the competent person, such as: house electrician.");
+          .help("Role of the competent person, e.g. house electrician.");
 
   final ColumnSpec may =
-      ColumnSpec.result("We may take", calc("{}-{}", breaker, or(taken, 0)))
+      ColumnSpec.result("Available", calc("{}-{}", breaker, or(taken, 0)))
           .unit("A a leg")
           .format(CellFormat.ONE)
           .width(15);
   final ColumnSpec used =
-      ColumnSpec.result("Used at the busiest").unit("A a leg").format(CellFormat.ONE).width(16);
-  final ColumnSpec at = ColumnSpec.result("Busiest from").format(CellFormat.TIME).width(15);
+      ColumnSpec.result("Peak load").unit("A a leg").format(CellFormat.ONE).width(16);
+  final ColumnSpec at = ColumnSpec.result("Peak from").format(CellFormat.TIME).width(15);
   final ColumnSpec spare = ColumnSpec.result("Spare", calc("{}-{}", may, used)).unit("A a leg");
   final ColumnSpec voltsHere =
       ColumnSpec.result("Volts here").unit("V").format(CellFormat.ONE).width(12);
@@ -140,7 +140,7 @@ final class SupplySheet {
   final ColumnSpec boxWords = ColumnSpec.working("Words of the box");
   final ColumnSpec path = ColumnSpec.working("Path");
   final ColumnSpec legNow = ColumnSpec.working("Leg now");
-  final ColumnSpec ahead = ColumnSpec.working("Breaker ahead");
+  final ColumnSpec ahead = ColumnSpec.working("Upstream breaker");
   final ColumnSpec runPoint = ColumnSpec.working("Nearest run");
   final ColumnSpec share = ColumnSpec.working("Share of the volts left");
   final ColumnSpec[] onLeg = new ColumnSpec[3];
@@ -294,10 +294,10 @@ final class SupplySheet {
     return new ValidationRule[] {
       ValidationRule.wrong(
           calc("COUNTIF({};{})>1", name.all(), name),
-          say("{} stands here twice: give each box its own name.", name)),
+          say("Duplicate: {}. Give each box its own name.", name)),
       ValidationRule.wrong(
           calc("IFERROR(MATCH({};{};0);9999)>={}", fedFrom, name.all(), name.rowNumber()),
-          say("{} is not a row above: write what feeds it first.", fedFrom)),
+          say("{} must be a row above this one. Enter the feeding source first.", fedFrom)),
       ValidationRule.wrong(
           calc("AND({}<>\"box\";{}<>\"\")", kind, or(fedFrom, "")),
           say("A {} is a source: leave Fed from blank, or call it a box.", kind)),
@@ -316,18 +316,17 @@ final class SupplySheet {
       ValidationRule.stop(
           calc("{}>{}", ahead, breaker),
           say(
-              "The {} A breaker ahead does not protect this box of {} A: feed it from a smaller"
-                  + " outlet.",
+              "The {} A upstream breaker does not protect this box of {} A: feed it from a"
+                  + " smaller outlet.",
               ahead,
               breaker)),
-      ValidationRule.look(
-          calc("{}=\"all\"", legNow),
-          Formula.of("Which leg does it hang on? Until you say so it counts on every leg.")),
-      ValidationRule.look(
+      ValidationRule.check(
+          calc("{}=\"all\"", legNow), Formula.of("No leg chosen: counted on every leg.")),
+      ValidationRule.check(
           calc("AND({}<=32;OR({}=\"\";{}>30))", outlet, or(rcd, ""), or(rcd, 0)),
           Formula.of("Outlets up to 32 A require a 30 mA RCD (Class A GFCI). Enter it here.")),
-      ValidationRule.look(
-          calc("{}>0.8*{}", used, may), say("{} A of {} A from {}: little is left.", used, may, at))
+      ValidationRule.check(
+          calc("{}>0.8*{}", used, may), say("{} of {} A from {}: little headroom.", used, may, at))
     };
   }
 
@@ -357,8 +356,8 @@ final class SupplySheet {
   SheetSpec tab() {
     return SheetSpec.of(
             "Supply",
-            "Every source and every box, from the source outwards. Fill name, kind, system, volts"
-                + " and breaker first; a box also says what feeds it.")
+            "List every source and distribution box, starting at the source. Enter name,"
+                + " type, system, voltage and breaker; for a distro also what feeds it.")
         .with(table);
   }
 }

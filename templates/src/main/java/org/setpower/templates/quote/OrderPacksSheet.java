@@ -81,7 +81,7 @@ final class OrderPacksSheet {
                 count,
                 each,
                 energyAll,
-                of("Outputs", stock.outputs, stock, pack).unit("V class").width(24),
+                of("Outputs", stock.outputs, stock, pack).unit("nominal V").width(24),
                 flight,
                 mass,
                 gear,
@@ -90,7 +90,7 @@ final class OrderPacksSheet {
                 number);
     pieces = FieldSpec.result("Packs", calc("SUM({})", count.all())).format(CellFormat.COUNT);
     energy =
-        FieldSpec.result("They hold", calc("SUM({})", energyAll.all()))
+        FieldSpec.result("Total energy", calc("SUM({})", energyAll.all()))
             .unit("Wh")
             .format(CellFormat.WHOLE);
     channels =
@@ -111,8 +111,8 @@ final class OrderPacksSheet {
   SheetSpec tab() {
     return SheetSpec.of(
             "Packs",
-            "The packs of the quote, and what must go with them; nothing to fill. Volts that do not"
-                + " go together are told on Quote.")
+            "The packs of the quote, and what must go with them; nothing to fill."
+                + " Voltage mismatches are flagged on Quote.")
         .titled("Packs in the order")
         .with(FieldBlock.of("In all", pieces, energy, channels, turns), table);
   }

@@ -47,7 +47,7 @@ final class QuoteLinesSheet {
           .width(18)
           .help("sold: paid once, as tape, delivery, an operator. Blank: hired.");
   final ColumnSpec ownRate =
-      ColumnSpec.input("Own rate")
+      ColumnSpec.input("Rate override")
           .number(CellFormat.MONEY, 0, 10_000_000)
           .width(20)
           .help("A day, of one piece; of what is sold, the price of one. Blank: as on Kit.");
@@ -63,7 +63,7 @@ final class QuoteLinesSheet {
           .width(20)
           .help("What one costs you a day. Never printed for the client.");
   final ColumnSpec insteadOf =
-      ColumnSpec.input("Instead of")
+      ColumnSpec.input("Substitute for")
           .width(36)
           .help("What the client asked for, if this replaces it.");
   final ColumnSpec agreed =
@@ -74,7 +74,7 @@ final class QuoteLinesSheet {
           .help("Blank: what is proposed beside this cell.");
 
   final ColumnSpec proposed =
-      ColumnSpec.result("Days proposed").unit("days").format(CellFormat.ONE).width(20);
+      ColumnSpec.result("Days (by rule)").unit("days").format(CellFormat.ONE).width(20);
   final ColumnSpec days =
       ColumnSpec.result("Days charged").unit("days").format(CellFormat.ONE).width(18);
   final ColumnSpec rate = ColumnSpec.result("Rate").format(CellFormat.MONEY).width(20);
@@ -149,7 +149,7 @@ final class QuoteLinesSheet {
                 or(ownRate, ""),
                 of(stock.dayRate),
                 of(stock.dayRate)))
-        .errorMessage("No rate here and none on Kit: fill in Own rate.");
+        .errorMessage("No rate here and none on Kit: fill in Rate override.");
     amount.formula(
         call(HireFunctions.FEE, rate, quantity, days, optional(discount), hire.currency));
     department.formula(
@@ -273,18 +273,18 @@ final class QuoteLinesSheet {
     return new ValidationRule[] {
       ValidationRule.wrong(
           calc("{}>{}", from, to), say("Back {} is before out {}: swap them.", to, from)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}>0", shortBy),
           say(
               "{} short: {} on the shelf. Sub-hire, offer something else, or move a date.",
               shortBy,
               onShelf)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}>{}", cost, amount), say("Sub-hire costs {}, the client pays {}.", cost, amount)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("({}<>\"\")<>({}<>\"\")", or(subFrom, ""), or(subRate, "")),
           Formula.of("Fill in both whom it is sub-hired from and the rate, or neither.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc(
               "AND(COUNTIF({};{})>0;COUNTIF({};{})=0)",
               stock.item.all(),
@@ -292,11 +292,10 @@ final class QuoteLinesSheet {
               item.all(),
               goesWith),
           say("{} should go with it and is not on the quote.", goesWith)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}>0", below),
           say(
-              "It gives no less than {} V, and {} rows here take less, such as {}: mark it, and"
-                  + " keep it off them.",
+              "Output {} V or more; {} items accept less (e.g. {}). Label the battery.",
               lowest,
               below,
               calc(
@@ -305,25 +304,25 @@ final class QuoteLinesSheet {
                   worksTo.all(),
                   worksTo.all(),
                   worksTo.all()))),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}=\"hired\";{}=\"\")", sort, or(value, "")),
           Formula.of("No replacement value on Kit: the insurer's list will lack it.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc(
               "IF(OR({}=\"\";{}<>\"\");FALSE();{}>{})",
               or(hire.firstUse, ""),
               or(out, ""),
               from,
               or(hire.firstUse, 0)),
-          say("Goes out {}, after the first use on Job: mend the dates there.", from)),
-      ValidationRule.look(
+          say("Goes out {}, after the first use on Job: correct the dates there.", from)),
+      ValidationRule.check(
           calc(
               "IF(OR({}=\"\";{}<>\"\");FALSE();{}<{})",
               or(hire.lastUse, ""),
               or(back, ""),
               to,
               or(hire.lastUse, 0)),
-          say("Back {}, before the last use on Job: mend the dates there.", to)),
+          say("Back {}, before the last use on Job: correct the dates there.", to)),
     };
   }
 

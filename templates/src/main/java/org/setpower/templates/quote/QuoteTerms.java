@@ -46,12 +46,12 @@ final class QuoteTerms {
   final FieldSpec out =
       FieldSpec.input("Out")
           .format(CellFormat.DATE)
-          .help("The day the kit leaves the shelf. It counts as a day of hire.")
+          .help("Dispatch date; counts as a hire day.")
           .rangeName("Job_Out");
   final FieldSpec back =
       FieldSpec.input("Back")
           .format(CellFormat.DATE)
-          .help("The day it must be back. It counts too.")
+          .help("Return date; counts as a hire day.")
           .rangeName("Job_Back");
   final FieldSpec firstUse =
       FieldSpec.input("First use")
@@ -131,7 +131,7 @@ final class QuoteTerms {
   final FieldSpec cancelled =
       FieldSpec.input("Cancelled")
           .says("as agreed in writing")
-          .help("What the client reads about an order that is called off.");
+          .help("What the client reads about an order that is cancelled.");
 
   final ColumnSpec shareKind =
       ColumnSpec.input("Kind of day")

@@ -133,7 +133,7 @@ final class QuoteTotals {
             quote);
     addsUp =
         FieldSpec.result(
-                "Adds up",
+                "Totals match",
                 calc(
                     "IF(AND(ABS(SUM({})-{})<0.005;ABS(SUM({})-{})<0.005);\"yes\";\"no\")",
                     sectionAmount.all(),

@@ -67,7 +67,7 @@ public final class RentalQuote implements TemplateDefinition {
   /** What the desk must know and the client must not. */
   private SheetSpec desk() {
     return SheetSpec.of(
-            "Desk", "For the desk only: what needs a look before it goes out, and the margin.")
+            "Desk", "For the desk only: what to check before it goes out, and the margin.")
         .grid(12, 15)
         .portrait()
         .with(KeyFigures.of("", 3, deskFigures()), findings.list())
@@ -79,7 +79,7 @@ public final class RentalQuote implements TemplateDefinition {
     Formula margin = calc("ROUND({}-SUM({});2)", charged, quote.cost.all());
     return new KeyFigure[] {
       findings.stops(),
-      findings.looks(),
+      findings.checks(),
       KeyFigure.of(
           "Short on the shelf (rows)",
           CellFormat.COUNT,
@@ -175,7 +175,7 @@ public final class RentalQuote implements TemplateDefinition {
             .column(totals.section, 120)
             .column(totals.sectionAmount, 60);
     return SheetSpec.result(
-            "Our quote. Prices in the currency shown; what is offered stands on the next pages.")
+            "Our quote. Prices in the currency shown; items are listed on the next pages.")
         .titled("Quote")
         .with(
             TextBlock.notes(
@@ -205,11 +205,11 @@ public final class RentalQuote implements TemplateDefinition {
             TextBlock.notes(
                 "Terms",
                 say("Late: {}.", or(hire.late, "–")),
-                say("Lost or damaged: {}.", or(hire.loss, "–")),
+                say("Loss and damage: {}.", or(hire.loss, "–")),
                 say("Cancelled: {}.", or(hire.cancelled, "–")),
                 calc(
                     "IF({}=\"\";\"No insurance certificate is on file.\";\"Your insurance"
-                        + " certificate on file runs until \"&TEXT({};\"d mmm yyyy\")&\".\")",
+                        + " certificate is valid until \"&TEXT({};\"d mmm yyyy\")&\".\")",
                     or(hire.insured, ""),
                     or(hire.insured, ""))))
         .with(TextBlock.cautions(TextBlock.HOT, TextBlock.DAMAGED, TextBlock.CHARGING))
@@ -277,10 +277,10 @@ public final class RentalQuote implements TemplateDefinition {
                 + " out no more than the days a week are charged; the rest likewise.",
             "By kind of day, each date counts once, with the highest share of its kinds.",
             "A row counts with its own dates and days agreed, else with those on Job.",
-            "Amount: rate × quantity × days, less the discount, rounded half up to the smallest"
-                + " coin. Order discount: off hired rows only. Tax: by rate, on the rounded base.",
-            "Short: all hired pieces of the item whose dates overlap, less those on the shelf;"
-                + " sub-hired rows are not counted.",
+            "Amount: rate × quantity × days, less the discount, rounded half up to the"
+                + " minor currency unit. Order discount: off hired rows only. Tax: by rate, on"
+                + " the rounded base.",
+            "Shortage: overlapping hired quantity less stock; sub-hired rows excluded.",
             "Late: the days by dates until the day it is back or off hire, less those until the"
                 + " day it was due, of the item's first row on Quote.",
             "Loss and damage carry no tax here: ask an accountant."),

@@ -75,14 +75,14 @@ final class RequestedItemsSheet {
                     or(out, 0),
                     or(back, 0)),
                 say("Back {} is before out {}: swap them.", back, out)),
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("AND({}>0;{}=0)", missing, quoted),
                 Formula.of(
                     "Not on Quote: add it there, pick what it is quoted as, or put yes under Not"
                         + " from us.")),
-            ValidationRule.look(
-                calc("{}>0", missing), say("{} asked for, {} on Quote.", quantity, quoted)),
-            ValidationRule.look(
+            ValidationRule.check(
+                calc("{}>0", missing), say("{} requested, {} quoted.", quantity, quoted)),
+            ValidationRule.check(
                 calc("{}=\"\"", or(source, "")),
                 Formula.of("Note the plan and its revision, so that an old list is seen.")));
   }
@@ -90,8 +90,8 @@ final class RequestedItemsSheet {
   SheetSpec tab() {
     return SheetSpec.of(
             PlanHandover.TITLE,
-            "Only if the client sends a lighting plan: paste its rows of For the quote as values."
-                + " What is not on Quote yet is told.")
+            "Only if the client sends a lighting plan: paste its rows of For the quote"
+                + " as values. What is not on Quote yet is listed.")
         .with(table);
   }
 }

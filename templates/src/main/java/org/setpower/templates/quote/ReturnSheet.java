@@ -77,7 +77,7 @@ final class ReturnSheet {
 
   final ColumnSpec value = ColumnSpec.working("Value").format(CellFormat.MONEY);
   final ColumnSpec mass = ColumnSpec.working("Mass").format(CellFormat.ONE);
-  final ColumnSpec each = ColumnSpec.working("Value of one").format(CellFormat.MONEY);
+  final ColumnSpec each = ColumnSpec.working("Unit value").format(CellFormat.MONEY);
   final ColumnSpec from = ColumnSpec.working("From").format(CellFormat.DATE);
   final ColumnSpec due = ColumnSpec.working("Due").format(CellFormat.DATE);
   final ColumnSpec ended = ColumnSpec.working("Ended").format(CellFormat.DATE);
@@ -183,22 +183,22 @@ final class ReturnSheet {
       ValidationRule.stop(
           calc("AND({}>0;{}=\"\")", gone, or(each, "")),
           Formula.of("No replacement value on Kit: fill it in there, or this is charged nothing.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}<>{}", picked, ordered),
           say("{} on the quote, {} on this list.", ordered, picked)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}>0;{}=\"\")", gone, or(reason, "")),
           Formula.of("Damaged or missing: write down the reason while people remember.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}>0", gone),
           say("{} damaged or missing: {} at replacement value. Tell the client.", gone, loss)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("{}>0", lateDays),
-          say("Late: back {}, due {}. Days to charge more: {}.", ended, due, lateDays)),
-      ValidationRule.look(
+          say("Late: back {}, due {}. Extra days charged: {}.", ended, due, lateDays)),
+      ValidationRule.check(
           calc("{}=\"no\"", packed),
           Formula.of("Not packed: put it into its case, then type yes.")),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("AND({}=\"yes\";OR({}=\"\";{}=\"\"))", carnet, or(serials, ""), or(origin, "")),
           Formula.of("The carnet wants serials here and the origin on Kit."))
     };

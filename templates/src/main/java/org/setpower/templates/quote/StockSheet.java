@@ -44,9 +44,9 @@ final class StockSheet {
           .help("DC devices: the highest volts of the input, such as 17 in 11–17 V.");
   final ColumnSpec outputs =
       ColumnSpec.input("Outputs")
-          .unit("V class")
+          .unit("nominal V")
           .width(24)
-          .help("Packs: the volt classes it can give, with a stroke between: 12, 12/24, 24, 48.");
+          .help("Batteries: nominal voltages, separated by a slash: 12, 12/24, 24, 48.");
   final ColumnSpec wattHours =
       ColumnSpec.input("Energy")
           .unit("Wh")
@@ -85,8 +85,8 @@ final class StockSheet {
           .checks(
               ValidationRule.wrong(
                   calc("COUNTIF({};{})>1", item.all(), item),
-                  say("{} stands here twice: one row for each kind.", item)),
-              ValidationRule.look(
+                  say("Duplicate: {}. One row for each kind.", item)),
+              ValidationRule.check(
                   calc("AND({}<>\"\";{}=\"\")", outputs, or(wattHours, "")),
                   say("{} is a pack without energy: fill in the Wh on its label.", item)));
 
@@ -100,8 +100,8 @@ final class StockSheet {
     table.initialRows(StockSheet.class, "/org/setpower/templates/quote/quote-kit.csv");
     return SheetSpec.of(
             "Kit",
-            "A drawer, not a step: what the desk hires out. Correct it to your own shelf; lists on"
-                + " the other tabs come from here.")
+            "Rental stock: items, rates and values. Edit it to match your own stock;"
+                + " drop-down lists on the other tabs use it.")
         .with(table);
   }
 }

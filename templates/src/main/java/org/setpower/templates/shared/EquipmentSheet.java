@@ -99,7 +99,7 @@ public final class EquipmentSheet {
           .checks(
               ValidationRule.wrong(
                   calc("COUNTIF({};{})>1", item.all(), item),
-                  say("{} stands here twice: give each way of feeding its own name.", item)),
+                  say("Duplicate: {}. Give each way of feeding its own name.", item)),
               ValidationRule.stop(
                   calc("{}>{}", worksFrom, worksTo),
                   say("It cannot work from {} V to {} V: swap them.", worksFrom, worksTo)));
@@ -108,10 +108,10 @@ public final class EquipmentSheet {
       ColumnSpec.input("Pack").required().width(52).help("What the crew calls the kind of pack.");
   public final ColumnSpec outputs =
       ColumnSpec.input("Outputs")
-          .unit("V class")
+          .unit("nominal V")
           .required()
           .width(24)
-          .help("The volt classes it can give, with a stroke between: 12, 12/24, 24, 48.");
+          .help("Nominal voltages, separated by a slash: 12, 12/24, 24, 48.");
   public final ColumnSpec chemistry =
       ColumnSpec.input("Chemistry")
           .options("Li-ion", "LFP", "NiMH", "lead")
@@ -198,15 +198,15 @@ public final class EquipmentSheet {
           .checks(
               ValidationRule.wrong(
                   calc("COUNTIF({};{})>1", pack.all(), pack),
-                  say("{} stands here twice: one row for each kind.", pack)),
-              ValidationRule.look(
+                  say("Duplicate: {}. One row for each kind.", pack)),
+              ValidationRule.check(
                   calc("ABS({}/{}/{}-3.5)>1.5", wattHours, ampHours, cells),
                   say(
                       "{} Wh, {} Ah and {} cells do not belong together: read the label again.",
                       wattHours,
                       ampHours,
                       cells)),
-              ValidationRule.look(
+              ValidationRule.check(
                   calc("{}=\"NiMH\"", chemistry),
                   Formula.of("Hours of NiMH packs cannot be worked out here: measure them.")));
 
@@ -288,8 +288,8 @@ public final class EquipmentSheet {
     mains.initialRows(EquipmentSheet.class, "kit-mains.csv");
     return SheetSpec.of(
             "Kit",
-            "A drawer, not a step: what things draw and what packs hold. Correct it to your own"
-                + " kit; lists on the other tabs come from here.")
+            "Equipment database: power draw of devices and battery data. Edit it to"
+                + " match your own equipment; drop-down lists on the other tabs use it.")
         .with(devices, packs, mains);
   }
 }

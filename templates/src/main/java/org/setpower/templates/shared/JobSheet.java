@@ -24,13 +24,12 @@ public final class JobSheet {
   public final FieldSpec revision =
       FieldSpec.input("Revision")
           .number(CellFormat.COUNT, 0, 999)
-          .help("Add one whenever you send the file out again.")
+          .help("Increase by 1 each time you issue the file.")
           .is(1)
           .rangeName("Job_Revision");
   public final FieldSpec revised =
       FieldSpec.input("Revised on").format(CellFormat.DATE).help("The date of this revision.");
-  public final FieldSpec place =
-      FieldSpec.input("Place").help("Where the work is; printed on every page.");
+  public final FieldSpec place = FieldSpec.input("Place").help("Location; printed on every page.");
   public final FieldSpec units =
       FieldSpec.input("Units")
           .options("metric", "US")
@@ -84,10 +83,10 @@ public final class JobSheet {
           .columns(day, date, kind, where, call, wrap, coldest, warmest)
           .rowLabel(date)
           .checks(
-              ValidationRule.look(
+              ValidationRule.check(
                   calc("({}=\"\")<>({}=\"\")", or(call, ""), or(wrap, "")),
                   Formula.of("Fill in both call and wrap, or neither.")),
-              ValidationRule.look(
+              ValidationRule.check(
                   calc("{}>{}", coldest, warmest), Formula.of("Coldest is above warmest.")));
 
   // what a job with cables or DC asks for
@@ -96,17 +95,19 @@ public final class JobSheet {
       FieldSpec.input("Wire family")
           .options("mm2", "AWG")
           .is("mm2")
-          .help("In which series a smallest size is proposed. Sizes of both kinds may be typed.")
+          .help("Series used for suggested sizes. Either may be entered.")
           .rangeName("Job_Wire_family");
   public final FieldSpec conductor =
       FieldSpec.input("Conductor temperature")
           .unit(degrees())
           .number(CellFormat.WHOLE, 0, 300)
           .is(60)
-          .help("Of the copper under load: 60 °C (140 °F) for a loaded cord. Colder loses less.")
+          .help(
+              "Conductor temperature under load. Default 60 °C (140 °F); lower gives less"
+                  + " drop.")
           .rangeName("Job_Conductor_temperature");
   public final FieldSpec touchLimit =
-      FieldSpec.input("Touch limit of DC")
+      FieldSpec.input("DC touch-voltage limit")
           .unit("V")
           .number(CellFormat.WHOLE, 12, 120)
           .is(60)
@@ -117,7 +118,7 @@ public final class JobSheet {
   public JobSheet() {
     this(
         FieldSpec.input("Production")
-            .help("The title as it stands on the call sheet.")
+            .help("Title as on the call sheet.")
             .rangeName("Job_Production"));
   }
 

@@ -35,7 +35,7 @@ public final class LeadsSheet {
           .number(CellFormat.WHOLE, 1, 1000)
           .required()
           .width(52)
-          .help("A volt class to compare: 12, 24, 48.");
+          .help("Nominal voltage to compare: 12, 24, 48.");
   public final ColumnSpec amps =
       ColumnSpec.result("Current at these volts").unit("A").format(CellFormat.ONE).width(38);
   public final ColumnSpec lost =
@@ -43,11 +43,11 @@ public final class LeadsSheet {
   public final ColumnSpec heat =
       ColumnSpec.result("Heat").unit("W").format(CellFormat.ONE).width(20);
   public final ColumnSpec heldAmps =
-      ColumnSpec.result("Current, watts held").unit("A").format(CellFormat.ONE).width(26);
+      ColumnSpec.result("Current, constant power").unit("A").format(CellFormat.ONE).width(26);
   public final ColumnSpec heldEnd =
-      ColumnSpec.result("At the device, watts held").unit("V").format(CellFormat.TWO).width(28);
+      ColumnSpec.result("At the device, constant power").unit("V").format(CellFormat.TWO).width(28);
   public final ColumnSpec heldHeat =
-      ColumnSpec.result("Heat, watts held").unit("W").format(CellFormat.ONE).width(24);
+      ColumnSpec.result("Heat, constant power").unit("W").format(CellFormat.ONE).width(24);
   public final ColumnSpec smallest = ColumnSpec.result("Smallest size").width(26);
   public final TableSpec atOtherVolts = TableSpec.of("The same lead and watts at other volts", 6);
 
@@ -59,11 +59,11 @@ public final class LeadsSheet {
   public final ColumnSpec rating =
       ColumnSpec.result("Rating").unit("A").format(CellFormat.ONE).width(38);
   public final ColumnSpec firstAmps =
-      ColumnSpec.result("Current, watts held").unit("A").format(CellFormat.ONE).width(24);
+      ColumnSpec.result("Current, constant power").unit("A").format(CellFormat.ONE).width(24);
   public final ColumnSpec firstLost =
-      ColumnSpec.result("Lost, watts held").unit("V").format(CellFormat.TWO).width(20);
+      ColumnSpec.result("Lost, constant power").unit("V").format(CellFormat.TWO).width(20);
   public final ColumnSpec firstShare =
-      ColumnSpec.result("Lost, watts held").format(CellFormat.SHARE).width(24);
+      ColumnSpec.result("Lost, constant power").format(CellFormat.SHARE).width(24);
   public final ColumnSpec otherAmps =
       ColumnSpec.result("Current, to compare").unit("A").format(CellFormat.ONE).width(28);
   public final ColumnSpec otherLost =
@@ -109,9 +109,9 @@ public final class LeadsSheet {
     overGauges
         .columns(gauge, rating, firstAmps, firstLost, firstShare, otherAmps, otherLost, otherShare)
         .checks(
-            ValidationRule.look(
+            ValidationRule.check(
                 calc("MAX({};{})>{}", firstAmps, otherAmps, rating),
-                say("Bears {} A: too thin for one of the two.", rating)))
+                say("Rated {} A: too small for at least one load.", rating)))
         .excludeFromIssues()
         .initialRows(LeadsSheet.class, "leads-sizes.csv");
   }
@@ -133,21 +133,20 @@ public final class LeadsSheet {
         .unit("V")
         .number(CellFormat.WHOLE, 1, 1000)
         .is(start)
-        .help("The volt class of plate or pack: 12, 24, 48.");
+        .help("Nominal voltage of plate or battery: 12, 24, 48.");
   }
 
   /** The tab to wonder on. */
   public SheetSpec tab(String name) {
     return SheetSpec.of(
             name,
-            "When you wonder which volts or which wire: the same watts at 12, 24 and 48 V, and over"
-                + " thinner and thicker leads. Watts held: a device draws more current when its"
-                + " volts sag.")
+            "Compares cable loss for the same power at 12, 24 and 48 V and across cable"
+                + " sizes. Constant power: current rises as voltage falls.")
         .with(
             FieldBlock.of("The lead", length, size, watts, volts, otherWatts, otherVolts),
             atOtherVolts,
             BarChart.bars(
-                "Current and heat at other volts, watts held",
+                "Current and heat at other volts, constant power",
                 11,
                 "A, W",
                 rowVolts,

@@ -24,12 +24,12 @@ public final class PackFeed {
 
   public final ColumnSpec plate =
       ColumnSpec.input("Plate")
-          .unit("V class")
+          .unit("nominal V")
           .format(CellFormat.COUNT)
           .options("12", "24", "48")
           .required()
           .width(13)
-          .help("The volt class the plate or lead asks for: 12, 24 or 48.");
+          .help("Nominal voltage of the plate or DC cable: 12, 24 or 48.");
   public final ColumnSpec pack;
   public final ColumnSpec leadLength;
   public final ColumnSpec leadSize;
@@ -40,16 +40,16 @@ public final class PackFeed {
           .help("Over the touch limit on Job: yes, when no bare part can be touched.");
 
   public final ColumnSpec feed =
-      ColumnSpec.result("Feed").unit("V class").format(CellFormat.WHOLE).width(13);
+      ColumnSpec.result("Feed").unit("nominal V").format(CellFormat.WHOLE).width(13);
   public final ColumnSpec full =
       ColumnSpec.result("Full packs").unit("V").format(CellFormat.ONE).width(13);
   public final ColumnSpec there;
   public final ColumnSpec amps =
       ColumnSpec.result("Current").unit("A").format(CellFormat.ONE).width(16);
   public final ColumnSpec atCutOff =
-      ColumnSpec.result("At cut-off").unit("A").format(CellFormat.ONE).width(13);
+      ColumnSpec.result("Current at cut-off").unit("A").format(CellFormat.ONE).width(13);
   public final ColumnSpec limit =
-      ColumnSpec.result("Packs may give").unit("A").format(CellFormat.ONE).width(14);
+      ColumnSpec.result("Max. battery current").unit("A").format(CellFormat.ONE).width(14);
 
   private final ColumnSpec highest = ColumnSpec.working("Highest output").format(CellFormat.COUNT);
   private final ColumnSpec groups =
@@ -247,7 +247,7 @@ public final class PackFeed {
               atCutOff,
               call(CableFunctions.AMPACITY, or(leadSize, SOME_LEAD))),
           say("{} A when nearly empty are too many for a lead of {}.", atCutOff, leadSize)),
-      ValidationRule.look(
+      ValidationRule.check(
           calc("(N({})=0)+({}=\"\")=1", or(leadLength, 0), optional(leadSize)),
           Formula.of("Fill in both lead and lead size, or neither."))
     };

@@ -57,7 +57,7 @@ public final class ArrayResult extends TableBase {
         + ">"
         + room()
         + ";"
-        + Formula.say("look: {} rows, room for {}", counted, room()).text(place)
+        + Formula.say("check: {} rows, room for {}", counted, room()).text(place)
         + ";\"\"))";
   }
 

@@ -23,7 +23,7 @@ public enum CellStyle {
   CAUTION(9, false, Ink.INK),
   MISSING(12, true, Ink.STOP),
   OK(10, true, Ink.OK, Ink.OK_TINT, Ink.NONE),
-  LOOK(10, true, Ink.LOOK, Ink.LOOK_TINT, Ink.NONE),
+  CHECK(10, true, Ink.CHECK, Ink.CHECK_TINT, Ink.NONE),
   STOP(10, true, Ink.STOP, Ink.STOP_TINT, Ink.NONE);
 
   /** The typeface of all sheets. */
@@ -42,8 +42,8 @@ public enum CellStyle {
     static final int FILL_LINE = 0xD9B44A;
     static final int OK = 0x2E6E48;
     static final int OK_TINT = 0xE7F3EC;
-    static final int LOOK = 0x7A4F00;
-    static final int LOOK_TINT = 0xFFF1D6;
+    static final int CHECK = 0x7A4F00;
+    static final int CHECK_TINT = 0xFFF1D6;
     static final int STOP = 0x9B1C1C;
     static final int STOP_TINT = 0xFBE9E7;
 
@@ -103,7 +103,7 @@ public enum CellStyle {
 
   /** Whether it colours a status word. */
   public boolean isStatus() {
-    return this == OK || this == LOOK || this == STOP;
+    return this == OK || this == CHECK || this == STOP;
   }
 
   /** Its name in words; of a status, the word that it colours. */

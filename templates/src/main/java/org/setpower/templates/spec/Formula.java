@@ -189,7 +189,7 @@ public interface Formula {
   final class Patterns {
     private static final Pattern QUOTED = Pattern.compile("\"(?:[^\"]|\"\")*\"");
     private static final Pattern READ = Pattern.compile("(?s)(?=.*\\p{L}{2}).* .*");
-    private static final Pattern CODE = Pattern.compile("(?:ok|look|stop): ?");
+    private static final Pattern CODE = Pattern.compile("(?:ok|check|stop): ?");
 
     private Patterns() {}
 

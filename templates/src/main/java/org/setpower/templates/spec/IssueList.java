@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/** Everything that needs a look, stops first, gathered from the tables of a file. */
+/** Open issues, stops first, gathered from the tables of a file. */
 public final class IssueList {
   /** A finding is coded as table · STEP + running number + STEP / 2. */
   private static final int STEP = 10_000;
@@ -13,8 +13,7 @@ public final class IssueList {
   private static final int FILLED_IN_TIME = 20;
 
   private static final String FULL =
-      "{} is full, down to the last of its {} rows: put like things in one row, or go on in a copy"
-          + " of this file.";
+      "Table {} is full ({} rows). Combine similar rows or continue in a copy of" + " this file.";
 
   private final int room;
   private final List<TableSpec> all;
@@ -53,8 +52,8 @@ public final class IssueList {
     ColumnSpec row = ColumnSpec.result("What", choose(code, t -> found(code, t, t.key())));
     ColumnSpec word = ColumnSpec.result("Status", choose(code, t -> found(code, t, t.status())));
     ColumnSpec reason =
-        ColumnSpec.result("Why, and what to do", choose(code, t -> found(code, t, t.reason())));
-    return TableSpec.of("What needs a look", room)
+        ColumnSpec.result("Reason / action", choose(code, t -> found(code, t, t.reason())));
+    return TableSpec.of("Open issues", room)
         .columns(word.width(15), place.width(30), row.width(30), reason.width(105), code)
         .columns(left.toArray(new ColumnSpec[0]))
         .listing(word)
@@ -63,24 +62,23 @@ public final class IssueList {
 
   /** The figure that counts the stops. */
   public KeyFigure stops() {
-    return KeyFigure.of(
-        "To stop for (rows)", CellFormat.COUNT, count("stop"), "Nobody goes on before these.");
+    return KeyFigure.of("Stop (rows)", CellFormat.COUNT, count("stop"), "Resolve before use.");
   }
 
-  /** The figure that counts the looks, and says when the list has no room for all. */
-  public KeyFigure looks() {
+  /** The figure that counts the checks, and says when the list has no room for all. */
+  public KeyFigure checks() {
     return KeyFigure.of(
-        "To look at (rows)",
+        "Check (rows)",
         CellFormat.COUNT,
-        count("look"),
+        count("check"),
         Formula.calc(
             "IF({}+{}>"
                 + room
                 + ";\"the first "
                 + room
-                + " of all are listed below\";\"Somebody must decide.\")",
+                + " of all are listed below\";\"Needs a decision.\")",
             count("stop"),
-            count("look")));
+            count("check")));
   }
 
   private Formula count(String word) {
@@ -156,13 +154,13 @@ public final class IssueList {
   }
 
   /**
-   * The first row of these tables that is to stop for, or else the first to look at, in full: in
-   * the row itself the words may have less room than they need.
+   * The first row of these tables that is to stop for, or else the first to check, in full: in the
+   * row itself the words may have less room than they need.
    */
   public static Formula first(List<TableSpec> tables) {
     return at -> {
       StringBuilder text = new StringBuilder();
-      for (String word : List.of("stop", "look")) {
+      for (String word : List.of("stop", "check")) {
         for (TableSpec table : tables) {
           Formula ranked = Formula.of(word.equals("stop") ? 1 : -1);
           String status = table.status().all().text(at);
@@ -176,7 +174,7 @@ public final class IssueList {
         if (!table.inputs().isEmpty() && table.room() >= FILLED_IN_TIME) {
           String words = at.words().say(FULL, at.words().of(table.title()), table.room());
           String last = "INDEX(" + table.status().all().text(at) + ";" + table.room() + ")";
-          text.append("IF(" + last + "<>\"\";" + Formula.Patterns.quoted("look: " + words) + ";");
+          text.append("IF(" + last + "<>\"\";" + Formula.Patterns.quoted("check: " + words) + ";");
           open++;
         }
       }

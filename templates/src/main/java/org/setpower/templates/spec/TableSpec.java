@@ -26,7 +26,7 @@ public final class TableSpec extends TableBase {
   /** How a sentence begins that stands beside a single cell. */
   public static final String STOP = "stop: ";
 
-  private static final String IN_ERROR = "an input of this row is in error";
+  private static final String IN_ERROR = "an input in this row has an error";
 
   private final List<ColumnSpec> columns = new ArrayList<>();
   private final List<ValidationRule> checks = new ArrayList<>();
@@ -63,8 +63,10 @@ public final class TableSpec extends TableBase {
   public TableSpec checks(ValidationRule... added) {
     checks.addAll(List.of(added));
     finding = ColumnSpec.working("Finding", new Finding());
-    status = ColumnSpec.result("Status", own("IF({}=\"ok:\";\"ok\";LEFT({};4))", finding, finding));
-    reason = ColumnSpec.result("Why, and what to do", own("MID({};6;400)", finding));
+    status = ColumnSpec.result("Status", own("LEFT({};FIND(\":\";{}&\":\")-1)", finding, finding));
+    reason =
+        ColumnSpec.result(
+            "Reason / action", own("MID({};FIND(\":\";{}&\":\")+1;400)", finding, finding));
     rank = ColumnSpec.working("Rank", new Rank());
     return columns(status.mayBeBlank().width(12), reason.mayBeBlank().width(52), finding, rank);
   }
@@ -192,20 +194,20 @@ public final class TableSpec extends TableBase {
     return Formula.calc(pattern, parts)::text;
   }
 
-  /** Numbers the findings: stops from 1 in the order of rows, looks likewise with a minus. */
+  /** Numbers the findings: stops from 1 in the order of rows, checks likewise with a minus. */
   private final class Rank implements Own {
     @Override
     public String text(CellContext place) {
       String above = rank.above().text(place);
       return Formula.calc(
-              "IF({}=\"stop\";MAX(0;" + above + ")+1;IF({}=\"look\";MIN(0;" + above + ")-1;\"\"))",
+              "IF({}=\"stop\";MAX(0;" + above + ")+1;IF({}=\"check\";MIN(0;" + above + ")-1;\"\"))",
               status,
               status)
           .text(place);
     }
   }
 
-  /** The first thing that is the matter with the row, as "stop:…", "look:…" or "ok:". */
+  /** The first thing that is the matter with the row, as "stop:…", "check:…" or "ok:". */
   private final class Finding implements Own {
     @Override
     public String text(CellContext place) {
@@ -279,7 +281,7 @@ public final class TableSpec extends TableBase {
         item instanceof FieldSpec f
             ? place.words().say("Fill in {} on {}.", name, tabOf(f, place))
             : place.words().say("Fill in {}.", name);
-    return new Case(item.text(place) + "=\"\"", quoted("look:" + words));
+    return new Case(item.text(place) + "=\"\"", quoted("check:" + words));
   }
 
   /** A word, or a number, that is not on a closed list. */
@@ -353,7 +355,7 @@ public final class TableSpec extends TableBase {
                 + place
                     .words()
                     .say(
-                        "{} is not among those on {}: pick it from the list, or add it there.",
+                        "{} is not listed on {}. Choose from the list or add it there.",
                         place.words().of(item.heading()),
                         place.layout().name(place.layout().tab(from.owner())))));
   }
@@ -380,7 +382,7 @@ public final class TableSpec extends TableBase {
     String need = anyBlank(column.formula(), place);
     return new Case(
         need.isEmpty() ? blank : "IF(" + need + ";FALSE();" + blank + ")",
-        quoted(column.waits() ? "look:" : "stop:") + "&" + words);
+        quoted(column.waits() ? "check:" : "stop:") + "&" + words);
   }
 
   private static Case applies(ValidationRule check, CellContext place) {

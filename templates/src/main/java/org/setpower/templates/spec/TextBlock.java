@@ -27,8 +27,8 @@ public record TextBlock(String title, CellStyle style, List<Formula> lines) impl
           + "and batteries. Do not charge it. Do not fly it.";
 
   private static final String FOLLOWED =
-      "Every figure can be followed: put the cursor on it and choose How this number came about in"
-          + " the menu Set power.";
+      "To see how a figure was calculated, select its cell and choose Set Power >"
+          + " Show calculation.";
 
   /** Notes; each a text or a formula that gives one. */
   public static TextBlock notes(String title, Object... lines) {
@@ -37,12 +37,12 @@ public record TextBlock(String title, CellStyle style, List<Formula> lines) impl
 
   /** How the figures of the file are worked out. */
   public static TextBlock reckoned(Object... lines) {
-    return notes("How it is reckoned", lines);
+    return notes("How it is calculated", lines);
   }
 
   /** What the file leaves to its reader. */
   public static TextBlock leftOut(Object... lines) {
-    return notes("Left out", lines);
+    return notes("Not included", lines);
   }
 
   /** Whose figures they are, and how a reader gets to the bottom of one. */

@@ -10,7 +10,7 @@ import com.sun.star.table.XCellRange;
 import org.setpower.templates.layout.Layout;
 import org.setpower.templates.spec.CellStyle;
 
-/** Colours the words ok, look and stop in cells of some style. */
+/** Colours the words ok, check and stop in cells of some style. */
 final class StatusColours {
   private StatusColours() {}
 
@@ -40,7 +40,9 @@ final class StatusColours {
       entries.addNew(
           new PropertyValue[] {
             property("Operator", ConditionOperator.FORMULA),
-            property("Formula1", "LEFT(" + name + ";6)=\"" + word.word() + ": \""),
+            property(
+                "Formula1",
+                "LEFT(" + name + ";" + (word.word().length() + 2) + ")=\"" + word.word() + ": \""),
             property("SourcePosition", new CellAddress(at.Sheet, at.StartColumn, at.StartRow)),
             property("StyleName", styles.status(word, over))
           });

@@ -269,7 +269,7 @@ public final class WorkbookWriter {
       write(tab, first, FINDING_ROW, text, styles.of(CellStyle.FINDING));
       int span = headSpan(tab, first);
       XCellRange cell = merge(tab, first, FINDING_ROW, span);
-      StatusColours.putSentence(cell, styles, CellStyle.FINDING, CellStyle.STOP, CellStyle.LOOK);
+      StatusColours.putSentence(cell, styles, CellStyle.FINDING, CellStyle.STOP, CellStyle.CHECK);
       headLines(tab, FINDING_ROW, first, span, LONGEST_FINDING);
     }
   }
@@ -299,8 +299,8 @@ public final class WorkbookWriter {
   public static String missingExtensionNotice(Layout layout) {
     return "=IF(ISERROR(SHEET.VERSION());"
         + Formula.of(
-                "The Set Power Sheets extension is missing here, or Java: no figure counts. Install"
-                    + " it, or ask the sender for a copy without formulas.")
+                "Set Power Sheets or Java is not installed: the figures shown are not valid."
+                    + " Install it, or ask the sender for a values-only copy.")
             .text(layout.place())
         + ";\"\")";
   }

@@ -77,15 +77,15 @@ class FormulaTest {
     assertThat(finding.formula().text(row))
         .containsSubsequence(
             "COUNTA($A6:$C6)=0;\"\"",
-            "look:Fill in To.",
-            "look:Fill in Length.",
-            "look:Fill in Limit on Job.",
+            "check:Fill in To.",
+            "check:Fill in Length.",
+            "check:Fill in Limit on Job.",
             "OR(ISTEXT($B6);$B6<0;$B6>900)",
             "SHEET.WHY(\"CABLE.AREA\";$A6)",
             "Twice cannot be worked out",
             "stop:\"&ROUND($B6;1)&\" m is long\"",
             "ok:",
-            "an input of this row is in error");
+            "an input in this row has an error");
   }
 
   @Test
