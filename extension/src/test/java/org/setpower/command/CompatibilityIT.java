@@ -34,7 +34,7 @@ class CompatibilityIT {
     TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     sheet.put("A1", DROP).put("A2", LATER);
     String looked = CommandDriver.command(office, sheet.document(), "look");
-    assertThat(looked).contains("in error: 1;");
+    assertThat(looked).contains("error: 1;");
     assertThat(TestSheet.named(sheet.document(), ListIssuesCommand.SHEET).shown("D5"))
         .contains("CABLEWEIGHT", "newer");
     assertThat(CommandDriver.command(office, sheet.document(), "explain", "cell", "A2"))

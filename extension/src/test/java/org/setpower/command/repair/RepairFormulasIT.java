@@ -199,7 +199,7 @@ class RepairFormulasIT {
     overwritten(1);
     desk.book().sheets().insertNewByName("My notes", (short) 0);
     desk.book().sheets().insertNewByName(ListIssuesCommand.SHEET, (short) 99);
-    assertThat(RepairFormulasCommand.mend(desk, Progress.NONE)).startsWith("1 formula is");
+    assertThat(RepairFormulasCommand.mend(desk, Progress.NONE)).startsWith("1 formula restored.");
   }
 
   /** The first formula that reads its row by a name, after the name means an error on its tab. */
@@ -249,8 +249,8 @@ class RepairFormulasIT {
     assertThat(RepairFormulasCommand.mend(desk, Progress.NONE))
         .isEqualTo(
             "All formulas match the template.\n"
-                + "Cells in error: 1, the first is My notes.C4. Use List open issues"
-                + " them.");
+                + "Cells in error: 1, the first is My notes.C4. Use List open issues to"
+                + " see them.");
     overwritten(1);
     assertThat(RepairFormulasCommand.mend(desk, Progress.NONE))
         .startsWith("1 formula restored.\nCells in error: 1, ");
