@@ -37,7 +37,7 @@ public final class ShippedTemplates {
     return of(desk, CommandMessages.language());
   }
 
-  /** As {@link #of(Desk)}, with the templates in a language. */
+  /** As {@link #of(CommandContext)}, with the templates in a language. */
   static List<Item> of(CommandContext desk, String language) throws Exception {
     ShippedTemplates shelf = new ShippedTemplates(desk);
     shelf.collect(desk.shipped("templates/" + language));

@@ -52,7 +52,7 @@ public final class RepairFormulasCommand implements Command {
     desk.refuseReadOnly();
     progress.at(0, say("Opening the template"));
     TemplateFormulas right = TemplateFormulas.of(desk, origin);
-    Tabs.check(book, right);
+    SheetIdentities.check(book, right);
     FormulaDiff differences = FormulaDiff.between(book, right, progress);
     progress.at(90, say("Restoring formulas"));
     if (differences.isEmpty()) {

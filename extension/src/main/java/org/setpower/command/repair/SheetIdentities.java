@@ -13,8 +13,8 @@ import org.setpower.command.message.UserMessageException;
  * Whether the tabs of a document are those of its template. Formulas are compared by the names of
  * tabs, so formulas put into another tab under that name would destroy it.
  */
-final class Tabs {
-  private Tabs() {}
+final class SheetIdentities {
+  private SheetIdentities() {}
 
   /** Refuses a document in which a tab is renamed, copied, exchanged or missing. */
   static void check(CalcDocument book, TemplateFormulas right) throws Exception {
