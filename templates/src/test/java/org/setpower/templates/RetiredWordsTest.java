@@ -25,6 +25,7 @@ import org.junit.jupiter.api.TestInstance;
 class RetiredWordsTest {
   private static final Path LIST = Path.of("src/test/resources/retired-words.tsv");
   private static final Path SHEETS = Path.of("src/main/java/org/setpower/templates");
+  private static final Path FUNCTIONS = Path.of("../functions/src/main/java");
   private static final Path EXTENSION = Path.of("../extension/src/main");
   private static final Pattern COMMENT = Pattern.compile("(?m)^\\s*(?://|\\*|/\\*).*$");
   private static final Pattern JOINED = Pattern.compile("\"\\s*\\+\\s*\"");
@@ -47,7 +48,7 @@ class RetiredWordsTest {
     }
   }
 
-  /** The texts of each place: a package of sheets, the commands, the handbook, the README. */
+  /** The texts of each place: functions, a package of sheets, commands, handbook, README. */
   private final Map<String, String> texts = new TreeMap<>();
 
   @BeforeAll
@@ -58,9 +59,12 @@ class RetiredWordsTest {
         texts.merge("sheets/" + (folder == null ? "" : folder), literals(file), String::concat);
       }
     }
-    try (Stream<Path> files = Files.walk(EXTENSION.resolve("java"))) {
-      for (Path file : java(files)) {
-        texts.merge("commands", literals(file), String::concat);
+    for (var place :
+        Map.of("functions", FUNCTIONS, "commands", EXTENSION.resolve("java")).entrySet()) {
+      try (Stream<Path> files = Files.walk(place.getValue())) {
+        for (Path file : java(files)) {
+          texts.merge(place.getKey(), literals(file), String::concat);
+        }
       }
     }
     texts.merge("commands", Files.readString(EXTENSION.resolve("oxt/Addons.xcu")), this::titles);
