@@ -49,7 +49,7 @@ final class UnsupportedJavaStub extends ComponentBase implements XSingleComponen
     return said.say(
         "Set Power Sheets needs Java {} or newer; LibreOffice uses Java {}. Install a newer one"
             + " (the packages of your system, or openjdk.org), choose it under Tools - Options -"
-            + " LibreOffice - Advanced, and start LibreOffice anew.",
+            + " LibreOffice - Advanced, and restart LibreOffice.",
         NEEDED,
         here());
   }

@@ -23,9 +23,9 @@ class WithoutExtensionIT {
   /** The notice by the folder that a template lies in; English elsewhere. */
   private static final Map<String, String> NOTICES =
       Map.of(
-          "de", "Erweiterung Set Power Sheets oder Java fehlt hier",
-          "fr", "L’extension Set Power Sheets manque ici",
-          "es", "falta la extensión Set Power Sheets");
+          "de", "Set Power Sheets oder Java ist nicht installiert",
+          "fr", "Set Power Sheets ou Java n’est pas installé",
+          "es", "Set Power Sheets o Java no está instalado");
 
   @Test
   void the_first_sheet_says_so_in_words() throws IOException {

@@ -59,20 +59,20 @@ class FirstTenMinutesIT {
     assertThat(job.shown(1, "Status")).isIn("", "ok");
     for (int i = 1; i <= lamps.length; i++) {
       assertThat(loads.shown(i, "Power")).isNotEmpty();
-      assertThat(loads.shown(i, "Status")).as(loads.shown(i, "Why")).isIn("", "ok", "check");
+      assertThat(loads.shown(i, "Status")).as(loads.shown(i, "Reason")).isIn("", "ok", "check");
     }
     assertThat(supply.shown(1, "Spare")).isNotEmpty();
     assertThat(packs.shown(1, "Current")).isEqualTo("8.7");
     assertThat(packs.shown(1, "Volts at the light")).isEqualTo("22.9");
     assertThat(packs.shown(1, "One set lasts")).startsWith("1.");
-    assertThat(packs.shown(1, "Status")).as(packs.shown(1, "Why")).isEqualTo("ok");
+    assertThat(packs.shown(1, "Status")).as(packs.shown(1, "Reason")).isEqualTo("ok");
     assertThat(packs.shown(2, "Full packs")).isEqualTo("67.2");
     assertThat(packs.shown(2, "Status")).isEqualTo("stop");
-    assertThat(packs.shown(2, "Why")).contains("67.2 V").contains("Touch-safe");
+    assertThat(packs.shown(2, "Reason")).contains("67.2 V").contains("Touch-safe");
 
     packs.type(2, "Touch-safe", "yes");
     packs.sheet.calculate();
-    assertThat(packs.shown(2, "Status")).as(packs.shown(2, "Why")).isEqualTo("ok");
+    assertThat(packs.shown(2, "Status")).as(packs.shown(2, "Reason")).isEqualTo("ok");
     Office.discard(plan);
   }
 

@@ -21,7 +21,7 @@ final class ZipRecompressor {
 
   private ZipRecompressor() {}
 
-  /** Packs a sheet anew, in its place. What is inside, and its order, stays. */
+  /** Packs a sheet again, in its place. What is inside, and its order, stays. */
   static void tightly(Path sheet) throws IOException {
     Path packed = sheet.resolveSibling(sheet.getFileName() + ".new");
     try (ZipFile from = new ZipFile(sheet.toFile());

@@ -59,14 +59,9 @@ class RetiredWordsTest {
         texts.merge("sheets/" + (folder == null ? "" : folder), literals(file), String::concat);
       }
     }
-    for (var place :
-        Map.of("functions", FUNCTIONS, "commands", EXTENSION.resolve("java")).entrySet()) {
-      try (Stream<Path> files = Files.walk(place.getValue())) {
-        for (Path file : java(files)) {
-          texts.merge(place.getKey(), literals(file), String::concat);
-        }
-      }
-    }
+    code("functions", FUNCTIONS);
+    code("commands", EXTENSION.resolve("java"));
+    code("commands", EXTENSION.resolveSibling("entry/java"));
     texts.merge("commands", Files.readString(EXTENSION.resolve("oxt/Addons.xcu")), this::titles);
     texts.merge(
         "commands", Files.readString(EXTENSION.resolve("oxt/about-en.txt")), String::concat);
@@ -76,6 +71,14 @@ class RetiredWordsTest {
       }
     }
     texts.put("README", prose(Path.of("../README.md")));
+  }
+
+  private void code(String place, Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : java(files)) {
+        texts.merge(place, literals(file), String::concat);
+      }
+    }
   }
 
   private static List<Path> java(Stream<Path> files) {

@@ -14,7 +14,7 @@ import org.setpower.command.document.ReportSheet;
 import org.setpower.command.document.UndoStep;
 import org.setpower.ui.MessageBoxes;
 
-/** Lists the open issues in a sheet of its own, which each call writes anew. */
+/** Lists the open issues in a sheet of its own, which each call writes again. */
 public final class ListIssuesCommand implements Command {
   public static final String SHEET = "Open issues";
 

@@ -122,7 +122,7 @@ class EquipmentCsvIT {
   @Test
   void headings_may_be_in_any_of_our_languages() throws Exception {
     String good = "Devices: 1 row is good, nothing is wrong.";
-    assertThat(read("Gegenstand;Leistung (W);Stromart\nLampe;100;mains\n")).isEqualTo(good);
+    assertThat(read("Gegenstand;Leistung (W);Versorgung\nLampe;100;mains\n")).isEqualTo(good);
     assertThat(read("Article;Puissance (W)\nLampe;100\n")).isEqualTo(good);
     assertThat(read("Artículo;Potencia\nLampe;100\n")).isEqualTo(good);
     assertThat(kit.data("A4:B4")).isDeepEqualTo(new Object[][] {{"Lampe", 100.0}});
