@@ -36,7 +36,8 @@ class OptionalArgumentsIT {
             .map(p -> p.Value)
             .findFirst()
             .orElseThrow();
-    FunctionArgument[] arguments = (FunctionArgument[]) AnyConverter.toArray(value);
+    FunctionArgument[] arguments =
+        AnyConverter.isVoid(value) ? new FunctionArgument[0] : (FunctionArgument[]) value;
     Map<String, String> words = new LinkedHashMap<>();
     Arrays.stream(arguments).forEach(a -> words.put(a.Name, a.Description));
     return new Known(words, Arrays.stream(arguments).map(a -> a.IsOptional).toList());
