@@ -108,7 +108,9 @@ class ExamplesIT {
     assertThat(tried).isGreaterThan(110);
   }
 
-  /** A bar parts the cells of a table, also within a formula, unless it stands behind a backslash. */
+  /**
+   * A bar parts the cells of a table, also within a formula, unless it stands behind a backslash.
+   */
   @Test
   void no_formula_is_cut_in_two_by_a_table() throws IOException {
     for (Path page : pages()) {
