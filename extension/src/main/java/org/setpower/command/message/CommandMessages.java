@@ -52,6 +52,13 @@ public final class CommandMessages {
     return words.say(english, values);
   }
 
+  /** Texts in the language of a document; that of the office where it is empty. */
+  public static Translations in(String language) {
+    return language.isEmpty() || language.equals(words.language())
+        ? words
+        : Translations.in(language, CommandMessages.class);
+  }
+
   /** The words of the functions. */
   public static LocalizedFunctionTexts functions() {
     return new LocalizedFunctionTexts(functions);
