@@ -1,13 +1,17 @@
 package org.setpower.plan;
 
-import com.sun.star.container.XIndexAccess;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.sheet.XNamedRanges;
-import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -34,6 +38,14 @@ public final class PlanDocument {
 
   /** The row of keys of every table, from 1; row 1 holds the note of a copied tab, 3 headings. */
   public static final int KEYS = 4;
+
+  /** Cells above a table: whether it is a copy, what stops all, whether the extension is there. */
+  public static final String COPY = "A1";
+
+  public static final String NOTICE = "B1";
+  public static final String MISSING = "C1";
+  public static final String IS_COPY = "This tab is a copy: it shows the original's figures";
+  public static final String IS_MISSING = "The extension is missing here: no figure counts";
 
   private static final int BLOCK_ROW = 20;
 
@@ -75,6 +87,7 @@ public final class PlanDocument {
     block(bandRows);
     for (InputTable<?> table : model.inputs()) {
       results(table);
+      notes(table.key());
     }
     TestSheet.firstOf(document).calculate();
   }
@@ -129,6 +142,17 @@ public final class PlanDocument {
     tab.array(block.replace("$", ""), call());
   }
 
+  /** What stands above every table: whether the tab is a copy, and what stops the block. */
+  private void notes(String table) throws Exception {
+    String home = "Z" + (1 + new ArrayList<>(rooms.keySet()).indexOf(table));
+    TestSheet.named(document, BLOCK_TAB).put(home, "=SHEET(" + name(table) + ")");
+    name("Home_" + table, "$" + BLOCK_TAB + ".$Z$" + home.substring(1));
+    tab(table)
+        .put(COPY, "=IF(SHEET(%s)=Home_%s;\"\";\"%s\")".formatted(name(table), table, IS_COPY))
+        .put(NOTICE, "=INDEX(Block;1;2)&\"\"")
+        .put(MISSING, "=IF(ISERROR(ORG.SETPOWER.FUNCTIONS.SHEETVERSION()&NOW());\"%s\";\"\")".formatted(IS_MISSING));
+  }
+
   /** The formula of the block. */
   public String call() {
     StringBuilder call = new StringBuilder("=ORG.SETPOWER.FUNCTIONS.PLAN" + model.name());
@@ -181,6 +205,39 @@ public final class PlanDocument {
 
   private String tabAddress(String table, String range) {
     return "$" + name(table) + "." + range;
+  }
+
+  /** Names an input column as the cell of this row: absolute column, relative row. */
+  public String relativeName(String table, String key) throws Exception {
+    String name = name(table) + "_" + key;
+    String column = input(table, key, 1).replaceAll("\\d", "");
+    name(name, "$" + name(table) + ".$" + column + "1");
+    return name;
+  }
+
+  /** The sheets of the document. */
+  public XSpreadsheets sheets() {
+    return Uno.as(XSpreadsheetDocument.class, document).getSheets();
+  }
+
+  /** Inserts rows into a tab; {@code at} counts from 1. */
+  public void insertRows(String table, int at, int count) {
+    Uno.as(XColumnRowRange.class, tab(table).sheet()).getRows().insertByIndex(at - 1, count);
+  }
+
+  /** Inserts a column into a tab before the column with this letter. */
+  public void insertColumn(String table, String letter) {
+    Uno.as(XColumnRowRange.class, tab(table).sheet())
+        .getColumns()
+        .insertByIndex(letter.charAt(0) - 'A', 1);
+  }
+
+  /** Cuts cells and pastes them at another cell of the same tab. */
+  public void move(String table, String from, String to) throws Exception {
+    CellRangeAddress source =
+        Uno.as(XCellRangeAddressable.class, tab(table).range(from)).getRangeAddress();
+    CellAddress target = Uno.as(XCellAddressable.class, tab(table).cell(to)).getCellAddress();
+    Uno.as(XCellRangeMovement.class, tab(table).sheet()).moveRange(target, source);
   }
 
   /** Adds a name; its content is relative to A1 of the first tab. */
