@@ -47,6 +47,7 @@ public final class PlanDocument {
   public static final String IS_COPY = "This tab is a copy: it shows the original's figures";
   public static final String IS_MISSING = "The extension is missing here: no figure counts";
 
+  private static final String VERSION = "ORG.SETPOWER.FUNCTIONS.SHEETVERSION()";
   private static final int BLOCK_ROW = 20;
 
   private final XComponent document;
@@ -108,7 +109,8 @@ public final class PlanDocument {
     int end = KEYS + (table.isUpright() ? columns : room + 1);
     tab.text("B" + end, InputTable.END);
     String last = letters(table.isUpright() ? 2 : columns);
-    name("Top_" + table.key(), tabAddress(table.key(), "$B$" + KEYS));
+    String top = table.isUpright() ? "$A$1" : tabAddress(table.key(), "$B$" + KEYS);
+    hidden("Row_" + table.key(), "Y" + rooms.size(), "=CELL(\"ROW\";" + top + ")");
     name(name(table.key()), tabAddress(table.key(), "$B$" + KEYS + ":$" + last + "$" + end));
   }
 
@@ -139,18 +141,24 @@ public final class PlanDocument {
     name("Answer", "$" + BLOCK_TAB + ".$A$1:$" + letters(width) + "$" + (1 + shown.size()));
     String block = "$A$" + BLOCK_ROW + ":$" + letters(width - 1) + "$" + (first - 1);
     name("Block", "$" + BLOCK_TAB + "." + block);
+    hidden("One", "X1", "=CELL(\"ROW\";$A$1)");
     tab.array(block.replace("$", ""), call());
   }
 
   /** What stands above every table: whether the tab is a copy, and what stops the block. */
   private void notes(String table) throws Exception {
-    String home = "Z" + (1 + new ArrayList<>(rooms.keySet()).indexOf(table));
-    TestSheet.named(document, BLOCK_TAB).put(home, "=SHEET(" + name(table) + ")");
-    name("Home_" + table, "$" + BLOCK_TAB + ".$Z$" + home.substring(1));
+    int place = 1 + new ArrayList<>(rooms.keySet()).indexOf(table);
+    hidden("Home_" + table, "Z" + place, "=SHEET(" + name(table) + ")");
     tab(table)
         .put(COPY, "=IF(SHEET(%s)=Home_%s;\"\";\"%s\")".formatted(name(table), table, IS_COPY))
-        .put(NOTICE, "=INDEX(Block;1;2)&\"\"")
-        .put(MISSING, "=IF(ISERROR(ORG.SETPOWER.FUNCTIONS.SHEETVERSION()&NOW());\"%s\";\"\")".formatted(IS_MISSING));
+        .put(NOTICE, "=INDEX(Block;One;2)&\"\"")
+        .put(MISSING, "=IF(ISERROR(" + VERSION + "&NOW());\"" + IS_MISSING + "\";\"\")");
+  }
+
+  /** A named cell of the tab of the block. */
+  private void hidden(String name, String cell, String formula) throws Exception {
+    TestSheet.named(document, BLOCK_TAB).put(cell, formula);
+    name(name, "$" + BLOCK_TAB + ".$" + cell.charAt(0) + "$" + cell.substring(1));
   }
 
   /** The formula of the block. */
@@ -161,9 +169,13 @@ public final class PlanDocument {
     return call.append(")").toString();
   }
 
-  /** How visible cells take their row of a table. */
+  /**
+   * How visible cells take their row of a table: by a cell with CELL, which is calculated whenever
+   * a file is opened, so that no .xlsx shows the results of its last calculation as if they were
+   * new.
+   */
   private String row(InputTable<?> table) {
-    return "ROW()-ROW(Top_" + table.key() + ")";
+    return table.isUpright() ? "Row_" + table.key() : "ROW()-Row_" + table.key();
   }
 
   private void results(InputTable<?> table) throws Exception {
@@ -177,8 +189,7 @@ public final class PlanDocument {
     String[][] formulas = new String[room][results.columns().size()];
     for (int c = 0; c < results.columns().size(); c++) {
       ResultColumn column = results.columns().get(c);
-      String at = table.isUpright() ? "1" : row(table);
-      String index = "=INDEX(Results_" + table.key() + ";" + at + ";" + (c + 1) + ")";
+      String index = "=INDEX(Results_" + table.key() + ";" + row(table) + ";" + (c + 1) + ")";
       String text = isNumber(column) ? "" : "&\"\"";
       for (String[] formula : formulas) {
         formula[c] = index + text;
