@@ -55,6 +55,8 @@ public final class PlanDocument {
   private final Map<String, Integer> rooms = new LinkedHashMap<>();
   private final Map<String, Integer> firstRows = new LinkedHashMap<>();
 
+  private String blockRange = "";
+
   private PlanDocument(XComponent document, PlanModel model) {
     this.document = document;
     this.model = model;
@@ -123,11 +125,15 @@ public final class PlanDocument {
       width = Math.max(width, table.columns().size());
     }
     tab.text("A1", "en").text("B1", InputTable.layoutHash(model.inputs()));
+    Object[][] layout = InputTable.layout(model.inputs());
+    String rows = "AB1:AC" + layout.length;
+    UnoRuntime.queryInterface(XCellRangeData.class, tab.range(rows)).setDataArray(layout);
+    name("Layout", "$" + BLOCK_TAB + ".$AB$1:$AC$" + layout.length);
     int first = BLOCK_ROW + 1;
     for (int b = 0; b < shown.size(); b++) {
       ResultTable<?> table = shown.get(b);
-      int rows = rooms.getOrDefault(table.key(), bandRows);
-      tab.put("A" + (2 + b), rows);
+      int height = rooms.getOrDefault(table.key(), bandRows);
+      tab.put("A" + (2 + b), height);
       for (int c = 0; c < table.columns().size(); c++) {
         tab.text(letters(1 + c) + (2 + b), table.columns().get(c).path());
       }
@@ -135,14 +141,14 @@ public final class PlanDocument {
       String lastColumn = letters(table.columns().size() - 1);
       name(
           "Results_" + table.key(),
-          "$" + BLOCK_TAB + ".$A$" + first + ":$" + lastColumn + "$" + (first + rows - 1));
-      first += rows;
+          "$" + BLOCK_TAB + ".$A$" + first + ":$" + lastColumn + "$" + (first + height - 1));
+      first += height;
     }
     name("Answer", "$" + BLOCK_TAB + ".$A$1:$" + letters(width) + "$" + (1 + shown.size()));
-    String block = "$A$" + BLOCK_ROW + ":$" + letters(width - 1) + "$" + (first - 1);
-    name("Block", "$" + BLOCK_TAB + "." + block);
+    blockRange = "$A$" + BLOCK_ROW + ":$" + letters(width - 1) + "$" + (first - 1);
+    name("Block", "$" + BLOCK_TAB + "." + blockRange);
     hidden("One", "X1", "=CELL(\"ROW\";$A$1)");
-    tab.array(block.replace("$", ""), call());
+    tab.array(blockRange.replace("$", ""), call());
   }
 
   /** What stands above every table: whether the tab is a copy, and what stops the block. */
@@ -161,8 +167,17 @@ public final class PlanDocument {
     name(name, "$" + BLOCK_TAB + ".$" + cell.charAt(0) + "$" + cell.substring(1));
   }
 
+  /** Calls another function at each calculation of the block. */
+  public void callAlso(String function) {
+    TestSheet tab = TestSheet.named(document, BLOCK_TAB);
+    String block = blockRange.replace("$", "");
+    tab.array(block, "");
+    tab.array(block, call().replace("IFERROR(Answer", "IF(" + function + ";IFERROR(Answer")
+        .replaceFirst("\"#\"\\)", "\"#\"))"));
+  }
+
   /** The formula of the block. */
-  public String call() {
+  private String call() {
     StringBuilder call = new StringBuilder("=ORG.SETPOWER.FUNCTIONS.PLAN" + model.name());
     call.append("(IFERROR(Answer;\"#\")");
     model.inputs().forEach(t -> call.append(";IFERROR(" + name(t.key()) + ";\"#\")"));
