@@ -25,6 +25,7 @@ import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
 import org.setpower.registry.groups.FunctionRegistry;
 import org.setpower.text.FunctionTexts;
+import org.setpower.text.MessageCatalog;
 
 /** What the function wizard knows is what the catalogue declares. */
 @ExtendWith(SharedOffice.class)
@@ -84,7 +85,7 @@ class RegistrationIT {
   }
 
   static java.util.List<String> languages() {
-    return FunctionTexts.LANGUAGES;
+    return MessageCatalog.LANGUAGES;
   }
 
   /** The registration as an office in this language reads it. */

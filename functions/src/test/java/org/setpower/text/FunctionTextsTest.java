@@ -2,9 +2,10 @@ package org.setpower.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
-import java.util.Properties;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,7 @@ class FunctionTextsTest {
   private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
 
   static List<String> languages() {
-    return FunctionTexts.LANGUAGES;
+    return MessageCatalog.LANGUAGES;
   }
 
   @ParameterizedTest
@@ -31,38 +32,26 @@ class FunctionTextsTest {
   @ParameterizedTest
   @MethodSource("languages")
   void texts_keep_the_words_that_are_typed(String language) {
-    FunctionTexts translation = FunctionTexts.into(language);
-    translation
-        .english()
-        .forEach(
-            (key, english) ->
-                translation
-                    .text(key)
-                    .ifPresent(
-                        text ->
-                            assertThat(quoted(text))
-                                .as(language + " " + key + ": " + text)
-                                .isEqualTo(quoted(english))));
+    MessageCatalog words = FunctionTexts.into(language).asked();
+    for (String english : words.translated()) {
+      String text = words.of(english);
+      assertThat(quoted(text)).as(language + ": " + text).isEqualTo(quoted(english));
+    }
   }
 
   @ParameterizedTest
   @MethodSource("languages")
   void texts_are_sentences_without_full_stop(String language) {
     FunctionTexts translation = FunctionTexts.into(language);
-    for (String key : translation.english().keySet()) {
-      translation
-          .text(key)
-          .ifPresent(
-              text -> assertThat(text).as(language + " " + key).isNotBlank().doesNotEndWith("."));
+    MessageCatalog words = translation.asked();
+    for (String english : words.translated()) {
+      assertThat(words.of(english)).as(language).isNotBlank().doesNotEndWith(".");
     }
     for (FunctionSpec f : FunctionRegistry.all()) {
-      translation
-          .text(f.name())
-          .ifPresent(
-              text ->
-                  assertThat(text.substring(0, 1))
-                      .as(text)
-                      .isEqualTo(text.substring(0, 1).toUpperCase(Locale.ROOT)));
+      String text = translation.sentence(f);
+      assertThat(text.substring(0, 1))
+          .as(text)
+          .isEqualTo(text.substring(0, 1).toUpperCase(Locale.ROOT));
     }
   }
 
@@ -71,7 +60,7 @@ class FunctionTextsTest {
   void a_missing_text_is_english(String language) {
     FunctionTexts translation = FunctionTexts.into(language);
     for (FunctionSpec f : FunctionRegistry.all()) {
-      if (translation.missing().contains(f.name())) {
+      if (translation.missing().contains(f.sentence())) {
         assertThat(translation.sentence(f)).isEqualTo(f.sentence());
       } else {
         assertThat(translation.sentence(f)).isNotEqualTo(f.sentence());
@@ -85,13 +74,18 @@ class FunctionTextsTest {
     return all;
   }
 
-  private static FunctionTexts of(String... lines) {
-    Properties file = new Properties();
-    for (String line : lines) {
-      String[] parts = line.split(" = ", 2);
-      file.setProperty(parts[0], parts[1]);
+  /** Texts and their translations in turn. */
+  private static FunctionTexts of(String... texts) {
+    StringBuilder file = new StringBuilder();
+    for (int i = 0; i < texts.length; i += 2) {
+      file.append("msgctxt \"functions\"\nmsgid \"").append(texts[i]);
+      file.append("\"\nmsgstr \"").append(texts[i + 1]).append("\"\n");
     }
-    return new FunctionTexts(file);
+    return new FunctionTexts(
+        MessageCatalog.from(
+            new ByteArrayInputStream(file.toString().getBytes(StandardCharsets.UTF_8)),
+            "de",
+            MessageCatalog.Speaker.FUNCTIONS));
   }
 
   private static FunctionSpec function(String name) {
@@ -106,75 +100,53 @@ class FunctionTextsTest {
   }
 
   @Test
-  void a_name_that_means_one_thing_is_translated_for_all_functions() {
-    FunctionTexts german = of("length = Leitungslänge");
-    assertThat(german.phrase(parameter("CABLE.DROP", "length"))).isEqualTo("Leitungslänge");
-    assertThat(german.phrase(parameter("CABLE.LOOP", "length"))).isEqualTo("Leitungslänge");
+  void a_phrase_is_translated_for_all_functions_that_say_it() {
+    FunctionTexts german = of("Number of equal cables in parallel", "Leitungen nebeneinander");
+    assertThat(german.phrase(parameter("CABLE.DROP", "parallel")))
+        .isEqualTo("Leitungen nebeneinander");
     assertThat(german.phrase(parameter("CABLE.DROP", "amps"))).isEqualTo("Current in one leg");
-    assertThat(german.missing()).doesNotContain("length").contains("amps", "CABLE.DROP");
-  }
-
-  @Test
-  void a_name_that_means_several_things_is_translated_for_those_that_mean_the_same() {
-    FunctionTexts german = of("parallel@BANK.AMPHOURS = Akkus nebeneinander");
-    assertThat(german.phrase(parameter("BANK.AMPHOURS", "parallel")))
-        .isEqualTo("Akkus nebeneinander");
-    assertThat(german.phrase(parameter("BANK.MAXAMPS", "parallel")))
-        .isEqualTo("Akkus nebeneinander");
-    assertThat(german.phrase(parameter("CABLE.DROP", "parallel")))
-        .isEqualTo("Number of equal cables in parallel");
-    assertThat(german.missing()).contains("parallel@CABLE.DROP");
-    assertThat(german.missing()).doesNotContain("parallel@BANK.AMPHOURS");
+    assertThat(german.missing())
+        .doesNotContain("Number of equal cables in parallel")
+        .contains("Current in one leg", function("CABLE.DROP").sentence());
     assertThat(german.orphaned()).isEmpty();
   }
 
   @Test
-  void a_name_alone_says_nothing_where_it_means_several_things() {
-    FunctionTexts german = of("parallel = nebeneinander");
-    assertThat(german.phrase(parameter("CABLE.DROP", "parallel")))
-        .isEqualTo("Number of equal cables in parallel");
-    assertThat(german.orphaned()).isEmpty();
-  }
-
-  @Test
-  void keys_of_what_there_is_not_are_orphaned() {
-    assertThat(
-            of(
-                    "CABLE.DROP = a",
-                    "CABLE.DROPP = b",
-                    "size@CABLE.DROP = c",
-                    "size@CABLE.DROPP = d",
-                    "sice@CABLE.DROP = e",
-                    "if_left_out = f",
-                    "unit.days = g",
-                    "unit.V = h")
-                .orphaned())
-        .containsExactly("CABLE.DROPP", "sice@CABLE.DROP", "size@CABLE.DROPP", "unit.V");
+  void a_text_that_no_function_says_is_orphaned() {
+    assertThat(of("Returns nothing", "a", "if left out", "b", "days", "c", "V", "d").orphaned())
+        .containsExactly("Returns nothing", "V");
   }
 
   @Test
   void a_file_without_texts_misses_all_of_them() {
     FunctionTexts none = of();
-    assertThat(none.missing()).containsExactlyInAnyOrderElementsOf(none.english().keySet());
-    assertThat(none.english())
-        .containsEntry("if_left_out", "if left out")
-        .containsEntry("unit.days", "days")
-        .containsEntry("breaker.default", "CABLE.BREAKER of the current")
-        .containsEntry("CABLE.DROP", "Returns the voltage drop of a cable run")
-        .containsEntry("CABLE.DROP.result", "Voltage drop of the run")
-        .doesNotContainKeys("power_factor.default", "standard.default", "unit.V");
+    assertThat(none.missing())
+        .contains(
+            "required",
+            "if left out",
+            "days",
+            "CABLE.BREAKER of the current",
+            "Returns the voltage drop of a cable run",
+            "Voltage drop of the run")
+        .doesNotContain("V", "1", "");
   }
 
   @Test
   void a_description_joins_phrase_unit_and_default() {
     FunctionTexts german =
         of(
-            "required = zwingend",
-            "if_left_out = wenn leer",
-            "unit.share = Anteil",
-            "breaker = Nennstrom davor",
-            "breaker.default = CABLE.BREAKER des Stroms",
-            "reserve = bleibt im Akku");
+            "required",
+            "zwingend",
+            "if left out",
+            "wenn leer",
+            "share",
+            "Anteil",
+            parameter("CABLE.GAUGE", "breaker").phrase(),
+            "Nennstrom davor",
+            "CABLE.BREAKER of the current",
+            "CABLE.BREAKER des Stroms",
+            parameter("PACK.RUNTIME", "reserve").phrase(),
+            "bleibt im Akku");
     assertThat(german.description(parameter("CABLE.AMPACITY", "air_temp")))
         .isEqualTo(
             parameter("CABLE.AMPACITY", "air_temp")
@@ -189,15 +161,27 @@ class FunctionTextsTest {
   }
 
   @Test
+  void english_describes_as_the_declaration_does() {
+    FunctionTexts english = FunctionTexts.into("en-GB");
+    for (FunctionSpec f : FunctionRegistry.all()) {
+      assertThat(f.parameters())
+          .allSatisfy(p -> assertThat(english.description(p)).isEqualTo(p.description()));
+    }
+  }
+
+  @Test
   void the_files_of_all_languages_are_read() {
-    assertThat(FunctionTexts.into("de").text("unit.days")).hasValue("Tage");
-    assertThat(FunctionTexts.into("fr").text("unit.days")).hasValue("jours");
-    assertThat(FunctionTexts.into("es").text("unit.days")).hasValue("días");
+    assertThat(FunctionTexts.into("de").asked().of("days")).isEqualTo("Tage");
+    assertThat(FunctionTexts.into("fr").asked().of("days")).isEqualTo("jours");
+    assertThat(FunctionTexts.into("es").asked().of("days")).isEqualTo("días");
   }
 
   @Test
   void a_function_and_its_result_have_texts_of_their_own() {
-    FunctionTexts german = of("CABLE.DROP = Gibt den Verlust", "CABLE.DROP.result = Volt weniger");
+    FunctionTexts german =
+        of(
+            "Returns the voltage drop of a cable run", "Gibt den Verlust",
+            "Voltage drop of the run", "Volt weniger");
     assertThat(german.sentence(function("CABLE.DROP"))).isEqualTo("Gibt den Verlust");
     assertThat(german.resultWords(function("CABLE.DROP"))).isEqualTo("Volt weniger");
     assertThat(of().sentence(function("CABLE.DROP")))

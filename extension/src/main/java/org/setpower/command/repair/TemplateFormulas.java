@@ -27,7 +27,7 @@ import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.newfile.ShippedTemplates;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /**
@@ -99,9 +99,7 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
 
   /** The language of a template stands behind its version; nothing for English. */
   private static String language(String origin) {
-    return origin.matches(".*-[a-z]{2}")
-        ? origin.substring(origin.length() - 2)
-        : Translations.ENGLISH;
+    return origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : MessageCatalog.ENGLISH;
   }
 
   private static XComponent open(CommandContext desk, String origin) throws Exception {

@@ -1,0 +1,172 @@
+package org.setpower.text;
+
+import java.io.InputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentSkipListSet;
+
+/**
+ * What users read, in their language. The English text in the code is the key; what is missing
+ * stays English.
+ *
+ * <p>The translations stand in one PO file a language beside this class, {@code de.po}; their
+ * context says who speaks. {@code {}} stands for a value; a translation that needs the values in
+ * another order writes {@code {1}}, {@code {2}}.
+ */
+public final class MessageCatalog {
+  /** The language that everything is written in. */
+  public static final String ENGLISH = "en";
+
+  /** The languages that everything is translated into: one word here and one PO file each. */
+  public static final List<String> LANGUAGES = List.of("de", "fr", "es");
+
+  /** Who speaks: the context of a text in the files. */
+  public enum Speaker {
+    FUNCTIONS,
+    SHEETS,
+    COMMANDS;
+
+    String context() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
+
+  private static final Map<String, MessageCatalog> READ = new ConcurrentHashMap<>();
+
+  private final String language;
+  private final Map<String, List<String>> texts;
+  private final PluralForms plurals;
+  private final Set<String> asked = new ConcurrentSkipListSet<>();
+
+  private MessageCatalog(String language, Map<String, List<String>> texts, PluralForms plurals) {
+    this.language = language;
+    this.texts = texts;
+    this.plurals = plurals;
+  }
+
+  /** The English words themselves. */
+  public static MessageCatalog english() {
+    return new MessageCatalog(ENGLISH, Map.of(), PluralForms.OF_ENGLISH);
+  }
+
+  /**
+   * The words of a language; the file is read once. The file of the country comes before that of
+   * the language; English where there is neither.
+   *
+   * @param locale an ISO 639 code, with or without a country: de, de-AT
+   */
+  public static MessageCatalog in(String locale, Speaker speaker) {
+    MessageCatalog read = READ.computeIfAbsent(locale + " " + speaker, key -> find(locale, speaker));
+    return new MessageCatalog(read.language, read.texts, read.plurals);
+  }
+
+  private static MessageCatalog find(String locale, Speaker speaker) {
+    String[] parts = locale.split("[-_]");
+    InputStream in = parts.length > 1 ? file(parts[0] + "_" + parts[parts.length - 1]) : null;
+    in = in == null ? file(parts[0]) : in;
+    return in == null ? english() : from(in, parts[0], speaker);
+  }
+
+  private static InputStream file(String name) {
+    boolean safe = name.matches("[A-Za-z]{2,3}(_[A-Za-z]{2}|_\\d{3})?");
+    return safe ? MessageCatalog.class.getResourceAsStream(name + ".po") : null;
+  }
+
+  /** The words of a language, from a PO file that is open; closes it. */
+  static MessageCatalog from(InputStream in, String language, Speaker speaker) {
+    PoFile file = PoFile.read(in, speaker.context());
+    return new MessageCatalog(language, file.texts(), file.plurals());
+  }
+
+  /** The ISO 639 code of the language. */
+  public String language() {
+    return language;
+  }
+
+  public boolean isEnglish() {
+    return language.equals(ENGLISH);
+  }
+
+  /** The text in this language. */
+  public String of(String english) {
+    if (!english.isBlank()) {
+      asked.add(english);
+    }
+    List<String> forms = texts.get(english);
+    return forms == null ? english : forms.get(0);
+  }
+
+  /** A sentence with values in the place of each {}. */
+  public String say(String english, Object... values) {
+    return fill(of(english), values);
+  }
+
+  /**
+   * A sentence about a count, in the form that the language has for it; the count is the first
+   * value.
+   */
+  public String plural(String one, String many, long count, Object... values) {
+    asked.add(one);
+    List<String> forms = texts.get(one);
+    String form =
+        forms != null && forms.size() == plurals.count()
+            ? forms.get(plurals.form(count))
+            : count == 1 ? one : many;
+    Object[] all = new Object[values.length + 1];
+    all[0] = count;
+    System.arraycopy(values, 0, all, 1, values.length);
+    return fill(form, all);
+  }
+
+  /** All forms of a translated text; none where it stays English. */
+  public List<String> forms(String english) {
+    return texts.getOrDefault(english, List.of());
+  }
+
+  /** The English of all texts that are translated. */
+  public Set<String> translated() {
+    return new TreeSet<>(texts.keySet());
+  }
+
+  /** Puts values into the places {} in turn, or into {1}, {2} by number. */
+  public static String fill(String pattern, Object... values) {
+    StringBuilder text = new StringBuilder();
+    int next = 0;
+    for (int at = 0; at < pattern.length(); at++) {
+      int end = pattern.charAt(at) == '{' ? pattern.indexOf('}', at) : -1;
+      String inside = end < 0 ? "-" : pattern.substring(at + 1, end);
+      if (inside.isEmpty() && next < values.length) {
+        text.append(values[next++]);
+        at = end;
+      } else if (inside.matches("[1-9]") && Integer.parseInt(inside) <= values.length) {
+        text.append(values[Integer.parseInt(inside) - 1]);
+        at = end;
+      } else {
+        text.append(pattern.charAt(at));
+      }
+    }
+    return text.toString();
+  }
+
+  /** All texts that have been asked for. */
+  public Set<String> asked() {
+    return new TreeSet<>(asked);
+  }
+
+  /** The texts asked for that have no translation. */
+  public Set<String> missing() {
+    Set<String> missing = asked();
+    missing.removeAll(texts.keySet());
+    return missing;
+  }
+
+  /** The translations that nobody asked for. */
+  public Set<String> orphaned() {
+    Set<String> orphaned = new TreeSet<>(texts.keySet());
+    orphaned.removeAll(asked);
+    return orphaned;
+  }
+}
