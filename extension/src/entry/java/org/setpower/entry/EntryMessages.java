@@ -20,8 +20,8 @@ import java.util.Map;
  * org.setpower.text.MessageCatalog. Of a PO file's rules it knows what its two texts need.
  */
 final class EntryMessages {
-  private static final String ID = "msgid \"";
-  private static final String IS = "msgstr \"";
+  private static final String ID = "msgid";
+  private static final String IS = "msgstr";
 
   private final Map<String, String> texts;
 
@@ -74,7 +74,7 @@ final class EntryMessages {
       for (String line = lines.readLine(); line != null; line = lines.readLine()) {
         if (line.startsWith(ID)) {
           english = text(line, ID);
-        } else if (line.startsWith(IS) && line.length() > IS.length() + 1) {
+        } else if (line.startsWith(IS) && !text(line, IS).isEmpty()) {
           texts.put(english, text(line, IS));
         }
       }
@@ -82,7 +82,8 @@ final class EntryMessages {
   }
 
   private static String text(String line, String keyword) {
-    return line.substring(keyword.length(), line.length() - 1)
+    int quote = line.indexOf("\"", keyword.length());
+    return line.substring(quote + 1, Math.max(quote + 1, line.length() - 1))
         .replace("\\n", "\n")
         .replace("\\\"", "\"");
   }

@@ -39,6 +39,9 @@ final class CommandTexts {
           "row \\d+",
           "yyyy-MM-dd HH:mm");
 
+  /** Pieces of XML, which nobody reads. */
+  private static final Pattern XML = Pattern.compile("(?s)(?:\\(\\?=)?<.*|.*=\".*");
+
   private static final String ENGLISH = "<value xml:lang=\"en-US\">";
   private static final Pattern TITLE = Pattern.compile(ENGLISH + "([^<]*)</value>");
 
@@ -62,6 +65,7 @@ final class CommandTexts {
       String words = text.group(1).translateEscapes();
       String before = code.substring(Math.max(0, text.start() - 400), text.start());
       if (!NOT_READ.contains(words)
+          && !XML.matcher(words).matches()
           && !MANY.matcher(before).find()
           && (SAID.matcher(before).find() || READ.matcher(words).matches())) {
         texts.add(words);

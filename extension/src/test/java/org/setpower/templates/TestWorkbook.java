@@ -38,7 +38,8 @@ final class TestWorkbook implements AutoCloseable {
     this(office, file, template, MessageCatalog.english());
   }
 
-  TestWorkbook(Office office, Path file, WorkbookSpec template, MessageCatalog words) throws IOException {
+  TestWorkbook(Office office, Path file, WorkbookSpec template, MessageCatalog words)
+      throws IOException {
     this.template = template;
     layout = new Layout(template, words);
     document = office.open(file);

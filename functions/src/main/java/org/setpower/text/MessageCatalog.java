@@ -59,7 +59,8 @@ public final class MessageCatalog {
    * @param locale an ISO 639 code, with or without a country: de, de-AT
    */
   public static MessageCatalog in(String locale, Speaker speaker) {
-    MessageCatalog read = READ.computeIfAbsent(locale + " " + speaker, key -> find(locale, speaker));
+    MessageCatalog read =
+        READ.computeIfAbsent(locale + " " + speaker, key -> find(locale, speaker));
     return new MessageCatalog(read.language, read.texts, read.plurals);
   }
 

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * The texts of one context in a PO file of GNU gettext ("The Format of PO Files" in its manual). An
@@ -22,6 +23,7 @@ final class PoFile {
   private static final String ID = KEYWORDS.get(1);
   private static final String PLURAL = KEYWORDS.get(2);
   private static final String STRING = "msgstr";
+  private static final Pattern NUMBERED = Pattern.compile("msgstr\\[\\d]");
   private static final String RULE = "Plural-Forms:";
 
   private final String context;
@@ -88,7 +90,8 @@ final class PoFile {
     if (first && !fields.isEmpty()) {
       finish();
     }
-    boolean known = KEYWORDS.contains(keyword) || keyword.matches("msgstr(\\[\\d])?");
+    boolean known =
+        KEYWORDS.contains(keyword) || keyword.equals(STRING) || NUMBERED.matcher(keyword).matches();
     open = new StringBuilder();
     if (!known || fields.put(keyword, open) != null) {
       throw fault("“" + keyword + "” is not expected here");

@@ -176,7 +176,9 @@ class MessageCatalogTest {
     assertThatThrownBy(() -> PluralForms.of(rule)).hasMessageContaining("Plural-Forms");
   }
 
-  /** A language is one file and one word in {@link MessageCatalog#LANGUAGES}: here only the file. */
+  /**
+   * A language is one file and one word in {@link MessageCatalog#LANGUAGES}: here only the file.
+   */
   @Test
   void a_made_up_language_is_one_file() {
     MessageCatalog made = MessageCatalog.in("qqx", MessageCatalog.Speaker.COMMANDS);
@@ -187,13 +189,15 @@ class MessageCatalogTest {
     assertThat(made.plural("{} row", "{} rows", 2)).isEqualTo("2 rulu");
     assertThat(made.plural("{} row", "{} rows", 5)).isEqualTo("5 ruluk");
     assertThat(made.of("C~lose")).isEqualTo("C~lose");
-    assertThat(MessageCatalog.in("qqx", MessageCatalog.Speaker.SHEETS).of("Loads")).isEqualTo("Lodu");
+    assertThat(MessageCatalog.in("qqx", MessageCatalog.Speaker.SHEETS).of("Loads"))
+        .isEqualTo("Lodu");
     assertThat(FunctionTexts.into("qqx").asked().of("required")).isEqualTo("rekwa");
   }
 
   @Test
   void the_country_comes_before_the_language_and_english_is_the_end() {
-    assertThat(MessageCatalog.in("qqx-ZZ", MessageCatalog.Speaker.COMMANDS).of("~Cancel")).isEqualTo("~Kelkan");
+    assertThat(MessageCatalog.in("qqx-ZZ", MessageCatalog.Speaker.COMMANDS).of("~Cancel"))
+        .isEqualTo("~Kelkan");
     assertThat(MessageCatalog.in("de-AT", MessageCatalog.Speaker.COMMANDS).of("~Cancel"))
         .isEqualTo("~Abbrechen");
     for (String none : new String[] {"xx", "en", "en-GB", "", "../de", "null"}) {

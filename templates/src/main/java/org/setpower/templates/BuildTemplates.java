@@ -39,7 +39,8 @@ public final class BuildTemplates {
    * @param mark a file that says from what it was drawn last
    * @param inputs what it is drawn from
    */
-  private record Sheet(TemplateDefinition workbook, MessageCatalog words, Path mark, String inputs) {
+  private record Sheet(
+      TemplateDefinition workbook, MessageCatalog words, Path mark, String inputs) {
     boolean isDrawn() {
       try {
         return Files.exists(mark) && Files.readString(mark).equals(inputs);
@@ -131,7 +132,11 @@ public final class BuildTemplates {
       Path marks = folder.resolve("marks").resolve(workbook.template().fileName());
       String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
       sheets.add(
-          new Sheet(workbook, MessageCatalog.english(), marks.resolve(MessageCatalog.ENGLISH), packed + own));
+          new Sheet(
+              workbook,
+              MessageCatalog.english(),
+              marks.resolve(MessageCatalog.ENGLISH),
+              packed + own));
       for (String language : MessageCatalog.LANGUAGES) {
         MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
         String inputs = drawer + Fingerprint.of(TextCollector.ask(workbook.template(), words));
@@ -161,7 +166,8 @@ public final class BuildTemplates {
   }
 
   /** Draws the empty template, and the example in English, which is the template filled. */
-  private static void draw(Office office, TemplateDefinition workbook, MessageCatalog words, Path folder)
+  private static void draw(
+      Office office, TemplateDefinition workbook, MessageCatalog words, Path folder)
       throws IOException {
     WorkbookWriter drawing = WorkbookWriter.of(office, workbook.template(), words);
     new ExampleLoader(drawing).calculated();

@@ -23,7 +23,8 @@ public final class EquipmentHeadings {
   /** A line each heading, and each unit that is a word: English, then the other languages. */
   public static List<String> lines() {
     Map<String, MessageCatalog> languages = new LinkedHashMap<>();
-    MessageCatalog.LANGUAGES.forEach(l -> languages.put(l, MessageCatalog.in(l, MessageCatalog.Speaker.SHEETS)));
+    MessageCatalog.LANGUAGES.forEach(
+        l -> languages.put(l, MessageCatalog.in(l, MessageCatalog.Speaker.SHEETS)));
     List<String> lines = new ArrayList<>();
     for (String english : english()) {
       List<String> line = new ArrayList<>(List.of(english));

@@ -99,7 +99,9 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
 
   /** The language of a template stands behind its version; nothing for English. */
   private static String language(String origin) {
-    return origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : MessageCatalog.ENGLISH;
+    return origin.matches(".*-[a-z]{2}")
+        ? origin.substring(origin.length() - 2)
+        : MessageCatalog.ENGLISH;
   }
 
   private static XComponent open(CommandContext desk, String origin) throws Exception {

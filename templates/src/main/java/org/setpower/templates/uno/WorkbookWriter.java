@@ -120,7 +120,8 @@ public final class WorkbookWriter {
   }
 
   /** A finished drawing, opened again to be filled. */
-  public static WorkbookWriter over(XComponent document, WorkbookSpec template, MessageCatalog words) {
+  public static WorkbookWriter over(
+      XComponent document, WorkbookSpec template, MessageCatalog words) {
     WorkbookWriter drawing =
         new WorkbookWriter(document, template, words, null); // it has its styles
     drawing.reopen();
