@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.groups.FunctionRegistry;
 import org.setpower.templates.EquipmentHeadings;
-import org.setpower.text.FunctionTexts;
+import org.setpower.registry.text.FunctionTexts;
 import org.setpower.text.MessageCatalog;
 
 /**
@@ -61,6 +61,15 @@ public final class CodeGenerator {
       write(target.resolve(file), CommandTexts.titles(configuration, words));
     }
     write(target.resolve("kit-headings.txt"), String.join("\n", EquipmentHeadings.lines()) + "\n");
+    for (String locale : MessageCatalog.files()) {
+      write(
+          target.resolve("texts/org/setpower/text").resolve(MessageCatalog.file(locale)),
+          ShippedTexts.of(locale));
+    }
+    Path assembly = shipped.resolveSibling("assembly/oxt.xml");
+    write(
+        target.resolve("oxt.xml"),
+        AssemblyDescriptor.of(Files.readString(assembly), MessageCatalog.LANGUAGES));
     Icons.draw(Path.of(args[3]), target.resolve("icons"));
     writeReference(target.resolve("reference"));
     if (args[6].equals("true")) {

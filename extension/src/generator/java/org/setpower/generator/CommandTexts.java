@@ -45,6 +45,9 @@ final class CommandTexts {
   private static final String ENGLISH = "<value xml:lang=\"en-US\">";
   private static final Pattern TITLE = Pattern.compile(ENGLISH + "([^<]*)</value>");
 
+  private static final MessageCatalog AMERICAN =
+      MessageCatalog.in("en-US", MessageCatalog.Speaker.COMMANDS);
+
   private CommandTexts() {}
 
   /** Asks these words for all texts in the code of a folder. */
@@ -79,7 +82,11 @@ final class CommandTexts {
         .matcher(configuration)
         .replaceAll(
             m -> {
-              StringBuilder values = new StringBuilder(m.group());
+              String american = AMERICAN.of(m.group(1));
+              StringBuilder values = new StringBuilder(ENGLISH + american + "</value>");
+              if (!american.equals(m.group(1))) {
+                values.append("<value xml:lang=\"en-GB\">").append(m.group(1)).append("</value>");
+              }
               for (MessageCatalog words : languages) {
                 values.append("<value xml:lang=\"" + words.language() + "\">");
                 values.append(words.of(m.group(1))).append("</value>");

@@ -1,20 +1,24 @@
 package org.setpower.text;
 
 import java.io.InputStream;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.stream.Stream;
 
 /**
- * What users read, in their language. The English text in the code is the key; what is missing
- * stays English.
+ * What users read, in their language. The British English text in the code is the key; what is
+ * missing stays as it is.
  *
- * <p>The translations stand in one PO file a language beside this class, {@code de.po}; their
- * context says who speaks. {@code {}} stands for a value; a translation that needs the values in
- * another order writes {@code {1}}, {@code {2}}.
+ * <p>The translations are in one PO file a language beside this class, {@code de.po}; their context
+ * says who speaks. A file of a country, {@code en_US.po}, holds only what differs from its
+ * language. {@code {}} stands for a value; a translation that needs the values in another order
+ * writes {@code {1}}, {@code {2}}.
  */
 public final class MessageCatalog {
   /** The language that everything is written in. */
@@ -23,14 +27,19 @@ public final class MessageCatalog {
   /** The languages that everything is translated into: one word here and one PO file each. */
   public static final List<String> LANGUAGES = List.of("de", "fr", "es");
 
+  /** Countries whose words differ from their language in some places: one PO file each. */
+  public static final List<String> COUNTRIES = List.of("en-US");
+
   /** Who speaks: the context of a text in the files. */
   public enum Speaker {
     FUNCTIONS,
+    /** The results, findings and reasons of whole plans. */
+    PLANS,
     SHEETS,
     COMMANDS;
 
     String context() {
-      return name().toLowerCase(java.util.Locale.ROOT);
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 
@@ -39,47 +48,81 @@ public final class MessageCatalog {
   private final String language;
   private final Map<String, List<String>> texts;
   private final PluralForms plurals;
+
+  /** Texts of another speaker, where this one has none. */
+  private final Map<String, List<String>> others;
+
   private final Set<String> asked = new ConcurrentSkipListSet<>();
 
-  private MessageCatalog(String language, Map<String, List<String>> texts, PluralForms plurals) {
+  private MessageCatalog(
+      String language,
+      Map<String, List<String>> texts,
+      PluralForms plurals,
+      Map<String, List<String>> others) {
     this.language = language;
     this.texts = texts;
     this.plurals = plurals;
+    this.others = others;
   }
 
   /** The English words themselves. */
   public static MessageCatalog english() {
-    return new MessageCatalog(ENGLISH, Map.of(), PluralForms.OF_ENGLISH);
+    return new MessageCatalog(ENGLISH, Map.of(), PluralForms.OF_ENGLISH, Map.of());
   }
 
   /**
-   * The words of a language; the file is read once. The file of the country comes before that of
-   * the language; English where there is neither.
+   * The words of a language; the file is read once. A text of the country comes before that of the
+   * language; English where there is neither. Sheets show headings of plans: what they do not
+   * translate themselves is looked up there.
    *
    * @param locale an ISO 639 code, with or without a country: de, de-AT
    */
   public static MessageCatalog in(String locale, Speaker speaker) {
-    MessageCatalog read =
-        READ.computeIfAbsent(locale + " " + speaker, key -> find(locale, speaker));
-    return new MessageCatalog(read.language, read.texts, read.plurals);
+    MessageCatalog read = READ.get(locale + " " + speaker);
+    if (read == null) {
+      read = find(locale, speaker);
+      if (!read.texts.isEmpty()) { // what a cell holds as a language may be anything
+        READ.put(locale + " " + speaker, read);
+      }
+    }
+    return new MessageCatalog(read.language, read.texts, read.plurals, read.others);
   }
 
   private static MessageCatalog find(String locale, Speaker speaker) {
     String[] parts = locale.split("[-_]");
-    InputStream in = parts.length > 1 ? file(parts[0] + "_" + parts[parts.length - 1]) : null;
-    in = in == null ? file(parts[0]) : in;
-    return in == null ? english() : from(in, parts[0], speaker);
+    InputStream language = open(parts[0]);
+    InputStream country = parts.length > 1 ? open(parts[0] + "-" + parts[parts.length - 1]) : null;
+    MessageCatalog found = language == null ? english() : from(language, parts[0], speaker);
+    if (country != null) {
+      Map<String, List<String>> both = new HashMap<>(found.texts);
+      both.putAll(from(country, parts[0], speaker).texts);
+      found = new MessageCatalog(parts[0], Map.copyOf(both), found.plurals, Map.of());
+    }
+    return speaker == Speaker.SHEETS
+        ? new MessageCatalog(
+            found.language, found.texts, found.plurals, in(locale, Speaker.PLANS).texts)
+        : found;
   }
 
-  private static InputStream file(String name) {
-    boolean safe = name.matches("[A-Za-z]{2,3}(_[A-Za-z]{2}|_\\d{3})?");
-    return safe ? MessageCatalog.class.getResourceAsStream(name + ".po") : null;
+  private static InputStream open(String locale) {
+    boolean safe = locale.matches("[A-Za-z]{2,3}(-[A-Za-z]{2}|-\\d{3})?");
+    return safe ? MessageCatalog.class.getResourceAsStream(file(locale)) : null;
+  }
+
+  /** All languages and countries that have a file. */
+  public static List<String> files() {
+    return Stream.concat(LANGUAGES.stream(), COUNTRIES.stream()).toList();
+  }
+
+  /** The name of the file of a language or country. */
+  public static String file(String locale) {
+    return locale.replace('-', '_') + ".po";
   }
 
   /** The words of a language, from a PO file that is open; closes it. */
-  static MessageCatalog from(InputStream in, String language, Speaker speaker) {
+  public static MessageCatalog from(InputStream in, String language, Speaker speaker) {
     PoFile file = PoFile.read(in, speaker.context());
-    return new MessageCatalog(language, file.texts(), file.plurals());
+    return new MessageCatalog(language, file.texts(), file.plurals(), Map.of());
   }
 
   /** The ISO 639 code of the language. */
@@ -96,7 +139,7 @@ public final class MessageCatalog {
     if (!english.isBlank()) {
       asked.add(english);
     }
-    List<String> forms = texts.get(english);
+    List<String> forms = texts.getOrDefault(english, others.get(english));
     return forms == null ? english : forms.get(0);
   }
 
@@ -132,6 +175,17 @@ public final class MessageCatalog {
     return new TreeSet<>(texts.keySet());
   }
 
+  /** Lines for a file: a text of a speaker, not yet translated. */
+  public static String entry(Speaker speaker, String english) {
+    String written =
+        english
+            .replace("\\", "\\\\")
+            .replace("\"", "\\\"")
+            .replace("\n", "\\n")
+            .replace("\t", "\\t");
+    return "msgctxt \"%s\"\nmsgid \"%s\"\nmsgstr \"\"\n".formatted(speaker.context(), written);
+  }
+
   /** Puts values into the places {} in turn, or into {1}, {2} by number. */
   public static String fill(String pattern, Object... values) {
     StringBuilder text = new StringBuilder();
@@ -161,6 +215,7 @@ public final class MessageCatalog {
   public Set<String> missing() {
     Set<String> missing = asked();
     missing.removeAll(texts.keySet());
+    missing.removeAll(others.keySet());
     return missing;
   }
 

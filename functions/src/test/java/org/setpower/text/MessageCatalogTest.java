@@ -191,7 +191,9 @@ class MessageCatalogTest {
     assertThat(made.of("C~lose")).isEqualTo("C~lose");
     assertThat(MessageCatalog.in("qqx", MessageCatalog.Speaker.SHEETS).of("Loads"))
         .isEqualTo("Lodu");
-    assertThat(FunctionTexts.into("qqx").asked().of("required")).isEqualTo("rekwa");
+    assertThat(MessageCatalog.in("qqx", MessageCatalog.Speaker.SHEETS).of("Batteries"))
+        .as("a heading of a plan")
+        .isEqualTo("Batriu");
   }
 
   @Test

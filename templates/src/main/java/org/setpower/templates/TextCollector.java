@@ -45,13 +45,10 @@ public final class TextCollector {
 
   /** Argument: a language. Prints lines for its file: the texts that are missing. */
   public static void main(String[] arguments) {
-    asked(arguments[0]).missing().forEach(text -> System.out.println(entry(text)));
-  }
-
-  private static String entry(String text) {
-    String written =
-        text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", "\\n").replace("\t", "\\t");
-    return "msgctxt \"sheets\"\nmsgid \"" + written + "\"\nmsgstr \"\"\n";
+    asked(arguments[0])
+        .missing()
+        .forEach(
+            text -> System.out.println(MessageCatalog.entry(MessageCatalog.Speaker.SHEETS, text)));
   }
 
   /** Asks these words for all texts of a template; gives all that stands on it. */

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.groups.FunctionRegistry;
-import org.setpower.text.FunctionTexts;
+import org.setpower.registry.text.FunctionTexts;
 import org.setpower.text.MessageCatalog;
 
 /**

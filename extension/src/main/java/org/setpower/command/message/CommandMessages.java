@@ -3,7 +3,7 @@ package org.setpower.command.message;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
-import org.setpower.text.FunctionTexts;
+import org.setpower.registry.text.FunctionTexts;
 import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 

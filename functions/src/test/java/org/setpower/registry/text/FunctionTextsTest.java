@@ -1,4 +1,4 @@
-package org.setpower.text;
+package org.setpower.registry.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
 import org.setpower.registry.groups.FunctionRegistry;
+import org.setpower.text.MessageCatalog;
 
 /** What is translated belongs to something and keeps what must not be translated. */
 class FunctionTextsTest {
@@ -158,6 +159,11 @@ class FunctionTextsTest {
         .isEqualTo("bleibt im Akku (Anteil); wenn leer: 0");
     assertThat(german.description(parameter("CABLE.DROP", "length")))
         .isEqualTo("Cable length, one way; also text such as \"100 ft\" (m); zwingend");
+  }
+
+  @Test
+  void a_made_up_language_is_one_file() {
+    assertThat(FunctionTexts.into("qqx").asked().of("required")).isEqualTo("rekwa");
   }
 
   @Test

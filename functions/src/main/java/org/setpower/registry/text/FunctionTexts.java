@@ -1,4 +1,4 @@
-package org.setpower.text;
+package org.setpower.registry.text;
 
 import java.util.List;
 import java.util.Set;
@@ -6,6 +6,7 @@ import org.setpower.base.Unit;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
 import org.setpower.registry.groups.FunctionRegistry;
+import org.setpower.text.MessageCatalog;
 
 /**
  * The words of the wizard in a language. Names of functions and arguments, and the words that
