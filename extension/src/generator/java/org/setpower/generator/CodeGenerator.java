@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.groups.FunctionRegistry;
@@ -55,7 +56,11 @@ public final class CodeGenerator {
     write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions, translations));
     Path shipped = Path.of(args[3]).getParent();
     List<MessageCatalog> words =
-        words(shipped.resolveSibling("java"), args[4].equals("true"), shipped);
+        words(
+            shipped.resolveSibling("java"),
+            args[4].equals("true"),
+            shipped,
+            target.resolve("untranslated"));
     for (String file : TITLED) {
       String configuration = Files.readString(shipped.resolve(file));
       write(target.resolve(file), CommandTexts.titles(configuration, words));
@@ -117,8 +122,8 @@ public final class CodeGenerator {
   }
 
   /** The words of the commands; says what is not translated, and lets nothing pass that is none. */
-  private static List<MessageCatalog> words(Path sources, boolean release, Path shipped)
-      throws IOException {
+  private static List<MessageCatalog> words(
+      Path sources, boolean release, Path shipped, Path missing) throws IOException {
     List<MessageCatalog> all = new ArrayList<>();
     List<String> faults = new ArrayList<>();
     for (String language : MessageCatalog.LANGUAGES) {
@@ -131,6 +136,11 @@ public final class CodeGenerator {
         CommandTexts.titles(Files.readString(shipped.resolve(file)), List.of(words));
       }
       all.add(words);
+      write(
+          missing.resolve(MessageCatalog.file(language)),
+          words.missing().stream()
+              .map(text -> MessageCatalog.entry(MessageCatalog.Speaker.COMMANDS, text))
+              .collect(Collectors.joining("\n")));
       check("commands", language, words, release, faults);
     }
     stopAt(faults);

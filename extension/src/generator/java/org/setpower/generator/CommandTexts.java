@@ -36,11 +36,12 @@ final class CommandTexts {
           "Set Power Sheets ",
           "Set Power template",
           "ods, xlsx, pdf",
+          "cannot be read at character ",
           "row \\d+",
           "yyyy-MM-dd HH:mm");
 
   /** Pieces of XML, which nobody reads. */
-  private static final Pattern XML = Pattern.compile("(?s)(?:\\(\\?=)?<.*|.*=\".*");
+  private static final Pattern XML = Pattern.compile("(?s)[(?=:s)]*<.*|.*=\".*");
 
   private static final String ENGLISH = "<value xml:lang=\"en-US\">";
   private static final Pattern TITLE = Pattern.compile(ENGLISH + "([^<]*)</value>");

@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,6 +17,7 @@ import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.TableBase;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.spec.WorkbookSpec;
+import org.setpower.text.Allowance;
 import org.setpower.text.MessageCatalog;
 
 /** The texts of the templates in other languages. */
@@ -32,6 +34,13 @@ class SheetMessagesTest {
   @MethodSource("languages")
   void no_text_is_orphaned(String language) {
     assertThat(TextCollector.asked(language).orphaned()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("languages")
+  void no_more_texts_are_missing_than_allowed(String language) throws IOException {
+    Allowance.check(
+        language, MessageCatalog.Speaker.SHEETS, TextCollector.asked(language).missing());
   }
 
   @ParameterizedTest

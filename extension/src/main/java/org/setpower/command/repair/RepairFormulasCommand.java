@@ -85,8 +85,7 @@ public final class RepairFormulasCommand implements Command {
   }
 
   private static String told(int mended, ErrorCells fresh) {
-    String formulas =
-        plural("{} formula restored.", "{} formulas restored.", mended);
+    String formulas = plural("{} formula restored.", "{} formulas restored.", mended);
     return fresh.isEmpty()
         ? formulas
         : say("Cells newly in error: {}, the first is {}.", fresh.count(), fresh.first())

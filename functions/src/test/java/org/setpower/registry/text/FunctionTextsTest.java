@@ -3,6 +3,7 @@ package org.setpower.registry.text;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
 import org.setpower.registry.groups.FunctionRegistry;
+import org.setpower.text.Allowance;
 import org.setpower.text.MessageCatalog;
 
 /** What is translated belongs to something and keeps what must not be translated. */
@@ -28,6 +30,23 @@ class FunctionTextsTest {
   @MethodSource("languages")
   void no_text_is_orphaned(String language) {
     assertThat(FunctionTexts.into(language).orphaned()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("languages")
+  void no_more_texts_are_missing_than_allowed(String language) throws IOException {
+    Allowance.check(
+        language, MessageCatalog.Speaker.FUNCTIONS, FunctionTexts.into(language).missing());
+  }
+
+  /** American texts are of functions that there are, and each differs from the British one. */
+  @Test
+  void american_texts_belong_to_a_function() {
+    FunctionTexts american = FunctionTexts.into("en-US");
+    assertThat(american.orphaned()).isEmpty();
+    MessageCatalog words = american.asked();
+    assertThat(words.translated()).isNotEmpty().allMatch(t -> !words.of(t).equals(t));
+    assertThat(words.isEnglish()).isTrue();
   }
 
   @ParameterizedTest
