@@ -78,34 +78,41 @@ public final class MessageCatalog {
    * @param locale an ISO 639 code, with or without a country: de, de-AT
    */
   public static MessageCatalog in(String locale, Speaker speaker) {
-    MessageCatalog read = READ.get(locale + " " + speaker);
+    String known = known(locale);
+    MessageCatalog read = READ.get(known + " " + speaker);
     if (read == null) {
-      read = find(locale, speaker);
+      read = find(known, speaker);
       if (!read.texts.isEmpty()) { // what a cell holds as a language may be anything
-        READ.put(locale + " " + speaker, read);
+        READ.put(known + " " + speaker, read);
       }
     }
     return new MessageCatalog(read.language, read.texts, read.plurals, read.others);
   }
 
-  private static MessageCatalog find(String locale, Speaker speaker) {
-    String[] parts = locale.split("[-_]");
-    InputStream language = open(parts[0]);
-    InputStream country = parts.length > 1 ? open(parts[0] + "-" + parts[parts.length - 1]) : null;
-    MessageCatalog found = language == null ? english() : from(language, parts[0], speaker);
-    if (country != null) {
+  /** The country, where it has a file of its own, else the language: en-US, de for de-AT. */
+  public static String known(String locale) {
+    String[] parts = locale.split("[-_]", -1);
+    String country = parts[0] + "-" + parts[parts.length - 1];
+    return COUNTRIES.contains(country) ? country : parts[0];
+  }
+
+  private static MessageCatalog find(String known, Speaker speaker) {
+    String language = known.replaceFirst("-.*", "");
+    InputStream file = open(language);
+    MessageCatalog found = file == null ? english() : from(file, language, speaker);
+    if (!known.equals(language)) {
       Map<String, List<String>> both = new HashMap<>(found.texts);
-      both.putAll(from(country, parts[0], speaker).texts);
-      found = new MessageCatalog(parts[0], Map.copyOf(both), found.plurals, Map.of());
+      both.putAll(from(open(known), language, speaker).texts);
+      found = new MessageCatalog(language, Map.copyOf(both), found.plurals, Map.of());
     }
     return speaker == Speaker.SHEETS
         ? new MessageCatalog(
-            found.language, found.texts, found.plurals, in(locale, Speaker.PLANS).texts)
+            found.language, found.texts, found.plurals, in(known, Speaker.PLANS).texts)
         : found;
   }
 
   private static InputStream open(String locale) {
-    boolean safe = locale.matches("[A-Za-z]{2,3}(-[A-Za-z]{2}|-\\d{3})?");
+    boolean safe = locale.matches("[A-Za-z]{2,3}(-[A-Za-z]{2})?");
     return safe ? MessageCatalog.class.getResourceAsStream(file(locale)) : null;
   }
 

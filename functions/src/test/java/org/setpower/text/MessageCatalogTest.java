@@ -210,6 +210,19 @@ class MessageCatalogTest {
     }
   }
 
+  @Test
+  void a_country_has_only_what_differs() {
+    MessageCatalog american = MessageCatalog.in("en-US", MessageCatalog.Speaker.COMMANDS);
+    assertThat(american.of("~Version, licence, libraries"))
+        .isEqualTo("~Version, license, libraries");
+    assertThat(american.of("~Cancel")).isEqualTo("~Cancel");
+    assertThat(american.language()).isEqualTo("en");
+    assertThat(american.isEnglish()).isTrue();
+    assertThat(MessageCatalog.known("en_US")).isEqualTo("en-US");
+    assertThat(MessageCatalog.known("de-AT")).isEqualTo("de");
+    assertThat(MessageCatalog.known("")).isEmpty();
+  }
+
   @ParameterizedTest
   @EnumSource(MessageCatalog.Speaker.class)
   void every_text_has_the_places_of_the_english_one(MessageCatalog.Speaker speaker) {

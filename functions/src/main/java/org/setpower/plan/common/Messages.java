@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.setpower.plan.finding.Finding;
-import org.setpower.text.MessageCatalog;
 
 /** What a plan says, in the language of the document. */
 public interface Messages {
@@ -14,7 +13,7 @@ public interface Messages {
    * @param locale an ISO 639 code, with or without a country: de, en-US
    */
   static Messages in(String locale) {
-    return new CatalogMessages(MessageCatalog.in(locale, MessageCatalog.Speaker.PLANS));
+    return CatalogMessages.of(locale);
   }
 
   /** A heading, a rule, a help or another text of a declaration. */

@@ -108,6 +108,14 @@ class PlanTextsTest {
   }
 
   @Test
+  void messages_are_made_once_a_language_and_american_words_differ() {
+    assertThat(Messages.in("de-AT")).isSameAs(Messages.in("de"));
+    assertThat(Messages.in("de x9")).isSameAs(Messages.in("it"));
+    assertThat(Messages.in("en-US").text("Stocktake list")).isEqualTo("Inventory list");
+    assertThat(Messages.in("en").text("Stocktake list")).isEqualTo("Stocktake list");
+  }
+
+  @Test
   void a_column_of_a_list_keeps_its_number() {
     InputColumn cell =
         table("tests").columns().stream()
