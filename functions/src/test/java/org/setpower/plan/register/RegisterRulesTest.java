@@ -229,7 +229,7 @@ class RegisterRulesTest {
         ranges
             .calculate()
             .matrix(
-                new Answer(List.of("issues.where", "issues.reasons"), 300),
+                new Answer(List.of("issues.where", "issues.reasons"), 400),
                 Messages.in("de"),
                 Locale.GERMAN);
     assertThat(german[1][0].toString()).startsWith("Akkus: P1-100");
