@@ -17,10 +17,11 @@ import java.util.Map;
 
 /**
  * The words of the commands in the language of the office, for a Java that cannot load
- * org.setpower.text.Translations. Of that file's rules it knows what its two texts need.
+ * org.setpower.text.MessageCatalog. Of a PO file's rules it knows what its two texts need.
  */
 final class EntryMessages {
-  private static final String IS = " = ";
+  private static final String ID = "msgid";
+  private static final String IS = "msgstr";
 
   private final Map<String, String> texts;
 
@@ -36,7 +37,7 @@ final class EntryMessages {
   static EntryMessages of(XComponentContext context) {
     EntryMessages words = english();
     try {
-      words.read("/org/setpower/command/message/words_" + language(context) + ".txt");
+      words.read("/org/setpower/text/" + language(context) + ".po");
     } catch (Exception | IOException | RuntimeException noOtherLanguage) {
       // then what is read so far serves
     }
@@ -69,13 +70,22 @@ final class EntryMessages {
     }
     try (BufferedReader lines =
         new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      String english = "";
       for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        int is = line.indexOf(IS);
-        if (is > 0) {
-          texts.put(line.substring(0, is), line.substring(is + IS.length()));
+        if (line.startsWith(ID)) {
+          english = text(line, ID);
+        } else if (line.startsWith(IS) && !text(line, IS).isEmpty()) {
+          texts.put(english, text(line, IS));
         }
       }
     }
+  }
+
+  private static String text(String line, String keyword) {
+    int quote = line.indexOf("\"", keyword.length());
+    return line.substring(quote + 1, Math.max(quote + 1, line.length() - 1))
+        .replace("\\n", "\n")
+        .replace("\\\"", "\"");
   }
 
   /** A text with values in the place of each {}. */

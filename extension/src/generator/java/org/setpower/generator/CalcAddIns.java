@@ -6,11 +6,14 @@ import java.util.Map;
 import java.util.function.Function;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
-import org.setpower.text.FunctionTexts;
+import org.setpower.registry.text.FunctionTexts;
 
 /** The registration of the functions and the words of the wizard. */
 final class CalcAddIns {
+  /** What an office reads that has no text of its own language. */
   private static final String ENGLISH = "en-US";
+
+  private static final String KEYS = "en-GB";
 
   private CalcAddIns() {}
 
@@ -65,20 +68,17 @@ final class CalcAddIns {
     return node.toString();
   }
 
-  /** A text in English and, where they differ, in the other languages. */
+  /** A text in American English and, where they differ, in the other languages. */
   private static Map<String, String> texts(
-      String english,
+      String british,
       Map<String, FunctionTexts> translations,
       Function<FunctionTexts, String> other) {
+    String american = other.apply(FunctionTexts.into(ENGLISH));
     Map<String, String> texts = new LinkedHashMap<>();
-    texts.put(ENGLISH, english);
-    translations.forEach(
-        (language, translation) -> {
-          String text = other.apply(translation);
-          if (!text.equals(english)) {
-            texts.put(language, text);
-          }
-        });
+    texts.put(ENGLISH, american);
+    texts.put(KEYS, british);
+    translations.forEach((language, translation) -> texts.put(language, other.apply(translation)));
+    texts.entrySet().removeIf(t -> !t.getKey().equals(ENGLISH) && t.getValue().equals(american));
     return texts;
   }
 

@@ -10,12 +10,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.groups.FunctionRegistry;
 import org.setpower.templates.EquipmentHeadings;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.registry.text.FunctionTexts;
+import org.setpower.text.MessageCatalog;
 
 /**
  * Writes what the office needs to know of the catalogue (IDL, adapter class, CalcAddIns.xcu), the
@@ -28,8 +29,6 @@ public final class CodeGenerator {
   /** Files of the configuration with titles that users read. */
   private static final List<String> TITLED =
       List.of("Addons.xcu", "CalcWindowState.xcu", "OptionsDialog.xcu");
-
-  private static final String MESSAGES = "org/setpower/command/message";
 
   /** Where the code of the extension stands that users read texts of. */
   private static final List<String> SPEAKING =
@@ -56,13 +55,26 @@ public final class CodeGenerator {
     Map<String, FunctionTexts> translations = translations(args[4].equals("true"));
     write(target.resolve("CalcAddIns.xcu"), CalcAddIns.of(functions, translations));
     Path shipped = Path.of(args[3]).getParent();
-    List<Translations> words =
-        words(shipped.resolveSibling("java"), args[4].equals("true"), shipped);
+    List<MessageCatalog> words =
+        words(
+            shipped.resolveSibling("java"),
+            args[4].equals("true"),
+            shipped,
+            target.resolve("untranslated"));
     for (String file : TITLED) {
       String configuration = Files.readString(shipped.resolve(file));
       write(target.resolve(file), CommandTexts.titles(configuration, words));
     }
     write(target.resolve("kit-headings.txt"), String.join("\n", EquipmentHeadings.lines()) + "\n");
+    for (String locale : MessageCatalog.files()) {
+      write(
+          target.resolve("texts/org/setpower/text").resolve(MessageCatalog.file(locale)),
+          ShippedTexts.of(locale));
+    }
+    Path assembly = shipped.resolveSibling("assembly/oxt.xml");
+    write(
+        target.resolve("oxt.xml"),
+        AssemblyDescriptor.of(Files.readString(assembly), MessageCatalog.LANGUAGES));
     Icons.draw(Path.of(args[3]), target.resolve("icons"));
     writeReference(target.resolve("reference"));
     if (args[6].equals("true")) {
@@ -99,38 +111,23 @@ public final class CodeGenerator {
   /** All languages; says what is not translated, and lets no release pass without it. */
   private static Map<String, FunctionTexts> translations(boolean release) {
     Map<String, FunctionTexts> translations = new LinkedHashMap<>();
-    List<String> gaps = new ArrayList<>();
-    for (String language : FunctionTexts.LANGUAGES) {
+    List<String> faults = new ArrayList<>();
+    for (String language : MessageCatalog.LANGUAGES) {
       FunctionTexts translation = FunctionTexts.into(language);
       translations.put(language, translation);
-      List<String> missing = translation.missing();
-      if (!missing.isEmpty()) {
-        gaps.add(
-            "words_%s.properties: %d of %d texts are missing: %s"
-                .formatted(
-                    language,
-                    missing.size(),
-                    translation.english().size(),
-                    String.join(", ", missing)));
-      }
+      check("functions", language, translation.asked(), release, faults);
     }
-    gaps.forEach(System.err::println);
-    if (release && !gaps.isEmpty()) {
-      throw new IllegalStateException("a release needs all texts: " + String.join("; ", gaps));
-    }
+    stopAt(faults);
     return translations;
   }
 
   /** The words of the commands; says what is not translated, and lets nothing pass that is none. */
-  private static List<Translations> words(Path sources, boolean release, Path shipped)
-      throws IOException {
-    List<Translations> all = new ArrayList<>();
+  private static List<MessageCatalog> words(
+      Path sources, boolean release, Path shipped, Path missing) throws IOException {
+    List<MessageCatalog> all = new ArrayList<>();
     List<String> faults = new ArrayList<>();
-    for (String language : FunctionTexts.LANGUAGES) {
-      Path folder = sources.resolveSibling("resources").resolve(MESSAGES);
-      Translations words =
-          Translations.from(
-              Files.newInputStream(folder.resolve(Translations.fileName(language))), language);
+    for (String language : MessageCatalog.LANGUAGES) {
+      MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.COMMANDS);
       for (String code : SPEAKING) {
         CommandTexts.ask(sources.resolve(code), words);
       }
@@ -139,27 +136,44 @@ public final class CodeGenerator {
         CommandTexts.titles(Files.readString(shipped.resolve(file)), List.of(words));
       }
       all.add(words);
-      if (!words.missing().isEmpty()) {
-        String gap =
-            "commands, words_%s.txt: %d of %d texts are missing: %s"
-                .formatted(
-                    language,
-                    words.missing().size(),
-                    words.asked().size(),
-                    String.join(" | ", words.missing()));
-        System.err.println(gap);
-        if (release) {
-          faults.add(gap);
-        }
-      }
-      if (!words.orphaned().isEmpty()) {
-        faults.add("commands, words_" + language + ".txt: nothing says " + words.orphaned());
+      write(
+          missing.resolve(MessageCatalog.file(language)),
+          words.missing().stream()
+              .map(text -> MessageCatalog.entry(MessageCatalog.Speaker.COMMANDS, text))
+              .collect(Collectors.joining("\n")));
+      check("commands", language, words, release, faults);
+    }
+    stopAt(faults);
+    return all;
+  }
+
+  /** Says what is missing, a fault in a release; what nobody says is a fault always. */
+  private static void check(
+      String where, String language, MessageCatalog words, boolean release, List<String> faults) {
+    Set<String> missing = words.missing();
+    if (!missing.isEmpty()) {
+      String gap =
+          "%s, %s.po: %d of %d texts are missing: %s"
+              .formatted(
+                  where,
+                  language,
+                  missing.size(),
+                  words.asked().size(),
+                  String.join(" | ", missing));
+      System.err.println(gap);
+      if (release) {
+        faults.add(gap);
       }
     }
+    if (!words.orphaned().isEmpty()) {
+      faults.add(where + ", " + language + ".po: nothing says " + words.orphaned());
+    }
+  }
+
+  private static void stopAt(List<String> faults) {
     if (!faults.isEmpty()) {
       throw new IllegalStateException(String.join("; ", faults));
     }
-    return all;
   }
 
   /** Writes only what changed, so that an unchanged catalogue compiles nothing again. */

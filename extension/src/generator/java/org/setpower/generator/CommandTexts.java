@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /**
  * What users of the menu read: the texts in the code of the commands, and the titles in the
@@ -21,7 +21,11 @@ final class CommandTexts {
   /** Said by a call, the name of a sheet, or words with a space or a letter for the keyboard. */
   private static final Pattern SAID =
       Pattern.compile(
-          "(?:(?:\\bsay|UserMessageException|explanation\\.add)\\(|\\bSHEET =)\\s*$");
+          "(?:(?:\\bsay|\\bplural|UserMessageException|explanation\\.add)\\(|\\bSHEET =)\\s*$");
+
+  /** The second text of a plural belongs to the first one's entry. */
+  private static final Pattern MANY =
+      Pattern.compile("\\bplural\\(\\s*\"(?:[^\"\\\\]|\\\\.)*\",\\s*$");
 
   private static final Pattern READ = Pattern.compile("(?s)(?=.*\\p{L}{2}).*(?: |~).*");
 
@@ -33,16 +37,23 @@ final class CommandTexts {
           "Set Power template",
           "d MMM uuuu",
           "ods, xlsx, pdf",
+          "cannot be read at character ",
           "row \\d+",
           "yyyy-MM-dd HH:mm");
+
+  /** Pieces of XML, which nobody reads. */
+  private static final Pattern XML = Pattern.compile("(?s)[(?=:s)]*<.*|.*=\".*");
 
   private static final String ENGLISH = "<value xml:lang=\"en-US\">";
   private static final Pattern TITLE = Pattern.compile(ENGLISH + "([^<]*)</value>");
 
+  private static final MessageCatalog AMERICAN =
+      MessageCatalog.in("en-US", MessageCatalog.Speaker.COMMANDS);
+
   private CommandTexts() {}
 
   /** Asks these words for all texts in the code of a folder. */
-  static void ask(Path folder, Translations words) throws IOException {
+  static void ask(Path folder, MessageCatalog words) throws IOException {
     Set<String> texts = new TreeSet<>();
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
@@ -57,8 +68,10 @@ final class CommandTexts {
     Matcher text = TEXT.matcher(code);
     while (text.find()) {
       String words = text.group(1).translateEscapes();
-      String before = code.substring(Math.max(0, text.start() - 60), text.start());
+      String before = code.substring(Math.max(0, text.start() - 400), text.start());
       if (!NOT_READ.contains(words)
+          && !XML.matcher(words).matches()
+          && !MANY.matcher(before).find()
           && (SAID.matcher(before).find() || READ.matcher(words).matches())) {
         texts.add(words);
       }
@@ -66,13 +79,17 @@ final class CommandTexts {
   }
 
   /** A configuration file with the titles in all languages. */
-  static String titles(String configuration, Iterable<Translations> languages) {
+  static String titles(String configuration, Iterable<MessageCatalog> languages) {
     return TITLE
         .matcher(configuration)
         .replaceAll(
             m -> {
-              StringBuilder values = new StringBuilder(m.group());
-              for (Translations words : languages) {
+              String american = AMERICAN.of(m.group(1));
+              StringBuilder values = new StringBuilder(ENGLISH + american + "</value>");
+              if (!american.equals(m.group(1))) {
+                values.append("<value xml:lang=\"en-GB\">").append(m.group(1)).append("</value>");
+              }
+              for (MessageCatalog words : languages) {
                 values.append("<value xml:lang=\"" + words.language() + "\">");
                 values.append(words.of(m.group(1))).append("</value>");
               }

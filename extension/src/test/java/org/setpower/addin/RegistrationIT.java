@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -24,7 +25,8 @@ import org.setpower.office.Office;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
 import org.setpower.registry.groups.FunctionRegistry;
-import org.setpower.text.FunctionTexts;
+import org.setpower.registry.text.FunctionTexts;
+import org.setpower.text.MessageCatalog;
 
 /** What the function wizard knows is what the catalogue declares. */
 @ExtendWith(SharedOffice.class)
@@ -37,14 +39,16 @@ class RegistrationIT {
     descriptions = office.service(XNameAccess.class, "com.sun.star.sheet.FunctionDescriptions");
   }
 
+  /** In the office of the tests, whose language is American English. */
   @Test
   void the_wizard_shows_every_function_with_its_parameters() throws com.sun.star.uno.Exception {
+    FunctionTexts american = FunctionTexts.into("en-US");
     for (FunctionSpec f : FunctionRegistry.all()) {
       assertThat(descriptions.hasByName(f.name())).as(f.name()).isTrue();
       Map<String, Object> shown =
           Arrays.stream((PropertyValue[]) descriptions.getByName(f.name()))
               .collect(Collectors.toMap(p -> p.Name, p -> p.Value));
-      assertThat(shown.get("Description")).isEqualTo(f.sentence());
+      assertThat(shown.get("Description")).isEqualTo(american.sentence(f));
       FunctionArgument[] arguments =
           shown.get("Arguments") instanceof FunctionArgument[] some
               ? some
@@ -54,7 +58,7 @@ class RegistrationIT {
           .containsExactlyElementsOf(names(f, Parameter::name));
       assertThat(Arrays.stream(arguments).map(a -> a.Description))
           .as(f.name())
-          .containsExactlyElementsOf(names(f, Parameter::description));
+          .containsExactlyElementsOf(names(f, american::description));
     }
   }
 
@@ -83,8 +87,19 @@ class RegistrationIT {
     }
   }
 
-  static java.util.List<String> languages() {
-    return FunctionTexts.LANGUAGES;
+  static Stream<String> languages() {
+    return Stream.concat(MessageCatalog.files().stream(), Stream.of("en-GB"));
+  }
+
+  /** An office whose language has no texts of ours reads the American ones. */
+  @Test
+  void any_other_office_reads_american_english(Office office) throws com.sun.star.uno.Exception {
+    FunctionTexts american = FunctionTexts.into("en-US");
+    XHierarchicalNameAccess addIn = addIn(office, "it");
+    for (FunctionSpec f : FunctionRegistry.all()) {
+      assertThat(addIn.getByHierarchicalName("AddInFunctions/" + f.methodName() + "/Description"))
+          .isEqualTo(american.sentence(f));
+    }
   }
 
   /** The registration as an office in this language reads it. */

@@ -11,8 +11,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.setpower.command.message.CommandMessages;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** What the office's list of extensions shows comes from files that are there. */
 class DescriptionTest {
@@ -66,10 +65,10 @@ class DescriptionTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "fr", "es"})
   void the_description_points_to_the_menu_as_it_is_called(String language) throws IOException {
-    Translations words =
-        language.equals(Translations.ENGLISH)
-            ? Translations.english()
-            : Translations.in(language, CommandMessages.class);
+    MessageCatalog words =
+        language.equals(MessageCatalog.ENGLISH)
+            ? MessageCatalog.english()
+            : MessageCatalog.in(language, MessageCatalog.Speaker.COMMANDS);
     String entry = words.of("~New from template…").replace("~", "");
     assertThat(read("about-" + language + ".txt")).contains("Set Power - " + entry);
   }

@@ -18,6 +18,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
+import org.setpower.text.MessageCatalog;
 
 /** What lies in the packed extension. */
 class ShippedFilesIT {
@@ -72,6 +73,26 @@ class ShippedFilesIT {
         assertThat(FOREIGN.matcher(text).results().map(m -> m.group()).toList())
             .as(sheet + " " + part)
             .isEmpty();
+      }
+    }
+  }
+
+  /** Every language ships with its texts but those of sheets, which are drawn already. */
+  @Test
+  void texts_ship_without_those_of_sheets() throws IOException {
+    Map<String, byte[]> functions = unpacked(extension().get("lib/functions.jar"));
+    for (String locale : MessageCatalog.files()) {
+      byte[] file = functions.get("org/setpower/text/" + MessageCatalog.file(locale));
+      for (MessageCatalog.Speaker speaker : MessageCatalog.Speaker.values()) {
+        MessageCatalog shipped =
+            MessageCatalog.from(new ByteArrayInputStream(file), locale, speaker);
+        if (speaker == MessageCatalog.Speaker.SHEETS) {
+          assertThat(shipped.translated()).as(locale).isEmpty();
+        } else {
+          assertThat(shipped.translated())
+              .as(locale + " " + speaker)
+              .isEqualTo(MessageCatalog.in(locale, speaker).translated());
+        }
       }
     }
   }

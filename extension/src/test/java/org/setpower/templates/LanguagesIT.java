@@ -27,8 +27,7 @@ import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.uno.ExampleLoader;
 import org.setpower.templates.uno.UnoAccess;
 import org.setpower.templates.uno.WorkbookWriter;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** The shipped templates in other languages, filled like the example, reckon and judge alike. */
 @Tag("one-office")
@@ -41,7 +40,7 @@ class LanguagesIT {
     return TemplateRegistry.all().stream()
         .flatMap(
             w ->
-                FunctionTexts.LANGUAGES.stream()
+                MessageCatalog.LANGUAGES.stream()
                     .map(
                         l ->
                             DynamicTest.dynamicTest(
@@ -54,7 +53,7 @@ class LanguagesIT {
     Path english = SHEETS.resolve("examples/" + name + "-example.ods");
     Path other = SHEETS.resolve("templates/" + language + "/" + name + ".ots");
     assumeTrue(Files.exists(other), "drawn with -Dsheet.languages=all only");
-    Translations words = Translations.in(language, TemplateRegistry.class);
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
     try (TestWorkbook right = new TestWorkbook(office, english, workbook.template());
         TestWorkbook book = new TestWorkbook(office, other, workbook.template(), words)) {
       WorkbookWriter drawing = WorkbookWriter.over(book.document(), workbook.template(), words);

@@ -22,7 +22,7 @@ import org.setpower.templates.spec.SheetSpec;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.spec.WorkbookSpec;
 import org.setpower.templates.uno.UnoAccess;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** An open file of ours, whose cells are reached by its declaration. */
 final class TestWorkbook implements AutoCloseable {
@@ -35,10 +35,10 @@ final class TestWorkbook implements AutoCloseable {
   private final XComponent document;
 
   TestWorkbook(Office office, Path file, WorkbookSpec template) throws IOException {
-    this(office, file, template, Translations.english());
+    this(office, file, template, MessageCatalog.english());
   }
 
-  TestWorkbook(Office office, Path file, WorkbookSpec template, Translations words)
+  TestWorkbook(Office office, Path file, WorkbookSpec template, MessageCatalog words)
       throws IOException {
     this.template = template;
     layout = new Layout(template, words);

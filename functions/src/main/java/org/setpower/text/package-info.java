@@ -1,2 +1,4 @@
-/** Texts in other languages: of functions, sheets and commands. The English text is the key. */
+/**
+ * Texts in other languages: of functions, plans, sheets and commands. The English text is the key.
+ */
 package org.setpower.text;

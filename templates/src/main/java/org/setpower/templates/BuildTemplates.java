@@ -23,8 +23,7 @@ import org.setpower.templates.uno.ExampleLoader;
 import org.setpower.templates.uno.KeyFigureReader;
 import org.setpower.templates.uno.UnoAccess;
 import org.setpower.templates.uno.WorkbookWriter;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** Draws every template in all languages, and the filled example of each, into a folder. */
 public final class BuildTemplates {
@@ -40,7 +39,8 @@ public final class BuildTemplates {
    * @param mark a file that says from what it was drawn last
    * @param inputs what it is drawn from
    */
-  private record Sheet(TemplateDefinition workbook, Translations words, Path mark, String inputs) {
+  private record Sheet(
+      TemplateDefinition workbook, MessageCatalog words, Path mark, String inputs) {
     boolean isDrawn() {
       try {
         return Files.exists(mark) && Files.readString(mark).equals(inputs);
@@ -117,7 +117,7 @@ public final class BuildTemplates {
     }
   }
 
-  private static Path file(TemplateDefinition workbook, Translations words, Path folder) {
+  private static Path file(TemplateDefinition workbook, MessageCatalog words, Path folder) {
     return folder
         .resolve("templates")
         .resolve(words.language())
@@ -133,9 +133,12 @@ public final class BuildTemplates {
       String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
       sheets.add(
           new Sheet(
-              workbook, Translations.english(), marks.resolve(Translations.ENGLISH), packed + own));
-      for (String language : FunctionTexts.LANGUAGES) {
-        Translations words = Translations.in(language, BuildTemplates.class);
+              workbook,
+              MessageCatalog.english(),
+              marks.resolve(MessageCatalog.ENGLISH),
+              packed + own));
+      for (String language : MessageCatalog.LANGUAGES) {
+        MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
         String inputs = drawer + Fingerprint.of(TextCollector.ask(workbook.template(), words));
         sheets.add(new Sheet(workbook, words, marks.resolve(language), inputs));
       }
@@ -146,12 +149,12 @@ public final class BuildTemplates {
   /** Says which texts stay English, and lets no release pass with them. */
   private static void complete(boolean release) {
     List<String> gaps = new ArrayList<>();
-    for (String language : FunctionTexts.LANGUAGES) {
-      Translations words = TextCollector.asked(language);
+    for (String language : MessageCatalog.LANGUAGES) {
+      MessageCatalog words = TextCollector.asked(language);
       Set<String> missing = words.missing();
       if (!missing.isEmpty()) {
         gaps.add(
-            "templates, words_%s.txt: %d of %d texts are missing: %s"
+            "sheets, %s.po: %d of %d texts are missing: %s"
                 .formatted(
                     language, missing.size(), words.asked().size(), String.join(" | ", missing)));
       }
@@ -164,7 +167,7 @@ public final class BuildTemplates {
 
   /** Draws the empty template, and the example in English, which is the template filled. */
   private static void draw(
-      Office office, TemplateDefinition workbook, Translations words, Path folder)
+      Office office, TemplateDefinition workbook, MessageCatalog words, Path folder)
       throws IOException {
     WorkbookWriter drawing = WorkbookWriter.of(office, workbook.template(), words);
     new ExampleLoader(drawing).calculated();

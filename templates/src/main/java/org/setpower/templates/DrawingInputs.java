@@ -20,7 +20,7 @@ final class DrawingInputs {
 
   /** Whether the workbook in English is made from this file: its own, or one shared by all. */
   boolean make(String file) {
-    return !file.matches(".*/words_[a-z]+\\.txt") && (file.startsWith(own) || isShared(file));
+    return file.startsWith(own) || isShared(file);
   }
 
   /** Whether this file draws: a class that all workbooks share. */
@@ -30,7 +30,7 @@ final class DrawingInputs {
 
   /** Whether a file of the packed extension works while sheets are drawn, and is not only read. */
   static boolean work(String file) {
-    return !file.matches("(handbook|icons)/.*|LICENSE|.*\\.txt|description\\.xml");
+    return !file.matches("(handbook|icons)/.*|LICENSE|.*\\.txt|.*\\.po|description\\.xml");
   }
 
   private static boolean isShared(String file) {

@@ -12,8 +12,7 @@ import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.Formula;
 import org.setpower.templates.spec.SheetSpec;
 import org.setpower.templates.spec.TableSpec;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** What the columns of the lists on Kit are called in all languages, so that lists can travel. */
 public final class EquipmentHeadings {
@@ -23,9 +22,9 @@ public final class EquipmentHeadings {
 
   /** A line each heading, and each unit that is a word: English, then the other languages. */
   public static List<String> lines() {
-    Map<String, Translations> languages = new LinkedHashMap<>();
-    FunctionTexts.LANGUAGES.forEach(
-        l -> languages.put(l, Translations.in(l, TemplateRegistry.class)));
+    Map<String, MessageCatalog> languages = new LinkedHashMap<>();
+    MessageCatalog.LANGUAGES.forEach(
+        l -> languages.put(l, MessageCatalog.in(l, MessageCatalog.Speaker.SHEETS)));
     List<String> lines = new ArrayList<>();
     for (String english : english()) {
       List<String> line = new ArrayList<>(List.of(english));

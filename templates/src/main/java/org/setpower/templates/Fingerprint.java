@@ -54,9 +54,17 @@ final class Fingerprint {
     files.keySet().removeIf(isPart.negate());
     for (Map.Entry<String, Path> file : files.entrySet()) {
       digest.update(file.getKey().getBytes(StandardCharsets.UTF_8));
-      digest.update(Files.readAllBytes(file.getValue()));
+      digest.update(content(file.getKey(), file.getValue(), isPart));
     }
     return HexFormat.of().formatHex(digest.digest());
+  }
+
+  /** Of a jar within, as of any folder: only its parts that count. */
+  private static byte[] content(String name, Path file, Predicate<String> isPart)
+      throws IOException {
+    return name.endsWith(".jar")
+        ? of(file, isPart).getBytes(StandardCharsets.UTF_8)
+        : Files.readAllBytes(file);
   }
 
   private static MessageDigest sha256() {

@@ -18,7 +18,7 @@ import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.spec.WorkbookSpec;
 import org.setpower.templates.uno.ExampleLoader;
 import org.setpower.templates.uno.WorkbookWriter;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** The examples of the scenario with their big tables filled to the last row. */
 public final class FullExamples {
@@ -135,7 +135,7 @@ public final class FullExamples {
   public Path fill(Office office, Path templates, Path folder) throws IOException {
     WorkbookSpec template = workbook.template();
     XComponent document = office.open(templates.resolve(template.fileName() + ".ots"));
-    return fill(office, WorkbookWriter.over(document, template, Translations.english()), folder);
+    return fill(office, WorkbookWriter.over(document, template, MessageCatalog.english()), folder);
   }
 
   private Path fill(Office office, WorkbookWriter drawing, Path folder) throws IOException {

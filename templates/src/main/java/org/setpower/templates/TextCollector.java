@@ -20,7 +20,7 @@ import org.setpower.templates.spec.TextBlock;
 import org.setpower.templates.spec.WorkbookSpec;
 import org.setpower.templates.uno.ExampleLoader;
 import org.setpower.templates.uno.WorkbookWriter;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /**
  * Everything that stands on the sheets of a template, as text: to see which texts are translated,
@@ -28,28 +28,31 @@ import org.setpower.text.Translations;
  */
 public final class TextCollector {
   private final Layout layout;
-  private final Translations words;
+  private final MessageCatalog words;
   private final StringBuilder all = new StringBuilder();
 
-  private TextCollector(WorkbookSpec template, Translations words) {
+  private TextCollector(WorkbookSpec template, MessageCatalog words) {
     this.words = words;
     layout = new Layout(template, words);
   }
 
   /** The words of a language, after all templates have asked for their texts. */
-  static Translations asked(String language) {
-    Translations words = Translations.in(language, TextCollector.class);
+  static MessageCatalog asked(String language) {
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
     TemplateRegistry.all().forEach(w -> ask(w.template(), words));
     return words;
   }
 
   /** Argument: a language. Prints lines for its file: the texts that are missing. */
   public static void main(String[] arguments) {
-    asked(arguments[0]).missing().forEach(text -> System.out.println(Translations.line(text, "")));
+    asked(arguments[0])
+        .missing()
+        .forEach(
+            text -> System.out.println(MessageCatalog.entry(MessageCatalog.Speaker.SHEETS, text)));
   }
 
   /** Asks these words for all texts of a template; gives all that stands on it. */
-  static String ask(WorkbookSpec template, Translations words) {
+  static String ask(WorkbookSpec template, MessageCatalog words) {
     TextCollector texts = new TextCollector(template, words);
     texts.note(template.fileName(), template.version(), words.of(template.title()));
     template.tabs().forEach(texts::ask);

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Properties;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.groups.FunctionRegistry;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.registry.text.FunctionTexts;
+import org.setpower.text.MessageCatalog;
 
 /**
  * Sentences that could hurt somebody, in every language: on the sheets, in the words of functions
@@ -31,7 +30,7 @@ class DangerousTextsTest {
   /** Every text of the sheets, in English. */
   private static final Set<String> SHEETS = TextCollector.asked("de").asked();
 
-  private static final Map<String, Translations> WORDS = new HashMap<>();
+  private static final Map<String, MessageCatalog> WORDS = new HashMap<>();
 
   /** A battery that may burn. */
   private static final Pattern HOT =
@@ -89,7 +88,7 @@ class DangerousTextsTest {
           word("is not charged|wird nicht geladen|ne se charge pas|no se carga"));
 
   static Stream<String> languages() {
-    return Stream.concat(Stream.of("en"), FunctionTexts.LANGUAGES.stream());
+    return Stream.concat(Stream.of("en"), MessageCatalog.LANGUAGES.stream());
   }
 
   @ParameterizedTest
@@ -162,27 +161,15 @@ class DangerousTextsTest {
       all.addAll(cautions());
       all.addAll(handbook());
     } else {
-      Properties properties = new Properties();
-      try (var reader =
-          Files.newBufferedReader(
-              Path.of("../functions/src/main/resources/org/setpower/text")
-                  .resolve("words_" + language + ".properties"))) {
-        properties.load(reader);
-      }
-      properties.values().forEach(v -> all.add(v.toString()));
+      MessageCatalog words = FunctionTexts.into(language).asked();
+      words.asked().forEach(s -> all.add(words.of(s)));
     }
-    for (String line : commands(language.equals("en") ? "de" : language)) {
-      String[] sides = line.split(" = ", 2);
-      if (sides.length == 2) {
-        all.add(sides[language.equals("en") ? 0 : 1]);
-      }
+    MessageCatalog commands =
+        MessageCatalog.in(language.equals("en") ? "de" : language, MessageCatalog.Speaker.COMMANDS);
+    for (String s : commands.translated()) {
+      all.addAll(language.equals("en") ? List.of(s) : commands.forms(s));
     }
     return all;
-  }
-
-  private static List<String> commands(String language) throws IOException {
-    return Files.readAllLines(
-        EXTENSION.resolve("resources/org/setpower/command/message/words_" + language + ".txt"));
   }
 
   private static List<String> cautions() {
@@ -205,7 +192,7 @@ class DangerousTextsTest {
 
   private static String in(String language, String english) {
     return WORDS
-        .computeIfAbsent(language, l -> Translations.in(l, TemplateRegistry.class))
+        .computeIfAbsent(language, l -> MessageCatalog.in(l, MessageCatalog.Speaker.SHEETS))
         .of(english);
   }
 

@@ -47,7 +47,6 @@ class DrawingInputsTest {
       assertThat(DrawingInputs.draw(file(shared))).as(shared.getName()).isTrue();
     }
     assertThat(inputs.make("org/setpower/templates/scenario/days.csv")).isTrue();
-    assertThat(inputs.make("org/setpower/templates/words_de.txt")).isFalse();
   }
 
   /** What one workbook read of another would not be noticed. */

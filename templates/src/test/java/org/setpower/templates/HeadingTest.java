@@ -14,19 +14,18 @@ import org.setpower.templates.layout.Hyphenation;
 import org.setpower.templates.layout.Layout;
 import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.WorkbookSpec;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** Headings have room: no word of one is cut in the middle, in any language, on any tab. */
 class HeadingTest {
   static Stream<String> languages() {
-    return Stream.concat(Stream.of(Translations.ENGLISH), FunctionTexts.LANGUAGES.stream());
+    return Stream.concat(Stream.of(MessageCatalog.ENGLISH), MessageCatalog.LANGUAGES.stream());
   }
 
   @ParameterizedTest
   @MethodSource("languages")
   void no_word_is_cut(String language) {
-    Translations words = Translations.in(language, BuildTemplates.class);
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
     List<String> cut =
         TemplateRegistry.all().stream()
             .flatMap(w -> cut(w.template(), new Layout(w.template(), words)))
@@ -53,7 +52,7 @@ class HeadingTest {
   @ParameterizedTest
   @MethodSource("languages")
   void every_word_that_may_be_divided_stands_in_a_heading(String language) {
-    Translations words = Translations.in(language, BuildTemplates.class);
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
     Set<String> written =
         TemplateRegistry.all().stream()
             .flatMap(w -> written(w.template(), new Layout(w.template(), words)))

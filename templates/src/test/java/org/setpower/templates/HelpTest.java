@@ -9,8 +9,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.templates.layout.HeadingLayout;
 import org.setpower.templates.layout.Layout;
 import org.setpower.templates.spec.WorkbookSpec;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** Help beside a single cell runs on to the right: it ends before the printed page does. */
 class HelpTest {
@@ -18,13 +17,13 @@ class HelpTest {
   private static final double REGULAR = 0.93;
 
   static Stream<String> languages() {
-    return Stream.concat(Stream.of(Translations.ENGLISH), FunctionTexts.LANGUAGES.stream());
+    return Stream.concat(Stream.of(MessageCatalog.ENGLISH), MessageCatalog.LANGUAGES.stream());
   }
 
   @ParameterizedTest
   @MethodSource("languages")
   void help_ends_on_its_page(String language) {
-    Translations words = Translations.in(language, BuildTemplates.class);
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
     List<String> cut =
         TemplateRegistry.all().stream()
             .flatMap(w -> cut(w.template(), new Layout(w.template(), words), words))
@@ -32,7 +31,7 @@ class HelpTest {
     assertThat(cut).isEmpty();
   }
 
-  private static Stream<String> cut(WorkbookSpec template, Layout layout, Translations words) {
+  private static Stream<String> cut(WorkbookSpec template, Layout layout, MessageCatalog words) {
     return template.fields().stream()
         .filter(f -> !layout.help(f).tab().isHidden())
         .filter(f -> millimetres(words.of(f.help())) > room(layout, layout.help(f)))

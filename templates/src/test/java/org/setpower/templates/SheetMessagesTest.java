@@ -2,6 +2,7 @@ package org.setpower.templates;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,8 +17,8 @@ import org.setpower.templates.spec.ColumnSpec;
 import org.setpower.templates.spec.TableBase;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.spec.WorkbookSpec;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.text.Allowance;
+import org.setpower.text.MessageCatalog;
 
 /** The texts of the templates in other languages. */
 class SheetMessagesTest {
@@ -26,7 +27,7 @@ class SheetMessagesTest {
   private static final Pattern SHEET = Pattern.compile("\\$('[^']*'|[\\p{L}]+)\\.");
 
   static List<String> languages() {
-    return FunctionTexts.LANGUAGES;
+    return MessageCatalog.LANGUAGES;
   }
 
   @ParameterizedTest
@@ -37,8 +38,15 @@ class SheetMessagesTest {
 
   @ParameterizedTest
   @MethodSource("languages")
+  void no_more_texts_are_missing_than_allowed(String language) throws IOException {
+    Allowance.check(
+        language, MessageCatalog.Speaker.SHEETS, TextCollector.asked(language).missing());
+  }
+
+  @ParameterizedTest
+  @MethodSource("languages")
   void every_value_has_its_place(String language) {
-    Translations words = TextCollector.asked(language);
+    MessageCatalog words = TextCollector.asked(language);
     for (String english : words.asked()) {
       assertThat(PLACE.matcher(words.of(english)).results().count())
           .as(english)
@@ -58,7 +66,7 @@ class SheetMessagesTest {
 
   private static void check(WorkbookSpec template, String language) {
     Layout english = new Layout(template);
-    Layout other = new Layout(template, Translations.in(language, TemplateRegistry.class));
+    Layout other = new Layout(template, MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
     List<String> names = template.tabs().stream().map(other::name).toList();
     assertThat(names).doesNotHaveDuplicates().noneMatch(n -> n.matches(".*[\\[\\]*?:/\\\\'].*"));
     for (TableBase rows : template.tables()) {

@@ -1,5 +1,6 @@
 package org.setpower.command.csv;
 
+import static org.setpower.command.message.CommandMessages.plural;
 import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.uno.Exception;
@@ -112,7 +113,7 @@ final class EquipmentCsvImport {
 
   /** How it went, with a line for everything that is wrong. */
   String report() {
-    String good = say(rows.size() == 1 ? "{} row is good" : "{} rows are good", rows.size());
+    String good = plural("{} row is good", "{} rows are good", rows.size());
     StringBuilder text = new StringBuilder(table.title()).append(": ").append(good);
     text.append(complaints.isEmpty() ? say(", nothing is wrong.") : ".");
     complaints.stream().limit(MOST_COMPLAINTS).forEach(c -> text.append('\n').append(c));

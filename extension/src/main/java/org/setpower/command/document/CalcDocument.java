@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.setpower.command.message.UserMessageException;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /** A spreadsheet document. */
@@ -152,7 +152,7 @@ public record CalcDocument(XComponent document) {
     }
     return origin.matches(".*-[a-z]{2}")
         ? origin.substring(origin.length() - 2)
-        : Translations.ENGLISH;
+        : MessageCatalog.ENGLISH;
   }
 
   private XPropertySet own() {

@@ -20,10 +20,8 @@ import com.sun.star.uno.Exception;
 import com.sun.star.util.XProtectable;
 import java.util.LinkedHashSet;
 import java.util.Set;
-import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /** A sheet of a command at the end of a document. */
@@ -39,8 +37,8 @@ public final class ReportSheet {
   /** What it is called in all languages: a document may come from an office in another one. */
   public static Set<String> names(String english) {
     Set<String> names = new LinkedHashSet<>(Set.of(english));
-    FunctionTexts.LANGUAGES.forEach(
-        l -> names.add(Translations.in(l, CommandMessages.class).of(english)));
+    MessageCatalog.LANGUAGES.forEach(
+        l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.COMMANDS).of(english)));
     return names;
   }
 

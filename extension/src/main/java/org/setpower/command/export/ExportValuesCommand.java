@@ -1,5 +1,6 @@
 package org.setpower.command.export;
 
+import static org.setpower.command.message.CommandMessages.plural;
 import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.awt.XTextComponent;
@@ -125,9 +126,7 @@ public final class ExportValuesCommand implements Command {
   }
 
   private static String sentence(Map<ValuesExport.Kind, String> targets, int cells) {
-    return (cells == 1
-            ? say("Written, with {} cell as a value:", cells)
-            : say("Written, with {} cells as values:", cells))
+    return plural("Written, with {} cell as a value:", "Written, with {} cells as values:", cells)
         + "\n"
         + targets.values().stream()
             .map(ExportValuesCommand::path)

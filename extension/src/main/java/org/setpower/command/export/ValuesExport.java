@@ -35,7 +35,7 @@ import org.setpower.command.message.Progress;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.print.PrintAnchors;
 import org.setpower.command.print.PrintRangeFitter;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /**
@@ -197,7 +197,7 @@ public final class ValuesExport {
   private static String line(CalcDocument book) throws Exception {
     String now = LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm"));
     String revision = book.named(REVISION);
-    Translations words = CommandMessages.in(book.language());
+    MessageCatalog words = CommandMessages.in(book.language());
     if (!revision.isBlank()) {
       return words.say(
           "Values of {}, revision {}: changing a cell changes nothing else.", now, revision);

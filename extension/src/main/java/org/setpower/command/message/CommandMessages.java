@@ -3,28 +3,28 @@ package org.setpower.command.message;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.uno.Exception;
 import com.sun.star.uno.XComponentContext;
-import org.setpower.text.FunctionTexts;
-import org.setpower.text.Translations;
+import org.setpower.registry.text.FunctionTexts;
+import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /** What users read, in the language of the office; an office has one, and so has this class. */
 public final class CommandMessages {
-  private static volatile Translations words = Translations.english();
-  private static volatile FunctionTexts functions;
+  private static volatile String locale = MessageCatalog.ENGLISH;
+  private static volatile MessageCatalog words = MessageCatalog.english();
 
   private CommandMessages() {}
 
   /** Takes the language of the office. */
   public static void as(XComponentContext context) {
-    String language = language(context);
-    if (!language.equals(words.language())) {
-      words = Translations.in(language, CommandMessages.class);
-      functions = words.isEnglish() ? null : FunctionTexts.into(language);
+    String now = locale(context);
+    if (!now.equals(locale)) {
+      words = MessageCatalog.in(now, MessageCatalog.Speaker.COMMANDS);
+      locale = now;
     }
   }
 
-  /** The ISO 639 code of the office's language; English where it is not known. */
-  private static String language(XComponentContext context) {
+  /** The office's language with its country, as de-AT; English where it is not known. */
+  private static String locale(XComponentContext context) {
     try {
       Object provider =
           context
@@ -36,9 +36,9 @@ public final class CommandMessages {
               .createInstanceWithArguments(
                   "com.sun.star.configuration.ConfigurationAccess",
                   new Object[] {Uno.property("nodepath", "/org.openoffice.Setup/L10N")});
-      return String.valueOf(Uno.get(node, "ooLocale")).replaceFirst("-.*", "");
+      return String.valueOf(Uno.get(node, "ooLocale"));
     } catch (Exception | com.sun.star.uno.RuntimeException e) {
-      return Translations.ENGLISH;
+      return MessageCatalog.ENGLISH;
     }
   }
 
@@ -53,14 +53,19 @@ public final class CommandMessages {
   }
 
   /** Texts in the language of a document; that of the office where it is empty. */
-  public static Translations in(String language) {
+  public static MessageCatalog in(String language) {
     return language.isEmpty() || language.equals(words.language())
         ? words
-        : Translations.in(language, CommandMessages.class);
+        : MessageCatalog.in(language, MessageCatalog.Speaker.COMMANDS);
+  }
+
+  /** A text about a count, which is its first value: in the form that the language has for it. */
+  public static String plural(String one, String many, long count, Object... values) {
+    return words.plural(one, many, count, values);
   }
 
   /** The words of the functions. */
-  public static LocalizedFunctionTexts functions() {
-    return new LocalizedFunctionTexts(functions);
+  public static FunctionTexts functions() {
+    return FunctionTexts.into(locale);
   }
 }

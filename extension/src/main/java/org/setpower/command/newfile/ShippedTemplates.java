@@ -10,7 +10,7 @@ import org.setpower.command.CommandContext;
 import org.setpower.command.FileStore;
 import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /** The sheets that ship with the extension. */
@@ -42,7 +42,7 @@ public final class ShippedTemplates {
     ShippedTemplates shelf = new ShippedTemplates(desk);
     shelf.collect(desk.shipped("templates/" + language));
     if (shelf.items.isEmpty()) { // built without this language
-      shelf.collect(desk.shipped("templates/" + Translations.ENGLISH));
+      shelf.collect(desk.shipped("templates/" + MessageCatalog.ENGLISH));
     }
     shelf.collect(desk.shipped("examples"));
     shelf.items.sort(Comparator.comparing((Item i) -> !i.isEmpty()).thenComparing(Item::title));

@@ -1,5 +1,6 @@
 package org.setpower.command.repair;
 
+import static org.setpower.command.message.CommandMessages.plural;
 import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.uno.Exception;
@@ -84,8 +85,7 @@ public final class RepairFormulasCommand implements Command {
   }
 
   private static String told(int mended, ErrorCells fresh) {
-    String formulas =
-        mended == 1 ? say("{} formula restored.", mended) : say("{} formulas restored.", mended);
+    String formulas = plural("{} formula restored.", "{} formulas restored.", mended);
     return fresh.isEmpty()
         ? formulas
         : say("Cells newly in error: {}, the first is {}.", fresh.count(), fresh.first())

@@ -1,5 +1,6 @@
 package org.setpower.command.rows;
 
+import static org.setpower.command.message.CommandMessages.plural;
 import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.container.XNameAccess;
@@ -189,7 +190,7 @@ final class TableRows {
   }
 
   private static String rows(int count) {
-    return say(count == 1 ? "{} row" : "{} rows", count);
+    return plural("{} row", "{} rows", count);
   }
 
   /** Copies, as moved cells would take the formulas that read them along. */

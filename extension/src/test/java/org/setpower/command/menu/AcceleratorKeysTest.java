@@ -17,9 +17,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.setpower.command.message.CommandMessages;
 import org.setpower.command.settings.Setting;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** In every language each label of a window and each entry of the menu has a letter of its own. */
 class AcceleratorKeysTest {
@@ -73,10 +72,10 @@ class AcceleratorKeysTest {
     return labels;
   }
 
-  private static Translations words(String language) {
-    return language.equals(Translations.ENGLISH)
-        ? Translations.english()
-        : Translations.in(language, CommandMessages.class);
+  private static MessageCatalog words(String language) {
+    return language.equals(MessageCatalog.ENGLISH)
+        ? MessageCatalog.english()
+        : MessageCatalog.in(language, MessageCatalog.Speaker.COMMANDS);
   }
 
   /** The letter behind the tilde, as a keyboard has it. */
@@ -90,7 +89,7 @@ class AcceleratorKeysTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "fr", "es"})
   void no_two_labels_of_a_window_share_one(String language) {
-    Translations words = words(language);
+    MessageCatalog words = words(language);
     WINDOWS.forEach(
         (window, labels) ->
             assertThat(labels.stream().map(words::of).map(AcceleratorKeysTest::letter))
@@ -101,7 +100,7 @@ class AcceleratorKeysTest {
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "fr", "es"})
   void no_two_entries_of_the_menu_share_one(String language) throws IOException {
-    Translations words = words(language);
+    MessageCatalog words = words(language);
     String menu = Files.readString(Path.of("src/main/oxt/Addons.xcu"));
     menu = menu.substring(menu.indexOf("Submenu"), menu.indexOf("OfficeToolBar"));
     List<String> titles =

@@ -20,7 +20,7 @@ import org.setpower.plan.finding.Finding;
  * The English sentences, from {@code findings.properties}. Numbers and dates are written as the
  * locale writes them; the words are English whatever the locale.
  */
-public final class EnglishMessages implements Messages {
+public class EnglishMessages implements Messages {
   private final Properties sentences = new Properties();
   private final Map<List<Object>, MessageFormat> formats = new ConcurrentHashMap<>();
 
@@ -42,12 +42,19 @@ public final class EnglishMessages implements Messages {
     Object[] shown = finding.arguments().stream().map(a -> shown(a, locale)).toArray();
     String key = finding.key().key();
     MessageFormat format =
-        formats.computeIfAbsent(List.of(key, locale), k -> new MessageFormat(pattern(key), locale));
+        formats.computeIfAbsent(
+            List.of(key, locale), k -> new MessageFormat(text(pattern(key)), locale));
     // a format is not for two threads at once
     return ((MessageFormat) format.clone()).format(shown);
   }
 
-  private String pattern(String key) {
+  @Override
+  public String text(String english) {
+    return english;
+  }
+
+  /** The English sentence of a key, as a pattern. */
+  final String pattern(String key) {
     String pattern = sentences.getProperty(key);
     if (pattern == null) {
       throw new IllegalStateException("no sentence for " + key);
@@ -55,9 +62,12 @@ public final class EnglishMessages implements Messages {
     return pattern;
   }
 
-  private static Object shown(Object argument, Locale locale) {
+  private Object shown(Object argument, Locale locale) {
     if (argument instanceof InputColumn column) {
-      return column.heading();
+      return column.heading(this);
+    }
+    if (argument instanceof InputTable<?> table) {
+      return text(table.heading());
     }
     if (argument instanceof LocalDate date) {
       return DateTimeFormatter.ofPattern("d MMM uuuu", locale).format(date);

@@ -3,6 +3,8 @@ package org.setpower.plan.common;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.setpower.base.TextEnum;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
@@ -36,9 +38,18 @@ public record InputColumn(
   /** Characters of a text cell; more is no name of anything and takes time. */
   public static final int LONGEST_TEXT = 255;
 
+  private static final Pattern NUMBERED = Pattern.compile("(.+) (\\d+)");
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
   private static final double FIRST_DAY = 32_874; // 1 Jan 1990
   private static final double LAST_DAY = 109_574; // 31 Dec 2199
+
+  /** The heading in a language; the number of a column of a list stays. */
+  public String heading(Messages messages) {
+    Matcher numbered = NUMBERED.matcher(heading);
+    return numbered.matches() && key.endsWith(numbered.group(2))
+        ? messages.text(numbered.group(1)) + " " + numbered.group(2)
+        : messages.text(heading);
+  }
 
   /** Whether a blank is a stop. */
   public boolean isRequired() {

@@ -96,6 +96,11 @@ public final class InputTable<T extends Record> {
     return declaration.heading();
   }
 
+  @Override
+  public String toString() {
+    return key();
+  }
+
   /** Rows that a sheet has room for. */
   public int rows() {
     return declaration.rows();
@@ -153,14 +158,14 @@ public final class InputTable<T extends Record> {
   public InputRows<T> read(Object range) {
     if (!(range instanceof Object[][] typed) || typed.length < 2 || typed[0] == null) {
       return new InputRows<>(
-          this, List.of(), Optional.of(Finding.of(CommonFinding.UNREADABLE_TABLE, heading())));
+          this, List.of(), Optional.of(Finding.of(CommonFinding.UNREADABLE_TABLE, this)));
     }
     Object[][] cells = isUpright() ? turned(typed) : typed;
     int last = cells.length - 1;
     int[] places = places(cells[0]);
     Optional<Finding> fault = fault(cells[0], places);
     if (fault.isEmpty() && !END.equals(InputColumn.trimmed(cell(cells[last], 0)))) {
-      fault = Optional.of(Finding.of(CommonFinding.NO_END_ROW, heading()));
+      fault = Optional.of(Finding.of(CommonFinding.NO_END_ROW, this));
     }
     List<InputRow<T>> rows = new ArrayList<>(last);
     for (int i = 1; i < last; i++) {
@@ -214,7 +219,7 @@ public final class InputTable<T extends Record> {
     String list = wrong.stream().sorted().limit(5).collect(Collectors.joining(", "));
     return wrong.isEmpty()
         ? Optional.empty()
-        : Optional.of(Finding.of(CommonFinding.WRONG_KEYS, heading(), list));
+        : Optional.of(Finding.of(CommonFinding.WRONG_KEYS, this, list));
   }
 
   private InputRow<T> blank(int number) {

@@ -33,9 +33,26 @@ public final class Issues {
     }
 
     /** Table and rows, the first eight by name. */
-    public String where() {
+    public Place where() {
       String first = names.stream().sorted().limit(NAMED).collect(Collectors.joining(", "));
-      return table + ": " + first + (names.size() > NAMED ? ", …" : "");
+      return new Place(table, first + (names.size() > NAMED ? ", …" : ""));
+    }
+  }
+
+  /**
+   * Where an issue is.
+   *
+   * @param table heading of the table, which is translated
+   * @param rows names of its rows
+   */
+  public record Place(String table, String rows) {
+    String in(Messages messages) {
+      return messages.text(table) + ": " + rows;
+    }
+
+    @Override
+    public String toString() {
+      return table + ": " + rows;
     }
   }
 

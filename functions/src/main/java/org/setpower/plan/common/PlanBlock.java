@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
+import org.setpower.text.MessageCatalog;
 
 /**
  * Carries a plan across: ranges of a sheet in, the block of the sheet out. It answers whatever is
@@ -19,16 +20,6 @@ public final class PlanBlock {
   private static final int MOST_ROWS = 20_000;
 
   private PlanBlock() {}
-
-  /** Loaded by the first block only. */
-  private static final class Sentences {
-    private static final Messages MESSAGES = new EnglishMessages();
-  }
-
-  /** What makes sentences of findings, in every language. */
-  public static Messages messages() {
-    return Sentences.MESSAGES;
-  }
 
   /**
    * The block.
@@ -41,7 +32,7 @@ public final class PlanBlock {
     Optional<Answer> asked = Answer.read(answer);
     if (asked.isEmpty()) {
       Finding unread = Finding.of(CommonFinding.WRONG_ANSWER, "#");
-      String sentence = Sentences.MESSAGES.sentence(unread, Locale.ENGLISH);
+      String sentence = Messages.in(MessageCatalog.ENGLISH).sentence(unread, Locale.ENGLISH);
       return new Object[][] {{Verdict.STOP.code(), sentence}};
     }
     List<Finding> stops = new ArrayList<>();
@@ -57,10 +48,11 @@ public final class PlanBlock {
 
   private static Object[][] matrix(
       PlanModel model, PlanResult result, Answer answer, List<Finding> stops, Locale locale) {
+    Messages messages = Messages.in(answer.language());
     try {
-      return result.matrix(answer, stops, Sentences.MESSAGES, locale);
+      return result.matrix(answer, stops, messages, locale);
     } catch (RuntimeException | StackOverflowError e) {
-      return PlanResult.failed(model, e).matrix(answer, Sentences.MESSAGES, locale);
+      return PlanResult.failed(model, e).matrix(answer, messages, locale);
     }
   }
 

@@ -216,6 +216,9 @@ public final class PlanResult {
     if (value instanceof Boolean yes) {
       return yes ? "yes" : "no";
     }
+    if (value instanceof Issues.Place place) {
+      return place.in(messages);
+    }
     if (value instanceof List<?> list) {
       return messages.sentences(list.stream().map(Finding.class::cast).toList(), locale);
     }

@@ -33,5 +33,22 @@ public record Trace(List<Step> steps) {
       String unit,
       List<Object> values,
       boolean typed,
-      String rule) {}
+      String rule) {
+    /** The step with headings and rule in a language. */
+    private Step in(Messages messages) {
+      return new Step(
+          messages.text(table),
+          rows,
+          messages.text(heading),
+          unit,
+          values,
+          typed,
+          messages.text(rule));
+    }
+  }
+
+  /** All steps with their headings and rules in a language. */
+  public Trace in(Messages messages) {
+    return new Trace(steps.stream().map(s -> s.in(messages)).toList());
+  }
 }

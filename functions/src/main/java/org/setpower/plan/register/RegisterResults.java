@@ -2,6 +2,7 @@ package org.setpower.plan.register;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -606,7 +607,7 @@ public final class RegisterResults {
                 "incidents.type"
               },
               rule = "Table and rows with this cause, the first eight by name.")
-          String where,
+          Issues.Place where,
       @Result(
               key = "rows",
               heading = "Rows",

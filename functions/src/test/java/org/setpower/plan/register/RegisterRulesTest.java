@@ -9,10 +9,13 @@ import static org.setpower.plan.register.RegisterSamples.sound;
 import static org.setpower.plan.register.RegisterSamples.stock;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.plan.common.Answer;
+import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
@@ -218,8 +221,19 @@ class RegisterRulesTest {
     List<RegisterResults.IssueRow> issues = ranges.calculate().rows(RegisterResults.ISSUES);
     assertThat(issues).hasSize(1);
     assertThat(issues.get(0).rows()).isEqualTo(300);
-    assertThat(issues.get(0).where()).startsWith("Batteries: P1-100, P1-101").endsWith("…");
+    assertThat(issues.get(0).where().toString())
+        .startsWith("Batteries: P1-100, P1-101")
+        .endsWith("…");
     assertThat(summary(ranges).notInspected()).isEqualTo(300);
+    Object[][] german =
+        ranges
+            .calculate()
+            .matrix(
+                new Answer(List.of("issues.where", "issues.reasons"), 400),
+                Messages.in("de"),
+                Locale.GERMAN);
+    assertThat(german[1][0].toString()).startsWith("Akkus: P1-100");
+    assertThat(german[1][1].toString()).startsWith("Der Akku ist nicht geprüft");
   }
 
   @ParameterizedTest

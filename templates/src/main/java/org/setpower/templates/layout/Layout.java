@@ -27,7 +27,7 @@ import org.setpower.templates.spec.SheetSpec;
 import org.setpower.templates.spec.TableBase;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.spec.WorkbookSpec;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** Where everything of a template stands. Rows and columns count from 0. */
 public final class Layout implements Addresses {
@@ -61,7 +61,7 @@ public final class Layout implements Addresses {
   public record CellPosition(SheetSpec tab, int column, int row, int span) {}
 
   private final WorkbookSpec template;
-  private final Translations words;
+  private final MessageCatalog words;
   private final Hyphenation syllables;
   private final Set<String> typed = new HashSet<>();
   private final Set<ColumnSpec> charted = Collections.newSetFromMap(new IdentityHashMap<>());
@@ -76,11 +76,11 @@ public final class Layout implements Addresses {
 
   /** Lays out a template in English. */
   public Layout(WorkbookSpec template) {
-    this(template, Translations.english());
+    this(template, MessageCatalog.english());
   }
 
   /** Lays out a template in the language of these words. */
-  public Layout(WorkbookSpec template, Translations words) {
+  public Layout(WorkbookSpec template, MessageCatalog words) {
     this.template = template;
     this.words = words;
     this.syllables = Hyphenation.in(words.language());
@@ -300,7 +300,7 @@ public final class Layout implements Addresses {
   }
 
   @Override
-  public Translations words() {
+  public MessageCatalog words() {
     return words;
   }
 

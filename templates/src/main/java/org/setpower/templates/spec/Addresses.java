@@ -1,12 +1,12 @@
 package org.setpower.templates.spec;
 
 import java.util.List;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** Where the parts of a file stand once it is laid out: what formulas are written with. */
 public interface Addresses {
   /** The language that it is laid out in. */
-  Translations words();
+  MessageCatalog words();
 
   /** Whether a text is typed into cells, so that it is the same in all languages. */
   boolean isTyped(String word);

@@ -1,6 +1,6 @@
 package org.setpower.templates.spec;
 
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /**
  * Where a formula stands.
@@ -11,7 +11,7 @@ import org.setpower.text.Translations;
  * @param inName whether it stands in a name, which means the same wherever it is used
  */
 public record CellContext(Addresses layout, TableBase rows, int row, boolean inName) {
-  Translations words() {
+  MessageCatalog words() {
     return layout.words();
   }
 }

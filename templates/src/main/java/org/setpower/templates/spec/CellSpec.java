@@ -2,7 +2,7 @@ package org.setpower.templates.spec;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /**
  * What a {@link FieldSpec} (one cell) and a {@link ColumnSpec} (a cell in every row) have in
@@ -250,7 +250,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
   }
 
   /** The sentence that is shown when something wrong is typed. */
-  public String error(Translations language) {
+  public String error(MessageCatalog language) {
     String name = language.of(heading);
     if (!words.isEmpty() && onlyListed) {
       return language.say("Pick {} from the list: {}.", name, String.join(", ", words));
@@ -292,7 +292,7 @@ public abstract class CellSpec<T extends CellSpec<T>> implements Formula {
     return Double.isInfinite(most) ? from : both;
   }
 
-  private static String bound(double value, Translations language) {
+  private static String bound(double value, MessageCatalog language) {
     double shown = Math.round(value * 1e9) / 1e9; // 110 %, not 110.00000000000001 %
     String plain = shown == Math.rint(shown) ? String.valueOf((long) shown) : String.valueOf(shown);
     return language.isEnglish() ? plain : plain.replace('.', ',');

@@ -1,6 +1,6 @@
 package org.setpower.templates.spec;
 
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** One cell with its label before it and its help behind it. */
 public final class FieldSpec extends CellSpec<FieldSpec> {
@@ -33,7 +33,7 @@ public final class FieldSpec extends CellSpec<FieldSpec> {
     return is(sentence);
   }
 
-  public Object initial(Translations words) {
+  public Object initial(MessageCatalog words) {
     return spoken ? words.of((String) initial) : initial;
   }
 

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /**
  * Something that stands in a formula: a cell, a column, a value, a call of one of our functions, a
@@ -167,7 +167,7 @@ public interface Formula {
         values.add(
             "\"&" + (part instanceof CellSpec<?> i ? i.format().text(value) : value) + "&\"");
       }
-      return Translations.fill(words, values.toArray()).replace("\"\"&", "").replace("&\"\"", "");
+      return MessageCatalog.fill(words, values.toArray()).replace("\"\"&", "").replace("&\"\"", "");
     }
   }
 

@@ -24,7 +24,7 @@ import org.setpower.templates.spec.FieldSpec;
 import org.setpower.templates.spec.SheetSpec;
 import org.setpower.templates.spec.TableBase;
 import org.setpower.templates.spec.TableSpec;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /**
  * Fills a drawn template with rows of CSV files, whose heading line names the columns (without
@@ -36,14 +36,14 @@ public final class ExampleLoader {
   private static final int LETTERS_OF_A_FIELD = 24;
 
   private final WorkbookWriter drawing;
-  private final Translations words;
+  private final MessageCatalog words;
 
   public ExampleLoader(WorkbookWriter drawing) {
-    this(drawing, Translations.english());
+    this(drawing, MessageCatalog.english());
   }
 
   /** Fills in the language of these words; words that are compared stay. */
-  ExampleLoader(WorkbookWriter drawing, Translations words) {
+  ExampleLoader(WorkbookWriter drawing, MessageCatalog words) {
     this.drawing = drawing;
     this.words = words;
   }
@@ -158,7 +158,7 @@ public final class ExampleLoader {
   }
 
   /** The texts that a table starts with, in these words. */
-  public static List<String> ask(TableSpec table, Translations words) {
+  public static List<String> ask(TableSpec table, MessageCatalog words) {
     List<String> texts = new ArrayList<>();
     if (table.startsFrom() != null) {
       for (CSVRecord line : read(table.startsBeside(), table.startsFrom())) {
@@ -171,7 +171,7 @@ public final class ExampleLoader {
     return texts;
   }
 
-  private static String inWords(CellSpec<?> item, String text, Translations words) {
+  private static String inWords(CellSpec<?> item, String text, MessageCatalog words) {
     return item.options().isEmpty() && text.matches(".*\\p{Lower}{3}.*") ? words.of(text) : text;
   }
 

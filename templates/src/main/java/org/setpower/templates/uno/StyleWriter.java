@@ -19,7 +19,7 @@ import java.util.Set;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.CellStyle;
 import org.setpower.templates.spec.SheetSpec;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** The cell and page styles of a document, made from {@link CellStyle}. */
 final class StyleWriter {
@@ -45,7 +45,7 @@ final class StyleWriter {
     cells = family(families, "CellStyles");
     pages = family(families, "PageStyles");
     Object base = UnoAccess.ask(() -> cells.getByName("Default"));
-    if (!language.equals(Translations.ENGLISH)) {
+    if (!language.equals(MessageCatalog.ENGLISH)) {
       UnoAccess.set(document, "CharLocale", this.language);
       UnoAccess.set(base, "CharLocale", this.language);
     }

@@ -8,7 +8,7 @@ import com.sun.star.table.XCellRange;
 import java.util.stream.Collectors;
 import org.setpower.templates.layout.Layout;
 import org.setpower.templates.spec.CellSpec;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /** Input help, lists, limits and error messages of the cells to fill. */
 final class ValidationWriter {
@@ -17,7 +17,7 @@ final class ValidationWriter {
   private ValidationWriter() {}
 
   static void put(XCellRange cells, CellSpec<?> item, Layout layout) {
-    Translations words = layout.words();
+    MessageCatalog words = layout.words();
     Object validation = UnoAccess.get(cells, "Validation");
     UnoAccess.set(validation, "IgnoreBlankCells", true);
     UnoAccess.set(validation, "ShowInputMessage", !item.help().isEmpty());

@@ -57,7 +57,7 @@ import org.setpower.templates.spec.TableBase;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.spec.TextBlock;
 import org.setpower.templates.spec.WorkbookSpec;
-import org.setpower.text.Translations;
+import org.setpower.text.MessageCatalog;
 
 /**
  * A template drawn in an office: values and formulas, styles, validation, names, charts, print
@@ -86,7 +86,7 @@ public final class WorkbookWriter {
   private static final double LETTERS_PER_MM = 0.58; // of 10 pt, on the safe side
 
   private final WorkbookSpec template;
-  private final Translations words;
+  private final MessageCatalog words;
   private final Layout layout;
   private final XComponent document;
   private final XSpreadsheetDocument book;
@@ -95,7 +95,7 @@ public final class WorkbookWriter {
   private final Map<TableBase, Integer> filled = new IdentityHashMap<>();
 
   private WorkbookWriter(
-      XComponent document, WorkbookSpec template, Translations words, StyleWriter styles) {
+      XComponent document, WorkbookSpec template, MessageCatalog words, StyleWriter styles) {
     this.template = template;
     this.words = words;
     this.document = document;
@@ -106,11 +106,11 @@ public final class WorkbookWriter {
 
   /** Draws a template into a new document, in English. */
   public static WorkbookWriter of(Office office, WorkbookSpec template) throws IOException {
-    return of(office, template, Translations.english());
+    return of(office, template, MessageCatalog.english());
   }
 
   /** Draws a template into a new document, in the language of these words. */
-  public static WorkbookWriter of(Office office, WorkbookSpec template, Translations words)
+  public static WorkbookWriter of(Office office, WorkbookSpec template, MessageCatalog words)
       throws IOException {
     XComponent document = office.newSpreadsheet();
     StyleWriter styles = new StyleWriter(document, words.language());
@@ -121,7 +121,7 @@ public final class WorkbookWriter {
 
   /** A finished drawing, opened again to be filled. */
   public static WorkbookWriter over(
-      XComponent document, WorkbookSpec template, Translations words) {
+      XComponent document, WorkbookSpec template, MessageCatalog words) {
     WorkbookWriter drawing =
         new WorkbookWriter(document, template, words, null); // it has its styles
     drawing.reopen();

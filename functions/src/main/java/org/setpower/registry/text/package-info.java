@@ -1,0 +1,2 @@
+/** The texts of the function wizard in other languages. */
+package org.setpower.registry.text;

@@ -1,0 +1,90 @@
+package org.setpower.plan.common;
+
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+
+/** All texts of all plans that users read and that are translated. */
+final class PlanTexts {
+  private PlanTexts() {}
+
+  /** Every plan: the constants of type {@link PlanModel}. */
+  static List<PlanModel> models() {
+    return new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.setpower.plan")
+            .stream()
+            .flatMap(c -> c.getFields().stream())
+            .filter(f -> f.getRawType().isEquivalentTo(PlanModel.class))
+            .filter(f -> f.getModifiers().contains(JavaModifier.STATIC))
+            .map(PlanTexts::model)
+            .sorted(Comparator.comparing(PlanModel::name))
+            .toList();
+  }
+
+  private static PlanModel model(JavaField field) {
+    try {
+      return (PlanModel) field.reflect().get(null);
+    } catch (IllegalAccessException e) {
+      throw new IllegalStateException(field.getFullName(), e);
+    }
+  }
+
+  /** The patterns of all sentences. */
+  static Set<String> sentences() {
+    EnglishMessages english = new EnglishMessages();
+    Set<String> all = new TreeSet<>();
+    Stream.concat(
+            Arrays.stream(CommonFinding.values()),
+            models().stream().flatMap(m -> m.findings().stream()))
+        .map(FindingKey::key)
+        .forEach(k -> all.add(english.pattern(k)));
+    return all;
+  }
+
+  /** Sentences, headings, rules and helps. */
+  static Set<String> all() {
+    Set<String> all = new TreeSet<>(sentences());
+    Messages asked = new Asked(all);
+    for (PlanModel model : models()) {
+      for (InputTable<?> table : model.inputs()) {
+        all.add(table.heading());
+        for (InputColumn column : table.columns()) {
+          column.heading(asked);
+          all.addAll(List.of(column.help(), column.blank()));
+        }
+      }
+      for (ResultTable<?> table : model.results()) {
+        all.add(table.heading());
+        table.columns().forEach(c -> all.addAll(List.of(c.heading(), c.rule())));
+      }
+    }
+    all.remove("");
+    return all;
+  }
+
+  /** Notes what it is asked for. */
+  private record Asked(Set<String> texts) implements Messages {
+    @Override
+    public String text(String english) {
+      texts.add(english);
+      return english;
+    }
+
+    @Override
+    public String sentence(Finding finding, Locale locale) {
+      throw new UnsupportedOperationException();
+    }
+  }
+}
