@@ -17,7 +17,7 @@ import org.setpower.command.message.CommandMessages;
 import org.setpower.command.plan.PlanDocument;
 import org.setpower.command.plan.PlanPlaces;
 import org.setpower.plan.common.InputColumn;
-import org.setpower.plan.common.PlanBlock;
+import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Trace;
 import org.setpower.plan.finding.Finding;
@@ -127,7 +127,7 @@ final class PlanTracer {
 
   private Object value(Trace.Step step, Object value) {
     if (value instanceof List<?> findings) {
-      return PlanBlock.messages()
+      return Messages.in(locale.toLanguageTag())
           .sentences(findings.stream().map(Finding.class::cast).toList(), locale);
     }
     if (value instanceof Verdict verdict) {
