@@ -2,6 +2,7 @@ package org.setpower.plan.register;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -93,12 +94,14 @@ public final class RegisterResults {
       @Result(
               key = "meanHealth",
               heading = "Mean health",
+              form = NumberForm.SHARE,
               from = {"types.type", "batteries.type", "batteries.health"},
               rule = "Mean of the health of its batteries.")
           Double meanHealth,
       @Result(
               key = "lowestHealth",
               heading = "Lowest health",
+              form = NumberForm.SHARE,
               from = {"types.type", "batteries.type", "batteries.health"},
               rule = "Lowest health of its batteries.")
           Double lowestHealth,
@@ -137,6 +140,7 @@ public final class RegisterResults {
               key = "usedMin",
               heading = "Min. cell voltage used",
               unit = "V",
+              form = NumberForm.TWO_DECIMALS,
               from = {"limits.chemistry", "limits.minVolts", "limits.verdict"},
               rule = "The higher of the house's limit and the table of facts.")
           Double usedMin,
@@ -144,6 +148,7 @@ public final class RegisterResults {
               key = "usedMax",
               heading = "Max. cell voltage used",
               unit = "V",
+              form = NumberForm.TWO_DECIMALS,
               from = {"limits.chemistry", "limits.maxVolts", "limits.verdict"},
               rule = "The lower of the house's limit and the table of facts.")
           Double usedMax) {}
@@ -210,6 +215,7 @@ public final class RegisterResults {
       @Result(
               key = "health",
               heading = "Health",
+              form = NumberForm.SHARE,
               from = {"batteries.tested", "batteries.serial", "tests.measured", "batteries.energy"},
               rule = "FLEET.HEALTH of that test; the lower of two on one day.")
           Double health,
@@ -223,6 +229,7 @@ public final class RegisterResults {
               key = "imbalance",
               heading = "Cell imbalance",
               unit = "V",
+              form = NumberForm.THREE_DECIMALS,
               from = {
                 "batteries.serial",
                 "project.asOf",
@@ -236,6 +243,7 @@ public final class RegisterResults {
               key = "resistance",
               heading = "Resistance",
               unit = "mΩ",
+              form = NumberForm.ONE_DECIMAL,
               from = {
                 "batteries.serial",
                 "project.asOf",
@@ -248,6 +256,7 @@ public final class RegisterResults {
       @Result(
               key = "timesType",
               heading = "Resistance against its type",
+              form = NumberForm.TWO_DECIMALS,
               from = {"batteries.resistance", "batteries.compared", "tests.*"},
               rule =
                   "Resistance over the median of its type, at like temperature (5 K) and state of"
@@ -292,6 +301,7 @@ public final class RegisterResults {
       @Result(
               key = "health",
               heading = "Health",
+              form = NumberForm.SHARE,
               from = {
                 "tests.compared",
                 "tests.serial",
@@ -473,6 +483,7 @@ public final class RegisterResults {
       @Result(
               key = "health",
               heading = "Health",
+              form = NumberForm.SHARE,
               from = {"slip.mayGoOut", "batteries.status", "batteries.health"},
               rule = "Of a battery that may go out and has a valid test.")
           Double health,
@@ -564,6 +575,7 @@ public final class RegisterResults {
       @Result(
               key = "meanHealth",
               heading = "Mean health",
+              form = NumberForm.SHARE,
               from = "batteries.health",
               rule = "Mean of the health of all batteries with one.")
           Double meanHealth,

@@ -1,0 +1,73 @@
+package org.setpower.templates.plan;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.plan.common.ResultTable;
+
+/** Rows of a table of results; the plan decides which and in which order. */
+public final class PlanList implements PlanPart {
+  private final ResultTable<?> results;
+  private final String title;
+  private final int rows;
+  private final List<String> keys;
+  private final Map<String, Integer> widths = new HashMap<>();
+  private final Map<String, String> beside = new HashMap<>();
+
+  private PlanList(ResultTable<?> results, String title, int rows, List<String> keys) {
+    this.results = results;
+    this.title = title;
+    this.rows = rows;
+    this.keys = keys;
+  }
+
+  static PlanList of(ResultTable<?> results, String title, int rows, String... keys) {
+    return new PlanList(results, title, rows, List.of(keys));
+  }
+
+  /** The width of a column in millimetres. */
+  public PlanList width(String key, int millimetres) {
+    widths.put(key, millimetres);
+    return this;
+  }
+
+  /** Shows a column to fill of the same rows, {@code table.key}, before the results. */
+  public PlanList name(String heading, String path) {
+    beside.put("path", path);
+    beside.put("heading", heading);
+    return this;
+  }
+
+  public ResultTable<?> results() {
+    return results;
+  }
+
+  public int rows() {
+    return rows;
+  }
+
+  /** Paths of the columns. */
+  public List<String> columns() {
+    return keys.stream().map(k -> results.key() + "." + k).toList();
+  }
+
+  /** The column to fill that names its rows; null where a result does. */
+  public String named() {
+    return beside.get("path");
+  }
+
+  /** The heading of that column. */
+  public String namedHeading() {
+    return beside.get("heading");
+  }
+
+  /** The width of a column, or what is usual. */
+  public int widthOf(String key, int usual) {
+    return widths.getOrDefault(key, usual);
+  }
+
+  @Override
+  public String title() {
+    return title;
+  }
+}
