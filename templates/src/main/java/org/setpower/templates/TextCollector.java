@@ -40,6 +40,7 @@ public final class TextCollector {
   static Translations asked(String language) {
     Translations words = Translations.in(language, TextCollector.class);
     TemplateRegistry.all().forEach(w -> ask(w.template(), words));
+    TemplateRegistry.plans().forEach(w -> PlanTexts.ask(w.workbook(), words));
     return words;
   }
 

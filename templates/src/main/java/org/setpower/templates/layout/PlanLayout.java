@@ -35,11 +35,11 @@ public final class PlanLayout {
    */
   public static final int LABEL = 1;
 
-  private static final int FIRST_ROW = 5;
+  private static final int FIRST_ROW = 6;
   private static final int GAP = 2;
   private static final int STATUS = 15;
   private static final int WORDS = 24;
-  private static final int DATE = 30;
+  private static final int DATE = 32;
   private static final int NUMBER = 16;
   private static final int REASON = 110;
   private static final int LABEL_WIDTH = 44;
@@ -353,35 +353,76 @@ public final class PlanLayout {
     return name.matches("[A-Za-z]+") ? "$" + name : "$'" + name.replace("'", "''") + "'";
   }
 
-  /** What names of the document stand for, the hidden tab's apart. */
+  /** What names of the document stand for. */
   public Map<String, String> ranges() {
-    Map<String, String> ranges = new LinkedHashMap<>();
-    for (Map.Entry<PlanTable, List<Column>> entry : columns.entrySet()) {
-      InputTable<?> inputs = entry.getKey().inputs();
+    Map<String, String> ranges = new TreeMap<>(names.ranges());
+    for (PlanTable table : columns.keySet()) {
+      InputTable<?> inputs = table.inputs();
       Place first = place(inputs.columns().get(0));
       int last = first.column() + inputs.columns().size() - 1;
+      String keys = absolute(first.tab(), first.column(), first.row() - 1);
       ranges.put(
-          names.table(inputs.key()),
-          absolute(first.tab(), first.column(), first.row() - 1)
-              + ":"
-              + Layout.cellName(last, first.row() + inputs.rows()));
+          PlanNames.range(inputs.key()),
+          keys + ":" + Layout.cellName(last, first.row() + inputs.rows()));
+      ranges.put(PlanNames.top(inputs.key()), keys);
     }
     for (PlanList list : listed.keySet()) {
       Place top = places.get(list);
-      int last = listed.get(list).get(listed.get(list).size() - 1).at();
-      ranges.put(
-          names.list(list),
-          absolute(top.tab(), 0, top.row()) + ":" + Layout.cellName(last, top.row() + list.rows()));
+      ranges.put(names.top(list), absolute(top.tab(), 0, top.row()));
     }
+    workbook.parts(PlanFields.class).flatMap(f -> f.columns().stream()).forEach(c -> ranges.put(PlanNames.cell(c.path()), cell(c)));
+    workbook.parts(PlanTable.class).flatMap(t -> t.leaves().stream()).flatMap(l -> l.paths().stream()).distinct().forEach(p -> ranges.put(PlanNames.cell(p), inRow(p)));
     for (PlanFigures figures : workbook.parts(PlanFigures.class).toList()) {
-      for (int i = 0; i < figures.columns().size(); i++) {
+      if (figures.across() > 0) {
+        Place top = places.get(figures);
+        ranges.put(top(figures), absolute(top.tab(), top.column(), top.row()));
+      }
+      for (int i = 0; figures.across() > 0 && i < figures.columns().size(); i++) {
         Place place = figure(figures, i);
         ranges.put(
-            "Result_" + figures.columns().get(i).replace('.', '_'),
+            headline(figures.columns().get(i)),
             absolute(place.tab(), place.column(), place.row()));
       }
     }
-    return new TreeMap<>(ranges);
+    List<String> tops = new ArrayList<>(tops().values());
+    for (int i = 0; i < tops.size(); i++) {
+      ranges.put(
+          PlanNames.home(tops.get(i)),
+          "$" + PlanNames.TAB + "." + Layout.cellName(PlanNames.ANSWER + i, 1));
+    }
+    return ranges;
+  }
+
+  private String top(PlanFigures figures) {
+    return PlanNames.top(workbook.result(figures.columns().get(0)).table());
+  }
+
+  /** The name of the cell of a large figure. */
+  private String headline(String path) {
+    return "Result_" + workbook.result(path).heading().replaceAll("[^A-Za-z0-9]+", "_");
+  }
+
+  /** A cell of the row: the reference is relative to a name's place in the first row. */
+  private String inRow(String path) {
+    Place place = inputs.get(path);
+    return sheet(name(place.tab())) + "." + Layout.inColumn(place.column(), 0);
+  }
+
+  /** The name of a cell on each tab, by which a copy of the tab knows that it is one. */
+  public Map<PlanTab, String> tops() {
+    Map<PlanTab, String> tops = new LinkedHashMap<>();
+    for (PlanTab tab : workbook.tabs()) {
+      for (PlanPart part : tab.parts()) {
+        if (part instanceof PlanTable table) {
+          tops.putIfAbsent(tab, PlanNames.top(table.inputs().key()));
+        } else if (part instanceof PlanList list) {
+          tops.putIfAbsent(tab, names.top(list));
+        } else if (part instanceof PlanFigures figures && figures.across() > 0) {
+          tops.putIfAbsent(tab, top(figures));
+        }
+      }
+    }
+    return tops;
   }
 
   /** The cell of a figure's value; its label stands above a large one, else left of it. */

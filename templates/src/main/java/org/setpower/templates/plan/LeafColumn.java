@@ -57,6 +57,11 @@ public final class LeafColumn {
     return format;
   }
 
+  /** The cells of the row that it reads. */
+  public List<String> paths() {
+    return List.copyOf(arguments.values());
+  }
+
   /**
    * The formula without the equals sign.
    *

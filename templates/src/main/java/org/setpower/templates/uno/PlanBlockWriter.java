@@ -1,30 +1,59 @@
 package org.setpower.templates.uno;
 
 import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.XCellRange;
+import java.util.List;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.templates.layout.PlanNames;
-import org.setpower.templates.layout.PlanNames.Block;
+import org.setpower.text.Translations;
 
-/** Draws the hidden tab that asks the plan: what is handed over, and its answer. */
+/** Draws the hidden tab that asks the plan: what is handed over, what is asked, the answer. */
 final class PlanBlockWriter {
-  private final PlanWriter drawing;
+  static final String HIDDEN = "Working figures; nothing to fill here.";
+
+  /** What every tab says in an office without the extension. */
+  static final String MISSING =
+      "The Set Power Sheets extension is missing here, or Java: no figure counts. Install it, or"
+          + " ask the sender for a copy without formulas.";
+
+  /** What a copied tab says. */
+  static final String COPIED = "This tab is a copy: it shows the original's figures.";
+
   private final PlanNames names;
+  private final Translations words;
   private final XSpreadsheet sheet;
 
   PlanBlockWriter(PlanWriter drawing) {
-    this.drawing = drawing;
     names = drawing.layout().names();
+    words = drawing.layout().words();
     sheet = drawing.sheet(PlanNames.TAB);
   }
 
-  void draw() {
-    names.ranges().forEach(drawing::name);
-    write(0, 0, drawing.layout().words().of("Working figures; nothing to fill here."));
+  void draw(List<String> tops) {
+    write(0, 0, words.of(HIDDEN));
+    write(0, 1, words.of(MISSING));
+    write(0, 2, words.of(COPIED));
     names.uprights().forEach(this::handOver);
-    names.blocks().forEach(this::ask);
+    List<List<Object>> answer = names.answer(words.language());
+    XCellRange asked =
+        PlanWriter.range(
+            sheet, PlanNames.ANSWER, PlanNames.TOP, names.blockColumns() + 1, answer.size());
+    UnoAccess.as(XCellRangeData.class, asked)
+        .setDataArray(answer.stream().map(List::toArray).toArray(Object[][]::new));
+    XCellRange block =
+        PlanWriter.range(
+            sheet,
+            PlanNames.ANSWER,
+            names.blockTop(),
+            names.blockColumns(),
+            names.blockRows());
+    UnoAccess.as(XArrayFormulaRange.class, block).setArrayFormula("=" + names.call());
+    for (int i = 0; i < tops.size(); i++) {
+      write(PlanNames.ANSWER + i, 1, "=SHEET(" + tops.get(i) + ")");
+    }
     UnoAccess.set(sheet, "IsVisible", false);
   }
 
@@ -36,19 +65,9 @@ final class PlanBlockWriter {
     int row = names.top(table);
     for (InputColumn column : table.columns()) {
       write(0, row, column.key());
-      write(1, row, "=" + names.handedOver(column, drawing.layout()));
+      write(1, row, "=" + names.handedOver(column));
       row++;
     }
     write(0, row, InputTable.END);
-  }
-
-  private void ask(Block block) {
-    for (int i = 0; i < block.keys().size(); i++) {
-      write(block.column() + i, PlanNames.TOP, block.keys().get(i));
-    }
-    XCellRange cells =
-        PlanWriter.range(
-            sheet, block.column(), PlanNames.TOP + 1, block.keys().size(), block.rows() + 1);
-    UnoAccess.as(XArrayFormulaRange.class, cells).setArrayFormula("=" + names.call(block));
   }
 }

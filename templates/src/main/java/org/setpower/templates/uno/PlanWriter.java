@@ -57,6 +57,10 @@ import org.setpower.text.Translations;
 
 /** Draws the workbook of a plan in an office. */
 public final class PlanWriter {
+  /** What every workbook of a plan says besides its own texts. */
+  public static final List<String> TEXTS =
+      List.of(PlanBlockWriter.HIDDEN, PlanBlockWriter.MISSING, PlanBlockWriter.COPIED);
+
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
@@ -112,7 +116,7 @@ public final class PlanWriter {
     makeTabs(tabs);
     names();
     workbook.tabs().forEach(this::draw);
-    new PlanBlockWriter(this).draw();
+    new PlanBlockWriter(this).draw(List.copyOf(layout.tops().values()));
     model.unlockControllers();
     properties(words.of(workbook.title()));
   }
@@ -127,13 +131,9 @@ public final class PlanWriter {
   }
 
   private void names() {
-    layout.ranges().forEach(this::name);
-  }
-
-  /** Gives some cells or a formula a name. */
-  void name(String name, String content) {
     XNamedRanges names = UnoAccess.as(XNamedRanges.class, UnoAccess.get(document, "NamedRanges"));
-    names.addNewByName(name, content, new CellAddress(), 0);
+    CellAddress origin = new CellAddress();
+    layout.ranges().forEach((name, cells) -> names.addNewByName(name, cells, origin, 0));
   }
 
   XSpreadsheet sheet(String name) {
@@ -218,8 +218,13 @@ public final class PlanWriter {
     write(tab, 0, 0, words.of(first ? workbook.title() : tab.name()), styles.of(CellStyle.TITLE));
     write(tab, 0, 1, words.of(tab.lead()), styles.of(CellStyle.LEAD));
     write(tab, 0, 2, stamp(), styles.of(CellStyle.STAMP));
-    write(tab, 0, 3, notice(tab), styles.of(CellStyle.MISSING));
-    UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
+    String missing = "=IFERROR(INDEX(Block;1;2)&\"\";" + PlanNames.MISSING + ")";
+    write(tab, 0, 3, missing, styles.of(CellStyle.MISSING));
+    String top = layout.tops().get(tab);
+    String copied =
+        "=IF(SHEET(" + top + ")=" + PlanNames.home(top) + ";\"\";" + PlanNames.COPIED + ")";
+    write(tab, 0, 4, copied, styles.of(CellStyle.MISSING));
+    UnoAccess.set(range(tab, 0, 3, 1, 2), "IsTextWrapped", false);
     if (tab.isPage()) {
       merge(tab, 0, 1, PlanTab.GRID);
       UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
@@ -241,14 +246,6 @@ public final class PlanWriter {
       }
     }
     return parts.isEmpty() ? "" : "=" + String.join("&", parts);
-  }
-
-  private String notice(PlanTab tab) {
-    String missing =
-        words.of(
-            "The Set Power Sheets extension is missing here, or Java: no figure counts. Install"
-                + " it, or ask the sender for a copy without formulas.");
-    return "=IF(ISERROR(SHEET.VERSION());\"" + missing.replace("\"", "\"\"") + "\";\"\")";
   }
 
   private void draw(PlanTab tab, PlanPart part, int row) {
@@ -295,7 +292,7 @@ public final class PlanWriter {
           unit(tab, column, row, unit);
         }
       } else {
-        results(cells, column, layout.names().table(table.inputs().key()));
+        results(cells, column, PlanNames.top(table.inputs().key()));
       }
     }
     outline(tab, columns);
@@ -314,7 +311,7 @@ public final class PlanWriter {
   }
 
   private void unit(PlanTab tab, Column column, int row, PlanTable.Unit unit) {
-    String cell = layout.cell(layout.input(unit.path()));
+    String cell = PlanNames.cell(unit.path());
     String heading = column.heading().replace("\"", "\"\"");
     String text =
         "=\"" + heading + " (\"&IF(" + cell + "=\"\";\"" + unit.blank() + "\";" + cell + ")&\")\"";
@@ -335,7 +332,7 @@ public final class PlanWriter {
     String formula =
         column.leaf() == null
             ? layout.names().shown(column.result(), name)
-            : column.leaf().formula(layout.names()::cell);
+            : column.leaf().formula(PlanNames::cell);
     style(cells, column);
     put(cells, "=" + formula);
     UnoAccess.as(XCellSeries.class, cells).fillAuto(FillDirection.TO_BOTTOM, 1);
@@ -381,7 +378,7 @@ public final class PlanWriter {
     List<Column> columns = layout.columns(list);
     headings(tab, columns, row);
     for (Column column : columns) {
-      results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().list(list));
+      results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().top(list));
     }
     if (tab.isPage()) {
       for (int i = 1; i <= list.rows(); i++) {
@@ -409,7 +406,7 @@ public final class PlanWriter {
     for (int i = 0; i < fields.columns().size(); i++) {
       InputColumn column = fields.columns().get(i);
       String heading = InputCells.heading(column, words);
-      XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words));
+      XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words), 1);
       toFill(cell, column, fields.pick(column));
       if (!fields.standIn(column).isEmpty()) {
         int used = layout.cell(tab) + 1;
@@ -423,19 +420,20 @@ public final class PlanWriter {
   private void draw(PlanTab tab, PlanNotes notes, int row) {
     for (int i = 0; i < notes.cells().size(); i++) {
       FieldSpec cell = notes.cells().get(i);
-      XCellRange at = field(tab, row + i, words.of(cell.heading()), words.of(cell.help()));
+      XCellRange at =
+          field(tab, row + i, words.of(cell.heading()), words.of(cell.help()), 2);
       UnoAccess.set(at, "CellStyle", styles.of(CellStyle.TO_FILL, cell.format()));
       ValidationWriter.put(at, cell, words, words.of(cell.help()), null);
     }
   }
 
   /** Label, cell and help of a single cell to fill; gives the cell. */
-  private XCellRange field(PlanTab tab, int row, String label, String help) {
+  private XCellRange field(PlanTab tab, int row, String label, String help, int wide) {
     int at = layout.cell(tab);
     int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
     write(tab, labelled, row, label, styles.of(CellStyle.LABEL));
     merge(tab, labelled, row, at - labelled);
-    int span = tab.isPage() ? 3 : 1;
+    int span = tab.isPage() ? 3 : wide;
     int beside = at + (tab.isPage() ? span : 2);
     if (tab.isPage()) {
       merge(tab, beside, row, PlanTab.GRID - beside);
