@@ -52,7 +52,7 @@ final class AddInClass {
         .formatted(
             f.methodName(),
             String.join(", ", parameters),
-            f.takesDate() ? "answerDated" : "answer",
+            f.plan().isPresent() ? "answerPlan" : f.takesDate() ? "answerDated" : "answer",
             String.join(", ", arguments));
   }
 

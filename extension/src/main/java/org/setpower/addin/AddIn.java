@@ -6,8 +6,12 @@ import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.script.CannotConvertException;
 import com.sun.star.sheet.NoConvergenceException;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import org.setpower.base.EvaluationException;
+import org.setpower.plan.common.PlanBlock;
 import org.setpower.registry.FunctionSpec;
 
 /**
@@ -43,6 +47,19 @@ public abstract class AddIn extends WeakBase implements XServiceInfo {
     } catch (EvaluationException refusal) {
       return ErrorMapper.show(refusal, this);
     }
+  }
+
+  /** Answers the call of a sheet's block; whatever comes, it is a block and no error. */
+  final Object answerPlan(FunctionSpec function, XPropertySet document, Object... arguments) {
+    Object[] values = ValueConverter.fromCell(arguments);
+    List<Object> tables = new ArrayList<>(Arrays.asList(values).subList(1, values.length));
+    long days = 0;
+    try {
+      days = DocumentCalendar.of(document).offset();
+    } catch (RuntimeException unknownDays) {
+      Collections.fill(tables, null);
+    }
+    return PlanBlock.of(function.plan().orElseThrow(), values[0], tables, days);
   }
 
   /** The trailing sequence of a rest parameter, laid out after the others. */

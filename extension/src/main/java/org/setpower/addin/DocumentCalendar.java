@@ -67,7 +67,8 @@ public final class DocumentCalendar {
     return value;
   }
 
-  private long offset() {
+  /** Days to be added to a day of the document to make it one of ours. */
+  public long offset() {
     if (offset.isEmpty()) {
       offset = OptionalLong.of(asked());
     }

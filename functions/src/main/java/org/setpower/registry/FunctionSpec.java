@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import org.setpower.base.BaseErrorCode;
 import org.setpower.base.CalculationStep;
@@ -11,6 +12,7 @@ import org.setpower.base.ErrorCode;
 import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
 import org.setpower.base.Unit;
+import org.setpower.plan.common.PlanModel;
 
 /**
  * A sheet function, declared once: everything that the office, the wizard, the user guide and the
@@ -40,6 +42,7 @@ public final class FunctionSpec {
   private List<ErrorCode> reasons = List.of();
   private List<Example> examples = List.of();
   private Function<Arguments, List<CalculationStep>> steps = a -> List.of();
+  private PlanModel plan;
   private Function<Arguments, ?> body;
 
   /** A call that is shown to users and executed by the tests. */
@@ -126,6 +129,12 @@ public final class FunctionSpec {
   /** Steps between the inputs and the result; the result itself is added by the caller. */
   public FunctionSpec steps(Function<Arguments, List<CalculationStep>> between) {
     steps = between;
+    return this;
+  }
+
+  /** The plan that it carries into a sheet. */
+  FunctionSpec plan(PlanModel model) {
+    plan = model;
     return this;
   }
 
@@ -275,7 +284,7 @@ public final class FunctionSpec {
 
   /** Whether an argument is a date, so that the document's calendar matters. */
   public boolean takesDate() {
-    return takesRest() || parameters.stream().anyMatch(Parameter::isDate);
+    return takesRest() || plan != null || parameters.stream().anyMatch(Parameter::isDate);
   }
 
   /** The name as users type it: {@code CABLE.DROP}. */
@@ -315,6 +324,11 @@ public final class FunctionSpec {
 
   public List<String> columns() {
     return columns;
+  }
+
+  /** The plan that it carries into a sheet; empty for other functions. */
+  public Optional<PlanModel> plan() {
+    return Optional.ofNullable(plan);
   }
 
   public String formula() {

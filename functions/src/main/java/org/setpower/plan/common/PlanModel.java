@@ -8,6 +8,11 @@ public interface PlanModel {
   /** Name of the plan's function without its group, such as {@code register}. */
   String name();
 
+  /** What it calculates, as a noun: {@code battery register}. */
+  default String title() {
+    return name() + " plan";
+  }
+
   /** Tables to fill, in the order of the function's arguments. */
   List<InputTable<?>> inputs();
 

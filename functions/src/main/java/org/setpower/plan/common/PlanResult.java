@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -42,7 +43,7 @@ public final class PlanResult {
     this.declared = List.copyOf(declared);
     this.relations = relations;
     declared.forEach(t -> t.columns().forEach(c -> columns.put(c.path(), c)));
-    faults = inputs.stream().flatMap(i -> i.fault().stream()).toList();
+    faults = new ArrayList<>(inputs.stream().flatMap(i -> i.fault().stream()).toList());
     if (faults.isEmpty()) {
       filled.get().forEach(f -> tables.put(f.table().key(), f));
     }
@@ -50,7 +51,7 @@ public final class PlanResult {
 
   /** Why every row stops; empty when the ranges can be trusted. */
   public List<Finding> faults() {
-    return faults;
+    return List.copyOf(faults);
   }
 
   /** The rows of a table; empty after a fault. */
@@ -61,35 +62,72 @@ public final class PlanResult {
     return rows;
   }
 
+  /** A plan that could not be calculated: every row stops. */
+  static PlanResult failed(PlanModel model, Throwable cause) {
+    PlanResult failed =
+        new PlanResult(List.of(), model.results(), List::of, (table, row, source) -> new int[0]);
+    failed.faults.add(
+        Finding.of(CommonFinding.NOT_CALCULATED, cause.getClass().getSimpleName()));
+    return failed;
+  }
+
   /**
-   * The block of the sheet: a row of result keys, then as many rows as the block has, every cell
-   * text or number. A fault, a wrong key or a table longer than the block makes every row a stop.
+   * The block of the sheet, every cell text or number: first {@code ok} or {@code stop} for the
+   * block as a whole with its reasons, then the bands. A fault, a wrong key or a table longer than
+   * its band makes every row a stop.
    */
   public Object[][] matrix(Answer answer, Messages messages, Locale locale) {
-    List<Finding> stops = new ArrayList<>(faults);
+    return matrix(answer, List.of(), messages, locale);
+  }
+
+  /** The same with further reasons to stop every row. */
+  Object[][] matrix(Answer answer, List<Finding> more, Messages messages, Locale locale) {
+    List<Finding> stops = new ArrayList<>(more);
+    stops.addAll(faults);
     stops.addAll(refused(answer));
-    Object[][] matrix = new Object[Math.max(0, answer.rows()) + 1][answer.keys().size()];
+    Object[][] matrix = new Object[1 + answer.rows()][answer.width()];
     for (Object[] row : matrix) {
       Arrays.fill(row, "");
     }
     String sentences = messages.sentences(stops, locale);
-    for (int c = 0; c < answer.keys().size(); c++) {
-      String key = answer.keys().get(c);
-      matrix[0][c] = key;
-      if (stops.isEmpty()) {
-        ResultRows<?> filled = tables.get(tableOf(key));
-        int place = place(filled.table(), key);
-        for (int r = 1; r <= filled.rows().size(); r++) {
-          Object value = filled.table().value(filled.rows().get(r - 1), place);
-          matrix[r][c] = cell(value, messages, locale);
-        }
-      } else {
-        for (int r = 1; r < matrix.length; r++) {
-          matrix[r][c] = stopped(key, sentences);
+    matrix[0][0] = stops.isEmpty() ? Verdict.OK.code() : Verdict.STOP.code();
+    if (answer.width() > 1) {
+      matrix[0][1] = sentences;
+    }
+    int first = 1;
+    for (Answer.Band band : answer.bands()) {
+      for (int c = 0; c < band.keys().size(); c++) {
+        String key = band.keys().get(c);
+        if (stops.isEmpty()) {
+          fill(matrix, first, c, key, messages, locale);
+        } else {
+          for (int r = first; r < first + band.rows(); r++) {
+            matrix[r][c] = stopped(key, sentences);
+          }
         }
       }
+      first += band.rows();
     }
     return matrix;
+  }
+
+  private void fill(
+      Object[][] matrix, int first, int column, String key, Messages messages, Locale locale) {
+    ResultRows<?> filled = tables.get(tableOf(key));
+    int place = place(filled.table(), key);
+    for (int r = 0; r < last(filled); r++) {
+      Object value = filled.table().value(filled.rows().get(r), place);
+      matrix[first + r][column] = cell(value, messages, locale);
+    }
+  }
+
+  /** How many rows there are up to the last that is not blank. */
+  private static int last(ResultRows<?> filled) {
+    int last = filled.rows().size();
+    while (last > 0 && filled.rows().get(last - 1) == null) {
+      last--;
+    }
+    return last;
   }
 
   private static String tableOf(String path) {
@@ -106,20 +144,30 @@ public final class PlanResult {
 
   private List<Finding> refused(Answer answer) {
     Set<String> seen = new HashSet<>();
-    List<String> wrong =
-        answer.keys().stream()
-            .filter(k -> !seen.add(k) || column(k) == null)
-            .map(TextEnum::shortened)
-            .toList();
+    Set<String> wrong = new TreeSet<>();
     List<Finding> refused = new ArrayList<>();
+    for (Answer.Band band : answer.bands()) {
+      for (String key : band.keys()) {
+        if (!seen.add(key) || column(key) == null) {
+          wrong.add(key.isEmpty() ? "(blank)" : TextEnum.shortened(key));
+        } else if (faults.isEmpty()) {
+          ResultRows<?> filled = tables.get(tableOf(key));
+          if (last(filled) > band.rows()) {
+            refused.add(
+                Finding.of(
+                    CommonFinding.OVERFLOW, filled.table().heading(), last(filled), band.rows()));
+          }
+        }
+      }
+    }
     if (!wrong.isEmpty()) {
-      refused.add(Finding.of(CommonFinding.WRONG_ANSWER, String.join(", ", wrong)));
+      refused.add(
+          0,
+          Finding.of(
+              CommonFinding.WRONG_ANSWER,
+              wrong.stream().limit(5).collect(Collectors.joining(", "))));
     }
-    int longest = tables.values().stream().mapToInt(t -> t.rows().size()).max().orElse(0);
-    if (longest > answer.rows()) {
-      refused.add(Finding.of(CommonFinding.OVERFLOW, longest, answer.rows()));
-    }
-    return refused;
+    return refused.stream().distinct().toList();
   }
 
   /** What a cell shows when every row stops: verdicts and reasons, no figure. */

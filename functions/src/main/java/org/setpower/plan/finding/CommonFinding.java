@@ -24,7 +24,11 @@ public enum CommonFinding implements FindingKey {
   NO_END_ROW("table.end", Severity.DANGER),
   /** Arguments: result keys. */
   WRONG_ANSWER("answer.keys", Severity.DANGER),
-  /** Arguments: rows of the table, rows of the block. */
+  /** Arguments: layout of the file, layout of this version. */
+  OTHER_LAYOUT("answer.layout", Severity.DANGER),
+  /** Arguments: technical cause. */
+  NOT_CALCULATED("plan.failed", Severity.DANGER),
+  /** Arguments: table, rows of the table, rows of the block. */
   OVERFLOW("answer.overflow", Severity.DANGER),
   /** A row without a name. */
   NO_IDENTITY("gate.unnamed", Severity.STOP),

@@ -532,6 +532,11 @@ public final class RegisterPlan {
     }
 
     @Override
+    public String title() {
+      return "battery register";
+    }
+
+    @Override
     public List<InputTable<?>> inputs() {
       return List.of(
           RegisterInputs.PROJECT,

@@ -17,18 +17,20 @@ import org.setpower.plan.batteries.CheapestMix;
 import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
+import org.setpower.plan.register.RegisterPlan;
 import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
 import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
+import org.setpower.registry.PlanFunction;
 import org.setpower.registry.RangeTable;
 
-/** PLAN: the whole day. */
+/** PLAN: the whole day; whole sheets. */
 public final class PlanFunctions {
   private PlanFunctions() {}
 
-  static final FunctionGroup GROUP = new FunctionGroup("PLAN", "battery plan of a day");
+  static final FunctionGroup GROUP = new FunctionGroup("PLAN", "plans of a day and whole sheets");
 
   private static final double LATEST = 24 * 14;
   private static final double MOST = 10_000_000;
@@ -190,6 +192,8 @@ public final class PlanFunctions {
               BatteryPlanErrorCode.MIX_TOO_HARD)
           .example("=PLAN.MIX({98;120;0.75;5;20|294;400;2.1;14;0};{3;600})", 1.0)
           .implementation(PlanFunctions::mix);
+
+  public static final FunctionSpec REGISTER = PlanFunction.of(GROUP, RegisterPlan.MODEL);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();

@@ -17,8 +17,8 @@ class CommonFindingTest {
 
   @Test
   void figures_are_written_as_the_locale_writes_them() {
-    Finding overflow = Finding.of(CommonFinding.OVERFLOW, 1234, 1000);
+    Finding overflow = Finding.of(CommonFinding.OVERFLOW, "Tests", 1234, 1000);
     assertThat(new EnglishMessages().sentence(overflow, Locale.GERMAN))
-        .isEqualTo("A table has 1.234 rows and the sheet shows 1.000. Choose More rows.");
+        .isEqualTo("Tests has 1.234 rows and the sheet shows 1.000. Choose More rows.");
   }
 }

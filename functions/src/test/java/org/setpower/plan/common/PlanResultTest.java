@@ -32,6 +32,14 @@ class PlanResultTest {
   private static final List<String> KEYS =
       List.of("lamps.reasons", "lamps.amps", "lamps.verdict", "lamps.next", "lamps.used");
 
+  private static final LampResult ROW =
+      new LampResult(
+          Verdict.STOP,
+          0.1,
+          LocalDate.of(2027, 2, 2),
+          true,
+          List.of(Finding.of(CommonFinding.NO_IDENTITY)));
+
   private static PlanResult result(boolean sound) {
     Object[][] range = {
       {"name", "watts", "day", "dim", "level1", "level2"},
@@ -39,17 +47,10 @@ class PlanResultTest {
       {"", "", "", "", "", ""},
       {sound ? InputTable.END : "B", "", "", "", "", ""}
     };
-    LampResult row =
-        new LampResult(
-            Verdict.STOP,
-            0.1,
-            LocalDate.of(2027, 2, 2),
-            true,
-            List.of(Finding.of(CommonFinding.NO_IDENTITY)));
     return new PlanResult(
         List.of(LAMPS.read(range)),
         List.of(RESULTS),
-        () -> List.of(new ResultRows<>(RESULTS, Arrays.asList(row, null))),
+        () -> List.of(new ResultRows<>(RESULTS, Arrays.asList(ROW, null))),
         (table, r, source) -> new int[] {r});
   }
 
@@ -61,7 +62,7 @@ class PlanResultTest {
   void columns_come_in_the_order_of_the_block_and_rows_are_padded() {
     Object[][] matrix = matrix(result(true), KEYS, 4);
     assertThat(matrix).hasNumberOfRows(5);
-    assertThat(matrix[0]).isEqualTo(KEYS.toArray());
+    assertThat(matrix[0]).containsExactly("ok", "", "", "", "");
     assertThat(matrix[1])
         .containsExactly("The row has no name. Fill it in.", 0.1, "stop", 46420.0, "yes");
     for (int r = 2; r <= 4; r++) {
@@ -71,6 +72,8 @@ class PlanResultTest {
 
   private static void assertStops(Object[][] matrix, String way) {
     assertThat(matrix.length).isGreaterThan(1);
+    assertThat(matrix[0][0]).isEqualTo("stop");
+    assertThat((String) matrix[0][1]).contains(way);
     for (int r = 1; r < matrix.length; r++) {
       assertThat((String) matrix[r][0]).contains(way);
       assertThat(matrix[r][1]).isEqualTo("");
@@ -86,7 +89,41 @@ class PlanResultTest {
 
   @Test
   void more_rows_than_the_block_has_stop_every_row() {
-    assertStops(matrix(result(true), KEYS, 1), "More rows");
+    PlanResult two =
+        new PlanResult(
+            List.of(),
+            List.of(RESULTS),
+            () -> List.of(new ResultRows<>(RESULTS, List.of(ROW, ROW))),
+            (table, r, source) -> new int[] {r});
+    assertStops(matrix(two, KEYS, 1), "Lamps has 2 rows and the sheet shows 1. Choose More rows.");
+    assertThat(matrix(two, KEYS, 2)[0][0]).isEqualTo("ok");
+  }
+
+  @Test
+  void blank_rows_at_the_end_need_no_room() {
+    assertThat(matrix(result(true), KEYS, 1)[0][0]).isEqualTo("ok");
+  }
+
+  @Test
+  void bands_stand_one_below_the_other() {
+    Answer answer =
+        new Answer(
+            "en",
+            "",
+            List.of(
+                new Answer.Band(List.of("lamps.amps"), 2),
+                new Answer.Band(List.of("lamps.verdict", "lamps.used"), 3)),
+            3);
+    assertThat(result(true).matrix(answer, new EnglishMessages(), Locale.ENGLISH))
+        .isDeepEqualTo(
+            new Object[][] {
+              {"ok", "", ""},
+              {0.1, "", ""},
+              {"", "", ""},
+              {"stop", "yes", ""},
+              {"", "", ""},
+              {"", "", ""}
+            });
   }
 
   @Test
