@@ -1,15 +1,11 @@
 package org.setpower.plan;
 
-import com.sun.star.container.XIndexAccess;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XNamedRanges;
-import com.sun.star.sheet.XSpreadsheet;
-import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellAddress;
 import com.sun.star.uno.UnoRuntime;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -144,10 +140,7 @@ public final class PlanDocument {
 
   private void results(InputTable<?> table) throws Exception {
     ResultTable<?> results =
-        model.results().stream()
-            .filter(r -> r.key().equals(table.key()))
-            .findFirst()
-            .orElseThrow();
+        model.results().stream().filter(r -> r.key().equals(table.key())).findFirst().orElseThrow();
     TestSheet tab = tab(table.key());
     int room = rooms.get(table.key());
     String[][] formulas = new String[room][results.columns().size()];

@@ -53,8 +53,7 @@ public final class BuildTemplates {
    * @param inputs what it is drawn from
    * @param drawer draws it into a folder
    */
-  private record Sheet(
-      String name, Translations words, Path mark, String inputs, Drawer drawer) {
+  private record Sheet(String name, Translations words, Path mark, String inputs, Drawer drawer) {
     boolean isDrawn() {
       try {
         return Files.exists(mark) && Files.readString(mark).equals(inputs);
@@ -132,10 +131,7 @@ public final class BuildTemplates {
   }
 
   private static Path file(String name, Translations words, Path folder) {
-    return folder
-        .resolve("templates")
-        .resolve(words.language())
-        .resolve(name + ".ots");
+    return folder.resolve("templates").resolve(words.language()).resolve(name + ".ots");
   }
 
   private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
@@ -145,7 +141,13 @@ public final class BuildTemplates {
       String name = workbook.template().fileName();
       String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
       Drawer draws = (office, words, to) -> draw(office, workbook, words, to);
-      add(sheets, name, folder, packed + own, draws, w -> TextCollector.ask(workbook.template(), w));
+      add(
+          sheets,
+          name,
+          folder,
+          packed + own,
+          draws,
+          w -> TextCollector.ask(workbook.template(), w));
     }
     for (PlanTemplate workbook : TemplateRegistry.plans()) {
       String name = workbook.workbook().fileName();
@@ -169,11 +171,7 @@ public final class BuildTemplates {
     Path marks = folder.resolve("marks").resolve(name);
     sheets.add(
         new Sheet(
-            name,
-            Translations.english(),
-            marks.resolve(Translations.ENGLISH),
-            english,
-            drawer));
+            name, Translations.english(), marks.resolve(Translations.ENGLISH), english, drawer));
     for (String language : FunctionTexts.LANGUAGES) {
       Translations words = Translations.in(language, BuildTemplates.class);
       String inputs = shared + Fingerprint.of(texts.apply(words));
@@ -207,7 +205,11 @@ public final class BuildTemplates {
     WorkbookWriter drawing = WorkbookWriter.of(office, workbook.template(), words);
     new ExampleLoader(drawing).calculated();
     drawing.finishTemplate();
-    store(office, drawing.document(), "calc8_template", file(workbook.template().fileName(), words, folder));
+    store(
+        office,
+        drawing.document(),
+        "calc8_template",
+        file(workbook.template().fileName(), words, folder));
     if (words.isEnglish()) {
       drawing.reopen();
       example(office, workbook, drawing, folder.resolve("examples"), System.out);

@@ -35,7 +35,7 @@ public final class PlanLayout {
    */
   public static final int LABEL = 1;
 
-  private static final int FIRST_ROW = 6;
+  private static final int FIRST_ROW = 5;
   private static final int GAP = 2;
   private static final int STATUS = 15;
   private static final int WORDS = 24;
@@ -238,7 +238,10 @@ public final class PlanLayout {
     if (InputCells.isVerdict(column)) {
       return STATUS;
     }
-    return column.type() == List.class ? REASON : usual(InputCells.format(column));
+    if (column.type() == List.class) {
+      return REASON;
+    }
+    return column.type() == Boolean.class ? NUMBER : usual(InputCells.format(column));
   }
 
   private static int usual(CellFormat format) {
@@ -370,8 +373,16 @@ public final class PlanLayout {
       Place top = places.get(list);
       ranges.put(names.top(list), absolute(top.tab(), 0, top.row()));
     }
-    workbook.parts(PlanFields.class).flatMap(f -> f.columns().stream()).forEach(c -> ranges.put(PlanNames.cell(c.path()), cell(c)));
-    workbook.parts(PlanTable.class).flatMap(t -> t.leaves().stream()).flatMap(l -> l.paths().stream()).distinct().forEach(p -> ranges.put(PlanNames.cell(p), inRow(p)));
+    workbook
+        .parts(PlanFields.class)
+        .flatMap(f -> f.columns().stream())
+        .forEach(c -> ranges.put(PlanNames.cell(c.path()), cell(c)));
+    workbook
+        .parts(PlanTable.class)
+        .flatMap(t -> t.leaves().stream())
+        .flatMap(l -> l.paths().stream())
+        .distinct()
+        .forEach(p -> ranges.put(PlanNames.cell(p), inRow(p)));
     for (PlanFigures figures : workbook.parts(PlanFigures.class).toList()) {
       if (figures.across() > 0) {
         Place top = places.get(figures);
@@ -380,8 +391,7 @@ public final class PlanLayout {
       for (int i = 0; figures.across() > 0 && i < figures.columns().size(); i++) {
         Place place = figure(figures, i);
         ranges.put(
-            headline(figures.columns().get(i)),
-            absolute(place.tab(), place.column(), place.row()));
+            headline(figures.columns().get(i)), absolute(place.tab(), place.column(), place.row()));
       }
     }
     List<String> tops = new ArrayList<>(tops().values());

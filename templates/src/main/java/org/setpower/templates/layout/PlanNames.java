@@ -54,8 +54,7 @@ public final class PlanNames {
     shown =
         workbook.answer().stream()
             .collect(
-                Collectors.groupingBy(
-                    PlanNames::table, LinkedHashMap::new, Collectors.toList()));
+                Collectors.groupingBy(PlanNames::table, LinkedHashMap::new, Collectors.toList()));
     width = shown.values().stream().mapToInt(List::size).max().orElse(1);
     shown.keySet().stream()
         .sorted(Comparator.comparing((String t) -> workbook.results(t).rows()).reversed())
@@ -226,26 +225,23 @@ public final class PlanNames {
     for (InputTable<?> table : uprights()) {
       int top = top(table);
       ranges.put(
-          range(table.key()),
-          at(0, top) + ":" + Layout.cellName(1, top + table.columns().size()));
+          range(table.key()), at(0, top) + ":" + Layout.cellName(1, top + table.columns().size()));
       ranges.put(top(table.key()), at(0, top));
     }
     ranges.put(
-        "Answer",
-        at(ANSWER, TOP) + ":" + Layout.cellName(ANSWER + width, TOP + bands.size()));
+        "Answer", at(ANSWER, TOP) + ":" + Layout.cellName(ANSWER + width, TOP + bands.size()));
     int row = blockTop();
     ranges.put(
         "Block",
-        at(ANSWER, row)
-            + ":"
-            + Layout.cellName(ANSWER + width - 1, row + blockRows() - 1));
+        at(ANSWER, row) + ":" + Layout.cellName(ANSWER + width - 1, row + blockRows() - 1));
     row++;
     for (Band band : bands) {
       int column = ANSWER;
       for (String table : band.tables()) {
         int last = column + shown.get(table).size() - 1;
         ranges.put(
-            "Results_" + table, at(column, row) + ":" + Layout.cellName(last, row + band.rows() - 1));
+            "Results_" + table,
+            at(column, row) + ":" + Layout.cellName(last, row + band.rows() - 1));
         column = last + 1;
       }
       row += band.rows();

@@ -35,7 +35,8 @@ public final class BatteryRegister implements PlanTemplate {
                 book.table("batteries")
                     .optional("cycles", "retired")
                     .pick("type", "types.type")
-                    .width("decided", 20)
+                    .width("type", 18)
+                    .width("action", 26)
                     .shows("proposed", "status", "fit", "health", "action")
                     .more("tested", "due", "cyclesLeft", "imbalance", "resistance", "timesType")),
         PlanTab.of(
@@ -126,6 +127,7 @@ public final class BatteryRegister implements PlanTemplate {
                     "retireBelow",
                     "watchBelow")
                 .standIn("asOf", "TODAY()"),
+            book.lines("", "project", "verdict", "reasons"),
             book.table("types")
                 .titled("Types")
                 .shows(

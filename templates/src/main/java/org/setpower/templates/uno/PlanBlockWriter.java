@@ -45,11 +45,7 @@ final class PlanBlockWriter {
         .setDataArray(answer.stream().map(List::toArray).toArray(Object[][]::new));
     XCellRange block =
         PlanWriter.range(
-            sheet,
-            PlanNames.ANSWER,
-            names.blockTop(),
-            names.blockColumns(),
-            names.blockRows());
+            sheet, PlanNames.ANSWER, names.blockTop(), names.blockColumns(), names.blockRows());
     UnoAccess.as(XArrayFormulaRange.class, block).setArrayFormula("=" + names.call());
     for (int i = 0; i < tops.size(); i++) {
       write(PlanNames.ANSWER + i, 1, "=SHEET(" + tops.get(i) + ")");

@@ -81,9 +81,7 @@ public final class PlanFiller {
         lines.stream()
             .map(
                 line ->
-                    columns.stream()
-                        .map(c -> value(c, line.getOrDefault(c.key(), "")))
-                        .toArray())
+                    columns.stream().map(c -> value(c, line.getOrDefault(c.key(), ""))).toArray())
             .toArray(Object[][]::new));
     return this;
   }

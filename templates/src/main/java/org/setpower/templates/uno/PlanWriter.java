@@ -20,7 +20,9 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.sheet.XViewFreezable;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.CellVertJustify2;
 import com.sun.star.table.TableOrientation;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
@@ -218,13 +220,12 @@ public final class PlanWriter {
     write(tab, 0, 0, words.of(first ? workbook.title() : tab.name()), styles.of(CellStyle.TITLE));
     write(tab, 0, 1, words.of(tab.lead()), styles.of(CellStyle.LEAD));
     write(tab, 0, 2, stamp(), styles.of(CellStyle.STAMP));
-    String missing = "=IFERROR(INDEX(Block;1;2)&\"\";" + PlanNames.MISSING + ")";
-    write(tab, 0, 3, missing, styles.of(CellStyle.MISSING));
     String top = layout.tops().get(tab);
     String copied =
-        "=IF(SHEET(" + top + ")=" + PlanNames.home(top) + ";\"\";" + PlanNames.COPIED + ")";
-    write(tab, 0, 4, copied, styles.of(CellStyle.MISSING));
-    UnoAccess.set(range(tab, 0, 3, 1, 2), "IsTextWrapped", false);
+        "IF(SHEET(" + top + ")=" + PlanNames.home(top) + ";\"\";" + PlanNames.COPIED + ")";
+    String stopped = "IFERROR(INDEX(Block;1;2)&\"\";" + PlanNames.MISSING + ")";
+    write(tab, 0, 3, "=" + copied + "&" + stopped, styles.of(CellStyle.MISSING));
+    UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
     if (tab.isPage()) {
       merge(tab, 0, 1, PlanTab.GRID);
       UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
@@ -242,10 +243,10 @@ public final class PlanWriter {
         String at = layout.absolute(place.tab(), place.column(), place.row());
         String shown = cell.format().isDate() ? "TEXT(" + at + ";\"d mmm yyyy\")" : at;
         String label = cell.format() == CellFormat.COUNT ? words.of(cell.heading()) + " " : "";
-        parts.add("IF(" + at + "=\"\";\"\";\"" + label + "\"&" + shown + "&\"  ·  \")");
+        parts.add("IF(" + at + "=\"\";\"\";\"  ·  " + label + "\"&" + shown + ")");
       }
     }
-    return parts.isEmpty() ? "" : "=" + String.join("&", parts);
+    return parts.isEmpty() ? "" : "=MID(" + String.join("&", parts) + ";6;200)";
   }
 
   private void draw(PlanTab tab, PlanPart part, int row) {
@@ -383,7 +384,8 @@ public final class PlanWriter {
     if (tab.isPage()) {
       for (int i = 1; i <= list.rows(); i++) {
         for (Column column : columns) {
-          merge(tab, column.at(), row + i, column.span());
+          XCellRange cell = merge(tab, column.at(), row + i, column.span());
+          UnoAccess.set(cell, "VertJustify", CellVertJustify2.CENTER);
         }
         boolean tall = columns.stream().anyMatch(Column::isReason);
         height(tab, row + i, 120 + (tall ? 2 : 1) * LINE);
@@ -420,8 +422,7 @@ public final class PlanWriter {
   private void draw(PlanTab tab, PlanNotes notes, int row) {
     for (int i = 0; i < notes.cells().size(); i++) {
       FieldSpec cell = notes.cells().get(i);
-      XCellRange at =
-          field(tab, row + i, words.of(cell.heading()), words.of(cell.help()), 2);
+      XCellRange at = field(tab, row + i, words.of(cell.heading()), words.of(cell.help()), 2);
       UnoAccess.set(at, "CellStyle", styles.of(CellStyle.TO_FILL, cell.format()));
       ValidationWriter.put(at, cell, words, words.of(cell.help()), null);
     }
@@ -462,8 +463,13 @@ public final class PlanWriter {
             value,
             styles.of(reason ? CellStyle.REASON : CellStyle.RESULT, format));
         XCellRange cell =
-            merge(tab, place.column(), place.row(), tab.isPage() ? PlanTab.GRID - 5 : 1);
-        height(tab, place.row(), reason ? 120 + 4 * LINE : 560);
+            merge(
+                tab,
+                place.column(),
+                place.row(),
+                tab.isPage() ? PlanTab.GRID - 5 : reason ? layout.widths(tab).size() - 3 : 1);
+        height(tab, place.row(), reason && tab.isPage() ? 120 + 4 * LINE : 560);
+        UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
         int span = PlanTab.GRID / figures.across();

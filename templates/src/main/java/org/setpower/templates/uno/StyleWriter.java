@@ -90,7 +90,8 @@ final class StyleWriter {
         UnoAccess.set(created, "IsTextWrapped", true);
         UnoAccess.set(created, "VertJustify", CellVertJustify2.TOP);
       }
-      case NOTE, CAUTION, MISSING, RESULT -> UnoAccess.set(created, "IsTextWrapped", true);
+      case MISSING -> UnoAccess.set(created, "NumberFormat", key(WORDS_ONLY));
+      case NOTE, CAUTION, RESULT -> UnoAccess.set(created, "IsTextWrapped", true);
       case FINDING -> {
         UnoAccess.set(created, "IsTextWrapped", true);
         UnoAccess.set(created, "NumberFormat", key(WORDS_ONLY));
