@@ -29,7 +29,7 @@ final class PlanTexts {
     PlanTexts texts = new PlanTexts(words);
     PlanLayout layout = new PlanLayout(workbook, words);
     texts.note(workbook.fileName(), workbook.version(), layout.ranges(), layout.tops());
-    texts.note(layout.names().answer(words.language()));
+    texts.note(layout.names().answer(words.language()), layout.formulas().all());
     PlanWriter.TEXTS.forEach(texts::say);
     texts.say(workbook.title());
     for (PlanTab tab : workbook.tabs()) {

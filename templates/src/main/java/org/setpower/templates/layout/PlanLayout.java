@@ -282,6 +282,11 @@ public final class PlanLayout {
     return words;
   }
 
+  /** What stands in its cells. */
+  public PlanFormulas formulas() {
+    return new PlanFormulas(this);
+  }
+
   /** The names of the document. */
   public PlanNames names() {
     return names;

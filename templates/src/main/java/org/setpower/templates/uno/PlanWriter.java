@@ -38,6 +38,7 @@ import org.setpower.office.Office;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultColumn;
+import org.setpower.templates.layout.PlanFormulas;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
@@ -71,6 +72,7 @@ public final class PlanWriter {
 
   private final PlanWorkbook workbook;
   private final PlanLayout layout;
+  private final PlanFormulas formulas;
   private final Translations words;
   private final XComponent document;
   private final XSpreadsheetDocument book;
@@ -84,6 +86,7 @@ public final class PlanWriter {
     this.document = document;
     this.styles = styles;
     layout = new PlanLayout(workbook, words);
+    formulas = layout.formulas();
     book = UnoAccess.as(XSpreadsheetDocument.class, document);
   }
 
@@ -219,12 +222,8 @@ public final class PlanWriter {
     boolean first = workbook.tabs().indexOf(tab) == 0;
     write(tab, 0, 0, words.of(first ? workbook.title() : tab.name()), styles.of(CellStyle.TITLE));
     write(tab, 0, 1, words.of(tab.lead()), styles.of(CellStyle.LEAD));
-    write(tab, 0, 2, stamp(), styles.of(CellStyle.STAMP));
-    String top = layout.tops().get(tab);
-    String copied =
-        "IF(SHEET(" + top + ")=" + PlanNames.home(top) + ";\"\";" + PlanNames.COPIED + ")";
-    String stopped = "IFERROR(INDEX(Block;1;2)&\"\";" + PlanNames.MISSING + ")";
-    write(tab, 0, 3, "=" + copied + "&" + stopped, styles.of(CellStyle.MISSING));
+    write(tab, 0, 2, "=" + formulas.stamp(), styles.of(CellStyle.STAMP));
+    write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
     UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
     if (tab.isPage()) {
       merge(tab, 0, 1, PlanTab.GRID);
@@ -232,21 +231,6 @@ public final class PlanWriter {
       int lines = 1 + (int) (words.of(tab.lead()).length() / (192 * LETTERS_PER_MM));
       height(tab, 1, 120 + lines * LINE);
     }
-  }
-
-  /** The cells that no plan reads, beside each other: the job, its revision. */
-  private String stamp() {
-    List<String> parts = new ArrayList<>();
-    for (PlanNotes notes : workbook.parts(PlanNotes.class).toList()) {
-      for (FieldSpec cell : notes.cells()) {
-        Place place = layout.place(notes, cell);
-        String at = layout.absolute(place.tab(), place.column(), place.row());
-        String shown = cell.format().isDate() ? "TEXT(" + at + ";\"d mmm yyyy\")" : at;
-        String label = cell.format() == CellFormat.COUNT ? words.of(cell.heading()) + " " : "";
-        parts.add("IF(" + at + "=\"\";\"\";\"  ·  " + label + "\"&" + shown + ")");
-      }
-    }
-    return parts.isEmpty() ? "" : "=MID(" + String.join("&", parts) + ";6;200)";
   }
 
   private void draw(PlanTab tab, PlanPart part, int row) {
@@ -290,7 +274,7 @@ public final class PlanWriter {
         toFill(cells, column.input(), table.pick(column.input()));
         PlanTable.Unit unit = table.unit(column.input());
         if (unit != null) {
-          unit(tab, column, row, unit);
+          put(range(tab, column.at(), row, 1, 1), "=" + formulas.heading(column, unit));
         }
       } else {
         results(cells, column, PlanNames.top(table.inputs().key()));
@@ -311,14 +295,6 @@ public final class PlanWriter {
     height(tab, endRow, KEY_ROW);
   }
 
-  private void unit(PlanTab tab, Column column, int row, PlanTable.Unit unit) {
-    String cell = PlanNames.cell(unit.path());
-    String heading = column.heading().replace("\"", "\"\"");
-    String text =
-        "=\"" + heading + " (\"&IF(" + cell + "=\"\";\"" + unit.blank() + "\";" + cell + ")&\")\"";
-    put(range(tab, column.at(), row, 1, 1), text);
-  }
-
   private void toFill(XCellRange cells, InputColumn column, String pick) {
     UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.TO_FILL, InputCells.of(column).format()));
     ValidationWriter.put(
@@ -330,12 +306,8 @@ public final class PlanWriter {
   }
 
   private void results(XCellRange cells, Column column, String name) {
-    String formula =
-        column.leaf() == null
-            ? layout.names().shown(column.result(), name)
-            : column.leaf().formula(PlanNames::cell);
     style(cells, column);
-    put(cells, "=" + formula);
+    put(cells, "=" + formulas.cell(column, name));
     UnoAccess.as(XCellSeries.class, cells).fillAuto(FillDirection.TO_BOTTOM, 1);
   }
 
