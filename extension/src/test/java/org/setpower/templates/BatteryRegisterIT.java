@@ -236,7 +236,7 @@ class BatteryRegisterIT {
   @Test
   void three_hundred_blank_rows_to_inspect_are_one_issue(Office office) throws IOException {
     try (PlanSheet book = empty(office)) {
-      @SuppressWarnings("unchecked") // an array of a generic type
+      @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
       Map<String, Object>[] rows = new Map[300];
       for (int i = 0; i < rows.length; i++) {
         rows[i] = battery("serial", "N" + i, "condition", "");

@@ -64,7 +64,7 @@ class RegisterStressIT {
     return row;
   }
 
-  @SuppressWarnings("unchecked") // arrays of a generic type
+  @SuppressWarnings({"unchecked", "rawtypes"}) // arrays of a generic type
   private static PlanSheet full(Office office) throws IOException {
     PlanSheet book = new PlanSheet(office, TEMPLATE, new BatteryRegister().workbook());
     book.type("project.asOf", day("2026-11-01"));
