@@ -16,6 +16,10 @@ import org.setpower.templates.spec.FieldSpec;
 
 /** The formulas of a plan's workbook, without the equals sign. None decides anything. */
 public final class PlanFormulas {
+  /** What stands below a list that has more rows than it shows. */
+  public static final String MORE =
+      "More than these: the list of open issues in the menu Set Power has them all.";
+
   private final PlanLayout layout;
   private final PlanNames names;
 
@@ -24,8 +28,37 @@ public final class PlanFormulas {
     names = layout.names();
   }
 
+  /** The cells that no plan reads, and how many rows a list has. */
+  public String stamp(PlanTab tab) {
+    String rows =
+        tab.parts().stream()
+            .filter(p -> p instanceof PlanList && !tab.isPage())
+            .map(p -> "&\"  ·  " + layout.words().of("Rows") + " \"&" + rows((PlanList) p))
+            .findFirst()
+            .orElse("");
+    return stamp() + rows;
+  }
+
+  private String rows(PlanList list) {
+    Place top = layout.place(list);
+    String first = Layout.cellName(0, top.row() + 1);
+    return "SUMPRODUCT(1*(LEN(" + first + ":" + Layout.cellName(0, top.row() + list.rows()) + ")>0))";
+  }
+
+  /** Whether a list has more rows than it shows. */
+  public String more(PlanList list) {
+    String table = list.results().key();
+    return "IF(INDEX(Results_"
+        + table
+        + ";"
+        + (list.rows() + 1)
+        + ";1)&\"\"=\"\";\"\";\""
+        + layout.words().of(MORE)
+        + "\")";
+  }
+
   /** The cells that no plan reads, beside each other: the job, its revision. */
-  public String stamp() {
+  private String stamp() {
     List<String> parts = new ArrayList<>();
     for (PlanNotes notes : layout.workbook().parts(PlanNotes.class).toList()) {
       for (FieldSpec cell : notes.cells()) {
@@ -78,9 +111,9 @@ public final class PlanFormulas {
   /** Every formula, by what it is for. */
   public Map<String, String> all() {
     Map<String, String> all = new TreeMap<>();
-    all.put("stamp", stamp());
     all.put("block", names.call());
     layout.workbook().tabs().forEach(t -> all.put("notice " + t.name(), notice(t)));
+    layout.workbook().tabs().forEach(t -> all.put("stamp " + t.name(), stamp(t)));
     names.uprights().stream()
         .flatMap(t -> t.columns().stream())
         .forEach(c -> all.put("handed over " + c, names.handedOver(c)));
@@ -96,6 +129,9 @@ public final class PlanFormulas {
     }
     for (PlanList list : layout.workbook().parts(PlanList.class).toList()) {
       String top = names.top(list);
+      if (list.isPartial()) {
+        all.put(top + " more", more(list));
+      }
       layout.columns(list).forEach(c -> all.put(top + " " + c.heading(), cell(c, top)));
     }
     layout

@@ -137,7 +137,7 @@ public final class PlanLayout {
       return table.inputs().rows() + 3; // headings, keys, end
     }
     if (part instanceof PlanList list) {
-      return list.rows() + 1;
+      return list.rows() + (list.isPartial() ? 2 : 1);
     }
     if (part instanceof PlanFields fields) {
       return fields.columns().size();

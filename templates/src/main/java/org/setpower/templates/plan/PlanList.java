@@ -12,7 +12,6 @@ public final class PlanList implements PlanPart {
   private final int rows;
   private final List<String> keys;
   private final Map<String, Integer> widths = new HashMap<>();
-  private final Map<String, String> beside = new HashMap<>();
 
   private PlanList(ResultTable<?> results, String title, int rows, List<String> keys) {
     this.results = results;
@@ -31,13 +30,6 @@ public final class PlanList implements PlanPart {
     return this;
   }
 
-  /** Shows a column to fill of the same rows, {@code table.key}, before the results. */
-  public PlanList name(String heading, String path) {
-    beside.put("path", path);
-    beside.put("heading", heading);
-    return this;
-  }
-
   public ResultTable<?> results() {
     return results;
   }
@@ -46,19 +38,14 @@ public final class PlanList implements PlanPart {
     return rows;
   }
 
+  /** Whether the plan may have more rows than it shows. */
+  public boolean isPartial() {
+    return rows < results.rows();
+  }
+
   /** Paths of the columns. */
   public List<String> columns() {
     return keys.stream().map(k -> results.key() + "." + k).toList();
-  }
-
-  /** The column to fill that names its rows; null where a result does. */
-  public String named() {
-    return beside.get("path");
-  }
-
-  /** The heading of that column. */
-  public String namedHeading() {
-    return beside.get("heading");
   }
 
   /** The width of a column, or what is usual. */

@@ -62,7 +62,7 @@ import org.setpower.text.Translations;
 public final class PlanWriter {
   /** What every workbook of a plan says besides its own texts. */
   public static final List<String> TEXTS =
-      List.of(PlanBlockWriter.HIDDEN, PlanBlockWriter.MISSING, PlanBlockWriter.COPIED);
+      List.of(PlanBlockWriter.HIDDEN, PlanBlockWriter.MISSING, PlanBlockWriter.COPIED, PlanFormulas.MORE);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
@@ -222,7 +222,7 @@ public final class PlanWriter {
     boolean first = workbook.tabs().indexOf(tab) == 0;
     write(tab, 0, 0, words.of(first ? workbook.title() : tab.name()), styles.of(CellStyle.TITLE));
     write(tab, 0, 1, words.of(tab.lead()), styles.of(CellStyle.LEAD));
-    write(tab, 0, 2, "=" + formulas.stamp(), styles.of(CellStyle.STAMP));
+    write(tab, 0, 2, "=" + formulas.stamp(tab), styles.of(CellStyle.STAMP));
     write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
     UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
     if (tab.isPage()) {
@@ -369,6 +369,11 @@ public final class PlanWriter {
           "Rows_" + tab.name().replace(' ', '_') + "_" + row,
           address(range(tab, 0, row, columns.size(), list.rows() + 1)));
     }
+    if (list.isPartial()) {
+      String style = styles.of(CellStyle.FINDING);
+      write(tab, 0, row + 1 + list.rows(), "=" + formulas.more(list), style);
+      UnoAccess.set(range(tab, 0, row + 1 + list.rows(), 1, 1), "IsTextWrapped", false);
+    }
     XCellRange shown = range(tab, 0, row + 1, layout.widths(tab).size(), list.rows());
     for (Column column : columns) {
       StatusColours.putBlank(
@@ -440,7 +445,7 @@ public final class PlanWriter {
                 place.column(),
                 place.row(),
                 tab.isPage() ? PlanTab.GRID - 5 : reason ? layout.widths(tab).size() - 3 : 1);
-        height(tab, place.row(), reason && tab.isPage() ? 120 + 4 * LINE : 560);
+        height(tab, place.row(), reason && tab.isPage() ? 120 + 6 * LINE : 560);
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
