@@ -12,8 +12,8 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
-import com.sun.star.util.XProtectable;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.XProtectable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,7 +34,8 @@ import org.setpower.templates.register.BatteryRegister;
 /** The commands on a workbook of a plan: the filled battery register. */
 @ExtendWith(SharedOffice.class)
 class PlanCommandsIT {
-  private static final Path EXAMPLE = Path.of("target/sheets/examples/battery-register-example.ods");
+  private static final Path EXAMPLE =
+      Path.of("target/sheets/examples/battery-register-example.ods");
   private static final int MOST_LETTERS = 250;
 
   private static PlanSheet open(Office office) throws IOException {

@@ -104,8 +104,7 @@ class RegisterStressIT {
     XCell cell =
         UnoAccess.ask(
             () ->
-                book.range(place.tab(), place.column(), place.row(), 1, 1)
-                    .getCellByPosition(0, 0));
+                book.range(place.tab(), place.column(), place.row(), 1, 1).getCellByPosition(0, 0));
     double[] edits = new double[EDITS];
     for (int i = 0; i < EDITS; i++) {
       long start = System.nanoTime();

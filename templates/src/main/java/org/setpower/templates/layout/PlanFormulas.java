@@ -42,7 +42,11 @@ public final class PlanFormulas {
   private String rows(PlanList list) {
     Place top = layout.place(list);
     String first = Layout.cellName(0, top.row() + 1);
-    return "SUMPRODUCT(1*(LEN(" + first + ":" + Layout.cellName(0, top.row() + list.rows()) + ")>0))";
+    return "SUMPRODUCT(1*(LEN("
+        + first
+        + ":"
+        + Layout.cellName(0, top.row() + list.rows())
+        + ")>0))";
   }
 
   /** Whether a list has more rows than it shows. */

@@ -161,7 +161,7 @@ public final class BatteryRegister implements PlanTemplate {
                 "unclear",
                 "meanHealth",
                 "notCompared"),
-            book.list("Open issues", 19, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),
             PlanText.cautions(

@@ -62,7 +62,11 @@ import org.setpower.text.Translations;
 public final class PlanWriter {
   /** What every workbook of a plan says besides its own texts. */
   public static final List<String> TEXTS =
-      List.of(PlanBlockWriter.HIDDEN, PlanBlockWriter.MISSING, PlanBlockWriter.COPIED, PlanFormulas.MORE);
+      List.of(
+          PlanBlockWriter.HIDDEN,
+          PlanBlockWriter.MISSING,
+          PlanBlockWriter.COPIED,
+          PlanFormulas.MORE);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
@@ -414,7 +418,8 @@ public final class PlanWriter {
     int span = tab.isPage() ? 3 : wide;
     int beside = at + (tab.isPage() ? span : 2);
     if (tab.isPage()) {
-      merge(tab, beside, row, PlanTab.GRID - beside);
+      XCellRange shown = merge(tab, beside, row, PlanTab.GRID - beside);
+      UnoAccess.set(shown, "ShrinkToFit", true);
     }
     write(tab, beside, row, help, styles.of(CellStyle.HELP));
     height(tab, row, 560);
