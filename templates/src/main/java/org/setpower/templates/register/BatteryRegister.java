@@ -64,7 +64,9 @@ public final class BatteryRegister implements PlanTemplate {
                     "backBy"),
                 PlanText.cautions(
                     HOT,
-                    DAMAGED,
+                    "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery."
+                        + " Quarantine it outdoors, away from people and batteries. Do not charge"
+                        + " it. Do not fly it. Call us.",
                     CHARGING,
                     "Cover the terminals one by one for travel.",
                     "Return the battery about half full, and report what happened to it.")),
