@@ -30,6 +30,7 @@ final class CommandTexts {
           "Calc MS Excel 2007 XML",
           "Set Power Sheets ",
           "Set Power template",
+          "d MMM uuuu",
           "ods, xlsx, pdf",
           "row \\d+",
           "yyyy-MM-dd HH:mm");

@@ -89,7 +89,8 @@ final class FunctionReference {
       part.append(m.entry("Formula", m.text(f.formula())));
     }
     part.append(m.entry("Source", m.text(f.source())));
-    for (FunctionSpec.Example example : f.examples()) {
+    List<FunctionSpec.Example> examples = f.plan().isPresent() ? List.of() : f.examples();
+    for (FunctionSpec.Example example : examples) {
       part.append(m.entry("Example", m.text(example.formula() + " gives " + shown(example))));
     }
     List<String> refusals = new ArrayList<>();

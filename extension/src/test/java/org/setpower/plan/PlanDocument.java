@@ -1,10 +1,17 @@
 package org.setpower.plan;
 
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XCellAddressable;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellRangeMovement;
 import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
 import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,12 +38,23 @@ public final class PlanDocument {
   /** The row of keys of every table, from 1; row 1 holds the note of a copied tab, 3 headings. */
   public static final int KEYS = 4;
 
+  /** Cells above a table: whether it is a copy, what stops all, whether the extension is there. */
+  public static final String COPY = "A1";
+
+  public static final String NOTICE = "B1";
+  public static final String MISSING = "C1";
+  public static final String IS_COPY = "This tab is a copy: it shows the original's figures";
+  public static final String IS_MISSING = "The extension is missing here: no figure counts";
+
+  private static final String VERSION = "ORG.SETPOWER.FUNCTIONS.SHEETVERSION()";
   private static final int BLOCK_ROW = 20;
 
   private final XComponent document;
   private final PlanModel model;
   private final Map<String, Integer> rooms = new LinkedHashMap<>();
   private final Map<String, Integer> firstRows = new LinkedHashMap<>();
+
+  private String blockRange = "";
 
   private PlanDocument(XComponent document, PlanModel model) {
     this.document = document;
@@ -71,6 +89,7 @@ public final class PlanDocument {
     block(bandRows);
     for (InputTable<?> table : model.inputs()) {
       results(table);
+      notes(table.key());
     }
     TestSheet.firstOf(document).calculate();
   }
@@ -91,7 +110,8 @@ public final class PlanDocument {
     int end = KEYS + (table.isUpright() ? columns : room + 1);
     tab.text("B" + end, InputTable.END);
     String last = letters(table.isUpright() ? 2 : columns);
-    name("Top_" + table.key(), tabAddress(table.key(), "$B$" + KEYS));
+    String top = table.isUpright() ? "$A$1" : tabAddress(table.key(), "$B$" + KEYS);
+    hidden("Row_" + table.key(), "Y" + rooms.size(), "=CELL(\"ROW\";" + top + ")");
     name(name(table.key()), tabAddress(table.key(), "$B$" + KEYS + ":$" + last + "$" + end));
   }
 
@@ -104,11 +124,15 @@ public final class PlanDocument {
       width = Math.max(width, table.columns().size());
     }
     tab.text("A1", "en").text("B1", InputTable.layoutHash(model.inputs()));
+    Object[][] layout = InputTable.layout(model.inputs());
+    String rows = "AB1:AC" + layout.length;
+    UnoRuntime.queryInterface(XCellRangeData.class, tab.range(rows)).setDataArray(layout);
+    name("Layout", "$" + BLOCK_TAB + ".$AB$1:$AC$" + layout.length);
     int first = BLOCK_ROW + 1;
     for (int b = 0; b < shown.size(); b++) {
       ResultTable<?> table = shown.get(b);
-      int rows = rooms.getOrDefault(table.key(), bandRows);
-      tab.put("A" + (2 + b), rows);
+      int height = rooms.getOrDefault(table.key(), bandRows);
+      tab.put("A" + (2 + b), height);
       for (int c = 0; c < table.columns().size(); c++) {
         tab.text(letters(1 + c) + (2 + b), table.columns().get(c).path());
       }
@@ -116,26 +140,59 @@ public final class PlanDocument {
       String lastColumn = letters(table.columns().size() - 1);
       name(
           "Results_" + table.key(),
-          "$" + BLOCK_TAB + ".$A$" + first + ":$" + lastColumn + "$" + (first + rows - 1));
-      first += rows;
+          "$" + BLOCK_TAB + ".$A$" + first + ":$" + lastColumn + "$" + (first + height - 1));
+      first += height;
     }
     name("Answer", "$" + BLOCK_TAB + ".$A$1:$" + letters(width) + "$" + (1 + shown.size()));
-    String block = "$A$" + BLOCK_ROW + ":$" + letters(width - 1) + "$" + (first - 1);
-    name("Block", "$" + BLOCK_TAB + "." + block);
-    tab.array(block.replace("$", ""), call());
+    blockRange = "$A$" + BLOCK_ROW + ":$" + letters(width - 1) + "$" + (first - 1);
+    name("Block", "$" + BLOCK_TAB + "." + blockRange);
+    hidden("One", "X1", "=CELL(\"ROW\";$A$1)");
+    tab.array(blockRange.replace("$", ""), call());
+  }
+
+  /** What stands above every table: whether the tab is a copy, and what stops the block. */
+  private void notes(String table) throws Exception {
+    int place = 1 + new ArrayList<>(rooms.keySet()).indexOf(table);
+    hidden("Home_" + table, "Z" + place, "=SHEET(" + name(table) + ")");
+    tab(table)
+        .put(COPY, "=IF(SHEET(%s)=Home_%s;\"\";\"%s\")".formatted(name(table), table, IS_COPY))
+        .put(NOTICE, "=INDEX(Block;One;2)&\"\"")
+        .put(MISSING, "=IF(ISERROR(" + VERSION + "&NOW());\"" + IS_MISSING + "\";\"\")");
+  }
+
+  /** A named cell of the tab of the block. */
+  private void hidden(String name, String cell, String formula) throws Exception {
+    TestSheet.named(document, BLOCK_TAB).put(cell, formula);
+    name(name, "$" + BLOCK_TAB + ".$" + cell.charAt(0) + "$" + cell.substring(1));
+  }
+
+  /** Calls another function at each calculation of the block. */
+  public void callAlso(String function) {
+    TestSheet tab = TestSheet.named(document, BLOCK_TAB);
+    String block = blockRange.replace("$", "");
+    tab.array(block, "");
+    tab.array(
+        block,
+        call()
+            .replace("IFERROR(Answer", "IF(" + function + ";IFERROR(Answer")
+            .replaceFirst("\"#\"\\)", "\"#\"))"));
   }
 
   /** The formula of the block. */
-  public String call() {
+  private String call() {
     StringBuilder call = new StringBuilder("=ORG.SETPOWER.FUNCTIONS.PLAN" + model.name());
     call.append("(IFERROR(Answer;\"#\")");
     model.inputs().forEach(t -> call.append(";IFERROR(" + name(t.key()) + ";\"#\")"));
     return call.append(")").toString();
   }
 
-  /** How visible cells take their row of a table. */
+  /**
+   * How visible cells take their row of a table: by a cell with CELL, which is calculated whenever
+   * a file is opened, so that no .xlsx shows the results of its last calculation as if they were
+   * new.
+   */
   private String row(InputTable<?> table) {
-    return "ROW()-ROW(Top_" + table.key() + ")";
+    return table.isUpright() ? "Row_" + table.key() : "ROW()-Row_" + table.key();
   }
 
   private void results(InputTable<?> table) throws Exception {
@@ -146,8 +203,7 @@ public final class PlanDocument {
     String[][] formulas = new String[room][results.columns().size()];
     for (int c = 0; c < results.columns().size(); c++) {
       ResultColumn column = results.columns().get(c);
-      String at = table.isUpright() ? "1" : row(table);
-      String index = "=INDEX(Results_" + table.key() + ";" + at + ";" + (c + 1) + ")";
+      String index = "=INDEX(Results_" + table.key() + ";" + row(table) + ";" + (c + 1) + ")";
       String text = isNumber(column) ? "" : "&\"\"";
       for (String[] formula : formulas) {
         formula[c] = index + text;
@@ -174,6 +230,39 @@ public final class PlanDocument {
 
   private String tabAddress(String table, String range) {
     return "$" + name(table) + "." + range;
+  }
+
+  /** Names an input column as the cell of this row: absolute column, relative row. */
+  public String relativeName(String table, String key) throws Exception {
+    String name = name(table) + "_" + key;
+    String column = input(table, key, 1).replaceAll("\\d", "");
+    name(name, "$" + name(table) + ".$" + column + "1");
+    return name;
+  }
+
+  /** The sheets of the document. */
+  public XSpreadsheets sheets() {
+    return Uno.as(XSpreadsheetDocument.class, document).getSheets();
+  }
+
+  /** Inserts rows into a tab; {@code at} counts from 1. */
+  public void insertRows(String table, int at, int count) {
+    Uno.as(XColumnRowRange.class, tab(table).sheet()).getRows().insertByIndex(at - 1, count);
+  }
+
+  /** Inserts a column into a tab before the column with this letter. */
+  public void insertColumn(String table, String letter) {
+    Uno.as(XColumnRowRange.class, tab(table).sheet())
+        .getColumns()
+        .insertByIndex(letter.charAt(0) - 'A', 1);
+  }
+
+  /** Cuts cells and pastes them at another cell of the same tab. */
+  public void move(String table, String from, String to) throws Exception {
+    CellRangeAddress source =
+        Uno.as(XCellRangeAddressable.class, tab(table).range(from)).getRangeAddress();
+    CellAddress target = Uno.as(XCellAddressable.class, tab(table).cell(to)).getCellAddress();
+    Uno.as(XCellRangeMovement.class, tab(table).sheet()).moveRange(target, source);
   }
 
   /** Adds a name; its content is relative to A1 of the first tab. */

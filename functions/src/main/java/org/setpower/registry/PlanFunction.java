@@ -11,6 +11,9 @@ import org.setpower.plan.common.PlanModel;
 
 /** Declares the function that carries a plan into its sheet, from the plan's own declaration. */
 public final class PlanFunction {
+  /** Ends the name of every argument that is a table; they share one description. */
+  public static final String TABLE = "_table";
+
   private static final String UNREADABLE = "\"#\"";
 
   private PlanFunction() {}
@@ -22,8 +25,8 @@ public final class PlanFunction {
     for (InputTable<?> table : model.inputs()) {
       parameters.add(
           range(
-              snakeCase(table.key()),
-              "The table " + table.heading() + ", from its row of keys to its end row"));
+              snakeCase(table.key()) + TABLE,
+              "Named range of this table, from its row of keys to its end row"));
     }
     return group
         .function(model.name().toUpperCase(Locale.ROOT))

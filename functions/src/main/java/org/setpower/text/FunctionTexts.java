@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import org.setpower.base.Unit;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
+import org.setpower.registry.PlanFunction;
 import org.setpower.registry.groups.FunctionRegistry;
 
 /**
@@ -55,9 +56,9 @@ public final class FunctionTexts {
       english.put(f.name(), f.sentence());
       english.put(f.name() + ".result", f.resultWords());
       for (Parameter<?> p : f.parameters()) {
-        note(p.name(), p.phrase(), f);
+        note(name(p), p.phrase(), f);
         if (inWords(p)) {
-          note(p.name() + ".default", p.fallbackWords(), f);
+          note(name(p) + ".default", p.fallbackWords(), f);
         }
       }
     }
@@ -69,6 +70,11 @@ public final class FunctionTexts {
         english.put("unit." + unit.symbol(), unit.symbol());
       }
     }
+  }
+
+  /** The name under which its texts stand: all tables of plans have one. */
+  private static String name(Parameter<?> p) {
+    return p.name().endsWith(PlanFunction.TABLE) ? "table" : p.name();
   }
 
   private void note(String name, String text, FunctionSpec f) {
@@ -104,14 +110,14 @@ public final class FunctionTexts {
 
   /** The phrase of an argument. */
   public String phrase(Parameter<?> p) {
-    return meaning(p.name(), p.phrase()).orElse(p.phrase());
+    return meaning(name(p), p.phrase()).orElse(p.phrase());
   }
 
   /** As {@link Parameter#description()}: phrase, unit, what counts when it is left out. */
   public String description(Parameter<?> p) {
     String words =
         inWords(p)
-            ? meaning(p.name() + ".default", p.fallbackWords()).orElse(p.fallbackWords())
+            ? meaning(name(p) + ".default", p.fallbackWords()).orElse(p.fallbackWords())
             : p.fallbackWords().replaceAll("(\\d)\\.(\\d)", "$1,$2");
     String unit = p.unit().symbol();
     return p.description(

@@ -29,6 +29,7 @@ public final class OfficeBench {
             WholeBench.heap(office, figures);
             StressBench.run(office, folder, figures);
             RestoreBench.run(office, figures);
+            RegisterBench.run(office, figures);
           }
           default -> throw new IllegalArgumentException(what);
         }

@@ -27,6 +27,7 @@ import org.setpower.command.rows.RemoveRowsCommand;
 import org.setpower.command.settings.SettingsCommand;
 import org.setpower.command.tabs.ShowTabsCommand;
 import org.setpower.command.trace.TraceCommand;
+import org.setpower.command.update.UpdateFileCommand;
 import org.setpower.ui.ErrorReporting;
 import org.setpower.uno.Uno;
 import org.setpower.uno.UnoService;
@@ -51,6 +52,7 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("add", AddRowsCommand::new),
           Map.entry("remove", RemoveRowsCommand::new),
           Map.entry("mend", RepairFormulasCommand::new),
+          Map.entry("update", UpdateFileCommand::new),
           Map.entry("fit", FitPrintCommand::new),
           Map.entry("tabs", ShowTabsCommand::new),
           Map.entry("settings", SettingsCommand::new),

@@ -15,6 +15,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.setpower.addin.DocumentCalendar;
 import org.setpower.base.CalculationStep;
 import org.setpower.base.EvaluationException;
@@ -24,6 +25,7 @@ import org.setpower.command.document.FormulaOpcodes;
 import org.setpower.command.document.FunctionCall;
 import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
+import org.setpower.command.plan.PlanFile;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
 import org.setpower.uno.Uno;
@@ -44,6 +46,9 @@ public final class CalculationTracer {
     String name = CalcDocument.name(book.sheet(at.Sheet)) + "." + CalcDocument.address(at);
     CalculationTrace explanation = new CalculationTrace(say("{} shows {}", name, shown(cell)));
     explanation.add("The formula", (String) Uno.get(cell, "FormulaLocal"));
+    if (explainPlan(cell, explanation)) {
+      return explanation;
+    }
     List<FunctionCall> calls = calls(cell);
     for (FunctionCall call : calls) {
       explain(call, cell, explanation);
@@ -58,6 +63,20 @@ public final class CalculationTracer {
           name);
     }
     return explanation;
+  }
+
+  /** Explains the results of a plan that a cell shows; false if it shows none. */
+  private boolean explainPlan(XCell cell, CalculationTrace explanation) throws Exception {
+    Optional<PlanFile> plan = PlanFile.of(book);
+    List<PlanFile.Figure> figures = plan.isEmpty() ? List.of() : plan.get().figures(cell);
+    if (figures.isEmpty()) {
+      return false;
+    }
+    PlanTracer tracer = new PlanTracer(plan.get());
+    for (PlanFile.Figure figure : figures) {
+      tracer.explain(figure, explanation);
+    }
+    return true;
   }
 
   private static String shown(XCell cell) {

@@ -17,6 +17,7 @@ import org.setpower.command.document.FunctionCall;
 import org.setpower.command.document.ReportSheet;
 import org.setpower.command.document.UndoStep;
 import org.setpower.command.message.UserMessageException;
+import org.setpower.command.plan.PlanFile;
 import org.setpower.ui.TextWindow;
 import org.setpower.uno.Uno;
 
@@ -52,7 +53,11 @@ public final class TraceCommand implements Command {
     return desk.hasBook()
         && desk.controller() != null
         && isRange(selection(desk))
-        && FunctionCall.mentionedIn(selected(desk).getFormula());
+        && isTraced(selected(desk).getFormula());
+  }
+
+  private static boolean isTraced(String formula) {
+    return FunctionCall.mentionedIn(formula) || PlanFile.isShownBy(formula);
   }
 
   private static Object selection(CommandContext desk) throws Exception {

@@ -57,8 +57,8 @@ public record InputColumn(
     return path();
   }
 
-  /** What changes the meaning of typed cells: goes into the layout's hash. */
-  String layout() {
+  /** What changes the meaning of typed cells: path, type, unit, domain, words. */
+  public String layout() {
     return String.join(
         "|", path(), type.getSimpleName(), unit, min + ".." + max, String.join(",", words));
   }
@@ -161,7 +161,7 @@ public record InputColumn(
   }
 
   /** The day number of a date, as cells hold it. */
-  static double serial(LocalDate date) {
+  public static double serial(LocalDate date) {
     return date.toEpochDay() - DAY_ZERO.toEpochDay();
   }
 

@@ -118,13 +118,23 @@ public final class InputTable<T extends Record> {
   }
 
   /**
+   * The layout of tables, a row a column: path and {@link InputColumn#layout()}. A sheet keeps it,
+   * so that a newer version knows what its cells mean.
+   */
+  public static Object[][] layout(Collection<InputTable<?>> tables) {
+    return tables.stream()
+        .flatMap(t -> t.columns.stream())
+        .map(c -> new Object[] {c.path(), c.layout()})
+        .toArray(Object[][]::new);
+  }
+
+  /**
    * A hash over keys, types, units and domains, by which a file of another layout is recognised.
    */
   public static String layoutHash(Collection<InputTable<?>> tables) {
     String layout =
-        tables.stream()
-            .flatMap(t -> t.columns.stream())
-            .map(InputColumn::layout)
+        Arrays.stream(layout(tables))
+            .map(row -> row[1].toString())
             .collect(Collectors.joining("\n"));
     try {
       byte[] hash =

@@ -25,6 +25,11 @@ public final class PlanBlock {
     private static final Messages MESSAGES = new EnglishMessages();
   }
 
+  /** What makes sentences of findings, in every language. */
+  public static Messages messages() {
+    return Sentences.MESSAGES;
+  }
+
   /**
    * The block.
    *

@@ -54,6 +54,12 @@ public final class PlanResult {
     return List.copyOf(faults);
   }
 
+  /** Whether a table has such a row, from 1, and it is not blank. */
+  public boolean has(String table, int row) {
+    ResultRows<?> filled = tables.get(table);
+    return filled != null && row >= 1 && row <= last(filled) && filled.rows().get(row - 1) != null;
+  }
+
   /** The rows of a table; empty after a fault. */
   public <R extends Record> List<R> rows(ResultTable<R> table) {
     ResultRows<?> filled = tables.get(table.key());
@@ -246,8 +252,13 @@ public final class PlanResult {
   }
 
   private Trace.Step step(ResultColumn column, int... rows) {
-    List<Object> values = Arrays.stream(rows).mapToObj(r -> text(value(column.path(), r))).toList();
+    List<Object> values =
+        Arrays.stream(rows)
+            .mapToObj(r -> value(column.path(), r))
+            .map(v -> v == null ? (Object) "" : v)
+            .toList();
     return new Trace.Step(
+        column.path(),
         declared.stream()
             .filter(t -> t.key().equals(column.table()))
             .findFirst()
@@ -261,13 +272,6 @@ public final class PlanResult {
         column.rule());
   }
 
-  private static Object text(Object value) {
-    if (value instanceof List<?> list) {
-      return list.stream().map(f -> ((Finding) f).key().key()).collect(Collectors.joining(", "));
-    }
-    return value == null ? "" : value;
-  }
-
   private void typed(String source, int[] rows, Set<String> seen, List<Trace.Step> steps) {
     for (InputRows<?> input : inputs) {
       for (InputColumn column : input.table().columns()) {
@@ -278,6 +282,7 @@ public final class PlanResult {
                   .toList();
           steps.add(
               new Trace.Step(
+                  column.path(),
                   input.table().heading(),
                   Arrays.stream(rows).boxed().toList(),
                   column.heading(),

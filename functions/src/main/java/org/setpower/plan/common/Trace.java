@@ -15,15 +15,18 @@ public record Trace(List<Step> steps) {
   /**
    * One step.
    *
+   * @param path {@code table.key} of the column
    * @param table heading of the table
    * @param rows numbers of the rows in it
    * @param heading heading of the column
    * @param unit unit of the values
-   * @param values what these rows hold there; typed cells as they are typed
+   * @param values what these rows hold there: typed cells as they are typed, results as the
+   *     component holds them
    * @param typed whether the cells are typed, not calculated
    * @param rule how it is made; empty for typed cells
    */
   public record Step(
+      String path,
       String table,
       List<Integer> rows,
       String heading,

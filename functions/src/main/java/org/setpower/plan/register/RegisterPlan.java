@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
@@ -467,6 +468,7 @@ public final class RegisterPlan {
     }
     return switch (source) {
       case "project", "slip", "summary" -> new int[] {1};
+      case "issues" -> IntStream.rangeClosed(1, issueCount()).toArray();
       case "batteries" -> relatedBatteries(table, row);
       case "tests" -> ofBatteries(table, row, inputs.tests(), t -> Identity.of(t.serial()));
       case "types" -> {
@@ -476,6 +478,13 @@ public final class RegisterPlan {
       }
       default -> filledRows(source);
     };
+  }
+
+  private int issueCount() {
+    return tables().stream()
+        .filter(t -> t.table() == RegisterResults.ISSUES)
+        .mapToInt(t -> t.rows().size())
+        .sum();
   }
 
   private List<InputRow<Battery>> batteryRows(String table, int row) {

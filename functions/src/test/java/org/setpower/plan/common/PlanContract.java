@@ -205,12 +205,19 @@ public abstract class PlanContract {
     assertThat(last.heading()).isEqualTo(column.heading());
     assertThat(last.rows()).containsExactly(row);
     assertThat(last.rule()).isEqualTo(column.rule());
-    assertThat(trace.steps().get(0).rows().size()).isEqualTo(trace.steps().get(0).values().size());
+    assertThat(trace.steps()).allMatch(s -> s.rows().size() == s.values().size());
+    // a verdict made of other rows' verdicts names them
+    assertThat(isMadeOfNothing(trace)).as("%s of row %s", column.path(), row).isFalse();
     assertThat(
             trace.steps().stream().filter(Trace.Step::typed).count()
                 + trace.steps().stream().filter(s -> s.rows().size() != 1).count())
         .as(column.path())
         .isPositive();
+  }
+
+  private static boolean isMadeOfNothing(Trace trace) {
+    return trace.steps().get(trace.steps().size() - 1).values().contains(Verdict.STOP)
+        && trace.steps().stream().limit(trace.steps().size() - 1).allMatch(s -> s.rows().isEmpty());
   }
 
   /** The worst finding of a row is its verdict, and a row that is not ok says why. */

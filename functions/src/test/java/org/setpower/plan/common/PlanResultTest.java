@@ -148,5 +148,12 @@ class PlanResultTest {
     assertThat(trace.steps().get(0).typed()).isTrue();
     assertThat(trace.steps().get(1).rule()).isEqualTo("P / U.");
     assertThat(trace.steps().get(2).values()).containsExactly(true);
+    assertThat(trace.steps())
+        .extracting(Trace.Step::path)
+        .containsExactly("lamps.watts", "lamps.amps", "lamps.used");
+    assertThat(result(true).has("lamps", 1)).isTrue();
+    assertThat(result(true).has("lamps", 2)).as("a blank row").isFalse();
+    assertThat(result(true).has("lamps", 0)).isFalse();
+    assertThat(result(false).has("lamps", 1)).as("a fault").isFalse();
   }
 }

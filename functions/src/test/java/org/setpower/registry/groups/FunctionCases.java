@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
+import org.setpower.registry.FunctionSpec;
 
 /**
  * The check values of one function: {@code cases/NAME.csv} with the columns formula, expected,
@@ -105,8 +106,29 @@ public final class FunctionCases {
     }
   }
 
+  /** The check of every plan's function: what it cannot read is a stop. */
+  private static List<Case> plan(FunctionSpec f) {
+    return f.examples().stream()
+        .map(
+            e ->
+                new Case(
+                    f.name(),
+                    0,
+                    e.formula(),
+                    "{\"stop\"|\"stop\"}",
+                    "",
+                    "rule",
+                    "what cannot be read is a stop",
+                    "the plan's own tests check its figures"))
+        .toList();
+  }
+
   /** All checks of a function. */
   public static List<Case> of(String function) {
+    FunctionSpec spec = FunctionRegistry.find(function).orElseThrow();
+    if (spec.plan().isPresent()) {
+      return plan(spec);
+    }
     String resource = "/cases/" + function.replaceFirst("[.].*", "") + "/" + function + ".csv";
     try (InputStream in = FunctionCases.class.getResourceAsStream(resource)) {
       if (in == null) {

@@ -55,7 +55,9 @@ public final class PlanFormulas {
     return "IF(INDEX(Results_"
         + table
         + ";"
-        + (list.rows() + 1)
+        + list.rows()
+        + "+"
+        + PlanNames.ONE
         + ";1)&\"\"=\"\";\"\";\""
         + layout.words().of(MORE)
         + "\")";
@@ -85,7 +87,9 @@ public final class PlanFormulas {
         + PlanNames.home(top)
         + ";\"\";"
         + PlanNames.COPIED
-        + ")&IFERROR(INDEX(Block;1;2)&\"\";"
+        + ")&IFERROR(INDEX(Block;"
+        + PlanNames.ONE
+        + ";2)&\"\";"
         + PlanNames.MISSING
         + ")";
   }

@@ -30,6 +30,12 @@ public final class PlanNames {
   /** Its cell with the sentence of a copied tab. */
   public static final String COPIED = "Notice_copied";
 
+  /**
+   * The number 1 that is calculated when a file opens, as CELL is in lists: without the extension
+   * an .xlsx would show its last verdicts as if they were new.
+   */
+  static final String ONE = "CELL(\"ROW\";$" + TAB + ".$A$1)";
+
   /** Its first row in use. */
   public static final int TOP = 4;
 
@@ -162,12 +168,12 @@ public final class PlanNames {
 
   /** The formula of a cell that shows a result in a row below a cell with a name. */
   public String shown(ResultColumn column, String top) {
-    return shownAt(column, "ROW()-ROW(" + top + ")");
+    return shownAt(column, "ROW()-CELL(\"ROW\";" + top + ")");
   }
 
   /** The formula of a cell that shows a result of a table with one row. */
   public String single(ResultColumn column) {
-    return shownAt(column, "1");
+    return shownAt(column, ONE);
   }
 
   private String shownAt(ResultColumn column, String row) {
@@ -200,6 +206,17 @@ public final class PlanNames {
     return at(1, top(table) + table.columns().indexOf(column));
   }
 
+  /** The first row of the list of columns and what they mean, which newer versions read. */
+  public int layoutTop() {
+    InputTable<?> last = uprights().get(uprights().size() - 1);
+    return top(last) + last.columns().size() + 2;
+  }
+
+  /** Columns and what they mean. */
+  public Object[][] layout() {
+    return InputTable.layout(workbook.model().inputs());
+  }
+
   private static String at(int column, int row) {
     return "$" + TAB + "." + Layout.cellName(column, row);
   }
@@ -228,6 +245,9 @@ public final class PlanNames {
           range(table.key()), at(0, top) + ":" + Layout.cellName(1, top + table.columns().size()));
       ranges.put(top(table.key()), at(0, top));
     }
+    ranges.put(
+        "Layout",
+        at(0, layoutTop()) + ":" + Layout.cellName(1, layoutTop() + layout().length - 1));
     ranges.put(
         "Answer", at(ANSWER, TOP) + ":" + Layout.cellName(ANSWER + width, TOP + bands.size()));
     int row = blockTop();

@@ -37,6 +37,10 @@ final class PlanBlockWriter {
     write(0, 1, words.of(MISSING));
     write(0, 2, words.of(COPIED));
     names.uprights().forEach(this::handOver);
+    Object[][] layout = names.layout();
+    UnoAccess.as(
+            XCellRangeData.class, PlanWriter.range(sheet, 0, names.layoutTop(), 2, layout.length))
+        .setDataArray(layout);
     List<List<Object>> answer = names.answer(words.language());
     XCellRange asked =
         PlanWriter.range(
