@@ -123,8 +123,7 @@ class PlanCallsIT {
     List<Map<String, Object>> batteries = new ArrayList<>();
     for (int i = 0; i < 200; i++) {
       batteries.add(
-          Map.of(
-              "serial", "S-" + i, "type", "P1", "condition", "fine", "energy", (double) energy));
+          Map.of("serial", "S-" + i, "type", "P1", "condition", "fine", "energy", (double) energy));
     }
     plan.fill("batteries", batteries);
     for (int edit = 0; edit < 10; edit++) {
@@ -133,7 +132,8 @@ class PlanCallsIT {
       double health = plan.tab("batteries").number(plan.result("batteries", "health", 200));
       boolean own = Math.abs(health - energy * 0.9 / changed) < 1e-9;
       boolean others =
-          Math.abs(plan.tab("batteries").number(plan.result("batteries", "health", 7)) - 0.9) < 1e-9;
+          Math.abs(plan.tab("batteries").number(plan.result("batteries", "health", 7)) - 0.9)
+              < 1e-9;
       seen.add(own && others ? "right" : health + " of " + energy + " after " + edit);
     }
     plan.close();

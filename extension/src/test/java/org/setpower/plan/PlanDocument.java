@@ -13,7 +13,6 @@ import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -172,8 +171,11 @@ public final class PlanDocument {
     TestSheet tab = TestSheet.named(document, BLOCK_TAB);
     String block = blockRange.replace("$", "");
     tab.array(block, "");
-    tab.array(block, call().replace("IFERROR(Answer", "IF(" + function + ";IFERROR(Answer")
-        .replaceFirst("\"#\"\\)", "\"#\"))"));
+    tab.array(
+        block,
+        call()
+            .replace("IFERROR(Answer", "IF(" + function + ";IFERROR(Answer")
+            .replaceFirst("\"#\"\\)", "\"#\"))"));
   }
 
   /** The formula of the block. */
@@ -195,10 +197,7 @@ public final class PlanDocument {
 
   private void results(InputTable<?> table) throws Exception {
     ResultTable<?> results =
-        model.results().stream()
-            .filter(r -> r.key().equals(table.key()))
-            .findFirst()
-            .orElseThrow();
+        model.results().stream().filter(r -> r.key().equals(table.key())).findFirst().orElseThrow();
     TestSheet tab = tab(table.key());
     int room = rooms.get(table.key());
     String[][] formulas = new String[room][results.columns().size()];

@@ -93,8 +93,7 @@ class PlanTraceIT {
     int explained = 0;
     for (ResultTable<?> table : RegisterPlan.MODEL.results()) {
       for (ResultColumn column : table.columns()) {
-        String cell =
-            PlanDocument.BLOCK_TAB + "." + plan.blockCell(table.key(), column.key(), 1);
+        String cell = PlanDocument.BLOCK_TAB + "." + plan.blockCell(table.key(), column.key(), 1);
         String text = explain(cell);
         assertThat(text)
             .as(column.path())
@@ -121,6 +120,28 @@ class PlanTraceIT {
     TestSheet tab = plan.tab("batteries");
     tab.put("AZ5", "=IF(INDEX(Results_batteries;ROW()-Row_batteries;4)&\"\"=\"yes\";1;0)");
     assertThat(explain("Batteries.AZ5")).contains("Yes if no reason is a stop");
+  }
+
+  @Test
+  void a_row_is_found_however_a_formula_takes_it() throws Exception {
+    plan.name("Top_batteries", "$Batteries.$B$4");
+    plan.name("Third", "$Batteries.$BA$1");
+    TestSheet tab = plan.tab("batteries").put("BA1", 2);
+    for (String row :
+        List.of(
+            "ROW()-ROW(Top_batteries)",
+            "ROW()-CELL(\"ROW\";Top_batteries)",
+            "ROW()-CELL(\"ROW\";$B$4)",
+            "ROW()-Row_batteries",
+            "2",
+            "Third")) {
+      tab.put("AZ6", "=INDEX(Results_batteries;" + row + ";1)&\"\"");
+      assertThat(tab.shown("AZ6")).as(row).isEqualTo("check");
+      assertThat(explain("Batteries.AZ6"))
+          .as(row)
+          .contains("What came out")
+          .containsPattern("\\[Batteries\\.[A-Z]+6\\]");
+    }
   }
 
   @Test

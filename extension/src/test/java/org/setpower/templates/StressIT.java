@@ -17,7 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.spec.TableSpec;
@@ -68,39 +67,6 @@ class StressIT {
       assertThat(everyRowSaysSomething(book, loads)).isTrue();
       assertThat(everyRowSaysSomething(book, book.table("Runs"))).isTrue();
       assertThat(everyRowSaysSomething(book, book.table("Packs"))).isTrue();
-    }
-  }
-
-  @Test
-  void fleet_register_of_300_packs_and_1000_tests(Office office) throws IOException {
-    FullExamples stress = FullExamples.fleet();
-    try (TestWorkbook book = open(office, stress, new FleetRegister())) {
-      TableSpec packs = book.table("Packs");
-      TableSpec tests = book.table("Tests");
-      Map<String, Double> labels = new HashMap<>();
-      stress.rows("Packs").forEach(p -> labels.put(p.get("Serial"), number(p, "Energy", 0)));
-      List<Object> compared = book.values(column(tests, "Compared"));
-      Map<String, Double> newest = new HashMap<>();
-      for (int i = 0; i < compared.size(); i++) { // the dates of a pack rise with the rows
-        Map<String, String> test = stress.rows("Tests").get(i);
-        if (compared.get(i).equals("fit")) {
-          newest.put(
-              test.get("Serial"), number(test, "Measured", 0) / labels.get(test.get("Serial")));
-        }
-      }
-      assertThat(newest).hasSizeGreaterThan(250);
-      List<Object> serials = book.values(column(packs, "Serial"));
-      List<Object> health = book.values(column(packs, "Health"));
-      Map<String, Double> shown = new HashMap<>();
-      for (int i = 0; i < health.size(); i++) {
-        if (health.get(i) instanceof Double share) {
-          shown.put(serials.get(i).toString(), Math.round(share * 1e9) / 1e9);
-        }
-      }
-      newest.replaceAll((serial, share) -> Math.round(share * 1e9) / 1e9);
-      assertThat(shown).isEqualTo(newest);
-      assertThat(everyRowSaysSomething(book, packs)).isTrue();
-      assertThat(everyRowSaysSomething(book, tests)).isTrue();
     }
   }
 

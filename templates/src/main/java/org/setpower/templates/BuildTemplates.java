@@ -1,6 +1,7 @@
 package org.setpower.templates;
 
 import com.sun.star.beans.NamedValue;
+import com.sun.star.lang.XComponent;
 import com.sun.star.task.XJob;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -15,12 +16,16 @@ import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.office.Office;
+import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.uno.ExampleLoader;
 import org.setpower.templates.uno.KeyFigureReader;
+import org.setpower.templates.uno.PlanFiller;
+import org.setpower.templates.uno.PlanWriter;
 import org.setpower.templates.uno.UnoAccess;
 import org.setpower.templates.uno.WorkbookWriter;
 import org.setpower.text.MessageCatalog;
@@ -32,15 +37,22 @@ public final class BuildTemplates {
 
   private BuildTemplates() {}
 
+  /** Draws a workbook in the language of some words into a folder. */
+  @FunctionalInterface
+  private interface Drawer {
+    void draw(Office office, MessageCatalog words, Path folder) throws IOException;
+  }
+
   /**
    * A template to draw.
    *
+   * @param name its file name without the ending
    * @param words in which language; in English its example is drawn too
    * @param mark a file that says from what it was drawn last
    * @param inputs what it is drawn from
+   * @param drawer draws it into a folder
    */
-  private record Sheet(
-      TemplateDefinition workbook, MessageCatalog words, Path mark, String inputs) {
+  private record Sheet(String name, MessageCatalog words, Path mark, String inputs, Drawer drawer) {
     boolean isDrawn() {
       try {
         return Files.exists(mark) && Files.readString(mark).equals(inputs);
@@ -68,7 +80,7 @@ public final class BuildTemplates {
     for (Sheet sheet : sheets(extension, folder)) {
       if (!sheet.isDrawn()) {
         Files.deleteIfExists(sheet.mark);
-        Files.deleteIfExists(file(sheet.workbook, sheet.words, folder));
+        Files.deleteIfExists(file(sheet.name, sheet.words, folder));
         if (all || sheet.words.isEnglish()) {
           sheets.add(sheet);
         } else {
@@ -98,7 +110,7 @@ public final class BuildTemplates {
 
   private static Collection<List<Sheet>> byWorkbook(List<Sheet> sheets) {
     return sheets.stream()
-        .collect(Collectors.groupingBy(Sheet::workbook, LinkedHashMap::new, Collectors.toList()))
+        .collect(Collectors.groupingBy(Sheet::name, LinkedHashMap::new, Collectors.toList()))
         .values();
   }
 
@@ -107,7 +119,7 @@ public final class BuildTemplates {
     try (Office office = Office.start(extension)) {
       for (List<Sheet> sheets = waiting.poll(); sheets != null; sheets = waiting.poll()) {
         for (Sheet sheet : sheets) {
-          draw(office, sheet.workbook, sheet.words, folder);
+          sheet.drawer.draw(office, sheet.words, folder);
           Files.createDirectories(sheet.mark.getParent());
           Files.writeString(sheet.mark, sheet.inputs);
         }
@@ -117,44 +129,64 @@ public final class BuildTemplates {
     }
   }
 
-  private static Path file(TemplateDefinition workbook, MessageCatalog words, Path folder) {
-    return folder
-        .resolve("templates")
-        .resolve(words.language())
-        .resolve(workbook.template().fileName() + ".ots");
+  private static Path file(String name, MessageCatalog words, Path folder) {
+    return folder.resolve("templates").resolve(words.language()).resolve(name + ".ots");
   }
 
   private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
     String packed = Fingerprint.of(extension, DrawingInputs::work);
-    String drawer = Fingerprint.ofBeside(BuildTemplates.class, DrawingInputs::draw);
     List<Sheet> sheets = new ArrayList<>();
     for (TemplateDefinition workbook : TemplateRegistry.all()) {
-      Path marks = folder.resolve("marks").resolve(workbook.template().fileName());
+      String name = workbook.template().fileName();
       String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
-      sheets.add(
-          new Sheet(
-              workbook,
-              MessageCatalog.english(),
-              marks.resolve(MessageCatalog.ENGLISH),
-              packed + own));
-      for (String language : MessageCatalog.LANGUAGES) {
-        MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
-        String inputs = drawer + Fingerprint.of(TextCollector.ask(workbook.template(), words));
-        sheets.add(new Sheet(workbook, words, marks.resolve(language), inputs));
-      }
+      Drawer draws = (office, words, to) -> draw(office, workbook, words, to);
+      add(
+          sheets,
+          name,
+          folder,
+          packed + own,
+          draws,
+          w -> TextCollector.ask(workbook.template(), w));
+    }
+    for (PlanTemplate workbook : TemplateRegistry.plans()) {
+      String name = workbook.workbook().fileName();
+      String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
+      Drawer draws = (office, words, to) -> draw(office, workbook, words, to);
+      add(sheets, name, folder, packed + own, draws, w -> PlanTexts.ask(workbook.workbook(), w));
     }
     return sheets;
+  }
+
+  /** Adds a workbook in all languages. */
+  private static void add(
+      List<Sheet> sheets,
+      String name,
+      Path folder,
+      String english,
+      Drawer drawer,
+      Function<MessageCatalog, String> texts)
+      throws IOException {
+    String shared = Fingerprint.ofBeside(BuildTemplates.class, DrawingInputs::draw);
+    Path marks = folder.resolve("marks").resolve(name);
+    sheets.add(
+        new Sheet(
+            name, MessageCatalog.english(), marks.resolve(MessageCatalog.ENGLISH), english, drawer));
+    for (String language : FunctionTexts.LANGUAGES) {
+      MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
+      String inputs = shared + Fingerprint.of(texts.apply(words));
+      sheets.add(new Sheet(name, words, marks.resolve(language), inputs, drawer));
+    }
   }
 
   /** Says which texts stay English, and lets no release pass with them. */
   private static void complete(boolean release) {
     List<String> gaps = new ArrayList<>();
-    for (String language : MessageCatalog.LANGUAGES) {
+    for (String language : FunctionTexts.LANGUAGES) {
       MessageCatalog words = TextCollector.asked(language);
       Set<String> missing = words.missing();
       if (!missing.isEmpty()) {
         gaps.add(
-            "sheets, %s.po: %d of %d texts are missing: %s"
+            "templates, words_%s.txt: %d of %d texts are missing: %s"
                 .formatted(
                     language, missing.size(), words.asked().size(), String.join(" | ", missing)));
       }
@@ -172,7 +204,11 @@ public final class BuildTemplates {
     WorkbookWriter drawing = WorkbookWriter.of(office, workbook.template(), words);
     new ExampleLoader(drawing).calculated();
     drawing.finishTemplate();
-    store(office, drawing, "calc8_template", file(workbook, words, folder));
+    store(
+        office,
+        drawing.document(),
+        "calc8_template",
+        file(workbook.template().fileName(), words, folder));
     if (words.isEnglish()) {
       drawing.reopen();
       example(office, workbook, drawing, folder.resolve("examples"), System.out);
@@ -193,33 +229,56 @@ public final class BuildTemplates {
     filling.calculated();
     drawing.properties(workbook.exampleTitle());
     drawing.finish();
-    fitPrint(office, drawing);
-    String name = exampleName(workbook);
-    store(office, drawing, "calc8", folder.resolve(name + ".ods"));
-    office.store(drawing.document(), "calc_pdf_Export", folder.resolve(name + ".pdf"));
-    List<String> figures = KeyFigureReader.lines(drawing.document());
-    out.println(workbook.exampleTitle() + "\n  " + String.join("\n  ", figures));
+    String name = exampleName(workbook.template().fileName());
+    example(office, drawing.document(), workbook.exampleTitle(), folder.resolve(name), out);
   }
 
-  private static void store(Office office, WorkbookWriter drawing, String filter, Path file)
+  private static void example(
+      Office office, XComponent document, String title, Path file, PrintStream out)
       throws IOException {
-    office.store(drawing.document(), filter, file);
+    fitPrint(office, document);
+    store(office, document, "calc8", Path.of(file + ".ods"));
+    office.store(document, "calc_pdf_Export", Path.of(file + ".pdf"));
+    out.println(title + "\n  " + String.join("\n  ", KeyFigureReader.lines(document)));
+  }
+
+  /** The same for a workbook that shows a plan. */
+  private static void draw(Office office, PlanTemplate workbook, MessageCatalog words, Path folder)
+      throws IOException {
+    String name = workbook.workbook().fileName();
+    PlanWriter drawing = PlanWriter.of(office, workbook.workbook(), words);
+    drawing.finish();
+    store(office, drawing.document(), "calc8_template", file(name, words, folder));
+    if (words.isEnglish()) {
+      drawing.reopen();
+      new PlanFiller(drawing).example();
+      drawing.properties(workbook.exampleTitle());
+      drawing.finish();
+      Path example = folder.resolve("examples").resolve(exampleName(name));
+      example(office, drawing.document(), workbook.exampleTitle(), example, System.out);
+    }
+    Office.discard(drawing.document());
+  }
+
+  private static void store(Office office, XComponent document, String filter, Path file)
+      throws IOException {
+    office.store(document, filter, file);
     ZipRecompressor.tightly(file);
   }
 
   /** Asks the extension itself to print no blank rows, as its menu does. */
-  private static void fitPrint(Office office, WorkbookWriter drawing) {
+  private static void fitPrint(Office office, XComponent document) {
     XJob commands = office.service(XJob.class, "org.setpower.Commands");
     UnoAccess.ask(
         () ->
             commands.execute(
                 new NamedValue[] {
-                  new NamedValue("Command", "fit"), new NamedValue("Document", drawing.document())
+                  new NamedValue("Command", "fit"), new NamedValue("Document", document)
                 }));
   }
 
   /** The file name of an example without its ending. */
-  static String exampleName(TemplateDefinition workbook) {
-    return workbook.template().fileName() + "-example";
+  static String exampleName(String fileName) {
+    return fileName + "-example";
   }
 }

@@ -2,7 +2,7 @@ package org.setpower.templates;
 
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.setpower.templates.example.TemplateDefinition;
+import java.util.stream.Stream;
 
 /**
  * Which files of this module a drawing is made from. A workbook has a package of its own, which no
@@ -10,11 +10,13 @@ import org.setpower.templates.example.TemplateDefinition;
  */
 final class DrawingInputs {
   private static final Set<String> BOOKS =
-      TemplateRegistry.all().stream().map(DrawingInputs::folder).collect(Collectors.toSet());
+      Stream.concat(TemplateRegistry.all().stream(), TemplateRegistry.plans().stream())
+          .map(DrawingInputs::folder)
+          .collect(Collectors.toSet());
 
   private final String own;
 
-  DrawingInputs(TemplateDefinition workbook) {
+  DrawingInputs(Object workbook) {
     own = folder(workbook);
   }
 
@@ -37,7 +39,7 @@ final class DrawingInputs {
     return BOOKS.stream().noneMatch(file::startsWith);
   }
 
-  static String folder(TemplateDefinition workbook) {
+  static String folder(Object workbook) {
     return workbook.getClass().getPackageName().replace('.', '/') + "/";
   }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import org.setpower.office.Office;
+import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.uno.KeyFigureReader;
 import org.setpower.templates.uno.UnoAccess;
@@ -41,21 +42,25 @@ public final class ExportExamples {
                 folder.resolve("headlines.txt").toFile(), StandardCharsets.UTF_8.name())) {
       ExportExamples demo = new ExportExamples(office, folder);
       for (TemplateDefinition workbook : TemplateRegistry.all()) {
-        System.out.println(workbook.exampleTitle());
-        demo.show(workbook, Path.of(arguments[1]), headlines);
+        String name = BuildTemplates.exampleName(workbook.template().fileName());
+        demo.show(name, workbook.exampleTitle(), Path.of(arguments[1]), headlines);
+      }
+      for (PlanTemplate workbook : TemplateRegistry.plans()) {
+        String name = BuildTemplates.exampleName(workbook.workbook().fileName());
+        demo.show(name, workbook.exampleTitle(), Path.of(arguments[1]), headlines);
       }
     }
   }
 
-  private void show(TemplateDefinition workbook, Path examples, PrintStream headlines)
+  private void show(String name, String title, Path examples, PrintStream headlines)
       throws IOException {
-    String name = BuildTemplates.exampleName(workbook);
+    System.out.println(title);
     XComponent document = office.open(examples.resolve(name + ".ods"));
     UnoAccess.as(XCalculatable.class, document).calculateAll();
     office.store(document, "calc8", folder.resolve(name + ".ods"));
     office.store(document, "calc_pdf_Export", folder.resolve(name + ".pdf"));
     valuesOnly(document, name + ".xlsx");
-    headlines.println(workbook.exampleTitle());
+    headlines.println(title);
     KeyFigureReader.lines(document).forEach(line -> headlines.println("  " + line));
     Office.discard(document);
   }

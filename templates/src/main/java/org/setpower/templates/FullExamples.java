@@ -3,15 +3,12 @@ package org.setpower.templates;
 import com.sun.star.lang.XComponent;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.office.Office;
 import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.spec.TableSpec;
@@ -31,7 +28,7 @@ public final class FullExamples {
 
   /** All of them. */
   public static List<FullExamples> all() {
-    return List.of(lighting(), fleet(), quote());
+    return List.of(lighting(), quote());
   }
 
   /** 200 loads, 100 runs, 60 packs. */
@@ -47,35 +44,6 @@ public final class FullExamples {
     return stress;
   }
 
-  /** 300 packs, 1 000 tests. */
-  public static FullExamples fleet() {
-    FullExamples stress = new FullExamples(new FleetRegister());
-    List<Map<String, String>> packs = stress.repeat("Packs", "fleet-packs", 300);
-    List<String> serials = new ArrayList<>();
-    int again = firstTime(packs, "Serial");
-    for (int i = 0; i < packs.size(); i++) {
-      if (i >= again) {
-        packs.get(i).put("Serial", packs.get(i).get("Kind") + "-" + (100 + i));
-      }
-      serials.add(packs.get(i).get("Serial"));
-    }
-    Map<String, List<Map<String, String>>> testsOf = new HashMap<>();
-    for (Map<String, String> test : scenario("fleet-tests")) {
-      testsOf.computeIfAbsent(kind(test), k -> new ArrayList<>()).add(test);
-    }
-    List<Map<String, String>> tests = new ArrayList<>();
-    for (int i = 0; tests.size() < 1000; i++) {
-      String serial = serials.get(i % serials.size());
-      List<Map<String, String>> like = testsOf.get(serial.substring(0, serial.indexOf('-')));
-      Map<String, String> test = new LinkedHashMap<>(like.get(i % like.size()));
-      test.put("Serial", serial);
-      test.put("Date", LocalDate.of(2025, 1, 1).plusDays(i / 2).toString());
-      tests.add(test);
-    }
-    stress.rows.put("Tests", tests);
-    return stress;
-  }
-
   /** 300 lines. */
   public static FullExamples quote() {
     FullExamples stress = new FullExamples(new RentalQuote());
@@ -84,11 +52,6 @@ public final class FullExamples {
       lines.get(i).put("Quantity", String.valueOf(1 + i % 5));
     }
     return stress;
-  }
-
-  private static String kind(Map<String, String> row) {
-    String serial = row.get("Serial");
-    return serial.substring(0, serial.indexOf('-'));
   }
 
   /** The row from which on the rows of the scenario come again. */

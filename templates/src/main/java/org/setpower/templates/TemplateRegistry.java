@@ -3,24 +3,29 @@ package org.setpower.templates;
 import java.util.List;
 import org.setpower.templates.battery.BatteryDay;
 import org.setpower.templates.budget.PowerBudget;
+import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.fleet.FleetRegister;
 import org.setpower.templates.flight.FlightList;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
+import org.setpower.templates.register.BatteryRegister;
 
 /** All files that are shipped. */
 public final class TemplateRegistry {
   private TemplateRegistry() {}
 
-  /** The workbooks in the order in which they are offered. */
+  /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
     return List.of(
         new LightingPlan(),
         new BatteryDay(),
         new PowerBudget(),
         new RentalQuote(),
-        new FleetRegister(),
         new FlightList());
+  }
+
+  /** The workbooks that show a plan. */
+  public static List<PlanTemplate> plans() {
+    return List.of(new BatteryRegister());
   }
 }

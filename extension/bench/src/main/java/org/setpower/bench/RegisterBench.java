@@ -155,16 +155,30 @@ final class RegisterBench {
       case "types" -> rows.add(Map.of("type", "P1", "chemistry", "Li-ion"));
       case "batteries" -> {
         for (int i = 0; i < BATTERIES; i++) {
-          rows.add(
-              Map.of("serial", "P1-" + i, "type", "P1", "condition", "fine", "energy", 100.0));
+          rows.add(Map.of("serial", "P1-" + i, "type", "P1", "condition", "fine", "energy", 100.0));
         }
       }
       case "tests" -> {
         for (int i = 0; i < TESTS; i++) {
           rows.add(
               Map.of(
-                  "serial", "P1-" + i % BATTERIES, "date", 46_400.0, "measured", 90.0, "load",
-                  45.0, "temperature", 20.0, "charge", 1.0, "rested", 2.0, "cell1", 4.1, "cell2",
+                  "serial",
+                  "P1-" + i % BATTERIES,
+                  "date",
+                  46_400.0,
+                  "measured",
+                  90.0,
+                  "load",
+                  45.0,
+                  "temperature",
+                  20.0,
+                  "charge",
+                  1.0,
+                  "rested",
+                  2.0,
+                  "cell1",
+                  4.1,
+                  "cell2",
                   4.1));
         }
       }
@@ -179,10 +193,7 @@ final class RegisterBench {
 
   private void name(String name, int left, int top, int columns, int rows) throws Exception {
     String range =
-        "$Sheet1."
-            + absolute(left, top)
-            + ":"
-            + absolute(left + columns - 1, top + rows - 1);
+        "$Sheet1." + absolute(left, top) + ":" + absolute(left + columns - 1, top + rows - 1);
     UnoRuntime.queryInterface(
             XNamedRanges.class,
             UnoRuntime.queryInterface(XPropertySet.class, book.document())

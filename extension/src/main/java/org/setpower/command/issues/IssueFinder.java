@@ -47,13 +47,19 @@ final class IssueFinder {
   /** The findings, the worst first, then as they stand in the document. */
   static List<Issue> in(CalcDocument book) throws Exception {
     IssueFinder findings = new IssueFinder(book);
+    List<Issue> ofPlan = PlanIssues.in(book);
     Set<String> ours = new HashSet<>(ReportSheet.names(ListIssuesCommand.SHEET));
     ours.addAll(ReportSheet.names(TraceCommand.SHEET));
     for (XSpreadsheet sheet : book.all()) {
       if (!ours.contains(CalcDocument.name(sheet))) {
         findings.errors(sheet);
-        findings.words(sheet);
+        if (ofPlan == null) {
+          findings.words(sheet);
+        }
       }
+    }
+    if (ofPlan != null) {
+      findings.found.addAll(ofPlan);
     }
     findings.found.sort(Comparator.comparing(Issue::kind));
     return findings.found;

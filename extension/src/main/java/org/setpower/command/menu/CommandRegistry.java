@@ -25,6 +25,7 @@ import org.setpower.command.repair.RepairFormulasCommand;
 import org.setpower.command.rows.AddRowsCommand;
 import org.setpower.command.rows.RemoveRowsCommand;
 import org.setpower.command.settings.SettingsCommand;
+import org.setpower.command.tabs.ShowTabsCommand;
 import org.setpower.command.trace.TraceCommand;
 import org.setpower.command.update.UpdateFileCommand;
 import org.setpower.ui.ErrorReporting;
@@ -53,6 +54,7 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("mend", RepairFormulasCommand::new),
           Map.entry("update", UpdateFileCommand::new),
           Map.entry("fit", FitPrintCommand::new),
+          Map.entry("tabs", ShowTabsCommand::new),
           Map.entry("settings", SettingsCommand::new),
           Map.entry("handbook", HandbookCommand::new),
           Map.entry("about", AboutCommand::new));

@@ -7,6 +7,7 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
 import java.util.HashMap;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.document.CellValues;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.uno.Uno;
@@ -25,7 +27,7 @@ public final class PlanPlaces {
 
   private static final int MOST_COLUMNS = 200;
 
-  private final PlanDocument plan;
+  private final PlanFile plan;
   private final Map<String, Place> places = new HashMap<>();
 
   /**
@@ -37,7 +39,7 @@ public final class PlanPlaces {
    */
   private record Place(String heading, CellAddress first, boolean byRow) {}
 
-  public PlanPlaces(PlanDocument plan) throws Exception {
+  public PlanPlaces(PlanFile plan) throws Exception {
     this.plan = plan;
     for (XSpreadsheet sheet : plan.book().all()) {
       if ((Boolean) Uno.get(sheet, "IsVisible")) {
@@ -95,7 +97,7 @@ public final class PlanPlaces {
       String before = "";
       for (int r = 0; r <= lastRow; r++) {
         String formula = formulas[r][c];
-        if (PlanDocument.isShownBy(formula) && !formula.equals(before)) {
+        if (PlanFile.isShownBy(formula) && !formula.equals(before)) {
           result(end.Sheet, c, r, formula);
         }
         before = formula;
@@ -104,9 +106,9 @@ public final class PlanPlaces {
   }
 
   private void result(short sheet, int column, int row, String formula) throws Exception {
-    List<PlanDocument.Shown> shown = plan.shownBy(formula, row);
+    List<PlanFile.Shown> shown = plan.shownBy(formula, row);
     if (shown.size() == 1 && shown.get(0).figure().isPresent()) {
-      PlanDocument.Figure figure = shown.get(0).figure().get();
+      PlanFile.Figure figure = shown.get(0).figure().get();
       boolean byRow = shown.get(0).byRow();
       if (!places.containsKey(figure.path())) {
         String label = byRow ? "" : beside(sheet, column - 1, row);
@@ -121,7 +123,7 @@ public final class PlanPlaces {
     return new Place(heading, new CellAddress(sheet, column, row), byRow);
   }
 
-  /** The nearest text above a cell that is not calculated. */
+  /** The nearest text above a cell. */
   private String above(short sheet, int column, int row) throws Exception {
     for (int r = row; r >= 0; r--) {
       String text = text(sheet, column, r);
@@ -132,7 +134,7 @@ public final class PlanPlaces {
     return "";
   }
 
-  /** The nearest text to the left of a cell that is not calculated. */
+  /** The nearest text to the left of a cell. */
   private String beside(short sheet, int column, int row) throws Exception {
     for (int c = column; c >= 0; c--) {
       String text = text(sheet, c, row);
@@ -143,9 +145,10 @@ public final class PlanPlaces {
     return "";
   }
 
+  /** A heading may be a formula, where a cell decides its unit. */
   private String text(short sheet, int column, int row) throws Exception {
-    var cell = plan.book().cell(new CellAddress(sheet, column, row));
-    boolean typed = cell.getType() == com.sun.star.table.CellContentType.TEXT;
-    return typed ? CalcDocument.shown(cell).replace("-\n", "-").replace('\n', ' ').strip() : "";
+    XCell cell = plan.book().cell(new CellAddress(sheet, column, row));
+    boolean isText = CellValues.isText(cell) && !PlanFile.isShownBy(cell.getFormula());
+    return isText ? CalcDocument.shown(cell).replace("-\n", "-").replace('\n', ' ').strip() : "";
   }
 }

@@ -4,7 +4,6 @@ import com.sun.star.container.XIndexAccess;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.CellFlags;
-import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeFormula;
 import com.sun.star.sheet.XCellRangesQuery;
@@ -183,7 +182,12 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
     cursor.collapseToCurrentArray();
     return new Array(
         Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress(),
-        Uno.as(XArrayFormulaRange.class, cursor).getArrayFormula());
+        bare(sheet.getCellByPosition(column, row).getFormula()));
+  }
+
+  /** A cell's formula, as an array takes it; the array's own is as the user's settings write it. */
+  private static String bare(String formula) {
+    return formula.substring(1, formula.length() - 1);
   }
 
   private static List<Look> looks(XSpreadsheet sheet) throws Exception {

@@ -25,7 +25,7 @@ import org.setpower.command.document.FormulaOpcodes;
 import org.setpower.command.document.FunctionCall;
 import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
-import org.setpower.command.plan.PlanDocument;
+import org.setpower.command.plan.PlanFile;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.Parameter;
 import org.setpower.uno.Uno;
@@ -66,14 +66,13 @@ public final class CalculationTracer {
 
   /** Explains the results of a plan that a cell shows; false if it shows none. */
   private boolean explainPlan(XCell cell, CalculationTrace explanation) throws Exception {
-    Optional<PlanDocument> plan = PlanDocument.of(book);
-    List<PlanDocument.Figure> figures =
-        plan.isEmpty() ? List.of() : plan.get().figures(cell);
+    Optional<PlanFile> plan = PlanFile.of(book);
+    List<PlanFile.Figure> figures = plan.isEmpty() ? List.of() : plan.get().figures(cell);
     if (figures.isEmpty()) {
       return false;
     }
     PlanTracer tracer = new PlanTracer(plan.get());
-    for (PlanDocument.Figure figure : figures) {
+    for (PlanFile.Figure figure : figures) {
       tracer.explain(figure, explanation);
     }
     return true;

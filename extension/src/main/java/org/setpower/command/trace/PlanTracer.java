@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import org.setpower.base.Numbers;
 import org.setpower.base.TextEnum;
 import org.setpower.command.message.CommandMessages;
-import org.setpower.command.plan.PlanDocument;
+import org.setpower.command.plan.PlanFile;
 import org.setpower.command.plan.PlanPlaces;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.Messages;
@@ -34,12 +34,12 @@ final class PlanTracer {
 
   private static final Pattern FUNCTION = Pattern.compile("\\b[A-Z]+\\.[A-Z]+\\b");
 
-  private final PlanDocument plan;
+  private final PlanFile plan;
   private final PlanResult result;
   private final PlanPlaces places;
   private final Locale locale;
 
-  PlanTracer(PlanDocument plan) throws Exception {
+  PlanTracer(PlanFile plan) throws Exception {
     this.plan = plan;
     result = plan.calculated();
     places = new PlanPlaces(plan);
@@ -47,7 +47,7 @@ final class PlanTracer {
   }
 
   /** Adds how a figure was made. */
-  void explain(PlanDocument.Figure figure, CalculationTrace explanation) throws Exception {
+  void explain(PlanFile.Figure figure, CalculationTrace explanation) throws Exception {
     String fault = plan.fault();
     if (!fault.isEmpty()) {
       explanation.add("Why there is no number", fault);

@@ -17,7 +17,7 @@ import org.setpower.command.document.FunctionCall;
 import org.setpower.command.document.ReportSheet;
 import org.setpower.command.document.UndoStep;
 import org.setpower.command.message.UserMessageException;
-import org.setpower.command.plan.PlanDocument;
+import org.setpower.command.plan.PlanFile;
 import org.setpower.ui.TextWindow;
 import org.setpower.uno.Uno;
 
@@ -57,7 +57,7 @@ public final class TraceCommand implements Command {
   }
 
   private static boolean isTraced(String formula) {
-    return FunctionCall.mentionedIn(formula) || PlanDocument.isShownBy(formula);
+    return FunctionCall.mentionedIn(formula) || PlanFile.isShownBy(formula);
   }
 
   private static Object selection(CommandContext desk) throws Exception {

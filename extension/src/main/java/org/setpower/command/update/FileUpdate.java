@@ -20,7 +20,7 @@ import java.util.Set;
 import org.setpower.base.Numbers;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.UserMessageException;
-import org.setpower.command.plan.PlanDocument;
+import org.setpower.command.plan.PlanFile;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.uno.Uno;
@@ -32,8 +32,8 @@ import org.setpower.uno.Uno;
 final class FileUpdate {
   private static final String LAYOUT = "Layout";
 
-  private final PlanDocument old;
-  private final PlanDocument fresh;
+  private final PlanFile old;
+  private final PlanFile fresh;
   private final Map<String, String> layout;
   private final List<Lost> lost = new ArrayList<>();
   private int copied;
@@ -52,14 +52,14 @@ final class FileUpdate {
     }
   }
 
-  private FileUpdate(PlanDocument old, PlanDocument fresh) throws Exception {
+  private FileUpdate(PlanFile old, PlanFile fresh) throws Exception {
     this.old = old;
     this.fresh = fresh;
     layout = layout(old);
   }
 
   /** Takes everything over that can be. */
-  static FileUpdate of(PlanDocument old, PlanDocument fresh) throws Exception {
+  static FileUpdate of(PlanFile old, PlanFile fresh) throws Exception {
     FileUpdate update = new FileUpdate(old, fresh);
     for (InputTable<?> table : fresh.model().inputs()) {
       update.take(table);
@@ -69,7 +69,7 @@ final class FileUpdate {
   }
 
   /** Whether a file has the layout of this version. */
-  static boolean isCurrent(PlanDocument plan) throws Exception {
+  static boolean isCurrent(PlanFile plan) throws Exception {
     Object[][] answer = plan.values("Answer");
     return answer != null
         && InputTable.layoutHash(plan.model().inputs()).equals(answer[0][1])
@@ -85,7 +85,7 @@ final class FileUpdate {
   }
 
   /** What the columns of a file mean, by path. */
-  private static Map<String, String> layout(PlanDocument plan) throws Exception {
+  private static Map<String, String> layout(PlanFile plan) throws Exception {
     Map<String, String> layout = new HashMap<>();
     Object[][] answer = plan.values("Answer");
     Object[][] rows = plan.values(LAYOUT);
@@ -154,7 +154,11 @@ final class FileUpdate {
       copied += "".equals(value) ? 0 : 1;
     }
     Uno.as(XCellRangeData.class, to).setDataArray(taken);
-    lose(heading(table, column), from, taken.length, say("The table has fewer rows: use More rows."));
+    lose(
+        heading(table, column),
+        from,
+        taken.length,
+        say("The table has fewer rows: use More rows."));
   }
 
   private InputTable<?> table(InputColumn column) {
@@ -185,8 +189,7 @@ final class FileUpdate {
     for (int r = first; r < values.length; r++) {
       for (int c = 0; c < values[r].length; c++) {
         if (!"".equals(values[r][c])) {
-          String where =
-              tab + "." + CalcDocument.address(at.StartColumn + c, at.StartRow + r);
+          String where = tab + "." + CalcDocument.address(at.StartColumn + c, at.StartRow + r);
           lost.add(new Lost(where, column, shown(cells, c, r), reason));
         }
       }
@@ -202,8 +205,8 @@ final class FileUpdate {
 
   /** Columns of an old table that this version does not have, or that have no key. */
   private void columnsWithoutPlace(InputTable<?> table, Set<String> known) throws Exception {
-    XCellRange range = old.cells(PlanDocument.name(table));
-    Object[][] values = old.values(PlanDocument.name(table));
+    XCellRange range = old.cells(PlanFile.name(table));
+    Object[][] values = old.values(PlanFile.name(table));
     if (range == null || values.length < 3) {
       return;
     }

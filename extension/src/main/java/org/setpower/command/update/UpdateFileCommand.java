@@ -15,7 +15,7 @@ import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.ReportSheet;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.newfile.ShippedTemplates;
-import org.setpower.command.plan.PlanDocument;
+import org.setpower.command.plan.PlanFile;
 import org.setpower.ui.MessageBoxes;
 import org.setpower.uno.Uno;
 
@@ -34,7 +34,7 @@ public final class UpdateFileCommand implements Command {
 
   @Override
   public boolean isEnabled(CommandContext desk) throws Exception {
-    return desk.hasBook() && PlanDocument.of(desk.book()).isPresent();
+    return desk.hasBook() && PlanFile.of(desk.book()).isPresent();
   }
 
   /** Options: the address of an older file, else the active one; that of a template. */
@@ -54,14 +54,14 @@ public final class UpdateFileCommand implements Command {
 
   private static String update(CommandContext desk, CalcDocument book, String template)
       throws Exception {
-    PlanDocument old = plan(book);
+    PlanFile old = plan(book);
     if (FileUpdate.isCurrent(old)) {
       return say("This file has the layout of this version: there is nothing to update.");
     }
     String url = template.isEmpty() ? template(desk, book) : template;
     XComponent document = load(desk, url, true);
     CalcDocument fresh = new CalcDocument(document);
-    PlanDocument plan = plan(fresh);
+    PlanFile plan = plan(fresh);
     if (plan.model() != old.model()) {
       throw new UserMessageException("The template of this version is one of another plan.");
     }
@@ -72,8 +72,8 @@ public final class UpdateFileCommand implements Command {
     return said(update);
   }
 
-  private static PlanDocument plan(CalcDocument book) throws Exception {
-    return PlanDocument.of(book)
+  private static PlanFile plan(CalcDocument book) throws Exception {
+    return PlanFile.of(book)
         .orElseThrow(
             () ->
                 new UserMessageException(
@@ -81,8 +81,7 @@ public final class UpdateFileCommand implements Command {
   }
 
   private static String said(FileUpdate update) {
-    String copied =
-        say("Cells taken over: {}. The older file was not changed.", update.copied());
+    String copied = say("Cells taken over: {}. The older file was not changed.", update.copied());
     return update.lost().isEmpty()
         ? copied
         : copied
@@ -113,8 +112,7 @@ public final class UpdateFileCommand implements Command {
   private static String template(CommandContext desk, CalcDocument book) throws Exception {
     String origin = book.origin();
     String name = origin.replaceFirst(" [^ ]*$", "");
-    String language =
-        origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : "en";
+    String language = origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : "en";
     String url = ShippedTemplates.template(desk, language, name + ".ots");
     if (origin.isEmpty() || url.isEmpty()) {
       throw new UserMessageException("This version has no template for this file.");
@@ -123,8 +121,7 @@ public final class UpdateFileCommand implements Command {
   }
 
   /** A new document without a name, or an older file that nobody sees and nothing is written to. */
-  private static XComponent load(CommandContext desk, String url, boolean asNew)
-      throws Exception {
+  private static XComponent load(CommandContext desk, String url, boolean asNew) throws Exception {
     XComponent document =
         Uno.as(XComponentLoader.class, desk.desktop())
             .loadComponentFromURL(

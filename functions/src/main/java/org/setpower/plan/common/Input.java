@@ -29,6 +29,9 @@ public @interface Input {
   /** Largest number allowed. */
   double max() default 1e9;
 
+  /** How the number is shown. */
+  NumberForm form() default NumberForm.WHOLE;
+
   /** How many columns a list has. */
   int count() default 1;
 

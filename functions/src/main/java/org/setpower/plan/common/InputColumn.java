@@ -20,6 +20,7 @@ import org.setpower.plan.finding.FindingKey;
  * @param type {@code String}, {@code Double}, {@code LocalDate}, {@code Boolean} or an enum
  * @param min smallest number
  * @param max largest number
+ * @param form how it is shown
  * @param words words of the list, empty without one
  * @param blank what a blank means, empty where it is a stop
  * @param help what to type
@@ -32,6 +33,7 @@ public record InputColumn(
     Class<?> type,
     double min,
     double max,
+    NumberForm form,
     List<String> words,
     String blank,
     String help) {

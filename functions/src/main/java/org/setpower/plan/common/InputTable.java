@@ -74,6 +74,7 @@ public final class InputTable<T extends Record> {
         type,
         input.min(),
         input.max(),
+        input.form(),
         words(type),
         input.blank(),
         input.help());

@@ -72,8 +72,7 @@ public final class PlanResult {
   static PlanResult failed(PlanModel model, Throwable cause) {
     PlanResult failed =
         new PlanResult(List.of(), model.results(), List::of, (table, row, source) -> new int[0]);
-    failed.faults.add(
-        Finding.of(CommonFinding.NOT_CALCULATED, cause.getClass().getSimpleName()));
+    failed.faults.add(Finding.of(CommonFinding.NOT_CALCULATED, cause.getClass().getSimpleName()));
     return failed;
   }
 

@@ -25,6 +25,9 @@ public @interface Result {
   /** Unit of the number; empty without one. */
   String unit() default "";
 
+  /** How the number is shown. */
+  NumberForm form() default NumberForm.WHOLE;
+
   /**
    * What the figure is made of: {@code table.key} of input and result columns. One that ends in *
    * names all input columns that begin so. From here a figure is retraced.

@@ -26,6 +26,7 @@ public final class ResultTable<R extends Record> {
               result.heading(),
               result.unit(),
               component.getType(),
+              result.form(),
               List.of(result.from()),
               result.rule()));
     }
@@ -43,6 +44,11 @@ public final class ResultTable<R extends Record> {
 
   public String heading() {
     return declaration.heading();
+  }
+
+  /** Rows that a sheet has room for. */
+  public int rows() {
+    return declaration.rows();
   }
 
   public List<ResultColumn> columns() {

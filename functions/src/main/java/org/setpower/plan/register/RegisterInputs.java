@@ -6,6 +6,7 @@ import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 
 /**
@@ -63,6 +64,7 @@ public record RegisterInputs(
               key = "rest",
               heading = "Min. rest before a test",
               unit = "h",
+              form = NumberForm.ONE_DECIMAL,
               min = 0,
               max = 100,
               blank = "Blank: 1 h.",
@@ -72,6 +74,7 @@ public record RegisterInputs(
               key = "maxLoad",
               heading = "Max. test load",
               unit = "W/Wh",
+              form = NumberForm.TWO_DECIMALS,
               min = 0.01,
               max = 5,
               blank = "Blank: 0.5 W a rated Wh, empty in two hours.",
@@ -95,6 +98,7 @@ public record RegisterInputs(
       @Input(
               key = "retireBelow",
               heading = "Retire below health",
+              form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: 80 %.",
@@ -103,6 +107,7 @@ public record RegisterInputs(
       @Input(
               key = "watchBelow",
               heading = "Watch below health",
+              form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: 85 %.",
@@ -144,6 +149,7 @@ public record RegisterInputs(
               key = "minVolts",
               heading = "Min. cell voltage",
               unit = "V",
+              form = NumberForm.TWO_DECIMALS,
               min = 0,
               max = 10,
               blank = "Blank: the limit of the table of facts.",
@@ -155,6 +161,7 @@ public record RegisterInputs(
               key = "maxVolts",
               heading = "Max. cell voltage",
               unit = "V",
+              form = NumberForm.TWO_DECIMALS,
               min = 0,
               max = 10,
               blank = "Blank: the limit of the table of facts.",
@@ -166,6 +173,7 @@ public record RegisterInputs(
               key = "maxSpread",
               heading = "Max. cell imbalance",
               unit = "V",
+              form = NumberForm.THREE_DECIMALS,
               min = 0.001,
               max = 1,
               blank = "Blank: 0.05 V.",
@@ -174,6 +182,7 @@ public record RegisterInputs(
       @Input(
               key = "maxResistance",
               heading = "Max. resistance against its type",
+              form = NumberForm.TWO_DECIMALS,
               min = 1.05,
               max = 10,
               blank = "Blank: 1.5 times the median of its type.",
@@ -276,6 +285,7 @@ public record RegisterInputs(
               key = "measured",
               heading = "Measured energy",
               unit = "Wh",
+              form = NumberForm.ONE_DECIMAL,
               min = 0,
               max = 100_000,
               blank = "Blank: not compared.",
@@ -300,6 +310,7 @@ public record RegisterInputs(
       @Input(
               key = "charge",
               heading = "State of charge",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: resistance and health are not compared with the type.",
@@ -309,6 +320,7 @@ public record RegisterInputs(
               key = "rested",
               heading = "Rested",
               unit = "h",
+              form = NumberForm.ONE_DECIMAL,
               min = 0,
               max = 100_000,
               blank = "Blank: not compared.",
@@ -318,6 +330,7 @@ public record RegisterInputs(
               key = "resistance",
               heading = "Resistance",
               unit = "mΩ",
+              form = NumberForm.ONE_DECIMAL,
               min = 0,
               max = 1e6,
               blank = "Blank: not measured.")
@@ -326,6 +339,7 @@ public record RegisterInputs(
               key = "cell",
               heading = "Cell",
               unit = "V",
+              form = NumberForm.TWO_DECIMALS,
               min = -20,
               max = 20,
               count = 14,

@@ -3,6 +3,7 @@ package org.setpower.plan.register;
 import java.time.LocalDate;
 import java.util.List;
 import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -94,12 +95,14 @@ public final class RegisterResults {
       @Result(
               key = "meanHealth",
               heading = "Mean health",
+              form = NumberForm.SHARE,
               from = {"types.type", "batteries.type", "batteries.health"},
               rule = "Mean of the health of its batteries.")
           Double meanHealth,
       @Result(
               key = "lowestHealth",
               heading = "Lowest health",
+              form = NumberForm.SHARE,
               from = {"types.type", "batteries.type", "batteries.health"},
               rule = "Lowest health of its batteries.")
           Double lowestHealth,
@@ -138,6 +141,7 @@ public final class RegisterResults {
               key = "usedMin",
               heading = "Min. cell voltage used",
               unit = "V",
+              form = NumberForm.TWO_DECIMALS,
               from = {"limits.chemistry", "limits.minVolts", "limits.verdict"},
               rule = "The higher of the house's limit and the table of facts.")
           Double usedMin,
@@ -145,6 +149,7 @@ public final class RegisterResults {
               key = "usedMax",
               heading = "Max. cell voltage used",
               unit = "V",
+              form = NumberForm.TWO_DECIMALS,
               from = {"limits.chemistry", "limits.maxVolts", "limits.verdict"},
               rule = "The lower of the house's limit and the table of facts.")
           Double usedMax) {}
@@ -211,6 +216,7 @@ public final class RegisterResults {
       @Result(
               key = "health",
               heading = "Health",
+              form = NumberForm.SHARE,
               from = {"batteries.tested", "batteries.serial", "tests.measured", "batteries.energy"},
               rule = "FLEET.HEALTH of that test; the lower of two on one day.")
           Double health,
@@ -224,6 +230,7 @@ public final class RegisterResults {
               key = "imbalance",
               heading = "Cell imbalance",
               unit = "V",
+              form = NumberForm.THREE_DECIMALS,
               from = {
                 "batteries.serial",
                 "project.asOf",
@@ -237,6 +244,7 @@ public final class RegisterResults {
               key = "resistance",
               heading = "Resistance",
               unit = "mΩ",
+              form = NumberForm.ONE_DECIMAL,
               from = {
                 "batteries.serial",
                 "project.asOf",
@@ -249,6 +257,7 @@ public final class RegisterResults {
       @Result(
               key = "timesType",
               heading = "Resistance against its type",
+              form = NumberForm.TWO_DECIMALS,
               from = {"batteries.resistance", "batteries.compared", "tests.*"},
               rule =
                   "Resistance over the median of its type, at like temperature (5 K) and state of"
@@ -293,6 +302,7 @@ public final class RegisterResults {
       @Result(
               key = "health",
               heading = "Health",
+              form = NumberForm.SHARE,
               from = {
                 "tests.compared",
                 "tests.serial",
@@ -474,6 +484,7 @@ public final class RegisterResults {
       @Result(
               key = "health",
               heading = "Health",
+              form = NumberForm.SHARE,
               from = {"slip.mayGoOut", "batteries.status", "batteries.health"},
               rule = "Of a battery that may go out and has a valid test.")
           Double health,
@@ -565,6 +576,7 @@ public final class RegisterResults {
       @Result(
               key = "meanHealth",
               heading = "Mean health",
+              form = NumberForm.SHARE,
               from = "batteries.health",
               rule = "Mean of the health of all batteries with one.")
           Double meanHealth,

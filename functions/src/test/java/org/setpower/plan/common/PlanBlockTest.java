@@ -62,8 +62,7 @@ class PlanBlockTest {
           List.of(loans),
           results(),
           () ->
-              List.of(
-                  new ResultRows<>(RESULTS, loans.rows().stream().map(Loans::result).toList())),
+              List.of(new ResultRows<>(RESULTS, loans.rows().stream().map(Loans::result).toList())),
           (table, row, source) -> new int[] {row});
     }
 

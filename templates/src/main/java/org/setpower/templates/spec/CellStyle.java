@@ -14,6 +14,10 @@ public enum CellStyle {
   HELP(9, false, Ink.SECONDARY, Ink.NONE, Ink.HAIRLINE),
   TO_FILL(10, false, Ink.INK, Ink.FILL, Ink.FILL_LINE),
   RESULT(10, false, Ink.INK, Ink.NONE, Ink.HAIRLINE),
+  /** Reasons: their first line, the worst, is seen where the row is too low for all. */
+  REASON(9, false, Ink.INK, Ink.NONE, Ink.HAIRLINE),
+  /** Keys of columns, which nobody reads. */
+  KEYS(2, false, Ink.PAPER),
   WORD(10, true, Ink.INK, Ink.NONE, Ink.HAIRLINE),
   BLANK(10, false, Ink.INK),
   FIGURE(26, true, Ink.INK),

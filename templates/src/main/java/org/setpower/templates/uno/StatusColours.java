@@ -7,6 +7,7 @@ import com.sun.star.sheet.XSheetConditionalEntries;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
+import org.setpower.plan.finding.Verdict;
 import org.setpower.templates.layout.Layout;
 import org.setpower.templates.spec.CellStyle;
 
@@ -26,6 +27,27 @@ final class StatusColours {
               property("StyleName", styles.status(style, over))
             });
       }
+    }
+    UnoAccess.set(cells, "ConditionalFormat", entries);
+  }
+
+  /** Colours the words ok, check and stop. */
+  static void putVerdict(XCellRange cells, StyleWriter styles, CellStyle over) {
+    XSheetConditionalEntries entries =
+        UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cells, "ConditionalFormat"));
+    for (Verdict verdict : Verdict.values()) {
+      CellStyle style =
+          switch (verdict) {
+            case OK -> CellStyle.OK;
+            case CHECK -> CellStyle.LOOK;
+            case STOP -> CellStyle.STOP;
+          };
+      entries.addNew(
+          new PropertyValue[] {
+            property("Operator", ConditionOperator.EQUAL),
+            property("Formula1", "\"" + verdict.code() + "\""),
+            property("StyleName", styles.status(style, over))
+          });
     }
     UnoAccess.set(cells, "ConditionalFormat", entries);
   }

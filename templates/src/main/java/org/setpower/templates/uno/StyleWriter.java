@@ -86,7 +86,12 @@ final class StyleWriter {
         UnoAccess.set(created, "IsTextWrapped", true);
         UnoAccess.set(created, "VertJustify", CellVertJustify2.BOTTOM);
       }
-      case NOTE, CAUTION, MISSING, RESULT -> UnoAccess.set(created, "IsTextWrapped", true);
+      case REASON -> {
+        UnoAccess.set(created, "IsTextWrapped", true);
+        UnoAccess.set(created, "VertJustify", CellVertJustify2.TOP);
+      }
+      case MISSING -> UnoAccess.set(created, "NumberFormat", key(WORDS_ONLY));
+      case NOTE, CAUTION, RESULT -> UnoAccess.set(created, "IsTextWrapped", true);
       case FINDING -> {
         UnoAccess.set(created, "IsTextWrapped", true);
         UnoAccess.set(created, "NumberFormat", key(WORDS_ONLY));
@@ -207,10 +212,14 @@ final class StyleWriter {
    * that names what it is.
    */
   String page(SheetSpec tab, int across) {
-    boolean portrait = tab.isPortrait();
+    return page(tab.isPortrait(), tab.isOnePage(), across);
+  }
+
+  /** The same by what it has to be. */
+  String page(boolean portrait, boolean onePage, int across) {
     String name =
         "Set Power "
-            + (tab.isOnePage() ? "page" : portrait ? "upright" : "landscape")
+            + (onePage ? "page" : portrait ? "upright" : "landscape")
             + (across == 1 ? "" : " " + across + " across");
     if (made.add(name)) {
       Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
@@ -218,7 +227,7 @@ final class StyleWriter {
       UnoAccess.set(page, "Width", portrait ? A4_SHORT : A4_LONG);
       UnoAccess.set(page, "Height", portrait ? A4_LONG : A4_SHORT);
       UnoAccess.set(page, "ScaleToPagesX", (short) across);
-      UnoAccess.set(page, "ScaleToPagesY", (short) (tab.isOnePage() ? 1 : 0));
+      UnoAccess.set(page, "ScaleToPagesY", (short) (onePage ? 1 : 0));
       UnoAccess.set(page, "PrintDownFirst", false);
       UnoAccess.set(page, "FirstPageNumber", (short) 0); // goes on from the sheet before
       for (String side : new String[] {"LeftMargin", "RightMargin", "TopMargin", "BottomMargin"}) {

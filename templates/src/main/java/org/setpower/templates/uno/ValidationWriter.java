@@ -18,27 +18,38 @@ final class ValidationWriter {
 
   static void put(XCellRange cells, CellSpec<?> item, Layout layout) {
     MessageCatalog words = layout.words();
+    String list = item.wordsFrom() == null ? null : item.wordsFrom().all().text(layout.place());
+    put(cells, item, words, words.of(item.help()), list);
+  }
+
+  /**
+   * The same for cells whose help is made of several texts.
+   *
+   * @param list the cells whose entries may be picked; null for the words of the item
+   */
+  static void put(
+      XCellRange cells, CellSpec<?> item, MessageCatalog words, String help, String list) {
     Object validation = UnoAccess.get(cells, "Validation");
     UnoAccess.set(validation, "IgnoreBlankCells", true);
-    UnoAccess.set(validation, "ShowInputMessage", !item.help().isEmpty());
+    UnoAccess.set(validation, "ShowInputMessage", !help.isEmpty());
     UnoAccess.set(validation, "InputTitle", words.of(item.heading()));
-    UnoAccess.set(validation, "InputMessage", words.of(item.help()));
+    UnoAccess.set(validation, "InputMessage", help);
     UnoAccess.set(validation, "ErrorTitle", words.of(item.heading()));
     UnoAccess.set(validation, "ErrorMessage", item.error(words));
     UnoAccess.set(validation, "ErrorAlertStyle", ValidationAlertStyle.STOP);
     UnoAccess.set(validation, "ShowErrorMessage", item.onlyListed());
-    limits(validation, item, layout);
+    limits(validation, item, list);
     UnoAccess.set(cells, "Validation", validation);
   }
 
-  private static void limits(Object validation, CellSpec<?> item, Layout layout) {
+  private static void limits(Object validation, CellSpec<?> item, String list) {
     XSheetCondition condition = UnoAccess.as(XSheetCondition.class, validation);
-    if (item.isList()) {
+    if (list != null || item.isList()) {
       UnoAccess.set(validation, "Type", ValidationType.LIST);
       UnoAccess.set(validation, "ShowList", (short) 1);
       condition.setFormula1(
-          item.wordsFrom() != null
-              ? item.wordsFrom().all().text(layout.place())
+          list != null
+              ? list
               : item.options().stream().map(w -> "\"" + w + "\"").collect(Collectors.joining(";")));
       return;
     }

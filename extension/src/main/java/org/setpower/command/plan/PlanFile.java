@@ -1,5 +1,7 @@
 package org.setpower.command.plan;
 
+import static org.setpower.command.message.CommandMessages.say;
+
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.XCellRangeAddressable;
@@ -31,7 +33,7 @@ import org.setpower.uno.Uno;
  * A document whose block is calculated by a plan's function. Its tables, what it asks for and the
  * block are found by their names, which every sheet of a plan has.
  */
-public final class PlanDocument {
+public final class PlanFile {
   private static final String BLOCK = "Block";
   private static final String ANSWER = "Answer";
   private static final String RESULTS = "Results_";
@@ -44,7 +46,7 @@ public final class PlanDocument {
   private final CalcDocument book;
   private final PlanModel model;
 
-  private PlanDocument(CalcDocument book, PlanModel model) {
+  private PlanFile(CalcDocument book, PlanModel model) {
     this.book = book;
     this.model = model;
   }
@@ -63,8 +65,8 @@ public final class PlanDocument {
   }
 
   /** The document as a plan; empty if no plan's function calculates it. */
-  public static Optional<PlanDocument> of(CalcDocument book) throws Exception {
-    PlanDocument none = new PlanDocument(book, null);
+  public static Optional<PlanFile> of(CalcDocument book) throws Exception {
+    PlanFile none = new PlanFile(book, null);
     CellRangeAddress block = none.address(BLOCK);
     if (block == null) {
       return Optional.empty();
@@ -79,7 +81,7 @@ public final class PlanDocument {
         .filter(f -> f.methodName().equalsIgnoreCase(method))
         .flatMap(f -> f.plan().stream())
         .findFirst()
-        .map(m -> new PlanDocument(book, m));
+        .map(m -> new PlanFile(book, m));
   }
 
   /** Whether a formula shows results of a plan. */
@@ -130,9 +132,7 @@ public final class PlanDocument {
     int column = List.of(values[0]).indexOf(key);
     boolean ends = InputTable.END.equals(values[values.length - 1][0]);
     int last = values.length - (ends ? 2 : 1);
-    return column < 0 || last < 1
-        ? null
-        : range.getCellRangeByPosition(column, 1, column, last);
+    return column < 0 || last < 1 ? null : range.getCellRangeByPosition(column, 1, column, last);
   }
 
   private static int row(Object[][] upright, String key) {
@@ -147,9 +147,7 @@ public final class PlanDocument {
   /** The range of a name; null if there is no such range. */
   public CellRangeAddress address(String name) throws Exception {
     XCellRange cells = cells(name);
-    return cells == null
-        ? null
-        : Uno.as(XCellRangeAddressable.class, cells).getRangeAddress();
+    return cells == null ? null : Uno.as(XCellRangeAddressable.class, cells).getRangeAddress();
   }
 
   /** The cells of a name; null if there are none. */
@@ -192,15 +190,17 @@ public final class PlanDocument {
   /** Why every row stops, as the block says it; empty when it does not. */
   public String fault() throws Exception {
     Object[][] block = values(BLOCK);
+    if ("#".equals(block[0][0])) {
+      return say(
+          "Recalculate with Ctrl+Shift+F9; a cell set not to calculate keeps its old figure.");
+    }
     return "ok".equals(block[0][0]) || block[0].length < 2 ? "" : String.valueOf(block[0][1]);
   }
 
   /** The language of the document's sentences. */
   public Locale locale() throws Exception {
     Object[][] answer = values(ANSWER);
-    return answer == null
-        ? Locale.ENGLISH
-        : Locale.forLanguageTag(String.valueOf(answer[0][0]));
+    return answer == null ? Locale.ENGLISH : Locale.forLanguageTag(String.valueOf(answer[0][0]));
   }
 
   /** The results that a cell shows: those of its formula, or the one of the block that it is. */

@@ -1,0 +1,81 @@
+package org.setpower.templates;
+
+import java.util.stream.Stream;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.templates.layout.PlanLayout;
+import org.setpower.templates.plan.InputCells;
+import org.setpower.templates.plan.PlanFields;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanPart;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanTable;
+import org.setpower.templates.plan.PlanText;
+import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.FieldSpec;
+import org.setpower.templates.uno.PlanWriter;
+import org.setpower.text.MessageCatalog;
+
+/** Everything that stands on the tabs of a plan's workbook, as {@link TextCollector} has it. */
+final class PlanTexts {
+  private final MessageCatalog words;
+  private final StringBuilder all = new StringBuilder();
+
+  private PlanTexts(MessageCatalog words) {
+    this.words = words;
+  }
+
+  /** Asks these words for all texts; gives all that stands on it. */
+  static String ask(PlanWorkbook workbook, MessageCatalog words) {
+    PlanTexts texts = new PlanTexts(words);
+    PlanLayout layout = new PlanLayout(workbook, words);
+    texts.note(workbook.fileName(), workbook.version(), layout.ranges(), layout.tops());
+    texts.note(layout.names().answer(words.language()), layout.formulas().all());
+    PlanWriter.TEXTS.forEach(texts::say);
+    texts.say(workbook.title());
+    for (PlanTab tab : workbook.tabs()) {
+      texts.say(tab.name());
+      texts.say(tab.lead());
+      texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), layout.widths(tab));
+      for (PlanPart part : tab.parts()) {
+        texts.say(part.title());
+        texts.ask(part);
+        texts.columns(layout, part);
+      }
+    }
+    return texts.all.toString();
+  }
+
+  private void note(Object... what) {
+    Stream.of(what).forEach(one -> all.append(one).append('\n'));
+  }
+
+  private void say(String text) {
+    note(words.of(text));
+  }
+
+  private void columns(PlanLayout layout, PlanPart part) {
+    if (part instanceof PlanTable table) {
+      layout.columns(table).forEach(c -> note(c.heading(), c.format(), c.grouped()));
+    }
+  }
+
+  private void ask(PlanPart part) {
+    if (part instanceof PlanTable table) {
+      table.inputs().columns().forEach(this::ask);
+    } else if (part instanceof PlanFields fields) {
+      fields.columns().forEach(this::ask);
+    } else if (part instanceof PlanNotes notes) {
+      for (FieldSpec cell : notes.cells()) {
+        say(cell.heading());
+        say(cell.help());
+        note(cell.error(words));
+      }
+    } else if (part instanceof PlanText text) {
+      text.lines().forEach(this::say);
+    }
+  }
+
+  private void ask(InputColumn column) {
+    note(InputCells.help(column, words), InputCells.of(column).error(words));
+  }
+}

@@ -1,0 +1,152 @@
+package org.setpower.templates.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.setpower.templates.layout.PlanLayout.Column;
+import org.setpower.templates.layout.PlanLayout.Place;
+import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanList;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanTable;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.FieldSpec;
+
+/** The formulas of a plan's workbook, without the equals sign. None decides anything. */
+public final class PlanFormulas {
+  /** What stands below a list that has more rows than it shows. */
+  public static final String MORE =
+      "More than these: the list of open issues in the menu Set Power has them all.";
+
+  private final PlanLayout layout;
+  private final PlanNames names;
+
+  PlanFormulas(PlanLayout layout) {
+    this.layout = layout;
+    names = layout.names();
+  }
+
+  /** The cells that no plan reads, and how many rows a list has. */
+  public String stamp(PlanTab tab) {
+    String rows =
+        tab.parts().stream()
+            .filter(p -> p instanceof PlanList && !tab.isPage())
+            .map(p -> "&\"  ·  " + layout.words().of("Rows") + " \"&" + rows((PlanList) p))
+            .findFirst()
+            .orElse("");
+    return stamp() + rows;
+  }
+
+  private String rows(PlanList list) {
+    Place top = layout.place(list);
+    String first = Layout.cellName(0, top.row() + 1);
+    return "SUMPRODUCT(1*(LEN("
+        + first
+        + ":"
+        + Layout.cellName(0, top.row() + list.rows())
+        + ")>0))";
+  }
+
+  /** Whether a list has more rows than it shows. */
+  public String more(PlanList list) {
+    String table = list.results().key();
+    return "IF(INDEX(Results_"
+        + table
+        + ";"
+        + list.rows()
+        + "+"
+        + PlanNames.ONE
+        + ";1)&\"\"=\"\";\"\";\""
+        + layout.words().of(MORE)
+        + "\")";
+  }
+
+  /** The cells that no plan reads, beside each other: the job, its revision. */
+  private String stamp() {
+    List<String> parts = new ArrayList<>();
+    for (PlanNotes notes : layout.workbook().parts(PlanNotes.class).toList()) {
+      for (FieldSpec cell : notes.cells()) {
+        Place place = layout.place(notes, cell);
+        String at = layout.absolute(place.tab(), place.column(), place.row());
+        String label =
+            cell.format() == CellFormat.COUNT ? layout.words().of(cell.heading()) + " " : "";
+        parts.add("IF(" + at + "=\"\";\"\";\"  ·  " + label + "\"&" + at + ")");
+      }
+    }
+    return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
+  }
+
+  /** Whether a tab is a copy, or the plan cannot be trusted, or there is no extension. */
+  public String notice(PlanTab tab) {
+    String top = layout.tops().get(tab);
+    return "IF(SHEET("
+        + top
+        + ")="
+        + PlanNames.home(top)
+        + ";\"\";"
+        + PlanNames.COPIED
+        + ")&IFERROR(INDEX(Block;"
+        + PlanNames.ONE
+        + ";2)&\"\";"
+        + PlanNames.MISSING
+        + ")";
+  }
+
+  /** A heading whose unit a cell decides. */
+  public String heading(Column column, PlanTable.Unit unit) {
+    String cell = PlanNames.cell(unit.path());
+    String heading = column.heading().replace("\"", "\"\"");
+    return "\""
+        + heading
+        + " (\"&IF("
+        + cell
+        + "=\"\";\""
+        + unit.blank()
+        + "\";"
+        + cell
+        + ")&\")\"";
+  }
+
+  /** What a column shows in the rows below a cell with a name. */
+  public String cell(Column column, String top) {
+    return column.leaf() == null
+        ? names.shown(column.result(), top)
+        : column.leaf().formula(PlanNames::cell);
+  }
+
+  /** Every formula, by what it is for. */
+  public Map<String, String> all() {
+    Map<String, String> all = new TreeMap<>();
+    all.put("block", names.call());
+    layout.workbook().tabs().forEach(t -> all.put("notice " + t.name(), notice(t)));
+    layout.workbook().tabs().forEach(t -> all.put("stamp " + t.name(), stamp(t)));
+    names.uprights().stream()
+        .flatMap(t -> t.columns().stream())
+        .forEach(c -> all.put("handed over " + c, names.handedOver(c)));
+    for (PlanTable table : layout.workbook().parts(PlanTable.class).toList()) {
+      String top = PlanNames.top(table.inputs().key());
+      for (Column column : layout.columns(table)) {
+        if (column.input() == null) {
+          all.put(top + " " + column.heading(), cell(column, top));
+        } else if (table.unit(column.input()) != null) {
+          all.put("unit " + column.heading(), heading(column, table.unit(column.input())));
+        }
+      }
+    }
+    for (PlanList list : layout.workbook().parts(PlanList.class).toList()) {
+      String top = names.top(list);
+      if (list.isPartial()) {
+        all.put(top + " more", more(list));
+      }
+      layout.columns(list).forEach(c -> all.put(top + " " + c.heading(), cell(c, top)));
+    }
+    layout
+        .workbook()
+        .parts(PlanFigures.class)
+        .flatMap(f -> f.columns().stream())
+        .forEach(p -> all.put(p, names.single(layout.workbook().result(p))));
+    return all;
+  }
+}

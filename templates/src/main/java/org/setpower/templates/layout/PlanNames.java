@@ -1,0 +1,271 @@
+package org.setpower.templates.layout;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.ResultColumn;
+import org.setpower.templates.plan.PlanFields;
+import org.setpower.templates.plan.PlanList;
+import org.setpower.templates.plan.PlanWorkbook;
+
+/**
+ * The names of a plan's document and the hidden tab that asks the plan. Names are the same in all
+ * languages; commands and the plan's function know them.
+ */
+public final class PlanNames {
+  /** The hidden tab. */
+  public static final String TAB = "Plan";
+
+  /** Its cell with the sentence for an office without the extension. */
+  public static final String MISSING = "Notice_missing";
+
+  /** Its cell with the sentence of a copied tab. */
+  public static final String COPIED = "Notice_copied";
+
+  /**
+   * The number 1 that is calculated when a file opens, as CELL is in lists: without the extension
+   * an .xlsx would show its last verdicts as if they were new.
+   */
+  static final String ONE = "CELL(\"ROW\";$" + TAB + ".$A$1)";
+
+  /** Its first row in use. */
+  public static final int TOP = 4;
+
+  /** The first column of the answer. */
+  public static final int ANSWER = 3;
+
+  private final PlanWorkbook workbook;
+  private final Map<String, List<String>> shown;
+  private final List<Band> bands = new ArrayList<>();
+  private final int width;
+
+  /**
+   * Tables of results side by side in the block.
+   *
+   * @param rows as many as the longest has
+   * @param tables keys of the tables, from left to right
+   */
+  record Band(int rows, List<String> tables) {}
+
+  PlanNames(PlanWorkbook workbook) {
+    this.workbook = workbook;
+    shown =
+        workbook.answer().stream()
+            .collect(
+                Collectors.groupingBy(PlanNames::table, LinkedHashMap::new, Collectors.toList()));
+    width = shown.values().stream().mapToInt(List::size).max().orElse(1);
+    shown.keySet().stream()
+        .sorted(Comparator.comparing((String t) -> workbook.results(t).rows()).reversed())
+        .forEach(this::pack);
+  }
+
+  private static String table(String path) {
+    return path.substring(0, path.indexOf('.'));
+  }
+
+  /** Puts a table beside another of at least its length where there is room: cells cost time. */
+  private void pack(String table) {
+    for (Band band : bands) {
+      int used = band.tables().stream().mapToInt(t -> shown.get(t).size()).sum();
+      if (used + shown.get(table).size() <= width) {
+        band.tables().add(table);
+        return;
+      }
+    }
+    bands.add(new Band(workbook.results(table).rows(), new ArrayList<>(List.of(table))));
+  }
+
+  private static String capital(String key) {
+    return Character.toUpperCase(key.charAt(0)) + key.substring(1);
+  }
+
+  /** The rows of the answer: language and layout, then one for each band. */
+  public List<List<Object>> answer(String language) {
+    List<List<Object>> rows = new ArrayList<>();
+    rows.add(padded(List.of(language, workbook.version())));
+    for (Band band : bands) {
+      List<Object> row = new ArrayList<>(List.of((double) band.rows()));
+      band.tables().forEach(t -> row.addAll(shown.get(t)));
+      rows.add(padded(row));
+    }
+    return rows;
+  }
+
+  private List<Object> padded(List<Object> cells) {
+    List<Object> row = new ArrayList<>(cells);
+    while (row.size() <= width) {
+      row.add("");
+    }
+    return row;
+  }
+
+  /** The first row of the block, below the answer. */
+  public int blockTop() {
+    return TOP + bands.size() + 2;
+  }
+
+  /** Rows of the block. */
+  public int blockRows() {
+    return 1 + bands.stream().mapToInt(Band::rows).sum();
+  }
+
+  /** Columns of the block. */
+  public int blockColumns() {
+    return width;
+  }
+
+  /** The array formula of the block. */
+  public String call() {
+    return "PLAN."
+        + workbook.model().name().toUpperCase(Locale.ROOT)
+        + "(IFERROR(Answer;\"#\")"
+        + workbook.model().inputs().stream()
+            .map(t -> ";IFERROR(" + range(t.key()) + ";\"#\")")
+            .collect(Collectors.joining())
+        + ")";
+  }
+
+  /** The name of a table to fill, from its row of keys to its end row. */
+  public static String range(String table) {
+    return capital(table);
+  }
+
+  /** The name of a cell: of its typed row, or of the only one. */
+  public static String cell(String path) {
+    return capital(path).replace('.', '_');
+  }
+
+  /** The name of the cell above the first row of a table to fill. */
+  public static String top(String table) {
+    return "Top_" + table;
+  }
+
+  /** The name of the cell above the first row of a list. */
+  public String top(PlanList list) {
+    List<PlanList> alike =
+        workbook
+            .parts(PlanList.class)
+            .filter(l -> l.results().key().equals(list.results().key()))
+            .toList();
+    boolean taken =
+        workbook.model().inputs().stream().anyMatch(t -> t.key().equals(list.results().key()));
+    int number = alike.indexOf(list) + (taken ? 2 : 1);
+    return top(list.results().key()) + (number == 1 ? "" : "_" + number);
+  }
+
+  /** The name that says on which tab the original of a tab stands. */
+  public static String home(String top) {
+    return "Home_" + top.substring(top.indexOf('_') + 1);
+  }
+
+  /** The formula of a cell that shows a result in a row below a cell with a name. */
+  public String shown(ResultColumn column, String top) {
+    return shownAt(column, "ROW()-CELL(\"ROW\";" + top + ")");
+  }
+
+  /** The formula of a cell that shows a result of a table with one row. */
+  public String single(ResultColumn column) {
+    return shownAt(column, ONE);
+  }
+
+  private String shownAt(ResultColumn column, String row) {
+    int place = shown.get(column.table()).indexOf(column.path()) + 1;
+    String cell = "INDEX(Results_" + column.table() + ";" + row + ";" + place + ")";
+    boolean number =
+        Number.class.isAssignableFrom(column.type()) || column.type() == LocalDate.class;
+    return number ? cell : cell + "&\"\"";
+  }
+
+  /** The tables with one row, whose cells are handed over on the hidden tab. */
+  public List<InputTable<?>> uprights() {
+    List<InputTable<?>> uprights = new ArrayList<>(workbook.model().inputs());
+    uprights.removeIf(t -> !t.isUpright());
+    return uprights;
+  }
+
+  /** The first row of such a table on the hidden tab. */
+  public int top(InputTable<?> upright) {
+    int row = TOP;
+    for (InputTable<?> before : uprights().subList(0, uprights().indexOf(upright))) {
+      row += before.columns().size() + 2;
+    }
+    return row;
+  }
+
+  /** The cell that hands a column over. */
+  public String used(InputColumn column) {
+    InputTable<?> table = workbook.input(column.table());
+    return at(1, top(table) + table.columns().indexOf(column));
+  }
+
+  /** The first row of the list of columns and what they mean, which newer versions read. */
+  public int layoutTop() {
+    InputTable<?> last = uprights().get(uprights().size() - 1);
+    return top(last) + last.columns().size() + 2;
+  }
+
+  /** Columns and what they mean. */
+  public Object[][] layout() {
+    return InputTable.layout(workbook.model().inputs());
+  }
+
+  private static String at(int column, int row) {
+    return "$" + TAB + "." + Layout.cellName(column, row);
+  }
+
+  /** The formula of the cell that hands a column over: what is typed, or its stand-in. */
+  public String handedOver(InputColumn column) {
+    String typed = cell(column.path());
+    String standIn =
+        workbook
+            .parts(PlanFields.class)
+            .filter(f -> f.columns().contains(column))
+            .map(f -> f.standIn(column))
+            .findFirst()
+            .orElseThrow(() -> new IllegalStateException(column + " stands on no tab"));
+    return "IF(" + typed + "=\"\";" + (standIn.isEmpty() ? "\"\"" : standIn) + ";" + typed + ")";
+  }
+
+  /** What the names of the hidden tab stand for. */
+  public Map<String, String> ranges() {
+    Map<String, String> ranges = new TreeMap<>();
+    ranges.put(MISSING, at(0, 1));
+    ranges.put(COPIED, at(0, 2));
+    for (InputTable<?> table : uprights()) {
+      int top = top(table);
+      ranges.put(
+          range(table.key()), at(0, top) + ":" + Layout.cellName(1, top + table.columns().size()));
+      ranges.put(top(table.key()), at(0, top));
+    }
+    ranges.put(
+        "Layout",
+        at(0, layoutTop()) + ":" + Layout.cellName(1, layoutTop() + layout().length - 1));
+    ranges.put(
+        "Answer", at(ANSWER, TOP) + ":" + Layout.cellName(ANSWER + width, TOP + bands.size()));
+    int row = blockTop();
+    ranges.put(
+        "Block",
+        at(ANSWER, row) + ":" + Layout.cellName(ANSWER + width - 1, row + blockRows() - 1));
+    row++;
+    for (Band band : bands) {
+      int column = ANSWER;
+      for (String table : band.tables()) {
+        int last = column + shown.get(table).size() - 1;
+        ranges.put(
+            "Results_" + table,
+            at(column, row) + ":" + Layout.cellName(last, row + band.rows() - 1));
+        column = last + 1;
+      }
+      row += band.rows();
+    }
+    return ranges;
+  }
+}

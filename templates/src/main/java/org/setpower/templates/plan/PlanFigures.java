@@ -1,0 +1,27 @@
+package org.setpower.templates.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import org.setpower.plan.common.ResultTable;
+
+/**
+ * Figures of a result with one row.
+ *
+ * @param title the heading above them
+ * @param across how many large ones stand beside each other; 0 for lines one below another
+ * @param columns paths
+ */
+public record PlanFigures(String title, int across, List<String> columns) implements PlanPart {
+  /** Rows that a large figure takes: label, value, room. */
+  public static final int TALL = 3;
+
+  static PlanFigures of(String title, int across, ResultTable<?> results, String... keys) {
+    return new PlanFigures(
+        title, across, Arrays.stream(keys).map(k -> results.key() + "." + k).toList());
+  }
+
+  /** How many rows they take. */
+  public int height() {
+    return across == 0 ? columns.size() : (columns.size() + across - 1) / across * TALL;
+  }
+}

@@ -1,0 +1,95 @@
+package org.setpower.templates.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.setpower.templates.spec.CellStyle;
+
+/** A tab: its title, one line that says what it is for and what to fill first, its parts. */
+public final class PlanTab {
+  /** Columns of an upright page, and the width of each in millimetres. */
+  public static final int GRID = 12;
+
+  public static final int GRID_WIDTH = 16;
+
+  private final String name;
+  private final String lead;
+  private final List<PlanPart> parts = new ArrayList<>();
+  private boolean page;
+  private boolean paper;
+  private boolean hidden;
+  private int ink = CellStyle.Ink.NONE;
+
+  private PlanTab(String name, String lead) {
+    this.name = name;
+    this.lead = lead;
+  }
+
+  /** A tab whose columns are those of its table. */
+  public static PlanTab of(String name, String lead) {
+    return new PlanTab(name, lead);
+  }
+
+  /** A tab that is an upright page, printed on one sheet of paper. */
+  public static PlanTab page(String name, String lead) {
+    PlanTab tab = new PlanTab(name, lead);
+    tab.page = true;
+    return tab.paper();
+  }
+
+  /** It is printed; a tab that only holds what is typed is not. */
+  public PlanTab paper() {
+    paper = true;
+    return this;
+  }
+
+  /** Hidden until somebody shows it. */
+  public PlanTab hidden() {
+    hidden = true;
+    return this;
+  }
+
+  /** The tab to fill first: its tab is coloured. */
+  public PlanTab first() {
+    ink = CellStyle.Ink.ACCENT;
+    return this;
+  }
+
+  /** The page with the result: its tab is coloured. */
+  public PlanTab result() {
+    ink = CellStyle.Ink.INK;
+    return this;
+  }
+
+  public PlanTab with(PlanPart... added) {
+    parts.addAll(List.of(added));
+    return this;
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public String lead() {
+    return lead;
+  }
+
+  public List<PlanPart> parts() {
+    return List.copyOf(parts);
+  }
+
+  public boolean isPage() {
+    return page;
+  }
+
+  public boolean isPaper() {
+    return paper;
+  }
+
+  public boolean isHidden() {
+    return hidden;
+  }
+
+  public int ink() {
+    return ink;
+  }
+}

@@ -1,0 +1,137 @@
+package org.setpower.templates.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.ResultColumn;
+import org.setpower.plan.common.ResultTable;
+
+/** A file whose tabs are filled for a plan and show what it says. */
+public final class PlanWorkbook {
+  private final String fileName;
+  private final String title;
+  private final PlanModel model;
+  private final List<PlanTab> tabs = new ArrayList<>();
+
+  private PlanWorkbook(String fileName, String title, PlanModel model) {
+    this.fileName = fileName;
+    this.title = title;
+    this.model = model;
+  }
+
+  /**
+   * A template.
+   *
+   * @param fileName the file name without its ending
+   * @param title the name shown where new files are chosen
+   */
+  public static PlanWorkbook of(String fileName, String title, PlanModel model) {
+    return new PlanWorkbook(fileName, title, model);
+  }
+
+  public PlanWorkbook with(PlanTab... added) {
+    tabs.addAll(List.of(added));
+    return this;
+  }
+
+  /** A table to fill, by its key. */
+  public PlanTable table(String key) {
+    return PlanTable.of(input(key));
+  }
+
+  /** Cells of a table with one row. */
+  public PlanFields fields(String title, String table, String... keys) {
+    return PlanFields.of(title, input(table), keys);
+  }
+
+  /** All rows of a table of results. */
+  public PlanList list(String table, String... keys) {
+    ResultTable<?> results = results(table);
+    return PlanList.of(results, "", results.rows(), keys);
+  }
+
+  /** The first rows of a table of results, under a heading. */
+  public PlanList list(String title, int rows, String table, String... keys) {
+    return PlanList.of(results(table), title, rows, keys);
+  }
+
+  /** Large figures beside each other. */
+  public PlanFigures figures(int across, String table, String... keys) {
+    return PlanFigures.of("", across, results(table), keys);
+  }
+
+  /** Figures one below another. */
+  public PlanFigures lines(String title, String table, String... keys) {
+    return PlanFigures.of(title, 0, results(table), keys);
+  }
+
+  public String fileName() {
+    return fileName;
+  }
+
+  public String title() {
+    return title;
+  }
+
+  public PlanModel model() {
+    return model;
+  }
+
+  public List<PlanTab> tabs() {
+    return List.copyOf(tabs);
+  }
+
+  /** All parts of a kind. */
+  public <P extends PlanPart> Stream<P> parts(Class<P> kind) {
+    return tabs.stream().flatMap(t -> t.parts().stream()).filter(kind::isInstance).map(kind::cast);
+  }
+
+  /** The version of its layout: other keys, units or limits give another one. */
+  public String version() {
+    return InputTable.layoutHash(model.inputs());
+  }
+
+  public InputTable<?> input(String key) {
+    return model.inputs().stream()
+        .filter(t -> t.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(model.name() + " has no table " + key));
+  }
+
+  public ResultTable<?> results(String key) {
+    return model.results().stream()
+        .filter(t -> t.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(model.name() + " has no results " + key));
+  }
+
+  /** A result column by its path. */
+  public ResultColumn result(String path) {
+    return results(path.substring(0, path.indexOf('.'))).columns().stream()
+        .filter(c -> c.path().equals(path))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(model.name() + " has no result " + path));
+  }
+
+  /** Paths of all results that some cell shows, each once: what the plan is asked for. */
+  public List<String> answer() {
+    return tabs.stream()
+        .flatMap(t -> t.parts().stream())
+        .flatMap(PlanWorkbook::results)
+        .map(p -> result(p).path())
+        .distinct()
+        .toList();
+  }
+
+  private static Stream<String> results(PlanPart part) {
+    if (part instanceof PlanTable table) {
+      return table.results().stream();
+    }
+    if (part instanceof PlanList list) {
+      return list.columns().stream();
+    }
+    return part instanceof PlanFigures figures ? figures.columns().stream() : Stream.empty();
+  }
+}

@@ -1,0 +1,189 @@
+package org.setpower.templates.register;
+
+import org.setpower.plan.register.RegisterPlan;
+import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanText;
+import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.FieldSpec;
+
+/** The battery register of a rental house. */
+public final class BatteryRegister implements PlanTemplate {
+  private static final String HOT =
+      "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the fire service.";
+  private static final String DAMAGED =
+      "Dropped, wet or swollen, and cold: quarantine it outdoors, away from people and batteries."
+          + " Do not charge it. Do not fly it.";
+  private static final String CHARGING =
+      "Do not charge lithium batteries below 0 °C (32 °F). Let them warm up first. Charge attended,"
+          + " on a non-combustible surface, with the matching charger.";
+
+  private final PlanWorkbook book =
+      PlanWorkbook.of("battery-register", "Battery register", RegisterPlan.MODEL);
+
+  /** Declares the register. */
+  public BatteryRegister() {
+    book.with(
+        project(),
+        PlanTab.of(
+                "Batteries",
+                "One row for each battery. Fill in serial, type, condition and rated energy first;"
+                    + " a list can be pasted. Decided may be stricter than proposed, never milder.")
+            .with(
+                book.table("batteries")
+                    .optional("cycles", "retired")
+                    .pick("type", "types.type")
+                    .width("type", 18)
+                    .width("action", 26)
+                    .shows("proposed", "status", "fit", "health", "action")
+                    .more("tested", "due", "cyclesLeft", "imbalance", "resistance", "timesType")),
+        PlanTab.of(
+                "Tests",
+                "Paste tests as they come, in any order: the newest that can be compared counts.")
+            .with(
+                book.table("tests")
+                    .optional("cell1", "cell14")
+                    .pick("serial", "batteries.serial")
+                    .unit("temperature", "project.temperatureUnit", "°C")
+                    .shows("compared", "health")),
+        PlanTab.of("Actions", "What to do with which battery, the most urgent first.")
+            .paper()
+            .with(
+                PlanText.cautions(HOT, DAMAGED),
+                book.list(
+                    "actions", "verdict", "serial", "type", "place", "outTo", "action", "reasons")),
+        summary(),
+        PlanTab.page("Issue slip", "Goes out with one battery. Pick its serial, then print.")
+            .with(
+                book.fields("", "project", "slip").pick("slip", "batteries.serial"),
+                book.figures(2, "slip", "serial", "mayGoOut"),
+                book.lines(
+                    "", "slip", "verdict", "reasons", "type", "energy", "health", "status",
+                    "backBy"),
+                PlanText.cautions(
+                    HOT,
+                    "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery."
+                        + " Quarantine it outdoors, away from people and batteries. Do not charge"
+                        + " it. Do not fly it. Call us.",
+                    CHARGING,
+                    "Cover the terminals one by one for travel.",
+                    "Return the battery about half full, and report what happened to it.")),
+        PlanTab.of("Stocktake list", "For the walk along the shelves, by place, then by serial.")
+            .hidden()
+            .paper()
+            .with(
+                book.list(
+                    "stocktake",
+                    "verdict",
+                    "serial",
+                    "type",
+                    "place",
+                    "outTo",
+                    "backBy",
+                    "status",
+                    "fit")),
+        PlanTab.of(
+                "Incidents",
+                "Damage and recalls. A battery with an open incident stays in quarantine, whatever"
+                    + " Condition says.")
+            .hidden()
+            .with(book.table("incidents").pick("type", "types.type").shows("batteries", "open")),
+        PlanTab.of(
+                "Assumptions",
+                "Limits of the house; blank cells have the limit that their help names.")
+            .hidden()
+            .with(
+                book.fields(
+                    "Tests that can be compared",
+                    "project",
+                    "coldestTest",
+                    "warmestTest",
+                    "rest",
+                    "maxLoad"),
+                book.table("limits").titled("Limits by chemistry").shows("usedMin", "usedMax")));
+  }
+
+  private PlanTab project() {
+    return PlanTab.of(
+            "Project",
+            "Which batteries may go out, and what the others need. Fill in the types here, then"
+                + " Batteries and Tests; read Actions and Summary.")
+        .first()
+        .with(
+            PlanNotes.of(
+                "The register",
+                FieldSpec.input("Stock").help("Whose batteries these are; printed on each page."),
+                FieldSpec.input("Revision")
+                    .number(CellFormat.COUNT, 0, 999)
+                    .help("Add one whenever a paper goes out."),
+                FieldSpec.input("Place").help("Where the batteries are kept.")),
+            book.fields(
+                    "Rules",
+                    "project",
+                    "asOf",
+                    "temperatureUnit",
+                    "validDays",
+                    "untested",
+                    "retireBelow",
+                    "watchBelow")
+                .standIn("asOf", "TODAY()"),
+            book.lines("", "project", "verdict", "reasons"),
+            book.table("types")
+                .titled("Types")
+                .shows(
+                    "batteries",
+                    "out",
+                    "fit",
+                    "service",
+                    "quarantine",
+                    "meanHealth",
+                    "lowestHealth",
+                    "toBuy"));
+  }
+
+  private PlanTab summary() {
+    return PlanTab.page(
+            "Summary", "What is fit, what is withheld, and the open issues, stops first.")
+        .result()
+        .with(
+            book.figures(
+                4,
+                "summary",
+                "batteries",
+                "fit",
+                "withheld",
+                "toBuy",
+                "quarantine",
+                "retire",
+                "service",
+                "notInspected",
+                "notTested",
+                "unclear",
+                "meanHealth",
+                "notCompared"),
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+                .width("where", 48)
+                .width("reasons", 112),
+            PlanText.cautions(
+                HOT,
+                DAMAGED,
+                "A good health figure is the result of one test. It is no proof that a battery is"
+                    + " sound."),
+            PlanText.notes(
+                "More tabs",
+                "Incidents, Stocktake list and Assumptions are hidden: show them with Set Power ▸"
+                    + " Show tabs…, or with Show Sheet in the menu of a tab."));
+  }
+
+  @Override
+  public PlanWorkbook workbook() {
+    return book;
+  }
+
+  @Override
+  public String exampleTitle() {
+    return "The Salt Road – battery register";
+  }
+}

@@ -1,0 +1,73 @@
+package org.setpower.templates.uno;
+
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.table.XCellRange;
+import java.util.List;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputTable;
+import org.setpower.templates.layout.PlanNames;
+import org.setpower.text.MessageCatalog;
+
+/** Draws the hidden tab that asks the plan: what is handed over, what is asked, the answer. */
+final class PlanBlockWriter {
+  static final String HIDDEN = "Working figures; nothing to fill here.";
+
+  /** What every tab says in an office without the extension. */
+  static final String MISSING =
+      "The Set Power Sheets extension is missing here, or Java: no figure counts. Install it, or"
+          + " ask the sender for a copy without formulas.";
+
+  /** What a copied tab says. */
+  static final String COPIED = "This tab is a copy: it shows the original's figures.";
+
+  private final PlanNames names;
+  private final MessageCatalog words;
+  private final XSpreadsheet sheet;
+
+  PlanBlockWriter(PlanWriter drawing) {
+    names = drawing.layout().names();
+    words = drawing.layout().words();
+    sheet = drawing.sheet(PlanNames.TAB);
+  }
+
+  void draw(List<String> tops) {
+    write(0, 0, words.of(HIDDEN));
+    write(0, 1, words.of(MISSING));
+    write(0, 2, words.of(COPIED));
+    names.uprights().forEach(this::handOver);
+    Object[][] layout = names.layout();
+    UnoAccess.as(
+            XCellRangeData.class, PlanWriter.range(sheet, 0, names.layoutTop(), 2, layout.length))
+        .setDataArray(layout);
+    List<List<Object>> answer = names.answer(words.language());
+    XCellRange asked =
+        PlanWriter.range(
+            sheet, PlanNames.ANSWER, PlanNames.TOP, names.blockColumns() + 1, answer.size());
+    UnoAccess.as(XCellRangeData.class, asked)
+        .setDataArray(answer.stream().map(List::toArray).toArray(Object[][]::new));
+    XCellRange block =
+        PlanWriter.range(
+            sheet, PlanNames.ANSWER, names.blockTop(), names.blockColumns(), names.blockRows());
+    UnoAccess.as(XArrayFormulaRange.class, block).setArrayFormula("=" + names.call());
+    for (int i = 0; i < tops.size(); i++) {
+      write(PlanNames.ANSWER + i, 1, "=SHEET(" + tops.get(i) + ")");
+    }
+    UnoAccess.set(sheet, "IsVisible", false);
+  }
+
+  private void write(int column, int row, String text) {
+    PlanWriter.put(PlanWriter.range(sheet, column, row, 1, 1), text);
+  }
+
+  private void handOver(InputTable<?> table) {
+    int row = names.top(table);
+    for (InputColumn column : table.columns()) {
+      write(0, row, column.key());
+      write(1, row, "=" + names.handedOver(column));
+      row++;
+    }
+    write(0, row, InputTable.END);
+  }
+}

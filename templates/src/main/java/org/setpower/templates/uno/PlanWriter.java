@@ -1,0 +1,623 @@
+package org.setpower.templates.uno;
+
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNamed;
+import com.sun.star.document.XDocumentProperties;
+import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XModel;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.FillDirection;
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellSeries;
+import com.sun.star.sheet.XDatabaseRanges;
+import com.sun.star.sheet.XNamedRanges;
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetOutline;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.sheet.XViewFreezable;
+import com.sun.star.table.CellAddress;
+import com.sun.star.table.CellHoriJustify;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.CellVertJustify2;
+import com.sun.star.table.TableOrientation;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.util.XMergeable;
+import com.sun.star.util.XProtectable;
+import com.sun.star.view.XSelectionSupplier;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.office.Office;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.ResultColumn;
+import org.setpower.templates.layout.PlanFormulas;
+import org.setpower.templates.layout.PlanLayout;
+import org.setpower.templates.layout.PlanLayout.Column;
+import org.setpower.templates.layout.PlanLayout.Place;
+import org.setpower.templates.layout.PlanNames;
+import org.setpower.templates.plan.InputCells;
+import org.setpower.templates.plan.PlanFields;
+import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanList;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanPart;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanTable;
+import org.setpower.templates.plan.PlanText;
+import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.CellStyle;
+import org.setpower.templates.spec.FieldSpec;
+import org.setpower.text.MessageCatalog;
+
+/** Draws the workbook of a plan in an office. */
+public final class PlanWriter {
+  /** What every workbook of a plan says besides its own texts. */
+  public static final List<String> TEXTS =
+      List.of(
+          PlanBlockWriter.HIDDEN,
+          PlanBlockWriter.MISSING,
+          PlanBlockWriter.COPIED,
+          PlanFormulas.MORE);
+
+  private static final String VERSION_PROPERTY = "Set Power template";
+  private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
+  private static final int HEADING_LINE = 420;
+  private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
+
+  private final PlanWorkbook workbook;
+  private final PlanLayout layout;
+  private final PlanFormulas formulas;
+  private final MessageCatalog words;
+  private final XComponent document;
+  private final XSpreadsheetDocument book;
+  private final StyleWriter styles;
+  private final Map<String, XSpreadsheet> sheets = new HashMap<>();
+
+  private PlanWriter(
+      XComponent document, PlanWorkbook workbook, MessageCatalog words, StyleWriter styles) {
+    this.workbook = workbook;
+    this.words = words;
+    this.document = document;
+    this.styles = styles;
+    layout = new PlanLayout(workbook, words);
+    formulas = layout.formulas();
+    book = UnoAccess.as(XSpreadsheetDocument.class, document);
+  }
+
+  /** Draws a workbook into a new document, in the language of these words. */
+  public static PlanWriter of(Office office, PlanWorkbook workbook, MessageCatalog words)
+      throws IOException {
+    XComponent document = office.newSpreadsheet();
+    StyleWriter styles = new StyleWriter(document, words.language());
+    PlanWriter drawing = new PlanWriter(document, workbook, words, styles);
+    drawing.draw();
+    return drawing;
+  }
+
+  public XComponent document() {
+    return document;
+  }
+
+  public PlanLayout layout() {
+    return layout;
+  }
+
+  private void draw() {
+    UnoAccess.set(document, "Wildcards", false);
+    UnoAccess.set(document, "RegularExpressions", false);
+    UnoAccess.set(document, "MatchWholeCell", true);
+    UnoAccess.set(document, "IgnoreCase", true);
+    XModel model = UnoAccess.as(XModel.class, document);
+    UnoAccess.as(XCalculatable.class, document).enableAutomaticCalculation(false);
+    model.lockControllers();
+    List<String> tabs = new ArrayList<>(workbook.tabs().stream().map(layout::name).toList());
+    tabs.add(PlanNames.TAB);
+    makeTabs(tabs);
+    names();
+    workbook.tabs().forEach(this::draw);
+    new PlanBlockWriter(this).draw(List.copyOf(layout.tops().values()));
+    model.unlockControllers();
+    properties(words.of(workbook.title()));
+  }
+
+  private void makeTabs(List<String> tabs) {
+    var all = book.getSheets();
+    Object only = UnoAccess.ask(() -> UnoAccess.as(XIndexAccess.class, all).getByIndex(0));
+    UnoAccess.as(XNamed.class, only).setName(tabs.get(0));
+    for (int i = 1; i < tabs.size(); i++) {
+      all.insertNewByName(tabs.get(i), (short) i);
+    }
+  }
+
+  private void names() {
+    XNamedRanges names = UnoAccess.as(XNamedRanges.class, UnoAccess.get(document, "NamedRanges"));
+    CellAddress origin = new CellAddress();
+    layout.ranges().forEach((name, cells) -> names.addNewByName(name, cells, origin, 0));
+  }
+
+  XSpreadsheet sheet(String name) {
+    return sheets.computeIfAbsent(
+        name,
+        n -> UnoAccess.ask(() -> UnoAccess.as(XSpreadsheet.class, book.getSheets().getByName(n))));
+  }
+
+  XSpreadsheet sheet(PlanTab tab) {
+    return sheet(layout.name(tab));
+  }
+
+  static XCellRange range(XSpreadsheet sheet, int column, int row, int columns, int rows) {
+    return UnoAccess.ask(
+        () -> sheet.getCellRangeByPosition(column, row, column + columns - 1, row + rows - 1));
+  }
+
+  private XCellRange range(PlanTab tab, int column, int row, int columns, int rows) {
+    return range(sheet(tab), column, row, columns, rows);
+  }
+
+  private void write(PlanTab tab, int column, int row, String text, String style) {
+    XCellRange cell = range(tab, column, row, 1, 1);
+    UnoAccess.set(cell, "CellStyle", style);
+    put(cell, text);
+  }
+
+  /** Writes a formula, or a text that stays one. */
+  static void put(XCellRange cell, String text) {
+    UnoAccess.tell(
+        () -> {
+          if (text.startsWith("=")) {
+            cell.getCellByPosition(0, 0).setFormula(text);
+          } else {
+            UnoAccess.as(com.sun.star.text.XText.class, cell.getCellByPosition(0, 0))
+                .setString(text);
+          }
+        });
+  }
+
+  private XCellRange merge(PlanTab tab, int column, int row, int span) {
+    XCellRange cells = range(tab, column, row, span, 1);
+    if (span > 1) {
+      UnoAccess.as(XMergeable.class, cells).merge(true);
+    }
+    return cells;
+  }
+
+  static void height(XSpreadsheet sheet, int row, int height) {
+    Object rows = UnoAccess.as(XColumnRowRange.class, range(sheet, 0, row, 1, 1)).getRows();
+    UnoAccess.set(rows, "Height", height);
+  }
+
+  private void height(PlanTab tab, int row, int height) {
+    height(sheet(tab), row, height);
+  }
+
+  private void draw(PlanTab tab) {
+    XSpreadsheet sheet = sheet(tab);
+    Object columns = UnoAccess.as(XColumnRowRange.class, sheet).getColumns();
+    List<Integer> widths = layout.widths(tab);
+    for (int i = 0; i < widths.size(); i++) {
+      int index = i;
+      Object column =
+          UnoAccess.ask(() -> UnoAccess.as(XIndexAccess.class, columns).getByIndex(index));
+      UnoAccess.set(column, "Width", 100 * widths.get(i));
+    }
+    head(tab);
+    for (PlanPart part : tab.parts()) {
+      draw(tab, part, layout.place(part).row());
+    }
+    if (tab.ink() != CellStyle.Ink.NONE) {
+      UnoAccess.set(sheet, "TabColor", tab.ink());
+    }
+    UnoAccess.set(sheet, "PageStyle", styles.page(tab.isPage(), tab.isPage(), 1));
+    UnoAccess.set(sheet, "IsVisible", !tab.isHidden());
+  }
+
+  /** Title, what the tab is for, what it belongs to, whether it is a copy. */
+  private void head(PlanTab tab) {
+    boolean first = workbook.tabs().indexOf(tab) == 0;
+    write(tab, 0, 0, words.of(first ? workbook.title() : tab.name()), styles.of(CellStyle.TITLE));
+    write(tab, 0, 1, words.of(tab.lead()), styles.of(CellStyle.LEAD));
+    write(tab, 0, 2, "=" + formulas.stamp(tab), styles.of(CellStyle.STAMP));
+    write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
+    UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
+    if (tab.isPage()) {
+      merge(tab, 0, 1, PlanTab.GRID);
+      UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
+      int lines = 1 + (int) (words.of(tab.lead()).length() / (192 * LETTERS_PER_MM));
+      height(tab, 1, 120 + lines * LINE);
+    }
+  }
+
+  private void draw(PlanTab tab, PlanPart part, int row) {
+    if (!part.title().isEmpty()) {
+      write(tab, 0, row - 1, words.of(part.title()), styles.of(CellStyle.SECTION));
+      height(tab, row - 1, 800);
+    }
+    if (part instanceof PlanTable table) {
+      draw(tab, table, row);
+    } else if (part instanceof PlanList list) {
+      draw(tab, list, row);
+    } else if (part instanceof PlanFields fields) {
+      draw(tab, fields, row);
+    } else if (part instanceof PlanNotes notes) {
+      draw(tab, notes, row);
+    } else if (part instanceof PlanFigures figures) {
+      draw(tab, figures);
+    } else if (part instanceof PlanText text) {
+      draw(tab, text, row);
+    }
+  }
+
+  private void headings(PlanTab tab, List<Column> columns, int row) {
+    for (Column column : columns) {
+      String style = styles.heading(column.isVerdict() ? CellFormat.TEXT : column.format());
+      write(tab, column.at(), row, layout.broken(column), style);
+      merge(tab, column.at(), row, column.span());
+    }
+    height(tab, row, 150 + layout.headingLines(columns) * HEADING_LINE);
+  }
+
+  private void draw(PlanTab tab, PlanTable table, int row) {
+    List<Column> columns = layout.columns(table);
+    int rows = table.inputs().rows();
+    int first = layout.firstRow(table);
+    headings(tab, columns, row);
+    keys(tab, table, row + 1, first + rows);
+    for (Column column : columns) {
+      XCellRange cells = range(tab, column.at(), first, 1, rows);
+      if (column.input() != null) {
+        toFill(cells, column.input(), table.pick(column.input()));
+        PlanTable.Unit unit = table.unit(column.input());
+        if (unit != null) {
+          put(range(tab, column.at(), row, 1, 1), "=" + formulas.heading(column, unit));
+        }
+      } else {
+        results(cells, column, PlanNames.top(table.inputs().key()));
+      }
+    }
+    outline(tab, columns);
+    filled(tab, columns, row + 1, rows);
+  }
+
+  /** The row of keys and the end row, by which the plan finds its columns and rows. */
+  private void keys(PlanTab tab, PlanTable table, int keyRow, int endRow) {
+    List<Column> inputs = layout.columns(table).stream().filter(c -> c.input() != null).toList();
+    for (Column column : inputs) {
+      write(tab, column.at(), keyRow, column.input().key(), styles.of(CellStyle.KEYS));
+    }
+    write(tab, inputs.get(0).at(), endRow, InputTable.END, styles.of(CellStyle.KEYS));
+    height(tab, keyRow, KEY_ROW);
+    height(tab, endRow, KEY_ROW);
+  }
+
+  private void toFill(XCellRange cells, InputColumn column, String pick) {
+    UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.TO_FILL, InputCells.of(column).format()));
+    ValidationWriter.put(
+        cells,
+        InputCells.of(column),
+        words,
+        InputCells.help(column, words),
+        pick == null ? null : layout.range(pick));
+  }
+
+  private void results(XCellRange cells, Column column, String name) {
+    style(cells, column);
+    put(cells, "=" + formulas.cell(column, name));
+    UnoAccess.as(XCellSeries.class, cells).fillAuto(FillDirection.TO_BOTTOM, 1);
+  }
+
+  private void style(XCellRange cells, Column column) {
+    if (column.isVerdict()) {
+      UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.WORD));
+      StatusColours.putVerdict(cells, styles, CellStyle.WORD);
+    } else {
+      CellStyle style = column.isReason() ? CellStyle.REASON : CellStyle.RESULT;
+      UnoAccess.set(cells, "CellStyle", styles.of(style, column.format()));
+    }
+  }
+
+  /** Closed groups of columns that few people need. */
+  private void outline(PlanTab tab, List<Column> columns) {
+    XSheetOutline outline = UnoAccess.as(XSheetOutline.class, sheet(tab));
+    int first = -1;
+    for (int i = 0; i <= columns.size(); i++) {
+      boolean grouped = i < columns.size() && columns.get(i).grouped();
+      if (grouped && first < 0) {
+        first = i;
+      } else if (!grouped && first >= 0) {
+        CellRangeAddress at = address(range(tab, first, 0, i - first, 1));
+        outline.group(at, TableOrientation.COLUMNS);
+        outline.hideDetail(at);
+        first = -1;
+      }
+    }
+  }
+
+  /** The table as commands find it: its cells to fill first, below its row of keys. */
+  private void filled(PlanTab tab, List<Column> columns, int keyRow, int rows) {
+    XDatabaseRanges ranges =
+        UnoAccess.as(XDatabaseRanges.class, UnoAccess.get(document, "DatabaseRanges"));
+    int first = columns.stream().filter(c -> c.input() != null).findFirst().orElseThrow().at();
+    String name = "Rows_" + tab.name().replace(' ', '_') + "_" + keyRow;
+    ranges.addNewByName(name, address(range(tab, first, keyRow, columns.size() - first, rows + 1)));
+  }
+
+  private void draw(PlanTab tab, PlanList list, int row) {
+    List<Column> columns = layout.columns(list);
+    headings(tab, columns, row);
+    for (Column column : columns) {
+      results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().top(list));
+    }
+    if (tab.isPage()) {
+      for (int i = 1; i <= list.rows(); i++) {
+        for (Column column : columns) {
+          XCellRange cell = merge(tab, column.at(), row + i, column.span());
+          UnoAccess.set(cell, "VertJustify", CellVertJustify2.CENTER);
+        }
+        boolean tall = columns.stream().anyMatch(Column::isReason);
+        height(tab, row + i, 120 + (tall ? 2 : 1) * LINE);
+      }
+    } else {
+      XDatabaseRanges ranges =
+          UnoAccess.as(XDatabaseRanges.class, UnoAccess.get(document, "DatabaseRanges"));
+      ranges.addNewByName(
+          "Rows_" + tab.name().replace(' ', '_') + "_" + row,
+          address(range(tab, 0, row, columns.size(), list.rows() + 1)));
+    }
+    if (list.isPartial()) {
+      String style = styles.of(CellStyle.FINDING);
+      write(tab, 0, row + 1 + list.rows(), "=" + formulas.more(list), style);
+      UnoAccess.set(range(tab, 0, row + 1 + list.rows(), 1, 1), "IsTextWrapped", false);
+    }
+    XCellRange shown = range(tab, 0, row + 1, layout.widths(tab).size(), list.rows());
+    for (Column column : columns) {
+      StatusColours.putBlank(
+          shown, range(tab, column.at(), row + 1, column.span(), list.rows()), styles);
+    }
+  }
+
+  private void draw(PlanTab tab, PlanFields fields, int row) {
+    for (int i = 0; i < fields.columns().size(); i++) {
+      InputColumn column = fields.columns().get(i);
+      String heading = InputCells.heading(column, words);
+      XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words), 1);
+      toFill(cell, column, fields.pick(column));
+      if (!fields.standIn(column).isEmpty()) {
+        int used = layout.cell(tab) + 1;
+        String text = "=" + layout.names().used(column);
+        String style = styles.of(CellStyle.RESULT, InputCells.of(column).format());
+        write(tab, used, row + i, text, style);
+      }
+    }
+  }
+
+  private void draw(PlanTab tab, PlanNotes notes, int row) {
+    for (int i = 0; i < notes.cells().size(); i++) {
+      FieldSpec cell = notes.cells().get(i);
+      XCellRange at = field(tab, row + i, words.of(cell.heading()), words.of(cell.help()), 2);
+      UnoAccess.set(at, "CellStyle", styles.of(CellStyle.TO_FILL, cell.format()));
+      ValidationWriter.put(at, cell, words, words.of(cell.help()), null);
+    }
+  }
+
+  /** Label, cell and help of a single cell to fill; gives the cell. */
+  private XCellRange field(PlanTab tab, int row, String label, String help, int wide) {
+    int at = layout.cell(tab);
+    int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
+    write(tab, labelled, row, label, styles.of(CellStyle.LABEL));
+    merge(tab, labelled, row, at - labelled);
+    int span = tab.isPage() ? 3 : wide;
+    int beside = at + (tab.isPage() ? span : 2);
+    if (tab.isPage()) {
+      XCellRange shown = merge(tab, beside, row, PlanTab.GRID - beside);
+      UnoAccess.set(shown, "ShrinkToFit", true);
+    }
+    write(tab, beside, row, help, styles.of(CellStyle.HELP));
+    height(tab, row, 560);
+    return merge(tab, at, row, span);
+  }
+
+  private void draw(PlanTab tab, PlanFigures figures) {
+    for (int i = 0; i < figures.columns().size(); i++) {
+      ResultColumn column = workbook.result(figures.columns().get(i));
+      Place place = layout.figure(figures, i);
+      String value = "=" + layout.names().single(column);
+      CellFormat format = InputCells.format(column);
+      String label = InputCells.heading(column, words);
+      if (figures.across() == 0) {
+        boolean reason = column.type() == List.class;
+        int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
+        write(tab, labelled, place.row(), label, styles.of(CellStyle.LABEL));
+        merge(tab, labelled, place.row(), place.column() - labelled);
+        write(
+            tab,
+            place.column(),
+            place.row(),
+            value,
+            styles.of(reason ? CellStyle.REASON : CellStyle.RESULT, format));
+        XCellRange cell =
+            merge(
+                tab,
+                place.column(),
+                place.row(),
+                tab.isPage() ? PlanTab.GRID - 5 : reason ? layout.widths(tab).size() - 3 : 1);
+        height(tab, place.row(), reason && tab.isPage() ? 120 + 6 * LINE : 560);
+        UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
+        StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
+      } else {
+        int span = PlanTab.GRID / figures.across();
+        write(tab, place.column(), place.row() - 1, label, styles.of(CellStyle.FIGURE_LABEL));
+        merge(tab, place.column(), place.row() - 1, span);
+        write(tab, place.column(), place.row(), value, styles.of(CellStyle.FIGURE, format));
+        XCellRange cell = merge(tab, place.column(), place.row(), span);
+        StatusColours.putVerdict(cell, styles, CellStyle.FIGURE);
+        height(tab, place.row(), 1200);
+        height(tab, place.row() + 1, 150);
+      }
+    }
+  }
+
+  private void draw(PlanTab tab, PlanText text, int row) {
+    int span = layout.widths(tab).size();
+    int width = 0;
+    for (int i = 0; i < span; i++) {
+      width += layout.widths(tab).get(i);
+      if (width > 250 && !tab.isPage()) {
+        span = i;
+      }
+    }
+    for (int i = 0; i < text.lines().size(); i++) {
+      String line = words.of(text.lines().get(i));
+      write(tab, 0, row + i, line, styles.of(text.style()));
+      merge(tab, 0, row + i, span);
+      int lines = 1 + (int) (line.length() / (Math.min(width, 250) * LETTERS_PER_MM));
+      height(tab, row + i, 120 + lines * LINE);
+    }
+  }
+
+  static CellRangeAddress address(XCellRange range) {
+    return UnoAccess.as(com.sun.star.sheet.XCellRangeAddressable.class, range).getRangeAddress();
+  }
+
+  StyleWriter styles() {
+    return styles;
+  }
+
+  PlanWorkbook workbook() {
+    return workbook;
+  }
+
+  /** Fills the first rows of a table. */
+  void fill(PlanTable table, Object[]... rows) {
+    Place first = layout.place(table.inputs().columns().get(0));
+    int columns = table.inputs().columns().size();
+    XCellRange cells =
+        range(first.tab(), first.column(), first.row(), columns, table.inputs().rows());
+    WorkbookWriter.clear(cells);
+    if (rows.length > 0) {
+      UnoAccess.as(
+              XCellRangeData.class,
+              range(first.tab(), first.column(), first.row(), columns, rows.length))
+          .setDataArray(rows);
+    }
+  }
+
+  private XCellRange range(PlanTab tab, Place place) {
+    return range(tab, place.column(), place.row(), 1, 1);
+  }
+
+  /** Fills a single cell. */
+  void fill(Place place, Object value) {
+    XCellRange cell = range(place.tab(), place);
+    UnoAccess.as(XCellRangeData.class, cell).setDataArray(new Object[][] {{value}});
+  }
+
+  /** The title that the document shows, and the version of its template. */
+  public void properties(String title) {
+    XDocumentProperties properties =
+        UnoAccess.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
+    properties.setTitle(title);
+    String origin =
+        workbook.fileName()
+            + " "
+            + workbook.version()
+            + (words.isEnglish() ? "" : "-" + words.language());
+    var own = properties.getUserDefinedProperties();
+    if (!UnoAccess.as(com.sun.star.beans.XPropertySet.class, own)
+        .getPropertySetInfo()
+        .hasPropertyByName(VERSION_PROPERTY)) {
+      UnoAccess.tell(() -> own.addProperty(VERSION_PROPERTY, (short) 0, origin));
+    }
+  }
+
+  /** Takes a finished drawing up again, to fill it. */
+  public void reopen() {
+    UnoAccess.as(XCalculatable.class, document).enableAutomaticCalculation(false);
+    workbook.tabs().forEach(t -> unprotect(sheet(t)));
+    unprotect(sheet(PlanNames.TAB));
+  }
+
+  private static void unprotect(XSpreadsheet sheet) {
+    UnoAccess.tell(() -> UnoAccess.as(XProtectable.class, sheet).unprotect(""));
+  }
+
+  /** Calculates, freezes, protects: the last step before storing. */
+  public void finish() {
+    XCalculatable calculation = UnoAccess.as(XCalculatable.class, document);
+    calculation.calculateAll();
+    calculation.enableAutomaticCalculation(true);
+    XController controller = UnoAccess.as(XModel.class, document).getCurrentController();
+    XSpreadsheetView view = UnoAccess.as(XSpreadsheetView.class, controller);
+    for (PlanTab tab : workbook.tabs()) {
+      fitRows(tab);
+      print(tab);
+      if (!tab.isHidden()) {
+        view.setActiveSheet(sheet(tab));
+        UnoAccess.set(controller, "ShowGrid", false);
+        UnoAccess.set(controller, "ShowPageBreaks", false);
+        freeze(tab, controller);
+      }
+    }
+    view.setActiveSheet(sheet(workbook.tabs().get(0)));
+    workbook.tabs().forEach(t -> UnoAccess.as(XProtectable.class, sheet(t)).protect(""));
+    UnoAccess.as(XProtectable.class, sheet(PlanNames.TAB)).protect("");
+  }
+
+  /** Names, status and headings stay in sight where the table stands alone. */
+  private void freeze(PlanTab tab, XController controller) {
+    PlanPart part = tab.parts().get(0);
+    XCellRange first = range(tab, 0, 0, 1, 1);
+    XViewFreezable view = UnoAccess.as(XViewFreezable.class, controller);
+    if (part instanceof PlanTable table) {
+      view.freezeAtPosition(2, layout.firstRow(table));
+      first = range(tab, PlanLayout.LABEL, layout.firstRow(table), 1, 1);
+    } else if (part instanceof PlanList) {
+      view.freezeAtPosition(2, layout.place(part).row() + 1);
+    } else if (part instanceof PlanFields || part instanceof PlanNotes) {
+      first = range(tab, layout.cell(tab), layout.place(part).row(), 1, 1);
+    }
+    UnoAccess.as(XSelectionSupplier.class, controller).select(first);
+  }
+
+  /** Rows are as tall as what they show now; merged cells keep the height they have. */
+  private void fitRows(PlanTab tab) {
+    for (PlanPart part : tab.isPage() ? List.<PlanPart>of() : tab.parts()) {
+      if (part instanceof PlanTable table) {
+        fitRows(tab, layout.firstRow(table), table.inputs().rows());
+      } else if (part instanceof PlanList list) {
+        fitRows(tab, layout.place(list).row() + 1, list.rows());
+      }
+    }
+  }
+
+  private void fitRows(PlanTab tab, int first, int count) {
+    XCellRange cells = range(tab, 0, first, 1, count);
+    UnoAccess.set(UnoAccess.as(XColumnRowRange.class, cells).getRows(), "OptimalHeight", true);
+  }
+
+  /** Papers have a print range, all else has none and stays on the screen. */
+  private void print(PlanTab tab) {
+    XPrintAreas areas = UnoAccess.as(XPrintAreas.class, sheet(tab));
+    if (!tab.isPaper()) {
+      areas.setPrintAreas(new CellRangeAddress[0]);
+      return;
+    }
+    int columns = layout.widths(tab).size();
+    areas.setPrintAreas(
+        new CellRangeAddress[] {address(range(tab, 0, 0, columns, layout.lastRow(tab) + 1))});
+    PlanPart last = tab.parts().get(tab.parts().size() - 1);
+    if (!tab.isPage() && last instanceof PlanList) {
+      areas.setTitleRows(address(range(tab, 0, 0, 1, layout.place(last).row() + 1)));
+      areas.setPrintTitleRows(true);
+    }
+  }
+}

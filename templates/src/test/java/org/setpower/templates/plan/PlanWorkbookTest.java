@@ -1,0 +1,160 @@
+package org.setpower.templates.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputTable;
+import org.setpower.registry.groups.CableFunctions;
+import org.setpower.templates.TemplateRegistry;
+import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.layout.PlanLayout;
+import org.setpower.templates.layout.PlanLayout.Column;
+import org.setpower.templates.layout.PlanNames;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.text.FunctionTexts;
+import org.setpower.text.MessageCatalog;
+
+/** What every workbook of a plan must keep to. */
+class PlanWorkbookTest {
+  private static final int MOST_COLUMNS = 14;
+  private static final int MOST_TABS = 7;
+  private static final int MOST_LETTERS = 250;
+
+  static Stream<PlanWorkbook> workbooks() {
+    return TemplateRegistry.plans().stream().map(PlanTemplate::workbook);
+  }
+
+  private static Stream<PlanTable> tables(PlanWorkbook workbook) {
+    return workbook.parts(PlanTable.class);
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void every_table_and_cell_to_fill_stands_on_one_tab(PlanWorkbook workbook) {
+    List<String> filled = new ArrayList<>();
+    tables(workbook).flatMap(t -> t.inputs().columns().stream()).forEach(c -> filled.add(c.path()));
+    workbook
+        .parts(PlanFields.class)
+        .flatMap(f -> f.columns().stream())
+        .forEach(c -> filled.add(c.path()));
+    assertThat(filled)
+        .containsExactlyInAnyOrderElementsOf(
+            workbook.model().inputs().stream()
+                .flatMap(t -> t.columns().stream())
+                .map(InputColumn::path)
+                .toList());
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void status_and_name_stand_left_then_the_cells_to_fill_then_results(PlanWorkbook workbook) {
+    PlanLayout layout = new PlanLayout(workbook, MessageCatalog.english());
+    for (PlanTable table : tables(workbook).toList()) {
+      List<Column> columns = layout.columns(table);
+      int inputs = table.inputs().columns().size();
+      assertThat(columns.get(0).isVerdict()).isTrue();
+      assertThat(columns.subList(1, 1 + inputs))
+          .extracting(Column::input)
+          .isEqualTo(table.inputs().columns());
+      assertThat(columns.subList(1 + inputs, columns.size())).allMatch(c -> c.input() == null);
+      assertThat(columns.get(columns.size() - 1).isReason()).isTrue();
+      assertThat(columns.stream().filter(c -> !c.grouped()))
+          .as(table.inputs().key() + " outside closed groups")
+          .hasSizeLessThanOrEqualTo(MOST_COLUMNS);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void at_most_seven_tabs_are_shown(PlanWorkbook workbook) {
+    assertThat(workbook.tabs().stream().filter(t -> !t.isHidden()))
+        .hasSizeLessThanOrEqualTo(MOST_TABS);
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void every_cell_to_fill_says_what_to_type_or_what_a_blank_means(PlanWorkbook workbook) {
+    MessageCatalog english = MessageCatalog.english();
+    workbook.model().inputs().stream()
+        .flatMap(t -> t.columns().stream())
+        .forEach(
+            c -> {
+              assertThat(InputCells.help(c, english)).as(c.path()).isNotEmpty();
+              assertThat(InputCells.of(c).error(english)).as(c.path()).isNotEmpty();
+            });
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void formulas_are_short_in_every_language(PlanWorkbook workbook) {
+    for (String language : FunctionTexts.LANGUAGES) {
+      PlanLayout layout =
+          new PlanLayout(workbook, MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
+      assertThat(layout.formulas().all().values())
+          .isNotEmpty()
+          .allSatisfy(f -> assertThat(f).hasSizeLessThanOrEqualTo(MOST_LETTERS));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void names_differ_whatever_their_case(PlanWorkbook workbook) {
+    Map<String, String> names = new TreeMap<>();
+    new PlanLayout(workbook, MessageCatalog.english())
+        .ranges()
+        .forEach(
+            (name, cells) -> assertThat(names.put(name.toLowerCase(Locale.ROOT), cells)).isNull());
+  }
+
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void the_answer_asks_for_each_result_once_and_the_block_holds_it(PlanWorkbook workbook) {
+    PlanNames names = new PlanLayout(workbook, MessageCatalog.english()).names();
+    List<List<Object>> answer = names.answer("en");
+    assertThat(answer.get(0)).startsWith("en", InputTable.layoutHash(workbook.model().inputs()));
+    List<Object> keys =
+        answer.subList(1, answer.size()).stream()
+            .flatMap(r -> r.subList(1, r.size()).stream())
+            .filter(k -> !"".equals(k))
+            .toList();
+    assertThat(keys).doesNotHaveDuplicates().hasSameElementsAs(workbook.answer());
+    double rows =
+        answer.subList(1, answer.size()).stream().mapToDouble(r -> (Double) r.get(0)).sum();
+    assertThat((double) names.blockRows()).isEqualTo(1 + rows);
+    assertThat(answer).allMatch(r -> r.size() == names.blockColumns() + 1);
+  }
+
+  @Test
+  void a_leaf_column_names_its_arguments_in_any_order() {
+    LeafColumn drop =
+        LeafColumn.of("Voltage drop", CableFunctions.DROP)
+            .with(name(2), "runs.amps")
+            .with(name(0), "runs.size")
+            .with(name(1), "runs.length")
+            .shown("V", CellFormat.ONE);
+    assertThat(drop.formula(PlanNames::cell))
+        .isEqualTo("CABLE.DROP(Runs_size;Runs_length;Runs_amps)");
+  }
+
+  @Test
+  void a_leaf_column_refuses_an_argument_too_many_or_too_few() {
+    LeafColumn drop = LeafColumn.of("Voltage drop", CableFunctions.DROP);
+    assertThatThrownBy(() -> drop.with("colour", "runs.colour")).hasMessageContaining("colour");
+    assertThatThrownBy(() -> drop.with(name(0), "runs.size").formula(PlanNames::cell))
+        .hasMessageContaining(name(1));
+  }
+
+  private static String name(int parameter) {
+    return CableFunctions.DROP.parameters().get(parameter).name();
+  }
+}
