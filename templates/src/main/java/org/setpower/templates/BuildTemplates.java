@@ -170,8 +170,12 @@ public final class BuildTemplates {
     Path marks = folder.resolve("marks").resolve(name);
     sheets.add(
         new Sheet(
-            name, MessageCatalog.english(), marks.resolve(MessageCatalog.ENGLISH), english, drawer));
-    for (String language : FunctionTexts.LANGUAGES) {
+            name,
+            MessageCatalog.english(),
+            marks.resolve(MessageCatalog.ENGLISH),
+            english,
+            drawer));
+    for (String language : MessageCatalog.LANGUAGES) {
       MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
       String inputs = shared + Fingerprint.of(texts.apply(words));
       sheets.add(new Sheet(name, words, marks.resolve(language), inputs, drawer));
@@ -181,12 +185,12 @@ public final class BuildTemplates {
   /** Says which texts stay English, and lets no release pass with them. */
   private static void complete(boolean release) {
     List<String> gaps = new ArrayList<>();
-    for (String language : FunctionTexts.LANGUAGES) {
+    for (String language : MessageCatalog.LANGUAGES) {
       MessageCatalog words = TextCollector.asked(language);
       Set<String> missing = words.missing();
       if (!missing.isEmpty()) {
         gaps.add(
-            "templates, words_%s.txt: %d of %d texts are missing: %s"
+            "sheets, %s.po: %d of %d texts are missing: %s"
                 .formatted(
                     language, missing.size(), words.asked().size(), String.join(" | ", missing)));
       }

@@ -54,7 +54,7 @@ final class PlanIssues {
   }
 
   private static Issue.Kind kind(Object verdict) {
-    return Verdict.CHECK.code().equals(verdict) ? Issue.Kind.LOOK : Issue.Kind.STOP;
+    return Verdict.CHECK.code().equals(verdict) ? Issue.Kind.CHECK : Issue.Kind.STOP;
   }
 
   private XCellRange named(String name) throws Exception {

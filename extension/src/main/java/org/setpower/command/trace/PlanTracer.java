@@ -57,7 +57,8 @@ final class PlanTracer {
       explanation.add("Why there is no number", say("The row is blank."));
       return;
     }
-    List<Trace.Step> steps = result.trace(figure.path(), figure.row()).steps();
+    Messages messages = Messages.in(locale.toLanguageTag());
+    List<Trace.Step> steps = result.trace(figure.path(), figure.row()).in(messages).steps();
     List<CalculationTrace.Line> typed = new ArrayList<>();
     List<CalculationTrace.Line> between = new ArrayList<>();
     for (Trace.Step step : steps.subList(0, steps.size() - 1)) {

@@ -37,6 +37,7 @@ public record Trace(List<Step> steps) {
     /** The step with headings and rule in a language. */
     private Step in(Messages messages) {
       return new Step(
+          path,
           messages.text(table),
           rows,
           messages.text(heading),

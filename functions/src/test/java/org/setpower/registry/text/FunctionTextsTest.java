@@ -169,9 +169,7 @@ class FunctionTextsTest {
             "bleibt im Akku");
     assertThat(german.description(parameter("CABLE.GAUGE", "air_temp")))
         .isEqualTo(
-            parameter("CABLE.GAUGE", "air_temp")
-                .description()
-                .replace("if left out", "wenn leer"));
+            parameter("CABLE.GAUGE", "air_temp").description().replace("if left out", "wenn leer"));
     assertThat(german.description(parameter("CABLE.GAUGE", "breaker")))
         .isEqualTo("Nennstrom davor (A); wenn leer: CABLE.BREAKER des Stroms");
     assertThat(german.description(parameter("PACK.RUNTIME", "reserve")))

@@ -39,7 +39,7 @@ final class StatusColours {
       CellStyle style =
           switch (verdict) {
             case OK -> CellStyle.OK;
-            case CHECK -> CellStyle.LOOK;
+            case CHECK -> CellStyle.CHECK;
             case STOP -> CellStyle.STOP;
           };
       entries.addNew(

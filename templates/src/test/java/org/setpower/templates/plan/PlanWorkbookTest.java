@@ -21,7 +21,6 @@ import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.spec.CellFormat;
-import org.setpower.text.FunctionTexts;
 import org.setpower.text.MessageCatalog;
 
 /** What every workbook of a plan must keep to. */
@@ -97,7 +96,7 @@ class PlanWorkbookTest {
   @ParameterizedTest
   @MethodSource("workbooks")
   void formulas_are_short_in_every_language(PlanWorkbook workbook) {
-    for (String language : FunctionTexts.LANGUAGES) {
+    for (String language : MessageCatalog.LANGUAGES) {
       PlanLayout layout =
           new PlanLayout(workbook, MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
       assertThat(layout.formulas().all().values())
