@@ -212,7 +212,7 @@ class UpdateFileIT {
     byte[] before = Files.readAllBytes(file);
     assertThat(update("file", url)).startsWith("Cells taken over: 16.");
     assertThat(updated().shown("batteries", "verdict", 3)).isEqualTo("check");
-    assertThat(Files.readAllBytes(Path.of(java.net.URI.create(url)))).isEqualTo(before);
+    assertThat(Files.readAllBytes(office.workFolder().resolve("older.ods"))).isEqualTo(before);
   }
 
   @Test
