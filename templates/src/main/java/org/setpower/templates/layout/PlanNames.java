@@ -246,8 +246,7 @@ public final class PlanNames {
       ranges.put(top(table.key()), at(0, top));
     }
     ranges.put(
-        "Layout",
-        at(0, layoutTop()) + ":" + Layout.cellName(1, layoutTop() + layout().length - 1));
+        "Layout", at(0, layoutTop()) + ":" + Layout.cellName(1, layoutTop() + layout().length - 1));
     ranges.put(
         "Answer", at(ANSWER, TOP) + ":" + Layout.cellName(ANSWER + width, TOP + bands.size()));
     int row = blockTop();
