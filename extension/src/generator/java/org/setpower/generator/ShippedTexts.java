@@ -5,21 +5,23 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.setpower.text.MessageCatalog;
 
 /** The PO files as they ship: without the texts that only the drawing of sheets reads. */
 final class ShippedTexts {
-  private static final String SHEETS = "msgctxt \"sheets\"";
+  private static final Set<String> DRAWN =
+      Set.of("msgctxt \"sheets\"", "msgctxt \"syllables\"");
 
   private ShippedTexts() {}
 
-  /** The PO file of a language or country, without the entries of sheets. */
+  /** The PO file of a language or country, without the entries of sheets and their syllables. */
   static String of(String locale) {
     try (InputStream in = MessageCatalog.class.getResourceAsStream(MessageCatalog.file(locale))) {
       String file = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       return Arrays.stream(file.split("\n{2,}"))
-          .filter(entry -> entry.lines().noneMatch(SHEETS::equals))
+          .filter(entry -> entry.lines().noneMatch(DRAWN::contains))
           .collect(Collectors.joining("\n\n", "", "\n"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

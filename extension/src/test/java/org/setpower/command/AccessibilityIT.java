@@ -118,7 +118,7 @@ class AccessibilityIT {
   @Test
   void about_is_walked_and_closed() throws Exception {
     ShownWindow window = open("about");
-    assertThat(walked(window)).containsExactly("Version, licence, libraries", "Copy", "Close");
+    assertThat(walked(window)).containsExactly("Version, license, libraries", "Copy", "Close");
     window.press(Key.RETURN);
     window.isClosed();
     closesWith(Key.ESCAPE, "about");

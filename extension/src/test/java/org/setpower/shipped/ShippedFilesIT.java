@@ -86,7 +86,8 @@ class ShippedFilesIT {
       for (MessageCatalog.Speaker speaker : MessageCatalog.Speaker.values()) {
         MessageCatalog shipped =
             MessageCatalog.from(new ByteArrayInputStream(file), locale, speaker);
-        if (speaker == MessageCatalog.Speaker.SHEETS) {
+        if (speaker == MessageCatalog.Speaker.SHEETS
+            || speaker == MessageCatalog.Speaker.SYLLABLES) {
           assertThat(shipped.translated()).as(locale).isEmpty();
         } else {
           assertThat(shipped.translated())

@@ -1,45 +1,27 @@
 package org.setpower.templates.layout;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
+import org.setpower.text.MessageCatalog;
 
 /**
- * Where the long words of headings may be divided. They stand in {@code syllables_<language>.txt},
- * a word a line, with | between the syllables; lines that begin with # are comments.
+ * Where the long words of headings may be divided. They are in the PO file of the language, with |
+ * between the syllables.
  */
 public final class Hyphenation {
-  private final Map<String, String[]> words;
+  private final MessageCatalog words;
 
-  private Hyphenation(Map<String, String[]> words) {
+  private Hyphenation(MessageCatalog words) {
     this.words = words;
   }
 
-  /** The words of a language; none where there is no list. */
+  /** The words of a language; none where its file has none. */
   public static Hyphenation in(String language) {
-    Map<String, String[]> words = new TreeMap<>();
-    try (InputStream in = Hyphenation.class.getResourceAsStream("syllables_" + language + ".txt")) {
-      if (in != null) {
-        new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
-            .lines()
-            .filter(line -> !line.isBlank() && !line.startsWith("#"))
-            .forEach(line -> words.put(line.strip().replace("|", ""), line.strip().split("\\|")));
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return new Hyphenation(words);
+    return new Hyphenation(MessageCatalog.in(language, MessageCatalog.Speaker.SYLLABLES));
   }
 
   /** All words of the list. */
   public Set<String> known() {
-    return words.keySet();
+    return words.translated();
   }
 
   /**
@@ -48,8 +30,8 @@ public final class Hyphenation {
    */
   public String divided(String word, int width) {
     String bare = bare(word);
-    String[] syllables = words.get(bare);
-    if (syllables == null) {
+    String[] syllables = words.of(bare).split("\\|");
+    if (syllables.length == 1) {
       return word;
     }
     int at = word.indexOf(bare);
