@@ -27,18 +27,21 @@ final class AnswerBook {
   /**
    * A usable answer.
    *
-   * @param legs flights it names
+   * @param legs rows of the flights it names
    * @param travellers roles it names; empty for each traveller
+   * @param type the type as it is compared
    */
-  record Covers(int row, CarrierAnswer typed, List<Trip.Leg> legs, Set<String> travellers) {
+  record Covers(
+      int row, CarrierAnswer typed, Set<Integer> legs, Set<String> travellers, String type) {
     int number() {
       return (int) Math.floor(typed.number());
     }
 
     boolean covers(Trip.Leg leg, Trip.Person person, Facts battery) {
-      return legs.contains(leg)
+      return type.equals(battery.type())
+          && carried(typed) == battery.carried()
+          && legs.contains(leg.row())
           && (travellers.isEmpty() || travellers.contains(person.id()))
-          && names(typed, battery)
           && battery.wattHours() <= Facts.dustless(typed.energy());
     }
   }
@@ -95,10 +98,9 @@ final class AnswerBook {
           new Covers(
               row.number(),
               typed,
-              legs,
-              Trip.names(typed.travellers()).stream()
-                  .map(Identity::of)
-                  .collect(Collectors.toSet())));
+              legs.stream().map(Trip.Leg::row).collect(Collectors.toSet()),
+              Trip.names(typed.travellers()).stream().map(Identity::of).collect(Collectors.toSet()),
+              Identity.of(typed.type())));
     }
   }
 

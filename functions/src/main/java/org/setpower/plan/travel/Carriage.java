@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.setpower.flight.FlightClass;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
@@ -189,9 +190,9 @@ final class Carriage {
                 p.legs().stream()
                     .filter(l -> battery.classUnder(l.edition()).needsAnswer())
                     .filter(l -> answers.answer(l, p, battery).isEmpty()))
-        .distinct()
-        .sorted(Comparator.comparing(trip.legs::indexOf))
+        .sorted(Comparator.comparing(trip::order))
         .map(Trip.Leg::name)
+        .distinct()
         .toList();
   }
 
@@ -207,6 +208,14 @@ final class Carriage {
   Optional<Integer> most(Facts battery, Trip.Person person, Trip.Leg leg) {
     return limits.of(person).stream()
         .filter(l -> l.leg() == leg && l.rows().contains(battery.row()))
+        .map(PersonLimits.Limit::most)
+        .min(Comparator.naturalOrder());
+  }
+
+  /** How many a traveller may take of a battery at most, on any flight; empty for no limit. */
+  Optional<Integer> most(Facts battery, Trip.Person person) {
+    return limits.of(person).stream()
+        .filter(l -> l.rows().contains(battery.row()))
         .map(PersonLimits.Limit::most)
         .min(Comparator.naturalOrder());
   }
@@ -239,8 +248,7 @@ final class Carriage {
     return fewest;
   }
 
-  private static int shared(
-      List<Facts> batteries, int most, java.util.function.Predicate<Facts> counts) {
+  private static int shared(List<Facts> batteries, int most, Predicate<Facts> counts) {
     int sum = batteries.stream().filter(counts).mapToInt(Facts::quantity).sum();
     return most == CabinEdition.NONE || most == 0 ? 0 : -Math.floorDiv(-sum, most);
   }

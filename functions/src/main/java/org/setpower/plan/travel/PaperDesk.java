@@ -43,7 +43,7 @@ final class PaperDesk {
         String key =
             String.join(
                 "\n",
-                String.format("%04d", trip.legs.indexOf(leg)),
+                String.valueOf((char) ('A' + trip.order(leg))),
                 b.type(),
                 b.chemistry().name(),
                 b.carried().name(),
@@ -247,10 +247,18 @@ final class PaperDesk {
     List<TravelPapers.FreightRow> freight = freight();
     List<TravelPapers.RoadRow> road = road();
     return List.of(
-        paper("Check-in sheet", checkIn().size(), lines, TravelStatement.CABIN_ONLY.of()),
-        paper("Passenger cards", cards().size(), lines, TravelStatement.CABIN_ONLY.of()),
+        paper("Check-in sheet", checkIn().size(), lines, baggageNotes()),
+        paper("Passenger cards", cards().size(), lines, baggageNotes()),
         paper("Freight papers", freight.size(), air, freightNotes()),
         paper("Road paper", road.size(), byRoad, roadNotes(road)));
+  }
+
+  private Finding[] baggageNotes() {
+    return trip.project.contact() == null
+        ? new Finding[] {TravelStatement.CABIN_ONLY.of()}
+        : new Finding[] {
+          TravelStatement.CABIN_ONLY.of(), TravelStatement.CONTACT.of(trip.project.contact())
+        };
   }
 
   private Finding[] freightNotes() {

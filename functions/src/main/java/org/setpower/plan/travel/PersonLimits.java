@@ -1,18 +1,22 @@
 package org.setpower.plan.travel;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.setpower.flight.CarriageMode;
 import org.setpower.plan.travel.rules.CabinEdition;
 
 /** How many batteries a traveller may take on a flight, by each limit that counts some together. */
 final class PersonLimits {
   private final AnswerBook answers;
   private final List<Facts> batteries;
+  private final Map<Integer, List<Limit>> byPerson = new HashMap<>();
 
   /** What a limit counts. */
   enum Kind {
@@ -46,6 +50,10 @@ final class PersonLimits {
 
   /** The limits of a traveller, over all flights. */
   List<Limit> of(Trip.Person person) {
+    return byPerson.computeIfAbsent(person.row(), row -> found(person));
+  }
+
+  private List<Limit> found(Trip.Person person) {
     List<Limit> limits = new ArrayList<>();
     for (Trip.Leg leg : person.legs()) {
       CabinEdition edition = leg.edition();
@@ -64,7 +72,7 @@ final class PersonLimits {
           limits,
           leg,
           Kind.DEVICES,
-          b -> b.isLithium() && b.carried() == org.setpower.flight.CarriageMode.IN_EQUIPMENT,
+          b -> b.isLithium() && b.carried() == CarriageMode.IN_EQUIPMENT,
           person.ownDevices(),
           edition.devices());
       add(
@@ -88,8 +96,7 @@ final class PersonLimits {
     for (Facts battery : batteries) {
       answers
           .answer(leg, person, battery)
-          .ifPresent(
-              c -> rows.computeIfAbsent(c, k -> new java.util.TreeSet<>()).add(battery.row()));
+          .ifPresent(c -> rows.computeIfAbsent(c, k -> new TreeSet<>()).add(battery.row()));
     }
     return rows;
   }

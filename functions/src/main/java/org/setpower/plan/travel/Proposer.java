@@ -113,18 +113,7 @@ final class Proposer {
                   like.may.stream().mapToInt(m -> m ? count : 0).toArray(),
                   like.last.stream().mapToInt(n -> n * rows.size()).toArray()));
         });
-    List<Party.Limit> most = new ArrayList<>();
-    int place = 0;
-    for (int t = 0; t < people.size(); t++) {
-      for (PersonLimits.Limit limit : limits.get(t)) {
-        boolean[] counted = new boolean[likes.size()];
-        for (int i = 0; i < counted.length; i++) {
-          counted[i] = likes.get(i).limits.get(place);
-        }
-        place++;
-        most.add(new Party.Limit(t, counted, limit.most() - limit.own() - taken(t, limit)));
-      }
-    }
+    List<Party.Limit> most = most(likes);
     double[] room = new double[people.size()];
     double[] load = new double[people.size()];
     Arrays.fill(room, Double.POSITIVE_INFINITY);
@@ -141,6 +130,27 @@ final class Proposer {
       load[t] = Facts.dustless(load[t]);
     }
     return new Party(asked, most, room, load);
+  }
+
+  /** One limit for each traveller and set of items that can bind: the least of all flights. */
+  private List<Party.Limit> most(List<Like> likes) {
+    Map<List<Object>, Party.Limit> least = new LinkedHashMap<>();
+    int place = 0;
+    for (int t = 0; t < people.size(); t++) {
+      for (PersonLimits.Limit limit : limits.get(t)) {
+        boolean[] counted = new boolean[likes.size()];
+        for (int i = 0; i < counted.length; i++) {
+          counted[i] = likes.get(i).limits.get(place);
+        }
+        place++;
+        int left = limit.most() - limit.own() - taken(t, limit);
+        least.merge(
+            List.of(t, Arrays.toString(counted)),
+            new Party.Limit(t, counted, left),
+            (one, other) -> one.most() <= other.most() ? one : other);
+      }
+    }
+    return List.copyOf(least.values());
   }
 
   private int taken(int traveller, PersonLimits.Limit limit) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.setpower.flight.FlightClass;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
@@ -203,16 +204,28 @@ public final class TravelPlan {
         judged.verdict(),
         judged.findings(),
         Double.isNaN(battery.wattHours()) ? null : (Double) battery.wattHours(),
-        carriage.strictest(battery),
-        trip.people.stream()
-            .flatMap(p -> p.legs().stream().flatMap(l -> carriage.most(battery, p, l).stream()))
-            .min(Comparator.naturalOrder())
-            .orElse(null),
+        shown(judged, carriage.strictest(battery)),
+        judged.fit() ? most(battery) : null,
         carried,
         Math.max(0, battery.quantity() - carried - freight - road - stays),
         freight,
         road,
         stays);
+  }
+
+  /** The class of a battery; of one that stops only that it does not fly at all. */
+  private static FlightClass shown(Gate.Judged<Facts> judged, FlightClass found) {
+    if (Facts.isDamaged(judged.findings()) || found == FlightClass.NOT_BY_AIR) {
+      return FlightClass.NOT_BY_AIR;
+    }
+    return judged.fit() ? found : null;
+  }
+
+  private Integer most(Facts battery) {
+    return trip.people.stream()
+        .flatMap(p -> carriage.most(battery, p).stream())
+        .min(Comparator.naturalOrder())
+        .orElse(null);
   }
 
   private int carried(Facts battery) {
@@ -272,16 +285,17 @@ public final class TravelPlan {
         .flatMap(
             leg ->
                 batteries.all().stream()
-                    .map(Gate.Judged::item)
-                    .sorted(Comparator.comparing(Facts::type).thenComparing(Facts::id))
+                    .sorted(
+                        Comparator.comparing((Gate.Judged<Facts> b) -> b.item().type())
+                            .thenComparing(b -> b.item().id()))
                     .map(
                         b ->
                             new TravelResults.RuleRow(
                                 leg.name(),
-                                b.typeName(),
-                                b.classUnder(leg.edition()),
+                                b.item().typeName(),
+                                shown(b, b.item().classUnder(leg.edition())),
                                 leg.edition().name(),
-                                b.isToConfirm(leg.edition()),
+                                b.item().isToConfirm(leg.edition()),
                                 leg.edition().source())))
         .distinct()
         .toList();

@@ -35,6 +35,7 @@ final class Trip {
   final List<Person> people;
 
   private final Map<String, Leg> byName = new LinkedHashMap<>();
+  private final Map<Integer, Integer> order = new LinkedHashMap<>();
 
   /**
    * A flight.
@@ -136,7 +137,10 @@ final class Trip {
                     .thenComparing(Leg::id)
                     .thenComparing(l -> l.typed.toString()))
             .toList();
-    legs.forEach(l -> byName.put(l.id, l));
+    for (Leg leg : legs) {
+      byName.put(leg.id, leg);
+      order.put(leg.row, order.size());
+    }
     List<Person> persons = inputs.travellers().filled().map(this::person).toList();
     travellers =
         new Gate<>(
@@ -223,12 +227,12 @@ final class Trip {
         Leg leg = byName.get(Identity.of(name));
         if (leg == null) {
           findings.add(Finding.of(TravelFinding.TRAVELLER_FLIGHT, name));
-        } else if (!own.contains(leg)) {
+        } else if (own.stream().noneMatch(o -> o.row == leg.row)) {
           own.add(leg);
         }
       }
     }
-    own.sort(Comparator.comparing(legs::indexOf));
+    own.sort(Comparator.comparing(this::order));
     Person person =
         new Person(row.number(), Identity.of(row.value().traveller()), row.value(), own, findings);
     own.forEach(leg -> owned(person, leg));
@@ -248,6 +252,11 @@ final class Trip {
     if (pieces > most) {
       person.findings.add(Finding.of(key, pieces, most, leg.name()));
     }
+  }
+
+  /** The place of a flight in the order of the trip. */
+  int order(Leg leg) {
+    return order.get(leg.row);
   }
 
   /** The flight of a name; null for none. */

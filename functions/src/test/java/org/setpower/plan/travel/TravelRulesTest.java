@@ -87,9 +87,8 @@ class TravelRulesTest {
     PlanResult result = trip.calculate();
     String name = c.toString();
     assertThat(result.rows(TravelResults.FLIGHTS).get(0).verdict()).as(name).isEqualTo(Verdict.OK);
-    assertThat(result.rows(TravelResults.RULES).get(0).carriage().word())
-        .as(name)
-        .isEqualTo(c.get("class"));
+    FlightClass carriage = result.rows(TravelResults.RULES).get(0).carriage();
+    assertThat(carriage == null ? "" : carriage.word()).as(name).isEqualTo(c.get("class"));
     Integer most = result.rows(TravelResults.BATTERIES).get(0).maxCarried();
     assertThat(most == null ? "" : most.toString()).as(name).isEqualTo(c.get("count"));
   }
@@ -260,7 +259,7 @@ class TravelRulesTest {
     answer(trip, "P98", 98, 5);
     assertThat(battery(trip, 1).carriedPieces()).isEqualTo(5);
     assertThat(battery(trip, 2).carriedPieces()).isEqualTo(9);
-    assertThat(battery(trip, 3).carriedPieces()).isEqualTo(5);
+    assertThat(battery(trip, 3).carriedPieces()).isEqualTo(6);
     decide(trip, "P98", "gaffer", 6);
     assertThat(lineKeys(trip)).contains(TravelFinding.OVER_ANSWER);
   }

@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
  */
 public final class PartyPacking {
   /** What one aim may take: some tens of milliseconds. */
-  static final long WORK = 12_000_000;
+  static final long WORK = 3_000_000;
 
   private static final double DUST = 1e-6;
 
@@ -205,7 +205,7 @@ public final class PartyPacking {
     }
     double[] objective = new double[cells + 1];
     objective[cells] = -1;
-    double[] start = Arrays.copyOf(pieces, cells + 1);
+    double[] start = Arrays.copyOf(new LoadBalance(party, pieces).shared(), cells + 1);
     IntegerProgram.Best best = program.greatest(objective, step / GRAIN, start, work);
     pieces = Arrays.copyOf(best.values(), cells);
     proven &= best.proven();
