@@ -77,6 +77,9 @@ final class PaperDesk {
             .orElse(null);
     List<Finding> notes = new ArrayList<>();
     answers.answer(leg, first.person(), battery).ifPresent(c -> notes.add(answer(leg, c)));
+    if (!leg.held()) {
+      notes.add(TravelStatement.EDITION_ENDED.of(leg.shown().name(), leg.shown().validTo()));
+    }
     if (leg.isWritten()) {
       notes.add(
           TravelStatement.WRITTEN.of(
@@ -97,7 +100,7 @@ final class PaperDesk {
         leg.date(),
         leg.carrier(),
         route(leg),
-        leg.edition().name(),
+        leg.held() ? leg.edition().name() : "",
         battery.typeName(),
         battery.chemistry(),
         battery.carried(),

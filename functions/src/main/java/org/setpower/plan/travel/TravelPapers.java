@@ -85,7 +85,7 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "Edition in force on the day.")
+              rule = "Edition in force on the day; blank where none is held.")
           String edition,
       @Result(
               key = "type",

@@ -147,8 +147,8 @@ public final class TravelPlan {
         judged.verdict(),
         judged.findings(),
         edition.rules(),
-        edition.name(),
-        edition.validTo(),
+        leg.shown().name(),
+        leg.shown().validTo(),
         limited(leg.spares()),
         limited(leg.over()),
         limited(leg.banks()),
@@ -294,9 +294,9 @@ public final class TravelPlan {
                                 leg.name(),
                                 b.item().typeName(),
                                 shown(b, b.item().classUnder(leg.edition())),
-                                leg.edition().name(),
+                                leg.shown().name(),
                                 b.item().isToConfirm(leg.edition()),
-                                leg.edition().source())))
+                                leg.shown().source())))
         .distinct()
         .toList();
   }

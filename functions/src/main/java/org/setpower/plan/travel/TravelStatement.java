@@ -15,6 +15,8 @@ public enum TravelStatement implements FindingKey {
   ANSWER_UNDATED("paper.answerUndated"),
   /** Arguments: flight, spares, over 100 Wh, power banks, reference. */
   WRITTEN("paper.written"),
+  /** Arguments: edition, its last day. */
+  EDITION_ENDED("paper.editionEnded"),
   TERMINALS("paper.terminals"),
   OWN_WORK("paper.ownWork"),
   /** Arguments: Wh, V, Ah. */

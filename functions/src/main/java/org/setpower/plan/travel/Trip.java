@@ -62,6 +62,11 @@ final class Trip {
       return typed.date();
     }
 
+    /** The edition to name: one that was not read is never named. */
+    CabinEdition shown() {
+      return edition.read() ? edition : edition.lastRead();
+    }
+
     /** Whether its carrier's limits stand in place of rules that are not held. */
     boolean isWritten() {
       return typed.writtenReference() != null
@@ -198,12 +203,7 @@ final class Trip {
     if (leg.date().isBefore(edition.validFrom())) {
       return Finding.of(TravelFinding.EDITION_BEFORE, edition.name(), edition.validFrom());
     }
-    CabinEdition last = edition;
-    for (CabinEdition other : CabinEdition.all()) {
-      if (other.rules() == edition.rules() && other.read()) {
-        last = other;
-      }
-    }
+    CabinEdition last = leg.shown();
     return leg.isWritten()
         ? Finding.of(
             TravelFinding.EDITION_WRITTEN,

@@ -642,6 +642,57 @@ class TravelPapersTest {
   }
 
   @Test
+  void a_decided_0_keeps_a_battery_from_a_traveller() {
+    Ranges trip = flight(TODAY).row("travellers", "traveller", "sound");
+    add(trip, "P98", 98, 4);
+    decide(trip, "P98", "gaffer", 0);
+    assertThat(trip.calculate().rows(TravelResults.LINES))
+        .extracting(l -> l.traveller() + " " + l.pieces())
+        .containsExactly("sound 4");
+  }
+
+  /** A decided line that stops keeps its pieces: they are withheld, not sent another way. */
+  @Test
+  void pieces_of_a_decided_line_that_stops_are_held_back() {
+    Ranges trip = add(flight(TODAY), "P294", 294, 3, "kilograms", 2.1);
+    decide(trip, "P294", "gaffer", 2);
+    TravelResults.BatteryResult battery = trip.calculate().rows(TravelResults.BATTERIES).get(0);
+    assertThat(battery.carriedPieces()).isZero();
+    assertThat(battery.heldPieces()).isEqualTo(2);
+    assertThat(battery.roadPieces()).isEqualTo(1);
+  }
+
+  @Test
+  void an_unfinished_row_says_what_is_blank_and_nothing_else() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 1, "condition", "");
+    TravelResults.BatteryResult battery = trip.calculate().rows(TravelResults.BATTERIES).get(0);
+    assertThat(ENGLISH.sentences(battery.reasons(), Locale.ENGLISH))
+        .isEqualTo("Condition is blank. Fill it in.");
+  }
+
+  /** No sentence names a column by its key. */
+  @Test
+  void sentences_name_headings_and_not_keys() {
+    Pattern key = Pattern.compile("\\b[a-z]+[A-Z][a-zA-Z]+\\b|_|\\brules_range\\b");
+    for (Ranges sample : TravelSamples.all()) {
+      for (TravelResults.IssueRow issue : sample.calculate().rows(TravelResults.ISSUES)) {
+        String text = ENGLISH.sentences(issue.reasons(), Locale.ENGLISH);
+        assertThat(key.matcher(text).find()).as(text).isFalse();
+      }
+    }
+  }
+
+  /** A party whose loads nobody proves to be shared best in time: legal, and said. */
+  @Test
+  void a_proposal_that_is_not_proven_says_so() {
+    PlanResult result = TravelSamples.hard().calculate();
+    assertThat(keys(result.rows(TravelResults.PROJECT).get(0).reasons()))
+        .containsExactly(TravelFinding.NOT_PROVEN);
+    assertThat(result.rows(TravelResults.LINES)).allMatch(l -> l.verdict() != Verdict.STOP);
+    assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isEqualTo(89);
+  }
+
+  @Test
   void the_first_priority_is_carried_first() {
     Ranges trip = flight(TODAY).set("travellers", 1, "cabinKg", 2.0);
     add(trip, "P98", 98, 4, "kilograms", 0.75, "priority", 2);

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.base.ReferenceTable;
 import org.setpower.flight.BaggageRule;
 import org.setpower.flight.CarriageMode;
+import org.setpower.flight.Edition;
 import org.setpower.flight.FlightChemistry;
 import org.setpower.flight.FlightClass;
 import org.setpower.flight.RuleBook;
@@ -31,6 +32,8 @@ import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.travel.rules.CabinEdition;
+import org.setpower.plan.travel.rules.FreightRule;
 
 /**
  * The rules of carriage, case by case. The limits are those of the reference: ICAO and IATA (DGR
@@ -172,6 +175,30 @@ class TravelRulesTest {
     assertNothingCarried(trip.set("flights", 1, "writtenReference", ""));
     assertNothingCarried(
         add(flight("2027-01-29"), "P98", 98, 9).set("flights", 1, "writtenReference", "mail 20"));
+  }
+
+  @Test
+  void an_edition_that_was_not_read_is_named_nowhere() {
+    Ranges trip = add(flight("2027-01-29"), "P98", 98, 9);
+    trip.set("flights", 1, "writtenSpares", 5, "writtenReference", "mail 20");
+    PlanResult result = trip.calculate();
+    assertThat(result.rows(TravelPapers.CHECK_IN).get(0).edition()).isEmpty();
+    assertThat(keys(result.rows(TravelPapers.CHECK_IN).get(0).notes()))
+        .contains(TravelStatement.EDITION_ENDED);
+    assertThat(result.rows(TravelResults.FLIGHTS).get(0).until()).isEqualTo("2026-12-31");
+    assertThat(result.rows(TravelResults.RULES).get(0).edition()).doesNotContain("2027");
+  }
+
+  /** The functions of cells and the model answer up to the same day. */
+  @Test
+  void editions_end_when_those_of_the_leaf_functions_end() {
+    for (RuleBook rules : RuleBook.values()) {
+      LocalDate last = Edition.of(rules).validTo();
+      assertThat(CabinEdition.on(rules, last).answersFor(last)).isTrue();
+      LocalDate next = last.plusDays(1);
+      assertThat(CabinEdition.on(rules, next).answersFor(next)).isFalse();
+    }
+    assertThat(FreightRule.lastDay()).isEqualTo(Edition.ofCargo().validTo());
   }
 
   @Test

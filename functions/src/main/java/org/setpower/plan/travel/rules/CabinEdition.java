@@ -149,6 +149,17 @@ public record CabinEdition(
     return found;
   }
 
+  /** The newest edition of its rules that was read. */
+  public CabinEdition lastRead() {
+    CabinEdition last = this;
+    for (CabinEdition edition : Held.ALL) {
+      if (edition.rules == rules && edition.read) {
+        last = edition;
+      }
+    }
+    return last;
+  }
+
   /** Whether it was read and answers for the day. */
   public boolean answersFor(LocalDate day) {
     return read && !day.isBefore(validFrom) && !day.isAfter(validTo);
