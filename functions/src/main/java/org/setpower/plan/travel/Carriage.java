@@ -1,0 +1,255 @@
+package org.setpower.plan.travel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.setpower.flight.FlightClass;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.travel.rules.CabinEdition;
+
+/** Who carries what: decided and proposed lines, judged on every flight of their traveller. */
+final class Carriage {
+  private final Trip trip;
+  private final AnswerBook answers;
+  private final PersonLimits limits;
+  private final Packings packings;
+  private final Map<Integer, List<Finding>> overs = new LinkedHashMap<>();
+  private Gate<Line> gate;
+  private boolean proven;
+
+  /**
+   * A line of the packing.
+   *
+   * @param decided whether somebody decided it by hand
+   */
+  record Line(Facts battery, Trip.Person person, int pieces, Bag bag, boolean decided) {}
+
+  Carriage(Trip trip, AnswerBook answers, PersonLimits limits, Packings packings) {
+    this.trip = trip;
+    this.answers = answers;
+    this.limits = limits;
+    this.packings = packings;
+  }
+
+  /** Proposes the rest and judges all lines. */
+  void judge(Gate<Facts> batteries) {
+    List<Facts> fit =
+        batteries.all().stream().filter(Gate.Judged::fit).map(Gate.Judged::item).toList();
+    Proposer.Outcome outcome = new Proposer(packings, trip.people, limits, this).propose(fit);
+    proven = outcome.proven();
+    List<Line> lines = new ArrayList<>();
+    List<List<Finding>> known = new ArrayList<>();
+    for (Packings.Decided d : packings.decided()) {
+      if (d.pieces() > 0) {
+        lines.add(new Line(d.battery(), d.person(), d.pieces(), d.bag(), true));
+        List<Finding> own = new ArrayList<>(packings.gate.row(d.row()).findings());
+        if (d.bag() == Bag.HOLD && isCabinOnly(d.battery(), d.person())) {
+          own.add(Finding.of(TravelFinding.PACKED_HOLD));
+        }
+        known.add(own);
+      }
+    }
+    for (Proposer.Proposed p : outcome.lines()) {
+      lines.add(new Line(p.battery(), p.person(), p.pieces(), Bag.CABIN, false));
+      known.add(List.of());
+    }
+    List<Gate.Candidate<Line>> candidates = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      Line line = lines.get(i);
+      List<Finding> findings = new ArrayList<>(known.get(i));
+      findings.removeIf(f -> f.key() == CommonFinding.DOUBLE_IDENTITY);
+      findings.addAll(blocks(line.battery, line.person));
+      findings.addAll(stops(line, batteries));
+      findings.addAll(over(line, lines));
+      String name = line.battery.id() + " / " + line.person.id();
+      candidates.add(new Gate.Candidate<>(i + 1, line, name, findings, false));
+    }
+    gate = new Gate<>(candidates, trip.stops());
+    weights(lines);
+  }
+
+  /** The lines with their verdicts. */
+  Gate<Line> gate() {
+    return gate;
+  }
+
+  boolean isProven() {
+    return proven;
+  }
+
+  /** What is too much for a traveller, over all lines. */
+  List<Finding> overs(int traveller) {
+    return overs.getOrDefault(traveller, List.of());
+  }
+
+  boolean isUser(Facts battery, Trip.Person person) {
+    return Identity.of(battery.typed().user()).equals(person.id());
+  }
+
+  private static boolean isCabinOnly(Facts battery, Trip.Person person) {
+    return person.legs().isEmpty()
+        || person.legs().stream()
+            .map(l -> battery.classUnder(l.edition()))
+            .anyMatch(c -> c != FlightClass.HOLD_OR_CABIN && c != FlightClass.HOLD_OR_CABIN_AGREED);
+  }
+
+  /** Why a traveller cannot carry a battery at all; empty if the rules leave it open. */
+  List<Finding> blocks(Facts battery, Trip.Person person) {
+    List<Finding> blocks = new ArrayList<>();
+    if (person.legs().isEmpty()) {
+      blocks.add(Finding.of(TravelFinding.NO_FLIGHTS));
+    }
+    for (Trip.Leg leg : person.legs()) {
+      FlightClass found = battery.classUnder(leg.edition());
+      if (found.compareTo(FlightClass.ASK) > 0) {
+        blocks.add(Finding.of(TravelFinding.LINE_CLASS, leg.name(), found.word()));
+      } else if (found.needsAnswer() && answers.answer(leg, person, battery).isEmpty()) {
+        blocks.add(Finding.of(TravelFinding.LINE_UNANSWERED, leg.name(), leg.carrier()));
+      }
+    }
+    return blocks;
+  }
+
+  private List<Finding> stops(Line line, Gate<Facts> batteries) {
+    List<Finding> stops = new ArrayList<>();
+    if (!batteries.row(line.battery.row()).fit()) {
+      stops.add(Finding.of(TravelFinding.LINE_BATTERY, line.battery.name()));
+    }
+    if (!trip.travellers.row(line.person.row()).fit()) {
+      stops.add(Finding.of(TravelFinding.LINE_TRAVELLER, line.person.name()));
+    }
+    for (Trip.Leg leg : line.person.legs()) {
+      if (!trip.flights.row(leg.row()).fit()) {
+        stops.add(Finding.of(TravelFinding.LINE_FLIGHT, leg.name()));
+      }
+      stops.addAll(answers.unclear(leg, line.battery));
+    }
+    return stops;
+  }
+
+  private List<Finding> over(Line line, List<Line> lines) {
+    List<Finding> found = new ArrayList<>();
+    for (PersonLimits.Limit limit : limits.of(line.person)) {
+      int pieces = limit.own();
+      for (Line other : lines) {
+        boolean counts =
+            other.person.id().equals(line.person.id())
+                && limit.rows().contains(other.battery.row());
+        pieces += counts ? other.pieces : 0;
+      }
+      if (pieces > limit.most() && limit.rows().contains(line.battery.row())) {
+        Finding over = Finding.of(limit.kind().finding, pieces, limit.most(), limit.leg().name());
+        found.add(over);
+        overs.computeIfAbsent(line.person.row(), k -> new ArrayList<>()).add(over);
+      }
+    }
+    return found;
+  }
+
+  private void weights(List<Line> lines) {
+    for (Gate.Judged<Trip.Person> judged : trip.travellers.all()) {
+      Trip.Person person = judged.item();
+      double kilograms = kilograms(lines, person);
+      Double most = person.typed().cabinKg();
+      if (most != null && kilograms > Facts.dustless(most)) {
+        overs
+            .computeIfAbsent(person.row(), k -> new ArrayList<>())
+            .add(Finding.of(TravelFinding.OVER_WEIGHT, kilograms, most));
+      }
+    }
+  }
+
+  /** Weight of a traveller's batteries, as far as weights are known. */
+  private static double kilograms(List<Line> lines, Trip.Person person) {
+    double[] each =
+        lines.stream()
+            .filter(l -> l.person.row() == person.row())
+            .filter(l -> l.battery.typed().kilograms() != null)
+            .mapToDouble(l -> l.pieces * l.battery.typed().kilograms())
+            .sorted()
+            .toArray();
+    double sum = 0;
+    for (double one : each) {
+      sum += one;
+    }
+    return Facts.dustless(sum);
+  }
+
+  /** The flights on which an answer is needed and some traveller has none. */
+  List<String> unanswered(Facts battery) {
+    return trip.people.stream()
+        .flatMap(
+            p ->
+                p.legs().stream()
+                    .filter(l -> battery.classUnder(l.edition()).needsAnswer())
+                    .filter(l -> answers.answer(l, p, battery).isEmpty()))
+        .sorted(Comparator.comparing(trip::order))
+        .map(Trip.Leg::name)
+        .distinct()
+        .toList();
+  }
+
+  /** The strictest class over all flights; null without a flight. */
+  FlightClass strictest(Facts battery) {
+    return trip.legs.stream()
+        .map(l -> battery.classUnder(l.edition()))
+        .reduce(FlightClass::and)
+        .orElse(null);
+  }
+
+  /** How many a traveller may take of a battery on a flight at most; empty for no limit. */
+  Optional<Integer> most(Facts battery, Trip.Person person, Trip.Leg leg) {
+    return limits.of(person).stream()
+        .filter(l -> l.leg() == leg && l.rows().contains(battery.row()))
+        .map(PersonLimits.Limit::most)
+        .min(Comparator.naturalOrder());
+  }
+
+  /** How many a traveller may take of a battery at most, on any flight; empty for no limit. */
+  Optional<Integer> most(Facts battery, Trip.Person person) {
+    return limits.of(person).stream()
+        .filter(l -> l.rows().contains(battery.row()))
+        .map(PersonLimits.Limit::most)
+        .min(Comparator.naturalOrder());
+  }
+
+  /** The fewest travellers that the rules alone ask for, answers apart. */
+  int fewestTravellers(List<Facts> batteries) {
+    int fewest = 0;
+    for (Trip.Leg leg : trip.legs) {
+      CabinEdition edition = leg.edition();
+      List<Facts> carried =
+          batteries.stream()
+              .filter(b -> b.classUnder(edition).compareTo(FlightClass.ASK) <= 0)
+              .toList();
+      int any = carried.isEmpty() ? 0 : 1;
+      fewest = Math.max(fewest, any);
+      fewest =
+          Math.max(
+              fewest, shared(carried, edition.spares(), b -> PersonLimits.isSpare(b, edition)));
+      fewest =
+          Math.max(fewest, shared(carried, edition.over(), b -> PersonLimits.isLarge(b, edition)));
+      fewest = Math.max(fewest, shared(carried, edition.banks(), Facts::isBank));
+      fewest =
+          Math.max(
+              fewest,
+              shared(
+                  carried,
+                  edition.leadSpares(),
+                  b -> b.chemistry() == TravelChemistry.LEAD_SEALED && b.isSpare()));
+    }
+    return fewest;
+  }
+
+  private static int shared(List<Facts> batteries, int most, Predicate<Facts> counts) {
+    int sum = batteries.stream().filter(counts).mapToInt(Facts::quantity).sum();
+    return most == CabinEdition.NONE || most == 0 ? 0 : -Math.floorDiv(-sum, most);
+  }
+}

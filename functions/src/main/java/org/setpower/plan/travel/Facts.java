@@ -1,0 +1,277 @@
+package org.setpower.plan.travel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.setpower.flight.CarriageMode;
+import org.setpower.flight.FlightClass;
+import org.setpower.flight.Packing;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.register.Condition;
+import org.setpower.plan.register.Status;
+import org.setpower.plan.travel.TravelInputs.Battery;
+import org.setpower.plan.travel.rules.CabinEdition;
+
+/**
+ * A row of Batteries, blanks replaced by what they mean.
+ *
+ * @param type the type as it is compared
+ * @param wattHours Wh of one; NaN where it is not known
+ * @param workedOut whether the Wh are V × Ah
+ * @param quantity pieces
+ */
+record Facts(
+    int row,
+    String id,
+    String type,
+    Battery typed,
+    TravelChemistry chemistry,
+    CarriageMode carried,
+    double wattHours,
+    boolean workedOut,
+    int quantity) {
+  /** The label and V × Ah may differ by this share without a remark. */
+  private static final double SAME = 0.05;
+
+  /** W·h of a kilogram, where a weight is not known; common practice, only to share loads. */
+  private static final double WATT_HOURS_A_KILOGRAM = 140;
+
+  private static final Set<Condition> UNFIT =
+      Set.of(
+          Condition.DROPPED,
+          Condition.WET,
+          Condition.SWOLLEN,
+          Condition.LEAKING,
+          Condition.HOT,
+          Condition.BURNT,
+          Condition.CELL_VOLTAGE);
+
+  static Facts of(InputRow<Battery> row) {
+    Battery typed = row.value();
+    TravelChemistry chemistry =
+        typed.chemistry() == null ? TravelChemistry.LI_ION : typed.chemistry();
+    CarriageMode carried = typed.carried() == null ? CarriageMode.SPARE : typed.carried();
+    boolean label = typed.energy() != null;
+    boolean works = !label && !row.unreadable().contains("energy") && product(typed) > 0;
+    double energy = label ? typed.energy() : works ? product(typed) : Double.NaN;
+    return new Facts(
+        row.number(),
+        Identity.of(typed.battery()),
+        Identity.of(typed.type() == null ? typed.battery() : typed.type()),
+        typed,
+        chemistry,
+        carried,
+        energy > 0 ? dustless(energy) : Double.NaN,
+        works,
+        typed.quantity() == null ? 1 : (int) Math.ceil(typed.quantity()));
+  }
+
+  /** Without the last digits, in which 0.1 × 1000 can be more than 100. */
+  static double dustless(double value) {
+    return Math.rint(value * 1e6) / 1e6;
+  }
+
+  private static double product(Battery typed) {
+    return typed.volts() == null || typed.ampHours() == null
+        ? Double.NaN
+        : dustless(typed.volts() * typed.ampHours());
+  }
+
+  String name() {
+    return typed.battery() == null ? "#" + row : typed.battery();
+  }
+
+  String typeName() {
+    return typed.type() == null ? name() : typed.type();
+  }
+
+  int priority() {
+    return typed.priority() == null ? 9 : (int) Math.round(typed.priority());
+  }
+
+  /** Weight of one for shared loads: as typed, or estimated. */
+  double balanceKilograms() {
+    if (typed.kilograms() != null) {
+      return typed.kilograms();
+    }
+    return Double.isNaN(wattHours) ? 0 : Math.rint(wattHours / WATT_HOURS_A_KILOGRAM * 100) / 100;
+  }
+
+  Packing packed() {
+    if (typed.packed() != null) {
+      return typed.packed();
+    }
+    return carried == CarriageMode.IN_EQUIPMENT ? Packing.IN_EQUIPMENT : Packing.ALONE;
+  }
+
+  /** Lithium of one in g without dust; NaN where it is not known. */
+  double lithium() {
+    return typed.lithium() == null ? Double.NaN : dustless(typed.lithium());
+  }
+
+  boolean isSpare() {
+    return carried == CarriageMode.SPARE;
+  }
+
+  boolean isBank() {
+    return carried == CarriageMode.POWER_BANK;
+  }
+
+  boolean isLithium() {
+    return chemistry.isLithiumIon()
+        || chemistry == TravelChemistry.LITHIUM_METAL
+        || chemistry == TravelChemistry.SODIUM;
+  }
+
+  /** Whether it is over the limit up to which no answer is needed. */
+  boolean isOver(CabinEdition edition) {
+    return chemistry == TravelChemistry.LITHIUM_METAL
+        ? lithium() > edition.metalGrams()
+        : isLithium() && wattHours > edition.smallWattHours();
+  }
+
+  /** Where it may travel with its owner under an edition. */
+  FlightClass classUnder(CabinEdition edition) {
+    return switch (chemistry) {
+      case LI_ION, LFP -> lithiumIon(edition);
+      case LITHIUM_METAL ->
+          banded(lithium(), edition.metalGrams(), edition.metalOverGrams(), FlightClass.CABIN);
+      case SODIUM ->
+          // no rule is confirmed: only with an answer, and never over the limit of lithium-ion
+          wattHours <= edition.largeWattHours() ? FlightClass.ASK : FlightClass.CARGO_ONLY;
+      case NICKEL, DRY ->
+          isBank() ? FlightClass.ASK : isSpare() ? edition.nickel() : FlightClass.HOLD_OR_CABIN;
+      case LEAD_SEALED -> lead(edition);
+      case LEAD_WET -> FlightClass.NOT_BY_AIR;
+    };
+  }
+
+  private FlightClass lithiumIon(CabinEdition edition) {
+    boolean ask = isBank() && isOver(edition) && edition.isToConfirm("banks_over");
+    FlightClass found =
+        banded(wattHours, edition.smallWattHours(), edition.largeWattHours(), FlightClass.CABIN);
+    return ask && found == FlightClass.CABIN_AGREED ? FlightClass.ASK : found;
+  }
+
+  private FlightClass banded(double value, double small, double large, FlightClass spare) {
+    boolean inside = carried == CarriageMode.IN_EQUIPMENT;
+    if (carried == CarriageMode.DAMAGED) {
+      return FlightClass.NOT_BY_AIR;
+    }
+    if (value <= small) {
+      return inside ? FlightClass.HOLD_OR_CABIN : spare;
+    }
+    if (value <= large) {
+      return inside ? FlightClass.HOLD_OR_CABIN_AGREED : FlightClass.CABIN_AGREED;
+    }
+    // a value that is not known ends here too
+    return FlightClass.CARGO_ONLY;
+  }
+
+  private FlightClass lead(CabinEdition edition) {
+    boolean within =
+        typed.volts() != null
+            && dustless(typed.volts()) <= edition.leadVolts()
+            && wattHours <= edition.leadWattHours();
+    if (!within) {
+      return FlightClass.CARGO_ONLY;
+    }
+    return isBank() ? FlightClass.ASK : FlightClass.HOLD_OR_CABIN;
+  }
+
+  /** Whether the limit by which it is judged under an edition is from memory. */
+  boolean isToConfirm(CabinEdition edition) {
+    if (edition.isToConfirm("all") || chemistry == TravelChemistry.SODIUM) {
+      return true;
+    }
+    return chemistry.isDry() && edition.isToConfirm("nickel")
+        || chemistry == TravelChemistry.LEAD_SEALED && edition.isToConfirm("lead")
+        || isBank() && isOver(edition) && edition.isToConfirm("banks_over")
+        || isBank() && edition.isToConfirm("banks_apart");
+  }
+
+  /** What is wrong with the battery itself, wherever it goes. */
+  List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    condition(findings);
+    if (typed.register() != null) {
+      register(typed.register(), findings);
+    }
+    energy(findings);
+    if (chemistry == TravelChemistry.LITHIUM_METAL && typed.lithium() == null) {
+      findings.add(Finding.of(TravelFinding.NO_LITHIUM));
+    }
+    if (chemistry == TravelChemistry.LEAD_SEALED && typed.volts() == null) {
+      findings.add(Finding.of(TravelFinding.NO_VOLTS));
+    }
+    if (chemistry == TravelChemistry.LEAD_WET) {
+      findings.add(Finding.of(TravelFinding.SPILLABLE));
+    }
+    if (Boolean.TRUE.equals(typed.outputs()) && isSpare()) {
+      findings.add(Finding.of(TravelFinding.OUTPUTS));
+    }
+    if (Boolean.FALSE.equals(typed.terminals())) {
+      findings.add(Finding.of(TravelFinding.TERMINALS_OPEN));
+    }
+    if (isLithium() && typed.un383() == null) {
+      findings.add(Finding.of(TravelFinding.UN383_BLANK));
+    }
+    if (Boolean.FALSE.equals(typed.un383())) {
+      findings.add(Finding.of(TravelFinding.UN383_NO));
+    }
+    if (typed.quantity() != null && typed.quantity() != Math.rint(typed.quantity())) {
+      findings.add(Finding.of(TravelFinding.PACKED_PART, typed.quantity().toString()));
+    }
+    return findings;
+  }
+
+  private void condition(List<Finding> findings) {
+    Condition condition = typed.condition();
+    if (carried == CarriageMode.DAMAGED) {
+      findings.add(Finding.of(TravelFinding.DAMAGED, carried.word()));
+    }
+    if (condition == null || condition == Condition.FINE) {
+      return;
+    }
+    if (condition == Condition.RECALLED) {
+      findings.add(Finding.of(TravelFinding.RECALLED));
+    } else {
+      findings.add(
+          Finding.of(
+              UNFIT.contains(condition) ? TravelFinding.DAMAGED : TravelFinding.SERVICE,
+              condition.word()));
+    }
+  }
+
+  private void register(Status status, List<Finding> findings) {
+    if (status.compareTo(Status.NOT_TESTED) > 0) {
+      findings.add(Finding.of(TravelFinding.REGISTER_HELD, status.word()));
+    } else if (status == Status.NOT_TESTED) {
+      findings.add(Finding.of(TravelFinding.REGISTER_NOT_TESTED));
+    }
+    if (quantity > 1) {
+      findings.add(Finding.of(TravelFinding.SERIAL_QUANTITY, quantity));
+    }
+  }
+
+  private void energy(List<Finding> findings) {
+    if (typed.energy() != null && !(typed.energy() > 0)) {
+      findings.add(Finding.of(TravelFinding.ZERO_ENERGY));
+    } else if (Double.isNaN(wattHours) && chemistry.isJudgedByEnergy()) {
+      findings.add(Finding.of(TravelFinding.NO_ENERGY));
+    } else if (workedOut) {
+      findings.add(
+          Finding.of(TravelFinding.ENERGY_WORKED_OUT, wattHours, typed.volts(), typed.ampHours()));
+    } else if (Math.abs(product(typed) - wattHours) > SAME * wattHours) {
+      findings.add(Finding.of(TravelFinding.ENERGY_DIFFERS, wattHours, product(typed)));
+    }
+  }
+
+  /** Whether it is damaged or recalled. */
+  static boolean isDamaged(List<Finding> findings) {
+    return findings.stream()
+        .anyMatch(f -> f.key() == TravelFinding.DAMAGED || f.key() == TravelFinding.RECALLED);
+  }
+}

@@ -1,0 +1,271 @@
+package org.setpower.plan.travel;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.setpower.flight.Packing;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.travel.rules.FreightRule;
+import org.setpower.plan.travel.rules.RoadRule;
+
+/** The batteries that nobody carries: by air freight, by road, or not at all. */
+final class OnwardDesk {
+  private static final double SMALL_BATTERY = 100;
+  private static final double SMALL_CELL = 20;
+
+  private final Trip trip;
+  private final Gate<Rest> gate;
+
+  /**
+   * What is left of a battery.
+   *
+   * @param freight the rule by air; null by road, and where none is held
+   * @param road the rule by road; null by air, and where none is held
+   */
+  record Rest(Facts battery, int pieces, Onward way, FreightRule freight, RoadRule road) {
+    /** Net weight of all; null where the weight of one is not known. */
+    Double kilograms() {
+      Double one = battery.typed().kilograms();
+      return one == null ? null : (Double) Facts.dustless(one * pieces);
+    }
+
+    /** Highest net weight of a package; null where none is named. */
+    Double packageKilograms() {
+      if (freight == null) {
+        return null;
+      }
+      double most = way == Onward.PASSENGER_AIRCRAFT ? freight.passengerKg() : freight.cargoKg();
+      return Double.isNaN(most) ? null : (Double) most;
+    }
+
+    /** Packages of the largest weight; null where they cannot be worked out. */
+    Integer packages() {
+      Double one = battery.typed().kilograms();
+      Double most = packageKilograms();
+      if (one == null || most == null || one > most) {
+        return null;
+      }
+      int inOne = (int) Math.floor(Facts.dustless(most / one));
+      return -Math.floorDiv(-pieces, Math.max(1, inOne));
+    }
+
+    /** Wh to take out of each; null where no state of charge binds. */
+    Double discharge() {
+      if (freight == null || !freight.bindsAt(battery.wattHours())) {
+        return null;
+      }
+      double now = battery.typed().charge() == null ? 1 : battery.typed().charge();
+      return Facts.dustless(Math.max(0, now - freight.charge()) * battery.wattHours());
+    }
+
+    /** Whether it travels by road under Special Provision 188. */
+    boolean isSmallByRoad() {
+      if (road == null) {
+        return false;
+      }
+      double whole = road.cells().equals("lithium metal") ? battery.lithium() : battery.wattHours();
+      Double cells = battery.typed().cells();
+      return whole <= road.smallBattery()
+          && (whole <= road.smallCell()
+              || cells != null && Facts.dustless(whole / cells) <= road.smallCell());
+    }
+
+    /** Points under ADR 1.1.3.6; null where the weight is not known. */
+    Double points() {
+      if (road == null || isSmallByRoad()) {
+        return road == null ? null : (Double) 0.0;
+      }
+      return kilograms() == null ? null : (Double) Facts.dustless(kilograms() * road.points());
+    }
+  }
+
+  OnwardDesk(Trip trip, List<Gate.Judged<Facts>> batteries, Carriage carriage, Packings packings) {
+    this.trip = trip;
+    List<Rest> rests = new ArrayList<>();
+    for (Gate.Judged<Facts> judged : batteries) {
+      Facts battery = judged.item();
+      int carried =
+          carriage.gate().all().stream()
+              .map(Gate.Judged::item)
+              .filter(l -> l.battery().row() == battery.row() && !l.decided())
+              .mapToInt(Carriage.Line::pieces)
+              .sum();
+      int left = battery.quantity() - packings.decided(battery) - carried;
+      if (judged.fit() && left > 0) {
+        rests.add(rest(battery, left));
+      }
+    }
+    double kilograms = roadKilograms(rests);
+    gate =
+        new Gate<>(
+            rests.stream()
+                .map(
+                    r ->
+                        new Gate.Candidate<>(
+                            r.battery.row(), r, r.battery.id(), findings(r, kilograms), false))
+                .toList(),
+            trip.stops());
+  }
+
+  /** The rest with its verdicts. */
+  Gate<Rest> gate() {
+    return gate;
+  }
+
+  private Rest rest(Facts battery, int pieces) {
+    Onward way = battery.typed().rest();
+    if (way == null) {
+      way = trip.project.rest() == null ? Onward.ROAD : trip.project.rest();
+    }
+    FreightRule freight = null;
+    RoadRule road = null;
+    if (way.isAir() && trip.project.handOver() != null) {
+      freight = freight(battery, trip.project.handOver()).orElse(null);
+    } else if (way == Onward.ROAD) {
+      road = RoadRule.of(cells(battery)).orElse(null);
+    }
+    return new Rest(battery, pieces, way, freight, road);
+  }
+
+  private static Optional<FreightRule> freight(Facts battery, LocalDate day) {
+    if (FreightRule.edition(day).isEmpty()) {
+      return Optional.empty();
+    }
+    return FreightRule.of(cells(battery), battery.packed(), isSmall(battery), day);
+  }
+
+  private static String cells(Facts battery) {
+    return battery.chemistry().isLithiumIon()
+        ? TravelChemistry.LI_ION.word()
+        : battery.chemistry().word();
+  }
+
+  /** Whether it is a small battery of small cells as air freight knows it. */
+  private static boolean isSmall(Facts battery) {
+    Double cells = battery.typed().cells();
+    if (battery.chemistry() == TravelChemistry.LITHIUM_METAL) {
+      double grams = battery.lithium();
+      return grams <= 2 && (grams <= 1 || cells != null && Facts.dustless(grams / cells) <= 1);
+    }
+    double energy = battery.wattHours();
+    return battery.chemistry().isLithiumIon()
+        && energy <= SMALL_BATTERY
+        && (energy <= SMALL_CELL || cells != null && Facts.dustless(energy / cells) <= SMALL_CELL);
+  }
+
+  /** Dry batteries are no dangerous goods when their terminals are covered. */
+  static boolean isUnrestricted(Facts battery) {
+    return battery.chemistry().isDry();
+  }
+
+  private static double roadKilograms(List<Rest> rests) {
+    double[] each =
+        rests.stream()
+            .filter(r -> r.way == Onward.ROAD && r.road != null && !r.isSmallByRoad())
+            .filter(r -> r.kilograms() != null)
+            .mapToDouble(Rest::kilograms)
+            .sorted()
+            .toArray();
+    double sum = 0;
+    for (double one : each) {
+      sum += one;
+    }
+    return Facts.dustless(sum);
+  }
+
+  private List<Finding> findings(Rest rest, double roadKilograms) {
+    List<Finding> findings = new ArrayList<>();
+    if (rest.way == Onward.STAYS || isUnrestricted(rest.battery)) {
+      return findings;
+    }
+    if (rest.battery.isLithium() && rest.battery.typed().un383() == null) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_SUMMARY));
+    }
+    if (rest.battery.typed().kilograms() == null) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_WEIGHT));
+    }
+    if (rest.way == Onward.ROAD) {
+      road(rest, roadKilograms, findings);
+    } else {
+      air(rest, findings);
+    }
+    return findings;
+  }
+
+  private void air(Rest rest, List<Finding> findings) {
+    LocalDate day = trip.project.handOver();
+    if (trip.project.contact() == null) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_CONTACT));
+    }
+    if (day == null) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_DATE));
+    } else if (FreightRule.edition(day).isEmpty()) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_PAST, FreightRule.lastDay()));
+    } else if (rest.freight == null) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_RULE, rest.battery.chemistry().word()));
+    } else {
+      rule(rest, findings);
+    }
+    boolean forbidden =
+        rest.way == Onward.PASSENGER_AIRCRAFT
+            && rest.battery.isLithium()
+            && rest.battery.packed() == Packing.ALONE;
+    if (forbidden) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_PASSENGER));
+    }
+  }
+
+  private static void rule(Rest rest, List<Finding> findings) {
+    Double one = rest.battery.typed().kilograms();
+    Double most = rest.packageKilograms();
+    if (one != null && most != null && one > most) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_TOO_HEAVY, one, most));
+    }
+    Double charge = rest.battery.typed().charge();
+    double limit = rest.freight.charge();
+    if (rest.freight.bindsAt(rest.battery.wattHours())) {
+      if (charge == null) {
+        findings.add(Finding.of(TravelFinding.FREIGHT_CHARGE_BLANK, limit, rest.discharge()));
+      } else if (Facts.dustless(charge) > limit) {
+        findings.add(Finding.of(TravelFinding.FREIGHT_CHARGE, charge, limit, rest.discharge()));
+      }
+    } else if (!Double.isNaN(limit) && (charge == null || Facts.dustless(charge) > limit)) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_RECOMMENDED, limit));
+    }
+    cells(rest, SMALL_BATTERY, findings);
+    if (rest.freight.confirm()) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_CONFIRM));
+    }
+  }
+
+  private static void cells(Rest rest, double small, List<Finding> findings) {
+    boolean decides =
+        rest.battery.chemistry().isLithiumIon()
+            && rest.battery.wattHours() > SMALL_CELL
+            && rest.battery.wattHours() <= small;
+    if (decides && rest.battery.typed().cells() == null) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_CELLS));
+    }
+  }
+
+  private void road(Rest rest, double kilograms, List<Finding> findings) {
+    if (rest.road == null) {
+      findings.add(Finding.of(TravelFinding.ROAD_NO_RULE, rest.battery.chemistry().word()));
+      return;
+    }
+    cells(rest, rest.road.smallBattery(), findings);
+    if (rest.road.confirm()) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_CONFIRM));
+    }
+    double most = Math.floor(rest.road.maxPoints() / rest.road.points());
+    if (kilograms > most && !rest.isSmallByRoad()) {
+      findings.add(
+          trip.project.transport() == null
+              ? Finding.of(TravelFinding.ROAD_OVER, kilograms, most)
+              : Finding.of(
+                  TravelFinding.ROAD_OVER_ANSWERED, kilograms, most, trip.project.transport()));
+    }
+  }
+}

@@ -1,0 +1,154 @@
+package org.setpower.plan.travel;
+
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Severity;
+
+/** What can be wrong in a battery travel list. */
+public enum TravelFinding implements FindingKey {
+  /** Nothing says by which rules anybody flies. */
+  NO_FLIGHTS("noFlights", Severity.STOP),
+  NO_TRAVELLERS("noTravellers", Severity.STOP),
+  NOT_PROVEN("notProven", Severity.CHECK),
+
+  /** Arguments: edition, its last day. */
+  EDITION_PAST("edition.past", Severity.STOP),
+  /** Arguments: edition, its last day, reference. */
+  EDITION_WRITTEN("edition.written", Severity.CHECK),
+  /** Arguments: edition, its first day. */
+  EDITION_BEFORE("edition.before", Severity.STOP),
+  /** Arguments: date of issue. */
+  FLIGHT_PASSED("flight.passed", Severity.CHECK),
+  WRITTEN_UNREFERENCED("written.unreferenced", Severity.CHECK),
+
+  /** Arguments: flight. */
+  TRAVELLER_FLIGHT("traveller.flight", Severity.STOP),
+  /** Arguments: pieces, max., flight. */
+  OVER_SPARES("over.spares", Severity.STOP),
+  /** Arguments: pieces, max., flight. */
+  OVER_LARGE("over.large", Severity.STOP),
+  /** Arguments: pieces, max., flight. */
+  OVER_BANKS("over.banks", Severity.STOP),
+  /** Arguments: pieces, max., flight. */
+  OVER_DEVICES("over.devices", Severity.STOP),
+  /** Arguments: pieces, max., flight. */
+  OVER_LEAD("over.lead", Severity.STOP),
+  /** Arguments: pieces, max., flight. */
+  OVER_ANSWER("over.answer", Severity.STOP),
+  /** Arguments: kg, max. kg. */
+  OVER_WEIGHT("over.weight", Severity.CHECK),
+
+  /** Arguments: flight. */
+  ANSWER_FLIGHT("answer.flight", Severity.STOP),
+  /** Arguments: flight, its operating carrier. */
+  ANSWER_CARRIER("answer.carrier", Severity.STOP),
+  /** Arguments: flight, its date. */
+  ANSWER_DATE("answer.date", Severity.STOP),
+  /** Arguments: traveller. */
+  ANSWER_TRAVELLER("answer.traveller", Severity.STOP),
+  /** Arguments: type. */
+  ANSWER_TYPE("answer.type", Severity.CHECK),
+  /** Arguments: Wh of the answer, Wh of the type. */
+  ANSWER_ENERGY("answer.energy", Severity.CHECK),
+  /** Arguments: day of the answer. */
+  ANSWER_LATE("answer.late", Severity.STOP),
+  ANSWER_UNDATED("answer.undated", Severity.CHECK),
+  ANSWER_REFUSED("answer.refused", Severity.CHECK),
+
+  /** Arguments: condition. */
+  DAMAGED("damaged", Severity.DANGER),
+  RECALLED("recalled", Severity.DANGER),
+  /** Arguments: condition. */
+  SERVICE("service", Severity.STOP),
+  /** Arguments: state in the register. */
+  REGISTER_HELD("register.held", Severity.DANGER),
+  REGISTER_NOT_TESTED("register.notTested", Severity.CHECK),
+  /** Arguments: pieces. */
+  SERIAL_QUANTITY("serialQuantity", Severity.STOP),
+  NO_ENERGY("noEnergy", Severity.STOP),
+  ZERO_ENERGY("zeroEnergy", Severity.STOP),
+  /** Arguments: Wh, V, Ah. */
+  ENERGY_WORKED_OUT("energy.workedOut", Severity.CHECK),
+  /** Arguments: Wh on the label, Wh from V and Ah. */
+  ENERGY_DIFFERS("energy.differs", Severity.CHECK),
+  NO_LITHIUM("noLithium", Severity.STOP),
+  NO_VOLTS("noVolts", Severity.STOP),
+  SPILLABLE("spillable", Severity.STOP),
+  OUTPUTS("outputs", Severity.CHECK),
+  TERMINALS_OPEN("terminals", Severity.STOP),
+  UN383_NO("un383.no", Severity.STOP),
+  UN383_BLANK("un383.blank", Severity.CHECK),
+  /** Arguments: user. */
+  USER_UNKNOWN("user", Severity.CHECK),
+  NO_WEIGHT("noWeight", Severity.CHECK),
+  /** Arguments: flights. */
+  UNANSWERED("unanswered", Severity.CHECK),
+  /** Arguments: row of Packing. */
+  PACKING_UNCLEAR("packing.unclear", Severity.STOP),
+
+  /** Arguments: battery. */
+  PACKED_BATTERY("packed.battery", Severity.STOP),
+  /** Arguments: traveller. */
+  PACKED_TRAVELLER("packed.traveller", Severity.STOP),
+  /** Arguments: pieces decided, pieces there. */
+  PACKED_TOO_MANY("packed.tooMany", Severity.STOP),
+  /** Arguments: pieces. */
+  PACKED_PART("packed.part", Severity.STOP),
+  PACKED_HOLD("packed.hold", Severity.DANGER),
+
+  /** Arguments: flight. */
+  LINE_FLIGHT("line.flight", Severity.STOP),
+  /** Arguments: traveller. */
+  LINE_TRAVELLER("line.traveller", Severity.STOP),
+  /** Arguments: battery. */
+  LINE_BATTERY("line.battery", Severity.STOP),
+  /** Arguments: flight, class. */
+  LINE_CLASS("line.class", Severity.STOP),
+  /** Arguments: flight, carrier. */
+  LINE_UNANSWERED("line.unanswered", Severity.STOP),
+  /** Arguments: row of the answers. */
+  LINE_ANSWER_UNCLEAR("line.answerUnclear", Severity.STOP),
+
+  FREIGHT_NO_DATE("freight.noDate", Severity.STOP),
+  /** Arguments: last day. */
+  FREIGHT_PAST("freight.past", Severity.STOP),
+  /** Arguments: chemistry. */
+  FREIGHT_NO_RULE("freight.noRule", Severity.STOP),
+  FREIGHT_PASSENGER("freight.passenger", Severity.STOP),
+  /** Arguments: state of charge, max., Wh to take out of each. */
+  FREIGHT_CHARGE("freight.charge", Severity.STOP),
+  /** Arguments: max., Wh to take out of each if full. */
+  FREIGHT_CHARGE_BLANK("freight.chargeBlank", Severity.STOP),
+  /** Arguments: recommended state of charge. */
+  FREIGHT_RECOMMENDED("freight.recommended", Severity.CHECK),
+  FREIGHT_NO_CONTACT("freight.noContact", Severity.STOP),
+  FREIGHT_NO_WEIGHT("freight.noWeight", Severity.STOP),
+  FREIGHT_NO_SUMMARY("freight.noSummary", Severity.STOP),
+  FREIGHT_NO_CELLS("freight.noCells", Severity.CHECK),
+  /** Arguments: kg of one, max. kg a package. */
+  FREIGHT_TOO_HEAVY("freight.tooHeavy", Severity.STOP),
+  FREIGHT_CONFIRM("freight.confirm", Severity.CHECK),
+  /** Arguments: kg, max. kg. */
+  ROAD_OVER("road.over", Severity.STOP),
+  /** Arguments: kg, max. kg, reference. */
+  ROAD_OVER_ANSWERED("road.overAnswered", Severity.CHECK),
+  /** Arguments: chemistry. */
+  ROAD_NO_RULE("road.noRule", Severity.STOP);
+
+  private final String key;
+  private final Severity severity;
+
+  TravelFinding(String key, Severity severity) {
+    this.key = "travel." + key;
+    this.severity = severity;
+  }
+
+  @Override
+  public String key() {
+    return key;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+}

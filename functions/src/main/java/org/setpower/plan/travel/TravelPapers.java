@@ -1,0 +1,709 @@
+package org.setpower.plan.travel;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.setpower.flight.CarriageMode;
+import org.setpower.flight.FlightClass;
+import org.setpower.plan.common.Result;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.common.Table;
+import org.setpower.plan.finding.Finding;
+
+/** What the papers hold. Only lines that pass the gate are on them. */
+public final class TravelPapers {
+  static final ResultTable<CheckInRow> CHECK_IN = ResultTable.of(CheckInRow.class);
+  static final ResultTable<CardRow> CARDS = ResultTable.of(CardRow.class);
+  static final ResultTable<FreightRow> FREIGHT = ResultTable.of(FreightRow.class);
+  static final ResultTable<RoadRow> ROAD = ResultTable.of(RoadRow.class);
+  static final ResultTable<PaperRow> PAPERS = ResultTable.of(PaperRow.class);
+
+  private TravelPapers() {}
+
+  /** What is carried on a flight, by type. */
+  @Table(key = "checkin", heading = "Check-in sheet", rows = 400)
+  public record CheckInRow(
+      @Result(
+              key = "flight",
+              heading = "Flight",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Each flight on which something is carried.")
+          String flight,
+      @Result(
+              key = "date",
+              heading = "Date",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Day of departure.")
+          LocalDate date,
+      @Result(
+              key = "carrier",
+              heading = "Operating carrier",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Who flies it.")
+          String carrier,
+      @Result(
+              key = "route",
+              heading = "Route",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "From and to.")
+          String route,
+      @Result(
+              key = "edition",
+              heading = "Rules",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Edition in force on the day; blank where none is held.")
+          String edition,
+      @Result(
+              key = "type",
+              heading = "Type",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Type of battery.")
+          String type,
+      @Result(
+              key = "chemistry",
+              heading = "Chemistry",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "As typed; Li-ion where blank.")
+          TravelChemistry chemistry,
+      @Result(
+              key = "carried",
+              heading = "How carried",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Spare, in equipment or power bank.")
+          CarriageMode carried,
+      @Result(
+              key = "energy",
+              heading = "Energy of one",
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Wh on the label or worked out.")
+          Double energy,
+      @Result(
+              key = "bag",
+              heading = "Bag",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Cabin or hold.")
+          Bag bag,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Of all travellers on the flight.")
+          Integer pieces,
+      @Result(
+              key = "travellers",
+              heading = "Travellers",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "How many travellers carry them.")
+          Integer travellers,
+      @Result(
+              key = "carriage",
+              heading = "Carriage",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Class under the edition.")
+          FlightClass carriage,
+      @Result(
+              key = "maxCarried",
+              heading = "Max. a person",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "The least of the rules' and the carrier's figures.")
+          Integer maxCarried,
+      @Result(
+              key = "notes",
+              heading = "Notes",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "The carrier's written answer and limits; what is from memory.")
+          List<Finding> notes) {}
+
+  /** What a traveller carries. */
+  @Table(key = "cards", heading = "Passenger cards", rows = 300)
+  public record CardRow(
+      @Result(
+              key = "traveller",
+              heading = "Traveller",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Whose card it is.")
+          String traveller,
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is carried.")
+          String battery,
+      @Result(
+              key = "carried",
+              heading = "How carried",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Spare, in equipment or power bank.")
+          CarriageMode carried,
+      @Result(
+              key = "energy",
+              heading = "Energy of one",
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Wh on the label or worked out.")
+          Double energy,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "As on the line.")
+          Integer pieces,
+      @Result(
+              key = "bag",
+              heading = "Bag",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Cabin or hold.")
+          Bag bag,
+      @Result(
+              key = "notes",
+              heading = "Notes",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What was answered in writing, ticked or worked out; nothing else.")
+          List<Finding> notes) {}
+
+  /** Data of an air freight shipment. */
+  @Table(key = "freight", heading = "Freight papers", rows = 120)
+  public record FreightRow(
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is shipped.")
+          String battery,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "As on the rest.")
+          Integer pieces,
+      @Result(
+              key = "energy",
+              heading = "Energy of one",
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Wh on the label or worked out.")
+          Double energy,
+      @Result(
+              key = "aircraft",
+              heading = "Aircraft",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Passenger or cargo aircraft.")
+          Onward aircraft,
+      @Result(
+              key = "un",
+              heading = "UN number",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Of the rule on the day of handing over.")
+          String un,
+      @Result(
+              key = "instruction",
+              heading = "Packing instruction",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Of the rule.")
+          String instruction,
+      @Result(
+              key = "section",
+              heading = "Section",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Small batteries of small cells, or larger ones; not known is larger.")
+          String section,
+      @Result(
+              key = "weight",
+              heading = "Net weight",
+              unit = "kg",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces by weight of one.")
+          Double weight,
+      @Result(
+              key = "packages",
+              heading = "Packages",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Fewest of the max. net weight.")
+          Integer packages,
+      @Result(
+              key = "maxPackage",
+              heading = "Max. a package",
+              unit = "kg",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Net weight.")
+          Double maxPackage,
+      @Result(
+              key = "maxCharge",
+              heading = "Max. state of charge",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Of the rule.")
+          Double maxCharge,
+      @Result(
+              key = "binds",
+              heading = "Mandatory",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Whether that state of charge is mandatory for its energy.")
+          Boolean binds,
+      @Result(
+              key = "charge",
+              heading = "State of charge",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "As typed.")
+          Double charge,
+      @Result(
+              key = "marks",
+              heading = "Marks",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "On each package.")
+          String marks,
+      @Result(
+              key = "labels",
+              heading = "Labels",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "On each package.")
+          String labels,
+      @Result(
+              key = "notes",
+              heading = "Notes",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is from memory.")
+          List<Finding> notes) {}
+
+  /** What travels by road. */
+  @Table(key = "road", heading = "Road paper", rows = 120)
+  public record RoadRow(
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What travels.")
+          String battery,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "As on the rest.")
+          Integer pieces,
+      @Result(
+              key = "energy",
+              heading = "Energy of one",
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Wh on the label or worked out.")
+          Double energy,
+      @Result(
+              key = "un",
+              heading = "UN number",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Alone, or with or in equipment.")
+          String un,
+      @Result(
+              key = "provision",
+              heading = "Special provision",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "SP 188 for small batteries of small cells.")
+          String provision,
+      @Result(
+              key = "weight",
+              heading = "Net weight",
+              unit = "kg",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces by weight of one.")
+          Double weight,
+      @Result(
+              key = "points",
+              heading = "Points",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Under ADR 1.1.3.6; none under SP 188.")
+          Double points,
+      @Result(
+              key = "notes",
+              heading = "Notes",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is from memory.")
+          List<Finding> notes) {}
+
+  /** A paper as a whole. */
+  @Table(key = "papers", heading = "Papers", rows = 4)
+  public record PaperRow(
+      @Result(
+              key = "paper",
+              heading = "Paper",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Its name.")
+          String paper,
+      @Result(
+              key = "issued",
+              heading = "Date of issue",
+              from = "project.issued",
+              rule = "As on Project.")
+          LocalDate issued,
+      @Result(
+              key = "rows",
+              heading = "Rows",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Rows on it.")
+          Integer rows,
+      @Result(
+              key = "withheld",
+              heading = "Withheld",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Rows that belong on it and have status stop, and batteries with status stop.")
+          Integer withheld,
+      @Result(
+              key = "notes",
+              heading = "Notes",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What the whole paper states.")
+          List<Finding> notes) {}
+}

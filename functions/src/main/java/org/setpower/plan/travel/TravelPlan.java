@@ -1,0 +1,470 @@
+package org.setpower.plan.travel;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.setpower.flight.FlightClass;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.ResultRows;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.travel.TravelInputs.Battery;
+import org.setpower.plan.travel.rules.CabinEdition;
+
+/** The battery travel list, calculated once: every verdict, the packing, every paper. */
+public final class TravelPlan {
+  /** The model of the sheet. */
+  public static final PlanModel MODEL = new Model();
+
+  private final TravelInputs inputs;
+  private final Trip trip;
+  private final AnswerBook answers;
+  private final Packings packings;
+  private final PersonLimits limits;
+  private final Carriage carriage;
+  private final Gate<Facts> batteries;
+  private final OnwardDesk onward;
+  private final PaperDesk desk;
+
+  private TravelPlan(TravelInputs inputs) {
+    this.inputs = inputs;
+    trip = new Trip(inputs);
+    List<Facts> facts = inputs.batteries().filled().map(Facts::of).toList();
+    answers = new AnswerBook(trip, inputs.answers(), facts);
+    packings = new Packings(inputs.packing(), facts, trip);
+    limits = new PersonLimits(answers, facts);
+    carriage = new Carriage(trip, answers, limits, packings);
+    batteries =
+        new Gate<>(
+            facts.stream()
+                .map(f -> new Gate.Candidate<>(f.row(), f, f.id(), findings(f), false))
+                .toList(),
+            trip.stops());
+    carriage.judge(batteries);
+    onward = new OnwardDesk(trip, batteries.all(), carriage, packings);
+    desk = new PaperDesk(trip, answers, batteries, carriage, onward);
+  }
+
+  private List<Finding> findings(Facts battery) {
+    InputRow<Battery> row = inputs.batteries().rows().get(battery.row() - 1);
+    List<Finding> findings = new ArrayList<>(row.findings());
+    findings.addAll(battery.findings());
+    findings.addAll(packings.unclear(battery));
+    String user = Identity.of(battery.typed().user());
+    if (!user.isEmpty()
+        && trip.travellers.all().stream().noneMatch(t -> t.item().id().equals(user))) {
+      findings.add(Finding.of(TravelFinding.USER_UNKNOWN, battery.typed().user()));
+    }
+    boolean limited = trip.people.stream().anyMatch(p -> p.typed().cabinKg() != null);
+    if (limited && battery.typed().kilograms() == null) {
+      findings.add(Finding.of(TravelFinding.NO_WEIGHT));
+    }
+    List<String> unanswered = carriage.unanswered(battery);
+    if (!unanswered.isEmpty()) {
+      findings.add(Finding.of(TravelFinding.UNANSWERED, String.join(", ", unanswered)));
+    }
+    return findings;
+  }
+
+  private List<Finding> whole() {
+    List<Finding> whole = new ArrayList<>(trip.settings);
+    if (!carriage.isProven()) {
+      whole.add(Finding.of(TravelFinding.NOT_PROVEN));
+    }
+    return sorted(whole);
+  }
+
+  private static List<Finding> sorted(List<Finding> findings) {
+    return findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  private List<ResultRows<?>> tables() {
+    List<TravelResults.IssueRow> issues = issues();
+    List<TravelResults.TravellerResult> travellers =
+        align(inputs.travellers(), r -> traveller(r.number()));
+    List<TravelResults.BatteryResult> rows = align(inputs.batteries(), r -> battery(r.number()));
+    return List.of(
+        new ResultRows<>(
+            TravelResults.PROJECT,
+            List.of(new TravelResults.ProjectResult(Finding.verdict(whole()), whole()))),
+        new ResultRows<>(TravelResults.FLIGHTS, align(inputs.flights(), r -> flight(r.number()))),
+        new ResultRows<>(TravelResults.TRAVELLERS, travellers),
+        new ResultRows<>(
+            TravelResults.ANSWERS,
+            align(
+                inputs.answers(),
+                r ->
+                    new TravelResults.AnswerResult(
+                        Finding.verdict(answers.findings(r.number())),
+                        answers.findings(r.number())))),
+        new ResultRows<>(TravelResults.BATTERIES, rows),
+        new ResultRows<>(
+            TravelResults.PACKING,
+            align(
+                inputs.packing(),
+                r -> {
+                  Gate.Judged<?> judged = packings.gate.row(r.number());
+                  return new TravelResults.PackedResult(judged.verdict(), judged.findings());
+                })),
+        new ResultRows<>(TravelResults.LINES, lines()),
+        new ResultRows<>(TravelResults.REST, rest()),
+        new ResultRows<>(TravelResults.RULES, rules()),
+        new ResultRows<>(TravelResults.SUMMARY, List.of(summary(rows, travellers, issues))),
+        new ResultRows<>(TravelResults.ISSUES, issues),
+        new ResultRows<>(TravelPapers.CHECK_IN, desk.checkIn()),
+        new ResultRows<>(TravelPapers.CARDS, desk.cards()),
+        new ResultRows<>(TravelPapers.FREIGHT, desk.freight()),
+        new ResultRows<>(TravelPapers.ROAD, desk.road()),
+        new ResultRows<>(TravelPapers.PAPERS, desk.papers()));
+  }
+
+  /** One result a row of the table, null for blank rows. */
+  private static <T extends Record, R> List<R> align(
+      InputRows<T> rows, Function<InputRow<T>, R> result) {
+    List<R> results = new ArrayList<>(rows.rows().size());
+    rows.rows().forEach(r -> results.add(r.isBlank() ? null : result.apply(r)));
+    return results;
+  }
+
+  private TravelResults.FlightResult flight(int row) {
+    Gate.Judged<Trip.Leg> judged = trip.flights.row(row);
+    Trip.Leg leg = judged.item();
+    CabinEdition edition = leg.edition();
+    return new TravelResults.FlightResult(
+        judged.verdict(),
+        judged.findings(),
+        edition.rules(),
+        leg.shown().name(),
+        leg.shown().validTo(),
+        limited(leg.spares()),
+        limited(leg.over()),
+        limited(leg.banks()),
+        limited(edition.devices()));
+  }
+
+  private static Integer limited(int most) {
+    return most == CabinEdition.NONE ? null : (Integer) most;
+  }
+
+  private TravelResults.TravellerResult traveller(int row) {
+    Gate.Judged<Trip.Person> judged = trip.travellers.row(row);
+    List<Finding> findings = new ArrayList<>(judged.findings());
+    findings.addAll(carriage.overs(row));
+    List<Carriage.Line> own =
+        carriage.gate().all().stream()
+            .map(Gate.Judged::item)
+            .filter(l -> l.person().row() == row)
+            .toList();
+    return new TravelResults.TravellerResult(
+        Finding.verdict(findings),
+        sorted(findings),
+        own.stream().mapToInt(Carriage.Line::pieces).sum(),
+        sum(own.stream().map(TravelPlan::wattHours)),
+        sum(
+            own.stream()
+                .filter(l -> l.battery().typed().kilograms() != null)
+                .map(l -> l.pieces() * l.battery().typed().kilograms())));
+  }
+
+  private static double wattHours(Carriage.Line line) {
+    double one = line.battery().wattHours();
+    return Double.isNaN(one) ? 0 : one * line.pieces();
+  }
+
+  /** A sum whose last digit does not depend on the order of rows. */
+  private static double sum(Stream<Double> values) {
+    double sum = 0;
+    for (double value : values.sorted().toList()) {
+      sum += value;
+    }
+    return Facts.dustless(sum);
+  }
+
+  private TravelResults.BatteryResult battery(int row) {
+    Gate.Judged<Facts> judged = batteries.row(row);
+    Facts battery = judged.item();
+    int carried = carried(battery);
+    int freight = left(battery, r -> r.way().isAir());
+    int road = left(battery, r -> r.way() == Onward.ROAD);
+    int stays = left(battery, r -> r.way() == Onward.STAYS);
+    return new TravelResults.BatteryResult(
+        judged.verdict(),
+        judged.findings(),
+        Double.isNaN(battery.wattHours()) ? null : (Double) battery.wattHours(),
+        shown(judged, carriage.strictest(battery)),
+        judged.fit() ? most(battery) : null,
+        carried,
+        Math.max(0, battery.quantity() - carried - freight - road - stays),
+        freight,
+        road,
+        stays);
+  }
+
+  /** The class of a battery; of one that stops only that it does not fly at all. */
+  private static FlightClass shown(Gate.Judged<Facts> judged, FlightClass found) {
+    if (Facts.isDamaged(judged.findings()) || found == FlightClass.NOT_BY_AIR) {
+      return FlightClass.NOT_BY_AIR;
+    }
+    return judged.fit() ? found : null;
+  }
+
+  private Integer most(Facts battery) {
+    return trip.people.stream()
+        .flatMap(p -> carriage.most(battery, p).stream())
+        .min(Comparator.naturalOrder())
+        .orElse(null);
+  }
+
+  private int carried(Facts battery) {
+    return carriage.gate().paper(l -> l.battery().row() == battery.row()).fit().stream()
+        .mapToInt(l -> l.item().pieces())
+        .sum();
+  }
+
+  private int left(Facts battery, Predicate<OnwardDesk.Rest> way) {
+    return onward
+        .gate()
+        .paper(r -> r.battery().row() == battery.row() && way.test(r))
+        .fit()
+        .stream()
+        .mapToInt(r -> r.item().pieces())
+        .sum();
+  }
+
+  private List<TravelResults.LineRow> lines() {
+    return carriage.gate().all().stream()
+        .sorted(
+            Comparator.comparing((Gate.Judged<Carriage.Line> l) -> l.item().person().id())
+                .thenComparing(l -> l.item().battery().id())
+                .thenComparing(l -> l.item().toString()))
+        .map(
+            l ->
+                new TravelResults.LineRow(
+                    l.verdict(),
+                    l.item().person().name(),
+                    l.item().battery().name(),
+                    l.item().pieces(),
+                    l.item().bag(),
+                    l.item().decided(),
+                    Facts.dustless(wattHours(l.item())),
+                    l.findings()))
+        .toList();
+  }
+
+  private List<TravelResults.RestRow> rest() {
+    return onward.gate().all().stream()
+        .sorted(Comparator.comparing(r -> r.item().battery().id()))
+        .map(
+            r ->
+                new TravelResults.RestRow(
+                    r.verdict(),
+                    r.item().battery().name(),
+                    r.item().pieces(),
+                    r.item().way(),
+                    r.item().discharge(),
+                    r.findings()))
+        .toList();
+  }
+
+  /** One row a flight and sort of battery, so that many serials are one row. */
+  private List<TravelResults.RuleRow> rules() {
+    return trip.legs.stream()
+        .flatMap(
+            leg ->
+                batteries.all().stream()
+                    .sorted(
+                        Comparator.comparing((Gate.Judged<Facts> b) -> b.item().type())
+                            .thenComparing(b -> b.item().id()))
+                    .map(
+                        b ->
+                            new TravelResults.RuleRow(
+                                leg.name(),
+                                b.item().typeName(),
+                                shown(b, b.item().classUnder(leg.edition())),
+                                leg.shown().name(),
+                                b.item().isToConfirm(leg.edition()),
+                                leg.shown().source())))
+        .distinct()
+        .toList();
+  }
+
+  private TravelResults.Summary summary(
+      List<TravelResults.BatteryResult> rows,
+      List<TravelResults.TravellerResult> travellers,
+      List<TravelResults.IssueRow> issues) {
+    List<TravelResults.BatteryResult> filled = rows.stream().filter(r -> r != null).toList();
+    return new TravelResults.Summary(
+        issues.stream()
+            .map(TravelResults.IssueRow::verdict)
+            .max(Comparator.naturalOrder())
+            .orElse(Verdict.OK),
+        batteries.all().stream().mapToInt(b -> b.item().quantity()).sum(),
+        filled.stream().mapToInt(TravelResults.BatteryResult::carriedPieces).sum(),
+        carriage.gate().paper(l -> l.battery().wattHours() > 100).fit().stream()
+            .mapToInt(l -> l.item().pieces())
+            .sum(),
+        filled.stream().mapToInt(TravelResults.BatteryResult::freightPieces).sum(),
+        filled.stream().mapToInt(TravelResults.BatteryResult::roadPieces).sum(),
+        filled.stream().mapToInt(TravelResults.BatteryResult::stayPieces).sum(),
+        filled.stream().mapToInt(TravelResults.BatteryResult::heldPieces).sum(),
+        carriage.fewestTravellers(
+            batteries.paper(b -> true).fit().stream().map(Gate.Judged::item).toList()),
+        travellers.stream()
+            .filter(t -> t != null)
+            .mapToDouble(TravelResults.TravellerResult::weight)
+            .max()
+            .orElse(0));
+  }
+
+  private List<TravelResults.IssueRow> issues() {
+    Issues issues = new Issues();
+    issues.add(TravelInputs.PROJECT.heading(), "1", whole());
+    trip.flights
+        .all()
+        .forEach(f -> issues.add(TravelInputs.FLIGHTS.heading(), f.item().name(), f.findings()));
+    trip.travellers
+        .all()
+        .forEach(
+            t -> {
+              List<Finding> findings = new ArrayList<>(t.findings());
+              findings.addAll(carriage.overs(t.row()));
+              issues.add(TravelInputs.TRAVELLERS.heading(), t.item().name(), sorted(findings));
+            });
+    answers.all().forEach((row, f) -> issues.add(TravelInputs.ANSWERS.heading(), "#" + row, f));
+    batteries
+        .all()
+        .forEach(b -> issues.add(TravelInputs.BATTERIES.heading(), b.item().name(), b.findings()));
+    packings
+        .gate
+        .all()
+        .forEach(p -> issues.add(TravelInputs.PACKING.heading(), "#" + p.row(), p.findings()));
+    carriage
+        .gate()
+        .all()
+        .forEach(
+            l ->
+                issues.add(
+                    TravelResults.LINES.heading(),
+                    l.item().person().name() + " / " + l.item().battery().name(),
+                    l.findings()));
+    onward
+        .gate()
+        .all()
+        .forEach(
+            r -> issues.add(TravelResults.REST.heading(), r.item().battery().name(), r.findings()));
+    return issues.worstFirst().stream()
+        .map(
+            i ->
+                new TravelResults.IssueRow(
+                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
+        .toList();
+  }
+
+  /** The rows that a row of results is made of: its own, or all of the other table. */
+  private int[] related(String table, int row, String source) {
+    if (table.equals(source)) {
+      return new int[] {row};
+    }
+    return inputs().stream()
+        .filter(i -> i.table().key().equals(source))
+        .flatMap(i -> i.filled().map(InputRow::number))
+        .mapToInt(Integer::intValue)
+        .toArray();
+  }
+
+  private List<InputRows<?>> inputs() {
+    return List.of(
+        inputs.project(),
+        inputs.flights(),
+        inputs.travellers(),
+        inputs.answers(),
+        inputs.batteries(),
+        inputs.packing());
+  }
+
+  /** The travel list as the function of the sheet and the tests see it. */
+  private static final class Model implements PlanModel {
+    @Override
+    public String name() {
+      return "travel";
+    }
+
+    @Override
+    public List<InputTable<?>> inputs() {
+      return List.of(
+          TravelInputs.PROJECT,
+          TravelInputs.FLIGHTS,
+          TravelInputs.TRAVELLERS,
+          TravelInputs.ANSWERS,
+          TravelInputs.BATTERIES,
+          TravelInputs.PACKING);
+    }
+
+    @Override
+    public List<ResultTable<?>> results() {
+      return List.of(
+          TravelResults.PROJECT,
+          TravelResults.FLIGHTS,
+          TravelResults.TRAVELLERS,
+          TravelResults.ANSWERS,
+          TravelResults.BATTERIES,
+          TravelResults.PACKING,
+          TravelResults.LINES,
+          TravelResults.REST,
+          TravelResults.RULES,
+          TravelResults.SUMMARY,
+          TravelResults.ISSUES,
+          TravelPapers.CHECK_IN,
+          TravelPapers.CARDS,
+          TravelPapers.FREIGHT,
+          TravelPapers.ROAD,
+          TravelPapers.PAPERS);
+    }
+
+    @Override
+    public List<FindingKey> findings() {
+      return Stream.concat(
+              Arrays.stream(TravelFinding.values()), Arrays.stream(TravelStatement.values()))
+          .map(FindingKey.class::cast)
+          .toList();
+    }
+
+    @Override
+    public PlanResult calculate(List<?> ranges) {
+      TravelInputs read =
+          new TravelInputs(
+              TravelInputs.PROJECT.read(ranges.get(0)),
+              TravelInputs.FLIGHTS.read(ranges.get(1)),
+              TravelInputs.TRAVELLERS.read(ranges.get(2)),
+              TravelInputs.ANSWERS.read(ranges.get(3)),
+              TravelInputs.BATTERIES.read(ranges.get(4)),
+              TravelInputs.PACKING.read(ranges.get(5)));
+      List<InputRows<?>> all =
+          List.of(
+              read.project(),
+              read.flights(),
+              read.travellers(),
+              read.answers(),
+              read.batteries(),
+              read.packing());
+      if (all.stream().anyMatch(r -> r.fault().isPresent())) {
+        return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);
+      }
+      TravelPlan plan = new TravelPlan(read);
+      return new PlanResult(all, results(), plan::tables, plan::related);
+    }
+  }
+}

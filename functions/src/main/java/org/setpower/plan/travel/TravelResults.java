@@ -1,0 +1,808 @@
+package org.setpower.plan.travel;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.setpower.flight.FlightClass;
+import org.setpower.flight.RuleBook;
+import org.setpower.plan.common.Result;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.common.Table;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
+
+/** The results beside the tables to fill, the proposal, and what is summed up. */
+public final class TravelResults {
+  static final ResultTable<ProjectResult> PROJECT = ResultTable.of(ProjectResult.class);
+  static final ResultTable<FlightResult> FLIGHTS = ResultTable.of(FlightResult.class);
+  static final ResultTable<TravellerResult> TRAVELLERS = ResultTable.of(TravellerResult.class);
+  static final ResultTable<AnswerResult> ANSWERS = ResultTable.of(AnswerResult.class);
+  static final ResultTable<BatteryResult> BATTERIES = ResultTable.of(BatteryResult.class);
+  static final ResultTable<PackedResult> PACKING = ResultTable.of(PackedResult.class);
+  static final ResultTable<LineRow> LINES = ResultTable.of(LineRow.class);
+  static final ResultTable<RestRow> REST = ResultTable.of(RestRow.class);
+  static final ResultTable<RuleRow> RULES = ResultTable.of(RuleRow.class);
+  static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
+  static final ResultTable<IssueRow> ISSUES = ResultTable.of(IssueRow.class);
+
+  private TravelResults() {}
+
+  /** Beside the settings. */
+  @Table(key = "project", heading = "Project", rows = 1)
+  public record ProjectResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "project.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is wrong with the settings, and with the list as a whole.")
+          List<Finding> reasons) {}
+
+  /** Beside a flight. */
+  @Table(key = "flights", heading = "Flights", rows = 12)
+  public record FlightResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "flights.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"flights.*", "project.issued"},
+              rule = "What is wrong with the flight, or with the rules held for its day.")
+          List<Finding> reasons,
+      @Result(
+              key = "rulesUsed",
+              heading = "Rules used",
+              from = "flights.rules",
+              rule = "Those typed; ICAO where none are.")
+          RuleBook rulesUsed,
+      @Result(
+              key = "edition",
+              heading = "Edition",
+              from = {"flights.rules", "flights.date"},
+              rule = "The edition in force on the day, or the nearest held.")
+          String edition,
+      @Result(
+              key = "until",
+              heading = "Edition until",
+              from = {"flights.rules", "flights.date"},
+              rule = "Last day for which the edition answers.")
+          LocalDate until,
+      @Result(
+              key = "maxSpares",
+              heading = "Max. spares",
+              unit = "pcs",
+              from = {"flights.*", "project.issued"},
+              rule = "The rules' figure or the carrier's, whichever is less.")
+          Integer maxSpares,
+      @Result(
+              key = "maxOver",
+              heading = "Max. over 100 Wh",
+              unit = "pcs",
+              from = {"flights.*", "project.issued"},
+              rule =
+                  "The rules' figure or the carrier's, whichever is less; each type also needs an answer.")
+          Integer maxOver,
+      @Result(
+              key = "maxBanks",
+              heading = "Max. power banks",
+              unit = "pcs",
+              from = {"flights.*", "project.issued"},
+              rule = "The rules' figure or the carrier's, whichever is less.")
+          Integer maxBanks,
+      @Result(
+              key = "maxDevices",
+              heading = "Max. in equipment",
+              unit = "pcs",
+              from = {"flights.*", "project.issued"},
+              rule = "The rules' figure.")
+          Integer maxDevices) {}
+
+  /** Beside a traveller. */
+  @Table(key = "travellers", heading = "Travellers", rows = 12)
+  public record TravellerResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "travellers.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is wrong with the row, and what is too much on any of the flights.")
+          List<Finding> reasons,
+      @Result(
+              key = "pieces",
+              heading = "Batteries",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces on all lines of the traveller.")
+          Integer pieces,
+      @Result(
+              key = "wattHours",
+              heading = "Energy",
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Wh on all lines of the traveller.")
+          Double wattHours,
+      @Result(
+              key = "weight",
+              heading = "Weight",
+              unit = "kg",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Weight of these batteries, as far as it is known.")
+          Double weight) {}
+
+  /** Beside an answer. */
+  @Table(key = "answers", heading = "Carriers' answers", rows = 40)
+  public record AnswerResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "answers.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Why the answer covers less than it seems to, or nothing.")
+          List<Finding> reasons) {}
+
+  /** Beside a battery. */
+  @Table(key = "batteries", heading = "Batteries", rows = 120)
+  public record BatteryResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "batteries.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is wrong with the battery, wherever it goes.")
+          List<Finding> reasons,
+      @Result(
+              key = "usedEnergy",
+              heading = "Energy used",
+              unit = "Wh",
+              from = {"batteries.energy", "batteries.volts", "batteries.ampHours"},
+              rule = "The Wh of the label; without them V × Ah.")
+          Double usedEnergy,
+      @Result(
+              key = "carriage",
+              heading = "Carriage",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "The strictest class over all flights, before any answer.")
+          FlightClass carriage,
+      @Result(
+              key = "maxCarried",
+              heading = "Max. a traveller",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "The least of the limits of any traveller on any flight.")
+          Integer maxCarried,
+      @Result(
+              key = "carriedPieces",
+              heading = "Carried",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces on lines that are not stopped.")
+          Integer carriedPieces,
+      @Result(
+              key = "heldPieces",
+              heading = "Held back",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces that appear on no paper.")
+          Integer heldPieces,
+      @Result(
+              key = "freightPieces",
+              heading = "Air freight",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces left for air freight that are not stopped.")
+          Integer freightPieces,
+      @Result(
+              key = "roadPieces",
+              heading = "Road",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces left for the road that are not stopped.")
+          Integer roadPieces,
+      @Result(
+              key = "stayPieces",
+              heading = "Stays",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces left that stay.")
+          Integer stayPieces) {}
+
+  /** Beside a row of Packing. */
+  @Table(key = "packing", heading = "Packing", rows = 200)
+  public record PackedResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "packing.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule =
+                  "What is wrong with the row itself; its line says what is wrong with the carriage.")
+          List<Finding> reasons) {}
+
+  /** A line: pieces of a battery with a traveller. */
+  @Table(key = "lines", heading = "Who carries what", rows = 300)
+  public record LineRow(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "lines.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "traveller",
+              heading = "Traveller",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Who carries.")
+          String traveller,
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is carried.")
+          String battery,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule =
+                  "As decided; else the most needed Wh, fewest over 100 Wh, smallest heaviest load, with the user, fewest changes.")
+          Integer pieces,
+      @Result(
+              key = "bag",
+              heading = "Bag",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "As decided; cabin in a proposal.")
+          Bag bag,
+      @Result(
+              key = "decided",
+              heading = "Decided",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "yes where a row of Packing decides it.")
+          Boolean decided,
+      @Result(
+              key = "energy",
+              heading = "Energy",
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Wh of these pieces.")
+          Double energy,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What the rules, the answers and the counts say of it on each flight.")
+          List<Finding> reasons) {}
+
+  /** What nobody carries. */
+  @Table(key = "rest", heading = "Rest", rows = 120)
+  public record RestRow(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "rest.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is left.")
+          String battery,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Quantity less decided and proposed.")
+          Integer pieces,
+      @Result(
+              key = "way",
+              heading = "Goes by",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "As the row of the battery says, else as Project says.")
+          Onward way,
+      @Result(
+              key = "discharge",
+              heading = "Take out of each",
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "State of charge above the mandatory limit, in Wh.")
+          Double discharge,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What stands against it on this way.")
+          List<Finding> reasons) {}
+
+  /** A battery under the rules of a flight. */
+  @Table(key = "rules", heading = "Rule check", rows = 400)
+  public record RuleRow(
+      @Result(
+              key = "flight",
+              heading = "Flight",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Each flight.")
+          String flight,
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Each battery.")
+          String battery,
+      @Result(
+              key = "carriage",
+              heading = "Carriage",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Class under the edition, before any answer.")
+          FlightClass carriage,
+      @Result(
+              key = "edition",
+              heading = "Edition",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Edition used.")
+          String edition,
+      @Result(
+              key = "confirm",
+              heading = "Confirm",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "yes where the limit is from memory.")
+          Boolean confirm,
+      @Result(
+              key = "source",
+              heading = "Source",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Where the limits of the edition stand.")
+          String source) {}
+
+  /** What is counted. Counts pass the gate. */
+  @Table(key = "summary", heading = "Summary", rows = 1)
+  public record Summary(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "The worst of all issues.")
+          Verdict verdict,
+      @Result(
+              key = "pieces",
+              heading = "Batteries",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces in all.")
+          Integer pieces,
+      @Result(
+              key = "carried",
+              heading = "Carried",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces carried by travellers.")
+          Integer carried,
+      @Result(
+              key = "over",
+              heading = "Over 100 Wh carried",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Of these over 100 Wh.")
+          Integer over,
+      @Result(
+              key = "freight",
+              heading = "Air freight",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces by air freight.")
+          Integer freight,
+      @Result(
+              key = "road",
+              heading = "Road",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces by road.")
+          Integer road,
+      @Result(
+              key = "stay",
+              heading = "Stays",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces that stay.")
+          Integer stay,
+      @Result(
+              key = "held",
+              heading = "Held back",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces that appear on no paper.")
+          Integer held,
+      @Result(
+              key = "fewestTravellers",
+              heading = "Travellers by the rules alone",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule =
+                  "The fewest that may carry all that the rules of any flight leave to travellers, answers apart.")
+          Integer fewestTravellers,
+      @Result(
+              key = "heaviest",
+              heading = "Heaviest load",
+              unit = "kg",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Of all travellers, as far as weights are known.")
+          Double heaviest) {}
+
+  /** One cause, however many rows have it. */
+  @Table(key = "issues", heading = "Issues", rows = 200)
+  public record IssueRow(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "issues.reasons",
+              rule = "The worst of the rows with the cause.")
+          Verdict verdict,
+      @Result(
+              key = "where",
+              heading = "Where",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Table and names of the rows.")
+          String where,
+      @Result(
+              key = "rows",
+              heading = "Rows",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Rows with the cause.")
+          Integer rows,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "The first of them.")
+          List<Finding> reasons) {}
+}

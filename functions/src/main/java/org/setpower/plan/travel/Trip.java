@@ -1,0 +1,276 @@
+package org.setpower.plan.travel;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.flight.RuleBook;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Severity;
+import org.setpower.plan.travel.TravelInputs.Flight;
+import org.setpower.plan.travel.TravelInputs.Project;
+import org.setpower.plan.travel.TravelInputs.Traveller;
+import org.setpower.plan.travel.rules.CabinEdition;
+
+/** Settings, flights and travellers, judged. */
+final class Trip {
+  private static final Project BLANK = new Project(null, null, null, null, null);
+
+  final Project project;
+  final List<Finding> settings;
+  final Gate<Leg> flights;
+  final Gate<Person> travellers;
+
+  /** By identity, in an order that does not depend on the order of rows. */
+  final List<Leg> legs;
+
+  /** Those whose row can be trusted, in an order that does not depend on the order of rows. */
+  final List<Person> people;
+
+  private final Map<String, Leg> byName = new LinkedHashMap<>();
+  private final Map<Integer, Integer> order = new LinkedHashMap<>();
+
+  /**
+   * A flight.
+   *
+   * @param edition the rules it is judged by
+   * @param held whether these rules are read and answer for its day
+   */
+  record Leg(
+      int row,
+      String id,
+      Flight typed,
+      CabinEdition edition,
+      boolean held,
+      List<Finding> findings) {
+    String name() {
+      return typed.flight() == null ? "#" + row : typed.flight();
+    }
+
+    String carrier() {
+      return typed.carrier() == null ? "" : typed.carrier();
+    }
+
+    LocalDate date() {
+      return typed.date();
+    }
+
+    /** The edition to name: one that was not read is never named. */
+    CabinEdition shown() {
+      return edition.read() ? edition : edition.lastRead();
+    }
+
+    /** Whether its carrier's limits stand in place of rules that are not held. */
+    boolean isWritten() {
+      return typed.writtenReference() != null
+          && (typed.writtenSpares() != null
+              || typed.writtenOver() != null
+              || typed.writtenBanks() != null);
+    }
+
+    int spares() {
+      return limit(typed.writtenSpares(), edition.spares());
+    }
+
+    int over() {
+      return limit(typed.writtenOver(), edition.over());
+    }
+
+    int banks() {
+      return limit(typed.writtenBanks(), edition.banks());
+    }
+
+    private int limit(Double written, int rule) {
+      if (written == null) {
+        return !held && isWritten() ? 0 : rule;
+      }
+      return Math.min(rule, (int) Math.floor(written));
+    }
+  }
+
+  /**
+   * A traveller.
+   *
+   * @param legs the flights of the traveller
+   */
+  record Person(int row, String id, Traveller typed, List<Leg> legs, List<Finding> findings) {
+    String name() {
+      return typed.traveller() == null ? "#" + row : typed.traveller();
+    }
+
+    int ownSpares() {
+      return whole(typed.ownSpares());
+    }
+
+    int ownBanks() {
+      return whole(typed.ownBanks());
+    }
+
+    int ownDevices() {
+      return whole(typed.ownDevices());
+    }
+
+    private static int whole(Double own) {
+      return own == null ? 0 : (int) Math.ceil(own);
+    }
+  }
+
+  Trip(TravelInputs inputs) {
+    InputRow<Project> row = inputs.project().rows().get(0);
+    project = row.isBlank() ? BLANK : row.value();
+    settings = new ArrayList<>(row.findings());
+    if (row.isBlank()) {
+      settings.add(Finding.of(CommonFinding.BLANK_CELL, TravelInputs.PROJECT.column("issued")));
+    }
+    List<Leg> all = inputs.flights().filled().map(this::leg).toList();
+    flights =
+        new Gate<>(
+            all.stream().map(l -> new Gate.Candidate<>(l.row, l, l.id, l.findings, false)).toList(),
+            List.of());
+    legs =
+        all.stream()
+            .filter(l -> !l.id.isEmpty())
+            .sorted(
+                Comparator.comparing((Leg l) -> l.date() == null ? LocalDate.MAX : l.date())
+                    .thenComparing(Leg::id)
+                    .thenComparing(l -> l.typed.toString()))
+            .toList();
+    for (Leg leg : legs) {
+      byName.put(leg.id, leg);
+      order.put(leg.row, order.size());
+    }
+    List<Person> persons = inputs.travellers().filled().map(this::person).toList();
+    travellers =
+        new Gate<>(
+            persons.stream()
+                .map(p -> new Gate.Candidate<>(p.row, p, p.id, p.findings, false))
+                .toList(),
+            List.of());
+    people =
+        persons.stream()
+            .filter(p -> travellers.row(p.row).fit())
+            .sorted(Comparator.comparing(Person::id))
+            .toList();
+    if (all.isEmpty()) {
+      settings.add(Finding.of(TravelFinding.NO_FLIGHTS));
+    }
+    if (persons.isEmpty()) {
+      settings.add(Finding.of(TravelFinding.NO_TRAVELLERS));
+    }
+  }
+
+  /** The findings of the settings that stop every row. */
+  List<Finding> stops() {
+    return settings.stream()
+        .filter(f -> f.severity().compareTo(Severity.STOP) >= 0)
+        .filter(f -> f.key() != TravelFinding.NO_FLIGHTS && f.key() != TravelFinding.NO_TRAVELLERS)
+        .toList();
+  }
+
+  private Leg leg(InputRow<Flight> row) {
+    Flight typed = row.value();
+    RuleBook rules = typed.rules() == null ? RuleBook.ICAO : typed.rules();
+    LocalDate day = typed.date() == null ? LocalDate.MAX : typed.date();
+    CabinEdition edition = CabinEdition.on(rules, day);
+    boolean held = edition.answersFor(day);
+    List<Finding> findings = new ArrayList<>(row.findings());
+    Leg leg = new Leg(row.number(), Identity.of(typed.flight()), typed, edition, held, findings);
+    if (typed.date() != null && !held) {
+      findings.add(notHeld(leg));
+    }
+    if (typed.date() != null && project.issued() != null && day.isBefore(project.issued())) {
+      findings.add(Finding.of(TravelFinding.FLIGHT_PASSED, project.issued()));
+    }
+    boolean limits =
+        typed.writtenSpares() != null
+            || typed.writtenOver() != null
+            || typed.writtenBanks() != null;
+    if (limits && typed.writtenReference() == null) {
+      findings.add(Finding.of(TravelFinding.WRITTEN_UNREFERENCED));
+    }
+    return leg;
+  }
+
+  private static Finding notHeld(Leg leg) {
+    CabinEdition edition = leg.edition;
+    if (leg.date().isBefore(edition.validFrom())) {
+      return Finding.of(TravelFinding.EDITION_BEFORE, edition.name(), edition.validFrom());
+    }
+    CabinEdition last = leg.shown();
+    return leg.isWritten()
+        ? Finding.of(
+            TravelFinding.EDITION_WRITTEN,
+            last.name(),
+            last.validTo(),
+            leg.typed.writtenReference())
+        : Finding.of(TravelFinding.EDITION_PAST, last.name(), last.validTo());
+  }
+
+  private Person person(InputRow<Traveller> row) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    List<Leg> own = new ArrayList<>();
+    if (row.value().flights() == null) {
+      own.addAll(legs);
+    } else {
+      List<String> names = names(row.value().flights());
+      if (names.isEmpty()) {
+        findings.add(Finding.of(TravelFinding.TRAVELLER_FLIGHT, row.value().flights()));
+      }
+      for (String name : names) {
+        Leg leg = byName.get(Identity.of(name));
+        if (leg == null) {
+          findings.add(Finding.of(TravelFinding.TRAVELLER_FLIGHT, name));
+        } else if (own.stream().noneMatch(o -> o.row == leg.row)) {
+          own.add(leg);
+        }
+      }
+    }
+    own.sort(Comparator.comparing(this::order));
+    Person person =
+        new Person(row.number(), Identity.of(row.value().traveller()), row.value(), own, findings);
+    own.forEach(leg -> owned(person, leg));
+    return person;
+  }
+
+  /** What a traveller has of one's own may be too much by itself. */
+  private static void owned(Person person, Leg leg) {
+    int banks = person.ownBanks();
+    int spares = person.ownSpares() + (leg.edition.banksAreSpares() ? banks : 0);
+    over(person, TravelFinding.OVER_BANKS, banks, leg.banks(), leg);
+    over(person, TravelFinding.OVER_SPARES, spares, leg.spares(), leg);
+    over(person, TravelFinding.OVER_DEVICES, person.ownDevices(), leg.edition.devices(), leg);
+  }
+
+  private static void over(Person person, TravelFinding key, int pieces, int most, Leg leg) {
+    if (pieces > most) {
+      person.findings.add(Finding.of(key, pieces, most, leg.name()));
+    }
+  }
+
+  /** The place of a flight in the order of the trip. */
+  int order(Leg leg) {
+    return order.get(leg.row);
+  }
+
+  /** The flight of a name; null for none. */
+  Leg leg(String name) {
+    return byName.get(Identity.of(name));
+  }
+
+  /** Names in one cell, with ; or , between them. */
+  static List<String> names(String cell) {
+    return cell == null
+        ? List.of()
+        : Arrays.stream(cell.split("[;,]"))
+            .map(String::strip)
+            .filter(n -> !Identity.of(n).isEmpty())
+            .toList();
+  }
+}

@@ -1,0 +1,717 @@
+package org.setpower.plan.travel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.setpower.plan.travel.TravelSamples.add;
+import static org.setpower.plan.travel.TravelSamples.answer;
+import static org.setpower.plan.travel.TravelSamples.day;
+import static org.setpower.plan.travel.TravelSamples.decide;
+import static org.setpower.plan.travel.TravelSamples.flight;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Random;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.EnglishMessages;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.RandomTables;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Verdict;
+
+/** What stands on the papers, and what never does. */
+class TravelPapersTest {
+  private static final String TODAY = "2026-06-01";
+  private static final EnglishMessages ENGLISH = new EnglishMessages();
+
+  /** Random trips, most of whose rows are in order. */
+  private static Ranges random(int seed) {
+    Ranges ranges =
+        new RandomTables(TravelPlan.MODEL, TravelPapersTest::values, new Random(seed))
+            .valid(1 + seed % 8);
+    for (String table : List.of("flights", "travellers", "batteries")) {
+      Set<Object> once = new HashSet<>();
+      String key =
+          TravelPlan.MODEL.inputs().stream()
+              .filter(t -> t.key().equals(table))
+              .findFirst()
+              .orElseThrow()
+              .columns()
+              .get(0)
+              .key();
+      ranges.rows(table).removeIf(r -> !once.add(r.get(key)));
+    }
+    if (seed % 3 > 0) {
+      ranges.rows("packing").clear();
+    }
+    if (seed % 5 > 0) {
+      ranges.rows("flights").forEach(r -> r.put("date", 46_170.0));
+      ranges.rows("answers").forEach(r -> r.put("date", 46_170.0));
+      ranges.rows("travellers").forEach(r -> r.put("flights", ""));
+      ranges.rows("project").forEach(r -> r.put("handOver", 46_165.0));
+    }
+    return ranges;
+  }
+
+  private static List<Object> values(InputColumn column) {
+    return switch (column.path()) {
+      case "batteries.register" -> List.of("", "keep");
+      case "batteries.terminals", "batteries.un383" -> List.of("yes");
+      case "batteries.carried" -> List.of("spare", "spare", "in equipment", "power bank");
+      case "answers.carrier", "flights.carrier" -> List.of("Salt Air");
+      case "answers.flight", "flights.flight" -> List.of("F1", "F2");
+      case "answers.travellers", "answers.answered" -> List.of("");
+      case "travellers.ownBanks", "travellers.ownSpares", "travellers.ownDevices" ->
+          List.of("", 1.0);
+      default -> TravelSamples.values(column);
+    };
+  }
+
+  private static int sum(List<Integer> pieces) {
+    return pieces.stream().mapToInt(Integer::intValue).sum();
+  }
+
+  @Test
+  void papers_agree_with_the_verdicts() {
+    int carried = 0;
+    int shipped = 0;
+    for (int seed = 0; seed < 1000; seed++) {
+      PlanResult result = random(seed).calculate();
+      List<TravelResults.LineRow> fit =
+          result.rows(TravelResults.LINES).stream()
+              .filter(l -> l.verdict() != Verdict.STOP)
+              .toList();
+      assertThat(
+              result.rows(TravelPapers.CARDS).stream()
+                  .map(c -> c.traveller() + "|" + c.battery() + "|" + c.pieces()))
+          .as("seed %s", seed)
+          .containsExactlyInAnyOrderElementsOf(
+              fit.stream().map(l -> l.traveller() + "|" + l.battery() + "|" + l.pieces()).toList());
+      TravelResults.Summary summary = result.rows(TravelResults.SUMMARY).get(0);
+      assertThat(summary.carried())
+          .isEqualTo(sum(fit.stream().map(TravelResults.LineRow::pieces).toList()));
+      assertThat(
+              sum(
+                  result.rows(TravelPapers.FREIGHT).stream()
+                      .map(TravelPapers.FreightRow::pieces)
+                      .toList()))
+          .isEqualTo(summary.freight());
+      assertThat(
+              sum(
+                  result.rows(TravelPapers.ROAD).stream()
+                      .map(TravelPapers.RoadRow::pieces)
+                      .toList()))
+          .isEqualTo(summary.road());
+      assertThat(
+              summary.carried()
+                  + summary.freight()
+                  + summary.road()
+                  + summary.stay()
+                  + summary.held())
+          .as("seed %s", seed)
+          .isGreaterThanOrEqualTo(summary.pieces());
+      assertWithheld(result);
+      assertStopped(result);
+      carried += summary.carried();
+      shipped += summary.freight() + summary.road();
+    }
+    assertThat(carried).isGreaterThan(300);
+    assertThat(shipped).isGreaterThan(300);
+  }
+
+  private static void assertWithheld(PlanResult result) {
+    int stopped =
+        (int)
+            result.rows(TravelResults.BATTERIES).stream()
+                .filter(Objects::nonNull)
+                .filter(b -> b.verdict() == Verdict.STOP)
+                .count();
+    int lines =
+        (int)
+            result.rows(TravelResults.LINES).stream()
+                .filter(l -> l.verdict() == Verdict.STOP)
+                .count();
+    List<TravelResults.RestRow> rest =
+        result.rows(TravelResults.REST).stream().filter(r -> r.verdict() == Verdict.STOP).toList();
+    int air = (int) rest.stream().filter(r -> r.way().isAir()).count();
+    int road = (int) rest.stream().filter(r -> r.way() == Onward.ROAD).count();
+    assertThat(result.rows(TravelPapers.PAPERS))
+        .extracting(TravelPapers.PaperRow::withheld)
+        .containsExactly(lines + stopped, lines + stopped, air + stopped, road + stopped);
+    assertThat(result.rows(TravelPapers.PAPERS))
+        .allMatch(
+            p ->
+                p.withheld() == 0 || p.notes().contains(TravelStatement.WITHHELD.of(p.withheld())));
+  }
+
+  /** No battery that stops is named on any paper. */
+  private static void assertStopped(PlanResult result) {
+    Set<String> onPapers = new HashSet<>();
+    result.rows(TravelPapers.CARDS).forEach(r -> onPapers.add(r.battery()));
+    result.rows(TravelPapers.FREIGHT).forEach(r -> onPapers.add(r.battery()));
+    result.rows(TravelPapers.ROAD).forEach(r -> onPapers.add(r.battery()));
+    for (TravelResults.BatteryResult battery : result.rows(TravelResults.BATTERIES)) {
+      if (battery != null && battery.verdict() == Verdict.STOP) {
+        assertThat(battery.carriedPieces() + battery.freightPieces() + battery.roadPieces())
+            .isZero();
+      }
+    }
+    assertThat(onPapers.size())
+        .isLessThanOrEqualTo(
+            (int)
+                result.rows(TravelResults.BATTERIES).stream()
+                    .filter(b -> b != null && b.verdict() != Verdict.STOP)
+                    .count());
+  }
+
+  /** Written from the rules, not from the model: nobody has more than the law and the answers. */
+  @Test
+  void a_proposal_is_legal_on_every_flight() {
+    int people = 0;
+    for (int seed = 0; seed < 1000; seed++) {
+      Ranges trip = random(seed);
+      trip.rows("packing").clear();
+      trip.rows("flights").forEach(r -> r.put("rules", "ICAO"));
+      trip.rows("flights").forEach(r -> r.put("date", 46_170.0));
+      Map<Object, Map<String, Object>> batteries = new HashMap<>();
+      trip.rows("batteries").forEach(b -> batteries.put(b.get("battery"), b));
+      Map<String, int[]> counts = new HashMap<>();
+      PlanResult result = trip.calculate();
+      for (TravelPapers.CardRow card : result.rows(TravelPapers.CARDS)) {
+        int[] n = counts.computeIfAbsent(card.traveller(), k -> new int[4]);
+        String chemistry =
+            Objects.toString(batteries.get(card.battery()).get("chemistry"), "Li-ion");
+        boolean bank = card.carried().word().equals("power bank");
+        boolean spare = card.carried().word().equals("spare");
+        boolean ion = Set.of("Li-ion", "LFP", "").contains(chemistry);
+        n[0] += spare ? card.pieces() : 0;
+        n[1] += bank ? card.pieces() : 0;
+        n[2] += spare && ion && card.energy() > 100 ? card.pieces() : 0;
+        n[3] += !spare && !bank && ion ? card.pieces() : 0;
+        assertThat(!ion || card.energy() <= 160).as("seed %s", seed).isTrue();
+        if (ion && card.energy() > 100) {
+          assertThat(keys(card.notes()))
+              .as("seed %s", seed)
+              .containsAnyOf(TravelStatement.ANSWER, TravelStatement.ANSWER_UNDATED);
+        }
+      }
+      for (int[] n : counts.values()) {
+        people++;
+        assertThat(n[0]).as("seed %s spares", seed).isLessThanOrEqualTo(20);
+        assertThat(n[1]).as("seed %s banks", seed).isLessThanOrEqualTo(2);
+        assertThat(n[2]).as("seed %s over 100 Wh", seed).isLessThanOrEqualTo(2);
+        assertThat(n[3]).as("seed %s devices", seed).isLessThanOrEqualTo(15);
+      }
+      assertThat(result.rows(TravelResults.LINES))
+          .as("seed %s", seed)
+          .allMatch(
+              l -> keys(l.reasons()).stream().noneMatch(k -> k.key().startsWith("travel.over")));
+    }
+    assertThat(people).isGreaterThan(200);
+  }
+
+  private static List<FindingKey> keys(List<Finding> findings) {
+    return findings.stream().map(Finding::key).toList();
+  }
+
+  /** One more spare in a decided line never makes a stop vanish. */
+  @Test
+  void one_more_spare_never_makes_a_stop_vanish() {
+    int stops = 0;
+    for (int seed = 0; seed < 1000; seed++) {
+      Ranges trip = random(seed * 3);
+      if (trip.rows("packing").isEmpty() || trip.rows("batteries").isEmpty()) {
+        continue;
+      }
+      trip.rows("packing").forEach(r -> r.put("decided", "yes"));
+      Ranges more = trip.copy();
+      Map<String, Object> line = more.rows("packing").get(0);
+      if (line.get("pieces") instanceof Double pieces) {
+        line.put("pieces", pieces + 1);
+      }
+      Set<String> before = stopped(trip.calculate());
+      assertThat(stopped(more.calculate())).as("seed %s", seed * 3).containsAll(before);
+      stops += before.size();
+    }
+    assertThat(stops).isGreaterThan(100);
+  }
+
+  /** Names of decided lines, travellers and batteries that stop. */
+  private static Set<String> stopped(PlanResult result) {
+    Set<String> stopped =
+        result.rows(TravelResults.LINES).stream()
+            .filter(l -> l.decided() && l.verdict() == Verdict.STOP)
+            .map(l -> l.traveller() + "|" + l.battery())
+            .collect(Collectors.toSet());
+    List<TravelResults.BatteryResult> rows = result.rows(TravelResults.BATTERIES);
+    IntStream.range(0, rows.size())
+        .filter(i -> rows.get(i) != null && rows.get(i).verdict() == Verdict.STOP)
+        .forEach(i -> stopped.add("battery " + i));
+    return stopped;
+  }
+
+  // what papers say
+
+  /**
+   * A paper states what was written or ticked; whether a thing may be carried, others decide. The
+   * words are those of the design of the sheet.
+   */
+  @Test
+  void no_paper_says_that_anything_is_allowed() {
+    Pattern never =
+        Pattern.compile(
+            "\\b(allowed|compliant|complies|permitted|approved|legal|safe|certified|signature"
+                + "|signed|guarantee\\w*|airlines? agreed)\\b",
+            Pattern.CASE_INSENSITIVE);
+    List<String> texts = new ArrayList<>();
+    for (TravelStatement statement : TravelStatement.values()) {
+      Object[] arguments = new Object[5];
+      Arrays.fill(arguments, 1.0);
+      texts.add(ENGLISH.sentence(Finding.of(statement, arguments), Locale.ENGLISH));
+    }
+    for (Ranges sample : TravelSamples.all()) {
+      PlanResult result = sample.calculate();
+      TravelPlan.MODEL.results().forEach(t -> texts.addAll(words(result.rows(t))));
+    }
+    TravelPlan.MODEL.results().stream()
+        .flatMap(t -> t.columns().stream())
+        .forEach(c -> texts.add(c.heading()));
+    assertThat(texts).hasSizeGreaterThan(300);
+    assertThat(texts).noneMatch(t -> never.matcher(t).find());
+    assertThat(texts.stream().filter(t -> t.contains("Declaration")))
+        .isNotEmpty()
+        .allMatch(t -> t.contains("not a Shipper's Declaration"));
+  }
+
+  /** All texts of rows: cells and sentences of notes. */
+  private static List<String> words(List<? extends Record> rows) {
+    List<String> texts = new ArrayList<>();
+    for (Record row : rows) {
+      if (row == null) {
+        continue;
+      }
+      for (var component : row.getClass().getRecordComponents()) {
+        try {
+          Object cell = component.getAccessor().invoke(row);
+          if (cell instanceof List<?> notes) {
+            notes.forEach(n -> texts.add(ENGLISH.sentence((Finding) n, Locale.ENGLISH)));
+          } else if (cell instanceof String text) {
+            texts.add(text);
+          }
+        } catch (ReflectiveOperationException e) {
+          throw new IllegalStateException(e);
+        }
+      }
+    }
+    return texts;
+  }
+
+  @Test
+  void a_card_says_only_what_was_answered_ticked_or_typed() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 1);
+    assertThat(card(trip).notes()).isEmpty();
+    trip.set("batteries", 1, "terminals", "yes", "user", "gaffer");
+    assertThat(keys(card(trip).notes()))
+        .containsExactly(TravelStatement.TERMINALS, TravelStatement.OWN_WORK);
+    trip.set("batteries", 1, "user", "sound");
+    assertThat(keys(card(trip).notes())).containsExactly(TravelStatement.TERMINALS);
+    trip.set("travellers", 1, "ownBanks", 1);
+    assertThat(keys(card(trip).notes())).contains(TravelStatement.OWN);
+  }
+
+  private static TravelPapers.CardRow card(Ranges trip) {
+    return trip.calculate().rows(TravelPapers.CARDS).get(0);
+  }
+
+  @Test
+  void a_card_names_the_written_answer_of_each_flight() {
+    Ranges trip = add(flight(TODAY), "P150", 150, 2);
+    answer(trip, "P150", 150, 2);
+    String note = ENGLISH.sentences(card(trip).notes(), Locale.ENGLISH);
+    assertThat(note)
+        .isEqualTo("Carrier's written answer for SA 101: 2 a person; mail 17, 21 May 2026.");
+  }
+
+  @Test
+  void an_installed_battery_is_not_called_a_spare() {
+    Ranges trip = add(flight(TODAY), "camera", 98, 1, "carried", "in equipment");
+    assertThat(card(trip).carried().word()).isEqualTo("in equipment");
+  }
+
+  @Test
+  void the_check_in_sheet_has_all_flights_all_types_and_the_law_of_each() {
+    Ranges trip = flight(TODAY);
+    for (int f = 2; f <= 6; f++) {
+      trip.row("flights", "flight", "F" + f, "date", day("2026-06-0" + f), "carrier", "Quay Air");
+      trip.set("flights", f, "rules", f % 2 == 0 ? "US" : "ICAO");
+    }
+    trip.row("travellers", "traveller", "sound");
+    for (int b = 1; b <= 9; b++) {
+      add(trip, "type " + b, 50 + b, 3);
+    }
+    PlanResult result = trip.calculate();
+    List<TravelPapers.CheckInRow> rows = result.rows(TravelPapers.CHECK_IN);
+    assertThat(rows).hasSize(54);
+    assertThat(sum(rows.stream().map(TravelPapers.CheckInRow::pieces).toList())).isEqualTo(6 * 27);
+    assertThat(rows.stream().filter(r -> r.flight().equals("F2")))
+        .allMatch(r -> r.edition().contains("49 CFR"));
+    assertThat(rows.stream().filter(r -> r.flight().equals("F3")))
+        .allMatch(r -> r.edition().contains("Addendum 1"));
+    TravelPapers.PaperRow paper = result.rows(TravelPapers.PAPERS).get(0);
+    assertThat(paper.rows()).isEqualTo(54);
+    assertThat(paper.issued()).isEqualTo("2026-05-22");
+  }
+
+  @Test
+  void cards_for_25_travellers_are_25() {
+    Ranges trip = flight(TODAY);
+    for (int t = 2; t <= 25; t++) {
+      trip.row("travellers", "traveller", "role " + t);
+    }
+    add(trip, "P98", 98, 25);
+    for (int t = 1; t <= 25; t++) {
+      decide(trip, "P98", t == 1 ? "gaffer" : "role " + t, 1);
+    }
+    assertThat(trip.calculate().rows(TravelPapers.CARDS)).hasSize(25);
+  }
+
+  @Test
+  void the_check_in_sheet_has_only_what_is_carried() {
+    Ranges trip = add(add(flight(TODAY), "P98", 98, 1), "P294", 294, 2);
+    assertThat(trip.calculate().rows(TravelPapers.CHECK_IN))
+        .extracting(TravelPapers.CheckInRow::type)
+        .containsExactly("P98");
+  }
+
+  // freight and road
+
+  private static Ranges freight(Object... more) {
+    Ranges trip = flight(TODAY);
+    trip.set("project", 1, "rest", "cargo aircraft", "handOver", day("2026-05-28"));
+    trip.rows("travellers").clear();
+    trip.row("travellers", "traveller", "gaffer", "flights", "SA 101");
+    add(trip, "P294", 294, 9, "kilograms", 2.1, "charge", 0.3);
+    return trip.set("batteries", 1, more);
+  }
+
+  private static TravelPapers.FreightRow freightRow(Ranges trip) {
+    return trip.calculate().rows(TravelPapers.FREIGHT).get(0);
+  }
+
+  /** PI 965 Section IA: over 100 Wh; 35 kg a package, from memory; 30 % (HM-224I). */
+  @Test
+  void freight_papers_name_number_instruction_section_packages_and_limits() {
+    TravelPapers.FreightRow row = freightRow(freight());
+    assertThat(List.of(row.un(), row.instruction(), row.section()))
+        .containsExactly("UN 3480", "PI 965", "IA");
+    assertThat(row.aircraft()).isEqualTo(Onward.CARGO_AIRCRAFT);
+    assertThat(row.weight()).isEqualTo(18.9);
+    assertThat(row.maxPackage()).isEqualTo(35);
+    assertThat(row.packages()).isEqualTo(1);
+    assertThat(row.maxCharge()).isEqualTo(0.3);
+    assertThat(row.binds()).isTrue();
+    assertThat(row.labels()).contains("cargo aircraft only");
+    assertThat(keys(row.notes())).containsExactly(TravelStatement.CONFIRM);
+    List<Finding> notes = freight().calculate().rows(TravelPapers.PAPERS).get(2).notes();
+    assertThat(keys(notes)).contains(TravelStatement.FREIGHT_DATA, TravelStatement.CONTACT);
+  }
+
+  /** PI 965 Section IB: cells up to 20 Wh and batteries up to 100 Wh; 10 kg a package. */
+  @ParameterizedTest
+  @CsvSource({"12,IB,10,2", "4,IA,35,1", ",IA,35,1"})
+  void section_ib_only_for_small_cells(Double cells, String section, double most, int packages) {
+    Ranges trip = freight("battery", "P98", "energy", 98, "quantity", 20, "kilograms", 0.75);
+    trip.rows("flights").get(0).put("date", day("2026-06-01"));
+    trip.rows("travellers").clear();
+    if (cells != null) {
+      trip.set("batteries", 1, "cells", cells);
+    }
+    TravelPapers.FreightRow row = freightRow(trip);
+    assertThat(row.section()).isEqualTo(section);
+    assertThat(row.maxPackage()).isEqualTo(most);
+    assertThat(row.packages()).isEqualTo(packages);
+    assertThat(keys(trip.calculate().rows(TravelResults.REST).get(0).reasons()))
+        .satisfies(
+            k -> assertThat(k.contains(TravelFinding.FREIGHT_NO_CELLS)).isEqualTo(cells == null));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "charge,0.301,FREIGHT_CHARGE",
+    "charge,0.9,FREIGHT_CHARGE",
+    "charge,'',FREIGHT_CHARGE_BLANK",
+    "un383,'',FREIGHT_NO_SUMMARY",
+    "kilograms,'',FREIGHT_NO_WEIGHT",
+    "kilograms,36,FREIGHT_TOO_HEAVY",
+    "rest,passenger aircraft,FREIGHT_PASSENGER"
+  })
+  void a_freight_row_that_is_not_complete_is_withheld(
+      String column, String cell, TravelFinding finding) {
+    Object typed = cell.matches("[\\d.]+") ? (Object) Double.parseDouble(cell) : cell;
+    Ranges trip = freight(column, typed);
+    PlanResult result = trip.calculate();
+    assertThat(keys(result.rows(TravelResults.REST).get(0).reasons())).contains(finding);
+    assertThat(result.rows(TravelPapers.FREIGHT)).isEmpty();
+    assertThat(result.rows(TravelPapers.PAPERS).get(2).withheld()).isEqualTo(1);
+  }
+
+  @Test
+  void un_38_3_no_stops_everywhere_and_30_percent_with_dust_does_not() {
+    assertThat(freight("un383", "no").calculate().rows(TravelResults.BATTERIES).get(0).verdict())
+        .isEqualTo(Verdict.STOP);
+    assertThat(freight("charge", 0.1 + 0.2).calculate().rows(TravelPapers.FREIGHT)).hasSize(1);
+  }
+
+  /** P294 at 90 %: 60 % of 294 Wh are 176.4 Wh to take out of each. */
+  @Test
+  void what_must_be_discharged_is_said() {
+    Ranges trip = freight("charge", 0.9);
+    assertThat(trip.calculate().rows(TravelResults.REST).get(0).discharge()).isEqualTo(176.4);
+    trip.set("batteries", 1, "charge", "");
+    assertThat(trip.calculate().rows(TravelResults.REST).get(0).discharge()).isEqualTo(205.8);
+  }
+
+  /** IATA DGR 67th edition 2026: 30 % mandatory with equipment over 2.7 Wh from 1 January 2026. */
+  @ParameterizedTest
+  @CsvSource({
+    "2025-12-31,with equipment,false",
+    "2026-01-01,with equipment,true",
+    "2026-01-01,in equipment,false",
+    "2026-12-31,alone,true"
+  })
+  void the_state_of_charge_binds_by_date_and_packing(String date, String packed, boolean binds) {
+    Ranges trip = freight("packed", packed);
+    trip.set("project", 1, "handOver", day(date));
+    assertThat(freightRow(trip).binds()).isEqualTo(binds);
+    PlanResult full = trip.set("batteries", 1, "charge", 1).calculate();
+    assertThat(full.rows(TravelPapers.FREIGHT)).hasSize(binds ? 0 : 1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2022-03-31", "2027-01-01", "2035-01-01", "''"})
+  void past_the_edition_freight_papers_stop(String date) {
+    Ranges trip = freight();
+    trip.set("project", 1, "handOver", date.isEmpty() ? "" : (Object) day(date));
+    assertThat(trip.calculate().rows(TravelPapers.FREIGHT)).isEmpty();
+    assertThat(trip.calculate().rows(TravelResults.REST).get(0).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  @Test
+  void sodium_ion_is_un_3551_and_to_be_confirmed() {
+    TravelPapers.FreightRow row = freightRow(freight("chemistry", "sodium-ion"));
+    assertThat(row.un()).isEqualTo("UN 3551");
+    assertThat(keys(row.notes())).containsExactly(TravelStatement.CONFIRM);
+    Ranges road = freight("chemistry", "sodium-ion", "rest", "road");
+    assertThat(road.calculate().rows(TravelPapers.ROAD).get(0).un()).isEqualTo("UN 3551");
+  }
+
+  @Test
+  void without_an_emergency_contact_freight_papers_stop() {
+    Ranges trip = freight().set("project", 1, "contact", "");
+    assertThat(trip.calculate().rows(TravelPapers.FREIGHT)).isEmpty();
+  }
+
+  /** ADR 1.1.3.6: 333 kg, 3 points a kg; SP 188 up to 100 Wh with cells up to 20 Wh has none. */
+  @ParameterizedTest
+  @CsvSource({
+    "294,40,8.3,,UN 3480,'',996",
+    "98,40,0.75,12,UN 3480,SP 188,0",
+    "98,40,0.75,4,UN 3480,'',90",
+    "98,40,0.75,,UN 3480,'',90"
+  })
+  void the_road_paper_has_number_provision_and_points(
+      double energy, int pieces, double one, Double cells, String un, String sp, double points) {
+    Ranges trip = freight("energy", energy, "quantity", pieces, "kilograms", one, "rest", "road");
+    trip.rows("travellers").clear();
+    if (cells != null) {
+      trip.set("batteries", 1, "cells", cells);
+    }
+    TravelPapers.RoadRow row = trip.calculate().rows(TravelPapers.ROAD).get(0);
+    assertThat(row.un()).isEqualTo(un);
+    assertThat(row.provision()).isEqualTo(sp);
+    assertThat(row.points()).isEqualTo(points);
+  }
+
+  @Test
+  void over_333_kg_the_road_paper_stops_until_the_transport_office_answers() {
+    Ranges trip = freight("quantity", 34, "kilograms", 9.8, "rest", "road");
+    assertThat(trip.calculate().rows(TravelPapers.ROAD)).isEmpty();
+    trip.set("project", 1, "transport", "note 4");
+    assertThat(trip.calculate().rows(TravelPapers.ROAD)).hasSize(1);
+    assertThat(keys(trip.calculate().rows(TravelPapers.PAPERS).get(3).notes()))
+        .contains(TravelStatement.TRANSPORT);
+    trip.set("project", 1, "transport", "").set("batteries", 1, "kilograms", 9.79);
+    assertThat(trip.calculate().rows(TravelPapers.ROAD)).hasSize(1);
+  }
+
+  @Test
+  void a_damaged_battery_is_pointed_to_sp_376_and_listed_nowhere() {
+    Ranges trip = freight("rest", "road", "condition", "dropped");
+    PlanResult result = trip.calculate();
+    assertThat(result.rows(TravelPapers.ROAD)).isEmpty();
+    assertThat(result.rows(TravelPapers.PAPERS).get(3).notes())
+        .contains(TravelStatement.DAMAGED_ROAD.of(1));
+  }
+
+  // the invented production
+
+  /** Five travellers, three flights, 40 batteries, at most 60 typed cells. */
+  @Test
+  void the_invented_production_types_at_most_60_cells() {
+    Ranges trip = TravelSamples.scenario();
+    int typed =
+        TravelPlan.MODEL.inputs().stream()
+            .flatMap(t -> trip.rows(t.key()).stream())
+            .mapToInt(Map::size)
+            .sum();
+    assertThat(trip.rows("travellers")).hasSize(5);
+    assertThat(trip.rows("flights")).hasSize(3);
+    assertThat(typed).isLessThanOrEqualTo(60);
+    PlanResult result = trip.calculate();
+    TravelResults.Summary summary = result.rows(TravelResults.SUMMARY).get(0);
+    assertThat(summary.pieces()).isEqualTo(40);
+    assertThat(summary.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(summary.carried()).isEqualTo(30);
+    assertThat(summary.over()).isEqualTo(5);
+    assertThat(summary.road()).isEqualTo(10);
+    assertThat(result.rows(TravelPapers.PAPERS)).allMatch(p -> p.withheld() == 0);
+    assertThat(
+            result.rows(TravelPapers.CARDS).stream()
+                .map(TravelPapers.CardRow::traveller)
+                .distinct())
+        .hasSize(5);
+  }
+
+  /** The first carrier writes two of 150 Wh each, the second one: four travellers take four. */
+  @Test
+  void four_travellers_take_four_and_four_go_by_road() {
+    Ranges trip = TravelSamples.scenario();
+    trip.rows("travellers").remove(4);
+    trip.set("batteries", 2, "quantity", 8, "kilograms", 1.1, "un383", "yes");
+    TravelResults.BatteryResult p150 = trip.calculate().rows(TravelResults.BATTERIES).get(1);
+    assertThat(p150.carriedPieces()).isEqualTo(4);
+    assertThat(p150.roadPieces()).isEqualTo(4);
+    trip.rows("answers").remove(1);
+    p150 = trip.calculate().rows(TravelResults.BATTERIES).get(1);
+    assertThat(p150.carriedPieces()).isZero();
+    assertThat(p150.verdict()).isEqualTo(Verdict.CHECK);
+  }
+
+  /** One cause is one issue, however many flights and batteries have it. */
+  @Test
+  void one_cause_is_one_issue() {
+    Ranges trip = flight("2027-01-29");
+    for (int b = 1; b <= 20; b++) {
+      add(trip, "P98-" + b, 98, 1, "type", "P98", "un383", "");
+    }
+    List<TravelResults.IssueRow> issues = trip.calculate().rows(TravelResults.ISSUES);
+    assertThat(issues.stream().filter(i -> i.reasons().get(0).key() == TravelFinding.UN383_BLANK))
+        .singleElement()
+        .matches(i -> i.rows() == 20);
+    assertThat(issues).hasSizeLessThanOrEqualTo(3);
+  }
+
+  /** Decided cells win, the rest of a battery is still proposed, and users get their own. */
+  @Test
+  void decided_lines_win_and_users_get_their_own() {
+    Ranges trip = flight(TODAY).row("travellers", "traveller", "sound");
+    add(trip, "P98", 98, 10, "user", "sound", "kilograms", 0.75);
+    decide(trip, "P98", "gaffer", 7);
+    assertThat(trip.calculate().rows(TravelResults.LINES))
+        .extracting(l -> l.traveller() + " " + l.pieces() + " " + l.decided())
+        .containsExactly("gaffer 7 true", "sound 3 false");
+    trip.rows("packing").clear();
+    add(trip, "P97", 97, 5, "user", "gaffer", "kilograms", 0.75);
+    trip.set("batteries", 1, "quantity", 5);
+    assertThat(trip.calculate().rows(TravelResults.LINES))
+        .extracting(l -> l.traveller() + " " + l.battery())
+        .containsExactly("gaffer P97", "sound P98");
+  }
+
+  @Test
+  void a_decided_0_keeps_a_battery_from_a_traveller() {
+    Ranges trip = flight(TODAY).row("travellers", "traveller", "sound");
+    add(trip, "P98", 98, 4);
+    decide(trip, "P98", "gaffer", 0);
+    assertThat(trip.calculate().rows(TravelResults.LINES))
+        .extracting(l -> l.traveller() + " " + l.pieces())
+        .containsExactly("sound 4");
+  }
+
+  /** A decided line that stops keeps its pieces: they are withheld, not sent another way. */
+  @Test
+  void pieces_of_a_decided_line_that_stops_are_held_back() {
+    Ranges trip = add(flight(TODAY), "P294", 294, 3, "kilograms", 2.1);
+    decide(trip, "P294", "gaffer", 2);
+    TravelResults.BatteryResult battery = trip.calculate().rows(TravelResults.BATTERIES).get(0);
+    assertThat(battery.carriedPieces()).isZero();
+    assertThat(battery.heldPieces()).isEqualTo(2);
+    assertThat(battery.roadPieces()).isEqualTo(1);
+  }
+
+  @Test
+  void an_unfinished_row_says_what_is_blank_and_nothing_else() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 1, "condition", "");
+    TravelResults.BatteryResult battery = trip.calculate().rows(TravelResults.BATTERIES).get(0);
+    assertThat(ENGLISH.sentences(battery.reasons(), Locale.ENGLISH))
+        .isEqualTo("Condition is blank. Fill it in.");
+  }
+
+  /** No sentence names a column by its key. */
+  @Test
+  void sentences_name_headings_and_not_keys() {
+    Pattern key = Pattern.compile("\\b[a-z]+[A-Z][a-zA-Z]+\\b|_|\\brules_range\\b");
+    for (Ranges sample : TravelSamples.all()) {
+      for (TravelResults.IssueRow issue : sample.calculate().rows(TravelResults.ISSUES)) {
+        String text = ENGLISH.sentences(issue.reasons(), Locale.ENGLISH);
+        assertThat(key.matcher(text).find()).as(text).isFalse();
+      }
+    }
+  }
+
+  /** A party whose loads nobody proves to be shared best in time: legal, and said. */
+  @Test
+  void a_proposal_that_is_not_proven_says_so() {
+    PlanResult result = TravelSamples.hard().calculate();
+    assertThat(keys(result.rows(TravelResults.PROJECT).get(0).reasons()))
+        .containsExactly(TravelFinding.NOT_PROVEN);
+    assertThat(result.rows(TravelResults.LINES)).allMatch(l -> l.verdict() != Verdict.STOP);
+    assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isEqualTo(89);
+  }
+
+  @Test
+  void the_first_priority_is_carried_first() {
+    Ranges trip = flight(TODAY).set("travellers", 1, "cabinKg", 2.0);
+    add(trip, "P98", 98, 4, "kilograms", 0.75, "priority", 2);
+    add(trip, "P74", 74, 2, "kilograms", 0.7, "priority", 1);
+    assertThat(trip.calculate().rows(TravelResults.LINES))
+        .extracting(l -> l.battery() + " " + l.pieces())
+        .containsExactly("P74 2");
+  }
+
+  @Test
+  void the_last_proposal_changes_as_little_as_it_can() {
+    Ranges trip = flight(TODAY).row("travellers", "traveller", "sound");
+    add(trip, "P98", 98, 4, "kilograms", 0.75);
+    add(trip, "P97", 97, 4, "kilograms", 0.75);
+    for (String[] had : List.of(new String[] {"P98", "gaffer"}, new String[] {"P97", "sound"})) {
+      trip.row("packing", "battery", had[0], "traveller", had[1], "pieces", 4, "decided", "no");
+    }
+    assertThat(trip.calculate().rows(TravelResults.LINES))
+        .extracting(l -> l.traveller() + " " + l.battery() + " " + l.pieces())
+        .containsExactly("gaffer P98 4", "sound P97 4");
+  }
+}

@@ -1,0 +1,191 @@
+package org.setpower.plan.travel.packing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The proposal against trying every way to share, on small random parties. */
+class PartyPackingTest {
+  private static final double[] ENERGIES = {74, 98, 150, 150};
+  private static final double[] WEIGHTS = {0.4, 0.75, 1.1, 0.5};
+
+  private static Party random(Random random) {
+    int people = 1 + random.nextInt(3);
+    int kinds = 1 + random.nextInt(3);
+    List<Party.Item> items = new ArrayList<>();
+    for (int i = 0; i < kinds; i++) {
+      int kind = random.nextInt(ENERGIES.length);
+      items.add(
+          new Party.Item(
+              1 + random.nextInt(people == 3 && kinds == 3 ? 3 : 4),
+              ENERGIES[kind],
+              1 + random.nextInt(3) * 4,
+              ENERGIES[kind] > 100,
+              random.nextInt(5) == 0 ? 0 : WEIGHTS[kind],
+              WEIGHTS[kind],
+              random.nextInt(people + 1) - 1,
+              random.ints(people, 0, 5).toArray(),
+              random.ints(people, 0, 3).map(n -> n * random.nextInt(2)).toArray()));
+    }
+    List<Party.Limit> limits = new ArrayList<>();
+    for (int t = 0; t < people; t++) {
+      for (int k = random.nextInt(3); k > 0; k--) {
+        boolean[] of = new boolean[kinds];
+        for (int i = 0; i < kinds; i++) {
+          of[i] = random.nextBoolean();
+        }
+        limits.add(new Party.Limit(t, of, random.nextInt(5)));
+      }
+    }
+    double[] room = new double[people];
+    double[] load = new double[people];
+    for (int t = 0; t < people; t++) {
+      room[t] = random.nextBoolean() ? Double.POSITIVE_INFINITY : random.nextInt(8) / 2.0;
+      load[t] = random.nextInt(3) / 2.0;
+    }
+    return new Party(items, limits, room, load);
+  }
+
+  /** What each aim reaches, greater is better; null if a limit is broken. */
+  private static double[] reached(Party party, int[][] pieces) {
+    double[] reached = new double[13];
+    double[] kilograms = new double[party.travellers()];
+    double[] loads = party.load().clone();
+    for (int i = 0; i < pieces.length; i++) {
+      Party.Item item = party.items().get(i);
+      int sum = 0;
+      for (int t = 0; t < pieces[i].length; t++) {
+        int n = pieces[i][t];
+        if (n < 0 || n > item.caps()[t]) {
+          return null;
+        }
+        sum += n;
+        kilograms[t] += n * item.limitKilograms();
+        loads[t] += n * item.balanceKilograms();
+        reached[item.priority()] += n * item.wattHours();
+        reached[10] -= item.over() ? n : 0;
+        reached[12] -= Math.abs(n - item.last()[t]);
+      }
+      if (sum > item.count()) {
+        return null;
+      }
+    }
+    for (int t = 0; t < kilograms.length; t++) {
+      if (kilograms[t] > party.room()[t] + 1e-9) {
+        return null;
+      }
+    }
+    for (Party.Limit limit : party.limits()) {
+      int sum = 0;
+      for (int i = 0; i < pieces.length; i++) {
+        sum += limit.items()[i] ? pieces[i][limit.traveller()] : 0;
+      }
+      if (sum > limit.most()) {
+        return null;
+      }
+    }
+    double[] all = Arrays.copyOf(reached, 14);
+    all[13] = all[12];
+    all[12] = 0;
+    for (int i = 0; i < pieces.length; i++) {
+      int user = party.items().get(i).user();
+      all[12] += user >= 0 ? pieces[i][user] : 0;
+    }
+    all[11] = -Arrays.stream(loads).max().orElse(0);
+    return all;
+  }
+
+  private static int compare(double[] one, double[] other) {
+    for (int i = 0; i < one.length; i++) {
+      if (Math.abs(one[i] - other[i]) > 1e-6) {
+        return Double.compare(one[i], other[i]);
+      }
+    }
+    return 0;
+  }
+
+  private static double[] byTrying(Party party, int cell, int[][] pieces, double[] best) {
+    int people = party.travellers();
+    if (cell == party.items().size() * people) {
+      double[] reached = reached(party, pieces);
+      return reached != null && (best == null || compare(reached, best) > 0) ? reached : best;
+    }
+    double[] found = best;
+    int i = cell / people;
+    int t = cell % people;
+    int left = party.items().get(i).count();
+    for (int k = 0; k < t; k++) {
+      left -= pieces[i][k];
+    }
+    for (int n = Math.min(left, party.items().get(i).caps()[t]); n >= 0; n--) {
+      pieces[i][t] = n;
+      found = byTrying(party, cell + 1, pieces, found);
+    }
+    pieces[i][t] = 0;
+    return found;
+  }
+
+  @Test
+  void no_other_way_to_share_reaches_more() {
+    for (int seed = 0; seed < 800; seed++) {
+      Party party = random(new Random(seed));
+      double[] best = byTrying(party, 0, new int[party.items().size()][party.travellers()], null);
+      PartyPacking.Proposal proposal = PartyPacking.of(party);
+      double[] reached = reached(party, proposal.pieces());
+      assertThat(proposal.proven()).as("seed %s", seed).isTrue();
+      assertThat(reached).as("seed %s", seed).isNotNull();
+      assertThat(compare(reached, best))
+          .as("seed %s: %s, best %s", seed, Arrays.toString(reached), Arrays.toString(best))
+          .isZero();
+      assertThat(PartyPacking.of(party).pieces()).isDeepEqualTo(proposal.pieces());
+    }
+  }
+
+  /** A party far larger than a film crew: an answer within the limit, whether proven or not. */
+  @Test
+  void a_large_party_is_answered_in_bounded_time() {
+    Random random = new Random(7);
+    int people = 12;
+    List<Party.Item> items = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      items.add(
+          new Party.Item(
+              1 + random.nextInt(9),
+              50 + random.nextInt(110),
+              1 + random.nextInt(9),
+              i % 3 == 0,
+              0.3 + random.nextInt(100) / 100.0,
+              0.3 + random.nextInt(100) / 100.0,
+              random.nextInt(people),
+              random.ints(people, 0, 9).toArray(),
+              random.ints(people, 0, 3).toArray()));
+    }
+    List<Party.Limit> limits = new ArrayList<>();
+    for (int t = 0; t < people; t++) {
+      boolean[] of = new boolean[items.size()];
+      for (int i = 0; i < of.length; i++) {
+        of[i] = i % 3 == 0;
+      }
+      limits.add(new Party.Limit(t, of, 2));
+    }
+    double[] room = new double[people];
+    Arrays.fill(room, 6);
+    Party party = new Party(items, limits, room, new double[people]);
+    long start = System.nanoTime();
+    PartyPacking.Proposal proposal = PartyPacking.of(party);
+    assertThat(System.nanoTime() - start).isLessThan(5_000_000_000L);
+    assertThat(reached(party, proposal.pieces())).isNotNull();
+  }
+
+  @Test
+  void without_work_the_answer_is_not_said_to_be_proven() {
+    Party party = random(new Random(3));
+    PartyPacking.Proposal proposal = PartyPacking.of(party, 0);
+    assertThat(proposal.proven()).isFalse();
+    assertThat(reached(party, proposal.pieces())).isNotNull();
+  }
+}
