@@ -879,6 +879,7 @@ final class LightingSamples {
       case "item" -> List.of("lamp", "heater", "motor");
       case "watts" -> List.of(150.0, 1600.0, 9000.0);
       case "quantity" -> List.of(1.0, 2.0, 7.0);
+      case "altitude" -> List.of(5.0, 900.0, 3500.0);
       case "kva" -> List.of(20.0, 50.0, 100.0);
       default -> List.of();
     };
