@@ -249,6 +249,8 @@ class LightingSafetyTest {
         .containsExactly("outlet.rcdSelectivity");
     assertThat(keys(outlet(quay().set("supplies", 1, "rcd", 30), 1).reasons()))
         .containsExactly("outlet.rcdSelectivity");
+    Ranges twins = quay().set("outlets", 1, "sharing", 2).set("supplies", 1, "rcdType", "A");
+    assertThat(keys(outlet(twins, 1).reasons())).containsExactly("outlet.rcdSelectivity");
   }
 
   @Test

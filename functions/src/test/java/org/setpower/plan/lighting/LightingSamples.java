@@ -230,7 +230,9 @@ final class LightingSamples {
                 "curve",
                 "C",
                 "rcd",
-                "upstream")
+                "100",
+                "rcdType",
+                "S")
             .row(
                 "outlets",
                 "distro",

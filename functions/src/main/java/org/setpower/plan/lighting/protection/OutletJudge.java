@@ -150,23 +150,29 @@ public final class OutletJudge {
 
   private void rcd(int row, Node outlet, List<Finding> findings) {
     double breaker = outlet.protectingBreaker();
-    List<Node.Rcd> chain = outlet.path().stream().map(Node::rcd).filter(Node.Rcd::isThere).toList();
-    boolean fine = chain.stream().anyMatch(r -> r.milliamps() <= RCD_MILLIAMPS);
+    List<Node> chain = outlet.path().stream().filter(n -> n.rcd().isThere()).toList();
+    // outlets that share a breaker share its RCD
+    boolean own =
+        !chain.isEmpty()
+            && chain.get(0).kind() != Node.Kind.SUPPLY
+            && chain.get(0).row() == row;
+    boolean fine = chain.stream().anyMatch(n -> n.rcd().milliamps() <= RCD_MILLIAMPS);
     if (breaker <= RCD_BREAKER && !fine) {
-      boolean said = network.isRcdUpstream(row) || network.isRcdNone(row) || outlet.rcd().isThere();
+      boolean said = network.isRcdUpstream(row) || network.isRcdNone(row) || own;
       boolean us = settings.units() == MeasureSystem.US || settings.rule() == RatingRule.NEC;
       findings.add(
           said && !us
               ? Finding.of(LightingFinding.RCD_NONE, breaker)
               : Finding.of(LightingFinding.RCD_OPEN));
     }
-    if (outlet.rcd().isThere() && chain.size() > 1) {
-      Node.Rcd upstream = chain.get(1);
-      if (upstream.milliamps() < SELECTIVE * outlet.rcd().milliamps()
+    if (own && chain.size() > 1) {
+      Node.Rcd device = chain.get(0).rcd();
+      Node.Rcd upstream = chain.get(1).rcd();
+      if (upstream.milliamps() < SELECTIVE * device.milliamps()
           || upstream.type() != RcdType.S) {
         findings.add(
             Finding.of(
-                LightingFinding.RCD_SELECTIVITY, upstream.milliamps(), outlet.rcd().milliamps()));
+                LightingFinding.RCD_SELECTIVITY, upstream.milliamps(), device.milliamps()));
       }
     }
   }
