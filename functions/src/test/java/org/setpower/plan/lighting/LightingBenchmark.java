@@ -76,34 +76,96 @@ public final class LightingBenchmark {
         Ranges.of(LightingModel.MODEL)
             .row("project", "units", "metric", "rule", "VDE 0298-4", "installation", "free");
     for (int d = 0; d < 6; d++) {
-      plan.row("days", "date", LightingSamples.day("2027-02-01") + d, "call",
-          LightingSamples.clock(7, 0), "wrap", LightingSamples.clock(18 + d % 3, 0), "warmest", 9);
+      plan.row(
+          "days",
+          "date",
+          LightingSamples.day("2027-02-01") + d,
+          "call",
+          LightingSamples.clock(7, 0),
+          "wrap",
+          LightingSamples.clock(18 + d % 3, 0),
+          "warmest",
+          9);
     }
     for (int s = 0; s < 4; s++) {
-      plan.row("supplies", "name", "S" + s, "type", "utility", "system", "3PH", "volts", 400,
-          "breaker", 250, "curve", "C", "zs", 0.1, "rcd", 300, "rcdType", "S");
+      plan.row(
+          "supplies",
+          "name",
+          "S" + s,
+          "type",
+          "utility",
+          "system",
+          "3PH",
+          "volts",
+          400,
+          "breaker",
+          250,
+          "curve",
+          "C",
+          "zs",
+          0.1,
+          "rcd",
+          300,
+          "rcdType",
+          "S");
       for (int d = 0; d < 9; d++) {
         String name = "D" + s + d;
         plan.row("supplies", "name", name, "type", "distro", "breaker", 63, "curve", "C");
-        plan.row("outlets", "distro", name, "numbers", "1-12", "connector",
-            "IEC 60309 16 A 3-pin", "legs", "in turn", "breaker", "16", "curve", "C", "rcd", "30");
-        plan.row("runs", "to", name, "from", "S" + s, "length", 30 + d, "size", "5G16", "type",
+        plan.row(
+            "outlets",
+            "distro",
+            name,
+            "numbers",
+            "1-12",
+            "connector",
+            "IEC 60309 16 A 3-pin",
+            "legs",
+            "in turn",
+            "breaker",
+            "16",
+            "curve",
+            "C",
+            "rcd",
+            "30");
+        plan.row(
+            "runs", "to", name, "from", "S" + s, "length", 30 + d, "size", "5G16", "type",
             "rubber");
       }
     }
     for (int i = 0; i < 64; i++) {
-      plan.row("runs", "to", "T" + i, "from", "D" + i % 4 + i % 9 + "-" + (1 + i % 12), "length",
-          10 + i % 30, "size", "3G2.5", "type", "rubber");
+      plan.row(
+          "runs",
+          "to",
+          "T" + i,
+          "from",
+          "D" + i % 4 + i % 9 + "-" + (1 + i % 12),
+          "length",
+          10 + i % 30,
+          "size",
+          "3G2.5",
+          "type",
+          "rubber");
     }
     for (int e = 0; e < 20; e++) {
-      plan.row("equipment", "item", "E" + e, "watts", 50 + 40 * e, "powerFactor", 0.95,
-          "harmonic", 0.1);
+      plan.row(
+          "equipment", "item", "E" + e, "watts", 50 + 40 * e, "powerFactor", 0.95, "harmonic", 0.1);
     }
     for (int i = 0; i < 200; i++) {
       String place = i % 3 == 0 ? "T" + i % 64 : "D" + i % 4 + i % 9 + "-" + (1 + i % 12);
-      plan.row("loads", "item", "E" + i % 20, "place", place, "quantity", 1 + i % 2, "from",
-          LightingSamples.clock(6 + i % 9, 15 * (i % 4)), "to", LightingSamples.clock(16 + i % 5, 0),
-          "fromDay", LightingSamples.day("2027-02-01") + i % 3);
+      plan.row(
+          "loads",
+          "item",
+          "E" + i % 20,
+          "place",
+          place,
+          "quantity",
+          1 + i % 2,
+          "from",
+          LightingSamples.clock(6 + i % 9, 15 * (i % 4)),
+          "to",
+          LightingSamples.clock(16 + i % 5, 0),
+          "fromDay",
+          LightingSamples.day("2027-02-01") + i % 3);
     }
     return plan;
   }

@@ -121,7 +121,8 @@ public final class Flows {
       }
     }
     return IntStream.range(0, count)
-        .filter(i -> flows[i] || existing[i] > 0 || network.nodes().get(i).kind() == Node.Kind.SUPPLY)
+        .filter(
+            i -> flows[i] || existing[i] > 0 || network.nodes().get(i).kind() == Node.Kind.SUPPLY)
         .toArray();
   }
 
@@ -138,8 +139,7 @@ public final class Flows {
     for (int node : used) {
       for (int leg = 0; leg < LEGS; leg++) {
         boolean there = (legs[node] >> leg & 1) == 1;
-        amps[node * LEGS + leg] =
-            there ? LegCurrents.amps(sums, node, leg) + existing[node] : 0;
+        amps[node * LEGS + leg] = there ? LegCurrents.amps(sums, node, leg) + existing[node] : 0;
       }
     }
     for (int node : used) {

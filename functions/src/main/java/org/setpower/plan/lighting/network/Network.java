@@ -33,6 +33,7 @@ public final class Network {
   private final Map<Integer, Supply> supplies = new HashMap<>();
   private final Map<Integer, Node> runNodes = new LinkedHashMap<>();
   private final Map<Integer, Run> runs = new HashMap<>();
+  private final Map<String, Integer> runsTo = new HashMap<>();
   private final Map<String, Node> suppliesByName = new HashMap<>();
   private final Map<String, Node> places = new HashMap<>();
   private final OutletTable outlets = new OutletTable(suppliesByName, places);
@@ -90,6 +91,7 @@ public final class Network {
     runNodes.put(row.number(), node);
     runs.put(row.number(), row.value());
     runFindings.put(row.number(), new ArrayList<>());
+    runsTo.merge(Identity.of(name), 1, Integer::sum);
     Node supply = suppliesByName.get(Identity.of(name));
     if (!name.isEmpty() && supply == null) {
       Node other = places.putIfAbsent(Identity.of(name), node);
@@ -115,11 +117,7 @@ public final class Network {
       }
     }
     Node distro = suppliesByName.get(Identity.of(row.value().to()));
-    long same =
-        runs.values().stream()
-            .filter(r -> r.to() != null)
-            .filter(r -> Identity.of(r.to()).equals(Identity.of(row.value().to())))
-            .count();
+    int same = runsTo.getOrDefault(Identity.of(row.value().to()), 0);
     if (row.value().to() != null && same > 1) {
       findings.add(Finding.of(LightingFinding.SUPPLY_TWICE, row.value().to(), (double) same));
       node.blur();

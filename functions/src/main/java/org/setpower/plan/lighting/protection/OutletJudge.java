@@ -153,9 +153,7 @@ public final class OutletJudge {
     List<Node> chain = outlet.path().stream().filter(n -> n.rcd().isThere()).toList();
     // outlets that share a breaker share its RCD
     boolean own =
-        !chain.isEmpty()
-            && chain.get(0).kind() != Node.Kind.SUPPLY
-            && chain.get(0).row() == row;
+        !chain.isEmpty() && chain.get(0).kind() != Node.Kind.SUPPLY && chain.get(0).row() == row;
     boolean fine = chain.stream().anyMatch(n -> n.rcd().milliamps() <= RCD_MILLIAMPS);
     if (breaker <= RCD_BREAKER && !fine) {
       boolean said = network.isRcdUpstream(row) || network.isRcdNone(row) || own;
@@ -168,11 +166,9 @@ public final class OutletJudge {
     if (own && chain.size() > 1) {
       Node.Rcd device = chain.get(0).rcd();
       Node.Rcd upstream = chain.get(1).rcd();
-      if (upstream.milliamps() < SELECTIVE * device.milliamps()
-          || upstream.type() != RcdType.S) {
+      if (upstream.milliamps() < SELECTIVE * device.milliamps() || upstream.type() != RcdType.S) {
         findings.add(
-            Finding.of(
-                LightingFinding.RCD_SELECTIVITY, upstream.milliamps(), device.milliamps()));
+            Finding.of(LightingFinding.RCD_SELECTIVITY, upstream.milliamps(), device.milliamps()));
       }
     }
   }
