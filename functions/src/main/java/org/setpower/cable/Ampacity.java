@@ -68,6 +68,22 @@ public record Ampacity(
     return rating;
   }
 
+  /**
+   * A maker's rating at 30 °C for one cable by itself, derated as a table's.
+   *
+   * @param column conductor temperature it is given for, °C: 60, 75 or 90
+   */
+  public static Ampacity ofMaker(
+      double amps,
+      double column,
+      String source,
+      double ambient,
+      int loaded,
+      InstallationMethod laid) {
+    return new Row(amps, USUAL_AMBIENT, column, Double.POSITIVE_INFINITY, source)
+        .rate(ambient, loaded, laid);
+  }
+
   /** The rating, or {@code null} where no table of the method holds the size. */
   static Ampacity find(
       CableSize size, Method method, double ambient, int loaded, InstallationMethod laid) {
@@ -84,17 +100,11 @@ public record Ampacity(
 
   private static Ampacity one(
       CableSize size, Method method, double ambient, int loaded, InstallationMethod laid) {
-    Rating rating = Tables.RATINGS.get(new Key(method, size, Math.min(loaded, 3)));
-    if (rating == null) {
-      return null;
-    }
-    double air = ambientFactor(rating, ambient);
-    double lying = laidFactor(loaded, laid);
-    double amps = Math.min(rating.amps * air * lying, rating.mostAmps);
-    return new Ampacity(rating.amps, air, lying, amps, rating.source);
+    Row row = Tables.RATINGS.get(new Key(method, size, Math.min(loaded, 3)));
+    return row == null ? null : row.rate(ambient, loaded, laid);
   }
 
-  private static double ambientFactor(Rating rating, double ambient) {
+  private static double ambientFactor(Row rating, double ambient) {
     if (ambient <= rating.base) {
       return 1;
     }
@@ -137,28 +147,45 @@ public record Ampacity(
 
   private record Key(Method method, CableSize size, int loaded) {}
 
-  private record Rating(double amps, double base, double column, double mostAmps, String source) {}
+  /**
+   * A row of a table of ratings.
+   *
+   * @param base air that the table counts with, °C
+   * @param column conductor temperature of the column, °C
+   * @param mostAmps breaker above which the cable must not stand
+   */
+  record Row(double amps, double base, double column, double mostAmps, String source) {
+    static Row of(ReferenceTable.Row row) {
+      return new Row(
+          row.number("amps"),
+          row.number("base_c"),
+          row.number("column_c"),
+          orElse(row, "most_amps", Double.POSITIVE_INFINITY),
+          row.source() + (row.basis().equals("memory") ? " (from memory: check)" : ""));
+    }
+
+    /** The rating in that air, with so many loaded conductors, laid so. */
+    Ampacity rate(double ambient, int loaded, InstallationMethod laid) {
+      double air = ambientFactor(this, ambient);
+      double lying = laidFactor(loaded, laid);
+      return new Ampacity(amps, air, lying, Math.min(amps * air * lying, mostAmps), source);
+    }
+  }
 
   private record Factor(double upTo, double factor, double base, double column) {}
 
   /** The tables, read once. */
   private static final class Tables {
-    static final Map<Key, Rating> RATINGS = ratings();
+    static final Map<Key, Row> RATINGS = ratings();
     static final Map<String, List<Factor>> FACTORS = factors();
 
-    private static Map<Key, Rating> ratings() {
+    private static Map<Key, Row> ratings() {
       TextEnum.Lookup<Method> methods = new TextEnum.Lookup<>(Method.class);
-      Map<Key, Rating> ratings = new HashMap<>();
+      Map<Key, Row> ratings = new HashMap<>();
       for (ReferenceTable.Row row : ReferenceTable.read(Ampacity.class, "ampacity.csv")) {
         Method method = methods.read("method", row.text("method"));
         CableSize size = CableSize.parse(row.text("size"));
-        Rating rating =
-            new Rating(
-                row.number("amps"),
-                row.number("base_c"),
-                row.number("column_c"),
-                orElse(row, "most_amps", Double.POSITIVE_INFINITY),
-                row.source() + (row.basis().equals("memory") ? " (from memory: check)" : ""));
+        Row rating = Row.of(row);
         for (int loaded = 2; loaded <= 3; loaded++) {
           if (orElse(row, "loaded", loaded) == loaded) {
             ratings.put(new Key(method, size, loaded), rating);
@@ -182,9 +209,9 @@ public record Ampacity(
       }
       return factors;
     }
+  }
 
-    private static double orElse(ReferenceTable.Row row, String column, double otherwise) {
-      return row.blank(column) ? otherwise : row.number(column);
-    }
+  private static double orElse(ReferenceTable.Row row, String column, double otherwise) {
+    return row.blank(column) ? otherwise : row.number(column);
   }
 }

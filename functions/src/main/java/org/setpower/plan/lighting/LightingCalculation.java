@@ -1,0 +1,302 @@
+package org.setpower.plan.lighting;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.lighting.generator.GeneratorJudge;
+import org.setpower.plan.lighting.input.CableTables.Run;
+import org.setpower.plan.lighting.input.Connection;
+import org.setpower.plan.lighting.input.InrushClass;
+import org.setpower.plan.lighting.input.LightingFinding;
+import org.setpower.plan.lighting.input.LightingInputs;
+import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.input.LoadTables.Equipment;
+import org.setpower.plan.lighting.input.LoadTables.Load;
+import org.setpower.plan.lighting.input.LoadTables.Reading;
+import org.setpower.plan.lighting.input.ProjectTables.ShootDay;
+import org.setpower.plan.lighting.input.SupplyTables.Generator;
+import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
+import org.setpower.plan.lighting.input.SupplyTables.Supply;
+import org.setpower.plan.lighting.input.SupplyType;
+import org.setpower.plan.lighting.load.Flows;
+import org.setpower.plan.lighting.load.LoadTable;
+import org.setpower.plan.lighting.load.PlannedLoad;
+import org.setpower.plan.lighting.load.SupplyHours;
+import org.setpower.plan.lighting.load.Timeline;
+import org.setpower.plan.lighting.network.Network;
+import org.setpower.plan.lighting.network.Node;
+import org.setpower.plan.lighting.protection.LoadJudge;
+import org.setpower.plan.lighting.protection.OutletJudge;
+import org.setpower.plan.lighting.protection.RunCable;
+import org.setpower.plan.lighting.protection.RunJudge;
+import org.setpower.plan.lighting.protection.SupplyJudge;
+
+/** Everything a lighting power plan knows, calculated once: tree, flows, verdicts. */
+final class LightingCalculation {
+  private final LightingInputs inputs;
+  private final LightingSettings settings;
+  private final Timeline timeline;
+  private final Network network;
+  private final Gate<InputRow<Equipment>> equipment;
+  private final Flows flows;
+  private final OutletJudge outletJudge;
+  private final LoadJudge loadJudge;
+  private final Map<Integer, PlannedLoad> loads = new TreeMap<>();
+  private final Map<Integer, RunJudge.State> runStates = new TreeMap<>();
+  private final Map<Integer, GeneratorJudge.State> generatorStates = new TreeMap<>();
+  private final Gate<InputRow<Supply>> supplies;
+  private final Gate<InputRow<OutletGroup>> outlets;
+  private final Gate<InputRow<Run>> runs;
+  private final Gate<InputRow<Load>> loadGate;
+  private final Gate<InputRow<Generator>> generators;
+
+  LightingCalculation(LightingInputs inputs) {
+    this.inputs = inputs;
+    settings = LightingSettings.of(inputs.project().rows().get(0));
+    timeline = new Timeline(inputs.days(), settings.units());
+    network = new Network(inputs, settings.units());
+    SupplyHours hours = new SupplyHours(inputs, network, timeline);
+    equipment = equipmentGate();
+    Set<String> stops =
+        equipment.all().stream()
+            .filter(e -> !e.fit())
+            .map(e -> Identity.of(e.item().value().item()))
+            .collect(Collectors.toSet());
+    LoadTable table = new LoadTable(inputs, network, timeline, hours, stops);
+    Map<Integer, RunCable> cables = new HashMap<>();
+    network
+        .runs()
+        .forEach((row, node) -> cables.put(row, RunCable.of(node, network.run(node), settings)));
+    flows = new Flows(network, timeline, table, settings, n -> cables.get(n.row()).impedance());
+    flows.loads().forEach(l -> loads.put(l.row().number(), l));
+    outletJudge = new OutletJudge(network, settings, flows);
+    Map<Integer, Double> kva = judgeGenerators(hours);
+    RunJudge runJudge = new RunJudge(network, settings, flows, timeline, cables, kva);
+    cables.keySet().forEach(row -> runStates.put(row, runJudge.judge(row)));
+    Set<String> named =
+        inputs
+            .generators()
+            .filled()
+            .map(g -> Identity.of(g.value().name()))
+            .collect(Collectors.toSet());
+    SupplyJudge supplyJudge = new SupplyJudge(network, flows, outletJudge, named);
+    loadJudge = new LoadJudge(network, flows);
+    flows.loads().forEach(loadJudge::judge);
+    supplies = gate(inputs.supplies().filled().toList(), r -> r.value().name(), supplyJudge::judge);
+    outlets =
+        gate(
+            inputs.outlets().filled().toList(),
+            r -> "#" + r.number(),
+            r -> outletJudge.judge(r.number(), r.value()));
+    runs =
+        gate(
+            inputs.runs().filled().toList(),
+            r -> r.value().to() == null ? null : "#" + r.number(),
+            r -> runFindings(r, supplyJudge));
+    loadGate =
+        gate(
+            inputs.loads().filled().toList(),
+            r -> r.value().item() == null ? null : "#" + r.number(),
+            r -> loads.get(r.number()).findings());
+    generators =
+        gate(
+            inputs.generators().filled().toList(),
+            r -> r.value().name(),
+            r -> generatorStates.get(r.number()).findings());
+  }
+
+  private <T extends Record> Gate<InputRow<T>> gate(
+      List<InputRow<T>> rows,
+      Function<InputRow<T>, String> name,
+      Function<InputRow<T>, List<Finding>> findings) {
+    return new Gate<>(
+        rows.stream()
+            .map(
+                r ->
+                    new Gate.Candidate<>(
+                        r.number(), r, Identity.of(name.apply(r)), findings.apply(r), false))
+            .toList(),
+        settings.stops());
+  }
+
+  private List<Finding> runFindings(InputRow<Run> row, SupplyJudge supplyJudge) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    findings.addAll(runStates.get(row.number()).findings());
+    findings.addAll(supplyJudge.uncounted(network.runs().get(row.number())));
+    return findings;
+  }
+
+  private Gate<InputRow<Equipment>> equipmentGate() {
+    Set<String> used =
+        inputs
+            .loads()
+            .filled()
+            .map(r -> Identity.of(r.value().item()))
+            .collect(Collectors.toCollection(HashSet::new));
+    return new Gate<>(
+        inputs
+            .equipment()
+            .filled()
+            .map(
+                r ->
+                    new Gate.Candidate<>(
+                        r.number(),
+                        r,
+                        Identity.of(r.value().item()),
+                        equipmentFindings(r, used),
+                        false))
+            .toList(),
+        List.of());
+  }
+
+  private static List<Finding> equipmentFindings(InputRow<Equipment> row, Set<String> used) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    Equipment typed = row.value();
+    boolean sine =
+        typed.inrush() == InrushClass.NONE
+            || typed.inrush() == InrushClass.TUNGSTEN
+            || typed.inrush() == InrushClass.MOTOR;
+    boolean toNeutral = typed.connection() == null || typed.connection() == Connection.LINE_NEUTRAL;
+    if (typed.harmonic() == null
+        && !row.unreadable().contains("harmonic")
+        && !sine
+        && toNeutral
+        && used.contains(Identity.of(typed.item()))) {
+      findings.add(Finding.of(LightingFinding.HARMONIC_OPEN));
+    }
+    return findings;
+  }
+
+  private Map<Integer, Double> judgeGenerators(SupplyHours hours) {
+    double[] onOffer =
+        inputs
+            .sizes()
+            .filled()
+            .filter(r -> r.value().kva() != null)
+            .mapToDouble(r -> r.value().kva())
+            .sorted()
+            .toArray();
+    GeneratorJudge judge = new GeneratorJudge(network, flows, settings, timeline, hours, onOffer);
+    Map<String, Node> byName = new HashMap<>();
+    for (Node node : network.supplies().values()) {
+      if (network.supply(node).type() == SupplyType.GENERATOR) {
+        byName.putIfAbsent(Identity.of(node.name()), node);
+      }
+    }
+    Map<Integer, Double> kva = new HashMap<>();
+    for (InputRow<Generator> row : LightingInputs.sorted(inputs.generators())) {
+      Node node = byName.get(Identity.of(row.value().name()));
+      GeneratorJudge.State state = judge.judge(row, node);
+      generatorStates.put(row.number(), state);
+      if (state.node() != null && state.size() != null) {
+        kva.merge(node.row(), state.size(), Math::min);
+      }
+    }
+    return kva;
+  }
+
+  /** What is wrong with a row of Days. */
+  static List<Finding> dayFindings(InputRow<ShootDay> row) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    if (row.value().warmest() == null && !row.unreadable().contains("warmest")) {
+      findings.add(Finding.of(LightingFinding.DAY_TEMPERATURE_OPEN));
+    }
+    return findings;
+  }
+
+  /** What is wrong with Project. */
+  List<Finding> projectFindings() {
+    List<Finding> findings = new ArrayList<>(settings.findings());
+    boolean known =
+        settings.dayShown() == null
+            || timeline.windows().stream().anyMatch(w -> settings.dayShown().equals(w.date()));
+    if (!known) {
+      findings.add(Finding.of(LightingFinding.DAY_SHOWN_UNKNOWN));
+    }
+    return findings.stream().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** The places of a reading; its planned currents are those of the first. */
+  Node place(InputRow<Reading> row) {
+    List<Node> places =
+        row.value().place() == null ? List.of() : network.place(row.value().place());
+    return places.size() == 1 && places.get(0).isFed() ? places.get(0) : null;
+  }
+
+  LightingInputs inputs() {
+    return inputs;
+  }
+
+  LightingSettings settings() {
+    return settings;
+  }
+
+  Timeline timeline() {
+    return timeline;
+  }
+
+  Network network() {
+    return network;
+  }
+
+  Flows flows() {
+    return flows;
+  }
+
+  OutletJudge outletJudge() {
+    return outletJudge;
+  }
+
+  LoadJudge loadJudge() {
+    return loadJudge;
+  }
+
+  /** By row. */
+  Map<Integer, PlannedLoad> loads() {
+    return loads;
+  }
+
+  /** By row. */
+  Map<Integer, RunJudge.State> runStates() {
+    return runStates;
+  }
+
+  /** By row. */
+  Map<Integer, GeneratorJudge.State> generatorStates() {
+    return generatorStates;
+  }
+
+  Gate<InputRow<Equipment>> equipment() {
+    return equipment;
+  }
+
+  Gate<InputRow<Supply>> supplies() {
+    return supplies;
+  }
+
+  Gate<InputRow<OutletGroup>> outlets() {
+    return outlets;
+  }
+
+  Gate<InputRow<Run>> runs() {
+    return runs;
+  }
+
+  Gate<InputRow<Load>> loadGate() {
+    return loadGate;
+  }
+
+  Gate<InputRow<Generator>> generators() {
+    return generators;
+  }
+}

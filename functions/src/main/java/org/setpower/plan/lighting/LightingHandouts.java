@@ -1,0 +1,304 @@
+package org.setpower.plan.lighting;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeSet;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.lighting.input.CableTables.Run;
+import org.setpower.plan.lighting.input.Connection;
+import org.setpower.plan.lighting.input.LegWord;
+import org.setpower.plan.lighting.input.LightingInputs;
+import org.setpower.plan.lighting.input.LoadTables.Load;
+import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
+import org.setpower.plan.lighting.input.SupplyTables.Supply;
+import org.setpower.plan.lighting.load.Flows;
+import org.setpower.plan.lighting.load.PlannedLoad;
+import org.setpower.plan.lighting.network.Network;
+import org.setpower.plan.lighting.network.Node;
+import org.setpower.plan.lighting.paper.BalanceProposal;
+import org.setpower.plan.lighting.paper.DiagramPart;
+import org.setpower.plan.lighting.paper.OrderList;
+import org.setpower.plan.lighting.protection.RunCable;
+import org.setpower.plan.lighting.result.LightingPapers;
+
+/** Makes what a plan hands out; only what the gate lets pass is printed as fit. */
+final class LightingHandouts {
+  private final LightingCalculation plan;
+  private final Network network;
+  private final Flows flows;
+
+  LightingHandouts(LightingCalculation plan) {
+    this.plan = plan;
+    network = plan.network();
+    flows = plan.flows();
+  }
+
+  /** Legs of a load in words; several where a range has several. */
+  static String legs(PlannedLoad load) {
+    TreeSet<String> legs = new TreeSet<>();
+    load.parts().forEach(p -> legs.add(LegWord.text(p.legs())));
+    legs.remove("");
+    return legs.isEmpty() ? null : String.join(", ", legs);
+  }
+
+  /** Current of one leg on the place that has most pieces. */
+  static Double amps(PlannedLoad load, Network network) {
+    if (!load.isCounted()) {
+      return null;
+    }
+    double most = 0;
+    for (PlannedLoad.Part part : load.parts()) {
+      Node root = part.node().root();
+      double volts =
+          load.connection() == Connection.LINE_LINE
+              ? network.lineVolts(root)
+              : network.legVolts(root) * load.connection().legs();
+      most = Math.max(most, load.watts() * part.quantity() / (volts * load.powerFactor()));
+    }
+    return most;
+  }
+
+  LightingPapers.Summary summary(List<LightingPapers.IssueRow> issues) {
+    Gate.Paper<InputRow<Load>> loads = plan.loadGate().paper(l -> true);
+    Gate.Paper<InputRow<Run>> runs = plan.runs().paper(r -> true);
+    double most = 0;
+    for (var state : flows.states()) {
+      most =
+          Math.max(
+              most,
+              state.active().stream()
+                  .mapToObj(flows.loads()::get)
+                  .mapToDouble(l -> l.watts() * l.quantity())
+                  .sum());
+    }
+    return new LightingPapers.Summary(
+        issues.stream()
+            .map(LightingPapers.IssueRow::verdict)
+            .max(Comparator.naturalOrder())
+            .orElse(Verdict.OK),
+        (int) issues.stream().filter(i -> i.verdict() == Verdict.STOP).count(),
+        (int) issues.stream().filter(i -> i.verdict() == Verdict.CHECK).count(),
+        loads.fit().size(),
+        loads.withheld().size(),
+        runs.fit().size(),
+        runs.withheld().size(),
+        most);
+  }
+
+  List<LightingPapers.PlaceRow> distribution() {
+    Map<Node, List<String>> plugged = new HashMap<>();
+    Map<Node, Integer> withheld = new HashMap<>();
+    for (Gate.Judged<InputRow<Run>> run : plan.runs().all()) {
+      Node at = network.runs().get(run.row()).parent();
+      if (at != null && run.fit()) {
+        plugged.computeIfAbsent(at, k -> new ArrayList<>()).add("→ " + run.item().value().to());
+      } else if (at != null) {
+        withheld.merge(at, 1, Integer::sum);
+      }
+    }
+    for (Gate.Judged<InputRow<Load>> load : plan.loadGate().all()) {
+      for (PlannedLoad.Part part : plan.loads().get(load.row()).parts()) {
+        if (load.fit()) {
+          plugged
+              .computeIfAbsent(part.node(), k -> new ArrayList<>())
+              .add("%.0f × %s".formatted(part.quantity(), load.item().value().item()));
+        } else {
+          withheld.merge(part.node(), 1, Integer::sum);
+        }
+      }
+    }
+    return network.nodes().stream()
+        .filter(n -> n.kind() == Node.Kind.OUTLET || n.kind() == Node.Kind.CIRCUIT)
+        .filter(n -> plugged.containsKey(n) || withheld.containsKey(n))
+        .map(n -> place(n, plugged.getOrDefault(n, List.of()), withheld.getOrDefault(n, 0)))
+        .toList();
+  }
+
+  private LightingPapers.PlaceRow place(Node node, List<String> plugged, int withheld) {
+    OutletGroup group = network.outlet(node);
+    return new LightingPapers.PlaceRow(
+        node.name(),
+        group.connector() == null ? null : group.connector().word(),
+        LightingTables.known(Network.protectedPlace(node).protectingBreaker()),
+        rcd(Network.protectedPlace(node)),
+        String.join(", ", plugged.stream().sorted().toList()),
+        LegWord.text(node.legs()),
+        flows.shown(node).amps(),
+        node.hasNeutral() ? (Double) flows.neutral(node).amps() : null,
+        withheld);
+  }
+
+  private static Double rcd(Node node) {
+    return node.path().stream()
+        .filter(n -> n.rcd().isThere())
+        .map(n -> n.rcd().milliamps())
+        .findFirst()
+        .orElse(null);
+  }
+
+  List<LightingPapers.PluggingRow> plugging() {
+    return plan.loadGate().paper(l -> true).fit().stream()
+        .filter(j -> plan.loads().get(j.row()).isCounted())
+        .map(
+            j -> {
+              Load typed = j.item().value();
+              PlannedLoad load = plan.loads().get(j.row());
+              return new LightingPapers.PluggingRow(
+                  typed.place(),
+                  typed.item(),
+                  load.quantity(),
+                  legs(load),
+                  amps(load, network),
+                  typed.department(),
+                  typed.location(),
+                  j.verdict());
+            })
+        .sorted(
+            Comparator.comparing((LightingPapers.PluggingRow r) -> Identity.of(r.place()))
+                .thenComparing(LightingPapers.PluggingRow::toString))
+        .toList();
+  }
+
+  List<LightingPapers.PullRow> pull() {
+    return plan.runs().paper(r -> true).fit().stream()
+        .map(
+            j -> {
+              Run typed = j.item().value();
+              RunCable cable = plan.runStates().get(j.row()).cable();
+              return new LightingPapers.PullRow(
+                  typed.to(),
+                  typed.from(),
+                  typed.length(),
+                  typed.pieces(),
+                  typed.size(),
+                  cable.cores().word(),
+                  cable.cores().isSingle(),
+                  j.verdict());
+            })
+        .sorted(
+            Comparator.comparing((LightingPapers.PullRow r) -> Identity.of(r.from()))
+                .thenComparing(LightingPapers.PullRow::toString))
+        .toList();
+  }
+
+  List<LightingPapers.LabelRow> labels() {
+    return plan.supplies().all().stream()
+        .map(
+            j -> {
+              Supply typed = j.item().value();
+              Node node = network.supplies().get(j.row());
+              return new LightingPapers.LabelRow(
+                  typed.name(),
+                  typed.location(),
+                  LightingTables.fedFrom(node),
+                  LightingTables.known(node.protectingBreaker()),
+                  typed.electrician(),
+                  j.verdict());
+            })
+        .sorted(
+            Comparator.comparing((LightingPapers.LabelRow r) -> Identity.of(r.name()))
+                .thenComparing(LightingPapers.LabelRow::toString))
+        .toList();
+  }
+
+  List<LightingPapers.BalanceRow> balance() {
+    List<LightingPapers.BalanceRow> rows = new ArrayList<>();
+    for (Node node : network.nodes()) {
+      BalanceProposal best =
+          node.kind() == Node.Kind.SUPPLY ? BalanceProposal.of(node, flows) : null;
+      if (best != null) {
+        Load first = best.first().row().value();
+        Load second = best.second() == null ? null : best.second().row().value();
+        rows.add(
+            new LightingPapers.BalanceRow(
+                node.name(),
+                first.item(),
+                first.place(),
+                best.firstLeg(),
+                second == null ? null : second.item(),
+                second == null ? null : second.place(),
+                best.secondLeg(),
+                best.before(),
+                best.after()));
+      }
+    }
+    return rows;
+  }
+
+  List<LightingPapers.OrderRow> order() {
+    OrderList order = new OrderList(plan.settings(), network);
+    plan.runStates().values().forEach(s -> order.addCable(s.cable()));
+    flows.loads().stream().filter(PlannedLoad::isCounted).forEach(order::addLoad);
+    for (InputRow<Supply> row : LightingInputs.sorted(plan.inputs().supplies())) {
+      List<OutletGroup> groups =
+          plan.inputs()
+              .outlets()
+              .filled()
+              .map(InputRow::value)
+              .filter(g -> Identity.of(g.distro()).equals(Identity.of(row.value().name())))
+              .toList();
+      order.addDistro(row.value(), groups);
+    }
+    order.takeStock(plan.inputs());
+    return order.lines().stream()
+        .map(
+            l ->
+                new LightingPapers.OrderRow(
+                    l.kind(),
+                    l.what(),
+                    l.size(),
+                    l.cores(),
+                    l.connector(),
+                    LightingTables.known(l.length()),
+                    l.required(),
+                    l.spare(),
+                    LightingTables.known(l.stock()),
+                    l.shortOf(),
+                    LightingTables.known(l.breaker())))
+        .toList();
+  }
+
+  List<LightingPapers.ProfileRow> profile() {
+    List<LightingPapers.ProfileRow> rows = new ArrayList<>();
+    plan.generatorStates().values().stream()
+        .filter(s -> s.node() != null)
+        .sorted(Comparator.comparing(s -> Identity.of(s.node().name())))
+        .forEach(
+            s -> {
+              for (int h = 0; h < s.fuel().profile().size(); h++) {
+                double load = s.fuel().profile().get(h);
+                if (load > 0) {
+                  rows.add(new LightingPapers.ProfileRow(s.node().name(), h, load));
+                }
+              }
+            });
+    return rows;
+  }
+
+  List<LightingPapers.DiagramRow> diagram() {
+    return DiagramPart.of(network, flows, plan.runStates(), this::findings).stream()
+        .map(
+            p ->
+                new LightingPapers.DiagramRow(
+                    p.kind(), p.name(), p.above(), p.over(), p.under(), p.stops()))
+        .toList();
+  }
+
+  private List<Finding> findings(Node node) {
+    List<Finding> own =
+        switch (node.kind()) {
+          case SUPPLY -> plan.supplies().row(node.row()).findings();
+          case RUN -> plan.runs().row(node.row()).findings();
+          default -> plan.outlets().row(node.row()).findings();
+        };
+    return own.stream().filter(Objects::nonNull).toList();
+  }
+}

@@ -1,0 +1,85 @@
+package org.setpower.plan.lighting;
+
+import java.util.List;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Issues;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.lighting.input.CableTables;
+import org.setpower.plan.lighting.input.LightingInputs;
+import org.setpower.plan.lighting.input.LoadTables;
+import org.setpower.plan.lighting.input.ProjectTables;
+import org.setpower.plan.lighting.input.SupplyTables;
+import org.setpower.plan.lighting.result.LightingPapers;
+import org.setpower.plan.lighting.result.LightingResults;
+
+/** Collects what is wrong in a plan, one issue a cause. */
+final class LightingIssues {
+  private final LightingCalculation plan;
+  private final Issues issues = new Issues();
+
+  LightingIssues(LightingCalculation plan) {
+    this.plan = plan;
+  }
+
+  List<LightingPapers.IssueRow> rows(List<LightingResults.ReadingResult> readings) {
+    LightingInputs inputs = plan.inputs();
+    issues.add(ProjectTables.PROJECT.heading(), "1", plan.projectFindings());
+    inputs
+        .days()
+        .filled()
+        .forEach(
+            r ->
+                issues.add(
+                    ProjectTables.DAYS.heading(),
+                    name(r.value().date(), r.number()),
+                    LightingCalculation.dayFindings(r)));
+    inputs.groups().filled().forEach(r -> own(ProjectTables.GROUPS, r));
+    inputs.sizes().filled().forEach(r -> own(ProjectTables.SIZES, r));
+    inputs.stock().filled().forEach(r -> own(CableTables.STOCK, r));
+    plan.supplies().all().forEach(j -> add(SupplyTables.SUPPLIES, j, j.item().value().name()));
+    plan.outlets()
+        .all()
+        .forEach(
+            j ->
+                add(
+                    SupplyTables.OUTLETS,
+                    j,
+                    j.item().value().distro() + " " + j.item().value().numbers()));
+    plan.runs().all().forEach(j -> add(CableTables.RUNS, j, j.item().value().to()));
+    plan.loadGate().all().forEach(j -> add(LoadTables.LOADS, j, j.item().value().item()));
+    plan.equipment().all().forEach(j -> add(LoadTables.EQUIPMENT, j, j.item().value().item()));
+    plan.generators().all().forEach(j -> add(SupplyTables.GENERATORS, j, j.item().value().name()));
+    inputs
+        .readings()
+        .filled()
+        .forEach(
+            r ->
+                issues.add(
+                    LoadTables.READINGS.heading(),
+                    name(r.value().place(), r.number()),
+                    readings.get(r.number() - 1).reasons()));
+    return issues.worstFirst().stream()
+        .map(
+            i ->
+                new LightingPapers.IssueRow(
+                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
+        .toList();
+  }
+
+  private void own(InputTable<?> table, InputRow<?> row) {
+    issues.add(table.heading(), "#" + row.number(), row.findings());
+  }
+
+  /** What Project stops is one issue of Project. */
+  private <T> void add(InputTable<?> table, Gate.Judged<InputRow<T>> judged, String name) {
+    List<Finding> own =
+        judged.findings().stream().filter(f -> !plan.settings().stops().contains(f)).toList();
+    issues.add(table.heading(), name(name, judged.row()), own);
+  }
+
+  private static String name(Object name, int row) {
+    return name == null ? "#" + row : name.toString();
+  }
+}

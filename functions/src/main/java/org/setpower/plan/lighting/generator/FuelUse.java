@@ -1,0 +1,152 @@
+package org.setpower.plan.lighting.generator;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.EvaluationException;
+import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.input.MeasureSystem;
+import org.setpower.plan.lighting.input.SupplyTables.Generator;
+import org.setpower.plan.lighting.load.Flows;
+import org.setpower.plan.lighting.load.LoadState;
+import org.setpower.plan.lighting.load.Timeline;
+import org.setpower.plan.lighting.load.Timeline.Span;
+import org.setpower.plan.lighting.network.Node;
+import org.setpower.supply.Emissions;
+import org.setpower.supply.Engine;
+import org.setpower.supply.Fuel;
+import org.setpower.supply.FuelChart;
+import org.setpower.supply.GeneratorRating;
+
+/**
+ * What a generator burns while it runs.
+ *
+ * @param hours running
+ * @param meanKw mean load while it runs
+ * @param litres in all; NaN where the chart does not have it
+ * @param cost NaN without a price
+ * @param co2 kg
+ * @param refuelAt quarter hour at which the usable tank is empty from the first start on; −1 never
+ * @param profile mean kW of each hour of the day with the largest energy
+ */
+public record FuelUse(
+    double hours,
+    double meanKw,
+    double litres,
+    double cost,
+    double co2,
+    int refuelAt,
+    List<Double> profile) {
+  static final FuelUse NONE = new FuelUse(0, 0, Double.NaN, Double.NaN, Double.NaN, -1, List.of());
+
+  private static final double USABLE = 0.9;
+  private static final double QUARTER = 0.25;
+  private static final int HOURS = 24;
+
+  static FuelUse of(
+      Generator typed,
+      Node node,
+      Double kva,
+      Flows flows,
+      List<Span> running,
+      Timeline timeline,
+      MeasureSystem units) {
+    if (running == null || running.isEmpty()) {
+      return NONE;
+    }
+    Map<Integer, Integer> states = new HashMap<>();
+    for (int s = 0; s < flows.states().size(); s++) {
+      LoadState state = flows.states().get(s);
+      for (int[] span : state.spans()) {
+        for (int q = span[0]; q < span[1]; q++) {
+          states.put(q, s);
+        }
+      }
+    }
+    Map<Integer, double[]> days = new HashMap<>();
+    double[] burnt = new double[flows.states().size() + 1];
+    double[] kilowatts = new double[burnt.length];
+    for (int s = 0; s < burnt.length; s++) {
+      kilowatts[s] = kilowatts(flows, node, s - 1);
+      burnt[s] = litresPerHour(typed, kva, kilowatts[s]);
+    }
+    double litres = 0;
+    double energy = 0;
+    int quarters = 0;
+    int refuel = -1;
+    double tank =
+        typed.tank() == null
+            ? Double.POSITIVE_INFINITY
+            : units.toLitres(typed.tank()) * LightingSettings.or(typed.usable(), USABLE);
+    for (Span span : running) {
+      for (int q = span.from(); q < span.to(); q++) {
+        int s = states.getOrDefault(q, -1) + 1;
+        litres += burnt[s] * QUARTER;
+        energy += kilowatts[s] * QUARTER;
+        quarters++;
+        if (refuel < 0 && litres > tank) {
+          refuel = q;
+        }
+        days.computeIfAbsent(Math.floorDiv(q, Timeline.DAY), k -> new double[HOURS])[
+                Math.floorMod(q, Timeline.DAY) / 4] +=
+            kilowatts[s] * QUARTER;
+      }
+    }
+    double hours = quarters * QUARTER;
+    double cost =
+        typed.fuelPrice() == null ? Double.NaN : units.fromLitres(litres) * typed.fuelPrice();
+    return new FuelUse(
+        hours,
+        energy / hours,
+        litres,
+        cost,
+        Emissions.ofFuel(litres, Fuel.DIESEL),
+        refuel,
+        profile(days));
+  }
+
+  private static double kilowatts(Flows flows, Node node, int state) {
+    double watts = 0;
+    double existing = flows.existing(node);
+    for (int leg = 0; leg < 3; leg++) {
+      if ((node.legs() >> leg & 1) == 1) {
+        watts += state < 0 ? 0 : flows.watts(state, node, leg);
+        watts += existing > 0 ? existing * flows.legVolts(node) : 0;
+      }
+    }
+    return Math.max(0, watts) / 1000;
+  }
+
+  private static double litresPerHour(Generator typed, Double kva, double kilowatts) {
+    if (kva == null || typed.engine() == Engine.PETROL) {
+      return Double.NaN;
+    }
+    try {
+      return FuelChart.litresPerHour(
+          kilowatts, kva * GeneratorRating.RATED_POWER_FACTOR, Fuel.DIESEL);
+    } catch (EvaluationException outside) {
+      return Double.NaN;
+    }
+  }
+
+  private static List<Double> profile(Map<Integer, double[]> days) {
+    double most = -1;
+    double[] best = new double[0];
+    for (int day : days.keySet().stream().sorted().toList()) {
+      double sum = 0;
+      for (double hour : days.get(day)) {
+        sum += hour;
+      }
+      if (sum > most) {
+        most = sum;
+        best = days.get(day);
+      }
+    }
+    List<Double> profile = new ArrayList<>();
+    for (double hour : best) {
+      profile.add(hour);
+    }
+    return profile;
+  }
+}

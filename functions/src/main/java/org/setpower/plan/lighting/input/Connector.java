@@ -1,0 +1,50 @@
+package org.setpower.plan.lighting.input;
+
+import org.setpower.base.TextEnum;
+
+/** Connectors by standard or plain words. */
+public enum Connector implements TextEnum {
+  CEE_16_3("IEC 60309 16 A 3-pin", 16, 3),
+  CEE_32_3("IEC 60309 32 A 3-pin", 32, 3),
+  CEE_63_3("IEC 60309 63 A 3-pin", 63, 3),
+  CEE_16_5("IEC 60309 16 A 5-pin", 16, 5),
+  CEE_32_5("IEC 60309 32 A 5-pin", 32, 5),
+  CEE_63_5("IEC 60309 63 A 5-pin", 63, 5),
+  CEE_125_5("IEC 60309 125 A 5-pin", 125, 5),
+  /** One connector a conductor. */
+  SINGLE_POLE("single-pole set", 400, 5),
+  STAGE_PIN_20("stage pin 20 A", 20, 3),
+  STAGE_PIN_60("stage pin 60 A", 60, 3),
+  STAGE_PIN_100("stage pin 100 A", 100, 3),
+  /** Two legs, neutral and earth. */
+  FOUR_WIRE_50("4-wire 50 A", 50, 4),
+  FOUR_WIRE_100("4-wire 100 A", 100, 4),
+  HOUSEHOLD("household", 20, 3),
+  MULTI_19("19-pin", 20, 19),
+  TERMINALS("terminals", 6000, 5);
+
+  private final String word;
+  private final double amps;
+  private final int pins;
+
+  Connector(String word, double amps, int pins) {
+    this.word = word;
+    this.amps = amps;
+    this.pins = pins;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+
+  /** What it is made for, A. */
+  public double amps() {
+    return amps;
+  }
+
+  /** Contacts, earth included. */
+  public int pins() {
+    return pins;
+  }
+}

@@ -1,0 +1,157 @@
+package org.setpower.plan.lighting.input;
+
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Severity;
+
+/** What can be wrong in a lighting power plan. */
+public enum LightingFinding implements FindingKey {
+  INSTALLATION_OPEN("installation.open", Severity.CHECK),
+  /** Arguments: what is typed. */
+  INSTALLATION_WRONG("installation.wrong", Severity.DANGER),
+  DAY_SHOWN_UNKNOWN("dayShown", Severity.CHECK),
+  DAY_TEMPERATURE_OPEN("day.temperature", Severity.CHECK),
+  /** Arguments: distro. */
+  SUPPLY_NONE("supply.none", Severity.DANGER),
+  /** Arguments: name, runs. */
+  SUPPLY_TWICE("supply.twice", Severity.DANGER),
+  /** Arguments: name. */
+  SUPPLY_LOOP("supply.loop", Severity.DANGER),
+  /** Arguments: name. */
+  SUPPLY_FED("supply.fed", Severity.DANGER),
+  /** Arguments: system, legs of its run. */
+  SYSTEM_MISMATCH("supply.system", Severity.DANGER),
+  SYSTEM_BLANK("supply.systemBlank", Severity.DANGER),
+  MAIN_BREAKER_BLANK("supply.breaker", Severity.DANGER),
+  /** Arguments: leg, A, time, breaker A. */
+  SUPPLY_OVER("supply.over", Severity.DANGER),
+  ZS_OPEN("supply.loopOpen", Severity.CHECK),
+  /** Arguments: item. */
+  NOT_COUNTED("supply.uncounted", Severity.DANGER),
+  GENERATOR_MISSING("supply.noGenerator", Severity.CHECK),
+  /** Arguments: distro. */
+  DISTRO_UNKNOWN("outlet.distro", Severity.STOP),
+  /** Arguments: what is typed. */
+  NUMBERS_UNREADABLE("outlet.numbers", Severity.STOP),
+  /** Arguments: outlet. */
+  NUMBERS_TWICE("outlet.twice", Severity.DANGER),
+  BREAKER_BLANK("outlet.breakerBlank", Severity.DANGER),
+  /** Arguments: what is typed. */
+  BREAKER_UNREADABLE("outlet.breakerWrong", Severity.DANGER),
+  /** Arguments: legs. */
+  LEGS_MISSING("outlet.legs", Severity.DANGER),
+  /** Arguments: breaker A, connector, connector A. */
+  CONNECTOR_SMALL("outlet.connector", Severity.DANGER),
+  /** Arguments: breaker A. */
+  RCD_NONE("outlet.rcdNone", Severity.DANGER),
+  RCD_OPEN("outlet.rcdOpen", Severity.CHECK),
+  /** Arguments: what is typed. */
+  RCD_UNREADABLE("outlet.rcdWrong", Severity.DANGER),
+  /** Arguments: upstream mA, own mA. */
+  RCD_SELECTIVITY("outlet.rcdSelectivity", Severity.CHECK),
+  /** Arguments: mA, RCD mA. */
+  RCD_LEAKAGE("outlet.rcdLeakage", Severity.CHECK),
+  /** Arguments: place, A, time, breaker A. */
+  OUTLET_OVER("outlet.over", Severity.DANGER),
+  /** Arguments: place, A, breaker A. */
+  OUTLET_CONTINUOUS("outlet.continuous", Severity.CHECK),
+  /** Arguments: what is typed. */
+  PLACE_UNKNOWN("place.unknown", Severity.DANGER),
+  /** Arguments: place. */
+  NO_SUPPLY("place.noSupply", Severity.DANGER),
+  /** Arguments: name. */
+  SUPPLY_UNCLEAR("place.unclear", Severity.DANGER),
+  /** Arguments: what is typed. */
+  RANGE_ON_RUN("run.range", Severity.STOP),
+  /** Arguments: what is typed. */
+  SIZE_UNREADABLE("run.size", Severity.DANGER),
+  /** Arguments: size, type, rule. */
+  RATING_UNKNOWN("run.rating", Severity.DANGER),
+  CLOSED_DRUM("run.closedDrum", Severity.DANGER),
+  /** Arguments: °C. */
+  TOO_HOT("run.hot", Severity.DANGER),
+  /** Arguments: breaker A, rating A. */
+  OVERLOAD("run.overload", Severity.DANGER),
+  /** Arguments: breaker A, rating A, downstream breaker A. */
+  OVERLOAD_SHORT("run.short", Severity.CHECK),
+  /** Arguments: breaker A, rating A, rule, A by VDE. */
+  OVERLOAD_STANDARD("run.standard", Severity.CHECK),
+  /** Arguments: circuits, rating A, rule, breaker A. */
+  OVERLOAD_MULTI("run.multi", Severity.CHECK),
+  /** Arguments: A, time, rating A. */
+  RUN_OVER("run.over", Severity.DANGER),
+  /** Arguments: A, time, rating A. */
+  NEUTRAL_OVER("run.neutral", Severity.DANGER),
+  /** Arguments: what is needed, cores. */
+  CORES_MISSING("run.cores", Severity.DANGER),
+  /** Arguments: pieces, length. */
+  PIECES_SHORT("run.pieces", Severity.STOP),
+  /** Arguments: what is typed. */
+  PIECES_UNREADABLE("run.piecesWrong", Severity.STOP),
+  MAKER_SOURCE("run.makersSource", Severity.CHECK),
+  /** Arguments: A, A needed. */
+  FAULT_SLOW("run.fault", Severity.DANGER),
+  /** Arguments: A, A needed. */
+  FAULT_GENERATOR("run.faultGenerator", Severity.DANGER),
+  FAULT_OPEN("run.faultOpen", Severity.CHECK),
+  /** Arguments: share, max. share. */
+  DROP_OVER("run.drop", Severity.CHECK),
+  CANNOT_CARRY("run.collapse", Severity.DANGER),
+  /** Arguments: item. */
+  EQUIPMENT_UNKNOWN("load.equipment", Severity.STOP),
+  /** Arguments: item. */
+  WATTS_UNKNOWN("load.watts", Severity.STOP),
+  /** Arguments: leg decided, legs of the outlet. */
+  LEG_CONTRADICTS("load.leg", Severity.DANGER),
+  /** Arguments: connection, legs of the outlet. */
+  PAIR_MISSING("load.pair", Severity.DANGER),
+  /** Arguments: leg suggested. */
+  LEG_OPEN("load.legOpen", Severity.CHECK),
+  DAYS_CROSSED("load.days", Severity.STOP),
+  NEVER_ON("load.never", Severity.CHECK),
+  /** Arguments: V, lowest V. */
+  UNDERVOLTAGE("load.undervoltage", Severity.STOP),
+  /** Arguments: V, lowest V. */
+  UNDERVOLTAGE_DIM("load.dim", Severity.CHECK),
+  /** Arguments: V, highest V. */
+  OVERVOLTAGE("load.overvoltage", Severity.DANGER),
+  /** Arguments: source, time. */
+  SUPPLY_OFF("load.off", Severity.STOP),
+  HARMONIC_OPEN("equipment.harmonic", Severity.CHECK),
+  /** Arguments: name. */
+  GENERATOR_UNKNOWN("generator.unknown", Severity.STOP),
+  /** Arguments: kVA needed, kVA left. */
+  GENERATOR_OVER("generator.over", Severity.DANGER),
+  /** Arguments: share. */
+  GENERATOR_HIGH("generator.high", Severity.CHECK),
+  GENERATOR_LEADING("generator.leading", Severity.CHECK),
+  /** Arguments: share. */
+  GENERATOR_WET("generator.wet", Severity.CHECK),
+  GENERATOR_SIZE_OPEN("generator.size", Severity.CHECK),
+  ALTITUDE_OPEN("generator.altitude", Severity.CHECK),
+  DERATE_UNKNOWN("generator.derate", Severity.DANGER),
+  BOND_OPEN("generator.bond", Severity.CHECK),
+  /** Arguments: where. */
+  BOND_WRONG("generator.bondWrong", Severity.DANGER),
+  /** Arguments: what is typed. */
+  READING_PLACE("reading.place", Severity.STOP),
+  /** Arguments: leg, A read, A planned. */
+  READING_OFF("reading.off", Severity.CHECK);
+
+  private final String key;
+  private final Severity severity;
+
+  LightingFinding(String key, Severity severity) {
+    this.key = "lighting." + key;
+    this.severity = severity;
+  }
+
+  @Override
+  public String key() {
+    return key;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+}

@@ -1,0 +1,32 @@
+package org.setpower.plan.lighting.input;
+
+import java.util.List;
+import org.setpower.base.TextEnum;
+
+/** Type of an RCD (IEC 61008-1, 62423); S waits, so that one behind it opens first. */
+public enum RcdType implements TextEnum {
+  AC("AC"),
+  A("A"),
+  F("F"),
+  B("B"),
+  /** Time-delayed. */
+  S("S", "delayed");
+
+  private final String word;
+  private final List<String> alsoWritten;
+
+  RcdType(String word, String... alsoWritten) {
+    this.word = word;
+    this.alsoWritten = List.of(alsoWritten);
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+
+  @Override
+  public List<String> alsoWritten() {
+    return alsoWritten;
+  }
+}

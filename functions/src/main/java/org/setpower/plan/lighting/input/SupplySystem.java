@@ -1,0 +1,59 @@
+package org.setpower.plan.lighting.input;
+
+import java.util.List;
+import org.setpower.base.TextEnum;
+
+/** The legs of a supply. */
+public enum SupplySystem implements TextEnum {
+  /** One leg. */
+  ONE("1PH", "1"),
+  /** Two legs of opposite sign, as 120/240 V. */
+  SPLIT("split", "split phase"),
+  /** Three legs, 120° apart. */
+  THREE("3PH", "3");
+
+  private final String word;
+  private final List<String> alsoWritten;
+
+  SupplySystem(String word, String... alsoWritten) {
+    this.word = word;
+    this.alsoWritten = List.of(alsoWritten);
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+
+  @Override
+  public List<String> alsoWritten() {
+    return alsoWritten;
+  }
+
+  /** Legs as bits: bit 0 is L1. */
+  public int legs() {
+    return switch (this) {
+      case ONE -> 1;
+      case SPLIT -> 3;
+      case THREE -> 7;
+    };
+  }
+
+  /** Voltage between a leg and neutral. */
+  public double legVolts(double volts) {
+    return switch (this) {
+      case ONE -> volts;
+      case SPLIT -> volts / 2;
+      case THREE -> volts / Math.sqrt(3);
+    };
+  }
+
+  /** Usual voltage: line to line where it has more than one leg. */
+  public double usualVolts(boolean us) {
+    return switch (this) {
+      case ONE -> us ? 120 : 230;
+      case SPLIT -> us ? 240 : 460;
+      case THREE -> us ? 208 : 400;
+    };
+  }
+}

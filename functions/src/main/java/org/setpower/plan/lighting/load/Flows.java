@@ -1,0 +1,395 @@
+package org.setpower.plan.lighting.load;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.network.Network;
+import org.setpower.plan.lighting.network.Node;
+
+/**
+ * What flows through each place, over all states of the plan: peaks of legs and neutral, what
+ * others leave, voltage with loads of constant power.
+ */
+public final class Flows {
+  private static final int LEGS = LegCurrents.LEGS;
+  private static final int SWEEPS = 12;
+  private static final double SETTLED = 1e-6;
+
+  /** Share of the voltage beyond which a load of constant power gets no stable voltage. */
+  private static final double COLLAPSE = 0.5;
+
+  private static final double ROUNDING = 1e-9;
+
+  private final Network network;
+  private final Timeline timeline;
+  private final List<PlannedLoad> loads;
+  private final List<LoadState> states;
+  private final LightingSettings settings;
+  private final int count;
+  private final int[] parent;
+  private final int[] legs;
+  private final int[] used;
+  private final boolean[] threePhase;
+  private final double[] legVolts;
+  private final double[] breakers;
+  private final double[] existing;
+  private final RunImpedance[] impedance;
+  private final Peak[] peaks;
+  private final Peak[] shown;
+  private final Peak[] neutralPeaks;
+  private final double[] legPeaks;
+  private final double[] legShown;
+  private final double[] available;
+  private final double[] harmonic;
+  private final double[] dropShare;
+  private final double[] powerFactors;
+  private final double[] stateDrop;
+  private final double[] amps;
+  private final List<double[]> rootSums = new ArrayList<>();
+
+  /**
+   * Calculates every state.
+   *
+   * @param impedances of the nodes of cable runs
+   */
+  public Flows(
+      Network network,
+      Timeline timeline,
+      LoadTable table,
+      LightingSettings settings,
+      Function<Node, RunImpedance> impedances) {
+    this.network = network;
+    this.timeline = timeline;
+    this.settings = settings;
+    new LegSuggestion(table).suggest();
+    loads = table.loads();
+    states = LoadState.of(loads);
+    List<Node> nodes = network.nodes();
+    count = nodes.size();
+    parent = nodes.stream().mapToInt(n -> n.parent() == null ? -1 : n.parent().index()).toArray();
+    existing = new double[count];
+    impedance = new RunImpedance[count];
+    for (Node node : nodes) {
+      boolean run = node.kind() == Node.Kind.RUN;
+      impedance[node.index()] = run ? impedances.apply(node) : RunImpedance.NONE;
+      boolean taken = node.kind() == Node.Kind.SUPPLY && network.supply(node).existing() != null;
+      existing[node.index()] = taken ? network.supply(node).existing() : 0;
+    }
+    for (int i = count - 1; i > 0; i--) {
+      if (parent[i] >= 0) {
+        existing[parent[i]] += existing[i];
+      }
+    }
+    legs = nodes.stream().mapToInt(Node::legs).toArray();
+    breakers = nodes.stream().mapToDouble(Node::breaker).toArray();
+    threePhase = new boolean[count];
+    legVolts = new double[count];
+    for (int i = 0; i < count; i++) {
+      // a source comes before what hangs on it
+      Node node = nodes.get(i);
+      threePhase[i] = parent[i] < 0 ? network.isThreePhase(node) : threePhase[parent[i]];
+      legVolts[i] = parent[i] < 0 ? network.legVolts(node) : legVolts[parent[i]];
+    }
+    used = used();
+    peaks = filled();
+    shown = filled();
+    neutralPeaks = filled();
+    legPeaks = new double[count * LEGS];
+    legShown = new double[count * LEGS];
+    harmonic = new double[count];
+    dropShare = new double[count * LEGS];
+    powerFactors = new double[count];
+    Arrays.fill(powerFactors, 1);
+    stateDrop = new double[count * LEGS];
+    amps = new double[count * LEGS];
+    available = new double[count];
+    Arrays.fill(available, Double.POSITIVE_INFINITY);
+    states.forEach(this::calculate);
+  }
+
+  /** Nodes through which something flows at some time; what is idle takes no time. */
+  private int[] used() {
+    boolean[] flows = new boolean[count];
+    for (PlannedLoad load : loads) {
+      for (PlannedLoad.Part part : load.parts()) {
+        for (int at = part.node().index(); at >= 0 && !flows[at]; at = parent[at]) {
+          flows[at] = true;
+        }
+      }
+    }
+    return IntStream.range(0, count)
+        .filter(
+            i -> flows[i] || existing[i] > 0 || network.nodes().get(i).kind() == Node.Kind.SUPPLY)
+        .toArray();
+  }
+
+  private Peak[] filled() {
+    Peak[] all = new Peak[count];
+    Arrays.fill(all, Peak.NONE);
+    return all;
+  }
+
+  private void calculate(LoadState state) {
+    double[] sums = sums(state, null);
+    rootSums.add(sums);
+    int quarter = shownQuarter(state);
+    for (int node : used) {
+      for (int leg = 0; leg < LEGS; leg++) {
+        boolean there = (legs[node] >> leg & 1) == 1;
+        amps[node * LEGS + leg] = there ? LegCurrents.amps(sums, node, leg) + existing[node] : 0;
+      }
+    }
+    for (int node : used) {
+      peaks(state, sums, node, quarter);
+      leave(node);
+    }
+    voltages(state, sums);
+  }
+
+  private void peaks(LoadState state, double[] sums, int node, int quarter) {
+    Node place = network.nodes().get(node);
+    for (int leg = 0; leg < LEGS; leg++) {
+      double a = amps[node * LEGS + leg];
+      legPeaks[node * LEGS + leg] = Math.max(legPeaks[node * LEGS + leg], a);
+      if (a > peaks[node].amps() + ROUNDING) {
+        peaks[node] = new Peak(a, leg, state.first(), state.longest());
+        powerFactors[node] = powerFactor(sums, node, leg);
+      }
+      if (quarter >= 0) {
+        legShown[node * LEGS + leg] = Math.max(legShown[node * LEGS + leg], a);
+        if (a > shown[node].amps() + ROUNDING) {
+          shown[node] = new Peak(a, leg, quarter, state.longest());
+        }
+      }
+      if (a > existing[node]) {
+        harmonic[node] = Math.max(harmonic[node], LegCurrents.harmonic(sums, node, leg));
+      }
+    }
+    if (place.hasNeutral()) {
+      double neutral =
+          LegCurrents.neutral(sums, node)
+              + (Integer.bitCount(place.legs()) == 1 ? existing[node] : 0);
+      if (neutral > neutralPeaks[node].amps() + ROUNDING) {
+        neutralPeaks[node] = new Peak(neutral, 0, state.first(), state.longest());
+      }
+    }
+  }
+
+  private double powerFactor(double[] sums, int node, int leg) {
+    double active = LegCurrents.active(sums, node, leg, threePhase[node]) + existing[node];
+    double all = LegCurrents.amps(sums, node, leg) + existing[node];
+    return all > 0 ? Math.min(1, Math.max(0.1, active / all)) : 1;
+  }
+
+  /** What breakers from here up to the source leave, when others take what they take. */
+  private void leave(int node) {
+    for (int at = node; at >= 0; at = parent[at]) {
+      double breaker = breakers[at];
+      if (Double.isNaN(breaker)) {
+        continue;
+      }
+      for (int leg = 0; leg < LEGS; leg++) {
+        if ((legs[node] >> leg & 1) == 1) {
+          double others = amps[at * LEGS + leg] - amps[node * LEGS + leg];
+          available[node] = Math.min(available[node], breaker - others);
+        }
+      }
+    }
+  }
+
+  private int shownQuarter(LoadState state) {
+    if (settings.dayShown() == null
+        || timeline.windows().stream().noneMatch(w -> settings.dayShown().equals(w.date()))) {
+      return state.first();
+    }
+    for (int[] span : state.spans()) {
+      for (int q = span[0]; q < span[1]; q++) {
+        if (timeline.isOn(q, settings.dayShown())) {
+          return q;
+        }
+      }
+    }
+    return -1;
+  }
+
+  /** Sums of a state from the places up to the sources; drops raise loads of constant power. */
+  private double[] sums(LoadState state, double[] drops) {
+    double[] sums = new double[count * LegCurrents.WIDTH];
+    for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      for (PlannedLoad.Part part : loads.get(i).parts()) {
+        int node = part.node().index();
+        double factor = drops == null ? 1 : 1 / (1 - worst(drops, node, part.legs()));
+        LegCurrents.add(sums, node, part.currents(), factor);
+      }
+    }
+    for (int u = used.length - 1; u >= 0; u--) {
+      int i = used[u];
+      if (parent[i] >= 0) {
+        int from = i * LegCurrents.WIDTH;
+        int to = parent[i] * LegCurrents.WIDTH;
+        for (int k = 0; k < LegCurrents.WIDTH; k++) {
+          sums[to + k] += sums[from + k];
+        }
+      }
+    }
+    return sums;
+  }
+
+  private static double worst(double[] drops, int node, int legs) {
+    double worst = 0;
+    for (int leg = 0; leg < LEGS; leg++) {
+      if ((legs >> leg & 1) == 1) {
+        worst = Math.max(worst, drops[node * LEGS + leg]);
+      }
+    }
+    return Math.min(COLLAPSE, worst);
+  }
+
+  private void voltages(LoadState state, double[] nominal) {
+    double[] sums = nominal;
+    Arrays.fill(stateDrop, 0);
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      double change = 0;
+      for (int node : used) {
+        for (int leg = 0; leg < LEGS; leg++) {
+          int at = node * LEGS + leg;
+          double drop = parent[node] < 0 ? 0 : stateDrop[parent[node] * LEGS + leg];
+          drop += share(sums, node, leg);
+          change = Math.max(change, Math.abs(drop - stateDrop[at]));
+          stateDrop[at] = drop;
+        }
+      }
+      if (change < SETTLED) {
+        break;
+      }
+      sums = sums(state, stateDrop);
+    }
+    for (int node : used) {
+      for (int leg = 0; leg < LEGS; leg++) {
+        int at = node * LEGS + leg;
+        if (amps[at] > 0) {
+          dropShare[at] = Math.max(dropShare[at], stateDrop[at]);
+        }
+      }
+    }
+  }
+
+  /** Share of a leg's voltage that is lost over the cable run of a node, to neutral and back. */
+  private double share(double[] sums, int node, int leg) {
+    RunImpedance z = impedance[node];
+    if (z.ohms() == 0 || (legs[node] >> leg & 1) == 0) {
+      return 0;
+    }
+    Node place = network.nodes().get(node);
+    double own = LegCurrents.amps(sums, node, leg) + existing[node];
+    double cosine = powerFactor(sums, node, leg);
+    double ohms = z.ohms() * cosine + z.reactance() * Math.sqrt(1 - cosine * cosine);
+    if (Integer.bitCount(place.legs()) == 2 && !place.hasNeutral()) {
+      return 2 * own * ohms / network.lineVolts(place.root());
+    }
+    double back = LegCurrents.neutral(sums, node);
+    return (own + Math.min(own, back)) * ohms / legVolts[node];
+  }
+
+  /** States in the order of {@link #sums(int)}. */
+  public List<LoadState> states() {
+    return states;
+  }
+
+  public List<PlannedLoad> loads() {
+    return loads;
+  }
+
+  /** The state of a quarter hour; −1 where nothing is on. */
+  public int stateAt(int quarter) {
+    for (int s = 0; s < states.size(); s++) {
+      if (states.get(s).holds(quarter)) {
+        return s;
+      }
+    }
+    return -1;
+  }
+
+  /** Current of a leg at a place in a state. */
+  public double amps(int state, Node node, int leg) {
+    boolean there = (node.legs() >> leg & 1) == 1;
+    double own = state < 0 ? 0 : LegCurrents.amps(rootSums.get(state), node.index(), leg);
+    return there ? own + existing[node.index()] : 0;
+  }
+
+  /** Watts of a leg at a place in a state, without existing loads. */
+  public double watts(int state, Node node, int leg) {
+    return LegCurrents.active(
+            rootSums.get(state), node.index(), leg, network.isThreePhase(node.root()))
+        * network.legVolts(node.root());
+  }
+
+  /** The peak over all days. */
+  public Peak peak(Node node) {
+    return peaks[node.index()];
+  }
+
+  /** The peak of the day shown, or of all. */
+  public Peak shown(Node node) {
+    return shown[node.index()];
+  }
+
+  /** The highest current of a leg of the day shown, or of all. */
+  public double shown(Node node, int leg) {
+    return legShown[node.index() * LEGS + leg];
+  }
+
+  /** The highest current of a leg over all days. */
+  public double peak(Node node, int leg) {
+    return legPeaks[node.index() * LEGS + leg];
+  }
+
+  /** The highest current of the neutral over all days. */
+  public Peak neutral(Node node) {
+    return neutralPeaks[node.index()];
+  }
+
+  /** What it may take on its legs while others take what they take; infinite without a breaker. */
+  public double available(Node node) {
+    return available[node.index()];
+  }
+
+  /** The highest share of third harmonics in a leg. */
+  public double harmonic(Node node) {
+    return harmonic[node.index()];
+  }
+
+  /** Power factor of the leg that carries most. */
+  public double powerFactor(Node node) {
+    return powerFactors[node.index()];
+  }
+
+  /** The largest share of the voltage that is lost from the source to here, on some of the legs. */
+  public double dropShare(Node node, int legs) {
+    double worst = 0;
+    for (int leg = 0; leg < LEGS; leg++) {
+      if ((legs >> leg & 1) == 1) {
+        worst = Math.max(worst, dropShare[node.index() * LEGS + leg]);
+      }
+    }
+    return worst;
+  }
+
+  /** Whether a drop leaves loads of constant power no stable voltage. */
+  public static boolean isCollapse(double dropShare) {
+    return dropShare >= COLLAPSE;
+  }
+
+  /** Voltage of the source of a place, between a leg and neutral. */
+  public double legVolts(Node node) {
+    return network.legVolts(node.root());
+  }
+
+  /** Existing load at a place and below, A on each leg. */
+  public double existing(Node node) {
+    return existing[node.index()];
+  }
+}

@@ -1,0 +1,217 @@
+package org.setpower.plan.lighting.load;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.lighting.input.Connection;
+import org.setpower.plan.lighting.input.InrushClass;
+import org.setpower.plan.lighting.input.LegWord;
+import org.setpower.plan.lighting.input.LightingFinding;
+import org.setpower.plan.lighting.input.LightingInputs;
+import org.setpower.plan.lighting.input.LoadTables.Equipment;
+import org.setpower.plan.lighting.input.LoadTables.Load;
+import org.setpower.plan.lighting.input.ProjectTables.LoadGroup;
+import org.setpower.plan.lighting.load.Timeline.Span;
+import org.setpower.plan.lighting.network.Network;
+import org.setpower.plan.lighting.network.Node;
+
+/** Understands the rows of Loads: item, place, legs, hours. */
+public final class LoadTable {
+  private static final double POWER_FACTOR = 0.9;
+
+  private final Network network;
+  private final Timeline timeline;
+  private final SupplyHours hours;
+  private final Map<String, Equipment> equipment = new HashMap<>();
+  private final Set<String> known = new HashSet<>();
+  private final Set<String> off = new HashSet<>();
+  private final List<PlannedLoad> loads = new ArrayList<>();
+
+  /**
+   * @param stops names of equipment whose row is a stop
+   */
+  public LoadTable(
+      LightingInputs inputs,
+      Network network,
+      Timeline timeline,
+      SupplyHours hours,
+      Set<String> stops) {
+    this.network = network;
+    this.timeline = timeline;
+    this.hours = hours;
+    for (InputRow<Equipment> row : LightingInputs.sorted(inputs.equipment())) {
+      String item = Identity.of(row.value().item());
+      known.add(item);
+      if (!stops.contains(item)) {
+        equipment.put(item, row.value());
+      }
+    }
+    for (InputRow<LoadGroup> row : LightingInputs.sorted(inputs.groups())) {
+      if (Boolean.FALSE.equals(row.value().on())) {
+        off.add(Identity.of(row.value().group()));
+      }
+    }
+    LightingInputs.sorted(inputs.loads()).forEach(r -> loads.add(load(r)));
+  }
+
+  /** The rows in an order that does not depend on where they stand. */
+  public List<PlannedLoad> loads() {
+    return loads;
+  }
+
+  private PlannedLoad load(InputRow<Load> row) {
+    Load typed = row.value();
+    List<Finding> findings = new ArrayList<>(row.findings());
+    Equipment device = equipment(typed, findings);
+    List<Node> nodes = typed.place() == null ? List.of() : network.place(typed.place());
+    if (typed.place() != null && nodes.isEmpty()) {
+      findings.add(Finding.of(LightingFinding.PLACE_UNKNOWN, typed.place()));
+    }
+    nodes.stream().flatMap(n -> Network.trust(n).stream()).distinct().forEach(findings::add);
+    boolean readable = row.unreadable().isEmpty() && typed.item() != null;
+    Connection connection = connection(typed, device, nodes);
+    List<PlannedLoad.Part> parts = parts(typed, connection, nodes, findings);
+    List<Span> spans = spans(typed, nodes, findings);
+    double watts =
+        device == null || !readable
+            ? Double.NaN
+            : device.watts() * (typed.level() == null ? 1 : typed.level());
+    InrushClass inrush = device == null ? null : device.inrush();
+    boolean plain = inrush == InrushClass.NONE || inrush == InrushClass.TUNGSTEN;
+    double powerFactor = plain ? 1 : POWER_FACTOR;
+    if (device != null && device.powerFactor() != null) {
+      powerFactor = device.powerFactor();
+    }
+    double harmonic = device == null || device.harmonic() == null ? 0 : device.harmonic();
+    PlannedLoad load =
+        new PlannedLoad(
+            row, device, connection, parts, spans, watts, powerFactor, harmonic, findings);
+    parts.forEach(p -> draw(load, p));
+    return load;
+  }
+
+  private Equipment equipment(Load typed, List<Finding> findings) {
+    String item = Identity.of(typed.item());
+    Equipment device = equipment.get(item);
+    if (typed.item() != null && !known.contains(item)) {
+      findings.add(Finding.of(LightingFinding.EQUIPMENT_UNKNOWN, typed.item()));
+    } else if (typed.item() != null && device == null) {
+      findings.add(Finding.of(LightingFinding.WATTS_UNKNOWN, typed.item()));
+    }
+    return device;
+  }
+
+  private static Connection connection(Load typed, Equipment device, List<Node> nodes) {
+    if (typed.connection() != null) {
+      return typed.connection();
+    }
+    if (device != null && device.connection() != null) {
+      return device.connection();
+    }
+    boolean pair =
+        !nodes.isEmpty()
+            && Integer.bitCount(nodes.get(0).legs()) == 2
+            && !nodes.get(0).hasNeutral();
+    return pair ? Connection.LINE_LINE : Connection.LINE_NEUTRAL;
+  }
+
+  /** Pieces go to the places of a range in turn. */
+  private List<PlannedLoad.Part> parts(
+      Load typed, Connection connection, List<Node> nodes, List<Finding> findings) {
+    double quantity = typed.quantity() == null ? 1 : Math.ceil(typed.quantity());
+    List<PlannedLoad.Part> parts = new ArrayList<>();
+    for (int i = 0; i < nodes.size(); i++) {
+      Node node = nodes.get(i);
+      double own = Math.floor((quantity - i + nodes.size() - 1) / nodes.size());
+      if (own <= 0 && i > 0) {
+        continue;
+      }
+      int there = node.legs();
+      int spanned = Integer.bitCount(there);
+      boolean possible =
+          spanned >= connection.legs()
+              && (connection != Connection.LINE_NEUTRAL || spanned == 1 || node.hasNeutral())
+              && (connection != Connection.LINE_LINE || spanned != 1);
+      if (there != 0 && !possible) {
+        add(
+            findings,
+            Finding.of(LightingFinding.PAIR_MISSING, connection.word(), LegWord.text(there)));
+      }
+      int decided = typed.leg() == null ? 0 : typed.leg().legs(0, there);
+      boolean fits = (decided & ~there) == 0 && Integer.bitCount(decided) == connection.legs();
+      if (there != 0 && decided != 0 && possible && !fits) {
+        add(
+            findings,
+            Finding.of(LightingFinding.LEG_CONTRADICTS, typed.leg().word(), LegWord.text(there)));
+      }
+      boolean fixed = spanned == connection.legs();
+      int legs = !possible ? there : fixed ? there : fits ? decided : 0;
+      parts.add(new PlannedLoad.Part(node, Math.max(0, own), legs, possible && !fixed && !fits));
+    }
+    return parts;
+  }
+
+  private static void add(List<Finding> findings, Finding finding) {
+    if (!findings.contains(finding)) {
+      findings.add(finding);
+    }
+  }
+
+  private List<Span> spans(Load typed, List<Node> nodes, List<Finding> findings) {
+    if (typed.fromDay() != null
+        && typed.toDay() != null
+        && typed.toDay().isBefore(typed.fromDay())) {
+      findings.add(Finding.of(LightingFinding.DAYS_CROSSED));
+    }
+    if (typed.group() != null && off.contains(Identity.of(typed.group()))) {
+      return List.of();
+    }
+    List<Span> spans = timeline.spans(typed.fromDay(), typed.toDay(), typed.from(), typed.to());
+    if (!nodes.isEmpty() && nodes.get(0).isFed()) {
+      Node source = nodes.get(0).root();
+      if (typed.from() == null && typed.to() == null) {
+        spans = hours.within(source, spans);
+      } else {
+        for (Span span : spans) {
+          int quarter = hours.firstOff(source, span);
+          if (quarter >= 0) {
+            add(
+                findings,
+                Finding.of(
+                    LightingFinding.SUPPLY_OFF, Network.shown(source), Timeline.text(quarter)));
+            break;
+          }
+        }
+      }
+    }
+    boolean crossed = findings.stream().anyMatch(f -> f.key() == LightingFinding.DAYS_CROSSED);
+    if (spans.isEmpty() && !crossed) {
+      findings.add(Finding.of(LightingFinding.NEVER_ON));
+    }
+    return spans;
+  }
+
+  /** Currents of a part, once its legs are known. */
+  void draw(PlannedLoad load, PlannedLoad.Part part) {
+    if (part.legs() == 0 || !part.node().isFed() || Double.isNaN(load.watts())) {
+      return;
+    }
+    Node root = part.node().root();
+    boolean leading = load.equipment() != null && Boolean.TRUE.equals(load.equipment().leading());
+    part.draw(
+        LegCurrents.load(
+            part.legs(),
+            load.watts() * part.quantity(),
+            load.powerFactor(),
+            leading,
+            load.harmonic(),
+            network.legVolts(root),
+            network.isThreePhase(root)));
+  }
+}

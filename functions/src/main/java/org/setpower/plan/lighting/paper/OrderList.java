@@ -1,0 +1,275 @@
+package org.setpower.plan.lighting.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.setpower.base.Numbers;
+import org.setpower.cable.CableSize;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.lighting.input.CableTables.CableStock;
+import org.setpower.plan.lighting.input.Connector;
+import org.setpower.plan.lighting.input.CoreSet;
+import org.setpower.plan.lighting.input.LightingInputs;
+import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
+import org.setpower.plan.lighting.input.SupplyTables.Supply;
+import org.setpower.plan.lighting.input.SupplyType;
+import org.setpower.plan.lighting.load.PlannedLoad;
+import org.setpower.plan.lighting.network.Network;
+import org.setpower.plan.lighting.network.Node;
+import org.setpower.plan.lighting.protection.Pieces;
+import org.setpower.plan.lighting.protection.RunCable;
+
+/** What to order: cable by type, size, cores, connector and length; distros; adaptors. */
+public final class OrderList {
+  private static final double ROUNDING = 1e-9;
+
+  private final LightingSettings settings;
+  private final Network network;
+  private final Map<String, Line> lines = new TreeMap<>();
+
+  /**
+   * A line of the order.
+   *
+   * @param kind cable, distro or adaptor
+   * @param size of cable, empty for others
+   * @param cores of cable; for a set of single-core cables the conductor
+   * @param length of a piece as typed; NaN for others
+   * @param breaker rating of the breaker that an adaptor needs; NaN where none is needed
+   * @param stock NaN where it is not known
+   */
+  public record Line(
+      String kind,
+      String what,
+      String size,
+      String cores,
+      String connector,
+      double length,
+      int required,
+      int spare,
+      double stock,
+      double breaker) {
+    /** Pieces that are missing; 0 where stock is not known to be enough. */
+    public double shortOf() {
+      return Math.max(0, required + spare - (Double.isNaN(stock) ? 0 : stock));
+    }
+  }
+
+  public OrderList(LightingSettings settings, Network network) {
+    this.settings = settings;
+    this.network = network;
+  }
+
+  /** The lines, sorted. */
+  public List<Line> lines() {
+    return List.copyOf(lines.values());
+  }
+
+  private void add(Line line) {
+    String key =
+        String.join(
+            "|",
+            line.kind(),
+            line.what(),
+            line.size(),
+            line.cores(),
+            line.connector(),
+            Double.isNaN(line.length()) ? "" : "%012.3f".formatted(line.length()),
+            Double.isNaN(line.breaker()) ? "" : "" + line.breaker());
+    Line before = lines.get(key);
+    int required = line.required() + (before == null ? 0 : before.required());
+    boolean spared = !"distro".equals(line.kind());
+    int spare = spared ? (int) Math.ceil(required * settings.spareCable() - ROUNDING) : 0;
+    lines.put(
+        key,
+        new Line(
+            line.kind(),
+            line.what(),
+            line.size(),
+            line.cores(),
+            line.connector(),
+            line.length(),
+            required,
+            spare,
+            Double.NaN,
+            line.breaker()));
+  }
+
+  /** Adds the pieces of a run, a set of single-core cables by conductor. */
+  public void addCable(RunCable cable) {
+    if (cable.size() == null || cable.typed().type() == null || Double.isNaN(cable.metres())) {
+      return;
+    }
+    List<Double> pieces =
+        cable.typed().pieces() == null
+            ? List.of(cable.typed().length())
+            : Pieces.parse(cable.typed().pieces());
+    Connector own = cable.typed().connector();
+    Connector outlet = connector(cable.node().parent());
+    Connector used = own == null ? outlet : own;
+    String connector = used == null ? "" : used.word();
+    for (double piece : pieces) {
+      for (Map.Entry<String, Integer> cores : conductors(cable.cores()).entrySet()) {
+        add(
+            new Line(
+                "cable",
+                cable.typed().type().word(),
+                cable.size().toString(),
+                cores.getKey(),
+                connector,
+                piece,
+                cores.getValue() * cable.parallel(),
+                0,
+                Double.NaN,
+                Double.NaN));
+      }
+    }
+    if (own != null && outlet != null && own != outlet) {
+      double breaker = cable.node().parent().protectingBreaker();
+      adaptor(outlet, own, breaker, 1);
+    }
+  }
+
+  private static Map<String, Integer> conductors(CoreSet cores) {
+    if (!cores.isSingle()) {
+      return Map.of(cores.word(), 1);
+    }
+    Map<String, Integer> conductors = new TreeMap<>();
+    conductors.put("earth", 1);
+    if (cores.neutrals() > 0) {
+      conductors.put("neutral", cores.neutrals());
+    }
+    for (int leg = 1; leg <= cores.legs(); leg++) {
+      conductors.put("L" + leg, 1);
+    }
+    return conductors;
+  }
+
+  /** The connector at a place: that of an outlet, or of the cable that ends there. */
+  private Connector connector(Node node) {
+    if (node == null || node.kind() == Node.Kind.SUPPLY) {
+      return null;
+    }
+    if (node.kind() == Node.Kind.RUN) {
+      Connector own = network.run(node).connector();
+      return own == null ? connector(node.parent()) : own;
+    }
+    // a circuit of a multi-circuit connector is reached by a breakout
+    return node.kind() == Node.Kind.CIRCUIT ? null : network.outlet(node).connector();
+  }
+
+  /** Adds the adaptors of a load. */
+  public void addLoad(PlannedLoad load) {
+    if (load.equipment() == null || load.equipment().plug() == null) {
+      return;
+    }
+    for (PlannedLoad.Part part : load.parts()) {
+      Connector there = connector(part.node());
+      if (there != null && there != load.equipment().plug() && part.quantity() > 0) {
+        adaptor(
+            there, load.equipment().plug(), part.node().protectingBreaker(), (int) part.quantity());
+      }
+    }
+  }
+
+  /** A plug that is made for less than the breaker needs a smaller breaker in its adaptor. */
+  private void adaptor(Connector from, Connector to, double breaker, int pieces) {
+    add(
+        new Line(
+            "adaptor",
+            from.word() + " to " + to.word(),
+            "",
+            "",
+            "",
+            Double.NaN,
+            pieces,
+            0,
+            Double.NaN,
+            to.amps() < breaker ? to.amps() : Double.NaN));
+  }
+
+  /** Adds a distro with its outlets. */
+  public void addDistro(Supply typed, List<OutletGroup> groups) {
+    if (typed.type() != SupplyType.DISTRO || typed.name() == null) {
+      return;
+    }
+    List<String> outlets = new ArrayList<>();
+    for (OutletGroup group : groups) {
+      if (group.connector() != null && group.numbers() != null) {
+        outlets.add(group.numbers() + ": " + group.connector().word());
+      }
+    }
+    outlets.sort(null);
+    String main = typed.breaker() == null ? "" : Numbers.format(typed.breaker()) + " A";
+    add(
+        new Line(
+            "distro",
+            typed.name() + (outlets.isEmpty() ? "" : ", " + String.join(", ", outlets)),
+            main,
+            "",
+            "",
+            Double.NaN,
+            1,
+            0,
+            Double.NaN,
+            Double.NaN));
+  }
+
+  /** Takes stock off, earth first, then neutral, then legs. */
+  public void takeStock(LightingInputs inputs) {
+    for (InputRow<CableStock> row : LightingInputs.sorted(inputs.stock())) {
+      CableStock typed = row.value();
+      CableSize size = RunCable.size(typed.size());
+      if (!row.findings().isEmpty() || size == null) {
+        continue;
+      }
+      double left = typed.pieces();
+      for (Map.Entry<String, Line> entry : byConductor()) {
+        Line line = entry.getValue();
+        boolean single = isConductor(line.cores());
+        boolean same =
+            line.kind().equals("cable")
+                && line.what().equals(typed.type().word())
+                && line.size().equals(size.toString())
+                && (typed.cores() == null || typed.cores().isSingle()
+                    ? single
+                    : typed.cores().word().equals(line.cores()))
+                && Math.abs(line.length() - typed.length()) < 1e-6;
+        if (same) {
+          double before = Double.isNaN(line.stock()) ? 0 : line.stock();
+          double wanted = single ? line.required() + line.spare() - before : left;
+          double taken = Math.max(0, Math.min(left, wanted));
+          left -= taken;
+          entry.setValue(withStock(line, before + taken));
+        }
+      }
+    }
+  }
+
+  private List<Map.Entry<String, Line>> byConductor() {
+    List<Map.Entry<String, Line>> entries = new ArrayList<>(lines.entrySet());
+    entries.sort(
+        java.util.Comparator.comparingInt(
+            e -> List.of("earth", "neutral", "L1", "L2", "L3").indexOf(e.getValue().cores())));
+    return entries;
+  }
+
+  private static boolean isConductor(String cores) {
+    return List.of("earth", "neutral", "L1", "L2", "L3").contains(cores);
+  }
+
+  private static Line withStock(Line line, double stock) {
+    return new Line(
+        line.kind(),
+        line.what(),
+        line.size(),
+        line.cores(),
+        line.connector(),
+        line.length(),
+        line.required(),
+        line.spare(),
+        stock,
+        line.breaker());
+  }
+}

@@ -1,0 +1,141 @@
+package org.setpower.plan.lighting.protection;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.PhaseSystem;
+import org.setpower.cable.CableRun;
+import org.setpower.cable.CableSize;
+import org.setpower.cable.Conductor;
+import org.setpower.cable.InstallationMethod;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.lighting.input.CableTables.Run;
+import org.setpower.plan.lighting.input.CableType;
+import org.setpower.plan.lighting.input.CoreSet;
+import org.setpower.plan.lighting.input.LightingFinding;
+import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.load.RunImpedance;
+import org.setpower.plan.lighting.network.Node;
+
+/**
+ * A row of Cable runs as it is understood.
+ *
+ * @param size null where it cannot be read
+ * @param cores what is typed, or what the place needs
+ * @param laid null where it is not known
+ * @param metres one way; NaN where it is not known
+ * @param parallel equal cables side by side
+ * @param findings what is wrong with these cells
+ */
+public record RunCable(
+    Node node,
+    Run typed,
+    CableSize size,
+    CoreSet cores,
+    InstallationMethod laid,
+    double metres,
+    int parallel,
+    List<Finding> findings) {
+  private static final double METRES_PER_KM = 1000;
+  private static final double COLD = 20;
+
+  /** Understands a row. */
+  public static RunCable of(Node node, Run typed, LightingSettings settings) {
+    List<Finding> findings = new ArrayList<>();
+    CableSize size = size(typed.size());
+    if (size == null && typed.size() != null) {
+      findings.add(Finding.of(LightingFinding.SIZE_UNREADABLE, typed.size()));
+    }
+    InstallationMethod laid = settings.installation();
+    if (typed.installation() != null) {
+      laid = LightingSettings.installation(typed.installation());
+      if ("CLOSEDDRUM".equals(Identity.of(typed.installation()))) {
+        findings.add(Finding.of(LightingFinding.CLOSED_DRUM));
+      } else if (laid == null) {
+        findings.add(Finding.of(LightingFinding.INSTALLATION_WRONG, typed.installation()));
+      }
+    }
+    double metres = typed.length() == null ? Double.NaN : settings.units().toMetres(typed.length());
+    pieces(typed, findings);
+    if (typed.makersRating() != null && typed.ratingSource() == null) {
+      findings.add(Finding.of(LightingFinding.MAKER_SOURCE));
+    }
+    return new RunCable(
+        node,
+        typed,
+        size,
+        typed.cores() == null ? needed(node, typed.type()) : typed.cores(),
+        laid,
+        metres,
+        typed.parallel() == null ? 1 : (int) Math.floor(typed.parallel()),
+        findings);
+  }
+
+  /** A size as typed; null where it is none, or one without a resistance. */
+  public static CableSize size(String text) {
+    if (text == null) {
+      return null;
+    }
+    try {
+      CableSize size = CableSize.parse(text);
+      return Conductor.isKnown(size) ? size : null;
+    } catch (EvaluationException unknown) {
+      return null;
+    }
+  }
+
+  private static void pieces(Run typed, List<Finding> findings) {
+    if (typed.pieces() == null) {
+      return;
+    }
+    List<Double> pieces = Pieces.parse(typed.pieces());
+    double sum = pieces.stream().mapToDouble(p -> p).sum();
+    if (pieces.isEmpty()) {
+      findings.add(Finding.of(LightingFinding.PIECES_UNREADABLE, typed.pieces()));
+    } else if (typed.length() != null && sum < typed.length() * (1 - 1e-9)) {
+      findings.add(Finding.of(LightingFinding.PIECES_SHORT, sum, typed.length()));
+    }
+  }
+
+  private static CoreSet needed(Node node, CableType type) {
+    boolean single = type == CableType.FEEDER;
+    return switch (Integer.bitCount(node.legs())) {
+      case 3 -> single ? CoreSet.FIVE_SINGLE : CoreSet.FIVE;
+      case 2 ->
+          node.hasNeutral()
+              ? single ? CoreSet.FOUR_SINGLE : CoreSet.SPLIT
+              : single ? CoreSet.THREE_SINGLE : CoreSet.LINE_TO_LINE;
+      default -> single ? CoreSet.THREE_SINGLE : CoreSet.THREE;
+    };
+  }
+
+  /** How the leaf functions see its supply. */
+  public PhaseSystem system() {
+    return node.legs() == 7 ? PhaseSystem.THREE : PhaseSystem.ONE;
+  }
+
+  /** One conductor of the loaded cable. */
+  public RunImpedance impedance() {
+    if (size == null || Double.isNaN(metres)) {
+      return RunImpedance.NONE;
+    }
+    CableRun run = CableRun.of(size, metres, PhaseSystem.ONE, 1, CableRun.LOADED_TEMP, parallel);
+    return new RunImpedance(run.ohms(), run.reactance());
+  }
+
+  /** Voltage lost over it, as {@code CABLE.DROP} gives it; NaN where it is not known. */
+  public double drop(double amps, double powerFactor) {
+    return size == null || Double.isNaN(metres)
+        ? Double.NaN
+        : CableRun.of(size, metres, system(), powerFactor, CableRun.LOADED_TEMP, parallel)
+            .drop(amps);
+  }
+
+  /** Leg and earth conductor together at 20 °C, Ω; NaN where it is not known. */
+  double loopOhms() {
+    return size == null || Double.isNaN(metres)
+        ? Double.NaN
+        : 2 * Conductor.of(size).ohms(COLD) * metres / METRES_PER_KM / parallel;
+  }
+}

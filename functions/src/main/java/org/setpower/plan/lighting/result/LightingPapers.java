@@ -1,0 +1,1268 @@
+package org.setpower.plan.lighting.result;
+
+import java.util.List;
+import org.setpower.plan.common.Result;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.common.Table;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.lighting.input.ProjectTables;
+
+/** Lists that a lighting power plan hands out. */
+public final class LightingPapers {
+  public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
+  public static final ResultTable<IssueRow> ISSUE_ROW = ResultTable.of(IssueRow.class);
+  public static final ResultTable<PlaceRow> PLACE_ROW = ResultTable.of(PlaceRow.class);
+  public static final ResultTable<PluggingRow> PLUGGING_ROW = ResultTable.of(PluggingRow.class);
+  public static final ResultTable<PullRow> PULL_ROW = ResultTable.of(PullRow.class);
+  public static final ResultTable<LabelRow> LABEL_ROW = ResultTable.of(LabelRow.class);
+  public static final ResultTable<BalanceRow> BALANCE_ROW = ResultTable.of(BalanceRow.class);
+  public static final ResultTable<OrderRow> ORDER_ROW = ResultTable.of(OrderRow.class);
+  public static final ResultTable<ProfileRow> PROFILE_ROW = ResultTable.of(ProfileRow.class);
+  public static final ResultTable<DiagramRow> DIAGRAM_ROW = ResultTable.of(DiagramRow.class);
+
+  private LightingPapers() {}
+
+  /** Counts of the plan. */
+  @Table(key = "summary", heading = "Summary", rows = 1, upright = true)
+  public record Summary(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES,
+                Source.READINGS
+              },
+              rule = "The worst of all issues.")
+          Verdict verdict,
+      @Result(
+              key = "stops",
+              heading = "Stops",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES,
+                Source.READINGS
+              },
+              rule = "Issues that are a stop.")
+          int stops,
+      @Result(
+              key = "checks",
+              heading = "Checks",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES,
+                Source.READINGS
+              },
+              rule = "Issues to check.")
+          int checks,
+      @Result(
+              key = "loadsFit",
+              heading = "Loads fit",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Rows of Loads that papers print.")
+          int loadsFit,
+      @Result(
+              key = "loadsWithheld",
+              heading = "Loads withheld",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Rows of Loads that papers do not print as fit.")
+          int loadsWithheld,
+      @Result(
+              key = "runsFit",
+              heading = "Cable runs fit",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Rows of Cable runs that papers print.")
+          int runsFit,
+      @Result(
+              key = "runsWithheld",
+              heading = "Cable runs withheld",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Rows of Cable runs that papers do not print as fit.")
+          int runsWithheld,
+      @Result(
+              key = "power",
+              heading = "Power",
+              unit = "W",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The most that is on at one time.")
+          double power) {}
+
+  /** One cause. */
+  @Table(key = "issues", heading = "Issues", rows = 120)
+  public record IssueRow(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES,
+                Source.READINGS
+              },
+              rule = "Of the issue.")
+          Verdict verdict,
+      @Result(
+              key = "where",
+              heading = "Where",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES,
+                Source.READINGS
+              },
+              rule = "Table and rows.")
+          String where,
+      @Result(
+              key = "count",
+              heading = "Rows",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES,
+                Source.READINGS
+              },
+              rule = "How many rows have it.")
+          int count,
+      @Result(
+              key = "reasons",
+              heading = "What to do",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES,
+                Source.READINGS
+              },
+              rule = "The first of them.")
+          List<Finding> reasons) {}
+
+  /** An outlet in use, for whoever plugs and measures. */
+  @Table(key = "distribution", heading = "Distribution", rows = 200)
+  public record PlaceRow(
+      @Result(
+              key = "place",
+              heading = "Outlet",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Outlets in use, by distro.")
+          String place,
+      @Result(
+              key = "connector",
+              heading = "Connector",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the outlet.")
+          String connector,
+      @Result(
+              key = "breaker",
+              heading = "Breaker",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The smallest from here to the source.")
+          Double breaker,
+      @Result(
+              key = "rcd",
+              heading = "RCD",
+              unit = "mA",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Nearest on the way to the source.")
+          Double rcd,
+      @Result(
+              key = "plugged",
+              heading = "Plugged",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Cable run or loads that are fit.")
+          String plugged,
+      @Result(
+              key = "legs",
+              heading = "Leg",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Legs of the outlet.")
+          String legs,
+      @Result(
+              key = "amps",
+              heading = "Current",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Peak of the leg that carries most.")
+          Double amps,
+      @Result(
+              key = "neutral",
+              heading = "Neutral",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Legs by vectors, third harmonics added.")
+          Double neutral,
+      @Result(
+              key = "withheld",
+              heading = "Withheld",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Rows of Loads and Cable runs on it that are not fit.")
+          int withheld) {}
+
+  /** A load that is fit, by its place. */
+  @Table(key = "plugging", heading = "Loads by outlet", rows = 200)
+  public record PluggingRow(
+      @Result(
+              key = "place",
+              heading = "Place",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String place,
+      @Result(
+              key = "item",
+              heading = "Item",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String item,
+      @Result(
+              key = "quantity",
+              heading = "Qty",
+              unit = "pcs",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          double quantity,
+      @Result(
+              key = "legs",
+              heading = "Leg",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the outlet, decided, or suggested.")
+          String legs,
+      @Result(
+              key = "amps",
+              heading = "Current",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of one leg.")
+          Double amps,
+      @Result(
+              key = "department",
+              heading = "Department",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String department,
+      @Result(
+              key = "location",
+              heading = "Location",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String location,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of its row.")
+          Verdict verdict) {}
+
+  /** A cable run that is fit, for whoever lays it. */
+  @Table(key = "pull", heading = "Cable pull", rows = 100)
+  public record PullRow(
+      @Result(
+              key = "to",
+              heading = "To",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String to,
+      @Result(
+              key = "from",
+              heading = "From",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String from,
+      @Result(
+              key = "length",
+              heading = "Length",
+              unit = ProjectTables.LENGTH,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          Double length,
+      @Result(
+              key = "pieces",
+              heading = "Pieces",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String pieces,
+      @Result(
+              key = "size",
+              heading = "Size",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String size,
+      @Result(
+              key = "cores",
+              heading = "Cores",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed, or what the outlet needs.")
+          String cores,
+      @Result(
+              key = "singles",
+              heading = "Connect earth first",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule =
+                  "Single-core cables: earth, neutral, legs; disconnect in reverse (NEC 520.53, from memory).")
+          boolean singles,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of its row.")
+          Verdict verdict) {}
+
+  /** A source or a distro, to be stuck on it. */
+  @Table(key = "labels", heading = "Distro labels", rows = 60)
+  public record LabelRow(
+      @Result(
+              key = "name",
+              heading = "Name",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String name,
+      @Result(
+              key = "location",
+              heading = "Location",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String location,
+      @Result(
+              key = "fedFrom",
+              heading = "Fed from",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The place at which its cable run begins.")
+          String fedFrom,
+      @Result(
+              key = "breaker",
+              heading = "Breaker",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The smallest from here to the source.")
+          Double breaker,
+      @Result(
+              key = "electrician",
+              heading = "Responsible electrician",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed.")
+          String electrician,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of its row.")
+          Verdict verdict) {}
+
+  /** A proposed exchange. */
+  @Table(key = "balance", heading = "Load balance", rows = 60)
+  public record BalanceRow(
+      @Result(
+              key = "supply",
+              heading = "Source or distro",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Where legs are uneven.")
+          String supply,
+      @Result(
+              key = "item",
+              heading = "Item",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "On the leg that carries most.")
+          String item,
+      @Result(
+              key = "place",
+              heading = "Place",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the item.")
+          String place,
+      @Result(
+              key = "fromLeg",
+              heading = "From",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Its leg now.")
+          String fromLeg,
+      @Result(
+              key = "otherItem",
+              heading = "Exchange with",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Blank: it moves alone.")
+          String otherItem,
+      @Result(
+              key = "otherPlace",
+              heading = "Place",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the other item.")
+          String otherPlace,
+      @Result(
+              key = "toLeg",
+              heading = "To",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Where it goes.")
+          String toLeg,
+      @Result(
+              key = "before",
+              heading = "Peak now",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the leg that carries most.")
+          double before,
+      @Result(
+              key = "after",
+              heading = "Peak then",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The exchange that lowers it most.")
+          double after) {}
+
+  /** Something to order. */
+  @Table(key = "order", heading = "Order list", rows = 200)
+  public record OrderRow(
+      @Result(
+              key = "kind",
+              heading = "Type",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "cable, distro or adaptor.")
+          String kind,
+      @Result(
+              key = "what",
+              heading = "Item",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "Type of cable, distro with outlets, connectors of an adaptor.")
+          String what,
+      @Result(
+              key = "size",
+              heading = "Size",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "Of a cable; main breaker of a distro.")
+          String size,
+      @Result(
+              key = "cores",
+              heading = "Cores",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "Of a cable; the conductor of a set of single-core cables.")
+          String cores,
+      @Result(
+              key = "connector",
+              heading = "Connectors",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "Both ends.")
+          String connector,
+      @Result(
+              key = "length",
+              heading = "Length",
+              unit = ProjectTables.LENGTH,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "Of a piece.")
+          Double length,
+      @Result(
+              key = "required",
+              heading = "Required",
+              unit = "pcs",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "Pieces of all cable runs.")
+          int required,
+      @Result(
+              key = "spare",
+              heading = "Spare",
+              unit = "pcs",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "Rounded up.")
+          int spare,
+      @Result(
+              key = "stock",
+              heading = "In stock",
+              unit = "pcs",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "From Cable stock.")
+          Double stock,
+      @Result(
+              key = "short",
+              heading = "Short",
+              unit = "pcs",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "Required and spare, less stock.")
+          double shortOf,
+      @Result(
+              key = "breaker",
+              heading = "With breaker",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.STOCK
+              },
+              rule = "A plug made for less than the upstream breaker needs one.")
+          Double breaker) {}
+
+  /** An hour of a generator, on the day of most energy. */
+  @Table(key = "profile", heading = "Generator by hour", rows = 288)
+  public record ProfileRow(
+      @Result(
+              key = "generator",
+              heading = "Generator",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Name.")
+          String generator,
+      @Result(
+              key = "hour",
+              heading = "Hour",
+              unit = "h",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Begins at.")
+          int hour,
+      @Result(
+              key = "load",
+              heading = "Mean load",
+              unit = "kW",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the hour.")
+          double load) {}
+
+  /** A part of the single-line diagram. */
+  @Table(key = "diagram", heading = "Diagram", rows = 600)
+  public record DiagramRow(
+      @Result(
+              key = "kind",
+              heading = "Part",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES
+              },
+              rule = "source, distro, outlet, run, loads or idle.")
+          String kind,
+      @Result(
+              key = "name",
+              heading = "Name",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES
+              },
+              rule = "As typed.")
+          String name,
+      @Result(
+              key = "above",
+              heading = "Hangs on",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES
+              },
+              rule = "Row of this table; 0 for a source.")
+          int above,
+      @Result(
+              key = "over",
+              heading = "Above the line",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES
+              },
+              rule = "Place, breaker, RCD, legs.")
+          String over,
+      @Result(
+              key = "under",
+              heading = "Below the line",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES
+              },
+              rule = "Cores, size, length, voltage drop.")
+          String under,
+      @Result(
+              key = "stops",
+              heading = "Stops",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES
+              },
+              rule = "What is a stop.")
+          List<Finding> stops) {}
+}

@@ -1,0 +1,62 @@
+package org.setpower.plan.lighting;
+
+import java.util.List;
+import java.util.Set;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.PlanContract;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.Ranges;
+
+/** The lighting power plan keeps what every plan keeps. */
+public class LightingContractTest extends PlanContract {
+  @Override
+  protected PlanModel model() {
+    return LightingModel.MODEL;
+  }
+
+  @Override
+  protected int block() {
+    return 120;
+  }
+
+  @Override
+  protected Set<String> unordered() {
+    return Set.of(
+        "days",
+        "groups",
+        "sizes",
+        "supplies",
+        "outlets",
+        "runs",
+        "loads",
+        "equipment",
+        "generators",
+        "cableStock",
+        "readings");
+  }
+
+  @Override
+  protected List<Ranges> samples() {
+    return List.of(
+        LightingSamples.quay(),
+        LightingSamples.pans(),
+        LightingSamples.stage(),
+        LightingSamples.faults());
+  }
+
+  @Override
+  protected List<Object> values(InputColumn column) {
+    return LightingSamples.values(column);
+  }
+
+  /**
+   * More hostile plans than a build makes.
+   *
+   * @param arguments how many, and the first seed
+   */
+  public static void main(String[] arguments) {
+    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
+    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
+    new LightingContractTest().fuzz(seed, plans);
+  }
+}

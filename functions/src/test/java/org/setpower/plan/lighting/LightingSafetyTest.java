@@ -1,0 +1,514 @@
+package org.setpower.plan.lighting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.setpower.plan.lighting.LightingPlans.generator;
+import static org.setpower.plan.lighting.LightingPlans.keys;
+import static org.setpower.plan.lighting.LightingPlans.load;
+import static org.setpower.plan.lighting.LightingPlans.outlet;
+import static org.setpower.plan.lighting.LightingPlans.run;
+import static org.setpower.plan.lighting.LightingPlans.supply;
+import static org.setpower.plan.lighting.LightingSamples.clock;
+import static org.setpower.plan.lighting.LightingSamples.quay;
+import static org.setpower.plan.lighting.LightingSamples.stage;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.lighting.protection.Disconnection;
+import org.setpower.plan.lighting.result.LightingPapers;
+import org.setpower.plan.lighting.result.LightingResults;
+
+/** What must never be wrong, and what never stops: one test a rule of safety. */
+class LightingSafetyTest {
+  /** A generator in place of the utility supply. */
+  private static Ranges onGenerator(double kva) {
+    return quay()
+        .set("supplies", 1, "type", "generator", "existing", "", "zs", 0.1)
+        .row(
+            "generators",
+            "name",
+            "quay",
+            "kva",
+            kva,
+            "engine",
+            "diesel turbo",
+            "altitude",
+            5,
+            "intake",
+            25,
+            "bond",
+            "at generator");
+  }
+
+  private static Ranges onOneOutlet(String size, String cores, Object breaker) {
+    return quay()
+        .set("outlets", 1, "breaker", breaker, "connector", "IEC 60309 63 A 3-pin")
+        .row(
+            "runs", "to", "tail", "from", "A-1", "length", 20, "size", size, "type", "rubber",
+            "cores", cores)
+        .row("loads", "item", "LED 1600", "place", "tail");
+  }
+
+  // The breaker really upstream protects the cable as laid: IEC 60364-4-43.
+
+  @Test
+  void a_breaker_above_the_rating_stops_however_little_flows() {
+    Ranges plan = onOneOutlet("3G2.5", "3", "32");
+    assertThat(run(plan, 2).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(run(plan, 2).reasons())).contains("run.overload");
+    // BS 7671 Table 4F3A, single-phase: 25 A
+    assertThat(run(plan, 2).rating()).isEqualTo(25);
+    assertThat(run(plan, 2).upstream()).isEqualTo(32);
+    assertThat(run(plan, 2).amps()).isLessThan(10);
+    assertThat(run(plan, 2).fit()).isFalse();
+  }
+
+  @Test
+  void the_outlet_really_used_decides_not_another_outlet_of_the_distro() {
+    Ranges plan =
+        quay()
+            .row(
+                "outlets",
+                "distro",
+                "A",
+                "numbers",
+                "7",
+                "connector",
+                "IEC 60309 32 A 5-pin",
+                "breaker",
+                "32",
+                "curve",
+                "C",
+                "rcd",
+                "30")
+            .row("supplies", "name", "B", "type", "distro", "system", "3PH", "breaker", 32)
+            .row("runs", "to", "B", "from", "A-7", "length", 20, "size", "5G2.5", "type", "rubber");
+    assertThat(run(plan, 2).upstream()).isEqualTo(32);
+    assertThat(keys(run(plan, 2).reasons())).contains("run.overload");
+  }
+
+  @Test
+  void through_hands_the_upstream_breaker_on() {
+    Ranges plan = onOneOutlet("3G2.5", "3", "through");
+    assertThat(run(plan, 2).upstream()).isEqualTo(63);
+    assertThat(keys(run(plan, 2).reasons())).contains("run.overload");
+  }
+
+  @Test
+  void a_blank_breaker_of_a_used_outlet_stops() {
+    Ranges plan = quay().set("outlets", 1, "breaker", "");
+    assertThat(keys(outlet(plan, 1).reasons())).contains("outlet.breakerBlank");
+    assertThat(outlet(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(outlet(quay().set("outlets", 1, "breaker", "big"), 1).verdict())
+        .isEqualTo(Verdict.STOP);
+  }
+
+  @Test
+  void a_short_cable_to_a_smaller_breaker_is_a_check_with_its_clause() {
+    Ranges plan =
+        quay().set("supplies", 2, "breaker", 32).set("runs", 1, "size", "5G6", "length", 3);
+    assertThat(keys(run(plan, 1).reasons())).containsExactly("run.short");
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+    plan.set("runs", 1, "length", 4);
+    assertThat(keys(run(plan, 1).reasons())).contains("run.overload");
+  }
+
+  /** NEC 240.4(B), from memory: 4/0 at 75 °C has 360 A, the next standard breaker is 400. */
+  @ParameterizedTest
+  @CsvSource({"4/0,feeder,5 single,75,400,360", "2 AWG,cord,3,60,100,95"})
+  void the_next_standard_size_up_is_right_by_the_nec(
+      String size, String type, String cores, String marked, double breaker, double rating) {
+    Ranges plan = stage();
+    int row = breaker == 400 ? 1 : 2;
+    plan.set("runs", row, "size", size, "type", type, "cores", cores, "temperatureClass", marked);
+    assertThat(run(plan, row).upstream()).isEqualTo(breaker);
+    assertThat(run(plan, row).rating()).isEqualTo(rating);
+    assertThat(run(plan, row).protects()).isEqualTo("yes");
+  }
+
+  @Test
+  void a_cord_with_several_outlets_has_no_next_size_up() {
+    Ranges plan = stage().set("outlets", 1, "breaker", "25");
+    plan.row(
+        "runs",
+        "to",
+        "tail",
+        "from",
+        "D1-2",
+        "length",
+        20,
+        "size",
+        "12 AWG",
+        "type",
+        "building",
+        "cores",
+        "3");
+    plan.row("loads", "item", "tungsten 2 kW", "place", "tail", "quantity", 2);
+    assertThat(keys(run(plan, 4).reasons())).contains("run.overload");
+  }
+
+  // Neutral: vectors, third harmonics added, within its rating.
+
+  /** Two legs of a wye at 50 A leave 50 A in the neutral. */
+  @Test
+  void two_legs_of_a_wye_leave_their_amps_in_the_neutral() {
+    Ranges plan =
+        quay()
+            .set("equipment", 1, "watts", 11500, "powerFactor", 1, "harmonic", 0)
+            .set("outlets", 1, "breaker", "63", "connector", "IEC 60309 63 A 3-pin");
+    double amps = 11500 / (400 / Math.sqrt(3));
+    plan.row("loads", "item", "LED 1600", "place", "A-1");
+    assertThat(supply(plan, 2).amps1()).isCloseTo(amps, within(1e-9));
+    assertThat(supply(plan, 2).neutral()).isCloseTo(amps, within(1e-9));
+  }
+
+  @Test
+  void third_harmonics_add_up_in_the_neutral_and_stop_beyond_its_rating() {
+    Ranges plan = quay();
+    plan.set("equipment", 1, "watts", 4200, "harmonic", 0.7, "powerFactor", 0.7);
+    plan.set("outlets", 1, "breaker", "32", "connector", "IEC 60309 32 A 5-pin");
+    plan.set("runs", 1, "size", "5G10").set("supplies", 1, "breaker", 32, "existing", "");
+    plan.set("loads", 1, "place", "A-1…3", "quantity", 3);
+    double leg = 4200 / (400 / Math.sqrt(3)) / 0.7;
+    double third = 0.7 * leg / Math.sqrt(1 + 0.49);
+    assertThat(run(plan, 1).neutral()).isCloseTo(3 * third, within(1e-6));
+    // 47 A of BS 7671 Table 4F1A times 0.86, IEC 60364-5-52 annex E (from memory)
+    assertThat(run(plan, 1).rating()).isCloseTo(47 * 0.86, within(1e-9));
+    assertThat(keys(run(plan, 1).reasons())).contains("run.neutral");
+    plan.set("runs", 1, "size", "35 mm²", "type", "feeder", "cores", "6 single");
+    assertThat(keys(run(plan, 1).reasons())).doesNotContain("run.neutral");
+  }
+
+  @Test
+  void unknown_harmonics_are_a_check() {
+    Ranges plan = quay().set("equipment", 1, "harmonic", "");
+    assertThat(keys(plan.calculate().rows(LightingResults.EQUIPMENT_RESULT).get(0).reasons()))
+        .containsExactly("equipment.harmonic");
+  }
+
+  // Earth fault: IEC 60364-4-41 (from memory).
+
+  @Test
+  void an_earth_fault_that_is_too_slow_without_rcd_stops() {
+    Ranges plan = onOneOutlet("3G2.5", "3", "16");
+    plan.set("outlets", 1, "rcd", "none", "curve", "C").set("supplies", 1, "rcd", "");
+    plan.set("runs", 2, "length", 80);
+    // R of 2.5 mm² at 20 °C: 7.98 Ω/km, IEC 60228 class 5; 80 m twice are 1.28 Ω
+    assertThat(run(plan, 2).loop())
+        .isCloseTo(0.15 + 2 * 0.025 * 1.21 + 2 * 0.08 * 7.98, within(1e-6));
+    assertThat(run(plan, 2).disconnects()).isEqualTo(Disconnection.NO);
+    assertThat(keys(run(plan, 2).reasons())).contains("run.fault");
+    plan.set("outlets", 1, "rcd", "30");
+    assertThat(run(plan, 2).disconnects()).isEqualTo(Disconnection.BY_RCD);
+    assertThat(keys(run(plan, 2).reasons())).doesNotContain("run.fault");
+  }
+
+  @Test
+  void an_unknown_loop_is_a_check() {
+    Ranges plan = quay().set("supplies", 1, "zs", "", "rcd", "");
+    assertThat(run(plan, 1).disconnects()).isEqualTo(Disconnection.UNKNOWN);
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(supply(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+  }
+
+  /** 40 kVA sustain about 3 × 57.7 A; B63 needs 315 A. */
+  @Test
+  void a_generator_proves_nothing_by_the_curve() {
+    Ranges plan = onGenerator(40).set("supplies", 1, "rcd", "");
+    assertThat(keys(run(plan, 1).reasons())).contains("run.faultGenerator");
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    plan.set("supplies", 1, "rcd", 300);
+    assertThat(run(plan, 1).disconnects()).isEqualTo(Disconnection.BY_RCD);
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.OK);
+  }
+
+  // RCDs: 411.3.3; selectivity and leakage 60364-5-53 (from memory).
+
+  @Test
+  void an_outlet_to_32_amps_without_rcd_stops_and_a_blank_is_a_check() {
+    assertThat(keys(outlet(quay().set("outlets", 1, "rcd", "none"), 1).reasons()))
+        .containsExactly("outlet.rcdNone");
+    assertThat(keys(outlet(quay().set("outlets", 1, "rcd", "300"), 1).reasons()))
+        .contains("outlet.rcdNone");
+    assertThat(keys(outlet(quay().set("outlets", 1, "rcd", "upstream"), 1).reasons()))
+        .containsExactly("outlet.rcdNone");
+    assertThat(keys(outlet(quay().set("outlets", 1, "rcd", ""), 1).reasons()))
+        .containsExactly("outlet.rcdOpen");
+    Ranges us = stage().set("outlets", 4, "rcd", "none");
+    assertThat(outlet(us, 4).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(keys(outlet(us, 4).reasons())).contains("outlet.rcdOpen");
+  }
+
+  @Test
+  void rcds_in_series_need_three_times_the_milliamps_and_a_delay() {
+    assertThat(outlet(quay(), 1).verdict()).isEqualTo(Verdict.OK);
+    assertThat(keys(outlet(quay().set("supplies", 1, "rcdType", "A"), 1).reasons()))
+        .containsExactly("outlet.rcdSelectivity");
+    assertThat(keys(outlet(quay().set("supplies", 1, "rcd", 30), 1).reasons()))
+        .containsExactly("outlet.rcdSelectivity");
+    Ranges twins = quay().set("outlets", 1, "sharing", 2).set("supplies", 1, "rcdType", "A");
+    assertThat(keys(outlet(twins, 1).reasons())).containsExactly("outlet.rcdSelectivity");
+  }
+
+  @Test
+  void standing_leakage_over_30_percent_is_a_check() {
+    Ranges plan = quay().set("loads", 1, "quantity", 2).set("equipment", 1, "leakage", 4.5);
+    assertThat(outlet(plan, 1).verdict()).isEqualTo(Verdict.OK);
+    plan.set("equipment", 1, "leakage", 4.6);
+    assertThat(keys(outlet(plan, 1).reasons())).containsExactly("outlet.rcdLeakage");
+  }
+
+  // Line pairs.
+
+  /** 24.8 A on each of three pairs are √3 × 24.8 = 43.0 A a leg. */
+  @Test
+  void pairs_add_up_by_vectors() {
+    Ranges plan = stage().set("equipment", 2, "watts", 24.8 * 208);
+    plan.rows("loads").subList(0, 3).clear();
+    assertThat(supply(plan, 2).amps1()).isCloseTo(Math.sqrt(3) * 24.8, within(1e-9));
+    assertThat(supply(plan, 2).amps3()).isCloseTo(Math.sqrt(3) * 24.8, within(1e-9));
+    assertThat(load(plan, 1).amps()).isCloseTo(24.8, within(1e-9));
+  }
+
+  @Test
+  void an_outlet_without_the_pair_stops() {
+    Ranges plan = stage().set("loads", 4, "place", "D1-2");
+    assertThat(load(plan, 4).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(load(plan, 4).reasons())).contains("load.pair");
+  }
+
+  // Bundle, drum, air.
+
+  @Test
+  void bundle_drum_and_air_multiply_and_a_closed_drum_stops() {
+    Ranges plan = onOneOutlet("3G4", "3", "25");
+    assertThat(run(plan, 2).verdict()).isEqualTo(Verdict.OK);
+    plan.set("runs", 2, "installation", "drum 3 layers");
+    // BS 7671 Table 4F1A: 30 A, note 2: 0.45
+    assertThat(run(plan, 2).rating()).isCloseTo(30 * 0.45, within(1e-9));
+    assertThat(keys(run(plan, 2).reasons())).contains("run.overload");
+    plan.set("runs", 2, "air", 40);
+    assertThat(run(plan, 2).rating()).isCloseTo(30 * 0.45 * 0.82, within(1e-9));
+    plan.set("runs", 2, "installation", "closed drum", "air", "");
+    assertThat(keys(run(plan, 2).reasons())).contains("run.closedDrum");
+    assertThat(run(plan, 2).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  @Test
+  void the_warmest_day_in_use_derates_the_cable() {
+    assertThat(run(quay().set("days", 1, "warmest", 49), 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(run(quay().set("days", 1, "warmest", 60), 1).reasons())).contains("run.hot");
+  }
+
+  // No paralleled sources; neutral bonded once.
+
+  @Test
+  void two_supplies_into_one_distro_stop() {
+    Ranges plan =
+        quay()
+            .row("supplies", "name", "other", "type", "utility", "system", "3PH", "breaker", 63)
+            .row(
+                "runs", "to", "A", "from", "other", "length", 25, "size", "5G16", "type", "rubber");
+    assertThat(keys(supply(plan, 2).reasons())).contains("supply.twice");
+    assertThat(keys(run(plan, 1).reasons())).contains("supply.twice");
+    assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    Ranges fed =
+        quay()
+            .row("supplies", "name", "other", "type", "utility", "system", "3PH", "breaker", 63)
+            .row(
+                "runs", "to", "other", "from", "A-3", "length", 5, "size", "3G2.5", "type",
+                "rubber");
+    assertThat(keys(supply(fed, 3).reasons())).contains("supply.fed");
+  }
+
+  @Test
+  void the_neutral_is_bonded_once() {
+    assertThat(generator(onGenerator(50).set("generators", 1, "bond", "both"), 1).verdict())
+        .isEqualTo(Verdict.STOP);
+    assertThat(generator(onGenerator(50).set("generators", 1, "bond", "none"), 1).verdict())
+        .isEqualTo(Verdict.STOP);
+    assertThat(keys(generator(onGenerator(50).set("generators", 1, "bond", ""), 1).reasons()))
+        .contains("generator.bond");
+  }
+
+  // Generator.
+
+  @Test
+  void a_generator_below_the_largest_start_stops() {
+    Ranges plan = onGenerator(20);
+    plan.set("equipment", 1, "inrush", "motor", "start", 5);
+    // 3 × 1600 W × 5 over 0.8 are 30 kVA
+    assertThat(generator(plan, 1).starting()).isCloseTo(30, within(1e-9));
+    assertThat(keys(generator(plan, 1).reasons())).contains("generator.over");
+  }
+
+  @Test
+  void a_generator_over_80_percent_or_with_leading_loads_is_a_check() {
+    Ranges plan = onGenerator(20).set("loads", 1, "quantity", 3).set("outlets", 1, "breaker", "32");
+    // 9 × 1600 W on the busiest leg's account over 0.8 are 18 kVA
+    assertThat(generator(plan, 1).load()).isCloseTo(18, within(1e-9));
+    assertThat(keys(generator(plan, 1).reasons())).contains("generator.high");
+    plan.set("equipment", 1, "leading", "yes");
+    assertThat(keys(generator(plan, 1).reasons())).contains("generator.leading");
+    assertThat(generator(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+  }
+
+  @Test
+  void the_hotter_of_intake_and_day_derates() {
+    Ranges plan = onGenerator(50).set("generators", 1, "intake", 45);
+    // 3 % for each 10 K above 35 °C, US Army TM 9-6115-673-13&P Table 2-3
+    assertThat(generator(plan, 1).derating()).isCloseTo(0.97, within(1e-9));
+    plan.set("generators", 1, "intake", 20).set("days", 1, "warmest", 45);
+    assertThat(generator(plan, 1).derating()).isCloseTo(0.97, within(1e-9));
+    plan.set("generators", 1, "intake", "");
+    assertThat(generator(plan, 1).derating()).isCloseTo(0.94, within(1e-9));
+  }
+
+  // Single cores.
+
+  @Test
+  void a_set_of_single_cores_without_one_of_them_stops() {
+    Ranges plan = quay().set("runs", 1, "size", "35 mm²", "type", "feeder", "cores", "5 single");
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.OK);
+    plan.set("runs", 1, "cores", "4 single");
+    assertThat(keys(run(plan, 1).reasons())).contains("run.cores");
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(run(quay().set("runs", 1, "cores", "3"), 1).reasons())).contains("run.cores");
+  }
+
+  @Test
+  void the_pull_list_asks_for_the_order_of_connecting_singles() {
+    Ranges plan = quay().set("runs", 1, "size", "35 mm²", "type", "feeder", "cores", "5 single");
+    assertThat(plan.calculate().rows(LightingPapers.PULL_ROW).get(0).singles()).isTrue();
+  }
+
+  // What never stops.
+
+  @ParameterizedTest
+  @CsvSource({
+    "VDE 0298-4,5G6,32,44", "VDE 0298-4,5G16,63,82", "VDE 0298-4,5G35,125,135",
+    "BS 7671,5G6,32,34", "BS 7671,5G16,63,63", "BS 7671,5G35,125,102"
+  })
+  void standard_cables_on_their_usual_breakers_never_stop(
+      String rule, String size, double breaker, double rating) {
+    Ranges plan = quay().set("project", 1, "rule", rule).set("days", 1, "warmest", 30);
+    plan.set("supplies", 1, "breaker", breaker).set("supplies", 2, "breaker", breaker);
+    plan.set("runs", 1, "size", size);
+    assertThat(run(plan, 1).rating()).isEqualTo(rating);
+    assertThat(run(plan, 1).verdict()).isEqualTo(rating < breaker ? Verdict.CHECK : Verdict.OK);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"BS 7671", "VDE 0298-4"})
+  void a_19_pin_cable_with_all_circuits_in_use_never_stops(String rule) {
+    Ranges plan = quay().set("project", 1, "rule", rule).set("supplies", 1, "existing", "");
+    plan.row(
+        "outlets",
+        "distro",
+        "A",
+        "numbers",
+        "7",
+        "connector",
+        "19-pin",
+        "legs",
+        "in turn",
+        "breaker",
+        "16",
+        "curve",
+        "C",
+        "rcd",
+        "30");
+    plan.row(
+        "runs",
+        "to",
+        "bar",
+        "from",
+        "A-7",
+        "length",
+        25,
+        "size",
+        "2.5 mm²",
+        "type",
+        "multi-circuit");
+    for (int c = 1; c <= 6; c++) {
+      plan.row("loads", "item", "LED 1600", "place", "bar-" + c);
+    }
+    assertThat(run(plan, 2).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(keys(run(plan, 2).reasons())).containsExactly("run.multi");
+    assertThat(run(plan, 2).rating()).isBetween(8.0, 16.0);
+    plan.set("outlets", 2, "breaker", "20");
+    assertThat(run(plan, 2).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"BS 7671,240 mm²", "VDE 0298-4,185 mm²", "VDE 0298-4,240 mm²", "NEC,4/0"})
+  void a_400_amp_set_of_single_cores_never_stops(String rule, String size) {
+    Ranges plan = stage().set("project", 1, "rule", rule);
+    plan.set("runs", 1, "size", size);
+    assertThat(run(plan, 1).protects()).isEqualTo("yes");
+    assertThat(run(plan, 1).verdict()).isNotEqualTo(Verdict.STOP);
+  }
+
+  @Test
+  void a_smaller_distro_on_a_larger_outlet_whose_cable_fits_never_stops() {
+    Ranges plan =
+        quay()
+            .row(
+                "outlets",
+                "distro",
+                "A",
+                "numbers",
+                "7",
+                "connector",
+                "IEC 60309 63 A 5-pin",
+                "breaker",
+                "through")
+            .row("supplies", "name", "B", "type", "distro", "system", "3PH", "breaker", 32)
+            .row("runs", "to", "B", "from", "A-7", "length", 20, "size", "5G16", "type", "rubber");
+    assertThat(run(plan, 2).verdict()).isEqualTo(Verdict.OK);
+    assertThat(supply(plan, 3).verdict()).isEqualTo(Verdict.OK);
+  }
+
+  @Test
+  void voltage_drop_never_stops_and_undervoltage_stops_electronics_only() {
+    Ranges plan = quay().set("runs", 1, "length", 900).set("equipment", 1, "minVolts", 225);
+    assertThat(keys(run(plan, 1).reasons())).contains("run.drop");
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(keys(load(plan, 1).reasons())).containsExactly("load.undervoltage");
+    for (String kind : new String[] {"none", "tungsten"}) {
+      plan.set("equipment", 1, "inrush", kind);
+      assertThat(keys(load(plan, 1).reasons())).containsExactly("load.dim");
+      assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+    }
+  }
+
+  @Test
+  void splitters_imbalance_headroom_and_wet_stacking_never_stop() {
+    Ranges splitter = quay().set("loads", 1, "quantity", 2);
+    assertThat(load(splitter, 1).verdict()).isEqualTo(Verdict.OK);
+    assertThat(supply(splitter, 2).imbalance()).isCloseTo(2, within(1e-9));
+    assertThat(supply(splitter, 2).verdict()).isEqualTo(Verdict.OK);
+    Ranges wet = onGenerator(100);
+    assertThat(keys(generator(wet, 1).reasons())).containsExactly("generator.wet");
+    assertThat(generator(wet, 1).verdict()).isEqualTo(Verdict.CHECK);
+  }
+
+  @Test
+  void venue_power_without_a_measured_loop_never_stops() {
+    Ranges plan = quay().set("supplies", 1, "type", "house power", "zs", "");
+    assertThat(supply(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.OK);
+    assertThat(run(plan, 1).disconnects()).isEqualTo(Disconnection.BY_RCD);
+  }
+
+  @Test
+  void a_load_while_its_source_is_off_stops() {
+    Ranges plan = quay().set("supplies", 1, "from", clock(8, 0), "to", clock(12, 0));
+    assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.OK);
+    plan.set("loads", 1, "from", clock(7, 0), "to", clock(10, 0));
+    assertThat(keys(load(plan, 1).reasons())).containsExactly("load.off");
+  }
+}
