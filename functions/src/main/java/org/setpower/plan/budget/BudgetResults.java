@@ -11,18 +11,19 @@ import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of a budget; a result column is a component. */
 public final class BudgetResults {
-  static final ResultTable<ProjectState> PROJECT = ResultTable.of(ProjectState.class);
-  static final ResultTable<CountState> COUNTS = ResultTable.of(CountState.class);
-  static final ResultTable<ExchangeState> EXCHANGE = ResultTable.of(ExchangeState.class);
-  static final ResultTable<TierState> TIERS = ResultTable.of(TierState.class);
-  static final ResultTable<LineState> LINES = ResultTable.of(LineState.class);
-  static final ResultTable<AccountTotal> ACCOUNTS = ResultTable.of(AccountTotal.class);
-  static final ResultTable<DepartmentTotal> DEPARTMENTS = ResultTable.of(DepartmentTotal.class);
-  static final ResultTable<DepositState> DEPOSITS = ResultTable.of(DepositState.class);
-  static final ResultTable<ScenarioState> SCENARIOS = ResultTable.of(ScenarioState.class);
-  static final ResultTable<CashWeek> WEEKS = ResultTable.of(CashWeek.class);
-  static final ResultTable<BudgetSummary> SUMMARY = ResultTable.of(BudgetSummary.class);
-  static final ResultTable<BudgetIssue> ISSUES = ResultTable.of(BudgetIssue.class);
+  public static final ResultTable<ProjectState> PROJECT = ResultTable.of(ProjectState.class);
+  public static final ResultTable<CountState> COUNTS = ResultTable.of(CountState.class);
+  public static final ResultTable<ExchangeState> EXCHANGE = ResultTable.of(ExchangeState.class);
+  public static final ResultTable<TierState> TIERS = ResultTable.of(TierState.class);
+  public static final ResultTable<LineState> LINES = ResultTable.of(LineState.class);
+  public static final ResultTable<AccountTotal> ACCOUNTS = ResultTable.of(AccountTotal.class);
+  public static final ResultTable<DepartmentTotal> DEPARTMENTS =
+      ResultTable.of(DepartmentTotal.class);
+  public static final ResultTable<DepositState> DEPOSITS = ResultTable.of(DepositState.class);
+  public static final ResultTable<ScenarioState> SCENARIOS = ResultTable.of(ScenarioState.class);
+  public static final ResultTable<CashWeek> WEEKS = ResultTable.of(CashWeek.class);
+  public static final ResultTable<BudgetSummary> SUMMARY = ResultTable.of(BudgetSummary.class);
+  public static final ResultTable<BudgetIssue> ISSUES = ResultTable.of(BudgetIssue.class);
 
   private static final String LINES_ALL = "lines.*";
   private static final String PROJECT_ALL = "project.*";

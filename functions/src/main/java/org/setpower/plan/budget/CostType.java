@@ -11,6 +11,8 @@ public enum CostType implements TextEnum {
   TRANSPORT("transport"),
   CREW("crew"),
   CONNECTION("connection"),
+  /** Delivery, an operator of a rental house. */
+  SERVICE("service"),
   INSURANCE("insurance"),
   LOSS("loss"),
   /** A discount of a whole order. */

@@ -50,6 +50,7 @@ final class ClientDocument {
             null,
             null,
             null,
+            null,
             null));
   }
 
@@ -165,6 +166,7 @@ final class ClientDocument {
             null,
             null,
             null,
+            null,
             share,
             rate == null ? null : rate.share(),
             reason(rate),
@@ -194,6 +196,7 @@ final class ClientDocument {
             line.rate(),
             weekly ? line.weeks().first() : null,
             weekly ? line.weeks().later() : null,
+            line.each(),
             item.discount() == null ? null : Money.decimal(item.discount()),
             line.tax().share(),
             reason(line.tax()),

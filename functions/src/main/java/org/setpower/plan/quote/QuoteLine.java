@@ -30,6 +30,7 @@ final class QuoteLine {
   private BigDecimal days;
   private BigDecimal rate;
   private HireWeeks.Prices weeks;
+  private BigDecimal each;
   private BigDecimal amount;
   private BigDecimal net;
   private BigDecimal subCost;
@@ -131,7 +132,8 @@ final class QuoteLine {
       return;
     }
     if (basis != RateBasis.ON_REQUEST) {
-      amount = charge(unit(), item.qty(), item.discount());
+      each = unit();
+      amount = charge(each, item.qty(), item.discount());
       net =
           isDiscounted()
               ? rules.rounded(amount.multiply(QuoteRules.rest(rules.order().discount())))
@@ -359,6 +361,11 @@ final class QuoteLine {
   /** Prices by week; null for a row that is not by the week. */
   HireWeeks.Prices weeks() {
     return weeks;
+  }
+
+  /** What one piece costs for the whole hire, before discounts. */
+  BigDecimal each() {
+    return each;
   }
 
   /** After the discount of the row, rounded. */

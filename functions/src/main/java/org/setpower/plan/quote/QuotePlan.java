@@ -292,6 +292,7 @@ public final class QuotePlan {
         weekly ? line.weeks().first() : null,
         weekly ? line.weeks().later() : null,
         line.rate(),
+        line.each(),
         line.amount(),
         net,
         peak.map(Peak::qty).orElse(null),

@@ -12,23 +12,23 @@ import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of a quote; a result column is a component. */
 public final class QuoteResults {
-  static final ResultTable<HouseResult> HOUSE = ResultTable.of(HouseResult.class);
-  static final ResultTable<ClientResult> CLIENT = ResultTable.of(ClientResult.class);
-  static final ResultTable<OrderResult> ORDER = ResultTable.of(OrderResult.class);
-  static final ResultTable<ItemResult> ITEMS = ResultTable.of(ItemResult.class);
-  static final ResultTable<StockResult> STOCK = ResultTable.of(StockResult.class);
-  static final ResultTable<BookingResult> BOOKED = ResultTable.of(BookingResult.class);
-  static final ResultTable<ScheduleResult> SCHEDULE = ResultTable.of(ScheduleResult.class);
-  static final ResultTable<ShareResult> SHARES = ResultTable.of(ShareResult.class);
-  static final ResultTable<ReturnResult> RETURNS = ResultTable.of(ReturnResult.class);
-  static final ResultTable<Letter> LETTER = ResultTable.of(Letter.class);
-  static final ResultTable<TermResult> TERMS = ResultTable.of(TermResult.class);
-  static final ResultTable<DocumentLine> DOCUMENT = ResultTable.of(DocumentLine.class);
-  static final ResultTable<TaxLine> TAXES = ResultTable.of(TaxLine.class);
-  static final ResultTable<DeliveryRow> DELIVERY = ResultTable.of(DeliveryRow.class);
-  static final ResultTable<ValueRow> VALUES = ResultTable.of(ValueRow.class);
-  static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
-  static final ResultTable<QuoteIssue> ISSUES = ResultTable.of(QuoteIssue.class);
+  public static final ResultTable<HouseResult> HOUSE = ResultTable.of(HouseResult.class);
+  public static final ResultTable<ClientResult> CLIENT = ResultTable.of(ClientResult.class);
+  public static final ResultTable<OrderResult> ORDER = ResultTable.of(OrderResult.class);
+  public static final ResultTable<ItemResult> ITEMS = ResultTable.of(ItemResult.class);
+  public static final ResultTable<StockResult> STOCK = ResultTable.of(StockResult.class);
+  public static final ResultTable<BookingResult> BOOKED = ResultTable.of(BookingResult.class);
+  public static final ResultTable<ScheduleResult> SCHEDULE = ResultTable.of(ScheduleResult.class);
+  public static final ResultTable<ShareResult> SHARES = ResultTable.of(ShareResult.class);
+  public static final ResultTable<ReturnResult> RETURNS = ResultTable.of(ReturnResult.class);
+  public static final ResultTable<Letter> LETTER = ResultTable.of(Letter.class);
+  public static final ResultTable<TermResult> TERMS = ResultTable.of(TermResult.class);
+  public static final ResultTable<DocumentLine> DOCUMENT = ResultTable.of(DocumentLine.class);
+  public static final ResultTable<TaxLine> TAXES = ResultTable.of(TaxLine.class);
+  public static final ResultTable<DeliveryRow> DELIVERY = ResultTable.of(DeliveryRow.class);
+  public static final ResultTable<ValueRow> VALUES = ResultTable.of(ValueRow.class);
+  public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
+  public static final ResultTable<QuoteIssue> ISSUES = ResultTable.of(QuoteIssue.class);
 
   private static final String ITEMS_ALL = "items.*";
   private static final String STOCK_ALL = "stock.*";
@@ -227,23 +227,27 @@ public final class QuoteResults {
               rule = "Of the row, else of Stock in the quote's currency.")
           BigDecimal rateUsed,
       @Result(
-              key = "amount",
-              heading = "Amount",
+              key = "each",
+              heading = "Price of one",
               from = {
-                "items.qty",
                 "items.rateUsed",
                 "items.daysCharged",
-                "items.discount",
                 "items.rateFor",
                 "items.firstWeek",
                 "items.laterWeek",
                 "items.outOn",
                 "items.backOn",
                 "house.weekend",
-                "order.currency"
+                "items.agreedDays"
               },
               rule =
-                  "Rate × quantity × days × (1 − discount), by the week the prices of its weeks; rounded once.")
+                  "Of one piece before discounts: rate × days; by the week, the prices of its weeks.")
+          BigDecimal each,
+      @Result(
+              key = "amount",
+              heading = "Amount",
+              from = {"items.qty", "items.each", "items.discount", "order.currency"},
+              rule = "Price of one × quantity × (1 − discount), rounded once.")
           BigDecimal amount,
       @Result(
               key = "net",
@@ -741,6 +745,12 @@ public final class QuoteResults {
               from = {"items.laterWeek", ISSUED},
               rule = "Of one piece, each.")
           BigDecimal laterWeek,
+      @Result(
+              key = "each",
+              heading = "Price of one",
+              from = {"items.each", ISSUED},
+              rule = "Of one piece for the whole hire, before discounts.")
+          BigDecimal each,
       @Result(
               key = "share",
               heading = "Share",

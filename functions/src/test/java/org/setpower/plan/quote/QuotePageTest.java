@@ -23,7 +23,7 @@ class QuotePageTest {
   private static final String[] CURRENCIES = {"EUR", "USD", "GBP", "JPY", "KWD"};
 
   /** A quote that may be issued: up to six rates, waiver, discounts, caps, weeks, services. */
-  private static Ranges issuable(Random random) {
+  static Ranges issuable(Random random) {
     Ranges ranges =
         QuoteSamples.empty()
             .set("order", 1, "currency", CURRENCIES[random.nextInt(CURRENCIES.length)])
