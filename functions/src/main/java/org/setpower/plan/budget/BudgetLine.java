@@ -25,6 +25,8 @@ final class BudgetLine {
   private CostTax tax;
   private Plan plan;
   private Report report;
+  private CostTax.Taxed cash;
+  private BigDecimal planned;
 
   /**
    * What a line is planned to cost, as amounts are typed.
@@ -80,7 +82,10 @@ final class BudgetLine {
     if (clear && findings.stream().noneMatch(f -> BudgetPlan.isStop(f))) {
       tax = CostTax.of(rules.project(), line, rules.currency());
       plan = plan(line.price(), BigDecimal.ZERO);
+      planned = tax.reported(plan.all());
       report = reported();
+      BigDecimal toDate = toDate();
+      cash = tax.taxed(toDate.add(estimate(plan.all(), toDate, BigDecimal.ZERO)));
       judgeReport();
     }
   }
@@ -257,20 +262,20 @@ final class BudgetLine {
    */
   private Report reported() {
     BigDecimal zero = BigDecimal.ZERO;
-    BigDecimal planned = plan.all();
+    BigDecimal typed = plan.all();
     BigDecimal ordered = BudgetRules.decimal(line.ordered());
     BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
     BigDecimal toDate = toDate();
     BigDecimal budget =
         rules.isDraft()
-            ? planned
+            ? typed
             : BudgetRules.decimal(line.budget()).add(BudgetRules.decimal(line.changes()));
     return new Report(
         tax.reported(budget),
         tax.reported(ordered),
         tax.reported(invoiced),
         tax.reported(toDate),
-        tax.reported(toDate.add(estimate(planned, toDate, zero))));
+        tax.reported(toDate.add(estimate(typed, toDate, zero))));
   }
 
   private BigDecimal toDate() {
@@ -280,12 +285,12 @@ final class BudgetLine {
     return closed ? invoiced : invoiced.add(open);
   }
 
-  private BigDecimal estimate(BigDecimal planned, BigDecimal toDate, BigDecimal zero) {
+  private BigDecimal estimate(BigDecimal typed, BigDecimal toDate, BigDecimal zero) {
     if (line.estimate() != null) {
       return Money.decimal(line.estimate());
     }
     boolean over = isStruck() || Boolean.TRUE.equals(line.complete());
-    return over ? zero : planned.subtract(toDate).max(zero);
+    return over ? zero : typed.subtract(toDate).max(zero);
   }
 
   private void judgeReport() {
@@ -301,8 +306,7 @@ final class BudgetLine {
 
   /** What the estimated final cost comes to with tax. */
   CostTax.Taxed cash() {
-    BigDecimal toDate = toDate();
-    return tax.taxed(toDate.add(estimate(plan.all(), toDate, BigDecimal.ZERO)));
+    return cash;
   }
 
   /** What the line costs more, in the basis of the report, with another price and more days. */
@@ -313,7 +317,7 @@ final class BudgetLine {
             ? null
             : (Double) Money.decimal(line.price()).multiply(Money.decimal(factor)).doubleValue();
     Plan changed = plan(price, BudgetRules.decimal(moreTimes));
-    return tax.reported(changed.all()).subtract(tax.reported(plan.all()));
+    return tax.reported(changed.all()).subtract(planned);
   }
 
   PaymentDue due() {
@@ -356,6 +360,6 @@ final class BudgetLine {
 
   /** What it is planned to cost, in the basis of the report. */
   BigDecimal planned() {
-    return tax.reported(plan.all());
+    return planned;
   }
 }

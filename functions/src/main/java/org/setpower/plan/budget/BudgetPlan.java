@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.setpower.plan.budget.BudgetInputs.Line;
@@ -266,32 +267,13 @@ public final class BudgetPlan {
 
   private List<BudgetResults.BudgetIssue> issues() {
     Issues issues = new Issues();
-    for (InputRows<?> table : inputs.all()) {
-      String key = table.table().key();
-      boolean upright = table.table().isUpright();
-      for (InputRow<?> row : table.rows()) {
-        if (upright || !row.isBlank()) {
-          // what the project stops is one issue of Project
-          List<Finding> own =
-              findings(key, row).stream()
-                  .filter(f -> upright || !rules.stops().contains(f))
-                  .toList();
-          issues.add(table.table().heading(), name(table.table(), row), own);
-        }
-      }
-    }
+    issues.addRows(inputs.all(), this::findings, Set.of());
     return issues.worstFirst().stream()
         .map(
             i ->
                 new BudgetResults.BudgetIssue(
                     i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
         .toList();
-  }
-
-  private static String name(InputTable<?> table, InputRow<?> row) {
-    Object first = row.cells().get(table.columns().get(0).key());
-    boolean numbered = table.isUpright() || !(first instanceof String);
-    return numbered ? "#" + row.number() : (String) first;
   }
 
   /** The rows that a row of results is made of. */

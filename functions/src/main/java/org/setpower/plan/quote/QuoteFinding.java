@@ -48,6 +48,13 @@ public enum QuoteFinding implements FindingKey {
   /** Arguments: to, from. */
   BOOKED_DATES("booked.dates", Severity.STOP),
   /** Arguments: row. */
+  PICK_LINE("pick.line", Severity.STOP),
+  /** Arguments: row. */
+  PICK_TWICE("pick.twice", Severity.STOP),
+  /** Arguments: pieces picked, pieces quoted. */
+  PICKED_OTHER("pick.other", Severity.CHECK),
+  NO_ORIGIN("noOrigin", Severity.CHECK),
+  /** Arguments: row. */
   RETURN_LINE("return.line", Severity.STOP),
   /** Arguments: row, item of that row. */
   RETURN_ITEM("return.item", Severity.STOP),

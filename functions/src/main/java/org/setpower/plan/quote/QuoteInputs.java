@@ -19,6 +19,7 @@ import org.setpower.plan.common.Table;
  * @param booked what other orders take
  * @param schedule days by type
  * @param shares what a type of day is charged
+ * @param picked what was picked, at most one row for each row of the quote
  * @param returns what came back, one row for each row of the quote and day
  * @param terms terms on the quote
  */
@@ -31,6 +32,7 @@ public record QuoteInputs(
     InputRows<Booking> booked,
     InputRows<ScheduleDay> schedule,
     InputRows<DayShare> shares,
+    InputRows<Pick> picked,
     InputRows<Return> returns,
     InputRows<Term> terms) {
   static final InputTable<House> HOUSE = InputTable.of(House.class);
@@ -41,12 +43,14 @@ public record QuoteInputs(
   static final InputTable<Booking> BOOKED = InputTable.of(Booking.class);
   static final InputTable<ScheduleDay> SCHEDULE = InputTable.of(ScheduleDay.class);
   static final InputTable<DayShare> SHARES = InputTable.of(DayShare.class);
+  static final InputTable<Pick> PICKED = InputTable.of(Pick.class);
   static final InputTable<Return> RETURNS = InputTable.of(Return.class);
   static final InputTable<Term> TERMS = InputTable.of(Term.class);
 
   /** All tables, in the order of the function's arguments. */
   List<InputRows<?>> all() {
-    return List.of(house, client, order, items, stock, booked, schedule, shares, returns, terms);
+    return List.of(
+        house, client, order, items, stock, booked, schedule, shares, picked, returns, terms);
   }
 
   /** Who hires out, and the rules the house sets once. */
@@ -483,7 +487,13 @@ public record QuoteInputs(
               heading = "Caution",
               blank = "Blank: none.",
               help = "Printed on the delivery note.")
-          String caution) {}
+          String caution,
+      @Input(
+              key = "origin",
+              heading = "Country of origin",
+              blank = "Blank: missing on the carnet list, check.",
+              help = "Two letters.")
+          String origin) {}
 
   /** What other orders take. */
   @Table(key = "booked", heading = "Booked elsewhere", rows = 200)
@@ -507,6 +517,42 @@ public record QuoteInputs(
           String dayType,
       @Input(key = "share", heading = "Share charged", min = 0, max = 5, help = "Of a day's rate.")
           Double share) {}
+
+  /** What was picked, at most one row for each row of the quote. */
+  @Table(key = "picked", heading = "Picked", rows = 300)
+  public record Pick(
+      @Input(
+              key = "line",
+              heading = "Row",
+              min = 1,
+              max = 100_000,
+              help = "Number of the row of the quote.")
+          Double line,
+      @Input(
+              key = "item",
+              heading = "Item",
+              help = "As in that row: it shows that the number still fits.")
+          String item,
+      @Input(
+              key = "qty",
+              heading = "Qty",
+              min = 0,
+              max = 99_999,
+              blank = "Blank: all pieces of the row.",
+              help = "Pieces picked.")
+          Double qty,
+      @Input(
+              key = "serials",
+              heading = "Serials",
+              blank = "Blank: none are printed.",
+              help = "On the insurer's and the carnet list.")
+          String serials,
+      @Input(
+              key = "carnet",
+              heading = "Carnet",
+              blank = "Blank: no.",
+              help = "Yes: on the list of goods for the carnet.")
+          Boolean carnet) {}
 
   /** What came back, one row for each row of the quote and day. */
   @Table(key = "returns", heading = "Return", rows = 300)

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -16,6 +17,7 @@ import org.setpower.hire.HireDays;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultRows;
@@ -38,6 +40,7 @@ public final class QuotePlan {
   private final PriceList list;
   private final Map<Integer, QuoteLine> lines = new LinkedHashMap<>();
   private final StockCalendar calendar;
+  private final PickedRows picked;
   private final LateReturns returns;
   private final Gate<QuoteLine> gate;
   private final List<Finding> orderFindings;
@@ -58,6 +61,7 @@ public final class QuotePlan {
         .filled()
         .forEach(r -> lines.put(r.number(), new QuoteLine(r, rules, charged, list)));
     calendar = new StockCalendar(rules, lines.values(), inputs.booked());
+    picked = new PickedRows(lines, inputs.picked());
     returns = new LateReturns(rules, lines, inputs.returns());
     lines.values().forEach(this::judgeShelf);
     gate =
@@ -179,7 +183,7 @@ public final class QuotePlan {
     List<QuoteResults.DeliveryRow> delivery = delivery();
     List<QuoteResults.ValueRow> values = values();
     BigDecimal toInsure = sum(values, QuoteResults.ValueRow::value);
-    List<QuoteResults.QuoteIssue> issues = QuoteIssues.of(inputs, this::findings, withheld);
+    List<QuoteResults.QuoteIssue> issues = issues();
     return List.of(
         new ResultRows<>(
             QuoteResults.HOUSE,
@@ -219,6 +223,11 @@ public final class QuotePlan {
             align(
                 inputs.shares(),
                 r -> new QuoteResults.ShareResult(verdict("shares", r), findings("shares", r)))),
+        new ResultRows<>(
+            QuoteResults.PICKED,
+            align(
+                inputs.picked(),
+                r -> new QuoteResults.PickResult(verdict("picked", r), findings("picked", r)))),
         new ResultRows<>(QuoteResults.RETURNS, returned),
         new ResultRows<>(
             QuoteResults.LETTER,
@@ -240,6 +249,7 @@ public final class QuotePlan {
         new ResultRows<>(QuoteResults.TAXES, taxes()),
         new ResultRows<>(QuoteResults.DELIVERY, delivery),
         new ResultRows<>(QuoteResults.VALUES, values),
+        new ResultRows<>(QuoteResults.CARNET, carnet()),
         new ResultRows<>(
             QuoteResults.SUMMARY, List.of(summary(items, returned, delivery, toInsure, issues))),
         new ResultRows<>(QuoteResults.ISSUES, issues));
@@ -267,6 +277,7 @@ public final class QuotePlan {
       case "booked" -> sorted(calendar.bookingFindings(row.number()));
       case "schedule" -> sorted(charged.scheduleFindings(row.number()));
       case "shares" -> charged.share(row.number()).findings();
+      case "picked" -> sorted(picked.findings(row.number()));
       case "returns" -> sorted(returns.state(row.number()).findings());
       default -> sorted(row.findings());
     };
@@ -360,8 +371,42 @@ public final class QuotePlan {
                     l.row().number(),
                     l.item().item(),
                     l.item().qty(),
+                    picked.serials(l).orElse(null),
                     l.value(1.0).orElse(null),
                     l.value(l.item().qty()).orElse(null)))
+        .toList();
+  }
+
+  private List<QuoteResults.CarnetRow> carnet() {
+    List<QuoteResults.CarnetRow> rows = new ArrayList<>();
+    fit().stream()
+        .filter(picked::isOnCarnet)
+        .forEach(
+            l ->
+                rows.add(
+                    new QuoteResults.CarnetRow(
+                        rows.size() + 1,
+                        l.row().number(),
+                        l.item().item(),
+                        picked.serials(l).orElse(null),
+                        l.item().qty(),
+                        l.weight().orElse(null),
+                        l.value(l.item().qty()).orElse(null),
+                        l.stock().map(QuoteInputs.Stock::origin).orElse(null))));
+    return rows;
+  }
+
+  private List<QuoteResults.QuoteIssue> issues() {
+    Issues issues = new Issues();
+    issues.addRows(inputs.all(), this::findings, Set.of("items"));
+    withheld.stream()
+        .filter(f -> f.key() == QuoteFinding.NOTHING_QUOTED)
+        .forEach(f -> issues.add(QuoteResults.DOCUMENT.heading(), "1", List.of(f)));
+    return issues.worstFirst().stream()
+        .map(
+            i ->
+                new QuoteResults.QuoteIssue(
+                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
         .toList();
   }
 
@@ -435,6 +480,7 @@ public final class QuotePlan {
       case "schedule" -> numbers(inputs.schedule());
       case "shares" -> numbers(inputs.shares());
       case "returns" -> numbers(inputs.returns());
+      case "picked" -> numbers(inputs.picked());
       case "terms" -> numbers(inputs.terms());
       default -> new int[0];
     };
@@ -449,6 +495,7 @@ public final class QuotePlan {
           }
           case "delivery" -> delivery().get(row - 1).row();
           case "values" -> values().get(row - 1).row();
+          case "carnet" -> carnet().get(row - 1).row();
           default -> null;
         };
     return number == null ? numbers(inputs.items()) : new int[] {number};
@@ -476,6 +523,7 @@ public final class QuotePlan {
           QuoteInputs.BOOKED,
           QuoteInputs.SCHEDULE,
           QuoteInputs.SHARES,
+          QuoteInputs.PICKED,
           QuoteInputs.RETURNS,
           QuoteInputs.TERMS);
     }
@@ -491,6 +539,7 @@ public final class QuotePlan {
           QuoteResults.BOOKED,
           QuoteResults.SCHEDULE,
           QuoteResults.SHARES,
+          QuoteResults.PICKED,
           QuoteResults.RETURNS,
           QuoteResults.LETTER,
           QuoteResults.TERMS,
@@ -498,6 +547,7 @@ public final class QuotePlan {
           QuoteResults.TAXES,
           QuoteResults.DELIVERY,
           QuoteResults.VALUES,
+          QuoteResults.CARNET,
           QuoteResults.SUMMARY,
           QuoteResults.ISSUES);
     }
@@ -519,8 +569,9 @@ public final class QuotePlan {
               QuoteInputs.BOOKED.read(ranges.get(5)),
               QuoteInputs.SCHEDULE.read(ranges.get(6)),
               QuoteInputs.SHARES.read(ranges.get(7)),
-              QuoteInputs.RETURNS.read(ranges.get(8)),
-              QuoteInputs.TERMS.read(ranges.get(9)));
+              QuoteInputs.PICKED.read(ranges.get(8)),
+              QuoteInputs.RETURNS.read(ranges.get(9)),
+              QuoteInputs.TERMS.read(ranges.get(10)));
       List<InputRows<?>> all = inputs.all();
       if (all.stream().anyMatch(r -> r.fault().isPresent())) {
         return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);

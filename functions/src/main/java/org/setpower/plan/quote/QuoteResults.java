@@ -20,6 +20,7 @@ public final class QuoteResults {
   public static final ResultTable<BookingResult> BOOKED = ResultTable.of(BookingResult.class);
   public static final ResultTable<ScheduleResult> SCHEDULE = ResultTable.of(ScheduleResult.class);
   public static final ResultTable<ShareResult> SHARES = ResultTable.of(ShareResult.class);
+  public static final ResultTable<PickResult> PICKED = ResultTable.of(PickResult.class);
   public static final ResultTable<ReturnResult> RETURNS = ResultTable.of(ReturnResult.class);
   public static final ResultTable<Letter> LETTER = ResultTable.of(Letter.class);
   public static final ResultTable<TermResult> TERMS = ResultTable.of(TermResult.class);
@@ -27,6 +28,7 @@ public final class QuoteResults {
   public static final ResultTable<TaxLine> TAXES = ResultTable.of(TaxLine.class);
   public static final ResultTable<DeliveryRow> DELIVERY = ResultTable.of(DeliveryRow.class);
   public static final ResultTable<ValueRow> VALUES = ResultTable.of(ValueRow.class);
+  public static final ResultTable<CarnetRow> CARNET = ResultTable.of(CarnetRow.class);
   public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
   public static final ResultTable<QuoteIssue> ISSUES = ResultTable.of(QuoteIssue.class);
 
@@ -375,6 +377,22 @@ public final class QuoteResults {
               heading = "Reason",
               from = "shares.*",
               rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** Beside what was picked. */
+  @Table(key = "picked", heading = "Picked", rows = 300)
+  public record PickResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "picked.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"picked.*", "items.item", "items.qty", "stock.origin", "stock.item"},
+              rule = "What is wrong with the row, picked otherwise, no origin.")
           List<Finding> reasons) {}
 
   /** Beside a return. */
@@ -1009,6 +1027,20 @@ public final class QuoteResults {
               rule = "As typed.")
           Double pieces,
       @Result(
+              key = "serials",
+              heading = "Serials",
+              from = {
+                "picked.serials",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "Of what was picked.")
+          String serials,
+      @Result(
               key = "each",
               heading = "Value of one",
               from = {
@@ -1028,6 +1060,137 @@ public final class QuoteResults {
               from = {"values.each", "values.pieces"},
               rule = "Of all pieces.")
           BigDecimal value) {}
+
+  /** Goods for the carnet: rows that are fit and marked so. */
+  @Table(key = "carnet", heading = "Carnet list", rows = 300)
+  public record CarnetRow(
+      @Result(
+              key = "number",
+              heading = "Number",
+              from = {
+                "picked.carnet",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "In the order of the quote.")
+          Integer number,
+      @Result(
+              key = "row",
+              heading = "No.",
+              from = {
+                "picked.carnet",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "Row of the quote.")
+          Integer row,
+      @Result(
+              key = "item",
+              heading = "Item",
+              from = {
+                "items.item",
+                "picked.carnet",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "As typed.")
+          String item,
+      @Result(
+              key = "serials",
+              heading = "Serials",
+              from = {
+                "picked.serials",
+                "picked.carnet",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "Of what was picked.")
+          String serials,
+      @Result(
+              key = "pieces",
+              heading = "Qty",
+              unit = "pcs",
+              from = {
+                "items.qty",
+                "picked.carnet",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "As typed.")
+          Double pieces,
+      @Result(
+              key = "weight",
+              heading = "Weight",
+              unit = "kg",
+              from = {
+                "items.qty",
+                "stock.weight",
+                "stock.item",
+                "picked.carnet",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "Of all pieces.")
+          BigDecimal weight,
+      @Result(
+              key = "value",
+              heading = "Value",
+              from = {
+                "items.qty",
+                "stock.value",
+                "stock.item",
+                ORDER_ALL,
+                HOUSE_ALL,
+                "picked.carnet",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "Of all pieces, in the quote's currency.")
+          BigDecimal value,
+      @Result(
+              key = "origin",
+              heading = "Country of origin",
+              from = {
+                "stock.origin",
+                "stock.item",
+                "picked.carnet",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "Of the item.")
+          String origin) {}
 
   /** Figures of the whole quote; those of the client are blank while it may not be issued. */
   @Table(key = "summary", heading = "Summary", rows = 1)
@@ -1190,6 +1353,7 @@ public final class QuoteResults {
                 "booked.reasons",
                 "schedule.reasons",
                 "shares.reasons",
+                "picked.reasons",
                 "returns.reasons",
                 "terms.reasons",
                 "document.reasons",
@@ -1211,6 +1375,7 @@ public final class QuoteResults {
                 "booked.reasons",
                 "schedule.reasons",
                 "shares.reasons",
+                "picked.reasons",
                 "returns.reasons",
                 "terms.reasons",
                 "document.reasons",
@@ -1232,6 +1397,7 @@ public final class QuoteResults {
                 "booked.reasons",
                 "schedule.reasons",
                 "shares.reasons",
+                "picked.reasons",
                 "returns.reasons",
                 "terms.reasons",
                 "document.reasons",

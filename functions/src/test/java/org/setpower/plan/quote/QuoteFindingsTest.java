@@ -435,4 +435,37 @@ class QuoteFindingsTest {
     assertThat(items.stream().map(i -> i.ruleDays().intValue())).containsExactly(6, 7, 6);
     assertThat(items.stream().map(i -> i.daysCharged().intValue())).containsExactly(5, 7, 2);
   }
+
+  @Test
+  void the_carnet_list_has_what_is_marked_with_serials_and_origin() {
+    Ranges ranges =
+        example()
+            .row("picked", "line", 3, "item", "stand", "serials", "S7", "carnet", "yes")
+            .row("picked", "line", 1, "item", "panel", "serials", "A1, A2, A3");
+    PlanResult result = ranges.calculate();
+    assertThat(keys(result.rows(QuoteResults.PICKED).get(0).reasons()))
+        .containsExactly(QuoteFinding.NO_ORIGIN);
+    ranges.set("stock", 3, "origin", "FR");
+    QuoteResults.CarnetRow row = ranges.calculate().rows(QuoteResults.CARNET).get(0);
+    assertThat(ranges.calculate().rows(QuoteResults.CARNET)).hasSize(1);
+    assertThat(row.serials()).isEqualTo("S7");
+    assertThat(row.origin()).isEqualTo("FR");
+    assertThat(row.value()).isEqualByComparingTo("500");
+    assertThat(row.weight()).isEqualByComparingTo("2.5");
+    assertThat(result.rows(QuoteResults.VALUES).get(0).serials()).isEqualTo("A1, A2, A3");
+    // the number of another row, as after an inserted one: never on a list
+    ranges.set("picked", 1, "line", 2);
+    assertThat(ranges.calculate().rows(QuoteResults.CARNET)).isEmpty();
+    assertThat(keys(ranges.calculate().rows(QuoteResults.PICKED).get(0).reasons()))
+        .containsExactly(QuoteFinding.RETURN_ITEM);
+  }
+
+  @Test
+  void cautions_stand_on_the_delivery_note_and_not_on_the_page() {
+    Ranges ranges = example().set("stock", 2, "caution", "Do not charge below 0 °C.");
+    PlanResult result = ranges.calculate();
+    assertThat(result.rows(QuoteResults.DELIVERY).stream().map(d -> d.caution()))
+        .contains("Do not charge below 0 °C.");
+    assertThat(result.rows(QuoteResults.DOCUMENT).toString()).doesNotContain("charge below");
+  }
 }

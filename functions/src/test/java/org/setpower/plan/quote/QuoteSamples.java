@@ -82,6 +82,10 @@ final class QuoteSamples {
         .set("returns", 2, "state", "lost")
         .row("returns", "line", 2, "item", "battery", "qty", 1, "date", day("2027-02-15"))
         .set("returns", 3, "state", "damaged")
+        .set("stock", 1, "origin", "FR")
+        .row("picked", "line", 1, "item", "panel", "qty", 2, "serials", "P1, P2")
+        .set("picked", 1, "carnet", "yes")
+        .row("picked", "line", 3, "item", "stand", "carnet", "yes")
         .row("terms", "paragraph", "Late returns are charged by the same rule.");
     return ranges;
   }
@@ -146,6 +150,9 @@ final class QuoteSamples {
         .row("booked", "item", "lens", "qty", 1, "from", day("2027-02-15"))
         .set("booked", 1, "to", day("2027-02-10"))
         .row("schedule", "date", day("2027-02-01"), "dayType", "rest")
+        .row("picked", "line", 99, "item", "panel")
+        .row("picked", "line", 1, "item", "panel")
+        .row("picked", "line", 1, "item", "panel")
         .row("returns", "line", 99, "item", "panel", "qty", 1, "date", day("2027-02-16"))
         .row("returns", "line", 2, "item", "panel", "qty", 1, "date", day("2027-02-16"))
         .row("returns", "line", 2, "item", "stand", "qty", 4, "date", day("2027-02-16"))
