@@ -11,7 +11,7 @@ import org.setpower.base.EvaluationException;
 /** The days of a hire that are charged. */
 public final class HireDays {
   /** A hire longer than ten years is a slip of the pen. */
-  static final int MOST_DAYS = 3660;
+  public static final int MOST_DAYS = 3660;
 
   private HireDays() {}
 

@@ -3,8 +3,12 @@ package org.setpower.hire;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import org.setpower.base.EvaluationException;
 import org.setpower.base.TextEnum;
 
@@ -81,5 +85,41 @@ public final class Money {
     BigDecimal beyond = day.subtract(decimal(after)).max(BigDecimal.ZERO);
     BigDecimal full = decimal(rate).multiply(decimal(hours)).multiply(beyond);
     return rounded(full.multiply(decimal(more)).divide(day, MathContext.DECIMAL128), currency);
+  }
+
+  /**
+   * Splits a rounded amount in proportion to weights, by largest remainder: every part is rounded
+   * down to the minor unit, and what is left goes unit by unit to the parts that lost most. So the
+   * parts together are the amount.
+   *
+   * @param weights none below 0, not all 0 unless the amount is 0
+   */
+  public static List<BigDecimal> split(
+      BigDecimal amount, List<BigDecimal> weights, Currency currency) {
+    BigDecimal all = weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    BigDecimal unit = BigDecimal.ONE.movePointLeft(currency.getDefaultFractionDigits());
+    List<BigDecimal> parts = new ArrayList<>();
+    List<BigDecimal> lost = new ArrayList<>();
+    BigDecimal left = amount;
+    for (BigDecimal weight : weights) {
+      BigDecimal exact =
+          all.signum() == 0
+              ? BigDecimal.ZERO
+              : amount.multiply(weight).divide(all, MathContext.DECIMAL128);
+      BigDecimal part = exact.setScale(unit.scale(), RoundingMode.FLOOR);
+      parts.add(part);
+      lost.add(exact.subtract(part));
+      left = left.subtract(part);
+    }
+    List<Integer> most =
+        IntStream.range(0, parts.size())
+            .boxed()
+            .sorted(Comparator.comparing((Integer i) -> lost.get(i)).reversed())
+            .toList();
+    for (int i = 0; i < most.size() && left.signum() > 0; i++) {
+      parts.set(most.get(i), parts.get(most.get(i)).add(unit));
+      left = left.subtract(unit);
+    }
+    return List.copyOf(parts);
   }
 }

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
+import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -71,6 +73,13 @@ public class EnglishMessages implements Messages {
     }
     if (argument instanceof LocalDate date) {
       return DateTimeFormatter.ofPattern("d MMM uuuu", locale).format(date);
+    }
+    if (argument instanceof BigDecimal amount) {
+      // money: as many digits as its currency has
+      NumberFormat digits = NumberFormat.getNumberInstance(locale);
+      digits.setMinimumFractionDigits(Math.max(0, amount.scale()));
+      digits.setMaximumFractionDigits(Math.max(0, amount.scale()));
+      return digits.format(amount);
     }
     return argument;
   }

@@ -5,9 +5,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Severity;
+import org.setpower.plan.finding.Verdict;
 
 /** Collects what is wrong: one issue a cause and table, however many rows have it. */
 public final class Issues {
@@ -65,6 +68,38 @@ public final class Issues {
               k -> new Issue(table, new ArrayList<>(), new ArrayList<>()));
       issue.findings().add(finding);
       issue.names().add(name);
+    }
+  }
+
+  /**
+   * Adds what is wrong with the rows of tables to fill. What an upright table stops is an issue
+   * there, and not one of every row that stops with it.
+   *
+   * @param findings those of a row, by the key of its table
+   * @param numbered keys of tables whose rows are named by number, not by their first cell
+   */
+  public void addRows(
+      List<InputRows<?>> tables,
+      BiFunction<String, InputRow<?>, List<Finding>> findings,
+      Set<String> numbered) {
+    List<Finding> rules = new ArrayList<>();
+    for (InputRows<?> table : tables) {
+      String key = table.table().key();
+      boolean upright = table.table().isUpright();
+      for (InputRow<?> row : table.rows()) {
+        if (upright || !row.isBlank()) {
+          List<Finding> own = findings.apply(key, row);
+          if (upright) {
+            own.stream().filter(f -> f.severity().verdict() == Verdict.STOP).forEach(rules::add);
+          }
+          Object first = row.cells().get(table.table().columns().get(0).key());
+          boolean named = !upright && !numbered.contains(key) && first instanceof String;
+          add(
+              table.table().heading(),
+              named ? (String) first : "#" + row.number(),
+              upright ? own : own.stream().filter(f -> !rules.contains(f)).toList());
+        }
+      }
     }
   }
 

@@ -2,6 +2,7 @@ package org.setpower.plan.common;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -20,5 +21,12 @@ class CommonFindingTest {
     Finding overflow = Finding.of(CommonFinding.OVERFLOW, "Tests", 1234, 1000);
     assertThat(new EnglishMessages().sentence(overflow, Locale.GERMAN))
         .isEqualTo("Tests has 1.234 rows and the sheet shows 1.000. Choose More rows.");
+  }
+
+  @Test
+  void money_keeps_the_digits_of_its_currency() {
+    Finding money = Finding.of(CommonFinding.OVERFLOW, new BigDecimal("1234.50"), BigDecimal.TEN);
+    assertThat(new EnglishMessages().sentence(money, Locale.ENGLISH))
+        .isEqualTo("A table has 1,234.50 rows and the sheet shows 10. Choose More rows.");
   }
 }

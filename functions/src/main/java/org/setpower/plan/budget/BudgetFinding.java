@@ -1,0 +1,73 @@
+package org.setpower.plan.budget;
+
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Severity;
+
+/** What can be wrong in a budget. */
+public enum BudgetFinding implements FindingKey {
+  /** Arguments: code. */
+  CURRENCY_UNKNOWN("currency", Severity.STOP),
+  /** Arguments: currency of the line. */
+  NO_EXCHANGE("exchange", Severity.STOP),
+  RATE_UNDATED("rateUndated", Severity.CHECK),
+  /** Arguments: count. */
+  COUNT_UNKNOWN("count.unknown", Severity.STOP),
+  /** Arguments: count, × days typed. */
+  COUNT_IN_ALL("count.inAll", Severity.STOP),
+  /** Arguments: unit of the price. */
+  TIMES_BLANK("times", Severity.CHECK),
+  PRICE_BLANK("price", Severity.CHECK),
+  STRUCK_ORDERED("struck", Severity.STOP),
+  /** Hours in all and days away: persons are not known. */
+  PERSONS_UNKNOWN("persons", Severity.STOP),
+  TIERS_UNCLEAR("tiers", Severity.STOP),
+  /** Arguments: hours. */
+  COVERED_BLANK("covered", Severity.CHECK),
+  /** Arguments: hours, hours covered. */
+  NO_TIERS("noTiers", Severity.CHECK),
+  CREW_ONLY("crewOnly", Severity.CHECK),
+  /** Arguments: estimated final cost, budget, over. */
+  OVERSPENT("overspent", Severity.CHECK),
+  ADDED_LATER("addedLater", Severity.CHECK),
+  STILL_DRAFT("draft", Severity.CHECK),
+  NO_PO("noPo", Severity.CHECK),
+  NO_SUPPLIER("noSupplier", Severity.CHECK),
+  NO_INVOICE("noInvoice", Severity.CHECK),
+  /** Arguments: paid, cost to date with tax. */
+  PAID_OVER("paidOver", Severity.CHECK),
+  /** Arguments: estimate, complete or struck. */
+  ESTIMATE_AFTER_END("estimate", Severity.CHECK),
+  /** Arguments: when due, heading of the date. */
+  NOT_IN_CASH("notInCash", Severity.CHECK),
+  /** Arguments: back, delivered. */
+  BACK_BEFORE_DELIVERED("dates", Severity.CHECK),
+  /** Arguments: weeks, allowed. */
+  TOO_MANY_WEEKS("weeks", Severity.CHECK),
+  /** Arguments: back, out. */
+  DEPOSIT_DATES("deposit.dates", Severity.STOP),
+  DEPOSIT_OPEN("deposit.open", Severity.CHECK),
+  DEPOSIT_UNDATED("deposit.undated", Severity.CHECK),
+  SCENARIO_EMPTY("scenario.empty", Severity.CHECK),
+  /** Arguments: type. */
+  SCENARIO_NO_LINES("scenario.noLines", Severity.CHECK),
+  /** Arguments: more cost, overspent by. */
+  SCENARIO_OVER("scenario.over", Severity.CHECK);
+
+  private final String key;
+  private final Severity severity;
+
+  BudgetFinding(String key, Severity severity) {
+    this.key = "budget." + key;
+    this.severity = severity;
+  }
+
+  @Override
+  public String key() {
+    return key;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+}

@@ -1,0 +1,484 @@
+package org.setpower.plan.budget;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.setpower.plan.common.Input;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Table;
+
+/**
+ * The tables to fill of a power budget.
+ *
+ * @param project what holds for the whole budget
+ * @param counts quantities from a plan
+ * @param exchange what other currencies cost
+ * @param tiers overtime of the crew
+ * @param lines one row for each thing that is paid for
+ * @param deposits money that comes back
+ * @param scenarios one change each, beside the plan
+ */
+public record BudgetInputs(
+    InputRows<Project> project,
+    InputRows<Count> counts,
+    InputRows<ExchangeRate> exchange,
+    InputRows<Tier> tiers,
+    InputRows<Line> lines,
+    InputRows<Deposit> deposits,
+    InputRows<Scenario> scenarios) {
+  static final InputTable<Project> PROJECT = InputTable.of(Project.class);
+  static final InputTable<Count> COUNTS = InputTable.of(Count.class);
+  static final InputTable<ExchangeRate> EXCHANGE = InputTable.of(ExchangeRate.class);
+  static final InputTable<Tier> TIERS = InputTable.of(Tier.class);
+  static final InputTable<Line> LINES = InputTable.of(Line.class);
+  static final InputTable<Deposit> DEPOSITS = InputTable.of(Deposit.class);
+  static final InputTable<Scenario> SCENARIOS = InputTable.of(Scenario.class);
+
+  /** All tables, in the order of the function's arguments. */
+  List<InputRows<?>> all() {
+    return List.of(project, counts, exchange, tiers, lines, deposits, scenarios);
+  }
+
+  /** What holds for the whole budget. */
+  @Table(key = "project", heading = "Project", rows = 1, upright = true)
+  public record Project(
+      @Input(
+              key = "currency",
+              heading = "Currency",
+              help = "Three letters of ISO 4217: EUR, USD, GBP. All sums are in it.")
+          String currency,
+      @Input(
+              key = "tax",
+              heading = "Tax",
+              min = 0,
+              max = 1,
+              help = "Usual rate. Type 0 where there is none.")
+          Double tax,
+      @Input(
+              key = "recoverable",
+              heading = "Tax reclaimed",
+              min = 0,
+              max = 1,
+              blank = "Blank: all of it.",
+              help = "Share of the tax that comes back. Ask your accountant.")
+          Double recoverable,
+      @Input(
+              key = "columns",
+              heading = "Cost report",
+              blank = "Blank: net.",
+              help = "Net, where tax is reclaimed, or with the tax that does not come back.")
+          TaxBasis columns,
+      @Input(
+              key = "amounts",
+              heading = "Amounts typed",
+              blank = "Blank: without tax.",
+              help = "How prices, orders, invoices and estimates are typed, everywhere.")
+          TypedAmounts amounts,
+      @Input(
+              key = "contingency",
+              heading = "Contingency",
+              min = 0,
+              max = 1,
+              blank = "Blank: none.",
+              help = "Share of the budget of all lines, kept as a line of its own.")
+          Double contingency,
+      @Input(
+              key = "approved",
+              heading = "Budget approved on",
+              blank = "Blank: draft: the budget column is the plan.",
+              help = "Written by Approve budget.")
+          LocalDate approved,
+      @Input(
+              key = "ordered",
+              heading = "Ordered on",
+              blank = "Blank: lines due then are not in Cash, check.",
+              help = "When what is due with order is paid.")
+          LocalDate ordered,
+      @Input(
+              key = "delivered",
+              heading = "Delivered on",
+              blank = "Blank: lines due then are not in Cash, check.",
+              help = "When what is due on delivery is paid; first week of weekly payments.")
+          LocalDate delivered,
+      @Input(
+              key = "back",
+              heading = "Back on",
+              blank = "Blank: lines due then are not in Cash, check.",
+              help = "When what is due on return is paid; last week of weekly payments.")
+          LocalDate back,
+      @Input(
+              key = "daysAfter",
+              heading = "Days after",
+              unit = "days",
+              min = 0,
+              max = 365,
+              blank = "Blank: 30 days.",
+              help = "Of what is due so many days after Back on.")
+          Double daysAfter,
+      @Input(
+              key = "reclaimAfter",
+              heading = "Tax back after",
+              unit = "days",
+              min = 0,
+              max = 365,
+              blank = "Blank: 30 days.",
+              help = "From payment to the week in which reclaimed tax comes back.")
+          Double reclaimAfter,
+      @Input(
+              key = "minimumCall",
+              heading = "Minimum call",
+              unit = "h",
+              min = 0,
+              max = 24,
+              blank = "Blank: none.",
+              help = "Fewest hours paid for a day.")
+          Double minimumCall,
+      @Input(
+              key = "rounding",
+              heading = "Time rounded up to",
+              unit = "h",
+              min = 0.01,
+              max = 4,
+              blank = "Blank: not rounded.",
+              help = "0.25: to the next quarter of an hour.")
+          Double rounding,
+      @Input(
+              key = "fringe",
+              heading = "Fringes",
+              min = 0,
+              max = 2,
+              blank = "Blank: none.",
+              help = "Share on crew pay, overtime included. A line may have its own.")
+          Double fringe,
+      @Input(
+              key = "ceiling",
+              heading = "Fringe ceiling",
+              min = 0,
+              max = 100_000_000,
+              blank = "Blank: none.",
+              help = "Pay of one person beyond which no fringes are due, in the budget's currency.")
+          Double ceiling,
+      @Input(
+              key = "perDiem",
+              heading = "Per diem",
+              min = 0,
+              max = 100_000,
+              blank = "Blank: none.",
+              help =
+                  "Of one person and day away, in the budget's currency. A line may have its own.")
+          Double perDiem) {}
+
+  /** Quantities from a plan. */
+  @Table(key = "counts", heading = "Imported", rows = 60)
+  public record Count(
+      @Input(key = "count", heading = "Count", help = "Picked by lines: generator hours, litres.")
+          String count,
+      @Input(
+              key = "value",
+              heading = "Value",
+              min = 0,
+              max = 10_000_000,
+              help = "As the plan says.")
+          Double value,
+      @Input(
+              key = "inAll",
+              heading = "In all",
+              blank = "Blank: no: a day or a piece.",
+              help = "Yes where the plan has already counted all days.")
+          Boolean inAll) {}
+
+  /** What other currencies cost. */
+  @Table(key = "exchange", heading = "Exchange rates", rows = 12)
+  public record ExchangeRate(
+      @Input(key = "currency", heading = "Currency", help = "Three letters.") String currency,
+      @Input(
+              key = "rate",
+              heading = "Rate",
+              min = 0.000001,
+              max = 1_000_000,
+              help = "What one of it is in the budget's currency.")
+          Double rate,
+      @Input(key = "date", heading = "Date", blank = "Blank: check.", help = "Day of the rate.")
+          LocalDate date) {}
+
+  /** Overtime of the crew. */
+  @Table(key = "tiers", heading = "Overtime", rows = 6)
+  public record Tier(
+      @Input(
+              key = "after",
+              heading = "After",
+              unit = "h",
+              min = 0,
+              max = 24,
+              help = "Hours of a day after which the factor counts.")
+          Double after,
+      @Input(key = "factor", heading = "Factor", min = 1, max = 5, help = "1.5: time and a half.")
+          Double factor) {}
+
+  /** One row for each thing that is paid for. */
+  @Table(key = "lines", heading = "Budget lines", rows = 200)
+  public record Line(
+      @Input(
+              key = "description",
+              heading = "Description",
+              help = "As it will stand on the invoice.")
+          String description,
+      @Input(
+              key = "account",
+              heading = "Account",
+              blank = "Blank: other.",
+              help = "Of your chart of accounts.")
+          String account,
+      @Input(
+              key = "department",
+              heading = "Department",
+              blank = "Blank: other.",
+              help = "Who answers for it.")
+          String department,
+      @Input(
+              key = "supplier",
+              heading = "Supplier",
+              blank = "Blank: check where something is ordered.")
+          String supplier,
+      @Input(key = "type", heading = "Type", help = "What sort of cost it is.") CostType type,
+      @Input(
+              key = "qty",
+              heading = "Qty",
+              min = 0,
+              max = 1_000_000,
+              blank = "Blank: 1.",
+              help = "Pieces, persons, litres, km.")
+          Double qty,
+      @Input(
+              key = "count",
+              heading = "Count",
+              blank = "Blank: none.",
+              help = "A row of Imported, by which the quantity is multiplied.")
+          String count,
+      @Input(
+              key = "unit",
+              heading = "Price for",
+              blank = "Blank: once.",
+              help = "What the price is for.")
+          PriceUnit unit,
+      @Input(
+              key = "times",
+              heading = "× days",
+              min = 0,
+              max = 3660,
+              blank = "Blank: 1; check where the price is for a day, a week or an hour.",
+              help = "Days, weeks or hours.")
+          Double times,
+      @Input(
+              key = "minTimes",
+              heading = "Min. charged",
+              min = 0,
+              max = 3660,
+              blank = "Blank: none.",
+              help = "Fewest days or weeks charged.")
+          Double minTimes,
+      @Input(
+              key = "price",
+              heading = "Price",
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: costs nothing, check.",
+              help = "Quote or price list, of one, in the line's currency.")
+          Double price,
+      @Input(key = "currency", heading = "Currency", blank = "Blank: that of Project.")
+          String currency,
+      @Input(
+              key = "discount",
+              heading = "Discount",
+              min = 0,
+              max = 1,
+              blank = "Blank: none.",
+              help = "Share off the line.")
+          Double discount,
+      @Input(key = "tax", heading = "Tax", min = 0, max = 1, blank = "Blank: that of Project.")
+          Double tax,
+      @Input(
+              key = "recoverable",
+              heading = "Tax reclaimed",
+              min = 0,
+              max = 1,
+              blank = "Blank: that of Project.")
+          Double recoverable,
+      @Input(key = "due", heading = "Due", blank = "Blank: on delivery.", help = "When it is paid.")
+          PaymentDue due,
+      @Input(
+              key = "hours",
+              heading = "Hours a day",
+              unit = "h",
+              min = 0,
+              max = 24,
+              blank = "Blank: no overtime.",
+              help = "Crew: hours worked a day.")
+          Double hours,
+      @Input(
+              key = "coveredHours",
+              heading = "Hours in the day rate",
+              unit = "h",
+              min = 0.5,
+              max = 24,
+              blank = "Blank: check where hours are typed.",
+              help = "Crew by the day: paid hours that the rate covers.")
+          Double coveredHours,
+      @Input(
+              key = "fringe",
+              heading = "Fringes",
+              min = 0,
+              max = 2,
+              blank = "Blank: that of Project.",
+              help = "Crew: share on pay.")
+          Double fringe,
+      @Input(
+              key = "daysAway",
+              heading = "Days away",
+              unit = "days",
+              min = 0,
+              max = 3660,
+              blank = "Blank: none.",
+              help = "Crew: days with a per diem, of each person.")
+          Double daysAway,
+      @Input(
+              key = "perDiem",
+              heading = "Per diem",
+              min = 0,
+              max = 100_000,
+              blank = "Blank: that of Project.",
+              help = "Crew.")
+          Double perDiem,
+      @Input(
+              key = "budget",
+              heading = "Budget approved",
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: 0 once the budget is approved.",
+              help = "Written by Approve budget.")
+          Double budget,
+      @Input(
+              key = "changes",
+              heading = "Approved changes",
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: none.",
+              help = "Approved after the budget, minus is less.")
+          Double changes,
+      @Input(key = "po", heading = "PO no.", blank = "Blank: check where something is ordered.")
+          String po,
+      @Input(
+              key = "ordered",
+              heading = "Ordered",
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: nothing.",
+              help = "Amount of the purchase order.")
+          Double ordered,
+      @Input(
+              key = "poClosed",
+              heading = "PO closed",
+              blank = "Blank: no.",
+              help = "Yes: nothing more comes on it.")
+          Boolean poClosed,
+      @Input(
+              key = "invoice",
+              heading = "Invoice no.",
+              blank = "Blank: check where something is invoiced.")
+          String invoice,
+      @Input(
+              key = "invoiced",
+              heading = "Invoiced",
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: nothing.",
+              help = "All invoices so far, credit notes negative.")
+          Double invoiced,
+      @Input(
+              key = "complete",
+              heading = "Complete",
+              blank = "Blank: no.",
+              help = "Yes: nothing more comes on this line.")
+          Boolean complete,
+      @Input(
+              key = "estimate",
+              heading = "Estimate to complete",
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: what is planned less cost to date, not below 0.",
+              help = "0: nothing more comes.")
+          Double estimate,
+      @Input(
+              key = "paid",
+              heading = "Paid",
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: nothing.",
+              help = "So far, with tax. For Cash only.")
+          Double paid,
+      @Input(
+              key = "struck",
+              heading = "Struck",
+              blank = "Blank: no.",
+              help = "Yes: looked at and not needed.")
+          Boolean struck) {}
+
+  /** Money that comes back. */
+  @Table(key = "deposits", heading = "Deposits", rows = 12)
+  public record Deposit(
+      @Input(key = "to", heading = "Deposit to", help = "Who asks for it.") String to,
+      @Input(
+              key = "amount",
+              heading = "Amount",
+              min = 0,
+              max = 100_000_000,
+              help = "What is not given back later is a line of the type loss.")
+          Double amount,
+      @Input(key = "out", heading = "Out on", blank = "Blank: Ordered on of Project.")
+          LocalDate out,
+      @Input(
+              key = "back",
+              heading = "Back on",
+              blank = "Blank: it counts as out, check.",
+              help = "As agreed.")
+          LocalDate back) {}
+
+  /** One change each, beside the plan. */
+  @Table(key = "scenarios", heading = "Scenarios", rows = 12)
+  public record Scenario(
+      @Input(
+              key = "scenario",
+              heading = "Scenario",
+              help = "A day over, a night more, a late return.")
+          String scenario,
+      @Input(
+              key = "type",
+              heading = "Type",
+              blank = "Blank: no line changes.",
+              help = "Lines that it changes.")
+          CostType type,
+      @Input(
+              key = "dearer",
+              heading = "Dearer",
+              min = -1,
+              max = 10,
+              blank = "Blank: no.",
+              help = "Share on the price of these lines.")
+          Double dearer,
+      @Input(
+              key = "moreTimes",
+              heading = "More days",
+              min = -3660,
+              max = 3660,
+              blank = "Blank: none.",
+              help = "Days or weeks more for these lines; what is counted in all stays.")
+          Double moreTimes,
+      @Input(
+              key = "other",
+              heading = "Other",
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: nothing.",
+              help = "Anything else it costs.")
+          Double other) {}
+}

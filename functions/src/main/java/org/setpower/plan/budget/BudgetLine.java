@@ -1,0 +1,365 @@
+package org.setpower.plan.budget;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import org.setpower.hire.Money;
+import org.setpower.plan.budget.BudgetInputs.Count;
+import org.setpower.plan.budget.BudgetInputs.Line;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+
+/** A budget line: what it is planned to cost, and what it costs by the cost report. */
+final class BudgetLine {
+  private final InputRow<Line> row;
+  private final Line line;
+  private final BudgetRules rules;
+  private final List<Finding> findings = new ArrayList<>();
+  private final Count count;
+  private final Currency own;
+  private CostTax tax;
+  private Plan plan;
+  private Report report;
+  private CostTax.Taxed cash;
+  private BigDecimal planned;
+
+  /**
+   * What a line is planned to cost, as amounts are typed.
+   *
+   * @param counted quantity × count
+   * @param times × days charged
+   * @param paidHours of a day; null where hours are not typed
+   */
+  record Plan(
+      BigDecimal counted,
+      BigDecimal times,
+      BigDecimal paidHours,
+      BigDecimal pay,
+      BigDecimal fringes,
+      BigDecimal perDiems) {
+    BigDecimal all() {
+      return pay.add(fringes).add(perDiems);
+    }
+  }
+
+  /** The cost report of a line, in its basis. */
+  record Report(
+      BigDecimal budget,
+      BigDecimal ordered,
+      BigDecimal invoiced,
+      BigDecimal costToDate,
+      BigDecimal finalCost) {
+    BigDecimal open() {
+      return costToDate.subtract(invoiced);
+    }
+
+    BigDecimal toComplete() {
+      return finalCost.subtract(costToDate);
+    }
+
+    /** Minus is over. */
+    BigDecimal variance() {
+      return budget.subtract(finalCost);
+    }
+  }
+
+  BudgetLine(InputRow<Line> row, BudgetRules rules) {
+    this.row = row;
+    this.line = row.value();
+    this.rules = rules;
+    count = line.count() == null ? null : rules.count(line.count()).orElse(null);
+    own =
+        line.currency() == null
+            ? rules.currency()
+            : BudgetRules.known(line.currency()).orElse(null);
+    judge();
+    boolean clear = row.findings().isEmpty() && rules.stops().isEmpty();
+    if (clear && findings.stream().noneMatch(f -> BudgetPlan.isStop(f))) {
+      tax = CostTax.of(rules.project(), line, rules.currency());
+      plan = plan(line.price(), BigDecimal.ZERO);
+      planned = tax.reported(plan.all());
+      report = reported();
+      BigDecimal toDate = toDate();
+      cash = tax.taxed(toDate.add(estimate(plan.all(), toDate, BigDecimal.ZERO)));
+      judgeReport();
+    }
+  }
+
+  private void add(FindingKey key, Object... arguments) {
+    findings.add(Finding.of(key, arguments));
+  }
+
+  private void judge() {
+    if (line.currency() != null && own == null) {
+      add(BudgetFinding.CURRENCY_UNKNOWN, line.currency());
+    } else if (own != null && rules.currency() != null && rules.rate(own).isEmpty()) {
+      add(BudgetFinding.NO_EXCHANGE, own.getCurrencyCode());
+    }
+    if (line.count() != null && count == null) {
+      add(BudgetFinding.COUNT_UNKNOWN, line.count());
+    } else if (isInAll() && line.times() != null) {
+      add(BudgetFinding.COUNT_IN_ALL, line.count(), line.times());
+    }
+    if (isStruck() && line.ordered() != null && line.ordered() != 0) {
+      add(BudgetFinding.STRUCK_ORDERED);
+    }
+    boolean personsKnown = line.unit() != PriceUnit.HOUR || line.hours() != null;
+    if (isCrew() && line.daysAway() != null && !personsKnown) {
+      add(BudgetFinding.PERSONS_UNKNOWN);
+    }
+    if (isCrew() && line.hours() != null && rules.areTiersUnclear()) {
+      add(BudgetFinding.TIERS_UNCLEAR);
+    }
+    if (!isStruck()) {
+      judgeBlanks();
+    }
+    judgeNumbers();
+  }
+
+  private void judgeBlanks() {
+    if (line.price() == null) {
+      add(BudgetFinding.PRICE_BLANK);
+    }
+    boolean repeated =
+        line.unit() == PriceUnit.DAY
+            || line.unit() == PriceUnit.WEEK
+            || line.unit() == PriceUnit.HOUR && line.hours() != null;
+    if (repeated && line.times() == null && !isInAll()) {
+      add(BudgetFinding.TIMES_BLANK, line.unit().word());
+    }
+    boolean crewCells =
+        line.hours() != null
+            || line.coveredHours() != null
+            || line.fringe() != null
+            || line.daysAway() != null
+            || line.perDiem() != null;
+    if (!isCrew() && crewCells) {
+      add(BudgetFinding.CREW_ONLY);
+    }
+    if (isCrew() && isByDay() && line.hours() != null) {
+      if (line.coveredHours() == null) {
+        add(BudgetFinding.COVERED_BLANK, line.hours());
+      } else if (rules.paidHours().isWithoutTiers() && line.hours() > line.coveredHours()) {
+        add(BudgetFinding.NO_TIERS, line.hours(), line.coveredHours());
+      }
+    }
+  }
+
+  private void judgeNumbers() {
+    boolean ordered = line.ordered() != null && line.ordered() != 0;
+    if (ordered && line.po() == null) {
+      add(BudgetFinding.NO_PO);
+    }
+    if (ordered && line.supplier() == null) {
+      add(BudgetFinding.NO_SUPPLIER);
+    }
+    if (line.invoiced() != null && line.invoiced() != 0 && line.invoice() == null) {
+      add(BudgetFinding.NO_INVOICE);
+    }
+    boolean over = isStruck() || Boolean.TRUE.equals(line.complete());
+    if (over && line.estimate() != null && line.estimate() != 0) {
+      add(BudgetFinding.ESTIMATE_AFTER_END, line.estimate());
+    }
+    if (rules.isDraft() && (line.budget() != null || line.changes() != null)) {
+      add(BudgetFinding.STILL_DRAFT);
+    } else if (!rules.isDraft() && line.budget() == null && !isStruck()) {
+      add(BudgetFinding.ADDED_LATER);
+    }
+  }
+
+  private boolean isInAll() {
+    return count != null && Boolean.TRUE.equals(count.inAll());
+  }
+
+  boolean isStruck() {
+    return Boolean.TRUE.equals(line.struck());
+  }
+
+  private boolean isCrew() {
+    return line.type() == CostType.CREW;
+  }
+
+  private boolean isByDay() {
+    return line.unit() == PriceUnit.DAY;
+  }
+
+  private Plan plan(Double price, BigDecimal moreTimes) {
+    BigDecimal counted = Money.decimal(line.qty() == null ? 1 : line.qty());
+    if (count != null) {
+      counted = counted.multiply(Money.decimal(count.value()));
+    }
+    BigDecimal times =
+        Money.decimal(line.times() == null ? 1 : line.times())
+            .max(BudgetRules.decimal(line.minTimes()))
+            .add(isInAll() ? BigDecimal.ZERO : moreTimes)
+            .max(BigDecimal.ZERO);
+    BigDecimal zero = rules.rounded(BigDecimal.ZERO);
+    if (isStruck()) {
+      return new Plan(counted, times, null, zero, zero, zero);
+    }
+    BigDecimal rate = BudgetRules.decimal(price);
+    BigDecimal paidHours = paidHours();
+    BigDecimal each = rate;
+    if (paidHours != null) {
+      each = rate.multiply(paidHours);
+      if (isByDay()) {
+        BigDecimal covered = Money.decimal(line.coveredHours());
+        each = each.divide(covered, MathContext.DECIMAL128);
+      }
+    }
+    BigDecimal full =
+        each.multiply(counted)
+            .multiply(times)
+            .multiply(BigDecimal.ONE.subtract(BudgetRules.decimal(line.discount())));
+    BigDecimal inOwn = Money.rounded(full, own);
+    BigDecimal exchange = Money.decimal(rules.rate(own).orElseThrow());
+    BigDecimal pay = rules.rounded(inOwn.multiply(exchange));
+    return new Plan(
+        counted, times, paidHours, pay, fringes(pay, counted), perDiems(counted, moreTimes));
+  }
+
+  /** Paid hours of a day; null where pay does not depend on hours. */
+  private BigDecimal paidHours() {
+    boolean byHour = line.unit() == PriceUnit.HOUR;
+    if (!isCrew() || line.hours() == null || !byHour && !isByDay()) {
+      return null;
+    }
+    if (isByDay() && (line.coveredHours() == null || rules.paidHours().isWithoutTiers())) {
+      return null;
+    }
+    BigDecimal covered = isByDay() ? Money.decimal(line.coveredHours()) : BigDecimal.ZERO;
+    return rules.paidHours().paid(rules.paidHours().counted(line.hours(), covered));
+  }
+
+  /** On pay with overtime, up to the ceiling of each person; never on per diem. */
+  private BigDecimal fringes(BigDecimal pay, BigDecimal persons) {
+    Double share = line.fringe() == null ? rules.project().fringe() : line.fringe();
+    if (!isCrew() || share == null) {
+      return rules.rounded(BigDecimal.ZERO);
+    }
+    Double ceiling = rules.project().ceiling();
+    BigDecimal on = ceiling == null ? pay : pay.min(Money.decimal(ceiling).multiply(persons));
+    return rules.rounded(on.multiply(Money.decimal(share)));
+  }
+
+  private BigDecimal perDiems(BigDecimal persons, BigDecimal moreDays) {
+    Double each = line.perDiem() == null ? rules.project().perDiem() : line.perDiem();
+    if (!isCrew() || each == null || line.daysAway() == null) {
+      return rules.rounded(BigDecimal.ZERO);
+    }
+    BigDecimal days = Money.decimal(line.daysAway()).add(moreDays).max(BigDecimal.ZERO);
+    return rules.rounded(Money.decimal(each).multiply(days).multiply(persons));
+  }
+
+  /**
+   * The cost report. Amounts are put together as typed and brought to the basis of the report once,
+   * so that equal amounts typed give a variance of 0.
+   */
+  private Report reported() {
+    BigDecimal zero = BigDecimal.ZERO;
+    BigDecimal typed = plan.all();
+    BigDecimal ordered = BudgetRules.decimal(line.ordered());
+    BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
+    BigDecimal toDate = toDate();
+    BigDecimal budget =
+        rules.isDraft()
+            ? typed
+            : BudgetRules.decimal(line.budget()).add(BudgetRules.decimal(line.changes()));
+    return new Report(
+        tax.reported(budget),
+        tax.reported(ordered),
+        tax.reported(invoiced),
+        tax.reported(toDate),
+        tax.reported(toDate.add(estimate(typed, toDate, zero))));
+  }
+
+  private BigDecimal toDate() {
+    BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
+    boolean closed = Boolean.TRUE.equals(line.poClosed()) || Boolean.TRUE.equals(line.complete());
+    BigDecimal open = BudgetRules.decimal(line.ordered()).subtract(invoiced).max(BigDecimal.ZERO);
+    return closed ? invoiced : invoiced.add(open);
+  }
+
+  private BigDecimal estimate(BigDecimal typed, BigDecimal toDate, BigDecimal zero) {
+    if (line.estimate() != null) {
+      return Money.decimal(line.estimate());
+    }
+    boolean over = isStruck() || Boolean.TRUE.equals(line.complete());
+    return over ? zero : typed.subtract(toDate).max(zero);
+  }
+
+  private void judgeReport() {
+    if (report.variance().signum() < 0) {
+      add(BudgetFinding.OVERSPENT, report.finalCost(), report.budget(), report.variance().negate());
+    }
+    BigDecimal paid = BudgetRules.decimal(line.paid());
+    BigDecimal toDate = tax.taxed(toDate()).gross();
+    if (paid.signum() > 0 && paid.compareTo(toDate) > 0) {
+      add(BudgetFinding.PAID_OVER, rules.rounded(paid), toDate);
+    }
+  }
+
+  /** What the estimated final cost comes to with tax. */
+  CostTax.Taxed cash() {
+    return cash;
+  }
+
+  /** What the line costs more, in the basis of the report, with another price and more days. */
+  BigDecimal more(Double dearer, Double moreTimes) {
+    double factor = 1 + (dearer == null ? 0 : dearer);
+    Double price =
+        line.price() == null
+            ? null
+            : (Double) Money.decimal(line.price()).multiply(Money.decimal(factor)).doubleValue();
+    Plan changed = plan(price, BudgetRules.decimal(moreTimes));
+    return tax.reported(changed.all()).subtract(planned);
+  }
+
+  PaymentDue due() {
+    return line.due() == null ? PaymentDue.ON_DELIVERY : line.due();
+  }
+
+  /** The day on which it is paid; empty for weekly payments and where the date is missing. */
+  Optional<LocalDate> paidOn() {
+    return Optional.ofNullable(rules.day(due()));
+  }
+
+  void add(Finding finding) {
+    findings.add(finding);
+  }
+
+  /** What is wrong with the row, its cells included. */
+  List<Finding> findings() {
+    List<Finding> all = new ArrayList<>(row.findings());
+    all.addAll(findings);
+    return all;
+  }
+
+  InputRow<Line> row() {
+    return row;
+  }
+
+  Line line() {
+    return line;
+  }
+
+  /** Null where the line stops. */
+  Plan plan() {
+    return plan;
+  }
+
+  /** Null where the line stops. */
+  Report report() {
+    return report;
+  }
+
+  /** What it is planned to cost, in the basis of the report. */
+  BigDecimal planned() {
+    return planned;
+  }
+}

@@ -1,0 +1,358 @@
+package org.setpower.plan.budget;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.setpower.plan.budget.BudgetInputs.Line;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.ResultRows;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Severity;
+import org.setpower.plan.finding.Verdict;
+
+/** The power budget, calculated once: cost report, totals, scenarios, cash by week. */
+public final class BudgetPlan {
+  /** The model of the sheet. */
+  public static final PlanModel MODEL = new Model();
+
+  private final BudgetInputs inputs;
+  private final BudgetRules rules;
+  private final Map<Integer, BudgetLine> lines = new LinkedHashMap<>();
+  private final Gate<BudgetLine> gate;
+  private final List<BudgetLine> fit;
+  private final CostTotals totals;
+  private final ScenarioCosts scenarios;
+  private final CashWeeks cash;
+
+  private BudgetPlan(BudgetInputs inputs) {
+    this.inputs = inputs;
+    rules = new BudgetRules(inputs);
+    for (InputRow<Line> row : inputs.lines().filled().toList()) {
+      BudgetLine line = new BudgetLine(row, rules);
+      if (line.report() != null && line.cash().gross().signum() != 0) {
+        CashWeeks.judge(rules, line).forEach(line::add);
+      }
+      lines.put(row.number(), line);
+    }
+    gate =
+        new Gate<>(
+            lines.values().stream()
+                .map(
+                    l ->
+                        new Gate.Candidate<>(
+                            l.row().number(), l, "#" + l.row().number(), l.findings(), false))
+                .toList(),
+            rules.stops());
+    fit = gate.paper(l -> true).fit().stream().map(Gate.Judged::item).toList();
+    totals = new CostTotals(rules, fit);
+    scenarios = new ScenarioCosts(rules, fit, totals.contingencyLeft(), inputs.scenarios());
+    cash = new CashWeeks(rules, fit, inputs.deposits());
+  }
+
+  /** Calculates the budget from its ranges, in the order of {@link PlanModel#inputs()}. */
+  public static PlanResult of(List<?> ranges) {
+    return MODEL.calculate(ranges);
+  }
+
+  static boolean isStop(Finding finding) {
+    return finding.severity().compareTo(Severity.STOP) >= 0;
+  }
+
+  private List<ResultRows<?>> tables() {
+    List<BudgetResults.BudgetIssue> issues = issues();
+    List<BudgetResults.CashWeek> weeks = cash.rows();
+    List<Finding> project = sorted(rules.findings());
+    return List.of(
+        new ResultRows<>(
+            BudgetResults.PROJECT,
+            List.of(
+                new BudgetResults.ProjectState(
+                    Finding.verdict(project), project, rules.isDraft()))),
+        new ResultRows<>(
+            BudgetResults.COUNTS,
+            align(
+                inputs.counts(),
+                r -> new BudgetResults.CountState(verdict("counts", r), findings("counts", r)))),
+        new ResultRows<>(
+            BudgetResults.EXCHANGE,
+            align(
+                inputs.exchange(),
+                r ->
+                    new BudgetResults.ExchangeState(
+                        verdict("exchange", r), findings("exchange", r)))),
+        new ResultRows<>(
+            BudgetResults.TIERS,
+            align(
+                inputs.tiers(),
+                r -> new BudgetResults.TierState(verdict("tiers", r), findings("tiers", r)))),
+        new ResultRows<>(BudgetResults.LINES, align(inputs.lines(), this::lineState)),
+        new ResultRows<>(
+            BudgetResults.ACCOUNTS,
+            totals.by(Line::account).stream().map(BudgetPlan::accountTotal).toList()),
+        new ResultRows<>(
+            BudgetResults.DEPARTMENTS,
+            totals.by(Line::department).stream().map(BudgetPlan::departmentTotal).toList()),
+        new ResultRows<>(
+            BudgetResults.DEPOSITS,
+            align(
+                inputs.deposits(),
+                r ->
+                    new BudgetResults.DepositState(
+                        verdict("deposits", r), findings("deposits", r)))),
+        new ResultRows<>(
+            BudgetResults.SCENARIOS,
+            align(
+                inputs.scenarios(),
+                r ->
+                    new BudgetResults.ScenarioState(
+                        verdict("scenarios", r),
+                        findings("scenarios", r),
+                        scenarios.state(r.number()).more(),
+                        scenarios.state(r.number()).left()))),
+        new ResultRows<>(BudgetResults.WEEKS, weeks),
+        new ResultRows<>(BudgetResults.SUMMARY, List.of(summary(weeks, issues))),
+        new ResultRows<>(BudgetResults.ISSUES, issues));
+  }
+
+  private static <T extends Record, R> List<R> align(
+      InputRows<T> rows, Function<InputRow<T>, R> result) {
+    List<R> results = new ArrayList<>(rows.rows().size());
+    rows.rows().forEach(r -> results.add(r.isBlank() ? null : result.apply(r)));
+    return results;
+  }
+
+  private static List<Finding> sorted(List<Finding> findings) {
+    return findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** What is wrong with a row of a table to fill, worst first. */
+  private List<Finding> findings(String table, InputRow<?> row) {
+    return switch (table) {
+      case "project" -> sorted(rules.findings());
+      case "counts" -> rules.counts().row(row.number()).findings();
+      case "exchange" -> rules.exchange().row(row.number()).findings();
+      case "tiers" -> rules.tiers().row(row.number()).findings();
+      case "lines" -> gate.row(row.number()).findings();
+      case "deposits" -> sorted(cash.depositFindings(row.number()));
+      default -> sorted(scenarios.state(row.number()).findings());
+    };
+  }
+
+  private Verdict verdict(String table, InputRow<?> row) {
+    return Finding.verdict(findings(table, row));
+  }
+
+  private BudgetResults.LineState lineState(InputRow<Line> row) {
+    Gate.Judged<BudgetLine> judged = gate.row(row.number());
+    BudgetLine line = judged.item();
+    if (!judged.fit()) {
+      return new BudgetResults.LineState(
+          judged.verdict(),
+          judged.findings(),
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null);
+    }
+    BudgetLine.Plan plan = line.plan();
+    BudgetLine.Report report = line.report();
+    CostTax.Taxed taxed = line.cash();
+    BigDecimal paid = rules.rounded(BudgetRules.decimal(line.line().paid()));
+    return new BudgetResults.LineState(
+        judged.verdict(),
+        judged.findings(),
+        plan.counted(),
+        plan.times(),
+        plan.paidHours(),
+        plan.pay(),
+        plan.fringes(),
+        plan.perDiems(),
+        plan.all(),
+        line.planned(),
+        report.budget(),
+        report.ordered(),
+        report.invoiced(),
+        report.open(),
+        report.costToDate(),
+        report.toComplete(),
+        report.finalCost(),
+        report.variance(),
+        taxed.gross(),
+        taxed.reclaimed(),
+        taxed.gross().subtract(paid),
+        line.paidOn().orElse(null));
+  }
+
+  private static BudgetResults.AccountTotal accountTotal(CostTotals.Row row) {
+    CostTotals.Sums s = row.sums();
+    return new BudgetResults.AccountTotal(
+        row.kind(),
+        row.name(),
+        s.budget(),
+        s.ordered(),
+        s.costToDate(),
+        s.toComplete(),
+        s.finalCost(),
+        s.variance());
+  }
+
+  private static BudgetResults.DepartmentTotal departmentTotal(CostTotals.Row row) {
+    CostTotals.Sums s = row.sums();
+    return new BudgetResults.DepartmentTotal(
+        row.kind(),
+        row.name(),
+        s.budget(),
+        s.ordered(),
+        s.costToDate(),
+        s.toComplete(),
+        s.finalCost(),
+        s.variance());
+  }
+
+  private static <R> BigDecimal sum(List<R> rows, Function<R, BigDecimal> amount) {
+    return rows.stream().map(amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private BudgetResults.BudgetSummary summary(
+      List<BudgetResults.CashWeek> weeks, List<BudgetResults.BudgetIssue> issues) {
+    BigDecimal gross = sum(fit, l -> l.cash().gross());
+    BigDecimal paid = sum(fit, l -> rules.rounded(BudgetRules.decimal(l.line().paid())));
+    return new BudgetResults.BudgetSummary(
+        issues.stream()
+            .map(BudgetResults.BudgetIssue::verdict)
+            .max(Comparator.naturalOrder())
+            .orElse(Verdict.OK),
+        rules.isDraft(),
+        gate.all().size(),
+        gate.all().size() - fit.size(),
+        totals.contingency(),
+        totals.all().variance(),
+        totals.contingencyLeft(),
+        gross,
+        sum(weeks, BudgetResults.CashWeek::payments),
+        cash.undated(),
+        paid,
+        gross.subtract(paid));
+  }
+
+  private List<BudgetResults.BudgetIssue> issues() {
+    Issues issues = new Issues();
+    issues.addRows(inputs.all(), this::findings, Set.of());
+    return issues.worstFirst().stream()
+        .map(
+            i ->
+                new BudgetResults.BudgetIssue(
+                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
+        .toList();
+  }
+
+  /** The rows that a row of results is made of. */
+  private int[] related(String table, int row, String source) {
+    if (table.equals(source)) {
+      return new int[] {row};
+    }
+    return switch (source) {
+      case "project", "summary" -> new int[] {1};
+      case "accounts" -> new int[] {totals.by(Line::account).size()};
+      case "weeks" -> IntStream.rangeClosed(1, cash.rows().size()).toArray();
+      default ->
+          inputs.all().stream()
+              .filter(t -> t.table().key().equals(source))
+              .flatMap(t -> t.rows().stream())
+              .filter(r -> !r.isBlank())
+              .mapToInt(InputRow::number)
+              .toArray();
+    };
+  }
+
+  /** The budget as the function of the sheet and the tests see it. */
+  private static final class Model implements PlanModel {
+    @Override
+    public String name() {
+      return "budget";
+    }
+
+    @Override
+    public List<InputTable<?>> inputs() {
+      return List.of(
+          BudgetInputs.PROJECT,
+          BudgetInputs.COUNTS,
+          BudgetInputs.EXCHANGE,
+          BudgetInputs.TIERS,
+          BudgetInputs.LINES,
+          BudgetInputs.DEPOSITS,
+          BudgetInputs.SCENARIOS);
+    }
+
+    @Override
+    public List<ResultTable<?>> results() {
+      return List.of(
+          BudgetResults.PROJECT,
+          BudgetResults.COUNTS,
+          BudgetResults.EXCHANGE,
+          BudgetResults.TIERS,
+          BudgetResults.LINES,
+          BudgetResults.ACCOUNTS,
+          BudgetResults.DEPARTMENTS,
+          BudgetResults.DEPOSITS,
+          BudgetResults.SCENARIOS,
+          BudgetResults.WEEKS,
+          BudgetResults.SUMMARY,
+          BudgetResults.ISSUES);
+    }
+
+    @Override
+    public List<FindingKey> findings() {
+      return List.of(BudgetFinding.values());
+    }
+
+    @Override
+    public PlanResult calculate(List<?> ranges) {
+      BudgetInputs inputs =
+          new BudgetInputs(
+              BudgetInputs.PROJECT.read(ranges.get(0)),
+              BudgetInputs.COUNTS.read(ranges.get(1)),
+              BudgetInputs.EXCHANGE.read(ranges.get(2)),
+              BudgetInputs.TIERS.read(ranges.get(3)),
+              BudgetInputs.LINES.read(ranges.get(4)),
+              BudgetInputs.DEPOSITS.read(ranges.get(5)),
+              BudgetInputs.SCENARIOS.read(ranges.get(6)));
+      List<InputRows<?>> all = inputs.all();
+      if (all.stream().anyMatch(r -> r.fault().isPresent())) {
+        return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);
+      }
+      BudgetPlan plan = new BudgetPlan(inputs);
+      return new PlanResult(all, results(), plan::tables, plan::related);
+    }
+  }
+}

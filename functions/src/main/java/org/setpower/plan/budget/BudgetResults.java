@@ -1,0 +1,818 @@
+package org.setpower.plan.budget;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import org.setpower.plan.common.Result;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.common.Table;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
+
+/** The tables of results of a budget; a result column is a component. */
+public final class BudgetResults {
+  public static final ResultTable<ProjectState> PROJECT = ResultTable.of(ProjectState.class);
+  public static final ResultTable<CountState> COUNTS = ResultTable.of(CountState.class);
+  public static final ResultTable<ExchangeState> EXCHANGE = ResultTable.of(ExchangeState.class);
+  public static final ResultTable<TierState> TIERS = ResultTable.of(TierState.class);
+  public static final ResultTable<LineState> LINES = ResultTable.of(LineState.class);
+  public static final ResultTable<AccountTotal> ACCOUNTS = ResultTable.of(AccountTotal.class);
+  public static final ResultTable<DepartmentTotal> DEPARTMENTS =
+      ResultTable.of(DepartmentTotal.class);
+  public static final ResultTable<DepositState> DEPOSITS = ResultTable.of(DepositState.class);
+  public static final ResultTable<ScenarioState> SCENARIOS = ResultTable.of(ScenarioState.class);
+  public static final ResultTable<CashWeek> WEEKS = ResultTable.of(CashWeek.class);
+  public static final ResultTable<BudgetSummary> SUMMARY = ResultTable.of(BudgetSummary.class);
+  public static final ResultTable<BudgetIssue> ISSUES = ResultTable.of(BudgetIssue.class);
+
+  private static final String LINES_ALL = "lines.*";
+  private static final String PROJECT_ALL = "project.*";
+  private static final String DEPOSITS_ALL = "deposits.*";
+
+  private BudgetResults() {}
+
+  /** Beside the project. */
+  @Table(key = "project", heading = "Project", rows = 1)
+  public record ProjectState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "project.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "lines.due", "lines.reasons", LINES_ALL},
+              rule = "What is wrong with the settings, or missing for Cash.")
+          List<Finding> reasons,
+      @Result(
+              key = "draft",
+              heading = "Draft",
+              from = "project.approved",
+              rule = "Until the budget is approved.")
+          Boolean draft) {}
+
+  /** Beside a count. */
+  @Table(key = "counts", heading = "Imported", rows = 60)
+  public record CountState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "counts.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = "counts.*",
+              rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** Beside a rate. */
+  @Table(key = "exchange", heading = "Exchange rates", rows = 12)
+  public record ExchangeState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "exchange.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = "exchange.*",
+              rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** Beside a step of overtime. */
+  @Table(key = "tiers", heading = "Overtime", rows = 6)
+  public record TierState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "tiers.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = "tiers.*",
+              rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** Beside a line. */
+  @Table(key = "lines", heading = "Budget lines", rows = 200)
+  public record LineState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "lines.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {LINES_ALL, "project.*", "counts.*", "exchange.*", "tiers.*"},
+              rule = "What is wrong with the row, overspent, without a number.")
+          List<Finding> reasons,
+      @Result(
+              key = "counted",
+              heading = "Counted",
+              from = {"lines.qty", "lines.count", "counts.value", "counts.count", "lines.reasons"},
+              rule = "Quantity, blank is 1, × linked count.")
+          BigDecimal counted,
+      @Result(
+              key = "timesCharged",
+              heading = "× charged",
+              from = {"lines.times", "lines.minTimes", "lines.reasons"},
+              rule = "× days, at least the fewest charged; blank is 1.")
+          BigDecimal timesCharged,
+      @Result(
+              key = "paidHours",
+              heading = "Paid hours a day",
+              unit = "h",
+              from = {
+                "lines.hours",
+                "lines.coveredHours",
+                "tiers.*",
+                "project.rounding",
+                "project.minimumCall",
+                "lines.unit",
+                "lines.type"
+              },
+              rule = "Hours rounded up, at least the call, each hour × the factor of its step.")
+          BigDecimal paidHours,
+      @Result(
+              key = "pay",
+              heading = "Price or pay",
+              from = {
+                "lines.price",
+                "lines.counted",
+                "lines.timesCharged",
+                "lines.paidHours",
+                "lines.discount",
+                "lines.unit",
+                "lines.coveredHours",
+                "lines.currency",
+                "exchange.*",
+                "project.currency",
+                "lines.struck",
+                LINES_ALL,
+                PROJECT_ALL
+              },
+              rule =
+                  "Counted × times × price × (1 − discount), of crew by paid hours; in the line's currency first, then the budget's.")
+          BigDecimal pay,
+      @Result(
+              key = "fringes",
+              heading = "Fringes",
+              from = {
+                "lines.pay",
+                "lines.fringe",
+                "project.fringe",
+                "project.ceiling",
+                "lines.counted",
+                "lines.type"
+              },
+              rule = "Share of pay up to the ceiling of each person; not on per diem.")
+          BigDecimal fringes,
+      @Result(
+              key = "perDiems",
+              heading = "Per diem",
+              from = {
+                "lines.counted",
+                "lines.daysAway",
+                "lines.perDiem",
+                "project.perDiem",
+                "lines.type",
+                "lines.pay"
+              },
+              rule = "Persons × days away × per diem.")
+          BigDecimal perDiems,
+      @Result(
+              key = "plannedTyped",
+              heading = "Planned, as typed",
+              from = {"lines.pay", "lines.fringes", "lines.perDiems", "lines.struck"},
+              rule =
+                  "Pay, fringes and per diem, with or without tax as amounts are typed; Approve budget writes it.")
+          BigDecimal plannedTyped,
+      @Result(
+              key = "planned",
+              heading = "Planned",
+              from = {
+                "lines.plannedTyped",
+                "lines.tax",
+                "lines.recoverable",
+                "project.tax",
+                "project.recoverable",
+                "project.columns",
+                "project.amounts"
+              },
+              rule = "In the basis of the cost report.")
+          BigDecimal planned,
+      @Result(
+              key = "budgetNow",
+              heading = "Budget",
+              from = {
+                "lines.planned",
+                "lines.budget",
+                "lines.changes",
+                "project.approved",
+                "lines.plannedTyped",
+                "lines.tax",
+                "lines.recoverable",
+                "project.tax",
+                "project.recoverable",
+                "project.columns",
+                "project.amounts"
+              },
+              rule = "Planned while it is a draft; then as approved, with approved changes.")
+          BigDecimal budgetNow,
+      @Result(
+              key = "orderedNow",
+              heading = "Ordered",
+              from = {
+                "lines.ordered",
+                "lines.plannedTyped",
+                "lines.tax",
+                "lines.recoverable",
+                "project.tax",
+                "project.recoverable",
+                "project.columns",
+                "project.amounts"
+              },
+              rule = "In the basis of the cost report.")
+          BigDecimal orderedNow,
+      @Result(
+              key = "invoicedNow",
+              heading = "Invoiced",
+              from = {
+                "lines.invoiced",
+                "lines.plannedTyped",
+                "lines.tax",
+                "lines.recoverable",
+                "project.tax",
+                "project.recoverable",
+                "project.columns",
+                "project.amounts"
+              },
+              rule = "In the basis of the cost report.")
+          BigDecimal invoicedNow,
+      @Result(
+              key = "open",
+              heading = "Open commitment",
+              from = {"lines.costToDate", "lines.invoicedNow"},
+              rule =
+                  "0 where the PO is closed or the line complete, else ordered less invoiced, not below 0.")
+          BigDecimal open,
+      @Result(
+              key = "costToDate",
+              heading = "Cost to date",
+              from = {
+                "lines.invoiced",
+                "lines.ordered",
+                "lines.poClosed",
+                "lines.complete",
+                "lines.plannedTyped",
+                "lines.tax",
+                "lines.recoverable",
+                "project.tax",
+                "project.recoverable",
+                "project.columns",
+                "project.amounts"
+              },
+              rule = "Invoiced and open commitment.")
+          BigDecimal costToDate,
+      @Result(
+              key = "toComplete",
+              heading = "Estimate to complete",
+              from = {"lines.finalCost", "lines.costToDate"},
+              rule =
+                  "As typed; blank: 0 where struck or complete, else planned less cost to date, not below 0.")
+          BigDecimal toComplete,
+      @Result(
+              key = "finalCost",
+              heading = "Estimated final cost",
+              from = {
+                "lines.invoiced",
+                "lines.ordered",
+                "lines.poClosed",
+                "lines.complete",
+                "lines.estimate",
+                "lines.struck",
+                "lines.plannedTyped",
+                "lines.tax",
+                "lines.recoverable",
+                "project.tax",
+                "project.recoverable",
+                "project.columns",
+                "project.amounts"
+              },
+              rule = "Cost to date and estimate to complete.")
+          BigDecimal finalCost,
+      @Result(
+              key = "variance",
+              heading = "Variance",
+              from = {"lines.budgetNow", "lines.finalCost"},
+              rule = "Budget and approved changes less estimated final cost; minus is over.")
+          BigDecimal variance,
+      @Result(
+              key = "gross",
+              heading = "With tax",
+              from = {
+                "lines.finalCost",
+                "lines.tax",
+                "project.tax",
+                "project.amounts",
+                "lines.invoiced",
+                "lines.ordered",
+                "lines.poClosed",
+                "lines.complete",
+                "lines.estimate",
+                "lines.struck",
+                "lines.plannedTyped"
+              },
+              rule = "Estimated final cost with tax, for Cash.")
+          BigDecimal gross,
+      @Result(
+              key = "reclaimed",
+              heading = "Tax reclaimed",
+              from = {"lines.gross", "lines.recoverable", "project.recoverable"},
+              rule = "Share of its tax that comes back.")
+          BigDecimal reclaimed,
+      @Result(
+              key = "toPay",
+              heading = "Still to pay",
+              from = {"lines.gross", "lines.paid"},
+              rule = "With tax, less paid.")
+          BigDecimal toPay,
+      @Result(
+              key = "paidOn",
+              heading = "Paid on",
+              from = {
+                "lines.due",
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "lines.plannedTyped"
+              },
+              rule = "By Due and the dates of Project; blank for weekly payments.")
+          LocalDate paidOn) {}
+
+  /** Totals by account, contingency, total. */
+  @Table(key = "accounts", heading = "Accounts", rows = 202)
+  public record AccountTotal(
+      @Result(
+              key = "kind",
+              heading = "Row",
+              from = {LINES_ALL, "lines.reasons", "project.contingency"},
+              rule = "Account, contingency or total.")
+          TotalKind kind,
+      @Result(
+              key = "account",
+              heading = "Account",
+              from = {"lines.account", LINES_ALL, "lines.reasons"},
+              rule = "By name.")
+          String account,
+      @Result(
+              key = "budget",
+              heading = "Budget",
+              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
+              rule = "Sum of its lines; of contingency its share of all budgets.")
+          BigDecimal budget,
+      @Result(
+              key = "ordered",
+              heading = "Ordered",
+              from = {"lines.orderedNow", "lines.reasons", LINES_ALL},
+              rule = "Sum of its lines.")
+          BigDecimal ordered,
+      @Result(
+              key = "costToDate",
+              heading = "Cost to date",
+              from = {"lines.costToDate", "lines.reasons", LINES_ALL},
+              rule = "Sum of its lines.")
+          BigDecimal costToDate,
+      @Result(
+              key = "toComplete",
+              heading = "Estimate to complete",
+              from = {"lines.toComplete", "lines.reasons", LINES_ALL, "project.contingency"},
+              rule = "Sum of its lines; contingency is kept in full and nets nothing.")
+          BigDecimal toComplete,
+      @Result(
+              key = "finalCost",
+              heading = "Estimated final cost",
+              from = {"accounts.costToDate", "accounts.toComplete"},
+              rule = "Cost to date and estimate to complete.")
+          BigDecimal finalCost,
+      @Result(
+              key = "variance",
+              heading = "Variance",
+              from = {"accounts.budget", "accounts.finalCost"},
+              rule = "Budget less estimated final cost; minus is over.")
+          BigDecimal variance) {}
+
+  /** Totals by department, contingency, total. */
+  @Table(key = "departments", heading = "Departments", rows = 202)
+  public record DepartmentTotal(
+      @Result(
+              key = "kind",
+              heading = "Row",
+              from = {LINES_ALL, "lines.reasons", "project.contingency"},
+              rule = "Department, contingency or total.")
+          TotalKind kind,
+      @Result(
+              key = "department",
+              heading = "Department",
+              from = {"lines.department", LINES_ALL, "lines.reasons"},
+              rule = "By name.")
+          String department,
+      @Result(
+              key = "budget",
+              heading = "Budget",
+              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
+              rule = "Sum of its lines; of contingency its share of all budgets.")
+          BigDecimal budget,
+      @Result(
+              key = "ordered",
+              heading = "Ordered",
+              from = {"lines.orderedNow", "lines.reasons", LINES_ALL},
+              rule = "Sum of its lines.")
+          BigDecimal ordered,
+      @Result(
+              key = "costToDate",
+              heading = "Cost to date",
+              from = {"lines.costToDate", "lines.reasons", LINES_ALL},
+              rule = "Sum of its lines.")
+          BigDecimal costToDate,
+      @Result(
+              key = "toComplete",
+              heading = "Estimate to complete",
+              from = {"lines.toComplete", "lines.reasons", LINES_ALL, "project.contingency"},
+              rule = "Sum of its lines; contingency is kept in full and nets nothing.")
+          BigDecimal toComplete,
+      @Result(
+              key = "finalCost",
+              heading = "Estimated final cost",
+              from = {"departments.costToDate", "departments.toComplete"},
+              rule = "Cost to date and estimate to complete.")
+          BigDecimal finalCost,
+      @Result(
+              key = "variance",
+              heading = "Variance",
+              from = {"departments.budget", "departments.finalCost"},
+              rule = "Budget less estimated final cost; minus is over.")
+          BigDecimal variance) {}
+
+  /** Beside a deposit. */
+  @Table(key = "deposits", heading = "Deposits", rows = 12)
+  public record DepositState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "deposits.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"deposits.*", "project.ordered"},
+              rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** Beside a scenario. */
+  @Table(key = "scenarios", heading = "Scenarios", rows = 12)
+  public record ScenarioState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "scenarios.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "scenarios.*",
+                LINES_ALL,
+                "lines.reasons",
+                "lines.plannedTyped",
+                "lines.variance",
+                "accounts.budget",
+                "project.*"
+              },
+              rule = "What is wrong with the row, or an overspent contingency.")
+          List<Finding> reasons,
+      @Result(
+              key = "more",
+              heading = "More cost",
+              from = {
+                "scenarios.*",
+                LINES_ALL,
+                "lines.reasons",
+                "lines.plannedTyped",
+                "lines.planned"
+              },
+              rule = "What its lines cost more, and other, in the basis of the cost report.")
+          BigDecimal more,
+      @Result(
+              key = "left",
+              heading = "Contingency left",
+              from = {"scenarios.more", "summary.contingencyLeft"},
+              rule = "Contingency, less what lines are over now, less more cost.")
+          BigDecimal left) {}
+
+  /** Weeks in which money moves, always with tax. */
+  @Table(key = "weeks", heading = "Cash by week", rows = 120)
+  public record CashWeek(
+      @Result(
+              key = "week",
+              heading = "Week from",
+              from = {
+                "lines.gross",
+                "lines.reclaimed",
+                "lines.paidOn",
+                "lines.reasons",
+                LINES_ALL,
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "project.reclaimAfter",
+                DEPOSITS_ALL,
+                "project.currency"
+              },
+              rule = "Monday.")
+          LocalDate week,
+      @Result(
+              key = "payments",
+              heading = "Payments",
+              from = {
+                "lines.gross",
+                "lines.reclaimed",
+                "lines.paidOn",
+                "lines.reasons",
+                LINES_ALL,
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "project.reclaimAfter",
+                DEPOSITS_ALL,
+                "project.currency"
+              },
+              rule = "Lines paid in the week; weekly ones in equal parts.")
+          BigDecimal payments,
+      @Result(
+              key = "depositsOut",
+              heading = "Deposits out",
+              from = {
+                "lines.gross",
+                "lines.reclaimed",
+                "lines.paidOn",
+                "lines.reasons",
+                LINES_ALL,
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "project.reclaimAfter",
+                DEPOSITS_ALL,
+                "project.currency"
+              },
+              rule = "As typed.")
+          BigDecimal depositsOut,
+      @Result(
+              key = "depositsBack",
+              heading = "Deposits back",
+              from = {
+                "lines.gross",
+                "lines.reclaimed",
+                "lines.paidOn",
+                "lines.reasons",
+                LINES_ALL,
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "project.reclaimAfter",
+                DEPOSITS_ALL,
+                "project.currency"
+              },
+              rule = "As typed.")
+          BigDecimal depositsBack,
+      @Result(
+              key = "reclaim",
+              heading = "Tax back",
+              from = {
+                "lines.gross",
+                "lines.reclaimed",
+                "lines.paidOn",
+                "lines.reasons",
+                LINES_ALL,
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "project.reclaimAfter",
+                DEPOSITS_ALL,
+                "project.currency"
+              },
+              rule = "Reclaimed tax of earlier payments.")
+          BigDecimal reclaim,
+      @Result(
+              key = "cash",
+              heading = "Cash out",
+              from = {"weeks.payments", "weeks.depositsOut", "weeks.depositsBack", "weeks.reclaim"},
+              rule = "Payments and deposits out, less deposits and tax back.")
+          BigDecimal cash,
+      @Result(
+              key = "soFar",
+              heading = "Out so far",
+              from = {
+                "weeks.cash",
+                "lines.gross",
+                "lines.reclaimed",
+                "lines.paidOn",
+                "lines.reasons",
+                LINES_ALL,
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "project.reclaimAfter",
+                DEPOSITS_ALL,
+                "project.currency"
+              },
+              rule = "Sum up to this week.")
+          BigDecimal soFar) {}
+
+  /** Figures of the whole budget. */
+  @Table(key = "summary", heading = "Summary", rows = 1)
+  public record BudgetSummary(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "issues.verdict",
+              rule = "The worst of all open issues.")
+          Verdict verdict,
+      @Result(
+              key = "draft",
+              heading = "Draft",
+              from = "project.approved",
+              rule = "Until the budget is approved.")
+          Boolean draft,
+      @Result(key = "rows", heading = "Lines", from = LINES_ALL, rule = "Filled rows.")
+          Integer rows,
+      @Result(
+              key = "withheld",
+              heading = "Lines not counted",
+              from = {"lines.reasons", LINES_ALL},
+              rule = "Lines that are a stop: in no total.")
+          Integer withheld,
+      @Result(
+              key = "contingency",
+              heading = "Contingency",
+              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
+              rule = "Share of the budget of all lines.")
+          BigDecimal contingency,
+      @Result(
+              key = "variance",
+              heading = "Variance",
+              from = {"lines.variance", "lines.reasons", LINES_ALL},
+              rule = "Of all lines.")
+          BigDecimal variance,
+      @Result(
+              key = "contingencyLeft",
+              heading = "Contingency left",
+              from = {"summary.contingency", "summary.variance"},
+              rule = "Contingency less what lines are over in all.")
+          BigDecimal contingencyLeft,
+      @Result(
+              key = "gross",
+              heading = "With tax",
+              from = {"lines.gross", "lines.reasons", LINES_ALL},
+              rule = "Of all lines.")
+          BigDecimal gross,
+      @Result(
+              key = "inCash",
+              heading = "In Cash",
+              from = {
+                "lines.gross",
+                "lines.reclaimed",
+                "lines.paidOn",
+                "lines.reasons",
+                LINES_ALL,
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "project.reclaimAfter",
+                DEPOSITS_ALL,
+                "project.currency"
+              },
+              rule = "Of all weeks.")
+          BigDecimal inCash,
+      @Result(
+              key = "notInCash",
+              heading = "Not in Cash",
+              from = {
+                "lines.gross",
+                "lines.reclaimed",
+                "lines.paidOn",
+                "lines.reasons",
+                LINES_ALL,
+                "project.ordered",
+                "project.delivered",
+                "project.back",
+                "project.daysAfter",
+                "project.reclaimAfter",
+                DEPOSITS_ALL,
+                "project.currency"
+              },
+              rule = "Lines whose date is missing.")
+          BigDecimal notInCash,
+      @Result(
+              key = "paid",
+              heading = "Paid",
+              from = {"lines.paid", "lines.reasons", LINES_ALL},
+              rule = "So far, with tax.")
+          BigDecimal paid,
+      @Result(
+              key = "toPay",
+              heading = "Still to pay",
+              from = {"lines.toPay", "lines.reasons", LINES_ALL},
+              rule = "With tax.")
+          BigDecimal toPay) {}
+
+  /** One open issue a cause, stops first. */
+  @Table(key = "issues", heading = "Open issues", rows = 60)
+  public record BudgetIssue(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "issues.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "where",
+              heading = "Where",
+              from = {
+                "project.reasons",
+                "counts.reasons",
+                "exchange.reasons",
+                "tiers.reasons",
+                "lines.reasons",
+                "deposits.reasons",
+                "scenarios.reasons",
+                "lines.description",
+                "counts.count",
+                "exchange.currency",
+                "deposits.to",
+                "scenarios.scenario",
+                "tiers.after"
+              },
+              rule = "Table and rows with this cause, the first eight by name.")
+          String where,
+      @Result(
+              key = "rows",
+              heading = "Rows",
+              from = {
+                "project.reasons",
+                "counts.reasons",
+                "exchange.reasons",
+                "tiers.reasons",
+                "lines.reasons",
+                "deposits.reasons",
+                "scenarios.reasons",
+                "lines.description",
+                "counts.count",
+                "exchange.currency",
+                "deposits.to",
+                "scenarios.scenario",
+                "tiers.after"
+              },
+              rule = "How many rows have this cause.")
+          Integer rows,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.reasons",
+                "counts.reasons",
+                "exchange.reasons",
+                "tiers.reasons",
+                "lines.reasons",
+                "deposits.reasons",
+                "scenarios.reasons",
+                "lines.description",
+                "counts.count",
+                "exchange.currency",
+                "deposits.to",
+                "scenarios.scenario",
+                "tiers.after"
+              },
+              rule = "The sentence of the first of them.")
+          List<Finding> reasons) {}
+}

@@ -1,0 +1,201 @@
+package org.setpower.plan.budget;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.setpower.base.EvaluationException;
+import org.setpower.hire.Money;
+import org.setpower.plan.budget.BudgetInputs.Count;
+import org.setpower.plan.budget.BudgetInputs.ExchangeRate;
+import org.setpower.plan.budget.BudgetInputs.Project;
+import org.setpower.plan.budget.BudgetInputs.Tier;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Severity;
+
+/** The project, counts, exchange rates and overtime of a budget; blanks replaced. */
+final class BudgetRules {
+  private static final Project BLANK =
+      new Project(
+          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+          null, null);
+  private static final double DAYS_AFTER = 30;
+
+  private final Project project;
+  private final Currency currency;
+  private final List<Finding> findings;
+  private final Gate<InputRow<Count>> counts;
+  private final Gate<InputRow<ExchangeRate>> exchange;
+  private final Gate<InputRow<Tier>> tiers;
+  private final Map<String, Count> countByName = new HashMap<>();
+  private final Map<String, Double> rateByCode = new HashMap<>();
+  private final PaidHours paidHours;
+
+  BudgetRules(BudgetInputs inputs) {
+    InputRow<Project> row = inputs.project().rows().get(0);
+    project = row.isBlank() ? BLANK : row.value();
+    findings = new ArrayList<>(row.findings());
+    if (row.isBlank()) {
+      BudgetInputs.PROJECT.columns().stream()
+          .filter(InputColumn::isRequired)
+          .forEach(c -> findings.add(Finding.of(CommonFinding.BLANK_CELL, c)));
+    }
+    currency = known(project.currency()).orElse(null);
+    if (currency == null && project.currency() != null) {
+      findings.add(Finding.of(BudgetFinding.CURRENCY_UNKNOWN, project.currency()));
+    }
+    if (isBackFirst()) {
+      findings.add(
+          Finding.of(BudgetFinding.BACK_BEFORE_DELIVERED, project.back(), project.delivered()));
+    }
+    counts = gate(inputs.counts(), c -> Identity.of(c.count()), c -> List.of());
+    exchange = gate(inputs.exchange(), e -> Identity.of(e.currency()), BudgetRules::judge);
+    tiers = gate(inputs.tiers(), t -> String.valueOf(t.after()), t -> List.of());
+    fit(counts).forEach(c -> countByName.put(Identity.of(c.count()), c));
+    fit(exchange).forEach(e -> rateByCode.put(Identity.of(e.currency()), e.rate()));
+    paidHours = new PaidHours(project, fit(tiers));
+  }
+
+  private static <T extends Record> Gate<InputRow<T>> gate(
+      InputRows<T> rows, Function<T, String> identity, Function<T, List<Finding>> judge) {
+    return new Gate<>(
+        rows.filled()
+            .map(
+                r -> {
+                  List<Finding> all = new ArrayList<>(r.findings());
+                  all.addAll(judge.apply(r.value()));
+                  return new Gate.Candidate<>(r.number(), r, identity.apply(r.value()), all, false);
+                })
+            .toList(),
+        List.of());
+  }
+
+  private static <T extends Record> List<T> fit(Gate<InputRow<T>> gate) {
+    return gate.paper(r -> true).fit().stream().map(j -> j.item().value()).toList();
+  }
+
+  private static List<Finding> judge(ExchangeRate rate) {
+    List<Finding> findings = new ArrayList<>();
+    if (rate.currency() != null && known(rate.currency()).isEmpty()) {
+      findings.add(Finding.of(BudgetFinding.CURRENCY_UNKNOWN, rate.currency()));
+    }
+    if (rate.date() == null) {
+      findings.add(Finding.of(BudgetFinding.RATE_UNDATED));
+    }
+    return findings;
+  }
+
+  /** The currency of a code with a minor unit. */
+  static Optional<Currency> known(String code) {
+    if (code == null) {
+      return Optional.empty();
+    }
+    try {
+      Currency currency = Money.currency("currency", code);
+      Money.rounded(BigDecimal.ZERO, currency);
+      return Optional.of(currency);
+    } catch (EvaluationException unknown) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether the return is before the delivery. */
+  boolean isBackFirst() {
+    return project.back() != null
+        && project.delivered() != null
+        && project.back().isBefore(project.delivered());
+  }
+
+  Project project() {
+    return project;
+  }
+
+  /** The currency of the budget; null where it is not known, and then every line stops. */
+  Currency currency() {
+    return currency;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  /** The findings that stop every line. */
+  List<Finding> stops() {
+    return findings.stream().filter(f -> f.severity().compareTo(Severity.STOP) >= 0).toList();
+  }
+
+  Gate<InputRow<Count>> counts() {
+    return counts;
+  }
+
+  Gate<InputRow<ExchangeRate>> exchange() {
+    return exchange;
+  }
+
+  Gate<InputRow<Tier>> tiers() {
+    return tiers;
+  }
+
+  PaidHours paidHours() {
+    return paidHours;
+  }
+
+  /** Whether a step of overtime cannot be read. */
+  boolean areTiersUnclear() {
+    return !tiers.paper(r -> true).withheld().isEmpty();
+  }
+
+  Optional<Count> count(String name) {
+    return Optional.ofNullable(countByName.get(Identity.of(name)));
+  }
+
+  /** The rate of a currency; 1 for the budget's own, empty where there is none. */
+  Optional<Double> rate(Currency of) {
+    return of.equals(currency)
+        ? Optional.of(1.0)
+        : Optional.ofNullable(rateByCode.get(Identity.of(of.getCurrencyCode())));
+  }
+
+  BigDecimal rounded(BigDecimal amount) {
+    return Money.rounded(amount, currency);
+  }
+
+  boolean isDraft() {
+    return project.approved() == null;
+  }
+
+  /** The day on which something due then is paid; null where the project's date is missing. */
+  LocalDate day(PaymentDue due) {
+    return switch (due) {
+      case WITH_ORDER -> project.ordered();
+      case ON_DELIVERY -> project.delivered();
+      case ON_RETURN -> project.back();
+      case DAYS_AFTER ->
+          project.back() == null ? null : project.back().plusDays(days(project.daysAfter()));
+      case EACH_WEEK -> null;
+    };
+  }
+
+  long reclaimAfter() {
+    return days(project.reclaimAfter());
+  }
+
+  private static long days(Double typed) {
+    return (long) Math.ceil(typed == null ? DAYS_AFTER : typed);
+  }
+
+  static BigDecimal decimal(Double typed) {
+    return Money.decimal(typed == null ? 0 : typed);
+  }
+}

@@ -1,0 +1,75 @@
+package org.setpower.plan.budget;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.hire.Money;
+import org.setpower.plan.budget.BudgetInputs.Scenario;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.Finding;
+
+/** What one change of the plan costs more, beside the plan, and what it does to the contingency. */
+final class ScenarioCosts {
+  private final BudgetRules rules;
+  private final List<BudgetLine> lines;
+  private final BigDecimal contingencyLeft;
+  private final Map<Integer, State> states = new HashMap<>();
+
+  /**
+   * A scenario.
+   *
+   * @param more in the basis of the cost report; null where it is not known
+   * @param left of the contingency; below 0 it is overspent
+   */
+  record State(List<Finding> findings, BigDecimal more, BigDecimal left) {}
+
+  /**
+   * @param lines those that are fit
+   */
+  ScenarioCosts(
+      BudgetRules rules,
+      List<BudgetLine> lines,
+      BigDecimal contingencyLeft,
+      InputRows<Scenario> scenarios) {
+    this.rules = rules;
+    this.lines = lines;
+    this.contingencyLeft = contingencyLeft;
+    scenarios.filled().forEach(r -> states.put(r.number(), judge(r)));
+  }
+
+  State state(int row) {
+    return states.get(row);
+  }
+
+  private State judge(InputRow<Scenario> row) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    Scenario scenario = row.value();
+    if (!findings.isEmpty() || rules.currency() == null) {
+      return new State(findings, null, null);
+    }
+    List<BudgetLine> changed =
+        lines.stream().filter(l -> l.line().type() == scenario.type() && !l.isStruck()).toList();
+    boolean changes = scenario.dearer() != null || scenario.moreTimes() != null;
+    if (scenario.type() != null && changed.isEmpty()) {
+      findings.add(Finding.of(BudgetFinding.SCENARIO_NO_LINES, scenario.type().word()));
+    } else if (scenario.other() == null && !(changes && scenario.type() != null)) {
+      findings.add(Finding.of(BudgetFinding.SCENARIO_EMPTY));
+    }
+    BigDecimal more = rules.rounded(Money.decimal(or(scenario.other())));
+    for (BudgetLine line : changed) {
+      more = more.add(line.more(scenario.dearer(), scenario.moreTimes()));
+    }
+    BigDecimal left = contingencyLeft.subtract(more);
+    if (left.signum() < 0) {
+      findings.add(Finding.of(BudgetFinding.SCENARIO_OVER, more, left.negate()));
+    }
+    return new State(findings, more, left);
+  }
+
+  private static double or(Double typed) {
+    return typed == null ? 0 : typed;
+  }
+}

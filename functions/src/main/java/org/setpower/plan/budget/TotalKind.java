@@ -1,0 +1,22 @@
+package org.setpower.plan.budget;
+
+import org.setpower.base.TextEnum;
+
+/** What a row of totals is. */
+public enum TotalKind implements TextEnum {
+  /** Of one account or department. */
+  GROUP("group"),
+  CONTINGENCY("contingency"),
+  TOTAL("total");
+
+  private final String word;
+
+  TotalKind(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+}

@@ -1,0 +1,205 @@
+package org.setpower.plan.quote;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.hire.Money;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.quote.QuoteInputs.Item;
+import org.setpower.plan.quote.QuoteResults.DocumentLine;
+
+/**
+ * The client's page as lines, without a layout: each amount is on it, and the lines add up to the
+ * smallest coin. While something stops it, it has one line, which says so.
+ */
+final class ClientDocument {
+  private static final String NO_SECTION = "other";
+
+  private final QuoteRules rules;
+  private final OrderSums sums;
+  private final List<DocumentLine> lines = new ArrayList<>();
+
+  private ClientDocument(QuoteRules rules, OrderSums sums) {
+    this.rules = rules;
+    this.sums = sums;
+  }
+
+  /** The page of a quote that may not be issued. */
+  static List<DocumentLine> withheld(List<Finding> why) {
+    List<Finding> sorted = why.stream().sorted(Finding.WORST_FIRST).toList();
+    return List.of(
+        new DocumentLine(
+            Finding.verdict(sorted),
+            sorted,
+            LineKind.NOT_ISSUED,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null));
+  }
+
+  /**
+   * The page.
+   *
+   * @param fit rows in the order of the quote
+   * @param toInsure replacement value of what is hired
+   */
+  static List<DocumentLine> of(
+      QuoteRules rules, OrderSums sums, List<QuoteLine> fit, BigDecimal toInsure) {
+    ClientDocument document = new ClientDocument(rules, sums);
+    document.addSections(fit);
+    document.addReductions();
+    fit.stream()
+        .filter(l -> l.type() == LineType.SOLD)
+        .forEach(l -> document.add(LineKind.SOLD, l));
+    fit.stream()
+        .filter(l -> l.type() == LineType.SERVICE)
+        .forEach(l -> document.add(LineKind.SERVICE, l));
+    document.addTotals(toInsure);
+    return List.copyOf(document.lines);
+  }
+
+  private void addSections(List<QuoteLine> fit) {
+    Map<String, List<QuoteLine>> sections = new LinkedHashMap<>();
+    fit.stream()
+        .filter(QuoteLine::isHired)
+        .forEach(
+            l -> sections.computeIfAbsent(Identity.of(section(l)), k -> new ArrayList<>()).add(l));
+    for (List<QuoteLine> section : sections.values()) {
+      String heading = section(section.get(0));
+      add(LineKind.SECTION, heading, null, null, null);
+      section.forEach(l -> add(LineKind.ITEM, l));
+      BigDecimal subtotal =
+          section.stream()
+              .map(QuoteLine::amount)
+              .filter(a -> a != null)
+              .reduce(rules.rounded(BigDecimal.ZERO), BigDecimal::add);
+      add(LineKind.SUBTOTAL, heading, null, null, subtotal);
+    }
+    if (!sections.isEmpty()) {
+      add(LineKind.HIRE, null, null, null, sums.hire());
+    }
+  }
+
+  private static String section(QuoteLine line) {
+    return line.item().section() == null ? NO_SECTION : line.item().section();
+  }
+
+  private void addReductions() {
+    if (sums.discount().signum() > 0) {
+      add(LineKind.DISCOUNT, null, share(rules.order().discount()), null, sums.discount().negate());
+    }
+    if (sums.minimum().signum() > 0) {
+      add(LineKind.MINIMUM, null, null, rate(OrderSums.MINIMUM), sums.minimum());
+    }
+    if (sums.waiver().signum() > 0) {
+      BigDecimal share = share(rules.order().waiver());
+      add(LineKind.WAIVER, null, share, rate(OrderSums.WAIVER), sums.waiver());
+    }
+  }
+
+  private static BigDecimal share(Double typed) {
+    return QuoteRules.share(typed);
+  }
+
+  /** The rate in which a part that has only one is booked. */
+  private TaxRate rate(String part) {
+    return sums.rates().entrySet().stream()
+        .filter(e -> e.getValue().part(part).signum() != 0)
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private void addTotals(BigDecimal toInsure) {
+    add(LineKind.NET, null, null, null, sums.net());
+    sums.rates()
+        .forEach(
+            (rate, sum) -> {
+              add(LineKind.BASE, null, null, rate, sum.base());
+              add(LineKind.TAX, null, rate.share(), rate, sum.tax());
+            });
+    add(LineKind.TOTAL, null, null, null, sums.total());
+    if (sums.downPayment().signum() > 0) {
+      BigDecimal share = share(rules.order().downPayment());
+      add(LineKind.DOWN_PAYMENT, null, share, null, sums.downPayment());
+      add(LineKind.BALANCE, null, null, null, sums.balance());
+    }
+    if (sums.security().signum() > 0) {
+      add(LineKind.SECURITY, null, null, null, sums.security());
+    }
+    if (toInsure.signum() > 0) {
+      add(LineKind.VALUE, null, null, null, toInsure);
+    }
+  }
+
+  private void add(LineKind kind, String text, BigDecimal share, TaxRate rate, BigDecimal amount) {
+    lines.add(
+        new DocumentLine(
+            Verdict.OK,
+            List.of(),
+            kind,
+            null,
+            text,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            share,
+            rate == null ? null : rate.share(),
+            reason(rate),
+            amount));
+  }
+
+  private static String reason(TaxRate rate) {
+    return rate == null || rate.reason().isEmpty() ? null : rate.reason();
+  }
+
+  private void add(LineKind kind, QuoteLine line) {
+    Item item = line.item();
+    boolean weekly = line.weeks() != null;
+    lines.add(
+        new DocumentLine(
+            Verdict.OK,
+            List.of(),
+            kind,
+            line.row().number(),
+            item.item(),
+            item.insteadOf(),
+            item.qty(),
+            kind == LineKind.ITEM || line.basis() != RateBasis.ONCE ? line.out() : null,
+            kind == LineKind.ITEM || line.basis() != RateBasis.ONCE ? line.back() : null,
+            line.days(),
+            line.basis(),
+            line.rate(),
+            weekly ? line.weeks().first() : null,
+            weekly ? line.weeks().later() : null,
+            line.each(),
+            item.discount() == null ? null : Money.decimal(item.discount()),
+            line.tax().share(),
+            reason(line.tax()),
+            line.amount()));
+  }
+}

@@ -1,0 +1,80 @@
+package org.setpower.plan.quote;
+
+import java.util.List;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.quote.QuoteInputs.Client;
+import org.setpower.plan.quote.QuoteInputs.House;
+import org.setpower.plan.quote.QuoteInputs.Order;
+
+/** Head and foot of the client's page. */
+final class Letters {
+  private Letters() {}
+
+  static QuoteResults.Letter of(QuoteRules rules, List<Finding> withheld, List<QuoteLine> fit) {
+    if (!withheld.isEmpty()) {
+      return new QuoteResults.Letter(
+          Finding.verdict(withheld),
+          withheld,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null);
+    }
+    House house = rules.house();
+    Client client = rules.client();
+    Order order = rules.order();
+    boolean byDates = rules.counted() == DayCounting.BY_DATES;
+    return new QuoteResults.Letter(
+        Verdict.OK,
+        List.of(),
+        house.name(),
+        house.address(),
+        house.taxNumber(),
+        house.contact(),
+        client.name(),
+        client.contact(),
+        client.billing(),
+        client.delivery(),
+        client.purchaseOrder(),
+        client.taxNumber(),
+        order.number(),
+        order.revision(),
+        order.replaces(),
+        order.date(),
+        order.validUntil(),
+        rules.currency().getCurrencyCode(),
+        order.out(),
+        order.back(),
+        rules.counted(),
+        byDates ? (Double) rules.daysPerWeek() : null,
+        byDates ? rules.weekend() : null,
+        rules.minDays(),
+        order.taxName() == null ? "VAT" : order.taxName(),
+        house.payment(),
+        house.bank(),
+        (int) fit.stream().filter(l -> l.basis() == RateBasis.ON_REQUEST).count());
+  }
+}

@@ -1,0 +1,80 @@
+package org.setpower.plan.quote;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.quote.QuoteInputs.Pick;
+
+/** What was picked for each row of the quote: pieces, serials, whether it goes on the carnet. */
+final class PickedRows {
+  private final Map<Integer, List<Finding>> findings = new HashMap<>();
+  private final Map<Integer, Pick> byLine = new HashMap<>();
+
+  PickedRows(Map<Integer, QuoteLine> lines, InputRows<Pick> rows) {
+    Set<Integer> seen = new HashSet<>();
+    Set<Integer> twice = new HashSet<>();
+    rows.filled()
+        .filter(r -> r.value().line() != null && !seen.add(number(r.value())))
+        .forEach(r -> twice.add(number(r.value())));
+    rows.filled().forEach(r -> findings.put(r.number(), judge(r, lines, twice)));
+  }
+
+  private static int number(Pick pick) {
+    return (int) Math.rint(pick.line());
+  }
+
+  private List<Finding> judge(
+      InputRow<Pick> row, Map<Integer, QuoteLine> lines, Set<Integer> twice) {
+    List<Finding> wrong = new ArrayList<>(row.findings());
+    Pick pick = row.value();
+    if (pick.line() == null) {
+      return wrong;
+    }
+    QuoteLine line = lines.get(number(pick));
+    if (line == null || pick.line() != Math.rint(pick.line())) {
+      wrong.add(Finding.of(QuoteFinding.PICK_LINE, pick.line()));
+    } else if (twice.contains(number(pick))) {
+      wrong.add(Finding.of(QuoteFinding.PICK_TWICE, pick.line()));
+    } else if (!Identity.of(line.item().item()).equals(Identity.of(pick.item()))) {
+      String item = line.item().item() == null ? "—" : line.item().item();
+      wrong.add(Finding.of(QuoteFinding.RETURN_ITEM, pick.line(), item));
+    } else if (wrong.isEmpty()) {
+      byLine.put(number(pick), pick);
+      boolean other = pick.qty() != null && !pick.qty().equals(line.item().qty());
+      if (other && line.item().qty() != null) {
+        wrong.add(Finding.of(QuoteFinding.PICKED_OTHER, pick.qty(), line.item().qty()));
+      }
+      boolean known = line.stock().map(s -> s.origin() != null).orElse(false);
+      if (isOnCarnet(pick) && !known) {
+        wrong.add(Finding.of(QuoteFinding.NO_ORIGIN));
+      }
+    }
+    return wrong;
+  }
+
+  private static boolean isOnCarnet(Pick pick) {
+    return Boolean.TRUE.equals(pick.carnet());
+  }
+
+  List<Finding> findings(int row) {
+    return findings.get(row);
+  }
+
+  Optional<String> serials(QuoteLine line) {
+    return Optional.ofNullable(byLine.get(line.row().number())).map(Pick::serials);
+  }
+
+  boolean isOnCarnet(QuoteLine line) {
+    return Optional.ofNullable(byLine.get(line.row().number()))
+        .map(PickedRows::isOnCarnet)
+        .orElse(false);
+  }
+}

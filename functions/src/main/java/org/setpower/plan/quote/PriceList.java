@@ -1,0 +1,47 @@
+package org.setpower.plan.quote;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.quote.QuoteInputs.Stock;
+
+/** The stock by item; an item in two rows, or in one that cannot be read, is not known. */
+final class PriceList {
+  private final Gate<InputRow<Stock>> gate;
+  private final Map<String, InputRow<Stock>> known = new HashMap<>();
+  private final Set<String> unclear = new HashSet<>();
+
+  PriceList(InputRows<Stock> rows) {
+    gate =
+        new Gate<>(
+            rows.filled()
+                .map(
+                    r ->
+                        new Gate.Candidate<>(
+                            r.number(), r, Identity.of(r.value().item()), r.findings(), false))
+                .toList(),
+            List.of());
+    Gate.Paper<InputRow<Stock>> paper = gate.paper(r -> true);
+    paper.fit().forEach(j -> known.put(Identity.of(j.item().value().item()), j.item()));
+    paper.withheld().forEach(j -> unclear.add(Identity.of(j.item().value().item())));
+  }
+
+  Gate<InputRow<Stock>> gate() {
+    return gate;
+  }
+
+  Optional<Stock> of(String item) {
+    return Optional.ofNullable(known.get(Identity.of(item))).map(InputRow::value);
+  }
+
+  boolean isUnclear(String item) {
+    return unclear.contains(Identity.of(item));
+  }
+}

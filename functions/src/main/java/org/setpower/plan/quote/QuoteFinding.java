@@ -1,0 +1,100 @@
+package org.setpower.plan.quote;
+
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Severity;
+
+/**
+ * What can be wrong in a quote. A stop keeps the client's page back: it is only for a quantity, a
+ * price, a date or a tax that is not known.
+ */
+public enum QuoteFinding implements FindingKey {
+  /** Arguments: code. */
+  CURRENCY_UNKNOWN("currency", Severity.STOP),
+  /** Arguments: currency of the price list, of the quote. */
+  EXCHANGE_MISSING("exchange", Severity.STOP),
+  /** Arguments: back, out. */
+  BACK_BEFORE_OUT("dates", Severity.STOP),
+  /** Arguments: days allowed. */
+  HIRE_TOO_LONG("long", Severity.STOP),
+  /** Arguments: quantity. */
+  NOT_WHOLE("whole", Severity.STOP),
+  NO_RATE("noRate", Severity.STOP),
+  NO_WEEK_RATE("noWeekRate", Severity.STOP),
+  WEEK_RATE_UNUSED("weekRateUnused", Severity.CHECK),
+  /** Arguments: type of day. */
+  DAY_TYPE_UNKNOWN("dayType", Severity.STOP),
+  /** Arguments: out, back. */
+  NOT_SCHEDULED("notScheduled", Severity.STOP),
+  TAX_REASON("taxReason", Severity.CHECK),
+  NOT_IN_STOCK("notInStock", Severity.CHECK),
+  STOCK_UNCLEAR("stockUnclear", Severity.CHECK),
+  NOT_OWNED("notOwned", Severity.CHECK),
+  /** Arguments: pieces short, pieces out, date, pieces available. */
+  SHORT("short", Severity.CHECK),
+  NO_VALUE("noValue", Severity.CHECK),
+  NO_WEIGHT("noWeight", Severity.CHECK),
+  SUB_HIRE_HALF("subHire.half", Severity.CHECK),
+  /** Arguments: days. */
+  SUB_HIRE_DAYS("subHire.days", Severity.CHECK),
+  /** Arguments: cost, net of the client. */
+  SUB_HIRE_LOSS("subHire.loss", Severity.CHECK),
+  /** Arguments: last day of the insurance, last day of the hire. */
+  INSURANCE_ENDS("insurance.ends", Severity.CHECK),
+  NOT_INSURED("insurance.none", Severity.CHECK),
+  /** Arguments: valid until, date. */
+  VALID_UNTIL("validUntil", Severity.CHECK),
+  /** Arguments: heading. */
+  MISSING_ON_PAGE("missing", Severity.CHECK),
+  /** Arguments: to, from. */
+  BOOKED_DATES("booked.dates", Severity.STOP),
+  /** Arguments: row. */
+  PICK_LINE("pick.line", Severity.STOP),
+  /** Arguments: row. */
+  PICK_TWICE("pick.twice", Severity.STOP),
+  /** Arguments: pieces picked, pieces quoted. */
+  PICKED_OTHER("pick.other", Severity.CHECK),
+  NO_ORIGIN("noOrigin", Severity.CHECK),
+  /** Arguments: row. */
+  RETURN_LINE("return.line", Severity.STOP),
+  /** Arguments: row, item of that row. */
+  RETURN_ITEM("return.item", Severity.STOP),
+  /** Arguments: pieces back, pieces out. */
+  RETURN_TOO_MANY("return.many", Severity.STOP),
+  /** Arguments: returned, out. */
+  RETURN_EARLY("return.early", Severity.STOP),
+  /** Arguments: row. */
+  RETURN_NO_PRICE("return.price", Severity.STOP),
+  /** Arguments: days, fee. */
+  LATE("return.late", Severity.CHECK),
+  /** Arguments: days. */
+  LATE_FREE("return.lateFree", Severity.CHECK),
+  /** Arguments: pieces. */
+  DAMAGED("return.damaged", Severity.CHECK),
+  /** Arguments: pieces. */
+  LOST("return.lost", Severity.CHECK),
+  /** Arguments: pieces. */
+  NOT_BACK("return.notBack", Severity.CHECK),
+  NOTHING_QUOTED("empty", Severity.STOP),
+  /** Arguments: rows. */
+  NOT_ISSUED_ROWS("notIssued.rows", Severity.STOP),
+  /** Arguments: table. */
+  NOT_ISSUED_TABLE("notIssued.table", Severity.STOP);
+
+  private final String key;
+  private final Severity severity;
+
+  QuoteFinding(String key, Severity severity) {
+    this.key = "quote." + key;
+    this.severity = severity;
+  }
+
+  @Override
+  public String key() {
+    return key;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+}

@@ -1,0 +1,384 @@
+package org.setpower.plan.quote;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.setpower.hire.HireDays;
+import org.setpower.hire.HireWeeks;
+import org.setpower.hire.Money;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.quote.QuoteInputs.Item;
+import org.setpower.plan.quote.QuoteInputs.Stock;
+
+/** A row of the quote with its dates, days and price. Null stands for what is not known. */
+final class QuoteLine {
+  private final InputRow<Item> row;
+  private final Item item;
+  private final QuoteRules rules;
+  private final ChargedDays charged;
+  private final Stock stock;
+  private final List<Finding> findings = new ArrayList<>();
+  private final LocalDate out;
+  private final LocalDate back;
+  private final RateBasis basis;
+  private BigDecimal ruleDays;
+  private BigDecimal days;
+  private BigDecimal rate;
+  private HireWeeks.Prices weeks;
+  private BigDecimal each;
+  private BigDecimal amount;
+  private BigDecimal net;
+  private BigDecimal subCost;
+
+  QuoteLine(InputRow<Item> row, QuoteRules rules, ChargedDays charged, PriceList list) {
+    this.row = row;
+    this.item = row.value();
+    this.rules = rules;
+    this.charged = charged;
+    this.stock = list.of(item.item()).orElse(null);
+    this.basis = judgedBasis();
+    out = date("out", item.out(), rules.order().out());
+    back = date("back", item.back(), rules.order().back());
+    judge(list);
+    if (row.findings().isEmpty() && rules.stops().isEmpty() && datesAreRight()) {
+      price();
+    }
+  }
+
+  private LocalDate date(String key, LocalDate own, LocalDate ofOrder) {
+    boolean typed = row.cells().containsKey(key);
+    return typed ? own : ofOrder;
+  }
+
+  private RateBasis judgedBasis() {
+    if (item.basis() != null || row.unreadable().contains("basis")) {
+      return item.basis();
+    }
+    if (type() != LineType.HIRED) {
+      return RateBasis.ONCE;
+    }
+    return row.cells().containsKey("weekRate") ? RateBasis.WEEK : RateBasis.DAY;
+  }
+
+  private void add(FindingKey key, Object... arguments) {
+    findings.add(Finding.of(key, arguments));
+  }
+
+  private void judge(PriceList list) {
+    if (row.cells().containsKey("out") || row.cells().containsKey("back")) {
+      QuoteRules.dates(out, back).ifPresent(findings::add);
+    }
+    if (isHired() && item.qty() != null && item.qty() != Math.rint(item.qty())) {
+      add(QuoteFinding.NOT_WHOLE, item.qty());
+    }
+    boolean weekly = item.weekRate() != null || item.secondWeekRate() != null;
+    if (weekly && basis != RateBasis.WEEK) {
+      add(QuoteFinding.WEEK_RATE_UNUSED);
+    }
+    if (item.tax() != null && item.tax() == 0 && item.taxReason() == null) {
+      add(QuoteFinding.TAX_REASON);
+    }
+    if (list.isUnclear(item.item())) {
+      add(QuoteFinding.STOCK_UNCLEAR);
+    } else if (isHired()) {
+      judgeStock();
+    }
+    if ((item.subFrom() == null) != (item.subRate() == null)) {
+      add(QuoteFinding.SUB_HIRE_HALF);
+    }
+  }
+
+  private void judgeStock() {
+    if (stock == null) {
+      if (!isSubHired()) {
+        add(QuoteFinding.NOT_IN_STOCK);
+      }
+      return;
+    }
+    if (stock.owned() == null && !isSubHired()) {
+      add(QuoteFinding.NOT_OWNED);
+    }
+    if (stock.value() == null) {
+      add(QuoteFinding.NO_VALUE);
+    }
+    if (stock.weight() == null) {
+      add(QuoteFinding.NO_WEIGHT);
+    }
+  }
+
+  private boolean datesAreRight() {
+    return findings.stream().noneMatch(f -> f.key() == QuoteFinding.BACK_BEFORE_OUT)
+        && findings.stream().noneMatch(f -> f.key() == QuoteFinding.HIRE_TOO_LONG);
+  }
+
+  private void price() {
+    if (basis == RateBasis.DAY) {
+      if (!charged.isScheduled(out, back)) {
+        add(QuoteFinding.NOT_SCHEDULED, out, back);
+        return;
+      }
+      ruleDays = charged.count(out, back);
+      days = agreed().orElse(ruleDays);
+    } else if (basis == RateBasis.WEEK) {
+      ruleDays = BigDecimal.valueOf(HireDays.calendar(out, back));
+      days = item.agreedDays() == null ? ruleDays : Money.decimal(item.agreedDays());
+    }
+    if (!findRates()) {
+      return;
+    }
+    if (basis != RateBasis.ON_REQUEST) {
+      each = unit();
+      amount = charge(each, item.qty(), item.discount());
+      net =
+          isDiscounted()
+              ? rules.rounded(amount.multiply(QuoteRules.rest(rules.order().discount())))
+              : amount;
+    }
+    if (isSubHired()) {
+      subHire();
+    }
+  }
+
+  private Optional<BigDecimal> agreed() {
+    boolean ownDates = row.cells().containsKey("out") || row.cells().containsKey("back");
+    Double agreed =
+        item.agreedDays() != null || ownDates ? item.agreedDays() : rules.order().agreedDays();
+    return Optional.ofNullable(agreed).map(Money::decimal);
+  }
+
+  private boolean findRates() {
+    Double listed = stock == null ? null : stock.dayRate();
+    switch (basis) {
+      case ON_REQUEST -> {
+        return true;
+      }
+      case WEEK -> {
+        return findWeekRates(listed);
+      }
+      default -> {
+        rate = rate(item.rate(), listed).orElse(null);
+        if (rate == null && listed == null) {
+          add(QuoteFinding.NO_RATE);
+        }
+        return rate != null;
+      }
+    }
+  }
+
+  private boolean findWeekRates(Double listedDay) {
+    Double first = stock == null ? null : stock.weekRate();
+    Double later = stock == null ? null : stock.secondWeekRate();
+    if (item.weekRate() == null && first == null) {
+      add(QuoteFinding.NO_WEEK_RATE);
+      return false;
+    }
+    BigDecimal week = rate(item.weekRate(), first).orElse(null);
+    if (week == null) {
+      return false;
+    }
+    BigDecimal second =
+        item.secondWeekRate() == null && (item.weekRate() != null || later == null)
+            ? week
+            : rate(item.secondWeekRate(), later).orElse(null);
+    rate = rate(item.rate(), listedDay).orElse(null);
+    boolean clear = second != null && (rate != null || item.rate() == null && listedDay == null);
+    if (clear) {
+      weeks = new HireWeeks.Prices(week, second, rate);
+    }
+    return clear;
+  }
+
+  /** The rate of the row, else that of the price list in the currency of the quote. */
+  private Optional<BigDecimal> rate(Double own, Double listed) {
+    if (own != null) {
+      return Optional.of(Money.decimal(own));
+    }
+    if (listed == null) {
+      return Optional.empty();
+    }
+    Optional<BigDecimal> converted = rules.inQuote(listed);
+    if (converted.isEmpty() && !findings.contains(rules.noExchange())) {
+      findings.add(rules.noExchange());
+    }
+    return converted;
+  }
+
+  /** What one piece costs, before discounts. */
+  private BigDecimal unit() {
+    return switch (basis) {
+      case DAY -> rate.multiply(days);
+      case WEEK ->
+          item.agreedDays() == null
+              ? HireWeeks.price(out, back, rules.weekend(), weeks)
+              : HireWeeks.price(days, weeks);
+      default -> rate;
+    };
+  }
+
+  private BigDecimal charge(BigDecimal unit, Double qty, Double discount) {
+    return rules.rounded(unit.multiply(Money.decimal(qty)).multiply(QuoteRules.rest(discount)));
+  }
+
+  /** The other house charges its own days, whatever the client pays. */
+  private void subHire() {
+    if (item.subRate() == null) {
+      return;
+    }
+    Double theirs = item.subDays();
+    if (theirs == null) {
+      theirs = (double) HireDays.calendar(out, back);
+      add(QuoteFinding.SUB_HIRE_DAYS, theirs);
+    }
+    subCost =
+        charge(Money.decimal(item.subRate()).multiply(Money.decimal(theirs)), item.qty(), 0.0);
+    if (net != null && subCost.compareTo(net) > 0) {
+      add(QuoteFinding.SUB_HIRE_LOSS, subCost, net);
+    }
+  }
+
+  /**
+   * What so many pieces returned after the day due cost more: the same rule to the day of return,
+   * less the rule to the day due, with the discounts of the hire. Empty where the row has no price.
+   */
+  Optional<BigDecimal> lateFee(Double pieces, LocalDate returned) {
+    if (amount == null || basis == RateBasis.ONCE) {
+      return basis == RateBasis.ONCE && amount != null
+          ? Optional.of(rules.rounded(BigDecimal.ZERO))
+          : Optional.empty();
+    }
+    BigDecimal more;
+    if (rules.everyLateDay() && rate != null) {
+      more = rate.multiply(BigDecimal.valueOf(ChronoUnit.DAYS.between(back, returned)));
+    } else if (basis == RateBasis.DAY) {
+      more = rate.multiply(charged.count(out, returned).subtract(charged.count(out, back)));
+    } else {
+      more =
+          HireWeeks.price(out, returned, rules.weekend(), weeks)
+              .subtract(HireWeeks.price(out, back, rules.weekend(), weeks));
+    }
+    BigDecimal full =
+        more.multiply(Money.decimal(pieces)).multiply(QuoteRules.rest(item.discount()));
+    return Optional.of(
+        rules.rounded(
+            isDiscounted() ? full.multiply(QuoteRules.rest(rules.order().discount())) : full));
+  }
+
+  /** The value of so many pieces at replacement; empty where it is not known. */
+  Optional<BigDecimal> value(Double pieces) {
+    if (stock == null || stock.value() == null || rules.currency() == null || pieces == null) {
+      return Optional.empty();
+    }
+    return rules.inQuote(stock.value()).map(v -> rules.rounded(v.multiply(Money.decimal(pieces))));
+  }
+
+  Optional<BigDecimal> weight() {
+    return stock == null || stock.weight() == null || item.qty() == null
+        ? Optional.empty()
+        : Optional.of(Money.decimal(stock.weight()).multiply(Money.decimal(item.qty())));
+  }
+
+  LineType type() {
+    return item.type() == null ? LineType.HIRED : item.type();
+  }
+
+  boolean isHired() {
+    return type() == LineType.HIRED;
+  }
+
+  boolean isSubHired() {
+    return row.cells().containsKey("subFrom");
+  }
+
+  /** Whether the order discount is taken off it. */
+  boolean isDiscounted() {
+    return isHired() && rules.discounts(isSubHired(), item.discount());
+  }
+
+  TaxRate tax() {
+    return item.tax() == null
+        ? TaxRate.of(rules.order().tax(), or(item.taxReason(), rules.order().taxReason()))
+        : TaxRate.of(item.tax(), item.taxReason());
+  }
+
+  private static String or(String own, String otherwise) {
+    return own == null ? otherwise : own;
+  }
+
+  /** Adds a finding of another table that concerns the row. */
+  void add(Finding finding) {
+    findings.add(finding);
+  }
+
+  /** What is wrong with the row, its cells included. */
+  List<Finding> findings() {
+    List<Finding> all = new ArrayList<>(row.findings());
+    all.addAll(findings);
+    return all;
+  }
+
+  InputRow<Item> row() {
+    return row;
+  }
+
+  Item item() {
+    return item;
+  }
+
+  Optional<Stock> stock() {
+    return Optional.ofNullable(stock);
+  }
+
+  LocalDate out() {
+    return out;
+  }
+
+  LocalDate back() {
+    return back;
+  }
+
+  RateBasis basis() {
+    return basis;
+  }
+
+  BigDecimal ruleDays() {
+    return ruleDays;
+  }
+
+  BigDecimal days() {
+    return days;
+  }
+
+  /** Day rate, or price of what is paid once. */
+  BigDecimal rate() {
+    return rate;
+  }
+
+  /** Prices by week; null for a row that is not by the week. */
+  HireWeeks.Prices weeks() {
+    return weeks;
+  }
+
+  /** What one piece costs for the whole hire, before discounts. */
+  BigDecimal each() {
+    return each;
+  }
+
+  /** After the discount of the row, rounded. */
+  BigDecimal amount() {
+    return amount;
+  }
+
+  /** After the discount of the order too, rounded. */
+  BigDecimal net() {
+    return net;
+  }
+
+  BigDecimal subCost() {
+    return subCost;
+  }
+}

@@ -1,0 +1,583 @@
+package org.setpower.plan.quote;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.setpower.hire.HireDays;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.ResultRows;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.quote.QuoteInputs.Return;
+import org.setpower.plan.quote.StockCalendar.Peak;
+
+/** The rental quote, calculated once: every price, the client's page, every list. */
+public final class QuotePlan {
+  /** The model of the sheet. */
+  public static final PlanModel MODEL = new Model();
+
+  private final QuoteInputs inputs;
+  private final QuoteRules rules;
+  private final ChargedDays charged;
+  private final PriceList list;
+  private final Map<Integer, QuoteLine> lines = new LinkedHashMap<>();
+  private final StockCalendar calendar;
+  private final PickedRows picked;
+  private final LateReturns returns;
+  private final Gate<QuoteLine> gate;
+  private final List<Finding> orderFindings;
+  private final List<Finding> withheld;
+  private final OrderSums sums;
+
+  private QuotePlan(QuoteInputs inputs) {
+    this.inputs = inputs;
+    rules =
+        new QuoteRules(
+            inputs.house().rows().get(0),
+            inputs.client().rows().get(0),
+            inputs.order().rows().get(0));
+    charged = new ChargedDays(rules, inputs.schedule(), inputs.shares());
+    list = new PriceList(inputs.stock());
+    inputs
+        .items()
+        .filled()
+        .forEach(r -> lines.put(r.number(), new QuoteLine(r, rules, charged, list)));
+    calendar = new StockCalendar(rules, lines.values(), inputs.booked());
+    picked = new PickedRows(lines, inputs.picked());
+    returns = new LateReturns(rules, lines, inputs.returns());
+    lines.values().forEach(this::judgeShelf);
+    gate =
+        new Gate<>(
+            lines.values().stream()
+                .map(
+                    l ->
+                        new Gate.Candidate<>(
+                            l.row().number(), l, "#" + l.row().number(), l.findings(), false))
+                .toList(),
+            rules.stops());
+    orderFindings = judgeOrder();
+    withheld = withheld();
+    sums = withheld.isEmpty() ? new OrderSums(rules, fit()) : null;
+  }
+
+  /** Calculates the quote from its ranges, in the order of {@link PlanModel#inputs()}. */
+  public static PlanResult of(List<?> ranges) {
+    return MODEL.calculate(ranges);
+  }
+
+  private List<QuoteLine> fit() {
+    return gate.paper(l -> true).fit().stream().map(Gate.Judged::item).toList();
+  }
+
+  private void judgeShelf(QuoteLine line) {
+    Optional<Peak> peak = calendar.peak(line);
+    double missing = missing(line, peak);
+    if (missing > 0) {
+      line.add(
+          Finding.of(
+              QuoteFinding.SHORT,
+              missing,
+              peak.orElseThrow().qty(),
+              peak.orElseThrow().day(),
+              available(line)));
+    }
+    boolean reported =
+        line.findings().stream().anyMatch(f -> f.key() == QuoteFinding.STOCK_UNCLEAR);
+    if (peak.isPresent() && calendar.isUnclear(line.item().item()) && !reported) {
+      line.add(Finding.of(QuoteFinding.STOCK_UNCLEAR));
+    }
+  }
+
+  private static double available(QuoteLine line) {
+    Double owned = line.stock().orElseThrow().owned();
+    Double out = line.stock().orElseThrow().outOfService();
+    return Math.max(0, owned - (out == null ? 0 : out));
+  }
+
+  private static double missing(QuoteLine line, Optional<Peak> peak) {
+    return peak.isEmpty() || line.stock().isEmpty() || line.stock().get().owned() == null
+        ? 0
+        : Math.max(0, peak.get().qty() - available(line));
+  }
+
+  /** The last day on which something hired comes back, or came back. */
+  private Optional<LocalDate> lastBack() {
+    List<LocalDate> days = new ArrayList<>();
+    lines.values().stream()
+        .filter(l -> l.isHired() && l.back() != null)
+        .forEach(l -> days.add(l.back()));
+    inputs
+        .returns()
+        .filled()
+        .filter(r -> returns.state(r.number()).days() != null)
+        .forEach(r -> days.add(r.value().date()));
+    return days.stream().max(Comparator.naturalOrder());
+  }
+
+  private List<Finding> judgeOrder() {
+    List<Finding> findings = new ArrayList<>(rules.orderFindings());
+    LocalDate until = rules.order().insuredUntil();
+    boolean waived = rules.order().waiver() != null && rules.order().waiver() > 0;
+    Optional<LocalDate> last = lastBack();
+    if (last.isPresent() && until != null && until.isBefore(last.get())) {
+      findings.add(Finding.of(QuoteFinding.INSURANCE_ENDS, until, last.get()));
+    } else if (last.isPresent() && until == null && !waived) {
+      findings.add(Finding.of(QuoteFinding.NOT_INSURED));
+    }
+    return findings.stream().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** Why the client's page may not be issued; empty when it may. */
+  private List<Finding> withheld() {
+    List<Finding> why = new ArrayList<>();
+    stopped(why, QuoteInputs.HOUSE, rules.houseFindings());
+    stopped(why, QuoteInputs.CLIENT, rules.clientFindings());
+    stopped(why, QuoteInputs.ORDER, rules.orderFindings());
+    inputs.terms().filled().forEach(r -> stopped(why, QuoteInputs.TERMS, r.findings()));
+    if (charged.isUnclear()) {
+      why.add(Finding.of(QuoteFinding.NOT_ISSUED_TABLE, QuoteInputs.SCHEDULE.heading()));
+    }
+    List<Integer> rows =
+        gate.all().stream()
+            .filter(j -> !j.fit() && !rules.stops().containsAll(QuoteRules.stops(j.findings())))
+            .map(Gate.Judged::row)
+            .toList();
+    if (!rows.isEmpty()) {
+      String numbers = rows.stream().map(String::valueOf).collect(Collectors.joining(", "));
+      why.add(Finding.of(QuoteFinding.NOT_ISSUED_ROWS, numbers));
+    }
+    if (gate.all().isEmpty()) {
+      why.add(Finding.of(QuoteFinding.NOTHING_QUOTED));
+    }
+    return why.stream().distinct().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  private static void stopped(List<Finding> why, InputTable<?> table, List<Finding> findings) {
+    if (!QuoteRules.stops(findings).isEmpty()) {
+      why.add(Finding.of(QuoteFinding.NOT_ISSUED_TABLE, table.heading()));
+    }
+  }
+
+  private List<ResultRows<?>> tables() {
+    List<QuoteResults.ReturnResult> returned = align(inputs.returns(), this::returnResult);
+    List<QuoteResults.ItemResult> items =
+        align(inputs.items(), r -> itemResult(gate.row(r.number())));
+    List<QuoteResults.DeliveryRow> delivery = delivery();
+    List<QuoteResults.ValueRow> values = values();
+    BigDecimal toInsure = sum(values, QuoteResults.ValueRow::value);
+    List<QuoteResults.QuoteIssue> issues = issues();
+    return List.of(
+        new ResultRows<>(
+            QuoteResults.HOUSE,
+            List.of(
+                new QuoteResults.HouseResult(
+                    Finding.verdict(rules.houseFindings()), sorted(rules.houseFindings())))),
+        new ResultRows<>(
+            QuoteResults.CLIENT,
+            List.of(
+                new QuoteResults.ClientResult(
+                    Finding.verdict(rules.clientFindings()), sorted(rules.clientFindings())))),
+        new ResultRows<>(
+            QuoteResults.ORDER,
+            List.of(
+                new QuoteResults.OrderResult(
+                    Finding.verdict(orderFindings), orderFindings, lastBack().orElse(null)))),
+        new ResultRows<>(QuoteResults.ITEMS, items),
+        new ResultRows<>(
+            QuoteResults.STOCK,
+            align(
+                inputs.stock(),
+                r -> new QuoteResults.StockResult(verdict("stock", r), findings("stock", r)))),
+        new ResultRows<>(
+            QuoteResults.BOOKED,
+            align(
+                inputs.booked(),
+                r -> new QuoteResults.BookingResult(verdict("booked", r), findings("booked", r)))),
+        new ResultRows<>(
+            QuoteResults.SCHEDULE,
+            align(
+                inputs.schedule(),
+                r ->
+                    new QuoteResults.ScheduleResult(
+                        verdict("schedule", r), findings("schedule", r)))),
+        new ResultRows<>(
+            QuoteResults.SHARES,
+            align(
+                inputs.shares(),
+                r -> new QuoteResults.ShareResult(verdict("shares", r), findings("shares", r)))),
+        new ResultRows<>(
+            QuoteResults.PICKED,
+            align(
+                inputs.picked(),
+                r -> new QuoteResults.PickResult(verdict("picked", r), findings("picked", r)))),
+        new ResultRows<>(QuoteResults.RETURNS, returned),
+        new ResultRows<>(
+            QuoteResults.LETTER,
+            List.of(Letters.of(rules, withheld, withheld.isEmpty() ? fit() : List.of()))),
+        new ResultRows<>(
+            QuoteResults.TERMS,
+            align(
+                inputs.terms(),
+                r ->
+                    new QuoteResults.TermResult(
+                        verdict("terms", r),
+                        findings("terms", r),
+                        withheld.isEmpty() ? r.value().paragraph() : null))),
+        new ResultRows<>(
+            QuoteResults.DOCUMENT,
+            sums == null
+                ? ClientDocument.withheld(withheld)
+                : ClientDocument.of(rules, sums, fit(), toInsure)),
+        new ResultRows<>(QuoteResults.TAXES, taxes()),
+        new ResultRows<>(QuoteResults.DELIVERY, delivery),
+        new ResultRows<>(QuoteResults.VALUES, values),
+        new ResultRows<>(QuoteResults.CARNET, carnet()),
+        new ResultRows<>(
+            QuoteResults.SUMMARY, List.of(summary(items, returned, delivery, toInsure, issues))),
+        new ResultRows<>(QuoteResults.ISSUES, issues));
+  }
+
+  private static <T extends Record, R> List<R> align(
+      InputRows<T> rows, Function<InputRow<T>, R> result) {
+    List<R> results = new ArrayList<>(rows.rows().size());
+    rows.rows().forEach(r -> results.add(r.isBlank() ? null : result.apply(r)));
+    return results;
+  }
+
+  private static List<Finding> sorted(List<Finding> findings) {
+    return findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** What is wrong with a row of a table to fill, worst first. */
+  private List<Finding> findings(String table, InputRow<?> row) {
+    return switch (table) {
+      case "house" -> sorted(rules.houseFindings());
+      case "client" -> sorted(rules.clientFindings());
+      case "order" -> orderFindings;
+      case "items" -> gate.row(row.number()).findings();
+      case "stock" -> list.gate().row(row.number()).findings();
+      case "booked" -> sorted(calendar.bookingFindings(row.number()));
+      case "schedule" -> sorted(charged.scheduleFindings(row.number()));
+      case "shares" -> charged.share(row.number()).findings();
+      case "picked" -> sorted(picked.findings(row.number()));
+      case "returns" -> sorted(returns.state(row.number()).findings());
+      default -> sorted(row.findings());
+    };
+  }
+
+  private Verdict verdict(String table, InputRow<?> row) {
+    return Finding.verdict(findings(table, row));
+  }
+
+  private QuoteResults.ItemResult itemResult(Gate.Judged<QuoteLine> judged) {
+    QuoteLine line = judged.item();
+    boolean weekly = line.weeks() != null;
+    Optional<Peak> peak = calendar.peak(line);
+    BigDecimal net = line.net();
+    return new QuoteResults.ItemResult(
+        judged.verdict(),
+        judged.findings(),
+        line.out(),
+        line.back(),
+        line.basis(),
+        line.ruleDays(),
+        line.days(),
+        weekly ? line.weeks().first() : null,
+        weekly ? line.weeks().later() : null,
+        line.rate(),
+        line.each(),
+        line.amount(),
+        net,
+        peak.map(Peak::qty).orElse(null),
+        peak.isEmpty() || line.stock().isEmpty() || line.stock().get().owned() == null
+            ? null
+            : (Double) missing(line, peak),
+        line.subCost(),
+        net == null || line.subCost() == null ? null : net.subtract(line.subCost()));
+  }
+
+  private QuoteResults.ReturnResult returnResult(InputRow<Return> row) {
+    LateReturns.State state = returns.state(row.number());
+    return new QuoteResults.ReturnResult(
+        verdict("returns", row),
+        findings("returns", row),
+        state.days(),
+        state.fee(),
+        state.tax(),
+        state.replacement());
+  }
+
+  private List<QuoteResults.TaxLine> taxes() {
+    List<QuoteResults.TaxLine> taxes = new ArrayList<>();
+    if (sums != null) {
+      sums.rates()
+          .forEach(
+              (rate, sum) ->
+                  taxes.add(
+                      new QuoteResults.TaxLine(
+                          rate.share(),
+                          rate.reason().isEmpty() ? null : rate.reason(),
+                          sum.part(OrderSums.HIRE),
+                          sum.part(OrderSums.DISCOUNT),
+                          sum.part(OrderSums.MINIMUM),
+                          sum.part(OrderSums.WAIVER),
+                          sum.part(OrderSums.SOLD),
+                          sum.base(),
+                          sum.tax())));
+    }
+    return taxes;
+  }
+
+  private List<QuoteResults.DeliveryRow> delivery() {
+    return fit().stream()
+        .filter(l -> l.type() != LineType.SERVICE)
+        .map(
+            l ->
+                new QuoteResults.DeliveryRow(
+                    l.row().number(),
+                    l.item().item(),
+                    l.item().qty(),
+                    l.isHired() ? l.out() : null,
+                    l.isHired() ? l.back() : null,
+                    l.weight().orElse(null),
+                    l.stock().map(QuoteInputs.Stock::caution).orElse(null)))
+        .toList();
+  }
+
+  private List<QuoteResults.ValueRow> values() {
+    return fit().stream()
+        .filter(QuoteLine::isHired)
+        .map(
+            l ->
+                new QuoteResults.ValueRow(
+                    l.row().number(),
+                    l.item().item(),
+                    l.item().qty(),
+                    picked.serials(l).orElse(null),
+                    l.value(1.0).orElse(null),
+                    l.value(l.item().qty()).orElse(null)))
+        .toList();
+  }
+
+  private List<QuoteResults.CarnetRow> carnet() {
+    List<QuoteResults.CarnetRow> rows = new ArrayList<>();
+    fit().stream()
+        .filter(picked::isOnCarnet)
+        .forEach(
+            l ->
+                rows.add(
+                    new QuoteResults.CarnetRow(
+                        rows.size() + 1,
+                        l.row().number(),
+                        l.item().item(),
+                        picked.serials(l).orElse(null),
+                        l.item().qty(),
+                        l.weight().orElse(null),
+                        l.value(l.item().qty()).orElse(null),
+                        l.stock().map(QuoteInputs.Stock::origin).orElse(null))));
+    return rows;
+  }
+
+  private List<QuoteResults.QuoteIssue> issues() {
+    Issues issues = new Issues();
+    issues.addRows(inputs.all(), this::findings, Set.of("items"));
+    withheld.stream()
+        .filter(f -> f.key() == QuoteFinding.NOTHING_QUOTED)
+        .forEach(f -> issues.add(QuoteResults.DOCUMENT.heading(), "1", List.of(f)));
+    return issues.worstFirst().stream()
+        .map(
+            i ->
+                new QuoteResults.QuoteIssue(
+                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
+        .toList();
+  }
+
+  private static <R> BigDecimal sum(List<R> rows, Function<R, BigDecimal> amount) {
+    return rows.stream()
+        .filter(Objects::nonNull)
+        .map(amount)
+        .filter(Objects::nonNull)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private <V> V of(Function<OrderSums, V> figure) {
+    return sums == null ? null : figure.apply(sums);
+  }
+
+  private QuoteResults.Summary summary(
+      List<QuoteResults.ItemResult> items,
+      List<QuoteResults.ReturnResult> returned,
+      List<QuoteResults.DeliveryRow> delivery,
+      BigDecimal toInsure,
+      List<QuoteResults.QuoteIssue> issues) {
+    LocalDate out = rules.order().out();
+    LocalDate back = rules.order().back();
+    boolean dated = out != null && back != null && QuoteRules.dates(out, back).isEmpty();
+    return new QuoteResults.Summary(
+        issues.stream()
+            .map(QuoteResults.QuoteIssue::verdict)
+            .max(Comparator.naturalOrder())
+            .orElse(Verdict.OK),
+        withheld.isEmpty(),
+        gate.all().size(),
+        gate.paper(l -> true).withheld().size(),
+        dated ? (Integer) HireDays.calendar(out, back) : null,
+        of(OrderSums::hire),
+        of(OrderSums::discount),
+        of(OrderSums::minimum),
+        of(OrderSums::waiver),
+        of(OrderSums::sold),
+        of(OrderSums::net),
+        of(OrderSums::tax),
+        of(OrderSums::total),
+        of(OrderSums::downPayment),
+        of(OrderSums::balance),
+        of(OrderSums::security),
+        toInsure,
+        sum(delivery, QuoteResults.DeliveryRow::weight),
+        (int)
+            returned.stream()
+                .filter(r -> r != null && r.daysLate() != null && r.daysLate() > 0)
+                .count(),
+        sum(returned, QuoteResults.ReturnResult::fee),
+        sum(returned, QuoteResults.ReturnResult::replacement),
+        sum(items, QuoteResults.ItemResult::subCost),
+        sum(items, QuoteResults.ItemResult::margin));
+  }
+
+  /** The rows that a row of results is made of. */
+  private int[] related(String table, int row, String source) {
+    if (table.equals(source)) {
+      return new int[] {row};
+    }
+    return switch (source) {
+      case "house", "client", "order", "letter", "summary" -> new int[] {1};
+      case "items" -> relatedItems(table, row);
+      case "document" -> IntStream.rangeClosed(1, 1).toArray();
+      case "values" -> IntStream.rangeClosed(1, values().size()).toArray();
+      case "delivery" -> IntStream.rangeClosed(1, delivery().size()).toArray();
+      case "taxes" -> IntStream.rangeClosed(1, taxes().size()).toArray();
+      case "stock" -> numbers(inputs.stock());
+      case "booked" -> numbers(inputs.booked());
+      case "schedule" -> numbers(inputs.schedule());
+      case "shares" -> numbers(inputs.shares());
+      case "returns" -> numbers(inputs.returns());
+      case "picked" -> numbers(inputs.picked());
+      case "terms" -> numbers(inputs.terms());
+      default -> new int[0];
+    };
+  }
+
+  private int[] relatedItems(String table, int row) {
+    Integer number =
+        switch (table) {
+          case "returns" -> {
+            QuoteLine line = returns.state(row).line();
+            yield line == null ? null : (Integer) line.row().number();
+          }
+          case "delivery" -> delivery().get(row - 1).row();
+          case "values" -> values().get(row - 1).row();
+          case "carnet" -> carnet().get(row - 1).row();
+          default -> null;
+        };
+    return number == null ? numbers(inputs.items()) : new int[] {number};
+  }
+
+  private static int[] numbers(InputRows<?> rows) {
+    return rows.filled().mapToInt(InputRow::number).toArray();
+  }
+
+  /** The quote as the function of the sheet and the tests see it. */
+  private static final class Model implements PlanModel {
+    @Override
+    public String name() {
+      return "quote";
+    }
+
+    @Override
+    public List<InputTable<?>> inputs() {
+      return List.of(
+          QuoteInputs.HOUSE,
+          QuoteInputs.CLIENT,
+          QuoteInputs.ORDER,
+          QuoteInputs.ITEMS,
+          QuoteInputs.STOCK,
+          QuoteInputs.BOOKED,
+          QuoteInputs.SCHEDULE,
+          QuoteInputs.SHARES,
+          QuoteInputs.PICKED,
+          QuoteInputs.RETURNS,
+          QuoteInputs.TERMS);
+    }
+
+    @Override
+    public List<ResultTable<?>> results() {
+      return List.of(
+          QuoteResults.HOUSE,
+          QuoteResults.CLIENT,
+          QuoteResults.ORDER,
+          QuoteResults.ITEMS,
+          QuoteResults.STOCK,
+          QuoteResults.BOOKED,
+          QuoteResults.SCHEDULE,
+          QuoteResults.SHARES,
+          QuoteResults.PICKED,
+          QuoteResults.RETURNS,
+          QuoteResults.LETTER,
+          QuoteResults.TERMS,
+          QuoteResults.DOCUMENT,
+          QuoteResults.TAXES,
+          QuoteResults.DELIVERY,
+          QuoteResults.VALUES,
+          QuoteResults.CARNET,
+          QuoteResults.SUMMARY,
+          QuoteResults.ISSUES);
+    }
+
+    @Override
+    public List<FindingKey> findings() {
+      return List.of(QuoteFinding.values());
+    }
+
+    @Override
+    public PlanResult calculate(List<?> ranges) {
+      QuoteInputs inputs =
+          new QuoteInputs(
+              QuoteInputs.HOUSE.read(ranges.get(0)),
+              QuoteInputs.CLIENT.read(ranges.get(1)),
+              QuoteInputs.ORDER.read(ranges.get(2)),
+              QuoteInputs.ITEMS.read(ranges.get(3)),
+              QuoteInputs.STOCK.read(ranges.get(4)),
+              QuoteInputs.BOOKED.read(ranges.get(5)),
+              QuoteInputs.SCHEDULE.read(ranges.get(6)),
+              QuoteInputs.SHARES.read(ranges.get(7)),
+              QuoteInputs.PICKED.read(ranges.get(8)),
+              QuoteInputs.RETURNS.read(ranges.get(9)),
+              QuoteInputs.TERMS.read(ranges.get(10)));
+      List<InputRows<?>> all = inputs.all();
+      if (all.stream().anyMatch(r -> r.fault().isPresent())) {
+        return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);
+      }
+      QuotePlan plan = new QuotePlan(inputs);
+      return new PlanResult(all, results(), plan::tables, plan::related);
+    }
+  }
+}

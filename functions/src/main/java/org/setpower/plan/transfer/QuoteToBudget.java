@@ -1,0 +1,106 @@
+package org.setpower.plan.transfer;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.plan.budget.CostType;
+import org.setpower.plan.budget.PriceUnit;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.quote.LineKind;
+import org.setpower.plan.quote.QuoteResults.DocumentLine;
+import org.setpower.plan.quote.QuoteResults.Letter;
+import org.setpower.plan.quote.QuoteResults.TaxLine;
+import org.setpower.plan.quote.RateBasis;
+
+/**
+ * A client's quote as budget lines: its rows, and the order discount by tax rate, the minimum, the
+ * waiver as lines of their own. Their net sums are those of the quote to the smallest coin.
+ */
+public final class QuoteToBudget {
+  private final Letter letter;
+  private final Map<String, String> accounts = new HashMap<>();
+  private final List<TransferRow> rows = new ArrayList<>();
+
+  private QuoteToBudget(Letter letter, Map<String, String> accounts) {
+    this.letter = letter;
+    accounts.forEach((section, account) -> this.accounts.put(Identity.of(section), account));
+  }
+
+  /**
+   * The budget lines.
+   *
+   * @param page the client's page; one that may not be issued gives no line
+   * @param taxes its net by rate
+   * @param accounts account of a section of the quote, mapped once by the user; a section that is
+   *     not in it leaves the account blank
+   */
+  public static List<TransferRow> lines(
+      List<DocumentLine> page, List<TaxLine> taxes, Letter letter, Map<String, String> accounts) {
+    QuoteToBudget transfer = new QuoteToBudget(letter, accounts);
+    String section = null;
+    for (DocumentLine line : page) {
+      if (line.kind() == LineKind.SECTION) {
+        section = line.text();
+      } else if (line.kind() == LineKind.ITEM) {
+        transfer.add(line, CostType.RENTAL, section);
+      } else if (line.kind() == LineKind.SOLD) {
+        transfer.add(line, CostType.PURCHASE, null);
+      } else if (line.kind() == LineKind.SERVICE) {
+        transfer.add(line, CostType.SERVICE, null);
+      }
+    }
+    for (TaxLine rate : taxes) {
+      transfer.add(LineKind.DISCOUNT, CostType.REDUCTION, rate, rate.discount());
+      transfer.add(LineKind.MINIMUM, CostType.RENTAL, rate, rate.minimum());
+      transfer.add(LineKind.WAIVER, CostType.INSURANCE, rate, rate.waiver());
+    }
+    return List.copyOf(transfer.rows);
+  }
+
+  private void add(DocumentLine line, CostType type, String section) {
+    Map<String, Object> cells = common(line.text(), type, line.taxRate());
+    String account = section == null ? null : accounts.get(Identity.of(section));
+    if (account != null) {
+      cells.put("account", account);
+    }
+    cells.put("qty", line.pieces());
+    if (line.rateFor() == RateBasis.DAY) {
+      cells.put("unit", PriceUnit.DAY.word());
+      cells.put("times", line.days().doubleValue());
+      cells.put("price", line.rate().doubleValue());
+    } else if (line.each() != null) {
+      // a price by week is that of the whole hire: its weeks differ
+      cells.put("unit", PriceUnit.ONCE.word());
+      cells.put("price", line.each().doubleValue());
+    }
+    if (line.share() != null) {
+      cells.put("discount", line.share().doubleValue());
+    }
+    rows.add(new TransferRow("row " + line.row(), cells));
+  }
+
+  private void add(LineKind kind, CostType type, TaxLine rate, BigDecimal amount) {
+    if (amount.signum() != 0) {
+      Map<String, Object> cells = common(kind.word(), type, rate.rate());
+      cells.put("unit", PriceUnit.ONCE.word());
+      cells.put("price", amount.doubleValue());
+      String reason = rate.reason() == null ? "" : "|" + Identity.of(rate.reason());
+      rows.add(new TransferRow(kind.word() + " " + rate.rate().toPlainString() + reason, cells));
+    }
+  }
+
+  private Map<String, Object> common(String description, CostType type, BigDecimal tax) {
+    Map<String, Object> cells = new LinkedHashMap<>();
+    cells.put("description", description);
+    cells.put("type", type.word());
+    if (letter.houseName() != null) {
+      cells.put("supplier", letter.houseName());
+    }
+    cells.put("currency", letter.inCurrency());
+    cells.put("tax", tax.doubleValue());
+    return cells;
+  }
+}

@@ -1,0 +1,46 @@
+package org.setpower.plan.budget;
+
+import java.util.List;
+import java.util.Set;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.PlanContract;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.Ranges;
+
+/** The budget keeps what every plan keeps. */
+public class BudgetContractTest extends PlanContract {
+  @Override
+  protected PlanModel model() {
+    return BudgetPlan.MODEL;
+  }
+
+  @Override
+  protected Set<String> unordered() {
+    return Set.of("counts", "exchange", "tiers", "lines", "deposits", "scenarios");
+  }
+
+  @Override
+  protected List<Ranges> samples() {
+    return List.of(
+        BudgetSamples.full(),
+        BudgetSamples.faults(),
+        BudgetSamples.more(),
+        BudgetSamples.unknownCurrency());
+  }
+
+  @Override
+  protected List<Object> values(InputColumn column) {
+    return BudgetSamples.values(column);
+  }
+
+  /**
+   * More hostile plans than a build makes.
+   *
+   * @param arguments how many, and the first seed
+   */
+  public static void main(String[] arguments) {
+    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
+    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
+    new BudgetContractTest().fuzz(seed, plans);
+  }
+}

@@ -1,0 +1,164 @@
+package org.setpower.plan.budget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+import org.setpower.plan.budget.BudgetResults.AccountTotal;
+import org.setpower.plan.budget.BudgetResults.CashWeek;
+import org.setpower.plan.budget.BudgetResults.DepartmentTotal;
+import org.setpower.plan.budget.BudgetResults.LineState;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.Verdict;
+
+/** What holds for every cost report, on random budgets. */
+class BudgetIdentitiesTest {
+  private static <R> BigDecimal sum(List<R> rows, Function<R, BigDecimal> amount) {
+    return rows.stream()
+        .map(amount)
+        .filter(Objects::nonNull)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private static List<LineState> lines(PlanResult result) {
+    return result.rows(BudgetResults.LINES).stream().filter(Objects::nonNull).toList();
+  }
+
+  @Test
+  void columns_of_every_line_add_up() {
+    int counted = 0;
+    for (int seed = 0; seed < 1500; seed++) {
+      Ranges ranges = BudgetSamples.random(seed, 1 + seed % 9);
+      for (LineState line : lines(ranges.calculate())) {
+        if (line.verdict() == Verdict.STOP) {
+          assertThat(line.finalCost()).isNull();
+          assertThat(line.planned()).isNull();
+          continue;
+        }
+        counted++;
+        assertThat(line.costToDate()).isEqualByComparingTo(line.invoicedNow().add(line.open()));
+        assertThat(line.finalCost()).isEqualByComparingTo(line.costToDate().add(line.toComplete()));
+        assertThat(line.variance())
+            .isEqualByComparingTo(line.budgetNow().subtract(line.finalCost()));
+        assertThat(line.open().signum()).isGreaterThanOrEqualTo(0);
+        assertThat(line.toComplete().signum()).isGreaterThanOrEqualTo(0);
+        assertThat(line.plannedTyped())
+            .isEqualByComparingTo(line.pay().add(line.fringes()).add(line.perDiems()));
+      }
+    }
+    assertThat(counted).isGreaterThan(1000);
+  }
+
+  @Test
+  void totals_by_account_by_department_and_by_line_are_one() {
+    int contingencies = 0;
+    for (int seed = 0; seed < 1500; seed++) {
+      PlanResult result = BudgetSamples.random(seed, 1 + seed % 9).calculate();
+      List<AccountTotal> accounts = result.rows(BudgetResults.ACCOUNTS);
+      List<DepartmentTotal> departments = result.rows(BudgetResults.DEPARTMENTS);
+      List<LineState> lines = lines(result);
+      AccountTotal total = accounts.get(accounts.size() - 1);
+      DepartmentTotal other = departments.get(departments.size() - 1);
+      BigDecimal kept = result.rows(BudgetResults.SUMMARY).get(0).contingency();
+      contingencies += kept.signum();
+      List<AccountTotal> parts = accounts.subList(0, accounts.size() - 1);
+      List<DepartmentTotal> others = departments.subList(0, departments.size() - 1);
+      assertThat(total.budget())
+          .isEqualByComparingTo(other.budget())
+          .isEqualByComparingTo(sum(parts, AccountTotal::budget))
+          .isEqualByComparingTo(sum(others, DepartmentTotal::budget))
+          .isEqualByComparingTo(sum(lines, LineState::budgetNow).add(kept));
+      assertThat(total.ordered())
+          .isEqualByComparingTo(sum(others, DepartmentTotal::ordered))
+          .isEqualByComparingTo(sum(lines, LineState::orderedNow));
+      assertThat(total.costToDate())
+          .isEqualByComparingTo(sum(others, DepartmentTotal::costToDate))
+          .isEqualByComparingTo(sum(lines, LineState::costToDate));
+      assertThat(total.toComplete())
+          .isEqualByComparingTo(sum(parts, AccountTotal::toComplete))
+          .isEqualByComparingTo(sum(lines, LineState::toComplete).add(kept));
+      assertThat(total.finalCost())
+          .isEqualByComparingTo(sum(others, DepartmentTotal::finalCost))
+          .isEqualByComparingTo(sum(lines, LineState::finalCost).add(kept));
+      assertThat(total.variance())
+          .isEqualByComparingTo(other.variance())
+          .isEqualByComparingTo(sum(lines, LineState::variance))
+          .isEqualByComparingTo(result.rows(BudgetResults.SUMMARY).get(0).variance());
+    }
+    assertThat(contingencies).isGreaterThan(100);
+  }
+
+  @Test
+  void weeks_and_what_is_not_in_cash_are_the_plan() {
+    int weekly = 0;
+    for (int seed = 0; seed < 1500; seed++) {
+      Ranges ranges = BudgetSamples.random(seed, 1 + seed % 9);
+      PlanResult result = ranges.calculate();
+      List<CashWeek> weeks = result.rows(BudgetResults.WEEKS);
+      List<LineState> lines = lines(result);
+      BudgetResults.BudgetSummary summary = result.rows(BudgetResults.SUMMARY).get(0);
+      assertThat(sum(weeks, CashWeek::payments).add(summary.notInCash()))
+          .as(ranges.toString())
+          .isEqualByComparingTo(sum(lines, LineState::gross))
+          .isEqualByComparingTo(summary.gross());
+      assertThat(summary.toPay()).isEqualByComparingTo(summary.gross().subtract(summary.paid()));
+      if (!weeks.isEmpty()) {
+        weekly++;
+        assertThat(weeks).isSortedAccordingTo(java.util.Comparator.comparing(CashWeek::week));
+        assertThat(weeks.get(weeks.size() - 1).soFar())
+            .isEqualByComparingTo(sum(weeks, CashWeek::cash));
+      }
+      if (summary.notInCash().signum() == 0 && isWhole(ranges)) {
+        assertThat(sum(weeks, CashWeek::reclaim))
+            .isEqualByComparingTo(sum(lines, LineState::reclaimed));
+      }
+    }
+    assertThat(weekly).isGreaterThan(300);
+  }
+
+  /** Whether no line is left out for its date; lines of opposite signs could hide each other. */
+  private static boolean isWhole(Ranges ranges) {
+    return lines(ranges.calculate()).stream()
+        .noneMatch(
+            l ->
+                l.reasons().stream()
+                    .anyMatch(
+                        f ->
+                            f.key() == BudgetFinding.NOT_IN_CASH
+                                || f.key() == BudgetFinding.TOO_MANY_WEEKS));
+  }
+
+  @Test
+  void cash_less_reclaimed_tax_is_the_cost_with_unrecoverable_tax() {
+    for (int seed = 0; seed < 500; seed++) {
+      Ranges ranges = BudgetSamples.random(seed, 6);
+      ranges.set("project", 1, "columns", "with unrecoverable tax");
+      for (LineState line : lines(ranges.calculate())) {
+        if (line.verdict() != Verdict.STOP) {
+          assertThat(line.gross().subtract(line.reclaimed()))
+              .isEqualByComparingTo(line.finalCost());
+        }
+      }
+    }
+  }
+
+  @Test
+  void a_scenario_without_a_change_costs_nothing() {
+    for (int seed = 0; seed < 300; seed++) {
+      Ranges ranges = BudgetSamples.random(seed, 5);
+      ranges.rows("scenarios").clear();
+      ranges.row("scenarios", "scenario", "same", "type", "crew", "dearer", 0, "moreTimes", 0);
+      PlanResult result = ranges.calculate();
+      BudgetResults.ScenarioState same = result.rows(BudgetResults.SCENARIOS).get(0);
+      if (same.more() != null) {
+        assertThat(same.more()).isEqualByComparingTo("0");
+        assertThat(same.left())
+            .isEqualByComparingTo(result.rows(BudgetResults.SUMMARY).get(0).contingencyLeft());
+      }
+    }
+  }
+}
