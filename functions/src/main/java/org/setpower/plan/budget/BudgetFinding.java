@@ -18,7 +18,7 @@ public enum BudgetFinding implements FindingKey {
   TIMES_BLANK("times", Severity.CHECK),
   PRICE_BLANK("price", Severity.CHECK),
   STRUCK_ORDERED("struck", Severity.STOP),
-  /** Hours in all and days away: persons are not known. */
+  /** Counted in all, with days away: persons are not known. */
   PERSONS_UNKNOWN("persons", Severity.STOP),
   TIERS_UNCLEAR("tiers", Severity.STOP),
   /** Arguments: hours. */

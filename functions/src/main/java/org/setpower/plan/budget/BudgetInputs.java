@@ -310,7 +310,7 @@ public record BudgetInputs(
               key = "hours",
               heading = "Hours a day",
               unit = "h",
-              min = 0,
+              min = 0.25,
               max = 24,
               blank = "Blank: no overtime.",
               help = "Crew: hours worked a day.")

@@ -102,13 +102,15 @@ final class BudgetLine {
     }
     if (line.count() != null && count == null) {
       add(BudgetFinding.COUNT_UNKNOWN, line.count());
-    } else if (isInAll() && line.times() != null) {
-      add(BudgetFinding.COUNT_IN_ALL, line.count(), line.times());
+    } else if (isInAll() && (line.times() != null || line.minTimes() != null)) {
+      double typed = line.times() == null ? line.minTimes() : line.times();
+      add(BudgetFinding.COUNT_IN_ALL, line.count(), typed);
     }
     if (isStruck() && line.ordered() != null && line.ordered() != 0) {
       add(BudgetFinding.STRUCK_ORDERED);
     }
-    boolean personsKnown = line.unit() != PriceUnit.HOUR || line.hours() != null;
+    boolean hoursInAll = line.unit() == PriceUnit.HOUR && line.hours() == null;
+    boolean personsKnown = !hoursInAll && !isInAll();
     if (isCrew() && line.daysAway() != null && !personsKnown) {
       add(BudgetFinding.PERSONS_UNKNOWN);
     }
@@ -210,6 +212,9 @@ final class BudgetLine {
       if (isByDay()) {
         BigDecimal covered = Money.decimal(line.coveredHours());
         each = each.divide(covered, MathContext.DECIMAL128);
+      } else if (isInAll()) {
+        // hours of all days: each hour is paid as one of an equal day
+        each = each.divide(Money.decimal(line.hours()), MathContext.DECIMAL128);
       }
     }
     BigDecimal full =

@@ -3,6 +3,7 @@ package org.setpower.plan.budget;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -774,7 +775,7 @@ public final class BudgetResults {
                 "tiers.after"
               },
               rule = "Table and rows with this cause, the first eight by name.")
-          String where,
+          Issues.Place where,
       @Result(
               key = "rows",
               heading = "Rows",

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import org.setpower.hire.Weekend;
+import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -1362,7 +1363,7 @@ public final class QuoteResults {
                 "booked.item"
               },
               rule = "Table and rows with this cause, the first eight by name.")
-          String where,
+          Issues.Place where,
       @Result(
               key = "rows",
               heading = "Rows",

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.setpower.flight.FlightClass;
 import org.setpower.flight.RuleBook;
+import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -778,7 +779,7 @@ public final class TravelResults {
                 "packing.*"
               },
               rule = "Table and names of the rows.")
-          String where,
+          Issues.Place where,
       @Result(
               key = "rows",
               heading = "Rows",

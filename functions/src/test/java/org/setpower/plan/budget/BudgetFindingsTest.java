@@ -140,6 +140,9 @@ class BudgetFindingsTest {
     assertThat(state(ranges, 1).verdict()).isEqualTo(Verdict.STOP);
     assertThat(keys(state(ranges, 1).reasons())).contains(BudgetFinding.COUNT_IN_ALL);
     assertThat(state(ranges, 1).planned()).isNull();
+    ranges.set("lines", 1, "times", "", "minTimes", 2);
+    assertThat(keys(state(ranges, 1).reasons())).contains(BudgetFinding.COUNT_IN_ALL);
+    ranges.set("lines", 1, "minTimes", "");
     // a count of a day is multiplied by the days
     ranges.set("counts", 1, "value", 11.5, "inAll", "no").set("lines", 1, "times", 5, "qty", 1);
     assertThat(state(ranges, 1).planned()).isEqualByComparingTo("2205.13");
@@ -195,6 +198,20 @@ class BudgetFindingsTest {
     // a ceiling of 2,000 each
     ranges.set("project", 1, "ceiling", 2000);
     assertThat(state(ranges, 1).fringes()).isEqualByComparingTo("1000");
+  }
+
+  @Test
+  void hours_in_all_get_the_overtime_of_equal_days() {
+    // 57.5 h in all at 11.5 h a day are 5 days of 10 + 1.5 × 1.5 = 12.25 h: 61.25 × 38.35
+    Ranges ranges =
+        empty()
+            .row("counts", "count", "operator", "value", 57.5, "inAll", "yes")
+            .row("tiers", "after", 10, "factor", 1.5)
+            .row("lines", "description", "operator", "type", "crew", "count", "operator")
+            .set("lines", 1, "unit", "hour", "price", 38.35, "hours", 11.5);
+    assertThat(state(ranges, 1).pay()).isEqualByComparingTo("2348.94");
+    ranges.set("lines", 1, "daysAway", 5);
+    assertThat(keys(state(ranges, 1).reasons())).contains(BudgetFinding.PERSONS_UNKNOWN);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting.result;
 
 import java.util.List;
+import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -200,7 +201,7 @@ public final class LightingPapers {
                 Source.READINGS
               },
               rule = "Table and rows.")
-          String where,
+          Issues.Place where,
       @Result(
               key = "count",
               heading = "Rows",
