@@ -5,6 +5,8 @@ import org.setpower.plan.common.InputColumn;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFields;
+import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanPart;
 import org.setpower.templates.plan.PlanTab;
@@ -56,6 +58,12 @@ final class PlanTexts {
   private void columns(PlanLayout layout, PlanPart part) {
     if (part instanceof PlanTable table) {
       layout.columns(table).forEach(c -> note(c.heading(), c.format(), c.grouped()));
+    } else if (part instanceof PlanList list) {
+      layout.columns(list).forEach(c -> note(c.heading(), c.format(), c.width()));
+    } else if (part instanceof PlanFigures figures) {
+      figures.columns().stream()
+          .map(layout.workbook()::result)
+          .forEach(c -> note(InputCells.heading(c, words), InputCells.format(c)));
     }
   }
 

@@ -19,11 +19,9 @@ import org.setpower.uno.Uno;
 final class PlanIssues {
   private static final String TABLE = "issues.";
 
-  private final CalcDocument book;
   private final XNameAccess names;
 
   private PlanIssues(CalcDocument book) throws Exception {
-    this.book = book;
     names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
   }
 
