@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -61,6 +62,9 @@ public final class EnglishMessages implements Messages {
     }
     if (argument instanceof LocalDate date) {
       return DateTimeFormatter.ofPattern("d MMM uuuu", locale).format(date);
+    }
+    if (argument instanceof LocalTime time) {
+      return DateTimeFormatter.ofPattern("HH:mm", locale).format(time);
     }
     return argument;
   }
