@@ -11,7 +11,7 @@ import org.setpower.base.ReferenceTable;
  * wind; the lead does not warm the pack. Only Li-ion: of the others no cells in the cold were
  * measured, or the table holds a whole discharge already.
  */
-final class SelfHeating {
+public final class SelfHeating {
   /** The table's temperature at and above which nothing changes any more. */
   static final double WARM = 25;
 
@@ -36,6 +36,20 @@ final class SelfHeating {
     double size = cold.cells() * cold.ratedAmpHours();
     double end = cold.temp() + watts / (LEAK * size);
     return end + (temp - end) * Math.exp(-hours * LEAK / STORE_HOURS);
+  }
+
+  /**
+   * The hours that no pack is faster in: of a bare cell in moving air, from one temperature to
+   * another.
+   *
+   * @param from °C, below {@code to}
+   * @param air °C
+   * @return infinite where the air is not warmer than {@code to}
+   */
+  public static double leastWarmUp(double from, double to, double air) {
+    return air > to
+        ? STORE_HOURS / LEAK * Math.log((air - from) / (air - to))
+        : Double.POSITIVE_INFINITY;
   }
 
   private static double figure(String quantity) {

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -80,6 +81,9 @@ public class EnglishMessages implements Messages {
       digits.setMinimumFractionDigits(Math.max(0, amount.scale()));
       digits.setMaximumFractionDigits(Math.max(0, amount.scale()));
       return digits.format(amount);
+    }
+    if (argument instanceof LocalTime time) {
+      return DateTimeFormatter.ofPattern("HH:mm", locale).format(time);
     }
     return argument;
   }

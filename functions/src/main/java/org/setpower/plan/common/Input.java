@@ -7,9 +7,9 @@ import java.lang.annotation.Target;
 
 /**
  * Declares a column to fill, on a record's component. The component's type says what may be typed:
- * {@code String} text, {@code Double} a number, {@code LocalDate} a date, {@code Boolean} yes or
- * no, an enum of {@link org.setpower.base.TextEnum}s one of its words, {@code List<Double>} several
- * columns of numbers.
+ * {@code String} text, {@code Double} a number, {@code LocalDate} a date, {@code LocalTime} a time
+ * of the clock, {@code Boolean} yes or no, an enum of {@link org.setpower.base.TextEnum}s one of
+ * its words, {@code List<Double>} several columns of numbers.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)

@@ -1,6 +1,7 @@
 package org.setpower.plan.common;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -17,7 +18,8 @@ import org.setpower.plan.finding.FindingKey;
  * @param key stable key in the row of keys
  * @param heading name in the key language
  * @param unit unit of the number, empty without one
- * @param type {@code String}, {@code Double}, {@code LocalDate}, {@code Boolean} or an enum
+ * @param type {@code String}, {@code Double}, {@code LocalDate}, {@code LocalTime}, {@code Boolean}
+ *     or an enum
  * @param min smallest number
  * @param max largest number
  * @param form how it is shown
@@ -44,6 +46,7 @@ public record InputColumn(
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
   private static final double FIRST_DAY = 32_874; // 1 Jan 1990
   private static final double LAST_DAY = 109_574; // 31 Dec 2199
+  private static final long MINUTES_A_DAY = 1440;
 
   /** The heading in a language; the number of a column of a list stays. */
   public String heading(Messages messages) {
@@ -110,6 +113,9 @@ public record InputColumn(
     if (type == LocalDate.class) {
       return date(typed, findings);
     }
+    if (type == LocalTime.class) {
+      return time(typed, findings);
+    }
     return word(typed, findings);
   }
 
@@ -141,6 +147,18 @@ public record InputColumn(
     return null;
   }
 
+  /** A part of a day, as the spreadsheet holds times, or a text such as 07:00; 24:00 is 00:00. */
+  private LocalTime time(Object typed, List<Finding> findings) {
+    if (typed instanceof Double share && share >= 0 && share <= 1) {
+      return LocalTime.ofSecondOfDay(Math.round(share * MINUTES_A_DAY) % MINUTES_A_DAY * 60);
+    }
+    if (typed instanceof String text && text.matches("([01]?\\d|2[0-3]):[0-5]\\d")) {
+      return LocalTime.parse(text.length() == 4 ? "0" + text : text);
+    }
+    refuse(findings, CommonFinding.NOT_A_TIME, TextEnum.shortened(shown(typed)));
+    return null;
+  }
+
   private Object word(Object typed, List<Finding> findings) {
     String text = shown(typed).toLowerCase(Locale.ROOT);
     if (type == Boolean.class) {
@@ -169,6 +187,11 @@ public record InputColumn(
     System.arraycopy(arguments, 0, all, 1, arguments.length);
     findings.add(Finding.of(key, all));
     return null;
+  }
+
+  /** The part of a day, as cells hold a time. */
+  static double share(LocalTime time) {
+    return time.toSecondOfDay() / (60.0 * MINUTES_A_DAY);
   }
 
   /** The day number of a date, as cells hold it. */

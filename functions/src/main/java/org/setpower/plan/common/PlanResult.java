@@ -1,6 +1,7 @@
 package org.setpower.plan.common;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -211,6 +212,9 @@ public final class PlanResult {
     }
     if (value instanceof LocalDate date) {
       return InputColumn.serial(date);
+    }
+    if (value instanceof LocalTime time) {
+      return InputColumn.share(time);
     }
     if (value instanceof Boolean yes) {
       return yes ? "yes" : "no";

@@ -10,6 +10,8 @@ public enum CommonFinding implements FindingKey {
   NOT_A_NUMBER("input.number", Severity.STOP),
   /** Arguments: heading, what is typed. */
   NOT_A_DATE("input.date", Severity.STOP),
+  /** Arguments: heading, what is typed. */
+  NOT_A_TIME("input.time", Severity.STOP),
   /** Arguments: heading, value, smallest, largest, unit. */
   OUT_OF_RANGE("input.range", Severity.STOP),
   /** Arguments: heading, what is typed, known words. */

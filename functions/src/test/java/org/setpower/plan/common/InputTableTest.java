@@ -3,9 +3,11 @@ package org.setpower.plan.common;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.FindingKey;
@@ -181,5 +183,42 @@ class InputTableTest {
     String hash = InputTable.layoutHash(List.of(InputTable.of(Other.class)));
     assertThat(InputTable.layoutHash(List.of(InputTable.of(Renamed.class)))).isEqualTo(hash);
     assertThat(InputTable.layoutHash(List.of(LAMPS))).isNotEqualTo(hash).hasSize(16);
+  }
+
+  /** A table with a time. */
+  @Table(key = "calls", heading = "Calls", rows = 1)
+  public record Call(
+      @Input(key = "call", heading = "Call", help = "Time of the clock.") LocalTime call) {}
+
+  private static InputRow<Call> call(Object cell) {
+    Object[][] range = {{"call"}, {cell}, {InputTable.END}};
+    return InputTable.of(Call.class).read(range).rows().get(0);
+  }
+
+  /** A spreadsheet holds a time as a part of the day. */
+  @ParameterizedTest
+  @CsvSource({"0,00:00", "0.25,06:00", "0.6805555556,16:20", "1,00:00", "0.99999,00:00"})
+  void times_are_parts_of_a_day(double cell, String time) {
+    assertThat(call(cell).value().call()).isEqualTo(LocalTime.parse(time));
+    assertThat(call(cell).findings()).isEmpty();
+  }
+
+  @Test
+  void times_may_be_texts_with_a_colon() {
+    assertThat(call("7:05").value().call()).isEqualTo(LocalTime.of(7, 5));
+    assertThat(call("23:59").value().call()).isEqualTo(LocalTime.of(23, 59));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"24:00", "7", "7.30", "07:60", "noon", "7:05 pm", "-1:00"})
+  void other_texts_are_no_times(String cell) {
+    assertThat(call(cell).value().call()).isNull();
+    assertThat(call(cell).findings().get(0).key()).isEqualTo(CommonFinding.NOT_A_TIME);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.1, 1.5, 7, 46420.25})
+  void other_numbers_are_no_times(double cell) {
+    assertThat(call(cell).findings().get(0).key()).isEqualTo(CommonFinding.NOT_A_TIME);
   }
 }

@@ -41,7 +41,7 @@ public abstract class PlanContract {
   /** Tables whose rows are in no order. */
   protected abstract Set<String> unordered();
 
-  /** Rows of the block that tests ask for. */
+  /** Rows of the block; more than a random plan has, so that it never overflows. */
   protected int block() {
     return 60;
   }

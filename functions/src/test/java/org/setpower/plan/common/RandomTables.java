@@ -1,6 +1,7 @@
 package org.setpower.plan.common;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,6 +93,9 @@ public final class RandomTables {
     }
     if (column.type() == LocalDate.class) {
       return 46_300.0 + random.nextInt(300);
+    }
+    if (column.type() == LocalTime.class) {
+      return random.nextInt(96) / 96.0;
     }
     return "T" + random.nextInt(3);
   }

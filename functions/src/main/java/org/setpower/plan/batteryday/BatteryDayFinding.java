@@ -1,0 +1,170 @@
+package org.setpower.plan.batteryday;
+
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Severity;
+
+/** What can be wrong in a battery plan. */
+public enum BatteryDayFinding implements FindingKey {
+  NO_DAY("project.noDay", Severity.STOP),
+  /** Arguments: date. */
+  DAY_UNKNOWN("project.day", Severity.STOP),
+  /** Arguments: date. */
+  DAY_UNCLEAR("project.dayUnclear", Severity.STOP),
+  /** Arguments: date. */
+  DAY_BEFORE_UNCLEAR("project.before", Severity.CHECK),
+  /** Arguments: time, call, wrap. */
+  NOW_OUTSIDE("project.now", Severity.STOP),
+  /** Arguments: pieces, the most. */
+  TOO_LARGE("project.tooLarge", Severity.STOP),
+  TOO_MANY_CHANGES("project.changes", Severity.STOP),
+  NOT_PROVEN("project.notProven", Severity.CHECK),
+  /** Arguments: batteries, time. */
+  NOT_READY("project.notReady", Severity.CHECK),
+
+  /** Arguments: time. */
+  DAY_TIMES("days.times", Severity.STOP),
+  DAY_OVERLAP("days.overlap", Severity.STOP),
+  /** Arguments: °C assumed. */
+  MIN_BLANK("days.minBlank", Severity.CHECK),
+  MAX_BLANK("days.maxBlank", Severity.CHECK),
+  DAY_CROSSED("days.crossed", Severity.STOP),
+  BREAK_HALF("days.breakHalf", Severity.CHECK),
+  /** Arguments: from, to. */
+  BREAK_OUTSIDE("days.breakOutside", Severity.CHECK),
+
+  /** Arguments: what is typed. */
+  TYPE_OUTPUTS("types.outputs", Severity.STOP),
+  /** Arguments: Wh, Wh of cells and Ah. */
+  TYPE_ENERGY("types.energy", Severity.CHECK),
+  HEALTH_BLANK("types.health", Severity.CHECK),
+
+  /** Arguments: type. */
+  TYPE_UNKNOWN("type.unknown", Severity.STOP),
+  /** Arguments: type. */
+  TYPE_UNCLEAR("type.unclear", Severity.STOP),
+
+  /** Arguments: column, pieces. */
+  NOT_WHOLE("stock.whole", Severity.STOP),
+  /** Arguments: pieces. */
+  STOCK_NONE("stock.none", Severity.CHECK),
+  /** Arguments: what is typed. */
+  NUMBERS_UNREADABLE("stock.numbers", Severity.DANGER),
+  /** Arguments: number, first, last. */
+  NUMBER_NOT_HERE("stock.notHere", Severity.DANGER),
+  /** Arguments: number. */
+  NUMBER_TWICE("stock.twice", Severity.DANGER),
+  /** Arguments: reserve, batteries. */
+  RESERVE_TOO_LARGE("stock.reserve", Severity.STOP),
+  LENT_TO_BLANK("stock.lentTo", Severity.CHECK),
+  LENT_DATES("stock.lentDates", Severity.STOP),
+  /** Arguments: date, department. */
+  LENT_OVERDUE("stock.overdue", Severity.CHECK),
+  /** Arguments: needed, to plan with, short. */
+  SHORT_OF("stock.short", Severity.CHECK),
+
+  BATTERY_QUARANTINE("battery.quarantine", Severity.DANGER),
+  BATTERY_LENT("battery.lent", Severity.HOLD),
+  BATTERY_RESERVE("battery.reserve", Severity.HOLD),
+  BATTERY_ROW("battery.row", Severity.STOP),
+
+  /** Arguments: mount of the battery, mount of the position. */
+  MOUNT("position.mount", Severity.STOP),
+  /** Arguments: voltages of the battery, voltage asked of each. */
+  NO_OUTPUT("position.output", Severity.STOP),
+  CONNECTION_BLANK("position.connection", Severity.STOP),
+  /** Arguments: connection. */
+  CONNECTION_ALONE("position.alone", Severity.STOP),
+  NO_LOAD("position.noLoad", Severity.CHECK),
+  /** Arguments: device. */
+  DEVICE_STOPS("position.device", Severity.STOP),
+  /** Arguments: V, limit V. */
+  TOUCH("position.touch", Severity.DANGER),
+  /** Arguments: A, limit A. */
+  AMPS("position.amps", Severity.DANGER),
+  /** Arguments: A, limit A. */
+  HOT_SWAP_AMPS("position.hotSwapAmps", Severity.DANGER),
+  CABLE_SIZE("position.cableSize", Severity.STOP),
+  /** Arguments: what is typed. */
+  CABLE_UNKNOWN("position.cableUnknown", Severity.STOP),
+  /** Arguments: A, rating A. */
+  CABLE_AMPS("position.cableAmps", Severity.DANGER),
+  /** Arguments: W. */
+  CABLE_CARRY("position.cableCarry", Severity.STOP),
+  /** Arguments: chemistry, °C. */
+  TEMPERATURE("position.temperature", Severity.STOP),
+  /** Arguments: W, °C. */
+  NO_START("position.noStart", Severity.STOP),
+  /** Arguments: min. */
+  TOO_SHORT("position.short", Severity.STOP),
+  /** Arguments: share typed, share used. */
+  CHANGE_EARLIER("position.changeEarlier", Severity.CHECK),
+  DAYS_CROSSED("position.days", Severity.STOP),
+  /** Arguments: type. */
+  NO_STOCK("position.noStock", Severity.STOP),
+  /** Arguments: pieces, h, time at which it begins. */
+  RUNS_DRY("position.dark", Severity.STOP),
+
+  /** Arguments: position. */
+  POSITION_UNKNOWN("device.position", Severity.STOP),
+  VOLTS_BLANK("device.volts", Severity.STOP),
+  /** Arguments: V, max. V. */
+  OVER_VOLTS("device.over", Severity.DANGER),
+  /** Arguments: V, min. V. */
+  UNDER_VOLTS("device.under", Severity.STOP),
+  VOLTS_CROSSED("device.crossed", Severity.STOP),
+  /** Arguments: call, wrap. */
+  OUTSIDE_DAY("device.times", Severity.CHECK),
+
+  /** Arguments: supply. */
+  SUPPLY_UNKNOWN("charger.supply", Severity.STOP),
+  /** Arguments: supply. */
+  SUPPLY_UNCLEAR("charger.supplyUnclear", Severity.STOP),
+  TAKES_NOTHING("charger.nothing", Severity.CHECK),
+  /** Arguments: type, A, max. A. */
+  TOO_FAST("charger.fast", Severity.DANGER),
+  /** Arguments: type, chemistry. */
+  NOT_CHARGED("charger.chemistry", Severity.STOP),
+  /** Arguments: °C. */
+  CHARGES_COLD("charger.cold", Severity.DANGER),
+  /** Arguments: °C. */
+  AIR_BLANK("charger.air", Severity.CHECK),
+  /** Arguments: °C. */
+  WARM_UP_BLANK("charger.warmUpBlank", Severity.DANGER),
+  /** Arguments: h, least h. */
+  WARM_UP_IMPOSSIBLE("charger.warmUpImpossible", Severity.DANGER),
+  /** Arguments: h. */
+  WARM_UP_SHORT("charger.warmUpShort", Severity.CHECK),
+  /** Arguments: type, W, W of the supply. */
+  NO_WATTS("charger.watts", Severity.STOP),
+  HOURS_HALF("charger.hours", Severity.STOP),
+  /** Arguments: at a time, channels. */
+  CHANNELS("charger.atOnce", Severity.CHECK),
+
+  /** Arguments: number. */
+  FOUND_UNKNOWN("found.number", Severity.STOP),
+  /** Arguments: number. */
+  FOUND_TWICE("found.twice", Severity.STOP),
+  /** Arguments: position. */
+  FOUND_POSITION("found.position", Severity.STOP),
+  /** Arguments: type of the battery, type of the position. */
+  FOUND_TYPE("found.type", Severity.STOP),
+  FOUND_NO_NOW("found.noNow", Severity.STOP);
+
+  private final String key;
+  private final Severity severity;
+
+  BatteryDayFinding(String key, Severity severity) {
+    this.key = "batteries." + key;
+    this.severity = severity;
+  }
+
+  @Override
+  public String key() {
+    return key;
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+}

@@ -1,0 +1,584 @@
+package org.setpower.plan.batteryday;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import org.setpower.pack.Chemistry;
+import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.common.Input;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Table;
+
+/**
+ * The tables to fill of the battery plan.
+ *
+ * @param project one row
+ * @param days rows by date and place
+ * @param types rows by type of battery
+ * @param stock rows of numbered batteries
+ * @param positions what batteries are on
+ * @param devices what draws power at a position
+ * @param supplies what chargers hang on
+ * @param chargers one row each
+ * @param atCall batteries that are not full, or not there, at call
+ * @param atNow batteries that are not as planned at the hour of planning again
+ */
+public record BatteryDayInputs(
+    InputRows<Project> project,
+    InputRows<Day> days,
+    InputRows<BatteryType> types,
+    InputRows<Stock> stock,
+    InputRows<Position> positions,
+    InputRows<PowerDraw> devices,
+    InputRows<Supply> supplies,
+    InputRows<Charger> chargers,
+    InputRows<AtCall> atCall,
+    InputRows<AtNow> atNow) {
+  static final InputTable<Project> PROJECT = InputTable.of(Project.class);
+  static final InputTable<Day> DAYS = InputTable.of(Day.class);
+  static final InputTable<BatteryType> TYPES = InputTable.of(BatteryType.class);
+  static final InputTable<Stock> STOCK = InputTable.of(Stock.class);
+  static final InputTable<Position> POSITIONS = InputTable.of(Position.class);
+  static final InputTable<PowerDraw> DEVICES = InputTable.of(PowerDraw.class);
+  static final InputTable<Supply> SUPPLIES = InputTable.of(Supply.class);
+  static final InputTable<Charger> CHARGERS = InputTable.of(Charger.class);
+  static final InputTable<AtCall> AT_CALL = InputTable.of(AtCall.class);
+  static final InputTable<AtNow> AT_NOW = InputTable.of(AtNow.class);
+
+  /** All tables, in the order of the function's arguments. */
+  List<InputRows<?>> all() {
+    return List.of(
+        project, days, types, stock, positions, devices, supplies, chargers, atCall, atNow);
+  }
+
+  /** What holds for the whole plan. */
+  @Table(key = "project", heading = "Project", rows = 1, upright = true)
+  public record Project(
+      @Input(
+              key = "units",
+              heading = "Units",
+              blank = "Blank: metric (°C, m).",
+              help = "Of every temperature and length typed in this plan.")
+          UnitSystem units,
+      @Input(
+              key = "day",
+              heading = "Day shown",
+              blank = "Blank: the coldest date of Days.",
+              help = "A date of Days.")
+          LocalDate day,
+      @Input(
+              key = "now",
+              heading = "Now",
+              blank = "Blank: the whole day is planned.",
+              help = "At lunch: from this time on the day is planned again.")
+          LocalTime now,
+      @Input(
+              key = "near",
+              heading = "Change in a break if due after it within",
+              unit = "min",
+              min = 0,
+              max = 240,
+              blank = "Blank: 30 min.",
+              help = "So that nobody waits for a change soon after a break.")
+          Double near,
+      @Input(
+              key = "touchLimit",
+              heading = "Touch limit",
+              unit = "V",
+              min = 1,
+              max = 120,
+              blank = "Blank: 60 V DC.",
+              help = "Live parts above it have to be guarded.")
+          Double touchLimit,
+      @Input(
+              key = "dayBegins",
+              heading = "A day begins at",
+              blank = "Blank: 04:00.",
+              help = "Earlier times belong to the night before: 03:00 ends a night.")
+          LocalTime dayBegins) {}
+
+  /** A stay at one place on one date; two rows for one date are a move. */
+  @Table(key = "days", heading = "Days", rows = 40)
+  public record Day(
+      @Input(key = "date", heading = "Date", help = "Two rows for one date are a move.")
+          LocalDate date,
+      @Input(key = "call", heading = "Call", help = "When batteries are handed out.")
+          LocalTime call,
+      @Input(key = "wrap", heading = "Wrap", help = "When work ends here.") LocalTime wrap,
+      @Input(key = "location", heading = "Location", blank = "Blank: no name.") String location,
+      @Input(
+              key = "min",
+              heading = "Min. temperature",
+              min = -60,
+              max = 140,
+              blank = "Blank: −20 °C (−4 °F) is assumed; check.",
+              help = "Outdoors, or where the batteries work.")
+          Double min,
+      @Input(
+              key = "max",
+              heading = "Max. temperature",
+              min = -60,
+              max = 140,
+              blank = "Blank: the min. temperature holds all day; check.")
+          Double max,
+      @Input(
+              key = "minFrom",
+              heading = "Min. from",
+              blank = "Blank: the min. temperature holds all day.")
+          LocalTime minFrom,
+      @Input(key = "minTo", heading = "Min. to", blank = "Blank: as Min. from.") LocalTime minTo,
+      @Input(
+              key = "maxFrom",
+              heading = "Max. from",
+              blank = "Blank: the min. temperature holds all day.")
+          LocalTime maxFrom,
+      @Input(key = "maxTo", heading = "Max. to", blank = "Blank: as Max. from.") LocalTime maxTo,
+      @Input(
+              key = "shelf",
+              heading = "Shelf",
+              min = -60,
+              max = 140,
+              blank = "Blank: as cold as outdoors.",
+              help = "Temperature of a warm pouch or room for batteries on the shelf.")
+          Double shelf,
+      @Input(key = "breakFrom", heading = "Break from", blank = "Blank: no break.")
+          LocalTime breakFrom,
+      @Input(key = "breakTo", heading = "Break to", blank = "Blank: no break.") LocalTime breakTo,
+      @Input(
+              key = "atCall",
+              heading = "Charge at call",
+              blank = "Blank: as left.",
+              help = "as left: as the plan of the date before leaves them; full on the first date.")
+          ChargeAtCall atCall) {}
+
+  /** A type of battery. */
+  @Table(key = "types", heading = "Battery types", rows = 40)
+  public record BatteryType(
+      @Input(key = "type", heading = "Type", help = "One row for each type of battery.")
+          String type,
+      @Input(key = "chemistry", heading = "Chemistry", help = "What its cells are made of.")
+          Chemistry chemistry,
+      @Input(
+              key = "cells",
+              heading = "Cells in series",
+              min = 1,
+              max = 200,
+              help = "At its highest voltage.")
+          Double cells,
+      @Input(
+              key = "ampHours",
+              heading = "Capacity",
+              unit = "Ah",
+              min = 0.1,
+              max = 1000,
+              help = "On the label, at its highest voltage.")
+          Double ampHours,
+      @Input(
+              key = "wattHours",
+              heading = "Energy",
+              unit = "Wh",
+              min = 1,
+              max = 20_000,
+              help = "On the label.")
+          Double wattHours,
+      @Input(
+              key = "outputs",
+              heading = "Nominal voltages",
+              unit = "V",
+              help = "12, 24 or 48; several with a slash: 12/24.")
+          String outputs,
+      @Input(
+              key = "maxAmps",
+              heading = "Max. current",
+              unit = "A",
+              min = 0.1,
+              max = 1000,
+              help = "What one battery may supply.")
+          Double maxAmps,
+      @Input(
+              key = "mount",
+              heading = "Mount",
+              blank = "Blank: fits every plate and charger without a mount of its own.",
+              help = "The plate or plug that it needs, in the words of your stock.")
+          String mount,
+      @Input(
+              key = "resistance",
+              heading = "Resistance",
+              unit = "mΩ",
+              min = 0.1,
+              max = 10_000,
+              blank = "Blank: a usual value by cells and capacity.",
+              help = "At its highest voltage, at room temperature.")
+          Double resistance,
+      @Input(
+              key = "health",
+              heading = "Health",
+              min = 0.3,
+              max = 1,
+              blank = "Blank: 80 % is assumed; check.",
+              help = "Share of the rated capacity that a full battery still gives.")
+          Double health) {}
+
+  /** Numbered batteries of one type. */
+  @Table(key = "stock", heading = "Battery stock", rows = 40)
+  public record Stock(
+      @Input(key = "type", heading = "Type", help = "A type of Battery types.") String type,
+      @Input(
+              key = "owned",
+              heading = "Owned",
+              unit = "pcs",
+              min = 0,
+              max = 200,
+              blank = "Blank: none.")
+          Double owned,
+      @Input(
+              key = "hired",
+              heading = "Hired",
+              unit = "pcs",
+              min = 0,
+              max = 200,
+              blank = "Blank: none.")
+          Double hired,
+      @Input(
+              key = "reserve",
+              heading = "Reserve",
+              unit = "pcs",
+              min = 0,
+              max = 200,
+              blank = "Blank: none.",
+              help = "Not planned with: the highest numbers that are there.")
+          Double reserve,
+      @Input(
+              key = "lent",
+              heading = "Lent",
+              blank = "Blank: none.",
+              help = "Numbers of the batteries that another department has: B3, B5-B7.")
+          String lent,
+      @Input(key = "lentTo", heading = "Lent to", blank = "Blank: not known.") String lentTo,
+      @Input(key = "lentFrom", heading = "Lent from", blank = "Blank: already lent.")
+          LocalDate lentFrom,
+      @Input(
+              key = "backOn",
+              heading = "Back on",
+              blank = "Blank: not agreed.",
+              help = "The last day on which they are lent.")
+          LocalDate backOn,
+      @Input(
+              key = "out",
+              heading = "Out of service",
+              blank = "Blank: none.",
+              help = "Numbers of batteries in quarantine: dropped, wet, swollen, without output.")
+          String out,
+      @Input(
+              key = "first",
+              heading = "First number",
+              min = 1,
+              max = 9999,
+              blank = "Blank: goes on from the row above.",
+              help = "12 for batteries marked B12, B13 …")
+          Double first) {}
+
+  /** What batteries are on. */
+  @Table(key = "positions", heading = "Positions", rows = 40)
+  public record Position(
+      @Input(key = "position", heading = "Position", help = "Each only once.") String position,
+      @Input(
+              key = "volts",
+              heading = "Nominal voltage",
+              unit = "V",
+              min = 1,
+              max = 96,
+              help = "12, 24 or 48: what plate or cable ask for.")
+          Double volts,
+      @Input(key = "type", heading = "Battery type", help = "A type of Battery types.") String type,
+      @Input(
+              key = "priority",
+              heading = "Priority",
+              min = 1,
+              max = 99,
+              blank = "Blank: 50.",
+              help = "1 is the most important. What is short goes dark from the highest figure on.")
+          Double priority,
+      @Input(
+              key = "quantity",
+              heading = "Quantity",
+              unit = "pcs",
+              min = 1,
+              max = 40,
+              blank = "Blank: 1.",
+              help = "Pieces alike, each with its own batteries.")
+          Double quantity,
+      @Input(
+              key = "department",
+              heading = "Department",
+              blank = "Blank: no name.",
+              help = "Who changes the batteries.")
+          String department,
+      @Input(
+              key = "mount",
+              heading = "Mount",
+              blank = "Blank: takes every battery.",
+              help = "In the words of Battery types.")
+          String mount,
+      @Input(
+              key = "connection",
+              heading = "Connection",
+              blank = "Blank: one.",
+              help =
+                  "hot-swap: a plate that supplies from one battery while another is changed."
+                      + " parallel, series: same type and charge only.")
+          BatteryConnection connection,
+      @Input(
+              key = "atOnce",
+              heading = "Batteries at once",
+              unit = "pcs",
+              min = 1,
+              max = 8,
+              blank = "Blank: 1; with a connection 2.")
+          Double atOnce,
+      @Input(
+              key = "changeAt",
+              heading = "Change at",
+              min = 0,
+              max = 0.9,
+              blank = "Blank: when the device would stop.",
+              help = "State of charge at which the battery is changed.")
+          Double changeAt,
+      @Input(
+              key = "staysOn",
+              heading = "Stays on in breaks",
+              blank = "Blank: no, it is switched off.")
+          Boolean staysOn,
+      @Input(
+              key = "cable",
+              heading = "DC cable",
+              min = 0,
+              max = 300,
+              blank = "Blank: the battery sits on the device.",
+              help = "From battery to device, one way.")
+          Double cable,
+      @Input(
+              key = "cableSize",
+              heading = "Cable size",
+              blank = "Blank: no cable; with a length a stop.",
+              help = "As printed on it: 1.5 mm², 12 AWG.")
+          String cableSize,
+      @Input(
+              key = "touchSafe",
+              heading = "Touch-safe",
+              blank = "Blank: no.",
+              help = "yes: above the touch limit no live part can be touched.")
+          Boolean touchSafe,
+      @Input(key = "fromDay", heading = "From day", blank = "Blank: from the first day.")
+          LocalDate fromDay,
+      @Input(key = "toDay", heading = "To day", blank = "Blank: to the last day.")
+          LocalDate toDay) {}
+
+  /** What draws power at a position. */
+  @Table(key = "devices", heading = "Devices", rows = 80)
+  public record PowerDraw(
+      @Input(key = "device", heading = "Device", help = "Its name.") String device,
+      @Input(key = "position", heading = "Position", help = "A row of Positions.") String position,
+      @Input(
+              key = "watts",
+              heading = "Power",
+              unit = "W",
+              min = 0.1,
+              max = 20_000,
+              help = "Of one piece, as it works. Measure, or read the label.")
+          Double watts,
+      @Input(
+              key = "minVolts",
+              heading = "Min. voltage",
+              unit = "V",
+              min = 0,
+              max = 200,
+              blank = "Blank: only through a converter; else a stop.",
+              help = "Below it the device switches off.")
+          Double minVolts,
+      @Input(
+              key = "maxVolts",
+              heading = "Max. voltage",
+              unit = "V",
+              min = 0,
+              max = 200,
+              blank = "Blank: only through a converter; else a stop.",
+              help = "A full battery must not exceed it.")
+          Double maxVolts,
+      @Input(
+              key = "quantity",
+              heading = "Quantity",
+              unit = "pcs",
+              min = 1,
+              max = 40,
+              blank = "Blank: 1.",
+              help = "At each piece of the position.")
+          Double quantity,
+      @Input(
+              key = "converter",
+              heading = "Converter efficiency",
+              min = 0.3,
+              max = 1,
+              blank = "Blank: no converter.",
+              help = "Of what sits between battery and device, from its label.")
+          Double converter,
+      @Input(key = "from", heading = "On from", blank = "Blank: from call.") LocalTime from,
+      @Input(key = "to", heading = "On to", blank = "Blank: to wrap.") LocalTime to) {}
+
+  /** What chargers hang on. */
+  @Table(key = "supplies", heading = "Supplies", rows = 20)
+  public record Supply(
+      @Input(key = "supply", heading = "Supply", help = "Its name: socket, inverter, generator.")
+          String supply,
+      @Input(
+              key = "watts",
+              heading = "Power",
+              unit = "W",
+              min = 1,
+              max = 1e6,
+              help = "What it gives the chargers at most.")
+          Double watts,
+      @Input(
+              key = "wattHours",
+              heading = "Energy",
+              unit = "Wh",
+              min = 1,
+              max = 1e6,
+              blank = "Blank: it does not run out.",
+              help = "Of a power station that is not charged during the day.")
+          Double wattHours) {}
+
+  /** A charger. */
+  @Table(key = "chargers", heading = "Chargers", rows = 20)
+  public record Charger(
+      @Input(key = "charger", heading = "Charger", help = "Each only once.") String charger,
+      @Input(key = "supply", heading = "Supply", help = "A row of Supplies.") String supply,
+      @Input(
+              key = "channels",
+              heading = "Channels",
+              min = 1,
+              max = 24,
+              help = "How many batteries it holds.")
+          Double channels,
+      @Input(
+              key = "amps",
+              heading = "Current of a channel",
+              unit = "A",
+              min = 0.05,
+              max = 100,
+              help = "With all channels in use that charge at a time.")
+          Double amps,
+      @Input(
+              key = "types",
+              heading = "Takes types",
+              blank = "Blank: every type of its mount.",
+              help = "Types of Battery types, with commas between them.")
+          String types,
+      @Input(
+              key = "mount",
+              heading = "Mount",
+              blank = "Blank: takes every mount.",
+              help = "In the words of Battery types; several with commas.")
+          String mount,
+      @Input(
+              key = "atOnce",
+              heading = "Channels at a time",
+              min = 1,
+              max = 24,
+              blank = "Blank: all.",
+              help = "How many charge at a time; the others wait.")
+          Double atOnce,
+      @Input(
+              key = "efficiency",
+              heading = "Efficiency",
+              min = 0.3,
+              max = 1,
+              blank = "Blank: 80 %.",
+              help = "What goes into the battery over what the supply gives.")
+          Double efficiency,
+      @Input(
+              key = "usable",
+              heading = "Usable from",
+              min = 0.5,
+              max = 1,
+              blank = "Blank: 100 %.",
+              help = "State of charge from which a battery may be taken off it.")
+          Double usable,
+      @Input(
+              key = "powerFrom",
+              heading = "Power from",
+              blank = "Blank: all day.",
+              help = "When its supply is there, every day.")
+          LocalTime powerFrom,
+      @Input(key = "powerTo", heading = "Power to", blank = "Blank: all day.") LocalTime powerTo,
+      @Input(
+              key = "offFrom",
+              heading = "Off from",
+              blank = "Blank: never off.",
+              help = "Off for sound, every day.")
+          LocalTime offFrom,
+      @Input(key = "offTo", heading = "Off to", blank = "Blank: never off.") LocalTime offTo,
+      @Input(
+              key = "roundTrip",
+              heading = "Round trip",
+              unit = "min",
+              min = 0,
+              max = 1440,
+              blank = "Blank: it stands on set.",
+              help = "From set to this charger and back.")
+          Double roundTrip,
+      @Input(
+              key = "air",
+              heading = "Air there",
+              min = -60,
+              max = 140,
+              blank = "Blank: as cold as outdoors; check.",
+              help = "Where it charges.")
+          Double air,
+      @Input(
+              key = "warmUp",
+              heading = "Warm-up",
+              unit = "h",
+              min = 0,
+              max = 24,
+              blank = "Blank: none; below 0 °C (32 °F) outdoors a stop.",
+              help =
+                  "Until the whole battery is above 0 °C (32 °F). Measure; large ones take over"
+                      + " an hour.")
+          Double warmUp) {}
+
+  /** A battery that is not full, or not there, at call. */
+  @Table(key = "atCall", heading = "Found at call", rows = 20)
+  public record AtCall(
+      @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
+      @Input(
+              key = "charge",
+              heading = "State of charge",
+              min = 0,
+              max = 1,
+              blank = "Blank: as planned.")
+          Double charge,
+      @Input(key = "absence", heading = "Not there", blank = "Blank: it is there.")
+          BatteryAbsence absence) {}
+
+  /** A battery that is not as planned at the hour of planning again. */
+  @Table(key = "atNow", heading = "Found now", rows = 20)
+  public record AtNow(
+      @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
+      @Input(
+              key = "charge",
+              heading = "State of charge",
+              min = 0,
+              max = 1,
+              blank = "Blank: as planned.")
+          Double charge,
+      @Input(
+              key = "position",
+              heading = "Is on",
+              blank = "Blank: where it is planned.",
+              help = "A row of Positions.")
+          String position,
+      @Input(key = "absence", heading = "Not there", blank = "Blank: it is there.")
+          BatteryAbsence absence) {}
+}

@@ -1,0 +1,93 @@
+package org.setpower.plan.batteryday;
+
+import java.util.List;
+import java.util.Map;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Issues;
+import org.setpower.plan.finding.Finding;
+
+/** The open issues of a plan: one a cause and table, stops first. */
+final class BatteryDayIssues {
+  private final BatteryDayPlan plan;
+  private final Issues issues = new Issues();
+
+  BatteryDayIssues(
+      BatteryDayPlan plan,
+      List<Finding> project,
+      Map<Integer, List<Finding>> positions,
+      Map<Integer, List<Finding>> stock) {
+    this.plan = plan;
+    BatteryDayInputs inputs = plan.inputs();
+    issues.add(BatteryDayInputs.PROJECT.heading(), "1", project);
+    for (InputRow<BatteryDayInputs.Day> row : inputs.days().filled().toList()) {
+      String date = row.value().date() == null ? null : row.value().date().toString();
+      add(BatteryDayInputs.DAYS, row, date, plan.calendar().findings(row.number()));
+    }
+    for (InputRow<BatteryDayInputs.BatteryType> row : inputs.types().filled().toList()) {
+      List<Finding> own = plan.types().row(row.number()).findings();
+      add(BatteryDayInputs.TYPES, row, row.value().type(), own);
+    }
+    for (InputRow<BatteryDayInputs.Stock> row : inputs.stock().filled().toList()) {
+      add(BatteryDayInputs.STOCK, row, row.value().type(), stock.get(row.number()));
+    }
+    for (InputRow<BatteryDayInputs.Position> row : inputs.positions().filled().toList()) {
+      add(BatteryDayInputs.POSITIONS, row, row.value().position(), positions.get(row.number()));
+    }
+    addEquipment(inputs);
+    addFound(inputs);
+  }
+
+  private void addEquipment(BatteryDayInputs inputs) {
+    DayBuild build = plan.build();
+    for (InputRow<BatteryDayInputs.PowerDraw> row : inputs.devices().filled().toList()) {
+      List<Finding> own = build.devices().row(row.number()).findings().stream().distinct().toList();
+      add(BatteryDayInputs.DEVICES, row, row.value().device(), own);
+    }
+    for (InputRow<BatteryDayInputs.Supply> row : inputs.supplies().filled().toList()) {
+      List<Finding> own = build.supplies().row(row.number()).findings();
+      add(BatteryDayInputs.SUPPLIES, row, row.value().supply(), own);
+    }
+    for (InputRow<BatteryDayInputs.Charger> row : inputs.chargers().filled().toList()) {
+      List<Finding> own = build.chargers().row(row.number()).findings();
+      add(BatteryDayInputs.CHARGERS, row, row.value().charger(), own);
+    }
+    // a battery that is lent, kept as reserve or in quarantine is ordinary business
+    build
+        .stock()
+        .gate()
+        .all()
+        .forEach(
+            b ->
+                issues.add(
+                    BatteryDayResults.BATTERIES.heading(),
+                    BatteryNumbers.shown(b.row()),
+                    b.findings().stream()
+                        .filter(f -> f.key() == BatteryDayFinding.BATTERY_ROW)
+                        .toList()));
+  }
+
+  private void addFound(BatteryDayInputs inputs) {
+    for (InputRow<BatteryDayInputs.AtCall> row : inputs.atCall().filled().toList()) {
+      List<Finding> own = plan.atCall().findings(row.number()).stream().distinct().toList();
+      add(BatteryDayInputs.AT_CALL, row, row.value().number(), own);
+    }
+    for (InputRow<BatteryDayInputs.AtNow> row : inputs.atNow().filled().toList()) {
+      List<Finding> own = plan.atNow().findings(row.number()).stream().distinct().toList();
+      add(BatteryDayInputs.AT_NOW, row, row.value().number(), own);
+    }
+  }
+
+  private void add(InputTable<?> table, InputRow<?> row, String name, List<Finding> findings) {
+    issues.add(table.heading(), name == null ? "#" + row.number() : name, findings);
+  }
+
+  List<BatteryDayResults.IssueRow> rows() {
+    return issues.worstFirst().stream()
+        .map(
+            i ->
+                new BatteryDayResults.IssueRow(
+                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
+        .toList();
+  }
+}

@@ -1,0 +1,925 @@
+package org.setpower.plan.batteryday;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import org.setpower.plan.common.Result;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.common.Table;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
+
+/** The tables of results of the battery plan; a result column is a component. */
+public final class BatteryDayResults {
+  static final ResultTable<ProjectResult> PROJECT = ResultTable.of(ProjectResult.class);
+  static final ResultTable<DayResult> DAYS = ResultTable.of(DayResult.class);
+  static final ResultTable<TypeResult> TYPES = ResultTable.of(TypeResult.class);
+  static final ResultTable<StockResult> STOCK = ResultTable.of(StockResult.class);
+  static final ResultTable<BatteryResult> BATTERIES = ResultTable.of(BatteryResult.class);
+  static final ResultTable<PositionResult> POSITIONS = ResultTable.of(PositionResult.class);
+  static final ResultTable<DeviceResult> DEVICES = ResultTable.of(DeviceResult.class);
+  static final ResultTable<SupplyResult> SUPPLIES = ResultTable.of(SupplyResult.class);
+  static final ResultTable<ChargerResult> CHARGERS = ResultTable.of(ChargerResult.class);
+  static final ResultTable<AtCallResult> AT_CALL = ResultTable.of(AtCallResult.class);
+  static final ResultTable<AtNowResult> AT_NOW = ResultTable.of(AtNowResult.class);
+  static final ResultTable<RunResult> RUN = ResultTable.of(RunResult.class);
+  static final ResultTable<ScheduleRow> SCHEDULE = ResultTable.of(ScheduleRow.class);
+  static final ResultTable<CardRow> CARD = ResultTable.of(CardRow.class);
+  static final ResultTable<TonightRow> TONIGHT = ResultTable.of(TonightRow.class);
+  static final ResultTable<LentRow> LENT_OUT = ResultTable.of(LentRow.class);
+  static final ResultTable<TimelineRow> TIMELINE = ResultTable.of(TimelineRow.class);
+  static final ResultTable<SummaryResult> SUMMARY = ResultTable.of(SummaryResult.class);
+  static final ResultTable<IssueRow> ISSUES = ResultTable.of(IssueRow.class);
+
+  private BatteryDayResults() {}
+
+  /** Beside the settings. */
+  @Table(key = "project", heading = "Project", rows = 1)
+  public record ProjectResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "project.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "atNow.*"
+              },
+              rule = "What is wrong with the settings, and with the day shown as a whole.")
+          List<Finding> reasons) {}
+
+  /** Beside a day. */
+  @Table(key = "days", heading = "Days", rows = 40)
+  public record DayResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "days.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "days.*"},
+              rule = "What is wrong with the row, and with the move between two rows of one date.")
+          List<Finding> reasons,
+      @Result(
+              key = "shown",
+              heading = "Shown",
+              from = {"project.*", "days.*"},
+              rule = "Yes for the date that is planned.")
+          Boolean shown) {}
+
+  /** Beside a type. */
+  @Table(key = "types", heading = "Battery types", rows = 40)
+  public record TypeResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "types.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = "types.*",
+              rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** Beside a row of batteries. */
+  @Table(key = "stock", heading = "Battery stock", rows = 40)
+  public record StockResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "stock.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "run.entries"
+              },
+              rule = "What is wrong with the row, and how many are short of the type.")
+          List<Finding> reasons,
+      @Result(
+              key = "fromNumber",
+              heading = "From number",
+              from = "stock.*",
+              rule = "The first number, or the one after the row above.")
+          String fromNumber,
+      @Result(
+              key = "toNumber",
+              heading = "To number",
+              from = "stock.*",
+              rule = "One number for each battery owned or hired.")
+          String toNumber,
+      @Result(
+              key = "planned",
+              heading = "To plan with",
+              unit = "pcs",
+              from = "batteries.use",
+              rule = "Batteries of the row that are there and no reserve.")
+          Integer planned,
+      @Result(
+              key = "fewest",
+              heading = "Fewest",
+              unit = "pcs",
+              from = "run.entries",
+              rule =
+                  "With these numbers of every type, all full at call, nothing goes dark;"
+                      + " no smaller sum of them has a schedule that the plan knows.")
+          Integer fewest,
+      @Result(
+              key = "fewestAlone",
+              heading = "Fewest, enough of the others",
+              unit = "pcs",
+              from = "run.entries",
+              rule =
+                  "No smaller number of this type has a schedule that the plan knows,"
+                      + " whatever there is of the others.")
+          Integer fewestAlone,
+      @Result(
+              key = "uncharged",
+              heading = "Fewest, nothing charged",
+              unit = "pcs",
+              from = "run.entries",
+              rule = "The same without a charger.")
+          Integer uncharged,
+      @Result(
+              key = "shortOf",
+              heading = "Short",
+              unit = "pcs",
+              from = {"stock.fewest", "batteries.use", "stock.type"},
+              rule = "Fewest less what is to plan with, over all rows of the type.")
+          Integer shortOf) {}
+
+  /** A numbered battery. */
+  @Table(key = "batteries", heading = "Batteries", rows = 400)
+  public record BatteryResult(
+      @Result(
+              key = "number",
+              heading = "Battery",
+              from = "stock.*",
+              rule = "Numbers run through the rows of Battery stock.")
+          String number,
+      @Result(
+              key = "type",
+              heading = "Type",
+              from = {"stock.*", "types.*"},
+              rule = "From Battery stock.")
+          String type,
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "batteries.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "days.*", "types.*", "stock.*", "atCall.*"},
+              rule = "Why the plan does not use it.")
+          List<Finding> reasons,
+      @Result(
+              key = "use",
+              heading = "Use",
+              from = "batteries.reasons",
+              rule = "In the plan, or why not.")
+          BatteryUse use,
+      @Result(
+              key = "atCall",
+              heading = "Charge at call",
+              from = "run.entries",
+              rule = "Full, as the day before leaves it, or as found.")
+          Double atCall,
+      @Result(
+              key = "atEnd",
+              heading = "Charge at wrap",
+              from = "run.entries",
+              rule = "When the last position ends.")
+          Double atEnd,
+      @Result(
+              key = "next",
+              heading = "Charge at the next call",
+              from = "run.entries",
+              rule = "After charging tonight.")
+          Double next) {}
+
+  /** Beside a position. */
+  @Table(key = "positions", heading = "Positions", rows = 40)
+  public record PositionResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "positions.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "run.entries"
+              },
+              rule = "What is wrong with the row, and what goes dark.")
+          List<Finding> reasons,
+      @Result(
+              key = "watts",
+              heading = "Peak power",
+              unit = "W",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "Sum of the devices that are on together, over their converters.")
+          Double watts,
+      @Result(
+              key = "arrives",
+              heading = "Voltage at the device",
+              unit = "V",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "Nominal voltage less voltage drop: CABLE.LOADVOLTS.")
+          Double arrives,
+      @Result(
+              key = "amps",
+              heading = "Current at cut-off",
+              unit = "A",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "Peak power over the lowest voltage at which it works.")
+          Double amps,
+      @Result(
+              key = "maxAmps",
+              heading = "Max. current",
+              unit = "A",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule =
+                  "What the batteries may supply: one of them with hot-swap and series,"
+                      + " all in parallel.")
+          Double maxAmps,
+      @Result(
+              key = "runtime",
+              heading = "Runtime",
+              unit = "h",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule =
+                  "Of one full battery or set at peak power and min. temperature, to"
+                      + " Change at: the shorter by voltage and by energy.")
+          Double runtime,
+      @Result(
+              key = "changeBelow",
+              heading = "Changed at",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule =
+                  "The higher of Change at and the charge below which it does not start at"
+                      + " min. temperature.")
+          Double changeBelow,
+      @Result(
+              key = "onHours",
+              heading = "On",
+              unit = "h",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "Hours of the day shown, of one piece.")
+          Double onHours,
+      @Result(
+              key = "changes",
+              heading = "Changes",
+              from = {"schedule.what", "schedule.position"},
+              rule = "Entries of the schedule that are a change, of all pieces.")
+          Integer changes,
+      @Result(
+              key = "dark",
+              heading = "Dark",
+              unit = "h",
+              from = "run.entries",
+              rule = "Hours of all pieces without a battery.")
+          Double dark) {}
+
+  /** Beside a device. */
+  @Table(key = "devices", heading = "Devices", rows = 80)
+  public record DeviceResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "devices.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "What is wrong with the row.")
+          List<Finding> reasons,
+      @Result(
+              key = "drawn",
+              heading = "From the battery",
+              unit = "W",
+              from = "devices.*",
+              rule = "Power times quantity, over the efficiency of the converter.")
+          Double drawn) {}
+
+  /** Beside a supply. */
+  @Table(key = "supplies", heading = "Supplies", rows = 20)
+  public record SupplyResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "supplies.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = "supplies.*",
+              rule = "What is wrong with the row.")
+          List<Finding> reasons,
+      @Result(
+              key = "peak",
+              heading = "Peak power",
+              unit = "W",
+              from = "run.entries",
+              rule = "Of all chargers on it, until the next call.")
+          Double peak) {}
+
+  /** Beside a charger. */
+  @Table(key = "chargers", heading = "Chargers", rows = 20)
+  public record ChargerResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "chargers.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "What is wrong with the row.")
+          List<Finding> reasons,
+      @Result(
+              key = "hours",
+              heading = "Hours of a charge",
+              unit = "h",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "CHARGE.HOURS of the type that takes longest, from empty to full.")
+          Double hours,
+      @Result(
+              key = "charges",
+              heading = "Batteries",
+              from = "run.entries",
+              rule = "Charges in the schedule and tonight.")
+          Integer charges) {}
+
+  /** Beside a battery found at call. */
+  @Table(key = "atCall", heading = "Found at call", rows = 20)
+  public record AtCallResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "atCall.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "days.*", "types.*", "stock.*", "atCall.*"},
+              rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** Beside a battery found at the hour of planning again. */
+  @Table(key = "atNow", heading = "Found now", rows = 20)
+  public record AtNowResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "atNow.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "atNow.*"
+              },
+              rule = "What is wrong with the row.")
+          List<Finding> reasons) {}
+
+  /** The day shown. */
+  @Table(key = "run", heading = "Day", rows = 1)
+  public record RunResult(
+      @Result(
+              key = "date",
+              heading = "Date",
+              from = {"project.*", "days.*"},
+              rule = "The day shown, or the coldest.")
+          LocalDate date,
+      @Result(
+              key = "location",
+              heading = "Location",
+              from = {"project.*", "days.*"},
+              rule = "Of the date, in the order of the day.")
+          String location,
+      @Result(
+              key = "call",
+              heading = "Call",
+              from = {"project.*", "days.*"},
+              rule = "The first of the date.")
+          LocalTime call,
+      @Result(
+              key = "wrap",
+              heading = "Wrap",
+              from = {"project.*", "days.*"},
+              rule = "The last of the date.")
+          LocalTime wrap,
+      @Result(
+              key = "coldest",
+              heading = "Min. temperature",
+              unit = "°C",
+              from = {"project.*", "days.*"},
+              rule = "Of the date.")
+          Double coldest,
+      @Result(
+              key = "warmest",
+              heading = "Max. temperature",
+              unit = "°C",
+              from = {"project.*", "days.*"},
+              rule = "Of the date.")
+          Double warmest,
+      @Result(
+              key = "entries",
+              heading = "Entries of the schedule",
+              unit = "rows",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "atNow.*"
+              },
+              rule = "The day run battery by battery, by the rules of the user guide.")
+          Integer entries) {}
+
+  /** What happens at a position, in order of time. */
+  @Table(key = "schedule", heading = "Change schedule", rows = 600)
+  public record ScheduleRow(
+      @Result(key = "at", heading = "Time", from = "run.entries", rule = "By this time.")
+          LocalTime at,
+      @Result(
+              key = "hour",
+              heading = "Hour",
+              unit = "h",
+              from = "run.entries",
+              rule = "After the midnight that begins the date, for the chart.")
+          Double hour,
+      @Result(
+              key = "position",
+              heading = "Position",
+              from = "run.entries",
+              rule = "From Positions.")
+          String position,
+      @Result(key = "piece", heading = "Piece", from = "run.entries", rule = "Of several alike.")
+          Integer piece,
+      @Result(
+              key = "what",
+              heading = "What",
+              from = "run.entries",
+              rule = "Start, change, runs dry, on again, end.")
+          ScheduleEntry what,
+      @Result(
+              key = "on",
+              heading = "Goes on",
+              from = "run.entries",
+              rule = "The least charged battery that reaches the next break, else the fullest.")
+          String on,
+      @Result(
+              key = "off",
+              heading = "Comes off",
+              from = "run.entries",
+              rule = "The battery that was on.")
+          String off,
+      @Result(
+              key = "to",
+              heading = "To charger",
+              from = "run.entries",
+              rule = "The charger that has it back first; shelf if none does.")
+          String to) {}
+
+  /** A paper: the changes, in order of time. */
+  @Table(key = "card", heading = "Change card", rows = 600)
+  public record CardRow(
+      @Result(
+              key = "by",
+              heading = "By",
+              from = {"schedule.at", "schedule.what"},
+              rule = "From Change schedule.")
+          LocalTime by,
+      @Result(
+              key = "department",
+              heading = "Department",
+              from = {"schedule.position", "schedule.what", "positions.department"},
+              rule = "From Positions.")
+          String department,
+      @Result(
+              key = "position",
+              heading = "Position",
+              from = {"schedule.position", "schedule.what"},
+              rule = "From Change schedule.")
+          String position,
+      @Result(
+              key = "piece",
+              heading = "Piece",
+              from = {"schedule.piece", "schedule.what"},
+              rule = "From Change schedule.")
+          Integer piece,
+      @Result(
+              key = "on",
+              heading = "Goes on",
+              from = {"schedule.on", "schedule.what"},
+              rule = "From Change schedule.")
+          String on,
+      @Result(
+              key = "off",
+              heading = "Comes off",
+              from = {"schedule.off", "schedule.what"},
+              rule = "From Change schedule.")
+          String off,
+      @Result(
+              key = "to",
+              heading = "To charger",
+              from = {"schedule.to", "schedule.what"},
+              rule = "From Change schedule.")
+          String to) {}
+
+  /** A paper: what charges after wrap. */
+  @Table(key = "tonight", heading = "Charging tonight", rows = 400)
+  public record TonightRow(
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = "run.entries",
+              rule = "In the plan and not full at wrap.")
+          String battery,
+      @Result(key = "type", heading = "Type", from = "run.entries", rule = "From Battery stock.")
+          String type,
+      @Result(
+              key = "charger",
+              heading = "Charger",
+              from = "run.entries",
+              rule = "From Chargers; blank if none takes it.")
+          String charger,
+      @Result(
+              key = "channel",
+              heading = "Channel",
+              from = "run.entries",
+              rule = "Of those that charge at a time.")
+          Integer channel,
+      @Result(
+              key = "from",
+              heading = "From",
+              from = "run.entries",
+              rule = "When the channel is free, the battery there and warmed up, and power on.")
+          LocalTime from,
+      @Result(
+              key = "until",
+              heading = "Full at",
+              from = "run.entries",
+              rule = "CHARGE.HOURS later, without the hours without power.")
+          LocalTime until,
+      @Result(
+              key = "ready",
+              heading = "Ready by next call",
+              from = "run.entries",
+              rule = "Back on set before the next call of Days; blank if Days has none.")
+          Boolean ready) {}
+
+  /** A paper: who has which batteries. */
+  @Table(key = "lentOut", heading = "Lent out", rows = 100)
+  public record LentRow(
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = {"stock.*", "atCall.*", "project.*", "days.*", "types.*"},
+              rule = "Lent on the day shown.")
+          String battery,
+      @Result(
+              key = "type",
+              heading = "Type",
+              from = {"stock.*", "atCall.*", "project.*", "days.*", "types.*"},
+              rule = "From Battery stock.")
+          String type,
+      @Result(
+              key = "to",
+              heading = "Lent to",
+              from = {"stock.*", "atCall.*", "project.*", "days.*", "types.*"},
+              rule = "From Battery stock.")
+          String to,
+      @Result(
+              key = "backOn",
+              heading = "Back on",
+              from = {"stock.*", "atCall.*", "project.*", "days.*", "types.*"},
+              rule = "From Battery stock.")
+          LocalDate backOn) {}
+
+  /** A bar of the chart: a battery, or a set, on a position. */
+  @Table(key = "timeline", heading = "Timeline", rows = 600)
+  public record TimelineRow(
+      @Result(
+              key = "position",
+              heading = "Position",
+              from = "run.entries",
+              rule = "From Positions.")
+          String position,
+      @Result(key = "piece", heading = "Piece", from = "run.entries", rule = "Of several alike.")
+          Integer piece,
+      @Result(key = "type", heading = "Type", from = "run.entries", rule = "From Positions.")
+          String type,
+      @Result(
+              key = "batteries",
+              heading = "Batteries",
+              from = "run.entries",
+              rule = "That went on.")
+          String batteries,
+      @Result(
+              key = "from",
+              heading = "From",
+              unit = "h",
+              from = "run.entries",
+              rule = "Hours after the midnight that begins the date.")
+          Double from,
+      @Result(
+              key = "to",
+              heading = "To",
+              unit = "h",
+              from = "run.entries",
+              rule = "Until it comes off.")
+          Double to) {}
+
+  /** The head figures. */
+  @Table(key = "summary", heading = "Summary", rows = 1)
+  public record SummaryResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "issues.verdict",
+              rule = "The worst of the open issues.")
+          Verdict verdict,
+      @Result(
+              key = "changes",
+              heading = "Changes",
+              from = "schedule.what",
+              rule = "Entries of the schedule that are a change.")
+          Integer changes,
+      @Result(
+              key = "dark",
+              heading = "Dark",
+              unit = "h",
+              from = "positions.dark",
+              rule = "Sum over the positions.")
+          Double dark,
+      @Result(
+              key = "planned",
+              heading = "Batteries in the plan",
+              unit = "pcs",
+              from = "batteries.use",
+              rule = "Batteries that are there and no reserve.")
+          Integer planned,
+      @Result(
+              key = "withheld",
+              heading = "Batteries withheld",
+              unit = "pcs",
+              from = "batteries.use",
+              rule = "Lent, reserve, quarantine or not clear; see Batteries.")
+          Integer withheld,
+      @Result(
+              key = "shortOf",
+              heading = "Short",
+              unit = "pcs",
+              from = "stock.shortOf",
+              rule = "Sum over the types.")
+          Integer shortOf,
+      @Result(
+              key = "stopped",
+              heading = "Positions not planned",
+              unit = "rows",
+              from = "positions.verdict",
+              rule = "Positions with a stop; see Positions.")
+          Integer stopped,
+      @Result(
+              key = "notReady",
+              heading = "Not full at the next call",
+              unit = "pcs",
+              from = "tonight.ready",
+              rule = "Batteries of Charging tonight that are not ready.")
+          Integer notReady) {}
+
+  /** One open issue a cause, stops first. */
+  @Table(key = "issues", heading = "Open issues", rows = 80)
+  public record IssueRow(
+      @Result(key = "verdict", heading = "Status", from = "issues.reasons", rule = "Of the cause.")
+          Verdict verdict,
+      @Result(
+              key = "where",
+              heading = "Where",
+              from = {
+                "project.reasons",
+                "days.reasons",
+                "types.reasons",
+                "stock.reasons",
+                "batteries.reasons",
+                "positions.reasons",
+                "devices.reasons",
+                "supplies.reasons",
+                "chargers.reasons",
+                "atCall.reasons",
+                "atNow.reasons",
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*",
+                "atNow.*"
+              },
+              rule = "Table and rows with this cause, the first eight by name.")
+          String where,
+      @Result(
+              key = "rows",
+              heading = "Rows",
+              from = {
+                "project.reasons",
+                "days.reasons",
+                "types.reasons",
+                "stock.reasons",
+                "batteries.reasons",
+                "positions.reasons",
+                "devices.reasons",
+                "supplies.reasons",
+                "chargers.reasons",
+                "atCall.reasons",
+                "atNow.reasons"
+              },
+              rule = "How many rows have this cause.")
+          Integer rows,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.reasons",
+                "days.reasons",
+                "types.reasons",
+                "stock.reasons",
+                "batteries.reasons",
+                "positions.reasons",
+                "devices.reasons",
+                "supplies.reasons",
+                "chargers.reasons",
+                "atCall.reasons",
+                "atNow.reasons"
+              },
+              rule = "The sentence of the first of them.")
+          List<Finding> reasons) {}
+}

@@ -1,0 +1,505 @@
+package org.setpower.plan.batteryday;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.setpower.plan.batteryday.simulation.DayEvent;
+import org.setpower.plan.batteryday.simulation.DayOutcome;
+import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.ResultRows;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Verdict;
+
+/** The tables of results of a plan. */
+final class BatteryDayTables {
+  private final BatteryDayPlan plan;
+  private final DayBuild build;
+  private final DayOutcome outcome;
+  private final Gate<StockList.StockBattery> batteries;
+  private final List<BatteryDayResults.ScheduleRow> schedule = new ArrayList<>();
+  private final Map<Integer, List<Finding>> positionFindings = new HashMap<>();
+  private final Map<Integer, List<Finding>> stockFindings = new HashMap<>();
+  private final Map<Integer, Integer> shortOf = new TreeMap<>();
+  private final List<BatteryDayResults.TonightRow> tonight;
+  private final List<Finding> projectFindings;
+
+  BatteryDayTables(BatteryDayPlan plan) {
+    this.plan = plan;
+    build = plan.build();
+    outcome = plan.outcome();
+    batteries = build.stock().gate();
+    if (outcome != null) {
+      outcome.events().forEach(e -> schedule.add(scheduleRow(e)));
+    }
+    judgeShort();
+    build.positions().all().forEach(p -> positionFindings.put(p.row(), positionFindings(p)));
+    plan.inputs().stock().filled().forEach(r -> stockFindings.put(r.number(), stockFindings(r)));
+    tonight = tonight();
+    projectFindings = projectFindings();
+  }
+
+  private static List<Finding> sorted(Collection<Finding> findings) {
+    return findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  private List<Finding> projectFindings() {
+    List<Finding> findings = new ArrayList<>(plan.settings().findings());
+    findings.addAll(plan.calendar().ofProject());
+    findings.addAll(build.tooLarge());
+    if (outcome != null && !outcome.complete()) {
+      findings.add(Finding.of(BatteryDayFinding.TOO_MANY_CHANGES));
+    }
+    if (plan.fewest() != null && !plan.fewest().proven()) {
+      findings.add(Finding.of(BatteryDayFinding.NOT_PROVEN));
+    }
+    long late = tonight.stream().filter(t -> Boolean.FALSE.equals(t.ready())).count();
+    if (late > 0) {
+      findings.add(
+          Finding.of(
+              BatteryDayFinding.NOT_READY,
+              (double) late,
+              DaySettings.time(plan.calendar().shown().until())));
+    }
+    return sorted(findings);
+  }
+
+  /** How many batteries of each type are missing. */
+  private void judgeShort() {
+    if (plan.fewest() == null) {
+      return;
+    }
+    plan.fewest()
+        .together()
+        .forEach((type, number) -> shortOf.put(type, Math.max(0, number - planned(type))));
+  }
+
+  private int planned(int type) {
+    return (int)
+        batteries.paper(StockList.StockBattery::isPlanned).fit().stream()
+            .filter(b -> b.item().type().row() == type)
+            .count();
+  }
+
+  private List<Finding> positionFindings(Gate.Judged<PositionJudge.State> judged) {
+    List<Finding> findings = new ArrayList<>(judged.findings());
+    PositionJudge.State state = judged.item();
+    if (outcome == null || !judged.fit() || state.feed() == null) {
+      return findings;
+    }
+    if (planned(state.type().row()) == 0) {
+      findings.add(Finding.of(BatteryDayFinding.NO_STOCK, state.type().name()));
+    } else if (dark(judged.row()) > 0) {
+      List<DayEvent> dark =
+          outcome.events().stream()
+              .filter(e -> e.what() == DayEvent.What.DARK)
+              .filter(e -> unit(e).position() == judged.row())
+              .toList();
+      long pieces = dark.stream().map(DayEvent::unit).distinct().count();
+      double first = dark.stream().mapToDouble(DayEvent::hour).min().orElse(0);
+      findings.add(
+          Finding.of(
+              BatteryDayFinding.RUNS_DRY,
+              (double) pieces,
+              dark(judged.row()),
+              DaySettings.time(first)));
+    }
+    return sorted(findings);
+  }
+
+  private UnitSpec unit(DayEvent event) {
+    return build.units().get(event.unit());
+  }
+
+  /** Dark hours of all pieces of a position. */
+  private double dark(int position) {
+    double dark = 0;
+    for (int i = 0; i < build.units().size(); i++) {
+      dark += build.units().get(i).position() == position ? outcome.darkHours()[i] : 0;
+    }
+    return dark < 1e-6 ? 0 : dark;
+  }
+
+  private List<Finding> stockFindings(InputRow<BatteryDayInputs.Stock> row) {
+    List<Finding> findings = new ArrayList<>(build.stock().findings(row.number()));
+    TypeFacts type = plan.types().find(row.value().type());
+    int missing = type == null ? 0 : shortOf.getOrDefault(type.row(), 0);
+    if (missing > 0) {
+      findings.add(
+          Finding.of(
+              BatteryDayFinding.SHORT_OF,
+              (double) (planned(type.row()) + missing),
+              (double) planned(type.row()),
+              (double) missing));
+    }
+    return sorted(findings);
+  }
+
+  private BatteryDayResults.ScheduleRow scheduleRow(DayEvent event) {
+    return new BatteryDayResults.ScheduleRow(
+        DaySettings.time(event.hour()),
+        event.hour(),
+        positionName(unit(event).position()),
+        unit(event).piece(),
+        ScheduleEntry.values()[event.what().ordinal()],
+        names(event.on()),
+        names(event.off()),
+        event.off().isEmpty()
+            ? ""
+            : event.to().stream()
+                .map(this::chargerName)
+                .distinct()
+                .collect(Collectors.joining(", ")));
+  }
+
+  private static String names(List<Integer> numbers) {
+    return numbers.stream().map(BatteryNumbers::shown).collect(Collectors.joining(", "));
+  }
+
+  private String chargerName(DayEvent.Charge charge) {
+    return charge == null ? "shelf" : charger(charge.charger());
+  }
+
+  private String charger(int row) {
+    return build.chargers().row(row).item().row().value().charger();
+  }
+
+  private String positionName(int row) {
+    return build.positions().row(row).item().row().value().position();
+  }
+
+  /** Batteries that charge after the last position has ended, and those that no charger takes. */
+  private List<BatteryDayResults.TonightRow> tonight() {
+    List<BatteryDayResults.TonightRow> rows = new ArrayList<>();
+    if (outcome == null) {
+      return rows;
+    }
+    double wrap = plan.calendar().shown().wrap();
+    double until = plan.calendar().shown().until();
+    Map<Integer, DayEvent.Charge> last = new TreeMap<>();
+    outcome.charges().forEach(c -> last.put(c.battery(), c));
+    outcome.endCharge().keySet().forEach(n -> add(rows, n, last.get(n), wrap, until));
+    return rows;
+  }
+
+  private void add(
+      List<BatteryDayResults.TonightRow> rows,
+      int number,
+      DayEvent.Charge charge,
+      double wrap,
+      double until) {
+    String type = build.stock().batteries().get(number).type().name();
+    boolean charges = charge != null && charge.full() > wrap;
+    if (charges) {
+      rows.add(
+          new BatteryDayResults.TonightRow(
+              BatteryNumbers.shown(number),
+              type,
+              charger(charge.charger()),
+              charge.channel(),
+              DaySettings.time(charge.start()),
+              DaySettings.time(charge.full()),
+              Double.isInfinite(until) ? null : (Boolean) (charge.back() <= until)));
+    } else if (outcome.nextCharge().get(number) < 1 - 1e-6 && !isAwayNow(number)) {
+      rows.add(
+          new BatteryDayResults.TonightRow(
+              BatteryNumbers.shown(number),
+              type,
+              "",
+              null,
+              null,
+              null,
+              Double.isInfinite(until) ? null : (Boolean) false));
+    }
+  }
+
+  private boolean isAwayNow(int number) {
+    return plan.atNow().gone().containsKey(number);
+  }
+
+  List<ResultRows<?>> all() {
+    BatteryDayInputs inputs = plan.inputs();
+    List<BatteryDayResults.PositionResult> positions =
+        align(inputs.positions(), r -> position(r.number()));
+    List<BatteryDayResults.IssueRow> issues =
+        new BatteryDayIssues(plan, projectFindings, positionFindings, stockFindings).rows();
+    return List.of(
+        new ResultRows<>(
+            BatteryDayResults.PROJECT,
+            List.of(
+                new BatteryDayResults.ProjectResult(
+                    Finding.verdict(projectFindings), projectFindings))),
+        new ResultRows<>(BatteryDayResults.DAYS, align(inputs.days(), this::day)),
+        new ResultRows<>(
+            BatteryDayResults.TYPES,
+            align(
+                inputs.types(),
+                r ->
+                    new BatteryDayResults.TypeResult(
+                        plan.types().row(r.number()).verdict(),
+                        plan.types().row(r.number()).findings()))),
+        new ResultRows<>(BatteryDayResults.STOCK, align(inputs.stock(), this::stock)),
+        new ResultRows<>(
+            BatteryDayResults.BATTERIES, batteries.all().stream().map(this::battery).toList()),
+        new ResultRows<>(BatteryDayResults.POSITIONS, positions),
+        new ResultRows<>(
+            BatteryDayResults.DEVICES, align(inputs.devices(), r -> device(r.number()))),
+        new ResultRows<>(
+            BatteryDayResults.SUPPLIES, align(inputs.supplies(), r -> supply(r.number()))),
+        new ResultRows<>(
+            BatteryDayResults.CHARGERS, align(inputs.chargers(), r -> charge(r.number()))),
+        new ResultRows<>(
+            BatteryDayResults.AT_CALL,
+            align(
+                inputs.atCall(),
+                r -> {
+                  List<Finding> own = sorted(plan.atCall().findings(r.number()));
+                  return new BatteryDayResults.AtCallResult(Finding.verdict(own), own);
+                })),
+        new ResultRows<>(
+            BatteryDayResults.AT_NOW,
+            align(
+                inputs.atNow(),
+                r -> {
+                  List<Finding> own = sorted(plan.atNow().findings(r.number()));
+                  return new BatteryDayResults.AtNowResult(Finding.verdict(own), own);
+                })),
+        new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
+        new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
+        new ResultRows<>(BatteryDayResults.CARD, card()),
+        new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
+        new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
+        new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
+        new ResultRows<>(BatteryDayResults.SUMMARY, List.of(summary(positions, issues))),
+        new ResultRows<>(BatteryDayResults.ISSUES, issues));
+  }
+
+  /** One result a row of the table, null for blank rows. */
+  private static <T extends Record, R> List<R> align(
+      InputRows<T> rows, Function<InputRow<T>, R> result) {
+    List<R> results = new ArrayList<>(rows.rows().size());
+    rows.rows().forEach(r -> results.add(r.isBlank() ? null : result.apply(r)));
+    return results;
+  }
+
+  private BatteryDayResults.DayResult day(InputRow<BatteryDayInputs.Day> row) {
+    List<Finding> findings = plan.calendar().findings(row.number());
+    DayFrame shown = plan.calendar().shown();
+    return new BatteryDayResults.DayResult(
+        Finding.verdict(findings),
+        findings,
+        shown != null && shown.date().equals(row.value().date()));
+  }
+
+  private BatteryDayResults.StockResult stock(InputRow<BatteryDayInputs.Stock> row) {
+    List<Finding> findings = stockFindings.get(row.number());
+    List<StockList.StockBattery> own = build.stock().ofRow(row.number());
+    TypeFacts type = plan.types().find(row.value().type());
+    Integer key = type == null ? null : (Integer) type.row();
+    boolean known = plan.fewest() != null && key != null;
+    return new BatteryDayResults.StockResult(
+        Finding.verdict(findings),
+        findings,
+        own.isEmpty() ? null : BatteryNumbers.shown(own.get(0).number()),
+        own.isEmpty() ? null : BatteryNumbers.shown(own.get(own.size() - 1).number()),
+        (int) own.stream().filter(b -> batteries.row(b.number()).fit()).count(),
+        known ? plan.fewest().together().get(key) : null,
+        known ? plan.fewest().alone().get(key) : null,
+        known ? plan.fewest().uncharged().get(key) : null,
+        key == null ? null : shortOf.get(key));
+  }
+
+  private BatteryDayResults.BatteryResult battery(Gate.Judged<StockList.StockBattery> judged) {
+    int number = judged.row();
+    TypeFacts type = judged.item().type();
+    return new BatteryDayResults.BatteryResult(
+        BatteryNumbers.shown(number),
+        type == null ? "" : type.name(),
+        judged.verdict(),
+        judged.findings(),
+        judged.item().use(),
+        plan.chargeAtCall(number),
+        outcome == null ? null : outcome.endCharge().get(number),
+        outcome == null ? null : outcome.nextCharge().get(number));
+  }
+
+  private BatteryDayResults.PositionResult position(int row) {
+    Gate.Judged<PositionJudge.State> judged = build.positions().row(row);
+    List<Finding> findings = positionFindings.get(row);
+    PositionJudge.State state = judged.item();
+    boolean ran = outcome != null && judged.fit() && state.feed() != null;
+    String name = state.row().value().position();
+    return new BatteryDayResults.PositionResult(
+        Finding.verdict(findings),
+        findings,
+        state.peak(),
+        state.volts(),
+        state.amps(),
+        state.maxAmps(),
+        state.runtime(),
+        state.endCharge(),
+        state.feed() == null
+            ? null
+            : (Double) state.spans().stream().mapToDouble(s -> s.to() - s.from()).sum(),
+        ran
+            ? (Integer)
+                (int)
+                    schedule.stream()
+                        .filter(s -> s.what() == ScheduleEntry.CHANGE)
+                        .filter(s -> s.position().equals(name))
+                        .count()
+            : null,
+        ran ? (Double) dark(row) : null);
+  }
+
+  private BatteryDayResults.DeviceResult device(int row) {
+    DeviceList.OnPosition device = build.devices().row(row);
+    List<Finding> findings = sorted(device.findings());
+    return new BatteryDayResults.DeviceResult(
+        Finding.verdict(findings),
+        findings,
+        Double.isNaN(device.watts()) ? null : (Double) device.watts());
+  }
+
+  private BatteryDayResults.SupplyResult supply(int row) {
+    Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged = build.supplies().row(row);
+    return new BatteryDayResults.SupplyResult(
+        judged.verdict(),
+        judged.findings(),
+        outcome == null || !judged.fit() ? null : outcome.peakWatts().getOrDefault(row, 0.0));
+  }
+
+  private BatteryDayResults.ChargerResult charge(int row) {
+    Gate.Judged<ChargerJudge.State> judged = build.chargers().row(row);
+    return new BatteryDayResults.ChargerResult(
+        judged.verdict(),
+        judged.findings(),
+        judged.item().slowest(),
+        outcome == null
+            ? null
+            : (Integer) (int) outcome.charges().stream().filter(c -> c.charger() == row).count());
+  }
+
+  private BatteryDayResults.RunResult run() {
+    DayFrame day = plan.calendar().shown();
+    return day == null
+        ? new BatteryDayResults.RunResult(null, null, null, null, null, null, null)
+        : new BatteryDayResults.RunResult(
+            day.date(),
+            day.location(),
+            DaySettings.time(day.call()),
+            DaySettings.time(day.wrap()),
+            day.air().lowest(),
+            day.air().highest(),
+            outcome == null ? null : (Integer) schedule.size());
+  }
+
+  private List<BatteryDayResults.CardRow> card() {
+    Map<String, String> departments = new HashMap<>();
+    build
+        .positions()
+        .all()
+        .forEach(
+            p ->
+                departments.put(
+                    p.item().row().value().position(), p.item().row().value().department()));
+    return schedule.stream()
+        .filter(s -> s.what() == ScheduleEntry.CHANGE)
+        .map(
+            s ->
+                new BatteryDayResults.CardRow(
+                    s.at(),
+                    departments.get(s.position()),
+                    s.position(),
+                    s.piece(),
+                    s.on(),
+                    s.off(),
+                    s.to()))
+        .toList();
+  }
+
+  private List<BatteryDayResults.LentRow> lentOut() {
+    return batteries.all().stream()
+        .map(Gate.Judged::item)
+        .filter(b -> b.use() == BatteryUse.LENT)
+        .map(
+            b ->
+                new BatteryDayResults.LentRow(
+                    BatteryNumbers.shown(b.number()),
+                    b.type() == null ? "" : b.type().name(),
+                    build.stock().row(b.row()).value().lentTo(),
+                    build.stock().row(b.row()).value().backOn()))
+        .toList();
+  }
+
+  private List<BatteryDayResults.TimelineRow> timeline() {
+    List<BatteryDayResults.TimelineRow> rows = new ArrayList<>();
+    if (outcome == null) {
+      return rows;
+    }
+    Map<Integer, DayEvent> open = new TreeMap<>();
+    for (DayEvent event : outcome.events()) {
+      DayEvent before = open.remove(event.unit());
+      if (before != null) {
+        rows.add(bar(before, event.hour()));
+      }
+      if (!event.on().isEmpty()) {
+        open.put(event.unit(), event);
+      }
+    }
+    rows.sort(
+        Comparator.comparing(BatteryDayResults.TimelineRow::position)
+            .thenComparing(BatteryDayResults.TimelineRow::piece)
+            .thenComparing(BatteryDayResults.TimelineRow::from));
+    return rows;
+  }
+
+  private BatteryDayResults.TimelineRow bar(DayEvent from, double to) {
+    UnitSpec unit = unit(from);
+    return new BatteryDayResults.TimelineRow(
+        positionName(unit.position()),
+        unit.piece(),
+        plan.types().ofRow(unit.type()).name(),
+        names(from.on()),
+        from.hour(),
+        to);
+  }
+
+  private BatteryDayResults.SummaryResult summary(
+      List<BatteryDayResults.PositionResult> positions, List<BatteryDayResults.IssueRow> issues) {
+    int fit = batteries.paper(b -> true).fit().size();
+    List<BatteryDayResults.PositionResult> filled =
+        positions.stream().filter(Objects::nonNull).toList();
+    return new BatteryDayResults.SummaryResult(
+        issues.stream()
+            .map(BatteryDayResults.IssueRow::verdict)
+            .max(Comparator.naturalOrder())
+            .orElse(Verdict.OK),
+        outcome == null
+            ? null
+            : (Integer)
+                (int) schedule.stream().filter(s -> s.what() == ScheduleEntry.CHANGE).count(),
+        outcome == null
+            ? null
+            : (Double)
+                filled.stream()
+                    .map(BatteryDayResults.PositionResult::dark)
+                    .filter(Objects::nonNull)
+                    .mapToDouble(d -> d)
+                    .sum(),
+        fit,
+        batteries.all().size() - fit,
+        plan.fewest() == null ? null : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
+        (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),
+        (int) tonight.stream().filter(t -> Boolean.FALSE.equals(t.ready())).count());
+  }
+}

@@ -1,0 +1,24 @@
+package org.setpower.plan.batteryday;
+
+import org.setpower.base.TextEnum;
+
+/** What the plan does with a battery. */
+public enum BatteryUse implements TextEnum {
+  PLANNED("in the plan"),
+  RESERVE("reserve"),
+  LENT("lent"),
+  QUARANTINE("quarantine"),
+  /** Its row cannot be read. */
+  UNCLEAR("not clear");
+
+  private final String word;
+
+  BatteryUse(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+}

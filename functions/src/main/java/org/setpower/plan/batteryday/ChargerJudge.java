@@ -1,0 +1,236 @@
+package org.setpower.plan.batteryday;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.TextEnum;
+import org.setpower.charge.Charging;
+import org.setpower.pack.Chemistry;
+import org.setpower.pack.SelfHeating;
+import org.setpower.plan.batteryday.BatteryDayInputs.Charger;
+import org.setpower.plan.batteryday.BatteryDayInputs.Supply;
+import org.setpower.plan.batteryday.simulation.ChargeCurve;
+import org.setpower.plan.batteryday.simulation.ChargerSpec;
+import org.setpower.plan.batteryday.simulation.PowerHours;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Severity;
+
+/** Whether a charger charges, what, and how fast. */
+final class ChargerJudge {
+  /** A shorter warm-up is told: a large battery takes over an hour, common practice. */
+  private static final double SHORT_WARM_UP = 0.5;
+
+  private static final double EFFICIENCY = 0.8;
+  private static final int DAYS = 8;
+
+  private final DaySettings settings;
+  private final DayFrame day;
+  private final InputRow<Charger> row;
+  private final Charger charger;
+  private final Gate.Judged<InputRow<Supply>> supply;
+  private final List<Finding> findings;
+
+  /**
+   * What is known of a charger.
+   *
+   * @param findings without those of the gate
+   * @param spec null where it is not clear
+   * @param slowest hours of the type that takes longest, from empty to full; null without
+   */
+  record State(InputRow<Charger> row, List<Finding> findings, ChargerSpec spec, Double slowest) {}
+
+  /**
+   * @param day null where no day is planned
+   * @param supply null where it is not known
+   */
+  ChargerJudge(
+      DaySettings settings,
+      DayFrame day,
+      InputRow<Charger> row,
+      Gate.Judged<InputRow<Supply>> supply) {
+    this.settings = settings;
+    this.day = day;
+    this.row = row;
+    charger = row.value();
+    this.supply = supply;
+    findings = new ArrayList<>(row.findings());
+  }
+
+  private void add(FindingKey key, Object... arguments) {
+    findings.add(Finding.of(key, arguments));
+  }
+
+  State judge(TypeList types, Collection<TypeFacts> inStock) {
+    if (charger.supply() != null && supply == null) {
+      add(BatteryDayFinding.SUPPLY_UNKNOWN, TextEnum.shortened(charger.supply()));
+    } else if (supply != null && !supply.fit()) {
+      add(BatteryDayFinding.SUPPLY_UNCLEAR, TextEnum.shortened(charger.supply()));
+    }
+    if (DaySettings.or(charger.atOnce(), 1) > DaySettings.or(charger.channels(), 24)) {
+      add(BatteryDayFinding.CHANNELS, charger.atOnce(), charger.channels());
+    }
+    if ((charger.powerFrom() == null) != (charger.powerTo() == null)
+        || (charger.offFrom() == null) != (charger.offTo() == null)) {
+      add(BatteryDayFinding.HOURS_HALF);
+    }
+    List<TypeFacts> takes = takes(types, inStock);
+    if (takes.isEmpty()) {
+      add(BatteryDayFinding.TAKES_NOTHING);
+    }
+    if (day == null) {
+      return new State(row, findings, null, null);
+    }
+    double air = judgeAir();
+    Map<Integer, ChargerSpec.Rate> rates = rates(takes, air);
+    boolean clear = findings.stream().allMatch(f -> f.severity() == Severity.CHECK);
+    if (!clear) {
+      return new State(row, findings, null, null);
+    }
+    Double slowest =
+        rates.isEmpty()
+            ? null
+            : (Double)
+                rates.values().stream()
+                    .mapToDouble(r -> r.charging().hours(0, 1))
+                    .max()
+                    .orElseThrow();
+    return new State(row, findings, spec(rates), slowest);
+  }
+
+  private static Set<String> names(String typed) {
+    return Arrays.stream(typed.split("[,;]"))
+        .map(Identity::of)
+        .filter(n -> !n.isEmpty())
+        .collect(Collectors.toSet());
+  }
+
+  /** The types in stock that it takes by name and by mount. */
+  private List<TypeFacts> takes(TypeList types, Collection<TypeFacts> inStock) {
+    Set<String> named = charger.types() == null ? null : names(charger.types());
+    Set<String> mounts = charger.mount() == null ? null : names(charger.mount());
+    if (charger.types() != null) {
+      Arrays.stream(charger.types().split("[,;]"))
+          .filter(n -> !Identity.of(n).isEmpty() && types.find(n) == null)
+          .map(n -> types.refused(n.strip()))
+          .distinct()
+          .forEach(findings::add);
+    }
+    return inStock.stream()
+        .filter(t -> named == null || named.contains(Identity.of(t.name())))
+        .filter(t -> mounts == null || t.mount().isEmpty() || mounts.contains(t.mount()))
+        .toList();
+  }
+
+  /** °C of the air there. */
+  private double judgeAir() {
+    double outdoors = day.air().lowest();
+    double air = outdoors;
+    if (charger.air() == null) {
+      if (!row.unreadable().contains("air")) {
+        add(BatteryDayFinding.AIR_BLANK, outdoors);
+      }
+    } else {
+      air = settings.units().toCelsius(charger.air());
+    }
+    if (air < Charging.COLDEST) {
+      add(BatteryDayFinding.CHARGES_COLD, air);
+    } else if (outdoors < Charging.COLDEST) {
+      judgeWarmUp(outdoors, air);
+    }
+    return air;
+  }
+
+  private void judgeWarmUp(double outdoors, double air) {
+    double least = SelfHeating.leastWarmUp(outdoors, Charging.COLDEST, air);
+    if (charger.warmUp() == null) {
+      add(BatteryDayFinding.WARM_UP_BLANK, outdoors);
+    } else if (charger.warmUp() < least) {
+      add(
+          BatteryDayFinding.WARM_UP_IMPOSSIBLE,
+          charger.warmUp(),
+          Double.isInfinite(least) ? 99.0 : least);
+    } else if (charger.warmUp() < SHORT_WARM_UP) {
+      add(BatteryDayFinding.WARM_UP_SHORT, charger.warmUp());
+    }
+  }
+
+  private Map<Integer, ChargerSpec.Rate> rates(List<TypeFacts> takes, double air) {
+    Map<Integer, ChargerSpec.Rate> rates = new TreeMap<>();
+    if (charger.amps() == null) {
+      return rates;
+    }
+    double efficiency = DaySettings.or(charger.efficiency(), EFFICIENCY);
+    for (TypeFacts type : takes) {
+      double watts = charger.amps() * type.cells() * type.chemistry().fullVolts() / efficiency;
+      boolean lithium = type.chemistry() == Chemistry.LI_ION || type.chemistry() == Chemistry.LFP;
+      if (!lithium) {
+        add(BatteryDayFinding.NOT_CHARGED, type.name(), type.chemistry().word());
+      } else if (charger.amps() > type.ampHours()) {
+        add(BatteryDayFinding.TOO_FAST, type.name(), charger.amps(), type.ampHours());
+      } else if (supply != null && supply.fit() && watts > supply.item().value().watts()) {
+        add(BatteryDayFinding.NO_WATTS, type.name(), watts, supply.item().value().watts());
+      } else if (air >= Charging.COLDEST) {
+        rate(type, air, watts, efficiency, rates);
+      }
+    }
+    return rates;
+  }
+
+  private void rate(
+      TypeFacts type,
+      double air,
+      double watts,
+      double efficiency,
+      Map<Integer, ChargerSpec.Rate> rates) {
+    try {
+      ChargeCurve curve =
+          ChargeCurve.of(
+              type.chemistry(),
+              type.cells(),
+              type.ampHours(),
+              type.milliohms(),
+              charger.amps(),
+              air);
+      double wattHours = Charging.wallWattHours(type.wattHours(), 0, 1, efficiency);
+      rates.put(type.row(), new ChargerSpec.Rate(curve, watts, wattHours));
+    } catch (EvaluationException e) {
+      add(BatteryDayFinding.TEMPERATURE, type.chemistry().word(), air);
+    }
+  }
+
+  private ChargerSpec spec(Map<Integer, ChargerSpec.Rate> rates) {
+    double together =
+        Math.min(charger.channels(), DaySettings.or(charger.atOnce(), charger.channels()));
+    return new ChargerSpec(
+        row.number(),
+        supply.row(),
+        (int) Math.floor(together),
+        rates,
+        DaySettings.or(charger.usable(), 1),
+        DaySettings.or(charger.roundTrip(), 0) / 120,
+        day.air().lowest() < Charging.COLDEST ? DaySettings.or(charger.warmUp(), 0) : 0,
+        PowerHours.daily(
+            span(charger.powerFrom(), charger.powerTo()),
+            span(charger.offFrom(), charger.offTo()),
+            DAYS));
+  }
+
+  private static PowerHours.Span span(java.time.LocalTime from, java.time.LocalTime to) {
+    if (from == null || to == null) {
+      return null;
+    }
+    double begin = from.toSecondOfDay() / 3600.0;
+    double end = to.toSecondOfDay() / 3600.0;
+    return new PowerHours.Span(begin, end <= begin ? end + 24 : end);
+  }
+}

@@ -1,0 +1,68 @@
+package org.setpower.plan.batteryday;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import org.setpower.plan.batteryday.BatteryDayInputs.Project;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+
+/**
+ * The settings of Project, blanks replaced by what they mean.
+ *
+ * @param near hours
+ * @param touchLimit V DC; 60 V is the limit of IEC 62368-1 for parts that anybody may touch (ES1),
+ *     from memory
+ * @param begins hour of the clock
+ * @param now null: the whole day is planned
+ */
+record DaySettings(
+    UnitSystem units,
+    LocalDate day,
+    LocalTime now,
+    double near,
+    double touchLimit,
+    double begins,
+    List<Finding> findings) {
+  private static final double NEAR = 30;
+  private static final double TOUCH_LIMIT = 60;
+  private static final double BEGINS = 4;
+
+  static DaySettings of(InputRow<Project> row) {
+    Project typed = row.isBlank() ? new Project(null, null, null, null, null, null) : row.value();
+    return new DaySettings(
+        typed.units() == null ? UnitSystem.METRIC : typed.units(),
+        typed.day(),
+        typed.now(),
+        or(typed.near(), NEAR) / 60,
+        or(typed.touchLimit(), TOUCH_LIMIT),
+        typed.dayBegins() == null ? BEGINS : clock(typed.dayBegins()),
+        row.findings());
+  }
+
+  /** A figure, or what its blank means. */
+  static double or(Double typed, double otherwise) {
+    return typed == null ? otherwise : typed;
+  }
+
+  private static double clock(LocalTime time) {
+    return time.toSecondOfDay() / 3600.0;
+  }
+
+  /** Hours after the midnight that begins the day. */
+  double hour(LocalTime time) {
+    return clock(time) < begins ? clock(time) + 24 : clock(time);
+  }
+
+  /** Hours of an end, later than its begin. */
+  double end(LocalTime time, double begun) {
+    double hour = hour(time);
+    return hour <= begun ? hour + 24 : hour;
+  }
+
+  /** The time of the clock at an hour, in full minutes: a change is due by then. */
+  static LocalTime time(double hour) {
+    long minutes = (long) Math.floor(hour * 60 + 1e-6);
+    return LocalTime.ofSecondOfDay(Math.floorMod(minutes, 1440L) * 60);
+  }
+}

@@ -1,0 +1,305 @@
+package org.setpower.plan.batteryday;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.PhaseSystem;
+import org.setpower.base.TextEnum;
+import org.setpower.cable.Ampacity;
+import org.setpower.cable.CableRun;
+import org.setpower.cable.CableSize;
+import org.setpower.cable.InstallationMethod;
+import org.setpower.plan.batteryday.BatteryDayInputs.Position;
+import org.setpower.plan.batteryday.BatteryDayInputs.PowerDraw;
+import org.setpower.plan.batteryday.DeviceList.OnPosition;
+import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.batteryday.simulation.BatteryFeed;
+import org.setpower.plan.batteryday.simulation.DayPlanner;
+import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Severity;
+
+/** Whether a position works on its batteries: voltages, currents, mount, cable, temperature. */
+final class PositionJudge {
+  private final DaySettings settings;
+  private final DayFrame day;
+  private final InputRow<Position> row;
+  private final Position position;
+  private final TypeFacts type;
+  private final List<OnPosition> devices;
+  private final List<Finding> findings;
+  private CableSize size;
+
+  /**
+   * What is known of a position.
+   *
+   * @param findings without those of the gate
+   * @param spans when it is on; empty where that is not known
+   * @param feed null where it is not known
+   * @param peak W from the batteries; null without
+   * @param volts at the device, nominal; null without
+   * @param amps just before the device stops; null without
+   * @param maxAmps that the batteries may supply together; null without
+   * @param runtime hours of one battery or set at its peak, at the coldest of the day
+   * @param endCharge state of charge at which it has to be changed then
+   */
+  record State(
+      InputRow<Position> row,
+      TypeFacts type,
+      List<Finding> findings,
+      List<UnitSpec.Span> spans,
+      BatteryFeed feed,
+      Double peak,
+      Double volts,
+      Double amps,
+      Double maxAmps,
+      Double runtime,
+      Double endCharge) {
+    BatteryConnection connection() {
+      return connectionOf(row.value());
+    }
+
+    int atOnce() {
+      return atOnceOf(row.value());
+    }
+
+    int quantity() {
+      return (int) Math.floor(DaySettings.or(row.value().quantity(), 1));
+    }
+  }
+
+  PositionJudge(
+      DaySettings settings,
+      DayFrame day,
+      InputRow<Position> row,
+      TypeList types,
+      DeviceList devices) {
+    this.settings = settings;
+    this.day = day;
+    this.row = row;
+    position = row.value();
+    type = position.type() == null ? null : types.find(position.type());
+    this.devices = devices.at(position.position());
+    findings = new ArrayList<>(row.findings());
+    if (position.type() != null && type == null) {
+      findings.add(types.refused(position.type()));
+    }
+  }
+
+  private static BatteryConnection connectionOf(Position position) {
+    return position.connection() == null ? BatteryConnection.ONE : position.connection();
+  }
+
+  private static int atOnceOf(Position position) {
+    boolean one = connectionOf(position) == BatteryConnection.ONE;
+    return (int) Math.floor(DaySettings.or(position.atOnce(), one ? 1 : 2));
+  }
+
+  /** Whether it is there on a date. */
+  static boolean isOn(Position position, LocalDate date) {
+    return (position.fromDay() == null || !date.isBefore(position.fromDay()))
+        && (position.toDay() == null || !date.isAfter(position.toDay()));
+  }
+
+  private void add(FindingKey key, Object... arguments) {
+    findings.add(Finding.of(key, arguments));
+  }
+
+  State judge() {
+    judgeCells();
+    judgeDevices();
+    boolean known =
+        type != null
+            && position.volts() != null
+            && day != null
+            && findings.stream().allMatch(f -> f.severity() == Severity.CHECK)
+            && isOn(position, day.date());
+    List<UnitSpec.Span> spans =
+        known
+            ? DeviceList.spans(devices, day.breaks(), Boolean.TRUE.equals(position.staysOn()))
+            : List.of();
+    if (spans.isEmpty()) {
+      return new State(row, type, findings, spans, null, null, null, null, null, null, null);
+    }
+    return judgeFeed(spans);
+  }
+
+  private void judgeCells() {
+    BatteryConnection connection = connectionOf(position);
+    int atOnce = atOnceOf(position);
+    if (atOnce > 1 && connection == BatteryConnection.ONE) {
+      add(BatteryDayFinding.CONNECTION_BLANK);
+    } else if (atOnce == 1 && connection != BatteryConnection.ONE) {
+      add(BatteryDayFinding.CONNECTION_ALONE, connection.word());
+    }
+    boolean crossed =
+        position.fromDay() != null
+            && position.toDay() != null
+            && position.toDay().isBefore(position.fromDay());
+    if (crossed) {
+      add(BatteryDayFinding.DAYS_CROSSED);
+    }
+    if (type != null) {
+      String mount = Identity.of(position.mount());
+      if (!mount.isEmpty() && !type.mount().isEmpty() && !mount.equals(type.mount())) {
+        add(
+            BatteryDayFinding.MOUNT,
+            TextEnum.shortened(type.mount()),
+            TextEnum.shortened(position.mount()));
+      }
+      int series = connection == BatteryConnection.SERIES ? atOnce : 1;
+      if (position.volts() != null && !type.outputs().contains(position.volts() / series)) {
+        String outputs =
+            String.join("/", type.outputs().stream().map(o -> "" + Math.round(o)).toList());
+        add(BatteryDayFinding.NO_OUTPUT, outputs, position.volts() / series);
+      }
+    }
+    judgeCable();
+  }
+
+  private void judgeCable() {
+    if (row.unreadable().contains("cable") || DaySettings.or(position.cable(), 0) == 0) {
+      return;
+    }
+    if (position.cableSize() == null) {
+      add(BatteryDayFinding.CABLE_SIZE);
+      return;
+    }
+    try {
+      size = CableSize.parse(position.cableSize());
+      run();
+    } catch (EvaluationException e) {
+      size = null;
+      add(BatteryDayFinding.CABLE_UNKNOWN, TextEnum.shortened(position.cableSize()));
+    }
+  }
+
+  private CableRun run() {
+    return CableRun.of(
+        size,
+        settings.units().toMetres(position.cable()),
+        PhaseSystem.DC,
+        1,
+        CableRun.LOADED_TEMP,
+        1);
+  }
+
+  private void judgeDevices() {
+    if (devices.isEmpty()) {
+      add(BatteryDayFinding.NO_LOAD);
+    }
+    for (OnPosition device : devices) {
+      if (device.findings().stream().anyMatch(f -> f.severity() != Severity.CHECK)) {
+        String name = device.row().value().device();
+        add(BatteryDayFinding.DEVICE_STOPS, name == null ? "—" : TextEnum.shortened(name));
+      }
+    }
+  }
+
+  /** The highest of the min. voltages; 0 where all devices have converters. */
+  private double cutoff() {
+    return devices.stream()
+        .filter(OnPosition::isDirect)
+        .mapToDouble(d -> d.row().value().minVolts())
+        .max()
+        .orElse(0);
+  }
+
+  private State judgeFeed(List<UnitSpec.Span> spans) {
+    BatteryConnection connection = connectionOf(position);
+    int atOnce = atOnceOf(position);
+    double peak = spans.stream().mapToDouble(UnitSpec.Span::watts).max().orElseThrow();
+    double cutoff = cutoff();
+    double lead = size == null ? 0 : run().drop(1);
+    BatteryFeed feed =
+        type.feed(
+            position.volts(),
+            connection,
+            atOnce,
+            cutoff,
+            lead,
+            DaySettings.or(position.changeAt(), 0));
+    double full = feed.cells() * type.chemistry().fullVolts();
+    if (full > settings.touchLimit() && !Boolean.TRUE.equals(position.touchSafe())) {
+      add(BatteryDayFinding.TOUCH, full, settings.touchLimit());
+    }
+    double lowest = cutoff > 0 ? cutoff : feed.cells() * type.chemistry().floorVolts();
+    double amps = peak / lowest;
+    double limit = type.maxAmps() * (connection == BatteryConnection.PARALLEL ? atOnce : 1);
+    if (amps > limit) {
+      add(
+          connection == BatteryConnection.HOT_SWAP
+              ? BatteryDayFinding.HOT_SWAP_AMPS
+              : BatteryDayFinding.AMPS,
+          amps,
+          limit);
+    }
+    Double there = judgeVolts(peak, amps, full);
+    Double runtime = judgeCold(feed, peak);
+    Double end = runtime == null ? null : (Double) feed.endCharge(peak, day.air().lowest());
+    if (position.changeAt() != null && end != null && end > position.changeAt() + 0.005) {
+      add(BatteryDayFinding.CHANGE_EARLIER, position.changeAt(), end);
+    }
+    return new State(row, type, findings, spans, feed, peak, there, amps, limit, runtime, end);
+  }
+
+  /** The volts that arrive, against the devices and the cable; null where they do not. */
+  private Double judgeVolts(double peak, double amps, double full) {
+    double there = position.volts();
+    if (size != null) {
+      try {
+        there = run().endVolts(peak, position.volts());
+        double rating =
+            Ampacity.of(
+                    size,
+                    Ampacity.Method.FLEXIBLE,
+                    Math.max(Ampacity.USUAL_AMBIENT, day.air().highest()),
+                    2,
+                    InstallationMethod.FREELY)
+                .amps();
+        if (amps > rating) {
+          add(BatteryDayFinding.CABLE_AMPS, amps, rating);
+        }
+      } catch (EvaluationException e) {
+        add(BatteryDayFinding.CABLE_CARRY, peak);
+        return null;
+      }
+    }
+    for (OnPosition device : devices) {
+      PowerDraw draw = device.row().value();
+      if (device.isDirect() && full > draw.maxVolts()) {
+        device.findings().add(Finding.of(BatteryDayFinding.OVER_VOLTS, full, draw.maxVolts()));
+        add(BatteryDayFinding.DEVICE_STOPS, TextEnum.shortened(draw.device()));
+      } else if (device.isDirect() && there < draw.minVolts()) {
+        device.findings().add(Finding.of(BatteryDayFinding.UNDER_VOLTS, there, draw.minVolts()));
+        add(BatteryDayFinding.DEVICE_STOPS, TextEnum.shortened(draw.device()));
+      }
+    }
+    return there;
+  }
+
+  /** Hours at the coldest of the day; null where there are none. */
+  private Double judgeCold(BatteryFeed feed, double peak) {
+    double coldest = Math.floor(day.air().lowest());
+    try {
+      feed.requireKnown(coldest);
+      feed.requireKnown(day.air().highest());
+    } catch (EvaluationException e) {
+      add(BatteryDayFinding.TEMPERATURE, type.chemistry().word(), day.air().lowest());
+      return null;
+    }
+    double hours = feed.hours(peak, coldest);
+    if (hours == 0) {
+      add(BatteryDayFinding.NO_START, peak, day.air().lowest());
+      return null;
+    }
+    if (hours < DayPlanner.SHORTEST) {
+      add(BatteryDayFinding.TOO_SHORT, hours * 60);
+    }
+    return hours;
+  }
+}

@@ -1,0 +1,23 @@
+package org.setpower.plan.batteryday;
+
+import org.setpower.base.TextEnum;
+
+/** What happens at a position. */
+public enum ScheduleEntry implements TextEnum {
+  START("start"),
+  CHANGE("change"),
+  DARK("runs dry"),
+  ON_AGAIN("on again"),
+  END("end");
+
+  private final String word;
+
+  ScheduleEntry(String word) {
+    this.word = word;
+  }
+
+  @Override
+  public String word() {
+    return word;
+  }
+}

@@ -1,0 +1,261 @@
+package org.setpower.plan.batteryday;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.setpower.base.TextEnum;
+import org.setpower.plan.batteryday.BatteryDayInputs.Stock;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Severity;
+
+/** The numbered batteries, and which of them are there on a date. */
+final class StockList {
+  private final TypeList types;
+  private final Map<Integer, List<Finding>> findings = new HashMap<>();
+  private final Map<Integer, StockBattery> batteries = new TreeMap<>();
+  private final Map<Integer, InputRow<Stock>> rows = new LinkedHashMap<>();
+
+  /**
+   * A battery.
+   *
+   * @param type null where its row is not clear
+   * @param row of Battery stock
+   */
+  record StockBattery(int number, TypeFacts type, int row, BatteryUse use, List<Finding> findings) {
+    /** Whether the gate lets it into the plan. */
+    boolean isPlanned() {
+      return use == BatteryUse.PLANNED;
+    }
+  }
+
+  /**
+   * The batteries on a date.
+   *
+   * @param gone what was found at call, by number; wins over the row
+   */
+  StockList(
+      InputRows<Stock> stock, TypeList types, LocalDate date, Map<Integer, BatteryAbsence> gone) {
+    this.types = types;
+    Set<Integer> twice = new HashSet<>();
+    Map<Integer, Integer> rowOf = new TreeMap<>();
+    int next = 1;
+    for (InputRow<Stock> row : stock.rows()) {
+      if (!row.isBlank()) {
+        rows.put(row.number(), row);
+        findings.put(row.number(), new ArrayList<>(row.findings()));
+        int first = row.value().first() == null ? next : (int) Math.floor(row.value().first());
+        int pieces = pieces(row);
+        for (int number = first; number < first + pieces; number++) {
+          if (rowOf.put(number, row.number()) != null) {
+            twice.add(number);
+          }
+        }
+        next = first + pieces;
+      }
+    }
+    rows.values().forEach(r -> judge(r, rowOf, date));
+    twice.forEach(
+        n ->
+            add(rowOf.get(n), Finding.of(BatteryDayFinding.NUMBER_TWICE, BatteryNumbers.shown(n))));
+    rowOf.forEach((number, row) -> batteries.put(number, battery(number, row, date, gone)));
+    rows.keySet().forEach(this::keepReserve);
+  }
+
+  private void add(int row, Finding finding) {
+    if (!findings.get(row).contains(finding)) {
+      findings.get(row).add(finding);
+    }
+  }
+
+  private static int pieces(InputRow<Stock> row) {
+    return (int)
+        (Math.floor(DaySettings.or(row.value().owned(), 0))
+            + Math.floor(DaySettings.or(row.value().hired(), 0)));
+  }
+
+  private void judge(InputRow<Stock> row, Map<Integer, Integer> rowOf, LocalDate date) {
+    Stock stock = row.value();
+    for (String key : List.of("owned", "hired", "reserve", "first")) {
+      Double typed =
+          switch (key) {
+            case "owned" -> stock.owned();
+            case "hired" -> stock.hired();
+            case "reserve" -> stock.reserve();
+            default -> stock.first();
+          };
+      if (typed != null && typed != Math.rint(typed)) {
+        add(
+            row.number(),
+            Finding.of(BatteryDayFinding.NOT_WHOLE, BatteryDayInputs.STOCK.column(key), typed));
+      }
+    }
+    if (stock.type() != null && types.find(stock.type()) == null) {
+      add(row.number(), types.refused(stock.type()));
+    }
+    if (pieces(row) == 0) {
+      add(row.number(), Finding.of(BatteryDayFinding.STOCK_NONE));
+    }
+    judgeNumbers(row, stock.lent(), rowOf);
+    judgeNumbers(row, stock.out(), rowOf);
+    judgeLoan(row, date);
+  }
+
+  private void judgeNumbers(InputRow<Stock> row, String typed, Map<Integer, Integer> rowOf) {
+    if (typed == null) {
+      return;
+    }
+    Set<Integer> numbers = BatteryNumbers.all(typed);
+    if (numbers == null) {
+      add(
+          row.number(),
+          Finding.of(BatteryDayFinding.NUMBERS_UNREADABLE, TextEnum.shortened(typed)));
+      return;
+    }
+    for (int number : numbers) {
+      if (rowOf.getOrDefault(number, 0) != row.number()) {
+        add(
+            row.number(),
+            Finding.of(BatteryDayFinding.NUMBER_NOT_HERE, BatteryNumbers.shown(number)));
+        return;
+      }
+    }
+  }
+
+  private void judgeLoan(InputRow<Stock> row, LocalDate date) {
+    Stock stock = row.value();
+    if (stock.lent() != null && stock.lentTo() == null) {
+      add(row.number(), Finding.of(BatteryDayFinding.LENT_TO_BLANK));
+    }
+    boolean crossed =
+        stock.lentFrom() != null
+            && stock.backOn() != null
+            && stock.backOn().isBefore(stock.lentFrom());
+    if (crossed) {
+      add(row.number(), Finding.of(BatteryDayFinding.LENT_DATES));
+    } else if (stock.lent() != null
+        && date != null
+        && stock.backOn() != null
+        && stock.backOn().isBefore(date)) {
+      add(
+          row.number(),
+          Finding.of(
+              BatteryDayFinding.LENT_OVERDUE,
+              stock.backOn(),
+              stock.lentTo() == null ? "—" : stock.lentTo()));
+    }
+  }
+
+  private static Set<Integer> numbers(String typed) {
+    Set<Integer> numbers = typed == null ? null : BatteryNumbers.all(typed);
+    return numbers == null ? Set.of() : numbers;
+  }
+
+  private StockBattery battery(
+      int number, int row, LocalDate date, Map<Integer, BatteryAbsence> gone) {
+    Stock stock = rows.get(row).value();
+    List<Finding> own = new ArrayList<>();
+    BatteryUse use = BatteryUse.PLANNED;
+    boolean unclear =
+        findings.get(row).stream().anyMatch(f -> f.severity().compareTo(Severity.STOP) >= 0);
+    if (unclear) {
+      own.add(Finding.of(BatteryDayFinding.BATTERY_ROW));
+      use = BatteryUse.UNCLEAR;
+    }
+    BatteryAbsence absence = gone.get(number);
+    if (absence == BatteryAbsence.LENT
+        || numbers(stock.lent()).contains(number) && isLent(row, date)) {
+      own.add(Finding.of(BatteryDayFinding.BATTERY_LENT));
+      use = unclear ? use : BatteryUse.LENT;
+    }
+    if (absence == BatteryAbsence.QUARANTINE || numbers(stock.out()).contains(number)) {
+      own.add(Finding.of(BatteryDayFinding.BATTERY_QUARANTINE));
+      use = BatteryUse.QUARANTINE;
+    }
+    return new StockBattery(number, types.find(stock.type()), row, use, own);
+  }
+
+  /** A loan that has no dates holds on every date. */
+  private boolean isLent(int row, LocalDate date) {
+    Stock stock = rows.get(row).value();
+    boolean begun = date == null || stock.lentFrom() == null || !date.isBefore(stock.lentFrom());
+    boolean over = date != null && stock.backOn() != null && date.isAfter(stock.backOn());
+    return begun && !over;
+  }
+
+  /** The highest numbers that are there are kept as reserve. */
+  private void keepReserve(int row) {
+    int reserve = (int) Math.ceil(DaySettings.or(rows.get(row).value().reserve(), 0));
+    List<Integer> there = new ArrayList<>();
+    batteries.values().stream()
+        .filter(b -> b.row() == row && b.isPlanned())
+        .forEach(b -> there.add(0, b.number()));
+    if (reserve > there.size()) {
+      add(
+          row,
+          Finding.of(BatteryDayFinding.RESERVE_TOO_LARGE, (double) reserve, (double) there.size()));
+    }
+    there.stream().limit(reserve).forEach(this::reserve);
+  }
+
+  private void reserve(int number) {
+    StockBattery battery = batteries.get(number);
+    batteries.put(
+        number,
+        new StockBattery(
+            number,
+            battery.type(),
+            battery.row(),
+            BatteryUse.RESERVE,
+            List.of(Finding.of(BatteryDayFinding.BATTERY_RESERVE))));
+  }
+
+  /** All batteries by number. */
+  Map<Integer, StockBattery> batteries() {
+    return batteries;
+  }
+
+  /** The gate of the batteries: what it withholds is neither used nor charged. */
+  Gate<StockBattery> gate() {
+    return new Gate<>(
+        batteries.values().stream()
+            .map(
+                b ->
+                    new Gate.Candidate<>(
+                        b.number(), b, BatteryNumbers.shown(b.number()), b.findings(), false))
+            .toList(),
+        List.of());
+  }
+
+  /** The batteries of a row. */
+  List<StockBattery> ofRow(int row) {
+    return batteries.values().stream().filter(b -> b.row() == row).toList();
+  }
+
+  /** What is wrong with a row of Battery stock. */
+  List<Finding> findings(int row) {
+    return findings.get(row);
+  }
+
+  InputRow<Stock> row(int number) {
+    return rows.get(number);
+  }
+
+  /** The types that can be planned with, by row of Battery types. */
+  Set<Integer> plannedTypes() {
+    Set<Integer> planned = new TreeSet<>();
+    batteries.values().stream()
+        .filter(StockBattery::isPlanned)
+        .forEach(b -> planned.add(b.type().row()));
+    return planned;
+  }
+}

@@ -1,0 +1,78 @@
+package org.setpower.plan.batteryday;
+
+import java.util.List;
+import org.setpower.charge.Charging;
+import org.setpower.pack.Chemistry;
+import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.batteryday.simulation.BatteryFeed;
+
+/**
+ * What is known of a type of battery.
+ *
+ * @param row its row, by which the day knows it
+ * @param outputs nominal voltages
+ * @param mount as it is compared; empty for any
+ * @param milliohms of one battery at its highest voltage
+ */
+record TypeFacts(
+    int row,
+    String name,
+    Chemistry chemistry,
+    double cells,
+    double ampHours,
+    double wattHours,
+    List<Double> outputs,
+    double maxAmps,
+    String mount,
+    double milliohms,
+    double health) {
+  /** Share of the rated capacity that is assumed where it is not typed. */
+  static final double ASSUMED_HEALTH = 0.8;
+
+  /** mΩ of a battery whose resistance is not known. */
+  static double usualMilliohms(double cells, double ampHours) {
+    return cells * Charging.USUAL_OHM_AMP_HOURS / ampHours * 1000;
+  }
+
+  private double highest() {
+    return outputs.stream().mapToDouble(o -> o).max().orElseThrow();
+  }
+
+  /** Parts of a battery that lie side by side at a lower nominal voltage. */
+  private double halves(double voltsEach) {
+    return Math.max(1, highest() / voltsEach);
+  }
+
+  /** Cells in series at a nominal voltage. */
+  double cellsAt(double voltsEach) {
+    return cells / halves(voltsEach);
+  }
+
+  /**
+   * What a position draws on.
+   *
+   * @param volts nominal, asked of all together
+   * @param count batteries at the same time
+   */
+  BatteryFeed feed(
+      double volts,
+      BatteryConnection connection,
+      int count,
+      double cutoffVolts,
+      double leadOhms,
+      double changeAt) {
+    int series = connection == BatteryConnection.SERIES ? count : 1;
+    int parallel = connection == BatteryConnection.PARALLEL ? count : 1;
+    double halves = halves(volts / series);
+    return new BatteryFeed(
+        chemistry,
+        cells / halves * series,
+        ampHours * halves * parallel,
+        milliohms / halves / halves * series / parallel,
+        wattHours * series * parallel,
+        health,
+        cutoffVolts,
+        leadOhms,
+        changeAt);
+  }
+}

@@ -1,0 +1,111 @@
+package org.setpower.plan.batteryday;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.base.EvaluationException;
+import org.setpower.base.TextEnum;
+import org.setpower.pack.PlateFeed;
+import org.setpower.plan.batteryday.BatteryDayInputs.BatteryType;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
+
+/** The types of battery, and which of them can be planned with. */
+final class TypeList {
+  /** V of a cell, by which Wh and Ah on a label are compared: from 3.2 V (LFP) to 3.85 V. */
+  private static final double LEAST_CELL = 1.1;
+
+  private static final double MOST_CELL = 4;
+
+  private final Gate<InputRow<BatteryType>> gate;
+  private final Map<Integer, List<Double>> outputs = new HashMap<>();
+  private final Map<String, TypeFacts> facts = new HashMap<>();
+
+  TypeList(InputRows<BatteryType> rows) {
+    List<Gate.Candidate<InputRow<BatteryType>>> candidates = new ArrayList<>();
+    rows.filled()
+        .forEach(
+            r ->
+                candidates.add(
+                    new Gate.Candidate<>(
+                        r.number(), r, Identity.of(r.value().type()), findings(r), false)));
+    gate = new Gate<>(candidates, List.of());
+    gate.all().stream().filter(Gate.Judged::fit).forEach(this::keep);
+  }
+
+  private List<Finding> findings(InputRow<BatteryType> row) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    BatteryType type = row.value();
+    if (type.outputs() != null) {
+      try {
+        List<Double> read = PlateFeed.outputs("outputs", type.outputs());
+        read.forEach(o -> PlateFeed.volts(read, o));
+        outputs.put(row.number(), read);
+      } catch (EvaluationException e) {
+        findings.add(
+            Finding.of(BatteryDayFinding.TYPE_OUTPUTS, TextEnum.shortened(type.outputs())));
+      }
+    }
+    boolean whole = type.cells() != null && type.ampHours() != null && type.wattHours() != null;
+    if (whole) {
+      double perCell = type.wattHours() / type.ampHours() / type.cells();
+      if (perCell < LEAST_CELL || perCell > MOST_CELL) {
+        findings.add(
+            Finding.of(
+                BatteryDayFinding.TYPE_ENERGY, type.wattHours(), type.ampHours(), type.cells()));
+      }
+    }
+    if (type.health() == null && !row.unreadable().contains("health")) {
+      findings.add(Finding.of(BatteryDayFinding.HEALTH_BLANK, TypeFacts.ASSUMED_HEALTH));
+    }
+    return findings;
+  }
+
+  private void keep(Gate.Judged<InputRow<BatteryType>> judged) {
+    BatteryType type = judged.item().value();
+    facts.put(
+        Identity.of(type.type()),
+        new TypeFacts(
+            judged.row(),
+            type.type(),
+            type.chemistry(),
+            type.cells(),
+            type.ampHours(),
+            type.wattHours(),
+            outputs.get(judged.row()),
+            type.maxAmps(),
+            Identity.of(type.mount()),
+            type.resistance() == null
+                ? TypeFacts.usualMilliohms(type.cells(), type.ampHours())
+                : type.resistance(),
+            DaySettings.or(type.health(), TypeFacts.ASSUMED_HEALTH)));
+  }
+
+  Gate.Judged<InputRow<BatteryType>> row(int number) {
+    return gate.row(number);
+  }
+
+  /** A type that can be planned with; null for one that is not known or not clear. */
+  TypeFacts find(String name) {
+    return facts.get(Identity.of(name));
+  }
+
+  /** The type of a row; null for one that is not clear. */
+  TypeFacts ofRow(int row) {
+    return facts.values().stream().filter(f -> f.row() == row).findFirst().orElse(null);
+  }
+
+  /** Why a name is no type that can be planned with. */
+  Finding refused(String name) {
+    boolean known =
+        gate.all().stream()
+            .anyMatch(t -> Identity.of(t.item().value().type()).equals(Identity.of(name)));
+    return Finding.of(
+        known ? BatteryDayFinding.TYPE_UNCLEAR : BatteryDayFinding.TYPE_UNKNOWN,
+        TextEnum.shortened(name));
+  }
+}

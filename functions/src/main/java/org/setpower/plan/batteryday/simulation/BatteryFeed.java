@@ -1,0 +1,107 @@
+package org.setpower.plan.batteryday.simulation;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.setpower.base.EvaluationException;
+import org.setpower.pack.Chemistry;
+import org.setpower.pack.DeviceLoad;
+import org.setpower.pack.Discharge;
+import org.setpower.pack.EnergyRuntime;
+import org.setpower.pack.Pack;
+
+/**
+ * What a position draws on: the batteries that work at the same time, as one.
+ *
+ * @param cells in series, of all that work together
+ * @param ampHours rated, of all that work together
+ * @param wattHours on the labels of all that work together
+ * @param health share of the rated figures that a full battery still gives
+ * @param cutoffVolts at the device; 0 without a limit
+ * @param leadOhms of the cable, out and back
+ * @param changeAt state of charge at which it is changed
+ */
+public record BatteryFeed(
+    Chemistry chemistry,
+    double cells,
+    double ampHours,
+    double milliohms,
+    double wattHours,
+    double health,
+    double cutoffVolts,
+    double leadOhms,
+    double changeAt) {
+  private static final int POINTS = 10;
+  private static final int MOST_KEPT = 4000;
+
+  /** Curves of the last plans: an edit changes few of them. */
+  private static final Map<Key, FeedCurve> KEPT = new ConcurrentHashMap<>();
+
+  private record Key(BatteryFeed feed, double watts, int temp) {}
+
+  /**
+   * The hours of a battery at this power; whole degrees, so that few curves are needed.
+   *
+   * @param temp °C, rounded down
+   */
+  FeedCurve curve(double watts, int temp) {
+    Key key = new Key(this, watts, temp);
+    FeedCurve kept = KEPT.get(key);
+    if (kept == null) {
+      kept = calculated(watts, temp);
+      if (KEPT.size() >= MOST_KEPT) {
+        KEPT.clear();
+      }
+      KEPT.put(key, kept);
+    }
+    return kept;
+  }
+
+  /**
+   * Hours from full until it has to be changed, by volts and by energy: the shorter; 0 if it does
+   * not start.
+   */
+  public double hours(double watts, double temp) {
+    return curve(watts, (int) Math.floor(temp)).hours(1);
+  }
+
+  /** The state of charge at which it has to be changed: the higher of the rule and the cold. */
+  public double endCharge(double watts, double temp) {
+    return curve(watts, (int) Math.floor(temp)).end();
+  }
+
+  /**
+   * Whether there are figures for these cells at this temperature.
+   *
+   * @throws EvaluationException that says why not
+   */
+  public void requireKnown(double temp) {
+    pack(temp);
+  }
+
+  private Pack pack(double temp) {
+    return Pack.of(chemistry, cells, ampHours, milliohms, health, temp);
+  }
+
+  private FeedCurve calculated(double watts, double temp) {
+    Discharge discharge;
+    try {
+      discharge =
+          Discharge.of(pack(temp), new DeviceLoad(watts, cutoffVolts, leadOhms), 1, changeAt);
+    } catch (EvaluationException e) {
+      return FeedCurve.NEVER;
+    }
+    double byEnergy =
+        EnergyRuntime.hours(
+            EnergyRuntime.usable(wattHours, 1, health, temp, changeAt, chemistry), watts);
+    double whole = discharge.hours();
+    double share = Math.min(1, byEnergy / whole);
+    double end = discharge.endCharge();
+    double[] charge = new double[POINTS + 1];
+    double[] hours = new double[POINTS + 1];
+    for (int i = 0; i <= POINTS; i++) {
+      charge[i] = i == POINTS ? end : 1 - (1 - end) * i / POINTS;
+      hours[i] = i == POINTS ? 0 : (whole - discharge.at(charge[i]).hours()) * share;
+    }
+    return whole > 0 && end < 1 ? new FeedCurve(charge, hours) : FeedCurve.NEVER;
+  }
+}

@@ -1,0 +1,45 @@
+package org.setpower.plan.batteryday.simulation;
+
+import java.util.Map;
+
+/**
+ * A charger.
+ *
+ * @param row its row
+ * @param supply row of its supply
+ * @param channels that charge at the same time
+ * @param types what it does with each type of battery that it takes
+ * @param usableFrom state of charge from which a battery may be taken off it
+ * @param away hours of one way between set and charger
+ * @param warmUp hours until a battery from the set may be charged
+ * @param power when it has power
+ */
+public record ChargerSpec(
+    int row,
+    int supply,
+    int channels,
+    Map<Integer, Rate> types,
+    double usableFrom,
+    double away,
+    double warmUp,
+    PowerHours power) {
+  /**
+   * How a type charges.
+   *
+   * @param watts from the supply while it charges
+   * @param wattHours from the supply for a whole charge
+   */
+  public record Rate(ChargeCurve charging, double watts, double wattHours) {}
+
+  /** Whether both do the same for every battery. */
+  boolean isLike(ChargerSpec other) {
+    return supply == other.supply
+        && channels == other.channels
+        && usableFrom == other.usableFrom
+        && away == other.away
+        && warmUp == other.warmUp
+        && types.keySet().equals(other.types.keySet())
+        && types.keySet().stream().allMatch(t -> types.get(t).watts == other.types.get(t).watts)
+        && power.equals(other.power);
+  }
+}

@@ -1,0 +1,47 @@
+package org.setpower.plan.batteryday.simulation;
+
+/** A battery while the day runs. */
+final class DayBattery {
+  /** Where it is. */
+  enum Place {
+    SHELF,
+    ON,
+    CHARGING,
+    /** Neither used nor charged. */
+    AWAY
+  }
+
+  final int number;
+  final int type;
+  double charge;
+  Place place = Place.SHELF;
+  DayEvent.Charge charging;
+
+  /** Whether it lies on the shelf until a channel is free. */
+  boolean waits;
+
+  DayBattery(BatterySpec spec) {
+    number = spec.number();
+    type = spec.type();
+    charge = spec.charge();
+  }
+
+  /** Its state of charge at an hour, while it is on a charger; straight between the steps. */
+  double chargeAt(double hour) {
+    return charging == null ? charge : at(charging, charge, hour);
+  }
+
+  private static double at(DayEvent.Charge c, double from, double hour) {
+    if (hour <= c.start()) {
+      return from;
+    }
+    if (hour >= c.full()) {
+      return 1;
+    }
+    double usable = Math.max(from, c.usableCharge());
+    if (hour < c.usable()) {
+      return from + (usable - from) * (hour - c.start()) / (c.usable() - c.start());
+    }
+    return usable + (1 - usable) * (hour - c.usable()) / (c.full() - c.usable());
+  }
+}

@@ -1,0 +1,343 @@
+package org.setpower.plan.batteryday.simulation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Plans a day: of the schedules that the rules allow, the first in which nothing goes dark; and how
+ * few batteries of each type such a schedule needs.
+ *
+ * <p>The fewest are found by trying: no smaller number of the type has any schedule among those
+ * tried, whatever there is of other types. Leaving a charger out, or some watts of a supply, is
+ * among what is tried, so that one more charger or more watts never ask for more.
+ */
+public final class DayPlanner {
+  /** A fleet that no set has. */
+  public static final int MOST_BATTERIES = 400;
+
+  /** Hours; a battery that works for less is no plan. */
+  public static final double SHORTEST = DayRun.SHORTEST;
+
+  private static final int MOST_SUBSETS = 16;
+
+  private static final int MOST_MORE = 4;
+  private static final int MOST_AFTERNOONS = 40;
+
+  /** Figures looked at in a search; a day of 20 positions takes a fraction. */
+  private static final long MOST_EFFORT = 4_000_000;
+
+  private final DaySpec day;
+  private final List<DayPolicy> policies;
+  private final Effort effort = new Effort(MOST_EFFORT);
+
+  public DayPlanner(DaySpec day) {
+    this.day = day;
+    policies = policies(day);
+  }
+
+  private static List<DayPolicy> policies(DaySpec day) {
+    List<DayPolicy> all = new ArrayList<>();
+    List<boolean[]> subsets = subsets(day.chargers());
+    for (boolean[] used : subsets) {
+      add(all, used, 1);
+    }
+    for (double share : shares(day)) {
+      add(all, subsets.get(0), share);
+    }
+    return List.copyOf(all);
+  }
+
+  private static void add(List<DayPolicy> all, boolean[] used, double share) {
+    for (int i = 0; i < 4; i++) {
+      all.add(new DayPolicy(i < 2, i % 2 == 0, used, share));
+    }
+  }
+
+  /** Which chargers are used: all, then fewer; of chargers alike only how many. */
+  private static List<boolean[]> subsets(List<ChargerSpec> chargers) {
+    List<List<Integer>> groups = new ArrayList<>();
+    for (int i = 0; i < chargers.size(); i++) {
+      ChargerSpec charger = chargers.get(i);
+      List<Integer> group = null;
+      for (List<Integer> known : groups) {
+        group = chargers.get(known.get(0)).isLike(charger) ? known : group;
+      }
+      if (group == null) {
+        group = new ArrayList<>();
+        groups.add(group);
+      }
+      group.add(i);
+    }
+    List<boolean[]> all = new ArrayList<>(List.of(DayPolicy.all(chargers.size()).used()));
+    for (List<Integer> group : groups) {
+      List<boolean[]> before = List.copyOf(all);
+      for (int without = 1; without <= group.size() && all.size() < MOST_SUBSETS; without++) {
+        for (boolean[] used : before) {
+          boolean[] fewer = used.clone();
+          for (int k = 0; k < without; k++) {
+            fewer[group.get(group.size() - 1 - k)] = false;
+          }
+          all.add(fewer);
+        }
+      }
+    }
+    all.sort(Comparator.comparingInt(DayPlanner::left));
+    return all;
+  }
+
+  private static int left(boolean[] used) {
+    int left = 0;
+    for (boolean one : used) {
+      left += one ? 0 : 1;
+    }
+    return left;
+  }
+
+  /** Parts of the watts that let fewer channels charge at a time. */
+  private static List<Double> shares(DaySpec day) {
+    List<Double> shares = new ArrayList<>();
+    for (SupplySpec supply : day.supplies()) {
+      for (ChargerSpec charger : day.chargers()) {
+        for (ChargerSpec.Rate rate : charger.types().values()) {
+          boolean limited = charger.supply() == supply.row() && !Double.isInfinite(supply.watts());
+          for (int n = 1; limited && n * rate.watts() < supply.watts() && n <= 8; n++) {
+            shares.add(n * rate.watts() / supply.watts());
+          }
+        }
+      }
+    }
+    return shares.stream().distinct().limit(6).toList();
+  }
+
+  /**
+   * The day as it is planned. Before the hour of planning again it does not depend on what is found
+   * then.
+   */
+  public DayOutcome plan() {
+    DaySpec planned =
+        new DaySpec(
+            day.call(),
+            day.until(),
+            day.air(),
+            day.shelf(),
+            day.breaks(),
+            day.near(),
+            day.units(),
+            day.batteries(),
+            day.chargers(),
+            day.supplies(),
+            Double.POSITIVE_INFINITY,
+            List.of());
+    DayPolicy morning = first(planned);
+    DayOutcome outcome = DayRun.of(day, morning, morning);
+    if (Double.isInfinite(day.now()) || outcome.isLit()) {
+      return outcome;
+    }
+    for (int i = 0; i < Math.min(MOST_AFTERNOONS, policies.size()); i++) {
+      DayPolicy afternoon = policies.get(i);
+      DayOutcome other = DayRun.of(day, morning, afternoon);
+      if (darkFrom(other) == 0) {
+        return other;
+      }
+    }
+    return outcome;
+  }
+
+  private long darkFrom(DayOutcome outcome) {
+    return outcome.events().stream()
+        .filter(e -> e.what() == DayEvent.What.DARK && e.hour() >= day.now())
+        .count();
+  }
+
+  private DayPolicy first(DaySpec planned) {
+    for (DayPolicy policy : policies) {
+      if (DayRun.isLit(planned, policy, effort)) {
+        return policy;
+      }
+    }
+    return policies.get(0);
+  }
+
+  /**
+   * How few batteries do.
+   *
+   * @param uncharged by type, without a charger; types that no number helps are left out
+   * @param alone by type, where there is enough of every other
+   * @param together by type, so that nothing goes dark with these and no more
+   * @param proven whether the search came to its end
+   */
+  public record Fewest(
+      Map<Integer, Integer> uncharged,
+      Map<Integer, Integer> alone,
+      Map<Integer, Integer> together,
+      boolean proven) {}
+
+  /** The fewest batteries with which nothing goes dark, all full at call. */
+  public Fewest fewest() {
+    Map<Integer, Integer> uncharged = new TreeMap<>();
+    for (int type : types(day)) {
+      DaySpec own = only(List.of(type), List.of());
+      int number = smallest(own, policies(own), type, Map.of());
+      if (number > 0) {
+        uncharged.put(type, number);
+      }
+    }
+    Map<Integer, Integer> alone = new TreeMap<>();
+    uncharged.forEach(
+        (type, most) -> {
+          DaySpec near = only(sharing(type, uncharged.keySet()), day.chargers());
+          int number = smallest(near, policies(near), type, uncharged);
+          alone.put(type, number > 0 ? Math.min(number, most) : most);
+        });
+    Map<Integer, Integer> together = together(alone, uncharged);
+    return new Fewest(uncharged, alone, together, !effort.isSpent());
+  }
+
+  private static List<Integer> types(DaySpec day) {
+    return day.units().stream().map(u -> u.spec().type()).distinct().sorted().toList();
+  }
+
+  /** The units of some types, with the chargers that take any of these. */
+  private DaySpec only(List<Integer> types, List<ChargerSpec> chargers) {
+    return new DaySpec(
+        day.call(),
+        day.until(),
+        day.air(),
+        day.shelf(),
+        day.breaks(),
+        day.near(),
+        day.units().stream().filter(u -> types.contains(u.spec().type())).toList(),
+        List.of(),
+        chargers.stream()
+            .filter(c -> c.types().keySet().stream().anyMatch(types::contains))
+            .toList(),
+        day.supplies(),
+        Double.POSITIVE_INFINITY,
+        List.of());
+  }
+
+  /** The types that compete with a type for chargers or watts, and the type itself. */
+  private List<Integer> sharing(int type, Set<Integer> all) {
+    Set<Integer> sharing = new TreeSet<>(Set.of(type));
+    int before = 0;
+    while (before < sharing.size()) {
+      before = sharing.size();
+      Set<Integer> supplies = new TreeSet<>();
+      for (ChargerSpec charger : day.chargers()) {
+        if (charger.types().keySet().stream().anyMatch(sharing::contains)) {
+          sharing.addAll(charger.types().keySet());
+          supplies.add(charger.supply());
+        }
+      }
+      for (ChargerSpec charger : day.chargers()) {
+        if (isLimited(charger.supply()) && supplies.contains(charger.supply())) {
+          sharing.addAll(charger.types().keySet());
+        }
+      }
+    }
+    sharing.retainAll(all);
+    return List.copyOf(sharing);
+  }
+
+  private boolean isLimited(int supply) {
+    return day.supplies().stream()
+        .anyMatch(
+            s ->
+                s.row() == supply
+                    && !(Double.isInfinite(s.watts()) && Double.isInfinite(s.wattHours())));
+  }
+
+  /**
+   * The smallest number of a type with which a schedule is found, by the usual policies first; 0 if
+   * none is.
+   */
+  private int smallest(
+      DaySpec near, List<DayPolicy> tried, int type, Map<Integer, Integer> others) {
+    Map<Integer, Integer> stock = new TreeMap<>(others);
+    stock.keySet().retainAll(types(near));
+    int most = others.getOrDefault(type, MOST_BATTERIES);
+    int least = Math.max(1, atOnce(near, type));
+    int usual = smallest(near, tried.subList(0, 4), type, stock, least, most);
+    int end = usual > 0 ? usual - 1 : most;
+    int better = smallest(near, tried.subList(4, tried.size()), type, stock, least, end);
+    return better > 0 ? better : usual;
+  }
+
+  private int smallest(
+      DaySpec near,
+      List<DayPolicy> tried,
+      int type,
+      Map<Integer, Integer> stock,
+      int least,
+      int most) {
+    if (tried.isEmpty()) {
+      return 0;
+    }
+    for (int number = least; number <= most && !effort.isSpent(); number++) {
+      stock.put(type, number);
+      if (isLit(near, tried, stock)) {
+        return number;
+      }
+    }
+    return 0;
+  }
+
+  /** The most batteries of a type that are on at a time. */
+  private static int atOnce(DaySpec near, int type) {
+    int most = 0;
+    for (UnitWork at : near.units()) {
+      int sum = 0;
+      for (UnitWork unit : near.units()) {
+        boolean on = unit.spec().type() == type && unit.isOn(at.from());
+        int least = unit.spec().isHotSwap() ? 1 : unit.spec().batteries();
+        sum += on ? least : 0;
+      }
+      most = Math.max(most, sum);
+    }
+    return most;
+  }
+
+  private boolean isLit(DaySpec near, List<DayPolicy> tried, Map<Integer, Integer> stock) {
+    List<BatterySpec> full = new ArrayList<>();
+    stock.forEach(
+        (type, number) -> {
+          for (int i = 0; i < number; i++) {
+            full.add(new BatterySpec(full.size() + 1, type, 1));
+          }
+        });
+    DaySpec tryOut = near.with(full, near.chargers());
+    return tried.stream().anyMatch(p -> DayRun.isLit(tryOut, p, effort));
+  }
+
+  /** The fewest in all, none of a type below what it needs alone. */
+  private Map<Integer, Integer> together(
+      Map<Integer, Integer> alone, Map<Integer, Integer> enough) {
+    DaySpec all = only(List.copyOf(alone.keySet()), day.chargers());
+    List<DayPolicy> tried = policies(all);
+    List<Map<Integer, Integer>> level = List.of(alone);
+    for (int more = 0; more <= MOST_MORE; more++) {
+      Set<Map<Integer, Integer>> next = new LinkedHashSet<>();
+      for (Map<Integer, Integer> stock : level) {
+        if (isLit(all, tried, stock)) {
+          return stock;
+        }
+        stock.forEach(
+            (type, number) -> {
+              if (number < enough.get(type)) {
+                Map<Integer, Integer> raised = new TreeMap<>(stock);
+                raised.put(type, number + 1);
+                next.add(raised);
+              }
+            });
+      }
+      level = List.copyOf(next);
+    }
+    return enough;
+  }
+}

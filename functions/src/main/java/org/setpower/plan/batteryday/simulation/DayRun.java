@@ -1,0 +1,559 @@
+package org.setpower.plan.batteryday.simulation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.setpower.plan.batteryday.simulation.DayBattery.Place;
+import org.setpower.plan.batteryday.simulation.DayEvent.What;
+
+/** Runs a day from event to event, at exact times. */
+final class DayRun {
+  /** Hours closer than this are the same. */
+  static final double SAME = 1e-9;
+
+  /** A battery that would work for less is left on the shelf, unless it reaches the next break. */
+  static final double SHORTEST = 1.0 / 6;
+
+  /** More events are no plan that a crew can follow. */
+  static final int MOST_EVENTS = 600;
+
+  private final DaySpec day;
+  private final boolean toFirstDark;
+  private final DayPolicy afternoon;
+  private DayPolicy policy;
+  private final List<RunningUnit> units = new ArrayList<>();
+  private final List<RunningUnit> byImportance;
+  private final Map<Integer, DayBattery> batteries = new LinkedHashMap<>();
+  private final ChargingDesk desk;
+  private final TreeSet<Double> moments = new TreeSet<>();
+  private final List<DayEvent> events = new ArrayList<>();
+  private final List<DayEvent.Charge> charges = new ArrayList<>();
+  private boolean stopped;
+  private long cost;
+  private boolean overrun;
+
+  private DayRun(DaySpec day, DayPolicy morning, DayPolicy afternoon, boolean toFirstDark) {
+    this.day = day;
+    this.policy = morning;
+    this.afternoon = afternoon;
+    this.toFirstDark = toFirstDark;
+    day.units().forEach(u -> units.add(new RunningUnit(u)));
+    byImportance = new ArrayList<>(units);
+    byImportance.sort(Comparator.comparingDouble(u -> u.spec.priority()));
+    day.batteries().forEach(b -> batteries.put(b.number(), new DayBattery(b)));
+    desk = new ChargingDesk(day, morning);
+  }
+
+  /** Runs the whole day. */
+  static DayOutcome of(DaySpec day, DayPolicy morning, DayPolicy afternoon) {
+    DayRun run = new DayRun(day, morning, afternoon, false);
+    run.run();
+    return run.outcome();
+  }
+
+  /** Whether nothing goes dark all day; no where the effort is spent. */
+  static boolean isLit(DaySpec day, DayPolicy policy, Effort effort) {
+    if (effort.isSpent()) {
+      return false;
+    }
+    DayRun run = new DayRun(day, policy, policy, true);
+    run.run();
+    effort.spend(run.cost);
+    return !run.stopped;
+  }
+
+  private void run() {
+    moments.add(day.call());
+    for (RunningUnit unit : units) {
+      for (UnitSpec.Span span : unit.spec.spans()) {
+        moments.add(span.from());
+        moments.add(span.to());
+      }
+    }
+    day.breaks().forEach(b -> moments.add(b.from()));
+    if (Double.isFinite(day.now())) {
+      moments.add(day.now());
+    }
+    double now = Double.NEGATIVE_INFINITY;
+    while (!stopped) {
+      now = next(now);
+      if (Double.isInfinite(now)) {
+        return;
+      }
+      step(now);
+      cost += units.size() + batteries.size();
+      if (events.size() > MOST_EVENTS) {
+        stopped = true;
+        overrun = true;
+      }
+    }
+  }
+
+  /** The next moment; those that are nearly the same are one. */
+  private double next(double now) {
+    Double planned = moments.higher(now + SAME);
+    double next = planned == null ? Double.POSITIVE_INFINITY : planned;
+    for (RunningUnit unit : units) {
+      double empty = unit.emptyAt();
+      if (empty < next) {
+        next = Math.max(empty, now);
+      }
+    }
+    double end = end();
+    return next > end + SAME ? Double.POSITIVE_INFINITY : next;
+  }
+
+  private double end() {
+    double end = day.call();
+    for (RunningUnit unit : units) {
+      end = Math.max(end, unit.work.end());
+    }
+    return end;
+  }
+
+  private void step(double now) {
+    comeBack(now);
+    if (Math.abs(now - day.now()) <= SAME) {
+      units.forEach(u -> u.advance(now));
+      find(now);
+    }
+    List<RunningUnit> busy = new ArrayList<>();
+    for (RunningUnit unit : byImportance) {
+      if (!unit.isQuiet(now)) {
+        busy.add(unit);
+        unit.advance(now);
+        comeOff(unit, now);
+      }
+    }
+    if (Math.abs(now - day.call()) <= SAME) {
+      batteries.values().stream()
+          .filter(b -> b.place == Place.SHELF)
+          .sorted(Comparator.comparingDouble(b -> b.charge))
+          .forEach(b -> b.waits = true);
+    }
+    for (RunningUnit unit : busy) {
+      if (unit.isInStretch(now)) {
+        serve(unit, now);
+      }
+      unit.lookAhead(now);
+    }
+    if (policy.toBreaks()) {
+      changeInBreak(now);
+    }
+    sendWaiting(now);
+  }
+
+  private void comeBack(double now) {
+    for (DayBattery battery : batteries.values()) {
+      if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
+        battery.charge = 1;
+        battery.charging = null;
+        battery.place = Place.SHELF;
+      }
+    }
+  }
+
+  /** Takes over what was found at the hour of planning again. */
+  private void find(double now) {
+    policy = afternoon;
+    desk.follow(afternoon);
+    for (DaySpec.Found found : day.found()) {
+      DayBattery battery = batteries.get(found.number());
+      if (battery == null) {
+        continue;
+      }
+      boolean moves = found.away() || found.position() > 0;
+      if (battery.place == Place.CHARGING && (moves || !Double.isNaN(found.charge()))) {
+        endCharge(battery, now);
+      }
+      if (battery.place == Place.ON && moves) {
+        takeFromUnits(battery);
+      }
+      if (!Double.isNaN(found.charge())) {
+        battery.charge = found.charge();
+      }
+      if (found.away()) {
+        battery.place = Place.AWAY;
+        battery.waits = false;
+      } else if (found.position() > 0) {
+        putOnPosition(found.position(), battery, now);
+      } else if (battery.place == Place.SHELF) {
+        battery.waits = true;
+      }
+    }
+    units.forEach(u -> u.active = -1);
+    units.forEach(u -> u.activate(now));
+  }
+
+  private void takeFromUnits(DayBattery battery) {
+    for (RunningUnit unit : units) {
+      for (int slot = 0; slot < unit.slots.size(); slot++) {
+        if (unit.slots.get(slot) != null && unit.slots.get(slot).contains(battery)) {
+          unit.takeOff(slot)
+              .forEach(
+                  b -> {
+                    b.place = Place.SHELF;
+                    b.waits = true;
+                  });
+        }
+      }
+    }
+  }
+
+  private void putOnPosition(int position, DayBattery battery, double now) {
+    for (RunningUnit unit : units) {
+      boolean there =
+          unit.spec.position() == position
+              && unit.perSlot() == 1
+              && unit.spec.type() == battery.type
+              && unit.isInStretch(now);
+      if (there) {
+        int slot = Math.max(0, unit.active);
+        unit.takeOff(slot)
+            .forEach(
+                b -> {
+                  b.place = Place.SHELF;
+                  b.waits = true;
+                });
+        unit.put(slot, List.of(battery), now);
+        return;
+      }
+    }
+  }
+
+  /** Empty batteries, and those of units that end, come off. */
+  private void comeOff(RunningUnit unit, double now) {
+    if (!unit.isInStretch(now)) {
+      boolean ended = unit.begun;
+      for (int slot = 0; slot < unit.slots.size(); slot++) {
+        release(unit, slot, false, now);
+      }
+      if (ended) {
+        note(now, What.END, unit, List.of());
+      }
+      unit.begun = false;
+      unit.dark = false;
+      return;
+    }
+    if (unit.work.isOn(now) && unit.isActiveEmpty(now)) {
+      release(unit, unit.active, true, now);
+    }
+    if (unit.active < 0 && unit.work.isOn(now)) {
+      unit.activate(now);
+      for (int slot = 0; slot < unit.slots.size(); slot++) {
+        List<DayBattery> left = unit.slots.get(slot);
+        if (unit.active < 0 && left != null) {
+          // Charge that does not start the position here is of no use on it.
+          release(unit, slot, true, now);
+        }
+      }
+    }
+  }
+
+  private void release(RunningUnit unit, int slot, boolean empty, double now) {
+    for (DayBattery battery : unit.takeOff(slot)) {
+      battery.place = Place.SHELF;
+      DayEvent.Charge charge = send(battery, !empty, now);
+      unit.cameOff.add(battery.number);
+      unit.goesTo.add(charge);
+    }
+  }
+
+  /** Sends a battery to a charger; null if it stays on the shelf. */
+  private DayEvent.Charge send(DayBattery battery, boolean onlyAtOnce, double now) {
+    boolean cold = day.air().at(now) < 0 && !(day.shelf() >= 0 && battery.waits);
+    DayEvent.Charge charge = desk.best(battery, now, cold);
+    boolean atOnce =
+        charge != null && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
+    if (charge == null || onlyAtOnce && !(policy.chargePartUsed() && atOnce)) {
+      battery.waits = battery.charge < 1 - SAME;
+      return null;
+    }
+    desk.take(charge, battery);
+    battery.charging = charge;
+    battery.place = Place.CHARGING;
+    battery.waits = false;
+    charges.add(charge);
+    moments.add(charge.back());
+    if (desk.isNear(charge) && charge.usable() > now) {
+      moments.add(charge.usable());
+    }
+    moments.add(charge.full());
+    return charge;
+  }
+
+  private void sendWaiting(double now) {
+    List<DayBattery> waiting = new ArrayList<>();
+    for (DayBattery battery : batteries.values()) {
+      if (battery.waits && battery.place == Place.SHELF) {
+        waiting.add(battery);
+      }
+    }
+    waiting.sort(Comparator.comparingDouble(b -> b.charge));
+    waiting.forEach(b -> send(b, true, now));
+  }
+
+  private void endCharge(DayBattery battery, double now) {
+    DayEvent.Charge charge = battery.charging;
+    battery.charge = battery.chargeAt(now);
+    desk.end(charge, now);
+    charges.set(charges.indexOf(charge), charge.ended(now));
+    battery.charging = null;
+    battery.place = Place.SHELF;
+  }
+
+  /** Fills the empty slots of a unit as far as there are batteries. */
+  private void serve(RunningUnit unit, double now) {
+    boolean wasDark = unit.dark;
+    boolean wasBegun = unit.begun;
+    List<Integer> on = new ArrayList<>();
+    for (int slot = 0; slot < unit.slots.size(); slot++) {
+      if (unit.slots.get(slot) == null) {
+        List<DayBattery> chosen = choose(unit, now);
+        if (chosen.isEmpty()) {
+          break;
+        }
+        chosen.forEach(
+            b -> {
+              if (b.place == Place.CHARGING) {
+                endCharge(b, now);
+              }
+            });
+        unit.put(slot, chosen, now);
+        chosen.forEach(b -> on.add(b.number));
+      }
+    }
+    unit.activate(now);
+    unit.dark = unit.active < 0;
+    if (unit.dark && !unit.work.isOn(now)) {
+      unit.dark = wasDark;
+      return;
+    }
+    if (!on.isEmpty()) {
+      boolean again = wasDark && wasBegun;
+      What what = again ? What.ON_AGAIN : wasBegun ? What.CHANGE : What.START;
+      note(now, what, unit, on);
+    } else if (unit.dark && !wasDark) {
+      note(now, What.DARK, unit, List.of());
+      stopped = stopped || toFirstDark;
+      unit.begun = true;
+    }
+  }
+
+  private void note(double now, What what, RunningUnit unit, List<Integer> on) {
+    List<DayEvent.Charge> to = new ArrayList<>(unit.goesTo);
+    events.add(
+        new DayEvent(
+            now,
+            what,
+            units.indexOf(unit),
+            List.copyOf(on),
+            List.copyOf(unit.cameOff),
+            java.util.Collections.unmodifiableList(to)));
+    unit.cameOff.clear();
+    unit.goesTo.clear();
+  }
+
+  /** The batteries that go on: the least charged that reach the next break, else the fullest. */
+  private List<DayBattery> choose(RunningUnit unit, double now) {
+    List<DayBattery> shelf = usable(unit, now, false);
+    double goal = goal(unit, now);
+    List<DayBattery> chosen = pick(unit, shelf, now, goal);
+    if (!chosen.isEmpty() && reaches(unit, chosen, now, goal)) {
+      return chosen;
+    }
+    List<DayBattery> withCharging = usable(unit, now, true);
+    if (withCharging.size() > shelf.size()) {
+      chosen = pick(unit, withCharging, now, goal);
+    }
+    return chosen.isEmpty() ? takeOver(unit, shelf, now, goal) : chosen;
+  }
+
+  /** The next break, or the end of the stretch. */
+  private double goal(RunningUnit unit, double now) {
+    double goal = unit.work.stretchEnd(now);
+    for (DaySpec.Pause pause : day.breaks()) {
+      if (pause.from() > now + SAME) {
+        goal = Math.min(goal, pause.from());
+      }
+    }
+    return goal;
+  }
+
+  private static boolean reaches(RunningUnit unit, List<DayBattery> set, double now, double goal) {
+    double charge = set.stream().mapToDouble(b -> b.chargeAt(now)).min().orElse(0);
+    return unit.reach(charge, now) >= goal - SAME;
+  }
+
+  /** Batteries that the unit can use, from the least charged to the fullest. */
+  private List<DayBattery> usable(RunningUnit unit, double now, boolean charging) {
+    List<DayBattery> usable = new ArrayList<>();
+    cost += batteries.size();
+    double lastCharge = Double.NaN;
+    boolean lastWorth = false;
+    for (DayBattery b : batteries.values()) {
+      if (b.type == unit.spec.type() && isThere(b, now, charging)) {
+        // most are full: what is known of one is known of all as full
+        double charge = b.chargeAt(now);
+        if (charge != lastCharge) {
+          lastCharge = charge;
+          lastWorth = isWorthIt(unit, charge, now);
+        }
+        if (lastWorth) {
+          usable.add(b);
+        }
+      }
+    }
+    usable.sort(
+        Comparator.comparingDouble((DayBattery b) -> b.chargeAt(now))
+            .thenComparingInt(b -> b.number));
+    return usable;
+  }
+
+  private boolean isThere(DayBattery b, double now, boolean charging) {
+    return b.place == Place.SHELF
+        || charging
+            && b.place == Place.CHARGING
+            && b.charging.usable() <= now + SAME
+            && desk.isNear(b.charging);
+  }
+
+  private static boolean isWorthIt(RunningUnit unit, double charge, double now) {
+    return unit.work.works(charge, now) && unit.reach(charge, now) >= now + SHORTEST;
+  }
+
+  /** From the least charged to the fullest: the first set that reaches the goal, else the last. */
+  private static List<DayBattery> pick(
+      RunningUnit unit, List<DayBattery> sorted, double now, double goal) {
+    int count = unit.perSlot();
+    List<DayBattery> last = List.of();
+    double failed = Double.NaN;
+    for (int i = 0; i + count <= sorted.size(); i++) {
+      List<DayBattery> set = sorted.subList(i, i + count);
+      double least = set.get(0).chargeAt(now);
+      double apart = set.get(count - 1).chargeAt(now) - least;
+      boolean fits = unit.spec.connection() != BatteryConnection.PARALLEL || apart <= 0.02;
+      if (fits && least != failed) {
+        if (unit.reach(least, now) >= goal - SAME) {
+          return List.copyOf(set);
+        }
+        failed = least;
+        // of batteries as full as each other those with the lowest numbers
+        boolean fuller = last.isEmpty() || least > last.get(0).chargeAt(now) + SAME;
+        last = fuller ? set : last;
+      }
+    }
+    return List.copyOf(last);
+  }
+
+  /** Takes the batteries of less important units, which go dark; none if that does not help. */
+  private List<DayBattery> takeOver(
+      RunningUnit unit, List<DayBattery> shelf, double now, double goal) {
+    if (unit.active >= 0 || !unit.work.isOn(now)) {
+      return List.of();
+    }
+    List<DayBattery> pool = new ArrayList<>(shelf);
+    List<RunningUnit> victims = new ArrayList<>();
+    for (int i = byImportance.size() - 1; i >= 0; i--) {
+      RunningUnit other = byImportance.get(i);
+      boolean less =
+          other.spec.priority() > unit.spec.priority()
+              && other.spec.type() == unit.spec.type()
+              && other.active >= 0;
+      if (less) {
+        other.advance(now);
+        List<DayBattery> theirs =
+            other.slots.get(other.active).stream()
+                .filter(b -> isWorthIt(unit, b.charge, now))
+                .toList();
+        if (!theirs.isEmpty()) {
+          victims.add(other);
+          pool.addAll(theirs);
+          pool.sort(
+              Comparator.comparingDouble((DayBattery b) -> b.charge)
+                  .thenComparingInt(b -> b.number));
+          List<DayBattery> chosen = pick(unit, pool, now, goal);
+          if (!chosen.isEmpty()) {
+            darken(victims, chosen, now);
+            return chosen;
+          }
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private void darken(List<RunningUnit> victims, List<DayBattery> chosen, double now) {
+    for (RunningUnit victim : victims) {
+      if (victim.slots.get(victim.active).stream().anyMatch(chosen::contains)) {
+        for (DayBattery battery : victim.takeOff(victim.active)) {
+          victim.cameOff.add(battery.number);
+          victim.goesTo.add(null);
+          battery.place = Place.SHELF;
+          battery.waits = !chosen.contains(battery);
+        }
+        victim.activate(now);
+        if (victim.active < 0) {
+          victim.dark = true;
+          note(now, What.DARK, victim, List.of());
+          stopped = stopped || toFirstDark;
+        }
+      }
+    }
+  }
+
+  /** At the start of a break: what would have to be changed soon after it is changed now. */
+  private void changeInBreak(double now) {
+    for (DaySpec.Pause pause : day.breaks()) {
+      if (Math.abs(pause.from() - now) <= SAME) {
+        for (RunningUnit unit : byImportance) {
+          double empty = unit.emptyAt();
+          boolean soon = empty < pause.to() + day.near() - SAME;
+          if (unit.active >= 0 && !unit.spec.isHotSwap() && soon) {
+            changeEarly(unit, empty, now);
+          }
+        }
+      }
+    }
+  }
+
+  private void changeEarly(RunningUnit unit, double empty, double now) {
+    List<DayBattery> chosen = pick(unit, usable(unit, now, false), now, goal(unit, now));
+    if (chosen.isEmpty()) {
+      return;
+    }
+    double charge = chosen.stream().mapToDouble(b -> b.charge).min().orElse(0);
+    if (unit.reach(charge, now) <= empty + day.near()) {
+      return;
+    }
+    unit.advance(now);
+    int slot = unit.active;
+    release(unit, slot, true, now);
+    unit.put(slot, chosen, now);
+    unit.activate(now);
+    note(now, What.CHANGE, unit, chosen.stream().map(b -> b.number).toList());
+  }
+
+  private DayOutcome outcome() {
+    double end = end();
+    Map<Integer, Double> endCharge = new LinkedHashMap<>();
+    batteries.values().forEach(b -> endCharge.put(b.number, b.chargeAt(end)));
+    List<DayBattery> rest = new ArrayList<>(batteries.values());
+    rest.removeIf(b -> b.place != Place.SHELF || b.charge >= 1 - SAME);
+    rest.sort(Comparator.comparingDouble(b -> b.charge));
+    rest.forEach(b -> send(b, false, end));
+    Map<Integer, Double> nextCharge = new LinkedHashMap<>();
+    batteries.values().forEach(b -> nextCharge.put(b.number, b.chargeAt(day.until())));
+    return new DayOutcome(
+        List.copyOf(events),
+        List.copyOf(charges),
+        units.stream().mapToDouble(u -> u.darkHours).toArray(),
+        endCharge,
+        nextCharge,
+        desk.peaks(),
+        !overrun);
+  }
+}

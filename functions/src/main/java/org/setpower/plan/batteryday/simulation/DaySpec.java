@@ -1,0 +1,46 @@
+package org.setpower.plan.batteryday.simulation;
+
+import java.util.List;
+
+/**
+ * A day to run. Hours count from the midnight that begins the date and go on past 24.
+ *
+ * @param call when batteries are handed out
+ * @param until the next call, by which batteries charge; infinite if not known
+ * @param shelf °C of batteries on the shelf; NaN: as cold as it is outdoors
+ * @param breaks hours from and to, in order
+ * @param near hours after a break whose changes are made in the break
+ * @param now hour from which it is planned again; infinite if it is not
+ * @param found what differs at that hour
+ */
+public record DaySpec(
+    double call,
+    double until,
+    AirTemperature air,
+    double shelf,
+    List<Pause> breaks,
+    double near,
+    List<UnitWork> units,
+    List<BatterySpec> batteries,
+    List<ChargerSpec> chargers,
+    List<SupplySpec> supplies,
+    double now,
+    List<Found> found) {
+  /** A break, in which changes keep nobody waiting. */
+  public record Pause(double from, double to) {}
+
+  /**
+   * A battery that is not as planned.
+   *
+   * @param charge NaN: as planned
+   * @param position row of the position that it is on; 0: as planned
+   * @param away whether it is neither used nor charged from now on
+   */
+  public record Found(int number, double charge, int position, boolean away) {}
+
+  /** The same day with other batteries and chargers. */
+  DaySpec with(List<BatterySpec> others, List<ChargerSpec> used) {
+    return new DaySpec(
+        call, until, air, shelf, breaks, near, units, others, used, supplies, now, found);
+  }
+}

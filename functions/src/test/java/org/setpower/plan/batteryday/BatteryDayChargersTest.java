@@ -1,0 +1,114 @@
+package org.setpower.plan.batteryday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.setpower.plan.batteryday.BatteryDaySamples.at;
+import static org.setpower.plan.batteryday.BatteryDaySamples.camera;
+import static org.setpower.plan.batteryday.BatteryDaySamples.charger;
+import static org.setpower.plan.batteryday.BatteryDaySamples.position;
+import static org.setpower.plan.batteryday.BatteryDaySamples.withP98;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.setpower.plan.common.Ranges;
+
+/**
+ * A charger helps only the batteries that it takes, when it has power, as fast as it is. A day with
+ * three types: what no charger takes needs as many as without any charger (common sense).
+ */
+class BatteryDayChargersTest {
+  private static final int P294 = 0;
+  private static final int P98 = 1;
+  private static final int P150 = 2;
+
+  /** Camera on P294, monitor and link on P98, two lamps on P150, seven to seven. */
+  private static Ranges day() {
+    Ranges ranges = withP98(camera(), 20).set("stock", 1, "owned", 20);
+    ranges.set("days", 1, "wrap", at(19, 0)).set("devices", 1, "watts", 130);
+    ranges.row(
+        "types",
+        "type",
+        "P150",
+        "chemistry",
+        "Li-ion",
+        "cells",
+        8,
+        "ampHours",
+        5.2,
+        "wattHours",
+        150,
+        "outputs",
+        "12/24",
+        "maxAmps",
+        20,
+        "resistance",
+        75,
+        "health",
+        1);
+    ranges.row("stock", "type", "P150", "owned", 20);
+    position(ranges, "monitor", 12, "P98", 38, 11, 18);
+    position(ranges, "link", 12, "P98", 14, 11, 18);
+    position(ranges, "lamp", 24, "P150", 50, 11, 36);
+    return ranges.set("positions", 4, "quantity", 2);
+  }
+
+  private static Ranges charger1(Ranges ranges) {
+    return charger(ranges, "1", "P294", 4, 4);
+  }
+
+  private static Ranges charger2(Ranges ranges) {
+    return charger(ranges, "2", "P150", 4, 3);
+  }
+
+  private static Ranges charger3(Ranges ranges) {
+    return charger(ranges, "3", "P98", 2, 3);
+  }
+
+  private static List<Integer> fewest(Ranges ranges) {
+    List<Integer> fewest = new ArrayList<>();
+    ranges.calculate().rows(BatteryDayResults.STOCK).forEach(s -> fewest.add(s.fewest()));
+    return fewest;
+  }
+
+  @Test
+  void no_charger() {
+    // by energy: 12 h of 130 W on 294 Wh; 12 h of 38 and 14 W on 98 Wh; 12 h of 2 · 50 W on 150 Wh
+    List<Integer> none = fewest(day());
+    assertThat(none.get(P294)).isBetween(6, 7);
+    assertThat(none.get(P98)).isBetween(7, 9);
+    assertThat(none.get(P150)).isBetween(8, 10);
+    assertThat(day().calculate().rows(BatteryDayResults.STOCK))
+        .allSatisfy(s -> assertThat(s.fewest()).isEqualTo(s.uncharged()));
+  }
+
+  @Test
+  void a_charger_of_one_type_leaves_the_others_as_without() {
+    List<Integer> none = fewest(day());
+    List<Integer> one = fewest(charger1(day()));
+    assertThat(one.get(P294)).isLessThan(none.get(P294));
+    assertThat(one.get(P98)).isEqualTo(none.get(P98));
+    assertThat(one.get(P150)).isEqualTo(none.get(P150));
+    List<Integer> three = fewest(charger3(day()));
+    assertThat(three.get(P98)).isLessThan(none.get(P98));
+    assertThat(three.get(P294)).isEqualTo(none.get(P294));
+    assertThat(three.get(P150)).isEqualTo(none.get(P150));
+  }
+
+  @Test
+  void power_by_night_only_does_not_help_the_day() {
+    Ranges night = charger1(charger3(day()));
+    night.set("chargers", 2, "powerFrom", at(19, 0), "powerTo", at(7, 0));
+    assertThat(fewest(night)).isEqualTo(fewest(charger3(day())));
+  }
+
+  @Test
+  void a_slow_charger_of_one_type_does_not_slow_the_others() {
+    Ranges all = charger1(charger2(charger3(day())));
+    List<Integer> fast = fewest(all);
+    List<Integer> slow = fewest(all.set("chargers", 3, "amps", 0.5));
+    List<Integer> none = fewest(day());
+    assertThat(slow.get(P150)).isEqualTo(fast.get(P150)).isLessThan(none.get(P150));
+    assertThat(slow.get(P98)).isEqualTo(fast.get(P98)).isLessThan(none.get(P98));
+    assertThat(slow.get(P294)).isGreaterThan(fast.get(P294));
+  }
+}

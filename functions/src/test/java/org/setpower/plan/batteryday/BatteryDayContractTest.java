@@ -1,0 +1,47 @@
+package org.setpower.plan.batteryday;
+
+import java.util.List;
+import java.util.Set;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.PlanContract;
+import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.common.Ranges;
+
+/** The battery plan keeps what every plan keeps. */
+public class BatteryDayContractTest extends PlanContract {
+  @Override
+  protected PlanModel model() {
+    return BatteryDayPlan.MODEL;
+  }
+
+  @Override
+  protected int block() {
+    return 900;
+  }
+
+  @Override
+  protected Set<String> unordered() {
+    return Set.of("days", "types", "devices", "supplies");
+  }
+
+  @Override
+  protected List<Ranges> samples() {
+    return BatteryDaySamples.all();
+  }
+
+  @Override
+  protected List<Object> values(InputColumn column) {
+    return BatteryDaySamples.values(column);
+  }
+
+  /**
+   * More hostile plans than a build makes.
+   *
+   * @param arguments how many, and the first seed
+   */
+  public static void main(String[] arguments) {
+    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
+    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
+    new BatteryDayContractTest().fuzz(seed, plans);
+  }
+}

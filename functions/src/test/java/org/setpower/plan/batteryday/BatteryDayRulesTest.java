@@ -1,0 +1,470 @@
+package org.setpower.plan.batteryday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.setpower.plan.batteryday.BatteryDaySamples.at;
+import static org.setpower.plan.batteryday.BatteryDaySamples.camera;
+import static org.setpower.plan.batteryday.BatteryDaySamples.charger;
+import static org.setpower.plan.batteryday.BatteryDaySamples.day;
+import static org.setpower.plan.batteryday.BatteryDaySamples.position;
+import static org.setpower.plan.batteryday.BatteryDaySamples.withP98;
+
+import java.time.LocalTime;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.finding.Verdict;
+
+/**
+ * The rules of a battery day, case by case. Expected figures come from the rules of the trade
+ * (common practice) and from Ohm's law, worked out by hand.
+ */
+class BatteryDayRulesTest {
+  private static List<FindingKey> keys(List<Finding> findings) {
+    return findings.stream().map(Finding::key).toList();
+  }
+
+  private static BatteryDayResults.PositionResult firstPosition(Ranges ranges) {
+    return ranges.calculate().rows(BatteryDayResults.POSITIONS).get(0);
+  }
+
+  private static BatteryDayResults.SummaryResult summary(Ranges ranges) {
+    return ranges.calculate().rows(BatteryDayResults.SUMMARY).get(0);
+  }
+
+  private static BatteryDayResults.ChargerResult firstCharger(Ranges ranges) {
+    return ranges.calculate().rows(BatteryDayResults.CHARGERS).get(0);
+  }
+
+  /** The position stops for this reason and nothing of it is in the schedule. */
+  private static void assertStops(Ranges ranges, FindingKey reason) {
+    PlanResult result = ranges.calculate();
+    BatteryDayResults.PositionResult position = result.rows(BatteryDayResults.POSITIONS).get(0);
+    assertThat(position.verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(position.reasons())).contains(reason);
+    assertThat(result.rows(BatteryDayResults.SCHEDULE)).isEmpty();
+    assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  /** 92 W on 294 Wh are 3.1 to 3.2 h by energy; ten hours take three changes. */
+  @Test
+  void a_camera_is_changed_three_times_in_ten_hours() {
+    BatteryDayResults.PositionResult position = firstPosition(camera());
+    assertThat(position.verdict()).isEqualTo(Verdict.OK);
+    assertThat(position.runtime()).isBetween(2.9, 3.2);
+    assertThat(position.changes()).isEqualTo(3);
+    assertThat(position.dark()).isZero();
+    assertThat(position.amps()).isCloseTo(92 / 20.0, within(1e-9));
+    assertThat(summary(camera()).verdict()).isEqualTo(Verdict.OK);
+  }
+
+  @Test
+  void watts_blank_stop() {
+    Ranges blank = camera().set("devices", 1, "watts", "");
+    assertStops(blank, BatteryDayFinding.DEVICE_STOPS);
+    assertThat(blank.calculate().rows(BatteryDayResults.DEVICES).get(0).drawn()).isNull();
+  }
+
+  /** 300 W at 11 V are 27.3 A; one 12 A battery supplies alone while the other is changed. */
+  @Test
+  void a_hot_swap_plate_needs_the_amps_of_one_battery() {
+    Ranges twelve = withP98(camera(), 6);
+    position(twelve, "big", 12, "P98", 300, 11, 18);
+    twelve.set("positions", 2, "connection", "hot-swap", "atOnce", 2);
+    BatteryDayResults.PositionResult big =
+        twelve.calculate().rows(BatteryDayResults.POSITIONS).get(1);
+    assertThat(big.amps()).isCloseTo(300 / 11.0, within(1e-9));
+    assertThat(big.maxAmps()).isEqualTo(12);
+    assertThat(keys(big.reasons())).contains(BatteryDayFinding.HOT_SWAP_AMPS);
+    assertStops(
+        camera()
+            .set("devices", 1, "watts", 900)
+            .set("positions", 1, "connection", "hot-swap", "atOnce", 2),
+        BatteryDayFinding.HOT_SWAP_AMPS);
+  }
+
+  /** 614 W at 20 V are 30.7 A: more than the 30 A of one, less than the 60 A of two in parallel. */
+  @Test
+  void amps_over_what_batteries_may_supply_stop() {
+    assertStops(camera().set("devices", 1, "watts", 614), BatteryDayFinding.AMPS);
+    Ranges parallel =
+        camera()
+            .set("devices", 1, "watts", 614)
+            .set("positions", 1, "connection", "parallel", "atOnce", 2);
+    assertThat(keys(firstPosition(parallel).reasons())).doesNotContain(BatteryDayFinding.AMPS);
+  }
+
+  @Test
+  void voltages_and_mounts_that_do_not_fit_stop() {
+    // a battery of 24 V only on a 12 V plate
+    assertStops(
+        camera().set("types", 1, "outputs", "24").set("positions", 1, "volts", 12),
+        BatteryDayFinding.NO_OUTPUT);
+    // two of 24 V only in series on a 24 V plate
+    assertStops(
+        camera()
+            .set("types", 1, "outputs", "24")
+            .set("positions", 1, "connection", "series", "atOnce", 2),
+        BatteryDayFinding.NO_OUTPUT);
+    // 8 cells of 4.2 V are 33.6 V, the camera takes 17 V
+    assertStops(
+        camera().set("devices", 1, "minVolts", 11, "maxVolts", 17), BatteryDayFinding.DEVICE_STOPS);
+    // two in series are 67.2 V
+    Ranges series =
+        camera()
+            .set("positions", 1, "connection", "series", "atOnce", 2, "volts", 48)
+            .set("devices", 1, "minVolts", 40, "maxVolts", 70);
+    assertStops(series, BatteryDayFinding.TOUCH);
+    series.set("positions", 1, "touchSafe", "yes");
+    assertThat(keys(firstPosition(series).reasons())).doesNotContain(BatteryDayFinding.TOUCH);
+    assertStops(camera().set("positions", 1, "atOnce", 2), BatteryDayFinding.CONNECTION_BLANK);
+    assertStops(
+        camera().set("types", 1, "mount", "gold").set("positions", 1, "mount", "V"),
+        BatteryDayFinding.MOUNT);
+    // 92 W over 17 m of 0.75 mm² (0.9 Ω out and back) at 24 V: 19.8 V arrive
+    assertStops(
+        camera().set("positions", 1, "cable", 17, "cableSize", "0.75 mm²"),
+        BatteryDayFinding.DEVICE_STOPS);
+    assertStops(
+        camera().set("positions", 1, "cable", 60, "cableSize", "0.75 mm²"),
+        BatteryDayFinding.CABLE_CARRY);
+    assertStops(camera().set("positions", 1, "cable", 5), BatteryDayFinding.CABLE_SIZE);
+  }
+
+  @Test
+  void min_temperature_blank_is_checked_with_the_cautious_value() {
+    Ranges blank = camera().set("days", 1, "min", "");
+    PlanResult result = blank.calculate();
+    assertThat(keys(result.rows(BatteryDayResults.DAYS).get(0).reasons()))
+        .containsExactly(BatteryDayFinding.MIN_BLANK);
+    assertThat(result.rows(BatteryDayResults.DAYS).get(0).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(result.rows(BatteryDayResults.RUN).get(0).coldest()).isEqualTo(-20);
+    assertThat(firstPosition(blank).runtime()).isLessThan(firstPosition(camera()).runtime());
+  }
+
+  /** Changes come later where it warms up than on a day that is cold throughout. */
+  @Test
+  void the_max_temperature_and_its_hours_count() {
+    Ranges cold = camera().set("days", 1, "min", -5, "max", -5);
+    Ranges warmer =
+        camera()
+            .set("days", 1, "min", -5, "max", 20, "minFrom", at(6, 0), "minTo", at(7, 0))
+            .set("days", 1, "maxFrom", at(8, 0), "maxTo", at(17, 0));
+    assertThat(warmer.calculate().rows(BatteryDayResults.CARD).get(0).by())
+        .isAfter(cold.calculate().rows(BatteryDayResults.CARD).get(0).by());
+    assertThat(firstPosition(warmer).runtime()).isEqualTo(firstPosition(cold).runtime());
+  }
+
+  /** Two rows for one date are a move; the cold row does not make the warm hall cold. */
+  @Test
+  void a_move_has_its_own_temperature() {
+    Ranges cold = camera().set("days", 1, "min", -5, "max", -5);
+    Ranges move = camera().set("days", 1, "min", -5, "max", -5, "wrap", at(9, 0));
+    move.row(
+        "days",
+        "date",
+        day("2027-02-02"),
+        "call",
+        at(10, 0),
+        "wrap",
+        at(17, 0),
+        "min",
+        20,
+        "max",
+        20);
+    assertThat(firstPosition(move).verdict()).isEqualTo(Verdict.OK);
+    assertThat(firstPosition(move).onHours()).isEqualTo(9);
+    assertThat(move.calculate().rows(BatteryDayResults.CARD).get(0).by())
+        .isAfter(cold.calculate().rows(BatteryDayResults.CARD).get(0).by().plusHours(1));
+    move.set("days", 2, "call", at(8, 0));
+    assertThat(keys(move.calculate().rows(BatteryDayResults.DAYS).get(0).reasons()))
+        .contains(BatteryDayFinding.DAY_OVERLAP);
+    assertThat(move.calculate().rows(BatteryDayResults.SCHEDULE)).isEmpty();
+  }
+
+  /** 34 % left at lunch carry on after it: nothing is thrown off. */
+  @Test
+  void a_part_used_battery_stays_on_through_lunch() {
+    Ranges lunch =
+        camera()
+            .set("days", 1, "breakFrom", at(9, 0), "breakTo", at(10, 0), "wrap", at(11, 0))
+            .set("stock", 1, "owned", 1)
+            .set("project", 1, "near", 0);
+    PlanResult result = lunch.calculate();
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .extracting(BatteryDayResults.ScheduleRow::what)
+        .startsWith(ScheduleEntry.START)
+        .doesNotContain(ScheduleEntry.CHANGE);
+    // 4 h of work less the 3.1 h of a battery
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).onHours()).isEqualTo(3);
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();
+  }
+
+  /** A change due 12 minutes after lunch is made at lunch; one due an hour after it is not. */
+  @Test
+  void a_change_soon_after_a_break_is_made_in_it() {
+    Ranges near = camera().set("days", 1, "breakFrom", at(10, 0), "breakTo", at(11, 0));
+    assertThat(near.calculate().rows(BatteryDayResults.CARD).get(0).by())
+        .isEqualTo(LocalTime.of(10, 0));
+    Ranges later = camera().set("days", 1, "breakFrom", at(9, 0), "breakTo", at(10, 0));
+    assertThat(later.calculate().rows(BatteryDayResults.CARD).get(0).by())
+        .isAfter(LocalTime.of(11, 0));
+  }
+
+  /** Four batteries for eight lamps: four lamps work, four are dark; the camera keeps its own. */
+  @Test
+  void shortages_are_piece_by_piece_and_by_priority() {
+    Ranges short4 = camera().set("stock", 1, "owned", 5).set("days", 1, "wrap", at(9, 0));
+    short4.set("positions", 1, "priority", 1);
+    position(short4, "tube", 24, "P294", 50, 11, 36);
+    short4.set("positions", 2, "quantity", 8, "priority", 60);
+    PlanResult result = short4.calculate();
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(1).dark())
+        .isCloseTo(4 * 2, within(1e-6));
+    Finding dry =
+        result.rows(BatteryDayResults.POSITIONS).get(1).reasons().stream()
+            .filter(f -> f.key() == BatteryDayFinding.RUNS_DRY)
+            .findFirst()
+            .orElseThrow();
+    assertThat(dry.arguments().get(0)).isEqualTo(4.0);
+  }
+
+  /** The camera's battery is empty after three hours and none is left: a lamp gives its own. */
+  @Test
+  void the_least_important_goes_dark_first() {
+    Ranges taken = camera().set("stock", 1, "owned", 2).set("days", 1, "wrap", at(11, 0));
+    taken.set("positions", 1, "priority", 1);
+    position(taken, "tube", 24, "P294", 20, 11, 36);
+    taken.set("positions", 2, "priority", 60);
+    PlanResult result = taken.calculate();
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(1).dark()).isBetween(0.5, 1.1);
+  }
+
+  /** With two batteries a hot-swap plate never goes dark while one comes back in time. */
+  @Test
+  void a_hot_swap_plate_changes_one_battery_at_a_time() {
+    Ranges plate = charger(camera(), "one", "P294", 2, 5);
+    plate.set("positions", 1, "connection", "hot-swap", "atOnce", 2).set("stock", 1, "owned", 3);
+    PlanResult result = plate.calculate();
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();
+    assertThat(result.rows(BatteryDayResults.CARD))
+        .isNotEmpty()
+        .allSatisfy(c -> assertThat(c.on()).doesNotContain(","));
+    assertThat(result.rows(BatteryDayResults.STOCK).get(0).fewest()).isLessThanOrEqualTo(2);
+  }
+
+  @Test
+  void sets_in_series_change_together() {
+    Ranges series =
+        camera()
+            .set("positions", 1, "connection", "series", "atOnce", 2, "volts", 48)
+            .set("positions", 1, "touchSafe", "yes")
+            .set("devices", 1, "minVolts", 40, "maxVolts", 70, "watts", 200)
+            .set("stock", 1, "owned", 8);
+    PlanResult result = series.calculate();
+    assertThat(result.rows(BatteryDayResults.CARD))
+        .isNotEmpty()
+        .allSatisfy(
+            c -> {
+              assertThat(c.on()).matches("B\\d+, B\\d+");
+              assertThat(c.off()).matches("B\\d+, B\\d+");
+            });
+  }
+
+  /** Headline, positions and card count the same changes. */
+  @Test
+  void changes_are_counted_once() {
+    for (Ranges ranges :
+        List.of(camera(), BatteryDaySamples.night(), charger(camera(), "one", "P294", 1, 4))) {
+      PlanResult result = ranges.calculate();
+      int headline = result.rows(BatteryDayResults.SUMMARY).get(0).changes();
+      assertThat(headline).isPositive();
+      assertThat(result.rows(BatteryDayResults.CARD)).hasSize(headline);
+      assertThat(
+              result.rows(BatteryDayResults.POSITIONS).stream()
+                  .filter(p -> p.changes() != null)
+                  .mapToInt(BatteryDayResults.PositionResult::changes)
+                  .sum())
+          .isEqualTo(headline);
+    }
+  }
+
+  @Test
+  void quarantined_and_lent_batteries_are_neither_used_nor_charged() {
+    Ranges some = charger(camera(), "one", "P294", 4, 4);
+    some.set("stock", 1, "owned", 6, "out", "B1, B3", "lent", "b2", "lentTo", "sound");
+    some.row("atCall", "number", "B4", "absence", "quarantine", "charge", 0.2);
+    PlanResult result = some.calculate();
+    assertThat(result.rows(BatteryDayResults.BATTERIES))
+        .extracting(BatteryDayResults.BatteryResult::use)
+        .containsExactly(
+            BatteryUse.QUARANTINE,
+            BatteryUse.LENT,
+            BatteryUse.QUARANTINE,
+            BatteryUse.QUARANTINE,
+            BatteryUse.PLANNED,
+            BatteryUse.PLANNED);
+    String papers =
+        result.rows(BatteryDayResults.SCHEDULE).toString()
+            + result.rows(BatteryDayResults.CARD)
+            + result.rows(BatteryDayResults.TONIGHT)
+            + result.rows(BatteryDayResults.TIMELINE);
+    assertThat(papers).doesNotContain("B1").doesNotContain("B2").doesNotContain("B3");
+    assertThat(papers).doesNotContain("B4").contains("B5").contains("B6");
+    assertThat(result.rows(BatteryDayResults.LENT_OUT))
+        .extracting(BatteryDayResults.LentRow::battery)
+        .containsExactly("B2");
+    assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).planned()).isEqualTo(2);
+    assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).withheld()).isEqualTo(4);
+  }
+
+  /** Not known which battery is meant: none of the row is used. */
+  @ParameterizedTest
+  @CsvSource({"'the red one'", "B99", "'B1 B2'", "B3-B1", "B0", "'B1,,B2'", "'-1'"})
+  void numbers_that_cannot_be_read_stop_their_row(String out) {
+    PlanResult result = camera().set("stock", 1, "out", out).calculate();
+    assertThat(result.rows(BatteryDayResults.STOCK).get(0).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).planned()).isZero();
+    assertThat(result.rows(BatteryDayResults.SCHEDULE).toString()).doesNotContain("on=B");
+  }
+
+  @Test
+  void a_reserve_is_not_planned_with() {
+    PlanResult result = camera().set("stock", 1, "owned", 3, "reserve", 1).calculate();
+    assertThat(result.rows(BatteryDayResults.STOCK).get(0).planned()).isEqualTo(2);
+    assertThat(result.rows(BatteryDayResults.BATTERIES).get(2).use()).isEqualTo(BatteryUse.RESERVE);
+    // four are needed, two are planned with
+    assertThat(result.rows(BatteryDayResults.STOCK).get(0).shortOf()).isEqualTo(2);
+  }
+
+  /** Ten batteries of 8 cells at 4 A on 1 kW: one channel takes 4 A · 33.6 V / 0.85 = 158 W. */
+  @Test
+  void a_supply_is_never_loaded_above_its_watts() {
+    Ranges inverter = camera().set("stock", 1, "owned", 10);
+    position(inverter, "tube", 24, "P294", 100, 11, 36);
+    inverter.set("positions", 2, "quantity", 4);
+    inverter.row("supplies", "supply", "inverter", "watts", 500);
+    charger(inverter, "ten", "P294", 10, 4);
+    inverter.set("chargers", 1, "supply", "inverter", "efficiency", 0.85);
+    double channel = 4 * 8 * 4.2 / 0.85;
+    BatteryDayResults.SupplyResult supply =
+        inverter.calculate().rows(BatteryDayResults.SUPPLIES).get(0);
+    assertThat(supply.peak()).isCloseTo(3 * channel, within(1e-6));
+    inverter.set("supplies", 1, "watts", 150);
+    assertThat(keys(firstCharger(inverter).reasons())).contains(BatteryDayFinding.NO_WATTS);
+    inverter.set("supplies", 1, "watts", "");
+    assertThat(keys(firstCharger(inverter).reasons())).contains(BatteryDayFinding.SUPPLY_UNCLEAR);
+    assertThat(firstCharger(inverter).charges()).isZero();
+  }
+
+  /** A charge of 294 Wh takes 294 / 0.8 = 367.5 Wh: 400 Wh of a power station are one charge. */
+  @Test
+  void a_power_station_runs_out() {
+    Ranges station = charger(camera(), "one", "P294", 4, 4);
+    station.set("supplies", 1, "wattHours", 400).set("chargers", 1, "efficiency", 0.8);
+    assertThat(firstCharger(station).charges()).isEqualTo(1);
+  }
+
+  @Test
+  void warm_up_is_needed_below_zero() {
+    Ranges cold = charger(camera().set("days", 1, "min", -5, "max", -5), "one", "P294", 2, 4);
+    assertThat(keys(firstCharger(cold).reasons())).containsExactly(BatteryDayFinding.WARM_UP_BLANK);
+    assertThat(firstCharger(cold).charges()).isZero();
+    cold.set("chargers", 1, "warmUp", 0.01);
+    assertThat(keys(firstCharger(cold).reasons()))
+        .containsExactly(BatteryDayFinding.WARM_UP_IMPOSSIBLE);
+    cold.set("chargers", 1, "warmUp", 1.5);
+    PlanResult result = cold.calculate();
+    assertThat(firstCharger(cold).verdict()).isEqualTo(Verdict.OK);
+    // what comes off at wrap charges an hour and a half later at the earliest
+    BatteryDayResults.TonightRow last =
+        result.rows(BatteryDayResults.TONIGHT).stream()
+            .filter(t -> t.from() != null && !t.from().isBefore(LocalTime.of(17, 0)))
+            .findFirst()
+            .orElseThrow();
+    assertThat(last.from()).isAfterOrEqualTo(LocalTime.of(18, 30));
+    cold.set("chargers", 1, "air", -2);
+    assertThat(keys(firstCharger(cold).reasons())).contains(BatteryDayFinding.CHARGES_COLD);
+    cold.set("chargers", 1, "air", "");
+    assertThat(keys(firstCharger(cold).reasons()))
+        .contains(BatteryDayFinding.AIR_BLANK, BatteryDayFinding.CHARGES_COLD);
+  }
+
+  @Test
+  void more_than_one_c_stops() {
+    assertThat(keys(firstCharger(charger(camera(), "fast", "P294", 1, 30.6)).reasons()))
+        .contains(BatteryDayFinding.TOO_FAST);
+  }
+
+  /** A battery charges where its type goes, when there is power, and comes back by the runner. */
+  @Test
+  void a_charger_far_away_gives_back_after_the_round_trip() {
+    Ranges away = charger(camera(), "base", "P294", 1, 5);
+    away.set("chargers", 1, "roundTrip", 120).set("stock", 1, "owned", 2);
+    away.set("days", 1, "wrap", at(20, 0));
+    // 3.1 h of the other battery are shorter than 2 h of ways and 2 h of charge
+    assertThat(summary(away).dark()).isPositive();
+    assertThat(summary(away.set("chargers", 1, "roundTrip", "")).dark()).isZero();
+  }
+
+  /** Day 2 begins with what day 1 leaves. */
+  @Test
+  void charge_is_handed_on_to_the_next_day() {
+    Ranges two = camera().set("project", 1, "day", day("2027-02-03"));
+    two.row(
+        "days",
+        "date",
+        day("2027-02-03"),
+        "call",
+        at(7, 0),
+        "wrap",
+        at(17, 0),
+        "min",
+        20,
+        "max",
+        20);
+    List<BatteryDayResults.BatteryResult> left = two.calculate().rows(BatteryDayResults.BATTERIES);
+    assertThat(left.get(0).atCall()).isLessThan(0.1);
+    assertThat(left.get(4).atCall()).isEqualTo(1);
+    two.set("days", 2, "atCall", "full");
+    assertThat(two.calculate().rows(BatteryDayResults.BATTERIES))
+        .allSatisfy(b -> assertThat(b.atCall()).isEqualTo(1));
+    two.set("days", 2, "atCall", "");
+    two.row("atCall", "number", "B5", "charge", 0.5);
+    assertThat(two.calculate().rows(BatteryDayResults.BATTERIES).get(4).atCall()).isEqualTo(0.5);
+  }
+
+  @Test
+  void a_device_on_a_lost_position_stops() {
+    Ranges lost = camera().set("devices", 1, "position", "moon");
+    assertThat(keys(lost.calculate().rows(BatteryDayResults.DEVICES).get(0).reasons()))
+        .contains(BatteryDayFinding.POSITION_UNKNOWN);
+    assertThat(summary(lost).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  /** What is found at lunch changes the afternoon and not one entry of the morning. */
+  @Test
+  void planning_again_never_rewrites_the_morning() {
+    Ranges ranges = charger(camera(), "one", "P294", 1, 3);
+    position(ranges, "tube", 24, "P294", 50, 11, 36);
+    ranges.set("positions", 2, "quantity", 2, "priority", 60).set("stock", 1, "owned", 6);
+    List<BatteryDayResults.ScheduleRow> planned =
+        ranges.calculate().rows(BatteryDayResults.SCHEDULE);
+    ranges.set("project", 1, "now", at(12, 30));
+    assertThat(ranges.calculate().rows(BatteryDayResults.SCHEDULE)).isEqualTo(planned);
+    ranges.row("atNow", "number", "B6", "absence", "quarantine");
+    ranges.row("atNow", "number", "B3", "charge", 0.1);
+    List<BatteryDayResults.ScheduleRow> again = ranges.calculate().rows(BatteryDayResults.SCHEDULE);
+    assertThat(again).isNotEqualTo(planned);
+    assertThat(again.stream().filter(r -> r.hour() < 12.5))
+        .containsExactlyElementsOf(planned.stream().filter(r -> r.hour() < 12.5).toList());
+    assertThat(again.stream().filter(r -> r.hour() >= 12.5)).noneMatch(r -> r.on().contains("B6"));
+  }
+}
