@@ -9,7 +9,7 @@ import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
 import org.setpower.cable.Conductor;
 import org.setpower.pack.Peukert;
-import org.setpower.registry.groups.LiteralCall;
+import org.setpower.registry.groups.Calls;
 
 /** Figures that are printed wrong in well-known places; the inputs given there give others. */
 class PublishedMistakesTest {
@@ -39,8 +39,7 @@ class PublishedMistakesTest {
   /** A forum answer gives 15.1 A in the neutral of 10, 8 and 6 A; it lost the minus signs. */
   @Test
   void neutral_of_ten_eight_and_six() {
-    assertThat((Double) LiteralCall.parse("=PHASE.NEUTRAL(10;8;6)").run())
-        .isCloseTo(Math.sqrt(12), within(1e-9));
+    assertThat(Calls.number("PHASE.NEUTRAL", 10, 8, 6)).isCloseTo(Math.sqrt(12), within(1e-9));
   }
 
   /** Many copies of NEC Table 8 print the solid 3.07, 1.93, 1.21, 0.764 Ω/kft as stranded. */

@@ -71,10 +71,10 @@ class FunctionsIT {
   private static void row(TestSheet sheet, int row, FunctionCases.Case c) {
     if (!c.expectsFault() && c.value() instanceof Object[][] table) {
       String block = block(row, table);
-      sheet.array(block, "=" + forCalc(c.formula()));
+      sheet.array(block, CellFormula.of(c));
       sheet.text("A" + row, "the block " + block);
     } else {
-      sheet.put("A" + row, "=" + forCalc(c.formula()));
+      sheet.put("A" + row, CellFormula.of(c));
     }
     if (!c.expectsFault() && c.value() instanceof Double d) {
       sheet.put("B" + row, d);
@@ -89,7 +89,7 @@ class FunctionsIT {
       sheet.text("B" + row, s);
       sheet.put("C" + row, "=EXACT(A%1$d;B%1$d)".formatted(row));
     }
-    sheet.text("D" + row, c.formula()).text("E" + row, c.tolerance());
+    sheet.text("D" + row, CellFormula.of(c)).text("E" + row, c.tolerance());
     sheet.text("F" + row, c.basis()).text("G" + row, c.source()).text("H" + row, c.note());
   }
 
@@ -126,20 +126,6 @@ class FunctionsIT {
         : String.valueOf((char) ('A' + index / 26 - 1)) + (char) ('A' + index % 26);
   }
 
-  /** The formula as Calc's API reads it. */
-  private static String forCalc(String formula) {
-    StringBuilder out = new StringBuilder();
-    String[] parts = formula.replaceFirst("^=", "").split("\"", -1);
-    for (int i = 0; i < parts.length; i++) {
-      out.append(i == 0 ? "" : "\"");
-      out.append(
-          i % 2 == 1
-              ? parts[i]
-              : parts[i].replaceAll("\\bTRUE\\b", "TRUE()").replaceAll("\\bFALSE\\b", "FALSE()"));
-    }
-    return out.toString();
-  }
-
   static Stream<FunctionSpec> functions() {
     return FunctionRegistry.all().stream();
   }
@@ -173,7 +159,7 @@ class FunctionsIT {
     List<String> formulas =
         FunctionRegistry.all().stream()
             .flatMap(f -> FunctionCases.of(f.name()).stream())
-            .map(c -> "=" + forCalc(c.formula()))
+            .map(CellFormula::of)
             .collect(Collectors.toCollection(ArrayList::new));
     List<String> shown = shown(formulas);
     assertThat(shown(formulas)).isEqualTo(shown);

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.groups.FunctionCases;
 import org.setpower.registry.groups.FunctionRegistry;
-import org.setpower.registry.groups.LiteralCall;
 
 /**
  * Arguments that no sheet should pass: those of the check values, some replaced by other numbers
@@ -35,7 +34,7 @@ final class HostileArguments {
                   FunctionSpec::name,
                   f ->
                       FunctionCases.of(f.name()).stream()
-                          .map(c -> LiteralCall.parse(c.formula()).arguments())
+                          .map(FunctionCases.Case::arguments)
                           .toList()));
   private final List<Object> words =
       known.values().stream().flatMap(List::stream).flatMap(Arrays::stream).toList();

@@ -115,9 +115,7 @@ class RandomCellsIT {
       return Double.isFinite(d) ? d.toString() : "1E308*10";
     }
     if (argument instanceof String text) {
-      return text.length() < MOST_WRITTEN
-          ? '"' + text.replace("\"", "\"\"").replace("\u0000", "") + '"'
-          : "REPT(\"9\";60000)";
+      return text.length() < MOST_WRITTEN ? CellFormula.element(text) : "REPT(\"9\";60000)";
     }
     Object[][] table = (Object[][]) argument;
     boolean writable =
@@ -130,19 +128,11 @@ class RandomCellsIT {
 
   private static String inline(Object[][] table) {
     String text =
-        Arrays.stream(table)
-            .map(
-                row ->
-                    Arrays.stream(row).map(RandomCellsIT::element).collect(Collectors.joining(";")))
-            .collect(Collectors.joining("|", "{", "}"));
+        CellFormula.inline(
+            Arrays.stream(table)
+                .map(row -> Arrays.stream(row).map(RandomCellsIT::cell).toArray())
+                .toArray(Object[][]::new));
     return text.length() < MOST_WRITTEN ? text : "A1:C3";
-  }
-
-  private static String element(Object value) {
-    Object cell = cell(value);
-    return cell instanceof Double d
-        ? d.toString()
-        : '"' + cell.toString().replace("\"", "\"\"").replace("\u0000", "") + '"';
   }
 
   /** A cell, a block, other formulas, and now and then a whole row or column. */

@@ -217,8 +217,16 @@ class AccessibilityIT {
     ShownWindow again = open("copy");
     again.press(Key.RETURN);
     ShownWindow done = again.followedBy();
-    done.press(Key.RETURN);
+    assertThat(done.walk().stream().map(ShownWindow.Part::name))
+        .containsExactlyInAnyOrder("Open", "Open folder", "Close");
+    done.push("Open");
+    done.push("Open folder");
+    done.press(Key.ESCAPE);
     done.isClosed();
+    Path copy = copies().get(0);
+    String folder = address(copy.getParent()) + "/";
+    assertThat(ShownWindow.until("two programs", () -> opened(folder)))
+        .containsExactly(address(copy), folder);
     assertThat(copies()).hasSize(1);
 
     ShownWindow third = open("copy");
@@ -228,6 +236,20 @@ class AccessibilityIT {
         .anyMatch(n -> n.startsWith("Replace what is there?"));
     question.press(Key.ESCAPE);
     question.isClosed();
+  }
+
+  private static String address(Path file) {
+    return office.address(file).replaceFirst("/$", "");
+  }
+
+  /** What of a folder other programs were asked to open; null before there are two. */
+  private static List<String> opened(String folder) throws IOException {
+    List<String> opened =
+        Files.readAllLines(office.workFolder().resolve("office.log")).stream()
+            .filter(line -> line.startsWith("opened " + folder))
+            .map(line -> line.substring("opened ".length()))
+            .toList();
+    return opened.size() < 2 ? null : opened;
   }
 
   private static List<Path> copies() throws IOException {

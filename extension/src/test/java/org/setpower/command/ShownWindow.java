@@ -215,6 +215,16 @@ public final class ShownWindow {
     return stops;
   }
 
+  /** Goes to a button with the tab key and presses the space bar. */
+  void push(String button) throws Exception {
+    Part at = focused();
+    for (int i = 0; !at.name.equals(button); i++) {
+      assertThat(i).as("stops before " + button).isLessThan(10);
+      at = next(at);
+    }
+    press(Key.SPACE);
+  }
+
   private Part next(Part from) throws Exception {
     press(Key.TAB);
     return until(

@@ -108,6 +108,16 @@ class ExamplesIT {
     assertThat(tried).isGreaterThan(110);
   }
 
+  /**
+   * A bar parts the cells of a table, also within a formula, unless it stands behind a backslash.
+   */
+  @Test
+  void no_formula_is_cut_in_two_by_a_table() throws IOException {
+    for (Path page : pages()) {
+      assertThat(text(page)).as(page.getFileName().toString()).doesNotContain("`=");
+    }
+  }
+
   /** A formula that only shows a form, such as =NAME(…), belongs in words, not behind "=". */
   private static boolean hasHoles(String formula) {
     return formula.contains("…");

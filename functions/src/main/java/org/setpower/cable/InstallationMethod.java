@@ -41,6 +41,12 @@ public record InstallationMethod(Kind kind, int count) {
   /** By itself. */
   public static final InstallationMethod FREELY = new InstallationMethod(Kind.FREE, 1);
 
+  /**
+   * Tied to one other loaded cable: 0.8, NEC 310.15(C)(1) and IEC 60364-5-52 B.52.17. What counts
+   * where nobody says, as few cables of a set lie alone.
+   */
+  public static final InstallationMethod BESIDE_ANOTHER = new InstallationMethod(Kind.BUNCHED, 2);
+
   private static final int MOST_CABLES = 20;
   private static final int MOST_LAYERS = 4;
   private static final String KNOWN =

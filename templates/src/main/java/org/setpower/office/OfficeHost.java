@@ -144,6 +144,8 @@ final class OfficeHost {
     builder.environment().put("HOME", inside(work.resolve("home")));
     builder.environment().put("LC_ALL", "C.UTF-8");
     builder.environment().put("SAL_USE_VCLPLUGIN", "svp");
+    // What it would give to another program stands in its log.
+    builder.environment().put("DESKTOP_LAUNCH", "echo opened");
     return builder
         .directory(work.toFile())
         .redirectErrorStream(true)

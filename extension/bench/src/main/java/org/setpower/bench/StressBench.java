@@ -98,7 +98,7 @@ final class StressBench {
         .write(targets);
     double copied = (System.nanoTime() - begin) / 1e9;
     figures.atMost(
-        8,
+        5,
         String.format(
             Locale.ROOT,
             "copy without formulas of the same plan as .ods, .xlsx and .pdf: %.1f s; to storing it"

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.setpower.command.message.UserMessageException;
+import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /** A spreadsheet document. */
@@ -137,6 +138,21 @@ public record CalcDocument(XComponent document) {
   /** File name and version of the template it was made from; empty if it is none of ours. */
   public String origin() throws Exception {
     return isFromTemplate() ? String.valueOf(own().getPropertyValue(ORIGIN)) : "";
+  }
+
+  /** The language of its template, which stands behind the version; empty if it is none of ours. */
+  public String language() throws Exception {
+    return language(origin());
+  }
+
+  /** The language of a template; nothing behind the version means English. */
+  public static String language(String origin) {
+    if (origin.isEmpty()) {
+      return "";
+    }
+    return origin.matches(".*-[a-z]{2}")
+        ? origin.substring(origin.length() - 2)
+        : MessageCatalog.ENGLISH;
   }
 
   private XPropertySet own() {

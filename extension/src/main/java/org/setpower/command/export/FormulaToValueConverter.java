@@ -9,8 +9,10 @@ import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangesQuery;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetPageBreak;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.table.CellContentType;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
@@ -59,19 +61,37 @@ public final class FormulaToValueConverter {
   void head(String line) throws Exception {
     for (XSpreadsheet sheet : book.all()) {
       CellRangeAddress used = used(sheet);
-      int column = firstSeen(sheet, used);
+      int column = firstSeen(sheet, afterTitles(sheet), used);
       Uno.as(XColumnRowRange.class, sheet).getRows().insertByIndex(0, 1);
       XCellRange row = sheet.getCellRangeByPosition(0, 0, used.EndColumn, 0);
       Uno.set(row, "CellStyle", "Default");
-      XCell cell = sheet.getCellByPosition(column, 0);
-      cell.setFormula("'" + line);
-      Uno.set(cell, "CharColor", GREY);
-      Uno.set(cell, "CharPosture", FontSlant.ITALIC);
+      write(sheet.getCellByPosition(column, 0), line);
       Object first = Uno.as(XColumnRowRange.class, sheet).getRows().getByIndex(0);
       Uno.set(first, "IsVisible", true);
       Uno.set(first, "OptimalHeight", true);
       print(Uno.as(XPrintAreas.class, sheet));
     }
+  }
+
+  /** The same line above each page across but the first, once pages are laid out. */
+  void headPagesAcross(String line) throws Exception {
+    for (XSpreadsheet sheet : book.all()) {
+      int last = used(sheet).EndColumn;
+      for (var pageBreak : Uno.as(XSheetPageBreak.class, sheet).getColumnPageBreaks()) {
+        if (pageBreak.Position > 0 && pageBreak.Position <= last) {
+          XCell cell = sheet.getCellByPosition(pageBreak.Position, 0);
+          if (cell.getType() == CellContentType.EMPTY) {
+            write(cell, line);
+          }
+        }
+      }
+    }
+  }
+
+  private static void write(XCell cell, String line) throws Exception {
+    cell.setFormula("'" + line);
+    Uno.set(cell, "CharColor", GREY);
+    Uno.set(cell, "CharPosture", FontSlant.ITALIC);
   }
 
   /** The first area begins with the line; one that began lower repeats it as a title. */
@@ -103,13 +123,23 @@ public final class FormulaToValueConverter {
     return new CellRangeAddress(end.Sheet, 0, 0, end.EndColumn, end.EndRow);
   }
 
-  /** The first column of the used area that is not hidden. */
-  private static int firstSeen(XSpreadsheet sheet, CellRangeAddress used) throws Exception {
-    XCellRange all = sheet.getCellRangeByPosition(0, 0, used.EndColumn, used.EndRow);
+  /** Columns repeated on each page across would show the line there cut off at their width. */
+  private static int afterTitles(XSpreadsheet sheet) {
+    XPrintAreas printed = Uno.as(XPrintAreas.class, sheet);
+    return printed.getPrintTitleColumns() ? printed.getTitleColumns().EndColumn + 1 : 0;
+  }
+
+  /** The first column of the used area, from one on, that is not hidden. */
+  private static int firstSeen(XSpreadsheet sheet, int from, CellRangeAddress used)
+      throws Exception {
+    if (from > used.EndColumn) {
+      return firstSeen(sheet, 0, used);
+    }
+    XCellRange all = sheet.getCellRangeByPosition(from, 0, used.EndColumn, used.EndRow);
     return CalcDocument.ranges(Uno.as(XCellRangesQuery.class, all).queryVisibleCells()).stream()
         .mapToInt(seen -> seen.StartColumn)
         .min()
-        .orElse(0);
+        .orElse(from);
   }
 
   /** Takes out who worked on it, and words for the house alone. */

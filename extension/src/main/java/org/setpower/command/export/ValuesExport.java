@@ -30,10 +30,12 @@ import java.util.Set;
 import org.setpower.command.CommandContext;
 import org.setpower.command.FileStore;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.Progress;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.print.PrintAnchors;
 import org.setpower.command.print.PrintRangeFitter;
+import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /**
@@ -163,6 +165,7 @@ public final class ValuesExport {
       if (book.isFromTemplate()) {
         PrintRangeFitter.in(book, anchors);
       }
+      freezer.headPagesAcross(line);
       freezer.forgetPeople();
       freezer.lock();
       int done = 0;
@@ -190,14 +193,16 @@ public final class ValuesExport {
     }
   }
 
-  /** What the copy is, and of when. */
+  /** What the copy is, and of when, in the language of its document. */
   private static String line(CalcDocument book) throws Exception {
     String now = LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm"));
     String revision = book.named(REVISION);
+    MessageCatalog words = CommandMessages.in(book.language());
     if (!revision.isBlank()) {
-      return say("Values of {}, revision {}: changing a cell changes nothing else.", now, revision);
+      return words.say(
+          "Values of {}, revision {}: changing a cell changes nothing else.", now, revision);
     }
-    return say("Values of {}: changing a cell changes nothing else.", now);
+    return words.say("Values of {}: changing a cell changes nothing else.", now);
   }
 
   private CalculationNotes notes(String url, Set<String> wanted) throws Exception {

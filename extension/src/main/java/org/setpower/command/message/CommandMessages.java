@@ -57,6 +57,13 @@ public final class CommandMessages {
     return words.plural(one, many, count, values);
   }
 
+  /** Texts in the language of a document; that of the office where it is empty. */
+  public static MessageCatalog in(String language) {
+    return language.isEmpty() || language.equals(words.language())
+        ? words
+        : MessageCatalog.in(language, MessageCatalog.Speaker.COMMANDS);
+  }
+
   /** The words of the functions. */
   public static FunctionTexts functions() {
     return FunctionTexts.into(locale);

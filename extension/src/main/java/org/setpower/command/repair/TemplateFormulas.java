@@ -27,7 +27,6 @@ import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.newfile.ShippedTemplates;
-import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
 
 /**
@@ -97,16 +96,9 @@ record TemplateFormulas(String origin, List<Name> names, List<Tab> tabs) {
     }
   }
 
-  /** The language of a template stands behind its version; nothing for English. */
-  private static String language(String origin) {
-    return origin.matches(".*-[a-z]{2}")
-        ? origin.substring(origin.length() - 2)
-        : MessageCatalog.ENGLISH;
-  }
-
   private static XComponent open(CommandContext desk, String origin) throws Exception {
     String name = origin.replaceFirst(" [^ ]*$", "");
-    String url = ShippedTemplates.template(desk, language(origin), name + ".ots");
+    String url = ShippedTemplates.template(desk, CalcDocument.language(origin), name + ".ots");
     if (url.isEmpty()) {
       throw new UserMessageException(
           "The template of this document is not among the installed ones.");

@@ -302,6 +302,49 @@ class ExportValuesIT {
     assertThat(pdf().split("changing a cell", -1)).hasSize(3);
   }
 
+  /** Who gets a German plan reads German, whatever the language of the office it was sent from. */
+  @Test
+  void the_line_is_in_the_language_of_the_document() throws Exception {
+    sheet.put("A1", "Titel");
+    UnoRuntime.queryInterface(XDocumentPropertiesSupplier.class, sheet.document())
+        .getDocumentProperties()
+        .getUserDefinedProperties()
+        .addProperty("Set Power template", (short) 128, "lighting-power-plan 1-de");
+    copy("ods");
+    TestSheet copy = copied("ods");
+    assertThat(copy.shown("A1")).startsWith("Werte vom ");
+    copy.close();
+  }
+
+  /** A repeated first column would show the line cut off on the second page. */
+  @Test
+  void each_page_across_says_what_it_is() throws Exception {
+    sheet.put("A1", "Title").put("D1", "second").put("D9", 3);
+    for (String column : new String[] {"A1", "B1", "C1", "D1"}) {
+      sheet.column(column, "Width", 12_000);
+    }
+    XPrintAreas printed = UnoRuntime.queryInterface(XPrintAreas.class, sheet.sheet());
+    printed.setPrintAreas(new CellRangeAddress[] {new CellRangeAddress((short) 0, 0, 0, 3, 8)});
+    printed.setTitleColumns(new CellRangeAddress((short) 0, 0, 0, 0, 0));
+    printed.setPrintTitleColumns(true);
+    copy("ods");
+    TestSheet copy = copied("ods");
+    var breaks =
+        UnoRuntime.queryInterface(com.sun.star.sheet.XSheetPageBreak.class, copy.sheet())
+            .getColumnPageBreaks();
+    assertThat(copy.shown("A1")).isEmpty();
+    assertThat(copy.shown("B1")).startsWith("Values of ");
+    assertThat(breaks).isNotEmpty();
+    for (var pageBreak : breaks) {
+      if (pageBreak.Position > 1 && pageBreak.Position < 4) {
+        String top = "ABCD".charAt(pageBreak.Position) + "1";
+        assertThat(copy.shown(top)).as(top).isEqualTo(copy.shown("B1"));
+      }
+    }
+    assertThat(copy.shown("C1") + copy.shown("D1")).contains("Values of ");
+    copy.close();
+  }
+
   private void format(String condition, String cells) throws Exception {
     Object formats = Uno.get(sheet.range(cells), "ConditionalFormat");
     UnoRuntime.queryInterface(XSheetConditionalEntries.class, formats)

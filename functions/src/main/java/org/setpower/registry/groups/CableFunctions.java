@@ -159,10 +159,10 @@ public final class CableFunctions {
           .description("Returns the current-carrying capacity (ampacity) of a cable")
           .parameters(
               CableParameters.SIZE,
-              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
-              CableParameters.AIR_TEMP.orElse(Ampacity.USUAL_AMBIENT),
-              CableParameters.LOADED_CONDUCTORS.orElse(2.0),
-              CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"))
+              CableParameters.METHOD,
+              CableParameters.AIR_TEMP,
+              CableParameters.LOADED_CONDUCTORS,
+              CableParameters.LAID)
           .returns(Unit.AMPERE, "Cable rating of one circuit")
           .formula("table rating × factor for air temperature × factor for grouping")
           .source(
@@ -253,7 +253,7 @@ public final class CableFunctions {
               CableParameters.AIR_TEMP.orElse(Ampacity.USUAL_AMBIENT),
               CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 4"),
               CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
-              CableParameters.LAID.orElse(InstallationMethod.FREELY, "free"),
+              CableParameters.LAID.orElse(InstallationMethod.BESIDE_ANOTHER, "bunched 2"),
               CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the current"))
           .returnsText("Cable size")
           .formula("first size with voltage drop at 60 °C ≤ limit and rating ≥ breaker")

@@ -25,6 +25,7 @@ class CalculationStepsTest {
           .setCommentMarker('#')
           .setTrim(true)
           .build();
+  private static final Object[][] TWO_PACKS = {{33.6, 45.0}, {30.9, 45.0}};
 
   static List<CSVRecord> steps() throws IOException {
     try (var in =
@@ -35,18 +36,16 @@ class CalculationStepsTest {
     }
   }
 
-  private static List<CalculationStep> working(String formula) {
-    LiteralCall.Call call = LiteralCall.parse(formula);
-    return FunctionRegistry.find(call.name()).orElseThrow().working(call.arguments());
+  private static List<CalculationStep> working(String function, Object... arguments) {
+    return FunctionRegistry.find(function).orElseThrow().working(arguments);
   }
 
   @ParameterizedTest
   @MethodSource("steps")
   void a_step_shows_its_value(CSVRecord row) {
-    String formula = row.get("formula");
-    Object expected = LiteralCall.parse("=A(" + row.get("value") + ")").arguments()[0];
-    assertThat(working(formula))
-        .as("%s: %s", formula, row.get("step"))
+    Object expected = JsonValues.value(row.get("value"));
+    assertThat(working(row.get("function"), JsonValues.arguments(row.get("arguments"))))
+        .as("%s %s: %s", row.get("function"), row.get("arguments"), row.get("step"))
         .filteredOn(s -> (s.symbol() + " " + s.name()).contains(row.get("step")))
         .anySatisfy(
             s -> {
@@ -62,10 +61,10 @@ class CalculationStepsTest {
   /** Two rows, two columns; the temperature is left out, as is the health of the pack. */
   @Test
   void inputs_come_first() {
-    List<CalculationStep> share = working("=BANK.SHARE({33.6;45|30.9;45};0)");
+    List<CalculationStep> share = working("BANK.SHARE", TWO_PACKS, 0.0);
     assertThat(share.get(0).value()).isEqualTo("2 rows × 2");
     assertThat(share.get(0).source()).isEqualTo("given");
-    List<CalculationStep> runtime = working("=PACK.RUNTIME(294;92)");
+    List<CalculationStep> runtime = working("PACK.RUNTIME", 294.0, 92.0);
     assertThat(runtime.get(0))
         .isEqualTo(
             new CalculationStep(
@@ -79,7 +78,7 @@ class CalculationStepsTest {
               assertThat(s.unit()).isEqualTo(Unit.SHARE);
               assertThat(s.source()).isEqualTo("default");
             });
-    assertThat(working("=CABLE.GAUGE(30;13;230)"))
+    assertThat(working("CABLE.GAUGE", 30.0, 13.0, 230.0))
         .filteredOn(s -> s.symbol().equals("breaker"))
         .singleElement()
         .satisfies(s -> assertThat(s.value()).isEqualTo("CABLE.BREAKER of the current"));
@@ -88,7 +87,7 @@ class CalculationStepsTest {
   /** 33.6 and 30.9 V behind 45 mΩ each: 2.7 V drive 30 A through both. */
   @Test
   void the_rows_of_an_array_come_last() {
-    List<CalculationStep> share = working("=BANK.SHARE({33.6;45|30.9;45};0)");
+    List<CalculationStep> share = working("BANK.SHARE", TWO_PACKS, 0.0);
     CalculationStep last = share.get(share.size() - 1);
     assertThat(last.symbol()).isEqualTo("row 2");
     assertThat((Double) last.value()).isCloseTo(-30, within(1e-9));

@@ -12,7 +12,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
 
 /**
- * The check values of one function: {@code cases/NAME.csv} with the columns formula, expected,
+ * The check values of one function: {@code cases/NAME.csv} with the columns arguments, expected,
  * tolerance, basis, source, note, and a last row END, so that a file cut short fails.
  */
 public final class FunctionCases {
@@ -39,21 +39,32 @@ public final class FunctionCases {
   /**
    * One check.
    *
-   * @param expected a number; a text in double quotes; a fault as the cell shows it (Err:502, #N/A,
-   *     #VALUE!, Err:523), optionally followed by words that its reason must contain ("#N/A: cannot
-   *     carry"); a part of a text (contains "UN 3480"); or an array {1;2|3;4}
+   * @param given the arguments, as {@link JsonValues} reads them
+   * @param expected a number, a text or a range, as {@link JsonValues} reads them; a fault as the
+   *     cell shows it (Err:502, #N/A, #VALUE!, Err:523), optionally followed by words that its
+   *     reason must contain (#N/A: cannot carry); or a part of a text (contains 'UN 3480')
    * @param tolerance absolute ("0.01") or relative ("0.5%"); empty means one part in 10¹²
    * @param basis one of {@link #BASES}; "rule" for faults and words that our own rules ask for
    */
   public record Case(
       String function,
       long line,
-      String formula,
+      String given,
       String expected,
       String tolerance,
       String basis,
       String source,
       String note) {
+
+    /** The arguments; null where one is left out. */
+    public Object[] arguments() {
+      return JsonValues.arguments(given);
+    }
+
+    /** The function's answer. */
+    public Object run() {
+      return Calls.call(function, arguments());
+    }
 
     /** Whether the expected value stands outside the project. */
     public boolean fromOutside() {
@@ -78,8 +89,7 @@ public final class FunctionCases {
 
     /** The number, text or array expected; of a text that is to be contained, that part. */
     public Object value() {
-      String literal = expectsPart() ? expected.substring(CONTAINS.length()) : expected;
-      return LiteralCall.parse("F(" + literal + ")").arguments()[0];
+      return JsonValues.value(expectsPart() ? expected.substring(CONTAINS.length()) : expected);
     }
 
     /** Whether the text expected is only a part of the answer. */
@@ -101,7 +111,7 @@ public final class FunctionCases {
 
     @Override
     public String toString() {
-      return function + " line " + line + ": " + formula + " → " + expected;
+      return function + " line " + line + ": " + given + " → " + expected;
     }
   }
 
@@ -134,7 +144,7 @@ public final class FunctionCases {
           new Case(
               function,
               row.getRecordNumber() + 1,
-              row.get("formula"),
+              row.get("arguments"),
               row.get("expected"),
               row.get("tolerance"),
               row.get("basis"),

@@ -117,6 +117,6 @@ class SizeLimitsTest {
   }
 
   private static Object curve(int steps) {
-    return LiteralCall.parse("=PACK.CURVE(8;10.2;45;92;20;;;;;;" + steps + ")").run();
+    return Calls.call("PACK.CURVE", 8, 10.2, 45, 92, 20, null, null, null, null, null, steps);
   }
 }

@@ -167,11 +167,9 @@ class FunctionTextsTest {
             "CABLE.BREAKER des Stroms",
             parameter("PACK.RUNTIME", "reserve").phrase(),
             "bleibt im Akku");
-    assertThat(german.description(parameter("CABLE.AMPACITY", "air_temp")))
+    assertThat(german.description(parameter("CABLE.GAUGE", "air_temp")))
         .isEqualTo(
-            parameter("CABLE.AMPACITY", "air_temp")
-                .description()
-                .replace("if left out", "wenn leer"));
+            parameter("CABLE.GAUGE", "air_temp").description().replace("if left out", "wenn leer"));
     assertThat(german.description(parameter("CABLE.GAUGE", "breaker")))
         .isEqualTo("Nennstrom davor (A); wenn leer: CABLE.BREAKER des Stroms");
     assertThat(german.description(parameter("PACK.RUNTIME", "reserve")))

@@ -92,13 +92,25 @@ public final class LeadsSheet {
     heldEnd.formula(call(CableFunctions.LOADVOLTS, size, metres, watts, rowVolts, "DC", 1, warm));
     heldHeat.formula(call(CableFunctions.HEAT, size, metres, heldAmps, "DC", warm));
     smallest.formula(
-        call(CableFunctions.GAUGE, metres, heldAmps, rowVolts, dropLimit, job.family, "DC"));
+        call(
+            CableFunctions.GAUGE,
+            metres,
+            heldAmps,
+            rowVolts,
+            dropLimit,
+            job.family,
+            "DC",
+            1,
+            30,
+            2,
+            "flexible",
+            "free"));
     atOtherVolts
         .columns(rowVolts, amps, lost, heat, heldAmps, heldEnd, heldHeat, smallest)
         .checks()
         .excludeFromIssues()
         .initialRows(LeadsSheet.class, "leads-volts.csv");
-    rating.formula(call(CableFunctions.AMPACITY, gauge)).mayBeBlank();
+    rating.formula(call(CableFunctions.AMPACITY, gauge, "flexible", 30, 2, "free")).mayBeBlank();
     firstAmps.formula(held(CableFunctions.LOADAMPS, watts, volts));
     otherAmps.formula(held(CableFunctions.LOADAMPS, otherWatts, otherVolts));
     firstLost.formula(calc("{}-{}", volts, held(CableFunctions.LOADVOLTS, watts, volts)));

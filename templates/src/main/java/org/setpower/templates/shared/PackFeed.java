@@ -245,7 +245,7 @@ public final class PackFeed {
               "IF({};FALSE();{}>{})",
               noLead(),
               atCutOff,
-              call(CableFunctions.AMPACITY, or(leadSize, SOME_LEAD))),
+              call(CableFunctions.AMPACITY, or(leadSize, SOME_LEAD), "flexible", 30, 2, "free")),
           say("{} A when nearly empty are too many for a lead of {}.", atCutOff, leadSize)),
       ValidationRule.check(
           calc("(N({})=0)+({}=\"\")=1", or(leadLength, 0), optional(leadSize)),
