@@ -3,6 +3,7 @@ package org.setpower.plan.batteryday;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -885,7 +886,7 @@ public final class BatteryDayResults {
                 "atNow.*"
               },
               rule = "Table and rows with this cause, the first eight by name.")
-          String where,
+          Issues.Place where,
       @Result(
               key = "rows",
               heading = "Rows",

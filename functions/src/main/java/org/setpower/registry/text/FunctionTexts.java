@@ -89,6 +89,11 @@ public final class FunctionTexts {
     String words = p.fallbackWords();
     return words.matches(".*\\p{Lower}{3}.*")
         && !p.words().contains(words)
-        && !p.phrase().contains("\"" + words + "\"");
+        && !anyNumber(p.phrase()).contains("\"" + anyNumber(words) + "\"");
+  }
+
+  /** A phrase that names "bunched 6" names "bunched 2" too. */
+  private static String anyNumber(String text) {
+    return text.replaceAll("\\d+", "#");
   }
 }
