@@ -40,7 +40,7 @@ public final class TextCollector {
   static MessageCatalog asked(String language) {
     MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
     TemplateRegistry.all().forEach(w -> ask(w.template(), words));
-    TemplateRegistry.plans().forEach(w -> PlanTexts.ask(w.workbook(), words));
+    TemplateRegistry.plans().forEach(w -> PlanTextCollector.ask(w.workbook(), words));
     return words;
   }
 

@@ -276,6 +276,13 @@ public final class BudgetPlan {
         .toList();
   }
 
+  private int issueCount() {
+    return tables().stream()
+        .filter(t -> t.table() == BudgetResults.ISSUES)
+        .mapToInt(t -> t.rows().size())
+        .sum();
+  }
+
   /** The rows that a row of results is made of. */
   private int[] related(String table, int row, String source) {
     if (table.equals(source)) {
@@ -285,6 +292,7 @@ public final class BudgetPlan {
       case "project", "summary" -> new int[] {1};
       case "accounts" -> new int[] {totals.by(Line::account).size()};
       case "weeks" -> IntStream.rangeClosed(1, cash.rows().size()).toArray();
+      case "issues" -> IntStream.rangeClosed(1, issueCount()).toArray();
       default ->
           inputs.all().stream()
               .filter(t -> t.table().key().equals(source))

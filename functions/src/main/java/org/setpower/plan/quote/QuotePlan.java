@@ -482,8 +482,16 @@ public final class QuotePlan {
       case "returns" -> numbers(inputs.returns());
       case "picked" -> numbers(inputs.picked());
       case "terms" -> numbers(inputs.terms());
+      case "issues" -> IntStream.rangeClosed(1, issueCount()).toArray();
       default -> new int[0];
     };
+  }
+
+  private int issueCount() {
+    return tables().stream()
+        .filter(t -> t.table() == QuoteResults.ISSUES)
+        .mapToInt(t -> t.rows().size())
+        .sum();
   }
 
   private int[] relatedItems(String table, int row) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.flight.FlightClass;
 import org.setpower.plan.common.InputRow;
@@ -377,6 +378,14 @@ public final class TravelPlan {
   private int[] related(String table, int row, String source) {
     if (table.equals(source)) {
       return new int[] {row};
+    }
+    if (source.equals(TravelResults.ISSUES.key())) {
+      int issues =
+          tables().stream()
+              .filter(t -> t.table() == TravelResults.ISSUES)
+              .mapToInt(t -> t.rows().size())
+              .sum();
+      return IntStream.rangeClosed(1, issues).toArray();
     }
     return inputs().stream()
         .filter(i -> i.table().key().equals(source))

@@ -25,8 +25,9 @@ class CommonFindingTest {
 
   @Test
   void money_keeps_the_digits_of_its_currency() {
-    Finding money = Finding.of(CommonFinding.OVERFLOW, new BigDecimal("1234.50"), BigDecimal.TEN);
+    Finding money =
+        Finding.of(CommonFinding.OVERFLOW, "Tests", new BigDecimal("1234.50"), BigDecimal.TEN);
     assertThat(new EnglishMessages().sentence(money, Locale.ENGLISH))
-        .isEqualTo("A table has 1,234.50 rows and the sheet shows 10. Choose More rows.");
+        .isEqualTo("Tests has 1,234.50 rows and the sheet shows 10. Choose More rows.");
   }
 }

@@ -1,9 +1,5 @@
 package org.setpower.plan.common;
 
-import com.tngtech.archunit.core.domain.JavaField;
-import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -14,31 +10,18 @@ import java.util.stream.Stream;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
+import org.setpower.registry.groups.FunctionRegistry;
 
 /** All texts of all plans that users read and that are translated. */
 final class PlanTexts {
   private PlanTexts() {}
 
-  /** Every plan: the constants of type {@link PlanModel}. */
+  /** The plans that a function carries into a sheet: nobody reads the others yet. */
   static List<PlanModel> models() {
-    return new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("org.setpower.plan")
-            .stream()
-            .flatMap(c -> c.getFields().stream())
-            .filter(f -> f.getRawType().isEquivalentTo(PlanModel.class))
-            .filter(f -> f.getModifiers().contains(JavaModifier.STATIC))
-            .map(PlanTexts::model)
-            .sorted(Comparator.comparing(PlanModel::name))
-            .toList();
-  }
-
-  private static PlanModel model(JavaField field) {
-    try {
-      return (PlanModel) field.reflect().get(null);
-    } catch (IllegalAccessException e) {
-      throw new IllegalStateException(field.getFullName(), e);
-    }
+    return FunctionRegistry.all().stream()
+        .flatMap(f -> f.plan().stream())
+        .sorted(Comparator.comparing(PlanModel::name))
+        .toList();
   }
 
   /** The patterns of all sentences. */

@@ -95,14 +95,14 @@ class PlanTextsTest {
   void a_sentence_comes_in_the_language_with_its_numbers_and_headings() {
     Finding blank = Finding.of(CommonFinding.BLANK_CELL, table("batteries").column("serial"));
     Finding later = Finding.of(key("register.test.later"), LocalDate.of(2026, 11, 30));
-    Finding overflow = Finding.of(CommonFinding.OVERFLOW, 1234, 1000);
+    Finding overflow = Finding.of(CommonFinding.OVERFLOW, "Tests", 1234, 1000);
     Messages made = Messages.in("qqx");
     assertThat(made.sentence(blank, Locale.ENGLISH)).isEqualTo("Vaku: Seriu.");
     assertThat(made.text("Batteries")).isEqualTo("Batriu");
     assertThat(made.sentence(later, Locale.ENGLISH)).startsWith("The test of 30 Nov 2026 is later");
     assertThat(Messages.in("de-AT").sentence(overflow, Locale.GERMAN))
         .contains("1.234", "1.000")
-        .startsWith("Eine Tabelle hat");
+        .startsWith("Tests hat");
     assertThat(Messages.in("it").sentence(blank, Locale.ITALIAN))
         .isEqualTo("Serial is blank. Fill it in.");
   }

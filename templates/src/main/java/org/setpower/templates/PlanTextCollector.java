@@ -18,17 +18,17 @@ import org.setpower.templates.uno.PlanWriter;
 import org.setpower.text.MessageCatalog;
 
 /** Everything that stands on the tabs of a plan's workbook, as {@link TextCollector} has it. */
-final class PlanTexts {
+final class PlanTextCollector {
   private final MessageCatalog words;
   private final StringBuilder all = new StringBuilder();
 
-  private PlanTexts(MessageCatalog words) {
+  private PlanTextCollector(MessageCatalog words) {
     this.words = words;
   }
 
   /** Asks these words for all texts; gives all that stands on it. */
   static String ask(PlanWorkbook workbook, MessageCatalog words) {
-    PlanTexts texts = new PlanTexts(words);
+    PlanTextCollector texts = new PlanTextCollector(words);
     PlanLayout layout = new PlanLayout(workbook, words);
     texts.note(workbook.fileName(), workbook.version(), layout.ranges(), layout.tops());
     texts.note(layout.names().answer(words.language()), layout.formulas().all());
