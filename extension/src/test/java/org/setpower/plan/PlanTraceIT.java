@@ -66,7 +66,7 @@ class PlanTraceIT {
     String text = explain("batteries", "health", 1);
     assertThat(text)
         .startsWith("Batteries." + plan.result("batteries", "health", 1) + " shows 0.948979")
-        .contains("What went in", "How it was worked out", "What came out")
+        .contains("Inputs", "Steps", "Result")
         .contains("Energy of the test = 93 Wh  [Tests.D5]")
         .contains("Rated energy = ", "98", "[Batteries.E5")
         .contains("Date = 13 Jan 2027")
@@ -97,7 +97,7 @@ class PlanTraceIT {
         String text = explain(cell);
         assertThat(text)
             .as(column.path())
-            .contains("What came out", column.rule(), " = ")
+            .contains("Result", column.rule(), " = ")
             .containsPattern("What went in|\\d+ rows: ")
             .containsPattern("\\[\\w+\\.[A-Z]+\\d+|, row \\d+");
         explained++;
@@ -109,10 +109,10 @@ class PlanTraceIT {
   @Test
   void a_blank_row_and_a_stopped_block_say_so() {
     assertThat(explain("batteries", "health", 3))
-        .contains("Why there is no number", "The row is blank.");
+        .contains("Error", "The row is blank.");
     plan.tab("batteries").text("D4", "old");
     assertThat(explain("batteries", "health", 1))
-        .contains("Why there is no number", "Choose Update file.");
+        .contains("Error", "Choose Update file.");
   }
 
   @Test
@@ -139,7 +139,7 @@ class PlanTraceIT {
       assertThat(tab.shown("AZ6")).as(row).isEqualTo("check");
       assertThat(explain("Batteries.AZ6"))
           .as(row)
-          .contains("What came out")
+          .contains("Result")
           .containsPattern("\\[Batteries\\.[A-Z]+6\\]");
     }
   }

@@ -152,7 +152,13 @@ public final class BuildTemplates {
       String name = workbook.workbook().fileName();
       String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
       Drawer draws = (office, words, to) -> draw(office, workbook, words, to);
-      add(sheets, name, folder, packed + own, draws, w -> PlanTextCollector.ask(workbook.workbook(), w));
+      add(
+          sheets,
+          name,
+          folder,
+          packed + own,
+          draws,
+          w -> PlanTextCollector.ask(workbook.workbook(), w));
     }
     return sheets;
   }

@@ -50,11 +50,11 @@ final class PlanTracer {
   void explain(PlanFile.Figure figure, CalculationTrace explanation) throws Exception {
     String fault = plan.fault();
     if (!fault.isEmpty()) {
-      explanation.add("Why there is no number", fault);
+      explanation.add("Error", fault);
       return;
     }
     if (!result.has(figure.table(), figure.row())) {
-      explanation.add("Why there is no number", say("The row is blank."));
+      explanation.add("Error", say("The row is blank."));
       return;
     }
     Messages messages = Messages.in(locale.toLanguageTag());
@@ -64,9 +64,9 @@ final class PlanTracer {
     for (Trace.Step step : steps.subList(0, steps.size() - 1)) {
       (step.typed() ? typed : between).add(line(step));
     }
-    explanation.add("What went in", typed);
-    explanation.add("How it was worked out", between);
-    explanation.add("What came out", List.of(line(steps.get(steps.size() - 1))));
+    explanation.add("Inputs", typed);
+    explanation.add("Steps", between);
+    explanation.add("Result", List.of(line(steps.get(steps.size() - 1))));
     for (String name : functions(steps)) {
       FunctionRegistry.find(name).ifPresent(f -> explanation.add(name, function(f)));
     }

@@ -57,6 +57,8 @@ class AcceleratorKeysTest {
           List.of("~Start from", "C~reate", "~Cancel"),
           "Progress",
           List.of("~Cancel"),
+          "Show tabs",
+          List.of("~Hidden tabs", "~Show", "~Cancel"),
           "Settings of Set Power",
           settings());
 

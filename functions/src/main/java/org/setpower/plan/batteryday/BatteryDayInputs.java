@@ -80,7 +80,7 @@ public record BatteryDayInputs(
               min = 0,
               max = 240,
               blank = "Blank: 30 min.",
-              help = "So that nobody waits for a change soon after a break.")
+              help = "Avoids a change soon after a break.")
           Double near,
       @Input(
               key = "touchLimit",

@@ -625,7 +625,7 @@ public final class BatteryDayResults {
               key = "what",
               heading = "What",
               from = "run.entries",
-              rule = "Start, change, runs dry, on again, end.")
+              rule = "Start, change, no battery, on again, end.")
           ScheduleEntry what,
       @Result(
               key = "on",

@@ -6,7 +6,7 @@ import org.setpower.base.TextEnum;
 public enum ScheduleEntry implements TextEnum {
   START("start"),
   CHANGE("change"),
-  DARK("runs dry"),
+  DARK("no battery"),
   ON_AGAIN("on again"),
   END("end");
 

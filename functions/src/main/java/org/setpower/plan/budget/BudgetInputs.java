@@ -182,7 +182,7 @@ public record BudgetInputs(
           Double value,
       @Input(
               key = "inAll",
-              heading = "In all",
+              heading = "Total",
               blank = "Blank: no: a day or a piece.",
               help = "Yes where the plan has already counted all days.")
           Boolean inAll) {}
@@ -471,7 +471,7 @@ public record BudgetInputs(
               min = -3660,
               max = 3660,
               blank = "Blank: none.",
-              help = "Days or weeks more for these lines; what is counted in all stays.")
+              help = "Days or weeks more for these lines; total counts stay.")
           Double moreTimes,
       @Input(
               key = "other",

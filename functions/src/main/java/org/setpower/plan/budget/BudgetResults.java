@@ -688,7 +688,7 @@ public final class BudgetResults {
               key = "contingencyLeft",
               heading = "Contingency left",
               from = {"summary.contingency", "summary.variance"},
-              rule = "Contingency less what lines are over in all.")
+              rule = "Contingency less the total that lines are over.")
           BigDecimal contingencyLeft,
       @Result(
               key = "gross",

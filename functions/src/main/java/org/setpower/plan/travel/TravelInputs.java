@@ -50,7 +50,7 @@ public record TravelInputs(
               key = "rest",
               heading = "Rest goes by",
               blank = "Blank: road.",
-              help = "How the batteries travel that nobody carries.")
+              help = "How the batteries travel that no traveller carries.")
           Onward rest,
       @Input(
               key = "handOver",
@@ -363,7 +363,7 @@ public record TravelInputs(
               key = "rest",
               heading = "Rest goes by",
               blank = "Blank: as on Project.",
-              help = "How those travel that nobody carries.")
+              help = "How those travel that no traveller carries.")
           Onward rest,
       @Input(
               key = "packed",

@@ -621,14 +621,7 @@ public final class TravelResults {
       @Result(
               key = "verdict",
               heading = "Status",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = "issues.verdict",
               rule = "The worst of all issues.")
           Verdict verdict,
       @Result(
@@ -643,7 +636,7 @@ public final class TravelResults {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "Pieces in all.")
+              rule = "Total of the pieces.")
           Integer pieces,
       @Result(
               key = "carried",

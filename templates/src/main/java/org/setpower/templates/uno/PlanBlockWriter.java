@@ -16,8 +16,8 @@ final class PlanBlockWriter {
 
   /** What every tab says in an office without the extension. */
   static final String MISSING =
-      "The Set Power Sheets extension is missing here, or Java: no figure counts. Install it, or"
-          + " ask the sender for a copy without formulas.";
+      "Set Power Sheets or Java is not installed: the figures shown are not valid."
+          + " Install it, or ask the sender for a values-only copy.";
 
   /** What a copied tab says. */
   static final String COPIED = "This tab is a copy: it shows the original's figures.";

@@ -298,10 +298,7 @@ public final class WorkbookWriter {
   /** What a reader without the extension sees. */
   public static String missingExtensionNotice(Layout layout) {
     return "=IF(ISERROR(SHEET.VERSION());"
-        + Formula.of(
-                "Set Power Sheets or Java is not installed: the figures shown are not valid."
-                    + " Install it, or ask the sender for a values-only copy.")
-            .text(layout.place())
+        + Formula.of(PlanBlockWriter.MISSING).text(layout.place())
         + ";\"\")";
   }
 
