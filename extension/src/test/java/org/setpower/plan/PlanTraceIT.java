@@ -108,11 +108,9 @@ class PlanTraceIT {
 
   @Test
   void a_blank_row_and_a_stopped_block_say_so() {
-    assertThat(explain("batteries", "health", 3))
-        .contains("Error", "The row is blank.");
+    assertThat(explain("batteries", "health", 3)).contains("Error", "The row is blank.");
     plan.tab("batteries").text("D4", "old");
-    assertThat(explain("batteries", "health", 1))
-        .contains("Error", "Choose Update file.");
+    assertThat(explain("batteries", "health", 1)).contains("Error", "Choose Update file.");
   }
 
   @Test

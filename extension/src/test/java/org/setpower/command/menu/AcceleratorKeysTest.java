@@ -55,8 +55,6 @@ class AcceleratorKeysTest {
           List.of("List ~to write", "~Write file…", "~Read file…", "C~lose"),
           "New sheet",
           List.of("~Start from", "C~reate", "~Cancel"),
-          "Progress",
-          List.of("~Cancel"),
           "Show tabs",
           List.of("~Hidden tabs", "~Show", "~Cancel"),
           "Settings of Set Power",
