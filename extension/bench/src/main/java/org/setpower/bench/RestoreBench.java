@@ -41,7 +41,8 @@ final class RestoreBench {
       }
     }
     double opening = ProcessorTime.usual(openings);
-    figures.atMost(2, words("first time of a session", first, opening) + ", seconds", first, "%.2f");
+    figures.atMost(
+        2, words("first time of a session", first, opening) + ", seconds", first, "%.2f");
     double usual = ProcessorTime.usual(later);
     figures.atMost(0.8, words("later", usual, opening), usual / opening, "%.2f");
   }
