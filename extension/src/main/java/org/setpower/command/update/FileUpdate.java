@@ -158,7 +158,7 @@ final class FileUpdate {
         heading(table, column),
         from,
         taken.length,
-        say("The table has fewer rows: use More rows."));
+        say("The table of this version has fewer rows: type the value into a second file."));
   }
 
   private InputTable<?> table(InputColumn column) {
