@@ -338,6 +338,6 @@ class PlanCarrierIT {
     plan.tab("batteries").put(plan.input("batteries", "energy", 1), 1e9);
     assertThat(plan.shown("batteries", "reasons", 1)).contains("0.1 to 100000 Wh");
     TestSheet.named(plan.document(), PlanDocument.BLOCK_TAB).text("A1", "de");
-    assertThat(plan.shown("batteries", "reasons", 1)).contains("0,1 to 100000 Wh");
+    assertThat(plan.shown("batteries", "reasons", 1)).contains("0,1 bis 100000 Wh");
   }
 }

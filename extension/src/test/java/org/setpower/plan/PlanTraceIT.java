@@ -98,7 +98,7 @@ class PlanTraceIT {
         assertThat(text)
             .as(column.path())
             .contains("Result", column.rule(), " = ")
-            .containsPattern("What went in|\\d+ rows: ")
+            .containsPattern("Inputs|\\d+ rows: ")
             .containsPattern("\\[\\w+\\.[A-Z]+\\d+|, row \\d+");
         explained++;
       }

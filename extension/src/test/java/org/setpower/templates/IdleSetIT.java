@@ -32,9 +32,9 @@ class IdleSetIT {
       book.cell(column(supply, "Volts"), row).setValue(400);
       type(book.cell(field(template, "Set")), "spare set");
       book.calculated();
-      TableSpec rating = tableWith(template, "Rating needed");
+      TableSpec rating = tableWith(template, "Required kVA");
       assertThat(shown(book.cell(column(rating, "Set that is rated"), 0))).isEqualTo("spare set");
-      for (String heading : List.of("All legs as the busiest", "Rating needed", "Size proposed")) {
+      for (String heading : List.of("3 × busiest leg", "Required kVA", "Size proposed")) {
         assertThat(shown(book.cell(column(rating, heading), 0))).as(heading).isEmpty();
       }
       assertThat(shown(book.cell(rating.reason(), 0))).doesNotContain("blank cell");

@@ -159,7 +159,7 @@ class PlanCommandsIT {
       plan.getCellByPosition(PlanNames.ANSWER + 1, PlanNames.TOP + 1)
           .setFormula((String) layout.names().answer("en").get(1).get(1));
       String said = CommandDriver.command(office, book.document(), "mend");
-      assertThat(said).contains("2 formulas are again");
+      assertThat(said).contains("2 formulas restored");
       assertThat(figures(book.calculated())).isEqualTo(before);
     }
   }
