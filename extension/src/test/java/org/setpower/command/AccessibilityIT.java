@@ -17,6 +17,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
@@ -217,6 +218,27 @@ class AccessibilityIT {
     ShownWindow again = open("copy");
     again.press(Key.RETURN);
     ShownWindow done = again.followedBy();
+    done.press(Key.RETURN);
+    done.isClosed();
+    assertThat(copies()).hasSize(1);
+
+    ShownWindow third = open("copy");
+    third.press(Key.RETURN);
+    ShownWindow question = third.followedBy();
+    assertThat(question.parts().stream().map(ShownWindow.Part::name))
+        .anyMatch(n -> n.startsWith("Replace what is there?"));
+    question.press(Key.ESCAPE);
+    question.isClosed();
+  }
+
+  /** At night only: LibreOffice 7.4 has ended while this window closed after its buttons. */
+  @Test
+  @Tag("nightly")
+  void a_copy_and_its_folder_are_opened() throws Exception {
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    ShownWindow window = open("copy");
+    window.press(Key.RETURN);
+    ShownWindow done = window.followedBy();
     assertThat(done.walk().stream().map(ShownWindow.Part::name))
         .containsExactlyInAnyOrder("Open", "Open folder", "Close");
     done.push("Open");
@@ -227,15 +249,6 @@ class AccessibilityIT {
     String folder = address(copy.getParent()) + "/";
     assertThat(ShownWindow.until("two programs", () -> opened(folder)))
         .containsExactly(address(copy), folder);
-    assertThat(copies()).hasSize(1);
-
-    ShownWindow third = open("copy");
-    third.press(Key.RETURN);
-    ShownWindow question = third.followedBy();
-    assertThat(question.parts().stream().map(ShownWindow.Part::name))
-        .anyMatch(n -> n.startsWith("Replace what is there?"));
-    question.press(Key.ESCAPE);
-    question.isClosed();
   }
 
   private static String address(Path file) {
