@@ -151,7 +151,8 @@ class PlanCarrierIT {
     plan.insertRows("batteries", PlanDocument.KEYS + ROOM + 1, 1);
     assertThat(plan.status()).as("a blank row needs no room").isEqualTo("ok ");
     plan.type("batteries", "serial", ROOM + 1, "P1-99");
-    everyRowStops("Batteries has 9 rows and the sheet shows 8. Delete rows, or begin a second file.");
+    everyRowStops(
+        "Batteries has 9 rows and the sheet shows 8. Delete rows, or begin a second file.");
     for (int row = 1; row <= ROOM; row++) {
       assertThat(verdict(row)).isEqualTo("stop");
       assertThat(proposed(row)).isEmpty();

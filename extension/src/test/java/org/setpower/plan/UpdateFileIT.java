@@ -191,7 +191,9 @@ class UpdateFileIT {
   void rows_for_which_there_is_no_room_are_listed() {
     old.type("batteries", "serial", 6, "P1-06");
     assertThat(update()).contains("not taken over as they are: 1.");
-    assertThat(listed()).contains("Batteries.B10, Batteries: Serial, P1-06").contains("second file");
+    assertThat(listed())
+        .contains("Batteries.B10, Batteries: Serial, P1-06")
+        .contains("second file");
   }
 
   @Test

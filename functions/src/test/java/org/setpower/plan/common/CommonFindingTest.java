@@ -20,7 +20,8 @@ class CommonFindingTest {
   void figures_are_written_as_the_locale_writes_them() {
     Finding overflow = Finding.of(CommonFinding.OVERFLOW, "Tests", 1234, 1000);
     assertThat(new EnglishMessages().sentence(overflow, Locale.GERMAN))
-        .isEqualTo("Tests has 1.234 rows and the sheet shows 1.000. Delete rows, or begin a second file.");
+        .isEqualTo(
+            "Tests has 1.234 rows and the sheet shows 1.000. Delete rows, or begin a second file.");
   }
 
   @Test
@@ -28,6 +29,7 @@ class CommonFindingTest {
     Finding money =
         Finding.of(CommonFinding.OVERFLOW, "Tests", new BigDecimal("1234.50"), BigDecimal.TEN);
     assertThat(new EnglishMessages().sentence(money, Locale.ENGLISH))
-        .isEqualTo("Tests has 1,234.50 rows and the sheet shows 10. Delete rows, or begin a second file.");
+        .isEqualTo(
+            "Tests has 1,234.50 rows and the sheet shows 10. Delete rows, or begin a second file.");
   }
 }

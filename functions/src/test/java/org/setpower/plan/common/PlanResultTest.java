@@ -95,7 +95,9 @@ class PlanResultTest {
             List.of(RESULTS),
             () -> List.of(new ResultRows<>(RESULTS, List.of(ROW, ROW))),
             (table, r, source) -> new int[] {r});
-    assertStops(matrix(two, KEYS, 1), "Lamps has 2 rows and the sheet shows 1. Delete rows, or begin a second file.");
+    assertStops(
+        matrix(two, KEYS, 1),
+        "Lamps has 2 rows and the sheet shows 1. Delete rows, or begin a second file.");
     assertThat(matrix(two, KEYS, 2)[0][0]).isEqualTo("ok");
   }
 
