@@ -89,7 +89,9 @@ final class CarriageSheet {
                 100,
                 flights.date.all(),
                 flights.rulesHeld.all(),
-                flights.none.all()),
+                flights.none.all(),
+                "spare",
+                "Li-ion"),
             traveller));
     packMass.formula(calc("{}*{}", pieces, packs.mass.lookup(packs.kind, kind)));
     words.formula(

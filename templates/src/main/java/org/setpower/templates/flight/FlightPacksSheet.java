@@ -2,7 +2,6 @@ package org.setpower.templates.flight;
 
 import static org.setpower.templates.spec.Formula.calc;
 import static org.setpower.templates.spec.Formula.call;
-import static org.setpower.templates.spec.Formula.optional;
 import static org.setpower.templates.spec.Formula.or;
 import static org.setpower.templates.spec.Formula.say;
 
@@ -131,7 +130,12 @@ final class FlightPacksSheet {
             flights.small.all(),
             flights.none.all());
     Object[] asked = {
-      counted, flights.date.all(), flights.rulesHeld.all(), answers, carriedAs, optional(chemistry)
+      counted,
+      flights.date.all(),
+      flights.rulesHeld.all(),
+      answers,
+      carriedAs,
+      or(chemistry, "Li-ion")
     };
     verdict.formula(call(FlightFunctions.STRICTEST, asked));
     most.formula(call(FlightFunctions.MINLIMIT, asked));
@@ -157,7 +161,7 @@ final class FlightPacksSheet {
             FlightFunctions.RULE,
             counted,
             carriedAs,
-            optional(chemistry),
+            or(chemistry, "Li-ion"),
             flights.rulesHeld.lookup(flights.date, last),
             last));
     table.columns(

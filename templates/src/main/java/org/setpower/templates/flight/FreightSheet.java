@@ -113,18 +113,23 @@ final class FreightSheet {
                 FlightFunctions.CARGO,
                 energy,
                 or(packed, "alone"),
-                optional(chemistry),
-                optional(handOver))));
+                or(chemistry, "Li-ion"),
+                handOver)));
     newest.formula(
         calc(
             "IF({}<>\"cargo\";\"\";{})",
             way,
-            call(FlightFunctions.CARGO, energy, or(packed, "alone"), optional(chemistry))));
+            call(
+                FlightFunctions.CARGO,
+                energy,
+                or(packed, "alone"),
+                or(chemistry, "Li-ion"),
+                "2026-12-31")));
     limit.formula(
         calc(
             "IF({}<>\"cargo\";\"\";{})",
             way,
-            call(FlightFunctions.CARGOCHARGE, or(packed, "alone"), energy, optional(handOver))));
+            call(FlightFunctions.CARGOCHARGE, or(packed, "alone"), energy, handOver)));
     out.formula(calc("MAX(0;{}-{})*{}", chargeNow, limit, energy));
     outAll.formula(calc("{}*{}", out, pieces));
     from.formula(calc("MIN({};{})", chargeNow, or(limit, 1)));
@@ -133,12 +138,11 @@ final class FreightSheet {
             ChargeFunctions.HOURS,
             ampHours,
             trip.amps,
+            or(chemistry, "Li-ion"),
+            trip.airCelsius(),
             from,
             1,
-            optional(chemistry),
-            optional(cells),
-            null,
-            trip.airCelsius()));
+            optional(cells)));
     hoursAll.formula(calc("{}*ROUNDUP({}/{};0)", hours, pieces, trip.channels));
     arrives.formula(calc("{}+{}", handOver, days));
     by.formula(calc("INT({}-1-{}/24)-{}", trip.needed(), or(hoursAll, 0), days));

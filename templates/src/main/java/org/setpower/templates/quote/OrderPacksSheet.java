@@ -46,7 +46,9 @@ final class OrderPacksSheet {
             .mayBeBlank()
             .width(20);
     ColumnSpec flight =
-        ColumnSpec.result("By air, as a spare", call(FlightFunctions.CLASS, each))
+        ColumnSpec.result(
+                "By air, as a spare (2026)",
+                call(FlightFunctions.CLASS, each, "spare", "Li-ion", "ICAO", "2026-12-31"))
             .mayBeBlank()
             .width(42);
     ColumnSpec gear = of("Goes with", stock.goesWith, stock, pack).width(36);
