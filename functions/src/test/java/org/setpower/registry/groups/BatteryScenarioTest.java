@@ -107,4 +107,11 @@ class BatteryScenarioTest {
     assertThat(all).isBetween(alone, alone * 5 / 3);
     assertThat(number("CHARGE.CHANNELS", 10, 11, 3.5)).isEqualTo(4); // 3 turns of 3.5 h
   }
+
+  /** At −20 °C 28 % stay in the battery; a fifth of the other 72 % is kept: 1 − 0.8 · 0.72. */
+  @Test
+  void what_is_kept_is_a_share_of_what_the_cold_leaves() {
+    Object[][] curve = table("PACK.CURVE", 8, 10.2, 45, 10, 0, "Li-ion", 1, 1, -20, null, 1, 0.2);
+    assertThat((Double) curve[curve.length - 1][1]).isCloseTo(0.424, within(0.001));
+  }
 }
