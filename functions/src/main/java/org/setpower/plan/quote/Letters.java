@@ -1,6 +1,8 @@
 package org.setpower.plan.quote;
 
 import java.util.List;
+import org.setpower.hire.Weekend;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.quote.QuoteInputs.Client;
@@ -41,12 +43,16 @@ final class Letters {
           null,
           null,
           null,
+          null,
+          null,
+          null,
           null);
     }
     House house = rules.house();
     Client client = rules.client();
     Order order = rules.order();
     boolean byDates = rules.counted() == DayCounting.BY_DATES;
+    int onRequest = (int) fit.stream().filter(l -> l.basis() == RateBasis.ON_REQUEST).count();
     return new QuoteResults.Letter(
         Verdict.OK,
         List.of(),
@@ -75,6 +81,18 @@ final class Letters {
         order.taxName() == null ? "VAT" : order.taxName(),
         house.payment(),
         house.bank(),
-        (int) fit.stream().filter(l -> l.basis() == RateBasis.ON_REQUEST).count());
+        onRequest,
+        daysRule(rules),
+        onRequest == 0 ? null : PageText.EXCLUDED.of((double) onRequest),
+        PageText.ACCEPTANCE.of());
+  }
+
+  /** How days are charged, in words. */
+  private static Phrase daysRule(QuoteRules rules) {
+    boolean byDates = rules.counted() == DayCounting.BY_DATES;
+    Phrase rule = byDates ? PageText.BY_DATES.of(rules.daysPerWeek()) : PageText.BY_DAY_TYPE.of();
+    Phrase weekend =
+        byDates && rules.weekend() != Weekend.TWO_DAYS ? PageText.ONE_DAY_WEEKEND.of(rule) : rule;
+    return rules.minDays() > 1 ? PageText.MIN_DAYS.of(weekend, rules.minDays()) : weekend;
   }
 }

@@ -440,6 +440,7 @@ public final class QuotePlan {
         gate.all().size(),
         gate.paper(l -> true).withheld().size(),
         dated ? (Integer) HireDays.calendar(out, back) : null,
+        rules.currency() == null ? null : (Integer) rules.currency().getDefaultFractionDigits(),
         of(OrderSums::hire),
         of(OrderSums::discount),
         of(OrderSums::minimum),
@@ -521,6 +522,11 @@ public final class QuotePlan {
     }
 
     @Override
+    public String title() {
+      return "rental quote";
+    }
+
+    @Override
     public List<InputTable<?>> inputs() {
       return List.of(
           QuoteInputs.HOUSE,
@@ -563,6 +569,11 @@ public final class QuotePlan {
     @Override
     public List<FindingKey> findings() {
       return List.of(QuoteFinding.values());
+    }
+
+    @Override
+    public List<String> phrases() {
+      return PageText.patterns();
     }
 
     @Override

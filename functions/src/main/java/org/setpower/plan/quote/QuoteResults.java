@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.List;
 import org.setpower.hire.Weekend;
 import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -154,6 +156,7 @@ public final class QuoteResults {
               key = "ruleDays",
               heading = "Days by the rule",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {
                 "items.outOn",
                 "items.backOn",
@@ -171,6 +174,7 @@ public final class QuoteResults {
               key = "daysCharged",
               heading = "Days charged",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {
                 "items.ruleDays",
                 "items.agreedDays",
@@ -184,6 +188,7 @@ public final class QuoteResults {
       @Result(
               key = "firstWeek",
               heading = "First week",
+              form = NumberForm.MONEY,
               from = {
                 "items.rateFor",
                 "items.weekRate",
@@ -200,6 +205,7 @@ public final class QuoteResults {
       @Result(
               key = "laterWeek",
               heading = "Later weeks",
+              form = NumberForm.MONEY,
               from = {
                 "items.firstWeek",
                 "items.secondWeekRate",
@@ -214,6 +220,7 @@ public final class QuoteResults {
       @Result(
               key = "rateUsed",
               heading = "Rate",
+              form = NumberForm.MONEY,
               from = {
                 "items.rateFor",
                 "items.rate",
@@ -232,6 +239,7 @@ public final class QuoteResults {
       @Result(
               key = "each",
               heading = "Price of one",
+              form = NumberForm.MONEY,
               from = {
                 "items.rateUsed",
                 "items.daysCharged",
@@ -249,12 +257,14 @@ public final class QuoteResults {
       @Result(
               key = "amount",
               heading = "Amount",
+              form = NumberForm.MONEY,
               from = {"items.qty", "items.each", "items.discount", "order.currency"},
               rule = "Price of one × quantity × (1 − discount), rounded once.")
           BigDecimal amount,
       @Result(
               key = "net",
               heading = "After order discount",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "order.discount",
@@ -271,6 +281,7 @@ public final class QuoteResults {
               key = "peak",
               heading = "Out at a time",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {
                 "items.item",
                 "items.qty",
@@ -290,12 +301,14 @@ public final class QuoteResults {
               key = "missing",
               heading = "Short",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {"items.peak", "stock.owned", "stock.outOfService", "stock.item"},
               rule = "Out at a time less owned and in service, not below 0.")
           Double missing,
       @Result(
               key = "subCost",
               heading = "Cost of sub-hire",
+              form = NumberForm.MONEY,
               from = {
                 "items.qty",
                 "items.subFrom",
@@ -312,6 +325,7 @@ public final class QuoteResults {
       @Result(
               key = "margin",
               heading = "Margin on sub-hire",
+              form = NumberForm.MONEY,
               from = {"items.net", "items.subCost"},
               rule = "After both discounts less the cost of sub-hire.")
           BigDecimal margin) {}
@@ -429,6 +443,7 @@ public final class QuoteResults {
       @Result(
               key = "fee",
               heading = "Late fee",
+              form = NumberForm.MONEY,
               from = {
                 "returns.daysLate",
                 "returns.qty",
@@ -449,12 +464,14 @@ public final class QuoteResults {
       @Result(
               key = "feeTax",
               heading = "Tax on the fee",
+              form = NumberForm.MONEY,
               from = {"returns.fee", "items.tax", "order.tax"},
               rule = "At the rate of the row, rounded.")
           BigDecimal feeTax,
       @Result(
               key = "replacement",
               heading = "Replacement value",
+              form = NumberForm.MONEY,
               from = {
                 "returns.state",
                 "returns.qty",
@@ -602,6 +619,7 @@ public final class QuoteResults {
               key = "capDays",
               heading = "Charged days a week",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {"house.daysPerWeek", "house.counted", ISSUED},
               rule =
                   "Most days charged of seven, for rows by the day; blank where days count by type.")
@@ -616,6 +634,7 @@ public final class QuoteResults {
               key = "leastDays",
               heading = "Min. charged days",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {"house.minDays", ISSUED},
               rule = "As the house counts.")
           Double leastDays,
@@ -642,7 +661,31 @@ public final class QuoteResults {
               heading = "Rows without a price",
               from = {"document.kind", ISSUED, ITEMS_ALL},
               rule = "Rows on request, which the total leaves out.")
-          Integer onRequest) {}
+          Integer onRequest,
+      @Result(
+              key = "daysRule",
+              heading = "Charged days",
+              from = {
+                "house.counted",
+                "house.daysPerWeek",
+                "house.weekend",
+                "house.minDays",
+                ISSUED
+              },
+              rule = "How the house counts them, in words.")
+          Phrase daysRule,
+      @Result(
+              key = "excluded",
+              heading = "On request",
+              from = {"letter.onRequest", ISSUED},
+              rule = "How many rows the total leaves out, in words.")
+          Phrase excluded,
+      @Result(
+              key = "acceptance",
+              heading = "Accepted",
+              from = ISSUED,
+              rule = "Where the client signs; blank while the page may not be issued.")
+          Phrase acceptance) {}
 
   /** Beside a paragraph of terms. */
   @Table(key = "terms", heading = "Terms", rows = 20)
@@ -698,6 +741,23 @@ public final class QuoteResults {
                   "Sections with items and subtotals, hire, discount, waiver, sold, services, net, tax by rate, total, payment.")
           LineKind kind,
       @Result(
+              key = "label",
+              heading = "Item",
+              from = {
+                ISSUED,
+                ITEMS_ALL,
+                ORDER_ALL,
+                HOUSE_ALL,
+                STOCK_ALL,
+                SCHEDULE_ALL,
+                SHARES_ALL,
+                "items.firstWeek",
+                "items.laterWeek",
+                "document.amount"
+              },
+              rule = "What the line is, with the figures it is made of.")
+          Phrase label,
+      @Result(
               key = "row",
               heading = "No.",
               from = {"items.item", ISSUED, ITEMS_ALL},
@@ -705,7 +765,7 @@ public final class QuoteResults {
           Integer row,
       @Result(
               key = "text",
-              heading = "Item",
+              heading = "Item or section",
               from = {"items.item", "items.section", ISSUED, ITEMS_ALL},
               rule = "Item or section.")
           String text,
@@ -718,6 +778,7 @@ public final class QuoteResults {
       @Result(
               key = "pieces",
               heading = "Qty",
+              form = NumberForm.EXACT,
               from = {"items.qty", ISSUED},
               rule = "As typed.")
           Double pieces,
@@ -737,6 +798,7 @@ public final class QuoteResults {
               key = "days",
               heading = "Days",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {"items.daysCharged", ISSUED},
               rule = "Days charged.")
           BigDecimal days,
@@ -749,30 +811,35 @@ public final class QuoteResults {
       @Result(
               key = "rate",
               heading = "Rate",
+              form = NumberForm.MONEY,
               from = {"items.rateUsed", ISSUED},
               rule = "A day, or once.")
           BigDecimal rate,
       @Result(
               key = "firstWeek",
               heading = "First week",
+              form = NumberForm.MONEY,
               from = {"items.firstWeek", ISSUED},
               rule = "Of one piece.")
           BigDecimal firstWeek,
       @Result(
               key = "laterWeek",
               heading = "Later weeks",
+              form = NumberForm.MONEY,
               from = {"items.laterWeek", ISSUED},
               rule = "Of one piece, each.")
           BigDecimal laterWeek,
       @Result(
               key = "each",
               heading = "Price of one",
+              form = NumberForm.MONEY,
               from = {"items.each", ISSUED},
               rule = "Of one piece for the whole hire, before discounts.")
           BigDecimal each,
       @Result(
               key = "share",
               heading = "Share",
+              form = NumberForm.FINE_SHARE,
               from = {
                 "items.discount",
                 "order.discount",
@@ -791,6 +858,7 @@ public final class QuoteResults {
       @Result(
               key = "taxRate",
               heading = "Tax rate",
+              form = NumberForm.FINE_SHARE,
               from = {
                 "items.tax",
                 "order.tax",
@@ -819,6 +887,7 @@ public final class QuoteResults {
       @Result(
               key = "amount",
               heading = "Amount",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "order.discount",
@@ -851,6 +920,7 @@ public final class QuoteResults {
       @Result(
               key = "rate",
               heading = "Tax rate",
+              form = NumberForm.FINE_SHARE,
               from = {"items.reasons", "document.reasons", ORDER_ALL, HOUSE_ALL, ITEMS_ALL},
               rule = "Rates of the lines, the lowest first.")
           BigDecimal rate,
@@ -863,6 +933,7 @@ public final class QuoteResults {
       @Result(
               key = "hire",
               heading = "Hire",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -876,6 +947,7 @@ public final class QuoteResults {
       @Result(
               key = "discount",
               heading = "Discount",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -889,6 +961,7 @@ public final class QuoteResults {
       @Result(
               key = "minimum",
               heading = "Minimum hire",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -902,6 +975,7 @@ public final class QuoteResults {
       @Result(
               key = "waiver",
               heading = "Waiver",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -915,6 +989,7 @@ public final class QuoteResults {
       @Result(
               key = "sold",
               heading = "Sold and services",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -928,6 +1003,7 @@ public final class QuoteResults {
       @Result(
               key = "base",
               heading = "Net",
+              form = NumberForm.MONEY,
               from = {
                 "taxes.hire",
                 "taxes.discount",
@@ -940,6 +1016,7 @@ public final class QuoteResults {
       @Result(
               key = "tax",
               heading = "Tax",
+              form = NumberForm.MONEY,
               from = {"taxes.base", "taxes.rate", "house.taxPer", "items.amount"},
               rule = "Net × rate, rounded; or the sum of the lines' taxes.")
           BigDecimal tax) {}
@@ -963,6 +1040,7 @@ public final class QuoteResults {
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {"items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "As typed.")
           Double pieces,
@@ -982,6 +1060,7 @@ public final class QuoteResults {
               key = "weight",
               heading = "Weight",
               unit = "kg",
+              form = NumberForm.TWO_DECIMALS,
               from = {
                 "items.qty",
                 "stock.weight",
@@ -1024,6 +1103,7 @@ public final class QuoteResults {
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {"items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "As typed.")
           Double pieces,
@@ -1044,6 +1124,7 @@ public final class QuoteResults {
       @Result(
               key = "each",
               heading = "Value of one",
+              form = NumberForm.MONEY,
               from = {
                 "stock.value",
                 "stock.item",
@@ -1058,6 +1139,7 @@ public final class QuoteResults {
       @Result(
               key = "value",
               heading = "Value",
+              form = NumberForm.MONEY,
               from = {"values.each", "values.pieces"},
               rule = "Of all pieces.")
           BigDecimal value) {}
@@ -1127,6 +1209,7 @@ public final class QuoteResults {
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {
                 "items.qty",
                 "picked.carnet",
@@ -1143,6 +1226,7 @@ public final class QuoteResults {
               key = "weight",
               heading = "Weight",
               unit = "kg",
+              form = NumberForm.TWO_DECIMALS,
               from = {
                 "items.qty",
                 "stock.weight",
@@ -1160,6 +1244,7 @@ public final class QuoteResults {
       @Result(
               key = "value",
               heading = "Value",
+              form = NumberForm.MONEY,
               from = {
                 "items.qty",
                 "stock.value",
@@ -1224,74 +1309,92 @@ public final class QuoteResults {
               rule = "From out to back, both count.")
           Integer calendarDays,
       @Result(
+              key = "decimals",
+              heading = "Decimals",
+              from = "order.currency",
+              rule = "Of the quote's currency; blank where it is not known.")
+          Integer decimals,
+      @Result(
               key = "hire",
               heading = "Hire",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Hired lines.")
           BigDecimal hire,
       @Result(
               key = "discount",
               heading = "Order discount",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Taken off.")
           BigDecimal discount,
       @Result(
               key = "minimum",
               heading = "Minimum hire",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "What is missing to the smallest order.")
           BigDecimal minimum,
       @Result(
               key = "waiver",
               heading = "Damage waiver",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Share of the hire.")
           BigDecimal waiver,
       @Result(
               key = "sold",
               heading = "Sold and services",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Not discounted.")
           BigDecimal sold,
       @Result(
               key = "net",
               heading = "Net",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Hire − discount + minimum + waiver + sold and services.")
           BigDecimal net,
       @Result(
               key = "tax",
               heading = "Tax",
+              form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Of all rates.")
           BigDecimal tax,
       @Result(
               key = "total",
               heading = "Total",
+              form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Net and tax.")
           BigDecimal total,
       @Result(
               key = "downPayment",
               heading = "Down payment",
+              form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Share of the total.")
           BigDecimal downPayment,
       @Result(
               key = "balance",
               heading = "Balance",
+              form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Total less down payment.")
           BigDecimal balance,
       @Result(
               key = "security",
               heading = "Refundable security",
+              form = NumberForm.MONEY,
               from = {"order.security", "document.amount"},
               rule = "Apart from the total, untaxed.")
           BigDecimal security,
       @Result(
               key = "toInsure",
               heading = "Value to insure",
+              form = NumberForm.MONEY,
               from = "values.value",
               rule = "Of all hired rows with a value.")
           BigDecimal toInsure,
@@ -1299,6 +1402,7 @@ public final class QuoteResults {
               key = "weight",
               heading = "Weight",
               unit = "kg",
+              form = NumberForm.TWO_DECIMALS,
               from = "delivery.weight",
               rule = "Of all rows with a weight.")
           BigDecimal weight,
@@ -1311,24 +1415,28 @@ public final class QuoteResults {
       @Result(
               key = "lateFees",
               heading = "Late fees",
+              form = NumberForm.MONEY,
               from = {"returns.fee", "order.currency"},
               rule = "Net, of all returns.")
           BigDecimal lateFees,
       @Result(
               key = "lost",
               heading = "Lost",
+              form = NumberForm.MONEY,
               from = {"returns.replacement", "order.currency"},
               rule = "Replacement value of what is lost.")
           BigDecimal lost,
       @Result(
               key = "subHire",
               heading = "Cost of sub-hire",
+              form = NumberForm.MONEY,
               from = {"items.subCost", "order.currency"},
               rule = "Of all rows.")
           BigDecimal subHire,
       @Result(
               key = "margin",
               heading = "Margin on sub-hire",
+              form = NumberForm.MONEY,
               from = {"items.margin", "order.currency"},
               rule = "Of rows with a cost and a price.")
           BigDecimal margin) {}
