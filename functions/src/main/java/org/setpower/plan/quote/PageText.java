@@ -56,7 +56,11 @@ enum PageText {
     return share.multiply(HUNDRED).doubleValue();
   }
 
+  /** Those that have words: the others are the same in every language. */
   static List<String> patterns() {
-    return Arrays.stream(values()).map(t -> t.pattern).toList();
+    return Arrays.stream(values())
+        .map(t -> t.pattern)
+        .filter(p -> !p.replaceAll("\\{[^}]*}|[ %]", "").isEmpty())
+        .toList();
   }
 }
