@@ -11,8 +11,10 @@ import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XHeaderFooterContent;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.style.XStyle;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.BorderLine2;
 import com.sun.star.table.CellContentType;
@@ -22,6 +24,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import com.sun.star.text.XTextContent;
+import com.sun.star.uno.AnyConverter;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XNumberFormats;
@@ -134,9 +137,7 @@ final class ClientPage {
     properties(title);
     XPrintAreas areas = Uno.as(XPrintAreas.class, page);
     areas.setPrintAreas(
-        new CellRangeAddress[] {
-          new CellRangeAddress((short) 0, 0, 0, used.EndColumn, next - 1)
-        });
+        new CellRangeAddress[] {new CellRangeAddress((short) 0, 0, 0, used.EndColumn, next - 1)});
     return next;
   }
 
@@ -164,7 +165,9 @@ final class ClientPage {
     boolean merged = false;
     for (int column = 0; column <= last; column++) {
       XCell cell = tab.getCellByPosition(column, row);
-      XSheetCellCursor area = tab.createCursorByRange(tab.getCellRangeByPosition(column, row, column, row));
+      XSheetCellCursor area =
+          tab.createCursorByRange(
+              Uno.as(XSheetCellRange.class, tab.getCellRangeByPosition(column, row, column, row)));
       area.collapseToMergedArea();
       CellRangeAddress at = Uno.as(XCellRangeAddressable.class, area).getRangeAddress();
       if (at.StartColumn < column) {
@@ -197,7 +200,8 @@ final class ClientPage {
       int tall = lines * LINE + 60;
       height(next, Math.max(tall, letterhead(row)));
     } else {
-      Uno.set(Uno.as(XColumnRowRange.class, page).getRows().getByIndex(next), "OptimalHeight", true);
+      Uno.set(
+          Uno.as(XColumnRowRange.class, page).getRows().getByIndex(next), "OptimalHeight", true);
     }
     next++;
   }
@@ -235,8 +239,7 @@ final class ClientPage {
               && (!hasWord || word.group(1).equals(kinds.get(row)))
               && (!hasDigits || Integer.parseInt(digits.group(1)) == decimals);
       if (applies) {
-        String name =
-            Uno.as(com.sun.star.sheet.XSheetConditionalEntry.class, entry).getStyleName();
+        String name = Uno.as(com.sun.star.sheet.XSheetConditionalEntry.class, entry).getStyleName();
         return family(from, "CellStyles").getByName(name);
       }
     }
@@ -251,20 +254,38 @@ final class ClientPage {
 
   private void dress(Object like, XCell target) throws Exception {
     for (String property : LOOK) {
-      Uno.set(target, property, Uno.get(like, property));
+      Object value = value(like, property);
+      if (value != null) {
+        Uno.set(target, property, value);
+      }
     }
-    BorderLine2 line = (BorderLine2) Uno.get(like, "BottomBorder2");
-    if (line.LineWidth > 0) {
+    if (value(like, "BottomBorder2") instanceof BorderLine2 line && line.LineWidth > 0) {
       Uno.set(target, "BottomBorder2", line);
+    }
+    if (!(value(like, "NumberFormat") instanceof Integer number)) {
+      return;
     }
     XNumberFormats formats =
         Uno.as(XNumberFormatsSupplier.class, from.document()).getNumberFormats();
-    XPropertySet format = formats.getByKey((int) Uno.get(like, "NumberFormat"));
+    XPropertySet format = formats.getByKey(number);
     Locale locale = (Locale) format.getPropertyValue("Locale");
     String code = (String) format.getPropertyValue("FormatString");
     XNumberFormats own = Uno.as(XNumberFormatsSupplier.class, to.document()).getNumberFormats();
     int key = own.queryKey(code, locale, false);
     Uno.set(target, "NumberFormat", key >= 0 ? key : own.addNew(code, locale));
+  }
+
+  /** A property of a cell or a style; a style that does not set it has it from its parent. */
+  private Object value(Object like, String property) throws Exception {
+    Object value = Uno.get(like, property);
+    XStyle style = Uno.as(XStyle.class, like);
+    if (!AnyConverter.isVoid(value)) {
+      return value;
+    }
+    XNameAccess styles = family(from, "CellStyles");
+    return style != null && styles.hasByName(style.getParentStyle())
+        ? value(styles.getByName(style.getParentStyle()), property)
+        : null;
   }
 
   private void look() throws Exception {
@@ -287,8 +308,7 @@ final class ClientPage {
 
   /** The title alone: no name, no date of the desk's document. */
   private void properties(String title) throws Exception {
-    Uno.set(
-        to.factory().createInstance("com.sun.star.document.Settings"), "ApplyUserData", false);
+    Uno.set(to.factory().createInstance("com.sun.star.document.Settings"), "ApplyUserData", false);
     XDocumentProperties properties =
         Uno.as(XDocumentPropertiesSupplier.class, to.document()).getDocumentProperties();
     properties.resetUserData("");

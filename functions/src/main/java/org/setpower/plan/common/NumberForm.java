@@ -13,5 +13,7 @@ public enum NumberForm {
   /** The same with the hundredths that a price list has. */
   FINE_SHARE,
   /** In a currency, with as many decimals as that has. */
-  MONEY
+  MONEY,
+  /** A date without its year. */
+  DAY
 }

@@ -53,6 +53,7 @@ final class ClientDocument {
             null,
             null,
             null,
+            null,
             null));
   }
 
@@ -198,6 +199,7 @@ final class ClientDocument {
             null,
             null,
             null,
+            null,
             share,
             rate == null ? null : rate.share(),
             reason(rate),
@@ -211,6 +213,7 @@ final class ClientDocument {
   private void add(LineKind kind, QuoteLine line) {
     Item item = line.item();
     boolean weekly = line.weeks() != null;
+    BigDecimal discount = item.discount() == null ? null : Money.decimal(item.discount());
     lines.add(
         new DocumentLine(
             Verdict.OK,
@@ -229,7 +232,8 @@ final class ClientDocument {
             weekly ? line.weeks().first() : null,
             weekly ? line.weeks().later() : null,
             line.each(),
-            item.discount() == null ? null : Money.decimal(item.discount()),
+            discount,
+            discount,
             line.tax().share(),
             reason(line.tax()),
             line.amount()));

@@ -36,6 +36,8 @@ enum PageText {
   BY_DAY_TYPE("Charged days: each day of the schedule by its type."),
   MIN_DAYS("{0} At least {1,number,0.#} days."),
   ONE_DAY_WEEKEND("{0} A weekend counts as one day."),
+  PAYMENT("Payment: {0}"),
+  BANK("Bank: {0}"),
   ACCEPTANCE("Accepted (place, date, name, signature):"),
   EXCLUDED("Rows on request: {0,number,0}. Their price is not in the total.");
 

@@ -246,6 +246,9 @@ public final class QuotePlan {
             sums == null
                 ? ClientDocument.withheld(withheld)
                 : ClientDocument.of(rules, sums, fit(), toInsure)),
+        new ResultRows<>(
+            QuoteResults.CLOSING,
+            sums == null ? List.of() : Letters.closing(rules, fit(), inputs.terms())),
         new ResultRows<>(QuoteResults.TAXES, taxes()),
         new ResultRows<>(QuoteResults.DELIVERY, delivery),
         new ResultRows<>(QuoteResults.VALUES, values),
@@ -558,6 +561,7 @@ public final class QuotePlan {
           QuoteResults.LETTER,
           QuoteResults.TERMS,
           QuoteResults.DOCUMENT,
+          QuoteResults.CLOSING,
           QuoteResults.TAXES,
           QuoteResults.DELIVERY,
           QuoteResults.VALUES,

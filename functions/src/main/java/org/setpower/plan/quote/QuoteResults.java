@@ -28,6 +28,7 @@ public final class QuoteResults {
   public static final ResultTable<Letter> LETTER = ResultTable.of(Letter.class);
   public static final ResultTable<TermResult> TERMS = ResultTable.of(TermResult.class);
   public static final ResultTable<DocumentLine> DOCUMENT = ResultTable.of(DocumentLine.class);
+  public static final ResultTable<ClosingLine> CLOSING = ResultTable.of(ClosingLine.class);
   public static final ResultTable<TaxLine> TAXES = ResultTable.of(TaxLine.class);
   public static final ResultTable<DeliveryRow> DELIVERY = ResultTable.of(DeliveryRow.class);
   public static final ResultTable<ValueRow> VALUES = ResultTable.of(ValueRow.class);
@@ -661,31 +662,7 @@ public final class QuoteResults {
               heading = "Rows without a price",
               from = {"document.kind", ISSUED, ITEMS_ALL},
               rule = "Rows on request, which the total leaves out.")
-          Integer onRequest,
-      @Result(
-              key = "daysRule",
-              heading = "Charged days",
-              from = {
-                "house.counted",
-                "house.daysPerWeek",
-                "house.weekend",
-                "house.minDays",
-                ISSUED
-              },
-              rule = "How the house counts them, in words.")
-          Phrase daysRule,
-      @Result(
-              key = "excluded",
-              heading = "On request",
-              from = {"letter.onRequest", ISSUED},
-              rule = "How many rows the total leaves out, in words.")
-          Phrase excluded,
-      @Result(
-              key = "acceptance",
-              heading = "Accepted",
-              from = ISSUED,
-              rule = "Where the client signs; blank while the page may not be issued.")
-          Phrase acceptance) {}
+          Integer onRequest) {}
 
   /** Beside a paragraph of terms. */
   @Table(key = "terms", heading = "Terms", rows = 20)
@@ -785,12 +762,14 @@ public final class QuoteResults {
       @Result(
               key = "outOn",
               heading = "Out",
+              form = NumberForm.DAY,
               from = {"items.outOn", ISSUED},
               rule = "First day of the row.")
           LocalDate outOn,
       @Result(
               key = "backOn",
               heading = "Back",
+              form = NumberForm.DAY,
               from = {"items.backOn", ISSUED},
               rule = "Last day of the row.")
           LocalDate backOn,
@@ -836,6 +815,13 @@ public final class QuoteResults {
               from = {"items.each", ISSUED},
               rule = "Of one piece for the whole hire, before discounts.")
           BigDecimal each,
+      @Result(
+              key = "discount",
+              heading = "Discount",
+              form = NumberForm.FINE_SHARE,
+              from = {"items.discount", ISSUED, ITEMS_ALL},
+              rule = "Of the row.")
+          BigDecimal discount,
       @Result(
               key = "share",
               heading = "Share",
@@ -913,6 +899,16 @@ public final class QuoteResults {
               rule =
                   "Sums of the lines above; the discount rounds once and is split over the rates; tax as the house rounds it.")
           BigDecimal amount) {}
+
+  /** What stands below the lines of the client's page; none while it may not be issued. */
+  @Table(key = "closing", heading = "Closing", rows = 30)
+  public record ClosingLine(
+      @Result(
+              key = "text",
+              heading = "Text",
+              from = {HOUSE_ALL, ORDER_ALL, ITEMS_ALL, "terms.*", ISSUED},
+              rule = "How days are charged, rows on request, payment, bank, terms, acceptance.")
+          Phrase text) {}
 
   /** What each rate comes to; blank while the page may not be issued. */
   @Table(key = "taxes", heading = "Tax by rate", rows = 40)
@@ -1047,12 +1043,14 @@ public final class QuoteResults {
       @Result(
               key = "outOn",
               heading = "Out",
+              form = NumberForm.DAY,
               from = {"items.outOn", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Day it goes out.")
           LocalDate outOn,
       @Result(
               key = "backOn",
               heading = "Back",
+              form = NumberForm.DAY,
               from = {"items.backOn", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Day it is due.")
           LocalDate backOn,

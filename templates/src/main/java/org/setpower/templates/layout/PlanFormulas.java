@@ -118,13 +118,13 @@ public final class PlanFormulas {
   /** A result of a letter after its heading; blank where it is. */
   public String labelled(String path) {
     String value = names.single(layout.workbook().result(path));
-    return "IF(" + value + "=\"\";\"\";\"" + heading(path) + ": \"&" + value + ")";
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + ": \"&" + value + ")";
   }
 
   /** The heading of a result of a letter; blank where the result is. */
   public String label(String path) {
     String value = names.single(layout.workbook().result(path));
-    return "IF(" + value + "=\"\";\"\";\"" + heading(path) + "\")";
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + "\")";
   }
 
   private String heading(String path) {

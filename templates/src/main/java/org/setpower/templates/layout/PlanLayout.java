@@ -42,6 +42,7 @@ public final class PlanLayout {
   private static final int WORDS = 24;
   private static final int DATE = 32;
   private static final int NUMBER = 16;
+  private static final int MONEY = 24;
   private static final int REASON = 110;
   private static final int LABEL_WIDTH = 44;
   private static final double LETTER = 1.9; // of a label, in mm
@@ -256,7 +257,10 @@ public final class PlanLayout {
   }
 
   private static int usual(CellFormat format) {
-    return format.isDate() ? DATE : format.isText() ? WORDS : NUMBER;
+    if (format == CellFormat.MONEY) {
+      return MONEY;
+    }
+    return format == CellFormat.DATE ? DATE : format.isText() ? WORDS : NUMBER;
   }
 
   private static int width(String heading, int least) {

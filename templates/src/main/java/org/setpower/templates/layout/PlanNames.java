@@ -178,7 +178,13 @@ public final class PlanNames {
   public String inRow(String path, String top) {
     int dot = path.indexOf('.');
     int place = shown.get(path.substring(0, dot)).indexOf(path) + 1;
-    return "INDEX(Results_" + path.substring(0, dot) + ";ROW()-ROW(" + top + ");" + place + ")";
+    return "INDEX(Results_"
+        + path.substring(0, dot)
+        + ";ROW()-ROW("
+        + top
+        + ");"
+        + place
+        + ")&\"\"";
   }
 
   /** The formula of a cell that shows a result of a table with one row. */

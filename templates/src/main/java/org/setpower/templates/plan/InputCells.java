@@ -61,7 +61,10 @@ public final class InputCells {
     if (column.type() == Double.class || column.type() == BigDecimal.class) {
       return format(column.form());
     }
-    return column.type() == LocalDate.class ? CellFormat.DATE : CellFormat.TEXT;
+    if (column.type() == LocalDate.class) {
+      return column.form() == NumberForm.DAY ? CellFormat.DAY : CellFormat.DATE;
+    }
+    return CellFormat.TEXT;
   }
 
   private static CellFormat format(NumberForm form) {
@@ -74,6 +77,7 @@ public final class InputCells {
       case SHARE -> CellFormat.SHARE;
       case FINE_SHARE -> CellFormat.FINE_SHARE;
       case MONEY -> CellFormat.MONEY;
+      case DAY -> throw new IllegalArgumentException("a number is no day");
     };
   }
 

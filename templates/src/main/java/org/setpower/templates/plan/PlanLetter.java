@@ -20,15 +20,10 @@ public final class PlanLetter implements PlanPart {
    * @param left path of what stands left; null for nothing
    * @param isLabelled whether its heading stands before it
    * @param isFirst whether it is the letter's first line, in larger type
-   * @param right path of what stands right; null for nothing: then the left takes all columns
+   * @param right path of what stands right; null for nothing
    * @param tall how many lines of text it has room for
    */
-  public record Line(String left, boolean isLabelled, boolean isFirst, String right, int tall) {
-    /** Whether what stands left takes the whole width. */
-    public boolean isWide() {
-      return right == null;
-    }
-  }
+  public record Line(String left, boolean isLabelled, boolean isFirst, String right, int tall) {}
 
   private PlanLetter(ResultTable<?> results, int labels, int values) {
     this.results = results;
@@ -65,12 +60,6 @@ public final class PlanLetter implements PlanPart {
   /** A line with room for two lines of text, such as an address. */
   public PlanLetter address(String left, boolean isLabelled, String right) {
     lines.add(new Line(path(left), isLabelled, false, path(right), 2));
-    return this;
-  }
-
-  /** A line across the whole page. */
-  public PlanLetter across(String key, boolean isLabelled) {
-    lines.add(new Line(path(key), isLabelled, false, null, 2));
     return this;
   }
 

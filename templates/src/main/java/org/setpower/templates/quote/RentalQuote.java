@@ -162,18 +162,18 @@ public final class RentalQuote implements PlanTemplate {
                     "days",
                     "rate",
                     "rateFor",
-                    "share",
+                    "discount",
                     "taxRate",
                     "amount")
                 .width("row", 9)
                 .width("label", 60)
                 .width("pieces", 12)
-                .width("outOn", 27)
-                .width("backOn", 27)
+                .width("outOn", 22)
+                .width("backOn", 22)
                 .width("days", 13)
                 .width("rate", 20)
                 .width("rateFor", 18)
-                .width("share", 15)
+                .width("discount", 17)
                 .width("taxRate", 15)
                 .width("amount", 26)
                 .look("kind", "section", CellStyle.GROUP)
@@ -183,13 +183,7 @@ public final class RentalQuote implements PlanTemplate {
                 .look("kind", "total", CellStyle.TOTAL)
                 .look("kind", "down payment", CellStyle.SUM)
                 .look("kind", "not to be issued", CellStyle.STOP),
-            book.letter("letter", 4, 7)
-                .across("daysRule", false)
-                .across("excluded", false)
-                .across("paymentTerms", true)
-                .across("bankAccount", true),
-            book.list("terms", "printed").wide(),
-            book.letter("letter", 4, 7).across("acceptance", false));
+            book.list("closing", "text").wide());
   }
 
   private PlanLetter letterhead() {
@@ -216,8 +210,8 @@ public final class RentalQuote implements PlanTemplate {
             book.list("delivery", "row", "item", "pieces", "outOn", "backOn", "weight", "caution")
                 .width("row", 10)
                 .width("item", 60)
-                .width("outOn", 27)
-                .width("backOn", 27)
+                .width("outOn", 22)
+                .width("backOn", 22)
                 .width("caution", 60));
   }
 
@@ -293,13 +287,13 @@ public final class RentalQuote implements PlanTemplate {
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),
-            book.list("Tax by rate", 12, "taxes", "rate", "reason", "base", "tax")
+            book.lines(
+                "After the return", "summary", "lost", "security", "balance", "waiver", "sold"),
+            book.list("Tax by rate", 8, "taxes", "rate", "reason", "base", "tax")
                 .width("rate", 32)
                 .width("reason", 64)
                 .width("base", 48)
                 .width("tax", 48),
-            book.lines(
-                "After the return", "summary", "lost", "security", "balance", "waiver", "sold"),
             PlanText.notes(
                 "More tabs",
                 "Return note, Insurer's list, Carnet list, Equipment, Booked elsewhere and"

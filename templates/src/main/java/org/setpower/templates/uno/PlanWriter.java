@@ -434,7 +434,7 @@ public final class PlanWriter {
                 ? formulas.labelled(line.left())
                 : layout.names().single(workbook.result(line.left()));
         write(tab, 0, row + i, "=" + text, styles.of(style));
-        merge(tab, 0, row + i, line.isWide() ? columns : letter.labels());
+        merge(tab, 0, row + i, letter.labels());
       }
       if (line.right() != null) {
         ResultColumn result = workbook.result(line.right());

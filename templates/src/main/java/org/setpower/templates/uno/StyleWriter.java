@@ -249,7 +249,7 @@ final class StyleWriter {
   private String page(boolean portrait, boolean onePage, int across, boolean letter) {
     String name =
         "Set Power "
-            + (letter ? "letter" : onePage ? "page" : portrait ? "upright" : "landscape")
+            + (letter ? "letter paper" : onePage ? "page" : portrait ? "upright" : "landscape")
             + (across == 1 ? "" : " " + across + " across");
     if (made.add(name)) {
       Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
