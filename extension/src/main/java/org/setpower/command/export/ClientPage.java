@@ -24,7 +24,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.text.XText;
 import com.sun.star.text.XTextContent;
-import com.sun.star.uno.AnyConverter;
+import com.sun.star.uno.Any;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XMergeable;
 import com.sun.star.util.XNumberFormats;
@@ -262,26 +262,29 @@ final class ClientPage {
     if (value(like, "BottomBorder2") instanceof BorderLine2 line && line.LineWidth > 0) {
       Uno.set(target, "BottomBorder2", line);
     }
-    if (!(value(like, "NumberFormat") instanceof Integer number)) {
-      return;
-    }
     XNumberFormats formats =
         Uno.as(XNumberFormatsSupplier.class, from.document()).getNumberFormats();
-    XPropertySet format = formats.getByKey(number);
+    Object number = value(like, "NumberFormat");
+    if (number == null) {
+      return;
+    }
+    // a style gives it as an unsigned number, which Java UNO leaves in an Any
+    Object key = number instanceof Any any ? any.getObject() : number;
+    XPropertySet format = formats.getByKey((Integer) key);
     Locale locale = (Locale) format.getPropertyValue("Locale");
     String code = (String) format.getPropertyValue("FormatString");
     XNumberFormats own = Uno.as(XNumberFormatsSupplier.class, to.document()).getNumberFormats();
-    int key = own.queryKey(code, locale, false);
-    Uno.set(target, "NumberFormat", key >= 0 ? key : own.addNew(code, locale));
+    int known = own.queryKey(code, locale, false);
+    Uno.set(target, "NumberFormat", known >= 0 ? known : own.addNew(code, locale));
   }
 
   /** A property of a cell or a style; a style that does not set it has it from its parent. */
   private Object value(Object like, String property) throws Exception {
     Object value = Uno.get(like, property);
-    XStyle style = Uno.as(XStyle.class, like);
-    if (!AnyConverter.isVoid(value)) {
+    if (value != null) {
       return value;
     }
+    XStyle style = Uno.as(XStyle.class, like);
     XNameAccess styles = family(from, "CellStyles");
     return style != null && styles.hasByName(style.getParentStyle())
         ? value(styles.getByName(style.getParentStyle()), property)
