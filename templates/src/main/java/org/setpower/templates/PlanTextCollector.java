@@ -37,7 +37,7 @@ final class PlanTextCollector {
     for (PlanTab tab : workbook.tabs()) {
       texts.say(tab.name());
       texts.say(tab.lead());
-      texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), layout.widths(tab));
+      texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), tab.isUpright(), layout.widths(tab));
       for (PlanPart part : tab.parts()) {
         texts.say(part.title());
         texts.ask(part);

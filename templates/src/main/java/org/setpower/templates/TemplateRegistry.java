@@ -9,6 +9,7 @@ import org.setpower.templates.flight.FlightList;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.register.BatteryRegister;
+import org.setpower.templates.travel.BatteryTravelList;
 
 /** All files that are shipped. */
 public final class TemplateRegistry {
@@ -26,6 +27,6 @@ public final class TemplateRegistry {
 
   /** The workbooks that show a plan. */
   public static List<PlanTemplate> plans() {
-    return List.of(new BatteryRegister());
+    return List.of(new BatteryRegister(), new BatteryTravelList());
   }
 }

@@ -1,5 +1,6 @@
 package org.setpower.plan.travel;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -43,7 +44,8 @@ public final class TravelPlan {
   private TravelPlan(TravelInputs inputs) {
     this.inputs = inputs;
     trip = new Trip(inputs);
-    List<Facts> facts = inputs.batteries().filled().map(Facts::of).toList();
+    List<Facts> facts =
+        inputs.batteries().filled().map(r -> Facts.of(r, trip.project.weightUnit())).toList();
     answers = new AnswerBook(trip, inputs.answers(), facts);
     packings = new Packings(inputs.packing(), facts, trip);
     limits = new PersonLimits(answers, facts);
@@ -69,8 +71,8 @@ public final class TravelPlan {
         && trip.travellers.all().stream().noneMatch(t -> t.item().id().equals(user))) {
       findings.add(Finding.of(TravelFinding.USER_UNKNOWN, battery.typed().user()));
     }
-    boolean limited = trip.people.stream().anyMatch(p -> p.typed().cabinKg() != null);
-    if (limited && battery.typed().kilograms() == null) {
+    boolean limited = trip.people.stream().anyMatch(p -> p.cabinKilograms() != null);
+    if (limited && battery.kilograms() == null) {
       findings.add(Finding.of(TravelFinding.NO_WEIGHT));
     }
     List<String> unanswered = carriage.unanswered(battery);
@@ -84,6 +86,13 @@ public final class TravelPlan {
     List<Finding> whole = new ArrayList<>(trip.settings);
     if (!carriage.isProven()) {
       whole.add(Finding.of(TravelFinding.NOT_PROVEN));
+    }
+    LocalDate by = onward.handOverBy();
+    LocalDate issued = trip.project.issued();
+    if (by != null && trip.project.handOver() != null && trip.project.handOver().isAfter(by)) {
+      whole.add(Finding.of(TravelFinding.HANDED_OVER_LATE, trip.project.handOver(), by));
+    } else if (by != null && issued != null && by.isBefore(issued)) {
+      whole.add(Finding.of(TravelFinding.HAND_OVER_PASSED, by, issued));
     }
     return sorted(whole);
   }
@@ -121,7 +130,6 @@ public final class TravelPlan {
                   return new TravelResults.PackedResult(judged.verdict(), judged.findings());
                 })),
         new ResultRows<>(TravelResults.LINES, lines()),
-        new ResultRows<>(TravelResults.REST, rest()),
         new ResultRows<>(TravelResults.RULES, rules()),
         new ResultRows<>(TravelResults.SUMMARY, List.of(summary(rows, travellers, issues))),
         new ResultRows<>(TravelResults.ISSUES, issues),
@@ -176,8 +184,8 @@ public final class TravelPlan {
         sum(own.stream().map(TravelPlan::wattHours)),
         sum(
             own.stream()
-                .filter(l -> l.battery().typed().kilograms() != null)
-                .map(l -> l.pieces() * l.battery().typed().kilograms())));
+                .filter(l -> l.battery().kilograms() != null)
+                .map(l -> l.pieces() * l.battery().kilograms())));
   }
 
   private static double wattHours(Carriage.Line line) {
@@ -245,39 +253,46 @@ public final class TravelPlan {
         .sum();
   }
 
+  /** Who carries what, then what nobody carries. */
   private List<TravelResults.LineRow> lines() {
-    return carriage.gate().all().stream()
-        .sorted(
-            Comparator.comparing((Gate.Judged<Carriage.Line> l) -> l.item().person().id())
-                .thenComparing(l -> l.item().battery().id())
-                .thenComparing(l -> l.item().toString()))
-        .map(
-            l ->
-                new TravelResults.LineRow(
-                    l.verdict(),
-                    l.item().person().name(),
-                    l.item().battery().name(),
-                    l.item().pieces(),
-                    l.item().bag(),
-                    l.item().decided(),
-                    Facts.dustless(wattHours(l.item())),
-                    l.findings()))
+    return Stream.concat(
+            carriage.gate().all().stream()
+                .sorted(
+                    Comparator.comparing((Gate.Judged<Carriage.Line> l) -> l.item().person().id())
+                        .thenComparing(l -> l.item().battery().id())
+                        .thenComparing(l -> l.item().toString()))
+                .map(TravelPlan::line),
+            onward.gate().all().stream()
+                .sorted(Comparator.comparing(r -> r.item().battery().id()))
+                .map(TravelPlan::rest))
         .toList();
   }
 
-  private List<TravelResults.RestRow> rest() {
-    return onward.gate().all().stream()
-        .sorted(Comparator.comparing(r -> r.item().battery().id()))
-        .map(
-            r ->
-                new TravelResults.RestRow(
-                    r.verdict(),
-                    r.item().battery().name(),
-                    r.item().pieces(),
-                    r.item().way(),
-                    r.item().discharge(),
-                    r.findings()))
-        .toList();
+  private static TravelResults.LineRow line(Gate.Judged<Carriage.Line> line) {
+    return new TravelResults.LineRow(
+        line.verdict(),
+        line.item().person().name(),
+        line.item().battery().name(),
+        line.item().pieces(),
+        line.item().bag(),
+        Facts.dustless(wattHours(line.item())),
+        null,
+        line.item().decided(),
+        line.findings());
+  }
+
+  private static TravelResults.LineRow rest(Gate.Judged<OnwardDesk.Rest> rest) {
+    double one = rest.item().battery().wattHours();
+    return new TravelResults.LineRow(
+        rest.verdict(),
+        rest.item().way().word(),
+        rest.item().battery().name(),
+        rest.item().pieces(),
+        null,
+        Double.isNaN(one) ? null : (Double) Facts.dustless(one * rest.item().pieces()),
+        rest.item().discharge(),
+        null,
+        rest.findings());
   }
 
   /** One row a flight and sort of battery, so that many serials are one row. */
@@ -327,7 +342,10 @@ public final class TravelPlan {
             .filter(t -> t != null)
             .mapToDouble(TravelResults.TravellerResult::weight)
             .max()
-            .orElse(0));
+            .orElse(0),
+        onward.toCharge(),
+        onward.chargeHours(),
+        onward.handOverBy());
   }
 
   private List<TravelResults.IssueRow> issues() {
@@ -365,7 +383,11 @@ public final class TravelPlan {
         .gate()
         .all()
         .forEach(
-            r -> issues.add(TravelResults.REST.heading(), r.item().battery().name(), r.findings()));
+            r ->
+                issues.add(
+                    TravelResults.LINES.heading(),
+                    r.item().way().word() + " / " + r.item().battery().name(),
+                    r.findings()));
     return issues.worstFirst().stream()
         .map(
             i ->
@@ -412,6 +434,11 @@ public final class TravelPlan {
     }
 
     @Override
+    public String title() {
+      return "battery travel list";
+    }
+
+    @Override
     public List<InputTable<?>> inputs() {
       return List.of(
           TravelInputs.PROJECT,
@@ -432,7 +459,6 @@ public final class TravelPlan {
           TravelResults.BATTERIES,
           TravelResults.PACKING,
           TravelResults.LINES,
-          TravelResults.REST,
           TravelResults.RULES,
           TravelResults.SUMMARY,
           TravelResults.ISSUES,
