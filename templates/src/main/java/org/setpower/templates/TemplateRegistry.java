@@ -5,7 +5,6 @@ import org.setpower.templates.battery.BatteryDay;
 import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.flight.FlightList;
 import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.register.BatteryRegister;
@@ -17,12 +16,7 @@ public final class TemplateRegistry {
 
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
-    return List.of(
-        new LightingPlan(),
-        new BatteryDay(),
-        new PowerBudget(),
-        new RentalQuote(),
-        new FlightList());
+    return List.of(new LightingPlan(), new BatteryDay(), new PowerBudget(), new RentalQuote());
   }
 
   /** The workbooks that show a plan. */

@@ -52,6 +52,12 @@ public record TravelInputs(
               help = "A role and a telephone number that is answered at any hour.")
           String contact,
       @Input(
+              key = "flightRules",
+              heading = "Flight rules",
+              blank = "Blank: ICAO.",
+              help = "For flights that name none. US for flights from, to and within the US.")
+          RuleBook flightRules,
+      @Input(
               key = "rest",
               heading = "Rest goes by",
               blank = "Blank: road.",
@@ -124,7 +130,7 @@ public record TravelInputs(
       @Input(
               key = "rules",
               heading = "Rules",
-              blank = "Blank: ICAO.",
+              blank = "Blank: as on Project.",
               help = "US for flights from, to and within the United States; else ICAO.")
           RuleBook rules,
       @Input(key = "from", heading = "From", blank = "Blank: not printed.") String from,

@@ -62,39 +62,39 @@ public final class TravelResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule = "What is wrong with the flight, or with the rules held for its day.")
           List<Finding> reasons,
       @Result(
               key = "rulesUsed",
               heading = "Rules used",
-              from = "flights.rules",
-              rule = "Those typed; ICAO where none are.")
+              from = {"flights.rules", "project.flightRules"},
+              rule = "Those typed, else those of Project; ICAO where none are.")
           RuleBook rulesUsed,
       @Result(
               key = "edition",
               heading = "Edition",
-              from = {"flights.rules", "flights.date"},
+              from = {"flights.rules", "flights.date", "project.flightRules"},
               rule = "The edition in force on the day, or the nearest held.")
           String edition,
       @Result(
               key = "until",
               heading = "Edition until",
-              from = {"flights.rules", "flights.date"},
+              from = {"flights.rules", "flights.date", "project.flightRules"},
               rule = "Last day for which the edition answers.")
           LocalDate until,
       @Result(
               key = "maxSpares",
               heading = "Max. spares",
               unit = "pcs",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule = "The rules' figure or the carrier's, whichever is less.")
           Integer maxSpares,
       @Result(
               key = "maxOver",
               heading = "Max. over 100 Wh",
               unit = "pcs",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule =
                   "The rules' figure or the carrier's, whichever is less; each type also needs an answer.")
           Integer maxOver,
@@ -102,14 +102,14 @@ public final class TravelResults {
               key = "maxBanks",
               heading = "Max. power banks",
               unit = "pcs",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule = "The rules' figure or the carrier's, whichever is less.")
           Integer maxBanks,
       @Result(
               key = "maxDevices",
               heading = "Max. in equipment",
               unit = "pcs",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule = "The rules' figure.")
           Integer maxDevices) {}
 
@@ -354,7 +354,7 @@ public final class TravelResults {
           List<Finding> reasons) {}
 
   /** Pieces of a battery with a traveller, or on another way. */
-  @Table(key = "lines", heading = "Who carries what", rows = 240)
+  @Table(key = "lines", heading = "Where each battery goes", rows = 240)
   public record LineRow(
       @Result(
               key = "verdict",

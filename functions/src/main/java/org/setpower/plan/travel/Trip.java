@@ -21,7 +21,7 @@ import org.setpower.plan.travel.rules.CabinEdition;
 /** Settings, flights and travellers, judged. */
 final class Trip {
   private static final Project BLANK =
-      new Project(null, null, null, null, null, null, null, null, null, null);
+      new Project(null, null, null, null, null, null, null, null, null, null, null);
 
   final Project project;
   final List<Finding> settings;
@@ -180,9 +180,9 @@ final class Trip {
 
   private Leg leg(InputRow<Flight> row) {
     Flight typed = row.value();
-    RuleBook rules = typed.rules() == null ? RuleBook.ICAO : typed.rules();
+    RuleBook rules = typed.rules() == null ? project.flightRules() : typed.rules();
     LocalDate day = typed.date() == null ? LocalDate.MAX : typed.date();
-    CabinEdition edition = CabinEdition.on(rules, day);
+    CabinEdition edition = CabinEdition.on(rules == null ? RuleBook.ICAO : rules, day);
     boolean held = edition.answersFor(day);
     List<Finding> findings = new ArrayList<>(row.findings());
     Leg leg = new Leg(row.number(), Identity.of(typed.flight()), typed, edition, held, findings);

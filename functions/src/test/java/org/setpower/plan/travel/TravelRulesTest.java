@@ -525,6 +525,17 @@ class TravelRulesTest {
     assertThat(keys(battery(trip, 1).reasons())).containsExactly(TravelFinding.OUTPUTS);
   }
 
+  /** A flight that names no rules has those of Project; ICAO where that is blank. */
+  @Test
+  void a_flight_without_rules_has_those_of_the_project() {
+    Ranges trip = add(flight(TODAY, ""), "P98", 98, 1);
+    assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).edition()).contains("Addendum");
+    trip.set("project", 1, "flightRules", "US");
+    assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).edition()).contains("49 CFR");
+    trip.set("flights", 1, "rules", "ICAO");
+    assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).edition()).contains("Addendum");
+  }
+
   // people
 
   /** Six power banks, two a person since 27 March 2026: three people. */

@@ -24,7 +24,8 @@ final class TravelSamples {
 
   static Ranges flight(String date, String rules) {
     return Ranges.of(TravelPlan.MODEL)
-        .row("project", "issued", day(date) - 10, "contact", "unit desk, +00 000")
+        .row(
+            "project", "issued", day(date) - 10, "contact", "unit desk, +00 000", "flightRules", "")
         .row("flights", "flight", "SA 101", "date", day(date), "carrier", "Salt Air")
         .set("flights", 1, "rules", rules)
         .row("travellers", "traveller", "gaffer");
@@ -129,10 +130,11 @@ final class TravelSamples {
     Ranges trip = flight("2026-06-01");
     trip.set("project", 1, "rest", "road", "handOver", day("2026-05-28"), "transport", "note 4");
     trip.set("project", 1, "needed", day("2026-06-04"), "transit", 2, "chargers", 500);
-    trip.set("project", 1, "weightUnit", "kg", "roadRules", "ADR");
+    trip.set("project", 1, "weightUnit", "kg", "roadRules", "ADR", "flightRules", "US");
     trip.set("flights", 1, "from", "quay", "to", "pans", "writtenSpares", 8, "writtenOver", 2);
     trip.set("flights", 1, "writtenBanks", 1, "writtenReference", "mail 9");
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
+    trip.set("flights", 2, "rules", "");
     trip.set("travellers", 1, "cabinKg", 4, "ownSpares", 1, "ownBanks", 1, "ownDevices", 2);
     trip.row("travellers", "traveller", "sound", "flights", "SA 101; QB 20");
     add(trip, "P98", 98, 8, "kilograms", 0.75, "priority", 2, "user", "gaffer", "cells", 12);

@@ -454,6 +454,11 @@ public final class PlanLayout {
           tops.putIfAbsent(tab, top(figures));
         }
       }
+      for (PlanPart part : tab.parts()) {
+        if (part instanceof PlanFields fields) {
+          tops.putIfAbsent(tab, PlanNames.cell(fields.columns().get(0).path()));
+        }
+      }
     }
     return tops;
   }

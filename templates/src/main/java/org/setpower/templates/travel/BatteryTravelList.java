@@ -111,7 +111,8 @@ public final class BatteryTravelList implements PlanTemplate {
                 FieldSpec.input("Revision")
                     .number(CellFormat.COUNT, 0, 999)
                     .help("Add one whenever a paper goes out.")),
-            book.fields("Papers", "project", "issued", "contact", "weightUnit")
+            book.fields(
+                    "Rules and papers", "project", "flightRules", "weightUnit", "issued", "contact")
                 .standIn("issued", "TODAY()"),
             book.fields(
                 "What nobody carries",
