@@ -170,7 +170,7 @@ public record TravelInputs(
           String writtenReference) {}
 
   /** A traveller. */
-  @Table(key = "travellers", heading = "Travellers", rows = 12)
+  @Table(key = "travellers", heading = "Travellers", rows = 30)
   public record Traveller(
       @Input(key = "traveller", heading = "Traveller", help = "A role, no name. Each only once.")
           String traveller,

@@ -114,7 +114,7 @@ public final class TravelResults {
           Integer maxDevices) {}
 
   /** Beside a traveller. */
-  @Table(key = "travellers", heading = "Travellers", rows = 12)
+  @Table(key = "travellers", heading = "Travellers", rows = 30)
   public record TravellerResult(
       @Result(
               key = "verdict",
