@@ -54,8 +54,7 @@ class BatteryTravelListIT {
   }
 
   private static Map<String, Object> flight(Object... changes) {
-    return with(
-        row("flight", "SA 101", "date", day("2026-06-01"), "carrier", "Salt Air"), changes);
+    return with(row("flight", "SA 101", "date", day("2026-06-01"), "carrier", "Salt Air"), changes);
   }
 
   private static Map<String, Object> battery(Object... changes) {
@@ -212,8 +211,7 @@ class BatteryTravelListIT {
     try (PlanSheet book = empty(office)) {
       book.rows("batteries", battery());
       book.rows(
-          "packing",
-          row("battery", "P98", "traveller", "gaffer", "pieces", 2.0, "bag", "hold"));
+          "packing", row("battery", "P98", "traveller", "gaffer", "pieces", 2.0, "bag", "hold"));
       assertThat(book.column("lines.verdict")).containsExactly("stop");
       onNoPaper(book, "P98");
     }
@@ -251,8 +249,7 @@ class BatteryTravelListIT {
                     () -> {
                       String[] words = name.split(" ");
                       try (PlanSheet book = empty(office)) {
-                        Map<String, Object> late =
-                            flight("rules", words[0], "date", day(words[1]));
+                        Map<String, Object> late = flight("rules", words[0], "date", day(words[1]));
                         book.rows("flights", late).rows("batteries", battery());
                         assertThat(book.column("flights.verdict")).containsExactly("stop");
                         onNoPaper(book, "P98");
@@ -346,10 +343,7 @@ class BatteryTravelListIT {
             6,
             battery("battery", "AA", "energy", "", "chemistry", "NiMH", "quantity", 6.0)),
         carried(
-            office,
-            "V × Ah without Wh",
-            2,
-            battery("energy", "", "volts", 14.4, "ampHours", 6.8)),
+            office, "V × Ah without Wh", 2, battery("energy", "", "volts", 14.4, "ampHours", 6.8)),
         carried(
             office,
             "lithium metal of 2 g",
