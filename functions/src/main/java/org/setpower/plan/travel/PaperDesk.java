@@ -34,6 +34,15 @@ final class PaperDesk {
   }
 
   List<TravelPapers.CheckInRow> checkIn() {
+    return checkIn(new ArrayList<>());
+  }
+
+  /**
+   * The check-in sheet.
+   *
+   * @param behind gets what each row is made of; null for a blank one
+   */
+  List<TravelPapers.CheckInRow> checkIn(List<Behind> behind) {
     Map<String, List<Carriage.Line>> groups = new TreeMap<>();
     Map<String, Trip.Leg> legs = new LinkedHashMap<>();
     for (Carriage.Line line : carried()) {
@@ -59,19 +68,22 @@ final class PaperDesk {
     for (Map.Entry<String, List<Carriage.Line>> group : groups.entrySet()) {
       Trip.Leg leg = legs.get(group.getKey());
       if (leg != before) {
-        separate(rows);
+        separate(rows, behind);
         rows.add(flight(leg));
+        behind.add(Behind.of(List.of(), leg));
         before = leg;
       }
       rows.add(checkIn(leg, group.getValue()));
+      behind.add(Behind.of(group.getValue(), leg));
     }
     return rows;
   }
 
   /** A blank row between flights and between cards. */
-  private static void separate(List<?> rows) {
+  private static void separate(List<?> rows, List<Behind> behind) {
     if (!rows.isEmpty()) {
       rows.add(null);
+      behind.add(null);
     }
   }
 
@@ -164,12 +176,22 @@ final class PaperDesk {
   }
 
   List<TravelPapers.CardRow> cards() {
+    return cards(new ArrayList<>());
+  }
+
+  /**
+   * The passenger cards.
+   *
+   * @param behind gets what each row is made of; null for a blank one
+   */
+  List<TravelPapers.CardRow> cards(List<Behind> behind) {
     List<TravelPapers.CardRow> rows = new ArrayList<>();
     Trip.Person before = null;
     for (Carriage.Line line : byTraveller()) {
       if (line.person() != before) {
-        separate(rows);
+        separate(rows, behind);
         rows.add(card(line.person()));
+        behind.add(Behind.of(line.person()));
         before = line.person();
       }
       rows.add(
@@ -181,6 +203,7 @@ final class PaperDesk {
               line.pieces(),
               line.bag(),
               notes(line)));
+      behind.add(Behind.of(List.of(line)));
     }
     return rows;
   }
@@ -220,6 +243,13 @@ final class PaperDesk {
       notes.add(TravelStatement.OWN_WORK.of());
     }
     return notes;
+  }
+
+  /** What the rows of air freight or of the road are made of. */
+  List<Behind> behindRest(boolean air) {
+    return rest(r -> air ? r.way().isAir() : r.way() == Onward.ROAD).stream()
+        .map(r -> Behind.of(r.battery(), trip))
+        .toList();
   }
 
   private List<OnwardDesk.Rest> rest(Predicate<OnwardDesk.Rest> belongs) {

@@ -254,17 +254,19 @@ public final class TravelPlan {
 
   /** Who carries what, then what nobody carries. */
   private List<TravelResults.LineRow> lines() {
-    return Stream.concat(
-            carriage.gate().all().stream()
-                .sorted(
-                    Comparator.comparing((Gate.Judged<Carriage.Line> l) -> l.item().person().id())
-                        .thenComparing(l -> l.item().battery().id())
-                        .thenComparing(l -> l.item().toString()))
-                .map(TravelPlan::line),
-            onward.gate().all().stream()
-                .sorted(Comparator.comparing(r -> r.item().battery().id()))
-                .map(TravelPlan::rest))
-        .toList();
+    return Stream.concat(carried().map(TravelPlan::line), left().map(TravelPlan::rest)).toList();
+  }
+
+  private Stream<Gate.Judged<Carriage.Line>> carried() {
+    return carriage.gate().all().stream()
+        .sorted(
+            Comparator.comparing((Gate.Judged<Carriage.Line> l) -> l.item().person().id())
+                .thenComparing(l -> l.item().battery().id())
+                .thenComparing(l -> l.item().toString()));
+  }
+
+  private Stream<Gate.Judged<OnwardDesk.Rest>> left() {
+    return onward.gate().all().stream().sorted(Comparator.comparing(r -> r.item().battery().id()));
   }
 
   private static TravelResults.LineRow line(Gate.Judged<Carriage.Line> line) {
@@ -392,11 +394,56 @@ public final class TravelPlan {
     if (table.equals(source)) {
       return new int[] {row};
     }
-    return inputs().stream()
-        .filter(i -> i.table().key().equals(source))
-        .flatMap(i -> i.filled().map(InputRow::number))
-        .mapToInt(Integer::intValue)
-        .toArray();
+    IntStream all =
+        inputs().stream()
+            .filter(i -> i.table().key().equals(source))
+            .flatMap(i -> i.filled().map(InputRow::number))
+            .mapToInt(Integer::intValue);
+    Behind behind = behind(table, row);
+    return behind == null ? all.toArray() : all.filter(r -> has(behind, source, r)).toArray();
+  }
+
+  /** Whether a row of a table to fill stands behind a result. */
+  private boolean has(Behind behind, String source, int row) {
+    return switch (source) {
+      case "batteries" -> behind.batteries().contains(row);
+      case "travellers" -> behind.travellers().contains(row);
+      case "flights" -> behind.flights().contains(row);
+      case "answers" -> answers.isAbout(row, behind);
+      case "packing" -> packings.isAbout(row, behind);
+      default -> true;
+    };
+  }
+
+  /** What a row of results is made of; null for everything. */
+  private Behind behind(String table, int row) {
+    List<Behind> rows = new ArrayList<>();
+    switch (table) {
+      case "batteries" -> {
+        return Behind.of(batteries.row(row).item(), trip);
+      }
+      case "travellers" -> {
+        Trip.Person person = trip.travellers.row(row).item();
+        List<Carriage.Line> own =
+            carriage.gate().all().stream()
+                .map(Gate.Judged::item)
+                .filter(l -> l.person().row() == row)
+                .toList();
+        return own.isEmpty() ? Behind.of(person) : Behind.of(own);
+      }
+      case "lines" -> {
+        carried().forEach(l -> rows.add(Behind.of(List.of(l.item()))));
+        left().forEach(r -> rows.add(Behind.of(r.item().battery(), trip)));
+      }
+      case "checkin" -> desk.checkIn(rows);
+      case "cards" -> desk.cards(rows);
+      case "freight" -> rows.addAll(desk.behindRest(true));
+      case "road" -> rows.addAll(desk.behindRest(false));
+      default -> {
+        return null;
+      }
+    }
+    return rows.get(row - 1);
   }
 
   private List<InputRows<?>> inputs() {

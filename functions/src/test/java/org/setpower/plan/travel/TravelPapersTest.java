@@ -677,6 +677,40 @@ class TravelPapersTest {
         .contains(TravelStatement.DAMAGED_ROAD.of(1));
   }
 
+  // Show calculation
+
+  /** A line leads to its own battery, its traveller, that traveller's flights and answers. */
+  @Test
+  void a_line_is_retraced_to_its_own_rows() {
+    Ranges trip = add(add(flight(TODAY), "P150", 150, 2), "P98", 98, 4);
+    trip.row("travellers", "traveller", "sound", "flights", "QB 20");
+    trip.row("flights", "flight", "QB 20", "date", day(TODAY), "carrier", "Quay Air");
+    trip.set("travellers", 1, "flights", "SA 101");
+    answer(trip, "P150", 150, 2);
+    answer(trip, "P150", 150, 2, "flight", "QB 20", "carrier", "Quay Air");
+    decide(trip, "P150", "gaffer", 2);
+    decide(trip, "P98", "sound", 4);
+    PlanResult result = trip.calculate();
+    assertThat(TravelSamples.carried(result).get(0).battery()).isEqualTo("P150");
+    Map<String, List<Object>> typed = new HashMap<>();
+    result.trace("lines.pieces", 1).steps().stream()
+        .filter(s -> s.typed() && !s.rows().isEmpty())
+        .forEach(s -> typed.put(s.path(), s.values()));
+    assertThat(typed.get("batteries.battery")).containsExactly("P150");
+    assertThat(typed.get("travellers.traveller")).containsExactly("gaffer");
+    assertThat(typed.get("flights.flight")).containsExactly("SA 101");
+    assertThat(typed.get("answers.flight")).containsExactly("SA 101");
+    assertThat(typed.get("packing.pieces")).containsExactly(2.0);
+    typed.clear();
+    List<TravelPapers.CheckInRow> rows = result.rows(TravelPapers.CHECK_IN);
+    int row = rows.indexOf(TravelSamples.types(result).get(0)) + 1;
+    result.trace("checkin.pieces", row).steps().stream()
+        .filter(s -> s.typed() && !s.rows().isEmpty())
+        .forEach(s -> typed.put(s.path(), s.values()));
+    assertThat(typed.get("flights.flight")).hasSize(1);
+    assertThat(typed.get("batteries.battery")).hasSize(1);
+  }
+
   // the invented production
 
   /** Five travellers, three flights, 40 batteries, at most 60 typed cells. */
