@@ -108,6 +108,11 @@ class BatteryTravelListIT {
         changes);
   }
 
+  @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
+  private static Map<String, Object>[] array(List<Map<String, Object>> rows) {
+    return rows.toArray(new Map[0]);
+  }
+
   /** A flight in June 2026 under ICAO rules, one traveller, no battery. */
   private PlanSheet empty(Office office) throws IOException {
     PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
@@ -240,8 +245,8 @@ class BatteryTravelListIT {
       for (int t = 1; t <= 9; t++) {
         types.add(battery("battery", "type " + t, "energy", 50.0 + t, "quantity", 1.0));
       }
-      book.rows("flights", flights.toArray(Map[]::new));
-      book.rows("batteries", types.toArray(Map[]::new));
+      book.rows("flights", array(flights));
+      book.rows("batteries", array(types));
       assertThat(book.column("checkin.type").stream().filter(t -> !t.isEmpty())).hasSize(54);
       List<String> notes = book.column("checkin.notes");
       assertThat(notes.stream().filter(n -> n.contains("Addendum 1"))).hasSize(5);
@@ -329,57 +334,61 @@ class BatteryTravelListIT {
             office,
             "two spares of 150 Wh and a camera with 150 Wh inside",
             5,
-            battery("battery", "P150", "energy", 150.0),
-            battery(
-                "battery",
-                "cam",
-                "energy",
-                150.0,
-                "carried",
-                "in equipment",
-                "quantity",
-                1.0,
-                "type",
-                "P150"),
-            battery()),
+            List.of(
+                battery("battery", "P150", "energy", 150.0),
+                battery(
+                    "battery",
+                    "cam",
+                    "energy",
+                    150.0,
+                    "carried",
+                    "in equipment",
+                    "quantity",
+                    1.0,
+                    "type",
+                    "P150"),
+                battery())),
         carried(
             office,
             "19 spares and two power banks after 27 March 2026",
             21,
-            battery("quantity", 19.0),
-            battery("battery", "bank", "energy", 74.0, "carried", "power bank")),
+            List.of(
+                battery("quantity", 19.0),
+                battery("battery", "bank", "energy", 74.0, "carried", "power bank"))),
         carried(
             office,
             "NiMH beside an answer for lithium-ion",
             6,
-            battery("battery", "AA", "energy", "", "chemistry", "NiMH", "quantity", 6.0)),
+            List.of(battery("battery", "AA", "energy", "", "chemistry", "NiMH", "quantity", 6.0))),
         carried(
-            office, "V × Ah without Wh", 2, battery("energy", "", "volts", 14.4, "ampHours", 6.8)),
+            office,
+            "V × Ah without Wh",
+            2,
+            List.of(battery("energy", "", "volts", 14.4, "ampHours", 6.8))),
         carried(
             office,
             "lithium metal of 2 g",
             2,
-            battery("energy", "", "chemistry", "lithium metal", "lithium", 2.0)),
+            List.of(battery("energy", "", "chemistry", "lithium metal", "lithium", 2.0))),
         carried(
             office,
             "100 Wh with the last digits of a division",
             2,
-            battery("energy", 0.1 * 3 * 1000 / 3)),
+            List.of(battery("energy", 0.1 * 3 * 1000 / 3))),
         carried(
             office,
             "sealed lead",
             2,
-            battery("energy", 84.0, "chemistry", "lead, sealed", "volts", 12.0)));
+            List.of(battery("energy", 84.0, "chemistry", "lead, sealed", "volts", 12.0))));
   }
 
-  @SafeVarargs
   private DynamicTest carried(
-      Office office, String name, int pieces, Map<String, Object>... batteries) {
+      Office office, String name, int pieces, List<Map<String, Object>> batteries) {
     return DynamicTest.dynamicTest(
         name,
         () -> {
           try (PlanSheet book = empty(office)) {
-            book.rows("batteries", batteries);
+            book.rows("batteries", array(batteries));
             book.rows("answers", answer(), answer("carried", "in equipment", "number", 1.0));
             assertThat(book.single("summary.carried")).isEqualTo("" + pieces);
           }
@@ -415,7 +424,7 @@ class BatteryTravelListIT {
       for (int t = 1; t <= 25; t++) {
         people.add(row("traveller", "role " + t));
       }
-      book.rows("travellers", people.toArray(Map[]::new));
+      book.rows("travellers", array(people));
       book.rows("batteries", battery("quantity", 25.0));
       assertThat(book.column("cards.battery").stream().filter("P98"::equals)).hasSize(25);
     }
@@ -424,35 +433,33 @@ class BatteryTravelListIT {
   @Test
   void more_issues_than_fit_say_so(Office office) throws IOException {
     try (PlanSheet book = empty(office)) {
-      book.rows("batteries", faulty());
+      book.rows("batteries", array(faulty()));
       assertThat(book.column("issues.verdict")).hasSize(16);
       assertThat(book.page("Summary")).contains("More than these");
     }
   }
 
-  @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
-  private static Map<String, Object>[] faulty() {
-    return new Map[] {
-      battery("battery", "a", "condition", "dropped"),
-      battery("battery", "b", "condition", "recalled"),
-      battery("battery", "c", "condition", "contacts"),
-      battery("battery", "d", "register", "quarantine"),
-      battery("battery", "e", "register", "not tested", "quantity", 1.0),
-      battery("battery", "f", "energy", ""),
-      battery("battery", "g", "energy", 0.0),
-      battery("battery", "h", "volts", 10.0, "ampHours", 5.0),
-      battery("battery", "i", "chemistry", "lithium metal"),
-      battery("battery", "j", "chemistry", "lead, sealed"),
-      battery("battery", "k", "chemistry", "lead, wet"),
-      battery("battery", "l", "outputs", "yes"),
-      battery("battery", "m", "terminals", "no"),
-      battery("battery", "n", "un383", "no"),
-      battery("battery", "o", "un383", ""),
-      battery("battery", "p", "user", "nobody"),
-      battery("battery", "q", "energy", 150.0),
-      battery("battery", "r", "energy", "", "volts", 10.0, "ampHours", 5.0),
-      battery("battery", "s", "condition", "")
-    };
+  private static List<Map<String, Object>> faulty() {
+    return List.of(
+        battery("battery", "a", "condition", "dropped"),
+        battery("battery", "b", "condition", "recalled"),
+        battery("battery", "c", "condition", "contacts"),
+        battery("battery", "d", "register", "quarantine"),
+        battery("battery", "e", "register", "not tested", "quantity", 1.0),
+        battery("battery", "f", "energy", ""),
+        battery("battery", "g", "energy", 0.0),
+        battery("battery", "h", "volts", 10.0, "ampHours", 5.0),
+        battery("battery", "i", "chemistry", "lithium metal"),
+        battery("battery", "j", "chemistry", "lead, sealed"),
+        battery("battery", "k", "chemistry", "lead, wet"),
+        battery("battery", "l", "outputs", "yes"),
+        battery("battery", "m", "terminals", "no"),
+        battery("battery", "n", "un383", "no"),
+        battery("battery", "o", "un383", ""),
+        battery("battery", "p", "user", "nobody"),
+        battery("battery", "q", "energy", 150.0),
+        battery("battery", "r", "energy", "", "volts", 10.0, "ampHours", 5.0),
+        battery("battery", "s", "condition", ""));
   }
 
   /** The bags of each traveller take so many kg; weights may be typed in lb. */
@@ -488,7 +495,7 @@ class BatteryTravelListIT {
         people.add(row("traveller", role));
         typed++;
       }
-      book.rows("travellers", people.toArray(Map[]::new));
+      book.rows("travellers", array(people));
       List<Map<String, Object>> answers = new ArrayList<>();
       for (Map<String, Object> flight : List.of(out, on, back)) {
         Map<String, Object> answer = answer("answered", day("2026-05-01"));
@@ -496,7 +503,7 @@ class BatteryTravelListIT {
         answers.add(answer);
         typed += answer.size();
       }
-      book.rows("answers", answers.toArray(Map[]::new));
+      book.rows("answers", array(answers));
       List<Map<String, Object>> list = new ArrayList<>();
       for (int b = 1; b <= 40; b++) {
         boolean large = b > 32;
@@ -513,7 +520,7 @@ class BatteryTravelListIT {
                 "register",
                 "keep"));
       }
-      book.rows("batteries", list.toArray(Map[]::new));
+      book.rows("batteries", array(list));
       assertThat(typed).isLessThanOrEqualTo(60);
       assertThat(book.single("summary.carried")).isEqualTo("40");
       assertThat(book.column("travellers.pieces")).hasSize(5);
