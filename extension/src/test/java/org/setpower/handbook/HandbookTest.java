@@ -34,7 +34,7 @@ class HandbookTest {
           "Power budget",
           "Rental quote",
           "Battery register",
-          "Flight packing list");
+          "Battery travel list");
   private static final Path FOLDER = Path.of("target/generated/handbook");
 
   private final Map<Path, Document> pages = new TreeMap<>();

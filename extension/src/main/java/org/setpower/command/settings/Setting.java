@@ -10,7 +10,7 @@ public enum Setting {
   UNITS("~Units", "Job_Units", List.of("metric", "US")),
   WIRE_FAMILY("Cable ~sizes in", "Job_Wire_family", List.of("mm2", "AWG")),
   MAINS("~Mains standard", "Job_Mains", List.of("230/400 V", "120/208 V")),
-  FLIGHT_RULES("~Flight rules", "Job_Flight_rules", List.of("ICAO", "US")),
+  FLIGHT_RULES("~Flight rules", "Project_flightRules", List.of("ICAO", "US")),
   CURRENCY("~Currency", "Job_Currency", List.of()),
   LIMIT_HOUSE("Max. drop, utility su~pply (%)", "Job_Drop_limit_house", List.of()),
   LIMIT_OWN("Max. drop, ~generator (%)", "Job_Drop_limit_own", List.of());

@@ -19,6 +19,7 @@ import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
 import org.setpower.plan.quote.QuotePlan;
 import org.setpower.plan.register.RegisterPlan;
+import org.setpower.plan.travel.TravelPlan;
 import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
 import org.setpower.registry.FunctionGroup;
@@ -197,6 +198,7 @@ public final class PlanFunctions {
   public static final FunctionSpec REGISTER = PlanFunction.of(GROUP, RegisterPlan.MODEL);
 
   public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
+  public static final FunctionSpec TRAVEL = PlanFunction.of(GROUP, TravelPlan.MODEL);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();

@@ -29,6 +29,12 @@ public class TravelContractTest extends PlanContract {
     return TravelSamples.values(column);
   }
 
+  /** Papers have rows between flights and between travellers. */
+  @Override
+  protected int block() {
+    return 150;
+  }
+
   /**
    * More hostile plans than a build makes.
    *

@@ -42,11 +42,11 @@ public final class PlanFormulas {
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(0, top.row() + 1);
+    String first = Layout.cellName(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(0, top.row() + list.rows())
+        + Layout.cellName(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 
@@ -169,11 +169,12 @@ public final class PlanFormulas {
         .parts(PlanLetter.class)
         .flatMap(l -> l.columns().stream())
         .forEach(p -> all.put("labelled " + p, labelled(p)));
-    layout
-        .workbook()
-        .parts(PlanFigures.class)
-        .flatMap(f -> f.columns().stream())
-        .forEach(p -> all.put(p, names.single(layout.workbook().result(p))));
+    for (PlanFigures figures : layout.workbook().parts(PlanFigures.class).toList()) {
+      for (String path : figures.columns()) {
+        String formula = names.single(layout.workbook().result(path), figures.row());
+        all.put(path + " " + figures.row(), formula);
+      }
+    }
     return all;
   }
 }

@@ -44,6 +44,7 @@ public final class PlanLayout {
   private static final int NUMBER = 16;
   private static final int MONEY = 24;
   private static final int REASON = 110;
+  private static final int BETWEEN = 6;
   private static final int LABEL_WIDTH = 44;
   private static final double LETTER = 1.9; // of a label, in mm
 
@@ -115,6 +116,10 @@ public final class PlanLayout {
     }
     int row = FIRST_ROW;
     for (PlanPart part : tab.parts()) {
+      if (tab.isBeside(part)) {
+        placeBeside(tab, (PlanList) part);
+        continue;
+      }
       if (!part.title().isEmpty()) {
         row++;
       }
@@ -123,7 +128,7 @@ public final class PlanLayout {
         columns.put(table, columns(tab, table));
         placeInputs(tab, table, row);
       } else if (part instanceof PlanList list) {
-        listed.put(list, columns(tab, list));
+        listed.put(list, columns(tab, list, 0));
       } else if (part instanceof PlanFields fields) {
         placeFields(tab, fields, row);
       } else if (part instanceof PlanNotes notes && !tab.isPage()) {
@@ -132,6 +137,13 @@ public final class PlanLayout {
       row += height(part) + GAP;
     }
     lastRow.put(tab, row - GAP - 1);
+  }
+
+  /** Its rows are those of the table; a narrow column stands between them. */
+  private void placeBeside(PlanTab tab, PlanList list) {
+    int column = take(tab, widths.get(tab).size(), BETWEEN) + 1;
+    places.put(list, new Place(tab, column, firstRow((PlanTable) tab.parts().get(0)) - 1));
+    listed.put(list, columns(tab, list, column));
   }
 
   private static int height(PlanPart part) {
@@ -220,7 +232,7 @@ public final class PlanLayout {
     all.add(new Column(null, result, null, heading, at, 1, width, grouped));
   }
 
-  private List<Column> columns(PlanTab tab, PlanList list) {
+  private List<Column> columns(PlanTab tab, PlanList list, int first) {
     List<Column> all = new ArrayList<>();
     if (list.isWide()) {
       ResultColumn only = workbook.result(list.columns().get(0));
@@ -229,7 +241,7 @@ public final class PlanLayout {
       all.add(new Column(null, only, null, InputCells.heading(only, words), 0, span, width, false));
       return all;
     }
-    int at = 0;
+    int at = first;
     for (String path : list.columns()) {
       ResultColumn result = workbook.result(path);
       String heading = InputCells.heading(result, words);
@@ -317,6 +329,12 @@ public final class PlanLayout {
     return places.get(part);
   }
 
+  /** The row of the headings of a list. */
+  public int headingRow(PlanList list) {
+    Place place = places.get(list);
+    return place.tab().isBeside(list) ? place.row() - 1 : place.row();
+  }
+
   public List<Column> columns(PlanTable table) {
     return columns.get(table);
   }
@@ -396,7 +414,7 @@ public final class PlanLayout {
     }
     for (PlanList list : listed.keySet()) {
       Place top = places.get(list);
-      ranges.put(names.top(list), absolute(top.tab(), 0, top.row()));
+      ranges.put(names.top(list), absolute(top.tab(), top.column(), top.row()));
     }
     workbook
         .parts(PlanFields.class)
@@ -454,6 +472,11 @@ public final class PlanLayout {
           tops.putIfAbsent(tab, names.top(list));
         } else if (part instanceof PlanFigures figures && figures.across() > 0) {
           tops.putIfAbsent(tab, top(figures));
+        }
+      }
+      for (PlanPart part : tab.parts()) {
+        if (part instanceof PlanFields fields) {
+          tops.putIfAbsent(tab, PlanNames.cell(fields.columns().get(0).path()));
         }
       }
     }

@@ -189,7 +189,12 @@ public final class PlanNames {
 
   /** The formula of a cell that shows a result of a table with one row. */
   public String single(ResultColumn column) {
-    return shownAt(column, ONE);
+    return single(column, 1);
+  }
+
+  /** The formula of a cell that shows a result of a row, from 1. */
+  public String single(ResultColumn column, int row) {
+    return shownAt(column, ONE.replace("$1", "$" + row));
   }
 
   private String shownAt(ResultColumn column, String row) {

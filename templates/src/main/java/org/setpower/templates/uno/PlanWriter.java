@@ -243,8 +243,10 @@ public final class PlanWriter {
 
   private void draw(PlanTab tab, PlanPart part, int row) {
     if (!part.title().isEmpty()) {
-      write(tab, 0, row - 1, words.of(part.title()), styles.of(CellStyle.SECTION));
-      height(tab, row - 1, 800);
+      int above = (part instanceof PlanList list ? layout.headingRow(list) : row) - 1;
+      int column = layout.place(part).column();
+      write(tab, column, above, words.of(part.title()), styles.of(CellStyle.SECTION));
+      height(tab, above, 800);
     }
     if (part instanceof PlanTable table) {
       draw(tab, table, row);
@@ -372,7 +374,13 @@ public final class PlanWriter {
       drawWide(tab, list, columns.get(0), row);
       return;
     }
-    headings(tab, columns, row);
+    int left = layout.place(list).column();
+    headings(tab, columns, layout.headingRow(list));
+    if (tab.isBeside(list)) {
+      List<Column> all = new ArrayList<>(columns);
+      all.addAll(layout.columns((PlanTable) tab.parts().get(0)));
+      height(tab, layout.headingRow(list), 150 + layout.headingLines(all) * HEADING_LINE);
+    }
     for (Column column : columns) {
       results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().top(list));
     }
@@ -389,15 +397,16 @@ public final class PlanWriter {
       XDatabaseRanges ranges =
           UnoAccess.as(XDatabaseRanges.class, UnoAccess.get(document, "DatabaseRanges"));
       ranges.addNewByName(
-          "Rows_" + tab.name().replace(' ', '_') + "_" + row,
-          address(range(tab, 0, row, columns.size(), list.rows() + 1)));
+          "Rows_" + tab.name().replace(' ', '_') + "_" + (left == 0 ? row : row + "_" + left),
+          address(range(tab, left, row, columns.size(), list.rows() + 1)));
     }
     if (list.isPartial()) {
       String style = styles.of(CellStyle.FINDING);
-      write(tab, 0, row + 1 + list.rows(), "=" + formulas.more(list), style);
-      UnoAccess.set(range(tab, 0, row + 1 + list.rows(), 1, 1), "IsTextWrapped", false);
+      write(tab, left, row + 1 + list.rows(), "=" + formulas.more(list), style);
+      UnoAccess.set(range(tab, left, row + 1 + list.rows(), 1, 1), "IsTextWrapped", false);
     }
-    XCellRange shown = range(tab, 0, row + 1, layout.widths(tab).size(), list.rows());
+    int wide = layout.widths(tab).size() - left;
+    XCellRange shown = range(tab, left, row + 1, wide, list.rows());
     for (Column column : columns) {
       StatusColours.putBlank(
           shown, range(tab, column.at(), row + 1, column.span(), list.rows()), styles);
@@ -495,7 +504,7 @@ public final class PlanWriter {
     for (int i = 0; i < figures.columns().size(); i++) {
       ResultColumn column = workbook.result(figures.columns().get(i));
       Place place = layout.figure(figures, i);
-      String value = "=" + layout.names().single(column);
+      String value = "=" + layout.names().single(column, figures.row());
       CellFormat format = InputCells.format(column);
       String label = InputCells.heading(column, words);
       if (figures.across() == 0) {
@@ -516,7 +525,7 @@ public final class PlanWriter {
                 place.column(),
                 place.row(),
                 tab.isPage() ? PlanTab.GRID - 5 : reason ? layout.widths(tab).size() - 3 : 1);
-        height(tab, place.row(), reason && tab.isPage() ? 120 + 6 * LINE : 560);
+        height(tab, place.row(), reason ? 120 + (tab.isPage() ? 6 : 3) * LINE : 560);
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
