@@ -41,7 +41,9 @@ class EnabledIT {
   void open(Office shared) throws IOException {
     office = shared;
     sheet = TestSheet.firstOf(office.newSpreadsheet());
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)").put("A2", "=1+1");
+    sheet
+        .put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")")
+        .put("A2", "=1+1");
   }
 
   @AfterEach

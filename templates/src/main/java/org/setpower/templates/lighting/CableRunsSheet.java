@@ -194,7 +194,7 @@ final class CableRunsSheet {
                 supply.breaker.lookup(supply.name, from),
                 supply.outlet.lookup(supply.name, from)),
             above(ahead)));
-    loop.formula(call(CableFunctions.LOOP, size, metres, loopHandedOn()));
+    loop.formula(call(CableFunctions.LOOP, size, metres, loopHandedOn(), size));
     trips.formula(
         calc("IF({}=1;\"yes\";\"no\")", call(CableFunctions.TRIPS, loop, ahead, "C", toNeutral)));
     table.columns(
@@ -238,19 +238,30 @@ final class CableRunsSheet {
             left,
             plan.family,
             phases,
+            ahead,
             1,
             air,
             conductors,
             method,
-            lies,
-            ahead));
+            lies));
     longest
         .formula(
             loaded(
                 "",
                 plan.job.fromMetres(
                     call(
-                        CableFunctions.REACH, size, amps, nominal, left, phases, 1, warm, method))))
+                        CableFunctions.REACH,
+                        size,
+                        amps,
+                        nominal,
+                        left,
+                        phases,
+                        1,
+                        warm,
+                        air,
+                        conductors,
+                        method,
+                        lies))))
         .mayBeBlank();
   }
 

@@ -146,12 +146,12 @@ final class ChargingSheet {
             ChargeFunctions.HOURS,
             ofPack(kit.ampHours),
             amps,
+            calc("{}&\"\"", ofPack(kit.chemistry)),
+            celsius,
             0,
             1,
-            calc("{}&\"\"", ofPack(kit.chemistry)),
             ofPack(kit.cells),
-            ofPack(kit.milliohms),
-            celsius));
+            ofPack(kit.milliohms)));
     wrapAt.formula(
         calc(
             "SUMPRODUCT(MAX(({}={})*({}<>\"\")*({}+{}+({}<={}))))",

@@ -224,11 +224,11 @@ final class GeneratorSheet {
             call(
                 GensetFunctions.KVA,
                 watts,
-                factor,
-                or(terms.spare, 0.2),
                 terms.metres(),
                 terms.celsius(),
                 kind,
+                factor,
+                or(terms.spare, 0.2),
                 starting)));
     pick.formula(
         calc(
@@ -266,7 +266,7 @@ final class GeneratorSheet {
     JobSheet job = plan.job;
     Formula kilowatts = running.kilowattsOf(dayOfJob);
     Formula runs = running.hoursOf(dayOfJob);
-    Formula burnt = call(GensetFunctions.FUELFOR, kilowatts, runs, one(rated));
+    Formula burnt = call(GensetFunctions.FUELFOR, kilowatts, runs, one(rated), "diesel");
     dayOfJob.formula(calc("MATCH({};{};0)", day.rowNumber(), running.runNumber.all()));
     date.formula(calc("INDEX({};{})", job.date.all(), dayOfJob));
     day.formula(
@@ -355,7 +355,7 @@ final class GeneratorSheet {
             quarterSum.all(),
             quarter,
             quarter,
-            call(GensetFunctions.FUEL, kw, one(rated)),
+            call(GensetFunctions.FUEL, kw, one(rated), "diesel"),
             part));
     emptying.columns(quarterSum);
     full.unit(plan.job.volumes());

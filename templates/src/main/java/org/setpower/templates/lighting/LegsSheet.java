@@ -130,7 +130,8 @@ final class LegsSheet {
               LoadFunctions.AMPS,
               va,
               calc("{}*{}", ofSupply(supply.toNeutral), ofSupply(supply.share)),
-              "1PH");
+              "1PH",
+              1);
       String has = i == 0 ? "TRUE()" : i == 1 ? "{}<>\"1PH\"" : "{}=\"3PH\"";
       amps[i].formula(
           i == 0 ? calc("{}+0*{}", used, moment) : calc("IF(" + has + ";{};\"\")", system, used));
@@ -227,7 +228,7 @@ final class LegsSheet {
               where,
               loads.path.all(),
               loads.vaOnLeg[i].all());
-      planned[i].formula(call(LoadFunctions.AMPS, va, feed, "1PH"));
+      planned[i].formula(call(LoadFunctions.AMPS, va, feed, "1PH", 1));
     }
     over.formula(
         calc("MAX({};{};{})+0*{}", difference(0), difference(1), difference(2), planned[0]));

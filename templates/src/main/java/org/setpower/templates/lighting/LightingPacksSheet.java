@@ -145,7 +145,7 @@ final class LightingPacksSheet {
     coldest.formula(plan.job.coldest(day, MILD));
     hours.formula(feed.hours(worksFrom, coldest, 0));
     needed.formula(calc("24*MOD({}-{};1)+24*({}={})", to, from, to, from));
-    swaps.formula(calc("{}-1", call(PackFunctions.COUNT, needed, hours)));
+    swaps.formula(calc("{}-1", call(PackFunctions.COUNT, needed, hours, 0)));
     packs.formula(calc("({}+1)*{}*{}*{}", swaps, each, side, or(quantity, 1)));
     sameDay.formula(
         calc("SUMIFS({};{};{};{};{})", packs.all(), feed.pack.all(), feed.pack, day.all(), day));

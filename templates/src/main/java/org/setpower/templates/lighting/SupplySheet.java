@@ -204,7 +204,7 @@ final class SupplySheet {
               .inBlankRowsToo();
     }
     busiest.formula(calc("MAX({};{};{})+0*LEN({})", onLeg[0], onLeg[1], onLeg[2], name));
-    used.formula(call(LoadFunctions.AMPS, busiest, calc("{}*{}", toNeutral, share), "1PH"));
+    used.formula(call(LoadFunctions.AMPS, busiest, calc("{}*{}", toNeutral, share), "1PH", 1));
     Formula row = name.rowNumber();
     busiestAt.formula(
         calc(
