@@ -3,25 +3,31 @@ package org.setpower.command.settings;
 import java.util.List;
 
 /**
- * A default that a user may set for every new file. Each fills the cell of one name, if it is
- * there.
+ * A default that a user may set for every new file. Each fills the cells of its names, where they
+ * are there.
  */
 public enum Setting {
   UNITS("~Units", "Job_Units", List.of("metric", "US")),
   WIRE_FAMILY("Cable ~sizes in", "Job_Wire_family", List.of("mm2", "AWG")),
   MAINS("~Mains standard", "Job_Mains", List.of("230/400 V", "120/208 V")),
   FLIGHT_RULES("~Flight rules", "Project_flightRules", List.of("ICAO", "US")),
-  CURRENCY("~Currency", "Job_Currency", List.of()),
+  CURRENCY("~Currency", "Job_Currency Order_currency", List.of()),
   LIMIT_HOUSE("Max. drop, utility su~pply (%)", "Job_Drop_limit_house", List.of()),
-  LIMIT_OWN("Max. drop, ~generator (%)", "Job_Drop_limit_own", List.of());
+  LIMIT_OWN("Max. drop, ~generator (%)", "Job_Drop_limit_own", List.of()),
+  HOUSE_NAME("Our ~name", "House_name", List.of()),
+  HOUSE_ADDRESS("Our a~ddress", "House_address", List.of()),
+  HOUSE_TAX_NUMBER("Our ta~x number", "House_taxNumber", List.of()),
+  HOUSE_CONTACT("Our con~tact", "House_contact", List.of()),
+  HOUSE_BANK("Our ~bank", "House_bank", List.of()),
+  HOUSE_PAYMENT("Our pa~yment terms", "House_payment", List.of());
 
   private final String label;
-  private final String cell;
+  private final List<String> cells;
   private final List<String> choices;
 
-  Setting(String label, String cell, List<String> choices) {
+  Setting(String label, String cells, List<String> choices) {
     this.label = label;
-    this.cell = cell;
+    this.cells = List.of(cells.split(" "));
     this.choices = choices;
   }
 
@@ -30,9 +36,9 @@ public enum Setting {
     return label;
   }
 
-  /** The name of the cell it fills. */
-  public String cell() {
-    return cell;
+  /** The names of the cells it fills. */
+  List<String> cells() {
+    return cells;
   }
 
   /** Whether it is a share that people write in per cent. */
