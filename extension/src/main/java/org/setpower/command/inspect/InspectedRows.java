@@ -4,18 +4,17 @@ import static org.setpower.command.message.CommandMessages.plural;
 import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.sheet.XCellRangeAddressable;
-import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XSheetCellRanges;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
 import com.sun.star.uno.Exception;
 import com.sun.star.view.XSelectionSupplier;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -149,25 +148,20 @@ final class InspectedRows {
   }
 
   private void write(List<Integer> rows, LocalDate day, String role) throws Exception {
+    XCellRange conditions = plan.typed(table, "condition");
+    XCellRange days = plan.typed(table, "inspected");
+    XCellRange roles = plan.typed(table, "inspectedBy");
     double serial = InputColumn.serial(day) - plan.days();
-    for (int from = 0; from < rows.size(); ) {
-      int to = from;
-      while (to + 1 < rows.size() && rows.get(to + 1) == rows.get(to) + 1) {
-        to++;
-      }
-      put("condition", rows.get(from), to - from + 1, Condition.FINE.word());
-      put("inspected", rows.get(from), to - from + 1, serial);
-      put("inspectedBy", rows.get(from), to - from + 1, role);
-      from = to + 1;
+    // cell by cell: LibreOffice 7.4 does not undo setDataArray where cells were blank
+    for (int row : rows) {
+      put(conditions, row, Condition.FINE.word());
+      days.getCellByPosition(0, row - 1).setValue(serial);
+      put(roles, row, role);
     }
   }
 
-  private void put(String column, int row, int rows, Object value) throws Exception {
-    Object[][] values = new Object[rows][];
-    Arrays.fill(values, new Object[] {value});
-    XCellRange cells =
-        plan.typed(table, column).getCellRangeByPosition(0, row - 1, 0, row + rows - 2);
-    Uno.as(XCellRangeData.class, cells).setDataArray(values);
+  private static void put(XCellRange column, int row, String text) throws Exception {
+    Uno.as(XText.class, column.getCellByPosition(0, row - 1)).setString(text);
   }
 
   private String said(int marked, LocalDate day, String role) {

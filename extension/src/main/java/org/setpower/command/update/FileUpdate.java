@@ -137,10 +137,23 @@ final class FileUpdate {
     columnsWithoutPlace(table, keys);
   }
 
-  /** Type and unit, without the domain: a value outside it is a finding of the new file. */
+  /**
+   * Kind and unit, without limits and words: a value outside them is a finding of the new file.
+   * Words of a list, yes and no are texts.
+   */
   private static String meaning(String layout) {
     String[] parts = layout.split("\\|", -1);
-    return parts.length < 3 ? layout : (parts[1] + " " + parts[2]).strip();
+    if (parts.length < 3) {
+      return layout;
+    }
+    String kind =
+        switch (parts[1]) {
+          case "Double", "Integer" -> say("number");
+          case "LocalDate" -> say("date");
+          case "LocalTime" -> say("time");
+          default -> say("text");
+        };
+    return (kind + " " + parts[2]).strip();
   }
 
   private static String heading(InputTable<?> table, InputColumn column) {
