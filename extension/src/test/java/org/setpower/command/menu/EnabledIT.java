@@ -18,6 +18,7 @@ import com.sun.star.util.XURLTransformer;
 import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -129,6 +130,21 @@ class EnabledIT {
       entry(plan, "mend").becomes(true);
     } finally {
       plan.close();
+    }
+  }
+
+  @Test
+  void batteries_are_marked_as_inspected_in_a_register_only() throws Exception {
+    entry(sheet, "inspect").becomes(false);
+    for (String name : List.of("lighting-power-plan", "battery-register")) {
+      TestSheet first =
+          TestSheet.firstOf(
+              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
+      try {
+        entry(first, "inspect").becomes(name.equals("battery-register"));
+      } finally {
+        first.close();
+      }
     }
   }
 

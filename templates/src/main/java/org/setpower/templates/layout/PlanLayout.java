@@ -420,6 +420,12 @@ public final class PlanLayout {
         .parts(PlanFields.class)
         .flatMap(f -> f.columns().stream())
         .forEach(c -> ranges.put(PlanNames.cell(c.path()), cell(c)));
+    for (PlanNotes notes : workbook.parts(PlanNotes.class).toList()) {
+      for (FieldSpec cell : notes.cells()) {
+        Place place = place(notes, cell);
+        ranges.put(PlanNames.note(cell), absolute(place.tab(), place.column(), place.row()));
+      }
+    }
     workbook
         .parts(PlanTable.class)
         .flatMap(t -> t.leaves().stream())

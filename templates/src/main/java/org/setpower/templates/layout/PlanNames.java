@@ -15,6 +15,7 @@ import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.FieldSpec;
 
 /**
  * The names of a plan's document and the hidden tab that asks the plan. Names are the same in all
@@ -144,6 +145,11 @@ public final class PlanNames {
   /** The name of a cell: of its typed row, or of the only one. */
   public static String cell(String path) {
     return capital(path).replace('.', '_');
+  }
+
+  /** The name of a cell that no plan reads, by which it comes into a newer file. */
+  static String note(FieldSpec cell) {
+    return "Note_" + cell.heading().replaceAll("[^A-Za-z0-9]+", "_");
   }
 
   /** The name of the cell above the first row of a table to fill. */

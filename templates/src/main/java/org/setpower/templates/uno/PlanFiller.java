@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
@@ -39,10 +40,15 @@ public final class PlanFiller {
 
   /** Fills everything that the example has. */
   public PlanFiller example() {
+    return example(t -> true);
+  }
+
+  /** Fills the cells and some tables of the example. */
+  public PlanFiller example(Predicate<PlanTable> tables) {
     cells();
     for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
       List<Map<String, String>> lines = lines(table.inputs().key());
-      if (!lines.isEmpty()) {
+      if (!lines.isEmpty() && tables.test(table)) {
         rows(table, lines);
       }
     }
