@@ -1,5 +1,6 @@
 package org.setpower.plan.common;
 
+import java.lang.invoke.MethodType;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -25,7 +26,7 @@ public final class ResultTable<R extends Record> {
               result.key(),
               result.heading(),
               result.unit(),
-              component.getType(),
+              MethodType.methodType(component.getType()).wrap().returnType(),
               result.form(),
               List.of(result.from()),
               result.rule()));
