@@ -180,7 +180,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "headroom",
                     "peakAt")
                 .width("name", 48),
-            book.list("Open issues", 16, "issues", "verdict", "where", "count", "reasons")
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
