@@ -22,6 +22,10 @@ public final class PlanFormulas {
   public static final String MORE =
       "More than these: the list of open issues in the menu Set Power has them all.";
 
+  /** The same below another list than that of the open issues. */
+  public static final String MORE_ROWS =
+      "There are more rows than this list has room for: divide the plan between two files.";
+
   private final PlanLayout layout;
   private final PlanNames names;
 
@@ -61,7 +65,7 @@ public final class PlanFormulas {
         + "+"
         + PlanNames.ONE
         + ";1)&\"\"=\"\";\"\";\""
-        + layout.words().of(MORE)
+        + layout.words().of(table.equals("issues") ? MORE : MORE_ROWS)
         + "\")";
   }
 

@@ -40,7 +40,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     + " outlets stand on the next tab.")
             .with(
                 book.table("supplies")
-                    .optional("rcdType", "electrician")
+                    .optional("existing", "electrician")
                     .shows("available", "amps1", "amps2", "amps3", "headroom")
                     .more("neutral", "imbalance", "peakDate", "peakAt", "fedFrom")),
         PlanTab.of(
@@ -52,8 +52,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .pick("distro", "supplies.name")
                     .width("connector", 44)
                     .optional("rcdType", "circuits")
-                    .shows("used", "peak", "peakPlace", "protects")
-                    .more("count")),
+                    .shows("used", "peak", "peakPlace", "protects")),
         PlanTab.of(
                 "Loads",
                 "One row for each item and place. Fill in item, place and qty first; the place"
@@ -65,7 +64,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .pick("group", "groups.group")
                     .optional("connection", "location")
                     .shows("legUsed", "amps", "shared")
-                    .more("upstream", "volts", "power", "apparent")),
+                    .more("upstream", "volts", "power")),
         PlanTab.of(
                 "Cable runs",
                 "One row for each cable run: to, from, length, size and type first. From names an"
@@ -103,7 +102,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     + " proposed one.")
             .with(
                 book.table("generators")
-                    .optional("fromDay", "usable")
+                    .optional("fuelPrice", "usable")
                     .pick("name", "supplies.name")
                     .shows("proposed", "needed", "share", "fuel", "refuelAt")
                     .more(
@@ -198,6 +197,8 @@ public final class LightingPowerPlan implements PlanTemplate {
             .paper()
             .with(
                 book.list(
+                        "",
+                        80,
                         "distribution",
                         "place",
                         "connector",
@@ -215,6 +216,8 @@ public final class LightingPowerPlan implements PlanTemplate {
             .paper()
             .with(
                 book.list(
+                        "",
+                        120,
                         "plugging",
                         "verdict",
                         "place",
@@ -222,7 +225,6 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "quantity",
                         "legs",
                         "amps",
-                        "department",
                         "location")
                     .width("item", 48)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
@@ -231,6 +233,8 @@ public final class LightingPowerPlan implements PlanTemplate {
             .with(
                 PlanText.cautions(SINGLES),
                 book.list(
+                    "",
+                    60,
                     "pull",
                     "verdict",
                     "to",
@@ -245,6 +249,8 @@ public final class LightingPowerPlan implements PlanTemplate {
             .paper()
             .with(
                 book.list(
+                        "",
+                        80,
                         "order",
                         "kind",
                         "what",
@@ -256,7 +262,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "required",
                         "spare",
                         "stock",
-                        "shortOf")
+                        "short")
                     .width("what", 44)
                     .width("connector", 44)),
         PlanTab.of("Distro labels", "One row for the label of each distro. " + ISOLATE)
@@ -270,6 +276,8 @@ public final class LightingPowerPlan implements PlanTemplate {
             .with(
                 book.table("readings").shows("planned1", "planned2", "planned3"),
                 book.list(
+                    "",
+                    12,
                     "balance",
                     "supply",
                     "item",

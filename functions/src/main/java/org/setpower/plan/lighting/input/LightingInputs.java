@@ -95,7 +95,7 @@ public record LightingInputs(
         .forEach(
             r ->
                 sorted.put(
-                    cells(rows, r, false)
+                    "" + cells(rows, r, false)
                         + cells(rows, r, true)
                         + "|%05d".formatted(r.number()), r));
     return List.copyOf(sorted.values());
