@@ -9,11 +9,9 @@ import java.util.List;
 public enum Setting {
   UNITS("~Units", List.of("metric", "US"), "Job_Units", "Project_units"),
   WIRE_FAMILY("Cable ~sizes in", List.of("mm2", "AWG"), "Job_Wire_family"),
-  MAINS("~Mains standard", List.of("230/400 V", "120/208 V"), "Job_Mains"),
   FLIGHT_RULES("~Flight rules", List.of("ICAO", "US"), "Job_Flight_rules"),
   CURRENCY("~Currency", List.of(), "Job_Currency"),
-  LIMIT_HOUSE("Max. drop, utility su~pply (%)", List.of(), "Job_Drop_limit_house", "Project_maxDrop"),
-  LIMIT_OWN("Max. drop, ~generator (%)", List.of(), "Job_Drop_limit_own");
+  MAX_DROP("Max. voltage ~drop (%)", List.of(), "Project_maxDrop");
 
   private final String label;
   private final List<String> choices;
@@ -37,7 +35,7 @@ public enum Setting {
 
   /** Whether it is a share that people write in per cent. */
   boolean isPercent() {
-    return this == LIMIT_HOUSE || this == LIMIT_OWN;
+    return this == MAX_DROP;
   }
 
   /** What can be chosen; empty where anything can be typed. */
