@@ -116,8 +116,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "mean",
                         "cost",
                         "co2"),
-                book.table("sizes").titled("Generators on offer"),
-                book.list("Load by hour", 24, "profile", "generator", "hour", "load")),
+                book.table("sizes").titled("Generators on offer")),
         summary());
     hidden();
   }
@@ -234,16 +233,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .with(
                 PlanText.cautions(SINGLES),
                 book.list(
-                    "",
-                    60,
-                    "pull",
-                    "verdict",
-                    "to",
-                    "from",
-                    "length",
-                    "pieces",
-                    "size",
-                    "cores",
+                    "", 60, "pull", "verdict", "to", "from", "length", "pieces", "size", "cores",
                     "singles")),
         PlanTab.page(
                 "Generator sheet",
@@ -265,6 +255,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "refuelOn",
                     "refuelAt"),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
+                book.list("Load by hour", 24, "profile", "generator", "hour", "load")
+                    .width("generator", 64)
+                    .width("load", 32),
                 PlanText.notes(
                     "Log",
                     "Hour meter at start:                    at end:",

@@ -1,7 +1,7 @@
 package org.setpower.plan.lighting.input;
 
-import java.util.List;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.setpower.plan.common.InputColumn;
@@ -95,9 +95,11 @@ public record LightingInputs(
         .forEach(
             r ->
                 sorted.put(
-                    "" + cells(rows, r, false)
+                    ""
+                        + cells(rows, r, false)
                         + cells(rows, r, true)
-                        + "|%05d".formatted(r.number()), r));
+                        + "|%05d".formatted(r.number()),
+                    r));
     return List.copyOf(sorted.values());
   }
 

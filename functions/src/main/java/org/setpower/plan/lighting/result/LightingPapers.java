@@ -840,7 +840,8 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "The smallest of its own and all upstream breakers, less what others take there.")
+              rule =
+                  "The smallest of its own and all upstream breakers, less what others take there.")
           Double available,
       @Result(
               key = "headroom",
