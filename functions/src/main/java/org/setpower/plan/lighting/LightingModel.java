@@ -24,6 +24,11 @@ public final class LightingModel implements PlanModel {
   }
 
   @Override
+  public String title() {
+    return "lighting power plan";
+  }
+
+  @Override
   public List<InputTable<?>> inputs() {
     return LightingInputs.TABLES;
   }
@@ -33,12 +38,15 @@ public final class LightingModel implements PlanModel {
     return List.of(
         LightingResults.PROJECT_RESULT,
         LightingResults.DAY_RESULT,
+        LightingResults.GROUP_RESULT,
+        LightingResults.SIZE_RESULT,
         LightingResults.SUPPLY_RESULT,
         LightingResults.OUTLET_RESULT,
         LightingResults.RUN_RESULT,
         LightingResults.LOAD_RESULT,
         LightingResults.EQUIPMENT_RESULT,
         LightingResults.GENERATOR_RESULT,
+        LightingResults.STOCK_RESULT,
         LightingResults.READING_RESULT,
         LightingPapers.SUMMARY,
         LightingPapers.ISSUES,
@@ -46,6 +54,7 @@ public final class LightingModel implements PlanModel {
         LightingPapers.PLUGGING_ROW,
         LightingPapers.PULL_ROW,
         LightingPapers.LABEL_ROW,
+        LightingPapers.LEG_ROW,
         LightingPapers.BALANCE_ROW,
         LightingPapers.ORDER_ROW,
         LightingPapers.PROFILE_ROW,

@@ -18,6 +18,7 @@ import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
 import org.setpower.plan.quote.QuotePlan;
+import org.setpower.plan.lighting.LightingModel;
 import org.setpower.plan.register.RegisterPlan;
 import org.setpower.plan.travel.TravelPlan;
 import org.setpower.registry.ArgumentParsers;
@@ -198,6 +199,7 @@ public final class PlanFunctions {
 
   public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
   public static final FunctionSpec TRAVEL = PlanFunction.of(GROUP, TravelPlan.MODEL);
+  public static final FunctionSpec LIGHTING = PlanFunction.of(GROUP, LightingModel.MODEL);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();
