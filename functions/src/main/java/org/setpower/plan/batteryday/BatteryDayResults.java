@@ -151,7 +151,7 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule =
                   "With these numbers of every type, all full at call, nothing goes dark;"
-                      + " no smaller sum of them has a schedule that the plan knows.")
+                      + " with one fewer of a type the plan knows no schedule.")
           Integer fewest,
       @Result(
               key = "fewestAlone",
@@ -159,7 +159,7 @@ public final class BatteryDayResults {
               unit = "pcs",
               from = "run.entries",
               rule =
-                  "No smaller number of this type has a schedule that the plan knows,"
+                  "With one fewer of this type the plan knows no schedule,"
                       + " whatever there is of the others.")
           Integer fewestAlone,
       @Result(

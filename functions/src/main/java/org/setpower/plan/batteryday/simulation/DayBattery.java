@@ -20,6 +20,9 @@ final class DayBattery {
   /** Whether it lies on the shelf until a channel is free. */
   boolean waits;
 
+  /** Whether it was on anything. */
+  boolean touched;
+
   DayBattery(BatterySpec spec) {
     number = spec.number();
     type = spec.type();

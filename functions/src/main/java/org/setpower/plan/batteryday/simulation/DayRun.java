@@ -2,6 +2,7 @@ package org.setpower.plan.batteryday.simulation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,10 +28,12 @@ final class DayRun {
   private final List<RunningUnit> units = new ArrayList<>();
   private final List<RunningUnit> byImportance;
   private final Map<Integer, DayBattery> batteries = new LinkedHashMap<>();
+  private final Map<Integer, List<DayBattery>> byType = new HashMap<>();
   private final ChargingDesk desk;
   private final TreeSet<Double> moments = new TreeSet<>();
   private final List<DayEvent> events = new ArrayList<>();
   private final List<DayEvent.Charge> charges = new ArrayList<>();
+  private final double end;
   private boolean stopped;
   private long cost;
   private boolean overrun;
@@ -43,8 +46,13 @@ final class DayRun {
     day.units().forEach(u -> units.add(new RunningUnit(u)));
     byImportance = new ArrayList<>(units);
     byImportance.sort(Comparator.comparingDouble(u -> u.spec.priority()));
-    day.batteries().forEach(b -> batteries.put(b.number(), new DayBattery(b)));
+    for (BatterySpec spec : day.batteries()) {
+      DayBattery battery = new DayBattery(spec);
+      batteries.put(spec.number(), battery);
+      byType.computeIfAbsent(battery.type, t -> new ArrayList<>()).add(battery);
+    }
     desk = new ChargingDesk(day, morning);
+    end = units.stream().mapToDouble(u -> u.work.end()).reduce(day.call(), Math::max);
   }
 
   /** Runs the whole day. */
@@ -54,15 +62,37 @@ final class DayRun {
     return run.outcome();
   }
 
-  /** Whether nothing goes dark all day; no where the effort is spent. */
-  static boolean isLit(DaySpec day, DayPolicy policy, Effort effort) {
-    if (effort.isSpent()) {
-      return false;
-    }
+  /** Runs a day to the first hour at which something goes dark. */
+  static DayRun toFirstDark(DaySpec day, DayPolicy policy, Effort effort) {
     DayRun run = new DayRun(day, policy, policy, true);
     run.run();
     effort.spend(run.cost);
-    return !run.stopped;
+    return run;
+  }
+
+  /** Whether nothing goes dark all day. */
+  boolean isLit() {
+    return !stopped;
+  }
+
+  DayPolicy policy() {
+    return policy;
+  }
+
+  /** Whether the day would have run the same by another policy. */
+  boolean isSameBy(DayPolicy other) {
+    return desk.isSameBy(other);
+  }
+
+  /** How many batteries of a type are touched: those up to the last that is on anything. */
+  int touched(int type) {
+    int place = 0;
+    int last = 1;
+    for (DayBattery battery : batteries.values()) {
+      place += battery.type == type ? 1 : 0;
+      last = battery.type == type && battery.touched ? place : last;
+    }
+    return last;
   }
 
   private void run() {
@@ -102,16 +132,7 @@ final class DayRun {
         next = Math.max(empty, now);
       }
     }
-    double end = end();
     return next > end + SAME ? Double.POSITIVE_INFINITY : next;
-  }
-
-  private double end() {
-    double end = day.call();
-    for (RunningUnit unit : units) {
-      end = Math.max(end, unit.work.end());
-    }
-    return end;
   }
 
   private void step(double now) {
@@ -394,8 +415,8 @@ final class DayRun {
     cost += batteries.size();
     double lastCharge = Double.NaN;
     boolean lastWorth = false;
-    for (DayBattery b : batteries.values()) {
-      if (b.type == unit.spec.type() && isThere(b, now, charging)) {
+    for (DayBattery b : byType.getOrDefault(unit.spec.type(), List.of())) {
+      if (isThere(b, now, charging)) {
         // most are full: what is known of one is known of all as full
         double charge = b.chargeAt(now);
         if (charge != lastCharge) {
@@ -538,7 +559,6 @@ final class DayRun {
   }
 
   private DayOutcome outcome() {
-    double end = end();
     Map<Integer, Double> endCharge = new LinkedHashMap<>();
     batteries.values().forEach(b -> endCharge.put(b.number, b.chargeAt(end)));
     List<DayBattery> rest = new ArrayList<>(batteries.values());

@@ -93,6 +93,7 @@ final class RunningUnit {
     batteries.forEach(
         b -> {
           b.place = DayBattery.Place.ON;
+          b.touched = true;
           b.waits = false;
         });
     begun = true;

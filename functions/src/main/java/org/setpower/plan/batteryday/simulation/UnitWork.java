@@ -70,11 +70,17 @@ public final class UnitWork {
 
   /** The first step that is not over at an hour; the number of steps if all are. */
   private int stepAt(double hour) {
-    int i = 0;
-    while (i < steps.length && steps[i].to <= hour + SAME) {
-      i++;
+    int low = 0;
+    int high = steps.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (steps[middle].to <= hour + SAME) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
     }
-    return i;
+    return low;
   }
 
   /** The end of the stretch that holds an hour; NaN between stretches. */
