@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
@@ -66,7 +67,7 @@ final class LightingHandouts {
     return most;
   }
 
-  LightingPapers.Summary summary(List<LightingPapers.IssueRow> issues) {
+  LightingPapers.Summary summary(List<IssueRow> issues) {
     Gate.Paper<InputRow<Load>> loads = plan.loadGate().paper(l -> true);
     Gate.Paper<InputRow<Run>> runs = plan.runs().paper(r -> true);
     double most = 0;
@@ -80,10 +81,7 @@ final class LightingHandouts {
                   .sum());
     }
     return new LightingPapers.Summary(
-        issues.stream()
-            .map(LightingPapers.IssueRow::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         (int) issues.stream().filter(i -> i.verdict() == Verdict.STOP).count(),
         (int) issues.stream().filter(i -> i.verdict() == Verdict.CHECK).count(),
         loads.fit().size(),

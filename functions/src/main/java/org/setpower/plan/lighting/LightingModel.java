@@ -41,7 +41,7 @@ public final class LightingModel implements PlanModel {
         LightingResults.GENERATOR_RESULT,
         LightingResults.READING_RESULT,
         LightingPapers.SUMMARY,
-        LightingPapers.ISSUE_ROW,
+        LightingPapers.ISSUES,
         LightingPapers.PLACE_ROW,
         LightingPapers.PLUGGING_ROW,
         LightingPapers.PULL_ROW,

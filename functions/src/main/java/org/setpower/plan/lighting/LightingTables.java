@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
@@ -60,7 +61,7 @@ final class LightingTables {
 
   List<ResultRows<?>> tables() {
     List<LightingResults.ReadingResult> readings = align(plan.inputs().readings(), this::reading);
-    List<LightingPapers.IssueRow> issues = new LightingIssues(plan).rows(readings);
+    List<IssueRow> issues = new LightingIssues(plan).rows(readings);
     LightingHandouts handouts = new LightingHandouts(plan);
     List<Finding> project = plan.projectFindings();
     return List.of(
@@ -79,7 +80,7 @@ final class LightingTables {
             LightingResults.GENERATOR_RESULT, align(plan.inputs().generators(), this::generator)),
         new ResultRows<>(LightingResults.READING_RESULT, readings),
         new ResultRows<>(LightingPapers.SUMMARY, List.of(handouts.summary(issues))),
-        new ResultRows<>(LightingPapers.ISSUE_ROW, issues),
+        new ResultRows<>(LightingPapers.ISSUES, issues),
         new ResultRows<>(LightingPapers.PLACE_ROW, handouts.distribution()),
         new ResultRows<>(LightingPapers.PLUGGING_ROW, handouts.plugging()),
         new ResultRows<>(LightingPapers.PULL_ROW, handouts.pull()),

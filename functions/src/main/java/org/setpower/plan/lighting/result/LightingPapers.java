@@ -1,7 +1,7 @@
 package org.setpower.plan.lighting.result;
 
 import java.util.List;
-import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -12,7 +12,20 @@ import org.setpower.plan.lighting.input.ProjectTables;
 /** Lists that a lighting power plan hands out. */
 public final class LightingPapers {
   public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
-  public static final ResultTable<IssueRow> ISSUE_ROW = ResultTable.of(IssueRow.class);
+  public static final ResultTable<IssueRow> ISSUES =
+      IssueRow.table(
+          120,
+          Source.PROJECT,
+          Source.DAYS,
+          Source.GROUPS,
+          Source.SUPPLIES,
+          Source.OUTLETS,
+          Source.RUNS,
+          Source.LOADS,
+          Source.EQUIPMENT,
+          Source.GENERATORS,
+          Source.SIZES,
+          Source.READINGS);
   public static final ResultTable<PlaceRow> PLACE_ROW = ResultTable.of(PlaceRow.class);
   public static final ResultTable<PluggingRow> PLUGGING_ROW = ResultTable.of(PluggingRow.class);
   public static final ResultTable<PullRow> PULL_ROW = ResultTable.of(PullRow.class);
@@ -162,82 +175,6 @@ public final class LightingPapers {
               },
               rule = "The most that is on at one time.")
           double power) {}
-
-  /** One cause. */
-  @Table(key = "issues", heading = "Issues", rows = 120)
-  public record IssueRow(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES,
-                Source.READINGS
-              },
-              rule = "Of the issue.")
-          Verdict verdict,
-      @Result(
-              key = "where",
-              heading = "Where",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES,
-                Source.READINGS
-              },
-              rule = "Table and rows.")
-          Issues.Place where,
-      @Result(
-              key = "count",
-              heading = "Rows",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES,
-                Source.READINGS
-              },
-              rule = "How many rows have it.")
-          int count,
-      @Result(
-              key = "reasons",
-              heading = "What to do",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES,
-                Source.READINGS
-              },
-              rule = "The first of them.")
-          List<Finding> reasons) {}
 
   /** An outlet in use, for whoever plugs and measures. */
   @Table(key = "distribution", heading = "Distribution", rows = 200)
