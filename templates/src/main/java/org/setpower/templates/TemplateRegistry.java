@@ -1,7 +1,7 @@
 package org.setpower.templates;
 
 import java.util.List;
-import org.setpower.templates.battery.BatteryDay;
+import org.setpower.templates.battery.BatteryPlan;
 import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.example.TemplateDefinition;
@@ -16,16 +16,11 @@ public final class TemplateRegistry {
 
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
-    return List.of(
-        new LightingPlan(),
-        new BatteryDay(),
-        new PowerBudget(),
-        new RentalQuote(),
-        new FlightList());
+    return List.of(new LightingPlan(), new PowerBudget(), new RentalQuote(), new FlightList());
   }
 
   /** The workbooks that show a plan. */
   public static List<PlanTemplate> plans() {
-    return List.of(new BatteryRegister());
+    return List.of(new BatteryPlan(), new BatteryRegister());
   }
 }

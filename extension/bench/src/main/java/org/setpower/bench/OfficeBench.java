@@ -30,6 +30,7 @@ public final class OfficeBench {
             StressBench.run(office, folder, figures);
             RestoreBench.run(office, figures);
             RegisterBench.run(office, figures);
+            BatteryBench.run(office, figures);
           }
           default -> throw new IllegalArgumentException(what);
         }

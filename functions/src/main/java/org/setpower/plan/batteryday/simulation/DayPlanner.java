@@ -14,8 +14,8 @@ import java.util.TreeSet;
  * few batteries of each type such a schedule needs.
  *
  * <p>The fewest are found by trying: with one fewer of the type no schedule is among those tried,
- * whatever there is of other types. Leaving a charger out, or some watts of a supply, is
- * among what is tried, so that one more charger or more watts never ask for more.
+ * whatever there is of other types. Leaving a charger out, or some watts of a supply, is among what
+ * is tried, so that one more charger or more watts never ask for more.
  */
 public final class DayPlanner {
   /** A fleet that no set has. */

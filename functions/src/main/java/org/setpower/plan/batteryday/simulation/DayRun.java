@@ -171,6 +171,7 @@ final class DayRun {
     for (DayBattery battery : batteries.values()) {
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
         battery.charge = 1;
+        battery.cold = false;
         battery.charging = null;
         battery.place = Place.SHELF;
       }
@@ -320,6 +321,7 @@ final class DayRun {
   private void endCharge(DayBattery battery, double now) {
     DayEvent.Charge charge = battery.charging;
     battery.charge = battery.chargeAt(now);
+    battery.cold = false;
     desk.end(charge, now);
     charges.set(charges.indexOf(charge), charge.ended(now));
     battery.charging = null;
@@ -406,7 +408,7 @@ final class DayRun {
 
   private static boolean reaches(RunningUnit unit, List<DayBattery> set, double now, double goal) {
     double charge = set.stream().mapToDouble(b -> b.chargeAt(now)).min().orElse(0);
-    return unit.reach(charge, now) >= goal - SAME;
+    return unit.reach(charge, now, RunningUnit.isCold(set)) >= goal - SAME;
   }
 
   /** Batteries that the unit can use, from the least charged to the fullest. */
@@ -414,14 +416,16 @@ final class DayRun {
     List<DayBattery> usable = new ArrayList<>();
     cost += batteries.size();
     double lastCharge = Double.NaN;
+    boolean lastCold = false;
     boolean lastWorth = false;
     for (DayBattery b : byType.getOrDefault(unit.spec.type(), List.of())) {
       if (isThere(b, now, charging)) {
         // most are full: what is known of one is known of all as full
         double charge = b.chargeAt(now);
-        if (charge != lastCharge) {
+        if (charge != lastCharge || b.cold != lastCold) {
           lastCharge = charge;
-          lastWorth = isWorthIt(unit, charge, now);
+          lastCold = b.cold;
+          lastWorth = isWorthIt(unit, charge, now, b.cold);
         }
         if (lastWorth) {
           usable.add(b);
@@ -442,8 +446,8 @@ final class DayRun {
             && desk.isNear(b.charging);
   }
 
-  private static boolean isWorthIt(RunningUnit unit, double charge, double now) {
-    return unit.work.works(charge, now) && unit.reach(charge, now) >= now + SHORTEST;
+  private static boolean isWorthIt(RunningUnit unit, double charge, double now, boolean cold) {
+    return unit.works(charge, now, cold) && unit.reach(charge, now, cold) >= now + SHORTEST;
   }
 
   /** From the least charged to the fullest: the first set that reaches the goal, else the last. */
@@ -452,16 +456,19 @@ final class DayRun {
     int count = unit.perSlot();
     List<DayBattery> last = List.of();
     double failed = Double.NaN;
+    boolean failedCold = false;
     for (int i = 0; i + count <= sorted.size(); i++) {
       List<DayBattery> set = sorted.subList(i, i + count);
       double least = set.get(0).chargeAt(now);
       double apart = set.get(count - 1).chargeAt(now) - least;
       boolean fits = unit.spec.connection() != BatteryConnection.PARALLEL || apart <= 0.02;
-      if (fits && least != failed) {
-        if (unit.reach(least, now) >= goal - SAME) {
+      boolean cold = RunningUnit.isCold(set);
+      if (fits && (least != failed || cold != failedCold)) {
+        if (unit.reach(least, now, cold) >= goal - SAME) {
           return List.copyOf(set);
         }
         failed = least;
+        failedCold = cold;
         // of batteries as full as each other those with the lowest numbers
         boolean fuller = last.isEmpty() || least > last.get(0).chargeAt(now) + SAME;
         last = fuller ? set : last;
@@ -488,7 +495,7 @@ final class DayRun {
         other.advance(now);
         List<DayBattery> theirs =
             other.slots.get(other.active).stream()
-                .filter(b -> isWorthIt(unit, b.charge, now))
+                .filter(b -> isWorthIt(unit, b.charge, now, true))
                 .toList();
         if (!theirs.isEmpty()) {
           victims.add(other);
@@ -547,7 +554,7 @@ final class DayRun {
       return;
     }
     double charge = chosen.stream().mapToDouble(b -> b.charge).min().orElse(0);
-    if (unit.reach(charge, now) <= empty + day.near()) {
+    if (unit.reach(charge, now, RunningUnit.isCold(chosen)) <= empty + day.near()) {
       return;
     }
     unit.advance(now);

@@ -100,10 +100,14 @@ public final class UnitWork {
     return putOn >= step.from - SAME ? step.warm : step.cold;
   }
 
-  /** Whether a battery that goes on now works at its first step. */
-  boolean works(double charge, double hour) {
+  /**
+   * Whether a battery works at the step of an hour.
+   *
+   * @param putOn hour at which it went on from a warm shelf; before the step for a cold one
+   */
+  boolean works(double charge, double hour, double putOn) {
     int i = stepAt(hour);
-    return i < steps.length && curve(steps[i], hour).hours(charge) > SAME;
+    return i < steps.length && curve(steps[i], putOn).hours(charge) > SAME;
   }
 
   /**
