@@ -16,11 +16,11 @@ public final class TemplateRegistry {
 
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
-    return List.of(new LightingPlan(), new PowerBudget(), new RentalQuote(), new FlightList());
+    return List.of(new LightingPlan(), new PowerBudget(), new FlightList());
   }
 
   /** The workbooks that show a plan. */
   public static List<PlanTemplate> plans() {
-    return List.of(new BatteryPlan(), new BatteryRegister());
+    return List.of(new BatteryPlan(), new RentalQuote(), new BatteryRegister());
   }
 }

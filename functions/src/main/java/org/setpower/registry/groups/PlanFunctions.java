@@ -18,6 +18,7 @@ import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
 import org.setpower.plan.batteryday.BatteryDayPlan;
+import org.setpower.plan.quote.QuotePlan;
 import org.setpower.plan.register.RegisterPlan;
 import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
@@ -197,6 +198,8 @@ public final class PlanFunctions {
   public static final FunctionSpec REGISTER = PlanFunction.of(GROUP, RegisterPlan.MODEL);
 
   public static final FunctionSpec BATTERIES = PlanFunction.of(GROUP, BatteryDayPlan.MODEL);
+
+  public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();

@@ -16,6 +16,8 @@ public final class PlanTab {
   private final List<PlanPart> parts = new ArrayList<>();
   private boolean page;
   private boolean paper;
+  private boolean upright;
+  private boolean sent;
   private boolean hidden;
   private int ink = CellStyle.Ink.NONE;
 
@@ -40,6 +42,18 @@ public final class PlanTab {
   public PlanTab paper() {
     paper = true;
     return this;
+  }
+
+  /** It is printed on upright pages, as many as it needs. */
+  public PlanTab upright() {
+    upright = true;
+    return paper();
+  }
+
+  /** It leaves the house as a letter: its pages have neither the head of a tab nor its name. */
+  public PlanTab sent() {
+    sent = true;
+    return upright();
   }
 
   /** Hidden until somebody shows it. */
@@ -83,6 +97,14 @@ public final class PlanTab {
 
   public boolean isPaper() {
     return paper;
+  }
+
+  public boolean isUpright() {
+    return page || upright;
+  }
+
+  public boolean isSent() {
+    return sent;
   }
 
   public boolean isHidden() {

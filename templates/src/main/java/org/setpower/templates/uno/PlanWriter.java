@@ -46,6 +46,7 @@ import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanPart;
@@ -217,7 +218,10 @@ public final class PlanWriter {
     if (tab.ink() != CellStyle.Ink.NONE) {
       UnoAccess.set(sheet, "TabColor", tab.ink());
     }
-    UnoAccess.set(sheet, "PageStyle", styles.page(tab.isPage(), tab.isPage(), 1));
+    UnoAccess.set(
+        sheet,
+        "PageStyle",
+        tab.isSent() ? styles.letter() : styles.page(tab.isUpright(), tab.isPage(), 1));
     UnoAccess.set(sheet, "IsVisible", !tab.isHidden());
   }
 
@@ -252,6 +256,8 @@ public final class PlanWriter {
       draw(tab, notes, row);
     } else if (part instanceof PlanFigures figures) {
       draw(tab, figures);
+    } else if (part instanceof PlanLetter letter) {
+      draw(tab, letter, row);
     } else if (part instanceof PlanText text) {
       draw(tab, text, row);
     }
@@ -282,6 +288,7 @@ public final class PlanWriter {
         }
       } else {
         results(cells, column, PlanNames.top(table.inputs().key()));
+        money(cells, column.format(), CellStyle.RESULT);
       }
     }
     outline(tab, columns);
@@ -300,7 +307,9 @@ public final class PlanWriter {
   }
 
   private void toFill(XCellRange cells, InputColumn column, String pick) {
-    UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.TO_FILL, InputCells.of(column).format()));
+    CellFormat format = InputCells.of(column).format();
+    UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.TO_FILL, format));
+    money(cells, format, CellStyle.TO_FILL);
     ValidationWriter.put(
         cells,
         InputCells.of(column),
@@ -322,6 +331,12 @@ public final class PlanWriter {
     } else {
       CellStyle style = column.isReason() ? CellStyle.REASON : CellStyle.RESULT;
       UnoAccess.set(cells, "CellStyle", styles.of(style, column.format()));
+    }
+  }
+
+  private void money(XCellRange cells, CellFormat format, CellStyle style) {
+    if (format == CellFormat.MONEY && !workbook.decimals().isEmpty()) {
+      StatusColours.putMoney(cells, styles, style);
     }
   }
 
@@ -353,6 +368,10 @@ public final class PlanWriter {
 
   private void draw(PlanTab tab, PlanList list, int row) {
     List<Column> columns = layout.columns(list);
+    if (list.isWide()) {
+      drawWide(tab, list, columns.get(0), row);
+      return;
+    }
     headings(tab, columns, row);
     for (Column column : columns) {
       results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().top(list));
@@ -382,6 +401,52 @@ public final class PlanWriter {
     for (Column column : columns) {
       StatusColours.putBlank(
           shown, range(tab, column.at(), row + 1, column.span(), list.rows()), styles);
+      XCellRange cells = range(tab, column.at(), row + 1, 1, list.rows());
+      if (!list.kind().isEmpty()) {
+        String word = layout.names().inRow(list.kind(), layout.names().top(list));
+        StatusColours.putLooks(cells, styles, word, list, column.format());
+      }
+      money(cells, column.format(), CellStyle.RESULT);
+    }
+  }
+
+  /** Paragraphs across the page. */
+  private void drawWide(PlanTab tab, PlanList list, Column column, int row) {
+    String name = layout.names().top(list);
+    XCellRange cells = range(tab, 0, row + 1, 1, list.rows());
+    UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.LETTER));
+    put(cells, "=" + formulas.cell(column, name));
+    UnoAccess.as(XCellSeries.class, cells).fillAuto(FillDirection.TO_BOTTOM, 1);
+    for (int i = 1; i <= list.rows(); i++) {
+      merge(tab, 0, row + i, column.span());
+      height(tab, row + i, 120 + 2 * LINE);
+    }
+  }
+
+  private void draw(PlanTab tab, PlanLetter letter, int row) {
+    int columns = layout.widths(tab).size();
+    for (int i = 0; i < letter.lines().size(); i++) {
+      PlanLetter.Line line = letter.lines().get(i);
+      if (line.left() != null) {
+        CellStyle style = line.isFirst() ? CellStyle.LETTERHEAD : CellStyle.LETTER;
+        String text =
+            line.isLabelled()
+                ? formulas.labelled(line.left())
+                : layout.names().single(workbook.result(line.left()));
+        write(tab, 0, row + i, "=" + text, styles.of(style));
+        merge(tab, 0, row + i, letter.labels());
+      }
+      if (line.right() != null) {
+        ResultColumn result = workbook.result(line.right());
+        int values = letter.values();
+        String label = "=" + formulas.label(line.right());
+        write(tab, letter.labels(), row + i, label, styles.of(CellStyle.LETTER_LABEL));
+        merge(tab, letter.labels(), row + i, values - letter.labels());
+        String value = "=" + layout.names().single(result);
+        write(tab, values, row + i, value, styles.of(CellStyle.LETTER, InputCells.format(result)));
+        merge(tab, values, row + i, columns - values);
+      }
+      height(tab, row + i, line.isFirst() ? 800 : 40 + line.tall() * LINE);
     }
   }
 
@@ -444,6 +509,7 @@ public final class PlanWriter {
             place.row(),
             value,
             styles.of(reason ? CellStyle.REASON : CellStyle.RESULT, format));
+        money(range(tab, place.column(), place.row(), 1, 1), format, CellStyle.RESULT);
         XCellRange cell =
             merge(
                 tab,
@@ -460,6 +526,7 @@ public final class PlanWriter {
         write(tab, place.column(), place.row(), value, styles.of(CellStyle.FIGURE, format));
         XCellRange cell = merge(tab, place.column(), place.row(), span);
         StatusColours.putVerdict(cell, styles, CellStyle.FIGURE);
+        money(cell, format, CellStyle.FIGURE);
         height(tab, place.row(), 1200);
         height(tab, place.row() + 1, 150);
       }
@@ -593,7 +660,7 @@ public final class PlanWriter {
     for (PlanPart part : tab.isPage() ? List.<PlanPart>of() : tab.parts()) {
       if (part instanceof PlanTable table) {
         fitRows(tab, layout.firstRow(table), table.inputs().rows());
-      } else if (part instanceof PlanList list) {
+      } else if (part instanceof PlanList list && !list.isWide()) {
         fitRows(tab, layout.place(list).row() + 1, list.rows());
       }
     }
@@ -612,10 +679,11 @@ public final class PlanWriter {
       return;
     }
     int columns = layout.widths(tab).size();
-    areas.setPrintAreas(
-        new CellRangeAddress[] {address(range(tab, 0, 0, columns, layout.lastRow(tab) + 1))});
+    int first = PlanLayout.firstPrinted(tab);
+    int rows = layout.lastRow(tab) + 1 - first;
+    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
-    if (!tab.isPage() && last instanceof PlanList) {
+    if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
       areas.setTitleRows(address(range(tab, 0, 0, 1, layout.place(last).row() + 1)));
       areas.setPrintTitleRows(true);
     }
