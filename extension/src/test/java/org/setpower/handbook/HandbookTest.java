@@ -31,7 +31,7 @@ class HandbookTest {
   private static final List<String> TEMPLATES =
       List.of(
           "Lighting power plan",
-          "Battery day",
+          "Battery plan",
           "Power budget",
           "Rental quote",
           "Battery register",

@@ -1,7 +1,7 @@
 package org.setpower.templates;
 
 import java.util.List;
-import org.setpower.templates.battery.BatteryDay;
+import org.setpower.templates.battery.BatteryPlan;
 import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.example.TemplateDefinition;
@@ -16,12 +16,16 @@ public final class TemplateRegistry {
 
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
-    return List.of(new BatteryDay(), new PowerBudget());
+    return List.of(new PowerBudget());
   }
 
   /** The workbooks that show a plan. */
   public static List<PlanTemplate> plans() {
     return List.of(
-        new LightingPowerPlan(), new RentalQuote(), new BatteryRegister(), new BatteryTravelList());
+        new LightingPowerPlan(),
+        new BatteryPlan(),
+        new RentalQuote(),
+        new BatteryRegister(),
+        new BatteryTravelList());
   }
 }

@@ -17,6 +17,7 @@ import org.setpower.plan.batteries.CheapestMix;
 import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
+import org.setpower.plan.batteryday.BatteryDayPlan;
 import org.setpower.plan.quote.QuotePlan;
 import org.setpower.plan.lighting.LightingModel;
 import org.setpower.plan.register.RegisterPlan;
@@ -196,6 +197,8 @@ public final class PlanFunctions {
           .implementation(PlanFunctions::mix);
 
   public static final FunctionSpec REGISTER = PlanFunction.of(GROUP, RegisterPlan.MODEL);
+
+  public static final FunctionSpec BATTERIES = PlanFunction.of(GROUP, BatteryDayPlan.MODEL);
 
   public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
   public static final FunctionSpec TRAVEL = PlanFunction.of(GROUP, TravelPlan.MODEL);
