@@ -86,8 +86,7 @@ final class LightingTables {
         new ResultRows<>(LightingPapers.LABEL_ROW, handouts.labels()),
         new ResultRows<>(LightingPapers.BALANCE_ROW, handouts.balance()),
         new ResultRows<>(LightingPapers.ORDER_ROW, handouts.order()),
-        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()),
-        new ResultRows<>(LightingPapers.DIAGRAM_ROW, handouts.diagram()));
+        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()));
   }
 
   /** One result a row of the table, null for blank rows. */

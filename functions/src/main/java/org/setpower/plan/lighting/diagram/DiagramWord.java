@@ -1,0 +1,59 @@
+package org.setpower.plan.lighting.diagram;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** Words that the diagram adds to names and figures. */
+enum DiagramWord {
+  TITLE("Single-line diagram"),
+  REVISION("revision {}"),
+  PAGE("Page {} of {}"),
+  DAY("Day shown: {}"),
+  ALL_DAYS("All days, the worst figures"),
+  PEAK("peak {}"),
+  PEAKS("Peak: {}"),
+  TOTAL("total {}"),
+  IDLE("idle: {}"),
+  OFF("not counted"),
+  SHARED("shared breaker"),
+  MULTI("multi-circuit"),
+  SEE("→ {}, see below"),
+  SEE_PAGE("→ {}, page {}"),
+  FROM("{} from {}"),
+  AS("as {}"),
+  CONTINUED("{}, continued"),
+  LOOSE("Not connected"),
+  EMPTY("Nothing is connected yet: fill in Sources & distro, Outlets, Cable runs and Loads."),
+  PLACES("Sources, distro, outlets: {} ok, {} check, {} stop"),
+  RUNS("Cable runs: {} ok, {} check, {} stop"),
+  LOADS("Loads: {} ok, {} check, {} stop"),
+  UNMARKED("No word beside it: ok. Reasons of check: see the tabs."),
+  STOPS("Do not switch on what is boxed."),
+  SINGLES("Single cores: connect earth, neutral, legs; disconnect in reverse."),
+  COMPETENT("Plan only: a competent person checks and tests before power on."),
+  NEUTRAL("neutral"),
+  EARTH("earth"),
+  BROWN("brown"),
+  BLACK("black"),
+  GREY("grey"),
+  RED("red"),
+  BLUE("blue"),
+  WHITE("white"),
+  GREEN("green"),
+  GREEN_YELLOW("green-yellow");
+
+  private final String english;
+
+  DiagramWord(String english) {
+    this.english = english;
+  }
+
+  String english() {
+    return english;
+  }
+
+  /** All of them in English. */
+  static List<String> all() {
+    return Arrays.stream(values()).map(DiagramWord::english).toList();
+  }
+}
