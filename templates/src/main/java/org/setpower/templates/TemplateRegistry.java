@@ -6,7 +6,7 @@ import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.flight.FlightList;
-import org.setpower.templates.lighting.LightingPlan;
+import org.setpower.templates.lighting.LightingPowerPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.register.BatteryRegister;
 
@@ -17,7 +17,6 @@ public final class TemplateRegistry {
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
     return List.of(
-        new LightingPlan(),
         new BatteryDay(),
         new PowerBudget(),
         new RentalQuote(),
@@ -26,6 +25,6 @@ public final class TemplateRegistry {
 
   /** The workbooks that show a plan. */
   public static List<PlanTemplate> plans() {
-    return List.of(new BatteryRegister());
+    return List.of(new LightingPowerPlan(), new BatteryRegister());
   }
 }

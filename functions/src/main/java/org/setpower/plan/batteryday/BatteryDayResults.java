@@ -3,7 +3,7 @@ package org.setpower.plan.batteryday;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
-import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -30,7 +30,30 @@ public final class BatteryDayResults {
   static final ResultTable<LentRow> LENT_OUT = ResultTable.of(LentRow.class);
   static final ResultTable<TimelineRow> TIMELINE = ResultTable.of(TimelineRow.class);
   static final ResultTable<SummaryResult> SUMMARY = ResultTable.of(SummaryResult.class);
-  static final ResultTable<IssueRow> ISSUES = ResultTable.of(IssueRow.class);
+  static final ResultTable<IssueRow> ISSUES =
+      IssueRow.table(
+          80,
+          "project.reasons",
+          "days.reasons",
+          "types.reasons",
+          "stock.reasons",
+          "batteries.reasons",
+          "positions.reasons",
+          "devices.reasons",
+          "supplies.reasons",
+          "chargers.reasons",
+          "atCall.reasons",
+          "atNow.reasons",
+          "project.*",
+          "days.*",
+          "types.*",
+          "stock.*",
+          "positions.*",
+          "devices.*",
+          "supplies.*",
+          "chargers.*",
+          "atCall.*",
+          "atNow.*");
 
   private BatteryDayResults() {}
 
@@ -853,74 +876,4 @@ public final class BatteryDayResults {
               from = "tonight.ready",
               rule = "Batteries of Charging tonight that are not ready.")
           Integer notReady) {}
-
-  /** One open issue a cause, stops first. */
-  @Table(key = "issues", heading = "Open issues", rows = 80)
-  public record IssueRow(
-      @Result(key = "verdict", heading = "Status", from = "issues.reasons", rule = "Of the cause.")
-          Verdict verdict,
-      @Result(
-              key = "where",
-              heading = "Where",
-              from = {
-                "project.reasons",
-                "days.reasons",
-                "types.reasons",
-                "stock.reasons",
-                "batteries.reasons",
-                "positions.reasons",
-                "devices.reasons",
-                "supplies.reasons",
-                "chargers.reasons",
-                "atCall.reasons",
-                "atNow.reasons",
-                "project.*",
-                "days.*",
-                "types.*",
-                "stock.*",
-                "positions.*",
-                "devices.*",
-                "supplies.*",
-                "chargers.*",
-                "atCall.*",
-                "atNow.*"
-              },
-              rule = "Table and rows with this cause, the first eight by name.")
-          Issues.Place where,
-      @Result(
-              key = "rows",
-              heading = "Rows",
-              from = {
-                "project.reasons",
-                "days.reasons",
-                "types.reasons",
-                "stock.reasons",
-                "batteries.reasons",
-                "positions.reasons",
-                "devices.reasons",
-                "supplies.reasons",
-                "chargers.reasons",
-                "atCall.reasons",
-                "atNow.reasons"
-              },
-              rule = "How many rows have this cause.")
-          Integer rows,
-      @Result(
-              key = "reasons",
-              heading = "Reason",
-              from = {
-                "project.reasons",
-                "days.reasons",
-                "types.reasons",
-                "stock.reasons",
-                "batteries.reasons",
-                "positions.reasons",
-                "devices.reasons",
-                "supplies.reasons",
-                "chargers.reasons",
-                "atCall.reasons",
-                "atNow.reasons"
-              },
-              rule = "The sentence of the first of them.")
-          List<Finding> reasons) {}
 }

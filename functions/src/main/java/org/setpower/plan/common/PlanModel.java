@@ -22,6 +22,11 @@ public interface PlanModel {
   /** All keys of this plan's own findings. */
   List<FindingKey> findings();
 
+  /** Further words that it says in the language of the document, such as those of a drawing. */
+  default List<String> words() {
+    return List.of();
+  }
+
   /**
    * Calculates the plan. Never throws for what is typed.
    *

@@ -258,7 +258,7 @@ public final class PlanResult {
     ResultColumn column = column(path);
     for (String source : column.from()) {
       String table = tableOf(source);
-      int[] rows = relations.rows(column.table(), row, table);
+      int[] rows = related(column.table(), row, table);
       if (column(source) == null) {
         typed(source, rows, seen, steps);
       } else if (rows.length == 1) {
@@ -270,6 +270,14 @@ public final class PlanResult {
       }
     }
     steps.add(step(column, row));
+  }
+
+  /** What is made of the open issues is made of all of them; of other rows the plan decides. */
+  private int[] related(String table, int row, String source) {
+    ResultRows<?> issues = tables.get(IssueRow.KEY);
+    return issues != null && source.equals(IssueRow.KEY) && !table.equals(IssueRow.KEY)
+        ? IntStream.rangeClosed(1, last(issues)).toArray()
+        : relations.rows(table, row, source);
   }
 
   private Trace.Step step(ResultColumn column, int... rows) {

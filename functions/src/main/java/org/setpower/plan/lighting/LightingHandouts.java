@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
@@ -63,7 +64,7 @@ final class LightingHandouts {
     return most;
   }
 
-  LightingPapers.Summary summary(List<LightingPapers.IssueRow> issues) {
+  LightingPapers.Summary summary(List<IssueRow> issues) {
     Gate.Paper<InputRow<Load>> loads = plan.loadGate().paper(l -> true);
     Gate.Paper<InputRow<Run>> runs = plan.runs().paper(r -> true);
     double most = 0;
@@ -77,10 +78,7 @@ final class LightingHandouts {
                   .sum());
     }
     return new LightingPapers.Summary(
-        issues.stream()
-            .map(LightingPapers.IssueRow::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         (int) issues.stream().filter(i -> i.verdict() == Verdict.STOP).count(),
         (int) issues.stream().filter(i -> i.verdict() == Verdict.CHECK).count(),
         loads.fit().size(),

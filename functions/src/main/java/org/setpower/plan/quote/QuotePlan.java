@@ -17,6 +17,7 @@ import org.setpower.hire.HireDays;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -183,7 +184,7 @@ public final class QuotePlan {
     List<QuoteResults.DeliveryRow> delivery = delivery();
     List<QuoteResults.ValueRow> values = values();
     BigDecimal toInsure = sum(values, QuoteResults.ValueRow::value);
-    List<QuoteResults.QuoteIssue> issues = issues();
+    List<IssueRow> issues = issues();
     return List.of(
         new ResultRows<>(
             QuoteResults.HOUSE,
@@ -396,18 +397,13 @@ public final class QuotePlan {
     return rows;
   }
 
-  private List<QuoteResults.QuoteIssue> issues() {
+  private List<IssueRow> issues() {
     Issues issues = new Issues();
     issues.addRows(inputs.all(), this::findings, Set.of("items"));
     withheld.stream()
         .filter(f -> f.key() == QuoteFinding.NOTHING_QUOTED)
         .forEach(f -> issues.add(QuoteResults.DOCUMENT.heading(), "1", List.of(f)));
-    return issues.worstFirst().stream()
-        .map(
-            i ->
-                new QuoteResults.QuoteIssue(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
+    return issues.rows();
   }
 
   private static <R> BigDecimal sum(List<R> rows, Function<R, BigDecimal> amount) {
@@ -427,15 +423,12 @@ public final class QuotePlan {
       List<QuoteResults.ReturnResult> returned,
       List<QuoteResults.DeliveryRow> delivery,
       BigDecimal toInsure,
-      List<QuoteResults.QuoteIssue> issues) {
+      List<IssueRow> issues) {
     LocalDate out = rules.order().out();
     LocalDate back = rules.order().back();
     boolean dated = out != null && back != null && QuoteRules.dates(out, back).isEmpty();
     return new QuoteResults.Summary(
-        issues.stream()
-            .map(QuoteResults.QuoteIssue::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         withheld.isEmpty(),
         gate.all().size(),
         gate.paper(l -> true).withheld().size(),
@@ -482,16 +475,8 @@ public final class QuotePlan {
       case "returns" -> numbers(inputs.returns());
       case "picked" -> numbers(inputs.picked());
       case "terms" -> numbers(inputs.terms());
-      case "issues" -> IntStream.rangeClosed(1, issueCount()).toArray();
       default -> new int[0];
     };
-  }
-
-  private int issueCount() {
-    return tables().stream()
-        .filter(t -> t.table() == QuoteResults.ISSUES)
-        .mapToInt(t -> t.rows().size())
-        .sum();
   }
 
   private int[] relatedItems(String table, int row) {

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import org.setpower.hire.Weekend;
-import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -31,7 +31,24 @@ public final class QuoteResults {
   public static final ResultTable<ValueRow> VALUES = ResultTable.of(ValueRow.class);
   public static final ResultTable<CarnetRow> CARNET = ResultTable.of(CarnetRow.class);
   public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
-  public static final ResultTable<QuoteIssue> ISSUES = ResultTable.of(QuoteIssue.class);
+  public static final ResultTable<IssueRow> ISSUES =
+      IssueRow.table(
+          60,
+          "house.reasons",
+          "client.reasons",
+          "order.reasons",
+          "items.reasons",
+          "stock.reasons",
+          "booked.reasons",
+          "schedule.reasons",
+          "shares.reasons",
+          "picked.reasons",
+          "returns.reasons",
+          "terms.reasons",
+          "document.reasons",
+          "items.item",
+          "stock.item",
+          "booked.item");
 
   private static final String ITEMS_ALL = "items.*";
   private static final String STOCK_ALL = "stock.*";
@@ -1332,80 +1349,4 @@ public final class QuoteResults {
               from = {"items.margin", "order.currency"},
               rule = "Of rows with a cost and a price.")
           BigDecimal margin) {}
-
-  /** One open issue a cause, stops first. */
-  @Table(key = "issues", heading = "Open issues", rows = 60)
-  public record QuoteIssue(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = "issues.reasons",
-              rule = "The worst of the reasons.")
-          Verdict verdict,
-      @Result(
-              key = "where",
-              heading = "Where",
-              from = {
-                "house.reasons",
-                "client.reasons",
-                "order.reasons",
-                "items.reasons",
-                "stock.reasons",
-                "booked.reasons",
-                "schedule.reasons",
-                "shares.reasons",
-                "picked.reasons",
-                "returns.reasons",
-                "terms.reasons",
-                "document.reasons",
-                "items.item",
-                "stock.item",
-                "booked.item"
-              },
-              rule = "Table and rows with this cause, the first eight by name.")
-          Issues.Place where,
-      @Result(
-              key = "rows",
-              heading = "Rows",
-              from = {
-                "house.reasons",
-                "client.reasons",
-                "order.reasons",
-                "items.reasons",
-                "stock.reasons",
-                "booked.reasons",
-                "schedule.reasons",
-                "shares.reasons",
-                "picked.reasons",
-                "returns.reasons",
-                "terms.reasons",
-                "document.reasons",
-                "items.item",
-                "stock.item",
-                "booked.item"
-              },
-              rule = "How many rows have this cause.")
-          Integer rows,
-      @Result(
-              key = "reasons",
-              heading = "Reason",
-              from = {
-                "house.reasons",
-                "client.reasons",
-                "order.reasons",
-                "items.reasons",
-                "stock.reasons",
-                "booked.reasons",
-                "schedule.reasons",
-                "shares.reasons",
-                "picked.reasons",
-                "returns.reasons",
-                "terms.reasons",
-                "document.reasons",
-                "items.item",
-                "stock.item",
-                "booked.item"
-              },
-              rule = "The sentence of the first of them.")
-          List<Finding> reasons) {}
 }

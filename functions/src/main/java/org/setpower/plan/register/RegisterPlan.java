@@ -12,11 +12,11 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -27,7 +27,6 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
-import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.register.RegisterInputs.Battery;
 import org.setpower.plan.register.RegisterInputs.BatteryType;
 import org.setpower.plan.register.RegisterInputs.BenchTest;
@@ -171,7 +170,7 @@ public final class RegisterPlan {
             types.all().stream()
                 .map(t -> Identity.of(t.item().value().type()))
                 .collect(Collectors.toSet()));
-    List<RegisterResults.IssueRow> issues = issues(judged, slip);
+    List<IssueRow> issues = issues(judged, slip);
     return List.of(
         new ResultRows<>(
             RegisterResults.PROJECT,
@@ -366,7 +365,7 @@ public final class RegisterPlan {
             battery.backBy()));
   }
 
-  private List<RegisterResults.IssueRow> issues(
+  private List<IssueRow> issues(
       Map<Integer, RegisterResults.IncidentResult> judged, List<RegisterResults.Slip> slip) {
     Issues issues = new Issues();
     issues.add(RegisterInputs.PROJECT.heading(), "1", settings.findings());
@@ -416,12 +415,7 @@ public final class RegisterPlan {
     slip.stream()
         .filter(s -> s.reasons().stream().anyMatch(f -> f.key() == RegisterFinding.SLIP_SERIAL))
         .forEach(s -> issues.add(RegisterResults.SLIP.heading(), text(s.serial()), s.reasons()));
-    return issues.worstFirst().stream()
-        .map(
-            i ->
-                new RegisterResults.IssueRow(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
+    return issues.rows();
   }
 
   private static void add(
@@ -432,13 +426,10 @@ public final class RegisterPlan {
   private RegisterResults.Summary summary(
       List<RegisterResults.TypeResult> typeRows,
       List<RegisterResults.TestResult> testRows,
-      List<RegisterResults.IssueRow> issues) {
+      List<IssueRow> issues) {
     Gate.Paper<InputRow<Battery>> all = gate.paper(b -> true);
     return new RegisterResults.Summary(
-        issues.stream()
-            .map(RegisterResults.IssueRow::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         both(all).size(),
         all.fit().size(),
         all.withheld().size(),
@@ -468,7 +459,6 @@ public final class RegisterPlan {
     }
     return switch (source) {
       case "project", "slip", "summary" -> new int[] {1};
-      case "issues" -> IntStream.rangeClosed(1, issueCount()).toArray();
       case "batteries" -> relatedBatteries(table, row);
       case "tests" -> ofBatteries(table, row, inputs.tests(), t -> Identity.of(t.serial()));
       case "types" -> {
@@ -478,13 +468,6 @@ public final class RegisterPlan {
       }
       default -> filledRows(source);
     };
-  }
-
-  private int issueCount() {
-    return tables().stream()
-        .filter(t -> t.table() == RegisterResults.ISSUES)
-        .mapToInt(t -> t.rows().size())
-        .sum();
   }
 
   private List<InputRow<Battery>> batteryRows(String table, int row) {

@@ -6,12 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.flight.FlightClass;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -21,7 +21,6 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
-import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.travel.TravelInputs.Battery;
 import org.setpower.plan.travel.rules.CabinEdition;
 
@@ -93,7 +92,7 @@ public final class TravelPlan {
   }
 
   private List<ResultRows<?>> tables() {
-    List<TravelResults.IssueRow> issues = issues();
+    List<IssueRow> issues = issues();
     List<TravelResults.TravellerResult> travellers =
         align(inputs.travellers(), r -> traveller(r.number()));
     List<TravelResults.BatteryResult> rows = align(inputs.batteries(), r -> battery(r.number()));
@@ -305,13 +304,10 @@ public final class TravelPlan {
   private TravelResults.Summary summary(
       List<TravelResults.BatteryResult> rows,
       List<TravelResults.TravellerResult> travellers,
-      List<TravelResults.IssueRow> issues) {
+      List<IssueRow> issues) {
     List<TravelResults.BatteryResult> filled = rows.stream().filter(r -> r != null).toList();
     return new TravelResults.Summary(
-        issues.stream()
-            .map(TravelResults.IssueRow::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         batteries.all().stream().mapToInt(b -> b.item().quantity()).sum(),
         filled.stream().mapToInt(TravelResults.BatteryResult::carriedPieces).sum(),
         carriage.gate().paper(l -> l.battery().wattHours() > 100).fit().stream()
@@ -330,7 +326,7 @@ public final class TravelPlan {
             .orElse(0));
   }
 
-  private List<TravelResults.IssueRow> issues() {
+  private List<IssueRow> issues() {
     Issues issues = new Issues();
     issues.add(TravelInputs.PROJECT.heading(), "1", whole());
     trip.flights
@@ -366,26 +362,13 @@ public final class TravelPlan {
         .all()
         .forEach(
             r -> issues.add(TravelResults.REST.heading(), r.item().battery().name(), r.findings()));
-    return issues.worstFirst().stream()
-        .map(
-            i ->
-                new TravelResults.IssueRow(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
+    return issues.rows();
   }
 
   /** The rows that a row of results is made of: its own, or all of the other table. */
   private int[] related(String table, int row, String source) {
     if (table.equals(source)) {
       return new int[] {row};
-    }
-    if (source.equals(TravelResults.ISSUES.key())) {
-      int issues =
-          tables().stream()
-              .filter(t -> t.table() == TravelResults.ISSUES)
-              .mapToInt(t -> t.rows().size())
-              .sum();
-      return IntStream.rangeClosed(1, issues).toArray();
     }
     return inputs().stream()
         .filter(i -> i.table().key().equals(source))

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.setpower.flight.FlightClass;
 import org.setpower.flight.RuleBook;
-import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -23,7 +23,9 @@ public final class TravelResults {
   static final ResultTable<RestRow> REST = ResultTable.of(RestRow.class);
   static final ResultTable<RuleRow> RULES = ResultTable.of(RuleRow.class);
   static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
-  static final ResultTable<IssueRow> ISSUES = ResultTable.of(IssueRow.class);
+  static final ResultTable<IssueRow> ISSUES =
+      IssueRow.table(
+          200, "project.*", "flights.*", "travellers.*", "answers.*", "batteries.*", "packing.*");
 
   private TravelResults() {}
 
@@ -750,53 +752,4 @@ public final class TravelResults {
               },
               rule = "Of all travellers, as far as weights are known.")
           Double heaviest) {}
-
-  /** One cause, however many rows have it. */
-  @Table(key = "issues", heading = "Issues", rows = 200)
-  public record IssueRow(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = "issues.reasons",
-              rule = "The worst of the rows with the cause.")
-          Verdict verdict,
-      @Result(
-              key = "where",
-              heading = "Where",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Table and names of the rows.")
-          Issues.Place where,
-      @Result(
-              key = "rows",
-              heading = "Rows",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Rows with the cause.")
-          Integer rows,
-      @Result(
-              key = "reasons",
-              heading = "Reason",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "The first of them.")
-          List<Finding> reasons) {}
 }

@@ -17,6 +17,7 @@ import org.setpower.plan.batteries.CheapestMix;
 import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
+import org.setpower.plan.lighting.LightingModel;
 import org.setpower.plan.register.RegisterPlan;
 import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
@@ -194,6 +195,8 @@ public final class PlanFunctions {
           .implementation(PlanFunctions::mix);
 
   public static final FunctionSpec REGISTER = PlanFunction.of(GROUP, RegisterPlan.MODEL);
+
+  public static final FunctionSpec LIGHTING = PlanFunction.of(GROUP, LightingModel.MODEL);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();

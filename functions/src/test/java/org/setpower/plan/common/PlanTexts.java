@@ -41,6 +41,7 @@ final class PlanTexts {
     Set<String> all = new TreeSet<>(sentences());
     Messages asked = new Asked(all);
     for (PlanModel model : models()) {
+      all.addAll(model.words());
       for (InputTable<?> table : model.inputs()) {
         all.add(table.heading());
         for (InputColumn column : table.columns()) {

@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -52,16 +53,18 @@ class LightingDiagramTest {
       Element.Box inside =
           new Element.Box(0, 0, page.paper().innerWidth(), page.paper().innerHeight());
       for (Element element : page.elements()) {
-        assertThat(inside.holds(element.box())).as("%s of %s", element, page.title()).isTrue();
+        if (!inside.holds(element.box())) {
+          fail("%s stands outside of %s", element, page.title());
+        }
       }
       List<Element.Text> texts = page.texts();
       for (int i = 0; i < texts.size(); i++) {
         assertThat(texts.get(i).points()).isGreaterThanOrEqualTo(7);
         assertThat(texts.get(i).words()).isNotBlank();
         for (int j = 0; j < i; j++) {
-          assertThat(texts.get(i).box().meets(texts.get(j).box()))
-              .as("%s over %s", texts.get(i), texts.get(j))
-              .isFalse();
+          if (texts.get(i).box().meets(texts.get(j).box())) {
+            fail("%s over %s", texts.get(i), texts.get(j));
+          }
         }
       }
     }
@@ -156,7 +159,7 @@ class LightingDiagramTest {
   @Test
   void random_plans_keep_all_that_a_diagram_keeps() {
     int drawn = 0;
-    for (int seed = 0; seed < 400; seed++) {
+    for (int seed = 0; seed < 150; seed++) {
       RandomTables random =
           new RandomTables(LightingModel.MODEL, LightingSamples::values, new Random(seed));
       Ranges plan = random.valid(3 + seed % 30);
@@ -166,7 +169,7 @@ class LightingDiagramTest {
       assertAll(plan, pages, result);
       drawn += words(pages).size();
     }
-    assertThat(drawn).isGreaterThan(20_000);
+    assertThat(drawn).isGreaterThan(8_000);
   }
 
   // Size.

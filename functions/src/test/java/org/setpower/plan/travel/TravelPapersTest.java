@@ -25,6 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.RandomTables;
 import org.setpower.plan.common.Ranges;
@@ -617,7 +618,7 @@ class TravelPapersTest {
     for (int b = 1; b <= 20; b++) {
       add(trip, "P98-" + b, 98, 1, "type", "P98", "un383", "");
     }
-    List<TravelResults.IssueRow> issues = trip.calculate().rows(TravelResults.ISSUES);
+    List<IssueRow> issues = trip.calculate().rows(TravelResults.ISSUES);
     assertThat(issues.stream().filter(i -> i.reasons().get(0).key() == TravelFinding.UN383_BLANK))
         .singleElement()
         .matches(i -> i.rows() == 20);
@@ -675,7 +676,7 @@ class TravelPapersTest {
   void sentences_name_headings_and_not_keys() {
     Pattern key = Pattern.compile("\\b[a-z]+[A-Z][a-zA-Z]+\\b|_|\\brules_range\\b");
     for (Ranges sample : TravelSamples.all()) {
-      for (TravelResults.IssueRow issue : sample.calculate().rows(TravelResults.ISSUES)) {
+      for (IssueRow issue : sample.calculate().rows(TravelResults.ISSUES)) {
         String text = ENGLISH.sentences(issue.reasons(), Locale.ENGLISH);
         assertThat(key.matcher(text).find()).as(text).isFalse();
       }

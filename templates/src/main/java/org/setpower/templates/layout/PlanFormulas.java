@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
+import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
@@ -13,12 +14,17 @@ import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.FieldSpec;
+import org.setpower.text.MessageCatalog;
 
 /** The formulas of a plan's workbook, without the equals sign. None decides anything. */
 public final class PlanFormulas {
   /** What stands below a list that has more rows than it shows. */
   public static final String MORE =
       "More than these: the list of open issues in the menu Set Power has them all.";
+
+  /** The same below another list than that of the open issues. */
+  public static final String MORE_ROWS =
+      "There are more rows than this list has room for: divide the plan between two files.";
 
   private final PlanLayout layout;
   private final PlanNames names;
@@ -59,7 +65,7 @@ public final class PlanFormulas {
         + "+"
         + PlanNames.ONE
         + ";1)&\"\"=\"\";\"\";\""
-        + layout.words().of(MORE)
+        + layout.words().of(table.equals("issues") ? MORE : MORE_ROWS)
         + "\")";
   }
 
@@ -109,11 +115,28 @@ public final class PlanFormulas {
         + ")&\")\"";
   }
 
+  /** A heading whose unit, one of two such as {@code m|ft}, a cell of the workbook decides. */
+  public String heading(String heading, String units) {
+    MessageCatalog words = layout.words();
+    String[] either = units.split(InputCells.EITHER);
+    return "\""
+        + words.of(heading).replace("\"", "\"\"")
+        + " (\"&IF("
+        + PlanNames.cell(layout.workbook().unitCell())
+        + "=\""
+        + layout.workbook().unitWord()
+        + "\";\""
+        + words.of(either[1])
+        + "\";\""
+        + words.of(either[0])
+        + "\")&\")\"";
+  }
+
   /** What a column shows in the rows below a cell with a name. */
   public String cell(Column column, String top) {
     return column.leaf() == null
         ? names.shown(column.result(), top)
-        : column.leaf().formula(PlanNames::cell);
+        : column.leaf().formula(names::leaf);
   }
 
   /** Every formula, by what it is for. */

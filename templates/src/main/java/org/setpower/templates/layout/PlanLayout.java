@@ -92,6 +92,14 @@ public final class PlanLayout {
       return result != null && result.type() == List.class;
     }
 
+    /** Its unit; two, as {@code m|ft}, where a cell of the workbook decides. */
+    public String unit() {
+      if (leaf != null) {
+        return leaf.unit();
+      }
+      return input == null ? InputCells.unit(result) : InputCells.unit(input);
+    }
+
     public boolean isVerdict() {
       return result != null && InputCells.isVerdict(result);
     }
@@ -261,8 +269,15 @@ public final class PlanLayout {
     return column;
   }
 
-  /** A heading with the end of each line written into it. */
+  /** A heading with the end of each line written into it, or the formula of one. */
   public String broken(Column column) {
+    if (InputCells.isSwitched(column.unit())) {
+      String name =
+          column.leaf() != null
+              ? column.leaf().heading()
+              : column.input() == null ? column.result().heading() : column.input().heading();
+      return "=" + formulas().heading(name, column.unit());
+    }
     return new HeadingLayout(column.heading(), false).broken(column.width());
   }
 
@@ -387,7 +402,7 @@ public final class PlanLayout {
         .flatMap(t -> t.leaves().stream())
         .flatMap(l -> l.paths().stream())
         .distinct()
-        .forEach(p -> ranges.put(PlanNames.cell(p), inRow(p)));
+        .forEach(p -> ranges.put(names.leaf(p), inRow(p)));
     for (PlanFigures figures : workbook.parts(PlanFigures.class).toList()) {
       if (figures.across() > 0) {
         Place top = places.get(figures);
@@ -419,8 +434,20 @@ public final class PlanLayout {
 
   /** A cell of the row: the reference is relative to a name's place in the first row. */
   private String inRow(String path) {
-    Place place = inputs.get(path);
+    Place place = inputs.containsKey(path) ? inputs.get(path) : besides(path);
     return sheet(name(place.tab())) + "." + Layout.inColumn(place.column(), 0);
+  }
+
+  /** The first cell of a result beside the cells to fill. */
+  private Place besides(String path) {
+    for (Map.Entry<PlanTable, List<Column>> table : columns.entrySet()) {
+      for (Column column : table.getValue()) {
+        if (column.result() != null && column.result().path().equals(path)) {
+          return new Place(places.get(table.getKey()).tab(), column.at(), firstRow(table.getKey()));
+        }
+      }
+    }
+    throw new IllegalStateException(path + " stands in no row");
   }
 
   /** The name of a cell on each tab, by which a copy of the tab knows that it is one. */

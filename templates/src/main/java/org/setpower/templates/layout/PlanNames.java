@@ -143,6 +143,15 @@ public final class PlanNames {
     return capital(path).replace('.', '_');
   }
 
+  /** The name of a cell of the row that a leaf column reads: a cell to fill or a result. */
+  public String leaf(String path) {
+    boolean filled =
+        workbook.model().inputs().stream()
+            .flatMap(t -> t.columns().stream())
+            .anyMatch(c -> c.path().equals(path));
+    return (filled ? "" : "Shown_") + cell(path);
+  }
+
   /** The name of the cell above the first row of a table to fill. */
   public static String top(String table) {
     return "Top_" + table;

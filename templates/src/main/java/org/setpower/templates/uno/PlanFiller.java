@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.templates.layout.PlanLayout.Place;
+import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTable;
@@ -23,10 +25,12 @@ import org.setpower.templates.spec.FieldSpec;
 /**
  * Fills a drawn workbook with the example of its folder, {@code example/<plan>}: a CSV file for
  * each table, whose first line holds the keys of its columns, and {@code cells.csv} with single
- * cells by key, or by heading where no plan reads them. Dates are written 2027-02-01.
+ * cells by key, or by heading where no plan reads them. Dates are written 2027-02-01, times
+ * 17:30.
  */
 public final class PlanFiller {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+  private static final double SECONDS_A_DAY = 86_400;
 
   private final PlanWriter drawing;
   private final String folder;
@@ -132,6 +136,9 @@ public final class PlanFiller {
     }
     if (column.type() == LocalDate.class) {
       return (double) ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(text));
+    }
+    if (InputCells.of(column).format() == CellFormat.TIME) {
+      return LocalTime.parse(text).toSecondOfDay() / SECONDS_A_DAY;
     }
     return column.type() == Double.class ? (Object) Double.valueOf(text) : text;
   }

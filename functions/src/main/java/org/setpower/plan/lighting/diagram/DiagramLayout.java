@@ -86,7 +86,15 @@ public final class DiagramLayout {
     List<Finding> faults = result.faults();
     DiagramPlan none =
         new DiagramPlan(
-            MeasureSystem.METRIC, null, faults, List.of(), List.of(), Map.of(), Map.of(), Map.of(), false);
+            MeasureSystem.METRIC,
+            null,
+            faults,
+            List.of(),
+            List.of(),
+            Map.of(),
+            Map.of(),
+            Map.of(),
+            false);
     return of(none, paper, messages, locale, title);
   }
 
@@ -197,8 +205,7 @@ public final class DiagramLayout {
    * @param bar THICK cuts at distros, THIN wherever a line divides
    */
   private Branch cut(Branch branch, Bar bar, List<Branch> cut, boolean pages) {
-    boolean here =
-        !branch.isLeaf() && (branch.bar() == Bar.THICK || branch.bar() == bar);
+    boolean here = !branch.isLeaf() && (branch.bar() == Bar.THICK || branch.bar() == bar);
     if (here) {
       cut.add(branch);
       String name = DiagramTexts.fit(branch.name(), SMALLEST, 2400);

@@ -29,10 +29,9 @@ enum DiagramWord {
   LOADS("Loads: {} ok, {} check, {} stop"),
   UNMARKED("No word beside it: ok. Reasons of check: see the tabs."),
   STOPS("Do not switch on what is boxed."),
-  SINGLES("Single cores: connect earth, neutral, legs; disconnect in reverse."),
-  COMPETENT("Plan only: a competent person checks and tests before power on."),
-  NEUTRAL("neutral"),
-  EARTH("earth"),
+  SINGLES(
+      "Single cores: connect earth (ground), neutral, legs. Disconnect in reverse, supply off."),
+  COMPETENT("Planning figures. A competent person connects, tests and signs."),
   BROWN("brown"),
   BLACK("black"),
   GREY("grey"),
