@@ -8,7 +8,10 @@ public enum Paper {
   TABLOID(43_180, 27_940);
 
   /** What printers leave blank at each edge, and a little more. */
-  public static final int MARGIN = 700;
+  public static final int MARGIN = 500;
+
+  /** A line above the drawing, in which a sheet says that it is old. */
+  public static final int NOTICE = 400;
 
   private final int width;
   private final int height;
@@ -26,14 +29,14 @@ public enum Paper {
     return height;
   }
 
-  /** Width between the margins. */
+  /** Width of the drawing. */
   public int innerWidth() {
     return width - 2 * MARGIN;
   }
 
-  /** Height between the margins. */
+  /** Height of the drawing. */
   public int innerHeight() {
-    return height - 2 * MARGIN;
+    return height - 2 * MARGIN - NOTICE;
   }
 
   /** The paper of this size, either way up; A4 where it is another one. */
