@@ -177,7 +177,7 @@ class AccessibilityIT {
 
   @Test
   void the_list_of_the_kit_is_walked_and_closed() throws Exception {
-    CommandDriver.command(office, null, "new", "title", "Lighting power plan");
+    CommandDriver.command(office, null, "new", "title", "Battery day");
     XComponent made = front();
     ShownWindow window = open("kit");
     assertThat(walked(window))

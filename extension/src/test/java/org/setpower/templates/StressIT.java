@@ -17,7 +17,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.uno.KeyFigureReader;
@@ -48,26 +47,6 @@ class StressIT {
         : text.endsWith("%")
             ? Double.parseDouble(text.substring(0, text.length() - 1)) / 100
             : Double.parseDouble(text);
-  }
-
-  @Test
-  void lighting_plan_of_200_loads_100_runs_60_packs(Office office) throws IOException {
-    FullExamples stress = FullExamples.lighting();
-    try (TestWorkbook book = open(office, stress, new LightingPlan())) {
-      Map<String, Double> watts = new HashMap<>();
-      FullExamples.scenario("kit-devices")
-          .forEach(d -> watts.put(d.get("Item"), number(d, "Power", Double.NaN)));
-      double expected =
-          stress.rows("Loads").stream()
-              .mapToDouble(
-                  r -> number(r, "Quantity", 0) * number(r, "Level", 1) * watts.get(r.get("Item")))
-              .sum();
-      TableSpec loads = book.table("Loads");
-      assertThat(book.sum(column(loads, "Power"))).isCloseTo(expected, within(1e-6));
-      assertThat(everyRowSaysSomething(book, loads)).isTrue();
-      assertThat(everyRowSaysSomething(book, book.table("Runs"))).isTrue();
-      assertThat(everyRowSaysSomething(book, book.table("Packs"))).isTrue();
-    }
   }
 
   @Test

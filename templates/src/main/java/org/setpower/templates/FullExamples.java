@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.office.Office;
 import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.lighting.LightingPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.spec.WorkbookSpec;
@@ -28,20 +27,7 @@ public final class FullExamples {
 
   /** All of them. */
   public static List<FullExamples> all() {
-    return List.of(lighting(), quote());
-  }
-
-  /** 200 loads, 100 runs, 60 packs. */
-  public static FullExamples lighting() {
-    FullExamples stress = new FullExamples(new LightingPlan());
-    stress.repeat("Loads", "lighting-loads", 200);
-    stress.repeat("Packs", "lighting-packs", 60);
-    List<Map<String, String>> runs = stress.repeat("Runs", "lighting-runs", 100);
-    for (int i = firstTime(runs, "To"); i < runs.size(); i++) {
-      runs.get(i).put("To", "spare line " + (i + 1));
-      runs.get(i).put("Length", String.valueOf(5 + i % 46));
-    }
-    return stress;
+    return List.of(quote());
   }
 
   /** 300 lines. */
@@ -52,16 +38,6 @@ public final class FullExamples {
       lines.get(i).put("Quantity", String.valueOf(1 + i % 5));
     }
     return stress;
-  }
-
-  /** The row from which on the rows of the scenario come again. */
-  private static int firstTime(List<Map<String, String>> rows, String key) {
-    String first = rows.get(0).get(key);
-    int again = 1;
-    while (!rows.get(again).get(key).equals(first)) {
-      again++;
-    }
-    return again;
   }
 
   private List<Map<String, String>> repeat(String tab, String name, int room) {

@@ -117,11 +117,11 @@ class EnabledIT {
     entry(sheet, "mend").becomes(false);
     TestSheet plan =
         TestSheet.named(
-            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")), "Kit");
+            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")), "Loads");
     try {
       controller(plan).getFrame().activate();
       UnoRuntime.queryInterface(XSelectionSupplier.class, controller(plan))
-          .select(plan.range("A8"));
+          .select(plan.range("B9"));
       entry(plan, "add").becomes(true);
       entry(plan, "remove").becomes(true);
       entry(plan, "mend").becomes(true);

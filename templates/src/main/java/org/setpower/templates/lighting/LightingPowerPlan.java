@@ -175,19 +175,21 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "amps2",
                     "amps3",
                     "neutral",
-                    "available",
                     "headroom",
                     "peakAt")
-                .width("name", 48),
+                .width("name", 48)
+                .width("headroom", 32)
+                .width("peakAt", 32),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
             PlanText.notes(
                 "More tabs",
-                "Distribution, Loads by outlet, Cable pull, Order list, Distro labels,"
-                    + " Diagram, Load balance, Equipment and Assumptions are hidden: show them with Set Power ▸"
-                    + " Show tabs…, or with Show Sheet in the menu of a tab."));
+                "Distribution, Loads by outlet, Cable pull, Diagram, Generator sheet, Order list,"
+                    + " Distro labels, Load balance, Equipment and Assumptions are hidden: show"
+                    + " them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
+                    + " tab."));
   }
 
   private void hidden() {
@@ -244,6 +246,31 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "size",
                     "cores",
                     "singles")),
+        PlanTab.page(
+                "Generator sheet",
+                "For the generator operator: size, fuel and refuelling of the first generator.")
+            .hidden()
+            .with(
+                book.lines(
+                    "",
+                    "generators",
+                    "verdict",
+                    "reasons",
+                    "needed",
+                    "proposed",
+                    "left",
+                    "share",
+                    "hours",
+                    "fuel",
+                    "cost",
+                    "refuelOn",
+                    "refuelAt"),
+                PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
+                PlanText.notes(
+                    "Log",
+                    "Hour meter at start:                    at end:",
+                    "Litres delivered:                    at:",
+                    "RCD tested by:                    Neutral bonded at:")),
         PlanTab.of("Order list", "What the plan needs, and what of it is short.")
             .hidden()
             .paper()

@@ -32,6 +32,8 @@ public final class PlanFiller {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
   private static final double SECONDS_A_DAY = 86_400;
 
+  private static final String INITIAL = "/org/setpower/templates/initial/";
+
   private final PlanWriter drawing;
   private final String folder;
 
@@ -45,6 +47,19 @@ public final class PlanFiller {
     cells();
     for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
       List<Map<String, String>> lines = lines(table.inputs().key());
+      if (!lines.isEmpty()) {
+        rows(table, lines);
+      }
+    }
+    return this;
+  }
+
+  /** Fills what a new file begins with, {@code initial/<plan>}: a CSV file for each table. */
+  public PlanFiller initial() {
+    for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
+      String name = drawing.workbook().model().name() + "/" + table.inputs().key() + ".csv";
+      List<Map<String, String>> lines =
+          read(INITIAL + name).stream().map(CSVRecord::toMap).toList();
       if (!lines.isEmpty()) {
         rows(table, lines);
       }
