@@ -57,8 +57,26 @@ class LightingPowerPlanIT {
 
   private static final Map<String, Object> QUAY =
       row(
-          "name", "quay", "type", "utility", "system", "3PH", "volts", 400, "breaker", 63, "curve",
-          "C", "existing", 12, "rcd", 300, "rcdType", "S", "zs", 0.15);
+          "name",
+          "quay",
+          "type",
+          "utility",
+          "system",
+          "3PH",
+          "volts",
+          400,
+          "breaker",
+          63,
+          "curve",
+          "C",
+          "existing",
+          12,
+          "rcd",
+          300,
+          "rcdType",
+          "S",
+          "zs",
+          0.15);
   private static final Map<String, Object> BOX =
       row("name", "A", "type", "distro", "breaker", 63, "curve", "C");
   private static final Map<String, Object> OUTLETS =
@@ -99,8 +117,9 @@ class LightingPowerPlanIT {
     book.type("project.units", "metric")
         .type("project.rule", "VDE 0298-4")
         .type("project.installation", "free");
-    book.rows("days", row("date", day("2027-02-01"), "call", clock(7, 0), "wrap", clock(18, 0),
-        "warmest", 8));
+    book.rows(
+        "days",
+        row("date", day("2027-02-01"), "call", clock(7, 0), "wrap", clock(18, 0), "warmest", 8));
     return book.rows("supplies", QUAY, BOX)
         .rows("outlets", OUTLETS)
         .rows("runs", FEED)
@@ -183,7 +202,9 @@ class LightingPowerPlanIT {
       stops(book, "runs", 2, "The upstream breaker of 32 A does not protect this cable");
       assertThat(book.column("pull.to")).containsExactly("A");
       book.rows(
-          "runs", FEED, row("to", "B", "from", "A-7", "length", 20, "size", "5G6", "type", "rubber"));
+          "runs",
+          FEED,
+          row("to", "B", "from", "A-7", "length", 20, "size", "5G6", "type", "rubber"));
       assertThat(book.column("runs.verdict").get(1)).isNotEqualTo("stop");
     }
   }
@@ -217,7 +238,8 @@ class LightingPowerPlanIT {
       book.type("project.spareCable", 0.1);
       book.rows(
           "supplies", QUAY, BOX, row("name", "C", "type", "distro", "breaker", 16, "curve", "C"));
-      book.rows("runs",
+      book.rows(
+          "runs",
           with(FEED, "size", "35 mm²", "type", "feeder", "cores", "5 single"),
           row("to", "C", "from", "A-3", "length", 25, "size", "3G2.5", "type", "rubber"));
       List<String> sizes = book.column("order.size");
@@ -286,8 +308,19 @@ class LightingPowerPlanIT {
       book.rows(
           "runs",
           FEED,
-          row("to", "tail", "from", "A-2", "length", 20, "size", "3G1.5", "type", "rubber",
-              "installation", "drum 3 layers"));
+          row(
+              "to",
+              "tail",
+              "from",
+              "A-2",
+              "length",
+              20,
+              "size",
+              "3G1.5",
+              "type",
+              "rubber",
+              "installation",
+              "drum 3 layers"));
       book.rows("loads", with(LAMP, "place", "tail"), with(LAMP, "place", "A-3"));
       stops(book, "runs", 2, "does not protect this cable");
       assertThat(book.column("loads.verdict")).containsExactly("stop", "ok");
@@ -302,8 +335,9 @@ class LightingPowerPlanIT {
   void heat_and_drums_lower_the_rating(Office office) throws IOException {
     try (PlanSheet book = quay(office)) {
       double cold = number(book, "runs.rating", 1);
-      book.rows("days", row("date", day("2027-07-01"), "call", clock(7, 0), "wrap", clock(18, 0),
-          "warmest", 45));
+      book.rows(
+          "days",
+          row("date", day("2027-07-01"), "call", clock(7, 0), "wrap", clock(18, 0), "warmest", 45));
       assertThat(number(book, "runs.rating", 1)).isLessThan(cold);
       book.rows("runs", with(FEED, "installation", "drum 3 layers"));
       stops(book, "runs", 1, "does not protect this cable");
@@ -318,9 +352,7 @@ class LightingPowerPlanIT {
       throws IOException {
     try (PlanSheet book = quay(office)) {
       book.rows(
-          "runs",
-          FEED,
-          row("to", "tail", "from", "A-2", "length", 20, "size", size, "type", type));
+          "runs", FEED, row("to", "tail", "from", "A-2", "length", 20, "size", size, "type", type));
       book.rows("loads", with(LAMP, "place", "tail"));
       assertThat(book.column("runs.verdict").get(1)).as(size).isNotEqualTo("stop");
       assertThat(book.column("loads.verdict").get(0)).isNotEqualTo("stop");
@@ -441,8 +473,9 @@ class LightingPowerPlanIT {
   @Test
   void a_night_exterior_on_a_generator_has_no_false_stop(Office office) throws IOException {
     try (PlanSheet book = quay(office)) {
-      book.rows("days", row("date", day("2027-02-04"), "call", clock(16, 0), "wrap", clock(3, 0),
-          "warmest", 2));
+      book.rows(
+          "days",
+          row("date", day("2027-02-04"), "call", clock(16, 0), "wrap", clock(3, 0), "warmest", 2));
       book.rows(
           "supplies",
           with(QUAY, "name", "set", "type", "generator", "existing", "", "zs", 0.3),
@@ -451,18 +484,52 @@ class LightingPowerPlanIT {
       book.rows(
           "outlets",
           OUTLETS,
-          with(OUTLETS, "numbers", "7", "connector", "IEC 60309 32 A 5-pin", "legs", "", "breaker",
+          with(
+              OUTLETS,
+              "numbers",
+              "7",
+              "connector",
+              "IEC 60309 32 A 5-pin",
+              "legs",
+              "",
+              "breaker",
               "32"),
-          with(OUTLETS, "numbers", "8", "connector", "IEC 60309 63 A 5-pin", "legs", "", "breaker",
-              "through", "rcd", "upstream"),
+          with(
+              OUTLETS,
+              "numbers",
+              "8",
+              "connector",
+              "IEC 60309 63 A 5-pin",
+              "legs",
+              "",
+              "breaker",
+              "through",
+              "rcd",
+              "upstream"),
           with(OUTLETS, "distro", "B", "numbers", "1–6"));
       book.rows(
           "runs",
-          row("to", "A", "from", "set", "length", 70, "size", "35 mm²", "type", "feeder", "cores",
-              "5 single", "pieces", "25+25+20", "connector", "single-pole set"),
+          row(
+              "to",
+              "A",
+              "from",
+              "set",
+              "length",
+              70,
+              "size",
+              "35 mm²",
+              "type",
+              "feeder",
+              "cores",
+              "5 single",
+              "pieces",
+              "25+25+20",
+              "connector",
+              "single-pole set"),
           row("to", "B", "from", "A-7", "length", 40, "size", "5G6", "type", "rubber"),
-          row("to", "dike", "from", "A-1", "length", 50, "size", "3G2.5", "type", "rubber", "pieces",
-              "25+25"));
+          row(
+              "to", "dike", "from", "A-1", "length", 50, "size", "3G2.5", "type", "rubber",
+              "pieces", "25+25"));
       book.rows(
           "equipment",
           LED,
@@ -496,8 +563,21 @@ class LightingPowerPlanIT {
       book.rows("sizes", row("kva", 25), row("kva", 40), row("kva", 60));
       book.rows(
           "generators",
-          row("name", "set", "engine", "diesel turbo", "altitude", 5, "intake", 35, "bond",
-              "at generator", "tank", 120, "kva", 40));
+          row(
+              "name",
+              "set",
+              "engine",
+              "diesel turbo",
+              "altitude",
+              5,
+              "intake",
+              35,
+              "bond",
+              "at generator",
+              "tank",
+              120,
+              "kva",
+              40));
       assertThat(book.column("issues.verdict"))
           .as(book.column("issues.reasons").toString())
           .doesNotContain("stop");
@@ -518,40 +598,125 @@ class LightingPowerPlanIT {
   void a_stage_of_120_208_volts_has_no_false_stop(Office office) throws IOException {
     try (PlanSheet book = quay(office)) {
       book.type("project.units", "US").type("project.rule", "NEC");
-      book.rows("days", row("date", day("2027-02-05"), "call", clock(8, 0), "wrap", clock(20, 0),
-          "warmest", 77));
+      book.rows(
+          "days",
+          row("date", day("2027-02-05"), "call", clock(8, 0), "wrap", clock(20, 0), "warmest", 77));
       book.rows(
           "supplies",
-          row("name", "switch", "type", "house power", "system", "3PH", "volts", 208, "breaker",
-              400, "zs", 0.02),
+          row(
+              "name",
+              "switch",
+              "type",
+              "house power",
+              "system",
+              "3PH",
+              "volts",
+              208,
+              "breaker",
+              400,
+              "zs",
+              0.02),
           row("name", "D1", "type", "distro", "breaker", 400),
           row("name", "lunch box", "type", "distro"));
       Map<String, Object> pins =
-          row("distro", "D1", "numbers", "1-6", "connector", "stage pin 100 A", "legs", "in turn",
-              "breaker", "100", "rcd", "none");
+          row(
+              "distro",
+              "D1",
+              "numbers",
+              "1-6",
+              "connector",
+              "stage pin 100 A",
+              "legs",
+              "in turn",
+              "breaker",
+              "100",
+              "rcd",
+              "none");
       book.rows(
           "outlets",
           pins,
-          with(pins, "numbers", "7-9", "connector", "4-wire 100 A", "legs", "pairs in turn", "rcd",
+          with(
+              pins,
+              "numbers",
+              "7-9",
+              "connector",
+              "4-wire 100 A",
+              "legs",
+              "pairs in turn",
+              "rcd",
               ""),
           with(pins, "numbers", "10", "connector", "19-pin", "breaker", "20", "rcd", "5"),
-          row("distro", "lunch box", "numbers", "1-4", "connector", "household", "breaker", "20",
-              "sharing", 2, "rcd", "5"));
+          row(
+              "distro",
+              "lunch box",
+              "numbers",
+              "1-4",
+              "connector",
+              "household",
+              "breaker",
+              "20",
+              "sharing",
+              2,
+              "rcd",
+              "5"));
       book.rows(
           "runs",
-          row("to", "D1", "from", "switch", "length", 100, "size", "4/0", "type", "feeder", "cores",
-              "5 single", "temperatureClass", "75", "pieces", "50+50"),
-          row("to", "lunch box", "from", "D1-1", "length", 50, "size", "2 AWG", "type", "cord",
-              "cores", "3"),
-          row("to", "pipe", "from", "D1-10", "length", 75, "size", "12 AWG", "type",
+          row(
+              "to",
+              "D1",
+              "from",
+              "switch",
+              "length",
+              100,
+              "size",
+              "4/0",
+              "type",
+              "feeder",
+              "cores",
+              "5 single",
+              "temperatureClass",
+              "75",
+              "pieces",
+              "50+50"),
+          row(
+              "to",
+              "lunch box",
+              "from",
+              "D1-1",
+              "length",
+              50,
+              "size",
+              "2 AWG",
+              "type",
+              "cord",
+              "cores",
+              "3"),
+          row(
+              "to",
+              "pipe",
+              "from",
+              "D1-10",
+              "length",
+              75,
+              "size",
+              "12 AWG",
+              "type",
               "multi-circuit"));
       Map<String, Object> tungsten =
           row("item", "tungsten 2 kW", "watts", 2000, "inrush", "tungsten");
       book.rows(
           "equipment",
           tungsten,
-          with(tungsten, "item", "tungsten 5 kW", "watts", 5000, "connection", "line-line",
-              "maxVolts", 240));
+          with(
+              tungsten,
+              "item",
+              "tungsten 5 kW",
+              "watts",
+              5000,
+              "connection",
+              "line-line",
+              "maxVolts",
+              240));
       book.rows(
           "loads",
           row("item", "tungsten 2 kW", "place", "lunch box-1"),

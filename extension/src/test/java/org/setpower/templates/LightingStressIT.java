@@ -86,8 +86,18 @@ class LightingStressIT {
     List<Map<String, Object>> outlets = new ArrayList<>();
     outlets.add(
         Map.of(
-            "distro", "M", "numbers", "1–20", "connector", "IEC 60309 63 A 5-pin", "breaker", "63",
-            "curve", "C", "rcd", "upstream"));
+            "distro",
+            "M",
+            "numbers",
+            "1–20",
+            "connector",
+            "IEC 60309 63 A 5-pin",
+            "breaker",
+            "63",
+            "curve",
+            "C",
+            "rcd",
+            "upstream"));
     List<Map<String, Object>> runs = new ArrayList<>();
     runs.add(
         Map.of("to", "M", "from", "mains", "length", 20.0, "size", "240 mm²", "type", "feeder"));
@@ -102,8 +112,7 @@ class LightingStressIT {
     book.rows("supplies", array(supplies)).rows("outlets", array(outlets));
     book.rows("runs", array(runs));
     book.rows(
-        "equipment",
-        Map.of("item", "panel", "watts", WATTS, "powerFactor", 1.0, "harmonic", 0.1));
+        "equipment", Map.of("item", "panel", "watts", WATTS, "powerFactor", 1.0, "harmonic", 0.1));
     return book.rows(
         "loads", array(IntStream.range(0, LOADS).mapToObj(LightingStressIT::load).toList()));
   }

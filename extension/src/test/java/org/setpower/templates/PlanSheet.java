@@ -149,8 +149,7 @@ final class PlanSheet implements AutoCloseable {
             .filter(c -> c.leaf() != null && c.leaf().heading().equals(heading))
             .findFirst()
             .orElseThrow();
-    return shown(
-        range(top.tab(), column.at(), top.row() + 2, 1, table(table).inputs().rows()));
+    return shown(range(top.tab(), column.at(), top.row() + 2, 1, table(table).inputs().rows()));
   }
 
   private static List<String> shown(XCellRange cells) {

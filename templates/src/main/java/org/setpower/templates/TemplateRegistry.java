@@ -16,11 +16,7 @@ public final class TemplateRegistry {
 
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
-    return List.of(
-        new BatteryDay(),
-        new PowerBudget(),
-        new RentalQuote(),
-        new FlightList());
+    return List.of(new BatteryDay(), new PowerBudget(), new RentalQuote(), new FlightList());
   }
 
   /** The workbooks that show a plan. */

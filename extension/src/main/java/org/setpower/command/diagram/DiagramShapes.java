@@ -10,6 +10,7 @@ import com.sun.star.drawing.LineStyle;
 import com.sun.star.drawing.TextHorizontalAdjust;
 import com.sun.star.drawing.TextVerticalAdjust;
 import com.sun.star.drawing.XDrawPage;
+import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.drawing.XShape;
 import com.sun.star.drawing.XShapeGrouper;
 import com.sun.star.drawing.XShapes;
@@ -37,30 +38,49 @@ final class DiagramShapes {
 
   private final CalcDocument book;
   private final XDrawPage onto;
+  private final XSpreadsheet sheet;
   private final List<XShape> made = new ArrayList<>();
   private Point corner;
 
   /** Lines of one kind, that are one shape. */
   private record Pen(Ink ink, int width, boolean dashed) {}
 
-  DiagramShapes(CalcDocument book, XDrawPage onto) {
+  DiagramShapes(CalcDocument book, XSpreadsheet sheet) {
     this.book = book;
-    this.onto = onto;
+    this.sheet = sheet;
+    onto = Uno.as(XDrawPageSupplier.class, sheet).getDrawPage();
   }
 
-  /** Removes what was drawn before. */
-  void removeFormer() throws Exception {
+  /** Whether a shape is a page of the diagram. */
+  static boolean isOurs(XShape shape) throws Exception {
+    return String.valueOf(Uno.get(shape, "Name")).startsWith(NAME);
+  }
+
+  /** What is drawn now. */
+  List<DiagramReader.Drawn> drawn() throws Exception {
+    return DiagramReader.all(onto);
+  }
+
+  /** Draws pages in place of the former ones. */
+  void replace(List<DiagramReader.Drawn> pages) throws Exception {
+    removeFormer();
+    for (DiagramReader.Drawn page : pages) {
+      draw(page.page(), page.number(), page.corner());
+    }
+  }
+
+  private void removeFormer() throws Exception {
     XIndexAccess shapes = Uno.as(XIndexAccess.class, onto);
     for (int i = shapes.getCount() - 1; i >= 0; i--) {
       XShape shape = Uno.as(XShape.class, shapes.getByIndex(i));
-      if (DiagramSheet.isOurs(shape)) {
+      if (isOurs(shape)) {
         Uno.as(XShapes.class, onto).remove(shape);
       }
     }
   }
 
   /** Draws a page with its upper left corner here, and groups it. */
-  void draw(DiagramPage page, int number, Point where, XSpreadsheet anchor) throws Exception {
+  private void draw(DiagramPage page, int number, Point where) throws Exception {
     corner = where;
     made.clear();
     Map<Pen, List<Point[]>> lines = new LinkedHashMap<>();
@@ -76,14 +96,13 @@ final class DiagramShapes {
     }
     XShapes all =
         Uno.as(
-            XShapes.class,
-            book.factory().createInstance("com.sun.star.drawing.ShapeCollection"));
+            XShapes.class, book.factory().createInstance("com.sun.star.drawing.ShapeCollection"));
     made.forEach(all::add);
     Object group = Uno.as(XShapeGrouper.class, onto).group(all);
     Uno.set(group, "Name", NAME + " " + number);
     Uno.set(group, "Title", page.title());
     Uno.set(group, "Description", page.description());
-    Uno.set(group, "Anchor", anchor);
+    Uno.set(group, "Anchor", sheet);
   }
 
   private Point at(int x, int y) {
@@ -103,8 +122,7 @@ final class DiagramShapes {
           List.<Point[]>of(
               new Point[] {at(line.fromX(), line.fromY()), at(line.toX(), line.toY())}));
     } else if (element instanceof Element.Polyline polyline) {
-      Point[] points =
-          polyline.corners().stream().map(c -> at(c.x(), c.y())).toArray(Point[]::new);
+      Point[] points = polyline.corners().stream().map(c -> at(c.x(), c.y())).toArray(Point[]::new);
       polylines(new Pen(polyline.ink(), polyline.width(), false), List.<Point[]>of(points));
     } else if (element instanceof Element.Arc arc) {
       arc(arc);
@@ -223,8 +241,7 @@ final class DiagramShapes {
     Uno.set(shape, "CharColor", text.ink().colour());
     if (text.subject() != null) {
       Element.Subject row = text.subject();
-      Uno.set(
-          shape, "Name", row.table() + " " + row.row() + " " + row.verdict().code());
+      Uno.set(shape, "Name", row.table() + " " + row.row() + " " + row.verdict().code());
     }
     place(shape, text.box());
   }

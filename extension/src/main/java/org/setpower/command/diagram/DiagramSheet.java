@@ -5,9 +5,7 @@ import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNameContainer;
 import com.sun.star.document.XDocumentPropertiesSupplier;
-import com.sun.star.drawing.XDrawPage;
-import com.sun.star.drawing.XDrawPageSupplier;
-import com.sun.star.drawing.XShape;
+import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.XController;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XPrintAreas;
@@ -21,6 +19,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XProtectable;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -42,7 +41,7 @@ import org.setpower.uno.Uno;
 
 /** The tab of the diagram: its pages below its title, each a print range with a page of its own. */
 final class DiagramSheet {
-  private static final String TAB = "Diagram";
+  private static final String SHEET = "Diagram";
   private static final String STYLE = "Set Power diagram";
 
   /** Names the first cell of the first page. */
@@ -81,13 +80,13 @@ final class DiagramSheet {
       }
     }
     String language = plan.locale().getLanguage();
-    return new DiagramSheet(plan, book.sheet(CommandMessages.in(language).of(TAB)));
+    return new DiagramSheet(plan, book.sheet(CommandMessages.in(language).of(SHEET)));
   }
 
   private static Set<String> names() {
-    Set<String> names = new LinkedHashSet<>(ReportSheet.names(TAB));
+    Set<String> names = new LinkedHashSet<>(ReportSheet.names(SHEET));
     MessageCatalog.LANGUAGES.forEach(
-        l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.SHEETS).of(TAB)));
+        l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.SHEETS).of(SHEET)));
     return names;
   }
 
@@ -137,16 +136,20 @@ final class DiagramSheet {
     Locale locale = plan.locale();
     List<DiagramPage> pages =
         DiagramLayout.of(result, paper, Messages.in(locale.toLanguageTag()), locale, title());
-    XDrawPage onto = Uno.as(XDrawPageSupplier.class, sheet).getDrawPage();
-    DiagramShapes shapes = new DiagramShapes(book, onto);
-    shapes.removeFormer();
+    DiagramShapes shapes = new DiagramShapes(book, sheet);
+    List<DiagramReader.Drawn> before = shapes.drawn();
     Uno.set(sheet, "PageStyle", style(paper));
     Uno.set(sheet, "IsVisible", true);
     rows(pages.size(), paper);
+    List<DiagramReader.Drawn> after = new ArrayList<>();
     for (int p = 0; p < pages.size(); p++) {
       Point corner = (Point) Uno.get(sheet.getCellByPosition(0, top(p) + 1), "Position");
-      shapes.draw(pages.get(p), p + 1, corner, sheet);
+      after.add(new DiagramReader.Drawn(pages.get(p), p + 1, corner));
     }
+    shapes.replace(after);
+    Uno.as(XUndoManagerSupplier.class, book.document())
+        .getUndoManager()
+        .addUndoAction(new DiagramUndo(shapes, before, after));
     printed(pages.size());
     return pages.size();
   }
@@ -238,8 +241,15 @@ final class DiagramSheet {
   private String changed() throws Exception {
     String now = "";
     for (String name :
-        List.of("Results_runs", "Results_loads", "Results_outlets", "Results_supplies",
-            "Runs", "Loads", "Outlets", "Supplies")) {
+        List.of(
+            "Results_runs",
+            "Results_loads",
+            "Results_outlets",
+            "Results_supplies",
+            "Runs",
+            "Loads",
+            "Outlets",
+            "Supplies")) {
       if (plan.address(name) != null) {
         now += (now.isEmpty() ? "" : "+") + "SUMPRODUCT(LEN(" + name + "))+SUM(" + name + ")";
       }
@@ -277,8 +287,4 @@ final class DiagramSheet {
     }
   }
 
-  /** The groups that stand on it, one for each page. */
-  static boolean isOurs(XShape shape) throws Exception {
-    return String.valueOf(Uno.get(shape, "Name")).startsWith(DiagramShapes.NAME);
-  }
 }

@@ -63,6 +63,8 @@ public final class DrawDiagramCommand implements Command {
   /** Draws it again where there is one; gives whether there is. */
   public static boolean redraw(CalcDocument book) throws Exception {
     Optional<PlanFile> plan = plan(book);
-    return plan.isPresent() && DiagramSheet.isDrawn(plan.get()) && DiagramSheet.of(plan.get()).draw() > 0;
+    return plan.isPresent()
+        && DiagramSheet.isDrawn(plan.get())
+        && DiagramSheet.of(plan.get()).draw() > 0;
   }
 }

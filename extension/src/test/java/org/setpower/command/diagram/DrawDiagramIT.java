@@ -105,8 +105,7 @@ class DrawDiagramIT {
     Path file = folder.resolve(name + ".pdf");
     Uno.as(XStorable.class, plan.document())
         .storeToURL(
-            file.toUri().toString(),
-            Uno.properties(Uno.property("FilterName", "calc_pdf_Export")));
+            file.toUri().toString(), Uno.properties(Uno.property("FilterName", "calc_pdf_Export")));
     String keep = System.getenv("SETPOWER_PICTURES");
     if (keep != null) {
       Files.copy(file, Path.of(keep, name + ".pdf"));
@@ -148,9 +147,7 @@ class DrawDiagramIT {
     XNameAccess styles =
         Uno.as(
             XNameAccess.class,
-            Uno.as(
-                    com.sun.star.style.XStyleFamiliesSupplier.class,
-                    plan.document())
+            Uno.as(com.sun.star.style.XStyleFamiliesSupplier.class, plan.document())
                 .getStyleFamilies()
                 .getByName("PageStyles"));
     Object style = styles.getByName((String) Uno.get(tab(plan.document()), "PageStyle"));
@@ -167,8 +164,7 @@ class DrawDiagramIT {
     draw();
     assertThat(groups()).hasSize(1);
     assertThat(texts()).contains("3 × LED 1600");
-    XUndoManager undo =
-        Uno.as(XUndoManagerSupplier.class, plan.document()).getUndoManager();
+    XUndoManager undo = Uno.as(XUndoManagerSupplier.class, plan.document()).getUndoManager();
     assertThat(undo.getCurrentUndoActionTitle()).isEqualTo("Draw diagram");
     undo.undo();
     assertThat(texts()).isEqualTo(before);

@@ -117,7 +117,8 @@ class EnabledIT {
     entry(sheet, "mend").becomes(false);
     TestSheet plan =
         TestSheet.named(
-            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")), "Loads");
+            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")),
+            "Loads");
     try {
       controller(plan).getFrame().activate();
       UnoRuntime.queryInterface(XSelectionSupplier.class, controller(plan))

@@ -17,6 +17,7 @@ import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.diagram.DiagramLoad;
 import org.setpower.plan.lighting.diagram.DiagramNode;
 import org.setpower.plan.lighting.diagram.DiagramPlan;
+import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.SupplySystem;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
@@ -97,14 +98,22 @@ final class LightingDiagram {
 
   private void load(Gate.Judged<InputRow<org.setpower.plan.lighting.input.LoadTables.Load>> row) {
     PlannedLoad load = plan.loads().get(row.row());
-    List<Finding> stops = stops(row.findings());
+    List<Finding> all = stops(row.findings());
+    String see =
+        all.stream()
+            .filter(f -> f.key() == LightingFinding.LOAD_UPSTREAM)
+            .map(f -> String.valueOf(f.arguments().get(0)))
+            .findFirst()
+            .orElse("");
+    List<Finding> stops =
+        all.stream().filter(f -> f.key() != LightingFinding.LOAD_UPSTREAM).toList();
     for (PlannedLoad.Part part : load.parts()) {
       List<DiagramLoad> there = loads.computeIfAbsent(part.node(), k -> new ArrayList<>());
       boolean first = part == load.parts().get(0);
-      there.add(load(row, load, part.quantity(), first ? stops : List.of()));
+      there.add(load(row, load, part.quantity(), first ? stops : List.of(), see));
     }
     if (load.parts().isEmpty()) {
-      loose.add(load(row, load, load.quantity(), stops));
+      loose.add(load(row, load, load.quantity(), stops, see));
     }
   }
 
@@ -112,7 +121,8 @@ final class LightingDiagram {
       Gate.Judged<InputRow<org.setpower.plan.lighting.input.LoadTables.Load>> row,
       PlannedLoad load,
       double quantity,
-      List<Finding> stops) {
+      List<Finding> stops,
+      String see) {
     Equipment device = load.equipment();
     return new DiagramLoad(
         "loads",
@@ -122,7 +132,8 @@ final class LightingDiagram {
         device == null ? null : device.inrush(),
         load.spans().isEmpty(),
         row.verdict(),
-        stops);
+        stops,
+        see);
   }
 
   private void looseOutlets(Gate.Judged<InputRow<OutletGroup>> row) {
@@ -137,7 +148,8 @@ final class LightingDiagram {
             null,
             false,
             row.verdict(),
-            ofGroups.remove(row.row())));
+            ofGroups.remove(row.row()),
+            ""));
   }
 
   private DiagramNode node(Node node) {

@@ -220,7 +220,7 @@ public final class DiagramSamples {
         "volts",
         400,
         "breaker",
-        400,
+        250,
         "curve",
         "C",
         "rcd",

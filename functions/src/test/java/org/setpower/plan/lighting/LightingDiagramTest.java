@@ -28,6 +28,7 @@ import org.setpower.plan.lighting.diagram.DiagramLayout;
 import org.setpower.plan.lighting.diagram.DiagramPage;
 import org.setpower.plan.lighting.diagram.Element;
 import org.setpower.plan.lighting.diagram.Paper;
+import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.result.LightingResults;
 
 /** The single-line diagram: nothing is left out, nothing covers another, all stands on its page. */
@@ -217,6 +218,9 @@ class LightingDiagramTest {
   void american_plans_have_feet_and_their_own_colours() {
     List<String> words = words(pages(DiagramSamples.stage(), Paper.LETTER));
     assertThat(words).contains("L1 black", "L2 red", "G green");
+    assertThat(words(pages(DiagramSamples.stage().set("supplies", 1, "volts", 480), Paper.LETTER)))
+        .contains("switch")
+        .noneMatch(w -> w.startsWith("L1 black"));
     assertThat(words).anyMatch(w -> w.startsWith("5 × 4/0 AWG · 100 ft · "));
     assertThat(words).anyMatch(w -> w.startsWith("pipe: multi-circuit 12 AWG · 75 ft"));
   }
@@ -238,7 +242,8 @@ class LightingDiagramTest {
         .contains("stop: The upstream breaker of 32 A does not protect this cable")
         .contains("stop: There is no place B2-9.")
         .contains("Not connected")
-        .contains("1 × haze");
+        .contains("1 × haze")
+        .contains("1 × practical stop as B1");
     assertThat(words).contains("Do not switch on what is boxed.");
   }
 
@@ -277,6 +282,8 @@ class LightingDiagramTest {
         .filter(r -> r != null)
         .flatMap(r -> r.reasons().stream())
         .filter(f -> f.severity().compareTo(Severity.STOP) >= 0)
+        // it names what feeds the load, where the sentence stands
+        .filter(f -> f.key() != LightingFinding.LOAD_UPSTREAM)
         .forEach(f -> sentences.add(messages.sentence(f, Locale.UK)));
     assertThat(sentences).hasSizeGreaterThan(20);
     assertThat(sentences).allSatisfy(s -> assertThat(words).contains(s));

@@ -235,16 +235,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .with(
                 PlanText.cautions(SINGLES),
                 book.list(
-                    "",
-                    60,
-                    "pull",
-                    "verdict",
-                    "to",
-                    "from",
-                    "length",
-                    "pieces",
-                    "size",
-                    "cores",
+                    "", 60, "pull", "verdict", "to", "from", "length", "pieces", "size", "cores",
                     "singles")),
         PlanTab.page(
                 "Generator sheet",

@@ -25,8 +25,7 @@ import org.setpower.templates.spec.FieldSpec;
 /**
  * Fills a drawn workbook with the example of its folder, {@code example/<plan>}: a CSV file for
  * each table, whose first line holds the keys of its columns, and {@code cells.csv} with single
- * cells by key, or by heading where no plan reads them. Dates are written 2027-02-01, times
- * 17:30.
+ * cells by key, or by heading where no plan reads them. Dates are written 2027-02-01, times 17:30.
  */
 public final class PlanFiller {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);

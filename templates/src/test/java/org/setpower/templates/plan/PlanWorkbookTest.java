@@ -32,7 +32,6 @@ class PlanWorkbookTest {
   /** It names every table to fill. */
   private static final int MOST_LETTERS_OF_THE_CALL = 300;
 
-
   static Stream<PlanWorkbook> workbooks() {
     return TemplateRegistry.plans().stream().map(PlanTemplate::workbook);
   }

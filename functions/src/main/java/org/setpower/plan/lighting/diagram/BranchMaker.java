@@ -91,14 +91,16 @@ final class BranchMaker {
 
   private List<Span> line(DiagramNode node, boolean bold, String words) {
     Span span = bold ? Span.bold(words, Ink.PLAIN) : Span.of(words);
-    Stream<Span> see =
-        node.see().isEmpty()
-            ? Stream.empty()
-            : Stream.of(
-                new Span(texts.say(DiagramWord.AS, name(node.see())), Ink.STOP, false, null));
-    return Stream.of(Stream.of(span.about(subject(node))), mark(node.verdict()), see)
+    return Stream.of(Stream.of(span.about(subject(node))), mark(node.verdict()), see(node.see()))
         .flatMap(s -> s)
         .toList();
+  }
+
+  /** Where the sentence of a stop stands. */
+  private Stream<Span> see(String place) {
+    return place.isEmpty()
+        ? Stream.empty()
+        : Stream.of(new Span(texts.say(DiagramWord.AS, name(place)), Ink.STOP, false, null));
   }
 
   private static String name(String name) {
@@ -282,7 +284,9 @@ final class BranchMaker {
             load.off() ? Ink.SOFT : Ink.PLAIN,
             false,
             new Subject(load.table(), load.row(), load.verdict(), load.quantity()));
-    return Stream.concat(Stream.of(words), mark(load.verdict())).toList();
+    return Stream.of(Stream.of(words), mark(load.verdict()), see(load.see()))
+        .flatMap(s -> s)
+        .toList();
   }
 
   private static LoadKind kind(List<DiagramLoad> loads) {

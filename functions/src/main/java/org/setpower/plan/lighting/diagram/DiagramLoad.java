@@ -13,6 +13,7 @@ import org.setpower.plan.lighting.input.InrushClass;
  * @param quantity pieces at this place; NaN where there is no count
  * @param kind null where it is not known
  * @param off whether its group is not counted
+ * @param see what feeds it and is a stop, for which it is one; empty where its own stops tell
  */
 public record DiagramLoad(
     String table,
@@ -22,7 +23,8 @@ public record DiagramLoad(
     InrushClass kind,
     boolean off,
     Verdict verdict,
-    List<Finding> stops) {
+    List<Finding> stops,
+    String see) {
   public DiagramLoad {
     stops = List.copyOf(stops);
   }

@@ -32,6 +32,7 @@ enum DiagramWord {
   SINGLES(
       "Single cores: connect earth (ground), neutral, legs. Disconnect in reverse, supply off."),
   COMPETENT("Planning figures. A competent person connects, tests and signs."),
+  COLOURS("Core colours: {}. Compare the letters on site."),
   BROWN("brown"),
   BLACK("black"),
   GREY("grey"),
@@ -49,6 +50,14 @@ enum DiagramWord {
 
   String english() {
     return english;
+  }
+
+  /** The word for a colour. */
+  static DiagramWord ofColour(String english) {
+    return Arrays.stream(values())
+        .filter(w -> w.english.equals(english))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no word for " + english));
   }
 
   /** All of them in English. */

@@ -129,7 +129,8 @@ final class Panel {
   }
 
   private static int loadsAt(Branch branch, int end) {
-    return end + (branch.load().isDrawn() ? Symbols.LOAD + GAP : GAP + BAR);
+    int bar = branch.bar() == Bar.NONE ? 0 : STUB;
+    return end + bar + (branch.load().isDrawn() ? Symbols.LOAD + GAP : GAP);
   }
 
   /** The least width. */
@@ -328,7 +329,9 @@ final class Panel {
   private void drawLoads(Branch branch, int end, int top, List<Element> onto) {
     int axis = top + style.axis();
     if (branch.load().isDrawn()) {
-      onto.add(Symbols.load(end, axis, branch.load().kind(), branch.ink()));
+      int at = end + (branch.bar() == Bar.NONE ? 0 : STUB);
+      onto.add(new Line(end, axis, at, axis, branch.ink(), Symbols.LINE, false));
+      onto.add(Symbols.load(at, axis, branch.load().kind(), branch.ink()));
     }
     int count = branch.loads().size();
     int y = count <= 2 ? axis - count * style.line() / 2 : top + TEXT_GAP;

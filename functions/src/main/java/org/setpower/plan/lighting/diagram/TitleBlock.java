@@ -6,7 +6,6 @@ import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.diagram.Element.Line;
 import org.setpower.plan.lighting.diagram.Element.Rect;
 import org.setpower.plan.lighting.diagram.Element.Text;
-import org.setpower.plan.lighting.input.MeasureSystem;
 
 /** What stands at the foot of every page: job, day, counts, colours of the cores, cautions. */
 final class TitleBlock {
@@ -17,33 +16,14 @@ final class TitleBlock {
   private static final int COUNTS = 5400;
   private static final int ROOM_ABOVE = 150;
 
-  /** Cores in the order L1, L2, L3, N, PE: IEC 60445. */
-  private static final List<Core> IEC =
-      List.of(
-          new Core("L1", DiagramWord.BROWN, Ink.BROWN),
-          new Core("L2", DiagramWord.BLACK, Ink.BLACK),
-          new Core("L3", DiagramWord.GREY, Ink.GREY),
-          new Core("N", DiagramWord.BLUE, Ink.BLUE),
-          new Core("PE", DiagramWord.GREEN_YELLOW, Ink.GREEN));
-
-  /** 120/208 V: NEC 200.6 and 250.119 fix neutral and ground, the legs follow the trade's habit. */
-  private static final List<Core> US =
-      List.of(
-          new Core("L1", DiagramWord.BLACK, Ink.BLACK),
-          new Core("L2", DiagramWord.RED, Ink.RED),
-          new Core("L3", DiagramWord.BLUE, Ink.BLUE),
-          new Core("N", DiagramWord.WHITE, Ink.WHITE),
-          new Core("G", DiagramWord.GREEN, Ink.GREEN));
-
   private final DiagramPlan plan;
   private final DiagramTexts texts;
   private final String job;
   private final String revision;
   private final int width;
+  private final List<CoreColour> cores;
   private final List<List<String>> cells;
   private final int height;
-
-  private record Core(String letter, DiagramWord word, Ink ink) {}
 
   TitleBlock(DiagramPlan plan, DiagramTexts texts, String job, String revision, int width) {
     this.plan = plan;
@@ -51,8 +31,9 @@ final class TitleBlock {
     this.job = job;
     this.revision = revision;
     this.width = width;
+    cores = CoreColour.of(plan);
     cells = List.of(job(99, 99), counts(), cautions());
-    int lines = Math.max(cores().size(), cells.stream().mapToInt(List::size).max().orElse(1));
+    int lines = Math.max(cores.size(), cells.stream().mapToInt(List::size).max().orElse(1));
     height = lines * line() + 2 * PAD;
   }
 
@@ -141,11 +122,10 @@ final class TitleBlock {
       cautions.add(texts.say(DiagramWord.SINGLES));
     }
     cautions.add(texts.say(DiagramWord.COMPETENT));
+    if (!cores.isEmpty()) {
+      cautions.add(texts.say(DiagramWord.COLOURS, cores.get(0).standard()));
+    }
     return wrapped(2, cautions);
-  }
-
-  private List<Core> cores() {
-    return plan.units() == MeasureSystem.US ? US : IEC;
   }
 
   /** Draws it with its foot here. */
@@ -171,13 +151,12 @@ final class TitleBlock {
 
   private void colours(int x, int top, List<Element> onto) {
     int y = top + PAD;
-    for (Core core : cores()) {
+    for (CoreColour core : cores) {
       int middle = y + line() / 2;
-      Ink second = core.word() == DiagramWord.GREEN_YELLOW ? Ink.YELLOW : core.ink();
-      onto.add(new Rect(x + PAD, middle - 70, SWATCH / 2, 140, null, core.ink()));
-      onto.add(new Rect(x + PAD + SWATCH / 2, middle - 70, SWATCH / 2, 140, null, second));
+      onto.add(new Rect(x + PAD, middle - 70, SWATCH / 2, 140, null, core.ground()));
+      onto.add(new Rect(x + PAD + SWATCH / 2, middle - 70, SWATCH / 2, 140, null, core.second()));
       onto.add(new Rect(x + PAD, middle - 70, SWATCH, 140, Ink.SOFT, null));
-      String words = core.letter() + " " + texts.say(core.word());
+      String words = core.letter() + " " + texts.say(core.colour());
       int room = COLOURS - 3 * PAD - SWATCH;
       onto.add(
           text(DiagramTexts.fit(words, POINTS, room), x + 2 * PAD + SWATCH, y, false, Ink.PLAIN));
