@@ -5,12 +5,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
-import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
@@ -27,7 +25,6 @@ import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.paper.BalanceProposal;
-import org.setpower.plan.lighting.paper.DiagramPart;
 import org.setpower.plan.lighting.paper.OrderList;
 import org.setpower.plan.lighting.protection.RunCable;
 import org.setpower.plan.lighting.result.LightingPapers;
@@ -310,24 +307,5 @@ final class LightingHandouts {
               }
             });
     return rows;
-  }
-
-  List<LightingPapers.DiagramRow> diagram() {
-    return DiagramPart.of(network, flows, plan.runStates(), this::findings).stream()
-        .map(
-            p ->
-                new LightingPapers.DiagramRow(
-                    p.kind(), p.name(), p.above(), p.over(), p.under(), p.stops()))
-        .toList();
-  }
-
-  private List<Finding> findings(Node node) {
-    List<Finding> own =
-        switch (node.kind()) {
-          case SUPPLY -> plan.supplies().row(node.row()).findings();
-          case RUN -> plan.runs().row(node.row()).findings();
-          default -> plan.outlets().row(node.row()).findings();
-        };
-    return own.stream().filter(Objects::nonNull).toList();
   }
 }

@@ -6,6 +6,8 @@ import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.lighting.diagram.DiagramLayout;
+import org.setpower.plan.lighting.diagram.DiagramPlan;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.result.LightingPapers;
@@ -57,13 +59,17 @@ public final class LightingModel implements PlanModel {
         LightingPapers.LEG_ROW,
         LightingPapers.BALANCE_ROW,
         LightingPapers.ORDER_ROW,
-        LightingPapers.PROFILE_ROW,
-        LightingPapers.DIAGRAM_ROW);
+        LightingPapers.PROFILE_ROW);
   }
 
   @Override
   public List<FindingKey> findings() {
     return List.of(LightingFinding.values());
+  }
+
+  @Override
+  public List<String> phrases() {
+    return DiagramLayout.words();
   }
 
   @Override
@@ -74,9 +80,10 @@ public final class LightingModel implements PlanModel {
     }
     LightingCalculation plan = new LightingCalculation(inputs);
     return new PlanResult(
-        inputs.all(),
-        results(),
-        new LightingTables(plan)::tables,
-        new LightingRelations(plan)::rows);
+            inputs.all(),
+            results(),
+            new LightingTables(plan)::tables,
+            new LightingRelations(plan)::rows)
+        .with(DiagramPlan.class, () -> LightingDiagram.of(plan));
   }
 }

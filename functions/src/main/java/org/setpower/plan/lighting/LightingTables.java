@@ -101,8 +101,7 @@ final class LightingTables {
         new ResultRows<>(LightingPapers.LEG_ROW, legs()),
         new ResultRows<>(LightingPapers.BALANCE_ROW, handouts.balance()),
         new ResultRows<>(LightingPapers.ORDER_ROW, handouts.order()),
-        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()),
-        new ResultRows<>(LightingPapers.DIAGRAM_ROW, handouts.diagram()));
+        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()));
   }
 
   /** One result a row of the table, null for blank rows. */

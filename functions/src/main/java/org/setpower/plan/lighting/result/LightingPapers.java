@@ -1,13 +1,11 @@
 package org.setpower.plan.lighting.result;
 
 import java.time.LocalDate;
-import java.util.List;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
-import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.input.ProjectTables;
 
@@ -36,7 +34,6 @@ public final class LightingPapers {
   public static final ResultTable<BalanceRow> BALANCE_ROW = ResultTable.of(BalanceRow.class);
   public static final ResultTable<OrderRow> ORDER_ROW = ResultTable.of(OrderRow.class);
   public static final ResultTable<ProfileRow> PROFILE_ROW = ResultTable.of(ProfileRow.class);
-  public static final ResultTable<DiagramRow> DIAGRAM_ROW = ResultTable.of(DiagramRow.class);
 
   private LightingPapers() {}
 
@@ -1299,110 +1296,4 @@ public final class LightingPapers {
               },
               rule = "Of the hour.")
           double load) {}
-
-  /** A part of the single-line diagram. */
-  @Table(key = "diagram", heading = "Diagram", rows = 600)
-  public record DiagramRow(
-      @Result(
-              key = "kind",
-              heading = "Part",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "source, distro, outlet, run, loads or idle.")
-          String kind,
-      @Result(
-              key = "name",
-              heading = "Name",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "As typed.")
-          String name,
-      @Result(
-              key = "above",
-              heading = "Hangs on",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "Row of this table; 0 for a source.")
-          int above,
-      @Result(
-              key = "over",
-              heading = "Above the line",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "Place, breaker, RCD, legs.")
-          String over,
-      @Result(
-              key = "under",
-              heading = "Below the line",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "Cores, size, length, voltage drop.")
-          String under,
-      @Result(
-              key = "stops",
-              heading = "Stops",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "What is a stop.")
-          List<Finding> stops) {}
 }
