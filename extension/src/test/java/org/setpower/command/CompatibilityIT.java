@@ -132,8 +132,8 @@ class CompatibilityIT {
       assertThatThrownBy(() -> CommandDriver.command(office, null, "new", "title", title))
           .hasMessageContaining("Cannot open “" + title + "”")
           .hasMessageContaining("Reinstall the extension");
-      assertThat(CommandDriver.command(office, null, "new", "title", "Battery day"))
-          .isEqualTo("Battery day");
+      assertThat(CommandDriver.command(office, null, "new", "title", "Power budget"))
+          .isEqualTo("Power budget");
       XComponent example =
           office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods"));
       assertThatThrownBy(() -> CommandDriver.command(office, example, "mend"))

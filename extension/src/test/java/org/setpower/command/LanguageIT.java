@@ -61,7 +61,7 @@ class LanguageIT {
     open("Stromplan Licht");
     XNameAccess sheets =
         UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
-    assertThat(sheets.getElementNames()).contains("Auftrag", "Ergebnis");
+    assertThat(sheets.getElementNames()).contains("Projekt", "Übersicht");
     assertThat(CommandDriver.command(office, document, "look"))
         .contains("Stop: 0; Fehler: 0; check: 1");
     assertThat(CommandDriver.command(office, document, "mend")).startsWith("Alle Formeln");

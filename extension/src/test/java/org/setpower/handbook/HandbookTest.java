@@ -31,11 +31,11 @@ class HandbookTest {
   private static final List<String> TEMPLATES =
       List.of(
           "Lighting power plan",
-          "Battery day",
+          "Battery plan",
           "Power budget",
           "Rental quote",
           "Battery register",
-          "Flight packing list");
+          "Battery travel list");
   private static final Path FOLDER = Path.of("target/generated/handbook");
 
   private final Map<Path, Document> pages = new TreeMap<>();

@@ -1,18 +1,25 @@
 package org.setpower.shipped;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.properties.HasName;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.ArchRule;
 import java.net.URL;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.FunctionsAddIn;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.ResultTable;
 import org.setpower.registry.groups.FunctionRegistry;
 
 /** What the Java that ships cannot do, as the classes it does not use. */
@@ -89,17 +96,39 @@ class SecurityTest {
         .check(SHIPPED);
   }
 
+  private static ArchRule reflects(Class<?> type, String... with) {
+    return classes()
+        .that()
+        .haveFullyQualifiedName(type.getName())
+        .should()
+        .onlyDependOnClassesThat(
+            not(resideInAnyPackage("java.lang.reflect..", "java.lang.invoke..")).or(named(with)));
+  }
+
   /**
-   * What answers where Java is too old reflects on our own interface alone, and the tables of the
-   * plans on the components of our own records.
+   * What answers where Java is too old reflects on our own interface alone; a table of a plan on
+   * the components and the constructor of the record that declares it, as far as they are public.
    */
   @Test
   void neither_reflects_nor_loads_nor_reads_objects() {
     noClasses()
         .that()
-        .resideOutsideOfPackages("org.setpower.entry..", "org.setpower.plan.common..")
+        .resideOutsideOfPackage("org.setpower.entry..")
+        .and(not(named(InputTable.class.getName(), ResultTable.class.getName())))
         .should()
         .dependOnClassesThat(resideInAnyPackage("java.lang.reflect.."))
+        .check(SHIPPED);
+    reflects(InputTable.class, "java.lang.reflect.Constructor", "java.lang.reflect.RecordComponent")
+        .check(SHIPPED);
+    reflects(ResultTable.class, "java.lang.reflect.Method", "java.lang.reflect.RecordComponent")
+        .check(SHIPPED);
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("org.setpower.entry..")
+        .should()
+        .callMethodWhere(
+            JavaCall.Predicates.target(
+                HasName.Predicates.nameMatching("setAccessible|trySetAccessible")))
         .check(SHIPPED);
     noClasses()
         .that()

@@ -77,7 +77,9 @@ public final class BuildTemplates {
     complete(release);
     List<Sheet> sheets = new ArrayList<>();
     int left = 0;
-    for (Sheet sheet : sheets(extension, folder)) {
+    List<Sheet> declared = sheets(extension, folder);
+    removeOthers(folder, declared.stream().map(Sheet::name).collect(Collectors.toSet()));
+    for (Sheet sheet : declared) {
       if (!sheet.isDrawn()) {
         Files.deleteIfExists(sheet.mark);
         Files.deleteIfExists(file(sheet.name, sheet.words, folder));
@@ -96,6 +98,22 @@ public final class BuildTemplates {
       return;
     }
     draw(sheets, extension, folder);
+  }
+
+  /** Removes what earlier builds drew of workbooks that are declared no more: it would ship. */
+  static void removeOthers(Path folder, Set<String> names) throws IOException {
+    if (!Files.exists(folder)) {
+      return;
+    }
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        boolean mark = file.startsWith(folder.resolve("marks"));
+        String name = (mark ? file.getParent() : file).getFileName().toString();
+        if (!names.contains(name.replaceFirst("(-example)?\\.(ots|ods|pdf)$", ""))) {
+          Files.delete(file);
+        }
+      }
+    }
   }
 
   /** Shares out the workbooks among the offices; each draws one in all its languages. */
@@ -257,6 +275,7 @@ public final class BuildTemplates {
       throws IOException {
     String name = workbook.workbook().fileName();
     PlanWriter drawing = PlanWriter.of(office, workbook.workbook(), words);
+    new PlanFiller(drawing).initial();
     drawing.finish();
     store(office, drawing.document(), "calc8_template", file(name, words, folder));
     if (words.isEnglish()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.finding.Finding;
 
@@ -82,12 +83,7 @@ final class BatteryDayIssues {
     issues.add(table.heading(), name == null ? "#" + row.number() : name, findings);
   }
 
-  List<BatteryDayResults.IssueRow> rows() {
-    return issues.worstFirst().stream()
-        .map(
-            i ->
-                new BatteryDayResults.IssueRow(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
+  List<IssueRow> rows() {
+    return issues.rows();
   }
 }

@@ -3,7 +3,7 @@ package org.setpower.plan.batteryday;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
-import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -30,7 +30,30 @@ public final class BatteryDayResults {
   static final ResultTable<LentRow> LENT_OUT = ResultTable.of(LentRow.class);
   static final ResultTable<TimelineRow> TIMELINE = ResultTable.of(TimelineRow.class);
   static final ResultTable<SummaryResult> SUMMARY = ResultTable.of(SummaryResult.class);
-  static final ResultTable<IssueRow> ISSUES = ResultTable.of(IssueRow.class);
+  static final ResultTable<IssueRow> ISSUES =
+      IssueRow.table(
+          80,
+          "project.reasons",
+          "days.reasons",
+          "types.reasons",
+          "stock.reasons",
+          "batteries.reasons",
+          "positions.reasons",
+          "devices.reasons",
+          "supplies.reasons",
+          "chargers.reasons",
+          "atCall.reasons",
+          "atNow.reasons",
+          "project.*",
+          "days.*",
+          "types.*",
+          "stock.*",
+          "positions.*",
+          "devices.*",
+          "supplies.*",
+          "chargers.*",
+          "atCall.*",
+          "atNow.*");
 
   private BatteryDayResults() {}
 
@@ -62,7 +85,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a day. */
-  @Table(key = "days", heading = "Days", rows = 40)
+  @Table(key = "days", heading = "Days", rows = 24)
   public record DayResult(
       @Result(
               key = "verdict",
@@ -84,7 +107,7 @@ public final class BatteryDayResults {
           Boolean shown) {}
 
   /** Beside a type. */
-  @Table(key = "types", heading = "Battery types", rows = 40)
+  @Table(key = "types", heading = "Battery types", rows = 16)
   public record TypeResult(
       @Result(
               key = "verdict",
@@ -100,7 +123,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a row of batteries. */
-  @Table(key = "stock", heading = "Battery stock", rows = 40)
+  @Table(key = "stock", heading = "Battery stock", rows = 24)
   public record StockResult(
       @Result(
               key = "verdict",
@@ -146,25 +169,25 @@ public final class BatteryDayResults {
           Integer planned,
       @Result(
               key = "fewest",
-              heading = "Fewest",
+              heading = "Min. required",
               unit = "pcs",
               from = "run.entries",
               rule =
                   "With these numbers of every type, all full at call, nothing goes dark;"
-                      + " no smaller sum of them has a schedule that the plan knows.")
+                      + " with one fewer of a type the plan knows no schedule.")
           Integer fewest,
       @Result(
               key = "fewestAlone",
-              heading = "Fewest, enough of the others",
+              heading = "Min. required, enough of the others",
               unit = "pcs",
               from = "run.entries",
               rule =
-                  "No smaller number of this type has a schedule that the plan knows,"
+                  "With one fewer of this type the plan knows no schedule,"
                       + " whatever there is of the others.")
           Integer fewestAlone,
       @Result(
               key = "uncharged",
-              heading = "Fewest, nothing charged",
+              heading = "Min. required, nothing charged",
               unit = "pcs",
               from = "run.entries",
               rule = "The same without a charger.")
@@ -174,7 +197,7 @@ public final class BatteryDayResults {
               heading = "Short",
               unit = "pcs",
               from = {"stock.fewest", "batteries.use", "stock.type"},
-              rule = "Fewest less what is to plan with, over all rows of the type.")
+              rule = "Min. required less what is to plan with, over all rows of the type.")
           Integer shortOf) {}
 
   /** A numbered battery. */
@@ -427,7 +450,7 @@ public final class BatteryDayResults {
           Double drawn) {}
 
   /** Beside a supply. */
-  @Table(key = "supplies", heading = "Supplies", rows = 20)
+  @Table(key = "supplies", heading = "Supplies", rows = 10)
   public record SupplyResult(
       @Result(
               key = "verdict",
@@ -499,7 +522,7 @@ public final class BatteryDayResults {
           Integer charges) {}
 
   /** Beside a battery found at call. */
-  @Table(key = "atCall", heading = "Found at call", rows = 20)
+  @Table(key = "atCall", heading = "Found at call", rows = 12)
   public record AtCallResult(
       @Result(
               key = "verdict",
@@ -515,7 +538,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a battery found at the hour of planning again. */
-  @Table(key = "atNow", heading = "Found now", rows = 20)
+  @Table(key = "atNow", heading = "Found now", rows = 16)
   public record AtNowResult(
       @Result(
               key = "verdict",
@@ -690,7 +713,13 @@ public final class BatteryDayResults {
               heading = "To charger",
               from = {"schedule.to", "schedule.what"},
               rule = "From Change schedule.")
-          String to) {}
+          String to,
+      @Result(
+              key = "done",
+              heading = "Done",
+              from = "schedule.what",
+              rule = "A box to tick on paper.")
+          String done) {}
 
   /** A paper: what charges after wrap. */
   @Table(key = "tonight", heading = "Charging tonight", rows = 400)
@@ -841,10 +870,10 @@ public final class BatteryDayResults {
           Integer shortOf,
       @Result(
               key = "stopped",
-              heading = "Positions not planned",
+              heading = "Positions with a stop",
               unit = "rows",
               from = "positions.verdict",
-              rule = "Positions with a stop; see Positions.")
+              rule = "See Positions.")
           Integer stopped,
       @Result(
               key = "notReady",
@@ -853,74 +882,4 @@ public final class BatteryDayResults {
               from = "tonight.ready",
               rule = "Batteries of Charging tonight that are not ready.")
           Integer notReady) {}
-
-  /** One open issue a cause, stops first. */
-  @Table(key = "issues", heading = "Open issues", rows = 80)
-  public record IssueRow(
-      @Result(key = "verdict", heading = "Status", from = "issues.reasons", rule = "Of the cause.")
-          Verdict verdict,
-      @Result(
-              key = "where",
-              heading = "Where",
-              from = {
-                "project.reasons",
-                "days.reasons",
-                "types.reasons",
-                "stock.reasons",
-                "batteries.reasons",
-                "positions.reasons",
-                "devices.reasons",
-                "supplies.reasons",
-                "chargers.reasons",
-                "atCall.reasons",
-                "atNow.reasons",
-                "project.*",
-                "days.*",
-                "types.*",
-                "stock.*",
-                "positions.*",
-                "devices.*",
-                "supplies.*",
-                "chargers.*",
-                "atCall.*",
-                "atNow.*"
-              },
-              rule = "Table and rows with this cause, the first eight by name.")
-          Issues.Place where,
-      @Result(
-              key = "rows",
-              heading = "Rows",
-              from = {
-                "project.reasons",
-                "days.reasons",
-                "types.reasons",
-                "stock.reasons",
-                "batteries.reasons",
-                "positions.reasons",
-                "devices.reasons",
-                "supplies.reasons",
-                "chargers.reasons",
-                "atCall.reasons",
-                "atNow.reasons"
-              },
-              rule = "How many rows have this cause.")
-          Integer rows,
-      @Result(
-              key = "reasons",
-              heading = "Reason",
-              from = {
-                "project.reasons",
-                "days.reasons",
-                "types.reasons",
-                "stock.reasons",
-                "batteries.reasons",
-                "positions.reasons",
-                "devices.reasons",
-                "supplies.reasons",
-                "chargers.reasons",
-                "atCall.reasons",
-                "atNow.reasons"
-              },
-              rule = "The sentence of the first of them.")
-          List<Finding> reasons) {}
 }

@@ -15,6 +15,7 @@ import org.setpower.plan.batteryday.simulation.DayOutcome;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
@@ -22,6 +23,9 @@ import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of a plan. */
 final class BatteryDayTables {
+  /** A box to tick on paper. */
+  private static final String BOX = "☐";
+
   private final BatteryDayPlan plan;
   private final DayBuild build;
   private final DayOutcome outcome;
@@ -230,7 +234,7 @@ final class BatteryDayTables {
     BatteryDayInputs inputs = plan.inputs();
     List<BatteryDayResults.PositionResult> positions =
         align(inputs.positions(), r -> position(r.number()));
-    List<BatteryDayResults.IssueRow> issues =
+    List<IssueRow> issues =
         new BatteryDayIssues(plan, projectFindings, positionFindings, stockFindings).rows();
     return List.of(
         new ResultRows<>(
@@ -423,7 +427,8 @@ final class BatteryDayTables {
                     s.piece(),
                     s.on(),
                     s.off(),
-                    s.to()))
+                    s.to(),
+                    BOX))
         .toList();
   }
 
@@ -475,15 +480,12 @@ final class BatteryDayTables {
   }
 
   private BatteryDayResults.SummaryResult summary(
-      List<BatteryDayResults.PositionResult> positions, List<BatteryDayResults.IssueRow> issues) {
+      List<BatteryDayResults.PositionResult> positions, List<IssueRow> issues) {
     int fit = batteries.paper(b -> true).fit().size();
     List<BatteryDayResults.PositionResult> filled =
         positions.stream().filter(Objects::nonNull).toList();
     return new BatteryDayResults.SummaryResult(
-        issues.stream()
-            .map(BatteryDayResults.IssueRow::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         outcome == null
             ? null
             : (Integer)

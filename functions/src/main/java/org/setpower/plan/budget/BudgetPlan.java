@@ -2,7 +2,6 @@ package org.setpower.plan.budget;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import org.setpower.plan.budget.BudgetInputs.Line;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -73,7 +73,7 @@ public final class BudgetPlan {
   }
 
   private List<ResultRows<?>> tables() {
-    List<BudgetResults.BudgetIssue> issues = issues();
+    List<IssueRow> issues = issues();
     List<BudgetResults.CashWeek> weeks = cash.rows();
     List<Finding> project = sorted(rules.findings());
     return List.of(
@@ -244,14 +244,11 @@ public final class BudgetPlan {
   }
 
   private BudgetResults.BudgetSummary summary(
-      List<BudgetResults.CashWeek> weeks, List<BudgetResults.BudgetIssue> issues) {
+      List<BudgetResults.CashWeek> weeks, List<IssueRow> issues) {
     BigDecimal gross = sum(fit, l -> l.cash().gross());
     BigDecimal paid = sum(fit, l -> rules.rounded(BudgetRules.decimal(l.line().paid())));
     return new BudgetResults.BudgetSummary(
-        issues.stream()
-            .map(BudgetResults.BudgetIssue::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         rules.isDraft(),
         gate.all().size(),
         gate.all().size() - fit.size(),
@@ -265,22 +262,10 @@ public final class BudgetPlan {
         gross.subtract(paid));
   }
 
-  private List<BudgetResults.BudgetIssue> issues() {
+  private List<IssueRow> issues() {
     Issues issues = new Issues();
     issues.addRows(inputs.all(), this::findings, Set.of());
-    return issues.worstFirst().stream()
-        .map(
-            i ->
-                new BudgetResults.BudgetIssue(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
-  }
-
-  private int issueCount() {
-    return tables().stream()
-        .filter(t -> t.table() == BudgetResults.ISSUES)
-        .mapToInt(t -> t.rows().size())
-        .sum();
+    return issues.rows();
   }
 
   /** The rows that a row of results is made of. */
@@ -292,7 +277,6 @@ public final class BudgetPlan {
       case "project", "summary" -> new int[] {1};
       case "accounts" -> new int[] {totals.by(Line::account).size()};
       case "weeks" -> IntStream.rangeClosed(1, cash.rows().size()).toArray();
-      case "issues" -> IntStream.rangeClosed(1, issueCount()).toArray();
       default ->
           inputs.all().stream()
               .filter(t -> t.table().key().equals(source))

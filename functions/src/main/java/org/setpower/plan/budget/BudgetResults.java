@@ -3,7 +3,7 @@ package org.setpower.plan.budget;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -24,7 +24,22 @@ public final class BudgetResults {
   public static final ResultTable<ScenarioState> SCENARIOS = ResultTable.of(ScenarioState.class);
   public static final ResultTable<CashWeek> WEEKS = ResultTable.of(CashWeek.class);
   public static final ResultTable<BudgetSummary> SUMMARY = ResultTable.of(BudgetSummary.class);
-  public static final ResultTable<BudgetIssue> ISSUES = ResultTable.of(BudgetIssue.class);
+  public static final ResultTable<IssueRow> ISSUES =
+      IssueRow.table(
+          60,
+          "project.reasons",
+          "counts.reasons",
+          "exchange.reasons",
+          "tiers.reasons",
+          "lines.reasons",
+          "deposits.reasons",
+          "scenarios.reasons",
+          "lines.description",
+          "counts.count",
+          "exchange.currency",
+          "deposits.to",
+          "scenarios.scenario",
+          "tiers.after");
 
   private static final String LINES_ALL = "lines.*";
   private static final String PROJECT_ALL = "project.*";
@@ -746,74 +761,4 @@ public final class BudgetResults {
               from = {"lines.toPay", "lines.reasons", LINES_ALL},
               rule = "With tax.")
           BigDecimal toPay) {}
-
-  /** One open issue a cause, stops first. */
-  @Table(key = "issues", heading = "Open issues", rows = 60)
-  public record BudgetIssue(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = "issues.reasons",
-              rule = "The worst of the reasons.")
-          Verdict verdict,
-      @Result(
-              key = "where",
-              heading = "Where",
-              from = {
-                "project.reasons",
-                "counts.reasons",
-                "exchange.reasons",
-                "tiers.reasons",
-                "lines.reasons",
-                "deposits.reasons",
-                "scenarios.reasons",
-                "lines.description",
-                "counts.count",
-                "exchange.currency",
-                "deposits.to",
-                "scenarios.scenario",
-                "tiers.after"
-              },
-              rule = "Table and rows with this cause, the first eight by name.")
-          Issues.Place where,
-      @Result(
-              key = "rows",
-              heading = "Rows",
-              from = {
-                "project.reasons",
-                "counts.reasons",
-                "exchange.reasons",
-                "tiers.reasons",
-                "lines.reasons",
-                "deposits.reasons",
-                "scenarios.reasons",
-                "lines.description",
-                "counts.count",
-                "exchange.currency",
-                "deposits.to",
-                "scenarios.scenario",
-                "tiers.after"
-              },
-              rule = "How many rows have this cause.")
-          Integer rows,
-      @Result(
-              key = "reasons",
-              heading = "Reason",
-              from = {
-                "project.reasons",
-                "counts.reasons",
-                "exchange.reasons",
-                "tiers.reasons",
-                "lines.reasons",
-                "deposits.reasons",
-                "scenarios.reasons",
-                "lines.description",
-                "counts.count",
-                "exchange.currency",
-                "deposits.to",
-                "scenarios.scenario",
-                "tiers.after"
-              },
-              rule = "The sentence of the first of them.")
-          List<Finding> reasons) {}
 }

@@ -110,6 +110,16 @@ public final class Issues {
         : finding.key().key();
   }
 
+  /** All issues as rows of the table. */
+  public List<IssueRow> rows() {
+    return worstFirst().stream()
+        .map(
+            i ->
+                new IssueRow(
+                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
+        .toList();
+  }
+
   /** All issues, the worst first, then those of most rows. */
   public List<Issue> worstFirst() {
     return byCause.values().stream()

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
@@ -29,6 +30,7 @@ public final class PlanResult {
   private final Map<String, ResultRows<?>> tables = new LinkedHashMap<>();
   private final Relations relations;
   private final Map<String, ResultColumn> columns = new HashMap<>();
+  private final Map<Class<?>, Supplier<?>> parts = new HashMap<>();
 
   /**
    * @param inputs what was read
@@ -48,6 +50,18 @@ public final class PlanResult {
     if (faults.isEmpty()) {
       filled.get().forEach(f -> tables.put(f.table().key(), f));
     }
+  }
+
+  /** Adds what is no table, such as a drawing; it is made when somebody asks for it. */
+  public <P> PlanResult with(Class<P> type, Supplier<P> part) {
+    parts.put(type, part);
+    return this;
+  }
+
+  /** What {@link #with} added; empty where the plan has none of this type, or after a fault. */
+  public <P> Optional<P> part(Class<P> type) {
+    Supplier<?> part = faults.isEmpty() ? parts.get(type) : null;
+    return Optional.ofNullable(part).map(p -> type.cast(p.get()));
   }
 
   /** Why every row stops; empty when the ranges can be trusted. */
@@ -222,6 +236,9 @@ public final class PlanResult {
     if (value instanceof Issues.Place place) {
       return place.in(messages);
     }
+    if (value instanceof Phrase phrase) {
+      return messages.phrase(phrase, locale);
+    }
     if (value instanceof List<?> list) {
       return messages.sentences(list.stream().map(Finding.class::cast).toList(), locale);
     }
@@ -244,7 +261,7 @@ public final class PlanResult {
     ResultColumn column = column(path);
     for (String source : column.from()) {
       String table = tableOf(source);
-      int[] rows = relations.rows(column.table(), row, table);
+      int[] rows = related(column.table(), row, table);
       if (column(source) == null) {
         typed(source, rows, seen, steps);
       } else if (rows.length == 1) {
@@ -256,6 +273,14 @@ public final class PlanResult {
       }
     }
     steps.add(step(column, row));
+  }
+
+  /** What is made of the open issues is made of all of them; of other rows the plan decides. */
+  private int[] related(String table, int row, String source) {
+    ResultRows<?> issues = tables.get(IssueRow.KEY);
+    return issues != null && source.equals(IssueRow.KEY) && !table.equals(IssueRow.KEY)
+        ? IntStream.rangeClosed(1, last(issues)).toArray()
+        : relations.rows(table, row, source);
   }
 
   private Trace.Step step(ResultColumn column, int... rows) {

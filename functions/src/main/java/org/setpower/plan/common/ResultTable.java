@@ -1,5 +1,6 @@
 package org.setpower.plan.common;
 
+import java.lang.invoke.MethodType;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -10,11 +11,17 @@ import java.util.List;
  */
 public final class ResultTable<R extends Record> {
   private final Table declaration;
+  private final int rows;
   private final List<ResultColumn> columns;
   private final List<Method> accessors = new ArrayList<>();
 
-  private ResultTable(Class<R> type) {
+  /**
+   * @param rows that a sheet has room for
+   * @param from what the columns are made of that do not say it themselves
+   */
+  ResultTable(Class<R> type, int rows, List<String> from) {
     declaration = type.getAnnotation(Table.class);
+    this.rows = rows;
     List<ResultColumn> all = new ArrayList<>();
     for (RecordComponent component : type.getRecordComponents()) {
       Result result = component.getAnnotation(Result.class);
@@ -25,9 +32,9 @@ public final class ResultTable<R extends Record> {
               result.key(),
               result.heading(),
               result.unit(),
-              component.getType(),
+              MethodType.methodType(component.getType()).wrap().returnType(),
               result.form(),
-              List.of(result.from()),
+              result.from().length == 0 ? from : List.of(result.from()),
               result.rule()));
     }
     columns = List.copyOf(all);
@@ -35,7 +42,7 @@ public final class ResultTable<R extends Record> {
 
   /** The table that a record declares. */
   public static <R extends Record> ResultTable<R> of(Class<R> type) {
-    return new ResultTable<>(type);
+    return new ResultTable<>(type, type.getAnnotation(Table.class).rows(), List.of());
   }
 
   public String key() {
@@ -48,7 +55,7 @@ public final class ResultTable<R extends Record> {
 
   /** Rows that a sheet has room for. */
   public int rows() {
-    return declaration.rows();
+    return rows;
   }
 
   public List<ResultColumn> columns() {

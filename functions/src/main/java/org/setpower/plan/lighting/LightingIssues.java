@@ -3,15 +3,16 @@ package org.setpower.plan.lighting;
 import java.util.List;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.lighting.input.CableTables;
+import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LoadTables;
 import org.setpower.plan.lighting.input.ProjectTables;
 import org.setpower.plan.lighting.input.SupplyTables;
-import org.setpower.plan.lighting.result.LightingPapers;
 import org.setpower.plan.lighting.result.LightingResults;
 
 /** Collects what is wrong in a plan, one issue a cause. */
@@ -23,7 +24,7 @@ final class LightingIssues {
     this.plan = plan;
   }
 
-  List<LightingPapers.IssueRow> rows(List<LightingResults.ReadingResult> readings) {
+  List<IssueRow> rows(List<LightingResults.ReadingResult> readings) {
     LightingInputs inputs = plan.inputs();
     issues.add(ProjectTables.PROJECT.heading(), "1", plan.projectFindings());
     inputs
@@ -60,22 +61,20 @@ final class LightingIssues {
                     LoadTables.READINGS.heading(),
                     name(r.value().place(), r.number()),
                     readings.get(r.number() - 1).reasons()));
-    return issues.worstFirst().stream()
-        .map(
-            i ->
-                new LightingPapers.IssueRow(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
+    return issues.rows();
   }
 
   private void own(InputTable<?> table, InputRow<?> row) {
     issues.add(table.heading(), "#" + row.number(), row.findings());
   }
 
-  /** What Project stops is one issue of Project. */
+  /** What Project stops is one issue of Project, what another row stops one of that row. */
   private <T> void add(InputTable<?> table, Gate.Judged<InputRow<T>> judged, String name) {
     List<Finding> own =
-        judged.findings().stream().filter(f -> !plan.settings().stops().contains(f)).toList();
+        judged.findings().stream()
+            .filter(f -> !plan.settings().stops().contains(f))
+            .filter(f -> f.key() != LightingFinding.LOAD_UPSTREAM)
+            .toList();
     issues.add(table.heading(), name(name, judged.row()), own);
   }
 

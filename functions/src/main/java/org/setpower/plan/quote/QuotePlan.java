@@ -17,6 +17,7 @@ import org.setpower.hire.HireDays;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -183,7 +184,7 @@ public final class QuotePlan {
     List<QuoteResults.DeliveryRow> delivery = delivery();
     List<QuoteResults.ValueRow> values = values();
     BigDecimal toInsure = sum(values, QuoteResults.ValueRow::value);
-    List<QuoteResults.QuoteIssue> issues = issues();
+    List<IssueRow> issues = issues();
     return List.of(
         new ResultRows<>(
             QuoteResults.HOUSE,
@@ -246,6 +247,9 @@ public final class QuotePlan {
             sums == null
                 ? ClientDocument.withheld(withheld)
                 : ClientDocument.of(rules, sums, fit(), toInsure)),
+        new ResultRows<>(
+            QuoteResults.CLOSING,
+            sums == null ? List.of() : Letters.closing(rules, fit(), inputs.terms())),
         new ResultRows<>(QuoteResults.TAXES, taxes()),
         new ResultRows<>(QuoteResults.DELIVERY, delivery),
         new ResultRows<>(QuoteResults.VALUES, values),
@@ -396,18 +400,13 @@ public final class QuotePlan {
     return rows;
   }
 
-  private List<QuoteResults.QuoteIssue> issues() {
+  private List<IssueRow> issues() {
     Issues issues = new Issues();
     issues.addRows(inputs.all(), this::findings, Set.of("items"));
     withheld.stream()
         .filter(f -> f.key() == QuoteFinding.NOTHING_QUOTED)
         .forEach(f -> issues.add(QuoteResults.DOCUMENT.heading(), "1", List.of(f)));
-    return issues.worstFirst().stream()
-        .map(
-            i ->
-                new QuoteResults.QuoteIssue(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
+    return issues.rows();
   }
 
   private static <R> BigDecimal sum(List<R> rows, Function<R, BigDecimal> amount) {
@@ -427,19 +426,17 @@ public final class QuotePlan {
       List<QuoteResults.ReturnResult> returned,
       List<QuoteResults.DeliveryRow> delivery,
       BigDecimal toInsure,
-      List<QuoteResults.QuoteIssue> issues) {
+      List<IssueRow> issues) {
     LocalDate out = rules.order().out();
     LocalDate back = rules.order().back();
     boolean dated = out != null && back != null && QuoteRules.dates(out, back).isEmpty();
     return new QuoteResults.Summary(
-        issues.stream()
-            .map(QuoteResults.QuoteIssue::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         withheld.isEmpty(),
         gate.all().size(),
         gate.paper(l -> true).withheld().size(),
         dated ? (Integer) HireDays.calendar(out, back) : null,
+        rules.currency() == null ? null : (Integer) rules.currency().getDefaultFractionDigits(),
         of(OrderSums::hire),
         of(OrderSums::discount),
         of(OrderSums::minimum),
@@ -482,16 +479,8 @@ public final class QuotePlan {
       case "returns" -> numbers(inputs.returns());
       case "picked" -> numbers(inputs.picked());
       case "terms" -> numbers(inputs.terms());
-      case "issues" -> IntStream.rangeClosed(1, issueCount()).toArray();
       default -> new int[0];
     };
-  }
-
-  private int issueCount() {
-    return tables().stream()
-        .filter(t -> t.table() == QuoteResults.ISSUES)
-        .mapToInt(t -> t.rows().size())
-        .sum();
   }
 
   private int[] relatedItems(String table, int row) {
@@ -518,6 +507,11 @@ public final class QuotePlan {
     @Override
     public String name() {
       return "quote";
+    }
+
+    @Override
+    public String title() {
+      return "rental quote";
     }
 
     @Override
@@ -552,6 +546,7 @@ public final class QuotePlan {
           QuoteResults.LETTER,
           QuoteResults.TERMS,
           QuoteResults.DOCUMENT,
+          QuoteResults.CLOSING,
           QuoteResults.TAXES,
           QuoteResults.DELIVERY,
           QuoteResults.VALUES,
@@ -563,6 +558,11 @@ public final class QuotePlan {
     @Override
     public List<FindingKey> findings() {
       return List.of(QuoteFinding.values());
+    }
+
+    @Override
+    public List<String> phrases() {
+      return PageText.patterns();
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.setpower.plan.register;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -12,11 +13,11 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -27,13 +28,10 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
-import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.register.RegisterInputs.Battery;
 import org.setpower.plan.register.RegisterInputs.BatteryType;
 import org.setpower.plan.register.RegisterInputs.BenchTest;
-import org.setpower.plan.register.RegisterInputs.Incident;
 import org.setpower.plan.register.RegisterInputs.Limit;
-import org.setpower.plan.register.RegisterInputs.Project;
 
 /** The battery register, calculated once: every verdict, every paper, every count. */
 public final class RegisterPlan {
@@ -81,6 +79,38 @@ public final class RegisterPlan {
   /** Calculates the register from its six ranges, in the order of {@link PlanModel#inputs()}. */
   public static PlanResult of(List<?> ranges) {
     return MODEL.calculate(ranges);
+  }
+
+  /**
+   * The day of a register, and which of its batteries may be marked as inspected.
+   *
+   * @param ranges as {@link #of} takes them
+   */
+  public static Inspections inspections(List<?> ranges) {
+    RegisterPlan plan = new RegisterPlan(read(ranges));
+    return new Inspections(
+        plan.settings.stops(),
+        plan.settings.asOf(),
+        plan.gate.all().stream().map(b -> Inspection.of(b.item(), b.findings())).toList());
+  }
+
+  /**
+   * The answer of {@link #inspections}.
+   *
+   * @param stops what is wrong with the settings, so that nothing can be marked
+   * @param day the day of the register
+   * @param batteries all rows with a battery
+   */
+  public record Inspections(List<Finding> stops, LocalDate day, List<Inspection> batteries) {}
+
+  private static RegisterInputs read(List<?> ranges) {
+    return new RegisterInputs(
+        RegisterInputs.PROJECT.read(ranges.get(0)),
+        RegisterInputs.TYPES.read(ranges.get(1)),
+        RegisterInputs.LIMITS.read(ranges.get(2)),
+        RegisterInputs.BATTERIES.read(ranges.get(3)),
+        RegisterInputs.TESTS.read(ranges.get(4)),
+        RegisterInputs.INCIDENTS.read(ranges.get(5)));
   }
 
   private List<Finding> findings(InputRow<Battery> row) {
@@ -171,7 +201,7 @@ public final class RegisterPlan {
             types.all().stream()
                 .map(t -> Identity.of(t.item().value().type()))
                 .collect(Collectors.toSet()));
-    List<RegisterResults.IssueRow> issues = issues(judged, slip);
+    List<IssueRow> issues = issues(judged, slip);
     return List.of(
         new ResultRows<>(
             RegisterResults.PROJECT,
@@ -366,7 +396,7 @@ public final class RegisterPlan {
             battery.backBy()));
   }
 
-  private List<RegisterResults.IssueRow> issues(
+  private List<IssueRow> issues(
       Map<Integer, RegisterResults.IncidentResult> judged, List<RegisterResults.Slip> slip) {
     Issues issues = new Issues();
     issues.add(RegisterInputs.PROJECT.heading(), "1", settings.findings());
@@ -416,12 +446,7 @@ public final class RegisterPlan {
     slip.stream()
         .filter(s -> s.reasons().stream().anyMatch(f -> f.key() == RegisterFinding.SLIP_SERIAL))
         .forEach(s -> issues.add(RegisterResults.SLIP.heading(), text(s.serial()), s.reasons()));
-    return issues.worstFirst().stream()
-        .map(
-            i ->
-                new RegisterResults.IssueRow(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
+    return issues.rows();
   }
 
   private static void add(
@@ -432,13 +457,10 @@ public final class RegisterPlan {
   private RegisterResults.Summary summary(
       List<RegisterResults.TypeResult> typeRows,
       List<RegisterResults.TestResult> testRows,
-      List<RegisterResults.IssueRow> issues) {
+      List<IssueRow> issues) {
     Gate.Paper<InputRow<Battery>> all = gate.paper(b -> true);
     return new RegisterResults.Summary(
-        issues.stream()
-            .map(RegisterResults.IssueRow::verdict)
-            .max(Comparator.naturalOrder())
-            .orElse(Verdict.OK),
+        IssueRow.worst(issues),
         both(all).size(),
         all.fit().size(),
         all.withheld().size(),
@@ -468,7 +490,6 @@ public final class RegisterPlan {
     }
     return switch (source) {
       case "project", "slip", "summary" -> new int[] {1};
-      case "issues" -> IntStream.rangeClosed(1, issueCount()).toArray();
       case "batteries" -> relatedBatteries(table, row);
       case "tests" -> ofBatteries(table, row, inputs.tests(), t -> Identity.of(t.serial()));
       case "types" -> {
@@ -478,13 +499,6 @@ public final class RegisterPlan {
       }
       default -> filledRows(source);
     };
-  }
-
-  private int issueCount() {
-    return tables().stream()
-        .filter(t -> t.table() == RegisterResults.ISSUES)
-        .mapToInt(t -> t.rows().size())
-        .sum();
   }
 
   private List<InputRow<Battery>> batteryRows(String table, int row) {
@@ -579,18 +593,19 @@ public final class RegisterPlan {
 
     @Override
     public PlanResult calculate(List<?> ranges) {
-      InputRows<Project> project = RegisterInputs.PROJECT.read(ranges.get(0));
-      InputRows<BatteryType> types = RegisterInputs.TYPES.read(ranges.get(1));
-      InputRows<Limit> limits = RegisterInputs.LIMITS.read(ranges.get(2));
-      InputRows<Battery> batteries = RegisterInputs.BATTERIES.read(ranges.get(3));
-      InputRows<BenchTest> tests = RegisterInputs.TESTS.read(ranges.get(4));
-      InputRows<Incident> incidents = RegisterInputs.INCIDENTS.read(ranges.get(5));
-      List<InputRows<?>> all = List.of(project, types, limits, batteries, tests, incidents);
+      RegisterInputs read = read(ranges);
+      List<InputRows<?>> all =
+          List.of(
+              read.project(),
+              read.types(),
+              read.limits(),
+              read.batteries(),
+              read.tests(),
+              read.incidents());
       if (all.stream().anyMatch(r -> r.fault().isPresent())) {
         return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);
       }
-      RegisterPlan plan =
-          new RegisterPlan(new RegisterInputs(project, types, limits, batteries, tests, incidents));
+      RegisterPlan plan = new RegisterPlan(read);
       return new PlanResult(all, results(), plan::tables, plan::related);
     }
   }

@@ -2,7 +2,7 @@ package org.setpower.plan.register;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
@@ -22,7 +22,22 @@ public final class RegisterResults {
   static final ResultTable<StocktakeRow> STOCKTAKE = ResultTable.of(StocktakeRow.class);
   static final ResultTable<Slip> SLIP = ResultTable.of(Slip.class);
   static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
-  static final ResultTable<IssueRow> ISSUES = ResultTable.of(IssueRow.class);
+  static final ResultTable<IssueRow> ISSUES =
+      IssueRow.table(
+          60,
+          "project.reasons",
+          "types.reasons",
+          "limits.reasons",
+          "batteries.reasons",
+          "tests.reasons",
+          "incidents.reasons",
+          "slip.reasons",
+          "types.type",
+          "limits.chemistry",
+          "batteries.serial",
+          "tests.serial",
+          "incidents.serial",
+          "incidents.type");
 
   private RegisterResults() {}
 
@@ -594,58 +609,4 @@ public final class RegisterResults {
               from = "tests.compared",
               rule = "Rows of Tests that are not compared.")
           Integer notCompared) {}
-
-  /** One open issue a cause, stops first. */
-  @Table(key = "issues", heading = "Open issues", rows = 60)
-  public record IssueRow(
-      @Result(key = "verdict", heading = "Status", from = "issues.reasons", rule = "Of the cause.")
-          Verdict verdict,
-      @Result(
-              key = "where",
-              heading = "Where",
-              from = {
-                "project.reasons",
-                "types.reasons",
-                "limits.reasons",
-                "batteries.reasons",
-                "tests.reasons",
-                "incidents.reasons",
-                "slip.reasons",
-                "types.type",
-                "limits.chemistry",
-                "batteries.serial",
-                "tests.serial",
-                "incidents.serial",
-                "incidents.type"
-              },
-              rule = "Table and rows with this cause, the first eight by name.")
-          Issues.Place where,
-      @Result(
-              key = "rows",
-              heading = "Rows",
-              from = {
-                "project.reasons",
-                "types.reasons",
-                "limits.reasons",
-                "batteries.reasons",
-                "tests.reasons",
-                "incidents.reasons",
-                "slip.reasons"
-              },
-              rule = "How many rows have this cause.")
-          Integer rows,
-      @Result(
-              key = "reasons",
-              heading = "Reason",
-              from = {
-                "project.reasons",
-                "types.reasons",
-                "limits.reasons",
-                "batteries.reasons",
-                "tests.reasons",
-                "incidents.reasons",
-                "slip.reasons"
-              },
-              rule = "The sentence of the first of them.")
-          List<Finding> reasons) {}
 }

@@ -17,7 +17,11 @@ import org.setpower.plan.batteries.CheapestMix;
 import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
+import org.setpower.plan.batteryday.BatteryDayPlan;
+import org.setpower.plan.quote.QuotePlan;
+import org.setpower.plan.lighting.LightingModel;
 import org.setpower.plan.register.RegisterPlan;
+import org.setpower.plan.travel.TravelPlan;
 import org.setpower.registry.ArgumentParsers;
 import org.setpower.registry.Arguments;
 import org.setpower.registry.FunctionGroup;
@@ -193,6 +197,12 @@ public final class PlanFunctions {
           .implementation(PlanFunctions::mix);
 
   public static final FunctionSpec REGISTER = PlanFunction.of(GROUP, RegisterPlan.MODEL);
+
+  public static final FunctionSpec BATTERIES = PlanFunction.of(GROUP, BatteryDayPlan.MODEL);
+
+  public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
+  public static final FunctionSpec TRAVEL = PlanFunction.of(GROUP, TravelPlan.MODEL);
+  public static final FunctionSpec LIGHTING = PlanFunction.of(GROUP, LightingModel.MODEL);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.plan.common.Answer;
+import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
@@ -218,7 +219,7 @@ class RegisterRulesTest {
     for (int i = 100; i < 400; i++) {
       ranges.row("batteries", "serial", "P1-" + i, "type", "P1", "energy", 98);
     }
-    List<RegisterResults.IssueRow> issues = ranges.calculate().rows(RegisterResults.ISSUES);
+    List<IssueRow> issues = ranges.calculate().rows(RegisterResults.ISSUES);
     assertThat(issues).hasSize(1);
     assertThat(issues.get(0).rows()).isEqualTo(300);
     assertThat(issues.get(0).where().toString())

@@ -6,19 +6,26 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
+import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.FieldSpec;
+import org.setpower.text.MessageCatalog;
 
 /** The formulas of a plan's workbook, without the equals sign. None decides anything. */
 public final class PlanFormulas {
   /** What stands below a list that has more rows than it shows. */
   public static final String MORE =
       "More than these: the list of open issues in the menu Set Power has them all.";
+
+  /** The same below another list than that of the open issues. */
+  public static final String MORE_ROWS =
+      "There are more rows than this list has room for: divide the plan between two files.";
 
   private final PlanLayout layout;
   private final PlanNames names;
@@ -41,11 +48,11 @@ public final class PlanFormulas {
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(0, top.row() + 1);
+    String first = Layout.cellName(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(0, top.row() + list.rows())
+        + Layout.cellName(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 
@@ -59,7 +66,7 @@ public final class PlanFormulas {
         + "+"
         + PlanNames.ONE
         + ";1)&\"\"=\"\";\"\";\""
-        + layout.words().of(MORE)
+        + layout.words().of(table.equals("issues") ? MORE : MORE_ROWS)
         + "\")";
   }
 
@@ -74,6 +81,11 @@ public final class PlanFormulas {
             cell.format() == CellFormat.COUNT ? layout.words().of(cell.heading()) + " " : "";
         parts.add("IF(" + at + "=\"\";\"\";\"  ·  " + label + "\"&" + at + ")");
       }
+    }
+    for (String path : layout.workbook().stamps()) {
+      String cell = PlanNames.cell(path);
+      String label = layout.words().of(layout.input(path).heading());
+      parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
     }
     return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
   }
@@ -109,11 +121,44 @@ public final class PlanFormulas {
         + ")&\")\"";
   }
 
+  /** A heading whose unit, one of two such as {@code m|ft}, a cell of the workbook decides. */
+  public String heading(String heading, String units) {
+    MessageCatalog words = layout.words();
+    String[] either = units.split(InputCells.EITHER);
+    return "\""
+        + words.of(heading).replace("\"", "\"\"")
+        + " (\"&IF("
+        + PlanNames.cell(layout.workbook().unitCell())
+        + "=\""
+        + layout.workbook().unitWord()
+        + "\";\""
+        + words.of(either[1])
+        + "\";\""
+        + words.of(either[0])
+        + "\")&\")\"";
+  }
+
+  /** A result of a letter after its heading; blank where it is. */
+  public String labelled(String path) {
+    String value = names.single(layout.workbook().result(path));
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + ": \"&" + value + ")";
+  }
+
+  /** The heading of a result of a letter; blank where the result is. */
+  public String label(String path) {
+    String value = names.single(layout.workbook().result(path));
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + "\")";
+  }
+
+  private String heading(String path) {
+    return layout.words().of(layout.workbook().result(path).heading()).replace("\"", "\"\"");
+  }
+
   /** What a column shows in the rows below a cell with a name. */
   public String cell(Column column, String top) {
     return column.leaf() == null
         ? names.shown(column.result(), top)
-        : column.leaf().formula(PlanNames::cell);
+        : column.leaf().formula(names::leaf);
   }
 
   /** Every formula, by what it is for. */
@@ -144,9 +189,15 @@ public final class PlanFormulas {
     }
     layout
         .workbook()
-        .parts(PlanFigures.class)
-        .flatMap(f -> f.columns().stream())
-        .forEach(p -> all.put(p, names.single(layout.workbook().result(p))));
+        .parts(PlanLetter.class)
+        .flatMap(l -> l.columns().stream())
+        .forEach(p -> all.put("labelled " + p, labelled(p)));
+    for (PlanFigures figures : layout.workbook().parts(PlanFigures.class).toList()) {
+      for (String path : figures.columns()) {
+        String formula = names.single(layout.workbook().result(path), figures.row());
+        all.put(path + " " + figures.row(), formula);
+      }
+    }
     return all;
   }
 }
