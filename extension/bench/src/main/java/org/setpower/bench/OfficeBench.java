@@ -29,6 +29,9 @@ public final class OfficeBench {
             WholeBench.heap(office, figures);
             RestoreBench.run(office, figures);
             RegisterBench.run(office, figures);
+            BatteryBench.run(office, figures);
+            QuoteBench.run(office, figures);
+            TravelBench.run(office, figures);
             LightingBench.run(office, figures);
           }
           default -> throw new IllegalArgumentException(what);

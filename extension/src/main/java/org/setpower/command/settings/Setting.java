@@ -9,9 +9,15 @@ import java.util.List;
 public enum Setting {
   UNITS("~Units", List.of("metric", "US"), "Job_Units", "Project_units"),
   WIRE_FAMILY("Cable ~sizes in", List.of("mm2", "AWG"), "Job_Wire_family"),
-  FLIGHT_RULES("~Flight rules", List.of("ICAO", "US"), "Job_Flight_rules"),
-  CURRENCY("~Currency", List.of(), "Job_Currency"),
-  MAX_DROP("Max. voltage ~drop (%)", List.of(), "Project_maxDrop");
+  FLIGHT_RULES("~Flight rules", List.of("ICAO", "US"), "Project_flightRules"),
+  CURRENCY("~Currency", List.of(), "Job_Currency", "Order_currency"),
+  MAX_DROP("Max. voltage ~drop (%)", List.of(), "Project_maxDrop"),
+  HOUSE_NAME("Our ~name", List.of(), "House_name"),
+  HOUSE_ADDRESS("Our a~ddress", List.of(), "House_address"),
+  HOUSE_TAX_NUMBER("Our ta~x number", List.of(), "House_taxNumber"),
+  HOUSE_CONTACT("Our con~tact", List.of(), "House_contact"),
+  HOUSE_BANK("Our ~bank", List.of(), "House_bank"),
+  HOUSE_PAYMENT("Our pa~yment terms", List.of(), "House_payment");
 
   private final String label;
   private final List<String> choices;

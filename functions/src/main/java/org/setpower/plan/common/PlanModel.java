@@ -22,8 +22,8 @@ public interface PlanModel {
   /** All keys of this plan's own findings. */
   List<FindingKey> findings();
 
-  /** Further words that it says in the language of the document, such as those of a drawing. */
-  default List<String> words() {
+  /** The patterns of all its {@link Phrase}s, and further words such as those of a drawing. */
+  default List<String> phrases() {
     return List.of();
   }
 

@@ -14,6 +14,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Severity;
+import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.Connection;
@@ -130,9 +131,12 @@ final class LightingCalculation {
         settings.stops());
   }
 
-  /** What is wrong with a load, and what feeds it and is a stop. */
+  /** What is wrong with a load; where nothing stops it, what feeds it and is a stop. */
   private List<Finding> loadFindings(PlannedLoad load) {
     List<Finding> findings = new ArrayList<>(load.findings());
+    if (Finding.verdict(findings) == Verdict.STOP) {
+      return findings;
+    }
     for (PlannedLoad.Part part : load.parts()) {
       for (Node node : part.node().path()) {
         List<Finding> upstream =

@@ -68,7 +68,7 @@ public final class LightingModel implements PlanModel {
   }
 
   @Override
-  public List<String> words() {
+  public List<String> phrases() {
     return DiagramLayout.words();
   }
 

@@ -116,8 +116,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "mean",
                         "cost",
                         "co2"),
-                book.table("sizes").titled("Generators on offer"),
-                book.list("Load by hour", 24, "profile", "generator", "hour", "load")),
+                book.table("sizes").titled("Generators on offer")),
         summary());
     hidden();
   }
@@ -257,6 +256,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "refuelOn",
                     "refuelAt"),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
+                book.list("Load by hour", 24, "profile", "generator", "hour", "load")
+                    .width("generator", 64)
+                    .width("load", 32),
                 PlanText.notes(
                     "Log",
                     "Hour meter at start:                    at end:",
