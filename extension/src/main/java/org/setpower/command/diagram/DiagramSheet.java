@@ -286,5 +286,4 @@ final class DiagramSheet {
       view.setActiveSheet(sheet);
     }
   }
-
 }
