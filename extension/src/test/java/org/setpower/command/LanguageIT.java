@@ -72,7 +72,7 @@ class LanguageIT {
     CommandDriver.speak(office, "fr");
     TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     document = sheet.document();
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(4;25;16)");
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(4;25;16;\"DC\")");
     assertThat(CommandDriver.command(office, document, "explain", "cell", "A1", "put", "yes"))
         .contains("Longueur de câble", "[par défaut]")
         .doesNotContain("Cable length", "[default]");

@@ -39,9 +39,18 @@ final class PlanSheet implements AutoCloseable {
 
   PlanSheet(Office office, Path file, PlanWorkbook workbook, MessageCatalog words)
       throws IOException {
+    this(office.open(file), workbook, words);
+  }
+
+  /** A document that is open already. */
+  PlanSheet(XComponent document, PlanWorkbook workbook) {
+    this(document, workbook, MessageCatalog.english());
+  }
+
+  PlanSheet(XComponent document, PlanWorkbook workbook, MessageCatalog words) {
     this.workbook = workbook;
     layout = new PlanLayout(workbook, words);
-    document = office.open(file);
+    this.document = document;
   }
 
   XComponent document() {
@@ -113,6 +122,14 @@ final class PlanSheet implements AutoCloseable {
             XCellRangeData.class, range(place.tab(), place.column(), place.row(), 1, 1))
         .setDataArray(new Object[][] {{value}});
     return this;
+  }
+
+  /** What is typed in a single cell. */
+  Object typed(String path) {
+    Place place = layout.place(layout.input(path));
+    return UnoRuntime.queryInterface(
+            XCellRangeData.class, range(place.tab(), place.column(), place.row(), 1, 1))
+        .getDataArray()[0][0];
   }
 
   PlanSheet calculated() {

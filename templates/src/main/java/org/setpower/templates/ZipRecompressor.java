@@ -1,5 +1,10 @@
 package org.setpower.templates;
 
+import java.awt.Graphics2D;
+import java.awt.Image;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
@@ -13,11 +18,17 @@ import java.util.zip.Deflater;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
+import javax.imageio.ImageIO;
 
 /** Packs a stored sheet as tightly as its format allows; the office packs for speed. */
 final class ZipRecompressor {
   /** The first moment that a file of this kind can name: what is inside has no date of its own. */
   private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  private static final String PREVIEW = "Thumbnails/thumbnail.png";
+
+  /** As large as the office's list of templates shows a preview. */
+  private static final int PREVIEW_PIXELS = 256;
 
   private ZipRecompressor() {}
 
@@ -31,6 +42,9 @@ final class ZipRecompressor {
       List<? extends ZipEntry> entries = Collections.list(from.entries());
       for (ZipEntry entry : entries) {
         byte[] content = from.getInputStream(entry).readAllBytes();
+        if (entry.getName().equals(PREVIEW)) {
+          content = preview(content);
+        }
         to.putNextEntry(like(entry, content));
         to.write(content);
         to.closeEntry();
@@ -51,5 +65,36 @@ final class ZipRecompressor {
       entry.setCrc(sum.getValue());
     }
     return entry;
+  }
+
+  /** The preview, smaller and in the 216 colours of six steps of red, green and blue. */
+  private static byte[] preview(byte[] png) throws IOException {
+    BufferedImage large = ImageIO.read(new ByteArrayInputStream(png));
+    double scale =
+        Math.min(1, (double) PREVIEW_PIXELS / Math.max(large.getWidth(), large.getHeight()));
+    int width = (int) Math.round(large.getWidth() * scale);
+    int height = (int) Math.round(large.getHeight() * scale);
+    BufferedImage scaled = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D pen = scaled.createGraphics();
+    pen.drawImage(large.getScaledInstance(width, height, Image.SCALE_SMOOTH), 0, 0, null);
+    pen.dispose();
+    BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_INDEXED);
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < width; x++) {
+        small.setRGB(x, y, rounded(scaled.getRGB(x, y)));
+      }
+    }
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    ImageIO.write(small, "png", packed);
+    return packed.toByteArray();
+  }
+
+  private static int rounded(int rgb) {
+    int colour = 0xFF000000;
+    for (int shift = 0; shift <= 16; shift += 8) {
+      int step = Math.round((rgb >> shift & 0xFF) / 51f);
+      colour |= step * 51 << shift;
+    }
+    return colour;
   }
 }

@@ -30,6 +30,8 @@ public final class OfficeBench {
             RestoreBench.run(office, figures);
             RegisterBench.run(office, figures);
             LightingBench.run(office, figures);
+            QuoteBench.run(office, figures);
+            TravelBench.run(office, figures);
           }
           default -> throw new IllegalArgumentException(what);
         }

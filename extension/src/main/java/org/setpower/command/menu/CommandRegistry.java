@@ -13,9 +13,11 @@ import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 import org.setpower.command.csv.EquipmentCsvCommand;
+import org.setpower.command.export.ExportClientQuoteCommand;
 import org.setpower.command.export.ExportValuesCommand;
 import org.setpower.command.help.AboutCommand;
 import org.setpower.command.help.HandbookCommand;
+import org.setpower.command.inspect.MarkInspectedCommand;
 import org.setpower.command.issues.ListIssuesCommand;
 import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
@@ -47,11 +49,13 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("explain", TraceCommand::new),
           Map.entry("look", ListIssuesCommand::new),
           Map.entry("copy", ExportValuesCommand::new),
+          Map.entry("client", ExportClientQuoteCommand::new),
           Map.entry("new", NewFileCommand::new),
           Map.entry("kit", EquipmentCsvCommand::new),
           Map.entry("add", AddRowsCommand::new),
           Map.entry("remove", RemoveRowsCommand::new),
           Map.entry("mend", RepairFormulasCommand::new),
+          Map.entry("inspect", MarkInspectedCommand::new),
           Map.entry("update", UpdateFileCommand::new),
           Map.entry("fit", FitPrintCommand::new),
           Map.entry("tabs", ShowTabsCommand::new),

@@ -4,23 +4,29 @@ import java.util.List;
 
 /**
  * A default that a user may set for every new file. Each fills the cells of its names, where they
- * are.
+ * are there.
  */
 public enum Setting {
-  UNITS("~Units", List.of("metric", "US"), "Job_Units", "Project_units"),
-  WIRE_FAMILY("Cable ~sizes in", List.of("mm2", "AWG"), "Job_Wire_family"),
-  FLIGHT_RULES("~Flight rules", List.of("ICAO", "US"), "Job_Flight_rules"),
-  CURRENCY("~Currency", List.of(), "Job_Currency"),
-  MAX_DROP("Max. voltage ~drop (%)", List.of(), "Project_maxDrop");
+  UNITS("~Units", "Job_Units Project_units", List.of("metric", "US")),
+  WIRE_FAMILY("Cable ~sizes in", "Job_Wire_family", List.of("mm2", "AWG")),
+  FLIGHT_RULES("~Flight rules", "Project_flightRules", List.of("ICAO", "US")),
+  CURRENCY("~Currency", "Job_Currency Order_currency", List.of()),
+  MAX_DROP("Max. voltage ~drop (%)", "Project_maxDrop", List.of()),
+  HOUSE_NAME("Our ~name", "House_name", List.of()),
+  HOUSE_ADDRESS("Our a~ddress", "House_address", List.of()),
+  HOUSE_TAX_NUMBER("Our ta~x number", "House_taxNumber", List.of()),
+  HOUSE_CONTACT("Our con~tact", "House_contact", List.of()),
+  HOUSE_BANK("Our ~bank", "House_bank", List.of()),
+  HOUSE_PAYMENT("Our pa~yment terms", "House_payment", List.of());
 
   private final String label;
-  private final List<String> choices;
   private final List<String> cells;
+  private final List<String> choices;
 
-  Setting(String label, List<String> choices, String... cells) {
+  Setting(String label, String cells, List<String> choices) {
     this.label = label;
+    this.cells = List.of(cells.split(" "));
     this.choices = choices;
-    this.cells = List.of(cells);
   }
 
   /** What it is called, with a tilde before the letter for the keyboard. */

@@ -30,6 +30,9 @@ import org.setpower.uno.Uno;
 /** New documents from what ships with the extension. */
 @ExtendWith(SharedOffice.class)
 class NewFileIT {
+  /** Of a plan's table the first row stands below the row of keys. */
+  private static final int BELOW_KEYS = 2;
+
   private Office office;
   private XComponent document;
 
@@ -112,12 +115,12 @@ class NewFileIT {
   @Test
   void the_flight_rules_hold_for_flights_that_name_none() {
     CommandDriver.command(office, null, "settings", "FLIGHT_RULES", "US");
-    open("Flight packing list");
-    type("Flights", "Date", "2026-12-11");
-    type("Flights", "Airline that flies it", "first airline");
-    assertThat(shown("Flights", "Rule over 100 Wh", 0, 1)).contains("49 CFR 175.10");
-    type("Flights", "Rules", "ICAO");
-    assertThat(shown("Flights", "Rule over 100 Wh", 0, 1))
+    open("Battery travel list");
+    at("Flights", "Date", 0, BELOW_KEYS).setFormula("2026-12-11");
+    at("Flights", "Operating carrier", 0, BELOW_KEYS).setFormula("first carrier");
+    assertThat(shown("Flights", "Edition", 0, BELOW_KEYS)).contains("49 CFR 175.10");
+    at("Flights", "Rules", 0, BELOW_KEYS).setFormula("ICAO");
+    assertThat(shown("Flights", "Edition", 0, BELOW_KEYS))
         .contains("ICAO")
         .doesNotContain("49 CFR");
   }

@@ -166,12 +166,12 @@ final class ChargersSheet {
         ChargeFunctions.HOURS,
         kit.ampHours.lookup(kit.pack, pack),
         each,
+        calc("{}&\"\"", kit.chemistry.lookup(kit.pack, pack)),
+        temperature,
         0,
         1,
-        calc("{}&\"\"", kit.chemistry.lookup(kit.pack, pack)),
         kit.cells.lookup(kit.pack, pack),
-        kit.milliohms.lookup(kit.pack, pack),
-        temperature);
+        kit.milliohms.lookup(kit.pack, pack));
   }
 
   private void works() {

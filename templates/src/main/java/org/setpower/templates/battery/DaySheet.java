@@ -69,6 +69,8 @@ final class DaySheet {
   private final ColumnSpec stockEnergy =
       ColumnSpec.result("Wh of a pack").unit("Wh").format(CellFormat.ONE);
   private final ColumnSpec stockPieces = ColumnSpec.result("Pieces").format(CellFormat.COUNT);
+  private final ColumnSpec stockHealth =
+      ColumnSpec.result("Health of a pack").format(CellFormat.SHARE);
   private final ColumnSpec sizeEnergy =
       ColumnSpec.result("Wh of a size").unit("Wh").format(CellFormat.ONE);
   private final ColumnSpec sizeHours =
@@ -170,7 +172,7 @@ final class DaySheet {
     Formula sizes = sizeEnergy.block(sizeHours);
     Formula windows = mainsFrom.block(mainsTo);
     Object[] whole = {
-      devices, stockEnergy.block(stockPieces), channels, longest, day.coldest, windows, sizes
+      devices, stockEnergy.block(stockHealth), channels, longest, day.coldest, windows, sizes
     };
     Formula plan = call(PlanFunctions.DAY, whole);
     hoursLost = calc("INDEX({};ROWS({});1)", plan, plan);
@@ -282,7 +284,7 @@ final class DaySheet {
             "IF({}=\"\";\"\";{}*{}/{})",
             from,
             pieces,
-            call(PackFunctions.RUNTIME, calc("{}*{}", pack, set), 1, 1, 1, day.coldest),
+            call(PackFunctions.RUNTIME, calc("{}*{}", pack, set), 1, 1, 1, day.coldest, "Li-ion"),
             lasts));
     energy.formula(calc("IF({}=\"\";\"\";{})", from, pack));
     atOnce.formula(calc("IF({}=\"\";\"\";{}*{})", from, set, pieces));
@@ -351,6 +353,7 @@ final class DaySheet {
     stockPieces.formula(
         calc(
             "IF({}=\"\";\"\";MAX(0;INDEX({};{})))", stockEnergy, onHand.toPlan.all(), stockNumber));
+    stockHealth.formula(calc("IF({}=\"\";\"\";1)", stockEnergy));
     sizeEnergy.formula(stockEnergy);
     Formula charge =
         chargers.hoursOf(
@@ -368,7 +371,8 @@ final class DaySheet {
             inDay,
             chargers.warming.all(),
             inDay));
-    stock.columns(stockNumber, stockKind, stockEnergy, stockPieces, sizeEnergy, sizeHours);
+    stock.columns(
+        stockNumber, stockKind, stockEnergy, stockPieces, stockHealth, sizeEnergy, sizeHours);
   }
 
   private void words() {

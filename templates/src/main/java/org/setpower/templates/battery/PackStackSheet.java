@@ -2,7 +2,6 @@ package org.setpower.templates.battery;
 
 import static org.setpower.templates.spec.Formula.calc;
 import static org.setpower.templates.spec.Formula.call;
-import static org.setpower.templates.spec.Formula.optional;
 import static org.setpower.templates.spec.Formula.or;
 import static org.setpower.templates.spec.Formula.say;
 
@@ -137,7 +136,8 @@ final class PackStackSheet {
     share.formula(calc("IF({}=\"\";\"\";{})", groups, charge));
     packs.columns(pack, charge, feed, chemistry, cells, ampHours, milliohms, share, energy, groups);
     Formula all = chemistry.block(share);
-    Formula end = call(BankFunctions.DISCHARGE, all, watts, cutOff, optional(joined), temperature);
+    Formula end =
+        call(BankFunctions.DISCHARGE, all, watts, cutOff, or(joined, "hot-swap"), temperature);
     packs.checks(
         ValidationRule.stop(
             calc(
@@ -155,7 +155,14 @@ final class PackStackSheet {
         ValidationRule.check(
             calc("{}<0.2", charge), say("Only {} left: charge it before it goes on.", charge)));
     Formula byEnergy =
-        call(PackFunctions.RUNTIME, calc("SUM({})", energy.all()), watts, 1, 1, temperature);
+        call(
+            PackFunctions.RUNTIME,
+            calc("SUM({})", energy.all()),
+            watts,
+            1,
+            1,
+            temperature,
+            "Li-ion");
     lasts =
         FieldSpec.result("The stack lasts", calc("MIN({};{})", end, byEnergy))
             .unit("h")
@@ -165,7 +172,7 @@ final class PackStackSheet {
         ArrayResult.of(
             "Events of the stack",
             EVENTS,
-            call(BankFunctions.EVENTS, all, watts, cutOff, optional(joined), temperature),
+            call(BankFunctions.EVENTS, all, watts, cutOff, or(joined, "hot-swap"), temperature),
             hour,
             number,
             amps,
@@ -175,7 +182,15 @@ final class PackStackSheet {
         ArrayResult.of(
             "The stack over the hours",
             STEPS + 1,
-            call(BankFunctions.CURVE, all, watts, cutOff, optional(joined), temperature, 0, STEPS),
+            call(
+                BankFunctions.CURVE,
+                all,
+                watts,
+                cutOff,
+                or(joined, "hot-swap"),
+                temperature,
+                0,
+                STEPS),
             curveHour,
             curveVolts,
             curveAmps,
@@ -190,7 +205,13 @@ final class PackStackSheet {
 
   private Formula why(Formula all, Formula temperature) {
     return call(
-        SheetFunctions.WHY, "BANK.DISCHARGE", all, watts, cutOff, optional(joined), temperature);
+        SheetFunctions.WHY,
+        "BANK.DISCHARGE",
+        all,
+        watts,
+        cutOff,
+        or(joined, "hot-swap"),
+        temperature);
   }
 
   private void order() {

@@ -165,7 +165,7 @@ final class PositionsSheet {
     first.formula(calc("MINIFS({};{};{})", devices.onFrom.all(), here, position));
     last.formula(calc("MAXIFS({};{};{})", devices.onTo.all(), here, position));
     onFor.formula(plan.hoursOf(position));
-    swaps.formula(calc("IF({}=0;0;{}-1)", onFor, call(PackFunctions.COUNT, onFor, hours)));
+    swaps.formula(calc("IF({}=0;0;{}-1)", onFor, call(PackFunctions.COUNT, onFor, hours, 0)));
     mass.formula(
         calc(
             "IF(N({})=0;\"\";{}*{}*{})",

@@ -66,7 +66,7 @@ final class SmallCellsSheet {
   final TableSpec table = TableSpec.of("Small cells", 40);
 
   SmallCellsSheet(BatteryJobSheet day) {
-    aDay.formula(calc("{}*{}*{}", call(PackFunctions.COUNT, on, lasts), each, or(quantity, 1)));
+    aDay.formula(calc("{}*{}*{}", call(PackFunctions.COUNT, on, lasts, 0), each, or(quantity, 1)));
     forJob.formula(calc("{}*{}", aDay, day.shootingDays));
     missing.formula(calc("IF({}=\"\";\"\";MAX(0;{}-{}))", or(stock, ""), forJob, or(stock, 0)));
     table

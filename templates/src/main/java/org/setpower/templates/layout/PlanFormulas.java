@@ -8,6 +8,7 @@ import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTab;
@@ -47,11 +48,11 @@ public final class PlanFormulas {
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(0, top.row() + 1);
+    String first = Layout.cellName(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(0, top.row() + list.rows())
+        + Layout.cellName(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 
@@ -80,6 +81,11 @@ public final class PlanFormulas {
             cell.format() == CellFormat.COUNT ? layout.words().of(cell.heading()) + " " : "";
         parts.add("IF(" + at + "=\"\";\"\";\"  ·  " + label + "\"&" + at + ")");
       }
+    }
+    for (String path : layout.workbook().stamps()) {
+      String cell = PlanNames.cell(path);
+      String label = layout.words().of(layout.input(path).heading());
+      parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
     }
     return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
   }
@@ -132,6 +138,22 @@ public final class PlanFormulas {
         + "\")&\")\"";
   }
 
+  /** A result of a letter after its heading; blank where it is. */
+  public String labelled(String path) {
+    String value = names.single(layout.workbook().result(path));
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + ": \"&" + value + ")";
+  }
+
+  /** The heading of a result of a letter; blank where the result is. */
+  public String label(String path) {
+    String value = names.single(layout.workbook().result(path));
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + "\")";
+  }
+
+  private String heading(String path) {
+    return layout.words().of(layout.workbook().result(path).heading()).replace("\"", "\"\"");
+  }
+
   /** What a column shows in the rows below a cell with a name. */
   public String cell(Column column, String top) {
     return column.leaf() == null
@@ -167,9 +189,15 @@ public final class PlanFormulas {
     }
     layout
         .workbook()
-        .parts(PlanFigures.class)
-        .flatMap(f -> f.columns().stream())
-        .forEach(p -> all.put(p, names.single(layout.workbook().result(p))));
+        .parts(PlanLetter.class)
+        .flatMap(l -> l.columns().stream())
+        .forEach(p -> all.put("labelled " + p, labelled(p)));
+    for (PlanFigures figures : layout.workbook().parts(PlanFigures.class).toList()) {
+      for (String path : figures.columns()) {
+        String formula = names.single(layout.workbook().result(path), figures.row());
+        all.put(path + " " + figures.row(), formula);
+      }
+    }
     return all;
   }
 }

@@ -14,9 +14,12 @@ public final class PlanTab {
   private final String name;
   private final String lead;
   private final List<PlanPart> parts = new ArrayList<>();
+  private PlanList beside;
   private boolean page;
   private boolean paper;
+  private boolean sent;
   private boolean hidden;
+  private boolean upright;
   private int ink = CellStyle.Ink.NONE;
 
   private PlanTab(String name, String lead) {
@@ -42,6 +45,18 @@ public final class PlanTab {
     return this;
   }
 
+  /** It is printed on upright pages, as many as it needs. */
+  public PlanTab upright() {
+    upright = true;
+    return paper();
+  }
+
+  /** It leaves the house as a letter: its pages have neither the head of a tab nor its name. */
+  public PlanTab sent() {
+    sent = true;
+    return upright();
+  }
+
   /** Hidden until somebody shows it. */
   public PlanTab hidden() {
     hidden = true;
@@ -65,6 +80,18 @@ public final class PlanTab {
     return this;
   }
 
+  /**
+   * A list right of the table with which the tab begins, row beside row. The table has at least as
+   * many rows, so that its end row cuts nothing of the list.
+   */
+  public PlanTab beside(PlanList list) {
+    if (!(parts.get(0) instanceof PlanTable table) || table.inputs().rows() < list.rows()) {
+      throw new IllegalArgumentException(name + " does not begin with a table of that length");
+    }
+    beside = list;
+    return this;
+  }
+
   public String name() {
     return name;
   }
@@ -74,7 +101,16 @@ public final class PlanTab {
   }
 
   public List<PlanPart> parts() {
-    return List.copyOf(parts);
+    List<PlanPart> all = new ArrayList<>(parts);
+    if (beside != null) {
+      all.add(beside);
+    }
+    return all;
+  }
+
+  /** Whether a part stands right of the first. */
+  public boolean isBeside(PlanPart part) {
+    return part == beside;
   }
 
   public boolean isPage() {
@@ -83,6 +119,15 @@ public final class PlanTab {
 
   public boolean isPaper() {
     return paper;
+  }
+
+  /** Whether its paper is upright. */
+  public boolean isUpright() {
+    return page || upright;
+  }
+
+  public boolean isSent() {
+    return sent;
   }
 
   public boolean isHidden() {

@@ -10,6 +10,7 @@ import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
@@ -25,7 +26,8 @@ import org.setpower.templates.spec.FieldSpec;
 /**
  * Fills a drawn workbook with the example of its folder, {@code example/<plan>}: a CSV file for
  * each table, whose first line holds the keys of its columns, and {@code cells.csv} with single
- * cells by key, or by heading where no plan reads them. Dates are written 2027-02-01, times 17:30.
+ * cells by key, by {@code table.key} where two tables have it, or by heading where no plan reads
+ * them. Dates are written 2027-02-01, times 17:30.
  */
 public final class PlanFiller {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
@@ -43,10 +45,15 @@ public final class PlanFiller {
 
   /** Fills everything that the example has. */
   public PlanFiller example() {
+    return example(t -> true);
+  }
+
+  /** Fills the cells and some tables of the example. */
+  public PlanFiller example(Predicate<PlanTable> tables) {
     cells();
     for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
       List<Map<String, String>> lines = lines(table.inputs().key());
-      if (!lines.isEmpty()) {
+      if (!lines.isEmpty() && tables.test(table)) {
         rows(table, lines);
       }
     }
@@ -134,7 +141,7 @@ public final class PlanFiller {
   private boolean field(String key, String text) {
     for (PlanFields fields : drawing.workbook().parts(PlanFields.class).toList()) {
       for (InputColumn column : fields.columns()) {
-        if (column.key().equals(key)) {
+        if (column.key().equals(key) || column.path().equals(key)) {
           Place place = drawing.layout().place(column);
           drawing.fill(place, value(column, text));
           return true;

@@ -145,9 +145,10 @@ class PlanWorkbookTest {
             .with(name(2), "runs.amps")
             .with(name(0), "runs.size")
             .with(name(1), "runs.length")
+            .with(name(3), "runs.system")
             .shown("V", CellFormat.ONE);
     assertThat(drop.formula(PlanNames::cell))
-        .isEqualTo("CABLE.DROP(Runs_size;Runs_length;Runs_amps)");
+        .isEqualTo("CABLE.DROP(Runs_size;Runs_length;Runs_amps;Runs_system)");
   }
 
   @Test
