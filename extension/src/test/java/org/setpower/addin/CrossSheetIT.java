@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.office.Office;
 
-/** What the examples of budget and quote took over is what the lighting plan's example gives. */
+/** What the example of the budget took over is what the lighting plan's example gives. */
 @ExtendWith(SharedOffice.class)
 class CrossSheetIT {
   private static final Path EXAMPLES = Path.of("target/sheets/examples");
@@ -33,15 +33,6 @@ class CrossSheetIT {
             .as(name + " " + i)
             .isCloseTo(given, within(1e-6 * given));
       }
-    }
-  }
-
-  @Test
-  void the_quote_knows_what_the_plan_is_short_of(Office office) throws Exception {
-    for (String name : List.of("Plan_Item", "Plan_Quantity")) {
-      assertThat(column(office, "rental-quote", name))
-          .isNotEmpty()
-          .isEqualTo(column(office, "lighting-power-plan", name));
     }
   }
 

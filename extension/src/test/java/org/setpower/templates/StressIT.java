@@ -18,7 +18,6 @@ import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.lighting.LightingPlan;
-import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.uno.KeyFigureReader;
 
@@ -67,27 +66,6 @@ class StressIT {
       assertThat(everyRowSaysSomething(book, loads)).isTrue();
       assertThat(everyRowSaysSomething(book, book.table("Runs"))).isTrue();
       assertThat(everyRowSaysSomething(book, book.table("Packs"))).isTrue();
-    }
-  }
-
-  @Test
-  void quote_of_300_lines(Office office) throws IOException {
-    FullExamples stress = FullExamples.quote();
-    try (TestWorkbook book = open(office, stress, new RentalQuote())) {
-      Map<String, Double> rates = new HashMap<>();
-      FullExamples.scenario("quote-kit")
-          .forEach(k -> rates.put(k.get("Item"), number(k, "Day rate", Double.NaN)));
-      TableSpec quote = book.table("Quote");
-      List<Object> days = book.values(column(quote, "Days charged"));
-      double expected = 0;
-      for (int i = 0; i < days.size(); i++) {
-        Map<String, String> line = stress.rows("Quote").get(i);
-        double full = rates.get(line.get("Item")) * number(line, "Quantity", 0);
-        double charged = full * (double) days.get(i) * (1 - number(line, "Discount", 0));
-        expected += Math.round(charged * 100 + 1e-7) / 100.0;
-      }
-      assertThat(book.sum(column(quote, "Amount"))).isCloseTo(expected, within(1e-6));
-      assertThat(everyRowSaysSomething(book, quote)).isTrue();
     }
   }
 

@@ -10,7 +10,6 @@ import java.util.Map;
 import org.setpower.office.Office;
 import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.lighting.LightingPlan;
-import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.spec.TableSpec;
 import org.setpower.templates.spec.WorkbookSpec;
 import org.setpower.templates.uno.ExampleLoader;
@@ -28,7 +27,7 @@ public final class FullExamples {
 
   /** All of them. */
   public static List<FullExamples> all() {
-    return List.of(lighting(), quote());
+    return List.of(lighting());
   }
 
   /** 200 loads, 100 runs, 60 packs. */
@@ -40,16 +39,6 @@ public final class FullExamples {
     for (int i = firstTime(runs, "To"); i < runs.size(); i++) {
       runs.get(i).put("To", "spare line " + (i + 1));
       runs.get(i).put("Length", String.valueOf(5 + i % 46));
-    }
-    return stress;
-  }
-
-  /** 300 lines. */
-  public static FullExamples quote() {
-    FullExamples stress = new FullExamples(new RentalQuote());
-    List<Map<String, String>> lines = stress.repeat("Quote", "quote-lines", 300);
-    for (int i = 0; i < lines.size(); i++) {
-      lines.get(i).put("Quantity", String.valueOf(1 + i % 5));
     }
     return stress;
   }

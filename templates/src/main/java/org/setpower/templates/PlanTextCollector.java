@@ -6,6 +6,7 @@ import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanPart;
@@ -37,7 +38,8 @@ final class PlanTextCollector {
     for (PlanTab tab : workbook.tabs()) {
       texts.say(tab.name());
       texts.say(tab.lead());
-      texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), tab.isUpright(), layout.widths(tab));
+      texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), layout.widths(tab));
+      texts.note(tab.isUpright(), tab.isSent());
       for (PlanPart part : tab.parts()) {
         texts.say(part.title());
         texts.ask(part);
@@ -60,6 +62,9 @@ final class PlanTextCollector {
       layout.columns(table).forEach(c -> note(c.heading(), c.format(), c.grouped()));
     } else if (part instanceof PlanList list) {
       layout.columns(list).forEach(c -> note(c.heading(), c.format(), c.width()));
+      note(list.kind(), list.looks());
+    } else if (part instanceof PlanLetter letter) {
+      note(letter.lines(), letter.labels(), letter.values());
     } else if (part instanceof PlanFigures figures) {
       figures.columns().stream()
           .map(layout.workbook()::result)

@@ -16,11 +16,11 @@ public final class TemplateRegistry {
 
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
-    return List.of(new LightingPlan(), new BatteryDay(), new PowerBudget(), new RentalQuote());
+    return List.of(new LightingPlan(), new BatteryDay(), new PowerBudget());
   }
 
   /** The workbooks that show a plan. */
   public static List<PlanTemplate> plans() {
-    return List.of(new BatteryRegister(), new BatteryTravelList());
+    return List.of(new RentalQuote(), new BatteryRegister(), new BatteryTravelList());
   }
 }

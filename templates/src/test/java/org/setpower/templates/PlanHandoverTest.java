@@ -13,11 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.base.ReferenceTable;
 import org.setpower.templates.budget.PowerBudget;
-import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.lighting.LightingPlan;
-import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.shared.PlanHandover;
-import org.setpower.templates.spec.CellSpec;
 import org.setpower.templates.spec.TableBase;
 
 /** What a plan hands on to a budget stands in both files in the same rows. */
@@ -33,24 +29,6 @@ class PlanHandoverTest {
           .extracting(r -> r.get(PlanHandover.TITLE) + r.get(PlanHandover.MEASURE))
           .startsWith(rows.toArray(new String[0]));
     }
-  }
-
-  @Test
-  void the_quote_takes_the_columns_of_the_order_list() {
-    List<String> plan = headings(new LightingPlan(), "For the quote");
-    assertThat(plan).isNotEmpty();
-    assertThat(headings(new RentalQuote(), PlanHandover.TITLE))
-        .startsWith(plan.toArray(String[]::new));
-  }
-
-  private static List<String> headings(TemplateDefinition workbook, String tab) {
-    return workbook.template().tabs().stream()
-        .filter(t -> t.name().equals(tab))
-        .flatMap(t -> t.tables().stream())
-        .flatMap(t -> t.columns().stream())
-        .filter(c -> !c.isWorking())
-        .map(CellSpec::heading)
-        .toList();
   }
 
   @Test

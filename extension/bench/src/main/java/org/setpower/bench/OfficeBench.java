@@ -31,6 +31,7 @@ public final class OfficeBench {
             RestoreBench.run(office, figures);
             RegisterBench.run(office, figures);
             TravelBench.run(office, figures);
+            QuoteBench.run(office, figures);
           }
           default -> throw new IllegalArgumentException(what);
         }

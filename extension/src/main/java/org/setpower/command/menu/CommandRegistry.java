@@ -13,6 +13,7 @@ import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 import org.setpower.command.csv.EquipmentCsvCommand;
+import org.setpower.command.export.ExportClientQuoteCommand;
 import org.setpower.command.export.ExportValuesCommand;
 import org.setpower.command.help.AboutCommand;
 import org.setpower.command.help.HandbookCommand;
@@ -47,6 +48,7 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("explain", TraceCommand::new),
           Map.entry("look", ListIssuesCommand::new),
           Map.entry("copy", ExportValuesCommand::new),
+          Map.entry("client", ExportClientQuoteCommand::new),
           Map.entry("new", NewFileCommand::new),
           Map.entry("kit", EquipmentCsvCommand::new),
           Map.entry("add", AddRowsCommand::new),

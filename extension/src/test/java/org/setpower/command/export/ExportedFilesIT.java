@@ -77,41 +77,6 @@ class ExportedFilesIT {
     sheet.close();
   }
 
-  /** A quote has room for tax rates that it may not need: their rows are blank, not zero. */
-  @Test
-  void show_no_row_of_a_tax_rate_that_the_quote_has_not(Office office) throws Exception {
-    TestSheet quote =
-        TestSheet.named(
-            office.open(Path.of("target/sheets/examples/rental-quote-example.ods")), "Result");
-    int heading = 1;
-    while (!quote.shown("A" + heading).equals("Rate (%)")) {
-      heading++;
-    }
-    assertThat(quote.shown("A" + (heading + 1))).isNotEmpty();
-    assertThat(quote.shown("A" + (heading + 2))).isEmpty();
-    assertThat(quote.cell("A" + (heading + 2)).getFormula()).isNotEmpty();
-    Path copy = office.newFolder().resolve("quote");
-    CommandDriver.command(
-        office, quote.document(), "copy", "formats", "ods,xlsx,pdf", "to", office.address(copy));
-    for (String suffix : new String[] {".ods", ".xlsx"}) {
-      TestSheet there = TestSheet.named(office.open(Path.of(copy + suffix)), "Result");
-      there.calculate();
-      for (int row = 1; row <= heading + 10; row++) {
-        for (char column = 'A'; column <= 'E'; column++) {
-          String cell = column + "" + row;
-          assertThat(there.shown(below(cell)))
-              .as(cell + " in " + suffix)
-              .isEqualTo(quote.shown(cell));
-        }
-      }
-      there.close();
-    }
-    assertThat(PdfText.of(Path.of(copy + ".pdf")))
-        .contains("Tax by rate")
-        .doesNotContainPattern("(?m)^\\s*0[.,]0 ?%\\s+0[.,]00");
-    quote.close();
-  }
-
   @Test
   void keep_rows_and_columns_in_view_below_the_line_on_top(Office office) throws Exception {
     XComponent plan = shown(office, "private:factory/scalc");

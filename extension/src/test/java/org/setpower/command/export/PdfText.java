@@ -6,14 +6,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /** What a PDF shows, read with the tools of poppler. */
-final class PdfText {
+public final class PdfText {
   private PdfText() {}
 
-  static String of(Path pdf) throws Exception {
+  public static String of(Path pdf) throws Exception {
     return run("pdftotext", "-layout", pdf.toString(), "-");
   }
 
-  static String properties(Path pdf) throws Exception {
+  public static String properties(Path pdf) throws Exception {
     return run("pdfinfo", pdf.toString());
   }
 

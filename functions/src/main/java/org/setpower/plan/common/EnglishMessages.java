@@ -42,11 +42,19 @@ public class EnglishMessages implements Messages {
 
   @Override
   public String sentence(Finding finding, Locale locale) {
-    Object[] shown = finding.arguments().stream().map(a -> shown(a, locale)).toArray();
-    String key = finding.key().key();
+    return formatted(pattern(finding.key().key()), finding.arguments(), locale);
+  }
+
+  @Override
+  public String phrase(Phrase phrase, Locale locale) {
+    return formatted(phrase.pattern(), phrase.arguments(), locale);
+  }
+
+  private String formatted(String pattern, List<Object> arguments, Locale locale) {
+    Object[] shown = arguments.stream().map(a -> shown(a, locale)).toArray();
     MessageFormat format =
         formats.computeIfAbsent(
-            List.of(key, locale), k -> new MessageFormat(text(pattern(key)), locale));
+            List.of(pattern, locale), k -> new MessageFormat(text(pattern), locale));
     // a format is not for two threads at once
     return ((MessageFormat) format.clone()).format(shown);
   }
@@ -71,6 +79,12 @@ public class EnglishMessages implements Messages {
     }
     if (argument instanceof InputTable<?> table) {
       return text(table.heading());
+    }
+    if (argument instanceof Phrase phrase) {
+      return phrase(phrase, locale);
+    }
+    if (argument instanceof Finding finding) {
+      return sentence(finding, locale);
     }
     if (argument instanceof LocalDate date) {
       return DateTimeFormatter.ofPattern("d MMM uuuu", locale).format(date);

@@ -22,6 +22,9 @@ public interface Messages {
   /** The sentence: what is wrong, the figures, what to do. */
   String sentence(Finding finding, Locale locale);
 
+  /** The words of a phrase. */
+  String phrase(Phrase phrase, Locale locale);
+
   /** The sentences of all findings, in their order, one blank between them. */
   default String sentences(Collection<Finding> findings, Locale locale) {
     return findings.stream().map(f -> sentence(f, locale)).collect(Collectors.joining(" "));

@@ -2,10 +2,18 @@ package org.setpower.plan.common;
 
 /** How a column of numbers is shown; what may be typed does not depend on it. */
 public enum NumberForm {
+  /** As many decimals as the number has. */
+  EXACT,
   WHOLE,
   ONE_DECIMAL,
   TWO_DECIMALS,
   THREE_DECIMALS,
   /** A share of the whole, shown in per cent. */
-  SHARE
+  SHARE,
+  /** The same with the hundredths that a price list has. */
+  FINE_SHARE,
+  /** In a currency, with as many decimals as that has. */
+  MONEY,
+  /** A date without its year. */
+  DAY
 }

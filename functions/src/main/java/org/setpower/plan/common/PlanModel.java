@@ -22,6 +22,11 @@ public interface PlanModel {
   /** All keys of this plan's own findings. */
   List<FindingKey> findings();
 
+  /** The patterns of all its {@link Phrase}s. */
+  default List<String> phrases() {
+    return List.of();
+  }
+
   /**
    * Calculates the plan. Never throws for what is typed.
    *

@@ -222,6 +222,9 @@ public final class PlanResult {
     if (value instanceof Issues.Place place) {
       return place.in(messages);
     }
+    if (value instanceof Phrase phrase) {
+      return messages.phrase(phrase, locale);
+    }
     if (value instanceof List<?> list) {
       return messages.sentences(list.stream().map(Finding.class::cast).toList(), locale);
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.hire.Money;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
@@ -36,6 +37,8 @@ final class ClientDocument {
             Finding.verdict(sorted),
             sorted,
             LineKind.NOT_ISSUED,
+            PageText.PLAIN.of(sorted.get(0)),
+            null,
             null,
             null,
             null,
@@ -83,17 +86,18 @@ final class ClientDocument {
             l -> sections.computeIfAbsent(Identity.of(section(l)), k -> new ArrayList<>()).add(l));
     for (List<QuoteLine> section : sections.values()) {
       String heading = section(section.get(0));
-      add(LineKind.SECTION, heading, null, null, null);
+      Phrase shown = heading.equals(NO_SECTION) ? PageText.OTHER.of() : PageText.PLAIN.of(heading);
+      add(LineKind.SECTION, shown, heading, null, null, null);
       section.forEach(l -> add(LineKind.ITEM, l));
       BigDecimal subtotal =
           section.stream()
               .map(QuoteLine::amount)
               .filter(a -> a != null)
               .reduce(rules.rounded(BigDecimal.ZERO), BigDecimal::add);
-      add(LineKind.SUBTOTAL, heading, null, null, subtotal);
+      add(LineKind.SUBTOTAL, PageText.SUBTOTAL.of(shown), heading, null, null, subtotal);
     }
     if (!sections.isEmpty()) {
-      add(LineKind.HIRE, null, null, null, sums.hire());
+      add(LineKind.HIRE, PageText.HIRE.of(), null, null, null, sums.hire());
     }
   }
 
@@ -103,14 +107,22 @@ final class ClientDocument {
 
   private void addReductions() {
     if (sums.discount().signum() > 0) {
-      add(LineKind.DISCOUNT, null, share(rules.order().discount()), null, sums.discount().negate());
+      BigDecimal share = share(rules.order().discount());
+      PageText basis =
+          rules.house().discountOn() == DiscountBasis.UNDISCOUNTED
+              ? PageText.DISCOUNT_UNDISCOUNTED
+              : PageText.DISCOUNT;
+      Phrase label = basis.of(PageText.percent(share), sums.discountable());
+      add(LineKind.DISCOUNT, label, null, share, null, sums.discount().negate());
     }
     if (sums.minimum().signum() > 0) {
-      add(LineKind.MINIMUM, null, null, rate(OrderSums.MINIMUM), sums.minimum());
+      TaxRate rate = rate(OrderSums.MINIMUM);
+      add(LineKind.MINIMUM, PageText.MINIMUM.of(), null, null, rate, sums.minimum());
     }
     if (sums.waiver().signum() > 0) {
       BigDecimal share = share(rules.order().waiver());
-      add(LineKind.WAIVER, null, share, rate(OrderSums.WAIVER), sums.waiver());
+      Phrase label = PageText.WAIVER.of(PageText.percent(share), sums.waived());
+      add(LineKind.WAIVER, label, null, share, rate(OrderSums.WAIVER), sums.waiver());
     }
   }
 
@@ -128,35 +140,56 @@ final class ClientDocument {
   }
 
   private void addTotals(BigDecimal toInsure) {
-    add(LineKind.NET, null, null, null, sums.net());
+    add(LineKind.NET, PageText.NET.of(), null, null, null, sums.net());
     sums.rates()
         .forEach(
             (rate, sum) -> {
-              add(LineKind.BASE, null, null, rate, sum.base());
-              add(LineKind.TAX, null, rate.share(), rate, sum.tax());
+              add(LineKind.BASE, base(rate), null, null, rate, sum.base());
+              Phrase tax = PageText.TAX.of(taxName(), PageText.percent(rate.share()));
+              add(LineKind.TAX, tax, null, rate.share(), rate, sum.tax());
             });
-    add(LineKind.TOTAL, null, null, null, sums.total());
+    Phrase total = PageText.TOTAL.of(rules.currency().getCurrencyCode());
+    add(LineKind.TOTAL, total, null, null, null, sums.total());
     if (sums.downPayment().signum() > 0) {
       BigDecimal share = share(rules.order().downPayment());
-      add(LineKind.DOWN_PAYMENT, null, share, null, sums.downPayment());
-      add(LineKind.BALANCE, null, null, null, sums.balance());
+      Phrase label = PageText.DOWN_PAYMENT.of(PageText.percent(share));
+      add(LineKind.DOWN_PAYMENT, label, null, share, null, sums.downPayment());
+      add(LineKind.BALANCE, PageText.BALANCE.of(), null, null, null, sums.balance());
     }
     if (sums.security().signum() > 0) {
-      add(LineKind.SECURITY, null, null, null, sums.security());
+      add(LineKind.SECURITY, PageText.SECURITY.of(), null, null, null, sums.security());
     }
     if (toInsure.signum() > 0) {
-      add(LineKind.VALUE, null, null, null, toInsure);
+      add(LineKind.VALUE, PageText.VALUE.of(), null, null, null, toInsure);
     }
   }
 
-  private void add(LineKind kind, String text, BigDecimal share, TaxRate rate, BigDecimal amount) {
+  private Object taxName() {
+    return rules.order().taxName() == null ? PageText.VAT.of() : rules.order().taxName();
+  }
+
+  private static Phrase base(TaxRate rate) {
+    if (rate.share().signum() > 0) {
+      return PageText.NET_AT.of(PageText.percent(rate.share()));
+    }
+    if (rate.reason().isEmpty()) {
+      return PageText.NOT_TAXED.of();
+    }
+    boolean waiver = rate.reason().equals(LineKind.WAIVER.word());
+    return PageText.NOT_TAXED_WHY.of(waiver ? PageText.DAMAGE_WAIVER.of() : rate.reason());
+  }
+
+  private void add(
+      LineKind kind, Phrase label, String text, BigDecimal share, TaxRate rate, BigDecimal amount) {
     lines.add(
         new DocumentLine(
             Verdict.OK,
             List.of(),
             kind,
+            label,
             null,
             text,
+            null,
             null,
             null,
             null,
@@ -180,11 +213,13 @@ final class ClientDocument {
   private void add(LineKind kind, QuoteLine line) {
     Item item = line.item();
     boolean weekly = line.weeks() != null;
+    BigDecimal discount = item.discount() == null ? null : Money.decimal(item.discount());
     lines.add(
         new DocumentLine(
             Verdict.OK,
             List.of(),
             kind,
+            label(line),
             line.row().number(),
             item.item(),
             item.insteadOf(),
@@ -197,9 +232,24 @@ final class ClientDocument {
             weekly ? line.weeks().first() : null,
             weekly ? line.weeks().later() : null,
             line.each(),
-            item.discount() == null ? null : Money.decimal(item.discount()),
+            discount,
+            discount,
             line.tax().share(),
             reason(line.tax()),
             line.amount()));
+  }
+
+  private static Phrase label(QuoteLine line) {
+    Item item = line.item();
+    Phrase name =
+        item.insteadOf() == null
+            ? PageText.PLAIN.of(item.item())
+            : PageText.INSTEAD.of(item.item(), item.insteadOf());
+    if (line.basis() == RateBasis.ON_REQUEST) {
+      return PageText.ON_REQUEST.of(name);
+    }
+    return line.weeks() == null
+        ? name
+        : PageText.BY_WEEK.of(name, line.weeks().first(), line.weeks().later());
   }
 }

@@ -1,11 +1,16 @@
 package org.setpower.plan.quote;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.setpower.hire.Weekend;
+import org.setpower.plan.common.InputRows;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.quote.QuoteInputs.Client;
 import org.setpower.plan.quote.QuoteInputs.House;
 import org.setpower.plan.quote.QuoteInputs.Order;
+import org.setpower.plan.quote.QuoteInputs.Term;
 
 /** Head and foot of the client's page. */
 final class Letters {
@@ -75,6 +80,37 @@ final class Letters {
         order.taxName() == null ? "VAT" : order.taxName(),
         house.payment(),
         house.bank(),
-        (int) fit.stream().filter(l -> l.basis() == RateBasis.ON_REQUEST).count());
+        onRequest(fit));
+  }
+
+  private static int onRequest(List<QuoteLine> fit) {
+    return (int) fit.stream().filter(l -> l.basis() == RateBasis.ON_REQUEST).count();
+  }
+
+  /** What stands below the lines, in order. */
+  static List<QuoteResults.ClosingLine> closing(
+      QuoteRules rules, List<QuoteLine> fit, InputRows<Term> terms) {
+    List<Phrase> all = new ArrayList<>(List.of(daysRule(rules)));
+    if (onRequest(fit) > 0) {
+      all.add(PageText.EXCLUDED.of((double) onRequest(fit)));
+    }
+    if (rules.house().payment() != null) {
+      all.add(PageText.PAYMENT.of(rules.house().payment()));
+    }
+    if (rules.house().bank() != null) {
+      all.add(PageText.BANK.of(rules.house().bank()));
+    }
+    terms.filled().forEach(t -> all.add(PageText.PLAIN.of(t.value().paragraph())));
+    all.add(PageText.ACCEPTANCE.of());
+    return all.stream().map(QuoteResults.ClosingLine::new).toList();
+  }
+
+  /** How days are charged, in words. */
+  private static Phrase daysRule(QuoteRules rules) {
+    boolean byDates = rules.counted() == DayCounting.BY_DATES;
+    Phrase rule = byDates ? PageText.BY_DATES.of(rules.daysPerWeek()) : PageText.BY_DAY_TYPE.of();
+    Phrase weekend =
+        byDates && rules.weekend() != Weekend.TWO_DAYS ? PageText.ONE_DAY_WEEKEND.of(rule) : rule;
+    return rules.minDays() > 1 ? PageText.MIN_DAYS.of(weekend, rules.minDays()) : weekend;
   }
 }

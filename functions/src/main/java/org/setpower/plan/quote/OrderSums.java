@@ -16,8 +16,10 @@ final class OrderSums {
   private final QuoteRules rules;
   private final Map<TaxRate, Rate> rates = new TreeMap<>();
   private BigDecimal hire;
+  private BigDecimal discountable;
   private BigDecimal discount;
   private BigDecimal minimum;
+  private BigDecimal waived;
   private BigDecimal waiver;
   private BigDecimal sold;
 
@@ -84,8 +86,8 @@ final class OrderSums {
   private void takeDiscount() {
     List<TaxRate> keys = List.copyOf(rates.keySet());
     List<BigDecimal> bases = keys.stream().map(k -> rates.get(k).discountable).toList();
-    BigDecimal all = bases.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-    discount = rules.rounded(all.multiply(QuoteRules.share(rules.order().discount())));
+    discountable = rules.rounded(bases.stream().reduce(BigDecimal.ZERO, BigDecimal::add));
+    discount = rules.rounded(discountable.multiply(QuoteRules.share(rules.order().discount())));
     List<BigDecimal> parts = Money.split(discount, bases, rules.currency());
     for (int i = 0; i < keys.size(); i++) {
       if (parts.get(i).signum() != 0) {
@@ -107,8 +109,8 @@ final class OrderSums {
   }
 
   private void addWaiver() {
-    BigDecimal on = rules.waiverBeforeDiscount() ? hire : hire.subtract(discount);
-    waiver = rules.rounded(on.multiply(QuoteRules.share(rules.order().waiver())));
+    waived = rules.waiverBeforeDiscount() ? hire : hire.subtract(discount);
+    waiver = rules.rounded(waived.multiply(QuoteRules.share(rules.order().waiver())));
     if (waiver.signum() > 0) {
       Double tax = rules.house().waiverTax();
       book(TaxRate.of(tax == null ? 0.0 : tax, LineKind.WAIVER.word()), WAIVER, waiver);
@@ -126,6 +128,16 @@ final class OrderSums {
 
   BigDecimal hire() {
     return hire;
+  }
+
+  /** What the order discount is a share of. */
+  BigDecimal discountable() {
+    return discountable;
+  }
+
+  /** What the waiver is a share of. */
+  BigDecimal waived() {
+    return waived;
   }
 
   /** What the order discount takes off, not below 0. */

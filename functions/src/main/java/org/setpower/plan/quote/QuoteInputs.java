@@ -6,6 +6,7 @@ import org.setpower.hire.Weekend;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 
 /**
@@ -111,6 +112,7 @@ public record QuoteInputs(
       @Input(
               key = "waiverTax",
               heading = "Tax on the waiver",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: untaxed.",
@@ -132,6 +134,7 @@ public record QuoteInputs(
               key = "daysPerWeek",
               heading = "Charged days a week",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0.5,
               max = 7,
               blank = "Blank: 7, every day is charged.",
@@ -147,6 +150,7 @@ public record QuoteInputs(
               key = "minDays",
               heading = "Min. charged days",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 99,
               blank = "Blank: 1 day.",
@@ -155,6 +159,7 @@ public record QuoteInputs(
       @Input(
               key = "minAmount",
               heading = "Min. order",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: none.",
@@ -171,6 +176,7 @@ public record QuoteInputs(
               key = "turnaround",
               heading = "Turnaround",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 60,
               blank = "Blank: 0 days.",
@@ -253,6 +259,7 @@ public record QuoteInputs(
       @Input(
               key = "exchange",
               heading = "Exchange rate",
+              form = NumberForm.EXACT,
               min = 0.000001,
               max = 1_000_000,
               blank = "Blank: none; needed where the price list has another currency.",
@@ -266,6 +273,7 @@ public record QuoteInputs(
               key = "agreedDays",
               heading = "Days agreed",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 3660,
               blank = "Blank: the rule counts.",
@@ -274,6 +282,7 @@ public record QuoteInputs(
       @Input(
               key = "discount",
               heading = "Order discount",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: none.",
@@ -282,6 +291,7 @@ public record QuoteInputs(
       @Input(
               key = "waiver",
               heading = "Damage waiver",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: none.",
@@ -291,6 +301,7 @@ public record QuoteInputs(
       @Input(
               key = "tax",
               heading = "Tax",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               help = "Usual rate. Type 0 where there is none.")
@@ -304,6 +315,7 @@ public record QuoteInputs(
       @Input(
               key = "downPayment",
               heading = "Down payment",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: none.",
@@ -312,6 +324,7 @@ public record QuoteInputs(
       @Input(
               key = "security",
               heading = "Refundable security",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: none.",
@@ -337,6 +350,7 @@ public record QuoteInputs(
       @Input(
               key = "qty",
               heading = "Qty",
+              form = NumberForm.EXACT,
               min = 0,
               max = 99_999,
               help = "Pieces; of a service also km or hours.")
@@ -354,6 +368,7 @@ public record QuoteInputs(
       @Input(
               key = "rate",
               heading = "Rate",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: that of Stock.",
@@ -362,6 +377,7 @@ public record QuoteInputs(
       @Input(
               key = "weekRate",
               heading = "Week rate",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: that of Stock where the row is by the week.",
@@ -370,6 +386,7 @@ public record QuoteInputs(
       @Input(
               key = "secondWeekRate",
               heading = "Second week rate",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: the week rate.",
@@ -378,12 +395,19 @@ public record QuoteInputs(
       @Input(
               key = "discount",
               heading = "Discount",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: none.",
               help = "Share off this row.")
           Double discount,
-      @Input(key = "tax", heading = "Tax", min = 0, max = 1, blank = "Blank: that of Order.")
+      @Input(
+              key = "tax",
+              heading = "Tax",
+              form = NumberForm.FINE_SHARE,
+              min = 0,
+              max = 1,
+              blank = "Blank: that of Order.")
           Double tax,
       @Input(key = "taxReason", heading = "Reason of no tax", blank = "Blank: that of Order.")
           String taxReason,
@@ -391,6 +415,7 @@ public record QuoteInputs(
               key = "agreedDays",
               heading = "Days agreed",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 3660,
               blank = "Blank: the rule counts.")
@@ -404,6 +429,7 @@ public record QuoteInputs(
       @Input(
               key = "subRate",
               heading = "Sub-hire rate",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: none.",
@@ -413,6 +439,7 @@ public record QuoteInputs(
               key = "subDays",
               heading = "Sub-hire days",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 3660,
               blank = "Blank: every day from out to back.",
@@ -432,6 +459,7 @@ public record QuoteInputs(
       @Input(
               key = "owned",
               heading = "Owned",
+              form = NumberForm.EXACT,
               min = 0,
               max = 99_999,
               blank = "Blank: not compared with the quote, check.")
@@ -439,6 +467,7 @@ public record QuoteInputs(
       @Input(
               key = "outOfService",
               heading = "Out of service",
+              form = NumberForm.EXACT,
               min = 0,
               max = 99_999,
               blank = "Blank: none.")
@@ -446,6 +475,7 @@ public record QuoteInputs(
       @Input(
               key = "dayRate",
               heading = "Day rate",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: the row needs its own.",
@@ -454,6 +484,7 @@ public record QuoteInputs(
       @Input(
               key = "weekRate",
               heading = "Week rate",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: the row needs its own.")
@@ -461,6 +492,7 @@ public record QuoteInputs(
       @Input(
               key = "secondWeekRate",
               heading = "Second week rate",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: the week rate.")
@@ -468,6 +500,7 @@ public record QuoteInputs(
       @Input(
               key = "value",
               heading = "Replacement value",
+              form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
               blank = "Blank: missing on the insurer's list, check.",
@@ -477,6 +510,7 @@ public record QuoteInputs(
               key = "weight",
               heading = "Weight",
               unit = "kg",
+              form = NumberForm.EXACT,
               min = 0,
               max = 100_000,
               blank = "Blank: missing on the delivery note, check.",
@@ -499,7 +533,14 @@ public record QuoteInputs(
   @Table(key = "booked", heading = "Booked elsewhere", rows = 200)
   public record Booking(
       @Input(key = "item", heading = "Item", help = "As on Stock.") String item,
-      @Input(key = "qty", heading = "Qty", min = 0, max = 99_999, help = "Pieces.") Double qty,
+      @Input(
+              key = "qty",
+              heading = "Qty",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 99_999,
+              help = "Pieces.")
+          Double qty,
       @Input(key = "from", heading = "From", help = "First day out.") LocalDate from,
       @Input(key = "to", heading = "To", help = "Last day, without turnaround.") LocalDate to) {}
 
@@ -515,7 +556,13 @@ public record QuoteInputs(
   public record DayShare(
       @Input(key = "dayType", heading = "Type of day", help = "shoot, prep, travel.")
           String dayType,
-      @Input(key = "share", heading = "Share charged", min = 0, max = 5, help = "Of a day's rate.")
+      @Input(
+              key = "share",
+              heading = "Share charged",
+              form = NumberForm.FINE_SHARE,
+              min = 0,
+              max = 5,
+              help = "Of a day's rate.")
           Double share) {}
 
   /** What was picked, at most one row for each row of the quote. */
@@ -524,6 +571,7 @@ public record QuoteInputs(
       @Input(
               key = "line",
               heading = "Row",
+              form = NumberForm.EXACT,
               min = 1,
               max = 100_000,
               help = "Number of the row of the quote.")
@@ -536,6 +584,7 @@ public record QuoteInputs(
       @Input(
               key = "qty",
               heading = "Qty",
+              form = NumberForm.EXACT,
               min = 0,
               max = 99_999,
               blank = "Blank: all pieces of the row.",
@@ -560,6 +609,7 @@ public record QuoteInputs(
       @Input(
               key = "line",
               heading = "Row",
+              form = NumberForm.EXACT,
               min = 1,
               max = 100_000,
               help = "Number of the row of the quote.")
@@ -572,6 +622,7 @@ public record QuoteInputs(
       @Input(
               key = "qty",
               heading = "Qty",
+              form = NumberForm.EXACT,
               min = 0,
               max = 99_999,
               help = "Pieces of this row that came back so.")

@@ -80,7 +80,8 @@ final class QuoteLine {
     if (weekly && basis != RateBasis.WEEK) {
       add(QuoteFinding.WEEK_RATE_UNUSED);
     }
-    if (item.tax() != null && item.tax() == 0 && item.taxReason() == null) {
+    boolean reasoned = or(item.taxReason(), rules.order().taxReason()) != null;
+    if (item.tax() != null && item.tax() == 0 && !reasoned) {
       add(QuoteFinding.TAX_REASON);
     }
     if (list.isUnclear(item.item())) {
@@ -302,7 +303,7 @@ final class QuoteLine {
   TaxRate tax() {
     return item.tax() == null
         ? TaxRate.of(rules.order().tax(), or(item.taxReason(), rules.order().taxReason()))
-        : TaxRate.of(item.tax(), item.taxReason());
+        : TaxRate.of(item.tax(), or(item.taxReason(), rules.order().taxReason()));
   }
 
   private static String or(String own, String otherwise) {

@@ -247,6 +247,9 @@ public final class QuotePlan {
             sums == null
                 ? ClientDocument.withheld(withheld)
                 : ClientDocument.of(rules, sums, fit(), toInsure)),
+        new ResultRows<>(
+            QuoteResults.CLOSING,
+            sums == null ? List.of() : Letters.closing(rules, fit(), inputs.terms())),
         new ResultRows<>(QuoteResults.TAXES, taxes()),
         new ResultRows<>(QuoteResults.DELIVERY, delivery),
         new ResultRows<>(QuoteResults.VALUES, values),
@@ -433,6 +436,7 @@ public final class QuotePlan {
         gate.all().size(),
         gate.paper(l -> true).withheld().size(),
         dated ? (Integer) HireDays.calendar(out, back) : null,
+        rules.currency() == null ? null : (Integer) rules.currency().getDefaultFractionDigits(),
         of(OrderSums::hire),
         of(OrderSums::discount),
         of(OrderSums::minimum),
@@ -506,6 +510,11 @@ public final class QuotePlan {
     }
 
     @Override
+    public String title() {
+      return "rental quote";
+    }
+
+    @Override
     public List<InputTable<?>> inputs() {
       return List.of(
           QuoteInputs.HOUSE,
@@ -537,6 +546,7 @@ public final class QuotePlan {
           QuoteResults.LETTER,
           QuoteResults.TERMS,
           QuoteResults.DOCUMENT,
+          QuoteResults.CLOSING,
           QuoteResults.TAXES,
           QuoteResults.DELIVERY,
           QuoteResults.VALUES,
@@ -548,6 +558,11 @@ public final class QuotePlan {
     @Override
     public List<FindingKey> findings() {
       return List.of(QuoteFinding.values());
+    }
+
+    @Override
+    public List<String> phrases() {
+      return PageText.patterns();
     }
 
     @Override

@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.List;
 import org.setpower.hire.Weekend;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -26,6 +28,7 @@ public final class QuoteResults {
   public static final ResultTable<Letter> LETTER = ResultTable.of(Letter.class);
   public static final ResultTable<TermResult> TERMS = ResultTable.of(TermResult.class);
   public static final ResultTable<DocumentLine> DOCUMENT = ResultTable.of(DocumentLine.class);
+  public static final ResultTable<ClosingLine> CLOSING = ResultTable.of(ClosingLine.class);
   public static final ResultTable<TaxLine> TAXES = ResultTable.of(TaxLine.class);
   public static final ResultTable<DeliveryRow> DELIVERY = ResultTable.of(DeliveryRow.class);
   public static final ResultTable<ValueRow> VALUES = ResultTable.of(ValueRow.class);
@@ -171,6 +174,7 @@ public final class QuoteResults {
               key = "ruleDays",
               heading = "Days by the rule",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {
                 "items.outOn",
                 "items.backOn",
@@ -188,6 +192,7 @@ public final class QuoteResults {
               key = "daysCharged",
               heading = "Days charged",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {
                 "items.ruleDays",
                 "items.agreedDays",
@@ -201,6 +206,7 @@ public final class QuoteResults {
       @Result(
               key = "firstWeek",
               heading = "First week",
+              form = NumberForm.MONEY,
               from = {
                 "items.rateFor",
                 "items.weekRate",
@@ -217,6 +223,7 @@ public final class QuoteResults {
       @Result(
               key = "laterWeek",
               heading = "Later weeks",
+              form = NumberForm.MONEY,
               from = {
                 "items.firstWeek",
                 "items.secondWeekRate",
@@ -231,6 +238,7 @@ public final class QuoteResults {
       @Result(
               key = "rateUsed",
               heading = "Rate",
+              form = NumberForm.MONEY,
               from = {
                 "items.rateFor",
                 "items.rate",
@@ -249,6 +257,7 @@ public final class QuoteResults {
       @Result(
               key = "each",
               heading = "Price of one",
+              form = NumberForm.MONEY,
               from = {
                 "items.rateUsed",
                 "items.daysCharged",
@@ -266,12 +275,14 @@ public final class QuoteResults {
       @Result(
               key = "amount",
               heading = "Amount",
+              form = NumberForm.MONEY,
               from = {"items.qty", "items.each", "items.discount", "order.currency"},
               rule = "Price of one × quantity × (1 − discount), rounded once.")
           BigDecimal amount,
       @Result(
               key = "net",
               heading = "After order discount",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "order.discount",
@@ -288,6 +299,7 @@ public final class QuoteResults {
               key = "peak",
               heading = "Out at a time",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {
                 "items.item",
                 "items.qty",
@@ -307,12 +319,14 @@ public final class QuoteResults {
               key = "missing",
               heading = "Short",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {"items.peak", "stock.owned", "stock.outOfService", "stock.item"},
               rule = "Out at a time less owned and in service, not below 0.")
           Double missing,
       @Result(
               key = "subCost",
               heading = "Cost of sub-hire",
+              form = NumberForm.MONEY,
               from = {
                 "items.qty",
                 "items.subFrom",
@@ -329,6 +343,7 @@ public final class QuoteResults {
       @Result(
               key = "margin",
               heading = "Margin on sub-hire",
+              form = NumberForm.MONEY,
               from = {"items.net", "items.subCost"},
               rule = "After both discounts less the cost of sub-hire.")
           BigDecimal margin) {}
@@ -446,6 +461,7 @@ public final class QuoteResults {
       @Result(
               key = "fee",
               heading = "Late fee",
+              form = NumberForm.MONEY,
               from = {
                 "returns.daysLate",
                 "returns.qty",
@@ -466,12 +482,14 @@ public final class QuoteResults {
       @Result(
               key = "feeTax",
               heading = "Tax on the fee",
+              form = NumberForm.MONEY,
               from = {"returns.fee", "items.tax", "order.tax"},
               rule = "At the rate of the row, rounded.")
           BigDecimal feeTax,
       @Result(
               key = "replacement",
               heading = "Replacement value",
+              form = NumberForm.MONEY,
               from = {
                 "returns.state",
                 "returns.qty",
@@ -619,6 +637,7 @@ public final class QuoteResults {
               key = "capDays",
               heading = "Charged days a week",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {"house.daysPerWeek", "house.counted", ISSUED},
               rule =
                   "Most days charged of seven, for rows by the day; blank where days count by type.")
@@ -633,6 +652,7 @@ public final class QuoteResults {
               key = "leastDays",
               heading = "Min. charged days",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {"house.minDays", ISSUED},
               rule = "As the house counts.")
           Double leastDays,
@@ -715,6 +735,23 @@ public final class QuoteResults {
                   "Sections with items and subtotals, hire, discount, waiver, sold, services, net, tax by rate, total, payment.")
           LineKind kind,
       @Result(
+              key = "label",
+              heading = "Item",
+              from = {
+                ISSUED,
+                ITEMS_ALL,
+                ORDER_ALL,
+                HOUSE_ALL,
+                STOCK_ALL,
+                SCHEDULE_ALL,
+                SHARES_ALL,
+                "items.firstWeek",
+                "items.laterWeek",
+                "document.amount"
+              },
+              rule = "What the line is, with the figures it is made of.")
+          Phrase label,
+      @Result(
               key = "row",
               heading = "No.",
               from = {"items.item", ISSUED, ITEMS_ALL},
@@ -722,7 +759,7 @@ public final class QuoteResults {
           Integer row,
       @Result(
               key = "text",
-              heading = "Item",
+              heading = "Item or section",
               from = {"items.item", "items.section", ISSUED, ITEMS_ALL},
               rule = "Item or section.")
           String text,
@@ -735,18 +772,21 @@ public final class QuoteResults {
       @Result(
               key = "pieces",
               heading = "Qty",
+              form = NumberForm.EXACT,
               from = {"items.qty", ISSUED},
               rule = "As typed.")
           Double pieces,
       @Result(
               key = "outOn",
               heading = "Out",
+              form = NumberForm.DAY,
               from = {"items.outOn", ISSUED},
               rule = "First day of the row.")
           LocalDate outOn,
       @Result(
               key = "backOn",
               heading = "Back",
+              form = NumberForm.DAY,
               from = {"items.backOn", ISSUED},
               rule = "Last day of the row.")
           LocalDate backOn,
@@ -754,6 +794,7 @@ public final class QuoteResults {
               key = "days",
               heading = "Days",
               unit = "days",
+              form = NumberForm.EXACT,
               from = {"items.daysCharged", ISSUED},
               rule = "Days charged.")
           BigDecimal days,
@@ -766,30 +807,42 @@ public final class QuoteResults {
       @Result(
               key = "rate",
               heading = "Rate",
+              form = NumberForm.MONEY,
               from = {"items.rateUsed", ISSUED},
               rule = "A day, or once.")
           BigDecimal rate,
       @Result(
               key = "firstWeek",
               heading = "First week",
+              form = NumberForm.MONEY,
               from = {"items.firstWeek", ISSUED},
               rule = "Of one piece.")
           BigDecimal firstWeek,
       @Result(
               key = "laterWeek",
               heading = "Later weeks",
+              form = NumberForm.MONEY,
               from = {"items.laterWeek", ISSUED},
               rule = "Of one piece, each.")
           BigDecimal laterWeek,
       @Result(
               key = "each",
               heading = "Price of one",
+              form = NumberForm.MONEY,
               from = {"items.each", ISSUED},
               rule = "Of one piece for the whole hire, before discounts.")
           BigDecimal each,
       @Result(
+              key = "discount",
+              heading = "Discount",
+              form = NumberForm.FINE_SHARE,
+              from = {"items.discount", ISSUED, ITEMS_ALL},
+              rule = "Of the row.")
+          BigDecimal discount,
+      @Result(
               key = "share",
               heading = "Share",
+              form = NumberForm.FINE_SHARE,
               from = {
                 "items.discount",
                 "order.discount",
@@ -808,6 +861,7 @@ public final class QuoteResults {
       @Result(
               key = "taxRate",
               heading = "Tax rate",
+              form = NumberForm.FINE_SHARE,
               from = {
                 "items.tax",
                 "order.tax",
@@ -836,6 +890,7 @@ public final class QuoteResults {
       @Result(
               key = "amount",
               heading = "Amount",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "order.discount",
@@ -862,12 +917,23 @@ public final class QuoteResults {
                   "Sums of the lines above; the discount rounds once and is split over the rates; tax as the house rounds it.")
           BigDecimal amount) {}
 
+  /** What stands below the lines of the client's page; none while it may not be issued. */
+  @Table(key = "closing", heading = "Closing", rows = 30)
+  public record ClosingLine(
+      @Result(
+              key = "text",
+              heading = "Text",
+              from = {HOUSE_ALL, ORDER_ALL, ITEMS_ALL, "terms.*", ISSUED},
+              rule = "How days are charged, rows on request, payment, bank, terms, acceptance.")
+          Phrase text) {}
+
   /** What each rate comes to; blank while the page may not be issued. */
   @Table(key = "taxes", heading = "Tax by rate", rows = 40)
   public record TaxLine(
       @Result(
               key = "rate",
               heading = "Tax rate",
+              form = NumberForm.FINE_SHARE,
               from = {"items.reasons", "document.reasons", ORDER_ALL, HOUSE_ALL, ITEMS_ALL},
               rule = "Rates of the lines, the lowest first.")
           BigDecimal rate,
@@ -880,6 +946,7 @@ public final class QuoteResults {
       @Result(
               key = "hire",
               heading = "Hire",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -893,6 +960,7 @@ public final class QuoteResults {
       @Result(
               key = "discount",
               heading = "Discount",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -906,6 +974,7 @@ public final class QuoteResults {
       @Result(
               key = "minimum",
               heading = "Minimum hire",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -919,6 +988,7 @@ public final class QuoteResults {
       @Result(
               key = "waiver",
               heading = "Waiver",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -932,6 +1002,7 @@ public final class QuoteResults {
       @Result(
               key = "sold",
               heading = "Sold and services",
+              form = NumberForm.MONEY,
               from = {
                 "items.amount",
                 "items.reasons",
@@ -945,6 +1016,7 @@ public final class QuoteResults {
       @Result(
               key = "base",
               heading = "Net",
+              form = NumberForm.MONEY,
               from = {
                 "taxes.hire",
                 "taxes.discount",
@@ -957,6 +1029,7 @@ public final class QuoteResults {
       @Result(
               key = "tax",
               heading = "Tax",
+              form = NumberForm.MONEY,
               from = {"taxes.base", "taxes.rate", "house.taxPer", "items.amount"},
               rule = "Net × rate, rounded; or the sum of the lines' taxes.")
           BigDecimal tax) {}
@@ -980,18 +1053,21 @@ public final class QuoteResults {
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {"items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "As typed.")
           Double pieces,
       @Result(
               key = "outOn",
               heading = "Out",
+              form = NumberForm.DAY,
               from = {"items.outOn", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Day it goes out.")
           LocalDate outOn,
       @Result(
               key = "backOn",
               heading = "Back",
+              form = NumberForm.DAY,
               from = {"items.backOn", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Day it is due.")
           LocalDate backOn,
@@ -999,6 +1075,7 @@ public final class QuoteResults {
               key = "weight",
               heading = "Weight",
               unit = "kg",
+              form = NumberForm.TWO_DECIMALS,
               from = {
                 "items.qty",
                 "stock.weight",
@@ -1041,6 +1118,7 @@ public final class QuoteResults {
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {"items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "As typed.")
           Double pieces,
@@ -1061,6 +1139,7 @@ public final class QuoteResults {
       @Result(
               key = "each",
               heading = "Value of one",
+              form = NumberForm.MONEY,
               from = {
                 "stock.value",
                 "stock.item",
@@ -1075,6 +1154,7 @@ public final class QuoteResults {
       @Result(
               key = "value",
               heading = "Value",
+              form = NumberForm.MONEY,
               from = {"values.each", "values.pieces"},
               rule = "Of all pieces.")
           BigDecimal value) {}
@@ -1144,6 +1224,7 @@ public final class QuoteResults {
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
+              form = NumberForm.EXACT,
               from = {
                 "items.qty",
                 "picked.carnet",
@@ -1160,6 +1241,7 @@ public final class QuoteResults {
               key = "weight",
               heading = "Weight",
               unit = "kg",
+              form = NumberForm.TWO_DECIMALS,
               from = {
                 "items.qty",
                 "stock.weight",
@@ -1177,6 +1259,7 @@ public final class QuoteResults {
       @Result(
               key = "value",
               heading = "Value",
+              form = NumberForm.MONEY,
               from = {
                 "items.qty",
                 "stock.value",
@@ -1241,74 +1324,92 @@ public final class QuoteResults {
               rule = "From out to back, both count.")
           Integer calendarDays,
       @Result(
+              key = "decimals",
+              heading = "Decimals",
+              from = "order.currency",
+              rule = "Of the quote's currency; blank where it is not known.")
+          Integer decimals,
+      @Result(
               key = "hire",
               heading = "Hire",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Hired lines.")
           BigDecimal hire,
       @Result(
               key = "discount",
               heading = "Order discount",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Taken off.")
           BigDecimal discount,
       @Result(
               key = "minimum",
               heading = "Minimum hire",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "What is missing to the smallest order.")
           BigDecimal minimum,
       @Result(
               key = "waiver",
               heading = "Damage waiver",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Share of the hire.")
           BigDecimal waiver,
       @Result(
               key = "sold",
               heading = "Sold and services",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Not discounted.")
           BigDecimal sold,
       @Result(
               key = "net",
               heading = "Net",
+              form = NumberForm.MONEY,
               from = {"document.amount", "items.amount"},
               rule = "Hire − discount + minimum + waiver + sold and services.")
           BigDecimal net,
       @Result(
               key = "tax",
               heading = "Tax",
+              form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Of all rates.")
           BigDecimal tax,
       @Result(
               key = "total",
               heading = "Total",
+              form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Net and tax.")
           BigDecimal total,
       @Result(
               key = "downPayment",
               heading = "Down payment",
+              form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Share of the total.")
           BigDecimal downPayment,
       @Result(
               key = "balance",
               heading = "Balance",
+              form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Total less down payment.")
           BigDecimal balance,
       @Result(
               key = "security",
               heading = "Refundable security",
+              form = NumberForm.MONEY,
               from = {"order.security", "document.amount"},
               rule = "Apart from the total, untaxed.")
           BigDecimal security,
       @Result(
               key = "toInsure",
               heading = "Value to insure",
+              form = NumberForm.MONEY,
               from = "values.value",
               rule = "Of all hired rows with a value.")
           BigDecimal toInsure,
@@ -1316,6 +1417,7 @@ public final class QuoteResults {
               key = "weight",
               heading = "Weight",
               unit = "kg",
+              form = NumberForm.TWO_DECIMALS,
               from = "delivery.weight",
               rule = "Of all rows with a weight.")
           BigDecimal weight,
@@ -1328,24 +1430,28 @@ public final class QuoteResults {
       @Result(
               key = "lateFees",
               heading = "Late fees",
+              form = NumberForm.MONEY,
               from = {"returns.fee", "order.currency"},
               rule = "Net, of all returns.")
           BigDecimal lateFees,
       @Result(
               key = "lost",
               heading = "Lost",
+              form = NumberForm.MONEY,
               from = {"returns.replacement", "order.currency"},
               rule = "Replacement value of what is lost.")
           BigDecimal lost,
       @Result(
               key = "subHire",
               heading = "Cost of sub-hire",
+              form = NumberForm.MONEY,
               from = {"items.subCost", "order.currency"},
               rule = "Of all rows.")
           BigDecimal subHire,
       @Result(
               key = "margin",
               heading = "Margin on sub-hire",
+              form = NumberForm.MONEY,
               from = {"items.margin", "order.currency"},
               rule = "Of rows with a cost and a price.")
           BigDecimal margin) {}

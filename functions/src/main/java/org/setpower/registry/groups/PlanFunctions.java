@@ -17,6 +17,7 @@ import org.setpower.plan.batteries.CheapestMix;
 import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
+import org.setpower.plan.quote.QuotePlan;
 import org.setpower.plan.register.RegisterPlan;
 import org.setpower.plan.travel.TravelPlan;
 import org.setpower.registry.ArgumentParsers;
@@ -195,6 +196,8 @@ public final class PlanFunctions {
           .implementation(PlanFunctions::mix);
 
   public static final FunctionSpec REGISTER = PlanFunction.of(GROUP, RegisterPlan.MODEL);
+
+  public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
 
   public static final FunctionSpec TRAVEL = PlanFunction.of(GROUP, TravelPlan.MODEL);
 

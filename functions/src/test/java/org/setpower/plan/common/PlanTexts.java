@@ -41,6 +41,7 @@ final class PlanTexts {
     Set<String> all = new TreeSet<>(sentences());
     Messages asked = new Asked(all);
     for (PlanModel model : models()) {
+      all.addAll(model.phrases());
       for (InputTable<?> table : model.inputs()) {
         all.add(table.heading());
         for (InputColumn column : table.columns()) {
@@ -63,6 +64,11 @@ final class PlanTexts {
     public String text(String english) {
       texts.add(english);
       return english;
+    }
+
+    @Override
+    public String phrase(Phrase phrase, Locale locale) {
+      throw new UnsupportedOperationException();
     }
 
     @Override

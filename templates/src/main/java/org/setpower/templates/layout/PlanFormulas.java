@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTab;
@@ -75,6 +76,11 @@ public final class PlanFormulas {
         parts.add("IF(" + at + "=\"\";\"\";\"  ·  " + label + "\"&" + at + ")");
       }
     }
+    for (String path : layout.workbook().stamps()) {
+      String cell = PlanNames.cell(path);
+      String label = layout.words().of(layout.input(path).heading());
+      parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
+    }
     return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
   }
 
@@ -107,6 +113,22 @@ public final class PlanFormulas {
         + "\";"
         + cell
         + ")&\")\"";
+  }
+
+  /** A result of a letter after its heading; blank where it is. */
+  public String labelled(String path) {
+    String value = names.single(layout.workbook().result(path));
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + ": \"&" + value + ")";
+  }
+
+  /** The heading of a result of a letter; blank where the result is. */
+  public String label(String path) {
+    String value = names.single(layout.workbook().result(path));
+    return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + "\")";
+  }
+
+  private String heading(String path) {
+    return layout.words().of(layout.workbook().result(path).heading()).replace("\"", "\"\"");
   }
 
   /** What a column shows in the rows below a cell with a name. */
@@ -142,6 +164,11 @@ public final class PlanFormulas {
       }
       layout.columns(list).forEach(c -> all.put(top + " " + c.heading(), cell(c, top)));
     }
+    layout
+        .workbook()
+        .parts(PlanLetter.class)
+        .flatMap(l -> l.columns().stream())
+        .forEach(p -> all.put("labelled " + p, labelled(p)));
     for (PlanFigures figures : layout.workbook().parts(PlanFigures.class).toList()) {
       for (String path : figures.columns()) {
         String formula = names.single(layout.workbook().result(path), figures.row());

@@ -15,6 +15,7 @@ import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.LeafColumn;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanPart;
@@ -41,6 +42,7 @@ public final class PlanLayout {
   private static final int WORDS = 24;
   private static final int DATE = 32;
   private static final int NUMBER = 16;
+  private static final int MONEY = 24;
   private static final int REASON = 110;
   private static final int BETWEEN = 6;
   private static final int LABEL_WIDTH = 44;
@@ -157,6 +159,9 @@ public final class PlanLayout {
     if (part instanceof PlanNotes notes) {
       return notes.cells().size();
     }
+    if (part instanceof PlanLetter letter) {
+      return letter.lines().size();
+    }
     return part instanceof PlanFigures figures
         ? figures.height()
         : ((PlanText) part).lines().size();
@@ -229,6 +234,13 @@ public final class PlanLayout {
 
   private List<Column> columns(PlanTab tab, PlanList list, int first) {
     List<Column> all = new ArrayList<>();
+    if (list.isWide()) {
+      ResultColumn only = workbook.result(list.columns().get(0));
+      int span = widths.get(tab).size();
+      int width = widths.get(tab).stream().mapToInt(w -> w).sum();
+      all.add(new Column(null, only, null, InputCells.heading(only, words), 0, span, width, false));
+      return all;
+    }
     int at = first;
     for (String path : list.columns()) {
       ResultColumn result = workbook.result(path);
@@ -257,7 +269,10 @@ public final class PlanLayout {
   }
 
   private static int usual(CellFormat format) {
-    return format.isDate() ? DATE : format.isText() ? WORDS : NUMBER;
+    if (format == CellFormat.MONEY) {
+      return MONEY;
+    }
+    return format == CellFormat.DATE ? DATE : format.isText() ? WORDS : NUMBER;
   }
 
   private static int width(String heading, int least) {
@@ -330,6 +345,11 @@ public final class PlanLayout {
 
   public List<Integer> widths(PlanTab tab) {
     return widths.get(tab);
+  }
+
+  /** The first row that is printed. */
+  public static int firstPrinted(PlanTab tab) {
+    return tab.isSent() ? FIRST_ROW : 0;
   }
 
   public int lastRow(PlanTab tab) {

@@ -30,6 +30,9 @@ public final class PlanNames {
   /** Its cell with the sentence of a copied tab. */
   public static final String COPIED = "Notice_copied";
 
+  /** The block's cell that says how many decimals amounts have. */
+  public static final String DECIMALS = "Money_decimals";
+
   /**
    * The number 1 that is calculated when a file opens, as CELL is in lists: without the extension
    * an .xlsx would show its last verdicts as if they were new.
@@ -171,6 +174,24 @@ public final class PlanNames {
     return shownAt(column, "ROW()-CELL(\"ROW\";" + top + ")");
   }
 
+  /** A result in the row of a cell below a cell with a name, for the look of that row. */
+  public String inRow(String path, String top) {
+    int dot = path.indexOf('.');
+    int place = shown.get(path.substring(0, dot)).indexOf(path) + 1;
+    return "INDEX(Results_"
+        + path.substring(0, dot)
+        + ";ROW()-ROW("
+        + top
+        + ");"
+        + place
+        + ")&\"\"";
+  }
+
+  /** The formula of a cell that shows a result of a table with one row. */
+  public String single(ResultColumn column) {
+    return single(column, 1);
+  }
+
   /** The formula of a cell that shows a result of a row, from 1. */
   public String single(ResultColumn column, int row) {
     return shownAt(column, ONE.replace("$1", "$" + row));
@@ -258,6 +279,10 @@ public final class PlanNames {
       int column = ANSWER;
       for (String table : band.tables()) {
         int last = column + shown.get(table).size() - 1;
+        int money = shown.get(table).indexOf(workbook.decimals());
+        if (money >= 0) {
+          ranges.put(DECIMALS, at(column + money, row));
+        }
         ranges.put(
             "Results_" + table,
             at(column, row) + ":" + Layout.cellName(last, row + band.rows() - 1));

@@ -1,5 +1,6 @@
 package org.setpower.templates.plan;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.NumberForm;
@@ -49,7 +50,7 @@ public final class InputCells {
   }
 
   private static String unit(String unit, NumberForm form) {
-    return form == NumberForm.SHARE ? "%" : unit;
+    return form == NumberForm.SHARE || form == NumberForm.FINE_SHARE ? "%" : unit;
   }
 
   /** How a result is shown. */
@@ -57,19 +58,26 @@ public final class InputCells {
     if (column.type() == Integer.class) {
       return CellFormat.COUNT;
     }
-    if (column.type() == Double.class) {
+    if (column.type() == Double.class || column.type() == BigDecimal.class) {
       return format(column.form());
     }
-    return column.type() == LocalDate.class ? CellFormat.DATE : CellFormat.TEXT;
+    if (column.type() == LocalDate.class) {
+      return column.form() == NumberForm.DAY ? CellFormat.DAY : CellFormat.DATE;
+    }
+    return CellFormat.TEXT;
   }
 
   private static CellFormat format(NumberForm form) {
     return switch (form) {
+      case EXACT -> CellFormat.EXACT;
       case WHOLE -> CellFormat.WHOLE;
       case ONE_DECIMAL -> CellFormat.ONE;
       case TWO_DECIMALS -> CellFormat.TWO;
       case THREE_DECIMALS -> CellFormat.THREE;
       case SHARE -> CellFormat.SHARE;
+      case FINE_SHARE -> CellFormat.FINE_SHARE;
+      case MONEY -> CellFormat.MONEY;
+      case DAY -> throw new IllegalArgumentException("a number is no day");
     };
   }
 

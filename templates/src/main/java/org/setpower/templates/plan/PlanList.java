@@ -1,9 +1,12 @@
 package org.setpower.templates.plan;
 
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.plan.common.ResultTable;
+import org.setpower.templates.spec.CellStyle;
 
 /** Rows of a table of results; the plan decides which and in which order. */
 public final class PlanList implements PlanPart {
@@ -12,6 +15,9 @@ public final class PlanList implements PlanPart {
   private final int rows;
   private final List<String> keys;
   private final Map<String, Integer> widths = new HashMap<>();
+  private final Map<String, CellStyle> looks = new LinkedHashMap<>();
+  private String kind = "";
+  private boolean wide;
 
   private PlanList(ResultTable<?> results, String title, int rows, List<String> keys) {
     this.results = results;
@@ -28,6 +34,33 @@ public final class PlanList implements PlanPart {
   public PlanList width(String key, int millimetres) {
     widths.put(key, millimetres);
     return this;
+  }
+
+  /** Its only column takes the width of the tab and has no heading. */
+  public PlanList wide() {
+    wide = true;
+    return this;
+  }
+
+  /** Rows in which a result that is not shown has this word look so. */
+  public PlanList look(String key, String word, CellStyle style) {
+    kind = results.key() + "." + key;
+    looks.put(word, style);
+    return this;
+  }
+
+  public boolean isWide() {
+    return wide;
+  }
+
+  /** The result that decides how a row looks; empty for none. */
+  public String kind() {
+    return kind;
+  }
+
+  /** How rows look, by the word of that result. */
+  public Map<String, CellStyle> looks() {
+    return Collections.unmodifiableMap(looks);
   }
 
   public ResultTable<?> results() {

@@ -17,8 +17,9 @@ public final class PlanTab {
   private PlanList beside;
   private boolean page;
   private boolean paper;
-  private boolean hidden;
   private boolean upright;
+  private boolean sent;
+  private boolean hidden;
   private int ink = CellStyle.Ink.NONE;
 
   private PlanTab(String name, String lead) {
@@ -44,10 +45,16 @@ public final class PlanTab {
     return this;
   }
 
-  /** A tab of a list whose paper is upright. */
+  /** It is printed on upright pages, as many as it needs. */
   public PlanTab upright() {
     upright = true;
     return paper();
+  }
+
+  /** It leaves the house as a letter: its pages have neither the head of a tab nor its name. */
+  public PlanTab sent() {
+    sent = true;
+    return upright();
   }
 
   /** Hidden until somebody shows it. */
@@ -114,9 +121,12 @@ public final class PlanTab {
     return paper;
   }
 
-  /** Whether its paper is upright. */
   public boolean isUpright() {
     return page || upright;
+  }
+
+  public boolean isSent() {
+    return sent;
   }
 
   public boolean isHidden() {

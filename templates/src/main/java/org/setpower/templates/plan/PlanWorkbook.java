@@ -14,6 +14,8 @@ public final class PlanWorkbook {
   private final String title;
   private final PlanModel model;
   private final List<PlanTab> tabs = new ArrayList<>();
+  private final List<String> stamps = new ArrayList<>();
+  private String decimals = "";
 
   private PlanWorkbook(String fileName, String title, PlanModel model) {
     this.fileName = fileName;
@@ -36,6 +38,28 @@ public final class PlanWorkbook {
     return this;
   }
 
+  /** The result that says how many decimals amounts have, as {@code table.key}. */
+  public PlanWorkbook decimals(String path) {
+    decimals = path;
+    return this;
+  }
+
+  /** Cells to fill that papers name, as {@code table.key}: number, revision. */
+  public PlanWorkbook stamped(String... paths) {
+    stamps.addAll(List.of(paths));
+    return this;
+  }
+
+  /** The result that says how many decimals amounts have; empty where none does. */
+  public String decimals() {
+    return decimals;
+  }
+
+  /** Cells to fill that papers name. */
+  public List<String> stamps() {
+    return List.copyOf(stamps);
+  }
+
   /** A table to fill, by its key. */
   public PlanTable table(String key) {
     return PlanTable.of(input(key));
@@ -55,6 +79,11 @@ public final class PlanWorkbook {
   /** The first rows of a table of results, under a heading. */
   public PlanList list(String title, int rows, String table, String... keys) {
     return PlanList.of(results(table), title, rows, keys);
+  }
+
+  /** Head or foot of a letter: labels and values right begin in these columns. */
+  public PlanLetter letter(String table, int labels, int values) {
+    return PlanLetter.of(results(table), labels, values);
   }
 
   /** Large figures beside each other. */
@@ -117,9 +146,9 @@ public final class PlanWorkbook {
 
   /** Paths of all results that some cell shows, each once: what the plan is asked for. */
   public List<String> answer() {
-    return tabs.stream()
-        .flatMap(t -> t.parts().stream())
-        .flatMap(PlanWorkbook::results)
+    return Stream.concat(
+            tabs.stream().flatMap(t -> t.parts().stream()).flatMap(PlanWorkbook::results),
+            Stream.of(decimals).filter(d -> !d.isEmpty()))
         .map(p -> result(p).path())
         .distinct()
         .toList();
@@ -130,7 +159,11 @@ public final class PlanWorkbook {
       return table.results().stream();
     }
     if (part instanceof PlanList list) {
-      return list.columns().stream();
+      return Stream.concat(
+          list.columns().stream(), Stream.of(list.kind()).filter(k -> !k.isEmpty()));
+    }
+    if (part instanceof PlanLetter letter) {
+      return letter.columns().stream();
     }
     return part instanceof PlanFigures figures ? figures.columns().stream() : Stream.empty();
   }

@@ -12,6 +12,7 @@
  *   <li>{@link org.setpower.templates.plan.PlanList}: rows of a table of results.
  *   <li>{@link org.setpower.templates.plan.PlanFigures}: figures of a result with one row, large or
  *       one below another.
+ *   <li>{@link org.setpower.templates.plan.PlanLetter}: head or foot of a letter, made of results.
  *   <li>{@link org.setpower.templates.plan.PlanText}: sentences.
  *   <li>{@link org.setpower.templates.plan.LeafColumn}: a function over the row's own cells.
  * </ul>

@@ -1,309 +1,334 @@
 package org.setpower.templates.quote;
 
-import static org.setpower.templates.spec.Formula.calc;
-import static org.setpower.templates.spec.Formula.or;
-import static org.setpower.templates.spec.Formula.say;
+import org.setpower.plan.quote.QuotePlan;
+import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.plan.PlanLetter;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanText;
+import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.CellStyle;
+import org.setpower.templates.spec.FieldSpec;
 
-import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.spec.CellFormat;
-import org.setpower.templates.spec.ColumnSpec;
-import org.setpower.templates.spec.Formula;
-import org.setpower.templates.spec.IssueList;
-import org.setpower.templates.spec.KeyFigure;
-import org.setpower.templates.spec.KeyFigures;
-import org.setpower.templates.spec.SheetSpec;
-import org.setpower.templates.spec.TableExcerpt;
-import org.setpower.templates.spec.TableSpec;
-import org.setpower.templates.spec.TextBlock;
-import org.setpower.templates.spec.WorkbookSpec;
-import org.setpower.templates.uno.ExampleLoader;
+/** The quote of a rental desk: prices, the client's page, what goes out and what comes back. */
+public final class RentalQuote implements PlanTemplate {
+  /** The tab that alone goes to the client. */
+  public static final String CLIENT_TAB = "Client quote";
 
-/** Template 4: the quote of a rental desk. */
-public final class RentalQuote implements TemplateDefinition {
-  /** How many findings the desk sees at once. */
-  private static final int FINDINGS = 9;
+  private static final String HOT =
+      "Hot, smoking, leaking or smelling battery: do not touch it. Clear the area. Call the fire"
+          + " service.";
+  private static final String DAMAGED =
+      "Dropped, wet or swollen battery, and cold: quarantine it outdoors, away from people and"
+          + " batteries. Do not charge it. Do not fly it. Call us.";
+  private static final String CHARGING =
+      "Do not charge lithium batteries below 0 °C (32 °F). Let them warm up first. Charge attended,"
+          + " on a non-combustible surface, with the matching charger.";
+  private static final String CARRIAGE =
+      "Cover the terminals of batteries one by one for transport. Return them about half full.";
 
-  private final QuoteTerms hire = new QuoteTerms();
-  private final StockSheet stock = new StockSheet(hire);
-  private final QuoteLinesSheet quote = new QuoteLinesSheet(hire, stock);
-  private final RequestedItemsSheet asked = new RequestedItemsSheet(quote);
-  private final OrderPacksSheet packs = new OrderPacksSheet(hire, quote, stock);
-  private final ReturnSheet picked = new ReturnSheet(hire, quote, stock);
-  private final CustomsLists papers = new CustomsLists(hire, picked);
-  private final QuoteTotals totals = new QuoteTotals(hire, quote, picked);
-  private final OfferSheet offer = new OfferSheet(hire, quote);
-  private final WorkbookSpec template;
-  private final IssueList findings;
+  private final PlanWorkbook book =
+      PlanWorkbook.of("rental-quote", "Rental quote", QuotePlan.MODEL)
+          .decimals("summary.decimals")
+          .stamped("order.number", "order.revision");
 
   /** Declares the quote. */
   public RentalQuote() {
-    template =
-        WorkbookSpec.of("rental-quote", "Rental quote", 1)
-            .stamped(stamp())
+    book.with(
+        project(),
+        items(),
+        client(),
+        PlanTab.of(
+                "Picking",
+                "What was picked for each row of Quote, with serials. The number of the row counts,"
+                    + " not the name.")
+            .with(book.table("picked").pick("item", "items.item").width("serials", 60)),
+        PlanTab.of(
+                "Returns",
+                "What came back, one row for each row of Quote and day. The rule and the discounts"
+                    + " of the hire count for late days too.")
             .with(
-                hire.tab(),
-                asked.tab(),
-                quote.tab(),
-                packs.tab(),
-                totals.tab(),
-                picked.tab(),
-                papers.insurerTab(),
-                papers.carnetTab());
-    SheetSpec drawer = stock.tab();
-    findings = IssueList.on(FINDINGS, template.tabs(drawer));
-    template.with(desk(), result(), offer.tab(), drawer, notes());
+                book.table("returns")
+                    .pick("item", "items.item")
+                    .shows("daysLate", "fee", "feeTax", "replacement")),
+        delivery(),
+        check(),
+        returnNote(),
+        insurer(),
+        carnet(),
+        PlanTab.of("Equipment", "Price list and stock, one row for each item.")
+            .hidden()
+            .with(book.table("stock").width("item", 50).width("caution", 60)),
+        PlanTab.of("Booked elsewhere", "What other orders take, so that Quote knows what is short.")
+            .hidden()
+            .with(book.table("booked").pick("item", "stock.item").width("item", 50)),
+        assumptions());
+  }
+
+  private PlanTab project() {
+    return PlanTab.of(
+            "Project",
+            "Prices, days and papers of an order. Fill in the order here, then Quote; read Internal"
+                + " check, then export Client quote.")
+        .first()
+        .with(
+            PlanNotes.of(
+                "The job",
+                FieldSpec.input("Production").help("The client's production; on internal papers.")),
+            book.fields(
+                "The order",
+                "order",
+                "number",
+                "revision",
+                "replaces",
+                "date",
+                "validUntil",
+                "out",
+                "back",
+                "agreedDays",
+                "currency",
+                "discount",
+                "waiver",
+                "taxName",
+                "tax",
+                "taxReason",
+                "downPayment",
+                "security",
+                "insuredUntil",
+                "exchange"),
+            book.lines("", "order", "verdict", "reasons"),
+            book.fields(
+                "Client",
+                "client",
+                "name",
+                "contact",
+                "billing",
+                "delivery",
+                "purchaseOrder",
+                "taxNumber"),
+            book.lines("", "client", "verdict", "reasons"),
+            book.fields(
+                "Our house",
+                "house",
+                "name",
+                "address",
+                "taxNumber",
+                "contact",
+                "bank",
+                "payment",
+                "currency"),
+            book.lines("", "house", "verdict", "reasons"),
+            book.table("terms").titled("Terms on the quote").width("paragraph", 60));
+  }
+
+  private PlanTab items() {
+    return PlanTab.of(
+            "Quote",
+            "One row for each item. Fill in item and quantity; rates come from Equipment, dates"
+                + " from Project.")
+        .with(
+            book.table("items")
+                .optional("weekRate", "insteadOf")
+                .pick("item", "stock.item")
+                .width("item", 50)
+                .shows("daysCharged", "amount", "missing")
+                .more(
+                    "outOn",
+                    "backOn",
+                    "ruleDays",
+                    "rateUsed",
+                    "each",
+                    "net",
+                    "peak",
+                    "subCost",
+                    "margin"));
+  }
+
+  private PlanTab client() {
+    return PlanTab.of(
+            CLIENT_TAB,
+            "The page for the client: nothing to fill. Export it with Set Power ▸ Export client"
+                + " quote…")
+        .sent()
+        .with(
+            letterhead(),
+            book.list(
+                    "document",
+                    "row",
+                    "label",
+                    "pieces",
+                    "outOn",
+                    "backOn",
+                    "days",
+                    "rate",
+                    "rateFor",
+                    "discount",
+                    "taxRate",
+                    "amount")
+                .width("row", 9)
+                .width("label", 60)
+                .width("pieces", 12)
+                .width("outOn", 22)
+                .width("backOn", 22)
+                .width("days", 13)
+                .width("rate", 20)
+                .width("rateFor", 18)
+                .width("discount", 17)
+                .width("taxRate", 15)
+                .width("amount", 26)
+                .look("kind", "section", CellStyle.GROUP)
+                .look("kind", "subtotal", CellStyle.SUM)
+                .look("kind", "hire", CellStyle.SUM)
+                .look("kind", "net", CellStyle.SUM)
+                .look("kind", "total", CellStyle.TOTAL)
+                .look("kind", "down payment", CellStyle.SUM)
+                .look("kind", "not to be issued", CellStyle.STOP),
+            book.list("closing", "text").wide());
+  }
+
+  private PlanLetter letterhead() {
+    return book.letter("letter", 4, 7)
+        .first("houseName", "quoteNumber")
+        .address("houseAddress", false, "quoteRevision")
+        .labelled("houseTaxNumber", "replacesQuote")
+        .line("houseContact", "quoteDate")
+        .line("", "valid")
+        .line("clientName", "inCurrency")
+        .address("billingAddress", false, "hireOut")
+        .labelled("clientTaxNumber", "hireBack")
+        .labelled("clientContact", "clientOrder")
+        .address("deliveryAddress", true, "");
+  }
+
+  private PlanTab delivery() {
+    return PlanTab.of(
+            "Papers", "Delivery note: goes out with the kit. Rows that are a stop are not on it.")
+        .upright()
+        .with(
+            head(3, 5),
+            PlanText.cautions(HOT, DAMAGED, CHARGING, CARRIAGE),
+            book.list("delivery", "row", "item", "pieces", "outOn", "backOn", "weight", "caution")
+                .width("row", 10)
+                .width("item", 60)
+                .width("outOn", 22)
+                .width("backOn", 22)
+                .width("caution", 60));
+  }
+
+  private PlanTab returnNote() {
+    return PlanTab.of(
+            "Return note", "What must come back, and when. Count the pieces with the client.")
+        .hidden()
+        .upright()
+        .with(
+            head(2, 3),
+            PlanText.cautions(HOT, DAMAGED),
+            book.list("Due back", 300, "delivery", "row", "item", "pieces", "backOn")
+                .width("row", 10)
+                .width("item", 80)
+                .width("backOn", 40));
+  }
+
+  private PlanTab insurer() {
+    return PlanTab.of("Insurer's list", "Replacement values of what is hired, with serials.")
+        .hidden()
+        .upright()
+        .with(
+            head(3, 4),
+            book.lines("", "summary", "toInsure"),
+            book.list("values", "row", "item", "pieces", "serials", "each", "value")
+                .width("item", 60)
+                .width("serials", 50));
+  }
+
+  private PlanTab carnet() {
+    return PlanTab.of("Carnet list", "General list for the customs: rows marked so on Picking.")
+        .hidden()
+        .upright()
+        .with(
+            head(3, 5),
+            book.list("carnet", "number", "item", "serials", "pieces", "weight", "value", "origin")
+                .width("item", 60)
+                .width("serials", 50));
+  }
+
+  /** Whose paper it is and for whom. */
+  private PlanLetter head(int labels, int values) {
+    return book.letter("letter", labels, values)
+        .line("houseName", "quoteNumber")
+        .line("clientName", "quoteRevision")
+        .address("deliveryAddress", false, "quoteDate");
+  }
+
+  private PlanTab check() {
+    return PlanTab.page(
+            "Internal check", "For the desk only: what to correct, what is short, the margin.")
+        .result()
+        .with(
+            book.figures(
+                4,
+                "summary",
+                "verdict",
+                "mayIssue",
+                "rows",
+                "withheld",
+                "calendarDays",
+                "hire",
+                "discount",
+                "net",
+                "tax",
+                "total",
+                "downPayment",
+                "weight",
+                "subHire",
+                "margin",
+                "lateRows",
+                "lateFees"),
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+                .width("where", 48)
+                .width("reasons", 112),
+            book.lines(
+                "After the return", "summary", "lost", "security", "balance", "waiver", "sold"),
+            book.list("Tax by rate", 8, "taxes", "rate", "reason", "base", "tax")
+                .width("rate", 32)
+                .width("reason", 64)
+                .width("base", 48)
+                .width("tax", 48),
+            PlanText.notes(
+                "More tabs",
+                "Return note, Insurer's list, Carnet list, Equipment, Booked elsewhere and"
+                    + " Assumptions are hidden: show them with Set Power ▸ Show tabs…, or with Show"
+                    + " Sheet in the menu of a tab."));
+  }
+
+  private PlanTab assumptions() {
+    return PlanTab.of(
+            "Assumptions",
+            "Rules of the house, set once; blank cells have the rule that their help names.")
+        .hidden()
+        .with(
+            book.fields(
+                "Rules of the house",
+                "house",
+                "counted",
+                "daysPerWeek",
+                "weekend",
+                "minDays",
+                "minAmount",
+                "late",
+                "turnaround",
+                "discountOn",
+                "subHireDiscounted",
+                "waiverOn",
+                "waiverTax",
+                "taxPer"),
+            book.table("shares").titled("Share charged by type of day"),
+            book.table("schedule").titled("Days by type").pick("dayType", "shares.dayType"));
   }
 
   @Override
-  public WorkbookSpec template() {
-    return template;
-  }
-
-  private Formula stamp() {
-    return calc(
-        "IF({}=\"\";\"\";\"Quote \"&{}&\"  ·  \")&{}", hire.number, hire.number, hire.job.stamp());
-  }
-
-  /** What the desk must know and the client must not. */
-  private SheetSpec desk() {
-    return SheetSpec.of(
-            "Desk", "For the desk only: what to check before it goes out, and the margin.")
-        .grid(12, 15)
-        .portrait()
-        .with(KeyFigures.of("", 3, deskFigures()), findings.list())
-        .newPage(KeyFigures.of("After the return", 3, returnFigures()));
-  }
-
-  private KeyFigure[] deskFigures() {
-    Formula charged = calc("SUMIFS({};{};\">0\")", quote.amount.all(), quote.cost.all());
-    Formula margin = calc("ROUND({}-SUM({});2)", charged, quote.cost.all());
-    return new KeyFigure[] {
-      findings.stops(),
-      findings.checks(),
-      KeyFigure.of(
-          "Short on the shelf (rows)",
-          CellFormat.COUNT,
-          calc("COUNTIF({};\">0\")", quote.shortBy.all()),
-          "More out at once than Kit has."),
-      KeyFigure.of(
-          "Calendar days (days)",
-          CellFormat.COUNT,
-          KeyFigure.shown(hire.calendar),
-          "From out to back, both counted."),
-      KeyFigure.of(
-          "Charged by dates (days)",
-          CellFormat.ONE,
-          KeyFigure.shown(hire.byDates),
-          calc("\"at most \"&{}&\" of seven\"", hire.perWeek)),
-      KeyFigure.of(
-          "Charged by kind of day (days)",
-          CellFormat.ONE,
-          KeyFigure.shown(hire.byKind),
-          "A date with two rows counts once."),
-      KeyFigure.money(
-          "Sub-hired, charged on (money)",
-          hire.currency,
-          calc("IF(SUM({})=0;0;{})", quote.cost.all(), charged),
-          ""),
-      KeyFigure.money(
-          "Sub-hire costs (money)",
-          hire.currency,
-          calc("SUM({})", quote.cost.all()),
-          calc("\"rows: \"&COUNT({})", quote.cost.all())),
-      KeyFigure.money(
-          "Margin on sub-hire (money)",
-          hire.currency,
-          margin,
-          "Before order discount and tax. Never printed for the client."),
-      KeyFigure.of(
-          "Packs (pieces)", CellFormat.COUNT, KeyFigure.shown(packs.pieces), "In the order."),
-      KeyFigure.of(
-          "Packs hold (Wh)",
-          CellFormat.WHOLE,
-          KeyFigure.shown(packs.energy),
-          "By their labels, when new."),
-      KeyFigure.of(
-          "Turns to charge all (turns)",
-          CellFormat.COUNT,
-          KeyFigure.shown(packs.turns),
-          calc("\"on \"&{}&\" channels\"", packs.channels))
-    };
-  }
-
-  private KeyFigure[] returnFigures() {
-    return new KeyFigure[] {
-      KeyFigure.money(
-          "Late fees with tax (money)",
-          hire.currency,
-          KeyFigure.shown(totals.late),
-          calc("\"rows late: \"&COUNTIF({};\">0\")", picked.lateDays.all())),
-      KeyFigure.money(
-          "Loss and damage (money)",
-          hire.currency,
-          KeyFigure.shown(totals.loss),
-          "At replacement value, without tax."),
-      KeyFigure.money(
-          "Final amount (money)",
-          hire.currency,
-          KeyFigure.shown(totals.finalAmount),
-          "With tax, late and loss."),
-      KeyFigure.money(
-          "Still to pay (money)",
-          hire.currency,
-          KeyFigure.shown(totals.toPay),
-          "Final amount less the deposit."),
-      KeyFigure.of(
-          "Pieces out (pieces)",
-          CellFormat.COUNT,
-          calc("SUM({})", picked.pieces.all()),
-          calc(
-              "SUM({})&\" back, \"&SUM({})&\" missing, \"&SUM({})&\" damaged\"",
-              picked.back.all(),
-              picked.missing.all(),
-              picked.damaged.all())),
-      KeyFigure.of(
-          "On the carnet (pieces)",
-          CellFormat.COUNT,
-          KeyFigure.shown(papers.carnetPieces),
-          calc("\"worth \"&TEXT({};\"#,##0\")&\" \"&{}", papers.carnetValue, hire.currency))
-    };
-  }
-
-  private SheetSpec result() {
-    TableExcerpt sections =
-        TableExcerpt.of(totals.bySection)
-            .column(totals.section, 120)
-            .column(totals.sectionAmount, 60);
-    return SheetSpec.result(
-            "Our quote. Prices in the currency shown; items are listed on the next pages.")
-        .titled("Quote")
-        .with(
-            TextBlock.notes(
-                "For",
-                calc(
-                    "{}&IF({}=\"\";\"\";\", for \"\"\"&{}&\"\"\"\")",
-                    or(hire.client, "–"),
-                    hire.job.production,
-                    hire.job.production),
-                calc(
-                    "IF(COUNT({};{})<2;\"\";\"Out \"&TEXT({};\"d mmm yyyy\")&\", back"
-                        + " \"&TEXT({};\"d mmm yyyy\")&IF({}=\"\";\"\";\"; \"&{})&\".\")",
-                    hire.out,
-                    hire.back,
-                    hire.out,
-                    hire.back,
-                    or(hire.handOver, ""),
-                    or(hire.handOver, "")),
-                calc(
-                    "IF({}=\"\";\"\";\"Valid until \"&TEXT({};\"d mmm yyyy\")&\".\")",
-                    or(hire.validUntil, ""),
-                    or(hire.validUntil, ""))),
-            KeyFigures.of("", 3, clientFigures()),
-            taxes(),
-            sections.rows("By section, before order discount and tax", 12))
-        .newPage(
-            TextBlock.notes(
-                "Terms",
-                say("Late: {}.", or(hire.late, "–")),
-                say("Loss and damage: {}.", or(hire.loss, "–")),
-                say("Cancelled: {}.", or(hire.cancelled, "–")),
-                calc(
-                    "IF({}=\"\";\"No insurance certificate is on file.\";\"Your insurance"
-                        + " certificate is valid until \"&TEXT({};\"d mmm yyyy\")&\".\")",
-                    or(hire.insured, ""),
-                    or(hire.insured, ""))))
-        .with(TextBlock.cautions(TextBlock.HOT, TextBlock.DAMAGED, TextBlock.CHARGING))
-        .with(
-            TextBlock.notes(
-                "Accepted",
-                "Place, date:  ______________________________",
-                "Name and signature:  ______________________________"));
-  }
-
-  private TableSpec taxes() {
-    ColumnSpec number = ColumnSpec.working("No.");
-    number.formula(number.rowNumber());
-    return TableSpec.of("Tax by rate", 3)
-        .columns(
-            taxed(totals.rate, number, 45),
-            taxed(totals.base, number, 45),
-            taxed(totals.ofRate, number, 45),
-            taxed(totals.gross, number, 45),
-            number);
-  }
-
-  private ColumnSpec taxed(ColumnSpec of, ColumnSpec number, int width) {
-    ColumnSpec shown =
-        ColumnSpec.result(of.heading(), calc("INDEX({};{})", of.all(), number))
-            .format(of.format())
-            .mayBeBlank()
-            .width(width);
-    return of.format() == CellFormat.MONEY ? shown.unit(hire.currency) : shown;
-  }
-
-  private KeyFigure[] clientFigures() {
-    return new KeyFigure[] {
-      KeyFigure.money("Total with tax (money)", hire.currency, KeyFigure.shown(totals.total), ""),
-      KeyFigure.money(
-          "Net (money)",
-          hire.currency,
-          KeyFigure.shown(totals.net),
-          calc(
-              "IF({}=0;\"\";\"order discount \"&ROUND(100*{};1)&\" % taken off\")",
-              or(hire.discount, 0), or(hire.discount, 0))),
-      KeyFigure.money("Tax (money)", hire.currency, KeyFigure.shown(totals.tax), hire.taxName),
-      KeyFigure.money(
-          "Deposit (money)",
-          hire.currency,
-          KeyFigure.shown(totals.deposit),
-          "Due before the kit goes out."),
-      KeyFigure.of(
-          "Charged days (days)",
-          CellFormat.ONE,
-          KeyFigure.shown(hire.charged),
-          "Rows with dates of their own: see Offer."),
-      KeyFigure.money(
-          "Value to insure (money)",
-          hire.currency,
-          KeyFigure.shown(totals.value),
-          "Replacement value of all that is hired.")
-    };
-  }
-
-  private SheetSpec notes() {
-    return SheetSpec.notes(
-        TextBlock.reckoned(
-            "The day out and the day back both count. By dates, of every seven days from the day"
-                + " out no more than the days a week are charged; the rest likewise.",
-            "By kind of day, each date counts once, with the highest share of its kinds.",
-            "A row counts with its own dates and days agreed, else with those on Job.",
-            "Amount: rate × quantity × days, less the discount, rounded half up to the"
-                + " minor currency unit. Order discount: off hired rows only. Tax: by rate, on"
-                + " the rounded base.",
-            "Shortage: overlapping hired quantity less stock; sub-hired rows excluded.",
-            "Late: the days by dates until the day it is back or off hire, less those until the"
-                + " day it was due, of the item's first row on Quote.",
-            "Loss and damage carry no tax here: ask an accountant."),
-        TextBlock.leftOut(
-            "Whether tax is due, and where: that is for an accountant.",
-            "Stock that is out on other quotes: take it off the pieces on Kit."),
-        TextBlock.sources(
-            "Days, fees and tax: the functions HIRE; see the handbook. How days are charged is the"
-                + " custom of each house: set it on Job."));
-  }
-
-  @Override
-  public void fill(ExampleLoader filling) {
-    filling
-        .fields("quote-job")
-        .rows(hire.job.days, "days")
-        .rows(stock.table, "quote-kit")
-        .rows(asked.table, "quote-plan")
-        .rows(quote.table, "quote-lines")
-        .rows(picked.table, "quote-return")
-        .shows(offer.table, quote.table)
-        .shows(papers.insurer, picked.table)
-        .shows(papers.general, picked.table);
+  public PlanWorkbook workbook() {
+    return book;
   }
 
   @Override

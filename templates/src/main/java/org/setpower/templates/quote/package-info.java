@@ -1,2 +1,2 @@
-/** Template 4: the rental quote of a rental desk, from the first offer to the return. */
+/** The rental quote. */
 package org.setpower.templates.quote;

@@ -14,6 +14,10 @@ public enum CellFormat {
   MONEY("#,##0.00", true),
   /** A share, shown in percent. */
   SHARE("0.0%", false),
+  /** A share with the hundredths that a price list has. */
+  FINE_SHARE("0.0#%", false),
+  /** A number with as many decimals as it has. */
+  EXACT("General", false),
   DATE("ddd d mmm yyyy", false),
   /** A date of the job, shown without its year. */
   DAY("ddd d mmm", false),
@@ -31,6 +35,11 @@ public enum CellFormat {
   /** The number format code, en-US. */
   public String code() {
     return code;
+  }
+
+  /** The number format code of amounts with so many decimals. */
+  public static String money(int decimals) {
+    return decimals == 0 ? "#,##0" : "#,##0." + "0".repeat(decimals);
   }
 
   /** Whether the heading must name a unit. */
@@ -54,13 +63,14 @@ public enum CellFormat {
   /** A formula text that gives the value of this format as words. */
   String text(String value) {
     return switch (this) {
-      case TEXT -> value;
+      case TEXT, EXACT -> value;
       case COUNT, WHOLE -> "ROUND(" + value + ";0)";
       case ONE -> "ROUND(" + value + ";1)";
       case TWO, MONEY -> "ROUND(" + value + ";2)";
       case THREE -> "ROUND(" + value + ";3)";
       case RATE -> "ROUND(" + value + ";4)";
       case SHARE -> "ROUND(100*" + value + ";1)&\" %\"";
+      case FINE_SHARE -> "ROUND(100*" + value + ";2)&\" %\"";
       case DATE, DAY -> "TEXT(" + value + ";\"d mmm\")";
       case TIME -> "TEXT(" + value + ";\"hh:mm\")";
     };

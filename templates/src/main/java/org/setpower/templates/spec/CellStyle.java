@@ -18,6 +18,14 @@ public enum CellStyle {
   REASON(9, false, Ink.INK, Ink.NONE, Ink.HAIRLINE),
   /** Keys of columns, which nobody reads. */
   KEYS(2, false, Ink.PAPER),
+  /** The first line of a letter. */
+  LETTERHEAD(14, true, Ink.INK),
+  LETTER(10, false, Ink.INK),
+  LETTER_LABEL(9, false, Ink.SECONDARY),
+  /** Lines of a list that are more than a row: a heading, a sum, the sum. */
+  GROUP(10, true, Ink.ACCENT, Ink.NONE, Ink.HAIRLINE),
+  SUM(10, true, Ink.INK, Ink.NONE, Ink.HAIRLINE),
+  TOTAL(11, true, Ink.ACCENT, Ink.TINT, Ink.ACCENT),
   WORD(10, true, Ink.INK, Ink.NONE, Ink.HAIRLINE),
   BLANK(10, false, Ink.INK),
   FIGURE(26, true, Ink.INK),

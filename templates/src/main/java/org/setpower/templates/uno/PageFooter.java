@@ -33,6 +33,16 @@ final class PageFooter {
     UnoAccess.set(page, "RightPageFooterContent", content);
   }
 
+  /** Only the number of the page. */
+  void number() {
+    XHeaderFooterContent content =
+        UnoAccess.as(XHeaderFooterContent.class, UnoAccess.get(page, "RightPageFooterContent"));
+    content.getLeftText().setString("");
+    content.getCenterText().setString("");
+    fill(content.getRightText(), FIELD + "PageNumber");
+    UnoAccess.set(page, "RightPageFooterContent", content);
+  }
+
   private void fill(XText text, String... pieces) {
     text.setString("");
     for (String piece : pieces) {

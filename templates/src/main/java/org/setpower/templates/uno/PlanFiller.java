@@ -23,7 +23,8 @@ import org.setpower.templates.spec.FieldSpec;
 /**
  * Fills a drawn workbook with the example of its folder, {@code example/<plan>}: a CSV file for
  * each table, whose first line holds the keys of its columns, and {@code cells.csv} with single
- * cells by key, or by heading where no plan reads them. Dates are written 2027-02-01.
+ * cells by key, by {@code table.key} where two tables have it, or by heading where no plan reads
+ * them. Dates are written 2027-02-01.
  */
 public final class PlanFiller {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
@@ -116,7 +117,7 @@ public final class PlanFiller {
   private boolean field(String key, String text) {
     for (PlanFields fields : drawing.workbook().parts(PlanFields.class).toList()) {
       for (InputColumn column : fields.columns()) {
-        if (column.key().equals(key)) {
+        if (column.key().equals(key) || column.path().equals(key)) {
           Place place = drawing.layout().place(column);
           drawing.fill(place, value(column, text));
           return true;

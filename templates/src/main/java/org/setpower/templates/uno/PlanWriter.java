@@ -46,6 +46,7 @@ import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
+import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanPart;
@@ -72,6 +73,7 @@ public final class PlanWriter {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
   private final PlanWorkbook workbook;
@@ -217,7 +219,10 @@ public final class PlanWriter {
     if (tab.ink() != CellStyle.Ink.NONE) {
       UnoAccess.set(sheet, "TabColor", tab.ink());
     }
-    UnoAccess.set(sheet, "PageStyle", styles.page(tab.isUpright(), tab.isPage(), 1));
+    UnoAccess.set(
+        sheet,
+        "PageStyle",
+        tab.isSent() ? styles.letter() : styles.page(tab.isUpright(), tab.isPage(), 1));
     UnoAccess.set(sheet, "IsVisible", !tab.isHidden());
   }
 
@@ -254,6 +259,8 @@ public final class PlanWriter {
       draw(tab, notes, row);
     } else if (part instanceof PlanFigures figures) {
       draw(tab, figures);
+    } else if (part instanceof PlanLetter letter) {
+      draw(tab, letter, row);
     } else if (part instanceof PlanText text) {
       draw(tab, text, row);
     }
@@ -284,6 +291,7 @@ public final class PlanWriter {
         }
       } else {
         results(cells, column, PlanNames.top(table.inputs().key()));
+        money(cells, column.format(), CellStyle.RESULT);
       }
     }
     outline(tab, columns);
@@ -302,7 +310,9 @@ public final class PlanWriter {
   }
 
   private void toFill(XCellRange cells, InputColumn column, String pick) {
-    UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.TO_FILL, InputCells.of(column).format()));
+    CellFormat format = InputCells.of(column).format();
+    UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.TO_FILL, format));
+    money(cells, format, CellStyle.TO_FILL);
     ValidationWriter.put(
         cells,
         InputCells.of(column),
@@ -324,6 +334,12 @@ public final class PlanWriter {
     } else {
       CellStyle style = column.isReason() ? CellStyle.REASON : CellStyle.RESULT;
       UnoAccess.set(cells, "CellStyle", styles.of(style, column.format()));
+    }
+  }
+
+  private void money(XCellRange cells, CellFormat format, CellStyle style) {
+    if (format == CellFormat.MONEY && !workbook.decimals().isEmpty()) {
+      StatusColours.putMoney(cells, styles, style);
     }
   }
 
@@ -356,6 +372,10 @@ public final class PlanWriter {
   private void draw(PlanTab tab, PlanList list, int row) {
     List<Column> columns = layout.columns(list);
     int left = layout.place(list).column();
+    if (list.isWide()) {
+      drawWide(tab, list, columns.get(0), row);
+      return;
+    }
     headings(tab, columns, layout.headingRow(list));
     if (tab.isBeside(list)) {
       List<Column> all = new ArrayList<>(columns);
@@ -391,6 +411,52 @@ public final class PlanWriter {
     for (Column column : columns) {
       StatusColours.putBlank(
           shown, range(tab, column.at(), row + 1, column.span(), list.rows()), styles);
+      XCellRange cells = range(tab, column.at(), row + 1, 1, list.rows());
+      if (!list.kind().isEmpty()) {
+        String word = layout.names().inRow(list.kind(), layout.names().top(list));
+        StatusColours.putLooks(cells, styles, word, list, column.format());
+      }
+      money(cells, column.format(), CellStyle.RESULT);
+    }
+  }
+
+  /** Paragraphs across the page. */
+  private void drawWide(PlanTab tab, PlanList list, Column column, int row) {
+    String name = layout.names().top(list);
+    XCellRange cells = range(tab, 0, row + 1, 1, list.rows());
+    UnoAccess.set(cells, "CellStyle", styles.of(CellStyle.LETTER));
+    put(cells, "=" + formulas.cell(column, name));
+    UnoAccess.as(XCellSeries.class, cells).fillAuto(FillDirection.TO_BOTTOM, 1);
+    for (int i = 1; i <= list.rows(); i++) {
+      merge(tab, 0, row + i, column.span());
+      height(tab, row + i, 120 + 2 * LINE);
+    }
+  }
+
+  private void draw(PlanTab tab, PlanLetter letter, int row) {
+    int columns = layout.widths(tab).size();
+    for (int i = 0; i < letter.lines().size(); i++) {
+      PlanLetter.Line line = letter.lines().get(i);
+      if (line.left() != null) {
+        CellStyle style = line.isFirst() ? CellStyle.LETTERHEAD : CellStyle.LETTER;
+        String text =
+            line.isLabelled()
+                ? formulas.labelled(line.left())
+                : layout.names().single(workbook.result(line.left()));
+        write(tab, 0, row + i, "=" + text, styles.of(style));
+        merge(tab, 0, row + i, letter.labels());
+      }
+      if (line.right() != null) {
+        ResultColumn result = workbook.result(line.right());
+        int values = letter.values();
+        String label = "=" + formulas.label(line.right());
+        write(tab, letter.labels(), row + i, label, styles.of(CellStyle.LETTER_LABEL));
+        merge(tab, letter.labels(), row + i, values - letter.labels());
+        String value = "=" + layout.names().single(result);
+        write(tab, values, row + i, value, styles.of(CellStyle.LETTER, InputCells.format(result)));
+        merge(tab, values, row + i, columns - values);
+      }
+      height(tab, row + i, line.isFirst() ? 800 : 40 + line.tall() * LINE);
     }
   }
 
@@ -453,13 +519,9 @@ public final class PlanWriter {
             place.row(),
             value,
             styles.of(reason ? CellStyle.REASON : CellStyle.RESULT, format));
-        XCellRange cell =
-            merge(
-                tab,
-                place.column(),
-                place.row(),
-                tab.isPage() ? PlanTab.GRID - 5 : reason ? layout.widths(tab).size() - 3 : 1);
-        height(tab, place.row(), reason ? 120 + (tab.isPage() ? 6 : 3) * LINE : 560);
+        money(range(tab, place.column(), place.row(), 1, 1), format, CellStyle.RESULT);
+        XCellRange cell = merge(tab, place.column(), place.row(), span(tab, reason, format));
+        height(tab, place.row(), reason ? 120 + sentences(tab) * LINE : 560);
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
@@ -469,10 +531,29 @@ public final class PlanWriter {
         write(tab, place.column(), place.row(), value, styles.of(CellStyle.FIGURE, format));
         XCellRange cell = merge(tab, place.column(), place.row(), span);
         StatusColours.putVerdict(cell, styles, CellStyle.FIGURE);
+        money(cell, format, CellStyle.FIGURE);
         height(tab, place.row(), 1200);
         height(tab, place.row() + 1, 150);
       }
     }
+  }
+
+  /** How many columns the value of a line takes: a list on the tab has narrow ones. */
+  private int span(PlanTab tab, boolean reason, CellFormat format) {
+    if (tab.isPage()) {
+      return PlanTab.GRID - 5;
+    }
+    return reason ? layout.widths(tab).size() - 3 : format.isDate() ? 3 : 1;
+  }
+
+  /** Lines of text that several sentences take beside a label. */
+  private int sentences(PlanTab tab) {
+    if (tab.isPage()) {
+      return 6;
+    }
+    List<Integer> widths = layout.widths(tab);
+    int width = widths.subList(2, widths.size() - 1).stream().mapToInt(w -> w).sum();
+    return (int) Math.min(6, 1 + SENTENCES / (width * LETTERS_PER_MM));
   }
 
   private void draw(PlanTab tab, PlanText text, int row) {
@@ -602,7 +683,7 @@ public final class PlanWriter {
     for (PlanPart part : tab.isPage() ? List.<PlanPart>of() : tab.parts()) {
       if (part instanceof PlanTable table) {
         fitRows(tab, layout.firstRow(table), table.inputs().rows());
-      } else if (part instanceof PlanList list) {
+      } else if (part instanceof PlanList list && !list.isWide()) {
         fitRows(tab, layout.place(list).row() + 1, list.rows());
       }
     }
@@ -621,10 +702,11 @@ public final class PlanWriter {
       return;
     }
     int columns = layout.widths(tab).size();
-    areas.setPrintAreas(
-        new CellRangeAddress[] {address(range(tab, 0, 0, columns, layout.lastRow(tab) + 1))});
+    int first = PlanLayout.firstPrinted(tab);
+    int rows = layout.lastRow(tab) + 1 - first;
+    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
-    if (!tab.isPage() && last instanceof PlanList) {
+    if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
       areas.setTitleRows(address(range(tab, 0, 0, 1, layout.place(last).row() + 1)));
       areas.setPrintTitleRows(true);
     }

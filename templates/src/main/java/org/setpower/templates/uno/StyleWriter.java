@@ -91,7 +91,17 @@ final class StyleWriter {
         UnoAccess.set(created, "VertJustify", CellVertJustify2.TOP);
       }
       case MISSING -> UnoAccess.set(created, "NumberFormat", key(WORDS_ONLY));
-      case NOTE, CAUTION, RESULT -> UnoAccess.set(created, "IsTextWrapped", true);
+      case LETTERHEAD -> UnoAccess.set(created, "ShrinkToFit", true);
+      case LETTER -> {
+        UnoAccess.set(created, "IsTextWrapped", true);
+        UnoAccess.set(created, "VertJustify", CellVertJustify2.TOP);
+      }
+      case LETTER_LABEL -> {
+        UnoAccess.set(created, "VertJustify", CellVertJustify2.TOP);
+        UnoAccess.set(created, "ShrinkToFit", true);
+      }
+      case NOTE, CAUTION, RESULT, GROUP, SUM, TOTAL ->
+          UnoAccess.set(created, "IsTextWrapped", true);
       case FINDING -> {
         UnoAccess.set(created, "IsTextWrapped", true);
         UnoAccess.set(created, "NumberFormat", key(WORDS_ONLY));
@@ -152,6 +162,17 @@ final class StyleWriter {
       if (!format.isText() && style != CellStyle.HEADING) {
         UnoAccess.set(created, "IsTextWrapped", false);
       }
+    }
+    return name;
+  }
+
+  /** The same with another number of decimals, for amounts. */
+  String money(CellStyle style, int decimals) {
+    String parent = of(style, CellFormat.MONEY);
+    String name = parent + " " + decimals;
+    if (made.add(name)) {
+      Object created = create(cells, "com.sun.star.style.CellStyle", name, parent);
+      UnoAccess.set(created, "NumberFormat", key(CellFormat.money(decimals)));
     }
     return name;
   }
@@ -217,9 +238,18 @@ final class StyleWriter {
 
   /** The same by what it has to be. */
   String page(boolean portrait, boolean onePage, int across) {
+    return page(portrait, onePage, across, false);
+  }
+
+  /** The name of the style of a letter: upright, its pages numbered from 1, nothing else. */
+  String letter() {
+    return page(true, false, 1, true);
+  }
+
+  private String page(boolean portrait, boolean onePage, int across, boolean letter) {
     String name =
         "Set Power "
-            + (onePage ? "page" : portrait ? "upright" : "landscape")
+            + (letter ? "letter paper" : onePage ? "page" : portrait ? "upright" : "landscape")
             + (across == 1 ? "" : " " + across + " across");
     if (made.add(name)) {
       Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
@@ -229,13 +259,18 @@ final class StyleWriter {
       UnoAccess.set(page, "ScaleToPagesX", (short) across);
       UnoAccess.set(page, "ScaleToPagesY", (short) (onePage ? 1 : 0));
       UnoAccess.set(page, "PrintDownFirst", false);
-      UnoAccess.set(page, "FirstPageNumber", (short) 0); // goes on from the sheet before
+      // 0 goes on from the sheet before
+      UnoAccess.set(page, "FirstPageNumber", (short) (letter ? 1 : 0));
       for (String side : new String[] {"LeftMargin", "RightMargin", "TopMargin", "BottomMargin"}) {
         UnoAccess.set(page, side, MARGIN);
       }
       UnoAccess.set(page, "HeaderIsOn", false);
       UnoAccess.set(page, "FooterIsOn", true);
-      new PageFooter(document, page).write();
+      if (letter) {
+        new PageFooter(document, page).number();
+      } else {
+        new PageFooter(document, page).write();
+      }
     }
     return name;
   }

@@ -1,0 +1,320 @@
+package org.setpower.command.export;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XIndexAccess;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.container.XNamed;
+import com.sun.star.document.XDocumentProperties;
+import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.lang.Locale;
+import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XHeaderFooterContent;
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.style.XStyle;
+import com.sun.star.style.XStyleFamiliesSupplier;
+import com.sun.star.table.BorderLine2;
+import com.sun.star.table.CellContentType;
+import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
+import com.sun.star.text.XTextContent;
+import com.sun.star.uno.Any;
+import com.sun.star.uno.Exception;
+import com.sun.star.util.XMergeable;
+import com.sun.star.util.XNumberFormats;
+import com.sun.star.util.XNumberFormatsSupplier;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.setpower.command.document.CalcDocument;
+import org.setpower.uno.Uno;
+
+/**
+ * Writes what a tab shows into a new document: words and numbers with their look, and nothing else
+ * of the document it comes from. Rows that show nothing are left out.
+ */
+final class ClientPage {
+  /** What is taken over of the look of a cell. */
+  private static final List<String> LOOK =
+      List.of(
+          "CharFontName",
+          "CharHeight",
+          "CharWeight",
+          "CharColor",
+          "CellBackColor",
+          "HoriJustify",
+          "VertJustify",
+          "IsTextWrapped",
+          "ShrinkToFit",
+          "ParaIndent");
+
+  /** What is taken over of a page. */
+  private static final List<String> PAGE =
+      List.of(
+          "IsLandscape",
+          "Width",
+          "Height",
+          "LeftMargin",
+          "RightMargin",
+          "TopMargin",
+          "BottomMargin",
+          "ScaleToPagesX",
+          "ScaleToPagesY",
+          "HeaderIsOn",
+          "FooterIsOn",
+          "FirstPageNumber");
+
+  private static final Pattern WORD = Pattern.compile("=\"([^\"]*)\"");
+  private static final Pattern DECIMALS = Pattern.compile("Money_decimals=(\\d)");
+  private static final int LINE = 480; // of 10 pt in 1/100 mm
+  private static final double LETTERS = 0.0058; // of 10 pt a 1/100 mm, on the safe side
+  private static final int BLANK = 450;
+  private static final int SIGNATURE = 1400;
+
+  private final CalcDocument from;
+  private final XSpreadsheet tab;
+  private final CalcDocument to;
+  private final XSpreadsheet page;
+  private final Map<Integer, String> kinds;
+  private final int decimals;
+  private int next;
+
+  /**
+   * A page.
+   *
+   * @param kinds what the rows of the list are, by row of the tab
+   * @param decimals of amounts
+   */
+  ClientPage(
+      CalcDocument from,
+      XSpreadsheet tab,
+      CalcDocument to,
+      Map<Integer, String> kinds,
+      int decimals)
+      throws Exception {
+    this.from = from;
+    this.tab = tab;
+    this.to = to;
+    this.kinds = kinds;
+    this.decimals = decimals;
+    page = to.sheet(0);
+  }
+
+  /**
+   * Writes it.
+   *
+   * @param first the first row that the client sees
+   * @return how many rows it has
+   */
+  int write(String name, String title, int first) throws Exception {
+    Uno.as(XNamed.class, page).setName(name);
+    Uno.set(to.document(), "CharLocale", Uno.get(from.document(), "CharLocale"));
+    CellRangeAddress used = used();
+    for (int column = 0; column <= used.EndColumn; column++) {
+      Uno.set(column(page, column), "Width", Uno.get(column(tab, column), "Width"));
+    }
+    boolean gap = false;
+    for (int row = first; row <= used.EndRow; row++) {
+      if (isBlank(row, used.EndColumn)) {
+        gap = true;
+      } else {
+        if (gap && next > 0) {
+          height(next++, BLANK);
+        }
+        gap = false;
+        row(row, used.EndColumn);
+      }
+    }
+    height(next - 1, SIGNATURE);
+    look();
+    properties(title);
+    XPrintAreas areas = Uno.as(XPrintAreas.class, page);
+    areas.setPrintAreas(
+        new CellRangeAddress[] {new CellRangeAddress((short) 0, 0, 0, used.EndColumn, next - 1)});
+    return next;
+  }
+
+  private CellRangeAddress used() {
+    XSheetCellCursor cursor = tab.createCursor();
+    Uno.as(com.sun.star.sheet.XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
+    return Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress();
+  }
+
+  private static Object column(XSpreadsheet sheet, int column) throws Exception {
+    return Uno.as(XColumnRowRange.class, sheet).getColumns().getByIndex(column);
+  }
+
+  private boolean isBlank(int row, int last) throws Exception {
+    for (int column = 0; column <= last; column++) {
+      if (!CalcDocument.shown(tab.getCellByPosition(column, row)).isEmpty()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void row(int row, int last) throws Exception {
+    int lines = 1;
+    boolean merged = false;
+    for (int column = 0; column <= last; column++) {
+      XCell cell = tab.getCellByPosition(column, row);
+      XSheetCellCursor area =
+          tab.createCursorByRange(
+              Uno.as(XSheetCellRange.class, tab.getCellRangeByPosition(column, row, column, row)));
+      area.collapseToMergedArea();
+      CellRangeAddress at = Uno.as(XCellRangeAddressable.class, area).getRangeAddress();
+      if (at.StartColumn < column) {
+        continue;
+      }
+      XCell target = page.getCellByPosition(column, next);
+      String text = CalcDocument.shown(cell);
+      if (isNumber(cell)) {
+        target.setValue(cell.getValue());
+      } else if (!text.isEmpty()) {
+        Uno.as(XText.class, target).setString(text);
+      }
+      dress(style(cell, row), target);
+      if (at.EndColumn > column) {
+        merged = true;
+        XCellRange all = page.getCellRangeByPosition(column, next, at.EndColumn, next);
+        Uno.as(XMergeable.class, all).merge(true);
+        double width = 0;
+        for (int c = column; c <= at.EndColumn; c++) {
+          width += (int) Uno.get(column(tab, c), "Width");
+        }
+        int needed = 0;
+        for (String line : text.split("\n")) {
+          needed += 1 + (int) (line.length() / (width * LETTERS * 100));
+        }
+        lines = Math.max(lines, needed);
+      }
+    }
+    if (merged) {
+      int tall = lines * LINE + 60;
+      height(next, Math.max(tall, letterhead(row)));
+    } else {
+      Uno.set(
+          Uno.as(XColumnRowRange.class, page).getRows().getByIndex(next), "OptimalHeight", true);
+    }
+    next++;
+  }
+
+  /** The first line of a letter is taller than others. */
+  private int letterhead(int row) throws Exception {
+    float points = (float) Uno.get(tab.getCellByPosition(0, row), "CharHeight");
+    return points > 12 ? 800 : 0;
+  }
+
+  private static boolean isNumber(XCell cell) throws Exception {
+    boolean formula =
+        cell.getType() == CellContentType.FORMULA
+            && (int) Uno.get(cell, "FormulaResultType2") == com.sun.star.sheet.FormulaResult.VALUE;
+    return cell.getType() == CellContentType.VALUE || formula;
+  }
+
+  private void height(int row, int height) throws Exception {
+    Object rows = Uno.as(XColumnRowRange.class, page).getRows().getByIndex(row);
+    Uno.set(rows, "Height", height);
+  }
+
+  /** What gives a cell its look now: its own style, or the one that a condition puts on it. */
+  private Object style(XCell cell, int row) throws Exception {
+    XIndexAccess conditions = Uno.as(XIndexAccess.class, Uno.get(cell, "ConditionalFormat"));
+    for (int i = 0; i < conditions.getCount(); i++) {
+      Object entry = conditions.getByIndex(i);
+      String formula = Uno.as(XSheetCondition.class, entry).getFormula1();
+      Matcher word = WORD.matcher(formula);
+      Matcher digits = DECIMALS.matcher(formula);
+      boolean hasWord = word.find();
+      boolean hasDigits = digits.find();
+      boolean applies =
+          (hasWord || hasDigits)
+              && (!hasWord || word.group(1).equals(kinds.get(row)))
+              && (!hasDigits || Integer.parseInt(digits.group(1)) == decimals);
+      if (applies) {
+        String name = Uno.as(com.sun.star.sheet.XSheetConditionalEntry.class, entry).getStyleName();
+        return family(from, "CellStyles").getByName(name);
+      }
+    }
+    return cell;
+  }
+
+  private static XNameAccess family(CalcDocument book, String name) throws Exception {
+    return Uno.as(
+        XNameAccess.class,
+        Uno.as(XStyleFamiliesSupplier.class, book.document()).getStyleFamilies().getByName(name));
+  }
+
+  private void dress(Object like, XCell target) throws Exception {
+    for (String property : LOOK) {
+      Object value = value(like, property);
+      if (value != null) {
+        Uno.set(target, property, value);
+      }
+    }
+    if (value(like, "BottomBorder2") instanceof BorderLine2 line && line.LineWidth > 0) {
+      Uno.set(target, "BottomBorder2", line);
+    }
+    XNumberFormats formats =
+        Uno.as(XNumberFormatsSupplier.class, from.document()).getNumberFormats();
+    Object number = value(like, "NumberFormat");
+    if (number == null) {
+      return;
+    }
+    // a style gives it as an unsigned number, which Java UNO leaves in an Any
+    Object key = number instanceof Any any ? any.getObject() : number;
+    XPropertySet format = formats.getByKey((Integer) key);
+    Locale locale = (Locale) format.getPropertyValue("Locale");
+    String code = (String) format.getPropertyValue("FormatString");
+    XNumberFormats own = Uno.as(XNumberFormatsSupplier.class, to.document()).getNumberFormats();
+    int known = own.queryKey(code, locale, false);
+    Uno.set(target, "NumberFormat", known >= 0 ? known : own.addNew(code, locale));
+  }
+
+  /** A property of a cell or a style; a style that does not set it has it from its parent. */
+  private Object value(Object like, String property) throws Exception {
+    Object value = Uno.get(like, property);
+    if (value != null) {
+      return value;
+    }
+    XStyle style = Uno.as(XStyle.class, like);
+    XNameAccess styles = family(from, "CellStyles");
+    return style != null && styles.hasByName(style.getParentStyle())
+        ? value(styles.getByName(style.getParentStyle()), property)
+        : null;
+  }
+
+  private void look() throws Exception {
+    Object like = family(from, "PageStyles").getByName((String) Uno.get(tab, "PageStyle"));
+    Object style = family(to, "PageStyles").getByName((String) Uno.get(page, "PageStyle"));
+    for (String property : PAGE) {
+      Uno.set(style, property, Uno.get(like, property));
+    }
+    XHeaderFooterContent foot =
+        Uno.as(XHeaderFooterContent.class, Uno.get(style, "RightPageFooterContent"));
+    foot.getLeftText().setString("");
+    foot.getCenterText().setString("");
+    XText right = foot.getRightText();
+    right.setString("");
+    var end = right.createTextCursor();
+    Object number = to.factory().createInstance("com.sun.star.text.TextField.PageNumber");
+    right.insertTextContent(end, Uno.as(XTextContent.class, number), false);
+    Uno.set(style, "RightPageFooterContent", foot);
+  }
+
+  /** The title alone: no name, no date of the desk's document. */
+  private void properties(String title) throws Exception {
+    Uno.set(to.factory().createInstance("com.sun.star.document.Settings"), "ApplyUserData", false);
+    XDocumentProperties properties =
+        Uno.as(XDocumentPropertiesSupplier.class, to.document()).getDocumentProperties();
+    properties.resetUserData("");
+    properties.setTitle(title);
+  }
+}
