@@ -109,8 +109,7 @@ public final class Parameter<T> {
 
   /** The same parameter, which may be left out; {@code words} say what counts then. */
   public Parameter<T> orElse(T value, String words) {
-    return new Parameter<>(
-        key, name, phrase, unit, shape, reader, date, true, value, words, zero);
+    return new Parameter<>(key, name, phrase, unit, shape, reader, date, true, value, words, zero);
   }
 
   /** The same parameter, with this default. */
@@ -120,8 +119,7 @@ public final class Parameter<T> {
 
   /** The same parameter, which must be given. */
   public Parameter<T> required() {
-    return new Parameter<>(
-        key, name, phrase, unit, shape, reader, date, false, null, "", zero);
+    return new Parameter<>(key, name, phrase, unit, shape, reader, date, false, null, "", zero);
   }
 
   /** The same parameter, where a 0 may be meant and must not turn into the default. */

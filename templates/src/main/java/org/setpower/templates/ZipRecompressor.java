@@ -1,7 +1,5 @@
 package org.setpower.templates;
 
-import java.awt.Graphics2D;
-import java.awt.Image;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -74,14 +72,10 @@ final class ZipRecompressor {
         Math.min(1, (double) PREVIEW_PIXELS / Math.max(large.getWidth(), large.getHeight()));
     int width = (int) Math.round(large.getWidth() * scale);
     int height = (int) Math.round(large.getHeight() * scale);
-    BufferedImage scaled = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    Graphics2D pen = scaled.createGraphics();
-    pen.drawImage(large.getScaledInstance(width, height, Image.SCALE_SMOOTH), 0, 0, null);
-    pen.dispose();
     BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_INDEXED);
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
-        small.setRGB(x, y, rounded(scaled.getRGB(x, y)));
+        small.setRGB(x, y, rounded(mean(large, x, y, width, height)));
       }
     }
     ByteArrayOutputStream packed = new ByteArrayOutputStream();
@@ -89,12 +83,32 @@ final class ZipRecompressor {
     return packed.toByteArray();
   }
 
-  private static int rounded(int rgb) {
-    int colour = 0xFF000000;
-    for (int shift = 0; shift <= 16; shift += 8) {
-      int step = Math.round((rgb >> shift & 0xFF) / 51f);
-      colour |= step * 51 << shift;
+  /** The mean colour of what becomes one pixel of a picture of this width and height. */
+  private static int[] mean(BufferedImage large, int x, int y, int width, int height) {
+    int right = Math.max((x + 1) * large.getWidth() / width, x * large.getWidth() / width + 1);
+    int below = Math.max((y + 1) * large.getHeight() / height, y * large.getHeight() / height + 1);
+    int[] sums = new int[3];
+    int pixels = 0;
+    for (int row = y * large.getHeight() / height; row < below; row++) {
+      for (int column = x * large.getWidth() / width; column < right; column++) {
+        int rgb = large.getRGB(column, row);
+        for (int i = 0; i < sums.length; i++) {
+          sums[i] += rgb >> 8 * i & 0xFF;
+        }
+        pixels++;
+      }
     }
-    return colour;
+    for (int i = 0; i < sums.length; i++) {
+      sums[i] /= pixels;
+    }
+    return sums;
+  }
+
+  private static int rounded(int[] colour) {
+    int rgb = 0xFF000000;
+    for (int i = 0; i < colour.length; i++) {
+      rgb |= Math.round(colour[i] / 51f) * 51 << 8 * i;
+    }
+    return rgb;
   }
 }
