@@ -212,7 +212,7 @@ class DrawDiagramIT {
   }
 
   @Test
-  void a_document_without_a_lighting_plan_is_refused() {
+  void a_document_without_a_lighting_plan_is_refused() throws Exception {
     XComponent other = office.newSpreadsheet();
     try {
       assertThatThrownBy(() -> CommandDriver.command(office, other, "diagram"))
