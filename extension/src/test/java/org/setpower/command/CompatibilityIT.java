@@ -24,7 +24,7 @@ import org.setpower.office.Office;
 
 /** Documents from later versions, other extensions with our names, files that are damaged. */
 class CompatibilityIT {
-  private static final String DROP = "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)";
+  private static final String DROP = "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")";
   private static final String LATER = "=ORG.SETPOWER.FUNCTIONS.CABLEWEIGHT(\"2.5 mm²\";25)";
 
   @Test

@@ -39,9 +39,18 @@ final class PlanSheet implements AutoCloseable {
 
   PlanSheet(Office office, Path file, PlanWorkbook workbook, MessageCatalog words)
       throws IOException {
+    this(office.open(file), workbook, words);
+  }
+
+  /** A document that is open already. */
+  PlanSheet(XComponent document, PlanWorkbook workbook) {
+    this(document, workbook, MessageCatalog.english());
+  }
+
+  PlanSheet(XComponent document, PlanWorkbook workbook, MessageCatalog words) {
     this.workbook = workbook;
     layout = new PlanLayout(workbook, words);
-    document = office.open(file);
+    this.document = document;
   }
 
   XComponent document() {
@@ -115,6 +124,14 @@ final class PlanSheet implements AutoCloseable {
     return this;
   }
 
+  /** What is typed in a single cell. */
+  Object typed(String path) {
+    Place place = layout.place(layout.input(path));
+    return UnoRuntime.queryInterface(
+            XCellRangeData.class, range(place.tab(), place.column(), place.row(), 1, 1))
+        .getDataArray()[0][0];
+  }
+
   PlanSheet calculated() {
     UnoRuntime.queryInterface(XCalculatable.class, document).calculateAll();
     return this;
@@ -139,6 +156,17 @@ final class PlanSheet implements AutoCloseable {
       }
     }
     throw new IllegalArgumentException(path);
+  }
+
+  /** What the cells of a leaf column show, by its heading; blanks left out at the end. */
+  List<String> leaf(String table, String heading) {
+    Place top = layout.place(table(table));
+    Column column =
+        layout.columns(table(table)).stream()
+            .filter(c -> c.leaf() != null && c.leaf().heading().equals(heading))
+            .findFirst()
+            .orElseThrow();
+    return shown(range(top.tab(), column.at(), top.row() + 2, 1, table(table).inputs().rows()));
   }
 
   private static List<String> shown(XCellRange cells) {

@@ -23,6 +23,10 @@ public final class PlanFormulas {
   public static final String MORE =
       "More than these: the list of open issues in the menu Set Power has them all.";
 
+  /** The same below another list than that of the open issues. */
+  public static final String MORE_ROWS =
+      "There are more rows than this list has room for: divide the plan between two files.";
+
   private final PlanLayout layout;
   private final PlanNames names;
 
@@ -44,11 +48,11 @@ public final class PlanFormulas {
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(0, top.row() + 1);
+    String first = Layout.cellName(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(0, top.row() + list.rows())
+        + Layout.cellName(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 
@@ -62,7 +66,7 @@ public final class PlanFormulas {
         + "+"
         + PlanNames.ONE
         + ";1)&\"\"=\"\";\"\";\""
-        + layout.words().of(MORE)
+        + layout.words().of(table.equals("issues") ? MORE : MORE_ROWS)
         + "\")";
   }
 
@@ -188,11 +192,12 @@ public final class PlanFormulas {
         .parts(PlanLetter.class)
         .flatMap(l -> l.columns().stream())
         .forEach(p -> all.put("labelled " + p, labelled(p)));
-    layout
-        .workbook()
-        .parts(PlanFigures.class)
-        .flatMap(f -> f.columns().stream())
-        .forEach(p -> all.put(p, names.single(layout.workbook().result(p))));
+    for (PlanFigures figures : layout.workbook().parts(PlanFigures.class).toList()) {
+      for (String path : figures.columns()) {
+        String formula = names.single(layout.workbook().result(path), figures.row());
+        all.put(path + " " + figures.row(), formula);
+      }
+    }
     return all;
   }
 }

@@ -16,6 +16,7 @@ import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.FieldSpec;
 
 /**
  * The names of a plan's document and the hidden tab that asks the plan. Names are the same in all
@@ -147,6 +148,11 @@ public final class PlanNames {
     return capital(path).replace('.', '_');
   }
 
+  /** The name of a cell that no plan reads, by which it comes into a newer file. */
+  static String note(FieldSpec cell) {
+    return "Note_" + cell.heading().replaceAll("[^A-Za-z0-9]+", "_");
+  }
+
   /** The name of a cell of the row that a leaf column reads: a cell to fill or a result. */
   public String leaf(String path) {
     boolean filled =
@@ -199,7 +205,12 @@ public final class PlanNames {
 
   /** The formula of a cell that shows a result of a table with one row. */
   public String single(ResultColumn column) {
-    return shownAt(column, ONE);
+    return single(column, 1);
+  }
+
+  /** The formula of a cell that shows a result of a row, from 1. */
+  public String single(ResultColumn column, int row) {
+    return shownAt(column, ONE.replace("$1", "$" + row));
   }
 
   private String shownAt(ResultColumn column, String row) {

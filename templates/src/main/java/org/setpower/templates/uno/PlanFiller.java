@@ -10,6 +10,7 @@ import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
@@ -32,6 +33,8 @@ public final class PlanFiller {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
   private static final double SECONDS_A_DAY = 86_400;
 
+  private static final String INITIAL = "/org/setpower/templates/initial/";
+
   private final PlanWriter drawing;
   private final String folder;
 
@@ -42,9 +45,27 @@ public final class PlanFiller {
 
   /** Fills everything that the example has. */
   public PlanFiller example() {
+    return example(t -> true);
+  }
+
+  /** Fills the cells and some tables of the example. */
+  public PlanFiller example(Predicate<PlanTable> tables) {
     cells();
     for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
       List<Map<String, String>> lines = lines(table.inputs().key());
+      if (!lines.isEmpty() && tables.test(table)) {
+        rows(table, lines);
+      }
+    }
+    return this;
+  }
+
+  /** Fills what a new file begins with, {@code initial/<plan>}: a CSV file for each table. */
+  public PlanFiller initial() {
+    for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
+      String name = drawing.workbook().model().name() + "/" + table.inputs().key() + ".csv";
+      List<Map<String, String>> lines =
+          read(INITIAL + name).stream().map(CSVRecord::toMap).toList();
       if (!lines.isEmpty()) {
         rows(table, lines);
       }
