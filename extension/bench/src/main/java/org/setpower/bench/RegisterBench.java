@@ -34,7 +34,13 @@ final class RegisterBench {
               .fill(tables())
               .block(
                   Map.of(
-                      "tests", TESTS, "batteries", BATTERIES, "actions", BATTERIES, "stocktake",
+                      "tests",
+                      TESTS,
+                      "batteries",
+                      BATTERIES,
+                      "actions",
+                      BATTERIES,
+                      "stocktake",
                       BATTERIES))
               .show("batteries", BATTERIES)
               .show("tests", TESTS);

@@ -36,8 +36,22 @@ final class TravelBench {
               .fill(tables())
               .block(
                   Map.of(
-                      "batteries", BATTERIES, "lines", 240, "rules", 400, "checkin", 400, "cards",
-                      300, "freight", BATTERIES, "road", BATTERIES, "issues", 200))
+                      "batteries",
+                      BATTERIES,
+                      "lines",
+                      240,
+                      "rules",
+                      400,
+                      "checkin",
+                      400,
+                      "cards",
+                      300,
+                      "freight",
+                      BATTERIES,
+                      "road",
+                      BATTERIES,
+                      "issues",
+                      200))
               .show("lines", 240)
               .show("checkin", 400)
               .show("cards", 300)

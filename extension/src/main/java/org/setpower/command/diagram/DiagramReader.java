@@ -135,8 +135,7 @@ final class DiagramReader {
     return Uno.get(shape, "FillStyle") == FillStyle.NONE ? null : ink(Uno.get(shape, "FillColor"));
   }
 
-  private static Element text(XShape shape, int x, int y, int width, String name)
-      throws Exception {
+  private static Element text(XShape shape, int x, int y, int width, String name) throws Exception {
     Matcher row = ROW.matcher(name);
     Element.Subject subject =
         row.matches()

@@ -8,7 +8,9 @@ import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.uno.Exception;
 import java.util.List;
 
-/** The change of a drawing as a step of Undo: the office takes back no shapes that a command made. */
+/**
+ * The change of a drawing as a step of Undo: the office takes back no shapes that a command made.
+ */
 final class DiagramUndo extends WeakBase implements XUndoAction {
   private final DiagramShapes shapes;
   private final List<DiagramReader.Drawn> before;

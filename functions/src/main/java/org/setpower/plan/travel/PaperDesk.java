@@ -133,7 +133,7 @@ final class PaperDesk {
     if (battery.workedOut()) {
       notes.add(workedOut(battery));
     }
-    if (battery.isToConfirm(leg.edition())) {
+    if (leg.held() && battery.isToConfirm(leg.edition())) {
       notes.add(TravelStatement.CONFIRM.of());
     }
     return new TravelPapers.CheckInRow(

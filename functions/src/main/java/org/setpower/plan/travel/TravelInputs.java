@@ -73,7 +73,7 @@ public record TravelInputs(
               key = "needed",
               heading = "Needed full on",
               blank = "Blank: no day to hand over by.",
-              help = "The day on which the batteries that nobody carries have to be full there.")
+              help = "The day on which batteries by freight and road have to be full there.")
           LocalDate needed,
       @Input(
               key = "transit",

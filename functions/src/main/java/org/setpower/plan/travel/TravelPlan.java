@@ -231,6 +231,10 @@ public final class TravelPlan {
   }
 
   private Integer most(Facts battery) {
+    FlightClass strictest = carriage.strictest(battery);
+    if (strictest != null && strictest.compareTo(FlightClass.ASK) > 0) {
+      return 0;
+    }
     return trip.people.stream()
         .flatMap(p -> carriage.most(battery, p).stream())
         .min(Comparator.naturalOrder())

@@ -375,8 +375,7 @@ public final class TravelResults {
                 "batteries.*",
                 "packing.*"
               },
-              rule =
-                  "Who carries; of what nobody carries the way of its row in Batteries, else that of Project.")
+              rule = "Who carries; else the way of its row in Batteries, else that of Project.")
           String traveller,
       @Result(
               key = "battery",

@@ -28,10 +28,4 @@ public class TravelContractTest extends PlanContract {
   protected List<Object> values(InputColumn column) {
     return TravelSamples.values(column);
   }
-
-  /** Papers have rows between flights and between travellers. */
-  @Override
-  protected int block() {
-    return 150;
-  }
 }

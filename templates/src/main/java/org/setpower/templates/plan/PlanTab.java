@@ -17,9 +17,9 @@ public final class PlanTab {
   private PlanList beside;
   private boolean page;
   private boolean paper;
+  private boolean upright;
   private boolean sent;
   private boolean hidden;
-  private boolean upright;
   private int ink = CellStyle.Ink.NONE;
 
   private PlanTab(String name, String lead) {

@@ -12,9 +12,11 @@ import org.setpower.templates.spec.FieldSpec;
 /** The battery travel list: who flies with which batteries, and what goes another way. */
 public final class BatteryTravelList implements PlanTemplate {
   private static final int LINES = 240;
+  private static final String HOT =
+      "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the fire service.";
   private static final String DAMAGED =
-      "Do not fly with a battery that is dropped, wet, swollen, leaking, hot, burnt or recalled. Do"
-          + " not charge it.";
+      "Dropped, wet or swollen, and cold: quarantine it outdoors, away from people and batteries."
+          + " Do not charge it. Do not fly it.";
   private static final String CARRIER =
       "The operating carrier and the security staff decide what flies, whatever this list says.";
 
@@ -115,13 +117,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     "Rules and papers", "project", "flightRules", "weightUnit", "issued", "contact")
                 .standIn("issued", "TODAY()"),
             book.fields(
-                "What nobody carries",
-                "project",
-                "rest",
-                "handOver",
-                "needed",
-                "transit",
-                "chargers"),
+                "Freight and road", "project", "rest", "handOver", "needed", "transit", "chargers"),
             book.lines("", "project", "verdict", "reasons"),
             book.table("travellers")
                 .titled("Travellers")
@@ -166,7 +162,7 @@ public final class BatteryTravelList implements PlanTemplate {
                 "toCharge",
                 "chargeHours",
                 "handOverBy"),
-            PlanText.cautions(DAMAGED, CARRIER),
+            PlanText.cautions(HOT, DAMAGED, CARRIER),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),
@@ -182,7 +178,7 @@ public final class BatteryTravelList implements PlanTemplate {
             "Check-in sheet", "For the desk: what is carried on each flight, and by which answer.")
         .paper()
         .with(
-            PlanText.cautions(DAMAGED, CARRIER),
+            PlanText.cautions(HOT, DAMAGED, CARRIER),
             book.lines("", "papers", "issued", "notes"),
             book.list(
                     "checkin",
@@ -205,7 +201,7 @@ public final class BatteryTravelList implements PlanTemplate {
         .hidden()
         .upright()
         .with(
-            PlanText.cautions(DAMAGED, CARRIER),
+            PlanText.cautions(HOT, DAMAGED, CARRIER),
             book.lines("", "papers", "issued", "notes").ofRow(2),
             book.list(
                     "cards", "traveller", "battery", "carried", "energy", "pieces", "bag", "notes")
@@ -217,7 +213,7 @@ public final class BatteryTravelList implements PlanTemplate {
         .hidden()
         .paper()
         .with(
-            PlanText.cautions(DAMAGED),
+            PlanText.cautions(HOT, DAMAGED),
             book.lines("", "papers", "issued", "notes").ofRow(3),
             book.list(
                     "freight",
@@ -248,6 +244,7 @@ public final class BatteryTravelList implements PlanTemplate {
         .paper()
         .with(
             PlanText.cautions(
+                HOT,
                 DAMAGED,
                 "Secure the batteries against moving and their terminals against contact. Keep them"
                     + " dry and away from heat."),

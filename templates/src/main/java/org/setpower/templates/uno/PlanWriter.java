@@ -74,6 +74,7 @@ public final class PlanWriter {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
   private final PlanWorkbook workbook;
@@ -371,11 +372,11 @@ public final class PlanWriter {
 
   private void draw(PlanTab tab, PlanList list, int row) {
     List<Column> columns = layout.columns(list);
+    int left = layout.place(list).column();
     if (list.isWide()) {
       drawWide(tab, list, columns.get(0), row);
       return;
     }
-    int left = layout.place(list).column();
     headings(tab, columns, layout.headingRow(list));
     if (tab.isBeside(list)) {
       List<Column> all = new ArrayList<>(columns);
@@ -520,13 +521,8 @@ public final class PlanWriter {
             value,
             styles.of(reason ? CellStyle.REASON : CellStyle.RESULT, format));
         money(range(tab, place.column(), place.row(), 1, 1), format, CellStyle.RESULT);
-        XCellRange cell =
-            merge(
-                tab,
-                place.column(),
-                place.row(),
-                tab.isPage() ? PlanTab.GRID - 5 : reason ? layout.widths(tab).size() - 3 : 1);
-        height(tab, place.row(), reason ? 120 + (tab.isPage() ? 6 : 3) * LINE : 560);
+        XCellRange cell = merge(tab, place.column(), place.row(), span(tab, reason, format));
+        height(tab, place.row(), reason ? 120 + sentences(tab) * LINE : 560);
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
@@ -541,6 +537,24 @@ public final class PlanWriter {
         height(tab, place.row() + 1, 150);
       }
     }
+  }
+
+  /** How many columns the value of a line takes: a list on the tab has narrow ones. */
+  private int span(PlanTab tab, boolean reason, CellFormat format) {
+    if (tab.isPage()) {
+      return PlanTab.GRID - 5;
+    }
+    return reason ? layout.widths(tab).size() - 3 : format.isDate() ? 3 : 1;
+  }
+
+  /** Lines of text that several sentences take beside a label. */
+  private int sentences(PlanTab tab) {
+    if (tab.isPage()) {
+      return 6;
+    }
+    List<Integer> widths = layout.widths(tab);
+    int width = widths.subList(2, widths.size() - 1).stream().mapToInt(w -> w).sum();
+    return (int) Math.min(6, 1 + SENTENCES / (width * LETTERS_PER_MM));
   }
 
   private void draw(PlanTab tab, PlanText text, int row) {

@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting.diagram;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.setpower.plan.finding.Verdict;
@@ -9,6 +10,7 @@ import org.setpower.plan.lighting.diagram.Branch.Head;
 import org.setpower.plan.lighting.diagram.Branch.LoadKind;
 import org.setpower.plan.lighting.diagram.DiagramNode.Kind;
 import org.setpower.plan.lighting.diagram.Element.Subject;
+import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.InrushClass;
 
 /** Makes rows of places: an outlet, its cable and the distro at its end are one row. */
@@ -174,7 +176,7 @@ final class BranchMaker {
             outlet != null && outlet.guard().hasBreaker(),
             outlet != null && outlet.guard().hasRcd(),
             outlet != null && outlet.kind() == Kind.OUTLET,
-            run == null ? 0 : run.cable().cores().count(),
+            run == null ? 0 : conductors(run.cable()),
             distro != null && distro.guard().hasBreaker(),
             distro != null && distro.guard().hasRcd()),
         ink,
@@ -186,6 +188,11 @@ final class BranchMaker {
         leaf ? kind(end.loads()) : LoadKind.NONE,
         distro != null ? Bar.THICK : leaf ? Bar.NONE : Bar.THIN,
         children);
+  }
+
+  /** Strokes on the line; of a multi-circuit cable it is not known how many cores it has. */
+  private static int conductors(DiagramNode.Cable cable) {
+    return cable.type() == CableType.MULTI_CIRCUIT ? 0 : cable.cores().count();
   }
 
   private static boolean isAlone(DiagramNode node) {
@@ -300,6 +307,13 @@ final class BranchMaker {
         : kind == InrushClass.NONE ? LoadKind.HEATER : LoadKind.LAMP;
   }
 
+  /** By their numbers: A-2 comes before A-10. */
+  private static List<String> sorted(List<String> names) {
+    return names.stream()
+        .sorted(Comparator.comparing(String::length).thenComparing(Comparator.naturalOrder()))
+        .toList();
+  }
+
   /** Idle outlets, with those of shared breakers, are one row. */
   private List<Branch> idle(DiagramNode node) {
     if (node.kind() == Kind.BREAKER) {
@@ -313,7 +327,7 @@ final class BranchMaker {
     if (names.isEmpty() && stops.isEmpty()) {
       return List.of();
     }
-    String words = texts.say(DiagramWord.IDLE, String.join(", ", DiagramTexts.ranges(names)));
+    String words = texts.say(DiagramWord.IDLE, String.join(", ", DiagramTexts.ranges(sorted(names))));
     return List.of(
         new Branch(
             "",

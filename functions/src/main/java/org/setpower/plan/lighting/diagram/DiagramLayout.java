@@ -145,7 +145,7 @@ public final class DiagramLayout {
       cut.clear();
       overview = roots.stream().map(r -> below(r, Bar.THIN, cut, pages)).toList();
     }
-    divide("", overview, style).forEach(p -> parts.add(new Part("", p, false)));
+    divide(overview, style).forEach(p -> parts.add(new Part("", p, false)));
     for (Branch branch : cut) {
       List<Part> own = new ArrayList<>();
       apart(branch, style, pages, own);
@@ -169,7 +169,7 @@ public final class DiagramLayout {
       cut.clear();
       rows = branch.children().stream().map(c -> cut(c, Bar.THIN, cut, pages)).toList();
     }
-    divide(branch.name(), List.of(top(branch, rows, false)), style)
+    divide(List.of(top(branch, rows, false)), style)
         .forEach(p -> parts.add(new Part(branch.name(), p, false)));
     cut.forEach(c -> apart(c, style, pages, parts));
   }
@@ -224,7 +224,7 @@ public final class DiagramLayout {
   }
 
   /** Parts that fit on a page each, the rows of a bar divided where they are too many. */
-  private List<Panel> divide(String name, List<Branch> roots, Panel.Style style) {
+  private List<Panel> divide(List<Branch> roots, Panel.Style style) {
     Panel all = new Panel(roots, style);
     int most = most(all.width());
     if (all.height(most) <= height) {
@@ -305,7 +305,7 @@ public final class DiagramLayout {
     for (Part part : parts) {
       int wide = part.panel().width();
       int high = part.panel().height(wide);
-      // alone in a row of its own it may be wider, and lower
+      // alone on a page it may be wider, and lower
       boolean whole = high > height || x == 0 && y == 0 && part.begins();
       if (!placed.isEmpty() && (part.begins() || high > height)) {
         page++;
