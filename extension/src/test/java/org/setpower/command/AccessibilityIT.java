@@ -141,7 +141,7 @@ class AccessibilityIT {
 
   @Test
   void how_a_number_came_about_is_walked_and_closed_without_a_trace() throws Exception {
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
     ShownWindow window = open("explain");
     assertThat(walked(window).get(0)).startsWith("Working: Sheet1.A1 shows");
     window.press(Key.RETURN);
@@ -180,7 +180,7 @@ class AccessibilityIT {
 
   @Test
   void the_list_of_the_kit_is_walked_and_closed() throws Exception {
-    CommandDriver.command(office, null, "new", "title", "Lighting power plan");
+    CommandDriver.command(office, null, "new", "title", "Battery day");
     XComponent made = front();
     ShownWindow window = open("kit");
     assertThat(walked(window))
@@ -253,7 +253,7 @@ class AccessibilityIT {
 
   @Test
   void a_copy_is_written_with_enter_and_replaced_on_demand_only() throws Exception {
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
     ShownWindow window = open("copy");
     assertThat(walked(window))
         .containsExactly(
@@ -294,7 +294,7 @@ class AccessibilityIT {
     for (Path earlier : copies()) {
       Files.delete(earlier);
     }
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
     ShownWindow window = open("copy");
     window.press(Key.RETURN);
     ShownWindow done = window.followedBy();

@@ -158,6 +158,17 @@ final class PlanSheet implements AutoCloseable {
     throw new IllegalArgumentException(path);
   }
 
+  /** What the cells of a leaf column show, by its heading; blanks left out at the end. */
+  List<String> leaf(String table, String heading) {
+    Place top = layout.place(table(table));
+    Column column =
+        layout.columns(table(table)).stream()
+            .filter(c -> c.leaf() != null && c.leaf().heading().equals(heading))
+            .findFirst()
+            .orElseThrow();
+    return shown(range(top.tab(), column.at(), top.row() + 2, 1, table(table).inputs().rows()));
+  }
+
   private static List<String> shown(XCellRange cells) {
     List<String> shown = new ArrayList<>();
     Object[][] data = UnoRuntime.queryInterface(XCellRangeData.class, cells).getDataArray();

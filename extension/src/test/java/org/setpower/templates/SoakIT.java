@@ -1,7 +1,6 @@
 package org.setpower.templates;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.setpower.templates.TestWorkbook.column;
 
 import com.sun.star.table.XCell;
 import java.io.IOException;
@@ -19,8 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.platform.commons.logging.LoggerFactory;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
-import org.setpower.templates.lighting.LightingPlan;
-import org.setpower.templates.spec.ColumnSpec;
 
 /**
  * Edits, recalculations and saves on the lighting plan filled to its last row: at the end the
@@ -48,19 +45,17 @@ class SoakIT {
   void stays_as_it_is_over_edits_recalculations_and_saves() throws IOException {
     int seconds = Integer.getInteger("soak.seconds", SECONDS);
     try (Office office = Office.start(Duration.ofSeconds(seconds + 900L), SharedOffice.OXT)) {
-      Path file = FullExamples.lighting().draw(office, folder);
-      try (TestWorkbook book =
-          new TestWorkbook(office, file, new LightingPlan().template()).calculated()) {
-        List<Object> before = book.values(column(book.table("Loads"), "Power"));
+      try (PlanSheet book = LightingStressIT.full(office)) {
+        List<String> before = book.column("loads.amps");
         List<Round> rounds = run(office, book, seconds);
         book.calculated();
-        assertThat(book.values(column(book.table("Loads"), "Power"))).isEqualTo(before);
+        assertThat(book.column("loads.amps")).isEqualTo(before);
         judge(rounds);
       }
     }
   }
 
-  private List<Round> run(Office office, TestWorkbook book, int seconds) throws IOException {
+  private List<Round> run(Office office, PlanSheet book, int seconds) throws IOException {
     List<Round> rounds = new ArrayList<>();
     long began = System.nanoTime();
     for (int i = 0; i % 2 == 1 || secondsSince(began) < seconds || rounds.size() < 4; i++) {
@@ -84,10 +79,8 @@ class SoakIT {
   }
 
   /** Another quantity in a row of the loads, put back in the next round. */
-  private static void edit(TestWorkbook book, int round) {
-    ColumnSpec quantity = column(book.table("Loads"), "Quantity");
-    int row = round / 2 % 100;
-    XCell cell = book.cell(quantity, row);
+  private static void edit(PlanSheet book, int round) {
+    XCell cell = LightingStressIT.quantity(book, round / 2 % 100);
     cell.setValue(cell.getValue() + (round % 2 == 0 ? 1 : -1));
   }
 

@@ -42,7 +42,9 @@ class EnabledIT {
   void open(Office shared) throws IOException {
     office = shared;
     sheet = TestSheet.firstOf(office.newSpreadsheet());
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)").put("A2", "=1+1");
+    sheet
+        .put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")")
+        .put("A2", "=1+1");
   }
 
   @AfterEach
@@ -118,11 +120,12 @@ class EnabledIT {
     entry(sheet, "mend").becomes(false);
     TestSheet plan =
         TestSheet.named(
-            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")), "Kit");
+            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")),
+            "Loads");
     try {
       controller(plan).getFrame().activate();
       UnoRuntime.queryInterface(XSelectionSupplier.class, controller(plan))
-          .select(plan.range("A8"));
+          .select(plan.range("B9"));
       entry(plan, "add").becomes(true);
       entry(plan, "remove").becomes(true);
       entry(plan, "mend").becomes(true);

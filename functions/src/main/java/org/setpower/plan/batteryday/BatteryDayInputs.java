@@ -99,7 +99,7 @@ public record BatteryDayInputs(
           LocalTime dayBegins) {}
 
   /** A stay at one place on one date; two rows for one date are a move. */
-  @Table(key = "days", heading = "Days", rows = 40)
+  @Table(key = "days", heading = "Days", rows = 24)
   public record Day(
       @Input(key = "date", heading = "Date", help = "Two rows for one date are a move.")
           LocalDate date,
@@ -110,6 +110,7 @@ public record BatteryDayInputs(
       @Input(
               key = "min",
               heading = "Min. temperature",
+              unit = "°C|°F",
               min = -60,
               max = 140,
               blank = "Blank: −20 °C (−4 °F) is assumed; check.",
@@ -118,6 +119,7 @@ public record BatteryDayInputs(
       @Input(
               key = "max",
               heading = "Max. temperature",
+              unit = "°C|°F",
               min = -60,
               max = 140,
               blank = "Blank: the min. temperature holds all day; check.")
@@ -137,6 +139,7 @@ public record BatteryDayInputs(
       @Input(
               key = "shelf",
               heading = "Shelf",
+              unit = "°C|°F",
               min = -60,
               max = 140,
               blank = "Blank: as cold as outdoors.",
@@ -153,7 +156,7 @@ public record BatteryDayInputs(
           ChargeAtCall atCall) {}
 
   /** A type of battery. */
-  @Table(key = "types", heading = "Battery types", rows = 40)
+  @Table(key = "types", heading = "Battery types", rows = 16)
   public record BatteryType(
       @Input(key = "type", heading = "Type", help = "One row for each type of battery.")
           String type,
@@ -221,7 +224,7 @@ public record BatteryDayInputs(
           Double health) {}
 
   /** Numbered batteries of one type. */
-  @Table(key = "stock", heading = "Battery stock", rows = 40)
+  @Table(key = "stock", heading = "Battery stock", rows = 24)
   public record Stock(
       @Input(key = "type", heading = "Type", help = "A type of Battery types.") String type,
       @Input(
@@ -353,6 +356,7 @@ public record BatteryDayInputs(
       @Input(
               key = "cable",
               heading = "DC cable",
+              unit = "m|ft",
               min = 0,
               max = 300,
               blank = "Blank: the battery sits on the device.",
@@ -427,7 +431,7 @@ public record BatteryDayInputs(
       @Input(key = "to", heading = "On to", blank = "Blank: to wrap.") LocalTime to) {}
 
   /** What chargers hang on. */
-  @Table(key = "supplies", heading = "Supplies", rows = 20)
+  @Table(key = "supplies", heading = "Supplies", rows = 10)
   public record Supply(
       @Input(key = "supply", heading = "Supply", help = "Its name: socket, inverter, generator.")
           String supply,
@@ -531,6 +535,7 @@ public record BatteryDayInputs(
       @Input(
               key = "air",
               heading = "Air there",
+              unit = "°C|°F",
               min = -60,
               max = 140,
               blank = "Blank: as cold as outdoors; check.",
@@ -549,7 +554,7 @@ public record BatteryDayInputs(
           Double warmUp) {}
 
   /** A battery that is not full, or not there, at call. */
-  @Table(key = "atCall", heading = "Found at call", rows = 20)
+  @Table(key = "atCall", heading = "Found at call", rows = 12)
   public record AtCall(
       @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
       @Input(
@@ -563,7 +568,7 @@ public record BatteryDayInputs(
           BatteryAbsence absence) {}
 
   /** A battery that is not as planned at the hour of planning again. */
-  @Table(key = "atNow", heading = "Found now", rows = 20)
+  @Table(key = "atNow", heading = "Found now", rows = 16)
   public record AtNow(
       @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
       @Input(

@@ -85,7 +85,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a day. */
-  @Table(key = "days", heading = "Days", rows = 40)
+  @Table(key = "days", heading = "Days", rows = 24)
   public record DayResult(
       @Result(
               key = "verdict",
@@ -107,7 +107,7 @@ public final class BatteryDayResults {
           Boolean shown) {}
 
   /** Beside a type. */
-  @Table(key = "types", heading = "Battery types", rows = 40)
+  @Table(key = "types", heading = "Battery types", rows = 16)
   public record TypeResult(
       @Result(
               key = "verdict",
@@ -123,7 +123,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a row of batteries. */
-  @Table(key = "stock", heading = "Battery stock", rows = 40)
+  @Table(key = "stock", heading = "Battery stock", rows = 24)
   public record StockResult(
       @Result(
               key = "verdict",
@@ -169,25 +169,25 @@ public final class BatteryDayResults {
           Integer planned,
       @Result(
               key = "fewest",
-              heading = "Fewest",
+              heading = "Min. required",
               unit = "pcs",
               from = "run.entries",
               rule =
                   "With these numbers of every type, all full at call, nothing goes dark;"
-                      + " no smaller sum of them has a schedule that the plan knows.")
+                      + " with one fewer of a type the plan knows no schedule.")
           Integer fewest,
       @Result(
               key = "fewestAlone",
-              heading = "Fewest, enough of the others",
+              heading = "Min. required, enough of the others",
               unit = "pcs",
               from = "run.entries",
               rule =
-                  "No smaller number of this type has a schedule that the plan knows,"
+                  "With one fewer of this type the plan knows no schedule,"
                       + " whatever there is of the others.")
           Integer fewestAlone,
       @Result(
               key = "uncharged",
-              heading = "Fewest, nothing charged",
+              heading = "Min. required, nothing charged",
               unit = "pcs",
               from = "run.entries",
               rule = "The same without a charger.")
@@ -197,7 +197,7 @@ public final class BatteryDayResults {
               heading = "Short",
               unit = "pcs",
               from = {"stock.fewest", "batteries.use", "stock.type"},
-              rule = "Fewest less what is to plan with, over all rows of the type.")
+              rule = "Min. required less what is to plan with, over all rows of the type.")
           Integer shortOf) {}
 
   /** A numbered battery. */
@@ -450,7 +450,7 @@ public final class BatteryDayResults {
           Double drawn) {}
 
   /** Beside a supply. */
-  @Table(key = "supplies", heading = "Supplies", rows = 20)
+  @Table(key = "supplies", heading = "Supplies", rows = 10)
   public record SupplyResult(
       @Result(
               key = "verdict",
@@ -522,7 +522,7 @@ public final class BatteryDayResults {
           Integer charges) {}
 
   /** Beside a battery found at call. */
-  @Table(key = "atCall", heading = "Found at call", rows = 20)
+  @Table(key = "atCall", heading = "Found at call", rows = 12)
   public record AtCallResult(
       @Result(
               key = "verdict",
@@ -538,7 +538,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a battery found at the hour of planning again. */
-  @Table(key = "atNow", heading = "Found now", rows = 20)
+  @Table(key = "atNow", heading = "Found now", rows = 16)
   public record AtNowResult(
       @Result(
               key = "verdict",
@@ -713,7 +713,13 @@ public final class BatteryDayResults {
               heading = "To charger",
               from = {"schedule.to", "schedule.what"},
               rule = "From Change schedule.")
-          String to) {}
+          String to,
+      @Result(
+              key = "done",
+              heading = "Done",
+              from = "schedule.what",
+              rule = "A box to tick on paper.")
+          String done) {}
 
   /** A paper: what charges after wrap. */
   @Table(key = "tonight", heading = "Charging tonight", rows = 400)
@@ -864,10 +870,10 @@ public final class BatteryDayResults {
           Integer shortOf,
       @Result(
               key = "stopped",
-              heading = "Positions not planned",
+              heading = "Positions with a stop",
               unit = "rows",
               from = "positions.verdict",
-              rule = "Positions with a stop; see Positions.")
+              rule = "See Positions.")
           Integer stopped,
       @Result(
               key = "notReady",

@@ -1,5 +1,6 @@
 package org.setpower.plan.common;
 
+import java.lang.invoke.MethodType;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -31,7 +32,7 @@ public final class ResultTable<R extends Record> {
               result.key(),
               result.heading(),
               result.unit(),
-              component.getType(),
+              MethodType.methodType(component.getType()).wrap().returnType(),
               result.form(),
               result.from().length == 0 ? from : List.of(result.from()),
               result.rule()));

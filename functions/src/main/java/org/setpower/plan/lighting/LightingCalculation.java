@@ -13,6 +13,8 @@ import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Severity;
+import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.Connection;
@@ -107,7 +109,7 @@ final class LightingCalculation {
         gate(
             inputs.loads().filled().toList(),
             r -> r.value().item() == null ? null : "#" + r.number(),
-            r -> loads.get(r.number()).findings());
+            r -> loadFindings(loads.get(r.number())));
     generators =
         gate(
             inputs.generators().filled().toList(),
@@ -127,6 +129,44 @@ final class LightingCalculation {
                         r.number(), r, Identity.of(name.apply(r)), findings.apply(r), false))
             .toList(),
         settings.stops());
+  }
+
+  /** What is wrong with a load; where nothing stops it, what feeds it and is a stop. */
+  private List<Finding> loadFindings(PlannedLoad load) {
+    List<Finding> findings = new ArrayList<>(load.findings());
+    if (Finding.verdict(findings) == Verdict.STOP) {
+      return findings;
+    }
+    for (PlannedLoad.Part part : load.parts()) {
+      for (Node node : part.node().path()) {
+        List<Finding> upstream =
+            switch (node.kind()) {
+              case SUPPLY -> supplies.row(node.row()).findings();
+              case RUN -> runs.row(node.row()).findings();
+              default -> outlets.row(node.row()).findings();
+            };
+        if (upstream.stream().anyMatch(f -> stopsLoads(f, node))) {
+          findings.add(Finding.of(LightingFinding.LOAD_UPSTREAM, Network.shown(node)));
+        }
+      }
+    }
+    return findings;
+  }
+
+  /**
+   * Whether loads behind a row may not be plugged in either. Not for a load whose current is not
+   * known, which has its own stop, nor for the sum of a whole supply; an outlet that carries too
+   * much is no fault of the others in its row.
+   */
+  private boolean stopsLoads(Finding finding, Node node) {
+    if (finding.severity().compareTo(Severity.STOP) < 0
+        || finding.key() == LightingFinding.NOT_COUNTED
+        || finding.key() == LightingFinding.SUPPLY_OVER
+        || settings.stops().contains(finding)) {
+      return false;
+    }
+    return finding.key() != LightingFinding.OUTLET_OVER
+        || finding.arguments().get(0).equals(node.name());
   }
 
   private List<Finding> runFindings(InputRow<Run> row, SupplyJudge supplyJudge) {

@@ -20,6 +20,7 @@ import org.setpower.plan.travel.TravelInputs.CarrierAnswer;
 /** What the operating carriers answered in writing. An answer covers what it names, no more. */
 final class AnswerBook {
   private final Trip trip;
+  private final List<Facts> batteries;
   private final Map<Integer, List<Finding>> findings = new LinkedHashMap<>();
   private final List<Covers> usable = new ArrayList<>();
   private final List<InputRow<CarrierAnswer>> unclear = new ArrayList<>();
@@ -48,6 +49,7 @@ final class AnswerBook {
 
   AnswerBook(Trip trip, InputRows<CarrierAnswer> rows, List<Facts> batteries) {
     this.trip = trip;
+    this.batteries = batteries;
     rows.filled().forEach(r -> add(r, batteries));
     usable.sort(Comparator.comparingInt(Covers::number).thenComparing(c -> c.typed().toString()));
   }
@@ -152,6 +154,18 @@ final class AnswerBook {
   /** Every row with its findings. */
   Map<Integer, List<Finding>> all() {
     return findings;
+  }
+
+  /** Whether a row may be about what a result is made of: a usable one by what it names. */
+  boolean isAbout(int row, Behind behind) {
+    return usable.stream()
+        .filter(c -> c.row() == row)
+        .allMatch(
+            c ->
+                c.legs().stream().anyMatch(behind.flights()::contains)
+                    && batteries.stream()
+                        .filter(b -> behind.batteries().contains(b.row()))
+                        .anyMatch(b -> names(c.typed(), b)));
   }
 
   /** The answer that covers a battery of a traveller on a flight; of several the least. */

@@ -157,7 +157,7 @@ final class Carriage {
     for (Gate.Judged<Trip.Person> judged : trip.travellers.all()) {
       Trip.Person person = judged.item();
       double kilograms = kilograms(lines, person);
-      Double most = person.typed().cabinKg();
+      Double most = person.cabinKilograms();
       if (most != null && kilograms > Facts.dustless(most)) {
         overs
             .computeIfAbsent(person.row(), k -> new ArrayList<>())
@@ -171,8 +171,8 @@ final class Carriage {
     double[] each =
         lines.stream()
             .filter(l -> l.person.row() == person.row())
-            .filter(l -> l.battery.typed().kilograms() != null)
-            .mapToDouble(l -> l.pieces * l.battery.typed().kilograms())
+            .filter(l -> l.battery.kilograms() != null)
+            .mapToDouble(l -> l.pieces * l.battery.kilograms())
             .sorted()
             .toArray();
     double sum = 0;

@@ -21,6 +21,7 @@ import org.setpower.plan.travel.rules.CabinEdition;
  * @param wattHours Wh of one; NaN where it is not known
  * @param workedOut whether the Wh are V × Ah
  * @param quantity pieces
+ * @param kilograms weight of one; null where it is not known
  */
 record Facts(
     int row,
@@ -31,7 +32,8 @@ record Facts(
     CarriageMode carried,
     double wattHours,
     boolean workedOut,
-    int quantity) {
+    int quantity,
+    Double kilograms) {
   /** The label and V × Ah may differ by this share without a remark. */
   private static final double SAME = 0.05;
 
@@ -48,7 +50,7 @@ record Facts(
           Condition.BURNT,
           Condition.CELL_VOLTAGE);
 
-  static Facts of(InputRow<Battery> row) {
+  static Facts of(InputRow<Battery> row, WeightUnit unit) {
     Battery typed = row.value();
     TravelChemistry chemistry =
         typed.chemistry() == null ? TravelChemistry.LI_ION : typed.chemistry();
@@ -65,7 +67,8 @@ record Facts(
         carried,
         energy > 0 ? dustless(energy) : Double.NaN,
         works,
-        typed.quantity() == null ? 1 : (int) Math.ceil(typed.quantity()));
+        typed.quantity() == null ? 1 : (int) Math.ceil(typed.quantity()),
+        WeightUnit.kilograms(unit, typed.kilograms()));
   }
 
   /** Without the last digits, in which 0.1 × 1000 can be more than 100. */
@@ -93,8 +96,8 @@ record Facts(
 
   /** Weight of one for shared loads: as typed, or estimated. */
   double balanceKilograms() {
-    if (typed.kilograms() != null) {
-      return typed.kilograms();
+    if (kilograms != null) {
+      return kilograms;
     }
     return Double.isNaN(wattHours) ? 0 : Math.rint(wattHours / WATT_HOURS_A_KILOGRAM * 100) / 100;
   }

@@ -15,6 +15,12 @@ final class OnwardDesk {
   private static final double SMALL_BATTERY = 100;
   private static final double SMALL_CELL = 20;
 
+  /** Share of a charger's watts that gets into batteries; common practice. */
+  private static final double CHARGED = 0.85;
+
+  private static final double HOURS_A_DAY = 24;
+  private static final double MOST_DAYS = 3650;
+
   private final Trip trip;
   private final Gate<Rest> gate;
 
@@ -27,7 +33,7 @@ final class OnwardDesk {
   record Rest(Facts battery, int pieces, Onward way, FreightRule freight, RoadRule road) {
     /** Net weight of all; null where the weight of one is not known. */
     Double kilograms() {
-      Double one = battery.typed().kilograms();
+      Double one = battery.kilograms();
       return one == null ? null : (Double) Facts.dustless(one * pieces);
     }
 
@@ -42,7 +48,7 @@ final class OnwardDesk {
 
     /** Packages of the largest weight; null where they cannot be worked out. */
     Integer packages() {
-      Double one = battery.typed().kilograms();
+      Double one = battery.kilograms();
       Double most = packageKilograms();
       if (one == null || most == null || one > most) {
         return null;
@@ -60,7 +66,15 @@ final class OnwardDesk {
       return Facts.dustless(Math.max(0, now - freight.charge()) * battery.wattHours());
     }
 
-    /** Whether it travels by road under Special Provision 188. */
+    /** Wh of all that they lack of full on arrival. */
+    double lacks() {
+      double now = battery.typed().charge() == null ? 1 : battery.typed().charge();
+      boolean binds = freight != null && freight.bindsAt(battery.wattHours());
+      double there = binds ? Math.min(now, freight.charge()) : now;
+      return pieces * battery.wattHours() * (1 - there);
+    }
+
+    /** Whether it travels by road as a small battery of small cells. */
     boolean isSmallByRoad() {
       if (road == null) {
         return false;
@@ -74,6 +88,9 @@ final class OnwardDesk {
 
     /** Points under ADR 1.1.3.6; null where the weight is not known. */
     Double points() {
+      if (road != null && !road.hasPoints()) {
+        return null;
+      }
       if (road == null || isSmallByRoad()) {
         return road == null ? null : (Double) 0.0;
       }
@@ -109,6 +126,38 @@ final class OnwardDesk {
             trip.stops());
   }
 
+  /** Wh that those on their way lack of full on arrival. */
+  double toCharge() {
+    double[] each =
+        gate.paper(r -> r.way != Onward.STAYS).fit().stream()
+            .map(Gate.Judged::item)
+            .filter(r -> !Double.isNaN(r.battery.wattHours()))
+            .mapToDouble(Rest::lacks)
+            .sorted()
+            .toArray();
+    double sum = 0;
+    for (double one : each) {
+      sum += one;
+    }
+    return Facts.dustless(sum);
+  }
+
+  /** Hours of charging at the destination; null where the chargers are not known. */
+  Double chargeHours() {
+    Double watts = trip.project.chargers();
+    return watts == null ? null : (Double) Facts.dustless(toCharge() / (CHARGED * watts));
+  }
+
+  /** The last day to hand over; null where it cannot be worked out. */
+  LocalDate handOverBy() {
+    if (trip.project.needed() == null || trip.project.transit() == null || toCharge() == 0) {
+      return null;
+    }
+    double hours = chargeHours() == null ? 0 : chargeHours();
+    double days = Math.min(MOST_DAYS, trip.project.transit() + hours / HOURS_A_DAY);
+    return trip.project.needed().minusDays((long) Math.ceil(Facts.dustless(days)));
+  }
+
   /** The rest with its verdicts. */
   Gate<Rest> gate() {
     return gate;
@@ -124,7 +173,8 @@ final class OnwardDesk {
     if (way.isAir() && trip.project.handOver() != null) {
       freight = freight(battery, trip.project.handOver()).orElse(null);
     } else if (way == Onward.ROAD) {
-      road = RoadRule.of(cells(battery)).orElse(null);
+      RoadBook book = trip.project.roadRules() == null ? RoadBook.ADR : trip.project.roadRules();
+      road = RoadRule.of(book.word(), cells(battery)).orElse(null);
     }
     return new Rest(battery, pieces, way, freight, road);
   }
@@ -163,7 +213,8 @@ final class OnwardDesk {
   private static double roadKilograms(List<Rest> rests) {
     double[] each =
         rests.stream()
-            .filter(r -> r.way == Onward.ROAD && r.road != null && !r.isSmallByRoad())
+            .filter(r -> r.way == Onward.ROAD && r.road != null && r.road.hasPoints())
+            .filter(r -> !r.isSmallByRoad())
             .filter(r -> r.kilograms() != null)
             .mapToDouble(Rest::kilograms)
             .sorted()
@@ -183,7 +234,7 @@ final class OnwardDesk {
     if (rest.battery.isLithium() && rest.battery.typed().un383() == null) {
       findings.add(Finding.of(TravelFinding.FREIGHT_NO_SUMMARY));
     }
-    if (rest.battery.typed().kilograms() == null) {
+    if (rest.battery.kilograms() == null) {
       findings.add(Finding.of(TravelFinding.FREIGHT_NO_WEIGHT));
     }
     if (rest.way == Onward.ROAD) {
@@ -218,7 +269,7 @@ final class OnwardDesk {
   }
 
   private static void rule(Rest rest, List<Finding> findings) {
-    Double one = rest.battery.typed().kilograms();
+    Double one = rest.battery.kilograms();
     Double most = rest.packageKilograms();
     if (one != null && most != null && one > most) {
       findings.add(Finding.of(TravelFinding.FREIGHT_TOO_HEAVY, one, most));
@@ -235,8 +286,23 @@ final class OnwardDesk {
       findings.add(Finding.of(TravelFinding.FREIGHT_RECOMMENDED, limit));
     }
     cells(rest, SMALL_BATTERY, findings);
+    sets(rest, findings);
     if (rest.freight.confirm()) {
       findings.add(Finding.of(TravelFinding.FREIGHT_CONFIRM));
+    }
+  }
+
+  /** With equipment go what it takes at a time and so many sets more. */
+  private static void sets(Rest rest, List<Finding> findings) {
+    if (Double.isNaN(rest.freight.spareSets())) {
+      return;
+    }
+    Double inUse = rest.battery.typed().inUse();
+    if (inUse == null) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_SETS));
+    } else if (rest.pieces > rest.freight.withEquipment(inUse)) {
+      int most = rest.freight.withEquipment(inUse);
+      findings.add(Finding.of(TravelFinding.FREIGHT_SETS, rest.pieces, most));
     }
   }
 
@@ -258,6 +324,15 @@ final class OnwardDesk {
     cells(rest, rest.road.smallBattery(), findings);
     if (rest.road.confirm()) {
       findings.add(Finding.of(TravelFinding.FREIGHT_CONFIRM));
+    }
+    if (!rest.road.hasPoints()) {
+      if (!rest.isSmallByRoad()) {
+        findings.add(
+            trip.project.transport() == null
+                ? Finding.of(TravelFinding.ROAD_REGULATED)
+                : Finding.of(TravelFinding.ROAD_REGULATED_ANSWERED, trip.project.transport()));
+      }
+      return;
     }
     double most = Math.floor(rest.road.maxPoints() / rest.road.points());
     if (kilograms > most && !rest.isSmallByRoad()) {

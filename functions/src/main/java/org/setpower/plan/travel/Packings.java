@@ -114,6 +114,16 @@ final class Packings {
     return battery.id() + "\n" + person.id();
   }
 
+  /** Whether a row is about what a result is made of; one that names nothing may be. */
+  boolean isAbout(int row, Behind behind) {
+    return decided.stream()
+        .filter(d -> d.row == row)
+        .allMatch(
+            d ->
+                behind.batteries().contains(d.battery.row())
+                    || behind.travellers().contains(d.person.row()));
+  }
+
   /** What is decided, in the order of rows. */
   List<Decided> decided() {
     return decided;

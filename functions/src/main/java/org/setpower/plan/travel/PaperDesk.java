@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.setpower.flight.Packing;
 import org.setpower.plan.finding.Finding;
@@ -35,6 +34,15 @@ final class PaperDesk {
   }
 
   List<TravelPapers.CheckInRow> checkIn() {
+    return checkIn(new ArrayList<>());
+  }
+
+  /**
+   * The check-in sheet.
+   *
+   * @param behind gets what each row is made of; null for a blank one
+   */
+  List<TravelPapers.CheckInRow> checkIn(List<Behind> behind) {
     Map<String, List<Carriage.Line>> groups = new TreeMap<>();
     Map<String, Trip.Leg> legs = new LinkedHashMap<>();
     for (Carriage.Line line : carried()) {
@@ -56,8 +64,53 @@ final class PaperDesk {
       }
     }
     List<TravelPapers.CheckInRow> rows = new ArrayList<>();
-    groups.forEach((key, lines) -> rows.add(checkIn(legs.get(key), lines)));
+    Trip.Leg before = null;
+    for (Map.Entry<String, List<Carriage.Line>> group : groups.entrySet()) {
+      Trip.Leg leg = legs.get(group.getKey());
+      if (leg != before) {
+        separate(rows, behind);
+        rows.add(flight(leg));
+        behind.add(Behind.of(List.of(), leg));
+        before = leg;
+      }
+      rows.add(checkIn(leg, group.getValue()));
+      behind.add(Behind.of(group.getValue(), leg));
+    }
     return rows;
+  }
+
+  /** A blank row between flights and between cards. */
+  private static void separate(List<?> rows, List<Behind> behind) {
+    if (!rows.isEmpty()) {
+      rows.add(null);
+      behind.add(null);
+    }
+  }
+
+  /** The row above the types of a flight: its date, carrier, route, rules. */
+  private TravelPapers.CheckInRow flight(Trip.Leg leg) {
+    List<Finding> notes = new ArrayList<>();
+    notes.add(
+        route(leg).isEmpty()
+            ? TravelStatement.FLIGHT.of(leg.date(), leg.carrier())
+            : TravelStatement.FLIGHT_ROUTE.of(leg.date(), leg.carrier(), route(leg)));
+    notes.add(
+        leg.held()
+            ? TravelStatement.RULES.of(leg.edition().name(), leg.edition().validTo())
+            : TravelStatement.EDITION_ENDED.of(leg.shown().name(), leg.shown().validTo()));
+    if (leg.isWritten()) {
+      notes.add(
+          TravelStatement.WRITTEN.of(
+              count(leg.spares()),
+              count(leg.over()),
+              count(leg.banks()),
+              leg.typed().writtenReference()));
+    }
+    if (!leg.held()) {
+      notes.add(TravelStatement.CONFIRM.of());
+    }
+    return new TravelPapers.CheckInRow(
+        leg.name(), null, null, null, null, null, null, null, null, notes);
   }
 
   private TravelPapers.CheckInRow checkIn(Trip.Leg leg, List<Carriage.Line> lines) {
@@ -68,8 +121,8 @@ final class PaperDesk {
                     .thenComparing(l -> l.person().id()))
             .orElseThrow();
     Facts battery = first.battery();
-    TreeSet<String> people = new TreeSet<>();
-    lines.forEach(l -> people.add(l.person().id()));
+    Map<String, String> people = new TreeMap<>();
+    lines.forEach(l -> people.put(l.person().id(), l.person().name()));
     Integer most =
         lines.stream()
             .flatMap(l -> carriage.most(l.battery(), l.person(), leg).stream())
@@ -77,39 +130,22 @@ final class PaperDesk {
             .orElse(null);
     List<Finding> notes = new ArrayList<>();
     answers.answer(leg, first.person(), battery).ifPresent(c -> notes.add(answer(leg, c)));
-    if (!leg.held()) {
-      notes.add(TravelStatement.EDITION_ENDED.of(leg.shown().name(), leg.shown().validTo()));
-    }
-    if (leg.isWritten()) {
-      notes.add(
-          TravelStatement.WRITTEN.of(
-              leg.name(),
-              count(leg.spares()),
-              count(leg.over()),
-              count(leg.banks()),
-              leg.typed().writtenReference()));
-    }
     if (battery.workedOut()) {
       notes.add(workedOut(battery));
     }
-    if (battery.isToConfirm(leg.edition()) || !leg.held()) {
+    if (leg.held() && battery.isToConfirm(leg.edition())) {
       notes.add(TravelStatement.CONFIRM.of());
     }
     return new TravelPapers.CheckInRow(
         leg.name(),
-        leg.date(),
-        leg.carrier(),
-        route(leg),
-        leg.held() ? leg.edition().name() : "",
         battery.typeName(),
         battery.chemistry(),
         battery.carried(),
         known(battery.wattHours()),
         first.bag(),
         lines.stream().mapToInt(Carriage.Line::pieces).sum(),
-        people.size(),
-        battery.classUnder(leg.edition()),
         most,
+        String.join(", ", people.values()),
         notes);
   }
 
@@ -140,21 +176,56 @@ final class PaperDesk {
   }
 
   List<TravelPapers.CardRow> cards() {
+    return cards(new ArrayList<>());
+  }
+
+  /**
+   * The passenger cards.
+   *
+   * @param behind gets what each row is made of; null for a blank one
+   */
+  List<TravelPapers.CardRow> cards(List<Behind> behind) {
+    List<TravelPapers.CardRow> rows = new ArrayList<>();
+    Trip.Person before = null;
+    for (Carriage.Line line : byTraveller()) {
+      if (line.person() != before) {
+        separate(rows, behind);
+        rows.add(card(line.person()));
+        behind.add(Behind.of(line.person()));
+        before = line.person();
+      }
+      rows.add(
+          new TravelPapers.CardRow(
+              line.person().name(),
+              line.battery().name(),
+              line.battery().carried(),
+              known(line.battery().wattHours()),
+              line.pieces(),
+              line.bag(),
+              notes(line)));
+      behind.add(Behind.of(List.of(line)));
+    }
+    return rows;
+  }
+
+  private List<Carriage.Line> byTraveller() {
     return carried().stream()
         .sorted(
             Comparator.comparing((Carriage.Line l) -> l.person().id())
                 .thenComparing(l -> l.battery().id()))
-        .map(
-            l ->
-                new TravelPapers.CardRow(
-                    l.person().name(),
-                    l.battery().name(),
-                    l.battery().carried(),
-                    known(l.battery().wattHours()),
-                    l.pieces(),
-                    l.bag(),
-                    notes(l)))
         .toList();
+  }
+
+  /** The row above the batteries of a traveller: the flights, and what is one's own. */
+  private static TravelPapers.CardRow card(Trip.Person person) {
+    List<Finding> notes = new ArrayList<>();
+    notes.add(
+        TravelStatement.FLIGHTS.of(
+            String.join(", ", person.legs().stream().map(Trip.Leg::name).toList())));
+    if (person.ownSpares() + person.ownBanks() > 0) {
+      notes.add(TravelStatement.OWN.of(person.ownSpares(), person.ownBanks()));
+    }
+    return new TravelPapers.CardRow(person.name(), null, null, null, null, null, notes);
   }
 
   private List<Finding> notes(Carriage.Line line) {
@@ -171,10 +242,14 @@ final class PaperDesk {
     if (carriage.isUser(line.battery(), line.person())) {
       notes.add(TravelStatement.OWN_WORK.of());
     }
-    if (line.person().ownSpares() + line.person().ownBanks() > 0) {
-      notes.add(TravelStatement.OWN.of(line.person().ownSpares(), line.person().ownBanks()));
-    }
     return notes;
+  }
+
+  /** What the rows of air freight or of the road are made of. */
+  List<Behind> behindRest(boolean air) {
+    return rest(r -> air ? r.way().isAir() : r.way() == Onward.ROAD).stream()
+        .map(r -> Behind.of(r.battery(), trip))
+        .toList();
   }
 
   private List<OnwardDesk.Rest> rest(Predicate<OnwardDesk.Rest> belongs) {
@@ -234,7 +309,7 @@ final class PaperDesk {
                   r.pieces(),
                   known(b.wattHours()),
                   un,
-                  r.isSmallByRoad() ? "SP 188" : "",
+                  r.isSmallByRoad() ? r.road().provision() : "",
                   r.kilograms(),
                   r.points(),
                   notes);
@@ -249,11 +324,12 @@ final class PaperDesk {
     int byRoad = onward.gate().paper(r -> r.way() == Onward.ROAD).withheld().size() + stopped;
     List<TravelPapers.FreightRow> freight = freight();
     List<TravelPapers.RoadRow> road = road();
+    int types = (int) checkIn().stream().filter(r -> r != null && r.type() != null).count();
     return List.of(
-        paper("Check-in sheet", checkIn().size(), lines, baggageNotes()),
-        paper("Passenger cards", cards().size(), lines, baggageNotes()),
-        paper("Freight papers", freight.size(), air, freightNotes()),
-        paper("Road paper", road.size(), byRoad, roadNotes(road)));
+        paper(types, lines, baggageNotes()),
+        paper(carried().size(), lines, baggageNotes()),
+        paper(freight.size(), air, freightNotes()),
+        paper(road.size(), byRoad, roadNotes(road)));
   }
 
   private Finding[] baggageNotes() {
@@ -296,12 +372,12 @@ final class PaperDesk {
     return notes.toArray(Finding[]::new);
   }
 
-  private TravelPapers.PaperRow paper(String name, int rows, int withheld, Finding... notes) {
+  private TravelPapers.PaperRow paper(int rows, int withheld, Finding... notes) {
     List<Finding> all = new ArrayList<>();
     if (withheld > 0) {
       all.add(TravelStatement.WITHHELD.of(withheld));
     }
     all.addAll(List.of(notes));
-    return new TravelPapers.PaperRow(name, trip.project.issued(), rows, withheld, all);
+    return new TravelPapers.PaperRow(trip.project.issued(), rows, withheld, all);
   }
 }

@@ -77,7 +77,7 @@ final class Proposer {
   private Like like(Facts battery) {
     List<Boolean> counted = new ArrayList<>();
     limits.forEach(l -> l.forEach(x -> counted.add(x.rows().contains(battery.row()))));
-    Double kilograms = battery.typed().kilograms();
+    Double kilograms = battery.kilograms();
     return new Like(
         Double.isNaN(battery.wattHours()) ? 1 : battery.wattHours(),
         battery.priority(),
@@ -118,11 +118,11 @@ final class Proposer {
     double[] load = new double[people.size()];
     Arrays.fill(room, Double.POSITIVE_INFINITY);
     for (int t = 0; t < room.length; t++) {
-      Double own = people.get(t).typed().cabinKg();
+      Double own = people.get(t).cabinKilograms();
       room[t] = own == null ? Double.POSITIVE_INFINITY : own;
       for (Packings.Decided d : packings.decided()) {
         if (d.person().id().equals(people.get(t).id())) {
-          Double one = d.battery().typed().kilograms();
+          Double one = d.battery().kilograms();
           room[t] -= one == null ? 0 : one * d.pieces();
           load[t] += d.battery().balanceKilograms() * d.pieces();
         }

@@ -127,10 +127,20 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: kg of one, max. kg a package. */
   FREIGHT_TOO_HEAVY("freight.tooHeavy", Severity.STOP),
   FREIGHT_CONFIRM("freight.confirm", Severity.CHECK),
+  FREIGHT_NO_SETS("freight.noSets", Severity.STOP),
+  /** Arguments: pieces, max. pieces. */
+  FREIGHT_SETS("freight.sets", Severity.STOP),
+  /** Arguments: handed over on, hand over by. */
+  HANDED_OVER_LATE("handedOverLate", Severity.CHECK),
+  /** Arguments: hand over by, date of issue. */
+  HAND_OVER_PASSED("handOverPassed", Severity.CHECK),
   /** Arguments: kg, max. kg. */
   ROAD_OVER("road.over", Severity.STOP),
   /** Arguments: kg, max. kg, reference. */
   ROAD_OVER_ANSWERED("road.overAnswered", Severity.CHECK),
+  ROAD_REGULATED("road.regulated", Severity.STOP),
+  /** Arguments: reference. */
+  ROAD_REGULATED_ANSWERED("road.regulatedAnswered", Severity.CHECK),
   /** Arguments: chemistry. */
   ROAD_NO_RULE("road.noRule", Severity.STOP);
 

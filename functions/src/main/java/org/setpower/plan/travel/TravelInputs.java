@@ -7,6 +7,7 @@ import org.setpower.flight.RuleBook;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 import org.setpower.plan.register.Condition;
 import org.setpower.plan.register.Status;
@@ -38,7 +39,11 @@ public record TravelInputs(
   /** What holds for the whole trip. */
   @Table(key = "project", heading = "Project", rows = 1, upright = true)
   public record Project(
-      @Input(key = "issued", heading = "Date of issue", help = "The day printed on every paper.")
+      @Input(
+              key = "issued",
+              heading = "Date of issue",
+              blank = "Blank: today.",
+              help = "The day printed on every paper.")
           LocalDate issued,
       @Input(
               key = "contact",
@@ -46,6 +51,12 @@ public record TravelInputs(
               blank = "Blank: freight papers stop.",
               help = "A role and a telephone number that is answered at any hour.")
           String contact,
+      @Input(
+              key = "flightRules",
+              heading = "Flight rules",
+              blank = "Blank: ICAO.",
+              help = "For flights that name none. US for flights from, to and within the US.")
+          RuleBook flightRules,
       @Input(
               key = "rest",
               heading = "Rest goes by",
@@ -59,10 +70,47 @@ public record TravelInputs(
               help = "The day on which the forwarder takes the air freight.")
           LocalDate handOver,
       @Input(
+              key = "needed",
+              heading = "Needed full on",
+              blank = "Blank: no day to hand over by.",
+              help = "The day on which batteries by freight and road have to be full there.")
+          LocalDate needed,
+      @Input(
+              key = "transit",
+              heading = "On the way",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "d",
+              min = 0,
+              max = 60,
+              blank = "Blank: no day to hand over by.",
+              help = "Days from handing over to arrival at the destination.")
+          Double transit,
+      @Input(
+              key = "chargers",
+              heading = "Chargers there",
+              unit = "W",
+              min = 1,
+              max = 1_000_000,
+              blank = "Blank: charging is not counted.",
+              help = "Watts from the mains that all chargers at the destination take together.")
+          Double chargers,
+      @Input(
+              key = "weightUnit",
+              heading = "Weights in",
+              blank = "Blank: kg.",
+              help = "Unit of every weight typed in this list. Papers are in kg.")
+          WeightUnit weightUnit,
+      @Input(
+              key = "roadRules",
+              heading = "Road rules",
+              blank = "Blank: ADR.",
+              help = "US for roads in the United States; else ADR.")
+          RoadBook roadRules,
+      @Input(
               key = "transport",
               heading = "Transport office's answer",
-              blank = "Blank: none; over 333 kg the road paper stops.",
-              help = "Reference of its written answer for more than 333 kg of batteries by road.")
+              blank = "Blank: none; where it is needed the road paper stops.",
+              help = "Reference of its written answer on what the road rules leave to it.")
           String transport) {}
 
   /** A flight. */
@@ -82,7 +130,7 @@ public record TravelInputs(
       @Input(
               key = "rules",
               heading = "Rules",
-              blank = "Blank: ICAO.",
+              blank = "Blank: as on Project.",
               help = "US for flights from, to and within the United States; else ICAO.")
           RuleBook rules,
       @Input(key = "from", heading = "From", blank = "Blank: not printed.") String from,
@@ -122,7 +170,7 @@ public record TravelInputs(
           String writtenReference) {}
 
   /** A traveller. */
-  @Table(key = "travellers", heading = "Travellers", rows = 12)
+  @Table(key = "travellers", heading = "Travellers", rows = 30)
   public record Traveller(
       @Input(key = "traveller", heading = "Traveller", help = "A role, no name. Each only once.")
           String traveller,
@@ -134,8 +182,8 @@ public record TravelInputs(
           String flights,
       @Input(
               key = "cabinKg",
-              heading = "Max. batteries",
-              unit = "kg",
+              heading = "Max. weight",
+              form = NumberForm.ONE_DECIMAL,
               min = 0,
               max = 200,
               blank = "Blank: not limited.",
@@ -197,6 +245,7 @@ public record TravelInputs(
       @Input(
               key = "energy",
               heading = "Up to",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               min = 0,
               max = 100_000,
@@ -228,8 +277,15 @@ public record TravelInputs(
               help = "The type, or the serial of one battery. Each only once.")
           String battery,
       @Input(
+              key = "type",
+              heading = "Type",
+              blank = "Blank: as Battery.",
+              help = "The type of a battery that is named by its serial.")
+          String type,
+      @Input(
               key = "energy",
               heading = "Energy of one",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               min = 0,
               max = 100_000,
@@ -263,11 +319,26 @@ public record TravelInputs(
               help = "The state in the battery register, brought in by serial.")
           Status register,
       @Input(
-              key = "type",
-              heading = "Type",
-              blank = "Blank: as Battery.",
-              help = "The type of a battery that is named by its serial.")
-          String type,
+              key = "kilograms",
+              heading = "Weight of one",
+              form = NumberForm.TWO_DECIMALS,
+              min = 0.001,
+              max = 1000,
+              blank = "Blank: freight and road papers stop.",
+              help = "On the scales or from the data sheet.")
+          Double kilograms,
+      @Input(
+              key = "un383",
+              heading = "UN 38.3 summary",
+              blank = "Blank: check; freight and road papers stop.",
+              help = "Is the maker's test summary to hand?")
+          Boolean un383,
+      @Input(
+              key = "user",
+              heading = "User",
+              blank = "Blank: anyone.",
+              help = "The traveller who works with it.")
+          String user,
       @Input(
               key = "priority",
               heading = "Priority",
@@ -276,54 +347,6 @@ public record TravelInputs(
               blank = "Blank: 9, the last.",
               help = "1 is carried first.")
           Double priority,
-      @Input(
-              key = "user",
-              heading = "User",
-              blank = "Blank: anyone.",
-              help = "The traveller who works with it.")
-          String user,
-      @Input(
-              key = "kilograms",
-              heading = "Weight of one",
-              unit = "kg",
-              min = 0.001,
-              max = 1000,
-              blank = "Blank: freight and road papers stop.",
-              help = "On the scales or from the data sheet.")
-          Double kilograms,
-      @Input(
-              key = "chemistry",
-              heading = "Chemistry",
-              blank = "Blank: Li-ion.",
-              help = "On the label.")
-          TravelChemistry chemistry,
-      @Input(
-              key = "volts",
-              heading = "Nominal voltage",
-              unit = "V",
-              min = 0,
-              max = 2000,
-              blank = "Blank: not known.",
-              help = "On the label, where it shows no Wh, and of lead batteries.")
-          Double volts,
-      @Input(
-              key = "ampHours",
-              heading = "Capacity",
-              unit = "Ah",
-              min = 0,
-              max = 100_000,
-              blank = "Blank: not known.",
-              help = "On the label, where it shows no Wh.")
-          Double ampHours,
-      @Input(
-              key = "lithium",
-              heading = "Lithium",
-              unit = "g",
-              min = 0,
-              max = 10_000,
-              blank = "Blank: lithium metal batteries stop.",
-              help = "Grams of lithium in one lithium metal battery.")
-          Double lithium,
       @Input(
               key = "terminals",
               heading = "Terminals covered",
@@ -337,23 +360,9 @@ public record TravelInputs(
               help = "A battery with outputs may be taken for a power bank.")
           Boolean outputs,
       @Input(
-              key = "un383",
-              heading = "UN 38.3 summary",
-              blank = "Blank: check; freight and road papers stop.",
-              help = "Is the maker's test summary to hand?")
-          Boolean un383,
-      @Input(
-              key = "cells",
-              heading = "Cells",
-              unit = "pcs",
-              min = 1,
-              max = 10_000,
-              blank = "Blank: freight as of cells over 20 Wh.",
-              help = "All cells of one battery.")
-          Double cells,
-      @Input(
               key = "charge",
               heading = "State of charge",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: full.",
@@ -370,10 +379,65 @@ public record TravelInputs(
               heading = "Freight packed",
               blank = "Blank: alone; in equipment where it is carried so.",
               help = "alone, in one box with its equipment, or in it.")
-          Packing packed) {}
+          Packing packed,
+      @Input(
+              key = "inUse",
+              heading = "In use at a time",
+              unit = "pcs",
+              min = 1,
+              max = 500,
+              blank = "Blank: freight packed with equipment stops.",
+              help =
+                  "Of freight packed with equipment: pieces that this equipment takes at a time.")
+          Double inUse,
+      @Input(
+              key = "cells",
+              heading = "Cells",
+              unit = "pcs",
+              min = 1,
+              max = 10_000,
+              blank = "Blank: freight as of cells over 20 Wh.",
+              help = "All cells of one battery.")
+          Double cells,
+      @Input(
+              key = "chemistry",
+              heading = "Chemistry",
+              blank = "Blank: Li-ion.",
+              help = "On the label.")
+          TravelChemistry chemistry,
+      @Input(
+              key = "volts",
+              heading = "Nominal voltage",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "V",
+              min = 0,
+              max = 2000,
+              blank = "Blank: not known.",
+              help = "On the label, where it shows no Wh, and of lead batteries.")
+          Double volts,
+      @Input(
+              key = "ampHours",
+              heading = "Capacity",
+              form = NumberForm.TWO_DECIMALS,
+              unit = "Ah",
+              min = 0,
+              max = 100_000,
+              blank = "Blank: not known.",
+              help = "On the label, where it shows no Wh.")
+          Double ampHours,
+      @Input(
+              key = "lithium",
+              heading = "Lithium",
+              form = NumberForm.TWO_DECIMALS,
+              unit = "g",
+              min = 0,
+              max = 10_000,
+              blank = "Blank: lithium metal batteries stop.",
+              help = "Grams of lithium in one lithium metal battery.")
+          Double lithium) {}
 
   /** Who carries how many of a battery. */
-  @Table(key = "packing", heading = "Packing", rows = 200)
+  @Table(key = "packing", heading = "Packing", rows = 240)
   public record Packed(
       @Input(key = "battery", heading = "Battery", help = "A row of Batteries.") String battery,
       @Input(key = "traveller", heading = "Traveller", help = "A row of Travellers.")

@@ -3,7 +3,7 @@ package org.setpower.plan.travel;
 import java.time.LocalDate;
 import java.util.List;
 import org.setpower.flight.CarriageMode;
-import org.setpower.flight.FlightClass;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -19,7 +19,7 @@ public final class TravelPapers {
 
   private TravelPapers() {}
 
-  /** What is carried on a flight, by type. */
+  /** A flight, or what is carried on it of a type. */
   @Table(key = "checkin", heading = "Check-in sheet", rows = 400)
   public record CheckInRow(
       @Result(
@@ -33,60 +33,8 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "Each flight on which something is carried.")
+              rule = "Each flight on which something is carried: first the flight, then its types.")
           String flight,
-      @Result(
-              key = "date",
-              heading = "Date",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Day of departure.")
-          LocalDate date,
-      @Result(
-              key = "carrier",
-              heading = "Operating carrier",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Who flies it.")
-          String carrier,
-      @Result(
-              key = "route",
-              heading = "Route",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "From and to.")
-          String route,
-      @Result(
-              key = "edition",
-              heading = "Rules",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Edition in force on the day; blank where none is held.")
-          String edition,
       @Result(
               key = "type",
               heading = "Type",
@@ -129,6 +77,7 @@ public final class TravelPapers {
       @Result(
               key = "energy",
               heading = "Energy of one",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               from = {
                 "project.*",
@@ -168,32 +117,6 @@ public final class TravelPapers {
               rule = "Of all travellers on the flight.")
           Integer pieces,
       @Result(
-              key = "travellers",
-              heading = "Travellers",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "How many travellers carry them.")
-          Integer travellers,
-      @Result(
-              key = "carriage",
-              heading = "Carriage",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Class under the edition.")
-          FlightClass carriage,
-      @Result(
               key = "maxCarried",
               heading = "Max. a person",
               unit = "pcs",
@@ -208,6 +131,19 @@ public final class TravelPapers {
               rule = "The least of the rules' and the carrier's figures.")
           Integer maxCarried,
       @Result(
+              key = "travellers",
+              heading = "Travellers",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Who carries them, by role.")
+          String travellers,
+      @Result(
               key = "notes",
               heading = "Notes",
               from = {
@@ -218,10 +154,11 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "The carrier's written answer and limits; what is from memory.")
+              rule =
+                  "Of a flight: date, carrier, route, rules. Of a type: the carrier's written answer; what is from memory.")
           List<Finding> notes) {}
 
-  /** What a traveller carries. */
+  /** A traveller, or what the traveller carries of a battery. */
   @Table(key = "cards", heading = "Passenger cards", rows = 300)
   public record CardRow(
       @Result(
@@ -266,6 +203,7 @@ public final class TravelPapers {
       @Result(
               key = "energy",
               heading = "Energy of one",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               from = {
                 "project.*",
@@ -315,7 +253,8 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "What was answered in writing, ticked or worked out; nothing else.")
+              rule =
+                  "Of a traveller: the flights. Of a battery: what was answered in writing, ticked or worked out; nothing else.")
           List<Finding> notes) {}
 
   /** Data of an air freight shipment. */
@@ -351,6 +290,7 @@ public final class TravelPapers {
       @Result(
               key = "energy",
               heading = "Energy of one",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               from = {
                 "project.*",
@@ -417,6 +357,7 @@ public final class TravelPapers {
       @Result(
               key = "weight",
               heading = "Net weight",
+              form = NumberForm.TWO_DECIMALS,
               unit = "kg",
               from = {
                 "project.*",
@@ -444,6 +385,7 @@ public final class TravelPapers {
       @Result(
               key = "maxPackage",
               heading = "Max. a package",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kg",
               from = {
                 "project.*",
@@ -458,6 +400,7 @@ public final class TravelPapers {
       @Result(
               key = "maxCharge",
               heading = "Max. state of charge",
+              form = NumberForm.SHARE,
               from = {
                 "project.*",
                 "flights.*",
@@ -484,6 +427,7 @@ public final class TravelPapers {
       @Result(
               key = "charge",
               heading = "State of charge",
+              form = NumberForm.SHARE,
               from = {
                 "project.*",
                 "flights.*",
@@ -567,6 +511,7 @@ public final class TravelPapers {
       @Result(
               key = "energy",
               heading = "Energy of one",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               from = {
                 "project.*",
@@ -607,6 +552,7 @@ public final class TravelPapers {
       @Result(
               key = "weight",
               heading = "Net weight",
+              form = NumberForm.TWO_DECIMALS,
               unit = "kg",
               from = {
                 "project.*",
@@ -645,22 +591,9 @@ public final class TravelPapers {
               rule = "What is from memory.")
           List<Finding> notes) {}
 
-  /** A paper as a whole. */
+  /** A paper as a whole: check-in sheet, passenger cards, freight papers, road paper. */
   @Table(key = "papers", heading = "Papers", rows = 4)
   public record PaperRow(
-      @Result(
-              key = "paper",
-              heading = "Paper",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Its name.")
-          String paper,
       @Result(
               key = "issued",
               heading = "Date of issue",

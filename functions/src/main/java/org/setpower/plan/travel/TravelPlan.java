@@ -1,11 +1,13 @@
 package org.setpower.plan.travel;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.flight.FlightClass;
 import org.setpower.plan.common.InputRow;
@@ -42,7 +44,8 @@ public final class TravelPlan {
   private TravelPlan(TravelInputs inputs) {
     this.inputs = inputs;
     trip = new Trip(inputs);
-    List<Facts> facts = inputs.batteries().filled().map(Facts::of).toList();
+    List<Facts> facts =
+        inputs.batteries().filled().map(r -> Facts.of(r, trip.project.weightUnit())).toList();
     answers = new AnswerBook(trip, inputs.answers(), facts);
     packings = new Packings(inputs.packing(), facts, trip);
     limits = new PersonLimits(answers, facts);
@@ -68,8 +71,8 @@ public final class TravelPlan {
         && trip.travellers.all().stream().noneMatch(t -> t.item().id().equals(user))) {
       findings.add(Finding.of(TravelFinding.USER_UNKNOWN, battery.typed().user()));
     }
-    boolean limited = trip.people.stream().anyMatch(p -> p.typed().cabinKg() != null);
-    if (limited && battery.typed().kilograms() == null) {
+    boolean limited = trip.people.stream().anyMatch(p -> p.cabinKilograms() != null);
+    if (limited && battery.kilograms() == null) {
       findings.add(Finding.of(TravelFinding.NO_WEIGHT));
     }
     List<String> unanswered = carriage.unanswered(battery);
@@ -83,6 +86,13 @@ public final class TravelPlan {
     List<Finding> whole = new ArrayList<>(trip.settings);
     if (!carriage.isProven()) {
       whole.add(Finding.of(TravelFinding.NOT_PROVEN));
+    }
+    LocalDate by = onward.handOverBy();
+    LocalDate issued = trip.project.issued();
+    if (by != null && trip.project.handOver() != null && trip.project.handOver().isAfter(by)) {
+      whole.add(Finding.of(TravelFinding.HANDED_OVER_LATE, trip.project.handOver(), by));
+    } else if (by != null && issued != null && by.isBefore(issued)) {
+      whole.add(Finding.of(TravelFinding.HAND_OVER_PASSED, by, issued));
     }
     return sorted(whole);
   }
@@ -120,7 +130,6 @@ public final class TravelPlan {
                   return new TravelResults.PackedResult(judged.verdict(), judged.findings());
                 })),
         new ResultRows<>(TravelResults.LINES, lines()),
-        new ResultRows<>(TravelResults.REST, rest()),
         new ResultRows<>(TravelResults.RULES, rules()),
         new ResultRows<>(TravelResults.SUMMARY, List.of(summary(rows, travellers, issues))),
         new ResultRows<>(TravelResults.ISSUES, issues),
@@ -175,8 +184,8 @@ public final class TravelPlan {
         sum(own.stream().map(TravelPlan::wattHours)),
         sum(
             own.stream()
-                .filter(l -> l.battery().typed().kilograms() != null)
-                .map(l -> l.pieces() * l.battery().typed().kilograms())));
+                .filter(l -> l.battery().kilograms() != null)
+                .map(l -> l.pieces() * l.battery().kilograms())));
   }
 
   private static double wattHours(Carriage.Line line) {
@@ -222,6 +231,10 @@ public final class TravelPlan {
   }
 
   private Integer most(Facts battery) {
+    FlightClass strictest = carriage.strictest(battery);
+    if (strictest != null && strictest.compareTo(FlightClass.ASK) > 0) {
+      return 0;
+    }
     return trip.people.stream()
         .flatMap(p -> carriage.most(battery, p).stream())
         .min(Comparator.naturalOrder())
@@ -244,39 +257,48 @@ public final class TravelPlan {
         .sum();
   }
 
+  /** Who carries what, then what nobody carries. */
   private List<TravelResults.LineRow> lines() {
+    return Stream.concat(carried().map(TravelPlan::line), left().map(TravelPlan::rest)).toList();
+  }
+
+  private Stream<Gate.Judged<Carriage.Line>> carried() {
     return carriage.gate().all().stream()
         .sorted(
             Comparator.comparing((Gate.Judged<Carriage.Line> l) -> l.item().person().id())
                 .thenComparing(l -> l.item().battery().id())
-                .thenComparing(l -> l.item().toString()))
-        .map(
-            l ->
-                new TravelResults.LineRow(
-                    l.verdict(),
-                    l.item().person().name(),
-                    l.item().battery().name(),
-                    l.item().pieces(),
-                    l.item().bag(),
-                    l.item().decided(),
-                    Facts.dustless(wattHours(l.item())),
-                    l.findings()))
-        .toList();
+                .thenComparing(l -> l.item().toString()));
   }
 
-  private List<TravelResults.RestRow> rest() {
-    return onward.gate().all().stream()
-        .sorted(Comparator.comparing(r -> r.item().battery().id()))
-        .map(
-            r ->
-                new TravelResults.RestRow(
-                    r.verdict(),
-                    r.item().battery().name(),
-                    r.item().pieces(),
-                    r.item().way(),
-                    r.item().discharge(),
-                    r.findings()))
-        .toList();
+  private Stream<Gate.Judged<OnwardDesk.Rest>> left() {
+    return onward.gate().all().stream().sorted(Comparator.comparing(r -> r.item().battery().id()));
+  }
+
+  private static TravelResults.LineRow line(Gate.Judged<Carriage.Line> line) {
+    return new TravelResults.LineRow(
+        line.verdict(),
+        line.item().person().name(),
+        line.item().battery().name(),
+        line.item().pieces(),
+        line.item().bag(),
+        Facts.dustless(wattHours(line.item())),
+        null,
+        line.item().decided(),
+        line.findings());
+  }
+
+  private static TravelResults.LineRow rest(Gate.Judged<OnwardDesk.Rest> rest) {
+    double one = rest.item().battery().wattHours();
+    return new TravelResults.LineRow(
+        rest.verdict(),
+        rest.item().way().word(),
+        rest.item().battery().name(),
+        rest.item().pieces(),
+        null,
+        Double.isNaN(one) ? null : (Double) Facts.dustless(one * rest.item().pieces()),
+        rest.item().discharge(),
+        null,
+        rest.findings());
   }
 
   /** One row a flight and sort of battery, so that many serials are one row. */
@@ -323,7 +345,10 @@ public final class TravelPlan {
             .filter(t -> t != null)
             .mapToDouble(TravelResults.TravellerResult::weight)
             .max()
-            .orElse(0));
+            .orElse(0),
+        onward.toCharge(),
+        onward.chargeHours(),
+        onward.handOverBy());
   }
 
   private List<IssueRow> issues() {
@@ -361,7 +386,11 @@ public final class TravelPlan {
         .gate()
         .all()
         .forEach(
-            r -> issues.add(TravelResults.REST.heading(), r.item().battery().name(), r.findings()));
+            r ->
+                issues.add(
+                    TravelResults.LINES.heading(),
+                    r.item().way().word() + " / " + r.item().battery().name(),
+                    r.findings()));
     return issues.rows();
   }
 
@@ -370,11 +399,56 @@ public final class TravelPlan {
     if (table.equals(source)) {
       return new int[] {row};
     }
-    return inputs().stream()
-        .filter(i -> i.table().key().equals(source))
-        .flatMap(i -> i.filled().map(InputRow::number))
-        .mapToInt(Integer::intValue)
-        .toArray();
+    IntStream all =
+        inputs().stream()
+            .filter(i -> i.table().key().equals(source))
+            .flatMap(i -> i.filled().map(InputRow::number))
+            .mapToInt(Integer::intValue);
+    Behind behind = behind(table, row);
+    return behind == null ? all.toArray() : all.filter(r -> has(behind, source, r)).toArray();
+  }
+
+  /** Whether a row of a table to fill stands behind a result. */
+  private boolean has(Behind behind, String source, int row) {
+    return switch (source) {
+      case "batteries" -> behind.batteries().contains(row);
+      case "travellers" -> behind.travellers().contains(row);
+      case "flights" -> behind.flights().contains(row);
+      case "answers" -> answers.isAbout(row, behind);
+      case "packing" -> packings.isAbout(row, behind);
+      default -> true;
+    };
+  }
+
+  /** What a row of results is made of; null for everything. */
+  private Behind behind(String table, int row) {
+    List<Behind> rows = new ArrayList<>();
+    switch (table) {
+      case "batteries" -> {
+        return Behind.of(batteries.row(row).item(), trip);
+      }
+      case "travellers" -> {
+        Trip.Person person = trip.travellers.row(row).item();
+        List<Carriage.Line> own =
+            carriage.gate().all().stream()
+                .map(Gate.Judged::item)
+                .filter(l -> l.person().row() == row)
+                .toList();
+        return own.isEmpty() ? Behind.of(person) : Behind.of(own);
+      }
+      case "lines" -> {
+        carried().forEach(l -> rows.add(Behind.of(List.of(l.item()))));
+        left().forEach(r -> rows.add(Behind.of(r.item().battery(), trip)));
+      }
+      case "checkin" -> desk.checkIn(rows);
+      case "cards" -> desk.cards(rows);
+      case "freight" -> rows.addAll(desk.behindRest(true));
+      case "road" -> rows.addAll(desk.behindRest(false));
+      default -> {
+        return null;
+      }
+    }
+    return rows.get(row - 1);
   }
 
   private List<InputRows<?>> inputs() {
@@ -392,6 +466,11 @@ public final class TravelPlan {
     @Override
     public String name() {
       return "travel";
+    }
+
+    @Override
+    public String title() {
+      return "battery travel list";
     }
 
     @Override
@@ -415,7 +494,6 @@ public final class TravelPlan {
           TravelResults.BATTERIES,
           TravelResults.PACKING,
           TravelResults.LINES,
-          TravelResults.REST,
           TravelResults.RULES,
           TravelResults.SUMMARY,
           TravelResults.ISSUES,

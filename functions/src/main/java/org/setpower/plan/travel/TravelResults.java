@@ -5,6 +5,7 @@ import java.util.List;
 import org.setpower.flight.FlightClass;
 import org.setpower.flight.RuleBook;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -20,7 +21,6 @@ public final class TravelResults {
   static final ResultTable<BatteryResult> BATTERIES = ResultTable.of(BatteryResult.class);
   static final ResultTable<PackedResult> PACKING = ResultTable.of(PackedResult.class);
   static final ResultTable<LineRow> LINES = ResultTable.of(LineRow.class);
-  static final ResultTable<RestRow> REST = ResultTable.of(RestRow.class);
   static final ResultTable<RuleRow> RULES = ResultTable.of(RuleRow.class);
   static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
   static final ResultTable<IssueRow> ISSUES =
@@ -64,39 +64,39 @@ public final class TravelResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule = "What is wrong with the flight, or with the rules held for its day.")
           List<Finding> reasons,
       @Result(
               key = "rulesUsed",
               heading = "Rules used",
-              from = "flights.rules",
-              rule = "Those typed; ICAO where none are.")
+              from = {"flights.rules", "project.flightRules"},
+              rule = "Those typed, else those of Project; ICAO where none are.")
           RuleBook rulesUsed,
       @Result(
               key = "edition",
               heading = "Edition",
-              from = {"flights.rules", "flights.date"},
+              from = {"flights.rules", "flights.date", "project.flightRules"},
               rule = "The edition in force on the day, or the nearest held.")
           String edition,
       @Result(
               key = "until",
               heading = "Edition until",
-              from = {"flights.rules", "flights.date"},
+              from = {"flights.rules", "flights.date", "project.flightRules"},
               rule = "Last day for which the edition answers.")
           LocalDate until,
       @Result(
               key = "maxSpares",
               heading = "Max. spares",
               unit = "pcs",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule = "The rules' figure or the carrier's, whichever is less.")
           Integer maxSpares,
       @Result(
               key = "maxOver",
               heading = "Max. over 100 Wh",
               unit = "pcs",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule =
                   "The rules' figure or the carrier's, whichever is less; each type also needs an answer.")
           Integer maxOver,
@@ -104,19 +104,19 @@ public final class TravelResults {
               key = "maxBanks",
               heading = "Max. power banks",
               unit = "pcs",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule = "The rules' figure or the carrier's, whichever is less.")
           Integer maxBanks,
       @Result(
               key = "maxDevices",
               heading = "Max. in equipment",
               unit = "pcs",
-              from = {"flights.*", "project.issued"},
+              from = {"flights.*", "project.issued", "project.flightRules"},
               rule = "The rules' figure.")
           Integer maxDevices) {}
 
   /** Beside a traveller. */
-  @Table(key = "travellers", heading = "Travellers", rows = 12)
+  @Table(key = "travellers", heading = "Travellers", rows = 30)
   public record TravellerResult(
       @Result(
               key = "verdict",
@@ -168,6 +168,7 @@ public final class TravelResults {
       @Result(
               key = "weight",
               heading = "Weight",
+              form = NumberForm.TWO_DECIMALS,
               unit = "kg",
               from = {
                 "project.*",
@@ -331,7 +332,7 @@ public final class TravelResults {
           Integer stayPieces) {}
 
   /** Beside a row of Packing. */
-  @Table(key = "packing", heading = "Packing", rows = 200)
+  @Table(key = "packing", heading = "Packing", rows = 240)
   public record PackedResult(
       @Result(
               key = "verdict",
@@ -354,8 +355,8 @@ public final class TravelResults {
                   "What is wrong with the row itself; its line says what is wrong with the carriage.")
           List<Finding> reasons) {}
 
-  /** A line: pieces of a battery with a traveller. */
-  @Table(key = "lines", heading = "Who carries what", rows = 300)
+  /** Pieces of a battery with a traveller, or on another way. */
+  @Table(key = "lines", heading = "Where each battery goes", rows = 240)
   public record LineRow(
       @Result(
               key = "verdict",
@@ -365,7 +366,7 @@ public final class TravelResults {
           Verdict verdict,
       @Result(
               key = "traveller",
-              heading = "Traveller",
+              heading = "Traveller or way",
               from = {
                 "project.*",
                 "flights.*",
@@ -374,7 +375,7 @@ public final class TravelResults {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "Who carries.")
+              rule = "Who carries; else the way of its row in Batteries, else that of Project.")
           String traveller,
       @Result(
               key = "battery",
@@ -387,7 +388,7 @@ public final class TravelResults {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "What is carried.")
+              rule = "What travels.")
           String battery,
       @Result(
               key = "pieces",
@@ -402,7 +403,7 @@ public final class TravelResults {
                 "packing.*"
               },
               rule =
-                  "As decided; else the most needed Wh, fewest over 100 Wh, smallest heaviest load, with the user, fewest changes.")
+                  "As decided; else the most needed Wh, fewest over 100 Wh, smallest heaviest load, with the user, fewest changes; the rest on its way.")
           Integer pieces,
       @Result(
               key = "bag",
@@ -418,21 +419,9 @@ public final class TravelResults {
               rule = "As decided; cabin in a proposal.")
           Bag bag,
       @Result(
-              key = "decided",
-              heading = "Decided",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "yes where a row of Packing decides it.")
-          Boolean decided,
-      @Result(
               key = "energy",
               heading = "Energy",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               from = {
                 "project.*",
@@ -445,71 +434,9 @@ public final class TravelResults {
               rule = "Wh of these pieces.")
           Double energy,
       @Result(
-              key = "reasons",
-              heading = "Reason",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "What the rules, the answers and the counts say of it on each flight.")
-          List<Finding> reasons) {}
-
-  /** What nobody carries. */
-  @Table(key = "rest", heading = "Rest", rows = 120)
-  public record RestRow(
-      @Result(
-              key = "verdict",
-              heading = "Status",
-              from = "rest.reasons",
-              rule = "The worst of the reasons.")
-          Verdict verdict,
-      @Result(
-              key = "battery",
-              heading = "Battery",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "What is left.")
-          String battery,
-      @Result(
-              key = "pieces",
-              heading = "Pieces",
-              unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Quantity less decided and proposed.")
-          Integer pieces,
-      @Result(
-              key = "way",
-              heading = "Goes by",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "As the row of the battery says, else as Project says.")
-          Onward way,
-      @Result(
               key = "discharge",
               heading = "Take out of each",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               from = {
                 "project.*",
@@ -522,6 +449,19 @@ public final class TravelResults {
               rule = "State of charge above the mandatory limit, in Wh.")
           Double discharge,
       @Result(
+              key = "decided",
+              heading = "Decided",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "yes where a row of Packing decides it, no for a proposal.")
+          Boolean decided,
+      @Result(
               key = "reasons",
               heading = "Reason",
               from = {
@@ -532,7 +472,8 @@ public final class TravelResults {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "What stands against it on this way.")
+              rule =
+                  "What the rules, the answers and the counts say of it on each flight, or what stands against the other way.")
           List<Finding> reasons) {}
 
   /** A battery under the rules of a flight. */
@@ -741,6 +682,7 @@ public final class TravelResults {
       @Result(
               key = "heaviest",
               heading = "Heaviest load",
+              form = NumberForm.TWO_DECIMALS,
               unit = "kg",
               from = {
                 "project.*",
@@ -751,5 +693,34 @@ public final class TravelResults {
                 "packing.*"
               },
               rule = "Of all travellers, as far as weights are known.")
-          Double heaviest) {}
+          Double heaviest,
+      @Result(
+              key = "toCharge",
+              heading = "To charge there",
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule =
+                  "Wh that freight and road batteries lack of full on arrival; above a mandatory state of charge as if discharged to it.")
+          Double toCharge,
+      @Result(
+              key = "chargeHours",
+              heading = "Hours to charge",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              from = {"summary.toCharge", "project.chargers"},
+              rule = "These Wh by 85 % of the chargers' watts.")
+          Double chargeHours,
+      @Result(
+              key = "handOverBy",
+              heading = "Hand over by",
+              from = {"summary.chargeHours", "project.needed", "project.transit"},
+              rule = "The day needed less the days on the way and of charging, whole days.")
+          LocalDate handOverBy) {}
 }

@@ -13,7 +13,15 @@ public enum TravelStatement implements FindingKey {
   ANSWER("paper.answer"),
   /** Arguments: flight, pieces a person, reference. */
   ANSWER_UNDATED("paper.answerUndated"),
-  /** Arguments: flight, spares, over 100 Wh, power banks, reference. */
+  /** Arguments: date, carrier. */
+  FLIGHT("paper.flight"),
+  /** Arguments: date, carrier, route. */
+  FLIGHT_ROUTE("paper.flightRoute"),
+  /** Arguments: edition, its last day. */
+  RULES("paper.rules"),
+  /** Arguments: flights. */
+  FLIGHTS("paper.flights"),
+  /** Arguments: spares, over 100 Wh, power banks, reference. */
   WRITTEN("paper.written"),
   /** Arguments: edition, its last day. */
   EDITION_ENDED("paper.editionEnded"),

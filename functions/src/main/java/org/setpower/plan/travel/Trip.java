@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.flight.RuleBook;
 import org.setpower.plan.common.InputRow;
-import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
@@ -21,7 +20,8 @@ import org.setpower.plan.travel.rules.CabinEdition;
 
 /** Settings, flights and travellers, judged. */
 final class Trip {
-  private static final Project BLANK = new Project(null, null, null, null, null);
+  private static final Project BLANK =
+      new Project(null, null, null, null, null, null, null, null, null, null, null);
 
   final Project project;
   final List<Finding> settings;
@@ -98,9 +98,16 @@ final class Trip {
   /**
    * A traveller.
    *
+   * @param cabinKilograms highest weight of batteries; null for no limit
    * @param legs the flights of the traveller
    */
-  record Person(int row, String id, Traveller typed, List<Leg> legs, List<Finding> findings) {
+  record Person(
+      int row,
+      String id,
+      Traveller typed,
+      Double cabinKilograms,
+      List<Leg> legs,
+      List<Finding> findings) {
     String name() {
       return typed.traveller() == null ? "#" + row : typed.traveller();
     }
@@ -126,9 +133,6 @@ final class Trip {
     InputRow<Project> row = inputs.project().rows().get(0);
     project = row.isBlank() ? BLANK : row.value();
     settings = new ArrayList<>(row.findings());
-    if (row.isBlank()) {
-      settings.add(Finding.of(CommonFinding.BLANK_CELL, TravelInputs.PROJECT.column("issued")));
-    }
     List<Leg> all = inputs.flights().filled().map(this::leg).toList();
     flights =
         new Gate<>(
@@ -176,9 +180,9 @@ final class Trip {
 
   private Leg leg(InputRow<Flight> row) {
     Flight typed = row.value();
-    RuleBook rules = typed.rules() == null ? RuleBook.ICAO : typed.rules();
+    RuleBook rules = typed.rules() == null ? project.flightRules() : typed.rules();
     LocalDate day = typed.date() == null ? LocalDate.MAX : typed.date();
-    CabinEdition edition = CabinEdition.on(rules, day);
+    CabinEdition edition = CabinEdition.on(rules == null ? RuleBook.ICAO : rules, day);
     boolean held = edition.answersFor(day);
     List<Finding> findings = new ArrayList<>(row.findings());
     Leg leg = new Leg(row.number(), Identity.of(typed.flight()), typed, edition, held, findings);
@@ -234,7 +238,13 @@ final class Trip {
     }
     own.sort(Comparator.comparing(this::order));
     Person person =
-        new Person(row.number(), Identity.of(row.value().traveller()), row.value(), own, findings);
+        new Person(
+            row.number(),
+            Identity.of(row.value().traveller()),
+            row.value(),
+            WeightUnit.kilograms(project.weightUnit(), row.value().cabinKg()),
+            own,
+            findings);
     own.forEach(leg -> owned(person, leg));
     return person;
   }

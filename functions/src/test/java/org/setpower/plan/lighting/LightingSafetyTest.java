@@ -24,7 +24,8 @@ import org.setpower.plan.lighting.result.LightingResults;
 /** What must never be wrong, and what never stops: one test a rule of safety. */
 class LightingSafetyTest {
   /** A generator in place of the utility supply. */
-  private static Ranges onGenerator(double kva) {
+  /** The same on a generator of so many kVA. */
+  static Ranges onGenerator(double kva) {
     return quay()
         .set("supplies", 1, "type", "generator", "existing", "", "zs", 0.1)
         .row(

@@ -1,6 +1,7 @@
 package org.setpower.plan.travel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.setpower.plan.travel.TravelSamples.add;
 import static org.setpower.plan.travel.TravelSamples.answer;
 import static org.setpower.plan.travel.TravelSamples.day;
@@ -92,11 +93,9 @@ class TravelPapersTest {
     for (int seed = 0; seed < 1000; seed++) {
       PlanResult result = random(seed).calculate();
       List<TravelResults.LineRow> fit =
-          result.rows(TravelResults.LINES).stream()
-              .filter(l -> l.verdict() != Verdict.STOP)
-              .toList();
+          TravelSamples.carried(result).stream().filter(l -> l.verdict() != Verdict.STOP).toList();
       assertThat(
-              result.rows(TravelPapers.CARDS).stream()
+              TravelSamples.cards(result).stream()
                   .map(c -> c.traveller() + "|" + c.battery() + "|" + c.pieces()))
           .as("seed %s", seed)
           .containsExactlyInAnyOrderElementsOf(
@@ -142,13 +141,11 @@ class TravelPapersTest {
                 .count();
     int lines =
         (int)
-            result.rows(TravelResults.LINES).stream()
-                .filter(l -> l.verdict() == Verdict.STOP)
-                .count();
-    List<TravelResults.RestRow> rest =
-        result.rows(TravelResults.REST).stream().filter(r -> r.verdict() == Verdict.STOP).toList();
-    int air = (int) rest.stream().filter(r -> r.way().isAir()).count();
-    int road = (int) rest.stream().filter(r -> r.way() == Onward.ROAD).count();
+            TravelSamples.carried(result).stream().filter(l -> l.verdict() == Verdict.STOP).count();
+    List<TravelResults.LineRow> rest =
+        TravelSamples.rest(result).stream().filter(r -> r.verdict() == Verdict.STOP).toList();
+    int air = (int) rest.stream().filter(r -> r.traveller().endsWith("aircraft")).count();
+    int road = (int) rest.stream().filter(r -> r.traveller().equals("road")).count();
     assertThat(result.rows(TravelPapers.PAPERS))
         .extracting(TravelPapers.PaperRow::withheld)
         .containsExactly(lines + stopped, lines + stopped, air + stopped, road + stopped);
@@ -161,7 +158,7 @@ class TravelPapersTest {
   /** No battery that stops is named on any paper. */
   private static void assertStopped(PlanResult result) {
     Set<String> onPapers = new HashSet<>();
-    result.rows(TravelPapers.CARDS).forEach(r -> onPapers.add(r.battery()));
+    TravelSamples.cards(result).forEach(r -> onPapers.add(r.battery()));
     result.rows(TravelPapers.FREIGHT).forEach(r -> onPapers.add(r.battery()));
     result.rows(TravelPapers.ROAD).forEach(r -> onPapers.add(r.battery()));
     for (TravelResults.BatteryResult battery : result.rows(TravelResults.BATTERIES)) {
@@ -191,7 +188,7 @@ class TravelPapersTest {
       trip.rows("batteries").forEach(b -> batteries.put(b.get("battery"), b));
       Map<String, int[]> counts = new HashMap<>();
       PlanResult result = trip.calculate();
-      for (TravelPapers.CardRow card : result.rows(TravelPapers.CARDS)) {
+      for (TravelPapers.CardRow card : TravelSamples.cards(result)) {
         int[] n = counts.computeIfAbsent(card.traveller(), k -> new int[4]);
         String chemistry =
             Objects.toString(batteries.get(card.battery()).get("chemistry"), "Li-ion");
@@ -216,7 +213,7 @@ class TravelPapersTest {
         assertThat(n[2]).as("seed %s over 100 Wh", seed).isLessThanOrEqualTo(2);
         assertThat(n[3]).as("seed %s devices", seed).isLessThanOrEqualTo(15);
       }
-      assertThat(result.rows(TravelResults.LINES))
+      assertThat(TravelSamples.carried(result))
           .as("seed %s", seed)
           .allMatch(
               l -> keys(l.reasons()).stream().noneMatch(k -> k.key().startsWith("travel.over")));
@@ -253,7 +250,7 @@ class TravelPapersTest {
   /** Names of decided lines, travellers and batteries that stop. */
   private static Set<String> stopped(PlanResult result) {
     Set<String> stopped =
-        result.rows(TravelResults.LINES).stream()
+        TravelSamples.carried(result).stream()
             .filter(l -> l.decided() && l.verdict() == Verdict.STOP)
             .map(l -> l.traveller() + "|" + l.battery())
             .collect(Collectors.toSet());
@@ -330,11 +327,13 @@ class TravelPapersTest {
     trip.set("batteries", 1, "user", "sound");
     assertThat(keys(card(trip).notes())).containsExactly(TravelStatement.TERMINALS);
     trip.set("travellers", 1, "ownBanks", 1);
-    assertThat(keys(card(trip).notes())).contains(TravelStatement.OWN);
+    TravelPapers.CardRow head = trip.calculate().rows(TravelPapers.CARDS).get(0);
+    assertThat(head.traveller()).isEqualTo("gaffer");
+    assertThat(keys(head.notes())).containsExactly(TravelStatement.FLIGHTS, TravelStatement.OWN);
   }
 
   private static TravelPapers.CardRow card(Ranges trip) {
-    return trip.calculate().rows(TravelPapers.CARDS).get(0);
+    return TravelSamples.cards(trip.calculate()).get(0);
   }
 
   @Test
@@ -364,13 +363,21 @@ class TravelPapersTest {
       add(trip, "type " + b, 50 + b, 3);
     }
     PlanResult result = trip.calculate();
-    List<TravelPapers.CheckInRow> rows = result.rows(TravelPapers.CHECK_IN);
+    List<TravelPapers.CheckInRow> rows = TravelSamples.types(result);
     assertThat(rows).hasSize(54);
     assertThat(sum(rows.stream().map(TravelPapers.CheckInRow::pieces).toList())).isEqualTo(6 * 27);
-    assertThat(rows.stream().filter(r -> r.flight().equals("F2")))
-        .allMatch(r -> r.edition().contains("49 CFR"));
-    assertThat(rows.stream().filter(r -> r.flight().equals("F3")))
-        .allMatch(r -> r.edition().contains("Addendum 1"));
+    List<TravelPapers.CheckInRow> flights = TravelSamples.flights(result);
+    assertThat(flights).hasSize(6);
+    for (int f = 1; f <= 6; f++) {
+      String notes = ENGLISH.sentences(flights.get(f - 1).notes(), Locale.ENGLISH);
+      assertThat(notes).contains(f % 2 == 0 ? "49 CFR" : "Addendum 1");
+    }
+    assertThat(rows)
+        .allMatch(
+            r ->
+                r.travellers().equals("gaffer")
+                    || r.travellers().equals("gaffer, sound")
+                    || r.travellers().equals("sound"));
     TravelPapers.PaperRow paper = result.rows(TravelPapers.PAPERS).get(0);
     assertThat(paper.rows()).isEqualTo(54);
     assertThat(paper.issued()).isEqualTo("2026-05-22");
@@ -386,13 +393,13 @@ class TravelPapersTest {
     for (int t = 1; t <= 25; t++) {
       decide(trip, "P98", t == 1 ? "gaffer" : "role " + t, 1);
     }
-    assertThat(trip.calculate().rows(TravelPapers.CARDS)).hasSize(25);
+    assertThat(TravelSamples.cards(trip.calculate())).hasSize(25);
   }
 
   @Test
   void the_check_in_sheet_has_only_what_is_carried() {
     Ranges trip = add(add(flight(TODAY), "P98", 98, 1), "P294", 294, 2);
-    assertThat(trip.calculate().rows(TravelPapers.CHECK_IN))
+    assertThat(TravelSamples.types(trip.calculate()))
         .extracting(TravelPapers.CheckInRow::type)
         .containsExactly("P98");
   }
@@ -444,7 +451,7 @@ class TravelPapersTest {
     assertThat(row.section()).isEqualTo(section);
     assertThat(row.maxPackage()).isEqualTo(most);
     assertThat(row.packages()).isEqualTo(packages);
-    assertThat(keys(trip.calculate().rows(TravelResults.REST).get(0).reasons()))
+    assertThat(keys(TravelSamples.rest(trip.calculate()).get(0).reasons()))
         .satisfies(
             k -> assertThat(k.contains(TravelFinding.FREIGHT_NO_CELLS)).isEqualTo(cells == null));
   }
@@ -464,7 +471,7 @@ class TravelPapersTest {
     Object typed = cell.matches("[\\d.]+") ? (Object) Double.parseDouble(cell) : cell;
     Ranges trip = freight(column, typed);
     PlanResult result = trip.calculate();
-    assertThat(keys(result.rows(TravelResults.REST).get(0).reasons())).contains(finding);
+    assertThat(keys(TravelSamples.rest(result).get(0).reasons())).contains(finding);
     assertThat(result.rows(TravelPapers.FREIGHT)).isEmpty();
     assertThat(result.rows(TravelPapers.PAPERS).get(2).withheld()).isEqualTo(1);
   }
@@ -480,9 +487,9 @@ class TravelPapersTest {
   @Test
   void what_must_be_discharged_is_said() {
     Ranges trip = freight("charge", 0.9);
-    assertThat(trip.calculate().rows(TravelResults.REST).get(0).discharge()).isEqualTo(176.4);
+    assertThat(TravelSamples.rest(trip.calculate()).get(0).discharge()).isEqualTo(176.4);
     trip.set("batteries", 1, "charge", "");
-    assertThat(trip.calculate().rows(TravelResults.REST).get(0).discharge()).isEqualTo(205.8);
+    assertThat(TravelSamples.rest(trip.calculate()).get(0).discharge()).isEqualTo(205.8);
   }
 
   /** IATA DGR 67th edition 2026: 30 % mandatory with equipment over 2.7 Wh from 1 January 2026. */
@@ -494,7 +501,7 @@ class TravelPapersTest {
     "2026-12-31,alone,true"
   })
   void the_state_of_charge_binds_by_date_and_packing(String date, String packed, boolean binds) {
-    Ranges trip = freight("packed", packed);
+    Ranges trip = freight("packed", packed, "inUse", 3);
     trip.set("project", 1, "handOver", day(date));
     assertThat(freightRow(trip).binds()).isEqualTo(binds);
     PlanResult full = trip.set("batteries", 1, "charge", 1).calculate();
@@ -507,7 +514,7 @@ class TravelPapersTest {
     Ranges trip = freight();
     trip.set("project", 1, "handOver", date.isEmpty() ? "" : (Object) day(date));
     assertThat(trip.calculate().rows(TravelPapers.FREIGHT)).isEmpty();
-    assertThat(trip.calculate().rows(TravelResults.REST).get(0).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(TravelSamples.rest(trip.calculate()).get(0).verdict()).isEqualTo(Verdict.STOP);
   }
 
   @Test
@@ -558,6 +565,109 @@ class TravelPapersTest {
     assertThat(trip.calculate().rows(TravelPapers.ROAD)).hasSize(1);
   }
 
+  /**
+   * IATA DGR PI 966, from memory: with equipment go the batteries that it takes at a time and two
+   * spare sets. A camera that takes 2: 6, not 7.
+   */
+  @ParameterizedTest
+  @CsvSource({"6,2,", "7,2,FREIGHT_SETS", "3,1,", "6,,FREIGHT_NO_SETS"})
+  void with_equipment_go_those_in_use_and_two_spare_sets(
+      int pieces, Double inUse, TravelFinding finding) {
+    Ranges trip = freight("quantity", pieces, "packed", "with equipment");
+    if (inUse != null) {
+      trip.set("batteries", 1, "inUse", inUse);
+    }
+    PlanResult result = trip.calculate();
+    List<FindingKey> keys = keys(TravelSamples.rest(result).get(0).reasons());
+    if (finding == null) {
+      assertThat(keys).doesNotContain(TravelFinding.FREIGHT_SETS, TravelFinding.FREIGHT_NO_SETS);
+      assertThat(keys(result.rows(TravelPapers.FREIGHT).get(0).notes()))
+          .containsExactly(TravelStatement.CONFIRM);
+    } else {
+      assertThat(keys).contains(finding);
+      assertThat(result.rows(TravelPapers.FREIGHT)).isEmpty();
+    }
+  }
+
+  /** Packed alone or in equipment, nobody asks how many the equipment takes. */
+  @Test
+  void only_with_equipment_are_sets_asked_for() {
+    assertThat(freight().calculate().rows(TravelPapers.FREIGHT)).hasSize(1);
+    assertThat(freight("packed", "in equipment").calculate().rows(TravelPapers.FREIGHT)).hasSize(1);
+  }
+
+  /** IATA DGR PI 872, from memory: UN 2800, class 8; it prints confirm. */
+  @Test
+  void sealed_lead_goes_as_freight_and_by_road_and_is_to_be_confirmed() {
+    Ranges air = freight("chemistry", "AGM", "volts", 12, "energy", 300, "charge", "");
+    TravelPapers.FreightRow row = freightRow(air);
+    assertThat(List.of(row.un(), row.instruction())).containsExactly("UN 2800", "PI 872");
+    assertThat(row.labels()).contains("class 8");
+    assertThat(keys(row.notes())).containsExactly(TravelStatement.CONFIRM);
+    air.set("batteries", 1, "rest", "road");
+    TravelPapers.RoadRow road = air.calculate().rows(TravelPapers.ROAD).get(0);
+    assertThat(road.un()).isEqualTo("UN 2800");
+    assertThat(keys(road.notes())).containsExactly(TravelStatement.CONFIRM);
+  }
+
+  /** 49 CFR 173.185(c), from memory: by highway up to 300 Wh with cells up to 60 Wh; no points. */
+  @ParameterizedTest
+  @CsvSource({"294,8,true", "294,4,false", "294,,false", "300,8,true", "301,8,false"})
+  void us_roads_take_small_batteries_up_to_300_wh(double energy, Double cells, boolean small) {
+    Ranges trip = freight("energy", energy, "rest", "road").set("project", 1, "roadRules", "US");
+    if (cells != null) {
+      trip.set("batteries", 1, "cells", cells);
+    }
+    List<TravelPapers.RoadRow> rows = trip.calculate().rows(TravelPapers.ROAD);
+    assertThat(rows).hasSize(small ? 1 : 0);
+    if (small) {
+      assertThat(rows.get(0).provision()).contains("173.185(c)");
+      assertThat(rows.get(0).points()).isNull();
+      assertThat(keys(rows.get(0).notes())).containsExactly(TravelStatement.CONFIRM);
+    } else {
+      assertThat(keys(TravelSamples.rest(trip.calculate()).get(0).reasons()))
+          .contains(TravelFinding.ROAD_REGULATED);
+      trip.set("project", 1, "transport", "note 4");
+      assertThat(trip.calculate().rows(TravelPapers.ROAD)).hasSize(1);
+    }
+  }
+
+  /** 1 lb = 0.45359237 kg: nine of 10 lb are 40.82 kg, in packages of 35 kg two. */
+  @Test
+  void weights_in_pounds_are_papers_in_kilograms() {
+    Ranges trip = freight("kilograms", 10).set("project", 1, "weightUnit", "lb");
+    TravelPapers.FreightRow row = freightRow(trip);
+    assertThat(row.weight()).isEqualTo(40.823313, within(1e-5));
+    assertThat(row.packages()).isEqualTo(2);
+    Ranges carried = add(flight(TODAY), "P98", 98, 9, "kilograms", 2);
+    carried.set("project", 1, "weightUnit", "lb").set("travellers", 1, "cabinKg", 10);
+    assertThat(carried.calculate().rows(TravelResults.SUMMARY).get(0).carried()).isEqualTo(5);
+  }
+
+  /**
+   * Ten P294 arrive at 30 %: 294 × 0.7 × 10 = 2,058 Wh. By 85 % of 500 W 4.8 h. Three days on the
+   * way and a part of a day of charging before 1 February: 28 January.
+   */
+  @Test
+  void the_day_to_hand_over_leaves_time_to_charge() {
+    Ranges trip = freight("quantity", 10, "charge", 0.3);
+    TravelResults.Summary summary = trip.calculate().rows(TravelResults.SUMMARY).get(0);
+    assertThat(summary.toCharge()).isEqualTo(2058);
+    assertThat(summary.chargeHours()).isNull();
+    assertThat(summary.handOverBy()).isNull();
+    trip.set("project", 1, "chargers", 500, "needed", day("2026-06-01"), "transit", 3);
+    summary = trip.calculate().rows(TravelResults.SUMMARY).get(0);
+    assertThat(summary.chargeHours()).isEqualTo(2058 / 425.0, within(1e-5));
+    assertThat(summary.handOverBy()).isEqualTo("2026-05-28");
+    assertThat(keys(trip.calculate().rows(TravelResults.PROJECT).get(0).reasons())).isEmpty();
+    trip.set("project", 1, "handOver", day("2026-05-29"));
+    assertThat(keys(trip.calculate().rows(TravelResults.PROJECT).get(0).reasons()))
+        .containsExactly(TravelFinding.HANDED_OVER_LATE);
+    trip.set("project", 1, "handOver", "", "transit", 40).set("batteries", 1, "rest", "road");
+    assertThat(keys(trip.calculate().rows(TravelResults.PROJECT).get(0).reasons()))
+        .containsExactly(TravelFinding.HAND_OVER_PASSED);
+  }
+
   @Test
   void a_damaged_battery_is_pointed_to_sp_376_and_listed_nowhere() {
     Ranges trip = freight("rest", "road", "condition", "dropped");
@@ -565,6 +675,40 @@ class TravelPapersTest {
     assertThat(result.rows(TravelPapers.ROAD)).isEmpty();
     assertThat(result.rows(TravelPapers.PAPERS).get(3).notes())
         .contains(TravelStatement.DAMAGED_ROAD.of(1));
+  }
+
+  // Show calculation
+
+  /** A line leads to its own battery, its traveller, that traveller's flights and answers. */
+  @Test
+  void a_line_is_retraced_to_its_own_rows() {
+    Ranges trip = add(add(flight(TODAY), "P150", 150, 2), "P98", 98, 4);
+    trip.row("travellers", "traveller", "sound", "flights", "QB 20");
+    trip.row("flights", "flight", "QB 20", "date", day(TODAY), "carrier", "Quay Air");
+    trip.set("travellers", 1, "flights", "SA 101");
+    answer(trip, "P150", 150, 2);
+    answer(trip, "P150", 150, 2, "flight", "QB 20", "carrier", "Quay Air");
+    decide(trip, "P150", "gaffer", 2);
+    decide(trip, "P98", "sound", 4);
+    PlanResult result = trip.calculate();
+    assertThat(TravelSamples.carried(result).get(0).battery()).isEqualTo("P150");
+    Map<String, List<Object>> typed = new HashMap<>();
+    result.trace("lines.pieces", 1).steps().stream()
+        .filter(s -> s.typed() && !s.rows().isEmpty())
+        .forEach(s -> typed.put(s.path(), s.values()));
+    assertThat(typed.get("batteries.battery")).containsExactly("P150");
+    assertThat(typed.get("travellers.traveller")).containsExactly("gaffer");
+    assertThat(typed.get("flights.flight")).containsExactly("SA 101");
+    assertThat(typed.get("answers.flight")).containsExactly("SA 101");
+    assertThat(typed.get("packing.pieces")).containsExactly(2.0);
+    typed.clear();
+    List<TravelPapers.CheckInRow> rows = result.rows(TravelPapers.CHECK_IN);
+    int row = rows.indexOf(TravelSamples.types(result).get(0)) + 1;
+    result.trace("checkin.pieces", row).steps().stream()
+        .filter(s -> s.typed() && !s.rows().isEmpty())
+        .forEach(s -> typed.put(s.path(), s.values()));
+    assertThat(typed.get("flights.flight")).hasSize(1);
+    assertThat(typed.get("batteries.battery")).hasSize(1);
   }
 
   // the invented production
@@ -589,10 +733,7 @@ class TravelPapersTest {
     assertThat(summary.over()).isEqualTo(5);
     assertThat(summary.road()).isEqualTo(10);
     assertThat(result.rows(TravelPapers.PAPERS)).allMatch(p -> p.withheld() == 0);
-    assertThat(
-            result.rows(TravelPapers.CARDS).stream()
-                .map(TravelPapers.CardRow::traveller)
-                .distinct())
+    assertThat(TravelSamples.cards(result).stream().map(TravelPapers.CardRow::traveller).distinct())
         .hasSize(5);
   }
 
@@ -631,13 +772,13 @@ class TravelPapersTest {
     Ranges trip = flight(TODAY).row("travellers", "traveller", "sound");
     add(trip, "P98", 98, 10, "user", "sound", "kilograms", 0.75);
     decide(trip, "P98", "gaffer", 7);
-    assertThat(trip.calculate().rows(TravelResults.LINES))
+    assertThat(TravelSamples.carried(trip.calculate()))
         .extracting(l -> l.traveller() + " " + l.pieces() + " " + l.decided())
         .containsExactly("gaffer 7 true", "sound 3 false");
     trip.rows("packing").clear();
     add(trip, "P97", 97, 5, "user", "gaffer", "kilograms", 0.75);
     trip.set("batteries", 1, "quantity", 5);
-    assertThat(trip.calculate().rows(TravelResults.LINES))
+    assertThat(TravelSamples.carried(trip.calculate()))
         .extracting(l -> l.traveller() + " " + l.battery())
         .containsExactly("gaffer P97", "sound P98");
   }
@@ -647,7 +788,7 @@ class TravelPapersTest {
     Ranges trip = flight(TODAY).row("travellers", "traveller", "sound");
     add(trip, "P98", 98, 4);
     decide(trip, "P98", "gaffer", 0);
-    assertThat(trip.calculate().rows(TravelResults.LINES))
+    assertThat(TravelSamples.carried(trip.calculate()))
         .extracting(l -> l.traveller() + " " + l.pieces())
         .containsExactly("sound 4");
   }
@@ -689,7 +830,7 @@ class TravelPapersTest {
     PlanResult result = TravelSamples.hard().calculate();
     assertThat(keys(result.rows(TravelResults.PROJECT).get(0).reasons()))
         .containsExactly(TravelFinding.NOT_PROVEN);
-    assertThat(result.rows(TravelResults.LINES)).allMatch(l -> l.verdict() != Verdict.STOP);
+    assertThat(TravelSamples.carried(result)).allMatch(l -> l.verdict() != Verdict.STOP);
     assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isEqualTo(89);
   }
 
@@ -698,7 +839,7 @@ class TravelPapersTest {
     Ranges trip = flight(TODAY).set("travellers", 1, "cabinKg", 2.0);
     add(trip, "P98", 98, 4, "kilograms", 0.75, "priority", 2);
     add(trip, "P74", 74, 2, "kilograms", 0.7, "priority", 1);
-    assertThat(trip.calculate().rows(TravelResults.LINES))
+    assertThat(TravelSamples.carried(trip.calculate()))
         .extracting(l -> l.battery() + " " + l.pieces())
         .containsExactly("P74 2");
   }
@@ -711,7 +852,7 @@ class TravelPapersTest {
     for (String[] had : List.of(new String[] {"P98", "gaffer"}, new String[] {"P97", "sound"})) {
       trip.row("packing", "battery", had[0], "traveller", had[1], "pieces", 4, "decided", "no");
     }
-    assertThat(trip.calculate().rows(TravelResults.LINES))
+    assertThat(TravelSamples.carried(trip.calculate()))
         .extracting(l -> l.traveller() + " " + l.battery() + " " + l.pieces())
         .containsExactly("gaffer P98 4", "sound P97 4");
   }

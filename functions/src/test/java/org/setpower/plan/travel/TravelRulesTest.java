@@ -53,7 +53,7 @@ class TravelRulesTest {
   }
 
   private static List<TravelResults.LineRow> lines(Ranges ranges) {
-    return ranges.calculate().rows(TravelResults.LINES);
+    return TravelSamples.carried(ranges.calculate());
   }
 
   private static List<FindingKey> lineKeys(Ranges ranges) {
@@ -62,8 +62,8 @@ class TravelRulesTest {
 
   private static void assertNothingCarried(Ranges ranges) {
     PlanResult result = ranges.calculate();
-    assertThat(result.rows(TravelPapers.CHECK_IN)).isEmpty();
-    assertThat(result.rows(TravelPapers.CARDS)).isEmpty();
+    assertThat(TravelSamples.types(result)).isEmpty();
+    assertThat(TravelSamples.cards(result)).isEmpty();
     assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isZero();
   }
 
@@ -167,10 +167,10 @@ class TravelRulesTest {
     trip.set("flights", 1, "writtenSpares", 5, "writtenReference", "mail 20");
     PlanResult result = trip.calculate();
     assertThat(result.rows(TravelResults.FLIGHTS).get(0).verdict()).isEqualTo(Verdict.CHECK);
-    TravelPapers.CheckInRow row = result.rows(TravelPapers.CHECK_IN).get(0);
+    TravelPapers.CheckInRow row = TravelSamples.types(result).get(0);
     assertThat(row.pieces()).isEqualTo(5);
-    assertThat(row.notes())
-        .contains(TravelStatement.WRITTEN.of("SA 101", "5", "0", "0", "mail 20"))
+    assertThat(TravelSamples.flights(result).get(0).notes())
+        .contains(TravelStatement.WRITTEN.of("5", "0", "0", "mail 20"))
         .contains(TravelStatement.CONFIRM.of());
     assertNothingCarried(trip.set("flights", 1, "writtenReference", ""));
     assertNothingCarried(
@@ -182,9 +182,9 @@ class TravelRulesTest {
     Ranges trip = add(flight("2027-01-29"), "P98", 98, 9);
     trip.set("flights", 1, "writtenSpares", 5, "writtenReference", "mail 20");
     PlanResult result = trip.calculate();
-    assertThat(result.rows(TravelPapers.CHECK_IN).get(0).edition()).isEmpty();
-    assertThat(keys(result.rows(TravelPapers.CHECK_IN).get(0).notes()))
-        .contains(TravelStatement.EDITION_ENDED);
+    assertThat(keys(TravelSamples.flights(result).get(0).notes()))
+        .contains(TravelStatement.EDITION_ENDED)
+        .doesNotContain(TravelStatement.RULES);
     assertThat(result.rows(TravelResults.FLIGHTS).get(0).until()).isEqualTo("2026-12-31");
     assertThat(result.rows(TravelResults.RULES).get(0).edition()).doesNotContain("2027");
   }
@@ -298,7 +298,7 @@ class TravelRulesTest {
     Ranges trip = add(flight(date), "AA", "", 30, "chemistry", "NiMH");
     assertThat(battery(trip, 1).carriage().word()).isEqualTo(carriage);
     assertThat(battery(trip, 1).maxCarried()).isEqualTo(most);
-    assertThat(trip.calculate().rows(TravelPapers.CHECK_IN).get(0).notes())
+    assertThat(TravelSamples.types(trip.calculate()).get(0).notes())
         .contains(TravelStatement.CONFIRM.of());
   }
 
@@ -362,8 +362,8 @@ class TravelRulesTest {
     assertThat(battery(trip, 1).carriedPieces()).isEqualTo(2);
     PlanResult result = trip.calculate();
     Finding marked = TravelStatement.WORKED_OUT.of(97.92, 14.4, 6.8);
-    assertThat(result.rows(TravelPapers.CHECK_IN).get(0).notes()).contains(marked);
-    assertThat(result.rows(TravelPapers.CARDS).get(0).notes()).contains(marked);
+    assertThat(TravelSamples.types(result).get(0).notes()).contains(marked);
+    assertThat(TravelSamples.cards(result).get(0).notes()).contains(marked);
   }
 
   @Test
@@ -475,7 +475,7 @@ class TravelRulesTest {
       Ranges trip = flight(TODAY).set("project", 1, "rest", way, "handOver", day(TODAY));
       add(trip, "P98", 98, 1, "kilograms", 0.7, "cells", 12, "charge", 0.2);
       PlanResult before = trip.calculate();
-      assertThat(before.rows(TravelPapers.CHECK_IN)).hasSize(1);
+      assertThat(TravelSamples.types(before)).hasSize(1);
       trip.set("batteries", 1, column, word);
       decide(trip, "P98", "gaffer", 1);
       assertThat(battery(trip, 1).verdict()).isEqualTo(Verdict.STOP);
@@ -495,7 +495,7 @@ class TravelRulesTest {
     add(trip, "P98-02", 98, 1, "type", "P98", "register", "quarantine");
     add(trip, "P98-03", 98, 1, "type", "P98", "register", "watch");
     assertThat(lines(trip)).extracting(l -> l.battery()).containsExactly("P98-01", "P98-03");
-    assertThat(trip.calculate().rows(TravelPapers.CHECK_IN))
+    assertThat(TravelSamples.types(trip.calculate()))
         .singleElement()
         .matches(r -> r.type().equals("P98") && r.pieces() == 2);
     add(trip, "p98-03 ", 98, 1, "type", "P98");
@@ -525,6 +525,17 @@ class TravelRulesTest {
     assertThat(keys(battery(trip, 1).reasons())).containsExactly(TravelFinding.OUTPUTS);
   }
 
+  /** A flight that names no rules has those of Project; ICAO where that is blank. */
+  @Test
+  void a_flight_without_rules_has_those_of_the_project() {
+    Ranges trip = add(flight(TODAY, ""), "P98", 98, 1);
+    assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).edition()).contains("Addendum");
+    trip.set("project", 1, "flightRules", "US");
+    assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).edition()).contains("49 CFR");
+    trip.set("flights", 1, "rules", "ICAO");
+    assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).edition()).contains("Addendum");
+  }
+
   // people
 
   /** Six power banks, two a person since 27 March 2026: three people. */
@@ -540,8 +551,8 @@ class TravelRulesTest {
     Ranges trip = add(flight(TODAY, "US"), "P98", 98, 41);
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
     assertThat(trip.calculate().rows(TravelResults.SUMMARY).get(0).fewestTravellers()).isEqualTo(3);
-    assertThat(trip.calculate().rows(TravelPapers.CHECK_IN))
-        .extracting(TravelPapers.CheckInRow::edition)
+    assertThat(TravelSamples.flights(trip.calculate()))
+        .extracting(r -> r.notes().get(1))
         .hasSize(2)
         .doesNotHaveDuplicates();
   }

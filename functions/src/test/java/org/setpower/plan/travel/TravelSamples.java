@@ -3,6 +3,7 @@ package org.setpower.plan.travel;
 import java.time.LocalDate;
 import java.util.List;
 import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 
 /** Trips to begin tests from: the invented production and its kit. */
@@ -23,7 +24,8 @@ final class TravelSamples {
 
   static Ranges flight(String date, String rules) {
     return Ranges.of(TravelPlan.MODEL)
-        .row("project", "issued", day(date) - 10, "contact", "unit desk, +00 000")
+        .row(
+            "project", "issued", day(date) - 10, "contact", "unit desk, +00 000", "flightRules", "")
         .row("flights", "flight", "SA 101", "date", day(date), "carrier", "Salt Air")
         .set("flights", 1, "rules", rules)
         .row("travellers", "traveller", "gaffer");
@@ -127,9 +129,12 @@ final class TravelSamples {
   static Ranges full() {
     Ranges trip = flight("2026-06-01");
     trip.set("project", 1, "rest", "road", "handOver", day("2026-05-28"), "transport", "note 4");
+    trip.set("project", 1, "needed", day("2026-06-04"), "transit", 2, "chargers", 500);
+    trip.set("project", 1, "weightUnit", "kg", "roadRules", "ADR", "flightRules", "US");
     trip.set("flights", 1, "from", "quay", "to", "pans", "writtenSpares", 8, "writtenOver", 2);
     trip.set("flights", 1, "writtenBanks", 1, "writtenReference", "mail 9");
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
+    trip.set("flights", 2, "rules", "");
     trip.set("travellers", 1, "cabinKg", 4, "ownSpares", 1, "ownBanks", 1, "ownDevices", 2);
     trip.row("travellers", "traveller", "sound", "flights", "SA 101; QB 20");
     add(trip, "P98", 98, 8, "kilograms", 0.75, "priority", 2, "user", "gaffer", "cells", 12);
@@ -180,7 +185,7 @@ final class TravelSamples {
     add(trip, "serial", 50, 2, "register", "quarantine");
     add(trip, "untested", 50, 1, "register", "not tested");
     add(trip, "heavy", 300, 1, "kilograms", 80, "packed", "with equipment");
-    trip.set("batteries", 17, "charge", 0.2);
+    trip.set("batteries", 17, "charge", 0.2, "inUse", 1);
     add(trip, "cam", 90, 1, "carried", "in equipment");
     answer(trip, "P150", 100, 0);
     answer(trip, "P98", 98, 5, "carrier", "other");
@@ -225,10 +230,13 @@ final class TravelSamples {
     add(trip, "P295", 295, 3, "kilograms", 2.1, "charge", 0.3, "rest", "passenger aircraft");
     add(trip, "cam", 150, 3, "kilograms", 2.1, "carried", "in equipment");
     add(trip, "big", 1210, 60, "kilograms", 8.2, "rest", "road");
-    add(trip, "lead", 80, 1, "chemistry", "lead, sealed", "volts", 12, "kilograms", 3);
+    add(trip, "metal", "", 1, "chemistry", "lithium metal", "lithium", 3, "kilograms", 3);
+    trip.set("batteries", 6, "packed", "in equipment");
     add(trip, "lead3", 80, 1, "chemistry", "lead, sealed", "volts", 12, "rest", "road");
     add(trip, "P588", 588, 1, "un383", "");
     add(trip, "block", 1210, 1, "kilograms", 80, "packed", "with equipment", "charge", 0.2);
+    add(trip, "sets", 98, 9, "kilograms", 1, "packed", "with equipment", "inUse", 2);
+    add(trip, "wet", 98, 9, "chemistry", "lead, wet");
     return trip;
   }
 
@@ -236,6 +244,14 @@ final class TravelSamples {
   static Ranges late() {
     Ranges trip = freight();
     trip.set("project", 1, "handOver", day("2027-05-28"), "transport", "note 4", "contact", "");
+    return trip;
+  }
+
+  /** By road in the United States, with a day to be full. */
+  static Ranges us() {
+    Ranges trip = freight();
+    trip.set("project", 1, "rest", "road", "roadRules", "US", "needed", day("2026-05-29"));
+    trip.set("project", 1, "transit", 2, "chargers", 300, "weightUnit", "lb");
     return trip;
   }
 
@@ -258,10 +274,43 @@ final class TravelSamples {
         crowded(),
         freight(),
         late(),
+        us(),
+        us().set("project", 1, "transport", "note 4", "handOver", "", "transit", 30),
         scenario(),
         late().set("project", 1, "handOver", ""),
         Ranges.of(TravelPlan.MODEL),
         hard());
+  }
+
+  /** The lines that a traveller carries. */
+  static List<TravelResults.LineRow> carried(PlanResult result) {
+    return result.rows(TravelResults.LINES).stream().filter(l -> l.decided() != null).toList();
+  }
+
+  /** The lines that nobody carries. */
+  static List<TravelResults.LineRow> rest(PlanResult result) {
+    return result.rows(TravelResults.LINES).stream().filter(l -> l.decided() == null).toList();
+  }
+
+  /** The cards' rows of batteries. */
+  static List<TravelPapers.CardRow> cards(PlanResult result) {
+    return result.rows(TravelPapers.CARDS).stream()
+        .filter(c -> c != null && c.battery() != null)
+        .toList();
+  }
+
+  /** The check-in sheet's rows of types. */
+  static List<TravelPapers.CheckInRow> types(PlanResult result) {
+    return result.rows(TravelPapers.CHECK_IN).stream()
+        .filter(c -> c != null && c.type() != null)
+        .toList();
+  }
+
+  /** The check-in sheet's rows of flights. */
+  static List<TravelPapers.CheckInRow> flights(PlanResult result) {
+    return result.rows(TravelPapers.CHECK_IN).stream()
+        .filter(c -> c != null && c.type() == null)
+        .toList();
   }
 
   /** Cells that make rows of random tables meet, and fit batteries likely. */
@@ -274,6 +323,12 @@ final class TravelSamples {
       case "flights.date", "answers.date" ->
           List.of(46_100.0, 46_170.0, 46_170.0, 46_170.0, 46_200.0);
       case "answers.answered" -> List.of("", 46_090.0, 46_095.0, 46_160.0);
+      case "project.needed" -> List.of("", 46_170.0);
+      case "project.transit" -> List.of("", 1.0, 3.5);
+      case "project.chargers" -> List.of("", 500.0);
+      case "project.roadRules" -> List.of("", "ADR", "US");
+      case "project.weightUnit" -> List.of("", "kg", "lb");
+      case "batteries.inUse" -> List.of("", 1.0, 3.0);
       case "project.handOver" -> List.of(46_165.0, 46_165.0, 46_600.0);
       case "flights.carrier", "answers.carrier" ->
           List.of("Salt Air", "Salt Air", "Salt Air", "QB");

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
+import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
@@ -14,12 +15,17 @@ import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.FieldSpec;
+import org.setpower.text.MessageCatalog;
 
 /** The formulas of a plan's workbook, without the equals sign. None decides anything. */
 public final class PlanFormulas {
   /** What stands below a list that has more rows than it shows. */
   public static final String MORE =
       "More than these: the list of open issues in the menu Set Power has them all.";
+
+  /** The same below another list than that of the open issues. */
+  public static final String MORE_ROWS =
+      "There are more rows than this list has room for: divide the plan between two files.";
 
   private final PlanLayout layout;
   private final PlanNames names;
@@ -42,11 +48,11 @@ public final class PlanFormulas {
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(0, top.row() + 1);
+    String first = Layout.cellName(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(0, top.row() + list.rows())
+        + Layout.cellName(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 
@@ -60,7 +66,7 @@ public final class PlanFormulas {
         + "+"
         + PlanNames.ONE
         + ";1)&\"\"=\"\";\"\";\""
-        + layout.words().of(MORE)
+        + layout.words().of(table.equals("issues") ? MORE : MORE_ROWS)
         + "\")";
   }
 
@@ -115,6 +121,23 @@ public final class PlanFormulas {
         + ")&\")\"";
   }
 
+  /** A heading whose unit, one of two such as {@code m|ft}, a cell of the workbook decides. */
+  public String heading(String heading, String units) {
+    MessageCatalog words = layout.words();
+    String[] either = units.split(InputCells.EITHER);
+    return "\""
+        + words.of(heading).replace("\"", "\"\"")
+        + " (\"&IF("
+        + PlanNames.cell(layout.workbook().unitCell())
+        + "=\""
+        + layout.workbook().unitWord()
+        + "\";\""
+        + words.of(either[1])
+        + "\";\""
+        + words.of(either[0])
+        + "\")&\")\"";
+  }
+
   /** A result of a letter after its heading; blank where it is. */
   public String labelled(String path) {
     String value = names.single(layout.workbook().result(path));
@@ -135,7 +158,7 @@ public final class PlanFormulas {
   public String cell(Column column, String top) {
     return column.leaf() == null
         ? names.shown(column.result(), top)
-        : column.leaf().formula(PlanNames::cell);
+        : column.leaf().formula(names::leaf);
   }
 
   /** Every formula, by what it is for. */
@@ -169,11 +192,12 @@ public final class PlanFormulas {
         .parts(PlanLetter.class)
         .flatMap(l -> l.columns().stream())
         .forEach(p -> all.put("labelled " + p, labelled(p)));
-    layout
-        .workbook()
-        .parts(PlanFigures.class)
-        .flatMap(f -> f.columns().stream())
-        .forEach(p -> all.put(p, names.single(layout.workbook().result(p))));
+    for (PlanFigures figures : layout.workbook().parts(PlanFigures.class).toList()) {
+      for (String path : figures.columns()) {
+        String formula = names.single(layout.workbook().result(path), figures.row());
+        all.put(path + " " + figures.row(), formula);
+      }
+    }
     return all;
   }
 }

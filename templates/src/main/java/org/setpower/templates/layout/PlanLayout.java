@@ -44,6 +44,7 @@ public final class PlanLayout {
   private static final int NUMBER = 16;
   private static final int MONEY = 24;
   private static final int REASON = 110;
+  private static final int BETWEEN = 6;
   private static final int LABEL_WIDTH = 44;
   private static final double LETTER = 1.9; // of a label, in mm
 
@@ -94,6 +95,14 @@ public final class PlanLayout {
       return result != null && result.type() == List.class;
     }
 
+    /** Its unit; two, as {@code m|ft}, where a cell of the workbook decides. */
+    public String unit() {
+      if (leaf != null) {
+        return leaf.unit();
+      }
+      return input == null ? InputCells.unit(result) : InputCells.unit(input);
+    }
+
     public boolean isVerdict() {
       return result != null && InputCells.isVerdict(result);
     }
@@ -115,6 +124,10 @@ public final class PlanLayout {
     }
     int row = FIRST_ROW;
     for (PlanPart part : tab.parts()) {
+      if (tab.isBeside(part)) {
+        placeBeside(tab, (PlanList) part);
+        continue;
+      }
       if (!part.title().isEmpty()) {
         row++;
       }
@@ -123,7 +136,7 @@ public final class PlanLayout {
         columns.put(table, columns(tab, table));
         placeInputs(tab, table, row);
       } else if (part instanceof PlanList list) {
-        listed.put(list, columns(tab, list));
+        listed.put(list, columns(tab, list, 0));
       } else if (part instanceof PlanFields fields) {
         placeFields(tab, fields, row);
       } else if (part instanceof PlanNotes notes && !tab.isPage()) {
@@ -132,6 +145,13 @@ public final class PlanLayout {
       row += height(part) + GAP;
     }
     lastRow.put(tab, row - GAP - 1);
+  }
+
+  /** Its rows are those of the table; a narrow column stands between them. */
+  private void placeBeside(PlanTab tab, PlanList list) {
+    int column = take(tab, widths.get(tab).size(), BETWEEN) + 1;
+    places.put(list, new Place(tab, column, firstRow((PlanTable) tab.parts().get(0)) - 1));
+    listed.put(list, columns(tab, list, column));
   }
 
   private static int height(PlanPart part) {
@@ -220,7 +240,7 @@ public final class PlanLayout {
     all.add(new Column(null, result, null, heading, at, 1, width, grouped));
   }
 
-  private List<Column> columns(PlanTab tab, PlanList list) {
+  private List<Column> columns(PlanTab tab, PlanList list, int first) {
     List<Column> all = new ArrayList<>();
     if (list.isWide()) {
       ResultColumn only = workbook.result(list.columns().get(0));
@@ -229,7 +249,7 @@ public final class PlanLayout {
       all.add(new Column(null, only, null, InputCells.heading(only, words), 0, span, width, false));
       return all;
     }
-    int at = 0;
+    int at = first;
     for (String path : list.columns()) {
       ResultColumn result = workbook.result(path);
       String heading = InputCells.heading(result, words);
@@ -276,8 +296,15 @@ public final class PlanLayout {
     return column;
   }
 
-  /** A heading with the end of each line written into it. */
+  /** A heading with the end of each line written into it, or the formula of one. */
   public String broken(Column column) {
+    if (InputCells.isSwitched(column.unit())) {
+      String name =
+          column.leaf() != null
+              ? column.leaf().heading()
+              : column.input() == null ? column.result().heading() : column.input().heading();
+      return "=" + formulas().heading(name, column.unit());
+    }
     return new HeadingLayout(column.heading(), false).broken(column.width());
   }
 
@@ -315,6 +342,12 @@ public final class PlanLayout {
   /** Where a part begins, below its heading. */
   public Place place(PlanPart part) {
     return places.get(part);
+  }
+
+  /** The row of the headings of a list. */
+  public int headingRow(PlanList list) {
+    Place place = places.get(list);
+    return place.tab().isBeside(list) ? place.row() - 1 : place.row();
   }
 
   public List<Column> columns(PlanTable table) {
@@ -396,7 +429,7 @@ public final class PlanLayout {
     }
     for (PlanList list : listed.keySet()) {
       Place top = places.get(list);
-      ranges.put(names.top(list), absolute(top.tab(), 0, top.row()));
+      ranges.put(names.top(list), absolute(top.tab(), top.column(), top.row()));
     }
     workbook
         .parts(PlanFields.class)
@@ -413,7 +446,7 @@ public final class PlanLayout {
         .flatMap(t -> t.leaves().stream())
         .flatMap(l -> l.paths().stream())
         .distinct()
-        .forEach(p -> ranges.put(PlanNames.cell(p), inRow(p)));
+        .forEach(p -> ranges.put(names.leaf(p), inRow(p)));
     for (PlanFigures figures : workbook.parts(PlanFigures.class).toList()) {
       if (figures.across() > 0) {
         Place top = places.get(figures);
@@ -445,8 +478,20 @@ public final class PlanLayout {
 
   /** A cell of the row: the reference is relative to a name's place in the first row. */
   private String inRow(String path) {
-    Place place = inputs.get(path);
+    Place place = inputs.containsKey(path) ? inputs.get(path) : besides(path);
     return sheet(name(place.tab())) + "." + Layout.inColumn(place.column(), 0);
+  }
+
+  /** The first cell of a result beside the cells to fill. */
+  private Place besides(String path) {
+    for (Map.Entry<PlanTable, List<Column>> table : columns.entrySet()) {
+      for (Column column : table.getValue()) {
+        if (column.result() != null && column.result().path().equals(path)) {
+          return new Place(places.get(table.getKey()).tab(), column.at(), firstRow(table.getKey()));
+        }
+      }
+    }
+    throw new IllegalStateException(path + " stands in no row");
   }
 
   /** The name of a cell on each tab, by which a copy of the tab knows that it is one. */
@@ -460,6 +505,11 @@ public final class PlanLayout {
           tops.putIfAbsent(tab, names.top(list));
         } else if (part instanceof PlanFigures figures && figures.across() > 0) {
           tops.putIfAbsent(tab, top(figures));
+        }
+      }
+      for (PlanPart part : tab.parts()) {
+        if (part instanceof PlanFields fields) {
+          tops.putIfAbsent(tab, PlanNames.cell(fields.columns().get(0).path()));
         }
       }
     }

@@ -152,6 +152,15 @@ public final class PlanNames {
     return "Note_" + cell.heading().replaceAll("[^A-Za-z0-9]+", "_");
   }
 
+  /** The name of a cell of the row that a leaf column reads: a cell to fill or a result. */
+  public String leaf(String path) {
+    boolean filled =
+        workbook.model().inputs().stream()
+            .flatMap(t -> t.columns().stream())
+            .anyMatch(c -> c.path().equals(path));
+    return (filled ? "" : "Shown_") + cell(path);
+  }
+
   /** The name of the cell above the first row of a table to fill. */
   public static String top(String table) {
     return "Top_" + table;
@@ -195,7 +204,12 @@ public final class PlanNames {
 
   /** The formula of a cell that shows a result of a table with one row. */
   public String single(ResultColumn column) {
-    return shownAt(column, ONE);
+    return single(column, 1);
+  }
+
+  /** The formula of a cell that shows a result of a row, from 1. */
+  public String single(ResultColumn column, int row) {
+    return shownAt(column, ONE.replace("$1", "$" + row));
   }
 
   private String shownAt(ResultColumn column, String row) {

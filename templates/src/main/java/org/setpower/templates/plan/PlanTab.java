@@ -14,6 +14,7 @@ public final class PlanTab {
   private final String name;
   private final String lead;
   private final List<PlanPart> parts = new ArrayList<>();
+  private PlanList beside;
   private boolean page;
   private boolean paper;
   private boolean upright;
@@ -79,6 +80,18 @@ public final class PlanTab {
     return this;
   }
 
+  /**
+   * A list right of the table with which the tab begins, row beside row. The table has at least as
+   * many rows, so that its end row cuts nothing of the list.
+   */
+  public PlanTab beside(PlanList list) {
+    if (!(parts.get(0) instanceof PlanTable table) || table.inputs().rows() < list.rows()) {
+      throw new IllegalArgumentException(name + " does not begin with a table of that length");
+    }
+    beside = list;
+    return this;
+  }
+
   public String name() {
     return name;
   }
@@ -88,7 +101,16 @@ public final class PlanTab {
   }
 
   public List<PlanPart> parts() {
-    return List.copyOf(parts);
+    List<PlanPart> all = new ArrayList<>(parts);
+    if (beside != null) {
+      all.add(beside);
+    }
+    return all;
+  }
+
+  /** Whether a part stands right of the first. */
+  public boolean isBeside(PlanPart part) {
+    return part == beside;
   }
 
   public boolean isPage() {
@@ -99,6 +121,7 @@ public final class PlanTab {
     return paper;
   }
 
+  /** Whether its paper is upright. */
   public boolean isUpright() {
     return page || upright;
   }

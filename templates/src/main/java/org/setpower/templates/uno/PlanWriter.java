@@ -67,12 +67,14 @@ public final class PlanWriter {
           PlanBlockWriter.HIDDEN,
           PlanBlockWriter.MISSING,
           PlanBlockWriter.COPIED,
-          PlanFormulas.MORE);
+          PlanFormulas.MORE,
+          PlanFormulas.MORE_ROWS);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
   private final PlanWorkbook workbook;
@@ -243,8 +245,10 @@ public final class PlanWriter {
 
   private void draw(PlanTab tab, PlanPart part, int row) {
     if (!part.title().isEmpty()) {
-      write(tab, 0, row - 1, words.of(part.title()), styles.of(CellStyle.SECTION));
-      height(tab, row - 1, 800);
+      int above = (part instanceof PlanList list ? layout.headingRow(list) : row) - 1;
+      int column = layout.place(part).column();
+      write(tab, column, above, words.of(part.title()), styles.of(CellStyle.SECTION));
+      height(tab, above, 800);
     }
     if (part instanceof PlanTable table) {
       draw(tab, table, row);
@@ -368,11 +372,17 @@ public final class PlanWriter {
 
   private void draw(PlanTab tab, PlanList list, int row) {
     List<Column> columns = layout.columns(list);
+    int left = layout.place(list).column();
     if (list.isWide()) {
       drawWide(tab, list, columns.get(0), row);
       return;
     }
-    headings(tab, columns, row);
+    headings(tab, columns, layout.headingRow(list));
+    if (tab.isBeside(list)) {
+      List<Column> all = new ArrayList<>(columns);
+      all.addAll(layout.columns((PlanTable) tab.parts().get(0)));
+      height(tab, layout.headingRow(list), 150 + layout.headingLines(all) * HEADING_LINE);
+    }
     for (Column column : columns) {
       results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().top(list));
     }
@@ -389,15 +399,16 @@ public final class PlanWriter {
       XDatabaseRanges ranges =
           UnoAccess.as(XDatabaseRanges.class, UnoAccess.get(document, "DatabaseRanges"));
       ranges.addNewByName(
-          "Rows_" + tab.name().replace(' ', '_') + "_" + row,
-          address(range(tab, 0, row, columns.size(), list.rows() + 1)));
+          "Rows_" + tab.name().replace(' ', '_') + "_" + (left == 0 ? row : row + "_" + left),
+          address(range(tab, left, row, columns.size(), list.rows() + 1)));
     }
     if (list.isPartial()) {
       String style = styles.of(CellStyle.FINDING);
-      write(tab, 0, row + 1 + list.rows(), "=" + formulas.more(list), style);
-      UnoAccess.set(range(tab, 0, row + 1 + list.rows(), 1, 1), "IsTextWrapped", false);
+      write(tab, left, row + 1 + list.rows(), "=" + formulas.more(list), style);
+      UnoAccess.set(range(tab, left, row + 1 + list.rows(), 1, 1), "IsTextWrapped", false);
     }
-    XCellRange shown = range(tab, 0, row + 1, layout.widths(tab).size(), list.rows());
+    int wide = layout.widths(tab).size() - left;
+    XCellRange shown = range(tab, left, row + 1, wide, list.rows());
     for (Column column : columns) {
       StatusColours.putBlank(
           shown, range(tab, column.at(), row + 1, column.span(), list.rows()), styles);
@@ -495,7 +506,7 @@ public final class PlanWriter {
     for (int i = 0; i < figures.columns().size(); i++) {
       ResultColumn column = workbook.result(figures.columns().get(i));
       Place place = layout.figure(figures, i);
-      String value = "=" + layout.names().single(column);
+      String value = "=" + layout.names().single(column, figures.row());
       CellFormat format = InputCells.format(column);
       String label = InputCells.heading(column, words);
       if (figures.across() == 0) {
@@ -510,13 +521,8 @@ public final class PlanWriter {
             value,
             styles.of(reason ? CellStyle.REASON : CellStyle.RESULT, format));
         money(range(tab, place.column(), place.row(), 1, 1), format, CellStyle.RESULT);
-        XCellRange cell =
-            merge(
-                tab,
-                place.column(),
-                place.row(),
-                tab.isPage() ? PlanTab.GRID - 5 : reason ? layout.widths(tab).size() - 3 : 1);
-        height(tab, place.row(), reason && tab.isPage() ? 120 + 6 * LINE : 560);
+        XCellRange cell = merge(tab, place.column(), place.row(), span(tab, reason, format));
+        height(tab, place.row(), reason ? 120 + sentences(tab) * LINE : 560);
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
@@ -531,6 +537,24 @@ public final class PlanWriter {
         height(tab, place.row() + 1, 150);
       }
     }
+  }
+
+  /** How many columns the value of a line takes: a list on the tab has narrow ones. */
+  private int span(PlanTab tab, boolean reason, CellFormat format) {
+    if (tab.isPage()) {
+      return PlanTab.GRID - 5;
+    }
+    return reason ? layout.widths(tab).size() - 3 : format.isDate() ? 3 : 1;
+  }
+
+  /** Lines of text that several sentences take beside a label. */
+  private int sentences(PlanTab tab) {
+    if (tab.isPage()) {
+      return 6;
+    }
+    List<Integer> widths = layout.widths(tab);
+    int width = widths.subList(2, widths.size() - 1).stream().mapToInt(w -> w).sum();
+    return (int) Math.min(6, 1 + SENTENCES / (width * LETTERS_PER_MM));
   }
 
   private void draw(PlanTab tab, PlanText text, int row) {

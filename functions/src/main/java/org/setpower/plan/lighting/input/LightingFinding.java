@@ -114,6 +114,8 @@ public enum LightingFinding implements FindingKey {
   UNDERVOLTAGE_DIM("load.dim", Severity.CHECK),
   /** Arguments: V, highest V. */
   OVERVOLTAGE("load.overvoltage", Severity.DANGER),
+  /** Arguments: what feeds it. */
+  LOAD_UPSTREAM("load.upstream", Severity.DANGER),
   /** Arguments: source, time. */
   SUPPLY_OFF("load.off", Severity.STOP),
   HARMONIC_OPEN("equipment.harmonic", Severity.CHECK),

@@ -143,14 +143,15 @@ final class LinearProgram {
       double[] to = tableau[i];
       if (i != row && to[column] != 0) {
         double factor = to[column] * inverse;
+        // without a condition in the loop, which is then done on several numbers at a time
         for (int j = 0; j < columns + 2; j++) {
-          to[j] -= j == column ? 0 : from[j] * factor;
+          to[j] -= from[j] * factor;
         }
         to[column] = -factor;
       }
     }
     for (int j = 0; j < columns + 2; j++) {
-      from[j] *= j == column ? 1 : inverse;
+      from[j] *= inverse;
     }
     from[column] = inverse;
     int left = basis[row];

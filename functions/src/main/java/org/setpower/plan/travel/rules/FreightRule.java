@@ -12,11 +12,13 @@ import org.setpower.flight.Packing;
  *
  * @param cells the word of the cells
  * @param small whether it is for small batteries of small cells
- * @param passengerKg net weight a package on passenger aircraft; NaN where it does not fly
+ * @param passengerKg net weight a package on passenger aircraft; NaN where it does not fly or has
+ *     no limit
  * @param cargoKg net weight a package on cargo aircraft
  * @param charge highest state of charge; NaN where none is named
  * @param binds whether that state of charge is mandatory
  * @param chargeOver energy of a battery above which it is
+ * @param spareSets sets that may be packed with equipment besides that in use; NaN for no limit
  * @param confirm whether it is from memory and prints "confirm"
  */
 public record FreightRule(
@@ -32,6 +34,7 @@ public record FreightRule(
     double charge,
     boolean binds,
     double chargeOver,
+    double spareSets,
     String marks,
     String labels,
     boolean confirm,
@@ -77,6 +80,7 @@ public record FreightRule(
         row.blank("charge") ? Double.NaN : row.number("charge"),
         row.text("charge_binds").equals("yes"),
         row.number("charge_over_wh"),
+        row.blank("spare_sets") ? Double.NaN : row.number("spare_sets"),
         row.text("marks"),
         row.text("labels"),
         row.text("confirm").equals("yes"),
@@ -85,7 +89,8 @@ public record FreightRule(
   }
 
   private static double kilograms(ReferenceTable.Row row, String column) {
-    return row.text(column).equals("forbidden") ? Double.NaN : row.number(column);
+    String text = row.text(column);
+    return text.equals("forbidden") || text.equals("unlimited") ? Double.NaN : row.number(column);
   }
 
   /** Every rule held. */
@@ -128,6 +133,11 @@ public record FreightRule(
       }
     }
     return Optional.ofNullable(newest);
+  }
+
+  /** How many may be packed with equipment that takes so many at a time. */
+  public int withEquipment(double inUse) {
+    return (int) Math.floor(inUse * (1 + spareSets));
   }
 
   /** Whether the state of charge is mandatory for a battery of that energy. */

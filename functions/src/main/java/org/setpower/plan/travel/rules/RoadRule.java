@@ -5,23 +5,27 @@ import java.util.Optional;
 import org.setpower.base.ReferenceTable;
 
 /**
- * How batteries travel by road under ADR.
+ * How batteries travel by road.
  *
+ * @param rules the word of the road rules
  * @param cells the word of the cells
  * @param alone UN number of batteries by themselves
  * @param inEquipment UN number of batteries with or in equipment
- * @param smallCell largest cell under Special Provision 188, Wh or g of lithium
- * @param smallBattery largest battery under Special Provision 188, Wh or g of lithium
- * @param points a kg under 1.1.3.6
+ * @param smallCell largest cell under the provision, Wh or g of lithium
+ * @param smallBattery largest battery under the provision, Wh or g of lithium
+ * @param provision under which small batteries travel
+ * @param points a kg under 1.1.3.6; NaN where no points are counted
  * @param maxPoints a transport unit
  * @param confirm whether it is from memory and prints "confirm"
  */
 public record RoadRule(
+    String rules,
     String cells,
     String alone,
     String inEquipment,
     double smallCell,
     double smallBattery,
+    String provision,
     double points,
     double maxPoints,
     boolean confirm,
@@ -33,13 +37,15 @@ public record RoadRule(
             .map(
                 r ->
                     new RoadRule(
+                        r.text("rules"),
                         r.text("cells"),
                         r.text("un_alone"),
                         r.text("un_equipment"),
                         r.number("small_cell"),
                         r.number("small_battery"),
-                        r.number("points"),
-                        r.number("max_points"),
+                        r.text("provision"),
+                        r.blank("points") ? Double.NaN : r.number("points"),
+                        r.blank("points") ? Double.NaN : r.number("max_points"),
                         r.text("confirm").equals("yes"),
                         r.source(),
                         r.basis()))
@@ -47,7 +53,14 @@ public record RoadRule(
   }
 
   /** The rule for cells; empty where none is held. */
-  public static Optional<RoadRule> of(String cells) {
-    return Held.ALL.stream().filter(r -> r.cells.equals(cells)).findFirst();
+  public static Optional<RoadRule> of(String rules, String cells) {
+    return Held.ALL.stream()
+        .filter(r -> r.rules.equals(rules) && r.cells.equals(cells))
+        .findFirst();
+  }
+
+  /** Whether points are counted, of which a transport unit has only so many. */
+  public boolean hasPoints() {
+    return !Double.isNaN(points);
   }
 }

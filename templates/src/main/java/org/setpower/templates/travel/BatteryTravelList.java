@@ -1,0 +1,274 @@
+package org.setpower.templates.travel;
+
+import org.setpower.plan.travel.TravelPlan;
+import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanText;
+import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.FieldSpec;
+
+/** The battery travel list: who flies with which batteries, and what goes another way. */
+public final class BatteryTravelList implements PlanTemplate {
+  private static final int LINES = 240;
+  private static final String HOT =
+      "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the fire service.";
+  private static final String DAMAGED =
+      "Dropped, wet or swollen, and cold: quarantine it outdoors, away from people and batteries."
+          + " Do not charge it. Do not fly it.";
+  private static final String CARRIER =
+      "The operating carrier and the security staff decide what flies, whatever this list says.";
+
+  private final PlanWorkbook book =
+      PlanWorkbook.of("battery-travel-list", "Battery travel list", TravelPlan.MODEL);
+
+  /** Declares the list. */
+  public BatteryTravelList() {
+    book.with(
+        project(),
+        flights(),
+        PlanTab.of(
+                "Batteries",
+                "One row for each type, or for each serial: a list can be pasted. Fill in battery,"
+                    + " energy, quantity and condition first; weight and UN 38.3 for what does not"
+                    + " fly as baggage.")
+            .with(
+                book.table("batteries")
+                    .optional("user", "lithium")
+                    .pick("user", "travellers.traveller")
+                    .unit("kilograms", "project.weightUnit", "kg")
+                    .shows("carriedPieces", "freightPieces", "roadPieces")
+                    .more("carriage", "maxCarried", "heldPieces", "stayPieces", "usedEnergy")),
+        PlanTab.of(
+                "Packing",
+                "The proposal stands right. Where you decide otherwise, fill in battery, traveller"
+                    + " and pieces here: decided rows win, the rest is proposed again.")
+            .with(
+                book.table("packing")
+                    .titled("Decided")
+                    .optional("bag", "decided")
+                    .pick("battery", "batteries.battery")
+                    .pick("traveller", "travellers.traveller")
+                    .width("reasons", 60))
+            .beside(
+                book.list(
+                        "Where each battery goes",
+                        LINES,
+                        "lines",
+                        "verdict",
+                        "traveller",
+                        "battery",
+                        "pieces",
+                        "bag",
+                        "energy",
+                        "discharge",
+                        "decided",
+                        "reasons")
+                    .width("traveller", 34)),
+        summary(),
+        checkIn(),
+        cards(),
+        freight(),
+        road(),
+        PlanTab.of("Rule check", "Each type under the rules of each flight, before any answer.")
+            .hidden()
+            .with(
+                book.list("rules", "flight", "battery", "carriage", "edition", "confirm", "source")
+                    .width("edition", 90)
+                    .width("source", 200)),
+        PlanTab.of("Assumptions", "What the list takes as given.")
+            .hidden()
+            .with(
+                book.fields("Road", "project", "roadRules", "transport"),
+                PlanText.notes(
+                    "Rules held",
+                    "ICAO until 31 December 2026 and US until 31 December 2026. After that day only"
+                        + " the carrier's written limits of a flight count.",
+                    "Spare nickel and dry batteries count as spares, in the cabin only: a national"
+                        + " authority's reading since 2021. Confirm it.",
+                    "Power banks and spares are counted apart from 27 March 2026 under ICAO rules."
+                        + " Confirm it.",
+                    "An answer covers the carrier, flight, date, travellers, type, Wh and number"
+                        + " that it names, and nothing else."),
+                PlanText.notes(
+                    "Proposal",
+                    "In this order: the most needed Wh carried, by priority; the fewest batteries"
+                        + " over 100 Wh; the smallest heaviest load; with the user; the fewest"
+                        + " changes.",
+                    "A battery without a weight counts as 1 kg for 140 Wh where loads are shared,"
+                        + " and nowhere else.")));
+  }
+
+  private PlanTab project() {
+    return PlanTab.of(
+            "Project",
+            "Who carries which batteries on which flight, and what goes by road or as freight. Fill"
+                + " in the travellers here, then Flights and Batteries; read Packing and Summary.")
+        .first()
+        .with(
+            PlanNotes.of(
+                "The trip",
+                FieldSpec.input("Production").help("Printed on each page."),
+                FieldSpec.input("Revision")
+                    .number(CellFormat.COUNT, 0, 999)
+                    .help("Add one whenever a paper goes out.")),
+            book.fields(
+                    "Rules and papers", "project", "flightRules", "weightUnit", "issued", "contact")
+                .standIn("issued", "TODAY()"),
+            book.fields(
+                "Freight and road", "project", "rest", "handOver", "needed", "transit", "chargers"),
+            book.lines("", "project", "verdict", "reasons"),
+            book.table("travellers")
+                .titled("Travellers")
+                .optional("ownSpares", "ownDevices")
+                .width("flights", 44)
+                .unit("cabinKg", "project.weightUnit", "kg")
+                .shows("pieces", "wattHours", "weight"));
+  }
+
+  private PlanTab flights() {
+    return PlanTab.of(
+            "Flights",
+            "Every flight, also those that change planes, and what its operating carrier answered in"
+                + " writing. An answer covers what it names, nothing else.")
+        .with(
+            book.table("flights")
+                .titled("Flights")
+                .optional("writtenSpares", "writtenReference")
+                .width("edition", 48)
+                .shows("edition", "maxSpares", "maxOver", "maxBanks")
+                .more("rulesUsed", "until", "maxDevices"),
+            book.table("answers").titled("Carriers' answers").pick("carrier", "flights.carrier"));
+  }
+
+  private PlanTab summary() {
+    return PlanTab.page(
+            "Summary", "What goes how, what is held back, and the open issues, stops first.")
+        .result()
+        .with(
+            book.figures(
+                4,
+                "summary",
+                "pieces",
+                "carried",
+                "freight",
+                "road",
+                "held",
+                "stay",
+                "over",
+                "heaviest",
+                "fewestTravellers",
+                "toCharge",
+                "chargeHours",
+                "handOverBy"),
+            PlanText.cautions(HOT, DAMAGED, CARRIER),
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+                .width("where", 48)
+                .width("reasons", 112),
+            PlanText.notes(
+                "More tabs",
+                "Passenger cards, Freight papers, Road paper, Rule check and Assumptions are hidden:"
+                    + " show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
+                    + " tab."));
+  }
+
+  private PlanTab checkIn() {
+    return PlanTab.of(
+            "Check-in sheet", "For the desk: what is carried on each flight, and by which answer.")
+        .paper()
+        .with(
+            PlanText.cautions(HOT, DAMAGED, CARRIER),
+            book.lines("", "papers", "issued", "notes"),
+            book.list(
+                    "checkin",
+                    "flight",
+                    "type",
+                    "chemistry",
+                    "carried",
+                    "energy",
+                    "bag",
+                    "pieces",
+                    "maxCarried",
+                    "travellers",
+                    "notes")
+                .width("travellers", 40)
+                .width("notes", 100));
+  }
+
+  private PlanTab cards() {
+    return PlanTab.of("Passenger cards", "One for each traveller: cut between the blank rows.")
+        .hidden()
+        .upright()
+        .with(
+            PlanText.cautions(HOT, DAMAGED, CARRIER),
+            book.lines("", "papers", "issued", "notes").ofRow(2),
+            book.list(
+                    "cards", "traveller", "battery", "carried", "energy", "pieces", "bag", "notes")
+                .width("notes", 90));
+  }
+
+  private PlanTab freight() {
+    return PlanTab.of("Freight papers", "For the forwarder: what goes by air as freight.")
+        .hidden()
+        .paper()
+        .with(
+            PlanText.cautions(HOT, DAMAGED),
+            book.lines("", "papers", "issued", "notes").ofRow(3),
+            book.list(
+                    "freight",
+                    "battery",
+                    "pieces",
+                    "energy",
+                    "aircraft",
+                    "un",
+                    "instruction",
+                    "section",
+                    "weight",
+                    "packages",
+                    "maxPackage",
+                    "maxCharge",
+                    "binds",
+                    "charge",
+                    "marks",
+                    "labels",
+                    "notes")
+                .width("un", 20)
+                .width("section", 16)
+                .width("notes", 50));
+  }
+
+  private PlanTab road() {
+    return PlanTab.of("Road paper", "For the driver: what goes by road.")
+        .hidden()
+        .paper()
+        .with(
+            PlanText.cautions(
+                HOT,
+                DAMAGED,
+                "Secure the batteries against moving and their terminals against contact. Keep them"
+                    + " dry and away from heat."),
+            book.lines("", "papers", "issued", "notes").ofRow(4),
+            book.list(
+                    "road",
+                    "battery",
+                    "pieces",
+                    "energy",
+                    "un",
+                    "provision",
+                    "weight",
+                    "points",
+                    "notes")
+                .width("notes", 60));
+  }
+
+  @Override
+  public PlanWorkbook workbook() {
+    return book;
+  }
+
+  @Override
+  public String exampleTitle() {
+    return "The Salt Road – battery travel list";
+  }
+}

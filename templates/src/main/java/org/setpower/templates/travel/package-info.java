@@ -1,0 +1,2 @@
+/** The battery travel list. */
+package org.setpower.templates.travel;
