@@ -93,13 +93,18 @@ public final class PlanFormulas {
   /** Whether a tab is a copy, or the plan cannot be trusted, or there is no extension. */
   public String notice(PlanTab tab) {
     String top = layout.tops().get(tab);
-    return "IF(SHEET("
-        + top
-        + ")="
-        + PlanNames.home(top)
-        + ";\"\";"
-        + PlanNames.COPIED
-        + ")&IFERROR(INDEX(Block;"
+    String copied =
+        top == null
+            ? ""
+            : "IF(SHEET("
+                + top
+                + ")="
+                + PlanNames.home(top)
+                + ";\"\";"
+                + PlanNames.COPIED
+                + ")&";
+    return copied
+        + "IFERROR(INDEX(Block;"
         + PlanNames.ONE
         + ";2)&\"\";"
         + PlanNames.MISSING

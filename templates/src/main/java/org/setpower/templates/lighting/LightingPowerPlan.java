@@ -144,7 +144,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "dayShown",
                     "headroom")
                 .pick("dayShown", "days.date"),
-            book.lines("", "project", "verdict", "reasons"),
+            book.lines("Status of this tab", "project", "verdict", "reasons"),
             book.table("days").titled("Days"),
             book.table("groups").titled("Groups of loads"));
   }
@@ -216,6 +216,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .paper()
             .with(
+                book.lines("", "summary", "loadsWithheld"),
                 book.list(
                         "",
                         120,
@@ -233,6 +234,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .paper()
             .with(
                 PlanText.cautions(SINGLES),
+                book.lines("", "summary", "runsWithheld"),
                 book.list(
                     "", 60, "pull", "verdict", "to", "from", "length", "pieces", "size", "cores",
                     "singles")),
@@ -268,6 +270,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .paper()
             .with(
+                book.lines("", "summary", "runsWithheld"),
                 book.list(
                         "",
                         80,
