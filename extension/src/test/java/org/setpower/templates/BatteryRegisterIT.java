@@ -181,6 +181,27 @@ class BatteryRegisterIT {
   }
 
   @Test
+  @SuppressWarnings({"unchecked", "rawtypes"}) // arrays of a generic type
+  void a_resistance_far_above_its_type_goes_to_service(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      Map<String, Object>[] batteries = new Map[6];
+      Map<String, Object>[] tests = new Map[6];
+      for (int i = 0; i < 6; i++) {
+        batteries[i] = battery("serial", "A" + (i + 1));
+        tests[i] = test("serial", "A" + (i + 1), "resistance", i == 0 ? 500.0 : 50.0 + 2 * i);
+      }
+      book.rows("batteries", batteries).rows("tests", tests);
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("no");
+      assertThat(book.column("batteries.status").get(0)).isEqualTo("service");
+      assertThat(book.column("batteries.fit"))
+          .containsExactly("no", "yes", "yes", "yes", "yes", "yes");
+      assertThat(book.single("summary.fit")).isEqualTo("5");
+      assertThat(book.single("summary.service")).isEqualTo("1");
+      agree(book);
+    }
+  }
+
+  @Test
   void a_serial_that_stands_twice_never_goes_out(Office office) throws IOException {
     try (PlanSheet book = empty(office)) {
       book.rows("batteries", battery(), battery("condition", "swollen")).rows("tests", test());

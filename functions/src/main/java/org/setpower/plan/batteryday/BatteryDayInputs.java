@@ -8,6 +8,7 @@ import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 
 /**
@@ -75,7 +76,7 @@ public record BatteryDayInputs(
           LocalTime now,
       @Input(
               key = "near",
-              heading = "Change in a break if due after it within",
+              heading = "Change in a break if due after it within", form = NumberForm.WHOLE,
               unit = "min",
               min = 0,
               max = 240,
@@ -84,7 +85,7 @@ public record BatteryDayInputs(
           Double near,
       @Input(
               key = "touchLimit",
-              heading = "Touch limit",
+              heading = "Touch limit", form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 1,
               max = 120,
@@ -109,7 +110,7 @@ public record BatteryDayInputs(
       @Input(key = "location", heading = "Location", blank = "Blank: no name.") String location,
       @Input(
               key = "min",
-              heading = "Min. temperature",
+              heading = "Min. temperature", form = NumberForm.ONE_DECIMAL,
               unit = "°C|°F",
               min = -60,
               max = 140,
@@ -118,7 +119,7 @@ public record BatteryDayInputs(
           Double min,
       @Input(
               key = "max",
-              heading = "Max. temperature",
+              heading = "Max. temperature", form = NumberForm.ONE_DECIMAL,
               unit = "°C|°F",
               min = -60,
               max = 140,
@@ -138,7 +139,7 @@ public record BatteryDayInputs(
       @Input(key = "maxTo", heading = "Max. to", blank = "Blank: as Max. from.") LocalTime maxTo,
       @Input(
               key = "shelf",
-              heading = "Shelf",
+              heading = "Shelf", form = NumberForm.ONE_DECIMAL,
               unit = "°C|°F",
               min = -60,
               max = 140,
@@ -171,7 +172,7 @@ public record BatteryDayInputs(
           Double cells,
       @Input(
               key = "ampHours",
-              heading = "Capacity",
+              heading = "Capacity", form = NumberForm.ONE_DECIMAL,
               unit = "Ah",
               min = 0.1,
               max = 1000,
@@ -179,7 +180,7 @@ public record BatteryDayInputs(
           Double ampHours,
       @Input(
               key = "wattHours",
-              heading = "Energy",
+              heading = "Energy", form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               min = 1,
               max = 20_000,
@@ -193,7 +194,7 @@ public record BatteryDayInputs(
           String outputs,
       @Input(
               key = "maxAmps",
-              heading = "Max. current",
+              heading = "Max. current", form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0.1,
               max = 1000,
@@ -207,7 +208,7 @@ public record BatteryDayInputs(
           String mount,
       @Input(
               key = "resistance",
-              heading = "Resistance",
+              heading = "Resistance", form = NumberForm.ONE_DECIMAL,
               unit = "mΩ",
               min = 0.1,
               max = 10_000,
@@ -216,7 +217,7 @@ public record BatteryDayInputs(
           Double resistance,
       @Input(
               key = "health",
-              heading = "Health",
+              heading = "Health", form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: 80 % is assumed; check.",
@@ -288,7 +289,7 @@ public record BatteryDayInputs(
       @Input(key = "position", heading = "Position", help = "Each only once.") String position,
       @Input(
               key = "volts",
-              heading = "Nominal voltage",
+              heading = "Nominal voltage", form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 1,
               max = 96,
@@ -342,7 +343,7 @@ public record BatteryDayInputs(
           Double atOnce,
       @Input(
               key = "changeAt",
-              heading = "Change at",
+              heading = "Change at", form = NumberForm.SHARE,
               min = 0,
               max = 0.9,
               blank = "Blank: when the device would stop.",
@@ -355,7 +356,7 @@ public record BatteryDayInputs(
           Boolean staysOn,
       @Input(
               key = "cable",
-              heading = "DC cable",
+              heading = "DC cable", form = NumberForm.ONE_DECIMAL,
               unit = "m|ft",
               min = 0,
               max = 300,
@@ -386,7 +387,7 @@ public record BatteryDayInputs(
       @Input(key = "position", heading = "Position", help = "A row of Positions.") String position,
       @Input(
               key = "watts",
-              heading = "Power",
+              heading = "Power", form = NumberForm.ONE_DECIMAL,
               unit = "W",
               min = 0.1,
               max = 20_000,
@@ -394,7 +395,7 @@ public record BatteryDayInputs(
           Double watts,
       @Input(
               key = "minVolts",
-              heading = "Min. voltage",
+              heading = "Min. voltage", form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 0,
               max = 200,
@@ -403,7 +404,7 @@ public record BatteryDayInputs(
           Double minVolts,
       @Input(
               key = "maxVolts",
-              heading = "Max. voltage",
+              heading = "Max. voltage", form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 0,
               max = 200,
@@ -421,7 +422,7 @@ public record BatteryDayInputs(
           Double quantity,
       @Input(
               key = "converter",
-              heading = "Converter efficiency",
+              heading = "Converter efficiency", form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: no converter.",
@@ -467,7 +468,7 @@ public record BatteryDayInputs(
           Double channels,
       @Input(
               key = "amps",
-              heading = "Current of a channel",
+              heading = "Current of a channel", form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0.05,
               max = 100,
@@ -495,7 +496,7 @@ public record BatteryDayInputs(
           Double atOnce,
       @Input(
               key = "efficiency",
-              heading = "Efficiency",
+              heading = "Efficiency", form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: 80 %.",
@@ -503,7 +504,7 @@ public record BatteryDayInputs(
           Double efficiency,
       @Input(
               key = "usable",
-              heading = "Usable from",
+              heading = "Usable from", form = NumberForm.SHARE,
               min = 0.5,
               max = 1,
               blank = "Blank: 100 %.",
@@ -534,7 +535,7 @@ public record BatteryDayInputs(
           Double roundTrip,
       @Input(
               key = "air",
-              heading = "Air there",
+              heading = "Air there", form = NumberForm.ONE_DECIMAL,
               unit = "°C|°F",
               min = -60,
               max = 140,
@@ -543,7 +544,7 @@ public record BatteryDayInputs(
           Double air,
       @Input(
               key = "warmUp",
-              heading = "Warm-up",
+              heading = "Warm-up", form = NumberForm.TWO_DECIMALS,
               unit = "h",
               min = 0,
               max = 24,
@@ -559,7 +560,7 @@ public record BatteryDayInputs(
       @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
       @Input(
               key = "charge",
-              heading = "State of charge",
+              heading = "State of charge", form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: as planned.")
@@ -573,7 +574,7 @@ public record BatteryDayInputs(
       @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
       @Input(
               key = "charge",
-              heading = "State of charge",
+              heading = "State of charge", form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: as planned.")

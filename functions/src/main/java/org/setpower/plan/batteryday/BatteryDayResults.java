@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -235,19 +236,19 @@ public final class BatteryDayResults {
           BatteryUse use,
       @Result(
               key = "atCall",
-              heading = "Charge at call",
+              heading = "Charge at call", form = NumberForm.SHARE,
               from = "run.entries",
               rule = "Full, as the day before leaves it, or as found.")
           Double atCall,
       @Result(
               key = "atEnd",
-              heading = "Charge at wrap",
+              heading = "Charge at wrap", form = NumberForm.SHARE,
               from = "run.entries",
               rule = "When the last position ends.")
           Double atEnd,
       @Result(
               key = "next",
-              heading = "Charge at the next call",
+              heading = "Charge at the next call", form = NumberForm.SHARE,
               from = "run.entries",
               rule = "After charging tonight.")
           Double next) {}
@@ -280,7 +281,7 @@ public final class BatteryDayResults {
           List<Finding> reasons,
       @Result(
               key = "watts",
-              heading = "Peak power",
+              heading = "Peak power", form = NumberForm.ONE_DECIMAL,
               unit = "W",
               from = {
                 "project.*",
@@ -297,7 +298,7 @@ public final class BatteryDayResults {
           Double watts,
       @Result(
               key = "arrives",
-              heading = "Voltage at the device",
+              heading = "Voltage at the device", form = NumberForm.ONE_DECIMAL,
               unit = "V",
               from = {
                 "project.*",
@@ -314,7 +315,7 @@ public final class BatteryDayResults {
           Double arrives,
       @Result(
               key = "amps",
-              heading = "Current at cut-off",
+              heading = "Current at cut-off", form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 "project.*",
@@ -331,7 +332,7 @@ public final class BatteryDayResults {
           Double amps,
       @Result(
               key = "maxAmps",
-              heading = "Max. current",
+              heading = "Max. current", form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 "project.*",
@@ -350,7 +351,7 @@ public final class BatteryDayResults {
           Double maxAmps,
       @Result(
               key = "runtime",
-              heading = "Runtime",
+              heading = "Runtime", form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -369,7 +370,7 @@ public final class BatteryDayResults {
           Double runtime,
       @Result(
               key = "changeBelow",
-              heading = "Changed at",
+              heading = "Changed at", form = NumberForm.SHARE,
               from = {
                 "project.*",
                 "days.*",
@@ -387,7 +388,7 @@ public final class BatteryDayResults {
           Double changeBelow,
       @Result(
               key = "onHours",
-              heading = "On",
+              heading = "On", form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -410,7 +411,7 @@ public final class BatteryDayResults {
           Integer changes,
       @Result(
               key = "dark",
-              heading = "Dark",
+              heading = "Dark", form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = "run.entries",
               rule = "Hours of all pieces without a battery.")
@@ -443,7 +444,7 @@ public final class BatteryDayResults {
           List<Finding> reasons,
       @Result(
               key = "drawn",
-              heading = "From the battery",
+              heading = "From the battery", form = NumberForm.ONE_DECIMAL,
               unit = "W",
               from = "devices.*",
               rule = "Power times quantity, over the efficiency of the converter.")
@@ -499,7 +500,7 @@ public final class BatteryDayResults {
           List<Finding> reasons,
       @Result(
               key = "hours",
-              heading = "Hours of a charge",
+              heading = "Hours of a charge", form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -593,14 +594,14 @@ public final class BatteryDayResults {
           LocalTime wrap,
       @Result(
               key = "coldest",
-              heading = "Min. temperature",
+              heading = "Min. temperature", form = NumberForm.ONE_DECIMAL,
               unit = "°C",
               from = {"project.*", "days.*"},
               rule = "Of the date.")
           Double coldest,
       @Result(
               key = "warmest",
-              heading = "Max. temperature",
+              heading = "Max. temperature", form = NumberForm.ONE_DECIMAL,
               unit = "°C",
               from = {"project.*", "days.*"},
               rule = "Of the date.")
@@ -631,7 +632,7 @@ public final class BatteryDayResults {
           LocalTime at,
       @Result(
               key = "hour",
-              heading = "Hour",
+              heading = "Hour", form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "After the midnight that begins the date, for the chart.")
@@ -812,14 +813,14 @@ public final class BatteryDayResults {
           String batteries,
       @Result(
               key = "from",
-              heading = "From",
+              heading = "From", form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "Hours after the midnight that begins the date.")
           Double from,
       @Result(
               key = "to",
-              heading = "To",
+              heading = "To", form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "Until it comes off.")
@@ -842,7 +843,7 @@ public final class BatteryDayResults {
           Integer changes,
       @Result(
               key = "dark",
-              heading = "Dark",
+              heading = "Dark", form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = "positions.dark",
               rule = "Sum over the positions.")

@@ -30,6 +30,7 @@ import org.setpower.plan.lighting.diagram.Element;
 import org.setpower.plan.lighting.diagram.Paper;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.result.LightingResults;
+import org.setpower.text.MessageCatalog;
 
 /** The single-line diagram: nothing is left out, nothing covers another, all stands on its page. */
 class LightingDiagramTest {
@@ -154,6 +155,25 @@ class LightingDiagramTest {
             LightingBenchmark.full())) {
       PlanResult result = plan.calculate();
       assertAll(plan, pages(result, paper), result);
+    }
+  }
+
+  @Test
+  void plans_are_readable_in_every_language() {
+    for (String language : MessageCatalog.files()) {
+      for (Ranges plan : List.of(DiagramSamples.night(), LightingSamples.faults())) {
+        List<DiagramPage> pages =
+            DiagramLayout.of(
+                plan.calculate(),
+                Paper.A4,
+                Messages.in(language),
+                Locale.forLanguageTag(language),
+                TITLE);
+        assertReadable(pages);
+        boolean english = words(pages).contains("All days, the worst figures");
+        boolean allDays = plan.rows("project").get(0).get("dayShown") == null;
+        assertThat(english).as(language).isEqualTo(allDays && language.startsWith("en"));
+      }
     }
   }
 

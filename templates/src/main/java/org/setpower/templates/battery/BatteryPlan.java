@@ -97,16 +97,7 @@ public final class BatteryPlan implements PlanTemplate {
             .hidden()
             .paper()
             .with(
-                book.list(
-                    "batteries",
-                    "verdict",
-                    "number",
-                    "type",
-                    "use",
-                    "atCall",
-                    "atEnd",
-                    "next",
-                    "reasons")),
+                book.list("batteries", "number", "type", "use", "atCall", "atEnd", "next")),
         PlanTab.of("Timeline", "Which battery is on which position from when to when.")
             .hidden()
             .with(

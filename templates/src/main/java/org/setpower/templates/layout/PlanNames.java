@@ -1,6 +1,7 @@
 package org.setpower.templates.layout;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -216,7 +217,9 @@ public final class PlanNames {
     int place = shown.get(column.table()).indexOf(column.path()) + 1;
     String cell = "INDEX(Results_" + column.table() + ";" + row + ";" + place + ")";
     boolean number =
-        Number.class.isAssignableFrom(column.type()) || column.type() == LocalDate.class;
+        Number.class.isAssignableFrom(column.type())
+            || column.type() == LocalDate.class
+            || column.type() == LocalTime.class;
     return number ? cell : cell + "&\"\"";
   }
 
