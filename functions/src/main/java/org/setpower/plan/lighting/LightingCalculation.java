@@ -366,6 +366,11 @@ final class LightingCalculation {
     return runs;
   }
 
+  /** Runs by what is wrong with them alone, whatever stands between them and the source. */
+  Gate<InputRow<Run>> ownRuns() {
+    return ownRuns;
+  }
+
   Gate<InputRow<Load>> loadGate() {
     return loadGate;
   }

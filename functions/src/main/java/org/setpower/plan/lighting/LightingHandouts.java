@@ -263,7 +263,7 @@ final class LightingHandouts {
     OrderList order = new OrderList(plan.settings(), network);
     plan.runStates().forEach(
             (row, s) -> {
-              if (plan.runs().row(row).fit()) {
+              if (plan.ownRuns().row(row).fit()) {
                 order.addCable(s.cable());
               }
             });

@@ -18,8 +18,8 @@ public final class LightingPowerPlan implements PlanTemplate {
   private static final String ELECTRICIAN =
       "A competent person connects, tests and signs for every source. Local codes decide.";
   private static final String SINGLES =
-      "Single cores: switch the supply off before you connect them. Connect earth (ground) first,"
-          + " then neutral, then phases. Disconnect in reverse order.";
+      "Single-core feeders: switch the supply off before you connect them. Connect earth (ground)"
+          + " first, then neutral, then phases. Disconnect in reverse order.";
   private static final String DRUMS = "Unwind every cable drum before it is loaded.";
   private static final String RCDS =
       "Press the test button of every RCD (GFCI) before use. Do not bridge one that trips.";
