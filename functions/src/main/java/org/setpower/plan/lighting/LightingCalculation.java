@@ -110,17 +110,15 @@ final class LightingCalculation {
         gate(
             inputs.runs().filled().toList(),
             r -> r.value().to() == null ? null : "#" + r.number(),
-            r -> withUpstream(runFindings(r, supplyJudge), network.runs().get(r.number()).parent()));
+            r ->
+                withUpstream(runFindings(r, supplyJudge), network.runs().get(r.number()).parent()));
     loadGate =
         gate(
             inputs.loads().filled().toList(),
             r -> r.value().item() == null ? null : "#" + r.number(),
             r -> loadFindings(loads.get(r.number())));
     generators =
-        gate(
-            inputs.generators().filled().toList(),
-            r -> r.value().name(),
-            this::generatorFindings);
+        gate(inputs.generators().filled().toList(), r -> r.value().name(), this::generatorFindings);
   }
 
   private <T extends Record> Gate<InputRow<T>> gate(

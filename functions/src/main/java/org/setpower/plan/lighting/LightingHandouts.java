@@ -261,7 +261,8 @@ final class LightingHandouts {
 
   List<LightingPapers.OrderRow> order() {
     OrderList order = new OrderList(plan.settings(), network);
-    plan.runStates().forEach(
+    plan.runStates()
+        .forEach(
             (row, s) -> {
               if (plan.ownRuns().row(row).fit()) {
                 order.addCable(s.cable());
