@@ -56,7 +56,7 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of(
                 "Loads",
                 "One row for each item and place. Fill in item, place and qty first; the place"
-                    + " decides leg and breaker.")
+                    + " decides leg and breaker. Items are those of the hidden tab Equipment.")
             .with(
                 book.table("loads")
                     .width("item", 38)
