@@ -261,7 +261,13 @@ final class LightingHandouts {
 
   List<LightingPapers.OrderRow> order() {
     OrderList order = new OrderList(plan.settings(), network);
-    plan.runStates().values().forEach(s -> order.addCable(s.cable()));
+    plan.runStates()
+        .forEach(
+            (row, s) -> {
+              if (plan.ownRuns().row(row).fit()) {
+                order.addCable(s.cable());
+              }
+            });
     flows.loads().stream().filter(PlannedLoad::isCounted).forEach(order::addLoad);
     for (InputRow<Supply> row : LightingInputs.sorted(plan.inputs().supplies())) {
       List<OutletGroup> groups =

@@ -248,7 +248,8 @@ final class LightingTables {
     RunJudge.State state = plan.runStates().get(row.number());
     Node node = state.cable().node();
     boolean flowing = node.isFed() && flows.shown(node).amps() > 0;
-    double powerFactor = flowing ? flows.powerFactor(node) : Double.NaN;
+    boolean drops = flowing && !Double.isNaN(state.cable().drop(1, 1));
+    double powerFactor = drops ? flows.powerFactor(node) : Double.NaN;
     return new LightingResults.RunResult(
         judged.verdict(),
         judged.findings(),
@@ -264,7 +265,7 @@ final class LightingTables {
         known(state.cable().metres()),
         state.cable().system().word(),
         known(powerFactor),
-        flowing ? known(state.cable().drop(flows.shown(node).amps(), powerFactor)) : null,
+        drops ? known(state.cable().drop(flows.shown(node).amps(), powerFactor)) : null,
         known(state.dropShare()),
         known(state.endVolts()),
         state.minSize() == null ? null : state.minSize().toString(),

@@ -347,6 +347,28 @@ class LightingSafetyTest {
   }
 
   @Test
+  void a_generator_whose_loads_are_not_all_counted_stops() {
+    Ranges place = onGenerator(40).row("loads", "item", "LED 1600", "place", "A-99");
+    assertThat(keys(generator(place, 1).reasons())).contains("generator.uncounted");
+    Ranges watts = onGenerator(40).set("equipment", 1, "watts", "");
+    assertThat(keys(generator(watts, 1).reasons())).contains("generator.uncounted");
+    assertThat(generator(watts, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(generator(onGenerator(40), 1).reasons())).doesNotContain("generator.uncounted");
+  }
+
+  @Test
+  void what_hangs_on_a_cable_that_is_a_stop_stops() {
+    Ranges plan = onOneOutlet("3G2.5", "3", "32");
+    plan.row("runs", "to", "end", "from", "tail", "length", 5, "size", "3G6", "type", "rubber");
+    plan.row("loads", "item", "LED 1600", "place", "end");
+    assertThat(keys(run(plan, 3).reasons())).containsExactly("load.upstream");
+    assertThat(keys(load(plan, 3).reasons())).contains("load.upstream");
+    assertThat(plan.calculate().rows(LightingPapers.PULL_ROW))
+        .extracting(LightingPapers.PullRow::to)
+        .containsExactly("A");
+  }
+
+  @Test
   void a_generator_over_80_percent_or_with_leading_loads_is_a_check() {
     Ranges plan = onGenerator(20).set("loads", 1, "quantity", 3).set("outlets", 1, "breaker", "32");
     // 9 × 1600 W on the busiest leg's account over 0.8 are 18 kVA

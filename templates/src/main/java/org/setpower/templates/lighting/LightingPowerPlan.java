@@ -18,8 +18,8 @@ public final class LightingPowerPlan implements PlanTemplate {
   private static final String ELECTRICIAN =
       "A competent person connects, tests and signs for every source. Local codes decide.";
   private static final String SINGLES =
-      "Single-core sets: connect earth (ground) first, then neutral, then the legs. Disconnect in"
-          + " reverse, with the supply off.";
+      "Single-core feeders: switch the supply off before you connect them. Connect earth (ground)"
+          + " first, then neutral, then phases. Disconnect in reverse order.";
   private static final String DRUMS = "Unwind every cable drum before it is loaded.";
   private static final String RCDS =
       "Press the test button of every RCD (GFCI) before use. Do not bridge one that trips.";
@@ -56,7 +56,7 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of(
                 "Loads",
                 "One row for each item and place. Fill in item, place and qty first; the place"
-                    + " decides leg and breaker.")
+                    + " decides leg and breaker. Items are those of the hidden tab Equipment.")
             .with(
                 book.table("loads")
                     .width("item", 38)
@@ -144,7 +144,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "dayShown",
                     "headroom")
                 .pick("dayShown", "days.date"),
-            book.lines("", "project", "verdict", "reasons"),
+            book.lines("Status of this tab", "project", "verdict", "reasons"),
             book.table("days").titled("Days"),
             book.table("groups").titled("Groups of loads"));
   }
@@ -216,6 +216,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .paper()
             .with(
+                book.lines("", "summary", "loadsWithheld"),
                 book.list(
                         "",
                         120,
@@ -233,6 +234,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .paper()
             .with(
                 PlanText.cautions(SINGLES),
+                book.lines("", "summary", "runsWithheld"),
                 book.list(
                     "", 60, "pull", "verdict", "to", "from", "length", "pieces", "size", "cores",
                     "singles")),
@@ -268,6 +270,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .paper()
             .with(
+                book.lines("", "summary", "runsWithheld"),
                 book.list(
                         "",
                         80,

@@ -121,6 +121,8 @@ public enum LightingFinding implements FindingKey {
   HARMONIC_OPEN("equipment.harmonic", Severity.CHECK),
   /** Arguments: name. */
   GENERATOR_UNKNOWN("generator.unknown", Severity.STOP),
+  /** Arguments: loads. */
+  GENERATOR_UNCOUNTED("generator.uncounted", Severity.DANGER),
   /** Arguments: kVA needed, kVA left. */
   GENERATOR_OVER("generator.over", Severity.DANGER),
   /** Arguments: share. */
