@@ -1,4 +1,4 @@
-package org.setpower.templates;
+package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -25,8 +25,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
-import org.setpower.templates.plan.PlanTab;
-import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.travel.BatteryTravelList;
 import org.setpower.templates.uno.UnoAccess;
 

@@ -1,4 +1,4 @@
-package org.setpower.templates;
+package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -28,7 +28,6 @@ import org.setpower.office.Office;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.layout.PlanNames;
-import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.register.BatteryRegister;
 
 /** The commands on a workbook of a plan: the filled battery register. */

@@ -1,4 +1,4 @@
-package org.setpower.templates;
+package org.setpower.templates.plan;
 
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCalculatable;
@@ -19,11 +19,6 @@ import org.setpower.plan.common.InputColumn;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
-import org.setpower.templates.plan.PlanFigures;
-import org.setpower.templates.plan.PlanList;
-import org.setpower.templates.plan.PlanTab;
-import org.setpower.templates.plan.PlanTable;
-import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.uno.UnoAccess;
 import org.setpower.text.MessageCatalog;
 

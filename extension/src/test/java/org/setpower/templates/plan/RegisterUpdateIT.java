@@ -1,4 +1,4 @@
-package org.setpower.templates;
+package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -29,8 +29,6 @@ import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.register.RegisterPlan;
-import org.setpower.templates.plan.PlanTable;
-import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.register.BatteryRegister;
 import org.setpower.templates.uno.PlanFiller;
 import org.setpower.templates.uno.PlanWriter;

@@ -1,4 +1,4 @@
-package org.setpower.templates;
+package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -17,7 +17,6 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
-import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.register.BatteryRegister;
 
 /**

@@ -1,4 +1,4 @@
-package org.setpower.templates;
+package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -18,7 +18,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.lighting.LightingPowerPlan;
-import org.setpower.templates.plan.PlanWorkbook;
 
 /**
  * Through the cells of the lighting power plan: nothing that can hurt somebody passes, and nothing

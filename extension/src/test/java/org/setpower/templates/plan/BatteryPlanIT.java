@@ -1,4 +1,4 @@
-package org.setpower.templates;
+package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -16,7 +16,6 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
 import org.setpower.templates.battery.BatteryPlan;
-import org.setpower.templates.plan.PlanWorkbook;
 
 /**
  * What somebody could be hurt or left in the dark by stops in the cells of the battery plan.

@@ -1,4 +1,4 @@
-package org.setpower.templates;
+package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -32,10 +32,6 @@ import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
-import org.setpower.templates.plan.InputCells;
-import org.setpower.templates.plan.PlanFigures;
-import org.setpower.templates.plan.PlanTable;
-import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.register.BatteryRegister;
 import org.setpower.templates.uno.PlanFiller;
 import org.setpower.templates.uno.PlanWriter;
