@@ -93,11 +93,23 @@ public final class PlanFormulas {
   /** Whether a tab is a copy, or the plan cannot be trusted, or there is no extension. */
   public String notice(PlanTab tab) {
     String top = layout.tops().get(tab);
+    // a tab without a named cell shows nothing that a copy could show wrongly
     String copied =
         top == null
             ? ""
-            : "IF(SHEET(" + top + ")=" + PlanNames.home(top) + ";\"\";" + PlanNames.COPIED + ")&";
-    return copied + "IFERROR(INDEX(Block;" + PlanNames.ONE + ";2)&\"\";" + PlanNames.MISSING + ")";
+            : "IF(SHEET("
+                + top
+                + ")="
+                + PlanNames.home(top)
+                + ";\"\";"
+                + PlanNames.COPIED
+                + ")&";
+    return copied
+        + "IFERROR(INDEX(Block;"
+        + PlanNames.ONE
+        + ";2)&\"\";"
+        + PlanNames.MISSING
+        + ")";
   }
 
   /** A heading whose unit a cell decides. */

@@ -139,6 +139,10 @@ public final class PlanLayout {
         listed.put(list, columns(tab, list, 0));
       } else if (part instanceof PlanFields fields) {
         placeFields(tab, fields, row);
+      } else if (part instanceof PlanFigures figures && figures.across() == 0 && !tab.isPage()) {
+        figures
+            .columns()
+            .forEach(p -> label(tab, InputCells.heading(workbook.result(p), words)));
       } else if (part instanceof PlanNotes notes && !tab.isPage()) {
         notes.cells().forEach(c -> label(tab, words.of(c.heading())));
       }
