@@ -2,8 +2,8 @@ package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.setpower.templates.RentalQuoteIT.day;
-import static org.setpower.templates.RentalQuoteIT.row;
+import static org.setpower.templates.plan.RentalQuoteIT.day;
+import static org.setpower.templates.plan.RentalQuoteIT.row;
 
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.uno.UnoRuntime;

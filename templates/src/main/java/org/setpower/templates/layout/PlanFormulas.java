@@ -93,23 +93,13 @@ public final class PlanFormulas {
   /** Whether a tab is a copy, or the plan cannot be trusted, or there is no extension. */
   public String notice(PlanTab tab) {
     String top = layout.tops().get(tab);
-    // a tab without a named cell shows nothing that a copy could show wrongly
-    String copied =
-        top == null
-            ? ""
-            : "IF(SHEET("
-                + top
-                + ")="
-                + PlanNames.home(top)
-                + ";\"\";"
-                + PlanNames.COPIED
-                + ")&";
-    return copied
-        + "IFERROR(INDEX(Block;"
-        + PlanNames.ONE
-        + ";2)&\"\";"
-        + PlanNames.MISSING
-        + ")";
+    String missing =
+        "IFERROR(INDEX(Block;" + PlanNames.ONE + ";2)&\"\";" + PlanNames.MISSING + ")";
+    if (top == null) { // nothing of the plan stands on it, so a copy shows nothing wrong
+      return missing;
+    }
+    String home = PlanNames.home(top);
+    return "IF(SHEET(" + top + ")=" + home + ";\"\";" + PlanNames.COPIED + ")&" + missing;
   }
 
   /** A heading whose unit a cell decides. */
