@@ -192,8 +192,12 @@ public final class BatteryTravelList implements PlanTemplate {
                     "maxCarried",
                     "travellers",
                     "notes")
-                .width("travellers", 40)
-                .width("notes", 100));
+                .width("flight", 20)
+                .width("type", 20)
+                .width("chemistry", 18)
+                .width("bag", 14)
+                .width("travellers", 70)
+                .width("notes", 110));
   }
 
   private PlanTab cards() {
