@@ -93,8 +93,7 @@ public final class PlanFormulas {
   /** Whether a tab is a copy, or the plan cannot be trusted, or there is no extension. */
   public String notice(PlanTab tab) {
     String top = layout.tops().get(tab);
-    String missing =
-        "IFERROR(INDEX(Block;" + PlanNames.ONE + ";2)&\"\";" + PlanNames.MISSING + ")";
+    String missing = "IFERROR(INDEX(Block;" + PlanNames.ONE + ";2)&\"\";" + PlanNames.MISSING + ")";
     if (top == null) { // nothing of the plan stands on it, so a copy shows nothing wrong
       return missing;
     }

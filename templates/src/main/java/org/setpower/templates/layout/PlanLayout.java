@@ -140,9 +140,7 @@ public final class PlanLayout {
       } else if (part instanceof PlanFields fields) {
         placeFields(tab, fields, row);
       } else if (part instanceof PlanFigures figures && figures.across() == 0 && !tab.isPage()) {
-        figures
-            .columns()
-            .forEach(p -> label(tab, InputCells.heading(workbook.result(p), words)));
+        figures.columns().forEach(p -> label(tab, InputCells.heading(workbook.result(p), words)));
       } else if (part instanceof PlanNotes notes && !tab.isPage()) {
         notes.cells().forEach(c -> label(tab, words.of(c.heading())));
       }
