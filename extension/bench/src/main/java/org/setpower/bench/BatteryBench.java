@@ -25,7 +25,8 @@ import org.setpower.office.Office;
  * typed cell to all results, against a thousand calls of an empty function.
  */
 final class BatteryBench {
-  private static final Path TEMPLATE = Path.of("extension/target/sheets/templates/en/battery-plan.ots");
+  private static final Path TEMPLATE =
+      Path.of("extension/target/sheets/templates/en/battery-plan.ots");
   private static final String[] TYPES = {"P294", "P150", "P98", "P588"};
   private static final double[] AMP_HOURS = {10.2, 5.2, 6.8, 20.4};
   private static final double[] WATT_HOURS = {294, 150, 98, 588};
@@ -101,8 +102,7 @@ final class BatteryBench {
   private static void rows(BenchDocument plan, String name, List<Map<String, Object>> rows)
       throws Exception {
     XCellRange table = range(plan, name);
-    Object[] keys =
-        UnoRuntime.queryInterface(XCellRangeData.class, table).getDataArray()[0];
+    Object[] keys = UnoRuntime.queryInterface(XCellRangeData.class, table).getDataArray()[0];
     Object[][] cells = new Object[rows.size()][keys.length];
     for (int r = 0; r < cells.length; r++) {
       for (int c = 0; c < keys.length; c++) {
@@ -110,8 +110,7 @@ final class BatteryBench {
       }
     }
     UnoRuntime.queryInterface(
-            XCellRangeData.class,
-            table.getCellRangeByPosition(0, 1, keys.length - 1, rows.size()))
+            XCellRangeData.class, table.getCellRangeByPosition(0, 1, keys.length - 1, rows.size()))
         .setDataArray(cells);
   }
 
@@ -129,17 +128,48 @@ final class BatteryBench {
         "Days",
         List.of(
             row(
-                "date", DATE, "call", 7 / 24.0, "wrap", 17 / 24.0, "min", 5.0, "max", 12.0,
-                "minFrom", 0.2, "maxFrom", 0.6, "breakFrom", 0.5, "breakTo", 13 / 24.0)));
+                "date",
+                DATE,
+                "call",
+                7 / 24.0,
+                "wrap",
+                17 / 24.0,
+                "min",
+                5.0,
+                "max",
+                12.0,
+                "minFrom",
+                0.2,
+                "maxFrom",
+                0.6,
+                "breakFrom",
+                0.5,
+                "breakTo",
+                13 / 24.0)));
     List<Map<String, Object>> types = new ArrayList<>();
     List<Map<String, Object>> stock = new ArrayList<>();
     for (int i = 0; i < TYPES.length; i++) {
       boolean twelve = i == 2;
       types.add(
           row(
-              "type", TYPES[i], "chemistry", "Li-ion", "cells", twelve ? 4.0 : 8.0, "ampHours",
-              AMP_HOURS[i], "wattHours", WATT_HOURS[i], "outputs", twelve ? "12" : "24",
-              "maxAmps", 40.0, "resistance", 50.0, "health", 0.95));
+              "type",
+              TYPES[i],
+              "chemistry",
+              "Li-ion",
+              "cells",
+              twelve ? 4.0 : 8.0,
+              "ampHours",
+              AMP_HOURS[i],
+              "wattHours",
+              WATT_HOURS[i],
+              "outputs",
+              twelve ? "12" : "24",
+              "maxAmps",
+              40.0,
+              "resistance",
+              50.0,
+              "health",
+              0.95));
       stock.add(row("type", TYPES[i], "owned", 15.0));
     }
     rows(plan, "Types", types);
@@ -151,12 +181,26 @@ final class BatteryBench {
       String name = "position " + i;
       positions.add(
           row(
-              "position", name, "volts", twelve ? 12.0 : 24.0, "type", TYPES[i % TYPES.length],
-              "priority", 1.0 + i));
+              "position",
+              name,
+              "volts",
+              twelve ? 12.0 : 24.0,
+              "type",
+              TYPES[i % TYPES.length],
+              "priority",
+              1.0 + i));
       devices.add(
           row(
-              "device", name, "position", name, "watts", 30.0 + 5 * i % 60, "minVolts",
-              twelve ? 10.0 : 20.0, "maxVolts", twelve ? 18.0 : 36.0));
+              "device",
+              name,
+              "position",
+              name,
+              "watts",
+              30.0 + 5 * i % 60,
+              "minVolts",
+              twelve ? 10.0 : 20.0,
+              "maxVolts",
+              twelve ? 18.0 : 36.0));
     }
     rows(plan, "Positions", positions);
     rows(plan, "Devices", devices);
@@ -166,8 +210,18 @@ final class BatteryBench {
     for (int i = 0; i < CHARGERS; i++) {
       chargers.add(
           row(
-              "charger", "charger " + i, "supply", "socket", "channels", 4.0, "amps",
-              i % 3 == 1 ? 3.0 : 4.0, "types", taken.get(i % 3), "air", 20.0));
+              "charger",
+              "charger " + i,
+              "supply",
+              "socket",
+              "channels",
+              4.0,
+              "amps",
+              i % 3 == 1 ? 3.0 : 4.0,
+              "types",
+              taken.get(i % 3),
+              "air",
+              20.0));
     }
     rows(plan, "Chargers", chargers);
   }
