@@ -39,7 +39,8 @@ class PublishedMistakesTest {
   /** A forum answer gives 15.1 A in the neutral of 10, 8 and 6 A; it lost the minus signs. */
   @Test
   void neutral_of_ten_eight_and_six() {
-    assertThat(Calls.number("PHASE.NEUTRAL", 10, 8, 6)).isCloseTo(Math.sqrt(12), within(1e-9));
+    assertThat(Calls.number("PHASE.NEUTRAL", 10, 8, 6, 1, 1, 1, 0))
+        .isCloseTo(Math.sqrt(12), within(1e-9));
   }
 
   /** Many copies of NEC Table 8 print the solid 3.07, 1.93, 1.21, 0.764 Ω/kft as stranded. */

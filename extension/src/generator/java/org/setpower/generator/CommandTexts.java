@@ -33,7 +33,9 @@ final class CommandTexts {
   private static final Set<String> NOT_READ =
       Set.of(
           "Calc MS Excel 2007 XML",
+          "Liberation Sans",
           "Set Power Sheets ",
+          "Set Power diagram",
           "Set Power template",
           "d MMM uuuu",
           "ods, xlsx, pdf",

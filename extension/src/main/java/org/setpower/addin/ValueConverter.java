@@ -1,12 +1,15 @@
 package org.setpower.addin;
 
 import com.sun.star.uno.Any;
+import com.sun.star.uno.Type;
 import com.sun.star.uno.TypeClass;
 import java.util.Arrays;
 import org.setpower.base.EvaluationException;
 
 /** Values of cells as the catalogue knows them (null, Double, String, Object[][]) and back. */
 final class ValueConverter {
+  private static final Any BLANK = new Any(Type.STRING, "");
+
   private ValueConverter() {}
 
   static Object[] fromCell(Object[] arguments) {
@@ -61,7 +64,21 @@ final class ValueConverter {
       return texts(table);
     }
     Object[][] elements = elements(table);
-    return isAll(Double.class, elements) ? numbers(elements) : elements;
+    return isAll(Double.class, elements) ? numbers(elements) : boxed(elements);
+  }
+
+  /** With their types, which the office else finds out for each element by its class. */
+  private static Object[][] boxed(Object[][] elements) {
+    for (Object[] row : elements) {
+      for (int c = 0; c < row.length; c++) {
+        if (row[c] instanceof String text) {
+          row[c] = text.isEmpty() ? BLANK : new Any(Type.STRING, text);
+        } else if (row[c] instanceof Double) {
+          row[c] = new Any(Type.DOUBLE, row[c]);
+        }
+      }
+    }
+    return elements;
   }
 
   private static boolean isAll(Class<?> type, Object[][] table) {

@@ -38,9 +38,9 @@ class CalendarIT {
   /** ICAO Doc 9284, Addendum No. 1: at most two power banks a person from 2026-03-27. */
   private void assertTheCapStartsOn27March() {
     sheet.put("A1", "=DATE(2026;3;26)").put("A2", "=DATE(2026;3;27)");
-    sheet.put("B1", "=FLIGHT.LIMIT(74;\"power bank\";;;A1)");
-    sheet.put("B2", "=FLIGHT.LIMIT(74;\"power bank\";;;A2)");
-    sheet.array("C1:C2", "=FLIGHT.LIMIT(74;\"power bank\";;;A1:A2)");
+    sheet.put("B1", "=FLIGHT.LIMIT(74;\"power bank\";\"Li-ion\";\"ICAO\";A1)");
+    sheet.put("B2", "=FLIGHT.LIMIT(74;\"power bank\";\"Li-ion\";\"ICAO\";A2)");
+    sheet.array("C1:C2", "=FLIGHT.LIMIT(74;\"power bank\";\"Li-ion\";\"ICAO\";A1:A2)");
     sheet.calculate();
     assertThat(sheet.number("B1")).isEqualTo(20);
     assertThat(sheet.number("B2")).isEqualTo(2);

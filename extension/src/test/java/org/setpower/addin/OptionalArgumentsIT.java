@@ -68,7 +68,9 @@ class OptionalArgumentsIT {
   void a_blank_cell_comes_as_zero(Office office) throws Exception {
     TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     sheet.put("A1", "=PACK.COLD(\"Li-ion\";H9)").put("A2", "=PACK.COLD(\"Li-ion\";0)");
-    sheet.put("A3", "=SHEET.WHY(\"PACK.COLD\";\"Li-ion\")").put("A4", "=CABLE.DROP(\"12 AWG\";10)");
+    sheet
+        .put("A3", "=SHEET.WHY(\"PACK.COLD\";\"Li-ion\")")
+        .put("A4", "=CABLE.DROP(\"12 AWG\";10;;\"DC\")");
     assertThat(sheet.error("A1")).isZero();
     assertThat(sheet.number("A1")).isEqualTo(sheet.number("A2"));
     assertThat(sheet.shown("A3")).isEqualTo("battery_temp is missing");

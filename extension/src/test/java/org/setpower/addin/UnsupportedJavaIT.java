@@ -30,7 +30,7 @@ class UnsupportedJavaIT {
       throws IOException {
     try (Office office = Office.start(tooNew(folder))) {
       TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
-      sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+      sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
       assertThat(sheet.shown("A1")).startsWith("Java 17 is needed, here is ");
       sheet.put("A2", "=ISERROR(ORG.SETPOWER.FUNCTIONS.SHEETVERSION())");
       assertThat(sheet.number("A2")).isEqualTo(1);
@@ -42,7 +42,7 @@ class UnsupportedJavaIT {
     try (Office office = Office.start(tooNew(folder))) {
       CommandDriver.speak(office, "fr");
       TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
-      sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+      sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
       assertThat(sheet.shown("A1")).startsWith("Il faut Java 17, ici c’est ");
     }
   }

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.awt.Key;
 import com.sun.star.frame.XDesktop;
+import com.sun.star.frame.XModel;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.task.XJobExecutor;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
+import org.setpower.uno.Uno;
 
 /**
  * Every window of ours without a mouse and without eyes: the tab key stops at each control once,
@@ -138,7 +141,7 @@ class AccessibilityIT {
 
   @Test
   void how_a_number_came_about_is_walked_and_closed_without_a_trace() throws Exception {
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
     ShownWindow window = open("explain");
     assertThat(walked(window).get(0)).startsWith("Working: Sheet1.A1 shows");
     window.press(Key.RETURN);
@@ -177,7 +180,7 @@ class AccessibilityIT {
 
   @Test
   void the_list_of_the_kit_is_walked_and_closed() throws Exception {
-    CommandDriver.command(office, null, "new", "title", "Lighting power plan");
+    CommandDriver.command(office, null, "new", "title", "Battery day");
     XComponent made = front();
     ShownWindow window = open("kit");
     assertThat(walked(window))
@@ -185,6 +188,59 @@ class AccessibilityIT {
     window.press(Key.ESCAPE);
     window.isClosed();
     closesWith(Key.RETURN, "kit");
+    Office.discard(made);
+  }
+
+  /** Tabs of a register that is filled with the example. */
+  private static XComponent register() {
+    CommandDriver.command(office, null, "new", "title", "Battery register, example");
+    return front();
+  }
+
+  private static boolean isVisible(XComponent document, String tab) throws Exception {
+    Object sheet =
+        UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets().getByName(tab);
+    return (Boolean) Uno.get(sheet, "IsVisible");
+  }
+
+  @Test
+  void a_hidden_tab_is_shown_with_enter() throws Exception {
+    XComponent made = register();
+    ShownWindow window = open("tabs");
+    assertThat(walked(window)).containsExactly("Hidden tabs", "Show", "Cancel");
+    window.press(Key.ESCAPE);
+    window.isClosed();
+    assertThat(isVisible(made, "Incidents")).isFalse();
+
+    ShownWindow again = open("tabs");
+    again.press(Key.DOWN);
+    again.press(Key.RETURN);
+    again.isClosed();
+    assertThat(isVisible(made, "Stocktake list")).isFalse();
+    assertThat(isVisible(made, "Incidents")).isTrue();
+    assertThat(isVisible(made, "Plan")).isFalse();
+    Office.discard(made);
+  }
+
+  @Test
+  void an_inspection_is_entered_with_the_keyboard() throws Exception {
+    XComponent made = register();
+    TestSheet batteries = TestSheet.named(made, "Batteries");
+    Uno.as(XSelectionSupplier.class, Uno.as(XModel.class, made).getCurrentController())
+        .select(batteries.range("B8:B20"));
+    ShownWindow window = open("inspect");
+    assertThat(walked(window))
+        .containsExactly("Day of the inspection", "Role, no name", "Mark", "Cancel");
+    window.press(Key.ESCAPE);
+    window.isClosed();
+
+    ShownWindow again = open("inspect");
+    again.press(Key.RETURN);
+    ShownWindow refused = again.followedBy();
+    assertThat(refused.parts().stream().map(ShownWindow.Part::name))
+        .anyMatch(n -> n.startsWith("Type the day of the inspection and the role"));
+    refused.press(Key.RETURN);
+    refused.isClosed();
     Office.discard(made);
   }
 
@@ -197,7 +253,7 @@ class AccessibilityIT {
 
   @Test
   void a_copy_is_written_with_enter_and_replaced_on_demand_only() throws Exception {
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
     ShownWindow window = open("copy");
     assertThat(walked(window))
         .containsExactly(
@@ -238,7 +294,7 @@ class AccessibilityIT {
     for (Path earlier : copies()) {
       Files.delete(earlier);
     }
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
     ShownWindow window = open("copy");
     window.press(Key.RETURN);
     ShownWindow done = window.followedBy();

@@ -24,7 +24,7 @@ import org.setpower.office.Office;
 
 /** Documents from later versions, other extensions with our names, files that are damaged. */
 class CompatibilityIT {
-  private static final String DROP = "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)";
+  private static final String DROP = "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")";
   private static final String LATER = "=ORG.SETPOWER.FUNCTIONS.CABLEWEIGHT(\"2.5 mm²\";25)";
 
   @Test
@@ -132,8 +132,8 @@ class CompatibilityIT {
       assertThatThrownBy(() -> CommandDriver.command(office, null, "new", "title", title))
           .hasMessageContaining("Cannot open “" + title + "”")
           .hasMessageContaining("Reinstall the extension");
-      assertThat(CommandDriver.command(office, null, "new", "title", "Battery day"))
-          .isEqualTo("Battery day");
+      assertThat(CommandDriver.command(office, null, "new", "title", "Power budget"))
+          .isEqualTo("Power budget");
       XComponent example =
           office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods"));
       assertThatThrownBy(() -> CommandDriver.command(office, example, "mend"))

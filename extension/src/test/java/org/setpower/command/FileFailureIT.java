@@ -46,7 +46,7 @@ class FileFailureIT {
   private static TestSheet longSheet(Office office) throws IOException {
     TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     sheet.put("A1", 25).put("A2", "=A1+0.01");
-    sheet.put("B1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";A1;16)");
+    sheet.put("B1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";A1;16;\"DC\")");
     UnoRuntime.queryInterface(XCellSeries.class, sheet.range("A2:A10000"))
         .fillAuto(FillDirection.TO_BOTTOM, 1);
     UnoRuntime.queryInterface(XCellSeries.class, sheet.range("B1:B10000"))

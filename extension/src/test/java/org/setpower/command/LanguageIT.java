@@ -61,7 +61,7 @@ class LanguageIT {
     open("Stromplan Licht");
     XNameAccess sheets =
         UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
-    assertThat(sheets.getElementNames()).contains("Auftrag", "Ergebnis");
+    assertThat(sheets.getElementNames()).contains("Projekt", "Übersicht");
     assertThat(CommandDriver.command(office, document, "look"))
         .contains("Stop: 0; Fehler: 0; check: 1");
     assertThat(CommandDriver.command(office, document, "mend")).startsWith("Alle Formeln");
@@ -72,7 +72,7 @@ class LanguageIT {
     CommandDriver.speak(office, "fr");
     TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     document = sheet.document();
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(4;25;16)");
+    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(4;25;16;\"DC\")");
     assertThat(CommandDriver.command(office, document, "explain", "cell", "A1", "put", "yes"))
         .contains("Longueur de câble", "[par défaut]")
         .doesNotContain("Cable length", "[default]");

@@ -27,7 +27,7 @@ import org.setpower.office.Office;
 /** Installing, updating, removing and installing again, in an office of its own. */
 class LifecycleIT {
   private static final String IDENTIFIER = "org.setpower.sheets";
-  private static final String DROP = "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;A1)";
+  private static final String DROP = "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;A1;\"DC\")";
 
   @TempDir private Path folder;
   private Office office;

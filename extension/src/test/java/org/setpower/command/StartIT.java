@@ -23,7 +23,7 @@ class StartIT {
       TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
       sheet.put("A1", "=SUM(1;2)");
       assertThat(isOurCodeOpen(office)).isFalse();
-      sheet.put("A2", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+      sheet.put("A2", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
       assertThat(sheet.number("A2")).isPositive();
       assertThat(isOurCodeOpen(office)).isTrue();
     }

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.setpower.registry.FunctionSpec;
+import org.setpower.registry.Parameter;
 import org.setpower.registry.groups.FunctionRegistry;
 import org.setpower.templates.TemplateRegistry;
 import org.w3c.dom.Document;
@@ -30,7 +31,7 @@ class HandbookTest {
   private static final List<String> TEMPLATES =
       List.of(
           "Lighting power plan",
-          "Battery day",
+          "Battery plan",
           "Power budget",
           "Rental quote",
           "Battery register",
@@ -155,6 +156,20 @@ class HandbookTest {
           }
         });
     assertThat(unknown).isEmpty();
+  }
+
+  @Test
+  void what_counts_when_an_argument_is_left_out_stands_in_one_table() throws Exception {
+    String page = Files.readString(Path.of("src/main/handbook/writing-formulas.md"));
+    String section = page.substring(page.indexOf("## What a blank cell does"));
+    String table = section.substring(0, section.indexOf("## ", 3));
+    for (FunctionSpec function : FunctionRegistry.all()) {
+      for (Parameter<?> parameter : function.parameters()) {
+        if (parameter.isOptional()) {
+          assertThat(table).as(function.name()).contains("`" + parameter.name() + "`");
+        }
+      }
+    }
   }
 
   @Test

@@ -176,7 +176,8 @@ class PlanCarrierIT {
     String plain = plan.input("batteries", "energy", 1);
     for (int row = 1; row <= ROOM; row++) {
       int line = PlanDocument.KEYS + row;
-      tab.put("AX" + line, "=ORG.SETPOWER.FUNCTIONS.PACKRUNTIME(" + energy + ";10)");
+      tab.put(
+          "AX" + line, "=ORG.SETPOWER.FUNCTIONS.PACKRUNTIME(" + energy + ";10;1;1;25;\"Li-ion\")");
       tab.put("AY" + line, "=" + plain.replaceAll("\\d", "") + line);
     }
     assertThat(tab.number("AX5")).isEqualTo(9.8);

@@ -165,7 +165,7 @@ class UpdateFileIT {
     assertThat(typed(updated(), "serial", 1)).isEqualTo("007");
     assertThat(listed())
         .contains("Batteries.E5, Batteries: Rated energy, 98.5")
-        .contains("The column was “Double kWh” and is now “Double Wh”");
+        .contains("The column was “number kWh” and is now “number Wh”");
   }
 
   @Test

@@ -49,6 +49,9 @@ public record Ampacity(
   /** The air temperature that ratings start from, °C. */
   public static final double USUAL_AMBIENT = 30;
 
+  /** The air temperature where nobody says one, °C: common practice for a hot day or a hot roof. */
+  public static final double HOT_AMBIENT = 40;
+
   /** Conductors that tables count; a fourth is a neutral with harmonics. */
   public static final int MOST_LOADED = 4;
 

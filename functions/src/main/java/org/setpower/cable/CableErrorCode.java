@@ -34,7 +34,8 @@ public enum CableErrorCode implements ErrorCode {
       ErrorKind.NO_ANSWER, "no table rates a loaded cable on a closed drum; unwind it before use"),
   NO_BREAKER(ErrorKind.NO_ANSWER, "{0} A is above the largest {1} breaker of the list ({2} A)"),
   OVER_RATING(
-      ErrorKind.NO_ANSWER, "{0} A exceeds the rating of {1} ({2} A at 30 °C); use a larger cable"),
+      ErrorKind.NO_ANSWER,
+      "{0} A exceeds the rating of {1} laid like this ({2} A at {3} °C); use a larger cable"),
   BREAKER_BELOW_LOAD(
       ErrorKind.DOMAIN, "breaker is {0} A, less than the {1} A of the load: it would trip"),
   NO_SIZE_FOR_BREAKER(

@@ -12,8 +12,8 @@ public final class Sizing {
 
   /**
    * The longest one-way run in m whose drop stays within a share of the volts: the inverse of
-   * {@link CableRun#drop}. Refused when the amps exceed the rating of the size at 30 °C. It says
-   * nothing of the earth loop.
+   * {@link CableRun#drop}. Refused when the amps exceed the rating of the size as it is installed.
+   * It says nothing of the earth loop.
    */
   public static double reach(
       CableSize size,
@@ -23,22 +23,27 @@ public final class Sizing {
       PhaseSystem system,
       double powerFactor,
       double conductorTemp,
-      Ampacity.Method method) {
+      Installed installed) {
     Checks.above("amps", amps, 0);
     CableRun metre = CableRun.of(size, 1, system, powerFactor, conductorTemp, 1);
     double rating =
-        Ampacity.of(
-                size,
-                method,
-                Ampacity.USUAL_AMBIENT,
-                system.loadedConductors(),
-                InstallationMethod.FREELY)
+        Ampacity.of(size, installed.method, installed.ambient, installed.loaded, installed.laid)
             .amps();
     if (amps > rating * (1 + ROUNDING)) {
-      throw new EvaluationException(CableErrorCode.OVER_RATING, amps, size, rating);
+      throw new EvaluationException(
+          CableErrorCode.OVER_RATING, amps, size, rating, installed.ambient);
     }
     return maxDrop * volts / metre.drop(amps);
   }
+
+  /**
+   * What the rating of a cable depends on besides its size.
+   *
+   * @param ambient °C
+   * @param loaded conductors that carry current
+   */
+  public record Installed(
+      Ampacity.Method method, double ambient, int loaded, InstallationMethod laid) {}
 
   /**
    * A run that needs a size.

@@ -58,7 +58,9 @@ public final class ArgumentParsers {
       return s;
     }
     if (raw instanceof Double d) {
-      throw new EvaluationException(BaseErrorCode.NOT_A_TEXT, name, d);
+      throw d == 0
+          ? new EvaluationException(BaseErrorCode.MISSING, name) // a blank cell
+          : new EvaluationException(BaseErrorCode.NOT_A_TEXT, name, d);
     }
     throw notOneValue(name, raw);
   }

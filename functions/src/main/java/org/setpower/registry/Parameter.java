@@ -31,6 +31,16 @@ public final class Parameter<T> {
     T read(String name, Object raw);
   }
 
+  /** What a 0 is, which a blank cell arrives as. */
+  private enum Zero {
+    /** Left out where the reader refuses it. */
+    AS_READ,
+    /** Always what was given. */
+    GIVEN,
+    /** Always left out. */
+    OMITTED
+  }
+
   private final String name;
   private final String phrase;
   private final Unit unit;
@@ -43,8 +53,7 @@ public final class Parameter<T> {
   /** {@code null} where the default needs no words. */
   private final String fallbackWords;
 
-  /** Whether a 0 is what was given and never a blank cell in the place of the default. */
-  private final boolean zeroGiven;
+  private final Zero zero;
 
   private final Parameter<T> key;
 
@@ -59,7 +68,7 @@ public final class Parameter<T> {
       boolean optional,
       T fallback,
       String fallbackWords,
-      boolean zeroGiven) {
+      Zero zero) {
     this.key = key == null ? this : key;
     this.name = name;
     this.phrase = phrase;
@@ -70,12 +79,13 @@ public final class Parameter<T> {
     this.optional = optional;
     this.fallback = fallback;
     this.fallbackWords = fallbackWords;
-    this.zeroGiven = zeroGiven;
+    this.zero = zero;
   }
 
   public static <T> Parameter<T> of(
       String name, String phrase, Unit unit, Shape shape, Reader<T> reader) {
-    return new Parameter<>(null, name, phrase, unit, shape, reader, false, false, null, "", false);
+    return new Parameter<>(
+        null, name, phrase, unit, shape, reader, false, false, null, "", Zero.AS_READ);
   }
 
   /**
@@ -84,13 +94,22 @@ public final class Parameter<T> {
    */
   public Parameter<T> asDate() {
     return new Parameter<>(
-        null, name, phrase, unit, shape, reader, true, optional, fallback, fallbackWords, true);
+        null,
+        name,
+        phrase,
+        unit,
+        shape,
+        reader,
+        true,
+        optional,
+        fallback,
+        fallbackWords,
+        Zero.GIVEN);
   }
 
   /** The same parameter, which may be left out; {@code words} say what counts then. */
   public Parameter<T> orElse(T value, String words) {
-    return new Parameter<>(
-        key, name, phrase, unit, shape, reader, date, true, value, words, zeroGiven);
+    return new Parameter<>(key, name, phrase, unit, shape, reader, date, true, value, words, zero);
   }
 
   /** The same parameter, with this default. */
@@ -100,14 +119,42 @@ public final class Parameter<T> {
 
   /** The same parameter, which must be given. */
   public Parameter<T> required() {
-    return new Parameter<>(
-        key, name, phrase, unit, shape, reader, date, false, null, "", zeroGiven);
+    return new Parameter<>(key, name, phrase, unit, shape, reader, date, false, null, "", zero);
   }
 
   /** The same parameter, where a 0 may be meant and must not turn into the default. */
   public Parameter<T> zeroIsGiven() {
     return new Parameter<>(
-        key, name, phrase, unit, shape, reader, date, optional, fallback, fallbackWords, true);
+        key,
+        name,
+        phrase,
+        unit,
+        shape,
+        reader,
+        date,
+        optional,
+        fallback,
+        fallbackWords,
+        Zero.GIVEN);
+  }
+
+  /**
+   * The same parameter, where the number 0 is a blank cell: 0 °C of the air at a cable would be the
+   * best of all answers. Who means it writes "0 °C".
+   */
+  public Parameter<T> zeroIsBlank() {
+    return new Parameter<>(
+        key,
+        name,
+        phrase,
+        unit,
+        shape,
+        reader,
+        date,
+        optional,
+        fallback,
+        fallbackWords,
+        Zero.OMITTED);
   }
 
   /** The same parameter under another name and phrase in the function that takes it. */
@@ -123,7 +170,7 @@ public final class Parameter<T> {
         optional,
         fallback,
         fallbackWords,
-        zeroGiven);
+        zero);
   }
 
   /** Reads a value; one that is left out gives the default or is refused. */
@@ -142,11 +189,13 @@ public final class Parameter<T> {
    * where 0 is outside what is allowed.
    */
   private boolean isOmitted(Object raw) {
-    return raw == null || (optional && (isBlank(raw) || isBlankCell(raw)));
+    return raw == null
+        || (optional && (isBlank(raw) || (isZero(raw) && zero == Zero.AS_READ && refusesZero())))
+        || (isZero(raw) && zero == Zero.OMITTED);
   }
 
-  private boolean isBlankCell(Object raw) {
-    return raw instanceof Double d && d == 0 && !zeroGiven && refusesZero();
+  private static boolean isZero(Object raw) {
+    return raw instanceof Double d && d == 0;
   }
 
   private boolean refusesZero() {

@@ -84,7 +84,7 @@ class CableRunProperties {
               PhaseSystem.ONE,
               powerFactor,
               60,
-              Ampacity.Method.FLEXIBLE);
+              new Sizing.Installed(Ampacity.Method.FLEXIBLE, 30, 2, InstallationMethod.FREELY));
     } catch (EvaluationException refusal) {
       assertThat(refusal.errorCode()).isIn(CableErrorCode.OVER_RATING, CableErrorCode.NO_RATING);
       return;

@@ -50,8 +50,8 @@ class RangeBroadcastTest {
   void a_column_and_a_row_meet_in_every_cell() {
     Object[][] metres = {{10.0}, {20.0}, {30.0}};
     Object[][] amps = {{1.0, 5.0}};
-    double unit = one("CABLE.DROP", "12 AWG", 10.0, 1.0);
-    Object[][] drops = call("CABLE.DROP", "12 AWG", metres, amps);
+    double unit = one("CABLE.DROP", "12 AWG", 10.0, 1.0, "DC");
+    Object[][] drops = call("CABLE.DROP", "12 AWG", metres, amps, "DC");
     assertThat(drops).hasDimensions(3, 2);
     for (int r = 0; r < 3; r++) {
       assertThat((Double) drops[r][0]).isCloseTo(unit * (r + 1), within(1e-12));
@@ -61,11 +61,11 @@ class RangeBroadcastTest {
 
   @Test
   void a_single_cell_or_row_serves_a_larger_range() {
-    double unit = one("CABLE.DROP", "12 AWG", 10.0, 1.0);
+    double unit = one("CABLE.DROP", "12 AWG", 10.0, 1.0, "DC");
     Object[][] drops = call("CABLE.DROP", "12 AWG", new Object[][] {{10.0}}, TWO_BY_TWO, "DC", 1.0);
     assertThat((Double) drops[0][1]).isCloseTo(2 * unit, within(1e-12));
     assertThat((Double) drops[1][0]).isCloseTo(3 * unit, within(1e-12));
-    Object[][] both = call("CABLE.DROP", "12 AWG", new Object[][] {{10.0, 20.0}}, TWO_BY_TWO);
+    Object[][] both = call("CABLE.DROP", "12 AWG", new Object[][] {{10.0, 20.0}}, TWO_BY_TWO, "DC");
     assertThat((Double) both[1][1]).isCloseTo(8 * unit, within(1e-12));
   }
 
@@ -103,10 +103,17 @@ class RangeBroadcastTest {
     assertThat(call("CABLE.AREA", new Object[] {new Object[][] {{""}, {4.0}, {null}}}))
         .isEqualTo(new Object[][] {{""}, {4.0}, {""}});
     Object[][] drops =
-        call("CABLE.DROP", "12 AWG", 10.0, 1.0, new Object[][] {{""}, {"DC"}, {"3PH"}});
+        call(
+            "CABLE.DROP",
+            "12 AWG",
+            10.0,
+            1.0,
+            "DC",
+            1.0,
+            60.0,
+            new Object[][] {{""}, {1.0}, {2.0}});
     assertThat(drops[0][0]).isEqualTo(drops[1][0]);
-    double ratio = (Double) drops[2][0] / (Double) drops[1][0];
-    assertThat(ratio).isCloseTo(Math.sqrt(3) / 2, within(1e-9));
+    assertThat((Double) drops[2][0] * 2).isCloseTo((Double) drops[1][0], within(1e-9));
   }
 
   @Test
@@ -120,7 +127,8 @@ class RangeBroadcastTest {
 
   @Test
   void what_is_the_same_for_all_cells_refuses_the_whole() {
-    assertRefused(BaseErrorCode.NOT_ABOVE, "amps", "CABLE.DROP", "12 AWG", column(3, 10.0), -1.0);
+    assertRefused(
+        BaseErrorCode.NOT_ABOVE, "amps", "CABLE.DROP", "12 AWG", column(3, 10.0), -1.0, "DC");
   }
 
   @Test
@@ -133,7 +141,11 @@ class RangeBroadcastTest {
         10.2,
         45.0,
         column(2, 92.0),
-        24.0);
+        24.0,
+        "Li-ion",
+        1.0,
+        1.0,
+        25.0);
   }
 
   @Test
@@ -151,6 +163,6 @@ class RangeBroadcastTest {
 
   @Test
   void an_answer_beyond_all_numbers_is_refused() {
-    assertRefused(BaseErrorCode.RESULT_NOT_FINITE, "", "CABLE.DROP", "12 AWG", 1e200, 1e200);
+    assertRefused(BaseErrorCode.RESULT_NOT_FINITE, "", "CABLE.DROP", "12 AWG", 1e200, 1e200, "DC");
   }
 }

@@ -275,6 +275,7 @@ public final class BuildTemplates {
       throws IOException {
     String name = workbook.workbook().fileName();
     PlanWriter drawing = PlanWriter.of(office, workbook.workbook(), words);
+    new PlanFiller(drawing).initial();
     drawing.finish();
     store(office, drawing.document(), "calc8_template", file(name, words, folder));
     if (words.isEnglish()) {

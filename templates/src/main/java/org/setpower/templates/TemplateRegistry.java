@@ -1,11 +1,11 @@
 package org.setpower.templates;
 
 import java.util.List;
-import org.setpower.templates.battery.BatteryDay;
+import org.setpower.templates.battery.BatteryPlan;
 import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.lighting.LightingPlan;
+import org.setpower.templates.lighting.LightingPowerPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.register.BatteryRegister;
 import org.setpower.templates.travel.BatteryTravelList;
@@ -16,11 +16,16 @@ public final class TemplateRegistry {
 
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
-    return List.of(new LightingPlan(), new BatteryDay(), new PowerBudget());
+    return List.of(new PowerBudget());
   }
 
   /** The workbooks that show a plan. */
   public static List<PlanTemplate> plans() {
-    return List.of(new RentalQuote(), new BatteryRegister(), new BatteryTravelList());
+    return List.of(
+        new LightingPowerPlan(),
+        new BatteryPlan(),
+        new RentalQuote(),
+        new BatteryRegister(),
+        new BatteryTravelList());
   }
 }

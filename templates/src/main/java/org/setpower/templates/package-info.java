@@ -12,7 +12,7 @@
  *       FieldSpec.input(…)} and {@code FieldSpec.result(…)} for single cells. A cell to fill has an
  *       input help; its error message comes by itself from its format, limits or list.
  *   <li>Write formulas with the cells themselves: {@code call(CableFunctions.DROP, SIZE, LENGTH,
- *       AMPS)}, {@code calc("{}-{}", MAY, USED)}, {@code or(LEVEL, 1)} for a cell that may be
+ *       AMPS, "DC")}, {@code calc("{}-{}", MAY, USED)}, {@code or(LEVEL, 1)} for a cell that may be
  *       blank, {@code optional(CELL)} to let a function take its own default. A column stands for
  *       the cell of the row; {@code COLUMN.all()}, {@code above()}, {@code below()}, {@code
  *       rowNumber()} and {@code RESULT.lookup(KEY, value)} for more; {@code say("{} A is over {}

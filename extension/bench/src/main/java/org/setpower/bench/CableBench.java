@@ -47,13 +47,13 @@ public class CableBench {
   /** A cell's CABLE.DROP. */
   @Benchmark
   public Object dropOfCell() {
-    return CableFunctions.DROP.call(size, length, amps, null, null, null, null);
+    return CableFunctions.DROP.call(size, length, amps, "DC", null, null, null);
   }
 
   /** A cell's CABLE.LOADVOLTS. */
   @Benchmark
   public Object endVoltsOfCell() {
-    return CableFunctions.LOADVOLTS.call(size, length, watts, volts, null, null, null, null);
+    return CableFunctions.LOADVOLTS.call(size, length, watts, volts, "DC", null, null, null);
   }
 
   /** A cell's CABLE.DROP as the office calls it. */
@@ -71,7 +71,7 @@ public class CableBench {
   /** CABLE.DROP over 10 000 amperes at once. */
   @Benchmark
   public Object dropOfColumn() {
-    return CableFunctions.DROP.call(size, length, manyAmps, null, null, null, null);
+    return CableFunctions.DROP.call(size, length, manyAmps, "DC", null, null, null);
   }
 
   private CableRun run() {

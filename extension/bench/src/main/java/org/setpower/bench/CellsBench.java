@@ -37,12 +37,13 @@ final class CellsBench {
           new Candidate("one line of Basic", "=BASICDROP(F1;B1;C1)"),
           new Candidate("Python add-in", "=PYTHON.DROP(F1;B1;C1)"),
           new Candidate("empty Java function, as CABLE.DROP", "=EMPTY.CABLEDROP(A1;B1;C1)"),
-          new Candidate("CABLE.DROP", "=CABLE.DROP(A1;B1;C1)", false, "=EMPTY.CABLEDROP(A1;B1;C1)"),
+          new Candidate(
+              "CABLE.DROP", "=CABLE.DROP(A1;B1;C1;\"DC\")", false, "=EMPTY.CABLEDROP(A1;B1;C1)"),
           new Candidate(
               "empty Java function, as CABLE.LOADVOLTS", "=EMPTY.CABLELOADVOLTS(A1;B1;D1;E1)"),
           new Candidate(
               "CABLE.LOADVOLTS",
-              "=CABLE.LOADVOLTS(A1;B1;D1;E1)",
+              "=CABLE.LOADVOLTS(A1;B1;D1;E1;\"DC\")",
               false,
               "=EMPTY.CABLELOADVOLTS(A1;B1;D1;E1)"),
           array("empty array of three ranges, a cell", "=EMPTY.CABLEDROP(" + THREE, null),

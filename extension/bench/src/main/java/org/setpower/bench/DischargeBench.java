@@ -27,7 +27,7 @@ final class DischargeBench {
   /**
    * Cells, amp-hours, ohms of the pack, watts, cut-off and the pack's own floor, as in the cells.
    */
-  private static final String DISCHARGE = "=PACK.DISCHARGE(8;10.2;45;92;24)";
+  private static final String DISCHARGE = "=PACK.DISCHARGE(8;10.2;45;92;24;\"Li-ion\";1;1;25)";
 
   private static final String BASIC =
       """
@@ -108,7 +108,12 @@ final class DischargeBench {
 
   private static void curve(BenchDocument book, int copy, int rows)
       throws com.sun.star.uno.Exception {
-    book.array(5 * copy, 0, 5, rows, "=PACK.CURVE(8;10.2;45;92;24;;;;;;%d)".formatted(rows - 1));
+    book.array(
+        5 * copy,
+        0,
+        5,
+        rows,
+        "=PACK.CURVE(8;10.2;45;92;24;\"Li-ion\";1;1;25;;%d)".formatted(rows - 1));
   }
 
   private static void faster(

@@ -27,11 +27,12 @@ public final class OfficeBench {
             DischargeBench.run(office, figures);
             WholeBench.growth(office, figures);
             WholeBench.heap(office, figures);
-            StressBench.run(office, folder, figures);
             RestoreBench.run(office, figures);
             RegisterBench.run(office, figures);
-            TravelBench.run(office, figures);
+            BatteryBench.run(office, figures);
             QuoteBench.run(office, figures);
+            TravelBench.run(office, figures);
+            LightingBench.run(office, figures);
           }
           default -> throw new IllegalArgumentException(what);
         }

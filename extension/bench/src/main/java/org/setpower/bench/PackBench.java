@@ -34,7 +34,7 @@ public class PackBench {
   private static final double SAME = 1e-5;
 
   private final Pack pack = Pack.of(Chemistry.LI_ION, 8, 10.2, 45, 1, 25);
-  private final Object[] cell = {8.0, 10.2, 45.0, WATTS, CUT_OFF, "", "", "", "", "", ""};
+  private final Object[] cell = {8.0, 10.2, 45.0, WATTS, CUT_OFF, "Li-ion", 1.0, 1.0, 25.0, "", ""};
 
   /** Refuses to time two calculations that do not agree. */
   @Setup

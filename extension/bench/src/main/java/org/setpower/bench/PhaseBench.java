@@ -59,7 +59,7 @@ public class PhaseBench {
       problem = Files.createTempFile("legs", ".lp");
       Files.writeString(problem, problem(amps));
       double solved = glpsol(problem);
-      double ours = highest(amps, (Object[][]) PhaseFunctions.ASSIGN.call((Object) amps));
+      double ours = highest(amps, (Object[][]) PhaseFunctions.ASSIGN.call(amps, 3.0));
       if (Math.abs(ours - solved) > 1e-4 * solved) {
         throw new IllegalStateException("ours " + ours + " A, glpsol " + solved + " A");
       }
@@ -137,7 +137,7 @@ public class PhaseBench {
   @Warmup(iterations = 5)
   @Measurement(iterations = 20)
   public Object assign(Loads all) {
-    return PhaseFunctions.ASSIGN.call((Object) all.amps);
+    return PhaseFunctions.ASSIGN.call(all.amps, 3.0);
   }
 
   /** The same by glpsol, its start (some milliseconds) included. */

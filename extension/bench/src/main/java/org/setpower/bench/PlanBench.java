@@ -41,7 +41,7 @@ public class PlanBench {
       IntStream.range(0, 50)
           .mapToObj(i -> new Object[] {40.0 + 3 * i, 0.25 * (i % 4), 24.0, 294.0, 1.0 + i % 2})
           .toArray(Object[][]::new);
-  private final Object[][] large = {{294.0, 200.0}};
+  private final Object[][] large = {{294.0, 200.0, 1.0}};
   private final Object[][] mains = {{0.0, 23.0}, {26.0, 48.0}};
   private final Object[][] options = {
     {98.0, 173.0, 0.75, 5.0, 20.0},

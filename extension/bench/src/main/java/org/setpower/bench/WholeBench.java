@@ -94,7 +94,7 @@ final class WholeBench {
   static void heap(Office office, Measurements figures) throws Exception {
     try (BenchDocument calls = BenchDocument.empty(office);
         BenchDocument heap = BenchDocument.empty(office)) {
-      calls.data(0, data(MANY)).down(6, 0, MANY, "=CABLE.DROP(A1;B1;C1)");
+      calls.data(0, data(MANY)).down(6, 0, MANY, "=CABLE.DROP(A1;B1;C1;\"DC\")");
       calls.recalculate();
       heap.cell(0, 0).setFormula("=EMPTY.HEAP()");
       heap.recalculate();
@@ -130,12 +130,12 @@ final class WholeBench {
   private static BenchDocument runs(Office office, int rows) throws Exception {
     return BenchDocument.empty(office)
         .data(0, data(rows))
-        .down(6, 0, rows, "=CABLE.DROP(A1;B1;C1)")
+        .down(6, 0, rows, "=CABLE.DROP(A1;B1;C1;\"DC\")")
         .down(7, 0, rows, "=E1-G1")
-        .down(8, 0, rows, "=CABLE.LOADVOLTS(A1;B1;D1;E1)")
+        .down(8, 0, rows, "=CABLE.LOADVOLTS(A1;B1;D1;E1;\"DC\")")
         .down(9, 0, rows, "=IF(I1<22;\"stop\";\"ok\")")
         .down(10, 0, rows, "=CABLE.RESISTANCE(A1)")
-        .down(11, 0, rows, "=CABLE.BREAKER(C1)")
+        .down(11, 0, rows, "=CABLE.BREAKER(C1;\"IEC\")")
         .down(12, 0, rows, "=IF(A1=\"\";\"\";B1*2)")
         .down(13, 0, rows, "=COUNTIF(J1:J1;\"ok\")")
         .answers(11, 0, "CABLE.BREAKER");

@@ -8,6 +8,7 @@ import com.sun.star.document.XDocumentProperties;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.lang.XComponent;
 import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XSheetCellRanges;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.setpower.command.message.FallibleAction;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.text.MessageCatalog;
 import org.setpower.uno.Uno;
@@ -159,6 +161,18 @@ public record CalcDocument(XComponent document) {
     XDocumentProperties properties =
         Uno.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
     return Uno.as(XPropertySet.class, properties.getUserDefinedProperties());
+  }
+
+  /** Writes many cells and calculates once, afterwards. */
+  public void withoutCalculation(FallibleAction writing) throws Exception {
+    XCalculatable calculation = Uno.as(XCalculatable.class, document);
+    boolean automatic = calculation.isAutomaticCalculationEnabled();
+    calculation.enableAutomaticCalculation(false);
+    try {
+      writing.run();
+    } finally {
+      calculation.enableAutomaticCalculation(automatic);
+    }
   }
 
   public XMultiServiceFactory factory() {

@@ -1,9 +1,7 @@
 package org.setpower.command.issues;
 
-import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
-import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
@@ -11,7 +9,12 @@ import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.plan.PlanFile;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Messages;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.uno.Uno;
 
@@ -19,32 +22,34 @@ import org.setpower.uno.Uno;
 final class PlanIssues {
   private static final String TABLE = "issues.";
 
-  private final XNameAccess names;
+  private final PlanFile plan;
 
-  private PlanIssues(CalcDocument book) throws Exception {
-    names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
+  private PlanIssues(PlanFile plan) {
+    this.plan = plan;
   }
 
   /** The issues; null where the document asks no plan for them. */
   static List<Issue> in(CalcDocument book) throws Exception {
-    PlanIssues issues = new PlanIssues(book);
-    XCellRange results = issues.named("Results_issues");
-    List<String> keys = issues.keys();
-    XCellRange list = issues.named("Top_issues");
-    if (results == null || list == null || !keys.contains(TABLE + "verdict")) {
+    Optional<PlanFile> plan = PlanFile.of(book);
+    return plan.isEmpty() ? null : new PlanIssues(plan.get()).found();
+  }
+
+  private List<Issue> found() throws Exception {
+    Object[][] rows = plan.values("Results_issues");
+    CellRangeAddress at = plan.address("Top_issues");
+    List<String> keys = keys();
+    if (rows == null || at == null || !keys.contains(TABLE + "verdict")) {
       return null;
     }
-    CellRangeAddress at = address(list);
     List<Issue> found = new ArrayList<>();
-    Object[][] rows = Uno.as(XCellRangeData.class, results).getDataArray();
     for (int i = 0; i < rows.length; i++) {
       Object verdict = rows[i][keys.indexOf(TABLE + "verdict")];
       if (!"".equals(verdict)) {
         String where = String.valueOf(rows[i][keys.indexOf(TABLE + "where")]);
         String reason = String.valueOf(rows[i][keys.indexOf(TABLE + "reasons")]);
         CellAddress listed = new CellAddress(at.Sheet, at.StartColumn, at.StartRow + 1 + i);
-        CellAddress cell = issues.cell(where, listed);
-        String sheet = CalcDocument.name(book.sheet(cell.Sheet));
+        CellAddress cell = cell(where, listed);
+        String sheet = CalcDocument.name(plan.book().sheet(cell.Sheet));
         found.add(new Issue(kind(verdict), sheet, cell, where, reason));
       }
     }
@@ -55,22 +60,12 @@ final class PlanIssues {
     return Verdict.CHECK.code().equals(verdict) ? Issue.Kind.CHECK : Issue.Kind.STOP;
   }
 
-  private XCellRange named(String name) throws Exception {
-    return names.hasByName(name)
-        ? Uno.as(XCellRangeReferrer.class, names.getByName(name)).getReferredCells()
-        : null;
-  }
-
-  private static CellRangeAddress address(XCellRange range) {
-    return Uno.as(XCellRangeAddressable.class, range).getRangeAddress();
-  }
-
   /** The keys of the table of issues, in the order of its columns. */
   private List<String> keys() throws Exception {
-    XCellRange answer = named("Answer");
+    Object[][] answer = plan.values("Answer");
     return answer == null
         ? List.of()
-        : Arrays.stream(Uno.as(XCellRangeData.class, answer).getDataArray())
+        : Arrays.stream(answer)
             .flatMap(Arrays::stream)
             .map(String::valueOf)
             .filter(k -> k.startsWith(TABLE))
@@ -79,19 +74,33 @@ final class PlanIssues {
 
   /** The row that an issue names first, by its table and name; else its row in the list. */
   private CellAddress cell(String where, CellAddress listed) throws Exception {
-    int colon = where.indexOf(": ");
-    XCellRange table = colon < 0 ? null : named(where.substring(0, colon));
-    if (table == null) {
-      return listed;
-    }
-    CellRangeAddress at = address(table);
-    String first = where.substring(colon + 2).split(", ")[0];
-    Object[][] rows = Uno.as(XCellRangeData.class, table).getDataArray();
-    for (int i = 1; i < rows.length - 1; i++) {
-      if (first.equals(rows[i][0]) || first.equals("#" + i)) {
-        return new CellAddress(at.Sheet, at.StartColumn, at.StartRow + i);
+    Messages messages = Messages.in(plan.locale().toLanguageTag());
+    for (InputTable<?> table : plan.model().inputs()) {
+      String heading = messages.text(table.heading()) + ": ";
+      XCellRange first = plan.typed(table, table.columns().get(0).key());
+      if (where.startsWith(heading) && first != null) {
+        CellRangeAddress at = Uno.as(XCellRangeAddressable.class, first).getRangeAddress();
+        int row =
+            table.isUpright() ? 0 : row(table, where.substring(heading.length()).split(", ")[0]);
+        return row < 0 ? listed : new CellAddress(at.Sheet, at.StartColumn, at.StartRow + row);
       }
     }
     return listed;
+  }
+
+  /** The row with a name, by the first column that has it; from 0, −1 without one. */
+  private int row(InputTable<?> table, String name) throws Exception {
+    for (InputColumn column : table.columns()) {
+      XCellRange cells = plan.typed(table, column.key());
+      if (cells != null) {
+        Object[][] typed = Uno.as(XCellRangeData.class, cells).getDataArray();
+        for (int i = 0; i < typed.length; i++) {
+          if (name.equals(String.valueOf(typed[i][0]).strip()) || name.equals("#" + (i + 1))) {
+            return i;
+          }
+        }
+      }
+    }
+    return -1;
   }
 }

@@ -14,6 +14,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.uno.AnyConverter;
 import com.sun.star.uno.Exception;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -158,6 +159,15 @@ public final class PlanFile {
         : null;
   }
 
+  /** The names that begin with some letters. */
+  public List<String> names(String first) throws Exception {
+    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
+    return Arrays.stream(names.getElementNames())
+        .filter(n -> n.startsWith(first))
+        .sorted()
+        .toList();
+  }
+
   /** The values of a name as the plan's function gets them, "#" for errors; null without range. */
   public Object[][] values(String name) throws Exception {
     XCellRange cells = cells(name);
@@ -180,11 +190,21 @@ public final class PlanFile {
 
   /** The plan, calculated from what the document holds now. */
   public PlanResult calculated() throws Exception {
+    return PlanBlock.calculated(model, ranges(), days());
+  }
+
+  /** The tables as the plan's function gets them, with the dates of the document. */
+  private List<Object> ranges() throws Exception {
     List<Object> ranges = new ArrayList<>();
     for (InputTable<?> table : model.inputs()) {
       ranges.add(values(name(table)));
     }
-    return PlanBlock.calculated(model, ranges, days());
+    return ranges;
+  }
+
+  /** The tables as a plan reads them, in our own dates. */
+  public List<Object> read() throws Exception {
+    return PlanBlock.read(model, ranges(), days());
   }
 
   /** Why every row stops, as the block says it; empty when it does not. */

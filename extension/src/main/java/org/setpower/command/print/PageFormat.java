@@ -18,7 +18,8 @@ public final class PageFormat {
 
   /** Sets it in the page styles of our templates; any other size that was chosen stays. */
   public static void of(CalcDocument book) throws Exception {
-    of(book, book.named("Job_Units"));
+    String units = book.named("Job_Units");
+    of(book, units.isEmpty() ? book.named("Project_units") : units);
   }
 
   static void of(CalcDocument book, String units) throws Exception {

@@ -3,26 +3,30 @@ package org.setpower.command.settings;
 import java.util.List;
 
 /**
- * A default that a user may set for every new file. Each fills the cell of one name, if it is
- * there.
+ * A default that a user may set for every new file. Each fills the cells of its names, where they
+ * are.
  */
 public enum Setting {
-  UNITS("~Units", "Job_Units", List.of("metric", "US")),
-  WIRE_FAMILY("Cable ~sizes in", "Job_Wire_family", List.of("mm2", "AWG")),
-  MAINS("~Mains standard", "Job_Mains", List.of("230/400 V", "120/208 V")),
-  FLIGHT_RULES("~Flight rules", "Project_flightRules", List.of("ICAO", "US")),
-  CURRENCY("~Currency", "Job_Currency", List.of()),
-  LIMIT_HOUSE("Max. drop, utility su~pply (%)", "Job_Drop_limit_house", List.of()),
-  LIMIT_OWN("Max. drop, ~generator (%)", "Job_Drop_limit_own", List.of());
+  UNITS("~Units", List.of("metric", "US"), "Job_Units", "Project_units"),
+  WIRE_FAMILY("Cable ~sizes in", List.of("mm2", "AWG"), "Job_Wire_family"),
+  FLIGHT_RULES("~Flight rules", List.of("ICAO", "US"), "Project_flightRules"),
+  CURRENCY("~Currency", List.of(), "Job_Currency", "Order_currency"),
+  MAX_DROP("Max. voltage ~drop (%)", List.of(), "Project_maxDrop"),
+  HOUSE_NAME("Our ~name", List.of(), "House_name"),
+  HOUSE_ADDRESS("Our a~ddress", List.of(), "House_address"),
+  HOUSE_TAX_NUMBER("Our ta~x number", List.of(), "House_taxNumber"),
+  HOUSE_CONTACT("Our con~tact", List.of(), "House_contact"),
+  HOUSE_BANK("Our ~bank", List.of(), "House_bank"),
+  HOUSE_PAYMENT("Our pa~yment terms", List.of(), "House_payment");
 
   private final String label;
-  private final String cell;
   private final List<String> choices;
+  private final List<String> cells;
 
-  Setting(String label, String cell, List<String> choices) {
+  Setting(String label, List<String> choices, String... cells) {
     this.label = label;
-    this.cell = cell;
     this.choices = choices;
+    this.cells = List.of(cells);
   }
 
   /** What it is called, with a tilde before the letter for the keyboard. */
@@ -30,14 +34,14 @@ public enum Setting {
     return label;
   }
 
-  /** The name of the cell it fills. */
-  public String cell() {
-    return cell;
+  /** The names of the cells it fills. */
+  public List<String> cells() {
+    return cells;
   }
 
   /** Whether it is a share that people write in per cent. */
   boolean isPercent() {
-    return this == LIMIT_HOUSE || this == LIMIT_OWN;
+    return this == MAX_DROP;
   }
 
   /** What can be chosen; empty where anything can be typed. */

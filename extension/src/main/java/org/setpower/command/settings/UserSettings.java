@@ -69,15 +69,17 @@ public final class UserSettings {
     XNamedRanges names = Uno.as(XNamedRanges.class, Uno.get(book.document(), "NamedRanges"));
     for (Setting setting : Setting.values()) {
       String value = get(setting);
-      if (!value.isEmpty() && names.hasByName(setting.cell())) {
-        XCell cell =
-            Uno.as(XCellRangeReferrer.class, names.getByName(setting.cell()))
-                .getReferredCells()
-                .getCellByPosition(0, 0);
-        if (setting.isPercent()) {
-          cell.setValue(share(value));
-        } else {
-          Uno.as(XText.class, cell).setString(value);
+      for (String name : setting.cells()) {
+        if (!value.isEmpty() && names.hasByName(name)) {
+          XCell cell =
+              Uno.as(XCellRangeReferrer.class, names.getByName(name))
+                  .getReferredCells()
+                  .getCellByPosition(0, 0);
+          if (setting.isPercent()) {
+            cell.setValue(share(value));
+          } else {
+            Uno.as(XText.class, cell).setString(value);
+          }
         }
       }
     }

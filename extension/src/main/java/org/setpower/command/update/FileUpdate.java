@@ -19,10 +19,12 @@ import java.util.Map;
 import java.util.Set;
 import org.setpower.base.Numbers;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.plan.PlanFile;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Messages;
 import org.setpower.uno.Uno;
 
 /**
@@ -31,6 +33,7 @@ import org.setpower.uno.Uno;
  */
 final class FileUpdate {
   private static final String LAYOUT = "Layout";
+  private static final String NOTE = "Note_";
 
   private final PlanFile old;
   private final PlanFile fresh;
@@ -61,9 +64,15 @@ final class FileUpdate {
   /** Takes everything over that can be. */
   static FileUpdate of(PlanFile old, PlanFile fresh) throws Exception {
     FileUpdate update = new FileUpdate(old, fresh);
-    for (InputTable<?> table : fresh.model().inputs()) {
-      update.take(table);
-    }
+    fresh
+        .book()
+        .withoutCalculation(
+            () -> {
+              for (InputTable<?> table : fresh.model().inputs()) {
+                update.take(table);
+              }
+              update.takeNotes();
+            });
     update.tablesWithoutPlace();
     return update;
   }
@@ -128,14 +137,60 @@ final class FileUpdate {
     columnsWithoutPlace(table, keys);
   }
 
-  /** Type and unit, without the domain: a value outside it is a finding of the new file. */
+  /**
+   * Kind and unit, without limits and words: a value outside them is a finding of the new file.
+   * Words of a list, yes and no are texts.
+   */
   private static String meaning(String layout) {
     String[] parts = layout.split("\\|", -1);
-    return parts.length < 3 ? layout : (parts[1] + " " + parts[2]).strip();
+    if (parts.length < 3) {
+      return layout;
+    }
+    String kind =
+        switch (parts[1]) {
+          case "Double", "Integer" -> say("number");
+          case "LocalDate" -> say("date");
+          case "LocalTime" -> say("time");
+          default -> say("text");
+        };
+    return (kind + " " + parts[2]).strip();
   }
 
   private static String heading(InputTable<?> table, InputColumn column) {
-    return table.heading() + ": " + column.heading();
+    return heading(table, column.heading(words()));
+  }
+
+  private static String heading(InputTable<?> table, String column) {
+    return words().text(table.heading()) + ": " + column;
+  }
+
+  /** The words of plans in the language of the office. */
+  private static Messages words() {
+    return Messages.in(CommandMessages.language());
+  }
+
+  /** Cells that no plan reads, such as whose stock it is. */
+  private void takeNotes() throws Exception {
+    for (String name : old.names(NOTE)) {
+      XCellRange from = old.cells(name);
+      XCellRange to = fresh.cells(name);
+      if (from != null && to != null) {
+        Object[][] values = Uno.as(XCellRangeData.class, from).getDataArray();
+        if (AnyConverter.isVoid(values[0][0])) {
+          lose(label(name), from, 0, say("The cell is in error: type it again."));
+        } else {
+          calculated(label(name), from);
+          Uno.as(XCellRangeData.class, to).setDataArray(values);
+          copied += "".equals(values[0][0]) ? 0 : 1;
+        }
+      } else if (from != null) {
+        lose(label(name), from, 0, say("This version has no such cell."));
+      }
+    }
+  }
+
+  private static String label(String name) {
+    return name.substring(NOTE.length()).replace('_', ' ');
   }
 
   private void take(InputColumn column, XCellRange from, XCellRange to) throws Exception {
@@ -220,7 +275,7 @@ final class FileUpdate {
             table.isUpright()
                 ? range.getCellRangeByPosition(1, i, 1, i)
                 : range.getCellRangeByPosition(i, 1, i, last);
-        lose(table.heading() + ": " + key, cells, 0, say("This version has no such column."));
+        lose(heading(table, key), cells, 0, say("This version has no such column."));
       }
     }
   }

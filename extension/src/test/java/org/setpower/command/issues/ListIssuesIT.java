@@ -46,7 +46,9 @@ class ListIssuesIT {
         .text("A2", "Crane")
         .put("C2", "=IF(TRUE();\"check\";\"ok\")")
         .text("D2", "Decide the leg.");
-    sheet.text("A3", "Key light").put("C3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";-1;16)");
+    sheet
+        .text("A3", "Key light")
+        .put("C3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";-1;16;\"DC\")");
     sheet.text("A4", "Fill").put("C4", "=\"stop\"").text("D4", "The pack is over 60 V.");
     sheet.text("A5", "Not a status").text("C5", "check").put("C6", "=1/0").put("C7", "=\"ok\"");
     TestSheet list = look();

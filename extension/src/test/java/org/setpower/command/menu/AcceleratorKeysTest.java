@@ -28,37 +28,38 @@ class AcceleratorKeysTest {
 
   /** The labels that stand in one window together. */
   private static final Map<String, List<String>> WINDOWS =
-      Map.of(
-          "Copy written",
-          List.of("~Open", "Open ~folder", "C~lose"),
-          "Export values-only copy",
-          List.of(
-              "~Sheets (Ctrl+click for several)",
-              "~OpenDocument spreadsheet (.ods)",
-              "~Excel workbook (.xlsx)",
-              "~PDF, as it prints (.pdf)",
-              "The ~working of each figure as a note in its cell",
-              "~Folder",
-              "C~hoose…",
-              "~Name",
-              "W~rite",
-              "~Cancel"),
-          "Show calculation",
-          with(OF_EVERY_TEXT, "~Working: {}", "~Insert into document"),
-          "About Set Power",
-          with(OF_EVERY_TEXT, "~Version, licence, libraries"),
-          "User guide",
-          with(OF_EVERY_TEXT, "If no browser opens, open ~this file in one:"),
-          "What the file holds",
-          with(OF_EVERY_TEXT, "What the ~file holds", "~Import valid rows"),
-          "Equipment list (CSV)",
-          List.of("List ~to write", "~Write file…", "~Read file…", "C~lose"),
-          "New sheet",
-          List.of("~Start from", "C~reate", "~Cancel"),
-          "Show tabs",
-          List.of("~Hidden tabs", "~Show", "~Cancel"),
-          "Settings of Set Power",
-          settings());
+      Map.ofEntries(
+          Map.entry("Copy written", List.of("~Open", "Open ~folder", "C~lose")),
+          Map.entry(
+              "Export values-only copy",
+              List.of(
+                  "~Sheets (Ctrl+click for several)",
+                  "~OpenDocument spreadsheet (.ods)",
+                  "~Excel workbook (.xlsx)",
+                  "~PDF, as it prints (.pdf)",
+                  "The ~working of each figure as a note in its cell",
+                  "~Folder",
+                  "C~hoose…",
+                  "~Name",
+                  "W~rite",
+                  "~Cancel")),
+          Map.entry(
+              "Show calculation", with(OF_EVERY_TEXT, "~Working: {}", "~Insert into document")),
+          Map.entry("About Set Power", with(OF_EVERY_TEXT, "~Version, licence, libraries")),
+          Map.entry(
+              "User guide", with(OF_EVERY_TEXT, "If no browser opens, open ~this file in one:")),
+          Map.entry(
+              "What the file holds",
+              with(OF_EVERY_TEXT, "What the ~file holds", "~Import valid rows")),
+          Map.entry(
+              "Equipment list (CSV)",
+              List.of("List ~to write", "~Write file…", "~Read file…", "C~lose")),
+          Map.entry("New sheet", List.of("~Start from", "C~reate", "~Cancel")),
+          Map.entry("Show tabs", List.of("~Hidden tabs", "~Show", "~Cancel")),
+          Map.entry(
+              "Mark as inspected",
+              List.of("~Day of the inspection", "~Role, no name", "~Mark", "~Cancel")),
+          Map.entry("Settings of Set Power", settings()));
 
   private static List<String> with(List<String> some, String... more) {
     return Stream.concat(some.stream(), Stream.of(more)).toList();

@@ -18,6 +18,7 @@ import com.sun.star.util.XURLTransformer;
 import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -41,7 +42,9 @@ class EnabledIT {
   void open(Office shared) throws IOException {
     office = shared;
     sheet = TestSheet.firstOf(office.newSpreadsheet());
-    sheet.put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)").put("A2", "=1+1");
+    sheet
+        .put("A1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")")
+        .put("A2", "=1+1");
   }
 
   @AfterEach
@@ -117,16 +120,32 @@ class EnabledIT {
     entry(sheet, "mend").becomes(false);
     TestSheet plan =
         TestSheet.named(
-            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")), "Kit");
+            office.open(Path.of("target/sheets/examples/lighting-power-plan-example.ods")),
+            "Loads");
     try {
       controller(plan).getFrame().activate();
       UnoRuntime.queryInterface(XSelectionSupplier.class, controller(plan))
-          .select(plan.range("A8"));
+          .select(plan.range("B9"));
       entry(plan, "add").becomes(true);
       entry(plan, "remove").becomes(true);
       entry(plan, "mend").becomes(true);
     } finally {
       plan.close();
+    }
+  }
+
+  @Test
+  void batteries_are_marked_as_inspected_in_a_register_only() throws Exception {
+    entry(sheet, "inspect").becomes(false);
+    for (String name : List.of("lighting-power-plan", "battery-register")) {
+      TestSheet first =
+          TestSheet.firstOf(
+              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
+      try {
+        entry(first, "inspect").becomes(name.equals("battery-register"));
+      } finally {
+        first.close();
+      }
     }
   }
 

@@ -42,7 +42,7 @@ import org.setpower.uno.Uno;
 /** Formulas come back all together or, for whoever cancels, not at all; every table: RowsIT. */
 @ExtendWith(SharedOffice.class)
 class RepairFormulasIT {
-  private static final Path EXAMPLE = Path.of("target/sheets/examples/battery-day-example.ods");
+  private static final Path EXAMPLE = Path.of("target/sheets/examples/power-budget-example.ods");
   private static final String OTHER = "=1";
 
   private CommandContext desk;
@@ -113,7 +113,7 @@ class RepairFormulasIT {
     assertThat(percents).isSorted().startsWith(0).endsWith(90);
     assertThat(words)
         .startsWith("Opening the template")
-        .contains("Formulas of the sheet Positions")
+        .contains("Formulas of the sheet Lines")
         .endsWith("Restoring formulas")
         .hasSize(desk.book().all().size() + 2);
   }

@@ -25,7 +25,7 @@ class UserSettingsIT {
 
   @AfterEach
   void clear() {
-    settings("UNITS", "", "LIMIT_OWN", "");
+    settings("UNITS", "", "MAX_DROP", "");
   }
 
   private String settings(String... options) {
@@ -34,17 +34,17 @@ class UserSettingsIT {
 
   @Test
   void are_kept_in_the_configuration() {
-    assertThat(settings()).contains("UNITS=\n", "LIMIT_OWN=");
-    settings("UNITS", "US", "LIMIT_OWN", "5.5");
-    assertThat(settings()).contains("UNITS=US\n", "CURRENCY=\n").endsWith("LIMIT_OWN=5.5");
+    assertThat(settings()).contains("UNITS=\n", "MAX_DROP=");
+    settings("UNITS", "US", "MAX_DROP", "5.5");
+    assertThat(settings()).contains("UNITS=US\n", "CURRENCY=\n").endsWith("MAX_DROP=5.5");
   }
 
   @Test
   void fill_the_cells_of_a_new_sheet_that_bear_their_names() throws Exception {
-    settings("UNITS", "US", "LIMIT_OWN", "5.5");
+    settings("UNITS", "US", "MAX_DROP", "5.5");
     TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
     NamedExpressions.define(sheet, "Job_Units", "$Sheet1.$B$2");
-    NamedExpressions.define(sheet, "Job_Drop_limit_own", "$Sheet1.$B$3");
+    NamedExpressions.define(sheet, "Project_maxDrop", "$Sheet1.$B$3");
     NamedExpressions.define(sheet, "Job_Currency", "$Sheet1.$B$4");
     sheet.text("B2", "metric").put("B3", 0.06).text("B4", "EUR");
     new UserSettings(new CommandContext(office.context(), null))
@@ -55,9 +55,9 @@ class UserSettingsIT {
 
   @Test
   void a_value_that_makes_no_sense_is_refused_with_what_is_known() {
-    assertThatThrownBy(() -> settings("MAINS", "12 V")).hasMessageContaining("230/400 V");
+    assertThatThrownBy(() -> settings("FLIGHT_RULES", "ours")).hasMessageContaining("ICAO");
     assertThatThrownBy(() -> settings("UNITS", "cubits")).hasMessageContaining("metric, US");
-    assertThatThrownBy(() -> settings("LIMIT_OWN", "300")).hasMessageContaining("at most 20");
-    assertThat(settings()).contains("UNITS=\n").endsWith("LIMIT_OWN=");
+    assertThatThrownBy(() -> settings("MAX_DROP", "300")).hasMessageContaining("at most 20");
+    assertThat(settings()).contains("UNITS=\n").endsWith("MAX_DROP=");
   }
 }

@@ -54,11 +54,11 @@ class TraceIT {
   @Test
   void says_what_went_in_the_steps_the_result_and_the_source() {
     sheet.text("A1", "2.5 mm²").put("B1", 25).put("C1", 16);
-    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1;C1)");
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1;C1;\"DC\")");
     String text = explain("D1");
     assertThat(text)
         .startsWith("Sheet1.D1 shows " + sheet.shown("D1"))
-        .contains("=CABLE.DROP(A1,B1,C1)")
+        .contains("=CABLE.DROP(A1,B1,C1,\"DC\")")
         .contains("size = 2.5 mm²", "[A1]", "length = 25 m", "[B1]", "[default]")
         .contains("Result", "CABLE.DROP = ", "Source", "Caution")
         .doesNotContain("The cell shows something else");
@@ -68,7 +68,7 @@ class TraceIT {
   void works_out_nested_calls_and_expressions_and_leaves_no_trace()
       throws com.sun.star.uno.Exception {
     sheet.text("A1", "2.5 mm²").put("B1", 10).put("C1", 16);
-    sheet.put("D1", "=2*ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1+15;SUM(C1:C2))+1");
+    sheet.put("D1", "=2*ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1+15;SUM(C1:C2);\"DC\")+1");
     unmodified();
     String text = explain("D1");
     assertThat(text).contains("length = 25 m", "[B1+15]", "amps = 16 A", "[SUM(C1:C2)]");
@@ -81,7 +81,7 @@ class TraceIT {
   @Test
   void keeps_the_undo_list_of_the_user() {
     sheet.text("A1", "2.5 mm²").put("B1", 10);
-    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16)");
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16;\"DC\")");
     String[] before = undoTitles();
     explain("D1");
     assertThat(undoTitles()).isEqualTo(before);
@@ -92,7 +92,7 @@ class TraceIT {
     for (int r = 1; r <= 3; r++) {
       sheet.text("A" + r, "2.5 mm²").put("B" + r, 10.0 * r).put("C" + r, 16);
     }
-    sheet.array("D1:D3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1:A3;B1:B3*2;C1:C3)");
+    sheet.array("D1:D3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1:A3;B1:B3*2;C1:C3;\"DC\")");
     assertThat(explain("D2")).contains("length = 40 m", "row 2, column 1 of B1:B3*2");
     assertThat(sheet.data("XFB1048574:XFD1048576"))
         .isDeepEqualTo(new Object[][] {{"", "", ""}, {"", "", ""}, {"", "", ""}});
@@ -101,7 +101,7 @@ class TraceIT {
   @Test
   void a_protected_sheet_stays_as_it_is() throws com.sun.star.uno.Exception {
     sheet.text("A1", "2.5 mm²").put("B1", 10);
-    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16)");
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16;\"DC\")");
     XProtectable lock = UnoRuntime.queryInterface(XProtectable.class, sheet.sheet());
     lock.protect("");
     assertThat(explain("D1")).contains("every sheet is protected");
@@ -126,7 +126,7 @@ class TraceIT {
   /** All sheets protected, as in a document made from a template of ours. */
   private void fromTemplate(String password) throws com.sun.star.uno.Exception {
     sheet.text("A1", "2.5 mm²").put("B1", 10);
-    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16)");
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1*2;16;\"DC\")");
     Object properties =
         UnoRuntime.queryInterface(XDocumentPropertiesSupplier.class, sheet.document())
             .getDocumentProperties()
@@ -219,7 +219,7 @@ class TraceIT {
   @Test
   void says_why_there_is_no_number_and_what_to_type() {
     sheet.text("A1", "2.5 mm²").put("B1", -4);
-    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1;16)");
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1;B1;16;\"DC\")");
     String text = explain("D1");
     assertThat(sheet.shown("D1")).isEqualTo("Err:502");
     assertThat(text).contains("Error", "Correction", "length:", "like this: =CABLE.DROP");
@@ -227,7 +227,9 @@ class TraceIT {
 
   @Test
   void finds_the_cell_whose_error_is_handed_on() {
-    sheet.put("B1", "=1/0").put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";B1;16)");
+    sheet
+        .put("B1", "=1/0")
+        .put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";B1;16;\"DC\")");
     assertThat(explain("D1")).contains("length comes from B1: it is in error itself (#DIV/0!)");
   }
 
@@ -236,7 +238,7 @@ class TraceIT {
     for (int r = 1; r <= 3; r++) {
       sheet.text("A" + r, "2.5 mm²").put("B" + r, 10.0 * r);
     }
-    sheet.array("D1:D3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1:A3;B1:B3;16)");
+    sheet.array("D1:D3", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(A1:A3;B1:B3;16;\"DC\")");
     assertThat(explain("D3"))
         .contains("length = 30 m", "row 3, column 1 of B1:B3")
         .doesNotContain("The cell shows something else");
@@ -244,7 +246,7 @@ class TraceIT {
 
   @Test
   void goes_into_the_document_as_a_block_that_one_undo_takes_away() {
-    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16)");
+    sheet.put("D1", "=ORG.SETPOWER.FUNCTIONS.CABLEDROP(\"2.5 mm²\";25;16;\"DC\")");
     explain("D1", "put", "yes");
     TestSheet working = TestSheet.named(sheet.document(), TraceCommand.SHEET);
     assertThat(working.shown("A1")).startsWith("Sheet1.D1 shows");

@@ -8,6 +8,7 @@ import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 
 /**
@@ -76,6 +77,7 @@ public record BatteryDayInputs(
       @Input(
               key = "near",
               heading = "Change in a break if due after it within",
+              form = NumberForm.WHOLE,
               unit = "min",
               min = 0,
               max = 240,
@@ -85,6 +87,7 @@ public record BatteryDayInputs(
       @Input(
               key = "touchLimit",
               heading = "Touch limit",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 1,
               max = 120,
@@ -99,7 +102,7 @@ public record BatteryDayInputs(
           LocalTime dayBegins) {}
 
   /** A stay at one place on one date; two rows for one date are a move. */
-  @Table(key = "days", heading = "Days", rows = 40)
+  @Table(key = "days", heading = "Days", rows = 24)
   public record Day(
       @Input(key = "date", heading = "Date", help = "Two rows for one date are a move.")
           LocalDate date,
@@ -110,6 +113,8 @@ public record BatteryDayInputs(
       @Input(
               key = "min",
               heading = "Min. temperature",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "°C|°F",
               min = -60,
               max = 140,
               blank = "Blank: −20 °C (−4 °F) is assumed; check.",
@@ -118,6 +123,8 @@ public record BatteryDayInputs(
       @Input(
               key = "max",
               heading = "Max. temperature",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "°C|°F",
               min = -60,
               max = 140,
               blank = "Blank: the min. temperature holds all day; check.")
@@ -137,6 +144,8 @@ public record BatteryDayInputs(
       @Input(
               key = "shelf",
               heading = "Shelf",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "°C|°F",
               min = -60,
               max = 140,
               blank = "Blank: as cold as outdoors.",
@@ -153,7 +162,7 @@ public record BatteryDayInputs(
           ChargeAtCall atCall) {}
 
   /** A type of battery. */
-  @Table(key = "types", heading = "Battery types", rows = 40)
+  @Table(key = "types", heading = "Battery types", rows = 16)
   public record BatteryType(
       @Input(key = "type", heading = "Type", help = "One row for each type of battery.")
           String type,
@@ -169,6 +178,7 @@ public record BatteryDayInputs(
       @Input(
               key = "ampHours",
               heading = "Capacity",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Ah",
               min = 0.1,
               max = 1000,
@@ -177,6 +187,7 @@ public record BatteryDayInputs(
       @Input(
               key = "wattHours",
               heading = "Energy",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               min = 1,
               max = 20_000,
@@ -191,6 +202,7 @@ public record BatteryDayInputs(
       @Input(
               key = "maxAmps",
               heading = "Max. current",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0.1,
               max = 1000,
@@ -205,6 +217,7 @@ public record BatteryDayInputs(
       @Input(
               key = "resistance",
               heading = "Resistance",
+              form = NumberForm.ONE_DECIMAL,
               unit = "mΩ",
               min = 0.1,
               max = 10_000,
@@ -214,6 +227,7 @@ public record BatteryDayInputs(
       @Input(
               key = "health",
               heading = "Health",
+              form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: 80 % is assumed; check.",
@@ -221,7 +235,7 @@ public record BatteryDayInputs(
           Double health) {}
 
   /** Numbered batteries of one type. */
-  @Table(key = "stock", heading = "Battery stock", rows = 40)
+  @Table(key = "stock", heading = "Battery stock", rows = 24)
   public record Stock(
       @Input(key = "type", heading = "Type", help = "A type of Battery types.") String type,
       @Input(
@@ -286,6 +300,7 @@ public record BatteryDayInputs(
       @Input(
               key = "volts",
               heading = "Nominal voltage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 1,
               max = 96,
@@ -340,6 +355,7 @@ public record BatteryDayInputs(
       @Input(
               key = "changeAt",
               heading = "Change at",
+              form = NumberForm.SHARE,
               min = 0,
               max = 0.9,
               blank = "Blank: when the device would stop.",
@@ -353,6 +369,8 @@ public record BatteryDayInputs(
       @Input(
               key = "cable",
               heading = "DC cable",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "m|ft",
               min = 0,
               max = 300,
               blank = "Blank: the battery sits on the device.",
@@ -383,6 +401,7 @@ public record BatteryDayInputs(
       @Input(
               key = "watts",
               heading = "Power",
+              form = NumberForm.ONE_DECIMAL,
               unit = "W",
               min = 0.1,
               max = 20_000,
@@ -391,6 +410,7 @@ public record BatteryDayInputs(
       @Input(
               key = "minVolts",
               heading = "Min. voltage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 0,
               max = 200,
@@ -400,6 +420,7 @@ public record BatteryDayInputs(
       @Input(
               key = "maxVolts",
               heading = "Max. voltage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 0,
               max = 200,
@@ -418,6 +439,7 @@ public record BatteryDayInputs(
       @Input(
               key = "converter",
               heading = "Converter efficiency",
+              form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: no converter.",
@@ -427,7 +449,7 @@ public record BatteryDayInputs(
       @Input(key = "to", heading = "On to", blank = "Blank: to wrap.") LocalTime to) {}
 
   /** What chargers hang on. */
-  @Table(key = "supplies", heading = "Supplies", rows = 20)
+  @Table(key = "supplies", heading = "Supplies", rows = 10)
   public record Supply(
       @Input(key = "supply", heading = "Supply", help = "Its name: socket, inverter, generator.")
           String supply,
@@ -464,6 +486,7 @@ public record BatteryDayInputs(
       @Input(
               key = "amps",
               heading = "Current of a channel",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0.05,
               max = 100,
@@ -492,6 +515,7 @@ public record BatteryDayInputs(
       @Input(
               key = "efficiency",
               heading = "Efficiency",
+              form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: 80 %.",
@@ -500,6 +524,7 @@ public record BatteryDayInputs(
       @Input(
               key = "usable",
               heading = "Usable from",
+              form = NumberForm.SHARE,
               min = 0.5,
               max = 1,
               blank = "Blank: 100 %.",
@@ -531,6 +556,8 @@ public record BatteryDayInputs(
       @Input(
               key = "air",
               heading = "Air there",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "°C|°F",
               min = -60,
               max = 140,
               blank = "Blank: as cold as outdoors; check.",
@@ -539,6 +566,7 @@ public record BatteryDayInputs(
       @Input(
               key = "warmUp",
               heading = "Warm-up",
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               min = 0,
               max = 24,
@@ -549,12 +577,13 @@ public record BatteryDayInputs(
           Double warmUp) {}
 
   /** A battery that is not full, or not there, at call. */
-  @Table(key = "atCall", heading = "Found at call", rows = 20)
+  @Table(key = "atCall", heading = "Found at call", rows = 12)
   public record AtCall(
       @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
       @Input(
               key = "charge",
               heading = "State of charge",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: as planned.")
@@ -563,12 +592,13 @@ public record BatteryDayInputs(
           BatteryAbsence absence) {}
 
   /** A battery that is not as planned at the hour of planning again. */
-  @Table(key = "atNow", heading = "Found now", rows = 20)
+  @Table(key = "atNow", heading = "Found now", rows = 16)
   public record AtNow(
       @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
       @Input(
               key = "charge",
               heading = "State of charge",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: as planned.")

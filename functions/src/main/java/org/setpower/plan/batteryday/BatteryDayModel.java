@@ -18,6 +18,11 @@ final class BatteryDayModel implements PlanModel {
   }
 
   @Override
+  public String title() {
+    return "battery plan";
+  }
+
+  @Override
   public List<InputTable<?>> inputs() {
     return List.of(
         BatteryDayInputs.PROJECT,

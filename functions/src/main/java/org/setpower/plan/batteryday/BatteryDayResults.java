@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -85,7 +86,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a day. */
-  @Table(key = "days", heading = "Days", rows = 40)
+  @Table(key = "days", heading = "Days", rows = 24)
   public record DayResult(
       @Result(
               key = "verdict",
@@ -107,7 +108,7 @@ public final class BatteryDayResults {
           Boolean shown) {}
 
   /** Beside a type. */
-  @Table(key = "types", heading = "Battery types", rows = 40)
+  @Table(key = "types", heading = "Battery types", rows = 16)
   public record TypeResult(
       @Result(
               key = "verdict",
@@ -123,7 +124,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a row of batteries. */
-  @Table(key = "stock", heading = "Battery stock", rows = 40)
+  @Table(key = "stock", heading = "Battery stock", rows = 24)
   public record StockResult(
       @Result(
               key = "verdict",
@@ -169,25 +170,25 @@ public final class BatteryDayResults {
           Integer planned,
       @Result(
               key = "fewest",
-              heading = "Fewest",
+              heading = "Min. required",
               unit = "pcs",
               from = "run.entries",
               rule =
                   "With these numbers of every type, all full at call, nothing goes dark;"
-                      + " no smaller sum of them has a schedule that the plan knows.")
+                      + " with one fewer of a type the plan knows no schedule.")
           Integer fewest,
       @Result(
               key = "fewestAlone",
-              heading = "Fewest, enough of the others",
+              heading = "Min. required, enough of the others",
               unit = "pcs",
               from = "run.entries",
               rule =
-                  "No smaller number of this type has a schedule that the plan knows,"
+                  "With one fewer of this type the plan knows no schedule,"
                       + " whatever there is of the others.")
           Integer fewestAlone,
       @Result(
               key = "uncharged",
-              heading = "Fewest, nothing charged",
+              heading = "Min. required, nothing charged",
               unit = "pcs",
               from = "run.entries",
               rule = "The same without a charger.")
@@ -197,7 +198,7 @@ public final class BatteryDayResults {
               heading = "Short",
               unit = "pcs",
               from = {"stock.fewest", "batteries.use", "stock.type"},
-              rule = "Fewest less what is to plan with, over all rows of the type.")
+              rule = "Min. required less what is to plan with, over all rows of the type.")
           Integer shortOf) {}
 
   /** A numbered battery. */
@@ -236,18 +237,21 @@ public final class BatteryDayResults {
       @Result(
               key = "atCall",
               heading = "Charge at call",
+              form = NumberForm.SHARE,
               from = "run.entries",
               rule = "Full, as the day before leaves it, or as found.")
           Double atCall,
       @Result(
               key = "atEnd",
               heading = "Charge at wrap",
+              form = NumberForm.SHARE,
               from = "run.entries",
               rule = "When the last position ends.")
           Double atEnd,
       @Result(
               key = "next",
               heading = "Charge at the next call",
+              form = NumberForm.SHARE,
               from = "run.entries",
               rule = "After charging tonight.")
           Double next) {}
@@ -281,6 +285,7 @@ public final class BatteryDayResults {
       @Result(
               key = "watts",
               heading = "Peak power",
+              form = NumberForm.ONE_DECIMAL,
               unit = "W",
               from = {
                 "project.*",
@@ -298,6 +303,7 @@ public final class BatteryDayResults {
       @Result(
               key = "arrives",
               heading = "Voltage at the device",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               from = {
                 "project.*",
@@ -315,6 +321,7 @@ public final class BatteryDayResults {
       @Result(
               key = "amps",
               heading = "Current at cut-off",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 "project.*",
@@ -332,6 +339,7 @@ public final class BatteryDayResults {
       @Result(
               key = "maxAmps",
               heading = "Max. current",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 "project.*",
@@ -351,6 +359,7 @@ public final class BatteryDayResults {
       @Result(
               key = "runtime",
               heading = "Runtime",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -370,6 +379,7 @@ public final class BatteryDayResults {
       @Result(
               key = "changeBelow",
               heading = "Changed at",
+              form = NumberForm.SHARE,
               from = {
                 "project.*",
                 "days.*",
@@ -388,6 +398,7 @@ public final class BatteryDayResults {
       @Result(
               key = "onHours",
               heading = "On",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -411,6 +422,7 @@ public final class BatteryDayResults {
       @Result(
               key = "dark",
               heading = "Dark",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = "run.entries",
               rule = "Hours of all pieces without a battery.")
@@ -444,13 +456,14 @@ public final class BatteryDayResults {
       @Result(
               key = "drawn",
               heading = "From the battery",
+              form = NumberForm.ONE_DECIMAL,
               unit = "W",
               from = "devices.*",
               rule = "Power times quantity, over the efficiency of the converter.")
           Double drawn) {}
 
   /** Beside a supply. */
-  @Table(key = "supplies", heading = "Supplies", rows = 20)
+  @Table(key = "supplies", heading = "Supplies", rows = 10)
   public record SupplyResult(
       @Result(
               key = "verdict",
@@ -500,6 +513,7 @@ public final class BatteryDayResults {
       @Result(
               key = "hours",
               heading = "Hours of a charge",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -522,7 +536,7 @@ public final class BatteryDayResults {
           Integer charges) {}
 
   /** Beside a battery found at call. */
-  @Table(key = "atCall", heading = "Found at call", rows = 20)
+  @Table(key = "atCall", heading = "Found at call", rows = 12)
   public record AtCallResult(
       @Result(
               key = "verdict",
@@ -538,7 +552,7 @@ public final class BatteryDayResults {
           List<Finding> reasons) {}
 
   /** Beside a battery found at the hour of planning again. */
-  @Table(key = "atNow", heading = "Found now", rows = 20)
+  @Table(key = "atNow", heading = "Found now", rows = 16)
   public record AtNowResult(
       @Result(
               key = "verdict",
@@ -594,6 +608,7 @@ public final class BatteryDayResults {
       @Result(
               key = "coldest",
               heading = "Min. temperature",
+              form = NumberForm.ONE_DECIMAL,
               unit = "°C",
               from = {"project.*", "days.*"},
               rule = "Of the date.")
@@ -601,6 +616,7 @@ public final class BatteryDayResults {
       @Result(
               key = "warmest",
               heading = "Max. temperature",
+              form = NumberForm.ONE_DECIMAL,
               unit = "°C",
               from = {"project.*", "days.*"},
               rule = "Of the date.")
@@ -632,6 +648,7 @@ public final class BatteryDayResults {
       @Result(
               key = "hour",
               heading = "Hour",
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "After the midnight that begins the date, for the chart.")
@@ -713,7 +730,13 @@ public final class BatteryDayResults {
               heading = "To charger",
               from = {"schedule.to", "schedule.what"},
               rule = "From Change schedule.")
-          String to) {}
+          String to,
+      @Result(
+              key = "done",
+              heading = "Done",
+              from = "schedule.what",
+              rule = "A box to tick on paper.")
+          String done) {}
 
   /** A paper: what charges after wrap. */
   @Table(key = "tonight", heading = "Charging tonight", rows = 400)
@@ -807,6 +830,7 @@ public final class BatteryDayResults {
       @Result(
               key = "from",
               heading = "From",
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "Hours after the midnight that begins the date.")
@@ -814,6 +838,7 @@ public final class BatteryDayResults {
       @Result(
               key = "to",
               heading = "To",
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "Until it comes off.")
@@ -837,6 +862,7 @@ public final class BatteryDayResults {
       @Result(
               key = "dark",
               heading = "Dark",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = "positions.dark",
               rule = "Sum over the positions.")
@@ -864,10 +890,10 @@ public final class BatteryDayResults {
           Integer shortOf,
       @Result(
               key = "stopped",
-              heading = "Positions not planned",
+              heading = "Positions with a stop",
               unit = "rows",
               from = "positions.verdict",
-              rule = "Positions with a stop; see Positions.")
+              rule = "See Positions.")
           Integer stopped,
       @Result(
               key = "notReady",

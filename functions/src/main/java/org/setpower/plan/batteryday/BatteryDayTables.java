@@ -23,6 +23,9 @@ import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of a plan. */
 final class BatteryDayTables {
+  /** A box to tick on paper. */
+  private static final String BOX = "☐";
+
   private final BatteryDayPlan plan;
   private final DayBuild build;
   private final DayOutcome outcome;
@@ -424,7 +427,8 @@ final class BatteryDayTables {
                     s.piece(),
                     s.on(),
                     s.off(),
-                    s.to()))
+                    s.to(),
+                    BOX))
         .toList();
   }
 

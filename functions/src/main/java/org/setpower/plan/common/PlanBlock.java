@@ -61,6 +61,17 @@ public final class PlanBlock {
    * PlanModel#inputs()}; one that is missing or far too long counts as unreadable.
    */
   public static PlanResult calculated(PlanModel model, List<?> ranges, long days) {
+    List<Object> read = read(model, ranges, days);
+    try {
+      return model.calculate(read);
+    } catch (RuntimeException | StackOverflowError e) {
+      // a fault of ours must not leave yesterday's verdicts in the sheet
+      return PlanResult.failed(model, e);
+    }
+  }
+
+  /** The ranges as {@link PlanModel#calculate} takes them: all there, in our own dates. */
+  public static List<Object> read(PlanModel model, List<?> ranges, long days) {
     List<Object> read = new ArrayList<>();
     for (int i = 0; i < model.inputs().size(); i++) {
       Object range = i < ranges.size() ? ranges.get(i) : null;
@@ -70,12 +81,7 @@ public final class PlanBlock {
       }
       read.add(isRange ? range : "#");
     }
-    try {
-      return model.calculate(read);
-    } catch (RuntimeException | StackOverflowError e) {
-      // a fault of ours must not leave yesterday's verdicts in the sheet
-      return PlanResult.failed(model, e);
-    }
+    return read;
   }
 
   private static void shift(InputTable<?> table, Object[][] range, long days) {

@@ -22,7 +22,7 @@ public interface PlanModel {
   /** All keys of this plan's own findings. */
   List<FindingKey> findings();
 
-  /** The patterns of all its {@link Phrase}s. */
+  /** The patterns of all its {@link Phrase}s, and further words such as those of a drawing. */
   default List<String> phrases() {
     return List.of();
   }

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
@@ -29,6 +30,7 @@ public final class PlanResult {
   private final Map<String, ResultRows<?>> tables = new LinkedHashMap<>();
   private final Relations relations;
   private final Map<String, ResultColumn> columns = new HashMap<>();
+  private final Map<Class<?>, Supplier<?>> parts = new HashMap<>();
 
   /**
    * @param inputs what was read
@@ -48,6 +50,18 @@ public final class PlanResult {
     if (faults.isEmpty()) {
       filled.get().forEach(f -> tables.put(f.table().key(), f));
     }
+  }
+
+  /** Adds what is no table, such as a drawing; it is made when somebody asks for it. */
+  public <P> PlanResult with(Class<P> type, Supplier<P> part) {
+    parts.put(type, part);
+    return this;
+  }
+
+  /** What {@link #with} added; empty where the plan has none of this type, or after a fault. */
+  public <P> Optional<P> part(Class<P> type) {
+    Supplier<?> part = faults.isEmpty() ? parts.get(type) : null;
+    return Optional.ofNullable(part).map(p -> type.cast(p.get()));
   }
 
   /** Why every row stops; empty when the ranges can be trusted. */

@@ -13,6 +13,8 @@ import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Severity;
+import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.Connection;
@@ -56,6 +58,7 @@ final class LightingCalculation {
   private final Map<Integer, GeneratorJudge.State> generatorStates = new TreeMap<>();
   private final Gate<InputRow<Supply>> supplies;
   private final Gate<InputRow<OutletGroup>> outlets;
+  private final Gate<InputRow<Run>> ownRuns;
   private final Gate<InputRow<Run>> runs;
   private final Gate<InputRow<Load>> loadGate;
   private final Gate<InputRow<Generator>> generators;
@@ -98,21 +101,24 @@ final class LightingCalculation {
             inputs.outlets().filled().toList(),
             r -> "#" + r.number(),
             r -> outletJudge.judge(r.number(), r.value()));
-    runs =
+    ownRuns =
         gate(
             inputs.runs().filled().toList(),
             r -> r.value().to() == null ? null : "#" + r.number(),
             r -> runFindings(r, supplyJudge));
+    runs =
+        gate(
+            inputs.runs().filled().toList(),
+            r -> r.value().to() == null ? null : "#" + r.number(),
+            r ->
+                withUpstream(runFindings(r, supplyJudge), network.runs().get(r.number()).parent()));
     loadGate =
         gate(
             inputs.loads().filled().toList(),
             r -> r.value().item() == null ? null : "#" + r.number(),
-            r -> loads.get(r.number()).findings());
+            r -> loadFindings(loads.get(r.number())));
     generators =
-        gate(
-            inputs.generators().filled().toList(),
-            r -> r.value().name(),
-            r -> generatorStates.get(r.number()).findings());
+        gate(inputs.generators().filled().toList(), r -> r.value().name(), this::generatorFindings);
   }
 
   private <T extends Record> Gate<InputRow<T>> gate(
@@ -127,6 +133,72 @@ final class LightingCalculation {
                         r.number(), r, Identity.of(name.apply(r)), findings.apply(r), false))
             .toList(),
         settings.stops());
+  }
+
+  /** What is wrong with a load; where nothing stops it, what feeds it and is a stop. */
+  private List<Finding> loadFindings(PlannedLoad load) {
+    List<Finding> findings = load.findings();
+    for (PlannedLoad.Part part : load.parts()) {
+      findings = withUpstream(findings, part.node());
+    }
+    return findings;
+  }
+
+  /** Adds what stands between a place and the source and is a stop, to what is none itself. */
+  private List<Finding> withUpstream(List<Finding> own, Node place) {
+    if (place == null || Finding.verdict(own) == Verdict.STOP) {
+      return own;
+    }
+    for (Node node : place.path()) {
+      List<Finding> upstream =
+          switch (node.kind()) {
+            case SUPPLY -> supplies.row(node.row()).findings();
+            case RUN -> ownRuns.row(node.row()).findings();
+            default -> outlets.row(node.row()).findings();
+          };
+      if (upstream.stream().anyMatch(f -> stopsLoads(f, node))) {
+        List<Finding> findings = new ArrayList<>(own);
+        findings.add(Finding.of(LightingFinding.LOAD_UPSTREAM, Network.shown(node)));
+        return findings;
+      }
+    }
+    return own;
+  }
+
+  /** A generator that feeds loads without a known current, or that may, is too small by them. */
+  private List<Finding> generatorFindings(InputRow<Generator> row) {
+    GeneratorJudge.State state = generatorStates.get(row.number());
+    List<Finding> findings = new ArrayList<>(state.findings());
+    int uncounted = 0;
+    for (PlannedLoad load : loads.values()) {
+      boolean mayHang =
+          load.parts().isEmpty()
+              || load.parts().stream()
+                  .anyMatch(p -> !p.node().isFed() || p.node().root() == state.node());
+      if (!load.isCounted() && mayHang && !load.spans().isEmpty()) {
+        uncounted++;
+      }
+    }
+    if (uncounted > 0) {
+      findings.add(Finding.of(LightingFinding.GENERATOR_UNCOUNTED, uncounted));
+    }
+    return findings;
+  }
+
+  /**
+   * Whether loads behind a row may not be plugged in either. Not for a load whose current is not
+   * known, which has its own stop, nor for the sum of a whole supply; an outlet that carries too
+   * much is no fault of the others in its row.
+   */
+  private boolean stopsLoads(Finding finding, Node node) {
+    if (finding.severity().compareTo(Severity.STOP) < 0
+        || finding.key() == LightingFinding.NOT_COUNTED
+        || finding.key() == LightingFinding.SUPPLY_OVER
+        || settings.stops().contains(finding)) {
+      return false;
+    }
+    return finding.key() != LightingFinding.OUTLET_OVER
+        || finding.arguments().get(0).equals(node.name());
   }
 
   private List<Finding> runFindings(InputRow<Run> row, SupplyJudge supplyJudge) {
@@ -290,6 +362,11 @@ final class LightingCalculation {
 
   Gate<InputRow<Run>> runs() {
     return runs;
+  }
+
+  /** Runs by what is wrong with them alone, whatever stands between them and the source. */
+  Gate<InputRow<Run>> ownRuns() {
+    return ownRuns;
   }
 
   Gate<InputRow<Load>> loadGate() {

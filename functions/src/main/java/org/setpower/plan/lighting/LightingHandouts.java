@@ -5,11 +5,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
-import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
@@ -21,11 +20,11 @@ import org.setpower.plan.lighting.input.LoadTables.Load;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
 import org.setpower.plan.lighting.load.Flows;
+import org.setpower.plan.lighting.load.LoadState;
 import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.paper.BalanceProposal;
-import org.setpower.plan.lighting.paper.DiagramPart;
 import org.setpower.plan.lighting.paper.OrderList;
 import org.setpower.plan.lighting.protection.RunCable;
 import org.setpower.plan.lighting.result.LightingPapers;
@@ -103,21 +102,50 @@ final class LightingHandouts {
       }
     }
     for (Gate.Judged<InputRow<Load>> load : plan.loadGate().all()) {
-      for (PlannedLoad.Part part : plan.loads().get(load.row()).parts()) {
-        if (load.fit()) {
-          plugged
-              .computeIfAbsent(part.node(), k -> new ArrayList<>())
-              .add("%.0f × %s".formatted(part.quantity(), load.item().value().item()));
-        } else {
-          withheld.merge(part.node(), 1, Integer::sum);
-        }
+      if (!load.fit()) {
+        plan.loads()
+            .get(load.row())
+            .parts()
+            .forEach(p -> withheld.merge(p.node(), 1, Integer::sum));
       }
     }
+    pluggedAtOnce()
+        .forEach(
+            (node, items) ->
+                items.forEach(
+                    (item, quantity) ->
+                        plugged
+                            .computeIfAbsent(node, k -> new ArrayList<>())
+                            .add("%.0f × %s".formatted(quantity, item))));
     return network.nodes().stream()
         .filter(n -> n.kind() == Node.Kind.OUTLET || n.kind() == Node.Kind.CIRCUIT)
         .filter(n -> plugged.containsKey(n) || withheld.containsKey(n))
+        .sorted(Comparator.comparing(Node::row))
         .map(n -> place(n, plugged.getOrDefault(n, List.of()), withheld.getOrDefault(n, 0)))
         .toList();
+  }
+
+  /** By place the most pieces of each item that are in use at one time and fit. */
+  private Map<Node, Map<String, Double>> pluggedAtOnce() {
+    Map<Node, Map<String, Double>> most = new HashMap<>();
+    for (LoadState state : flows.states()) {
+      Map<Node, Map<String, Double>> now = new HashMap<>();
+      for (PlannedLoad load : state.active().stream().mapToObj(flows.loads()::get).toList()) {
+        if (plan.loadGate().row(load.row().number()).fit()) {
+          for (PlannedLoad.Part part : load.parts()) {
+            now.computeIfAbsent(part.node(), k -> new HashMap<>())
+                .merge(load.row().value().item(), part.quantity(), Double::sum);
+          }
+        }
+      }
+      now.forEach(
+          (node, items) ->
+              items.forEach(
+                  (item, quantity) ->
+                      most.computeIfAbsent(node, k -> new TreeMap<>())
+                          .merge(item, quantity, Math::max)));
+    }
+    return most;
   }
 
   private LightingPapers.PlaceRow place(Node node, List<String> plugged, int withheld) {
@@ -233,7 +261,13 @@ final class LightingHandouts {
 
   List<LightingPapers.OrderRow> order() {
     OrderList order = new OrderList(plan.settings(), network);
-    plan.runStates().values().forEach(s -> order.addCable(s.cable()));
+    plan.runStates()
+        .forEach(
+            (row, s) -> {
+              if (plan.ownRuns().row(row).fit()) {
+                order.addCable(s.cable());
+              }
+            });
     flows.loads().stream().filter(PlannedLoad::isCounted).forEach(order::addLoad);
     for (InputRow<Supply> row : LightingInputs.sorted(plan.inputs().supplies())) {
       List<OutletGroup> groups =
@@ -279,24 +313,5 @@ final class LightingHandouts {
               }
             });
     return rows;
-  }
-
-  List<LightingPapers.DiagramRow> diagram() {
-    return DiagramPart.of(network, flows, plan.runStates(), this::findings).stream()
-        .map(
-            p ->
-                new LightingPapers.DiagramRow(
-                    p.kind(), p.name(), p.above(), p.over(), p.under(), p.stops()))
-        .toList();
-  }
-
-  private List<Finding> findings(Node node) {
-    List<Finding> own =
-        switch (node.kind()) {
-          case SUPPLY -> plan.supplies().row(node.row()).findings();
-          case RUN -> plan.runs().row(node.row()).findings();
-          default -> plan.outlets().row(node.row()).findings();
-        };
-    return own.stream().filter(Objects::nonNull).toList();
   }
 }

@@ -8,6 +8,7 @@ import org.setpower.plan.common.Issues;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.lighting.input.CableTables;
+import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LoadTables;
 import org.setpower.plan.lighting.input.ProjectTables;
@@ -67,10 +68,13 @@ final class LightingIssues {
     issues.add(table.heading(), "#" + row.number(), row.findings());
   }
 
-  /** What Project stops is one issue of Project. */
+  /** What Project stops is one issue of Project, what another row stops one of that row. */
   private <T> void add(InputTable<?> table, Gate.Judged<InputRow<T>> judged, String name) {
     List<Finding> own =
-        judged.findings().stream().filter(f -> !plan.settings().stops().contains(f)).toList();
+        judged.findings().stream()
+            .filter(f -> !plan.settings().stops().contains(f))
+            .filter(f -> f.key() != LightingFinding.LOAD_UPSTREAM)
+            .toList();
     issues.add(table.heading(), name(name, judged.row()), own);
   }
 

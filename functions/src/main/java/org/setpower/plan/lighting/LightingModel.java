@@ -6,6 +6,8 @@ import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.lighting.diagram.DiagramLayout;
+import org.setpower.plan.lighting.diagram.DiagramPlan;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.result.LightingPapers;
@@ -24,6 +26,11 @@ public final class LightingModel implements PlanModel {
   }
 
   @Override
+  public String title() {
+    return "lighting power plan";
+  }
+
+  @Override
   public List<InputTable<?>> inputs() {
     return LightingInputs.TABLES;
   }
@@ -33,12 +40,15 @@ public final class LightingModel implements PlanModel {
     return List.of(
         LightingResults.PROJECT_RESULT,
         LightingResults.DAY_RESULT,
+        LightingResults.GROUP_RESULT,
+        LightingResults.SIZE_RESULT,
         LightingResults.SUPPLY_RESULT,
         LightingResults.OUTLET_RESULT,
         LightingResults.RUN_RESULT,
         LightingResults.LOAD_RESULT,
         LightingResults.EQUIPMENT_RESULT,
         LightingResults.GENERATOR_RESULT,
+        LightingResults.STOCK_RESULT,
         LightingResults.READING_RESULT,
         LightingPapers.SUMMARY,
         LightingPapers.ISSUES,
@@ -46,15 +56,20 @@ public final class LightingModel implements PlanModel {
         LightingPapers.PLUGGING_ROW,
         LightingPapers.PULL_ROW,
         LightingPapers.LABEL_ROW,
+        LightingPapers.LEG_ROW,
         LightingPapers.BALANCE_ROW,
         LightingPapers.ORDER_ROW,
-        LightingPapers.PROFILE_ROW,
-        LightingPapers.DIAGRAM_ROW);
+        LightingPapers.PROFILE_ROW);
   }
 
   @Override
   public List<FindingKey> findings() {
     return List.of(LightingFinding.values());
+  }
+
+  @Override
+  public List<String> phrases() {
+    return DiagramLayout.words();
   }
 
   @Override
@@ -65,9 +80,10 @@ public final class LightingModel implements PlanModel {
     }
     LightingCalculation plan = new LightingCalculation(inputs);
     return new PlanResult(
-        inputs.all(),
-        results(),
-        new LightingTables(plan)::tables,
-        new LightingRelations(plan)::rows);
+            inputs.all(),
+            results(),
+            new LightingTables(plan)::tables,
+            new LightingRelations(plan)::rows)
+        .with(DiagramPlan.class, () -> LightingDiagram.of(plan));
   }
 }

@@ -2,9 +2,11 @@ package org.setpower.plan.lighting;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
@@ -13,6 +15,7 @@ import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.LegWord;
@@ -26,6 +29,7 @@ import org.setpower.plan.lighting.input.ProjectTables.ShootDay;
 import org.setpower.plan.lighting.input.SupplyTables.Generator;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
+import org.setpower.plan.lighting.input.SupplyType;
 import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.LoadState;
 import org.setpower.plan.lighting.load.Peak;
@@ -70,6 +74,12 @@ final class LightingTables {
             List.of(new LightingResults.ProjectResult(Finding.verdict(project), project))),
         new ResultRows<>(LightingResults.DAY_RESULT, align(plan.inputs().days(), this::day)),
         new ResultRows<>(
+            LightingResults.GROUP_RESULT,
+            align(plan.inputs().groups(), r -> typed(r, LightingResults.GroupResult::new))),
+        new ResultRows<>(
+            LightingResults.SIZE_RESULT,
+            align(plan.inputs().sizes(), r -> typed(r, LightingResults.SizeResult::new))),
+        new ResultRows<>(
             LightingResults.SUPPLY_RESULT, align(plan.inputs().supplies(), this::supply)),
         new ResultRows<>(
             LightingResults.OUTLET_RESULT, align(plan.inputs().outlets(), this::outlet)),
@@ -78,6 +88,9 @@ final class LightingTables {
         new ResultRows<>(LightingResults.EQUIPMENT_RESULT, equipment()),
         new ResultRows<>(
             LightingResults.GENERATOR_RESULT, align(plan.inputs().generators(), this::generator)),
+        new ResultRows<>(
+            LightingResults.STOCK_RESULT,
+            align(plan.inputs().stock(), r -> typed(r, LightingResults.StockResult::new))),
         new ResultRows<>(LightingResults.READING_RESULT, readings),
         new ResultRows<>(LightingPapers.SUMMARY, List.of(handouts.summary(issues))),
         new ResultRows<>(LightingPapers.ISSUES, issues),
@@ -85,10 +98,10 @@ final class LightingTables {
         new ResultRows<>(LightingPapers.PLUGGING_ROW, handouts.plugging()),
         new ResultRows<>(LightingPapers.PULL_ROW, handouts.pull()),
         new ResultRows<>(LightingPapers.LABEL_ROW, handouts.labels()),
+        new ResultRows<>(LightingPapers.LEG_ROW, legs()),
         new ResultRows<>(LightingPapers.BALANCE_ROW, handouts.balance()),
         new ResultRows<>(LightingPapers.ORDER_ROW, handouts.order()),
-        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()),
-        new ResultRows<>(LightingPapers.DIAGRAM_ROW, handouts.diagram()));
+        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()));
   }
 
   /** One result a row of the table, null for blank rows. */
@@ -97,6 +110,43 @@ final class LightingTables {
     List<R> results = new ArrayList<>(rows.rows().size());
     rows.rows().forEach(r -> results.add(r.isBlank() ? null : result.apply(r)));
     return results;
+  }
+
+  /** The result of a row that only its own cells decide. */
+  private static <R> R typed(InputRow<?> row, BiFunction<Verdict, List<Finding>, R> result) {
+    List<Finding> findings = row.findings().stream().sorted(Finding.WORST_FIRST).toList();
+    return result.apply(Finding.verdict(findings), findings);
+  }
+
+  /** Legs of all sources, then of all distros. */
+  private List<LightingPapers.LegRow> legs() {
+    return plan.inputs()
+        .supplies()
+        .filled()
+        .sorted(
+            Comparator.comparing((InputRow<Supply> r) -> r.value().type() == SupplyType.DISTRO)
+                .thenComparing(r -> Identity.of(r.value().name()))
+                .thenComparing(InputRow::number))
+        .map(this::legs)
+        .toList();
+  }
+
+  private LightingPapers.LegRow legs(InputRow<Supply> row) {
+    LightingResults.SupplyResult result = supply(row);
+    SupplyType type = row.value().type();
+    return new LightingPapers.LegRow(
+        result.verdict(),
+        row.value().name(),
+        type == null ? null : type.word(),
+        result.amps1(),
+        result.amps2(),
+        result.amps3(),
+        result.neutral(),
+        result.imbalance(),
+        result.available(),
+        result.headroom(),
+        result.peakDate(),
+        result.peakAt());
   }
 
   /** Blank for what is not known or has no end. */
@@ -198,6 +248,8 @@ final class LightingTables {
     RunJudge.State state = plan.runStates().get(row.number());
     Node node = state.cable().node();
     boolean flowing = node.isFed() && flows.shown(node).amps() > 0;
+    boolean drops = flowing && !Double.isNaN(state.cable().drop(1, 1));
+    double powerFactor = drops ? flows.powerFactor(node) : Double.NaN;
     return new LightingResults.RunResult(
         judged.verdict(),
         judged.findings(),
@@ -210,7 +262,10 @@ final class LightingTables {
         node.isFed() ? (Double) flows.shown(node).amps() : null,
         flowing ? (Double) Timeline.clock(flows.shown(node).quarter()) : null,
         known(state.neutral()),
-        known(state.drop()),
+        known(state.cable().metres()),
+        state.cable().system().word(),
+        known(powerFactor),
+        drops ? known(state.cable().drop(flows.shown(node).amps(), powerFactor)) : null,
         known(state.dropShare()),
         known(state.endVolts()),
         state.minSize() == null ? null : state.minSize().toString(),

@@ -54,6 +54,7 @@ final class ClientDocument {
             null,
             null,
             null,
+            null,
             null));
   }
 
@@ -200,6 +201,7 @@ final class ClientDocument {
             null,
             null,
             null,
+            null,
             share,
             rate == null ? null : rate.share(),
             reason(rate),
@@ -229,6 +231,7 @@ final class ClientDocument {
             line.days(),
             line.basis(),
             line.rate(),
+            weekly ? rules.rounded(line.weeks().first()) : line.rate(),
             weekly ? line.weeks().first() : null,
             weekly ? line.weeks().later() : null,
             line.each(),
@@ -239,7 +242,7 @@ final class ClientDocument {
             line.amount()));
   }
 
-  private static Phrase label(QuoteLine line) {
+  private Phrase label(QuoteLine line) {
     Item item = line.item();
     Phrase name =
         item.insteadOf() == null
@@ -248,8 +251,13 @@ final class ClientDocument {
     if (line.basis() == RateBasis.ON_REQUEST) {
       return PageText.ON_REQUEST.of(name);
     }
-    return line.weeks() == null
-        ? name
-        : PageText.BY_WEEK.of(name, line.weeks().first(), line.weeks().later());
+    if (line.weeks() == null) {
+      return name;
+    }
+    BigDecimal first = rules.rounded(line.weeks().first());
+    BigDecimal later = rules.rounded(line.weeks().later());
+    return line.weeks().day() == null
+        ? PageText.BY_WEEK.of(name, first, later)
+        : PageText.BY_WEEK_DAY.of(name, first, later, rules.rounded(line.weeks().day()));
   }
 }

@@ -11,6 +11,7 @@ enum PageText {
   PLAIN("{0}"),
   INSTEAD("{0} (instead of {1})"),
   BY_WEEK("{0}: first week {1}, each later week {2}"),
+  BY_WEEK_DAY("{0}: first week {1}, each later week {2}, further days {3} each, at most a week"),
   ON_REQUEST("{0}: price on request, not in the total"),
   SUBTOTAL("Subtotal {0}"),
   HIRE("Hire"),

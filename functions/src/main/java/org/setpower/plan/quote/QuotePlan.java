@@ -252,6 +252,7 @@ public final class QuotePlan {
             sums == null ? List.of() : Letters.closing(rules, fit(), inputs.terms())),
         new ResultRows<>(QuoteResults.TAXES, taxes()),
         new ResultRows<>(QuoteResults.DELIVERY, delivery),
+        new ResultRows<>(QuoteResults.DUE, due()),
         new ResultRows<>(QuoteResults.VALUES, values),
         new ResultRows<>(QuoteResults.CARNET, carnet()),
         new ResultRows<>(
@@ -363,6 +364,16 @@ public final class QuotePlan {
                     l.isHired() ? l.back() : null,
                     l.weight().orElse(null),
                     l.stock().map(QuoteInputs.Stock::caution).orElse(null)))
+        .toList();
+  }
+
+  private List<QuoteResults.DueRow> due() {
+    return fit().stream()
+        .filter(QuoteLine::isHired)
+        .map(
+            l ->
+                new QuoteResults.DueRow(
+                    l.row().number(), l.item().item(), l.item().qty(), l.back()))
         .toList();
   }
 
@@ -491,6 +502,7 @@ public final class QuotePlan {
             yield line == null ? null : (Integer) line.row().number();
           }
           case "delivery" -> delivery().get(row - 1).row();
+          case "due" -> due().get(row - 1).row();
           case "values" -> values().get(row - 1).row();
           case "carnet" -> carnet().get(row - 1).row();
           default -> null;
@@ -549,6 +561,7 @@ public final class QuotePlan {
           QuoteResults.CLOSING,
           QuoteResults.TAXES,
           QuoteResults.DELIVERY,
+          QuoteResults.DUE,
           QuoteResults.VALUES,
           QuoteResults.CARNET,
           QuoteResults.SUMMARY,

@@ -31,6 +31,7 @@ public final class QuoteResults {
   public static final ResultTable<ClosingLine> CLOSING = ResultTable.of(ClosingLine.class);
   public static final ResultTable<TaxLine> TAXES = ResultTable.of(TaxLine.class);
   public static final ResultTable<DeliveryRow> DELIVERY = ResultTable.of(DeliveryRow.class);
+  public static final ResultTable<DueRow> DUE = ResultTable.of(DueRow.class);
   public static final ResultTable<ValueRow> VALUES = ResultTable.of(ValueRow.class);
   public static final ResultTable<CarnetRow> CARNET = ResultTable.of(CarnetRow.class);
   public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
@@ -812,6 +813,13 @@ public final class QuoteResults {
               rule = "A day, or once.")
           BigDecimal rate,
       @Result(
+              key = "price",
+              heading = "Rate",
+              form = NumberForm.MONEY,
+              from = {"items.rateUsed", "items.firstWeek", ISSUED},
+              rule = "A day, the first week, or once.")
+          BigDecimal price,
+      @Result(
               key = "firstWeek",
               heading = "First week",
               form = NumberForm.MONEY,
@@ -1098,6 +1106,36 @@ public final class QuoteResults {
               },
               rule = "Of the item.")
           String caution) {}
+
+  /** What must come back: hired rows that are fit. */
+  @Table(key = "due", heading = "Return note", rows = 300)
+  public record DueRow(
+      @Result(
+              key = "row",
+              heading = "No.",
+              from = {"items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "Row of the quote.")
+          Integer row,
+      @Result(
+              key = "item",
+              heading = "Item",
+              from = {"items.item", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "As typed.")
+          String item,
+      @Result(
+              key = "pieces",
+              heading = "Qty",
+              unit = "pcs",
+              form = NumberForm.EXACT,
+              from = {"items.qty", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "As typed.")
+          Double pieces,
+      @Result(
+              key = "backOn",
+              heading = "Due back",
+              from = {"items.backOn", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "Last day of the row.")
+          LocalDate backOn) {}
 
   /** Hired rows that are fit, at replacement value. */
   @Table(key = "values", heading = "Insurer's list", rows = 300)

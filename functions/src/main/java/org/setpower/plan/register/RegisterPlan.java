@@ -1,5 +1,6 @@
 package org.setpower.plan.register;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -30,9 +31,7 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.register.RegisterInputs.Battery;
 import org.setpower.plan.register.RegisterInputs.BatteryType;
 import org.setpower.plan.register.RegisterInputs.BenchTest;
-import org.setpower.plan.register.RegisterInputs.Incident;
 import org.setpower.plan.register.RegisterInputs.Limit;
-import org.setpower.plan.register.RegisterInputs.Project;
 
 /** The battery register, calculated once: every verdict, every paper, every count. */
 public final class RegisterPlan {
@@ -80,6 +79,38 @@ public final class RegisterPlan {
   /** Calculates the register from its six ranges, in the order of {@link PlanModel#inputs()}. */
   public static PlanResult of(List<?> ranges) {
     return MODEL.calculate(ranges);
+  }
+
+  /**
+   * The day of a register, and which of its batteries may be marked as inspected.
+   *
+   * @param ranges as {@link #of} takes them
+   */
+  public static Inspections inspections(List<?> ranges) {
+    RegisterPlan plan = new RegisterPlan(read(ranges));
+    return new Inspections(
+        plan.settings.stops(),
+        plan.settings.asOf(),
+        plan.gate.all().stream().map(b -> Inspection.of(b.item(), b.findings())).toList());
+  }
+
+  /**
+   * The answer of {@link #inspections}.
+   *
+   * @param stops what is wrong with the settings, so that nothing can be marked
+   * @param day the day of the register
+   * @param batteries all rows with a battery
+   */
+  public record Inspections(List<Finding> stops, LocalDate day, List<Inspection> batteries) {}
+
+  private static RegisterInputs read(List<?> ranges) {
+    return new RegisterInputs(
+        RegisterInputs.PROJECT.read(ranges.get(0)),
+        RegisterInputs.TYPES.read(ranges.get(1)),
+        RegisterInputs.LIMITS.read(ranges.get(2)),
+        RegisterInputs.BATTERIES.read(ranges.get(3)),
+        RegisterInputs.TESTS.read(ranges.get(4)),
+        RegisterInputs.INCIDENTS.read(ranges.get(5)));
   }
 
   private List<Finding> findings(InputRow<Battery> row) {
@@ -562,18 +593,19 @@ public final class RegisterPlan {
 
     @Override
     public PlanResult calculate(List<?> ranges) {
-      InputRows<Project> project = RegisterInputs.PROJECT.read(ranges.get(0));
-      InputRows<BatteryType> types = RegisterInputs.TYPES.read(ranges.get(1));
-      InputRows<Limit> limits = RegisterInputs.LIMITS.read(ranges.get(2));
-      InputRows<Battery> batteries = RegisterInputs.BATTERIES.read(ranges.get(3));
-      InputRows<BenchTest> tests = RegisterInputs.TESTS.read(ranges.get(4));
-      InputRows<Incident> incidents = RegisterInputs.INCIDENTS.read(ranges.get(5));
-      List<InputRows<?>> all = List.of(project, types, limits, batteries, tests, incidents);
+      RegisterInputs read = read(ranges);
+      List<InputRows<?>> all =
+          List.of(
+              read.project(),
+              read.types(),
+              read.limits(),
+              read.batteries(),
+              read.tests(),
+              read.incidents());
       if (all.stream().anyMatch(r -> r.fault().isPresent())) {
         return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);
       }
-      RegisterPlan plan =
-          new RegisterPlan(new RegisterInputs(project, types, limits, batteries, tests, incidents));
+      RegisterPlan plan = new RegisterPlan(read);
       return new PlanResult(all, results(), plan::tables, plan::related);
     }
   }

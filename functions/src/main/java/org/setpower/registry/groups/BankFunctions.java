@@ -8,7 +8,6 @@ import org.setpower.bank.BankPack;
 import org.setpower.bank.BankState;
 import org.setpower.bank.CurrentSharing;
 import org.setpower.bank.EqualPacks;
-import org.setpower.bank.ParallelConnection;
 import org.setpower.base.CalculationStep;
 import org.setpower.base.Checks;
 import org.setpower.base.EvaluationException;
@@ -204,8 +203,8 @@ public final class BankFunctions {
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
-              PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.JOINED,
+              Parameters.BATTERY_TEMP,
               PackParameters.CABLE_MILLIOHMS)
           .returns(Unit.HOUR, "Runtime to the cut-off")
           .mapsAtMost(100)
@@ -223,7 +222,8 @@ public final class BankFunctions {
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
           .example(
-              "=BANK.DISCHARGE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 5.0368)
+              "=BANK.DISCHARGE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20;\"hot-swap\";25)",
+              5.0368)
           .steps(
               a ->
                   events(a).stream()
@@ -250,8 +250,8 @@ public final class BankFunctions {
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
-              PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.JOINED,
+              Parameters.BATTERY_TEMP,
               PackParameters.CABLE_MILLIOHMS)
           .returnsTable(
               "Events in order; battery 0 is the device",
@@ -270,7 +270,9 @@ public final class BankFunctions {
               PackErrorCode.NO_CURVE,
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
-          .example("=BANK.EVENTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
+          .example(
+              "=BANK.EVENTS({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20;\"hot-swap\";25)",
+              0.0)
           .implementation(
               a ->
                   events(a).stream()
@@ -287,8 +289,8 @@ public final class BankFunctions {
               PackParameters.PACKS_OF_BANK,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
-              PackParameters.JOINED.orElse(ParallelConnection.HOT_SWAP),
-              Parameters.BATTERY_TEMP.orElse(25.0),
+              PackParameters.JOINED,
+              Parameters.BATTERY_TEMP,
               PackParameters.CABLE_MILLIOHMS,
               PackParameters.STEPS)
           .returnsTable(
@@ -309,7 +311,9 @@ public final class BankFunctions {
               PackErrorCode.NO_CURVE,
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
-          .example("=BANK.CURVE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20)", 0.0)
+          .example(
+              "=BANK.CURVE({\"Li-ion\";8;10.2;45;1|\"Li-ion\";8;10.2;45;0.62};92;20;\"hot-swap\";25)",
+              0.0)
           .implementation(BankFunctions::curve);
 
   private static Object[][] share(Arguments a) {

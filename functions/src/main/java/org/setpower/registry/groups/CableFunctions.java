@@ -29,14 +29,28 @@ public final class CableFunctions {
       "Give each parallel cable its own protection, or a rating for the whole "
           + "current: when one plug comes out the others carry all";
 
+  /** What counts where nobody says: hot air, a neutral with harmonics, a neighbour. */
+  private static final Parameter<Double> HOT_AIR =
+      CableParameters.AIR_TEMP.orElse(Ampacity.HOT_AMBIENT);
+
+  private static final Parameter<Double> LOADED =
+      CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 4");
+  private static final Parameter<Ampacity.Method> SOME_METHOD =
+      CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE);
+  private static final Parameter<InstallationMethod> BESIDE_ANOTHER =
+      CableParameters.LAID.orElse(InstallationMethod.BESIDE_ANOTHER, "bunched 2");
+
+  private static final Parameter<Double> LOADED_TEMP =
+      CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP).zeroIsBlank();
+
   private static final Parameter<?>[] END_PARAMETERS = {
     CableParameters.SIZE,
     CableParameters.LENGTH,
     Parameters.WATTS,
     CableParameters.SUPPLY_VOLTS,
-    Parameters.SYSTEM.orElse(PhaseSystem.DC),
-    Parameters.POWER_FACTOR.orElse(1.0),
-    CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+    Parameters.SYSTEM,
+    Parameters.LINE_POWER_FACTOR,
+    LOADED_TEMP,
     CableParameters.PARALLEL.orElse(1.0)
   };
 
@@ -64,7 +78,9 @@ public final class CableFunctions {
               CableParameters.SIZE,
               CableParameters.CONDUCTOR_TEMP.orElse(20.0),
               CableParameters.METAL.orElse(Metal.COPPER))
-          .returns(Unit.OHM_PER_KILOMETRE, "Resistance of one conductor")
+          .returns(
+              Unit.OHM_PER_KILOMETRE,
+              "Resistance of one conductor, of copper at 20 °C if nothing else is entered")
           .formula("R·(1 + α·(T − T₀)), R the table value at T₀")
           .source(
               "NEC Chapter 9 Table 8, stranded, and its note 2 (24 to 20 AWG: FAA AC 43.13-1B Table"
@@ -82,9 +98,9 @@ public final class CableFunctions {
               CableParameters.SIZE,
               CableParameters.LENGTH,
               Parameters.AMPS,
-              Parameters.SYSTEM.orElse(PhaseSystem.DC),
-              Parameters.POWER_FACTOR.orElse(1.0),
-              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              Parameters.SYSTEM,
+              Parameters.LINE_POWER_FACTOR,
+              LOADED_TEMP,
               CableParameters.PARALLEL.orElse(1.0))
           .returns(Unit.VOLT, "Voltage drop of the run")
           .formula("k·I·L·(R cos φ + X sin φ)/parallel, k = 2, 2, √3")
@@ -94,7 +110,7 @@ public final class CableFunctions {
                   + " breaker on CABLE.LOADAMPS. "
                   + PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE)
-          .example("=CABLE.DROP(\"12 AWG\";10;8.33)", 1.03)
+          .example("=CABLE.DROP(\"12 AWG\";10;8.33;\"DC\")", 1.03)
           .steps(a -> runSteps(a, run(a)))
           .implementation(a -> run(a).drop(a.get(Parameters.AMPS)));
 
@@ -108,7 +124,7 @@ public final class CableFunctions {
           .source("exact solution of the circuit; three-phase: line-to-line voltage")
           .caution(PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
-          .example("=CABLE.LOADVOLTS(\"12 AWG\";10;200;24)", 22.92)
+          .example("=CABLE.LOADVOLTS(\"12 AWG\";10;200;24;\"DC\")", 22.92)
           .steps(CableFunctions::endSteps)
           .implementation(
               a -> run(a).endVolts(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
@@ -125,7 +141,7 @@ public final class CableFunctions {
               "Size cable and breaker on this, not on watts over nominal voltage. "
                   + PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE, CableErrorCode.CANNOT_CARRY)
-          .example("=CABLE.LOADAMPS(\"12 AWG\";10;200;12)", 21.37)
+          .example("=CABLE.LOADAMPS(\"12 AWG\";10;200;12;\"DC\")", 21.37)
           .steps(CableFunctions::endSteps)
           .implementation(
               a -> run(a).endAmps(a.get(Parameters.WATTS), a.get(CableParameters.SUPPLY_VOLTS)));
@@ -138,8 +154,8 @@ public final class CableFunctions {
               CableParameters.SIZE,
               CableParameters.LENGTH,
               Parameters.AMPS,
-              Parameters.SYSTEM.orElse(PhaseSystem.DC),
-              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
+              Parameters.SYSTEM,
+              LOADED_TEMP,
               CableParameters.PARALLEL.orElse(1.0))
           .returns(Unit.WATT, "Heat loss in the cable")
           .formula("n·I²·R·L/parallel, n = 2, 2, 3")
@@ -149,7 +165,7 @@ public final class CableFunctions {
                   + "see CABLE.AMPACITY. "
                   + PARALLEL_CAUTION)
           .errorCodes(CableErrorCode.NO_RESISTANCE)
-          .example("=CABLE.HEAT(\"12 AWG\";10;8.33)", 8.5783)
+          .example("=CABLE.HEAT(\"12 AWG\";10;8.33;\"DC\")", 8.5783)
           .steps(a -> runSteps(a, run(a, 1)))
           .implementation(a -> run(a, 1).heat(a.get(Parameters.AMPS)));
 
@@ -188,7 +204,7 @@ public final class CableFunctions {
           .description("Returns the next higher standard breaker rating")
           .parameters(
               Parameters.AMPS,
-              CableParameters.STANDARD.orElse(Protection.Standard.IEC),
+              CableParameters.STANDARD,
               CableParameters.CONTINUOUS.orElse(true, "TRUE"))
           .returns(Unit.AMPERE, "Rating of the breaker")
           .formula("IEC: smallest rating ≥ amps; NEC: ≥ 1.25 × amps when continuous")
@@ -214,18 +230,26 @@ public final class CableFunctions {
               CableParameters.SIZE,
               Parameters.AMPS,
               Parameters.LINE_VOLTS,
-              CableParameters.MAX_DROP.orElse(0.03, "3 %"),
-              Parameters.SYSTEM.orElse(PhaseSystem.DC),
-              Parameters.POWER_FACTOR.orElse(1.0),
-              CableParameters.CONDUCTOR_TEMP.orElse(CableRun.LOADED_TEMP),
-              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE))
+              CableParameters.MAX_DROP,
+              Parameters.SYSTEM,
+              Parameters.LINE_POWER_FACTOR,
+              LOADED_TEMP,
+              HOT_AIR,
+              LOADED,
+              SOME_METHOD,
+              BESIDE_ANOTHER)
           .returns(Unit.METRE, "Max. length, one way")
           .formula("inverse of CABLE.DROP")
-          .source("see CABLE.DROP; rating: CABLE.AMPACITY at 30 °C")
+          .source("see CABLE.DROP; rating: CABLE.AMPACITY")
           .caution("Check the earth loop too, with CABLE.TRIPS: it is not considered here")
           .errorCodes(
-              CableErrorCode.NO_RESISTANCE, CableErrorCode.NO_RATING, CableErrorCode.OVER_RATING)
-          .example("=CABLE.REACH(\"2.5 mm²\";16;230;5%;\"1PH\")", 38.917)
+              CableErrorCode.NO_RESISTANCE,
+              CableErrorCode.NO_RATING,
+              CableErrorCode.OVER_RATING,
+              CableErrorCode.TOO_HOT,
+              CableErrorCode.LAID_BEYOND_TABLE,
+              CableErrorCode.CLOSED_DRUM)
+          .example("=CABLE.REACH(\"2.5 mm²\";16;230;5%;\"1PH\";1;;30;2;;\"free\")", 38.917)
           .implementation(
               a ->
                   Sizing.reach(
@@ -234,9 +258,13 @@ public final class CableFunctions {
                       a.get(Parameters.LINE_VOLTS),
                       a.get(CableParameters.MAX_DROP),
                       a.get(Parameters.SYSTEM),
-                      a.get(Parameters.POWER_FACTOR),
+                      Parameters.linePowerFactor(a),
                       a.get(CableParameters.CONDUCTOR_TEMP),
-                      a.get(CableParameters.METHOD)));
+                      new Sizing.Installed(
+                          a.get(CableParameters.METHOD),
+                          a.get(CableParameters.AIR_TEMP),
+                          loaded(a),
+                          a.get(CableParameters.LAID))));
 
   public static final FunctionSpec GAUGE =
       GROUP
@@ -246,15 +274,15 @@ public final class CableFunctions {
               CableParameters.LENGTH,
               Parameters.AMPS,
               Parameters.LINE_VOLTS,
-              CableParameters.MAX_DROP.orElse(0.03, "3 %"),
-              CableParameters.FAMILY.orElse(CableSize.Family.AWG),
-              Parameters.SYSTEM.orElse(PhaseSystem.DC),
-              Parameters.POWER_FACTOR.orElse(1.0),
-              CableParameters.AIR_TEMP.orElse(Ampacity.USUAL_AMBIENT),
-              CableParameters.LOADED_CONDUCTORS.orElse(null, "2, with 3PH 4"),
-              CableParameters.METHOD.orElse(Ampacity.Method.FLEXIBLE),
-              CableParameters.LAID.orElse(InstallationMethod.BESIDE_ANOTHER, "bunched 2"),
-              CableParameters.BREAKER.orElse(null, "CABLE.BREAKER of the current"))
+              CableParameters.MAX_DROP,
+              CableParameters.FAMILY,
+              Parameters.SYSTEM,
+              CableParameters.BREAKER,
+              Parameters.LINE_POWER_FACTOR,
+              HOT_AIR,
+              LOADED,
+              SOME_METHOD,
+              BESIDE_ANOTHER)
           .returnsText("Cable size")
           .formula("first size with voltage drop at 60 °C ≤ limit and rating ≥ breaker")
           .source("see CABLE.DROP, CABLE.AMPACITY and CABLE.BREAKER (NEC for AWG, IEC for mm²)")
@@ -263,11 +291,10 @@ public final class CableFunctions {
                   + "a fire hazard")
           .errorCodes(
               CableErrorCode.BREAKER_BELOW_LOAD,
-              CableErrorCode.NO_BREAKER,
               CableErrorCode.NO_SIZE_FOR_BREAKER,
               CableErrorCode.NO_SIZE_FOR_DROP,
               CableErrorCode.TOO_HOT)
-          .example("=CABLE.GAUGE(30;13;230;5%;\"mm²\";\"1PH\")", "2.5 mm²")
+          .example("=CABLE.GAUGE(30;13;230;5%;\"mm²\";\"1PH\";16;1)", "2.5 mm²")
           .steps(CableFunctions::gaugeSteps)
           .implementation(a -> Sizing.gauge(a.get(CableParameters.FAMILY), need(a)).toString());
 
@@ -279,7 +306,7 @@ public final class CableFunctions {
               CableParameters.SIZE,
               CableParameters.LENGTH,
               CableParameters.SOURCE_OHMS,
-              CableParameters.EARTH_SIZE.orElse(null, "the same size"))
+              CableParameters.EARTH_SIZE)
           .returns(Unit.OHM, "Earth loop impedance at 20 °C")
           .formula("source + L·(R leg + R earth)")
           .source("IEC 60364-4-41; resistances as in CABLE.RESISTANCE at 20 °C")
@@ -288,16 +315,14 @@ public final class CableFunctions {
                   + "continuity, RCD operation and insulation resistance measured by a competent "
                   + "person")
           .errorCodes(CableErrorCode.NO_RESISTANCE)
-          .example("=CABLE.LOOP(\"2.5 mm²\";50;0.35)", 1.148)
+          .example("=CABLE.LOOP(\"2.5 mm²\";50;0.35;\"2.5 mm²\")", 1.148)
           .implementation(
               a ->
                   Protection.loop(
                       a.get(CableParameters.SIZE),
                       a.get(CableParameters.LENGTH),
                       a.get(CableParameters.SOURCE_OHMS),
-                      a.get(CableParameters.EARTH_SIZE) == null
-                          ? a.get(CableParameters.SIZE)
-                          : a.get(CableParameters.EARTH_SIZE)));
+                      a.get(CableParameters.EARTH_SIZE)));
 
   public static final FunctionSpec TRIPS =
       GROUP
@@ -360,25 +385,24 @@ public final class CableFunctions {
     return system == PhaseSystem.THREE ? Ampacity.MOST_LOADED : system.loadedConductors();
   }
 
+  private static int loaded(Arguments a) {
+    Double given = a.get(CableParameters.LOADED_CONDUCTORS);
+    return given == null ? cautiouslyLoaded(a.get(Parameters.SYSTEM)) : given.intValue();
+  }
+
   private static Sizing.Need need(Arguments a) {
-    PhaseSystem system = a.get(Parameters.SYSTEM);
-    Double loaded = a.get(CableParameters.LOADED_CONDUCTORS);
-    Double breaker = a.get(CableParameters.BREAKER);
-    double amps = a.get(Parameters.AMPS);
     return new Sizing.Need(
         a.get(CableParameters.LENGTH),
-        amps,
+        a.get(Parameters.AMPS),
         a.get(Parameters.LINE_VOLTS),
         a.get(CableParameters.MAX_DROP),
-        system,
-        a.get(Parameters.POWER_FACTOR),
+        a.get(Parameters.SYSTEM),
+        Parameters.linePowerFactor(a),
         a.get(CableParameters.AIR_TEMP),
-        loaded == null ? cautiouslyLoaded(system) : loaded.intValue(),
+        loaded(a),
         a.get(CableParameters.METHOD),
         a.get(CableParameters.LAID),
-        breaker == null
-            ? Protection.breaker(amps, Protection.Standard.of(a.get(CableParameters.FAMILY)), true)
-            : breaker);
+        a.get(CableParameters.BREAKER));
   }
 
   private static List<CalculationStep> gaugeSteps(Arguments a) {
@@ -420,7 +444,7 @@ public final class CableFunctions {
   }
 
   private static CableRun run(Arguments a) {
-    return run(a, a.get(Parameters.POWER_FACTOR));
+    return run(a, Parameters.linePowerFactor(a));
   }
 
   private static CableRun run(Arguments a, double powerFactor) {

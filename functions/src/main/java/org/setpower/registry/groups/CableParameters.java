@@ -63,7 +63,7 @@ final class CableParameters {
           ArgumentParsers.word(CableSize.Family.class));
 
   static final Parameter<Double> AIR_TEMP =
-      Parameters.temperature("air_temp", "Maximum air temperature around the cable");
+      Parameters.temperature("air_temp", "Maximum air temperature around the cable").zeroIsBlank();
 
   static final Parameter<Double> LOADED_CONDUCTORS =
       Parameter.of(

@@ -5,7 +5,6 @@ import org.setpower.base.CalculationStep;
 import org.setpower.base.Unit;
 import org.setpower.charge.ChargeErrorCode;
 import org.setpower.charge.Charging;
-import org.setpower.pack.Chemistry;
 import org.setpower.pack.PackErrorCode;
 import org.setpower.registry.Arguments;
 import org.setpower.registry.FunctionGroup;
@@ -24,12 +23,12 @@ public final class ChargeFunctions {
           .parameters(
               PackParameters.AMP_HOURS,
               PackParameters.CHARGE_AMPS,
+              PackParameters.CHEMISTRY,
+              Parameters.BATTERY_TEMP,
               PackParameters.FROM,
               PackParameters.TO,
-              PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION),
               PackParameters.CELLS.orElse(1.0),
-              PackParameters.MILLIOHMS.orElse(null, "300/Ah for each cell"),
-              Parameters.BATTERY_TEMP.orElse(25.0))
+              PackParameters.MILLIOHMS.orElse(null, "300/Ah for each cell"))
           .returns(Unit.HOUR, "Charging time")
           .formula(
               "constant current to 4.20 (LFP 3.65) V a cell, then Δt = R/m · ln((V − E₀)/(V − E₁))"
@@ -47,7 +46,7 @@ public final class ChargeFunctions {
               ChargeErrorCode.BACKWARDS,
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
-          .example("=CHARGE.HOURS(10.2;5)", 2.3596)
+          .example("=CHARGE.HOURS(10.2;5;\"Li-ion\";25)", 2.3596)
           .steps(
               a ->
                   List.of(

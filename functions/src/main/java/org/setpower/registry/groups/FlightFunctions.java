@@ -17,8 +17,6 @@ import org.setpower.base.TextEnum;
 import org.setpower.base.Unit;
 import org.setpower.flight.BaggageRule;
 import org.setpower.flight.CargoRule;
-import org.setpower.flight.CarriageMode;
-import org.setpower.flight.FlightChemistry;
 import org.setpower.flight.FlightErrorCode;
 import org.setpower.flight.FlightSequence;
 import org.setpower.flight.PassengerCount;
@@ -46,11 +44,7 @@ public final class FlightFunctions {
 
   private static final TextEnum.Lookup<RuleBook> BOOKS = new TextEnum.Lookup<>(RuleBook.class);
 
-  private static final Parameter<CarriageMode> HOW = CARRIED.orElse(CarriageMode.SPARE);
-  private static final Parameter<FlightChemistry> CELLS =
-      FLIGHT_CHEMISTRY.orElse(FlightChemistry.LITHIUM_ION);
-  private static final Parameter<RuleBook> BOOK = RULES.orElse(RuleBook.ICAO);
-  private static final Parameter<LocalDate> DAY = ON_DATE.orElse(null, "the newest rules held");
+  private static final Parameter<LocalDate> NEWEST = ON_DATE.orElse(null, "the newest rules held");
 
   private static final Parameter<Object> WATT_HOURS_RANGE =
       Parameters.range(
@@ -71,13 +65,15 @@ public final class FlightFunctions {
       GROUP
           .function("CLASS")
           .description("Returns where a battery may travel with its owner")
-          .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .parameters(LABEL_WATT_HOURS, CARRIED, FLIGHT_CHEMISTRY, RULES, ON_DATE)
           .returnsText("Class")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION)
           .errorCodes(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
-          .example("=FLIGHT.CLASS(98)", "cabin")
-          .example("=FLIGHT.CLASS(150)", "cabin, airline must agree")
+          .example("=FLIGHT.CLASS(98;\"spare\";\"Li-ion\";\"ICAO\";\"2026-06-01\")", "cabin")
+          .example(
+              "=FLIGHT.CLASS(150;\"spare\";\"Li-ion\";\"ICAO\";\"2026-06-01\")",
+              "cabin, airline must agree")
           .steps(FlightFunctions::ruleShown)
           .implementation(a -> rule(a).verdict().word());
 
@@ -85,7 +81,7 @@ public final class FlightFunctions {
       GROUP
           .function("LIMIT")
           .description("Returns the max. number of such batteries per person")
-          .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .parameters(LABEL_WATT_HOURS, CARRIED, FLIGHT_CHEMISTRY, RULES, ON_DATE)
           .returns(Unit.PIECES, "Max. per person")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". The 20 spares are all types together. Airlines often allow fewer")
@@ -94,7 +90,7 @@ public final class FlightFunctions {
               FlightErrorCode.AFTER_EDITION,
               FlightErrorCode.NO_COUNT,
               FlightErrorCode.ASK_FIRST)
-          .example("=FLIGHT.LIMIT(150)", 2.0)
+          .example("=FLIGHT.LIMIT(150;\"spare\";\"Li-ion\";\"ICAO\";\"2026-06-01\")", 2.0)
           .steps(FlightFunctions::ruleShown)
           .implementation(a -> (double) rule(a).limit());
 
@@ -103,7 +99,7 @@ public final class FlightFunctions {
           .function("PEOPLE")
           .description(
               "Returns the min. number of travellers for these lithium-ion spare batteries")
-          .parameters(WATT_HOURS_RANGE, QUANTITY_RANGE, BOOK, DAY)
+          .parameters(WATT_HOURS_RANGE, QUANTITY_RANGE, RULES, ON_DATE)
           .returns(Unit.PIECES, "Travellers")
           .formula("the larger of ⌈batteries over 100 Wh / 2⌉ and ⌈all batteries / 20⌉")
           .source(BAGGAGE_SOURCE)
@@ -112,27 +108,31 @@ public final class FlightFunctions {
               FlightErrorCode.NOT_IN_CABIN,
               FlightErrorCode.BEFORE_OLDEST,
               FlightErrorCode.AFTER_EDITION)
-          .example("=FLIGHT.PEOPLE({98|150};{10|8})", 4.0)
-          .implementation(a -> (double) PassengerCount.fewest(packs(a), a.get(BOOK), a.get(DAY)));
+          .example("=FLIGHT.PEOPLE({98|150};{10|8};\"ICAO\";\"2026-06-01\")", 4.0)
+          .implementation(
+              a -> (double) PassengerCount.fewest(packs(a), a.get(RULES), a.get(ON_DATE)));
 
   public static final FunctionSpec STRICTEST =
       GROUP
           .function("STRICTEST")
           .description(
               "Returns where a battery may travel with its owner on all of several flights")
-          .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
+          .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, CARRIED, FLIGHT_CHEMISTRY)
           .returnsText("Class")
           .formula("the strictest class; an airline that agreed no longer has to, 0 leaves cargo")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION + ". Have the answer in writing")
           .errorCodes(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example(
-              "=FLIGHT.STRICTEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})",
+              "=FLIGHT.STRICTEST(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1};\"spare\";\"Li-ion\")",
               "cabin")
           .implementation(
               a ->
                   FlightSequence.strictest(
-                          flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS))
+                          flights(a),
+                          a.get(LABEL_WATT_HOURS),
+                          a.get(CARRIED),
+                          a.get(FLIGHT_CHEMISTRY))
                       .word());
 
   public static final FunctionSpec MINLIMIT =
@@ -140,7 +140,7 @@ public final class FlightFunctions {
           .function("MINLIMIT")
           .description(
               "Returns the max. number of such batteries per person on all of several flights")
-          .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, HOW, CELLS)
+          .parameters(LABEL_WATT_HOURS, DATES, RULES_RANGE, ANSWERS, CARRIED, FLIGHT_CHEMISTRY)
           .returns(Unit.PIECES, "Max. per person")
           .formula("the smallest of the rules' numbers and the airlines' answers")
           .source(BAGGAGE_SOURCE)
@@ -151,19 +151,23 @@ public final class FlightFunctions {
               FlightErrorCode.ANSWER_MISSING,
               FlightErrorCode.NO_COUNT)
           .example(
-              "=FLIGHT.MINLIMIT(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1})", 1.0)
+              "=FLIGHT.MINLIMIT(150;{\"2026-06-01\"|\"2026-06-02\"};{\"ICAO\"|\"US\"};{2|1};\"spare\";\"Li-ion\")",
+              1.0)
           .implementation(
               a ->
                   (double)
                       FlightSequence.fewest(
-                          flights(a), a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS)));
+                          flights(a),
+                          a.get(LABEL_WATT_HOURS),
+                          a.get(CARRIED),
+                          a.get(FLIGHT_CHEMISTRY)));
 
   public static final FunctionSpec CARGO =
       GROUP
           .function("CARGO")
           .description(
               "Returns UN number, packing instruction and section for batteries as air cargo")
-          .parameters(LABEL_WATT_HOURS, PACKING, CELLS, DAY)
+          .parameters(LABEL_WATT_HOURS, PACKING, FLIGHT_CHEMISTRY, ON_DATE)
           .returnsText("Shipment as cargo")
           .source(CARGO_SOURCE)
           .caution("Have it declared by a trained shipper. Airline and forwarder may refuse it")
@@ -173,24 +177,24 @@ public final class FlightFunctions {
               FlightErrorCode.BEFORE_OLDEST,
               FlightErrorCode.AFTER_EDITION)
           .example(
-              "=FLIGHT.CARGO(294;\"alone\")",
+              "=FLIGHT.CARGO(294;\"alone\";\"Li-ion\";\"2026-06-01\")",
               "UN 3480, PI 965 Section IA, cargo aircraft only; UN 38.3 test summary; a trained"
                   + " shipper")
           .implementation(
               a ->
                   CargoRule.section(
-                              a.get(LABEL_WATT_HOURS), a.get(PACKING), a.get(CELLS), a.get(DAY))
+                              a.get(LABEL_WATT_HOURS),
+                              a.get(PACKING),
+                              a.get(FLIGHT_CHEMISTRY),
+                              a.get(ON_DATE))
                           .says()
                       + "; UN 38.3 test summary; a trained shipper");
-
-  private static final Parameter<Double> CARGO_WATT_HOURS =
-      LABEL_WATT_HOURS.orElse(0.0, "more than 2.7 Wh");
 
   public static final FunctionSpec CARGOCHARGE =
       GROUP
           .function("CARGOCHARGE")
           .description("Returns the max. state of charge of lithium batteries as air cargo")
-          .parameters(PACKING, CARGO_WATT_HOURS, DAY)
+          .parameters(PACKING, LABEL_WATT_HOURS, ON_DATE)
           .returns(Unit.SHARE, "Share of the rated Wh")
           .source(CARGO_SOURCE)
           .caution(
@@ -200,10 +204,10 @@ public final class FlightFunctions {
               FlightErrorCode.AFTER_EDITION,
               FlightErrorCode.CHARGE_RECOMMENDED,
               FlightErrorCode.CHARGE_FREE)
-          .example("=FLIGHT.CARGOCHARGE(\"alone\")", 0.3)
+          .example("=FLIGHT.CARGOCHARGE(\"alone\";98;\"2026-06-01\")", 0.3)
           .implementation(
               a ->
-                  CargoRule.highestCharge(a.get(CARGO_WATT_HOURS), a.get(PACKING), a.get(DAY))
+                  CargoRule.highestCharge(a.get(LABEL_WATT_HOURS), a.get(PACKING), a.get(ON_DATE))
                       .charge());
 
   public static final FunctionSpec RULE =
@@ -212,13 +216,13 @@ public final class FlightFunctions {
           .description(
               "Returns the rule for a battery in one sentence, with authority, edition and"
                   + " date")
-          .parameters(LABEL_WATT_HOURS, HOW, CELLS, BOOK, DAY)
+          .parameters(LABEL_WATT_HOURS, CARRIED, FLIGHT_CHEMISTRY, RULES, NEWEST)
           .returnsText("Rule")
           .source(BAGGAGE_SOURCE)
           .caution(CAUTION)
           .errorCodes(FlightErrorCode.BEFORE_OLDEST, FlightErrorCode.AFTER_EDITION)
           .example(
-              "=FLIGHT.RULE(200)",
+              "=FLIGHT.RULE(200;\"spare\";\"Li-ion\";\"ICAO\")",
               "A battery over 160 Wh does not travel with its owner, only as declared cargo."
                   + " ICAO/IATA, DGR Table 2.3.A, 2018, same limits in the 67th edition 2026; in"
                   + " force since 2018-01-01, held here until 2026-12-31.")
@@ -226,7 +230,11 @@ public final class FlightFunctions {
 
   private static BaggageRule rule(Arguments a) {
     return BaggageRule.of(
-        a.get(LABEL_WATT_HOURS), a.get(HOW), a.get(CELLS), a.get(BOOK), a.get(DAY));
+        a.get(LABEL_WATT_HOURS),
+        a.get(CARRIED),
+        a.get(FLIGHT_CHEMISTRY),
+        a.get(RULES),
+        a.get(ON_DATE));
   }
 
   private static List<CalculationStep> ruleShown(Arguments a) {

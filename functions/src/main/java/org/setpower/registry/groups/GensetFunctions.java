@@ -71,10 +71,7 @@ public final class GensetFunctions {
           .function("DERATE")
           .description(
               "Returns the derating factor of a generator for altitude and air temperature")
-          .parameters(
-              SupplyParameters.ALTITUDE,
-              SupplyParameters.AIR_TEMP,
-              SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO))
+          .parameters(SupplyParameters.ALTITUDE, SupplyParameters.AIR_TEMP, SupplyParameters.ENGINE)
           .returns(Unit.SHARE, "Share of the rating that remains")
           .formula("(1 − loss by altitude) × (1 − loss by temperature)")
           .source(
@@ -94,18 +91,18 @@ public final class GensetFunctions {
           .description("Returns the required kVA rating of a generator")
           .parameters(
               Parameters.WATTS,
+              SupplyParameters.ALTITUDE,
+              SupplyParameters.AIR_TEMP,
+              SupplyParameters.ENGINE,
               Parameters.POWER_FACTOR.orElse(GeneratorRating.RATED_POWER_FACTOR),
               HEADROOM.orElse(0.2, "20 %"),
-              SupplyParameters.ALTITUDE.orElse(0.0),
-              SupplyParameters.AIR_TEMP.orElse(40.0),
-              SupplyParameters.ENGINE.orElse(Engine.DIESEL_TURBO),
-              START.orElse(0.0))
+              START.orElse(0.0, "0, no load starts with more than it runs"))
           .returns(Unit.KILOVOLT_AMPERE, "Required rating")
           .formula("max(W·(1 + headroom), start) as max(P/pf, P/0.8), over the derate")
           .source("ISO 8528-1: sets are rated at power factor 0.8; see GENSET.DERATE")
           .caution(AT_THE_SET + ". On three phases enter 3 × the watts of the busiest leg")
           .errorCodes(SupplyErrorCode.BEYOND_DERATE)
-          .example("=GENSET.KVA(40000;0.96;0;0;25)", 50.0)
+          .example("=GENSET.KVA(40000;0;25;\"diesel turbo\";0.96;0)", 50.0)
           .steps(GensetFunctions::derateSteps)
           .implementation(
               a ->
@@ -160,17 +157,14 @@ public final class GensetFunctions {
       GROUP
           .function("FUEL")
           .description("Returns the fuel consumption of a generator in litres per hour")
-          .parameters(
-              SupplyParameters.KW,
-              SupplyParameters.RATED_KW,
-              SupplyParameters.FUEL.orElse(Fuel.DIESEL))
+          .parameters(SupplyParameters.KW, SupplyParameters.RATED_KW, SupplyParameters.FUEL)
           .returns(Unit.LITRE_PER_HOUR, "Fuel per hour")
           .formula("linear between quarter loads; idle = 27 % of the consumption at full load")
           .source("common approximate diesel chart, 20 to 200 kW; idle: trade, 25 to 30 %")
           .caution("Use the readings of hour meter and tank where there are any")
           .errorCodes(
               SupplyErrorCode.NO_CHART, SupplyErrorCode.OUTSIDE_CHART, SupplyErrorCode.OVERLOADED)
-          .example("=GENSET.FUEL(10;20)", 3.4)
+          .example("=GENSET.FUEL(10;20;\"diesel\")", 3.4)
           .implementation(
               a ->
                   FuelChart.litresPerHour(
@@ -182,11 +176,7 @@ public final class GensetFunctions {
       GROUP
           .function("FUELFOR")
           .description("Returns the fuel that a generator consumes over a schedule of loads")
-          .parameters(
-              KW_RANGE,
-              HOURS_RANGE,
-              SupplyParameters.RATED_KW,
-              SupplyParameters.FUEL.orElse(Fuel.DIESEL))
+          .parameters(KW_RANGE, HOURS_RANGE, SupplyParameters.RATED_KW, SupplyParameters.FUEL)
           .returns(Unit.LITRE, "Fuel")
           .formula("Σ GENSET.FUEL × hours")
           .source("see GENSET.FUEL")
@@ -195,7 +185,7 @@ public final class GensetFunctions {
                   + " it is off")
           .errorCodes(
               SupplyErrorCode.NO_CHART, SupplyErrorCode.OUTSIDE_CHART, SupplyErrorCode.OVERLOADED)
-          .example("=GENSET.FUELFOR({10|5};{8|4};20)", 36.4)
+          .example("=GENSET.FUELFOR({10|5};{8|4};20;\"diesel\")", 36.4)
           .implementation(GensetFunctions::fuelFor);
 
   public static final FunctionSpec CO2 =

@@ -1,6 +1,5 @@
 package org.setpower.registry.groups;
 
-import org.setpower.base.PhaseSystem;
 import org.setpower.base.Unit;
 import org.setpower.registry.FunctionGroup;
 import org.setpower.registry.FunctionSpec;
@@ -19,8 +18,8 @@ public final class LoadFunctions {
           .parameters(
               Parameters.WATTS_OR_NONE,
               Parameters.LINE_VOLTS,
-              Parameters.SYSTEM.orElse(PhaseSystem.ONE),
-              Parameters.POWER_FACTOR.orElse(1.0))
+              Parameters.SYSTEM,
+              Parameters.LINE_POWER_FACTOR)
           .returns(Unit.AMPERE, "Current in one leg")
           .formula("P/(U·pf), three-phase P/(√3·U·pf)")
           .source("identities of alternating current")
@@ -36,13 +35,13 @@ public final class LoadFunctions {
                       a.get(Parameters.WATTS_OR_NONE),
                       a.get(Parameters.LINE_VOLTS),
                       a.get(Parameters.SYSTEM),
-                      a.get(Parameters.POWER_FACTOR)));
+                      Parameters.linePowerFactor(a)));
 
   public static final FunctionSpec VA =
       GROUP
           .function("VA")
           .description("Returns the apparent power of a load")
-          .parameters(Parameters.WATTS_OR_NONE, Parameters.POWER_FACTOR.orElse(1.0))
+          .parameters(Parameters.WATTS_OR_NONE, Parameters.POWER_FACTOR)
           .returns(Unit.VOLT_AMPERE, "Apparent power")
           .formula("P/pf")
           .source("identity of alternating current")

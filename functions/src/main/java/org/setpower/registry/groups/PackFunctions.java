@@ -5,7 +5,6 @@ import org.setpower.base.CalculationStep;
 import org.setpower.base.EvaluationException;
 import org.setpower.base.Numbers;
 import org.setpower.base.Unit;
-import org.setpower.pack.Chemistry;
 import org.setpower.pack.DeviceLoad;
 import org.setpower.pack.Discharge;
 import org.setpower.pack.EnergyRuntime;
@@ -25,11 +24,6 @@ public final class PackFunctions {
   private PackFunctions() {}
 
   static final FunctionGroup GROUP = new FunctionGroup("PACK", "one battery pack");
-
-  private static final Parameter<Double> THROUGH = Parameters.EFFICIENCY.orElse(1.0);
-  private static final Parameter<Double> WARMTH = Parameters.BATTERY_TEMP.orElse(25.0);
-  private static final Parameter<Chemistry> MADE_OF =
-      PackParameters.CHEMISTRY.orElse(Chemistry.LI_ION);
 
   private static final String COLD_SOURCE =
       "measured cells: a 5 Ah 21700 cell of the type in Chen et al. 2020 (0 °C),"
@@ -109,20 +103,20 @@ public final class PackFunctions {
           .parameters(
               Parameters.WATT_HOURS,
               Parameters.WATTS,
-              THROUGH,
+              Parameters.EFFICIENCY,
               Parameters.HEALTH,
-              WARMTH,
-              PackParameters.RESERVE,
-              MADE_OF)
-          .returns(Unit.HOUR, "Runtime")
+              Parameters.BATTERY_TEMP,
+              PackParameters.CHEMISTRY,
+              PackParameters.RESERVE)
+          .returns(Unit.HOUR, "Runtime until empty, or until the reserve")
           .formula("h = Wh · health · (1 − reserve) · cold · efficiency / W")
           .source("energy balance; cold: PACK.COLD")
           .caution(
               "By energy only: a device with a cut-off voltage may stop sooner. Where both"
                   + " are known, use the shorter of this and PACK.DISCHARGE.")
           .errorCodes(PackErrorCode.NO_COLD_DATA, PackErrorCode.TOO_HOT)
-          .example("=PACK.RUNTIME(294;92)", 3.1957)
-          .example("=PACK.RUNTIME(98;38;92%;90%;0)", 1.8561)
+          .example("=PACK.RUNTIME(294;92;1;1;25;\"Li-ion\")", 3.1957)
+          .example("=PACK.RUNTIME(98;38;92%;90%;0;\"Li-ion\")", 1.8561)
           .steps(
               a ->
                   List.of(
@@ -155,7 +149,8 @@ public final class PackFunctions {
       GROUP
           .function("COUNT")
           .description("Returns the number of batteries for a job without recharging")
-          .parameters(PackParameters.HOURS, PackParameters.RUNTIME, Parameters.HEADROOM.orElse(0.0))
+          .parameters(
+              PackParameters.HOURS, PackParameters.RUNTIME, Parameters.HEADROOM.orElse(0.2, "20 %"))
           .returns(Unit.PIECES, "Batteries")
           .formula("n = hours · (1 + headroom) / runtime, rounded up")
           .source("division")
@@ -201,10 +196,10 @@ public final class PackFunctions {
               PackParameters.MILLIOHMS,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
-              MADE_OF,
+              PackParameters.CHEMISTRY,
               PackParameters.START,
               Parameters.HEALTH,
-              WARMTH,
+              Parameters.BATTERY_TEMP,
               PackParameters.CABLE_MILLIOHMS,
               PackParameters.CHARGE_LEFT)
           .returns(Unit.HOUR, "Runtime to the cut-off")
@@ -214,7 +209,7 @@ public final class PackFunctions {
           .source(CURVE_SOURCE)
           .caution(CURVE_CAUTION)
           .errorCodes(CURVE_REASONS)
-          .example("=PACK.DISCHARGE(8;10.2;45;92;20)", 3.1873)
+          .example("=PACK.DISCHARGE(8;10.2;45;92;20;\"Li-ion\";1;1;25)", 3.1873)
           .steps(PackFunctions::dischargeSteps)
           .implementation(a -> discharge(a).hours());
 
@@ -228,10 +223,10 @@ public final class PackFunctions {
               PackParameters.MILLIOHMS,
               Parameters.WATTS,
               PackParameters.CUTOFF_VOLTS,
-              MADE_OF,
+              PackParameters.CHEMISTRY,
               PackParameters.START,
               Parameters.HEALTH,
-              WARMTH,
+              Parameters.BATTERY_TEMP,
               PackParameters.CABLE_MILLIOHMS,
               PackParameters.STEPS,
               PackParameters.CHARGE_LEFT)
@@ -252,7 +247,7 @@ public final class PackFunctions {
               PackErrorCode.NO_CURVE,
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
-          .example("=PACK.CURVE(8;10.2;45;92;20;;;;;;12)", 0.0)
+          .example("=PACK.CURVE(8;10.2;45;92;20;\"Li-ion\";1;1;25;;12)", 0.0)
           .steps(PackFunctions::dischargeSteps)
           .implementation(PackFunctions::curve);
 
@@ -264,7 +259,7 @@ public final class PackFunctions {
       GROUP
           .function("CHARGE")
           .description("Returns the state of charge of a resting battery from its voltage")
-          .parameters(PackParameters.CELLS, REST_VOLTS, MADE_OF)
+          .parameters(PackParameters.CELLS, REST_VOLTS, PackParameters.CHEMISTRY)
           .returns(Unit.SHARE, "State of charge")
           .formula("read on the open-circuit curve")
           .source(
@@ -280,7 +275,7 @@ public final class PackFunctions {
               PackErrorCode.FLAT,
               PackErrorCode.BELOW_EMPTY,
               PackErrorCode.OVER_FULL)
-          .example("=PACK.CHARGE(8;31.5)", 0.6903)
+          .example("=PACK.CHARGE(8;31.5;\"Li-ion\")", 0.6903)
           .implementation(
               a ->
                   OpenCircuit.chargeAtRest(
@@ -297,8 +292,8 @@ public final class PackFunctions {
               PackParameters.MILLIOHMS,
               PackParameters.START_WATTS,
               PackParameters.CUTOFF_VOLTS,
-              MADE_OF,
-              WARMTH,
+              PackParameters.CHEMISTRY,
+              Parameters.BATTERY_TEMP,
               PackParameters.CABLE_MILLIOHMS)
           .returns(Unit.SHARE, "Minimum state of charge")
           .formula(
@@ -313,7 +308,7 @@ public final class PackFunctions {
               PackErrorCode.NO_CURVE,
               PackErrorCode.NO_COLD_DATA,
               PackErrorCode.TOO_HOT)
-          .example("=PACK.STARTS(8;45;400;24)", 0.0481)
+          .example("=PACK.STARTS(8;45;400;24;\"Li-ion\";25)", 0.0481)
           .implementation(
               a ->
                   Discharge.startsAbove(

@@ -35,7 +35,7 @@ final class PackParameters {
   static final Parameter<Double> CABLE_MILLIOHMS =
       Parameters.notNegative(
               "cable_milliohms", "Resistance of the DC cable, out and back", Unit.MILLIOHM)
-          .orElse(0.0);
+          .orElse(0.0, "0, no cable");
 
   static final Parameter<Double> MAX_AMPS =
       Parameters.positive("max_amps", "Max. current of one battery", Unit.AMPERE);
@@ -55,7 +55,8 @@ final class PackParameters {
           ArgumentParsers.word(Chemistry.class));
 
   static final Parameter<Double> RESERVE =
-      Parameters.share("reserve", "Share of the energy that is not used").orElse(0.0);
+      Parameters.share("reserve", "Share of the energy that is not used")
+          .orElse(0.0, "0, until empty");
 
   static final Parameter<List<Double>> OUTPUTS =
       Parameter.of(
@@ -78,14 +79,13 @@ final class PackParameters {
   static final Parameter<Double> CUTOFF_VOLTS =
       Parameters.notNegative("cutoff_volts", "Cut-off voltage of the device", Unit.VOLT);
 
-  static final Parameter<Double> START =
-      Parameters.share("start", "State of charge at the start").orElse(1.0);
+  static final Parameter<Double> START = Parameters.share("start", "State of charge at the start");
 
   static final Parameter<Double> CHARGE_LEFT =
       Parameters.share(
               "charge_left",
               "Share left at the end of what the battery can give at its temperature")
-          .orElse(0.0);
+          .orElse(0.0, "0, until empty");
 
   static final Parameter<Double> STEPS =
       Parameters.count("steps", "Number of steps between the first row and the last").orElse(24.0);

@@ -4,12 +4,15 @@ import static org.setpower.registry.Parameter.Shape.RANGE;
 import static org.setpower.registry.Parameter.Shape.SINGLE;
 
 import java.time.LocalDate;
+import org.setpower.base.BaseErrorCode;
 import org.setpower.base.Checks;
 import org.setpower.base.Dates;
+import org.setpower.base.EvaluationException;
 import org.setpower.base.PhaseSystem;
 import org.setpower.base.Temperature;
 import org.setpower.base.Unit;
 import org.setpower.registry.ArgumentParsers;
+import org.setpower.registry.Arguments;
 import org.setpower.registry.Parameter;
 
 /**
@@ -38,6 +41,10 @@ public final class Parameters {
           SINGLE,
           ArgumentParsers.number((n, v) -> Checks.filled(n, Checks.share(n, v))));
 
+  /** Of a line: direct current has none; of alternating current nobody can guess it. */
+  static final Parameter<Double> LINE_POWER_FACTOR =
+      POWER_FACTOR.orElse(null, "1 with DC, otherwise required");
+
   static final Parameter<Double> WATTS = positive("watts", "Power", Unit.WATT);
 
   /** Power where 0 is a valid value. */
@@ -56,7 +63,6 @@ public final class Parameters {
               SINGLE,
               ArgumentParsers.number(
                   (n, v) -> v > 1.1 ? Checks.share(n, v) : Math.min(1, Checks.filled(n, v))))
-          .orElse(1.0)
           .zeroIsGiven();
 
   public static final Parameter<Double> EFFICIENCY =
@@ -74,6 +80,15 @@ public final class Parameters {
 
   static final Parameter<Double> LINE_VOLTS =
       positive("volts", "Voltage of the supply; three-phase: line to line", Unit.VOLT);
+
+  /** The power factor of a line, which may be left out with direct current only. */
+  static double linePowerFactor(Arguments a) {
+    Double given = a.get(LINE_POWER_FACTOR);
+    if (given == null && a.get(SYSTEM) != PhaseSystem.DC) {
+      throw new EvaluationException(BaseErrorCode.MISSING, LINE_POWER_FACTOR.name());
+    }
+    return given == null ? 1 : given;
+  }
 
   // --- how they are made -----------------------------------------------------------------------
   /** A number of 0 or more. */

@@ -59,10 +59,10 @@ public final class PhaseFunctions {
               SupplyParameters.LEG_1,
               SupplyParameters.LEG_2,
               SupplyParameters.LEG_3,
-              SupplyParameters.PF_1.orElse(1.0),
-              SupplyParameters.PF_2.orElse(null, "pf1"),
-              SupplyParameters.PF_3.orElse(null, "pf2"),
-              SupplyParameters.THIRD_HARMONIC.orElse(0.0),
+              SupplyParameters.PF_1,
+              SupplyParameters.PF_2,
+              SupplyParameters.PF_3,
+              SupplyParameters.THIRD_HARMONIC,
               SupplyParameters.SUPPLY.orElse(Feed.THREE_PHASE))
           .returns(Unit.AMPERE, "Neutral current")
           .formula("√(|Σ I₁|² + (h·Σ I₁)²), I₁ = I/√(1+h²); split: the legs subtract")
@@ -74,7 +74,7 @@ public final class PhaseFunctions {
                   + "smallest load. Use a larger neutral where this exceeds the amps of a leg: no"
                   + " breaker protects it")
           .errorCodes(SupplyErrorCode.THIRD_LEG, SupplyErrorCode.NO_POWER_FACTOR)
-          .example("=PHASE.NEUTRAL(10;8;6)", 3.4641)
+          .example("=PHASE.NEUTRAL(10;8;6;1;1;1;0)", 3.4641)
           .steps(PhaseFunctions::neutralSteps)
           .implementation(a -> neutral(a).amps());
 
@@ -103,10 +103,7 @@ public final class PhaseFunctions {
           .function("ASSIGN")
           .description("Returns the leg of each load for the lowest possible peak leg current")
           .parameters(
-              LOADS,
-              LEGS.orElse(3.0),
-              TAKEN.orElse(null, "nothing"),
-              SPANS.orElse(null, "1 for each load"))
+              LOADS, LEGS, TAKEN.orElse(null, "nothing"), SPANS.orElse(null, "1 for each load"))
           .returnsTable(
               "Leg of each load; two or three digits are the legs it is connected across", "leg")
           .formula("min. of the highest leg, by branch and bound")
@@ -121,7 +118,7 @@ public final class PhaseFunctions {
               SupplyErrorCode.TAKEN_CELLS,
               SupplyErrorCode.TOO_MANY_LOADS,
               SupplyErrorCode.SPAN_NOT_POSSIBLE)
-          .example("=PHASE.ASSIGN({7|5|4|4|3})", 1.0)
+          .example("=PHASE.ASSIGN({7|5|4|4|3};3)", 1.0)
           .steps(PhaseFunctions::planSteps)
           .implementation(PhaseFunctions::assign);
 

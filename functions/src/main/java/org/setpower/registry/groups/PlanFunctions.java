@@ -17,6 +17,8 @@ import org.setpower.plan.batteries.CheapestMix;
 import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
+import org.setpower.plan.batteryday.BatteryDayPlan;
+import org.setpower.plan.lighting.LightingModel;
 import org.setpower.plan.quote.QuotePlan;
 import org.setpower.plan.register.RegisterPlan;
 import org.setpower.plan.travel.TravelPlan;
@@ -59,7 +61,7 @@ public final class PlanFunctions {
   private static final Parameter<List<DaySimulation.Stock>> STOCK =
       Parameter.of(
           "packs",
-          "Rows: Wh on the label, quantity and, if there is a third column, state of" + " health",
+          "Rows: Wh on the label, quantity, state of health",
           Unit.NONE,
           RANGE,
           PlanFunctions::stock);
@@ -76,8 +78,6 @@ public final class PlanFunctions {
   private static final Parameter<Double> CHARGE_HOURS =
       Parameters.positive(
           "charge_hours", "Hours for a charge, from any state of charge", Unit.HOUR);
-
-  private static final Parameter<Double> TEMP = Parameters.BATTERY_TEMP.orElse(25.0);
 
   private static final Parameter<MainsSchedule> MAINS =
       Parameter.of(
@@ -97,7 +97,8 @@ public final class PlanFunctions {
       GROUP
           .function("DAY")
           .description("Returns the battery events of a day and the hours without power")
-          .parameters(DEVICES, STOCK, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
+          .parameters(
+              DEVICES, STOCK, CHANNELS, CHARGE_HOURS, Parameters.BATTERY_TEMP, MAINS, SIZE_HOURS)
           .returnsTable(
               "Events; the last row contains the hours lost",
               "hour (h)",
@@ -120,14 +121,14 @@ public final class PlanFunctions {
               BatteryPlanErrorCode.TOO_MANY_DEVICES,
               BatteryPlanErrorCode.TOO_MANY_EVENTS,
               BatteryPlanErrorCode.TOO_MANY_PACKS)
-          .example("=PLAN.DAY({49;7;9;98;1};{98;1};0;3)", 7.0)
+          .example("=PLAN.DAY({49;7;9;98;1};{98;1;1};0;3;25)", 7.0)
           .implementation(PlanFunctions::day);
 
   public static final FunctionSpec PACKS =
       GROUP
           .function("PACKS")
           .description("Returns the min. number of batteries of each size that power all devices")
-          .parameters(DEVICES, CHANNELS, CHARGE_HOURS, TEMP, MAINS, SIZE_HOURS)
+          .parameters(DEVICES, CHANNELS, CHARGE_HOURS, Parameters.BATTERY_TEMP, MAINS, SIZE_HOURS)
           .returnsTable("Min. batteries", "Wh", "pieces")
           .formula("the max. number of a size that is off the shelf at the same time")
           .source(CART)
@@ -137,7 +138,7 @@ public final class PlanFunctions {
               BatteryPlanErrorCode.TOO_MANY_DEVICES,
               BatteryPlanErrorCode.TOO_MANY_EVENTS,
               BatteryPlanErrorCode.TOO_MANY_PACKS)
-          .example("=PLAN.PACKS({49;7;11;98;1};1;1)", 98.0)
+          .example("=PLAN.PACKS({49;7;11;98;1};1;1;25)", 98.0)
           .implementation(PlanFunctions::packs);
 
   private static final Parameter<List<CheapestMix.Option>> OPTIONS =
@@ -197,9 +198,11 @@ public final class PlanFunctions {
 
   public static final FunctionSpec REGISTER = PlanFunction.of(GROUP, RegisterPlan.MODEL);
 
-  public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
+  public static final FunctionSpec BATTERIES = PlanFunction.of(GROUP, BatteryDayPlan.MODEL);
 
+  public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
   public static final FunctionSpec TRAVEL = PlanFunction.of(GROUP, TravelPlan.MODEL);
+  public static final FunctionSpec LIGHTING = PlanFunction.of(GROUP, LightingModel.MODEL);
 
   private static List<Device> devices(String name, Object raw) {
     List<Device> devices = new ArrayList<>();
@@ -229,20 +232,14 @@ public final class PlanFunctions {
   }
 
   private static List<DaySimulation.Stock> stock(String name, Object raw) {
-    boolean withHealth =
-        raw instanceof Object[][] cells && cells.length > 0 && cells[0].length == 3;
-    RangeTable table =
-        withHealth
-            ? RangeTable.of(name, raw, "Wh", "pieces", "health")
-            : RangeTable.of(name, raw, "Wh", "pieces");
     List<DaySimulation.Stock> stock = new ArrayList<>();
-    for (RangeTable.Row row : table.filledRows()) {
+    for (RangeTable.Row row : RangeTable.of(name, raw, "Wh", "pieces", "health").filledRows()) {
       stock.add(
           new DaySimulation.Stock(
               row.number(),
               Checks.above(row.nameOf(0), row.number(0), 0),
               (int) pieces(row, 1, 0, 5000),
-              withHealth ? health(row.nameOf(2), row.number(2)) : 1));
+              health(row.nameOf(2), row.number(2))));
     }
     return stock;
   }
@@ -279,7 +276,8 @@ public final class PlanFunctions {
   }
 
   private static Object[][] day(Arguments a) {
-    DaySimulation plan = DaySimulation.of(a.get(DEVICES), a.get(STOCK), chargers(a), a.get(TEMP));
+    DaySimulation plan =
+        DaySimulation.of(a.get(DEVICES), a.get(STOCK), chargers(a), a.get(Parameters.BATTERY_TEMP));
     List<Object[]> rows = new ArrayList<>();
     for (DaySimulation.Event e : plan.events()) {
       rows.add(
@@ -300,7 +298,9 @@ public final class PlanFunctions {
   }
 
   private static Object[][] packs(Arguments a) {
-    return DaySimulation.fewestPacks(a.get(DEVICES), chargers(a), a.get(TEMP)).entrySet().stream()
+    return DaySimulation.fewestPacks(a.get(DEVICES), chargers(a), a.get(Parameters.BATTERY_TEMP))
+        .entrySet()
+        .stream()
         .map(e -> new Object[] {e.getKey(), (double) e.getValue()})
         .toArray(Object[][]::new);
   }

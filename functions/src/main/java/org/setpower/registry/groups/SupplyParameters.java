@@ -49,7 +49,8 @@ final class SupplyParameters {
               Length::metres, (n, v) -> Checks.atMost(n, Checks.atLeast(n, v, -500), 9000)));
 
   static final Parameter<Double> AIR_TEMP =
-      Parameters.temperature("air_temp", "Maximum intake air temperature of the generator");
+      Parameters.temperature("air_temp", "Maximum intake air temperature of the generator")
+          .zeroIsBlank();
 
   static final Parameter<Engine> ENGINE =
       Parameter.of(

@@ -15,11 +15,6 @@ public class BatteryDayContractTest extends PlanContract {
   }
 
   @Override
-  protected int block() {
-    return 900;
-  }
-
-  @Override
   protected Set<String> unordered() {
     return Set.of("days", "types", "devices", "supplies");
   }
@@ -32,16 +27,5 @@ public class BatteryDayContractTest extends PlanContract {
   @Override
   protected List<Object> values(InputColumn column) {
     return BatteryDaySamples.values(column);
-  }
-
-  /**
-   * More hostile plans than a build makes.
-   *
-   * @param arguments how many, and the first seed
-   */
-  public static void main(String[] arguments) {
-    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
-    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
-    new BatteryDayContractTest().fuzz(seed, plans);
   }
 }

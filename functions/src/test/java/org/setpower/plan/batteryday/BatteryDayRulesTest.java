@@ -160,6 +160,18 @@ class BatteryDayRulesTest {
     assertThat(firstPosition(warmer).runtime()).isEqualTo(firstPosition(cold).runtime());
   }
 
+  /** What comes off empty in the cold is still cold: it does not go on again as if from a pouch. */
+  @Test
+  void a_battery_that_came_off_empty_does_not_go_on_again() {
+    Ranges pouch = camera().set("days", 1, "min", -6, "max", -6, "shelf", 15);
+    PlanResult result = pouch.set("stock", 1, "owned", 3).calculate();
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .extracting(BatteryDayResults.ScheduleRow::on)
+        .filteredOn(on -> !on.isEmpty())
+        .containsExactly("B1", "B2", "B3");
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isGreaterThan(2);
+  }
+
   /** Two rows for one date are a move; the cold row does not make the warm hall cold. */
   @Test
   void a_move_has_its_own_temperature() {

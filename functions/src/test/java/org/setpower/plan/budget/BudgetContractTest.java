@@ -32,15 +32,4 @@ public class BudgetContractTest extends PlanContract {
   protected List<Object> values(InputColumn column) {
     return BudgetSamples.values(column);
   }
-
-  /**
-   * More hostile plans than a build makes.
-   *
-   * @param arguments how many, and the first seed
-   */
-  public static void main(String[] arguments) {
-    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
-    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
-    new BudgetContractTest().fuzz(seed, plans);
-  }
 }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +18,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
@@ -26,8 +29,16 @@ import org.setpower.plan.finding.Verdict;
  * names its model and some plans to begin from.
  */
 public abstract class PlanContract {
-  private static final long SEED = 20261129;
+  private static final long SEED = Long.getLong("plan.seed", 20261129);
+
+  /** Enough to meet each kind of fault hundreds of times; extension/bin/plans makes a million. */
+  private static final int TABLES = Integer.getInteger("plan.tables", 1500);
+
+  private static final int STOPPED_ROWS = 5;
   private static final Messages ENGLISH = new EnglishMessages();
+
+  private final List<String> paths = new ArrayList<>();
+  private final Map<String, ResultColumn> columns = new HashMap<>();
 
   /** The plan. */
   protected abstract PlanModel model();
@@ -41,33 +52,39 @@ public abstract class PlanContract {
   /** Tables whose rows are in no order. */
   protected abstract Set<String> unordered();
 
-  /** Rows of the block; more than a random plan has, so that it never overflows. */
-  protected int block() {
-    return 60;
-  }
-
   private RandomTables random(long seed) {
     return new RandomTables(model(), this::values, new Random(seed));
   }
 
-  private List<String> paths() {
-    return model().results().stream()
-        .flatMap(t -> t.columns().stream())
-        .map(ResultColumn::path)
-        .toList();
+  @BeforeEach
+  void name_the_columns() {
+    model().results().stream().flatMap(t -> t.columns().stream()).forEach(this::name);
+  }
+
+  private void name(ResultColumn column) {
+    paths.add(column.path());
+    columns.put(column.path(), column);
   }
 
   private Object[][] matrix(List<?> ranges) {
     return matrix(model().calculate(ranges));
   }
 
+  /** A block that has room for the longest table. */
   private Object[][] matrix(PlanResult result) {
-    return result.matrix(new Answer(paths(), block()), ENGLISH, Locale.ENGLISH);
+    int longest =
+        model().results().stream().mapToInt(t -> result.rows(t).size()).max().orElseThrow();
+    return result.matrix(
+        new Answer(paths, Math.max(STOPPED_ROWS, longest)), ENGLISH, Locale.ENGLISH);
+  }
+
+  private static Object cell(Object[][] matrix, int row, int column) {
+    return row < matrix.length ? matrix[row][column] : "";
   }
 
   @Test
   void every_column_is_declared_once() {
-    List<String> all = new ArrayList<>(paths());
+    List<String> all = new ArrayList<>(paths);
     model().inputs().stream()
         .flatMap(t -> t.columns().stream())
         .map(InputColumn::path)
@@ -77,7 +94,7 @@ public abstract class PlanContract {
 
   @Test
   void every_source_names_a_column() {
-    Set<String> known = new HashSet<>(paths());
+    Set<String> known = new HashSet<>(paths);
     List<InputColumn> inputs =
         model().inputs().stream().flatMap(t -> t.columns().stream()).toList();
     inputs.forEach(c -> known.add(c.path()));
@@ -112,9 +129,11 @@ public abstract class PlanContract {
   @Test
   void no_input_is_dead() {
     Set<String> dead = new TreeSet<>();
+    Map<Ranges, Object[][]> before = new LinkedHashMap<>();
+    samples().forEach(sample -> before.put(sample, matrix(sample.list())));
     for (InputTable<?> table : model().inputs()) {
       for (InputColumn column : table.columns()) {
-        if (!changesSomething(table, column)) {
+        if (!changesSomething(before, table, column)) {
           dead.add(column.path());
         }
       }
@@ -122,16 +141,16 @@ public abstract class PlanContract {
     assertThat(dead).isEmpty();
   }
 
-  private boolean changesSomething(InputTable<?> table, InputColumn column) {
+  private boolean changesSomething(
+      Map<Ranges, Object[][]> before, InputTable<?> table, InputColumn column) {
     RandomTables random = random(SEED);
-    for (Ranges sample : samples()) {
-      Object[][] before = matrix(sample.list());
+    for (Ranges sample : before.keySet()) {
       for (int r = 0; r < sample.rows(table.key()).size(); r++) {
         for (int i = 0; i < 12; i++) {
           Ranges changed = sample.copy();
           boolean blank = i == 0 && !column.isRequired();
           changed.rows(table.key()).get(r).put(column.key(), blank ? "" : random.cell(column));
-          if (!Arrays.deepEquals(before, matrix(changed.list()))) {
+          if (!Arrays.deepEquals(before.get(sample), matrix(changed.list()))) {
             return true;
           }
         }
@@ -145,7 +164,6 @@ public abstract class PlanContract {
   void a_trace_leaves_no_source_out() {
     Random seeds = new Random(SEED);
     Set<String> missing = new TreeSet<>();
-    List<String> paths = paths();
     int changes = 0;
     for (int i = 0; i < 600; i++) {
       RandomTables random = random(seeds.nextLong());
@@ -163,8 +181,8 @@ public abstract class PlanContract {
       for (int c = 0; c < paths.size(); c++) {
         int place = c;
         boolean changed =
-            IntStream.range(0, one.length)
-                .anyMatch(r -> !Objects.equals(one[r][place], other[r][place]));
+            IntStream.range(0, Math.max(one.length, other.length))
+                .anyMatch(r -> !Objects.equals(cell(one, r, place), cell(other, r, place)));
         if (changed) {
           changes++;
           ResultColumn result = column(paths.get(c));
@@ -179,11 +197,7 @@ public abstract class PlanContract {
   }
 
   private ResultColumn column(String path) {
-    return model().results().stream()
-        .flatMap(t -> t.columns().stream())
-        .filter(c -> c.path().equals(path))
-        .findFirst()
-        .orElseThrow();
+    return Objects.requireNonNull(columns.get(path), path);
   }
 
   /** Show calculation works on every figure of every table. */
@@ -279,7 +293,6 @@ public abstract class PlanContract {
 
   /** The rows of each table as text, sorted; sentences name rows by number, which is left out. */
   private Map<String, List<String>> sorted(Object[][] matrix) {
-    List<String> paths = paths();
     return model().results().stream()
         .collect(
             Collectors.toMap(
@@ -304,12 +317,11 @@ public abstract class PlanContract {
 
   @Test
   void hostile_tables_are_answered() {
-    fuzz(SEED, 10_000);
+    fuzz(SEED, TABLES);
   }
 
   /** Random hostile tables: no exception, always a block of the right shape. */
-  protected void fuzz(long seed, int plans) {
-    List<String> paths = paths();
+  private void fuzz(long seed, int plans) {
     int stopped = 0;
     int calculated = 0;
     for (int i = 0; i < plans; i++) {
@@ -324,7 +336,7 @@ public abstract class PlanContract {
         throw new AssertionError("seed " + (seed + i) + ": " + deep(ranges), e);
       }
       assertThat(System.nanoTime() - start).as("seed %s", seed + i).isLessThan(20_000_000_000L);
-      assertThat(matrix).hasNumberOfRows(block() + 1);
+      assertThat(matrix.length).as("seed %s", seed + i).isGreaterThan(STOPPED_ROWS);
       for (Object[] row : matrix) {
         for (Object cell : row) {
           if (!(cell instanceof String || cell instanceof Double d && Double.isFinite(d))) {
@@ -339,22 +351,26 @@ public abstract class PlanContract {
         calculated++;
       } else {
         stopped++;
-        assertEveryRowStops(matrix, paths);
+        assertEveryRowStops(matrix, seed + i);
       }
     }
-    assertThat(stopped).isGreaterThan(plans / 100);
-    assertThat(calculated).isGreaterThan(plans / 2);
+    if (plans > 1) { // one is a failure repeated
+      assertThat(stopped).isGreaterThan(plans / 100);
+      assertThat(calculated).isGreaterThan(plans / 2);
+    }
   }
 
   private static String deep(List<Object> ranges) {
     return Arrays.deepToString(ranges.toArray());
   }
 
-  private void assertEveryRowStops(Object[][] matrix, List<String> paths) {
+  private void assertEveryRowStops(Object[][] matrix, long seed) {
     for (int c = 0; c < paths.size(); c++) {
       if (column(paths.get(c)).type() == Verdict.class) {
         for (int r = 1; r < matrix.length; r++) {
-          assertThat(matrix[r][c]).isEqualTo("stop");
+          if (!matrix[r][c].equals("stop")) {
+            throw new AssertionError("seed " + seed + ": row " + r + " of " + paths.get(c));
+          }
         }
       }
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,6 +23,10 @@ import org.setpower.text.MessageCatalog;
 /** A plan answers in the language of the document. */
 class PlanTextsTest {
   private static final Pattern ARGUMENT = Pattern.compile("\\{\\d[^}]*}");
+
+  /** A count with a form for one and another for more. */
+  private static final Pattern CHOICE =
+      Pattern.compile("\\{(\\d),choice,1#([^|{}]*)\\|1<((?:[^{}]|\\{[^}]*})*)}");
 
   static List<String> languages() {
     return MessageCatalog.LANGUAGES;
@@ -74,7 +79,31 @@ class PlanTextsTest {
   }
 
   private static List<String> arguments(String pattern) {
-    return ARGUMENT.matcher(pattern).results().map(m -> m.group()).sorted().distinct().toList();
+    Matcher choice = CHOICE.matcher(pattern);
+    String plain = choice.replaceAll("{$1,choice} $3");
+    return ARGUMENT.matcher(plain).results().map(m -> m.group()).sorted().distinct().toList();
+  }
+
+  /** One and many have words of their own in each language. */
+  @ParameterizedTest
+  @MethodSource("files")
+  void a_sentence_about_one_is_not_about_many(String language) {
+    int counted = 0;
+    Messages messages = Messages.in(language);
+    for (FindingKey key : RegisterPlan.MODEL.findings()) {
+      if (new EnglishMessages().pattern(key.key()).contains(",choice,")) {
+        String one = messages.sentence(Finding.of(key, 1.0), Locale.forLanguageTag(language));
+        String many = messages.sentence(Finding.of(key, 12.0), Locale.forLanguageTag(language));
+        assertThat(many).contains("12").doesNotContain("{");
+        assertThat(one).doesNotContain("{").isNotEqualTo(many.replace("12", "1"));
+        counted++;
+      }
+    }
+    assertThat(counted).isEqualTo(3);
+    assertThat(
+            Messages.in("en")
+                .sentence(Finding.of(key("register.incident.rowOpen"), 1.0), Locale.UK))
+        .isEqualTo("Open for 1 battery.");
   }
 
   private static InputTable<?> table(String key) {

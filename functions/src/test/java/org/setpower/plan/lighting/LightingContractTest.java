@@ -15,11 +15,6 @@ public class LightingContractTest extends PlanContract {
   }
 
   @Override
-  protected int block() {
-    return 120;
-  }
-
-  @Override
   protected Set<String> unordered() {
     return Set.of(
         "days",
@@ -47,16 +42,5 @@ public class LightingContractTest extends PlanContract {
   @Override
   protected List<Object> values(InputColumn column) {
     return LightingSamples.values(column);
-  }
-
-  /**
-   * More hostile plans than a build makes.
-   *
-   * @param arguments how many, and the first seed
-   */
-  public static void main(String[] arguments) {
-    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
-    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
-    new LightingContractTest().fuzz(seed, plans);
   }
 }

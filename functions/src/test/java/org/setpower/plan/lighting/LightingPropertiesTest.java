@@ -106,7 +106,7 @@ class LightingPropertiesTest {
       PlanResult one = metric.calculate();
       PlanResult other = us.calculate();
       for (ResultTable<?> table : LightingModel.MODEL.results()) {
-        if (List.of("diagram", "order", "pull").contains(table.key())) {
+        if (List.of("order", "pull").contains(table.key())) {
           continue;
         }
         for (ResultColumn column : table.columns()) {

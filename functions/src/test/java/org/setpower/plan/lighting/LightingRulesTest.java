@@ -15,7 +15,6 @@ import static org.setpower.plan.lighting.LightingSamples.pans;
 import static org.setpower.plan.lighting.LightingSamples.quay;
 import static org.setpower.plan.lighting.LightingSamples.stage;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -495,21 +494,5 @@ class LightingRulesTest {
         plan.calculate().rows(LightingResults.READING_RESULT).get(0);
     assertThat(reading.planned2()).isCloseTo(lamp, within(1e-9));
     assertThat(keys(reading.reasons())).containsExactly("reading.off");
-  }
-
-  @Test
-  void the_diagram_hangs_each_part_on_what_feeds_it() {
-    List<LightingPapers.DiagramRow> parts = quay().calculate().rows(LightingPapers.DIAGRAM_ROW);
-    List<String> texts = new ArrayList<>();
-    parts.forEach(p -> texts.add(p.kind() + " " + p.above() + " " + p.over()));
-    assertThat(texts)
-        .containsExactly(
-            "source 0 quay · B63 · 300 mA · L1 12.0 A · L2 19.1 A · L3 12.0 A",
-            "run 1 A · L1-L2-L3 7.1 A",
-            "distro 2 A · B63 · L1 0.0 A · L2 7.1 A · L3 0.0 A",
-            "outlet 3 A-2 · B16 · 30 mA · L2 7.1 A",
-            "loads 4 1 × LED 1600",
-            "idle 3 A-1, A-3, A-4, A-5, A-6");
-    assertThat(parts.get(1).under()).isEqualTo("5 × 16 mm² · 25 m · 0.2 %, total 0.2 %");
   }
 }

@@ -24,7 +24,8 @@ import org.setpower.plan.lighting.result.LightingResults;
 /** What must never be wrong, and what never stops: one test a rule of safety. */
 class LightingSafetyTest {
   /** A generator in place of the utility supply. */
-  private static Ranges onGenerator(double kva) {
+  /** The same on a generator of so many kVA. */
+  static Ranges onGenerator(double kva) {
     return quay()
         .set("supplies", 1, "type", "generator", "existing", "", "zs", 0.1)
         .row(
@@ -343,6 +344,28 @@ class LightingSafetyTest {
     // 3 × 1600 W × 5 over 0.8 are 30 kVA
     assertThat(generator(plan, 1).starting()).isCloseTo(30, within(1e-9));
     assertThat(keys(generator(plan, 1).reasons())).contains("generator.over");
+  }
+
+  @Test
+  void a_generator_whose_loads_are_not_all_counted_stops() {
+    Ranges place = onGenerator(40).row("loads", "item", "LED 1600", "place", "A-99");
+    assertThat(keys(generator(place, 1).reasons())).contains("generator.uncounted");
+    Ranges watts = onGenerator(40).set("equipment", 1, "watts", "");
+    assertThat(keys(generator(watts, 1).reasons())).contains("generator.uncounted");
+    assertThat(generator(watts, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(generator(onGenerator(40), 1).reasons())).doesNotContain("generator.uncounted");
+  }
+
+  @Test
+  void what_hangs_on_a_cable_that_is_a_stop_stops() {
+    Ranges plan = onOneOutlet("3G2.5", "3", "32");
+    plan.row("runs", "to", "end", "from", "tail", "length", 5, "size", "3G6", "type", "rubber");
+    plan.row("loads", "item", "LED 1600", "place", "end");
+    assertThat(keys(run(plan, 3).reasons())).containsExactly("load.upstream");
+    assertThat(keys(load(plan, 3).reasons())).contains("load.upstream");
+    assertThat(plan.calculate().rows(LightingPapers.PULL_ROW))
+        .extracting(LightingPapers.PullRow::to)
+        .containsExactly("A");
   }
 
   @Test

@@ -826,6 +826,20 @@ final class LightingSamples {
     faults.row("loads", "item", "US lamp", "place", "bar-3");
     faults.row("readings", "place", "nowhere", "date", day("2027-02-01"), "time", 0.5, "l1", 9);
     faults.row("readings", "place", "A", "date", day("2027-02-01"), "time", 0.5, "l1", 99);
+    faults.row(
+        "runs",
+        "to",
+        "set end",
+        "from",
+        "small set",
+        "length",
+        10,
+        "size",
+        "5G16",
+        "type",
+        "rubber");
+    faults.row("equipment", "item", "ballast", "watts", 500, "leading", "yes");
+    faults.row("loads", "item", "ballast", "place", "set end");
     return faults;
   }
 

@@ -35,15 +35,4 @@ public class QuoteContractTest extends PlanContract {
   protected List<Object> values(InputColumn column) {
     return QuoteSamples.values(column);
   }
-
-  /**
-   * More hostile plans than a build makes.
-   *
-   * @param arguments how many, and the first seed
-   */
-  public static void main(String[] arguments) {
-    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
-    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
-    new QuoteContractTest().fuzz(seed, plans);
-  }
 }

@@ -28,21 +28,4 @@ public class TravelContractTest extends PlanContract {
   protected List<Object> values(InputColumn column) {
     return TravelSamples.values(column);
   }
-
-  /** Papers have rows between flights and between travellers. */
-  @Override
-  protected int block() {
-    return 150;
-  }
-
-  /**
-   * More hostile plans than a build makes.
-   *
-   * @param arguments how many, and the first seed
-   */
-  public static void main(String[] arguments) {
-    int plans = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
-    long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : System.nanoTime();
-    new TravelContractTest().fuzz(seed, plans);
-  }
 }

@@ -58,30 +58,30 @@ class CalculationStepsTest {
             });
   }
 
-  /** Two rows, two columns; the temperature is left out, as is the health of the pack. */
+  /** Two rows, two columns; the reserve is left out, as is the way a cable is laid. */
   @Test
   void inputs_come_first() {
     List<CalculationStep> share = working("BANK.SHARE", TWO_PACKS, 0.0);
     assertThat(share.get(0).value()).isEqualTo("2 rows × 2");
     assertThat(share.get(0).source()).isEqualTo("given");
-    List<CalculationStep> runtime = working("PACK.RUNTIME", 294.0, 92.0);
+    List<CalculationStep> runtime = working("PACK.RUNTIME", 294.0, 92.0, 1.0, 1.0, 25.0, "Li-ion");
     assertThat(runtime.get(0))
         .isEqualTo(
             new CalculationStep(
                 "watt_hours", "Rated watt-hours of one battery", 294.0, Unit.WATT_HOUR, "given"));
     assertThat(runtime)
-        .filteredOn(s -> s.symbol().equals("health"))
+        .filteredOn(s -> s.symbol().equals("reserve"))
         .singleElement()
         .satisfies(
             s -> {
-              assertThat(s.value()).isEqualTo(1.0);
+              assertThat(s.value()).isEqualTo(0.0);
               assertThat(s.unit()).isEqualTo(Unit.SHARE);
               assertThat(s.source()).isEqualTo("default");
             });
-    assertThat(working("CABLE.GAUGE", 30.0, 13.0, 230.0))
-        .filteredOn(s -> s.symbol().equals("breaker"))
+    assertThat(working("CABLE.GAUGE", 30.0, 13.0, 230.0, 0.03, "AWG", "DC", 20.0, null, 30.0))
+        .filteredOn(s -> s.symbol().equals("laid"))
         .singleElement()
-        .satisfies(s -> assertThat(s.value()).isEqualTo("CABLE.BREAKER of the current"));
+        .satisfies(s -> assertThat(s.value()).isEqualTo("bunched 2"));
   }
 
   /** 33.6 and 30.9 V behind 45 mΩ each: 2.7 V drive 30 A through both. */

@@ -23,7 +23,8 @@ class ParameterTest {
       value = {
         "CABLE.DROP | length | Cable length, one way; also text such as \"100 ft\" (m); required",
         "CABLE.DROP | amps | Current in one leg (A); required",
-        "CABLE.DROP | power_factor | Power factor, lagging (share); if left out: 1",
+        "CABLE.DROP | power_factor | Power factor, lagging (share); if left out: 1 with DC, otherwise"
+            + " required",
         "CABLE.DROP | parallel | Number of equal cables in parallel (pieces); if left out: 1",
         "CABLE.BREAKER | continuous | Whether the load lasts 3 hours or more (NEC only): TRUE or"
             + " FALSE; if left out: TRUE",
@@ -45,8 +46,8 @@ class ParameterTest {
 
   @Test
   void what_may_be_left_out_is_known() {
-    assertThat(parameter("CABLE.DROP", "amps").isOptional()).isFalse();
-    assertThat(parameter("CABLE.DROP", "system").isOptional()).isTrue();
+    assertThat(parameter("CABLE.DROP", "parallel").isOptional()).isTrue();
+    assertThat(parameter("CABLE.DROP", "system").isOptional()).isFalse();
     assertThat(parameter("CABLE.DROP", "system").words()).containsExactly("DC", "1PH", "3PH");
     assertThat(parameter("CABLE.DROP", "amps").words()).isEmpty();
   }

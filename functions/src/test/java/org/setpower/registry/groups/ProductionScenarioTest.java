@@ -30,15 +30,19 @@ class ProductionScenarioTest {
 
   @Test
   void four_people_fly_with_the_camera_packs() {
-    assertThat(call("FLIGHT.CLASS", 98)).isEqualTo("cabin");
-    assertThat(call("FLIGHT.CLASS", 150)).isEqualTo("cabin, airline must agree");
-    assertThat(number("FLIGHT.PEOPLE", column(98, 150), column(10, 8))).isEqualTo(4);
+    assertThat(call("FLIGHT.CLASS", 98, "spare", "Li-ion", "ICAO", "2026-06-01"))
+        .isEqualTo("cabin");
+    assertThat(call("FLIGHT.CLASS", 150, "spare", "Li-ion", "ICAO", "2026-06-01"))
+        .isEqualTo("cabin, airline must agree");
+    assertThat(number("FLIGHT.PEOPLE", column(98, 150), column(10, 8), "ICAO", "2026-06-01"))
+        .isEqualTo(4);
     for (int wattHours : new int[] {294, 588, 1210}) {
-      assertThat(call("FLIGHT.CLASS", wattHours)).isEqualTo("cargo only");
-      assertThat((String) call("FLIGHT.CARGO", wattHours, "alone"))
+      assertThat(call("FLIGHT.CLASS", wattHours, "spare", "Li-ion", "ICAO", "2026-06-01"))
+          .isEqualTo("cargo only");
+      assertThat((String) call("FLIGHT.CARGO", wattHours, "alone", "Li-ion", "2026-06-01"))
           .contains("UN 3480", "Section IA", "cargo aircraft only");
     }
-    assertThat(294 * (1 - number("FLIGHT.CARGOCHARGE", "alone")))
+    assertThat(294 * (1 - number("FLIGHT.CARGOCHARGE", "alone", 98, "2026-06-01")))
         .as("Wh to take out of a full P294")
         .isCloseTo(205.8, within(1e-9));
   }
@@ -47,18 +51,21 @@ class ProductionScenarioTest {
   void two_airlines_in_a_row_and_the_second_allows_one() {
     Object[][] dates = column("2026-12-11", "2026-12-11");
     Object[][] rules = column("ICAO", "ICAO");
-    assertThat(4 * number("FLIGHT.MINLIMIT", 150, dates, rules, column(2, 1))).isEqualTo(4);
-    assertThatThrownBy(() -> call("FLIGHT.MINLIMIT", 150, dates, rules, column(2, "")))
+    assertThat(4 * number("FLIGHT.MINLIMIT", 150, dates, rules, column(2, 1), "spare", "Li-ion"))
+        .isEqualTo(4);
+    assertThatThrownBy(
+            () -> call("FLIGHT.MINLIMIT", 150, dates, rules, column(2, ""), "spare", "Li-ion"))
         .hasMessageContaining("has not answered");
-    assertThat(call("FLIGHT.STRICTEST", 150, dates, rules, column(2, "")))
+    assertThat(call("FLIGHT.STRICTEST", 150, dates, rules, column(2, ""), "spare", "Li-ion"))
         .isEqualTo("cabin, airline must agree");
   }
 
   @Test
   void three_power_banks_a_person_were_fine_until_the_26th_of_march_2026() {
-    assertThat(number("FLIGHT.LIMIT", 74, "power bank", null, null, "2026-03-26"))
+    assertThat(number("FLIGHT.LIMIT", 74, "power bank", "Li-ion", "ICAO", "2026-03-26"))
         .isGreaterThanOrEqualTo(3);
-    assertThat(number("FLIGHT.LIMIT", 74, "power bank", null, null, "2026-03-27")).isLessThan(3);
+    assertThat(number("FLIGHT.LIMIT", 74, "power bank", "Li-ion", "ICAO", "2026-03-27"))
+        .isLessThan(3);
   }
 
   @Test
@@ -121,7 +128,11 @@ class ProductionScenarioTest {
   }
 
   private static double lost(Object[][] packs, Object[][] deadMains) {
-    Object[][] day = table("PLAN.DAY", NIGHT, packs, 4, 3.5, -6, deadMains);
+    Object[][] healthy =
+        Arrays.stream(packs)
+            .map(size -> new Object[] {size[0], size[1], 1})
+            .toArray(Object[][]::new);
+    Object[][] day = table("PLAN.DAY", NIGHT, healthy, 4, 3.5, -6, deadMains);
     return (Double) day[day.length - 1][0];
   }
 
@@ -131,7 +142,7 @@ class ProductionScenarioTest {
         table(
             "PLAN.DAY",
             row(92, 16, 27, 294, 1),
-            row(294, 6),
+            row(294, 6, 1),
             1,
             3,
             -6,

@@ -51,25 +51,39 @@ class SizeLimitsTest {
   @ParameterizedTest
   @CsvSource({"1001", "10000", "200000"})
   void more_loads_are_refused(int count) {
-    assertRefused(SupplyErrorCode.TOO_MANY_LOADS, "PHASE.ASSIGN", new Object[] {rows(count, 1.5)});
+    assertRefused(SupplyErrorCode.TOO_MANY_LOADS, "PHASE.ASSIGN", rows(count, 1.5), 3.0);
   }
 
   @Test
   void more_devices_than_a_set_has_are_refused() {
     Object[] device = {49.0, 7.0, 8.0, 98.0, 1.0};
-    Object[][] stock = {{98.0, 2000.0}};
+    Object[][] stock = {{98.0, 2000.0, 1.0}};
     assertRefused(
-        BatteryPlanErrorCode.TOO_MANY_DEVICES, "PLAN.DAY", rows(1001, device), stock, 4.0, 3.0);
+        BatteryPlanErrorCode.TOO_MANY_DEVICES,
+        "PLAN.DAY",
+        rows(1001, device),
+        stock,
+        4.0,
+        3.0,
+        25.0);
     assertRefused(
-        BatteryPlanErrorCode.TOO_MANY_DEVICES, "PLAN.PACKS", rows(1001, device), 4.0, 3.0);
-    assertThat((Object[][]) call("PLAN.PACKS", rows(1000, device), 4.0, 3.0))
+        BatteryPlanErrorCode.TOO_MANY_DEVICES, "PLAN.PACKS", rows(1001, device), 4.0, 3.0, 25.0);
+    assertThat((Object[][]) call("PLAN.PACKS", rows(1000, device), 4.0, 3.0, 25.0))
         .isDeepEqualTo(new Object[][] {{98.0, 1000.0}});
   }
 
   @Test
   void a_search_is_mapped_over_a_hundred_cells() {
-    assertRefused(BaseErrorCode.TOO_MANY_CELLS, "BANK.DISCHARGE", PACKS, rows(101, 92.0), 20.0);
-    Object[][] hours = (Object[][]) call("BANK.DISCHARGE", PACKS, rows(100, 92.0), 20.0);
+    assertRefused(
+        BaseErrorCode.TOO_MANY_CELLS,
+        "BANK.DISCHARGE",
+        PACKS,
+        rows(101, 92.0),
+        20.0,
+        "hot-swap",
+        25.0);
+    Object[][] hours =
+        (Object[][]) call("BANK.DISCHARGE", PACKS, rows(100, 92.0), 20.0, "hot-swap", 25.0);
     assertThat(hours).hasNumberOfRows(100);
     assertThat(Arrays.stream(hours).map(row -> row[0])).hasOnlyElementsOfType(Double.class);
   }
@@ -83,16 +97,24 @@ class SizeLimitsTest {
                 PACKS,
                 new Object[][] {{HOPELESS, HOPELESS, 92.0}},
                 20.0,
-                "parallel");
+                "parallel",
+                25.0);
     assertThat(answers[0][0]).isInstanceOf(EvaluationException.class);
     assertThat(answers[0][2]).isInstanceOf(Double.class);
     assertRefused(
-        BankErrorCode.NOT_FOLLOWED, "BANK.DISCHARGE", PACKS, rows(50, HOPELESS), 20.0, "parallel");
+        BankErrorCode.NOT_FOLLOWED,
+        "BANK.DISCHARGE",
+        PACKS,
+        rows(50, HOPELESS),
+        20.0,
+        "parallel",
+        25.0);
   }
 
   @Test
   void a_table_is_not_mapped_cell_by_cell() {
-    assertRefused(BaseErrorCode.ONE_VALUE, "BANK.EVENTS", PACKS, rows(50_000, 92.0), 20.0);
+    assertRefused(
+        BaseErrorCode.ONE_VALUE, "BANK.EVENTS", PACKS, rows(50_000, 92.0), 20.0, "hot-swap", 25.0);
   }
 
   /** Sixty times 50 W: as two like packs at 100 W, I = (30 − V) / 0.05, V = 29.916434. */
@@ -117,6 +139,6 @@ class SizeLimitsTest {
   }
 
   private static Object curve(int steps) {
-    return Calls.call("PACK.CURVE", 8, 10.2, 45, 92, 20, null, null, null, null, null, steps);
+    return Calls.call("PACK.CURVE", 8, 10.2, 45, 92, 20, "Li-ion", 1, 1, 25, null, steps);
   }
 }

@@ -19,17 +19,17 @@ class SupplyScenarioTest {
   void at_24_volts_half_the_current_and_a_quarter_of_the_heat() {
     assertThat(number("LOAD.AMPS", 200, 12, "DC")).isCloseTo(16.667, within(1e-3));
     assertThat(number("LOAD.AMPS", 200, 24, "DC")).isCloseTo(8.333, within(1e-3));
-    assertThat(number("CABLE.HEAT", "12 AWG", 10, 16.6666667)).isCloseTo(34.34, within(0.01));
-    assertThat(number("CABLE.HEAT", "12 AWG", 10, 8.3333333)).isCloseTo(8.585, within(0.005));
+    assertThat(number("CABLE.HEAT", "12 AWG", 10, 16.6666667, "DC")).isCloseTo(34.34, within(0.01));
+    assertThat(number("CABLE.HEAT", "12 AWG", 10, 8.3333333, "DC")).isCloseTo(8.585, within(0.005));
   }
 
   /** With the watts held: I = (24 − √(24² − 4·200·0.12363)) / (2·0.12363), and so for 12 V. */
   @Test
   void with_the_watts_held_the_gap_is_wider_still() {
-    assertThat(number("CABLE.LOADAMPS", "12 AWG", 10, 200, 12)).isCloseTo(21.4, within(0.05));
-    assertThat(number("CABLE.LOADAMPS", "12 AWG", 10, 200, 24)).isCloseTo(8.7, within(0.05));
-    assertThat(number("CABLE.HEAT", "12 AWG", 10, 21.37)).isCloseTo(56.5, within(0.5));
-    assertThat(number("CABLE.HEAT", "12 AWG", 10, 8.73)).isCloseTo(9.4, within(0.05));
+    assertThat(number("CABLE.LOADAMPS", "12 AWG", 10, 200, 12, "DC")).isCloseTo(21.4, within(0.05));
+    assertThat(number("CABLE.LOADAMPS", "12 AWG", 10, 200, 24, "DC")).isCloseTo(8.7, within(0.05));
+    assertThat(number("CABLE.HEAT", "12 AWG", 10, 21.37, "DC")).isCloseTo(56.5, within(0.5));
+    assertThat(number("CABLE.HEAT", "12 AWG", 10, 8.73, "DC")).isCloseTo(9.4, within(0.05));
   }
 
   /** 2 · 15.459 A · 45 m · (1.4002·0.9 + 0.08·0.4359) mΩ/m = 1.80 V of 230: 0.8 %, under 3 %. */
@@ -58,7 +58,7 @@ class SupplyScenarioTest {
   /** By day 4 160 + 800 + 1 300 + 1 500 + 900 = 8 660 W; by night 1 600 + 400 + 1 500 + 900 W. */
   @Test
   void the_set_for_the_pans_and_its_low_load_at_night() {
-    double kva = number("GENSET.KVA", 8660, 0.96, 0.2, 5, 35);
+    double kva = number("GENSET.KVA", 8660, 5, 35, "diesel turbo", 0.96, 0.2);
     assertThat(kva).as("8.66 · 1.2 / 0.8 over the derate").isBetween(12.98, 14.5);
     assertThat(number("GENSET.SIZE", kva, column(25, 37.5, 50, 75))).isEqualTo(25);
     assertThat(number("GENSET.KW", 25)).isEqualTo(20);
@@ -70,7 +70,7 @@ class SupplyScenarioTest {
   @Test
   void the_second_kettle_is_over_and_a_new_row_takes_the_emptiest_leg() {
     double stations = number("LOAD.AMPS", 1800, 230, "1PH", 0.95);
-    double kettle = number("LOAD.AMPS", 3000, 230);
+    double kettle = number("LOAD.AMPS", 3000, 230, "1PH", 1);
     assertThat(stations + kettle).isCloseTo(21.281, within(1e-3)).isGreaterThan(16);
     Object[][] leg = table("PHASE.ASSIGN", row(13.04), 3, row(15.5, 13, 8.2));
     assertThat(leg).isDeepEqualTo(new Object[][] {{3.0}});

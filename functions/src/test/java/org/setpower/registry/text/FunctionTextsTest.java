@@ -145,7 +145,7 @@ class FunctionTextsTest {
             "required",
             "if left out",
             "days",
-            "CABLE.BREAKER of the current",
+            "2, with 3PH 4",
             "Returns the voltage drop of a cable run",
             "Voltage drop of the run")
         .doesNotContain("V", "1", "");
@@ -161,19 +161,21 @@ class FunctionTextsTest {
             "wenn leer",
             "share",
             "Anteil",
-            parameter("CABLE.GAUGE", "breaker").phrase(),
-            "Nennstrom davor",
-            "CABLE.BREAKER of the current",
-            "CABLE.BREAKER des Stroms",
+            parameter("CABLE.GAUGE", "loaded_conductors").phrase(),
+            "Belastete Adern",
+            "pieces",
+            "Stück",
+            "2, with 3PH 4",
+            "2, bei 3PH 4",
             parameter("PACK.RUNTIME", "reserve").phrase(),
             "bleibt im Akku");
     assertThat(german.description(parameter("CABLE.GAUGE", "air_temp")))
         .isEqualTo(
             parameter("CABLE.GAUGE", "air_temp").description().replace("if left out", "wenn leer"));
-    assertThat(german.description(parameter("CABLE.GAUGE", "breaker")))
-        .isEqualTo("Nennstrom davor (A); wenn leer: CABLE.BREAKER des Stroms");
+    assertThat(german.description(parameter("CABLE.GAUGE", "loaded_conductors")))
+        .isEqualTo("Belastete Adern (Stück); wenn leer: 2, bei 3PH 4");
     assertThat(german.description(parameter("PACK.RUNTIME", "reserve")))
-        .isEqualTo("bleibt im Akku (Anteil); wenn leer: 0");
+        .isEqualTo("bleibt im Akku (Anteil); wenn leer: 0, until empty");
     assertThat(german.description(parameter("CABLE.DROP", "length")))
         .isEqualTo("Cable length, one way; also text such as \"100 ft\" (m); zwingend");
   }

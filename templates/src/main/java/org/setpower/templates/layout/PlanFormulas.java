@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
+import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
 import org.setpower.templates.plan.PlanList;
@@ -14,12 +15,17 @@ import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.FieldSpec;
+import org.setpower.text.MessageCatalog;
 
 /** The formulas of a plan's workbook, without the equals sign. None decides anything. */
 public final class PlanFormulas {
   /** What stands below a list that has more rows than it shows. */
   public static final String MORE =
       "More than these: the list of open issues in the menu Set Power has them all.";
+
+  /** The same below another list than that of the open issues. */
+  public static final String MORE_ROWS =
+      "There are more rows than this list has room for: divide the plan between two files.";
 
   private final PlanLayout layout;
   private final PlanNames names;
@@ -60,7 +66,7 @@ public final class PlanFormulas {
         + "+"
         + PlanNames.ONE
         + ";1)&\"\"=\"\";\"\";\""
-        + layout.words().of(MORE)
+        + layout.words().of(table.equals("issues") ? MORE : MORE_ROWS)
         + "\")";
   }
 
@@ -87,17 +93,12 @@ public final class PlanFormulas {
   /** Whether a tab is a copy, or the plan cannot be trusted, or there is no extension. */
   public String notice(PlanTab tab) {
     String top = layout.tops().get(tab);
-    return "IF(SHEET("
-        + top
-        + ")="
-        + PlanNames.home(top)
-        + ";\"\";"
-        + PlanNames.COPIED
-        + ")&IFERROR(INDEX(Block;"
-        + PlanNames.ONE
-        + ";2)&\"\";"
-        + PlanNames.MISSING
-        + ")";
+    String missing = "IFERROR(INDEX(Block;" + PlanNames.ONE + ";2)&\"\";" + PlanNames.MISSING + ")";
+    if (top == null) { // nothing of the plan stands on it, so a copy shows nothing wrong
+      return missing;
+    }
+    String home = PlanNames.home(top);
+    return "IF(SHEET(" + top + ")=" + home + ";\"\";" + PlanNames.COPIED + ")&" + missing;
   }
 
   /** A heading whose unit a cell decides. */
@@ -113,6 +114,23 @@ public final class PlanFormulas {
         + "\";"
         + cell
         + ")&\")\"";
+  }
+
+  /** A heading whose unit, one of two such as {@code m|ft}, a cell of the workbook decides. */
+  public String heading(String heading, String units) {
+    MessageCatalog words = layout.words();
+    String[] either = units.split(InputCells.EITHER);
+    return "\""
+        + words.of(heading).replace("\"", "\"\"")
+        + " (\"&IF("
+        + PlanNames.cell(layout.workbook().unitCell())
+        + "=\""
+        + layout.workbook().unitWord()
+        + "\";\""
+        + words.of(either[1])
+        + "\";\""
+        + words.of(either[0])
+        + "\")&\")\"";
   }
 
   /** A result of a letter after its heading; blank where it is. */
@@ -135,7 +153,7 @@ public final class PlanFormulas {
   public String cell(Column column, String top) {
     return column.leaf() == null
         ? names.shown(column.result(), top)
-        : column.leaf().formula(PlanNames::cell);
+        : column.leaf().formula(names::leaf);
   }
 
   /** Every formula, by what it is for. */

@@ -95,6 +95,14 @@ public final class PlanLayout {
       return result != null && result.type() == List.class;
     }
 
+    /** Its unit; two, as {@code m|ft}, where a cell of the workbook decides. */
+    public String unit() {
+      if (leaf != null) {
+        return leaf.unit();
+      }
+      return input == null ? InputCells.unit(result) : InputCells.unit(input);
+    }
+
     public boolean isVerdict() {
       return result != null && InputCells.isVerdict(result);
     }
@@ -131,6 +139,8 @@ public final class PlanLayout {
         listed.put(list, columns(tab, list, 0));
       } else if (part instanceof PlanFields fields) {
         placeFields(tab, fields, row);
+      } else if (part instanceof PlanFigures figures && figures.across() == 0 && !tab.isPage()) {
+        figures.columns().forEach(p -> label(tab, InputCells.heading(workbook.result(p), words)));
       } else if (part instanceof PlanNotes notes && !tab.isPage()) {
         notes.cells().forEach(c -> label(tab, words.of(c.heading())));
       }
@@ -288,8 +298,15 @@ public final class PlanLayout {
     return column;
   }
 
-  /** A heading with the end of each line written into it. */
+  /** A heading with the end of each line written into it, or the formula of one. */
   public String broken(Column column) {
+    if (InputCells.isSwitched(column.unit())) {
+      String name =
+          column.leaf() != null
+              ? column.leaf().heading()
+              : column.input() == null ? column.result().heading() : column.input().heading();
+      return "=" + formulas().heading(name, column.unit());
+    }
     return new HeadingLayout(column.heading(), false).broken(column.width());
   }
 
@@ -420,12 +437,18 @@ public final class PlanLayout {
         .parts(PlanFields.class)
         .flatMap(f -> f.columns().stream())
         .forEach(c -> ranges.put(PlanNames.cell(c.path()), cell(c)));
+    for (PlanNotes notes : workbook.parts(PlanNotes.class).toList()) {
+      for (FieldSpec cell : notes.cells()) {
+        Place place = place(notes, cell);
+        ranges.put(PlanNames.note(cell), absolute(place.tab(), place.column(), place.row()));
+      }
+    }
     workbook
         .parts(PlanTable.class)
         .flatMap(t -> t.leaves().stream())
         .flatMap(l -> l.paths().stream())
         .distinct()
-        .forEach(p -> ranges.put(PlanNames.cell(p), inRow(p)));
+        .forEach(p -> ranges.put(names.leaf(p), inRow(p)));
     for (PlanFigures figures : workbook.parts(PlanFigures.class).toList()) {
       if (figures.across() > 0) {
         Place top = places.get(figures);
@@ -457,8 +480,20 @@ public final class PlanLayout {
 
   /** A cell of the row: the reference is relative to a name's place in the first row. */
   private String inRow(String path) {
-    Place place = inputs.get(path);
+    Place place = inputs.containsKey(path) ? inputs.get(path) : besides(path);
     return sheet(name(place.tab())) + "." + Layout.inColumn(place.column(), 0);
+  }
+
+  /** The first cell of a result beside the cells to fill. */
+  private Place besides(String path) {
+    for (Map.Entry<PlanTable, List<Column>> table : columns.entrySet()) {
+      for (Column column : table.getValue()) {
+        if (column.result() != null && column.result().path().equals(path)) {
+          return new Place(places.get(table.getKey()).tab(), column.at(), firstRow(table.getKey()));
+        }
+      }
+    }
+    throw new IllegalStateException(path + " stands in no row");
   }
 
   /** The name of a cell on each tab, by which a copy of the tab knows that it is one. */

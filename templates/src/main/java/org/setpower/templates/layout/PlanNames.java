@@ -1,6 +1,7 @@
 package org.setpower.templates.layout;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,6 +16,7 @@ import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.FieldSpec;
 
 /**
  * The names of a plan's document and the hidden tab that asks the plan. Names are the same in all
@@ -146,6 +148,20 @@ public final class PlanNames {
     return capital(path).replace('.', '_');
   }
 
+  /** The name of a cell that no plan reads, by which it comes into a newer file. */
+  static String note(FieldSpec cell) {
+    return "Note_" + cell.heading().replaceAll("[^A-Za-z0-9]+", "_");
+  }
+
+  /** The name of a cell of the row that a leaf column reads: a cell to fill or a result. */
+  public String leaf(String path) {
+    boolean filled =
+        workbook.model().inputs().stream()
+            .flatMap(t -> t.columns().stream())
+            .anyMatch(c -> c.path().equals(path));
+    return (filled ? "" : "Shown_") + cell(path);
+  }
+
   /** The name of the cell above the first row of a table to fill. */
   public static String top(String table) {
     return "Top_" + table;
@@ -201,7 +217,9 @@ public final class PlanNames {
     int place = shown.get(column.table()).indexOf(column.path()) + 1;
     String cell = "INDEX(Results_" + column.table() + ";" + row + ";" + place + ")";
     boolean number =
-        Number.class.isAssignableFrom(column.type()) || column.type() == LocalDate.class;
+        Number.class.isAssignableFrom(column.type())
+            || column.type() == LocalDate.class
+            || column.type() == LocalTime.class;
     return number ? cell : cell + "&\"\"";
   }
 

@@ -1,2 +1,2 @@
-/** The lighting power plan: supplies, loads, runs of cable and packs of a gaffer's days. */
+/** The lighting power plan of gaffer, best boy and generator operator. */
 package org.setpower.templates.lighting;

@@ -2,6 +2,9 @@ package org.setpower.templates.plan;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.Comparator;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.ResultColumn;
@@ -12,11 +15,19 @@ import org.setpower.text.MessageCatalog;
 
 /** What the records of a plan say about cells, in the words of a language. */
 public final class InputCells {
+  /** Between the metric unit and the US one. */
+  public static final String EITHER = "\\|";
+
+  private static final String CLOCK = "hh:mm";
+
   private InputCells() {}
 
   /** A column to fill with its format, limits and list. */
   public static ColumnSpec of(InputColumn column) {
     ColumnSpec cells = ColumnSpec.input(column.heading()).options(words(column));
+    if (isTime(column.type(), column.unit())) {
+      return cells.format(CellFormat.TIME);
+    }
     if (column.type() == Double.class) {
       cells.number(format(column.form()), column.min(), column.max());
     } else if (column.type() == LocalDate.class) {
@@ -36,25 +47,56 @@ public final class InputCells {
 
   /** A heading with its unit in brackets. */
   public static String heading(InputColumn column, MessageCatalog words) {
-    return heading(column.heading(), unit(column.unit(), column.form()), words);
+    return heading(column.heading(), unit(column), words);
   }
 
   /** A heading with its unit in brackets. */
   public static String heading(ResultColumn column, MessageCatalog words) {
-    return heading(column.heading(), unit(column.unit(), column.form()), words);
+    return heading(column.heading(), unit(column), words);
   }
 
-  /** A heading with a unit in brackets. */
+  /** A heading with a unit in brackets; of units that Project decides, the longer. */
   public static String heading(String heading, String unit, MessageCatalog words) {
-    return words.of(heading) + (unit.isEmpty() ? "" : " (" + words.of(unit) + ")");
+    String shown =
+        Arrays.stream(unit.split(EITHER))
+            .map(words::of)
+            .max(Comparator.comparingInt(String::length))
+            .orElseThrow();
+    return words.of(heading) + (unit.isEmpty() ? "" : " (" + shown + ")");
+  }
+
+  /** The unit in a heading. */
+  public static String unit(InputColumn column) {
+    return unit(column.unit(), column.form());
+  }
+
+  /** The unit in a heading. */
+  public static String unit(ResultColumn column) {
+    return unit(column.unit(), column.form());
   }
 
   private static String unit(String unit, NumberForm form) {
-    return form == NumberForm.SHARE || form == NumberForm.FINE_SHARE ? "%" : unit;
+    return unit.equals(CLOCK) ? "" : isShare(form) ? "%" : unit;
+  }
+
+  private static boolean isShare(NumberForm form) {
+    return form == NumberForm.SHARE || form == NumberForm.FINE_SHARE;
+  }
+
+  /** Whether a unit is one of two, such as {@code m|ft}. */
+  public static boolean isSwitched(String unit) {
+    return unit.contains("|");
+  }
+
+  private static boolean isTime(Class<?> type, String unit) {
+    return type == LocalTime.class || unit.equals(CLOCK);
   }
 
   /** How a result is shown. */
   public static CellFormat format(ResultColumn column) {
+    if (isTime(column.type(), column.unit())) {
+      return CellFormat.TIME;
+    }
     if (column.type() == Integer.class) {
       return CellFormat.COUNT;
     }

@@ -16,6 +16,7 @@ public final class LeafColumn {
   private final String heading;
   private final FunctionSpec function;
   private final Map<String, String> arguments = new LinkedHashMap<>();
+  private String number = "";
   private String unit = "";
   private CellFormat format = CellFormat.WHOLE;
 
@@ -35,6 +36,12 @@ public final class LeafColumn {
       throw new IllegalArgumentException(function.name() + " has no argument " + parameter);
     }
     arguments.put(parameter, path);
+    return this;
+  }
+
+  /** It is blank while this cell of the row has no number. */
+  public LeafColumn where(String path) {
+    number = path;
     return this;
   }
 
@@ -59,7 +66,11 @@ public final class LeafColumn {
 
   /** The cells of the row that it reads. */
   public List<String> paths() {
-    return List.copyOf(arguments.values());
+    List<String> paths = new ArrayList<>(arguments.values());
+    if (!number.isEmpty()) {
+      paths.add(number);
+    }
+    return paths;
   }
 
   /**
@@ -78,6 +89,7 @@ public final class LeafColumn {
       texts.add(path == null ? "" : names.apply(path));
       last = path == null ? last : texts.size();
     }
-    return function.name() + "(" + String.join(";", texts.subList(0, last)) + ")";
+    String call = function.name() + "(" + String.join(";", texts.subList(0, last)) + ")";
+    return number.isEmpty() ? call : "IF(ISNUMBER(" + names.apply(number) + ");" + call + ";\"\")";
   }
 }

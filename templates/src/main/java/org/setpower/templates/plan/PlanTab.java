@@ -45,6 +45,12 @@ public final class PlanTab {
     return this;
   }
 
+  /** It stays on the screen: nobody prints it by chance with what leaves the house. */
+  public PlanTab kept() {
+    paper = false;
+    return this;
+  }
+
   /** It is printed on upright pages, as many as it needs. */
   public PlanTab upright() {
     upright = true;
@@ -121,6 +127,7 @@ public final class PlanTab {
     return paper;
   }
 
+  /** Whether its paper is upright. */
   public boolean isUpright() {
     return page || upright;
   }

@@ -14,6 +14,8 @@ public final class PlanWorkbook {
   private final String title;
   private final PlanModel model;
   private final List<PlanTab> tabs = new ArrayList<>();
+  private String unitCell = "";
+  private String unitWord = "";
   private final List<String> stamps = new ArrayList<>();
   private String decimals = "";
 
@@ -36,6 +38,28 @@ public final class PlanWorkbook {
   public PlanWorkbook with(PlanTab... added) {
     tabs.addAll(List.of(added));
     return this;
+  }
+
+  /**
+   * The cell that decides units written as {@code m|ft}.
+   *
+   * @param path the cell, as {@code table.key}
+   * @param word with this word the second of the two is used, else the first
+   */
+  public PlanWorkbook unitsBy(String path, String word) {
+    unitCell = path;
+    unitWord = word;
+    return this;
+  }
+
+  /** The cell that decides units written as {@code m|ft}; empty without one. */
+  public String unitCell() {
+    return unitCell;
+  }
+
+  /** The word of that cell with which the second unit is used. */
+  public String unitWord() {
+    return unitWord;
   }
 
   /** The result that says how many decimals amounts have, as {@code table.key}. */

@@ -160,7 +160,7 @@ public final class RentalQuote implements PlanTemplate {
                     "outOn",
                     "backOn",
                     "days",
-                    "rate",
+                    "price",
                     "rateFor",
                     "discount",
                     "taxRate",
@@ -171,7 +171,7 @@ public final class RentalQuote implements PlanTemplate {
                 .width("outOn", 22)
                 .width("backOn", 22)
                 .width("days", 13)
-                .width("rate", 20)
+                .width("price", 20)
                 .width("rateFor", 18)
                 .width("discount", 17)
                 .width("taxRate", 15)
@@ -206,6 +206,7 @@ public final class RentalQuote implements PlanTemplate {
         .upright()
         .with(
             head(3, 5),
+            book.lines("", "letter", "verdict", "reasons"),
             PlanText.cautions(HOT, DAMAGED, CHARGING, CARRIAGE),
             book.list("delivery", "row", "item", "pieces", "outOn", "backOn", "weight", "caution")
                 .width("row", 10)
@@ -222,8 +223,9 @@ public final class RentalQuote implements PlanTemplate {
         .upright()
         .with(
             head(2, 3),
+            book.lines("", "letter", "verdict", "reasons"),
             PlanText.cautions(HOT, DAMAGED),
-            book.list("Due back", 300, "delivery", "row", "item", "pieces", "backOn")
+            book.list("due", "row", "item", "pieces", "backOn")
                 .width("row", 10)
                 .width("item", 80)
                 .width("backOn", 40));
@@ -263,6 +265,7 @@ public final class RentalQuote implements PlanTemplate {
   private PlanTab check() {
     return PlanTab.page(
             "Internal check", "For the desk only: what to correct, what is short, the margin.")
+        .kept()
         .result()
         .with(
             book.figures(

@@ -1,5 +1,6 @@
 package org.setpower.templates.register;
 
+import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.register.RegisterPlan;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.plan.PlanNotes;
@@ -20,11 +21,16 @@ public final class BatteryRegister implements PlanTemplate {
       "Do not charge lithium batteries below 0 °C (32 °F). Let them warm up first. Charge attended,"
           + " on a non-combustible surface, with the matching charger.";
 
-  private final PlanWorkbook book =
-      PlanWorkbook.of("battery-register", "Battery register", RegisterPlan.MODEL);
+  private final PlanWorkbook book;
 
   /** Declares the register. */
   public BatteryRegister() {
+    this(RegisterPlan.MODEL);
+  }
+
+  /** A register on a model that has other columns to fill: a file of another version. */
+  public BatteryRegister(PlanModel model) {
+    book = PlanWorkbook.of("battery-register", "Battery register", model);
     book.with(
         project(),
         PlanTab.of(

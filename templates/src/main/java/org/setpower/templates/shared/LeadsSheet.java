@@ -100,6 +100,10 @@ public final class LeadsSheet {
             dropLimit,
             job.family,
             "DC",
+            call(
+                CableFunctions.BREAKER,
+                heldAmps,
+                calc("IF({}=\"mm²\";\"IEC\";\"NEC\")", job.family)),
             1,
             30,
             2,

@@ -202,8 +202,8 @@ public final class PackFeed {
             1,
             kit.healthOf(pack),
             celsius,
-            leftAtSwap,
-            kit.chemistryOf(pack)));
+            kit.chemistryOf(pack),
+            leftAtSwap));
   }
 
   /** The charge below which it does not start again. */

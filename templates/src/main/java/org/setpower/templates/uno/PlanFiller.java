@@ -6,14 +6,17 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.templates.layout.PlanLayout.Place;
+import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTable;
@@ -24,10 +27,13 @@ import org.setpower.templates.spec.FieldSpec;
  * Fills a drawn workbook with the example of its folder, {@code example/<plan>}: a CSV file for
  * each table, whose first line holds the keys of its columns, and {@code cells.csv} with single
  * cells by key, by {@code table.key} where two tables have it, or by heading where no plan reads
- * them. Dates are written 2027-02-01.
+ * them. Dates are written 2027-02-01, times 17:30.
  */
 public final class PlanFiller {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+  private static final double SECONDS_A_DAY = 86_400;
+
+  private static final String INITIAL = "/org/setpower/templates/initial/";
 
   private final PlanWriter drawing;
   private final String folder;
@@ -39,9 +45,27 @@ public final class PlanFiller {
 
   /** Fills everything that the example has. */
   public PlanFiller example() {
+    return example(t -> true);
+  }
+
+  /** Fills the cells and some tables of the example. */
+  public PlanFiller example(Predicate<PlanTable> tables) {
     cells();
     for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
       List<Map<String, String>> lines = lines(table.inputs().key());
+      if (!lines.isEmpty() && tables.test(table)) {
+        rows(table, lines);
+      }
+    }
+    return this;
+  }
+
+  /** Fills what a new file begins with, {@code initial/<plan>}: a CSV file for each table. */
+  public PlanFiller initial() {
+    for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
+      String name = drawing.workbook().model().name() + "/" + table.inputs().key() + ".csv";
+      List<Map<String, String>> lines =
+          read(INITIAL + name).stream().map(CSVRecord::toMap).toList();
       if (!lines.isEmpty()) {
         rows(table, lines);
       }
@@ -133,6 +157,9 @@ public final class PlanFiller {
     }
     if (column.type() == LocalDate.class) {
       return (double) ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(text));
+    }
+    if (InputCells.of(column).format() == CellFormat.TIME) {
+      return LocalTime.parse(text).toSecondOfDay() / SECONDS_A_DAY;
     }
     return column.type() == Double.class ? (Object) Double.valueOf(text) : text;
   }

@@ -67,7 +67,8 @@ public final class PlanWriter {
           PlanBlockWriter.HIDDEN,
           PlanBlockWriter.MISSING,
           PlanBlockWriter.COPIED,
-          PlanFormulas.MORE);
+          PlanFormulas.MORE,
+          PlanFormulas.MORE_ROWS);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm

@@ -29,6 +29,9 @@ class PlanWorkbookTest {
   private static final int MOST_TABS = 7;
   private static final int MOST_LETTERS = 250;
 
+  /** It names every table to fill. */
+  private static final int MOST_LETTERS_OF_THE_CALL = 300;
+
   static Stream<PlanWorkbook> workbooks() {
     return TemplateRegistry.plans().stream().map(PlanTemplate::workbook);
   }
@@ -99,7 +102,9 @@ class PlanWorkbookTest {
     for (String language : MessageCatalog.LANGUAGES) {
       PlanLayout layout =
           new PlanLayout(workbook, MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
-      assertThat(layout.formulas().all().values())
+      Map<String, String> formulas = layout.formulas().all();
+      assertThat(formulas.remove("block")).hasSizeLessThanOrEqualTo(MOST_LETTERS_OF_THE_CALL);
+      assertThat(formulas.values())
           .isNotEmpty()
           .allSatisfy(f -> assertThat(f).hasSizeLessThanOrEqualTo(MOST_LETTERS));
     }
@@ -140,9 +145,10 @@ class PlanWorkbookTest {
             .with(name(2), "runs.amps")
             .with(name(0), "runs.size")
             .with(name(1), "runs.length")
+            .with(name(3), "runs.system")
             .shown("V", CellFormat.ONE);
     assertThat(drop.formula(PlanNames::cell))
-        .isEqualTo("CABLE.DROP(Runs_size;Runs_length;Runs_amps)");
+        .isEqualTo("CABLE.DROP(Runs_size;Runs_length;Runs_amps;Runs_system)");
   }
 
   @Test

@@ -14,10 +14,25 @@ final class ChargingDesk {
   private static final double SAME = DayRun.SAME;
 
   private final List<ChargerSpec> chargers;
-  private final Map<Integer, SupplySpec> supplies = new HashMap<>();
+  private final List<SupplySpec> supplies;
+
+  /** By place of the charger: the place of its supply; −1 without one. */
+  private final int[] supplyOf;
+
+  /** By place of the charger and row of the type. */
+  private final ChargerSpec.Rate[][] rates;
+
+  private final int[] placeOfRow;
   private final double[][] free;
   private final List<Load> loads = new ArrayList<>();
-  private final Map<Integer, Double> energy = new HashMap<>();
+
+  /** Wh taken, by place of the supply. */
+  private final double[] energy;
+
+  /** Watts that were asked for at most, by place of the supply. */
+  private final double[] asked;
+
+  private final boolean[] offered;
   private DayPolicy policy;
 
   /** Watts on a supply between two hours. */
@@ -25,7 +40,29 @@ final class ChargingDesk {
 
   ChargingDesk(DaySpec day, DayPolicy policy) {
     chargers = day.chargers();
-    day.supplies().forEach(s -> supplies.put(s.row(), s));
+    supplies = day.supplies();
+    energy = new double[supplies.size()];
+    asked = new double[supplies.size()];
+    offered = new boolean[chargers.size()];
+    supplyOf = new int[chargers.size()];
+    rates = new ChargerSpec.Rate[chargers.size()][];
+    int rows = 0;
+    for (int i = 0; i < supplyOf.length; i++) {
+      ChargerSpec charger = chargers.get(i);
+      supplyOf[i] = -1;
+      for (int k = 0; k < supplies.size(); k++) {
+        supplyOf[i] = supplies.get(k).row() == charger.supply() ? k : supplyOf[i];
+      }
+      int types = charger.types().keySet().stream().mapToInt(t -> t).max().orElse(0);
+      ChargerSpec.Rate[] own = new ChargerSpec.Rate[types + 1];
+      charger.types().forEach((type, rate) -> own[type] = rate);
+      rates[i] = own;
+      rows = Math.max(rows, charger.row());
+    }
+    placeOfRow = new int[rows + 1];
+    for (int i = chargers.size() - 1; i >= 0; i--) {
+      placeOfRow[chargers.get(i).row()] = i;
+    }
     free = new double[chargers.size()][];
     for (int i = 0; i < free.length; i++) {
       free[i] = new double[chargers.get(i).channels()];
@@ -45,15 +82,20 @@ final class ChargingDesk {
    */
   DayEvent.Charge best(DayBattery battery, double hour, boolean cold) {
     DayEvent.Charge best = null;
+    int place = -1;
     for (int i = 0; i < chargers.size(); i++) {
       ChargerSpec charger = chargers.get(i);
-      ChargerSpec.Rate rate = charger.types().get(battery.type);
+      ChargerSpec.Rate rate = battery.type < rates[i].length ? rates[i][battery.type] : null;
       if (policy.used()[i] && rate != null && battery.charge < charger.usableFrom() - SAME) {
         DayEvent.Charge offer = offer(i, rate, battery, hour, cold);
         if (offer != null && (best == null || offer.back() < best.back() - SAME)) {
           best = offer;
+          place = i;
         }
       }
+    }
+    if (place >= 0) {
+      offered[place] = true;
     }
     return best;
   }
@@ -68,7 +110,7 @@ final class ChargingDesk {
       int place, ChargerSpec.Rate rate, DayBattery battery, double hour, boolean cold) {
     ChargerSpec charger = chargers.get(place);
     double wattHours = rate.wattHours() * (1 - battery.charge);
-    if (wattHours > energyLeft(charger.supply()) + SAME) {
+    if (wattHours > energyLeft(supplyOf[place]) + SAME) {
       return null;
     }
     int channel = 0;
@@ -84,7 +126,7 @@ final class ChargingDesk {
       if (Double.isInfinite(full)) {
         return null;
       }
-      double later = overloadEnds(charger.supply(), start, full, rate.watts());
+      double later = overloadEnds(supplyOf[place], start, full, rate.watts());
       if (later <= start + SAME) {
         return new DayEvent.Charge(
             battery.number,
@@ -103,13 +145,22 @@ final class ChargingDesk {
 
   /** The hour from which the watts are there; the start itself if they are. */
   private double overloadEnds(int supply, double start, double full, double watts) {
-    SupplySpec spec = supplies.get(supply);
-    if (spec == null || Double.isInfinite(spec.watts())) {
+    if (supply < 0 || Double.isInfinite(supplies.get(supply).watts())) {
       return start;
     }
-    double room = spec.watts() * policy.share();
+    double room = supplies.get(supply).watts() * policy.share();
+    asked[supply] = Math.max(asked[supply], watts);
     if (watts > room + SAME) {
       return Double.POSITIVE_INFINITY;
+    }
+    double most = watts;
+    for (Load at : loads) {
+      boolean meets = at.supply == supply && at.from < full && at.to > start;
+      most += meets ? at.watts : 0;
+    }
+    if (most <= room + SAME) {
+      asked[supply] = Math.max(asked[supply], most);
+      return start;
     }
     double ends = start;
     for (Load at : loads) {
@@ -124,6 +175,7 @@ final class ChargingDesk {
             first = Math.min(first, other.to);
           }
         }
+        asked[supply] = Math.max(asked[supply], sum);
         if (sum > room + SAME) {
           ends = Math.max(ends, first);
         }
@@ -133,19 +185,35 @@ final class ChargingDesk {
   }
 
   private double energyLeft(int supply) {
-    SupplySpec spec = supplies.get(supply);
-    return spec == null
+    return supply < 0
         ? Double.POSITIVE_INFINITY
-        : spec.wattHours() - energy.getOrDefault(supply, 0.0);
+        : supplies.get(supply).wattHours() - energy[supply];
   }
 
   private int place(int row) {
-    for (int i = 0; i < chargers.size(); i++) {
-      if (chargers.get(i).row() == row) {
-        return i;
+    return placeOfRow[row];
+  }
+
+  /**
+   * Whether the day would have run the same by another policy: it leaves out only chargers that
+   * never made the best offer, and watts that nobody asked for.
+   */
+  boolean isSameBy(DayPolicy other) {
+    for (int i = 0; i < offered.length; i++) {
+      boolean lost = offered[i] && !other.used()[i];
+      boolean won = other.used()[i] && !policy.used()[i];
+      if (lost || won) {
+        return false;
       }
     }
-    throw new IllegalStateException("no charger " + row);
+    for (int k = 0; k < asked.length && other.share() != policy.share(); k++) {
+      double room = supplies.get(k).watts() * Math.min(policy.share(), other.share());
+      if (asked[k] > room + SAME) {
+        return false;
+      }
+    }
+    return other.toBreaks() == policy.toBreaks()
+        && other.chargePartUsed() == policy.chargePartUsed();
   }
 
   /** Whether a battery on a channel can be taken off it at once: the charger stands on set. */
@@ -155,11 +223,13 @@ final class ChargingDesk {
 
   void take(DayEvent.Charge charge, DayBattery battery) {
     int place = place(charge.charger());
-    ChargerSpec charger = chargers.get(place);
-    ChargerSpec.Rate rate = charger.types().get(battery.type);
+    ChargerSpec.Rate rate = rates[place][battery.type];
     free[place][charge.channel() - 1] = charge.full();
-    loads.add(new Load(charge, charger.supply(), charge.start(), charge.full(), rate.watts()));
-    energy.merge(charger.supply(), rate.wattHours() * (1 - battery.charge), Double::sum);
+    int supply = supplyOf[place];
+    loads.add(new Load(charge, supply, charge.start(), charge.full(), rate.watts()));
+    if (supply >= 0) {
+      energy[supply] += rate.wattHours() * (1 - battery.charge);
+    }
   }
 
   /** Ends a charge before it is full; the channel is free for batteries that come later. */
@@ -187,7 +257,9 @@ final class ChargingDesk {
             other.supply == at.supply && other.from <= at.from + SAME && other.to > at.from + SAME;
         sum += together ? other.watts : 0;
       }
-      peaks.merge(at.supply, sum, Math::max);
+      if (at.supply >= 0) {
+        peaks.merge(supplies.get(at.supply).row(), sum, Math::max);
+      }
     }
     return peaks;
   }

@@ -20,6 +20,12 @@ final class DayBattery {
   /** Whether it lies on the shelf until a channel is free. */
   boolean waits;
 
+  /** Whether it comes from work: it is as cold as outdoors until it is charged. */
+  boolean cold;
+
+  /** Whether it was on anything. */
+  boolean touched;
+
   DayBattery(BatterySpec spec) {
     number = spec.number();
     type = spec.type();

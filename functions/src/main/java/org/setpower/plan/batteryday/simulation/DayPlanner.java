@@ -13,9 +13,9 @@ import java.util.TreeSet;
  * Plans a day: of the schedules that the rules allow, the first in which nothing goes dark; and how
  * few batteries of each type such a schedule needs.
  *
- * <p>The fewest are found by trying: no smaller number of the type has any schedule among those
- * tried, whatever there is of other types. Leaving a charger out, or some watts of a supply, is
- * among what is tried, so that one more charger or more watts never ask for more.
+ * <p>The fewest are found by trying: with one fewer of the type no schedule is among those tried,
+ * whatever there is of other types. Leaving a charger out, or some watts of a supply, is among what
+ * is tried, so that one more charger or more watts never ask for more.
  */
 public final class DayPlanner {
   /** A fleet that no set has. */
@@ -30,7 +30,7 @@ public final class DayPlanner {
   private static final int MOST_AFTERNOONS = 40;
 
   /** Figures looked at in a search; a day of 20 positions takes a fraction. */
-  private static final long MOST_EFFORT = 4_000_000;
+  private static final long MOST_EFFORT = 1_500_000;
 
   private final DaySpec day;
   private final List<DayPolicy> policies;
@@ -45,17 +45,23 @@ public final class DayPlanner {
     List<DayPolicy> all = new ArrayList<>();
     List<boolean[]> subsets = subsets(day.chargers());
     for (boolean[] used : subsets) {
-      add(all, used, 1);
+      add(all, day, used, 1);
     }
     for (double share : shares(day)) {
-      add(all, subsets.get(0), share);
+      add(all, day, subsets.get(0), share);
     }
     return List.copyOf(all);
   }
 
-  private static void add(List<DayPolicy> all, boolean[] used, double share) {
+  /** The ways of one choice of chargers that differ on this day. */
+  private static void add(List<DayPolicy> all, DaySpec day, boolean[] used, double share) {
+    boolean charges = left(used) < used.length;
     for (int i = 0; i < 4; i++) {
-      all.add(new DayPolicy(i < 2, i % 2 == 0, used, share));
+      boolean toBreaks = i < 2;
+      boolean partUsed = i % 2 == 0;
+      if ((toBreaks || !day.breaks().isEmpty()) && (partUsed || charges)) {
+        all.add(new DayPolicy(toBreaks, partUsed, used, share));
+      }
     }
   }
 
@@ -156,12 +162,29 @@ public final class DayPlanner {
   }
 
   private DayPolicy first(DaySpec planned) {
-    for (DayPolicy policy : policies) {
-      if (DayRun.isLit(planned, policy, effort)) {
-        return policy;
+    DayRun lit = firstLit(planned, policies);
+    return lit == null ? policies.get(0) : lit.policy();
+  }
+
+  /**
+   * The first run in which nothing goes dark; null without one, or where the effort is spent. A
+   * policy by which a day would run as it did before is not tried.
+   */
+  private DayRun firstLit(DaySpec tryOut, List<DayPolicy> tried) {
+    List<DayRun> dark = new ArrayList<>();
+    for (DayPolicy policy : tried) {
+      if (effort.isSpent()) {
+        return null;
+      }
+      if (dark.stream().noneMatch(r -> r.isSameBy(policy))) {
+        DayRun run = DayRun.toFirstDark(tryOut, policy, effort);
+        if (run.isLit()) {
+          return run;
+        }
+        dark.add(run);
       }
     }
-    return policies.get(0);
+    return null;
   }
 
   /**
@@ -254,38 +277,27 @@ public final class DayPlanner {
   }
 
   /**
-   * The smallest number of a type with which a schedule is found, by the usual policies first; 0 if
-   * none is.
+   * The number of a type with which a schedule is found, and with one fewer none; 0 if none is
+   * found with any. Batteries that a schedule never touches change nothing in it: so the next
+   * number tried is one fewer than it touches.
    */
   private int smallest(
-      DaySpec near, List<DayPolicy> tried, int type, Map<Integer, Integer> others) {
-    Map<Integer, Integer> stock = new TreeMap<>(others);
+      DaySpec near, List<DayPolicy> tried, int type, Map<Integer, Integer> enough) {
+    Map<Integer, Integer> stock = new TreeMap<>(enough);
     stock.keySet().retainAll(types(near));
-    int most = others.getOrDefault(type, MOST_BATTERIES);
     int least = Math.max(1, atOnce(near, type));
-    int usual = smallest(near, tried.subList(0, 4), type, stock, least, most);
-    int end = usual > 0 ? usual - 1 : most;
-    int better = smallest(near, tried.subList(4, tried.size()), type, stock, least, end);
-    return better > 0 ? better : usual;
-  }
-
-  private int smallest(
-      DaySpec near,
-      List<DayPolicy> tried,
-      int type,
-      Map<Integer, Integer> stock,
-      int least,
-      int most) {
-    if (tried.isEmpty()) {
-      return 0;
-    }
-    for (int number = least; number <= most && !effort.isSpent(); number++) {
+    int smallest = 0;
+    int number = enough.getOrDefault(type, MOST_BATTERIES);
+    while (number >= least) {
       stock.put(type, number);
-      if (isLit(near, tried, stock)) {
-        return number;
+      DayRun lit = firstLit(near.with(full(stock), near.chargers()), tried);
+      if (lit == null) {
+        return smallest;
       }
+      smallest = lit.touched(type);
+      number = smallest - 1;
     }
-    return 0;
+    return smallest;
   }
 
   /** The most batteries of a type that are on at a time. */
@@ -303,7 +315,8 @@ public final class DayPlanner {
     return most;
   }
 
-  private boolean isLit(DaySpec near, List<DayPolicy> tried, Map<Integer, Integer> stock) {
+  /** Batteries by type, all full. */
+  private static List<BatterySpec> full(Map<Integer, Integer> stock) {
     List<BatterySpec> full = new ArrayList<>();
     stock.forEach(
         (type, number) -> {
@@ -311,8 +324,7 @@ public final class DayPlanner {
             full.add(new BatterySpec(full.size() + 1, type, 1));
           }
         });
-    DaySpec tryOut = near.with(full, near.chargers());
-    return tried.stream().anyMatch(p -> DayRun.isLit(tryOut, p, effort));
+    return full;
   }
 
   /** The fewest in all, none of a type below what it needs alone. */
@@ -324,7 +336,7 @@ public final class DayPlanner {
     for (int more = 0; more <= MOST_MORE; more++) {
       Set<Map<Integer, Integer>> next = new LinkedHashSet<>();
       for (Map<Integer, Integer> stock : level) {
-        if (isLit(all, tried, stock)) {
+        if (firstLit(all.with(full(stock), all.chargers()), tried) != null) {
           return stock;
         }
         stock.forEach(

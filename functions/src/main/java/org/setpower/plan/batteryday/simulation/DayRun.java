@@ -2,6 +2,7 @@ package org.setpower.plan.batteryday.simulation;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,10 +28,12 @@ final class DayRun {
   private final List<RunningUnit> units = new ArrayList<>();
   private final List<RunningUnit> byImportance;
   private final Map<Integer, DayBattery> batteries = new LinkedHashMap<>();
+  private final Map<Integer, List<DayBattery>> byType = new HashMap<>();
   private final ChargingDesk desk;
   private final TreeSet<Double> moments = new TreeSet<>();
   private final List<DayEvent> events = new ArrayList<>();
   private final List<DayEvent.Charge> charges = new ArrayList<>();
+  private final double end;
   private boolean stopped;
   private long cost;
   private boolean overrun;
@@ -43,8 +46,13 @@ final class DayRun {
     day.units().forEach(u -> units.add(new RunningUnit(u)));
     byImportance = new ArrayList<>(units);
     byImportance.sort(Comparator.comparingDouble(u -> u.spec.priority()));
-    day.batteries().forEach(b -> batteries.put(b.number(), new DayBattery(b)));
+    for (BatterySpec spec : day.batteries()) {
+      DayBattery battery = new DayBattery(spec);
+      batteries.put(spec.number(), battery);
+      byType.computeIfAbsent(battery.type, t -> new ArrayList<>()).add(battery);
+    }
     desk = new ChargingDesk(day, morning);
+    end = units.stream().mapToDouble(u -> u.work.end()).reduce(day.call(), Math::max);
   }
 
   /** Runs the whole day. */
@@ -54,15 +62,37 @@ final class DayRun {
     return run.outcome();
   }
 
-  /** Whether nothing goes dark all day; no where the effort is spent. */
-  static boolean isLit(DaySpec day, DayPolicy policy, Effort effort) {
-    if (effort.isSpent()) {
-      return false;
-    }
+  /** Runs a day to the first hour at which something goes dark. */
+  static DayRun toFirstDark(DaySpec day, DayPolicy policy, Effort effort) {
     DayRun run = new DayRun(day, policy, policy, true);
     run.run();
     effort.spend(run.cost);
-    return !run.stopped;
+    return run;
+  }
+
+  /** Whether nothing goes dark all day. */
+  boolean isLit() {
+    return !stopped;
+  }
+
+  DayPolicy policy() {
+    return policy;
+  }
+
+  /** Whether the day would have run the same by another policy. */
+  boolean isSameBy(DayPolicy other) {
+    return desk.isSameBy(other);
+  }
+
+  /** How many batteries of a type are touched: those up to the last that is on anything. */
+  int touched(int type) {
+    int place = 0;
+    int last = 1;
+    for (DayBattery battery : batteries.values()) {
+      place += battery.type == type ? 1 : 0;
+      last = battery.type == type && battery.touched ? place : last;
+    }
+    return last;
   }
 
   private void run() {
@@ -102,16 +132,7 @@ final class DayRun {
         next = Math.max(empty, now);
       }
     }
-    double end = end();
     return next > end + SAME ? Double.POSITIVE_INFINITY : next;
-  }
-
-  private double end() {
-    double end = day.call();
-    for (RunningUnit unit : units) {
-      end = Math.max(end, unit.work.end());
-    }
-    return end;
   }
 
   private void step(double now) {
@@ -150,6 +171,7 @@ final class DayRun {
     for (DayBattery battery : batteries.values()) {
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
         battery.charge = 1;
+        battery.cold = false;
         battery.charging = null;
         battery.place = Place.SHELF;
       }
@@ -299,6 +321,7 @@ final class DayRun {
   private void endCharge(DayBattery battery, double now) {
     DayEvent.Charge charge = battery.charging;
     battery.charge = battery.chargeAt(now);
+    battery.cold = false;
     desk.end(charge, now);
     charges.set(charges.indexOf(charge), charge.ended(now));
     battery.charging = null;
@@ -385,7 +408,7 @@ final class DayRun {
 
   private static boolean reaches(RunningUnit unit, List<DayBattery> set, double now, double goal) {
     double charge = set.stream().mapToDouble(b -> b.chargeAt(now)).min().orElse(0);
-    return unit.reach(charge, now) >= goal - SAME;
+    return unit.reach(charge, now, RunningUnit.isCold(set)) >= goal - SAME;
   }
 
   /** Batteries that the unit can use, from the least charged to the fullest. */
@@ -393,14 +416,16 @@ final class DayRun {
     List<DayBattery> usable = new ArrayList<>();
     cost += batteries.size();
     double lastCharge = Double.NaN;
+    boolean lastCold = false;
     boolean lastWorth = false;
-    for (DayBattery b : batteries.values()) {
-      if (b.type == unit.spec.type() && isThere(b, now, charging)) {
+    for (DayBattery b : byType.getOrDefault(unit.spec.type(), List.of())) {
+      if (isThere(b, now, charging)) {
         // most are full: what is known of one is known of all as full
         double charge = b.chargeAt(now);
-        if (charge != lastCharge) {
+        if (charge != lastCharge || b.cold != lastCold) {
           lastCharge = charge;
-          lastWorth = isWorthIt(unit, charge, now);
+          lastCold = b.cold;
+          lastWorth = isWorthIt(unit, charge, now, b.cold);
         }
         if (lastWorth) {
           usable.add(b);
@@ -421,8 +446,8 @@ final class DayRun {
             && desk.isNear(b.charging);
   }
 
-  private static boolean isWorthIt(RunningUnit unit, double charge, double now) {
-    return unit.work.works(charge, now) && unit.reach(charge, now) >= now + SHORTEST;
+  private static boolean isWorthIt(RunningUnit unit, double charge, double now, boolean cold) {
+    return unit.works(charge, now, cold) && unit.reach(charge, now, cold) >= now + SHORTEST;
   }
 
   /** From the least charged to the fullest: the first set that reaches the goal, else the last. */
@@ -431,16 +456,19 @@ final class DayRun {
     int count = unit.perSlot();
     List<DayBattery> last = List.of();
     double failed = Double.NaN;
+    boolean failedCold = false;
     for (int i = 0; i + count <= sorted.size(); i++) {
       List<DayBattery> set = sorted.subList(i, i + count);
       double least = set.get(0).chargeAt(now);
       double apart = set.get(count - 1).chargeAt(now) - least;
       boolean fits = unit.spec.connection() != BatteryConnection.PARALLEL || apart <= 0.02;
-      if (fits && least != failed) {
-        if (unit.reach(least, now) >= goal - SAME) {
+      boolean cold = RunningUnit.isCold(set);
+      if (fits && (least != failed || cold != failedCold)) {
+        if (unit.reach(least, now, cold) >= goal - SAME) {
           return List.copyOf(set);
         }
         failed = least;
+        failedCold = cold;
         // of batteries as full as each other those with the lowest numbers
         boolean fuller = last.isEmpty() || least > last.get(0).chargeAt(now) + SAME;
         last = fuller ? set : last;
@@ -467,7 +495,7 @@ final class DayRun {
         other.advance(now);
         List<DayBattery> theirs =
             other.slots.get(other.active).stream()
-                .filter(b -> isWorthIt(unit, b.charge, now))
+                .filter(b -> isWorthIt(unit, b.charge, now, true))
                 .toList();
         if (!theirs.isEmpty()) {
           victims.add(other);
@@ -526,7 +554,7 @@ final class DayRun {
       return;
     }
     double charge = chosen.stream().mapToDouble(b -> b.charge).min().orElse(0);
-    if (unit.reach(charge, now) <= empty + day.near()) {
+    if (unit.reach(charge, now, RunningUnit.isCold(chosen)) <= empty + day.near()) {
       return;
     }
     unit.advance(now);
@@ -538,7 +566,6 @@ final class DayRun {
   }
 
   private DayOutcome outcome() {
-    double end = end();
     Map<Integer, Double> endCharge = new LinkedHashMap<>();
     batteries.values().forEach(b -> endCharge.put(b.number, b.chargeAt(end)));
     List<DayBattery> rest = new ArrayList<>(batteries.values());

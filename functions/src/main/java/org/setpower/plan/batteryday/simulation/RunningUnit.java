@@ -62,8 +62,23 @@ final class RunningUnit {
    * The hour at which a battery would be empty that goes on; infinite if it reaches the end of its
    * stretch.
    */
-  double reach(double charge, double hour) {
-    return isInStretch(hour) ? work.emptyAt(charge, hour, hour) : Double.POSITIVE_INFINITY;
+  double reach(double charge, double hour, boolean cold) {
+    return isInStretch(hour)
+        ? work.emptyAt(charge, hour, warmFrom(hour, cold))
+        : Double.POSITIVE_INFINITY;
+  }
+
+  private static double warmFrom(double hour, boolean cold) {
+    return cold ? Double.NEGATIVE_INFINITY : hour;
+  }
+
+  /** Whether a battery that goes on now works. */
+  boolean works(double charge, double hour, boolean cold) {
+    return work.works(charge, hour, warmFrom(hour, cold));
+  }
+
+  static boolean isCold(List<DayBattery> batteries) {
+    return batteries.stream().anyMatch(b -> b.cold);
   }
 
   /** The hour at which the active battery is empty; infinite if it reaches the end. */
@@ -89,10 +104,11 @@ final class RunningUnit {
 
   void put(int slot, List<DayBattery> batteries, double hour) {
     slots.set(slot, batteries);
-    putOn[slot] = hour;
+    putOn[slot] = warmFrom(hour, isCold(batteries));
     batteries.forEach(
         b -> {
           b.place = DayBattery.Place.ON;
+          b.touched = true;
           b.waits = false;
         });
     begun = true;
@@ -102,6 +118,9 @@ final class RunningUnit {
   List<DayBattery> takeOff(int slot) {
     List<DayBattery> off = slots.get(slot);
     slots.set(slot, null);
+    if (off != null) {
+      off.forEach(b -> b.cold = true);
+    }
     if (slot == active) {
       active = -1;
     }
@@ -111,7 +130,7 @@ final class RunningUnit {
   /** Makes a slot with charge the active one, if none is. */
   void activate(double hour) {
     for (int i = 0; i < slots.size() && active < 0; i++) {
-      if (slots.get(i) != null && work.works(charge(slots.get(i)), hour)) {
+      if (slots.get(i) != null && work.works(charge(slots.get(i)), hour, putOn[i])) {
         active = i;
         emptyAt = work.emptyAt(charge(slots.get(i)), Math.max(since, hour), putOn[i]);
       }

@@ -70,11 +70,17 @@ public final class UnitWork {
 
   /** The first step that is not over at an hour; the number of steps if all are. */
   private int stepAt(double hour) {
-    int i = 0;
-    while (i < steps.length && steps[i].to <= hour + SAME) {
-      i++;
+    int low = 0;
+    int high = steps.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (steps[middle].to <= hour + SAME) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
     }
-    return i;
+    return low;
   }
 
   /** The end of the stretch that holds an hour; NaN between stretches. */
@@ -94,10 +100,14 @@ public final class UnitWork {
     return putOn >= step.from - SAME ? step.warm : step.cold;
   }
 
-  /** Whether a battery that goes on now works at its first step. */
-  boolean works(double charge, double hour) {
+  /**
+   * Whether a battery works at the step of an hour.
+   *
+   * @param putOn hour at which it went on from a warm shelf; before the step for a cold one
+   */
+  boolean works(double charge, double hour, double putOn) {
     int i = stepAt(hour);
-    return i < steps.length && curve(steps[i], hour).hours(charge) > SAME;
+    return i < steps.length && curve(steps[i], putOn).hours(charge) > SAME;
   }
 
   /**

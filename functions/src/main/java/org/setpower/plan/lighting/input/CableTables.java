@@ -2,6 +2,7 @@ package org.setpower.plan.lighting.input;
 
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 
 /** Cables: runs that are laid, and stock. */
@@ -24,6 +25,7 @@ public final class CableTables {
       @Input(
               key = "length",
               heading = "Length",
+              form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
               min = 0.1,
               max = 5000,
@@ -86,6 +88,7 @@ public final class CableTables {
       @Input(
               key = "makersRating",
               heading = "Maker's rating",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 1,
               max = 6000,
@@ -100,7 +103,7 @@ public final class CableTables {
           String ratingSource) {}
 
   /** Cable that there is. */
-  @Table(key = "cableStock", heading = "Cable stock", rows = 60)
+  @Table(key = "cableStock", heading = "Cable stock", rows = 40)
   public record CableStock(
       @Input(key = "type", heading = "Type", help = "What the cable is made as.") CableType type,
       @Input(key = "size", heading = "Size", help = "As on the sheath: 2.5 mm², 12 AWG, 4/0.")
@@ -114,6 +117,7 @@ public final class CableTables {
       @Input(
               key = "length",
               heading = "Length",
+              form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
               min = 0.1,
               max = 5000,

@@ -114,11 +114,15 @@ public enum LightingFinding implements FindingKey {
   UNDERVOLTAGE_DIM("load.dim", Severity.CHECK),
   /** Arguments: V, highest V. */
   OVERVOLTAGE("load.overvoltage", Severity.DANGER),
+  /** Arguments: what feeds it. */
+  LOAD_UPSTREAM("load.upstream", Severity.DANGER),
   /** Arguments: source, time. */
   SUPPLY_OFF("load.off", Severity.STOP),
   HARMONIC_OPEN("equipment.harmonic", Severity.CHECK),
   /** Arguments: name. */
   GENERATOR_UNKNOWN("generator.unknown", Severity.STOP),
+  /** Arguments: loads. */
+  GENERATOR_UNCOUNTED("generator.uncounted", Severity.DANGER),
   /** Arguments: kVA needed, kVA left. */
   GENERATOR_OVER("generator.over", Severity.DANGER),
   /** Arguments: share. */

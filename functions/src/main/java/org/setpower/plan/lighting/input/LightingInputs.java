@@ -1,7 +1,10 @@
 package org.setpower.plan.lighting.input;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
+import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
@@ -82,10 +85,31 @@ public record LightingInputs(
         readings);
   }
 
-  /** Filled rows by what they hold, so that the order of typing changes no last digit of a sum. */
+  /**
+   * Filled rows by what they hold, so that the order of typing changes no last digit of a sum; by
+   * cells without a unit of choice first, so that the same plan in other units has the same order.
+   */
   public static <T extends Record> List<InputRow<T>> sorted(InputRows<T> rows) {
     TreeMap<String, InputRow<T>> sorted = new TreeMap<>();
-    rows.filled().forEach(r -> sorted.put(r.cells() + "|%05d".formatted(r.number()), r));
+    rows.filled()
+        .forEach(
+            r ->
+                sorted.put(
+                    ""
+                        + cells(rows, r, false)
+                        + cells(rows, r, true)
+                        + "|%05d".formatted(r.number()),
+                    r));
     return List.copyOf(sorted.values());
+  }
+
+  private static Map<String, Object> cells(InputRows<?> rows, InputRow<?> row, boolean choice) {
+    Map<String, Object> cells = new LinkedHashMap<>();
+    for (InputColumn column : rows.table().columns()) {
+      if (row.cells().containsKey(column.key()) && column.unit().contains("|") == choice) {
+        cells.put(column.key(), row.cells().get(column.key()));
+      }
+    }
+    return cells;
   }
 }

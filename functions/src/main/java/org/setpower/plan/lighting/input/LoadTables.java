@@ -3,6 +3,7 @@ package org.setpower.plan.lighting.input;
 import java.time.LocalDate;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 
 /** What is plugged in: equipment, loads, readings of the clamp meter. */
@@ -14,7 +15,7 @@ public final class LoadTables {
   private LoadTables() {}
 
   /** A type of device. */
-  @Table(key = "equipment", heading = "Equipment", rows = 80)
+  @Table(key = "equipment", heading = "Equipment", rows = 60)
   public record Equipment(
       @Input(key = "item", heading = "Item", help = "One row for each type of device.") String item,
       @Input(
@@ -28,6 +29,7 @@ public final class LoadTables {
       @Input(
               key = "powerFactor",
               heading = "Power factor",
+              form = NumberForm.TWO_DECIMALS,
               min = 0.1,
               max = 1,
               blank = "Blank: 0.9; 1 for heaters and tungsten.",
@@ -36,6 +38,7 @@ public final class LoadTables {
       @Input(
               key = "harmonic",
               heading = "Third harmonic",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: 0 for heaters, tungsten and motors; else not known, with a check.",
@@ -62,6 +65,7 @@ public final class LoadTables {
       @Input(
               key = "start",
               heading = "Start",
+              form = NumberForm.ONE_DECIMAL,
               min = 1,
               max = 20,
               blank = "Blank: 3 for motors, else 1.",
@@ -88,6 +92,7 @@ public final class LoadTables {
       @Input(
               key = "leakage",
               heading = "Leakage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "mA",
               min = 0,
               max = 100,
@@ -131,6 +136,7 @@ public final class LoadTables {
       @Input(
               key = "level",
               heading = "Level",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: 100 %.",
@@ -198,7 +204,7 @@ public final class LoadTables {
           LegWord leg) {}
 
   /** What a clamp meter showed. */
-  @Table(key = "readings", heading = "Clamp-meter readings", rows = 40)
+  @Table(key = "readings", heading = "Clamp-meter readings", rows = 24)
   public record Reading(
       @Input(
               key = "place",
@@ -217,6 +223,7 @@ public final class LoadTables {
       @Input(
               key = "l1",
               heading = "L1",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0,
               max = 6000,
@@ -226,6 +233,7 @@ public final class LoadTables {
       @Input(
               key = "l2",
               heading = "L2",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0,
               max = 6000,
@@ -235,6 +243,7 @@ public final class LoadTables {
       @Input(
               key = "l3",
               heading = "L3",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0,
               max = 6000,

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import org.setpower.cable.RatingRule;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 
 /** What holds for the whole plan: project, days, groups of loads, generators on offer. */
@@ -47,6 +48,7 @@ public final class ProjectTables {
       @Input(
               key = "maxDrop",
               heading = "Max. voltage drop",
+              form = NumberForm.SHARE,
               min = 0.001,
               max = 0.5,
               blank = "Blank: 5 %.",
@@ -61,6 +63,7 @@ public final class ProjectTables {
       @Input(
               key = "spareCable",
               heading = "Spare cable",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: none.",
@@ -69,6 +72,7 @@ public final class ProjectTables {
       @Input(
               key = "headroom",
               heading = "Generator headroom",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: 20 %.",
@@ -76,7 +80,7 @@ public final class ProjectTables {
           Double headroom) {}
 
   /** A day, or a place of a day with two. */
-  @Table(key = "days", heading = "Days", rows = 60)
+  @Table(key = "days", heading = "Days", rows = 30)
   public record ShootDay(
       @Input(key = "date", heading = "Date", help = "A day with two places has two rows.")
           LocalDate date,
@@ -109,7 +113,7 @@ public final class ProjectTables {
           Double warmest) {}
 
   /** Loads that are switched together. */
-  @Table(key = "groups", heading = "Groups", rows = 40)
+  @Table(key = "groups", heading = "Groups", rows = 20)
   public record LoadGroup(
       @Input(key = "group", heading = "Group", help = "A scene or a set, as Loads names it.")
           String group,
@@ -121,11 +125,12 @@ public final class ProjectTables {
           Boolean on) {}
 
   /** A generator that the rental house has. */
-  @Table(key = "sizes", heading = "Generators on offer", rows = 12)
+  @Table(key = "sizes", heading = "Generators on offer", rows = 8)
   public record SizeOnOffer(
       @Input(
               key = "kva",
               heading = "Size on offer",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
               min = 1,
               max = 5000,

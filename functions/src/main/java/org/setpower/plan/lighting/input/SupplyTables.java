@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import org.setpower.cable.Protection.Curve;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 import org.setpower.supply.Engine;
 
@@ -16,7 +17,7 @@ public final class SupplyTables {
   private SupplyTables() {}
 
   /** A source or a distro. */
-  @Table(key = "supplies", heading = "Sources & distro", rows = 60)
+  @Table(key = "supplies", heading = "Sources & distro", rows = 40)
   public record Supply(
       @Input(key = "name", heading = "Name", help = "Outlets, cable runs and loads name it.")
           String name,
@@ -25,12 +26,6 @@ public final class SupplyTables {
               heading = "Type",
               help = "A distro is fed by a cable run, others are not.")
           SupplyType type,
-      @Input(
-              key = "location",
-              heading = "Location",
-              blank = "Blank: not printed.",
-              help = "Where it stands.")
-          String location,
       @Input(
               key = "system",
               heading = "System",
@@ -62,15 +57,6 @@ public final class SupplyTables {
               help = "Trip curve of the main breaker (IEC 60898-1).")
           Curve curve,
       @Input(
-              key = "existing",
-              heading = "Existing load",
-              unit = "A/leg",
-              min = 0,
-              max = 6000,
-              blank = "Blank: none.",
-              help = "What others take from it already.")
-          Double existing,
-      @Input(
               key = "rcd",
               heading = "RCD",
               unit = "mA",
@@ -80,6 +66,16 @@ public final class SupplyTables {
               help = "Rated residual current of its main RCD.")
           Double rcd,
       @Input(
+              key = "existing",
+              heading = "Existing load",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A/leg",
+              min = 0,
+              max = 6000,
+              blank = "Blank: none.",
+              help = "What others take from it already.")
+          Double existing,
+      @Input(
               key = "rcdType",
               heading = "RCD type",
               blank = "Blank: not delayed.",
@@ -88,6 +84,7 @@ public final class SupplyTables {
       @Input(
               key = "zs",
               heading = "Earth loop Zs",
+              form = NumberForm.THREE_DECIMALS,
               unit = "Ω",
               min = 0.001,
               max = 200,
@@ -112,6 +109,12 @@ public final class SupplyTables {
               blank = "Blank: all day.",
               help = "When power goes off. At or before On from: next morning.")
           Double to,
+      @Input(
+              key = "location",
+              heading = "Location",
+              blank = "Blank: not printed.",
+              help = "Where it stands.")
+          String location,
       @Input(
               key = "electrician",
               heading = "Responsible electrician",
@@ -151,6 +154,19 @@ public final class SupplyTables {
               help = "Trip curve of the breaker (IEC 60898-1).")
           Curve curve,
       @Input(
+              key = "rcd",
+              heading = "RCD",
+              unit = "mA",
+              blank = "Blank: not known.",
+              help = "Rated residual current in mA, upstream, or none.")
+          String rcd,
+      @Input(
+              key = "rcdType",
+              heading = "RCD type",
+              blank = "Blank: not delayed.",
+              help = "S is time-delayed.")
+          RcdType rcdType,
+      @Input(
               key = "sharing",
               heading = "Outlets on one breaker",
               min = 1,
@@ -165,34 +181,12 @@ public final class SupplyTables {
               max = 12,
               blank = "Blank: 1; 6 in a 19-pin connector.",
               help = "Circuits of outlet 2 are named 2.1, 2.2 …")
-          Double circuits,
-      @Input(
-              key = "rcd",
-              heading = "RCD",
-              unit = "mA",
-              blank = "Blank: not known.",
-              help = "Rated residual current in mA, upstream, or none.")
-          String rcd,
-      @Input(
-              key = "rcdType",
-              heading = "RCD type",
-              blank = "Blank: not delayed.",
-              help = "S is time-delayed.")
-          RcdType rcdType) {}
+          Double circuits) {}
 
   /** How a generator of Sources & distro is run. */
-  @Table(key = "generators", heading = "Generator", rows = 12)
+  @Table(key = "generators", heading = "Generator", rows = 8)
   public record Generator(
       @Input(key = "name", heading = "Generator", help = "Name from Sources & distro.") String name,
-      @Input(
-              key = "kva",
-              heading = "Size",
-              unit = "kVA",
-              min = 1,
-              max = 5000,
-              blank = "Blank: not decided, with a check; the proposed size counts.",
-              help = "Nameplate, prime power.")
-          Double kva,
       @Input(
               key = "engine",
               heading = "Engine",
@@ -223,6 +217,24 @@ public final class SupplyTables {
               blank = "Blank: not known, with a check.",
               help = "Where neutral and earth are bonded. Once, and only once.")
           NeutralBond bond,
+      @Input(
+              key = "tank",
+              heading = "Tank",
+              unit = ProjectTables.VOLUME,
+              min = 0,
+              max = 20_000,
+              blank = "Blank: no time to refuel.",
+              help = "Fuel that the tank holds.")
+          Double tank,
+      @Input(
+              key = "fuelPrice",
+              heading = "Fuel price",
+              form = NumberForm.TWO_DECIMALS,
+              min = 0,
+              max = 1000,
+              blank = "Blank: no cost.",
+              help = "Price of a litre (US: a gallon), delivered.")
+          Double fuelPrice,
       @Input(
               key = "fromDay",
               heading = "From day",
@@ -272,28 +284,22 @@ public final class SupplyTables {
               help = "On again. At or before Off for sound from: next morning.")
           Double offTo,
       @Input(
-              key = "tank",
-              heading = "Tank",
-              unit = ProjectTables.VOLUME,
-              min = 0,
-              max = 20_000,
-              blank = "Blank: no time to refuel.",
-              help = "Fuel that the tank holds.")
-          Double tank,
-      @Input(
               key = "usable",
               heading = "Usable fuel",
+              form = NumberForm.SHARE,
               min = 0.1,
               max = 1,
               blank = "Blank: 90 %.",
               help = "Share of the tank.")
           Double usable,
       @Input(
-              key = "fuelPrice",
-              heading = "Fuel price",
-              min = 0,
-              max = 1000,
-              blank = "Blank: no cost.",
-              help = "Price of a litre (US: a gallon), delivered.")
-          Double fuelPrice) {}
+              key = "kva",
+              heading = "Size",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "kVA",
+              min = 1,
+              max = 5000,
+              blank = "Blank: not decided, with a check; the proposed size counts.",
+              help = "Nameplate, prime power.")
+          Double kva) {}
 }

@@ -40,7 +40,6 @@ public final class RunJudge {
    * @param protects whether that breaker protects the cable; null where it is not known
    * @param amps peak of the leg that carries most
    * @param neutral peak of the neutral, A
-   * @param drop over this run, V
    * @param dropShare from the source, with constant power
    * @param endVolts at its end, leg to neutral, or line to line of a pair
    * @param minSize smallest size that is rated and keeps the drop; null where none does
@@ -55,7 +54,6 @@ public final class RunJudge {
       Boolean protects,
       Peak amps,
       double neutral,
-      double drop,
       double dropShare,
       double endVolts,
       CableSize minSize,
@@ -117,7 +115,6 @@ public final class RunJudge {
           Double.NaN,
           Double.NaN,
           Double.NaN,
-          Double.NaN,
           null,
           Double.NaN,
           Disconnection.UNKNOWN,
@@ -148,7 +145,6 @@ public final class RunJudge {
         protects,
         peak,
         neutral,
-        cable.drop(peak.amps(), flows.powerFactor(node)),
         share,
         volts(node) * (1 - share),
         minSize(cable, rating, air),

@@ -1,11 +1,11 @@
 package org.setpower.plan.lighting.result;
 
-import java.util.List;
+import java.time.LocalDate;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
-import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.input.ProjectTables;
 
@@ -30,10 +30,10 @@ public final class LightingPapers {
   public static final ResultTable<PluggingRow> PLUGGING_ROW = ResultTable.of(PluggingRow.class);
   public static final ResultTable<PullRow> PULL_ROW = ResultTable.of(PullRow.class);
   public static final ResultTable<LabelRow> LABEL_ROW = ResultTable.of(LabelRow.class);
+  public static final ResultTable<LegRow> LEG_ROW = ResultTable.of(LegRow.class);
   public static final ResultTable<BalanceRow> BALANCE_ROW = ResultTable.of(BalanceRow.class);
   public static final ResultTable<OrderRow> ORDER_ROW = ResultTable.of(OrderRow.class);
   public static final ResultTable<ProfileRow> PROFILE_ROW = ResultTable.of(ProfileRow.class);
-  public static final ResultTable<DiagramRow> DIAGRAM_ROW = ResultTable.of(DiagramRow.class);
 
   private LightingPapers() {}
 
@@ -280,6 +280,7 @@ public final class LightingPapers {
       @Result(
               key = "amps",
               heading = "Current",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -297,6 +298,7 @@ public final class LightingPapers {
       @Result(
               key = "neutral",
               heading = "Neutral",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -399,6 +401,7 @@ public final class LightingPapers {
       @Result(
               key = "amps",
               heading = "Current",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -500,6 +503,7 @@ public final class LightingPapers {
       @Result(
               key = "length",
               heading = "Length",
+              form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
               from = {
                 Source.PROJECT,
@@ -597,7 +601,7 @@ public final class LightingPapers {
           Verdict verdict) {}
 
   /** A source or a distro, to be stuck on it. */
-  @Table(key = "labels", heading = "Distro labels", rows = 60)
+  @Table(key = "labels", heading = "Distro labels", rows = 40)
   public record LabelRow(
       @Result(
               key = "name",
@@ -697,8 +701,199 @@ public final class LightingPapers {
               rule = "Of its row.")
           Verdict verdict) {}
 
+  /** Legs of a source or a distro, sources first. */
+  @Table(key = "legs", heading = "Legs", rows = 40)
+  public record LegRow(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Status on Sources & distro.")
+          Verdict verdict,
+      @Result(
+              key = "name",
+              heading = "Source or distro",
+              from = {Source.SUPPLIES},
+              rule = "Name.")
+          String name,
+      @Result(
+              key = "type",
+              heading = "Type",
+              from = {Source.SUPPLIES},
+              rule = "Type.")
+          String type,
+      @Result(
+              key = "amps1",
+              heading = "L1",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Peak of L1: loads by power factor and pairs by vectors.")
+          Double amps1,
+      @Result(
+              key = "amps2",
+              heading = "L2",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Peak of L2.")
+          Double amps2,
+      @Result(
+              key = "amps3",
+              heading = "L3",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Peak of L3.")
+          Double amps3,
+      @Result(
+              key = "neutral",
+              heading = "Neutral",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Legs by vectors, third harmonics added.")
+          Double neutral,
+      @Result(
+              key = "imbalance",
+              heading = "Imbalance",
+              form = NumberForm.SHARE,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Largest deviation of a leg from the mean, over the mean.")
+          Double imbalance,
+      @Result(
+              key = "available",
+              heading = "Available",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A/leg",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule =
+                  "The smallest of its own and all upstream breakers, less what others take there.")
+          Double available,
+      @Result(
+              key = "headroom",
+              heading = "Headroom",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A/leg",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Available less the leg that carries most.")
+          Double headroom,
+      @Result(
+              key = "peakDate",
+              heading = "Peak on",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Day of the peak.")
+          LocalDate peakDate,
+      @Result(
+              key = "peakAt",
+              heading = "Peak at",
+              unit = ProjectTables.CLOCK,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Time at which the peak begins.")
+          Double peakAt) {}
+
   /** A proposed exchange. */
-  @Table(key = "balance", heading = "Load balance", rows = 60)
+  @Table(key = "balance", heading = "Load balance", rows = 40)
   public record BalanceRow(
       @Result(
               key = "supply",
@@ -815,6 +1010,7 @@ public final class LightingPapers {
       @Result(
               key = "before",
               heading = "Peak now",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -832,6 +1028,7 @@ public final class LightingPapers {
       @Result(
               key = "after",
               heading = "Peak then",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -938,6 +1135,7 @@ public final class LightingPapers {
       @Result(
               key = "length",
               heading = "Length",
+              form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
               from = {
                 Source.PROJECT,
@@ -1045,7 +1243,7 @@ public final class LightingPapers {
           Double breaker) {}
 
   /** An hour of a generator, on the day of most energy. */
-  @Table(key = "profile", heading = "Generator by hour", rows = 288)
+  @Table(key = "profile", heading = "Generator by hour", rows = 192)
   public record ProfileRow(
       @Result(
               key = "generator",
@@ -1083,6 +1281,7 @@ public final class LightingPapers {
       @Result(
               key = "load",
               heading = "Mean load",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kW",
               from = {
                 Source.PROJECT,
@@ -1097,110 +1296,4 @@ public final class LightingPapers {
               },
               rule = "Of the hour.")
           double load) {}
-
-  /** A part of the single-line diagram. */
-  @Table(key = "diagram", heading = "Diagram", rows = 600)
-  public record DiagramRow(
-      @Result(
-              key = "kind",
-              heading = "Part",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "source, distro, outlet, run, loads or idle.")
-          String kind,
-      @Result(
-              key = "name",
-              heading = "Name",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "As typed.")
-          String name,
-      @Result(
-              key = "above",
-              heading = "Hangs on",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "Row of this table; 0 for a source.")
-          int above,
-      @Result(
-              key = "over",
-              heading = "Above the line",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "Place, breaker, RCD, legs.")
-          String over,
-      @Result(
-              key = "under",
-              heading = "Below the line",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "Cores, size, length, voltage drop.")
-          String under,
-      @Result(
-              key = "stops",
-              heading = "Stops",
-              from = {
-                Source.PROJECT,
-                Source.DAYS,
-                Source.GROUPS,
-                Source.SUPPLIES,
-                Source.OUTLETS,
-                Source.RUNS,
-                Source.LOADS,
-                Source.EQUIPMENT,
-                Source.GENERATORS,
-                Source.SIZES
-              },
-              rule = "What is a stop.")
-          List<Finding> stops) {}
 }

@@ -2,6 +2,7 @@ package org.setpower.plan.lighting.result;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -15,6 +16,9 @@ public final class LightingResults {
   public static final ResultTable<ProjectResult> PROJECT_RESULT =
       ResultTable.of(ProjectResult.class);
   public static final ResultTable<DayResult> DAY_RESULT = ResultTable.of(DayResult.class);
+  public static final ResultTable<GroupResult> GROUP_RESULT = ResultTable.of(GroupResult.class);
+  public static final ResultTable<SizeResult> SIZE_RESULT = ResultTable.of(SizeResult.class);
+  public static final ResultTable<StockResult> STOCK_RESULT = ResultTable.of(StockResult.class);
   public static final ResultTable<SupplyResult> SUPPLY_RESULT = ResultTable.of(SupplyResult.class);
   public static final ResultTable<OutletResult> OUTLET_RESULT = ResultTable.of(OutletResult.class);
   public static final ResultTable<RunResult> RUN_RESULT = ResultTable.of(RunResult.class);
@@ -45,7 +49,7 @@ public final class LightingResults {
           List<Finding> reasons) {}
 
   /** Beside a day. */
-  @Table(key = "days", heading = "Days", rows = 60)
+  @Table(key = "days", heading = "Days", rows = 30)
   public record DayResult(
       @Result(
               key = "verdict",
@@ -60,8 +64,56 @@ public final class LightingResults {
               rule = "What is wrong, worst first.")
           List<Finding> reasons) {}
 
+  /** Beside a group of loads. */
+  @Table(key = "groups", heading = "Groups", rows = 20)
+  public record GroupResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {Source.GROUPS},
+              rule = "The worst of Reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reasons",
+              from = {Source.GROUPS},
+              rule = "What is wrong, worst first.")
+          List<Finding> reasons) {}
+
+  /** Beside a size on offer. */
+  @Table(key = "sizes", heading = "Generators on offer", rows = 8)
+  public record SizeResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {Source.SIZES},
+              rule = "The worst of Reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reasons",
+              from = {Source.SIZES},
+              rule = "What is wrong, worst first.")
+          List<Finding> reasons) {}
+
+  /** Beside a cable in stock. */
+  @Table(key = "cableStock", heading = "Cable stock", rows = 40)
+  public record StockResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = {Source.STOCK},
+              rule = "The worst of Reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reasons",
+              from = {Source.STOCK},
+              rule = "What is wrong, worst first.")
+          List<Finding> reasons) {}
+
   /** Beside a source or a distro. */
-  @Table(key = "supplies", heading = "Sources & distro", rows = 60)
+  @Table(key = "supplies", heading = "Sources & distro", rows = 40)
   public record SupplyResult(
       @Result(
               key = "verdict",
@@ -120,6 +172,7 @@ public final class LightingResults {
       @Result(
               key = "available",
               heading = "Available",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A/leg",
               from = {
                 Source.PROJECT,
@@ -138,6 +191,7 @@ public final class LightingResults {
       @Result(
               key = "amps1",
               heading = "L1",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -155,6 +209,7 @@ public final class LightingResults {
       @Result(
               key = "amps2",
               heading = "L2",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -172,6 +227,7 @@ public final class LightingResults {
       @Result(
               key = "amps3",
               heading = "L3",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -189,6 +245,7 @@ public final class LightingResults {
       @Result(
               key = "neutral",
               heading = "Neutral",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -239,6 +296,7 @@ public final class LightingResults {
       @Result(
               key = "headroom",
               heading = "Headroom",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A/leg",
               from = {
                 Source.PROJECT,
@@ -256,6 +314,7 @@ public final class LightingResults {
       @Result(
               key = "imbalance",
               heading = "Imbalance",
+              form = NumberForm.SHARE,
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -332,6 +391,7 @@ public final class LightingResults {
       @Result(
               key = "peak",
               heading = "Peak",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -467,6 +527,7 @@ public final class LightingResults {
       @Result(
               key = "rating",
               heading = "Cable rating",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -500,6 +561,7 @@ public final class LightingResults {
       @Result(
               key = "airUsed",
               heading = "Air",
+              form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.TEMPERATURE,
               from = {
                 Source.PROJECT,
@@ -517,6 +579,7 @@ public final class LightingResults {
       @Result(
               key = "amps",
               heading = "Peak",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -551,6 +614,7 @@ public final class LightingResults {
       @Result(
               key = "neutral",
               heading = "Neutral",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -566,8 +630,40 @@ public final class LightingResults {
               rule = "Legs by vectors, third harmonics added.")
           Double neutral,
       @Result(
+              key = "metres",
+              heading = "Length",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "m",
+              from = {Source.PROJECT, Source.RUNS},
+              rule = "Length in metres.")
+          Double metres,
+      @Result(
+              key = "system",
+              heading = "System",
+              from = {Source.SUPPLIES, Source.OUTLETS, Source.RUNS},
+              rule = "3PH with three legs, else 1PH.")
+          String system,
+      @Result(
+              key = "powerFactor",
+              heading = "Power factor",
+              form = NumberForm.TWO_DECIMALS,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of all loads behind it, at the peak of the plan.")
+          Double powerFactor,
+      @Result(
               key = "drop",
               heading = "Voltage drop",
+              form = NumberForm.TWO_DECIMALS,
               unit = "V",
               from = {
                 Source.PROJECT,
@@ -580,11 +676,12 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "CABLE.DROP of the peak.")
+              rule = "CABLE.DROP of Peak.")
           Double drop,
       @Result(
               key = "totalDrop",
               heading = "Voltage drop from source",
+              form = NumberForm.SHARE,
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -601,6 +698,7 @@ public final class LightingResults {
       @Result(
               key = "volts",
               heading = "Voltage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               from = {
                 Source.PROJECT,
@@ -634,6 +732,7 @@ public final class LightingResults {
       @Result(
               key = "maxLength",
               heading = "Max. length",
+              form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.LENGTH,
               from = {
                 Source.PROJECT,
@@ -668,6 +767,7 @@ public final class LightingResults {
       @Result(
               key = "loop",
               heading = "Zs",
+              form = NumberForm.THREE_DECIMALS,
               unit = "Ω",
               from = {
                 Source.PROJECT,
@@ -767,6 +867,7 @@ public final class LightingResults {
       @Result(
               key = "amps",
               heading = "Current",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -784,6 +885,7 @@ public final class LightingResults {
       @Result(
               key = "volts",
               heading = "Voltage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               from = {
                 Source.PROJECT,
@@ -818,6 +920,7 @@ public final class LightingResults {
       @Result(
               key = "shared",
               heading = "On this breaker",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -834,7 +937,7 @@ public final class LightingResults {
           Double shared) {}
 
   /** Beside a type of device. */
-  @Table(key = "equipment", heading = "Equipment", rows = 80)
+  @Table(key = "equipment", heading = "Equipment", rows = 60)
   public record EquipmentResult(
       @Result(
               key = "verdict",
@@ -904,7 +1007,7 @@ public final class LightingResults {
           Double toHire) {}
 
   /** Beside a generator. */
-  @Table(key = "generators", heading = "Generator", rows = 12)
+  @Table(key = "generators", heading = "Generator", rows = 8)
   public record GeneratorResult(
       @Result(
               key = "verdict",
@@ -943,6 +1046,7 @@ public final class LightingResults {
       @Result(
               key = "airUsed",
               heading = "Air",
+              form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.TEMPERATURE,
               from = {Source.PROJECT, Source.DAYS, Source.GENERATORS},
               rule = "The hotter of intake and day.")
@@ -950,12 +1054,14 @@ public final class LightingResults {
       @Result(
               key = "derating",
               heading = "Derating",
+              form = NumberForm.SHARE,
               from = {Source.PROJECT, Source.DAYS, Source.GENERATORS},
               rule = "GENSET.DERATE of altitude and air.")
           Double derating,
       @Result(
               key = "load",
               heading = "Peak load",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
               from = {
                 Source.PROJECT,
@@ -973,6 +1079,7 @@ public final class LightingResults {
       @Result(
               key = "starting",
               heading = "With largest start",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
               from = {
                 Source.PROJECT,
@@ -990,6 +1097,7 @@ public final class LightingResults {
       @Result(
               key = "needed",
               heading = "Required size",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
               from = {
                 Source.PROJECT,
@@ -1007,6 +1115,7 @@ public final class LightingResults {
       @Result(
               key = "proposed",
               heading = "Proposed size",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
               from = {
                 Source.PROJECT,
@@ -1025,6 +1134,7 @@ public final class LightingResults {
       @Result(
               key = "left",
               heading = "After derating",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
               from = {
                 Source.PROJECT,
@@ -1043,6 +1153,7 @@ public final class LightingResults {
       @Result(
               key = "share",
               heading = "Peak load",
+              form = NumberForm.SHARE,
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -1060,6 +1171,7 @@ public final class LightingResults {
       @Result(
               key = "hours",
               heading = "Running",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 Source.PROJECT,
@@ -1077,6 +1189,7 @@ public final class LightingResults {
       @Result(
               key = "mean",
               heading = "Mean load",
+              form = NumberForm.ONE_DECIMAL,
               unit = "kW",
               from = {
                 Source.PROJECT,
@@ -1094,6 +1207,7 @@ public final class LightingResults {
       @Result(
               key = "fuel",
               heading = "Fuel",
+              form = NumberForm.ONE_DECIMAL,
               unit = ProjectTables.VOLUME,
               from = {
                 Source.PROJECT,
@@ -1112,6 +1226,7 @@ public final class LightingResults {
       @Result(
               key = "cost",
               heading = "Fuel cost",
+              form = NumberForm.TWO_DECIMALS,
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -1181,7 +1296,7 @@ public final class LightingResults {
           Double refuelAt) {}
 
   /** Beside a reading. */
-  @Table(key = "readings", heading = "Clamp-meter readings", rows = 40)
+  @Table(key = "readings", heading = "Clamp-meter readings", rows = 24)
   public record ReadingResult(
       @Result(
               key = "verdict",
@@ -1220,6 +1335,7 @@ public final class LightingResults {
       @Result(
               key = "planned1",
               heading = "L1 planned",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -1238,6 +1354,7 @@ public final class LightingResults {
       @Result(
               key = "planned2",
               heading = "L2 planned",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,
@@ -1256,6 +1373,7 @@ public final class LightingResults {
       @Result(
               key = "planned3",
               heading = "L3 planned",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 Source.PROJECT,

@@ -1,0 +1,2 @@
+/** Marks batteries of a register as inspected. */
+package org.setpower.command.inspect;

@@ -1,0 +1,271 @@
+package org.setpower.templates.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.office.Office;
+import org.setpower.templates.register.BatteryRegister;
+
+/**
+ * No paper, count or list of the battery register offers a battery that somebody can get hurt by.
+ * What is expected is common practice of rental houses.
+ */
+@ExtendWith(SharedOffice.class)
+class BatteryRegisterIT {
+  private static final Path TEMPLATE = Path.of("target/sheets/templates/en/battery-register.ots");
+  private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+  private final PlanWorkbook workbook = new BatteryRegister().workbook();
+
+  private PlanSheet empty(Office office) throws IOException {
+    PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
+    book.type("project.asOf", day("2027-02-10")).type("project.slip", "A1");
+    book.rows("types", Map.of("type", "T", "chemistry", "Li-ion", "required", 1.0));
+    return book;
+  }
+
+  private static double day(String date) {
+    return ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(date));
+  }
+
+  private static Map<String, Object> with(Map<String, Object> row, Object... changes) {
+    Map<String, Object> changed = new HashMap<>(row);
+    for (int i = 0; i < changes.length; i += 2) {
+      changed.put((String) changes[i], changes[i + 1]);
+    }
+    return changed;
+  }
+
+  private static Map<String, Object> battery(Object... changes) {
+    return with(
+        Map.of("serial", "A1", "type", "T", "condition", "fine", "energy", 100.0, "un383", "yes"),
+        changes);
+  }
+
+  private static Map<String, Object> test(Object... changes) {
+    Map<String, Object> sound = new HashMap<>();
+    sound.put("serial", "A1");
+    sound.put("date", day("2027-02-01"));
+    sound.put("measured", 97.0);
+    sound.put("load", 40.0);
+    sound.put("temperature", 20.0);
+    sound.put("charge", 1.0);
+    sound.put("rested", 2.0);
+    sound.put("resistance", 60.0);
+    for (int i = 1; i <= 4; i++) {
+      sound.put("cell" + i, 4.15);
+    }
+    return with(sound, changes);
+  }
+
+  private static Map<String, Object> cells(double volts, double milliohms) {
+    Map<String, Object> row = test("resistance", milliohms);
+    for (int i = 1; i <= 4; i++) {
+      row.put("cell" + i, volts);
+    }
+    return row;
+  }
+
+  @Test
+  void a_sound_tested_battery_may_go_out(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery()).rows("tests", test());
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("yes");
+      assertThat(book.single("slip.verdict")).isEqualTo("ok");
+      assertThat(book.single("slip.health")).isEqualTo("97.0%");
+      assertThat(book.single("summary.fit")).isEqualTo("1");
+      assertThat(book.single("summary.toBuy")).isEqualTo("0");
+      assertThat(book.column("actions.serial")).isEmpty();
+      agree(book);
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> a_battery_that_can_hurt_is_withheld_everywhere(Office office) {
+    return Stream.of(
+        unsafe(office, "dropped, decided keep", battery("condition", "dropped", "decided", "keep")),
+        unsafe(office, "wet, decided watch", battery("condition", "wet", "decided", "watch")),
+        unsafe(
+            office,
+            "swollen, decided service",
+            battery("condition", "swollen", "decided", "service")),
+        unsafe(office, "recalled", battery("condition", "recalled")),
+        unsafe(office, "puffed", battery("condition", "puffed")),
+        unsafe(office, "leaking", battery("condition", "leaking")),
+        unsafe(office, "burnt", battery("condition", "burnt")),
+        unsafe(office, "hot", battery("condition", "hot")),
+        unsafe(office, "wet, dropped", battery("condition", "wet, dropped")),
+        unsafe(office, "swollen with a blank", battery("condition", "swollen ")),
+        unsafe(office, "a word that nobody knows", battery("condition", "scratched?")),
+        unsafe(office, "not inspected", battery("condition", "")),
+        unsafe(office, "a number as condition", battery("condition", 1.0)),
+        unsafe(office, "type not known", battery("type", "unknown")),
+        unsafe(office, "retired", battery("retired", day("2027-01-01"), "decided", "keep")),
+        unsafe(
+            office,
+            "decided keep of 70 % health",
+            battery("decided", "keep"),
+            test("measured", 70.0)),
+        unsafe(office, "not tested", battery(), test("date", day("2026-01-01"))),
+        unsafe(office, "cells of 1.2 V", battery(), cells(1.2, 60)),
+        unsafe(office, "cells of 4.6 V", battery(), cells(4.6, 60)),
+        unsafe(office, "cells of 0 V", battery(), cells(0, 5000)),
+        unsafe(office, "one cell 0.14 V apart", battery(), test("cell2", 4.01)));
+  }
+
+  private DynamicTest unsafe(Office office, String name, Map<String, Object> battery) {
+    return unsafe(office, name, battery, test());
+  }
+
+  private DynamicTest unsafe(
+      Office office, String name, Map<String, Object> battery, Map<String, Object> test) {
+    return DynamicTest.dynamicTest(
+        name,
+        () -> {
+          try (PlanSheet book = empty(office)) {
+            book.rows("batteries", battery).rows("tests", test);
+            withheld(book, 1);
+          }
+        });
+  }
+
+  /** No paper says yes, no count counts it. */
+  private static void withheld(PlanSheet book, int rows) {
+    assertThat(book.single("slip.mayGoOut")).isEqualTo("no");
+    assertThat(book.single("slip.verdict")).isIn("check", "stop");
+    assertThat(book.single("slip.reasons")).isNotEmpty();
+    assertThat(book.single("slip.type")).isEmpty();
+    assertThat(book.single("slip.health")).isEmpty();
+    assertThat(book.single("slip.status")).isEmpty();
+    assertThat(book.page("Issue slip")).doesNotContain("yes");
+    assertThat(book.column("batteries.fit")).hasSize(rows).containsOnly("no");
+    assertThat(book.column("batteries.status")).doesNotContain("keep", "watch");
+    assertThat(book.single("summary.fit")).isEqualTo("0");
+    assertThat(book.single("summary.withheld")).isEqualTo("" + rows);
+    assertThat(book.column("issues.verdict")).isNotEmpty();
+    agree(book);
+  }
+
+  /** Every count and list has what the gate lets pass: the column Fit to go out. */
+  private static void agree(PlanSheet book) {
+    long fit = book.column("batteries.fit").stream().filter("yes"::equals).count();
+    assertThat(book.single("summary.fit")).isEqualTo("" + fit);
+    assertThat(book.column("stocktake.fit").stream().filter("yes"::equals).count()).isEqualTo(fit);
+    double byType =
+        book.column("types.fit").stream()
+            .filter(t -> !t.isEmpty())
+            .mapToDouble(Double::valueOf)
+            .sum();
+    assertThat(byType).isLessThanOrEqualTo(fit);
+    List<String> verdicts = book.column("batteries.verdict");
+    List<String> answers = book.column("batteries.fit");
+    for (int i = 0; i < verdicts.size(); i++) {
+      if (verdicts.get(i).equals("stop")) {
+        assertThat(answers.get(i)).isEqualTo("no");
+      }
+    }
+  }
+
+  @Test
+  @SuppressWarnings({"unchecked", "rawtypes"}) // arrays of a generic type
+  void a_resistance_far_above_its_type_goes_to_service(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      Map<String, Object>[] batteries = new Map[6];
+      Map<String, Object>[] tests = new Map[6];
+      for (int i = 0; i < 6; i++) {
+        batteries[i] = battery("serial", "A" + (i + 1));
+        tests[i] = test("serial", "A" + (i + 1), "resistance", i == 0 ? 500.0 : 50.0 + 2 * i);
+      }
+      book.rows("batteries", batteries).rows("tests", tests);
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("no");
+      assertThat(book.column("batteries.status").get(0)).isEqualTo("service");
+      assertThat(book.column("batteries.fit"))
+          .containsExactly("no", "yes", "yes", "yes", "yes", "yes");
+      assertThat(book.single("summary.fit")).isEqualTo("5");
+      assertThat(book.single("summary.service")).isEqualTo("1");
+      agree(book);
+    }
+  }
+
+  @Test
+  void a_serial_that_stands_twice_never_goes_out(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery(), battery("condition", "swollen")).rows("tests", test());
+      withheld(book, 2);
+      book.rows("batteries", battery(), battery("serial", " a1 "));
+      withheld(book, 2);
+    }
+  }
+
+  @Test
+  void an_open_incident_holds_a_battery_whatever_its_condition_says(Office office)
+      throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery("decided", "keep")).rows("tests", test());
+      book.rows(
+          "incidents", Map.of("serial", "A1", "happened", "dropped", "date", day("2027-01-20")));
+      withheld(book, 1);
+      book.rows(
+          "incidents", Map.of("type", "T", "happened", "recalled", "date", day("2027-01-20")));
+      withheld(book, 1);
+      book.rows("incidents");
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("yes");
+    }
+  }
+
+  @Test
+  void a_serial_that_the_register_does_not_have_gets_no_slip(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery()).rows("tests", test()).type("project.slip", "B7");
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("no");
+      assertThat(book.single("slip.verdict")).isEqualTo("stop");
+      assertThat(book.page("Issue slip")).doesNotContain("yes");
+      book.type("project.slip", "");
+      assertThat(book.single("slip.mayGoOut")).isEmpty();
+      assertThat(book.page("Issue slip")).doesNotContain("yes");
+    }
+  }
+
+  @Test
+  void without_a_day_it_is_today_and_a_wrong_day_stops_every_battery(Office office)
+      throws IOException {
+    try (PlanSheet book = empty(office)) {
+      double today = ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.now());
+      book.rows("batteries", battery()).rows("tests", test("date", today - 3));
+      book.type("project.asOf", "").calculated();
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("yes");
+      assertThat(book.page("Project")).contains("" + today);
+      book.type("project.asOf", "soon").calculated();
+      withheld(book, 1);
+    }
+  }
+
+  @Test
+  void three_hundred_blank_rows_to_inspect_are_one_issue(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
+      Map<String, Object>[] rows = new Map[300];
+      for (int i = 0; i < rows.length; i++) {
+        rows[i] = battery("serial", "N" + i, "condition", "");
+      }
+      book.rows("batteries", rows).type("project.slip", "");
+      assertThat(book.single("summary.notInspected")).isEqualTo("300");
+      List<String> where = book.column("issues.where");
+      assertThat(where.stream().filter(w -> w.startsWith("Batteries"))).hasSize(1);
+      assertThat(Arrays.asList("300.0")).isEqualTo(book.column("issues.rows"));
+    }
+  }
+}

@@ -1,0 +1,188 @@
+package org.setpower.templates.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.setpower.templates.plan.RentalQuoteIT.day;
+import static org.setpower.templates.plan.RentalQuoteIT.row;
+
+import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.uno.UnoRuntime;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Enumeration;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.command.CommandDriver;
+import org.setpower.command.export.PdfText;
+import org.setpower.office.Office;
+import org.setpower.templates.quote.RentalQuote;
+
+/** What leaves the house is the client's pages and nothing else of the desk's document. */
+@ExtendWith(SharedOffice.class)
+class ClientQuoteExportIT {
+  /** What the client must not see: the other house, its rate, cost, margin, stock, the desk. */
+  private static final String[] SECRETS = {
+    "secret",
+    "41.37",
+    "82.74",
+    "7431",
+    "Results_",
+    "Top_",
+    "Internal",
+    "Equipment",
+    "Picking",
+    "Margin",
+    "Sub-hire",
+    "SETPOWER",
+    "PLAN",
+    "Rows kept back"
+  };
+
+  private static PlanSheet filled(Office office) throws Exception {
+    PlanSheet book = RentalQuoteIT.empty(office, new RentalQuote().workbook());
+    book.rows(
+        "items",
+        row("item", "panel", "section", "lights", "qty", 2.0, "agreedDays", 4.0),
+        row(
+            "item",
+            "haze machine",
+            "section",
+            "lights",
+            "qty",
+            1.0,
+            "rate",
+            45.0,
+            "agreedDays",
+            2.0,
+            "subFrom",
+            "secret house",
+            "subRate",
+            41.37,
+            "subDays",
+            2.0));
+    book.rows(
+        "stock",
+        row(
+            "item",
+            "panel",
+            "owned",
+            7431.0,
+            "dayRate",
+            60.0,
+            "value",
+            500.0,
+            "weight",
+            1.0,
+            "caution",
+            "secret caution",
+            "origin",
+            "FR"));
+    book.rows("booked", row("item", "secret item", "qty", 1.0, "from", 1.0e4, "to", 1.0e4));
+    book.rows("picked", row("line", 1.0, "item", "panel", "serials", "secret serial"));
+    book.rows("terms", row("paragraph", "Late return: by the rule of the hire."));
+    book.type("order.discount", 0.1).type("order.waiver", 0.08).type("order.downPayment", 0.3);
+    var properties =
+        UnoRuntime.queryInterface(XDocumentPropertiesSupplier.class, book.document())
+            .getDocumentProperties();
+    properties.setAuthor("secret author");
+    properties.setDescription("secret words");
+    properties.getUserDefinedProperties().addProperty("secretproperty", (short) 0, "secret");
+    return book;
+  }
+
+  private static Path export(Office office, PlanSheet book) throws Exception {
+    Path to = office.newFolder().resolve("quote");
+    CommandDriver.command(office, book.document(), "client", "to", office.address(to));
+    return to;
+  }
+
+  private static Map<String, String> entries(Path file) throws IOException {
+    Map<String, String> entries = new TreeMap<>();
+    try (ZipFile zip = new ZipFile(file.toFile())) {
+      for (Enumeration<? extends ZipEntry> all = zip.entries(); all.hasMoreElements(); ) {
+        ZipEntry entry = all.nextElement();
+        entries.put(
+            entry.getName(),
+            new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8));
+      }
+    }
+    return entries;
+  }
+
+  /** 2 × 60 × 4 + 45 × 2 = 570, less 57; waiver 41.04; 20 % of 513 = 102.60; total 656.64. */
+  @Test
+  void the_files_have_the_page_and_nothing_of_the_desk(Office office) throws Exception {
+    try (PlanSheet book = filled(office)) {
+      assertThat(book.single("summary.mayIssue")).isEqualTo("yes");
+      Path to = export(office, book);
+      String pdf = PdfText.of(Path.of(to + ".pdf"));
+      assertThat(pdf)
+          .contains("our house.name", "production X9", "quay 1", "Q1", "panel", "haze machine")
+          .contains("480.00", "90.00", "570.00", "-57.00", "41.04", "102.60", "656.64", "196.99")
+          .contains("Order discount 10 % of 570.00", "not insurance", "Late return", "Accepted")
+          .doesNotContain(SECRETS)
+          .doesNotContain("###", "#NAME", "Err:");
+      assertThat(PdfText.properties(Path.of(to + ".pdf"))).doesNotContain("secret", "Author");
+      Map<String, String> xlsx = entries(Path.of(to + ".xlsx"));
+      xlsx.forEach((name, text) -> assertThat(text).as(name).doesNotContain(SECRETS));
+      assertThat(xlsx.keySet().stream().filter(n -> n.startsWith("xl/worksheets/sheet")))
+          .hasSize(1);
+      assertThat(xlsx.keySet())
+          .noneMatch(n -> n.contains("comments") || n.contains("externalLink"))
+          .noneMatch(n -> n.contains("drawing") || n.contains("media") || n.contains("custom"));
+      String sheet = xlsx.get("xl/worksheets/sheet1.xml");
+      assertThat(sheet).doesNotContain("<f", "dataValidation", "conditionalFormatting");
+      assertThat(sheet).doesNotContain("hidden=\"true\"", "hidden=\"1\"", "<hyperlink");
+      assertThat(xlsx.get("xl/workbook.xml")).doesNotContain("state=\"hidden\"", "veryHidden");
+      assertThat(
+              Stream.of(xlsx.get("xl/workbook.xml").split("<definedName"))
+                  .skip(1)
+                  .filter(n -> !n.contains("Print_Area")))
+          .isEmpty();
+      assertThat(xlsx.get("docProps/core.xml")).doesNotContain("<dc:creator>", "lastModifiedBy>s");
+    }
+  }
+
+  @Test
+  void a_quote_that_may_not_be_issued_is_not_written(Office office) throws Exception {
+    try (PlanSheet book = filled(office)) {
+      book.rows("items", row("item", "panel", "qty", 2.0), row("item", "panel", "qty", 2.5));
+      Path folder = office.newFolder();
+      assertThatThrownBy(
+              () ->
+                  CommandDriver.command(
+                      office,
+                      book.document(),
+                      "client",
+                      "to",
+                      office.address(folder.resolve("quote"))))
+          .hasMessageContaining("Not to be issued: row 2")
+          .hasMessageContaining("Nothing was written");
+      try (Stream<Path> files = Files.list(folder)) {
+        assertThat(files).isEmpty();
+      }
+    }
+  }
+
+  /** 2 × 60 × 4 + 45 × 2 = 570, less 57; waiver 41; tax 103; total 657. */
+  @Test
+  void amounts_have_the_decimals_of_their_currency(Office office) throws Exception {
+    try (PlanSheet book = filled(office)) {
+      book.type("order.currency", "JPY").type("order.back", day("2027-02-10"));
+      assertThat(PdfText.of(Path.of(export(office, book) + ".pdf")))
+          .contains("Total JPY", "657", "480")
+          .doesNotContain("480.00", "657.00", "60.00");
+      book.type("order.currency", "KWD");
+      assertThat(PdfText.of(Path.of(export(office, book) + ".pdf")))
+          .contains("Total KWD", "656.640");
+    }
+  }
+}

@@ -1,0 +1,735 @@
+package org.setpower.templates.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.addin.SharedOffice;
+import org.setpower.office.Office;
+import org.setpower.templates.lighting.LightingPowerPlan;
+
+/**
+ * Through the cells of the lighting power plan: nothing that can hurt somebody passes, and nothing
+ * ordinary stops. Sources stand beside the figures.
+ */
+@ExtendWith(SharedOffice.class)
+class LightingPowerPlanIT {
+  private static final Path TEMPLATE =
+      Path.of("target/sheets/templates/en/lighting-power-plan.ots");
+  private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+  private final PlanWorkbook workbook = new LightingPowerPlan().workbook();
+
+  private static double day(String date) {
+    return ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(date));
+  }
+
+  private static double clock(int hour, int minute) {
+    return (hour * 60 + minute) / 1440.0;
+  }
+
+  private static Map<String, Object> row(Object... keysAndCells) {
+    Map<String, Object> row = new HashMap<>();
+    for (int i = 0; i < keysAndCells.length; i += 2) {
+      Object cell = keysAndCells[i + 1];
+      row.put((String) keysAndCells[i], cell instanceof Integer n ? (Object) (double) n : cell);
+    }
+    return row;
+  }
+
+  private static Map<String, Object> with(Map<String, Object> row, Object... changes) {
+    Map<String, Object> changed = new HashMap<>(row);
+    changed.putAll(row(changes));
+    return changed;
+  }
+
+  private static final Map<String, Object> QUAY =
+      row(
+          "name",
+          "quay",
+          "type",
+          "utility",
+          "system",
+          "3PH",
+          "volts",
+          400,
+          "breaker",
+          63,
+          "curve",
+          "C",
+          "existing",
+          12,
+          "rcd",
+          300,
+          "rcdType",
+          "S",
+          "zs",
+          0.15);
+  private static final Map<String, Object> BOX =
+      row("name", "A", "type", "distro", "breaker", 63, "curve", "C");
+  private static final Map<String, Object> OUTLETS =
+      row(
+          "distro",
+          "A",
+          "numbers",
+          "1–6",
+          "connector",
+          "IEC 60309 16 A 3-pin",
+          "legs",
+          "in turn",
+          "breaker",
+          "16",
+          "curve",
+          "C",
+          "rcd",
+          "30");
+  private static final Map<String, Object> FEED =
+      row("to", "A", "from", "quay", "length", 25, "size", "5G16", "type", "rubber");
+  private static final Map<String, Object> LED =
+      row(
+          "item",
+          "LED 1600 W",
+          "watts",
+          1600,
+          "powerFactor",
+          0.98,
+          "harmonic",
+          0.1,
+          "inrush",
+          "electronic");
+  private static final Map<String, Object> LAMP = row("item", "LED 1600 W", "place", "A-2");
+
+  /** One distro on 63 A with one lamp: nothing is wrong with it. */
+  private PlanSheet quay(Office office) throws IOException {
+    PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
+    book.type("project.units", "metric")
+        .type("project.rule", "VDE 0298-4")
+        .type("project.installation", "free");
+    book.rows(
+        "days",
+        row("date", day("2027-02-01"), "call", clock(7, 0), "wrap", clock(18, 0), "warmest", 8));
+    return book.rows("supplies", QUAY, BOX)
+        .rows("outlets", OUTLETS)
+        .rows("runs", FEED)
+        .rows("equipment", LED)
+        .rows("loads", LAMP);
+  }
+
+  private static void sound(PlanSheet book) {
+    assertThat(book.column("issues.reasons")).as("issues").isEmpty();
+    assertThat(book.single("summary.verdict")).isEqualTo("ok");
+  }
+
+  private static void stops(PlanSheet book, String table, int row, String sentence) {
+    assertThat(book.column(table + ".verdict").get(row - 1)).isEqualTo("stop");
+    assertThat(book.column(table + ".reasons").get(row - 1)).contains(sentence);
+    assertThat(book.single("summary.verdict")).isEqualTo("stop");
+    assertThat(book.column("issues.reasons")).anyMatch(r -> r.contains(sentence));
+  }
+
+  private static double number(PlanSheet book, String path, int row) {
+    return Double.parseDouble(book.column(path).get(row - 1));
+  }
+
+  @Test
+  void a_sound_plan_has_no_issue_and_every_paper_has_it(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      sound(book);
+      assertThat(book.column("plugging.item")).containsExactly("LED 1600 W");
+      assertThat(book.column("distribution.place")).containsExactly("A-2");
+      assertThat(book.column("pull.to")).containsExactly("A");
+      assertThat(book.column("labels.name")).contains("A");
+      // 1600 W / (400 V / √3 · 0.98)
+      assertThat(number(book, "loads.amps", 1)).isCloseTo(7.07, within(0.01));
+      assertThat(book.column("loads.legUsed")).containsExactly("L2");
+    }
+  }
+
+  /** The leaf function in its column gives what the plan counts with: the drop from the source. */
+  @Test
+  void the_leaf_column_is_the_drop_of_the_model(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "loads",
+          row("item", "LED 1600 W", "place", "A-1"),
+          row("item", "LED 1600 W", "place", "A-2"),
+          row("item", "LED 1600 W", "place", "A-3"));
+      double drop = Double.parseDouble(book.leaf("runs", "Voltage drop").get(0));
+      // Balanced: √3 · I · R line to line; the share is of constant power at the far end.
+      double share = number(book, "runs.totalDrop", 1);
+      assertThat(drop / 400).isCloseTo(share, within(share * 0.01));
+      assertThat(book.leaf("runs", "Voltage drop")).hasSize(1);
+    }
+  }
+
+  /** A 32 A breaker over a 2.5 mm² cord stops whatever other outlets the distro has. */
+  @Test
+  void the_outlet_really_used_decides_the_upstream_breaker(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "outlets",
+          OUTLETS,
+          row(
+              "distro",
+              "A",
+              "numbers",
+              "7",
+              "connector",
+              "IEC 60309 32 A 5-pin",
+              "breaker",
+              "32",
+              "curve",
+              "C",
+              "rcd",
+              "30"));
+      book.rows("supplies", QUAY, BOX, row("name", "B", "type", "distro", "breaker", 32));
+      book.rows(
+          "runs",
+          FEED,
+          row("to", "B", "from", "A-7", "length", 20, "size", "5G2.5", "type", "rubber"));
+      stops(book, "runs", 2, "The upstream breaker of 32 A does not protect this cable");
+      assertThat(book.column("pull.to")).containsExactly("A");
+      book.rows(
+          "runs",
+          FEED,
+          row("to", "B", "from", "A-7", "length", 20, "size", "5G6", "type", "rubber"));
+      assertThat(book.column("runs.verdict").get(1)).isNotEqualTo("stop");
+    }
+  }
+
+  @Test
+  void available_is_the_smallest_upstream_less_what_others_take(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      assertThat(number(book, "supplies.available", 1)).isEqualTo(51);
+      book.rows("supplies", QUAY, with(BOX, "breaker", 125));
+      assertThat(number(book, "supplies.available", 2)).isLessThanOrEqualTo(51);
+      assertThat(number(book, "supplies.headroom", 2))
+          .isLessThanOrEqualTo(number(book, "supplies.headroom", 1) + 1e-9);
+    }
+  }
+
+  @Test
+  void a_forgotten_cable_stops_the_distro_and_what_hangs_on_it(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows("runs");
+      stops(book, "supplies", 2, "no cable run goes to it");
+      stops(book, "loads", 1, "has no supply");
+      assertThat(book.column("plugging.item")).isEmpty();
+      assertThat(book.single("summary.loadsFit")).isEqualTo("0");
+      assertThat(book.single("summary.loadsWithheld")).isEqualTo("1");
+    }
+  }
+
+  @Test
+  void the_order_knows_cores_sets_and_spares(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.type("project.spareCable", 0.1);
+      book.rows(
+          "supplies", QUAY, BOX, row("name", "C", "type", "distro", "breaker", 16, "curve", "C"));
+      book.rows(
+          "runs",
+          with(FEED, "size", "35 mm²", "type", "feeder", "cores", "5 single"),
+          row("to", "C", "from", "A-3", "length", 25, "size", "3G2.5", "type", "rubber"));
+      List<String> sizes = book.column("order.size");
+      List<String> cores = book.column("order.cores");
+      List<String> required = book.column("order.required");
+      List<String> spare = book.column("order.spare");
+      List<String> singles = new ArrayList<>();
+      for (int i = 0; i < sizes.size(); i++) {
+        if (!sizes.get(i).endsWith("mm²")) {
+          continue;
+        }
+        // 10 % of one piece is one piece
+        assertThat(required.get(i)).isEqualTo("1.0");
+        assertThat(spare.get(i)).isEqualTo("1.0");
+        if (sizes.get(i).equals("35 mm²")) {
+          singles.add(cores.get(i));
+        } else {
+          assertThat(sizes.get(i) + " " + cores.get(i)).isEqualTo("2.5 mm² 3");
+        }
+      }
+      assertThat(singles).containsExactlyInAnyOrder("L1", "L2", "L3", "neutral", "earth");
+    }
+  }
+
+  @Test
+  void what_cannot_be_counted_stops(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows("equipment", with(LED, "watts", ""));
+      stops(book, "loads", 1, "its current is not known");
+      book.rows("equipment", LED);
+      book.rows("loads", with(LAMP, "place", "A-9"));
+      stops(book, "loads", 1, "There is no place A-9");
+      book.rows("loads", with(LAMP, "leg", "L1"));
+      stops(book, "loads", 1, "Leg decided is L1 and the outlet has L2");
+      book.rows("loads", with(LAMP, "quantity", "three"));
+      stops(book, "loads", 1, "three");
+      book.rows("outlets", with(OUTLETS, "breaker", ""));
+      stops(book, "outlets", 1, "Breaker is blank");
+      book.rows("outlets", OUTLETS).rows("loads", with(LAMP, "place", " a - 2"));
+      sound(book);
+    }
+  }
+
+  @Test
+  void two_loads_on_one_outlet_count_together_by_the_clock(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows("equipment", LED, row("item", "kettle", "watts", 3000, "inrush", "none"));
+      book.rows(
+          "loads",
+          row("item", "kettle", "place", "A-2", "from", clock(7, 0), "to", clock(9, 0)),
+          row("item", "LED 1600 W", "place", "a-2", "from", clock(8, 30), "to", clock(10, 0)));
+      // 3000 / 230.9 + 7.07 = 20.1 A
+      assertThat(book.column("outlets.reasons").get(0)).contains("20.1 A from").contains("16 A");
+      assertThat(book.single("summary.verdict")).isEqualTo("stop");
+      book.rows(
+          "loads",
+          row("item", "kettle", "place", "A-2", "from", clock(7, 0), "to", clock(8, 30)),
+          row("item", "LED 1600 W", "place", "a-2", "from", clock(8, 30), "to", clock(10, 0)));
+      sound(book);
+    }
+  }
+
+  @Test
+  void what_a_stop_feeds_is_on_no_paper(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "runs",
+          FEED,
+          row(
+              "to",
+              "tail",
+              "from",
+              "A-2",
+              "length",
+              20,
+              "size",
+              "3G1.5",
+              "type",
+              "rubber",
+              "installation",
+              "drum 3 layers"));
+      book.rows("loads", with(LAMP, "place", "tail"), with(LAMP, "place", "A-3"));
+      stops(book, "runs", 2, "does not protect this cable");
+      assertThat(book.column("loads.verdict")).containsExactly("stop", "ok");
+      assertThat(book.column("loads.reasons").get(0)).contains("tail, which feeds it, is a stop");
+      assertThat(book.column("plugging.place")).containsExactly("A-3");
+      assertThat(book.single("summary.loadsWithheld")).isEqualTo("1");
+      assertThat(book.column("issues.where")).hasSize(1);
+    }
+  }
+
+  @Test
+  void heat_and_drums_lower_the_rating(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      double cold = number(book, "runs.rating", 1);
+      book.rows(
+          "days",
+          row("date", day("2027-07-01"), "call", clock(7, 0), "wrap", clock(18, 0), "warmest", 45));
+      assertThat(number(book, "runs.rating", 1)).isLessThan(cold);
+      book.rows("runs", with(FEED, "installation", "drum 3 layers"));
+      stops(book, "runs", 1, "does not protect this cable");
+      book.rows("runs", with(FEED, "installation", "closed drum"));
+      stops(book, "runs", 1, "closed drum");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"5G2.5,rubber", "3G2.5,rubber", "3 × 2.5,cord", "2.5 mm²,rubber", "12/3,cord"})
+  void a_lamp_at_the_end_of_an_everyday_cable_is_right(String size, String type, Office office)
+      throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "runs", FEED, row("to", "tail", "from", "A-2", "length", 20, "size", size, "type", type));
+      book.rows("loads", with(LAMP, "place", "tail"));
+      assertThat(book.column("runs.verdict").get(1)).as(size).isNotEqualTo("stop");
+      assertThat(book.column("loads.verdict").get(0)).isNotEqualTo("stop");
+      assertThat(number(book, "runs.rating", 2)).isGreaterThanOrEqualTo(16);
+    }
+  }
+
+  @Test
+  void a_heater_on_a_long_cable_never_stops(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "equipment",
+          LED,
+          row("item", "heater", "watts", 3000, "inrush", "none", "minVolts", 229));
+      book.rows(
+          "runs",
+          FEED,
+          row("to", "tail", "from", "A-2", "length", 50, "size", "3G2.5", "type", "rubber"));
+      book.rows("loads", row("item", "heater", "place", "tail"));
+      assertThat(book.column("loads.verdict")).containsExactly("check");
+      assertThat(book.column("loads.reasons").get(0)).contains("gives less");
+    }
+  }
+
+  /** 24.8 A on each of three pairs are √3 · 24.8 = 43.0 A a leg. */
+  @Test
+  void line_pairs_add_up_by_vectors(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "outlets",
+          row(
+              "distro",
+              "A",
+              "numbers",
+              "1–3",
+              "connector",
+              "4-wire 50 A",
+              "legs",
+              "pairs in turn",
+              "breaker",
+              "32",
+              "curve",
+              "C",
+              "rcd",
+              "30"));
+      book.rows(
+          "equipment",
+          row(
+              "item",
+              "pair",
+              "watts",
+              9920,
+              "powerFactor",
+              1,
+              "inrush",
+              "tungsten",
+              "connection",
+              "line-line"));
+      book.rows(
+          "loads",
+          row("item", "pair", "place", "A-1"),
+          row("item", "pair", "place", "A-2"),
+          row("item", "pair", "place", "A-3"));
+      assertThat(number(book, "loads.amps", 1)).isCloseTo(24.8, within(0.05));
+      for (String leg : List.of("amps1", "amps2", "amps3")) {
+        assertThat(number(book, "supplies." + leg, 2)).isCloseTo(43.0, within(0.1));
+      }
+    }
+  }
+
+  @Test
+  void rows_belong_to_days_and_the_status_counts_all_of_them(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "days",
+          row("date", day("2027-02-01"), "warmest", 8),
+          row("date", day("2027-02-02"), "warmest", 8));
+      book.rows(
+          "loads",
+          with(LAMP, "quantity", 2),
+          with(LAMP, "fromDay", day("2027-02-02"), "quantity", 1));
+      // 3 · 7.07 = 21.2 A on the second day only
+      assertThat(book.single("summary.verdict")).isEqualTo("stop");
+      book.type("project.dayShown", day("2027-02-01"));
+      assertThat(number(book, "outlets.peak", 1)).isCloseTo(14.1, within(0.1));
+      assertThat(book.single("summary.verdict")).isEqualTo("stop");
+    }
+  }
+
+  @Test
+  void a_hostile_cell_hurts_only_its_row(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "loads",
+          LAMP,
+          row("item", "=1/0", "place", "A-4"),
+          row("place", "A-5"),
+          with(LAMP, "place", "A-6"));
+      assertThat(book.column("loads.verdict")).containsExactly("ok", "stop", "stop", "ok");
+      assertThat(book.column("plugging.place")).containsExactly("A-2", "A-6");
+    }
+  }
+
+  @Test
+  void headings_follow_the_units(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      assertThat(book.page("Cable runs")).contains("Length (m)").doesNotContain("(ft)");
+      book.type("project.units", "US");
+      assertThat(book.page("Cable runs")).contains("Length (ft)").doesNotContain("Air (°C)");
+      assertThat(book.page("Project")).contains("Max. temperature (°F)");
+    }
+  }
+
+  /**
+   * A night exterior: a generator of 63 A, 70 m of single cores, a distro with outlets of 16, 32
+   * and 63 A, a smaller distro behind it, 17 rows of loads. A gaffer finds nothing wrong with it.
+   */
+  @Test
+  void a_night_exterior_on_a_generator_has_no_false_stop(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "days",
+          row("date", day("2027-02-04"), "call", clock(16, 0), "wrap", clock(3, 0), "warmest", 2));
+      book.rows(
+          "supplies",
+          with(QUAY, "name", "set", "type", "generator", "existing", "", "zs", 0.3),
+          BOX,
+          row("name", "B", "type", "distro", "breaker", 32, "curve", "C"));
+      book.rows(
+          "outlets",
+          OUTLETS,
+          with(
+              OUTLETS,
+              "numbers",
+              "7",
+              "connector",
+              "IEC 60309 32 A 5-pin",
+              "legs",
+              "",
+              "breaker",
+              "32"),
+          with(
+              OUTLETS,
+              "numbers",
+              "8",
+              "connector",
+              "IEC 60309 63 A 5-pin",
+              "legs",
+              "",
+              "breaker",
+              "through",
+              "rcd",
+              "upstream"),
+          with(OUTLETS, "distro", "B", "numbers", "1–6"));
+      book.rows(
+          "runs",
+          row(
+              "to",
+              "A",
+              "from",
+              "set",
+              "length",
+              70,
+              "size",
+              "35 mm²",
+              "type",
+              "feeder",
+              "cores",
+              "5 single",
+              "pieces",
+              "25+25+20",
+              "connector",
+              "single-pole set"),
+          row("to", "B", "from", "A-7", "length", 40, "size", "5G6", "type", "rubber"),
+          row(
+              "to", "dike", "from", "A-1", "length", 50, "size", "3G2.5", "type", "rubber",
+              "pieces", "25+25"));
+      book.rows(
+          "equipment",
+          LED,
+          row("item", "panel", "watts", 400, "powerFactor", 0.96, "harmonic", 0.1),
+          row("item", "fresnel", "watts", 650, "powerFactor", 0.97, "harmonic", 0.1),
+          row("item", "practical", "watts", 150, "powerFactor", 1, "inrush", "tungsten"),
+          row("item", "haze machine", "watts", 1500, "powerFactor", 1, "inrush", "none"),
+          row("item", "charging station", "watts", 900, "powerFactor", 0.95, "harmonic", 0.2));
+      @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
+      Map<String, Object>[] loads =
+          new Map[] {
+            row("item", "LED 1600 W", "place", "dike"),
+            row("item", "LED 1600 W", "place", "A-2"),
+            row("item", "LED 1600 W", "place", "A-3", "level", 0.6),
+            row("item", "panel", "place", "A-4", "quantity", 2),
+            row("item", "panel", "place", "A-5", "quantity", 2, "level", 0.5),
+            row("item", "fresnel", "place", "A-6"),
+            row("item", "fresnel", "place", "A-4"),
+            row("item", "practical", "place", "A-5", "quantity", 4),
+            row("item", "haze machine", "place", "B-1", "from", clock(20, 0), "to", clock(23, 0)),
+            row("item", "charging station", "place", "B-2"),
+            row("item", "charging station", "place", "B-3"),
+            row("item", "panel", "place", "B-4", "quantity", 2),
+            row("item", "fresnel", "place", "B-5…6", "quantity", 2),
+            row("item", "practical", "place", "B-2", "quantity", 2),
+            row("item", "panel", "place", "B-3", "level", 0.3),
+            row("item", "practical", "place", "A-6", "quantity", 2),
+            row("item", "panel", "place", "A-2")
+          };
+      book.rows("loads", loads);
+      book.rows("sizes", row("kva", 25), row("kva", 40), row("kva", 60));
+      book.rows(
+          "generators",
+          row(
+              "name",
+              "set",
+              "engine",
+              "diesel turbo",
+              "altitude",
+              5,
+              "intake",
+              35,
+              "bond",
+              "at generator",
+              "tank",
+              120,
+              "kva",
+              40));
+      assertThat(book.column("issues.verdict"))
+          .as(book.column("issues.reasons").toString())
+          .doesNotContain("stop");
+      assertThat(book.single("summary.loadsFit")).isEqualTo("17");
+      assertThat(book.single("summary.runsFit")).isEqualTo("3");
+      assertThat(book.column("plugging.item")).hasSize(17);
+      // LED 3 · 7.07 … the sum of watts, worked out by hand: 1600·2 + 960 + 800 + 400 + 650·2 + 600
+      // + 1500 + 1800 + 800 + 1300 + 300 + 120 + 300 + 400 = 13 780 W.
+      assertThat(book.single("summary.power").replaceAll("[^0-9]", "")).isEqualTo("13780");
+    }
+  }
+
+  /**
+   * A stage of 120/208 V behind a 400 A switch: single cores of 4/0, a lunch box on 100 A, a 19-pin
+   * cable with two circuits, three lamps on the pairs. Right by the NEC, so nothing stops.
+   */
+  @Test
+  void a_stage_of_120_208_volts_has_no_false_stop(Office office) throws IOException {
+    try (PlanSheet book = quay(office)) {
+      book.type("project.units", "US").type("project.rule", "NEC");
+      book.rows(
+          "days",
+          row("date", day("2027-02-05"), "call", clock(8, 0), "wrap", clock(20, 0), "warmest", 77));
+      book.rows(
+          "supplies",
+          row(
+              "name",
+              "switch",
+              "type",
+              "house power",
+              "system",
+              "3PH",
+              "volts",
+              208,
+              "breaker",
+              400,
+              "zs",
+              0.02),
+          row("name", "D1", "type", "distro", "breaker", 400),
+          row("name", "lunch box", "type", "distro"));
+      Map<String, Object> pins =
+          row(
+              "distro",
+              "D1",
+              "numbers",
+              "1-6",
+              "connector",
+              "stage pin 100 A",
+              "legs",
+              "in turn",
+              "breaker",
+              "100",
+              "rcd",
+              "none");
+      book.rows(
+          "outlets",
+          pins,
+          with(
+              pins,
+              "numbers",
+              "7-9",
+              "connector",
+              "4-wire 100 A",
+              "legs",
+              "pairs in turn",
+              "rcd",
+              ""),
+          with(pins, "numbers", "10", "connector", "19-pin", "breaker", "20", "rcd", "5"),
+          row(
+              "distro",
+              "lunch box",
+              "numbers",
+              "1-4",
+              "connector",
+              "household",
+              "breaker",
+              "20",
+              "sharing",
+              2,
+              "rcd",
+              "5"));
+      book.rows(
+          "runs",
+          row(
+              "to",
+              "D1",
+              "from",
+              "switch",
+              "length",
+              100,
+              "size",
+              "4/0",
+              "type",
+              "feeder",
+              "cores",
+              "5 single",
+              "temperatureClass",
+              "75",
+              "pieces",
+              "50+50"),
+          row(
+              "to",
+              "lunch box",
+              "from",
+              "D1-1",
+              "length",
+              50,
+              "size",
+              "2 AWG",
+              "type",
+              "cord",
+              "cores",
+              "3"),
+          row(
+              "to",
+              "pipe",
+              "from",
+              "D1-10",
+              "length",
+              75,
+              "size",
+              "12 AWG",
+              "type",
+              "multi-circuit"));
+      Map<String, Object> tungsten =
+          row("item", "tungsten 2 kW", "watts", 2000, "inrush", "tungsten");
+      book.rows(
+          "equipment",
+          tungsten,
+          with(
+              tungsten,
+              "item",
+              "tungsten 5 kW",
+              "watts",
+              5000,
+              "connection",
+              "line-line",
+              "maxVolts",
+              240));
+      book.rows(
+          "loads",
+          row("item", "tungsten 2 kW", "place", "lunch box-1"),
+          row("item", "tungsten 2 kW", "place", "pipe-1"),
+          row("item", "tungsten 2 kW", "place", "pipe-2"),
+          row("item", "tungsten 5 kW", "place", "D1-7"),
+          row("item", "tungsten 5 kW", "place", "D1-8"),
+          row("item", "tungsten 5 kW", "place", "D1-9"));
+      assertThat(book.column("issues.verdict"))
+          .as(book.column("issues.reasons").toString())
+          .doesNotContain("stop");
+      // 5000 / 208 = 24.0 A on each pair: √3 · 24.0 = 41.6 A a leg, and the lamps of 120 V.
+      assertThat(number(book, "loads.amps", 4)).isCloseTo(24.04, within(0.01));
+      assertThat(book.single("summary.loadsFit")).isEqualTo("6");
+    }
+  }
+}

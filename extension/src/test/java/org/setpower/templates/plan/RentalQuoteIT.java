@@ -1,0 +1,379 @@
+package org.setpower.templates.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.setpower.addin.SharedOffice;
+import org.setpower.office.Office;
+import org.setpower.templates.quote.RentalQuote;
+
+/**
+ * The cells of a rental quote: its page adds up, withholds what is not known, and shows nothing of
+ * the desk's. Expected amounts are worked out by hand; rules are common practice of rental houses.
+ */
+@ExtendWith(SharedOffice.class)
+class RentalQuoteIT {
+  static final Path TEMPLATE = Path.of("target/sheets/templates/en/rental-quote.ots");
+  private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
+
+  private final PlanWorkbook workbook = new RentalQuote().workbook();
+
+  static double day(String date) {
+    return ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse(date));
+  }
+
+  static Map<String, Object> row(Object... cells) {
+    Map<String, Object> row = new HashMap<>();
+    for (int i = 0; i < cells.length; i += 2) {
+      row.put((String) cells[i], cells[i + 1]);
+    }
+    return row;
+  }
+
+  /** House, client and order in full, 1 to 16 February, a three-day week, 20 % tax; no row. */
+  static PlanSheet empty(Office office, PlanWorkbook workbook) throws IOException {
+    PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
+    Stream.of("house.name", "house.address", "house.taxNumber", "house.contact", "house.bank")
+        .forEach(p -> book.type(p, "our " + p));
+    book.type("house.payment", "within 14 days").type("house.daysPerWeek", 3.0);
+    book.type("client.name", "production X9").type("client.billing", "quay 1");
+    book.type("order.number", "Q1").type("order.date", day("2027-01-20"));
+    book.type("order.validUntil", day("2027-01-27")).type("order.currency", "EUR");
+    book.type("order.out", day("2027-02-01")).type("order.back", day("2027-02-16"));
+    book.type("order.tax", 0.2).type("order.insuredUntil", day("2027-03-31"));
+    return book;
+  }
+
+  private PlanSheet empty(Office office) throws IOException {
+    return empty(office, workbook);
+  }
+
+  private static double number(String cell) {
+    return Double.parseDouble(cell);
+  }
+
+  private static List<String> kinds(PlanSheet book, String label) {
+    List<String> labels = book.column("document.label");
+    List<String> amounts = book.column("document.amount");
+    List<String> found = new ArrayList<>();
+    for (int i = 0; i < labels.size(); i++) {
+      if (labels.get(i).startsWith(label)) {
+        found.add(i < amounts.size() ? amounts.get(i) : "");
+      }
+    }
+    return found;
+  }
+
+  private static double amount(PlanSheet book, String label) {
+    List<String> found = kinds(book, label);
+    assertThat(found).as(label).hasSize(1);
+    return number(found.get(0));
+  }
+
+  private static PlanSheet worked(PlanSheet book) {
+    book.type("order.discount", 0.075).type("order.waiver", 0.08).type("order.downPayment", 0.3);
+    return book.rows(
+        "items",
+        row(
+            "item",
+            "panel",
+            "qty",
+            3.0,
+            "weekRate",
+            190.0,
+            "secondWeekRate",
+            140.0,
+            "rate",
+            63.35,
+            "discount",
+            0.1),
+        row("item", "battery", "qty", 10.0, "rate", 8.15, "agreedDays", 8.0),
+        row(
+            "item",
+            "stand",
+            "qty",
+            1.0,
+            "rate",
+            45.05,
+            "agreedDays",
+            8.0,
+            "discount",
+            0.3333,
+            "tax",
+            0.1),
+        row("item", "gel", "qty", 1.0, "type", "sold", "rate", 86.45),
+        row("item", "delivery", "qty", 1.0, "type", "service", "rate", 120.0));
+  }
+
+  /** The example of 1 to 16 February, worked out by hand to the cent. */
+  @Test
+  void the_page_has_discount_waiver_services_and_tax_and_adds_up(Office office) throws IOException {
+    try (PlanSheet book = worked(empty(office))) {
+      assertThat(amount(book, "Hire")).isEqualTo(2125.37);
+      assertThat(amount(book, "Order discount 7.5 % of 2,125.37")).isEqualTo(-159.40);
+      assertThat(amount(book, "Damage waiver 8 % of 1,965.97, not insurance")).isEqualTo(157.28);
+      assertThat(amount(book, "Net at 20 %")).isEqualTo(1950.16);
+      assertThat(amount(book, "Net at 10 %")).isEqualTo(222.26);
+      assertThat(amount(book, "Net, not taxed: damage waiver")).isEqualTo(157.28);
+      assertThat(amount(book, "VAT 20 %")).isEqualTo(390.03);
+      assertThat(amount(book, "VAT 10 %")).isEqualTo(22.23);
+      assertThat(amount(book, "Total EUR")).isEqualTo(2741.96);
+      assertThat(amount(book, "Down payment 30 %")).isEqualTo(822.59);
+      assertThat(amount(book, "Balance")).isEqualTo(1919.37);
+      assertThat(book.column("document.discount")).contains("0.3333");
+      assertThat(book.column("closing.text"))
+          .contains("Payment: within 14 days", "Bank: our house.bank")
+          .anyMatch(t -> t.startsWith("Accepted"));
+    }
+  }
+
+  /** 0, 5.5, 10 and 20 %: 10, 20, 30 and 40 a piece, one piece, sold. */
+  @Test
+  void every_rate_of_tax_is_on_the_page_and_none_that_is_not_there(Office office)
+      throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.type("order.taxReason", "export");
+      book.rows(
+          "items",
+          row("item", "a", "qty", 1.0, "type", "sold", "rate", 10.0, "tax", 0.0),
+          row("item", "b", "qty", 1.0, "type", "sold", "rate", 20.0, "tax", 0.055),
+          row("item", "c", "qty", 1.0, "type", "sold", "rate", 30.0, "tax", 0.1),
+          row("item", "d", "qty", 1.0, "type", "sold", "rate", 40.0));
+      assertThat(kinds(book, "Net at")).containsExactly("20.0", "30.0", "40.0");
+      assertThat(amount(book, "Net, not taxed: export")).isEqualTo(10);
+      assertThat(kinds(book, "VAT")).containsExactly("0.0", "1.1", "3.0", "8.0");
+      assertThat(amount(book, "Total EUR")).isEqualTo(112.10);
+      assertThat(book.column("taxes.rate")).hasSize(4);
+      book.rows("items", row("item", "d", "qty", 1.0, "type", "sold", "rate", 40.0));
+      assertThat(kinds(book, "Net at")).containsExactly("40.0");
+      assertThat(book.column("taxes.rate")).containsExactly("0.2");
+    }
+  }
+
+  @TestFactory
+  Stream<DynamicTest> a_row_that_is_a_stop_keeps_the_whole_page_back(Office office) {
+    return Stream.of(
+        stopped(office, "qty 2.5", row("item", "x", "qty", 2.5, "rate", 5.0)),
+        stopped(office, "rate 1e12", row("item", "x", "qty", 1.0, "rate", 1e12)),
+        stopped(office, "no item", row("qty", 1.0, "rate", 5.0)),
+        stopped(office, "no quantity", row("item", "x", "rate", 5.0)),
+        stopped(office, "negative", row("item", "x", "qty", -1.0, "rate", 5.0)),
+        stopped(office, "no rate", row("item", "x", "qty", 1.0)),
+        stopped(office, "rate as text", row("item", "x", "qty", 1.0, "rate", "98,5")),
+        stopped(office, "date as text", row("item", "x", "qty", 1.0, "rate", 5.0, "out", "soon")),
+        stopped(office, "tax 20", row("item", "x", "qty", 1.0, "rate", 5.0, "tax", 20.0)));
+  }
+
+  private DynamicTest stopped(Office office, String name, Map<String, Object> wrong) {
+    return DynamicTest.dynamicTest(
+        name,
+        () -> {
+          try (PlanSheet book = empty(office)) {
+            book.rows("items", row("item", "fine", "qty", 1.0, "rate", 777.0), wrong);
+            withheld(book, "row 2");
+          }
+        });
+  }
+
+  private static void withheld(PlanSheet book, String where) {
+    assertThat(book.column("document.label")).hasSize(1);
+    assertThat(book.column("document.label").get(0)).startsWith("Not to be issued: " + where);
+    assertThat(book.column("document.amount")).isEmpty();
+    assertThat(book.column("closing.text")).isEmpty();
+    assertThat(book.single("summary.mayIssue")).isEqualTo("no");
+    assertThat(book.single("summary.total")).isEmpty();
+    assertThat(book.page("Client quote"))
+        .doesNotContain("777", "fine", "our house", "X9", "Accepted");
+  }
+
+  @Test
+  void an_order_that_cannot_be_read_keeps_the_page_back(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("items", row("item", "fine", "qty", 1.0, "rate", 777.0));
+      book.type("order.tax", "");
+      withheld(book, "Order");
+      book.type("order.tax", 0.2).type("order.currency", "EURO");
+      withheld(book, "Order");
+      book.type("order.currency", "EUR").type("order.back", day("2027-01-01"));
+      withheld(book, "Order");
+      book.type("order.back", day("2027-02-16"));
+      assertThat(book.single("summary.mayIssue")).isEqualTo("yes");
+    }
+  }
+
+  /** The same item twice, with dates of its own: each return is judged by its row. */
+  @Test
+  void a_late_return_is_judged_by_its_row(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows(
+          "items",
+          row(
+              "item",
+              "panel",
+              "qty",
+              2.0,
+              "rate",
+              50.0,
+              "out",
+              day("2027-02-01"),
+              "back",
+              day("2027-02-02")),
+          row(
+              "item",
+              "panel",
+              "qty",
+              2.0,
+              "rate",
+              50.0,
+              "out",
+              day("2027-02-08"),
+              "back",
+              day("2027-02-10")));
+      book.rows(
+          "returns",
+          row("line", 1.0, "item", "panel", "qty", 2.0, "date", day("2027-02-02")),
+          row("line", 2.0, "item", "panel", "qty", 2.0, "date", day("2027-02-10")));
+      assertThat(book.column("returns.daysLate")).containsExactly("0.0", "0.0");
+      assertThat(book.single("summary.lateFees")).isIn("0.00", "0");
+      assertThat(book.single("summary.lateRows")).isEqualTo("0");
+    }
+  }
+
+  /** Out 1, due 3, back 5 February: five days, three charged; two days late that cost nothing. */
+  @Test
+  void late_days_count_where_the_weekly_cap_charges_nothing(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.type("order.back", day("2027-02-03")).type("order.discount", 0.1);
+      book.rows("items", row("item", "panel", "qty", 1.0, "rate", 100.0));
+      book.rows(
+          "returns", row("line", 1.0, "item", "panel", "qty", 1.0, "date", day("2027-02-05")));
+      assertThat(book.column("returns.daysLate")).containsExactly("2.0");
+      assertThat(book.column("returns.fee")).containsExactly("0.0");
+      assertThat(book.single("summary.lateRows")).isEqualTo("1");
+      // uncapped: two more days of 100 less the order discount of 10 %
+      book.type("house.late", "every day");
+      assertThat(book.column("returns.fee")).containsExactly("180.0");
+    }
+  }
+
+  /** Two pieces, 60 a day for 1.5 days agreed; the other house bills 3 days of 36.125. */
+  @Test
+  void the_margin_on_sub_hire_counts_the_days_of_the_other_house(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows(
+          "items",
+          row(
+              "item",
+              "x",
+              "qty",
+              2.0,
+              "rate",
+              60.0,
+              "agreedDays",
+              1.5,
+              "subFrom",
+              "house B",
+              "subRate",
+              36.125,
+              "subDays",
+              3.0));
+      assertThat(book.column("items.subCost")).containsExactly("216.75");
+      assertThat(number(book.column("items.margin").get(0))).isCloseTo(-36.75, within(1e-9));
+      assertThat(book.column("items.verdict")).containsExactly("check");
+      assertThat(book.page("Client quote")).doesNotContain("house B", "36.125", "216.75");
+    }
+  }
+
+  @Test
+  void insurance_that_ends_before_the_last_return_is_a_check(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("items", row("item", "x", "qty", 1.0, "rate", 5.0));
+      book.rows("stock", row("item", "x", "owned", 1.0, "value", 9.0, "weight", 1.0));
+      assertThat(book.single("order.verdict")).isEqualTo("ok");
+      book.type("order.insuredUntil", day("2027-02-15"));
+      assertThat(book.single("order.verdict")).isEqualTo("check");
+      assertThat(book.single("order.reasons")).contains("insured until 15 Feb 2027");
+      assertThat(book.single("summary.mayIssue")).isEqualTo("yes");
+      book.type("order.insuredUntil", day("2027-02-16"));
+      book.rows("returns", row("line", 1.0, "item", "x", "qty", 1.0, "date", day("2027-02-18")));
+      assertThat(book.single("order.verdict")).isEqualTo("check");
+    }
+  }
+
+  @Test
+  void rates_in_another_currency_are_never_relabelled(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("stock", row("item", "x", "owned", 1.0, "dayRate", 100.0));
+      book.rows("items", row("item", "x", "qty", 1.0, "agreedDays", 1.0));
+      book.type("house.currency", "EUR");
+      assertThat(amount(book, "Hire")).isEqualTo(100);
+      book.type("order.currency", "GBP");
+      assertThat(book.single("summary.mayIssue")).isEqualTo("no");
+      book.type("order.exchange", 0.85);
+      assertThat(amount(book, "Hire")).isEqualTo(85);
+      assertThat(amount(book, "Total GBP")).isEqualTo(102);
+    }
+  }
+
+  @Test
+  void stock_counts_all_rows_on_their_dates_and_what_is_booked_elsewhere(Office office)
+      throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("stock", row("item", "x", "owned", 5.0, "outOfService", 1.0, "dayRate", 1.0));
+      book.rows("items", row("item", "x", "qty", 2.0), row("item", "x", "qty", 1.0));
+      assertThat(book.column("items.missing")).containsExactly("0.0", "0.0");
+      book.rows(
+          "booked",
+          row("item", "x", "qty", 3.0, "from", day("2027-02-10"), "to", day("2027-02-11")));
+      assertThat(book.column("items.missing")).containsExactly("2.0", "2.0");
+      assertThat(book.column("items.verdict")).containsOnly("check");
+      assertThat(book.single("summary.mayIssue")).isEqualTo("yes");
+    }
+  }
+
+  @Test
+  void papers_have_the_rows_that_are_fit_with_their_cautions(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows(
+          "stock",
+          row(
+              "item",
+              "x",
+              "owned",
+              5.0,
+              "dayRate",
+              1.0,
+              "value",
+              40.0,
+              "weight",
+              2.0,
+              "caution",
+              "Do not charge below 0 °C.",
+              "origin",
+              "FR"));
+      book.rows("items", row("item", "x", "qty", 2.0), row("item", "y", "qty", 2.5, "rate", 1.0));
+      book.rows("picked", row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
+      assertThat(book.column("delivery.item")).containsExactly("x");
+      assertThat(book.column("delivery.caution")).containsExactly("Do not charge below 0 °C.");
+      assertThat(book.column("delivery.weight")).containsExactly("4.0");
+      assertThat(book.column("values.serials")).containsExactly("X1, X2");
+      assertThat(book.column("values.value")).containsExactly("80.0");
+      assertThat(book.column("carnet.origin")).containsExactly("FR");
+      assertThat(book.page("Papers")).contains("Do not charge lithium batteries below 0 °C");
+      assertThat(book.page("Client quote")).doesNotContain("lithium");
+    }
+  }
+}

@@ -1,0 +1,305 @@
+package org.setpower.plan.lighting;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Severity;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.lighting.diagram.DiagramLoad;
+import org.setpower.plan.lighting.diagram.DiagramNode;
+import org.setpower.plan.lighting.diagram.DiagramPlan;
+import org.setpower.plan.lighting.input.LightingFinding;
+import org.setpower.plan.lighting.input.LoadTables.Equipment;
+import org.setpower.plan.lighting.input.SupplySystem;
+import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
+import org.setpower.plan.lighting.input.SupplyTables.Supply;
+import org.setpower.plan.lighting.load.Flows;
+import org.setpower.plan.lighting.load.Peak;
+import org.setpower.plan.lighting.load.PlannedLoad;
+import org.setpower.plan.lighting.load.Timeline;
+import org.setpower.plan.lighting.network.Network;
+import org.setpower.plan.lighting.network.Node;
+import org.setpower.plan.lighting.protection.RunJudge;
+
+/** Picks out of a calculated plan what its single-line diagram shows. */
+final class LightingDiagram {
+  private final LightingCalculation plan;
+  private final Network network;
+  private final Flows flows;
+  private final List<Finding> common;
+  private final Map<Node, List<DiagramLoad>> loads = new HashMap<>();
+  private final List<DiagramLoad> loose = new ArrayList<>();
+  private final Set<Node> drawn = new HashSet<>();
+
+  /** Findings of rows of Outlets that no place has shown yet. */
+  private final Map<Integer, List<Finding>> ofGroups = new HashMap<>();
+
+  private final Map<Integer, String> shownAt = new HashMap<>();
+
+  private LightingDiagram(LightingCalculation plan) {
+    this.plan = plan;
+    network = plan.network();
+    flows = plan.flows();
+    common = plan.settings().stops();
+    plan.loadGate().all().forEach(this::load);
+    plan.outlets().all().forEach(o -> ofGroups.put(o.row(), stops(o.findings())));
+  }
+
+  static DiagramPlan of(LightingCalculation plan) {
+    return new LightingDiagram(plan).plan();
+  }
+
+  private DiagramPlan plan() {
+    Stream<Node> fed = network.nodes().stream().filter(n -> n.parent() == null);
+    Stream<Node> tops =
+        Stream.concat(network.supplies().values().stream(), network.runs().values().stream())
+            .filter(n -> !n.isFed() && n.parent() == null);
+    List<DiagramNode> roots =
+        new ArrayList<>(Stream.concat(fed, tops).filter(drawn::add).map(this::node).toList());
+    plan.outlets().all().stream()
+        .filter(o -> network.ofGroup(o.row()).isEmpty())
+        .forEach(this::looseOutlets);
+    boolean singles =
+        plan.runStates().values().stream().anyMatch(s -> s.cable().cores().isSingle());
+    return new DiagramPlan(
+        plan.settings().units(),
+        plan.settings().dayShown(),
+        common,
+        roots,
+        loose,
+        counts(
+            Stream.concat(plan.supplies().all().stream(), plan.outlets().all().stream()).toList()),
+        counts(plan.runs().all()),
+        counts(plan.loadGate().all()),
+        singles);
+  }
+
+  private static Map<Verdict, Integer> counts(List<? extends Gate.Judged<?>> rows) {
+    Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+    rows.forEach(r -> counts.merge(r.verdict(), 1, Integer::sum));
+    return counts;
+  }
+
+  /** What holds for all rows stands once, not at each of them. */
+  private List<Finding> stops(List<Finding> findings) {
+    return findings.stream()
+        .filter(f -> f.severity().compareTo(Severity.STOP) >= 0 && !common.contains(f))
+        .toList();
+  }
+
+  private void load(Gate.Judged<InputRow<org.setpower.plan.lighting.input.LoadTables.Load>> row) {
+    PlannedLoad load = plan.loads().get(row.row());
+    List<Finding> all = stops(row.findings());
+    String see =
+        all.stream()
+            .filter(f -> f.key() == LightingFinding.LOAD_UPSTREAM)
+            .map(f -> String.valueOf(f.arguments().get(0)))
+            .findFirst()
+            .orElse("");
+    List<Finding> stops =
+        all.stream().filter(f -> f.key() != LightingFinding.LOAD_UPSTREAM).toList();
+    for (PlannedLoad.Part part : load.parts()) {
+      List<DiagramLoad> there = loads.computeIfAbsent(part.node(), k -> new ArrayList<>());
+      boolean first = part == load.parts().get(0);
+      there.add(load(row, load, part.quantity(), first ? stops : List.of(), see));
+    }
+    if (load.parts().isEmpty()) {
+      loose.add(load(row, load, load.quantity(), stops, see));
+    }
+  }
+
+  private static DiagramLoad load(
+      Gate.Judged<InputRow<org.setpower.plan.lighting.input.LoadTables.Load>> row,
+      PlannedLoad load,
+      double quantity,
+      List<Finding> stops,
+      String see) {
+    Equipment device = load.equipment();
+    return new DiagramLoad(
+        "loads",
+        row.row(),
+        row.item().value().item(),
+        quantity,
+        device == null ? null : device.inrush(),
+        load.spans().isEmpty(),
+        row.verdict(),
+        stops,
+        see);
+  }
+
+  private void looseOutlets(Gate.Judged<InputRow<OutletGroup>> row) {
+    OutletGroup typed = row.item().value();
+    String name = typed.distro() + "-" + (typed.numbers() == null ? "?" : typed.numbers());
+    loose.add(
+        new DiagramLoad(
+            "outlets",
+            row.row(),
+            typed.distro() == null ? null : name,
+            Double.NaN,
+            null,
+            false,
+            row.verdict(),
+            ofGroups.remove(row.row()),
+            ""));
+  }
+
+  private DiagramNode node(Node node) {
+    List<Finding> stops = stops(node);
+    String see = see(node, stops);
+    List<DiagramNode> children = new ArrayList<>();
+    List<String> idle = new ArrayList<>();
+    Set<Integer> idleRows = new HashSet<>();
+    // the circuits of a connector in which a multi-circuit cable is plugged are those of its end
+    boolean plugged =
+        node.kind() == Node.Kind.OUTLET
+            && node.children().stream().anyMatch(c -> c.kind() == Node.Kind.RUN);
+    for (Node child : node.children()) {
+      if (plugged && child.kind() == Node.Kind.CIRCUIT && isIdle(child)) {
+        continue;
+      }
+      if (isIdle(child)) {
+        child.below().stream()
+            .filter(n -> n.kind() == Node.Kind.OUTLET || child.kind() == Node.Kind.CIRCUIT)
+            .forEach(n -> idle.add(n.name()));
+        idleRows.add(child.row());
+      } else {
+        children.add(node(child));
+      }
+    }
+    // a row of Outlets that has an outlet in use shows its stops there
+    children.forEach(c -> idleRows.remove(c.kind() == DiagramNode.Kind.RUN ? -1 : c.row()));
+    List<Finding> idleStops = new ArrayList<>();
+    idleRows.forEach(r -> idleStops.addAll(take(r)));
+    return new DiagramNode(
+        DiagramNode.Kind.valueOf(node.kind().name()),
+        node.row(),
+        node.name(),
+        verdict(node),
+        stops,
+        new DiagramNode.Guard(
+            node.breaker(), node.curve(), node.rcd().milliamps(), node.rcd().type()),
+        node.legs(),
+        node.isFed() ? flows.shown(node).amps() : Double.NaN,
+        node.kind() == Node.Kind.SUPPLY ? supply(node) : null,
+        node.kind() == Node.Kind.RUN ? cable(node) : null,
+        loads.getOrDefault(node, List.of()),
+        children,
+        idle,
+        idleStops,
+        see);
+  }
+
+  /** Where the stops of its row stand, when they do not stand at this outlet. */
+  private String see(Node node, List<Finding> stops) {
+    boolean outlet = node.kind() != Node.Kind.SUPPLY && node.kind() != Node.Kind.RUN;
+    if (outlet && stops.stream().anyMatch(f -> isOfAll(f, node))) {
+      shownAt.putIfAbsent(node.row(), node.name());
+    }
+    return outlet && stops.isEmpty() ? shownAt.getOrDefault(node.row(), "") : "";
+  }
+
+  private List<Finding> take(int outlets) {
+    List<Finding> stops = ofGroups.remove(outlets);
+    return stops == null ? List.of() : stops;
+  }
+
+  /** Whether it is an outlet, or several on a breaker, on which nothing hangs. */
+  private boolean isIdle(Node node) {
+    return node.kind() != Node.Kind.SUPPLY
+        && node.kind() != Node.Kind.RUN
+        && node.below().stream().allMatch(n -> n.kind() != Node.Kind.RUN && !loads.containsKey(n));
+  }
+
+  private Gate.Judged<?> judged(Node node) {
+    return switch (node.kind()) {
+      case SUPPLY -> plan.supplies().row(node.row());
+      case RUN -> plan.runs().row(node.row());
+      default -> plan.outlets().row(node.row());
+    };
+  }
+
+  /** A stop of a row of Outlets stands at the outlet it names, else at the first in use. */
+  private List<Finding> stops(Node node) {
+    if (node.kind() == Node.Kind.SUPPLY || node.kind() == Node.Kind.RUN) {
+      return stops(judged(node).findings());
+    }
+    List<Finding> left = ofGroups.getOrDefault(node.row(), List.of());
+    List<Finding> here = left.stream().filter(f -> !isOfOther(f, node)).toList();
+    ofGroups.put(node.row(), left.stream().filter(f -> !here.contains(f)).toList());
+    return here;
+  }
+
+  /** Whether a finding of a row of Outlets names another outlet of it that is drawn. */
+  private boolean isOfOther(Finding finding, Node node) {
+    return !finding.arguments().isEmpty()
+        && network.ofGroup(node.row()).stream()
+            .filter(n -> n != node && !isIdle(n) && n.kind() == node.kind())
+            .filter(n -> !n.name().equals(node.name()))
+            .anyMatch(n -> n.name().equals(finding.arguments().get(0)));
+  }
+
+  private static boolean isOfAll(Finding finding, Node node) {
+    return finding.arguments().isEmpty() || !node.name().equals(finding.arguments().get(0));
+  }
+
+  /** The verdict of its row; of an outlet, without what names another of them. */
+  private Verdict verdict(Node node) {
+    Gate.Judged<?> judged = judged(node);
+    boolean row = node.kind() == Node.Kind.SUPPLY || node.kind() == Node.Kind.RUN;
+    return row
+        ? judged.verdict()
+        : Finding.verdict(judged.findings().stream().filter(f -> !isOfOther(f, node)).toList());
+  }
+
+  private DiagramNode.Supply supply(Node node) {
+    Supply typed = network.supply(node);
+    Peak peak = node.isFed() ? flows.shown(node) : null;
+    boolean flowing = peak != null && peak.amps() > 0;
+    List<Double> amps = new ArrayList<>();
+    for (int leg = 0; leg < 3; leg++) {
+      boolean there = peak != null && (node.legs() >> leg & 1) == 1;
+      amps.add(there ? flows.shown(node, leg) : Double.NaN);
+    }
+    LocalDate on = flowing ? plan.timeline().date(peak.quarter()) : null;
+    return new DiagramNode.Supply(
+        typed.type(),
+        typed.location(),
+        typed.system(),
+        node.parent() == null && node.isFed() ? volts(typed) : Double.NaN,
+        amps,
+        peak != null && node.hasNeutral() ? flows.neutral(node).amps() : Double.NaN,
+        on,
+        flowing ? Timeline.text(peak.quarter()) : "");
+  }
+
+  private double volts(Supply typed) {
+    SupplySystem system = typed.system();
+    if (typed.volts() != null) {
+      return typed.volts();
+    }
+    return system == null ? Double.NaN : system.usualVolts(network.isUs());
+  }
+
+  private DiagramNode.Cable cable(Node node) {
+    RunJudge.State state = plan.runStates().get(node.row());
+    Double length = state.cable().typed().length();
+    double before = node.isFed() ? flows.dropShare(node.parent(), node.legs()) : Double.NaN;
+    return new DiagramNode.Cable(
+        state.cable().typed().type(),
+        state.cable().cores(),
+        state.cable().size(),
+        state.cable().parallel(),
+        length == null ? Double.NaN : length,
+        state.cable().size() == null || length == null ? Double.NaN : state.dropShare() - before,
+        state.dropShare());
+  }
+}

@@ -1,0 +1,180 @@
+package org.setpower.templates.battery;
+
+import org.setpower.plan.batteryday.BatteryDayPlan;
+import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanText;
+import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.FieldSpec;
+
+/** The battery plan of camera assistant, sound and video. */
+public final class BatteryPlan implements PlanTemplate {
+  private static final String HOT =
+      "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the fire service.";
+  private static final String DAMAGED =
+      "Dropped, wet or swollen, and cold: quarantine it outdoors, away from people and batteries."
+          + " Do not charge it. Do not fly it.";
+  private static final String CHARGING =
+      "Do not charge lithium batteries below 0 °C (32 °F). Let them warm up first. Charge attended,"
+          + " on a non-combustible surface, with the matching charger.";
+  private static final String GAUGES =
+      "Planning figures. Check the gauge of each battery before it goes on.";
+  private static final String JOINED =
+      "Do not connect batteries at different states of charge in parallel. Connect in series only"
+          + " batteries of the same type and state of charge, where the manufacturer permits it.";
+
+  private final PlanWorkbook book =
+      PlanWorkbook.of("battery-plan", "Battery plan", BatteryDayPlan.MODEL)
+          .unitsBy("project.units", "US");
+
+  /** Declares the plan. */
+  public BatteryPlan() {
+    book.with(
+        project(),
+        PlanTab.of(
+                "Battery stock",
+                "What batteries there are. Fill in the types from their labels, then how many of"
+                    + " each; the plan numbers them B1, B2 …")
+            .with(
+                book.table("types").titled("Battery types").optional("mount", "resistance"),
+                book.table("stock")
+                    .titled("Battery stock")
+                    .pick("type", "types.type")
+                    .optional("lentTo", "backOn")
+                    .shows("fromNumber", "toNumber", "planned", "fewest", "shortOf")
+                    .more("fewestAlone", "uncharged")),
+        PlanTab.of(
+                "Positions",
+                "What batteries are on, one row each; then its devices, from the label or measured."
+                    + " Fill in position, nominal voltage and battery type first.")
+            .with(
+                book.table("positions")
+                    .titled("Positions")
+                    .pick("type", "types.type")
+                    .width("position", 38)
+                    .optional("mount", "toDay")
+                    .shows("watts", "runtime", "changes", "dark")
+                    .more("onHours", "changeBelow", "arrives", "amps", "maxAmps"),
+                book.table("devices")
+                    .titled("Devices")
+                    .pick("position", "positions.position")
+                    .width("position", 38)
+                    .shows("drawn")),
+        PlanTab.of(
+                "Chargers",
+                "What charges them. Fill in the supplies first, then one row for each charger with"
+                    + " the types that it takes.")
+            .with(
+                book.table("supplies").titled("Supplies").shows("peak"),
+                book.table("chargers")
+                    .titled("Chargers")
+                    .pick("supply", "supplies.supply")
+                    .optional("mount", "roundTrip")
+                    .shows("hours", "charges")),
+        today(),
+        PlanTab.of("Change schedule", "What goes on and what comes off, in order of time.")
+            .paper()
+            .with(
+                book.list(
+                    "card", "by", "department", "position", "piece", "on", "off", "to", "done")),
+        summary(),
+        PlanTab.of("Charging tonight", "What charges after wrap, on which channel, until when.")
+            .hidden()
+            .paper()
+            .with(
+                PlanText.cautions(HOT, DAMAGED, CHARGING),
+                book.list(
+                    "tonight", "battery", "type", "charger", "channel", "from", "until", "ready")),
+        PlanTab.of("Lent out", "Who has which batteries on the day shown.")
+            .hidden()
+            .paper()
+            .with(book.list("lentOut", "battery", "type", "to", "backOn")),
+        PlanTab.of(
+                "Battery labels",
+                "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
+            .hidden()
+            .paper()
+            .with(book.list("batteries", "number", "type", "use", "atCall", "atEnd", "next")),
+        PlanTab.of("Timeline", "Which battery is on which position from when to when.")
+            .hidden()
+            .with(
+                PlanText.notes(
+                    "How the day is run",
+                    "At a change the least charged battery goes on that reaches the next break, else"
+                        + " the fullest. Part-used batteries stay on through breaks.",
+                    "A battery that comes off goes to the charger that has it back first, if it takes"
+                        + " it, has power, a free channel and watts left.",
+                    "What is short goes dark piece by piece, the highest priority figure first."),
+                book.list("timeline", "position", "piece", "type", "batteries", "from", "to")));
+  }
+
+  private PlanTab project() {
+    return PlanTab.of(
+            "Project",
+            "Whether the batteries last the day, and who changes which when. Fill in units and days"
+                + " here, then Battery stock, Positions and Chargers; read Summary.")
+        .first()
+        .with(
+            PlanNotes.of(
+                "The production",
+                FieldSpec.input("Production").help("Printed on each page."),
+                FieldSpec.input("Revision")
+                    .number(CellFormat.COUNT, 0, 999)
+                    .help("Add one whenever a paper goes out.")),
+            book.fields("Rules", "project", "units", "day", "dayBegins", "near", "touchLimit")
+                .pick("day", "days.date"),
+            book.lines("", "project", "verdict", "reasons"),
+            book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"));
+  }
+
+  /** What is typed at call and at lunch. */
+  private PlanTab today() {
+    return PlanTab.of(
+            "Today",
+            "At call, enter the batteries that are not full or not there. At lunch, enter the time"
+                + " and only the batteries that are not as planned: the plan changes from then on.")
+        .with(
+            book.table("atCall").titled("Found at call"),
+            book.fields("Now", "project", "now"),
+            book.table("atNow").titled("Found now").pick("position", "positions.position"));
+  }
+
+  private PlanTab summary() {
+    return PlanTab.page("Summary", "Whether the batteries last, and the open issues, stops first.")
+        .result()
+        .with(
+            book.figures(
+                4,
+                "summary",
+                "verdict",
+                "changes",
+                "dark",
+                "shortOf",
+                "planned",
+                "withheld",
+                "stopped",
+                "notReady"),
+            book.lines("", "run", "date", "location", "call", "wrap", "coldest", "warmest"),
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+                .width("where", 48)
+                .width("reasons", 112),
+            PlanText.cautions(HOT, DAMAGED, CHARGING, JOINED, GAUGES),
+            PlanText.notes(
+                "More tabs",
+                "Charging tonight, Lent out, Battery labels and Timeline are hidden:"
+                    + " show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
+                    + " tab."));
+  }
+
+  @Override
+  public PlanWorkbook workbook() {
+    return book;
+  }
+
+  @Override
+  public String exampleTitle() {
+    return "The Salt Road – battery plan";
+  }
+}

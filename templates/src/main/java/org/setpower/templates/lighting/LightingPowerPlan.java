@@ -1,0 +1,343 @@
+package org.setpower.templates.lighting;
+
+import org.setpower.plan.lighting.LightingModel;
+import org.setpower.registry.groups.CableFunctions;
+import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.plan.LeafColumn;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanText;
+import org.setpower.templates.plan.PlanWorkbook;
+import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.FieldSpec;
+
+/** The lighting power plan of gaffer, best boy and generator operator. */
+public final class LightingPowerPlan implements PlanTemplate {
+  private static final String ISOLATE =
+      "Planning figures. Isolate the supply before any connection is changed.";
+  private static final String ELECTRICIAN =
+      "A competent person connects, tests and signs for every source. Local codes decide.";
+  private static final String SINGLES =
+      "Single-core feeders: switch the supply off before you connect them. Connect earth (ground)"
+          + " first, then neutral, then phases. Disconnect in reverse order.";
+  private static final String DRUMS = "Unwind every cable drum before it is loaded.";
+  private static final String RCDS =
+      "Press the test button of every RCD (GFCI) before use. Do not bridge one that trips.";
+  private static final String FUMES =
+      "Do not run a generator where fumes can collect. Do not refuel it while it runs or is hot.";
+
+  private final PlanWorkbook book =
+      PlanWorkbook.of("lighting-power-plan", "Lighting power plan", LightingModel.MODEL)
+          .unitsBy("project.units", "US");
+
+  /** Declares the plan. */
+  public LightingPowerPlan() {
+    book.with(
+        project(),
+        PlanTab.of(
+                "Sources & distro",
+                "One row for each source and each distro. A cable run feeds each distro; its"
+                    + " outlets stand on the next tab.")
+            .with(
+                book.table("supplies")
+                    .optional("existing", "electrician")
+                    .shows("available", "amps1", "amps2", "amps3", "headroom")
+                    .more("neutral", "imbalance", "peakDate", "peakAt", "fedFrom")),
+        PlanTab.of(
+                "Outlets",
+                "One row for each group of like outlets of a distro. Outlet 3 of distro A is"
+                    + " called A-3.")
+            .with(
+                book.table("outlets")
+                    .pick("distro", "supplies.name")
+                    .width("connector", 44)
+                    .optional("rcdType", "circuits")
+                    .shows("used", "peak", "peakPlace", "protects")),
+        PlanTab.of(
+                "Loads",
+                "One row for each item and place. Fill in item, place and qty first; the place"
+                    + " decides leg and breaker. Items are those of the hidden tab Equipment.")
+            .with(
+                book.table("loads")
+                    .width("item", 38)
+                    .pick("item", "equipment.item")
+                    .pick("group", "groups.group")
+                    .optional("connection", "location")
+                    .shows("legUsed", "amps", "shared")
+                    .more("upstream", "volts", "power")),
+        PlanTab.of(
+                "Cable runs",
+                "One row for each cable run: to, from, length, size and type first. From names an"
+                    + " outlet, a source or the end of another run.")
+            .with(
+                book.table("runs")
+                    .optional("pieces", "ratingSource")
+                    .leaf(
+                        LeafColumn.of("Voltage drop", CableFunctions.DROP)
+                            .with("size", "runs.size")
+                            .with("length", "runs.metres")
+                            .with("amps", "runs.amps")
+                            .with("system", "runs.system")
+                            .with("power_factor", "runs.powerFactor")
+                            .with("parallel", "runs.parallel")
+                            .where("runs.powerFactor")
+                            .shown("V", CellFormat.TWO))
+                    .shows("rating", "upstream", "amps", "totalDrop", "minSize")
+                    .more(
+                        "protects",
+                        "maxLength",
+                        "volts",
+                        "neutral",
+                        "peakAt",
+                        "airUsed",
+                        "ratingTable",
+                        "disconnects",
+                        "loop",
+                        "metres",
+                        "system",
+                        "powerFactor")),
+        PlanTab.of(
+                "Generator",
+                "One row for each generator of Sources & distro. Decide its size last, beside the"
+                    + " proposed one.")
+            .with(
+                book.table("generators")
+                    .optional("fuelPrice", "usable")
+                    .pick("name", "supplies.name")
+                    .shows("proposed", "needed", "share", "fuel", "refuelAt")
+                    .more(
+                        "refuelOn",
+                        "left",
+                        "load",
+                        "starting",
+                        "derating",
+                        "airUsed",
+                        "hours",
+                        "mean",
+                        "cost",
+                        "co2"),
+                book.table("sizes").titled("Generators on offer")),
+        summary());
+    hidden();
+  }
+
+  private PlanTab project() {
+    return PlanTab.of(
+            "Project",
+            "Whether every cable, breaker and leg stands the load. Fill in units and days here,"
+                + " then Sources & distro, Outlets, Loads and Cable runs; read Summary.")
+        .first()
+        .with(
+            PlanNotes.of(
+                "The production",
+                FieldSpec.input("Production").help("Printed on each page."),
+                FieldSpec.input("Revision")
+                    .number(CellFormat.COUNT, 0, 999)
+                    .help("Add one whenever a paper goes out.")),
+            book.fields(
+                    "Rules",
+                    "project",
+                    "units",
+                    "rule",
+                    "installation",
+                    "maxDrop",
+                    "dayShown",
+                    "headroom")
+                .pick("dayShown", "days.date"),
+            book.lines("Status of this tab", "project", "verdict", "reasons"),
+            book.table("days").titled("Days"),
+            book.table("groups").titled("Groups of loads"));
+  }
+
+  private PlanTab summary() {
+    return PlanTab.page("Summary", "What stops the plan, the legs of each source, open issues.")
+        .result()
+        .with(
+            book.figures(
+                4,
+                "summary",
+                "verdict",
+                "stops",
+                "checks",
+                "power",
+                "loadsFit",
+                "loadsWithheld",
+                "runsFit",
+                "runsWithheld"),
+            book.list(
+                    "Sources and distros",
+                    10,
+                    "legs",
+                    "verdict",
+                    "name",
+                    "amps1",
+                    "amps2",
+                    "amps3",
+                    "neutral",
+                    "headroom",
+                    "peakAt")
+                .width("name", 48)
+                .width("headroom", 32)
+                .width("peakAt", 32),
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+                .width("where", 48)
+                .width("reasons", 112),
+            PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
+            PlanText.notes(
+                "More tabs",
+                "Distribution, Loads by outlet, Cable pull, Diagram, Generator sheet, Order list,"
+                    + " Distro labels, Load balance, Equipment and Assumptions are hidden: show"
+                    + " them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
+                    + " tab."));
+  }
+
+  private void hidden() {
+    book.with(
+        PlanTab.of("Distribution", "What is plugged where. " + ISOLATE)
+            .hidden()
+            .paper()
+            .with(
+                book.list(
+                        "",
+                        80,
+                        "distribution",
+                        "place",
+                        "connector",
+                        "breaker",
+                        "rcd",
+                        "plugged",
+                        "legs",
+                        "amps",
+                        "neutral",
+                        "withheld")
+                    .width("connector", 44)
+                    .width("plugged", 80)),
+        PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
+            .hidden()
+            .paper()
+            .with(
+                book.lines("", "summary", "loadsWithheld"),
+                book.list(
+                        "",
+                        120,
+                        "plugging",
+                        "verdict",
+                        "place",
+                        "item",
+                        "quantity",
+                        "legs",
+                        "amps",
+                        "location")
+                    .width("item", 48)),
+        PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
+            .hidden()
+            .paper()
+            .with(
+                PlanText.cautions(SINGLES),
+                book.lines("", "summary", "runsWithheld"),
+                book.list(
+                    "", 60, "pull", "verdict", "to", "from", "length", "pieces", "size", "cores",
+                    "singles")),
+        PlanTab.page(
+                "Generator sheet",
+                "For the generator operator: size, fuel and refuelling of the first generator.")
+            .hidden()
+            .with(
+                book.lines(
+                    "",
+                    "generators",
+                    "verdict",
+                    "reasons",
+                    "needed",
+                    "proposed",
+                    "left",
+                    "share",
+                    "hours",
+                    "fuel",
+                    "cost",
+                    "refuelOn",
+                    "refuelAt"),
+                PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
+                book.list("Load by hour", 24, "profile", "generator", "hour", "load")
+                    .width("generator", 64)
+                    .width("load", 32),
+                PlanText.notes(
+                    "Log",
+                    "Hour meter at start:                    at end:",
+                    "Litres delivered:                    at:",
+                    "RCD tested by:                    Neutral bonded at:")),
+        PlanTab.of("Order list", "What the plan needs, and what of it is short.")
+            .hidden()
+            .paper()
+            .with(
+                book.lines("", "summary", "runsWithheld"),
+                book.list(
+                        "",
+                        80,
+                        "order",
+                        "kind",
+                        "what",
+                        "size",
+                        "cores",
+                        "connector",
+                        "length",
+                        "breaker",
+                        "required",
+                        "spare",
+                        "stock",
+                        "short")
+                    .width("what", 44)
+                    .width("connector", 44)),
+        PlanTab.of("Distro labels", "One row for the label of each distro. " + ISOLATE)
+            .hidden()
+            .paper()
+            .with(
+                book.list(
+                    "labels", "verdict", "name", "location", "fedFrom", "breaker", "electrician")),
+        PlanTab.of(
+                "Diagram",
+                "Single-line diagram. Draw it with Set Power ▸ Draw diagram, and again after each"
+                    + " change before you print it.")
+            .hidden(),
+        PlanTab.of("Load balance", "Exchanges that help most, and clamp-meter readings.")
+            .hidden()
+            .with(
+                book.table("readings").shows("planned1", "planned2", "planned3"),
+                book.list(
+                    "",
+                    12,
+                    "balance",
+                    "supply",
+                    "item",
+                    "place",
+                    "fromLeg",
+                    "otherItem",
+                    "otherPlace",
+                    "toLeg",
+                    "before",
+                    "after")),
+        PlanTab.of("Equipment", "One row for each type of device. Fill in item and power first.")
+            .hidden()
+            .with(
+                book.table("equipment")
+                    .width("item", 38)
+                    .width("plug", 44)
+                    .optional("leading", "leakage")
+                    .shows("atOnce", "toHire")),
+        PlanTab.of("Assumptions", "Spare cable and the cable that there is.")
+            .hidden()
+            .with(
+                book.fields("Order", "project", "spareCable"),
+                book.table("cableStock").titled("Cable stock")));
+  }
+
+  @Override
+  public PlanWorkbook workbook() {
+    return book;
+  }
+
+  @Override
+  public String exampleTitle() {
+    return "The Salt Road – lighting power plan";
+  }
+}
