@@ -10,7 +10,6 @@ import java.util.function.Predicate;
 import org.setpower.flight.Packing;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
-import org.setpower.plan.travel.rules.CabinEdition;
 
 /** Writes the papers. It judges nothing: it takes its rows from the gates. */
 final class PaperDesk {
@@ -101,9 +100,9 @@ final class PaperDesk {
     if (leg.isWritten()) {
       notes.add(
           TravelStatement.WRITTEN.of(
-              count(leg.spares()),
-              count(leg.over()),
-              count(leg.banks()),
+              written(leg.typed().writtenSpares()),
+              written(leg.typed().writtenOver()),
+              written(leg.typed().writtenBanks()),
               leg.typed().writtenReference()));
     }
     if (!leg.held()) {
@@ -149,8 +148,9 @@ final class PaperDesk {
         notes);
   }
 
-  private static String count(int most) {
-    return most == CabinEdition.NONE ? "—" : Integer.toString(most);
+  /** What the carrier wrote, not what the rules leave of it. */
+  private static String written(Double limit) {
+    return limit == null ? "—" : Integer.toString((int) Math.floor(limit));
   }
 
   private static String route(Trip.Leg leg) {

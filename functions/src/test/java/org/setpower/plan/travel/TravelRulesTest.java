@@ -170,7 +170,7 @@ class TravelRulesTest {
     TravelPapers.CheckInRow row = TravelSamples.types(result).get(0);
     assertThat(row.pieces()).isEqualTo(5);
     assertThat(TravelSamples.flights(result).get(0).notes())
-        .contains(TravelStatement.WRITTEN.of("5", "0", "0", "mail 20"))
+        .contains(TravelStatement.WRITTEN.of("5", "—", "—", "mail 20"))
         .contains(TravelStatement.CONFIRM.of());
     assertNothingCarried(trip.set("flights", 1, "writtenReference", ""));
     assertNothingCarried(

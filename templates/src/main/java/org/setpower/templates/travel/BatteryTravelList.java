@@ -135,10 +135,9 @@ public final class BatteryTravelList implements PlanTemplate {
         .with(
             book.table("flights")
                 .titled("Flights")
-                .optional("writtenSpares", "writtenReference")
                 .width("edition", 48)
-                .shows("edition", "maxSpares", "maxOver", "maxBanks")
-                .more("rulesUsed", "until", "maxDevices"),
+                .shows("edition")
+                .more("maxSpares", "maxOver", "maxBanks", "rulesUsed", "until", "maxDevices"),
             book.table("answers").titled("Carriers' answers").pick("carrier", "flights.carrier"));
   }
 
