@@ -258,13 +258,7 @@ final class DiagramSheet {
     scratch.setFormula("=" + now);
     double drawn = scratch.getValue();
     String words = CommandMessages.in(plan.locale().getLanguage()).of(CHANGED);
-    return "=IF(IFERROR(ABS("
-        + now
-        + "-"
-        + drawn
-        + ")<0.000001;FALSE());\"\";\""
-        + words
-        + "\")";
+    return "=IF(IFERROR(ABS(" + now + "-" + drawn + ")<0.000001;FALSE());\"\";\"" + words + "\")";
   }
 
   private void printed(int pages) throws Exception {

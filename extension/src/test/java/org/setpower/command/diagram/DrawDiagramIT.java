@@ -181,7 +181,9 @@ class DrawDiagramIT {
     assertThat(Uno.as(XPrintAreas.class, tab(plan.document())).getPrintAreas()).hasSize(4);
     assertThat(pdf("pages")).isNotEmpty();
     for (int row = 2; row <= 30; row++) {
-      plan.type("runs", "to", row, "").type("loads", "item", row, "").type("loads", "place", row, "");
+      plan.type("runs", "to", row, "")
+          .type("loads", "item", row, "")
+          .type("loads", "place", row, "");
     }
     assertThat(draw()).contains("1 page.");
     assertThat(groups()).hasSize(1);

@@ -76,7 +76,8 @@ public record BatteryDayInputs(
           LocalTime now,
       @Input(
               key = "near",
-              heading = "Change in a break if due after it within", form = NumberForm.WHOLE,
+              heading = "Change in a break if due after it within",
+              form = NumberForm.WHOLE,
               unit = "min",
               min = 0,
               max = 240,
@@ -85,7 +86,8 @@ public record BatteryDayInputs(
           Double near,
       @Input(
               key = "touchLimit",
-              heading = "Touch limit", form = NumberForm.ONE_DECIMAL,
+              heading = "Touch limit",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 1,
               max = 120,
@@ -110,7 +112,8 @@ public record BatteryDayInputs(
       @Input(key = "location", heading = "Location", blank = "Blank: no name.") String location,
       @Input(
               key = "min",
-              heading = "Min. temperature", form = NumberForm.ONE_DECIMAL,
+              heading = "Min. temperature",
+              form = NumberForm.ONE_DECIMAL,
               unit = "°C|°F",
               min = -60,
               max = 140,
@@ -119,7 +122,8 @@ public record BatteryDayInputs(
           Double min,
       @Input(
               key = "max",
-              heading = "Max. temperature", form = NumberForm.ONE_DECIMAL,
+              heading = "Max. temperature",
+              form = NumberForm.ONE_DECIMAL,
               unit = "°C|°F",
               min = -60,
               max = 140,
@@ -139,7 +143,8 @@ public record BatteryDayInputs(
       @Input(key = "maxTo", heading = "Max. to", blank = "Blank: as Max. from.") LocalTime maxTo,
       @Input(
               key = "shelf",
-              heading = "Shelf", form = NumberForm.ONE_DECIMAL,
+              heading = "Shelf",
+              form = NumberForm.ONE_DECIMAL,
               unit = "°C|°F",
               min = -60,
               max = 140,
@@ -172,7 +177,8 @@ public record BatteryDayInputs(
           Double cells,
       @Input(
               key = "ampHours",
-              heading = "Capacity", form = NumberForm.ONE_DECIMAL,
+              heading = "Capacity",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Ah",
               min = 0.1,
               max = 1000,
@@ -180,7 +186,8 @@ public record BatteryDayInputs(
           Double ampHours,
       @Input(
               key = "wattHours",
-              heading = "Energy", form = NumberForm.ONE_DECIMAL,
+              heading = "Energy",
+              form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               min = 1,
               max = 20_000,
@@ -194,7 +201,8 @@ public record BatteryDayInputs(
           String outputs,
       @Input(
               key = "maxAmps",
-              heading = "Max. current", form = NumberForm.ONE_DECIMAL,
+              heading = "Max. current",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0.1,
               max = 1000,
@@ -208,7 +216,8 @@ public record BatteryDayInputs(
           String mount,
       @Input(
               key = "resistance",
-              heading = "Resistance", form = NumberForm.ONE_DECIMAL,
+              heading = "Resistance",
+              form = NumberForm.ONE_DECIMAL,
               unit = "mΩ",
               min = 0.1,
               max = 10_000,
@@ -217,7 +226,8 @@ public record BatteryDayInputs(
           Double resistance,
       @Input(
               key = "health",
-              heading = "Health", form = NumberForm.SHARE,
+              heading = "Health",
+              form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: 80 % is assumed; check.",
@@ -289,7 +299,8 @@ public record BatteryDayInputs(
       @Input(key = "position", heading = "Position", help = "Each only once.") String position,
       @Input(
               key = "volts",
-              heading = "Nominal voltage", form = NumberForm.ONE_DECIMAL,
+              heading = "Nominal voltage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 1,
               max = 96,
@@ -343,7 +354,8 @@ public record BatteryDayInputs(
           Double atOnce,
       @Input(
               key = "changeAt",
-              heading = "Change at", form = NumberForm.SHARE,
+              heading = "Change at",
+              form = NumberForm.SHARE,
               min = 0,
               max = 0.9,
               blank = "Blank: when the device would stop.",
@@ -356,7 +368,8 @@ public record BatteryDayInputs(
           Boolean staysOn,
       @Input(
               key = "cable",
-              heading = "DC cable", form = NumberForm.ONE_DECIMAL,
+              heading = "DC cable",
+              form = NumberForm.ONE_DECIMAL,
               unit = "m|ft",
               min = 0,
               max = 300,
@@ -387,7 +400,8 @@ public record BatteryDayInputs(
       @Input(key = "position", heading = "Position", help = "A row of Positions.") String position,
       @Input(
               key = "watts",
-              heading = "Power", form = NumberForm.ONE_DECIMAL,
+              heading = "Power",
+              form = NumberForm.ONE_DECIMAL,
               unit = "W",
               min = 0.1,
               max = 20_000,
@@ -395,7 +409,8 @@ public record BatteryDayInputs(
           Double watts,
       @Input(
               key = "minVolts",
-              heading = "Min. voltage", form = NumberForm.ONE_DECIMAL,
+              heading = "Min. voltage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 0,
               max = 200,
@@ -404,7 +419,8 @@ public record BatteryDayInputs(
           Double minVolts,
       @Input(
               key = "maxVolts",
-              heading = "Max. voltage", form = NumberForm.ONE_DECIMAL,
+              heading = "Max. voltage",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               min = 0,
               max = 200,
@@ -422,7 +438,8 @@ public record BatteryDayInputs(
           Double quantity,
       @Input(
               key = "converter",
-              heading = "Converter efficiency", form = NumberForm.SHARE,
+              heading = "Converter efficiency",
+              form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: no converter.",
@@ -468,7 +485,8 @@ public record BatteryDayInputs(
           Double channels,
       @Input(
               key = "amps",
-              heading = "Current of a channel", form = NumberForm.ONE_DECIMAL,
+              heading = "Current of a channel",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               min = 0.05,
               max = 100,
@@ -496,7 +514,8 @@ public record BatteryDayInputs(
           Double atOnce,
       @Input(
               key = "efficiency",
-              heading = "Efficiency", form = NumberForm.SHARE,
+              heading = "Efficiency",
+              form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
               blank = "Blank: 80 %.",
@@ -504,7 +523,8 @@ public record BatteryDayInputs(
           Double efficiency,
       @Input(
               key = "usable",
-              heading = "Usable from", form = NumberForm.SHARE,
+              heading = "Usable from",
+              form = NumberForm.SHARE,
               min = 0.5,
               max = 1,
               blank = "Blank: 100 %.",
@@ -535,7 +555,8 @@ public record BatteryDayInputs(
           Double roundTrip,
       @Input(
               key = "air",
-              heading = "Air there", form = NumberForm.ONE_DECIMAL,
+              heading = "Air there",
+              form = NumberForm.ONE_DECIMAL,
               unit = "°C|°F",
               min = -60,
               max = 140,
@@ -544,7 +565,8 @@ public record BatteryDayInputs(
           Double air,
       @Input(
               key = "warmUp",
-              heading = "Warm-up", form = NumberForm.TWO_DECIMALS,
+              heading = "Warm-up",
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               min = 0,
               max = 24,
@@ -560,7 +582,8 @@ public record BatteryDayInputs(
       @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
       @Input(
               key = "charge",
-              heading = "State of charge", form = NumberForm.SHARE,
+              heading = "State of charge",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: as planned.")
@@ -574,7 +597,8 @@ public record BatteryDayInputs(
       @Input(key = "number", heading = "Battery", help = "Its number: B4.") String number,
       @Input(
               key = "charge",
-              heading = "State of charge", form = NumberForm.SHARE,
+              heading = "State of charge",
+              form = NumberForm.SHARE,
               min = 0,
               max = 1,
               blank = "Blank: as planned.")

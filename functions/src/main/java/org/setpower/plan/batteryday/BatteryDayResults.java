@@ -236,19 +236,22 @@ public final class BatteryDayResults {
           BatteryUse use,
       @Result(
               key = "atCall",
-              heading = "Charge at call", form = NumberForm.SHARE,
+              heading = "Charge at call",
+              form = NumberForm.SHARE,
               from = "run.entries",
               rule = "Full, as the day before leaves it, or as found.")
           Double atCall,
       @Result(
               key = "atEnd",
-              heading = "Charge at wrap", form = NumberForm.SHARE,
+              heading = "Charge at wrap",
+              form = NumberForm.SHARE,
               from = "run.entries",
               rule = "When the last position ends.")
           Double atEnd,
       @Result(
               key = "next",
-              heading = "Charge at the next call", form = NumberForm.SHARE,
+              heading = "Charge at the next call",
+              form = NumberForm.SHARE,
               from = "run.entries",
               rule = "After charging tonight.")
           Double next) {}
@@ -281,7 +284,8 @@ public final class BatteryDayResults {
           List<Finding> reasons,
       @Result(
               key = "watts",
-              heading = "Peak power", form = NumberForm.ONE_DECIMAL,
+              heading = "Peak power",
+              form = NumberForm.ONE_DECIMAL,
               unit = "W",
               from = {
                 "project.*",
@@ -298,7 +302,8 @@ public final class BatteryDayResults {
           Double watts,
       @Result(
               key = "arrives",
-              heading = "Voltage at the device", form = NumberForm.ONE_DECIMAL,
+              heading = "Voltage at the device",
+              form = NumberForm.ONE_DECIMAL,
               unit = "V",
               from = {
                 "project.*",
@@ -315,7 +320,8 @@ public final class BatteryDayResults {
           Double arrives,
       @Result(
               key = "amps",
-              heading = "Current at cut-off", form = NumberForm.ONE_DECIMAL,
+              heading = "Current at cut-off",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 "project.*",
@@ -332,7 +338,8 @@ public final class BatteryDayResults {
           Double amps,
       @Result(
               key = "maxAmps",
-              heading = "Max. current", form = NumberForm.ONE_DECIMAL,
+              heading = "Max. current",
+              form = NumberForm.ONE_DECIMAL,
               unit = "A",
               from = {
                 "project.*",
@@ -351,7 +358,8 @@ public final class BatteryDayResults {
           Double maxAmps,
       @Result(
               key = "runtime",
-              heading = "Runtime", form = NumberForm.ONE_DECIMAL,
+              heading = "Runtime",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -370,7 +378,8 @@ public final class BatteryDayResults {
           Double runtime,
       @Result(
               key = "changeBelow",
-              heading = "Changed at", form = NumberForm.SHARE,
+              heading = "Changed at",
+              form = NumberForm.SHARE,
               from = {
                 "project.*",
                 "days.*",
@@ -388,7 +397,8 @@ public final class BatteryDayResults {
           Double changeBelow,
       @Result(
               key = "onHours",
-              heading = "On", form = NumberForm.ONE_DECIMAL,
+              heading = "On",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -411,7 +421,8 @@ public final class BatteryDayResults {
           Integer changes,
       @Result(
               key = "dark",
-              heading = "Dark", form = NumberForm.ONE_DECIMAL,
+              heading = "Dark",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = "run.entries",
               rule = "Hours of all pieces without a battery.")
@@ -444,7 +455,8 @@ public final class BatteryDayResults {
           List<Finding> reasons,
       @Result(
               key = "drawn",
-              heading = "From the battery", form = NumberForm.ONE_DECIMAL,
+              heading = "From the battery",
+              form = NumberForm.ONE_DECIMAL,
               unit = "W",
               from = "devices.*",
               rule = "Power times quantity, over the efficiency of the converter.")
@@ -500,7 +512,8 @@ public final class BatteryDayResults {
           List<Finding> reasons,
       @Result(
               key = "hours",
-              heading = "Hours of a charge", form = NumberForm.ONE_DECIMAL,
+              heading = "Hours of a charge",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = {
                 "project.*",
@@ -594,14 +607,16 @@ public final class BatteryDayResults {
           LocalTime wrap,
       @Result(
               key = "coldest",
-              heading = "Min. temperature", form = NumberForm.ONE_DECIMAL,
+              heading = "Min. temperature",
+              form = NumberForm.ONE_DECIMAL,
               unit = "°C",
               from = {"project.*", "days.*"},
               rule = "Of the date.")
           Double coldest,
       @Result(
               key = "warmest",
-              heading = "Max. temperature", form = NumberForm.ONE_DECIMAL,
+              heading = "Max. temperature",
+              form = NumberForm.ONE_DECIMAL,
               unit = "°C",
               from = {"project.*", "days.*"},
               rule = "Of the date.")
@@ -632,7 +647,8 @@ public final class BatteryDayResults {
           LocalTime at,
       @Result(
               key = "hour",
-              heading = "Hour", form = NumberForm.TWO_DECIMALS,
+              heading = "Hour",
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "After the midnight that begins the date, for the chart.")
@@ -813,14 +829,16 @@ public final class BatteryDayResults {
           String batteries,
       @Result(
               key = "from",
-              heading = "From", form = NumberForm.TWO_DECIMALS,
+              heading = "From",
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "Hours after the midnight that begins the date.")
           Double from,
       @Result(
               key = "to",
-              heading = "To", form = NumberForm.TWO_DECIMALS,
+              heading = "To",
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "Until it comes off.")
@@ -843,7 +861,8 @@ public final class BatteryDayResults {
           Integer changes,
       @Result(
               key = "dark",
-              heading = "Dark", form = NumberForm.ONE_DECIMAL,
+              heading = "Dark",
+              form = NumberForm.ONE_DECIMAL,
               unit = "h",
               from = "positions.dark",
               rule = "Sum over the positions.")

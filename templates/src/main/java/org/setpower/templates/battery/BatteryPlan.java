@@ -96,8 +96,7 @@ public final class BatteryPlan implements PlanTemplate {
                 "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
             .hidden()
             .paper()
-            .with(
-                book.list("batteries", "number", "type", "use", "atCall", "atEnd", "next")),
+            .with(book.list("batteries", "number", "type", "use", "atCall", "atEnd", "next")),
         PlanTab.of("Timeline", "Which battery is on which position from when to when.")
             .hidden()
             .with(

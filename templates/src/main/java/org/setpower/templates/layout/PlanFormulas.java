@@ -97,19 +97,8 @@ public final class PlanFormulas {
     String copied =
         top == null
             ? ""
-            : "IF(SHEET("
-                + top
-                + ")="
-                + PlanNames.home(top)
-                + ";\"\";"
-                + PlanNames.COPIED
-                + ")&";
-    return copied
-        + "IFERROR(INDEX(Block;"
-        + PlanNames.ONE
-        + ";2)&\"\";"
-        + PlanNames.MISSING
-        + ")";
+            : "IF(SHEET(" + top + ")=" + PlanNames.home(top) + ";\"\";" + PlanNames.COPIED + ")&";
+    return copied + "IFERROR(INDEX(Block;" + PlanNames.ONE + ";2)&\"\";" + PlanNames.MISSING + ")";
   }
 
   /** A heading whose unit a cell decides. */

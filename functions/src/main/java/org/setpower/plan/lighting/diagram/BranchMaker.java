@@ -327,7 +327,8 @@ final class BranchMaker {
     if (names.isEmpty() && stops.isEmpty()) {
       return List.of();
     }
-    String words = texts.say(DiagramWord.IDLE, String.join(", ", DiagramTexts.ranges(sorted(names))));
+    String words =
+        texts.say(DiagramWord.IDLE, String.join(", ", DiagramTexts.ranges(sorted(names))));
     return List.of(
         new Branch(
             "",
