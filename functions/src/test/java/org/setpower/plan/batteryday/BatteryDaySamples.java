@@ -501,7 +501,7 @@ final class BatteryDaySamples {
     return ranges;
   }
 
-  /** More entries than a crew can follow, and more batteries than can be tried. */
+  /** More entries than a crew can follow. */
   static Ranges restless() {
     Ranges ranges = camera().set("devices", 1, "watts", 350).set("positions", 1, "quantity", 36);
     for (int i = 0; i < 3; i++) {
@@ -541,7 +541,17 @@ final class BatteryDaySamples {
         handedOn().set("project", 1, "day", day("2027-02-02")),
         night().set("project", 1, "now", ""),
         Ranges.of(BatteryDayPlan.MODEL).row("project", "near", 10),
-        restless());
+        restless(),
+        crowded());
+  }
+
+  /** More ways to charge than can be tried: eighty pieces on chargers with few watts. */
+  static Ranges crowded() {
+    Ranges ranges = BatteryDayBenchmark.full().set("supplies", 1, "watts", 780);
+    for (int row = 1; row <= ranges.rows("positions").size(); row++) {
+      ranges.set("positions", row, "quantity", 4);
+    }
+    return ranges;
   }
 
   private static void type(Ranges r, String name, String chemistry, String outputs, double wh) {
