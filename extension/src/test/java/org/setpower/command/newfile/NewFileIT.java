@@ -125,11 +125,6 @@ class NewFileIT {
         .doesNotContain("49 CFR");
   }
 
-  /** Types into the first row below a heading. */
-  private void type(String tab, String heading, String words) {
-    at(tab, heading, 0, 1).setFormula(words);
-  }
-
   private String shown(String tab, String heading, int right, int below) {
     return CalcDocument.shown(at(tab, heading, right, below));
   }
