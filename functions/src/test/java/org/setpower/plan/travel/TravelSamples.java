@@ -255,6 +255,15 @@ final class TravelSamples {
     return trip;
   }
 
+  /** Freight handed over a day after the day that leaves time to charge. */
+  private static Ranges handedOverLate() {
+    Ranges trip = flight("2026-06-01");
+    trip.set("project", 1, "rest", "cargo aircraft", "handOver", day("2026-05-29"));
+    trip.set("project", 1, "chargers", 500, "needed", day("2026-06-01"), "transit", 3);
+    trip.rows("travellers").clear();
+    return add(trip, "P294", 294, 10, "kilograms", 2.1, "charge", 0.3);
+  }
+
   /** Twelve travellers and many types that differ a little: loads that nobody proves to be best. */
   static Ranges hard() {
     Ranges trip = flight("2026-06-01");
@@ -275,6 +284,8 @@ final class TravelSamples {
         freight(),
         late(),
         us(),
+        add(us(), "Na", 90, 2, "chemistry", "sodium-ion", "kilograms", 1),
+        handedOverLate(),
         us().set("project", 1, "transport", "note 4", "handOver", "", "transit", 30),
         scenario(),
         late().set("project", 1, "handOver", ""),
