@@ -178,19 +178,6 @@ class AccessibilityIT {
     Office.discard(made);
   }
 
-  @Test
-  void the_list_of_the_kit_is_walked_and_closed() throws Exception {
-    CommandDriver.command(office, null, "new", "title", "Battery day");
-    XComponent made = front();
-    ShownWindow window = open("kit");
-    assertThat(walked(window))
-        .containsExactly("List to write", "Write file…", "Read file…", "Close");
-    window.press(Key.ESCAPE);
-    window.isClosed();
-    closesWith(Key.RETURN, "kit");
-    Office.discard(made);
-  }
-
   /** Tabs of a register that is filled with the example. */
   private static XComponent register() {
     CommandDriver.command(office, null, "new", "title", "Battery register, example");
