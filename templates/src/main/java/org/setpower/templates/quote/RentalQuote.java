@@ -208,9 +208,19 @@ public final class RentalQuote implements PlanTemplate {
             head(3, 5),
             book.lines("", "letter", "verdict", "reasons"),
             PlanText.cautions(HOT, DAMAGED, CHARGING, CARRIAGE),
-            book.list("delivery", "row", "item", "pieces", "outOn", "backOn", "weight", "caution")
+            book.list(
+                    "delivery",
+                    "row",
+                    "item",
+                    "pieces",
+                    "serials",
+                    "outOn",
+                    "backOn",
+                    "weight",
+                    "caution")
                 .width("row", 10)
                 .width("item", 60)
+                .width("serials", 40)
                 .width("outOn", 22)
                 .width("backOn", 22)
                 .width("caution", 60));
@@ -237,7 +247,7 @@ public final class RentalQuote implements PlanTemplate {
         .upright()
         .with(
             head(3, 4),
-            book.lines("", "summary", "toInsure"),
+            book.lines("", "summary", "toInsure", "withoutValue"),
             book.list("values", "row", "item", "pieces", "serials", "each", "value")
                 .width("item", 60)
                 .width("serials", 50));
@@ -283,6 +293,8 @@ public final class RentalQuote implements PlanTemplate {
                 "total",
                 "downPayment",
                 "weight",
+                "withoutWeight",
+                "withoutValue",
                 "subHire",
                 "margin",
                 "lateRows",
