@@ -221,6 +221,7 @@ public final class RentalQuote implements PlanTemplate {
                 .width("row", 10)
                 .width("item", 60)
                 .width("serials", 40)
+                .width("weight", 22)
                 .width("outOn", 22)
                 .width("backOn", 22)
                 .width("caution", 60));
@@ -250,7 +251,9 @@ public final class RentalQuote implements PlanTemplate {
             book.lines("", "summary", "toInsure", "withoutValue"),
             book.list("values", "row", "item", "pieces", "serials", "each", "value")
                 .width("item", 60)
-                .width("serials", 50));
+                .width("serials", 50)
+                .width("each", 28)
+                .width("value", 28));
   }
 
   private PlanTab carnet() {
@@ -261,7 +264,9 @@ public final class RentalQuote implements PlanTemplate {
             head(3, 5),
             book.list("carnet", "number", "item", "serials", "pieces", "weight", "value", "origin")
                 .width("item", 60)
-                .width("serials", 50));
+                .width("serials", 50)
+                .width("weight", 22)
+                .width("value", 28));
   }
 
   /** Whose paper it is and for whom. */
