@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
+import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.templates.quote.RentalQuote;
 
@@ -367,6 +368,9 @@ class RentalQuoteIT {
       book.rows("items", row("item", "x", "qty", 2.0), row("item", "y", "qty", 2.5, "rate", 1.0));
       book.rows("picked", row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
       assertThat(book.column("delivery.item")).containsExactly("x");
+      assertThat(book.column("delivery.serials")).containsExactly("X1, X2");
+      assertThat(book.page("Papers")).contains("Not to be issued: row 2");
+      assertThat(book.column("due.item")).containsExactly("x");
       assertThat(book.column("delivery.caution")).containsExactly("Do not charge below 0 °C.");
       assertThat(book.column("delivery.weight")).containsExactly("4.0");
       assertThat(book.column("values.serials")).containsExactly("X1, X2");
@@ -374,6 +378,68 @@ class RentalQuoteIT {
       assertThat(book.column("carnet.origin")).containsExactly("FR");
       assertThat(book.page("Papers")).contains("Do not charge lithium batteries below 0 °C");
       assertThat(book.page("Client quote")).doesNotContain("lithium");
+    }
+  }
+
+  /**
+   * Six ordered at 2 kg; five on the shelf go out: 10 kg. The balloon of another house: unknown.
+   */
+  @Test
+  void papers_follow_picking_and_say_what_they_do_not_know(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.type("order.waiver", 0.08);
+      assertThat(book.page("Internal check")).contains("Fill in Tax on the waiver on Assumptions");
+      book.type("house.waiverTax", 0.2);
+      assertThat(book.page("Internal check")).doesNotContain("Tax on the waiver");
+      book.rows(
+          "stock",
+          row("item", "x", "owned", 6.0, "dayRate", 1.0, "value", 40.0, "weight", 2.0),
+          row("item", "tape", "value", 9.0));
+      book.rows(
+          "items",
+          row("item", "x", "qty", 6.0),
+          row("item", "tape", "qty", 6.0, "type", "sold", "rate", 9.5),
+          row("item", "balloon", "qty", 1.0, "rate", 260.0, "subFrom", "B", "subRate", 180.0));
+      book.rows("picked", row("line", 1.0, "item", "x", "qty", 5.0, "serials", "X1 to X5"));
+      assertThat(book.column("delivery.pieces")).containsExactly("5.0", "6.0", "1.0");
+      assertThat(book.column("delivery.weight")).containsExactly("10.0");
+      assertThat(book.column("due.item")).containsExactly("x", "balloon");
+      assertThat(book.single("summary.withoutWeight")).isEqualTo("1");
+      assertThat(book.single("summary.withoutValue")).isEqualTo("1");
+      assertThat(book.page("Client quote")).contains("incomplete: rows without a value: 1");
+      assertThat(book.page("Papers")).doesNotContain("Not to be issued");
+    }
+  }
+
+  /** 99 pieces at 380 000: 37 620 000; 16 days of 1 to 16 February, eight charged: 9 777 770.64. */
+  @Test
+  void a_dear_order_prints_its_figures(Office office) throws Exception {
+    try (PlanSheet book = empty(office)) {
+      book.type("order.discount", 0.125).type("order.security", 2_000_000.0);
+      book.rows(
+          "stock",
+          row(
+              "item",
+              "x",
+              "owned",
+              198.0,
+              "dayRate",
+              12_345.67,
+              "weekRate",
+              45_678.9,
+              "value",
+              380_000.0,
+              "weight",
+              1980.0));
+      book.rows(
+          "items", row("item", "x", "qty", 99.0), row("item", "x", "qty", 99.0, "basis", "week"));
+      book.rows("picked", row("line", 1.0, "item", "x", "qty", 99.0, "carnet", "yes"));
+      book.calculated();
+      Path pdf = office.newFolder().resolve("dear.pdf");
+      office.store(book.document(), "calc_pdf_Export", pdf);
+      assertThat(PdfText.of(pdf))
+          .contains("9,777,770.64", "45,678.90", "37,620,000.00", "75,240,000.00", "196,020.00")
+          .doesNotContain("###", "Internal check");
     }
   }
 }

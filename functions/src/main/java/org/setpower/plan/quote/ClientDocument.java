@@ -65,9 +65,14 @@ final class ClientDocument {
    *
    * @param fit rows in the order of the quote
    * @param toInsure replacement value of what is hired
+   * @param withoutValue rows that are hired and lack it
    */
   static List<DocumentLine> of(
-      QuoteRules rules, OrderSums sums, List<QuoteLine> fit, BigDecimal toInsure) {
+      QuoteRules rules,
+      OrderSums sums,
+      List<QuoteLine> fit,
+      BigDecimal toInsure,
+      int withoutValue) {
     ClientDocument document = new ClientDocument(rules, sums);
     document.addSections(fit);
     document.addReductions();
@@ -77,7 +82,7 @@ final class ClientDocument {
     fit.stream()
         .filter(l -> l.type() == LineType.SERVICE)
         .forEach(l -> document.add(LineKind.SERVICE, l));
-    document.addTotals(toInsure);
+    document.addTotals(toInsure, withoutValue);
     return List.copyOf(document.lines);
   }
 
@@ -142,7 +147,7 @@ final class ClientDocument {
         .orElse(null);
   }
 
-  private void addTotals(BigDecimal toInsure) {
+  private void addTotals(BigDecimal toInsure, int withoutValue) {
     add(LineKind.NET, PageText.NET.of(), null, null, null, sums.net());
     sums.rates()
         .forEach(
@@ -163,7 +168,11 @@ final class ClientDocument {
       add(LineKind.SECURITY, PageText.SECURITY.of(), null, null, null, sums.security());
     }
     if (toInsure.signum() > 0) {
-      add(LineKind.VALUE, PageText.VALUE.of(), null, null, null, toInsure);
+      Phrase label =
+          withoutValue == 0
+              ? PageText.VALUE.of()
+              : PageText.VALUE_INCOMPLETE.of((double) withoutValue);
+      add(LineKind.VALUE, label, null, null, null, toInsure);
     }
   }
 

@@ -31,6 +31,7 @@ enum PageText {
   BALANCE("Balance"),
   SECURITY("Refundable security, not part of the total"),
   VALUE("Replacement value to insure"),
+  VALUE_INCOMPLETE("Replacement value to insure, incomplete: rows without a value: {0,number,0}"),
   BY_DATES(
       "Charged days: every day from out to back, both included; of seven days at most"
           + " {0,number,0.#}."),

@@ -17,6 +17,7 @@ import org.setpower.plan.quote.QuoteInputs.Pick;
 final class PickedRows {
   private final Map<Integer, List<Finding>> findings = new HashMap<>();
   private final Map<Integer, Pick> byLine = new HashMap<>();
+  private final Set<Integer> contradicted = new HashSet<>();
 
   PickedRows(Map<Integer, QuoteLine> lines, InputRows<Pick> rows) {
     Set<Integer> seen = new HashSet<>();
@@ -24,7 +25,15 @@ final class PickedRows {
     rows.filled()
         .filter(r -> r.value().line() != null && !seen.add(number(r.value())))
         .forEach(r -> twice.add(number(r.value())));
-    rows.filled().forEach(r -> findings.put(r.number(), judge(r, lines, twice)));
+    rows.filled()
+        .forEach(
+            r -> {
+              findings.put(r.number(), judge(r, lines, twice));
+              boolean stops = !QuoteRules.stops(findings.get(r.number())).isEmpty();
+              if (stops && r.value().line() != null) {
+                contradicted.add(number(r.value()));
+              }
+            });
   }
 
   private static int number(Pick pick) {
@@ -70,6 +79,18 @@ final class PickedRows {
 
   Optional<String> serials(QuoteLine line) {
     return Optional.ofNullable(byLine.get(line.row().number())).map(Pick::serials);
+  }
+
+  /**
+   * How many pieces go out: those picked, else those ordered; null where the picking contradicts
+   * itself.
+   */
+  Double pieces(QuoteLine line) {
+    Pick pick = byLine.get(line.row().number());
+    if (contradicted.contains(line.row().number())) {
+      return null;
+    }
+    return pick == null || pick.qty() == null ? line.item().qty() : pick.qty();
   }
 
   boolean isOnCarnet(QuoteLine line) {

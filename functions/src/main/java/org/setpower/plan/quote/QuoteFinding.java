@@ -26,6 +26,7 @@ public enum QuoteFinding implements FindingKey {
   /** Arguments: out, back. */
   NOT_SCHEDULED("notScheduled", Severity.STOP),
   TAX_REASON("taxReason", Severity.CHECK),
+  WAIVER_TAX("waiverTax", Severity.CHECK),
   NOT_IN_STOCK("notInStock", Severity.CHECK),
   STOCK_UNCLEAR("stockUnclear", Severity.CHECK),
   NOT_OWNED("notOwned", Severity.CHECK),
@@ -33,6 +34,7 @@ public enum QuoteFinding implements FindingKey {
   SHORT("short", Severity.CHECK),
   NO_VALUE("noValue", Severity.CHECK),
   NO_WEIGHT("noWeight", Severity.CHECK),
+  SUB_HIRE_VALUE("subHire.value", Severity.CHECK),
   SUB_HIRE_HALF("subHire.half", Severity.CHECK),
   /** Arguments: days. */
   SUB_HIRE_DAYS("subHire.days", Severity.CHECK),

@@ -121,7 +121,7 @@ public record QuoteInputs(
               form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
-              blank = "Blank: untaxed.",
+              blank = "Blank: untaxed, check where there is a waiver.",
               help = "Share. Ask your accountant.")
           Double waiverTax,
       @Input(

@@ -97,9 +97,7 @@ final class QuoteLine {
 
   private void judgeStock() {
     if (stock == null) {
-      if (!isSubHired()) {
-        add(QuoteFinding.NOT_IN_STOCK);
-      }
+      add(isSubHired() ? QuoteFinding.SUB_HIRE_VALUE : QuoteFinding.NOT_IN_STOCK);
       return;
     }
     if (stock.owned() == null && !isSubHired()) {
@@ -278,10 +276,11 @@ final class QuoteLine {
     return rules.inQuote(stock.value()).map(v -> rules.rounded(v.multiply(Money.decimal(pieces))));
   }
 
-  Optional<BigDecimal> weight() {
-    return stock == null || stock.weight() == null || item.qty() == null
+  /** The weight of so many pieces; empty where it is not known. */
+  Optional<BigDecimal> weight(Double pieces) {
+    return stock == null || stock.weight() == null || pieces == null
         ? Optional.empty()
-        : Optional.of(Money.decimal(stock.weight()).multiply(Money.decimal(item.qty())));
+        : Optional.of(Money.decimal(stock.weight()).multiply(Money.decimal(pieces)));
   }
 
   LineType type() {

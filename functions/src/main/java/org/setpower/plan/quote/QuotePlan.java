@@ -246,7 +246,7 @@ public final class QuotePlan {
             QuoteResults.DOCUMENT,
             sums == null
                 ? ClientDocument.withheld(withheld)
-                : ClientDocument.of(rules, sums, fit(), toInsure)),
+                : ClientDocument.of(rules, sums, fit(), toInsure, withoutValue(values))),
         new ResultRows<>(
             QuoteResults.CLOSING,
             sums == null ? List.of() : Letters.closing(rules, fit(), inputs.terms())),
@@ -256,7 +256,8 @@ public final class QuotePlan {
         new ResultRows<>(QuoteResults.VALUES, values),
         new ResultRows<>(QuoteResults.CARNET, carnet()),
         new ResultRows<>(
-            QuoteResults.SUMMARY, List.of(summary(items, returned, delivery, toInsure, issues))),
+            QuoteResults.SUMMARY,
+            List.of(summary(items, returned, delivery, values, toInsure, issues))),
         new ResultRows<>(QuoteResults.ISSUES, issues));
   }
 
@@ -359,10 +360,11 @@ public final class QuotePlan {
                 new QuoteResults.DeliveryRow(
                     l.row().number(),
                     l.item().item(),
-                    l.item().qty(),
+                    picked.pieces(l),
+                    picked.serials(l).orElse(null),
                     l.isHired() ? l.out() : null,
                     l.isHired() ? l.back() : null,
-                    l.weight().orElse(null),
+                    l.weight(picked.pieces(l)).orElse(null),
                     l.stock().map(QuoteInputs.Stock::caution).orElse(null)))
         .toList();
   }
@@ -405,7 +407,7 @@ public final class QuotePlan {
                         l.item().item(),
                         picked.serials(l).orElse(null),
                         l.item().qty(),
-                        l.weight().orElse(null),
+                        l.weight(l.item().qty()).orElse(null),
                         l.value(l.item().qty()).orElse(null),
                         l.stock().map(QuoteInputs.Stock::origin).orElse(null))));
     return rows;
@@ -428,6 +430,15 @@ public final class QuotePlan {
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
+  private static int withoutValue(List<QuoteResults.ValueRow> values) {
+    return (int) values.stream().filter(v -> v.value() == null).count();
+  }
+
+  /** What is sold need not have a weight. */
+  private boolean isHiredWithoutWeight(QuoteResults.DeliveryRow row) {
+    return row.weight() == null && lines.get(row.row()).isHired();
+  }
+
   private <V> V of(Function<OrderSums, V> figure) {
     return sums == null ? null : figure.apply(sums);
   }
@@ -436,6 +447,7 @@ public final class QuotePlan {
       List<QuoteResults.ItemResult> items,
       List<QuoteResults.ReturnResult> returned,
       List<QuoteResults.DeliveryRow> delivery,
+      List<QuoteResults.ValueRow> values,
       BigDecimal toInsure,
       List<IssueRow> issues) {
     LocalDate out = rules.order().out();
@@ -460,7 +472,9 @@ public final class QuotePlan {
         of(OrderSums::balance),
         of(OrderSums::security),
         toInsure,
+        withoutValue(values),
         sum(delivery, QuoteResults.DeliveryRow::weight),
+        (int) delivery.stream().filter(this::isHiredWithoutWeight).count(),
         (int)
             returned.stream()
                 .filter(r -> r != null && r.daysLate() != null && r.daysLate() > 0)

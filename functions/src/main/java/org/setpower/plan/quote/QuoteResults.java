@@ -78,7 +78,7 @@ public final class QuoteResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"house.*", "order.currency"},
+              from = {"house.*", "order.currency", "order.waiver"},
               rule = "What is wrong, or missing on the client's page.")
           List<Finding> reasons) {}
 
@@ -1064,9 +1064,32 @@ public final class QuoteResults {
               heading = "Qty",
               unit = "pcs",
               form = NumberForm.EXACT,
-              from = {"items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
-              rule = "As typed.")
+              from = {
+                "picked.qty",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.qty",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "As picked, else as typed; blank where Picking contradicts itself.")
           Double pieces,
+      @Result(
+              key = "serials",
+              heading = "Serials",
+              from = {
+                "picked.serials",
+                "picked.line",
+                "picked.item",
+                "picked.reasons",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "Of what was picked.")
+          String serials,
       @Result(
               key = "outOn",
               heading = "Out",
@@ -1087,7 +1110,7 @@ public final class QuoteResults {
               unit = "kg",
               form = NumberForm.TWO_DECIMALS,
               from = {
-                "items.qty",
+                "delivery.pieces",
                 "stock.weight",
                 "stock.item",
                 "items.reasons",
@@ -1454,6 +1477,12 @@ public final class QuoteResults {
               rule = "Of all hired rows with a value.")
           BigDecimal toInsure,
       @Result(
+              key = "withoutValue",
+              heading = "Rows without value",
+              from = "values.value",
+              rule = "Hired rows that the value to insure lacks.")
+          Integer withoutValue,
+      @Result(
               key = "weight",
               heading = "Weight",
               unit = "kg",
@@ -1461,6 +1490,12 @@ public final class QuoteResults {
               from = "delivery.weight",
               rule = "Of all rows with a weight.")
           BigDecimal weight,
+      @Result(
+              key = "withoutWeight",
+              heading = "Rows without weight",
+              from = {"delivery.weight", "items.type"},
+              rule = "Hired rows that the weight lacks.")
+          Integer withoutWeight,
       @Result(
               key = "lateRows",
               heading = "Rows late",

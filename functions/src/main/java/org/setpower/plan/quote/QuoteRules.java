@@ -63,7 +63,7 @@ final class QuoteRules {
     Optional<Currency> own = currency(this.house.currency(), houseFindings);
     exchanged = own.isPresent() && currency != null && !own.get().equals(currency);
     checkPage(house, client, order);
-    checkOrder();
+    checkOrder(house.cells().containsKey("waiverTax"));
   }
 
   private static Optional<Currency> currency(String code, List<Finding> findings) {
@@ -101,7 +101,7 @@ final class QuoteRules {
     }
   }
 
-  private void checkOrder() {
+  private void checkOrder(boolean isWaiverTaxTyped) {
     dates(order.out(), order.back()).ifPresent(orderFindings::add);
     if (order.validUntil() != null
         && order.date() != null
@@ -110,6 +110,9 @@ final class QuoteRules {
     }
     if (order.tax() != null && order.tax() == 0 && order.taxReason() == null) {
       orderFindings.add(Finding.of(QuoteFinding.TAX_REASON));
+    }
+    if (order.waiver() != null && order.waiver() > 0 && !isWaiverTaxTyped) {
+      houseFindings.add(Finding.of(QuoteFinding.WAIVER_TAX));
     }
   }
 

@@ -338,7 +338,8 @@ class QuoteFindingsTest {
         throw new AssertionError(part.getName(), e);
       }
     }
-    Ranges bare = example().set("house", 1, "bank", "", "payment", "").set("client", 1, "name", "");
+    Ranges bare = example().set("house", 1, "bank", "", "payment", "", "waiverTax", 0);
+    bare.set("client", 1, "name", "");
     PlanResult result = bare.calculate();
     assertThat(keys(result.rows(QuoteResults.HOUSE).get(0).reasons()))
         .containsExactly(QuoteFinding.MISSING_ON_PAGE, QuoteFinding.MISSING_ON_PAGE);
@@ -467,5 +468,66 @@ class QuoteFindingsTest {
     assertThat(result.rows(QuoteResults.DELIVERY).stream().map(d -> d.caution()))
         .contains("Do not charge below 0 °C.");
     assertThat(result.rows(QuoteResults.DOCUMENT).toString()).doesNotContain("charge below");
+  }
+
+  @Test
+  void a_waiver_whose_tax_is_not_set_is_a_check() {
+    Ranges ranges = example();
+    QuoteResults.HouseResult house = ranges.calculate().rows(QuoteResults.HOUSE).get(0);
+    assertThat(house.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(new EnglishMessages().sentences(house.reasons(), Locale.ENGLISH))
+        .contains("Fill in Tax on the waiver on Assumptions");
+    for (double tax : new double[] {0, 0.2}) {
+      ranges.set("house", 1, "waiverTax", tax);
+      assertThat(ranges.calculate().rows(QuoteResults.HOUSE).get(0).reasons()).isEmpty();
+    }
+    ranges.set("house", 1, "waiverTax", "").set("order", 1, "waiver", "");
+    assertThat(ranges.calculate().rows(QuoteResults.HOUSE).get(0).reasons()).isEmpty();
+  }
+
+  @Test
+  void the_delivery_note_has_what_was_picked_else_what_was_ordered() {
+    Ranges ranges =
+        example().row("picked", "line", 1, "item", "panel", "qty", 2, "serials", "A1, A2");
+    List<QuoteResults.DeliveryRow> note = ranges.calculate().rows(QuoteResults.DELIVERY);
+    assertThat(note.stream().map(d -> d.pieces())).containsExactly(2.0, 10.0, 1.0, 1.0);
+    assertThat(note.get(0).serials()).isEqualTo("A1, A2");
+    assertThat(note.get(0).weight()).isEqualByComparingTo("5");
+    assertThat(note.get(1).serials()).isNull();
+    // two rows of Picking for one row of the quote: no figure is better than a wrong one
+    ranges.row("picked", "line", 1, "item", "panel", "qty", 3);
+    note = ranges.calculate().rows(QuoteResults.DELIVERY);
+    assertThat(note.get(0).pieces()).isNull();
+    assertThat(note.get(0).weight()).isNull();
+    assertThat(ranges.calculate().rows(QuoteResults.SUMMARY).get(0).withoutWeight()).isOne();
+  }
+
+  @Test
+  void only_what_is_hired_must_come_back() {
+    Ranges ranges = example().row("items", "item", "diesel", "qty", 1, "type", "sold");
+    ranges.set("items", 6, "basis", "on request");
+    assertThat(ranges.calculate().rows(QuoteResults.DUE).stream().map(d -> d.item()))
+        .containsExactly("panel", "battery", "stand");
+  }
+
+  /** Three panels, ten batteries and a stand at 500 and 2.5 kg each: 7000 and 35 kg. */
+  @Test
+  void what_is_sub_hired_and_not_on_equipment_is_said_in_row_and_totals() {
+    Ranges ranges = example().row("items", "item", "balloon", "qty", 1, "rate", 260);
+    ranges.set("items", 6, "subFrom", "another house", "subRate", 180, "subDays", 4);
+    assertThat(keys(item(ranges, 6).reasons())).containsExactly(QuoteFinding.SUB_HIRE_VALUE);
+    QuoteResults.Summary sums = ranges.calculate().rows(QuoteResults.SUMMARY).get(0);
+    assertThat(sums.toInsure()).isEqualByComparingTo("7000");
+    assertThat(sums.weight()).isEqualByComparingTo("35");
+    assertThat(sums.withoutValue()).isOne();
+    assertThat(sums.withoutWeight()).isOne();
+    assertThat(page(ranges).get(page(ranges).size() - 1).label())
+        .isEqualTo(PageText.VALUE_INCOMPLETE.of(1.0));
+    ranges.row("stock", "item", "balloon", "value", 4000, "weight", 12);
+    assertThat(item(ranges, 6).reasons()).isEmpty();
+    sums = ranges.calculate().rows(QuoteResults.SUMMARY).get(0);
+    assertThat(sums.toInsure()).isEqualByComparingTo("11000");
+    assertThat(sums.withoutValue()).isZero();
+    assertThat(sums.withoutWeight()).isZero();
   }
 }

@@ -208,9 +208,20 @@ public final class RentalQuote implements PlanTemplate {
             head(3, 5),
             book.lines("", "letter", "verdict", "reasons"),
             PlanText.cautions(HOT, DAMAGED, CHARGING, CARRIAGE),
-            book.list("delivery", "row", "item", "pieces", "outOn", "backOn", "weight", "caution")
+            book.list(
+                    "delivery",
+                    "row",
+                    "item",
+                    "pieces",
+                    "serials",
+                    "outOn",
+                    "backOn",
+                    "weight",
+                    "caution")
                 .width("row", 10)
                 .width("item", 60)
+                .width("serials", 40)
+                .width("weight", 22)
                 .width("outOn", 22)
                 .width("backOn", 22)
                 .width("caution", 60));
@@ -237,10 +248,12 @@ public final class RentalQuote implements PlanTemplate {
         .upright()
         .with(
             head(3, 4),
-            book.lines("", "summary", "toInsure"),
+            book.lines("", "summary", "toInsure", "withoutValue"),
             book.list("values", "row", "item", "pieces", "serials", "each", "value")
                 .width("item", 60)
-                .width("serials", 50));
+                .width("serials", 50)
+                .width("each", 28)
+                .width("value", 28));
   }
 
   private PlanTab carnet() {
@@ -251,7 +264,9 @@ public final class RentalQuote implements PlanTemplate {
             head(3, 5),
             book.list("carnet", "number", "item", "serials", "pieces", "weight", "value", "origin")
                 .width("item", 60)
-                .width("serials", 50));
+                .width("serials", 50)
+                .width("weight", 22)
+                .width("value", 28));
   }
 
   /** Whose paper it is and for whom. */
@@ -283,6 +298,8 @@ public final class RentalQuote implements PlanTemplate {
                 "total",
                 "downPayment",
                 "weight",
+                "withoutWeight",
+                "withoutValue",
                 "subHire",
                 "margin",
                 "lateRows",
