@@ -24,6 +24,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.ReportSheet;
 import org.setpower.command.message.CommandMessages;
@@ -100,14 +101,14 @@ final class DiagramSheet {
   }
 
   /** Draws all pages in place of the former; gives how many. */
-  int draw() throws Exception {
+  int draw(CommandContext desk) throws Exception {
     XProtectable lock = Uno.as(XProtectable.class, sheet);
     boolean locked = lock.isProtected();
     if (locked) {
       unlock(lock);
     }
     try {
-      return drawPages();
+      return drawPages(desk);
     } finally {
       if (locked) {
         lock.protect("");
@@ -128,7 +129,7 @@ final class DiagramSheet {
     }
   }
 
-  private int drawPages() throws Exception {
+  private int drawPages(CommandContext desk) throws Exception {
     PlanResult result = plan.calculated();
     MeasureSystem units =
         result.part(DiagramPlan.class).map(DiagramPlan::units).orElse(MeasureSystem.METRIC);
@@ -136,7 +137,7 @@ final class DiagramSheet {
     Locale locale = plan.locale();
     List<DiagramPage> pages =
         DiagramLayout.of(result, paper, Messages.in(locale.toLanguageTag()), locale, title());
-    DiagramShapes shapes = new DiagramShapes(book, sheet);
+    DiagramShapes shapes = new DiagramShapes(desk, book, sheet);
     List<DiagramReader.Drawn> before = shapes.drawn();
     Uno.set(sheet, "PageStyle", style(paper));
     Uno.set(sheet, "IsVisible", true);

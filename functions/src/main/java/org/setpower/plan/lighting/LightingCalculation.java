@@ -175,7 +175,7 @@ final class LightingCalculation {
           load.parts().isEmpty()
               || load.parts().stream()
                   .anyMatch(p -> !p.node().isFed() || p.node().root() == state.node());
-      if (!load.isCounted() && mayHang && !load.spans().isEmpty()) {
+      if (load.isMissing() && mayHang) {
         uncounted++;
       }
     }

@@ -36,7 +36,8 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.quay(),
         LightingSamples.pans(),
         LightingSamples.stage(),
-        LightingSamples.faults());
+        LightingSamples.faults(),
+        LightingSamples.shortOfFuel());
   }
 
   @Override

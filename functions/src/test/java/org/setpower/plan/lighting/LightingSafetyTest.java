@@ -9,9 +9,12 @@ import static org.setpower.plan.lighting.LightingPlans.outlet;
 import static org.setpower.plan.lighting.LightingPlans.run;
 import static org.setpower.plan.lighting.LightingPlans.supply;
 import static org.setpower.plan.lighting.LightingSamples.clock;
+import static org.setpower.plan.lighting.LightingSamples.day;
+import static org.setpower.plan.lighting.LightingSamples.feeder;
 import static org.setpower.plan.lighting.LightingSamples.quay;
 import static org.setpower.plan.lighting.LightingSamples.stage;
 
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -23,7 +26,6 @@ import org.setpower.plan.lighting.result.LightingResults;
 
 /** What must never be wrong, and what never stops: one test a rule of safety. */
 class LightingSafetyTest {
-  /** A generator in place of the utility supply. */
   /** The same on a generator of so many kVA. */
   static Ranges onGenerator(double kva) {
     return quay()
@@ -243,6 +245,21 @@ class LightingSafetyTest {
     assertThat(keys(outlet(us, 4).reasons())).contains("outlet.rcdOpen");
   }
 
+  /** One device for persons before a distro that has its own would darken all of it. */
+  @Test
+  void a_feeder_of_a_distro_with_rcds_of_its_own_is_a_check() {
+    assertThat(keys(outlet(feeder("30"), 2).reasons())).containsExactly("outlet.rcdFeeder");
+    assertThat(keys(outlet(feeder("300"), 2).reasons())).containsExactly("outlet.rcdNone");
+    assertThat(keys(outlet(feeder("upstream"), 3).reasons())).containsExactly("outlet.rcdNone");
+    // a lamp on the feeder itself, an unknown RCD, no RCD before the cable
+    Ranges plugged = feeder("30").row("loads", "item", "LED 1600", "place", "A-7");
+    assertThat(keys(outlet(plugged, 2).reasons())).contains("outlet.rcdNone");
+    Ranges blank = feeder("30").set("outlets", 2, "rcd", "");
+    assertThat(keys(outlet(blank, 2).reasons())).containsExactly("outlet.rcdOpen");
+    Ranges bare = feeder("30").set("supplies", 1, "rcd", "");
+    assertThat(keys(outlet(bare, 2).reasons())).contains("outlet.rcdNone");
+  }
+
   @Test
   void rcds_in_series_need_three_times_the_milliamps_and_a_delay() {
     assertThat(outlet(quay(), 1).verdict()).isEqualTo(Verdict.OK);
@@ -354,6 +371,9 @@ class LightingSafetyTest {
     assertThat(keys(generator(watts, 1).reasons())).contains("generator.uncounted");
     assertThat(generator(watts, 1).verdict()).isEqualTo(Verdict.STOP);
     assertThat(keys(generator(onGenerator(40), 1).reasons())).doesNotContain("generator.uncounted");
+    Ranges crossed = onGenerator(40).set("loads", 1, "fromDay", day("2027-02-03"));
+    crossed.set("loads", 1, "toDay", day("2027-02-02"));
+    assertThat(keys(generator(crossed, 1).reasons())).contains("generator.uncounted");
   }
 
   @Test
@@ -377,6 +397,58 @@ class LightingSafetyTest {
     plan.set("equipment", 1, "leading", "yes");
     assertThat(keys(generator(plan, 1).reasons())).contains("generator.leading");
     assertThat(generator(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+  }
+
+  @Test
+  void a_required_size_above_the_size_is_a_check_that_says_so() {
+    // 1600 W / 0.8 × 3 legs = 6 kVA; with 20 % headroom 7.2 kVA
+    Ranges plan = onGenerator(7.1).set("project", 1, "headroom", 0.2);
+    assertThat(generator(plan, 1).needed()).isCloseTo(7.2, within(1e-9));
+    assertThat(keys(generator(plan, 1).reasons())).contains("generator.small");
+    plan.set("generators", 1, "kva", 7.3);
+    assertThat(keys(generator(plan, 1).reasons())).doesNotContain("generator.small");
+  }
+
+  /** Call 7:00 − 30 min to wrap 18:00 + 30 min are 12 h; off time counts whole quarter hours. */
+  @ParameterizedTest
+  @CsvSource({
+    "12,0,12,5,12",
+    "12,0,12,20,11.75",
+    "12,5,12,25,12",
+    "12,0,12,30,11.5",
+    "12,0,12,0,12"
+  })
+  void time_off_for_sound_is_never_counted_longer_than_it_is(
+      int fromHour, int fromMinute, int toHour, int toMinute, double hours) {
+    Ranges plan = onGenerator(20).set("generators", 1, "offFrom", clock(fromHour, fromMinute));
+    plan.set("generators", 1, "offTo", clock(toHour, toMinute));
+    assertThat(generator(plan, 1).hours()).isCloseTo(hours, within(1e-9));
+  }
+
+  @Test
+  void nobody_refuels_while_the_generator_runs() {
+    Ranges plan = onGenerator(50).set("generators", 1, "usable", 1);
+    plan.row("days", "date", day("2027-02-02"), "call", clock(7, 0), "wrap", clock(18, 0));
+    double fuel = generator(plan, 1).fuel();
+    // the tank lasts the first day of two alike and is empty on the second
+    plan.set("generators", 1, "tank", 0.7 * fuel);
+    assertThat(generator(plan, 1).refuelOn()).isEqualTo(LocalDate.of(2027, 2, 2));
+    assertThat(generator(plan, 1).refuelAt()).isCloseTo(clock(6, 30), within(1e-9));
+    assertThat(keys(generator(plan, 1).reasons())).doesNotContain("generator.tank");
+    // no tank of this size lasts one run: there is no stop to refuel at
+    plan.set("generators", 1, "tank", 0.4 * fuel);
+    assertThat(generator(plan, 1).refuelAt()).isNull();
+    assertThat(keys(generator(plan, 1).reasons())).contains("generator.tank");
+    plan.set("generators", 1, "tank", 1.1 * fuel);
+    assertThat(generator(plan, 1).refuelAt()).isNull();
+    assertThat(keys(generator(plan, 1).reasons())).doesNotContain("generator.tank");
+  }
+
+  @Test
+  void what_is_short_is_said_beside_each_other() {
+    Ranges plan = LightingSamples.shortOfFuel();
+    assertThat(keys(generator(plan, 1).reasons())).contains("generator.small", "generator.tank");
+    assertThat(keys(outlet(plan, 2).reasons())).contains("outlet.rcdFeeder");
   }
 
   @Test

@@ -91,6 +91,54 @@ final class LightingSamples {
         .row("loads", "item", "LED 1600", "place", "A-2");
   }
 
+  /** A-7 of 32 A without an RCD of its own feeds distro B. */
+  static Ranges feeder(String rcdOfDistro) {
+    return quay()
+        .row(
+            "outlets",
+            "distro",
+            "A",
+            "numbers",
+            "7",
+            "connector",
+            "IEC 60309 32 A 5-pin",
+            "breaker",
+            "32",
+            "curve",
+            "B",
+            "rcd",
+            "none")
+        .row(
+            "supplies", "name", "B", "type", "distro", "system", "3PH", "breaker", 32, "curve", "B")
+        .row("runs", "to", "B", "from", "A-7", "length", 20, "size", "5G6", "type", "rubber")
+        .row(
+            "outlets",
+            "distro",
+            "B",
+            "numbers",
+            "1–3",
+            "connector",
+            "IEC 60309 16 A 3-pin",
+            "legs",
+            "in turn",
+            "breaker",
+            "16",
+            "curve",
+            "B",
+            "rcd",
+            rcdOfDistro)
+        .row("loads", "item", "LED 1600", "place", "B-1");
+  }
+
+  /** A feeder behind a generator whose size and tank are too small. */
+  static Ranges shortOfFuel() {
+    return feeder("30")
+        .set("equipment", 1, "watts", 12_000)
+        .set("project", 1, "headroom", 0.2)
+        .set("supplies", 1, "type", "generator", "existing", "")
+        .row("generators", "name", "quay", "kva", 50, "tank", 5);
+  }
+
   /** A generator on the salt pans with what a gaffer fills in. */
   static Ranges pans() {
     Ranges pans =

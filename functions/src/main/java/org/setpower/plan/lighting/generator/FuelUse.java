@@ -27,7 +27,8 @@ import org.setpower.supply.GeneratorRating;
  * @param litres in all; NaN where the chart does not have it
  * @param cost NaN without a price
  * @param co2 kg
- * @param refuelAt quarter hour at which the usable tank is empty from the first start on; −1 never
+ * @param refuelAt first start before which the tank must be filled again; −1 never
+ * @param dry the first run that no full tank lasts; null for none
  * @param profile mean kW of each hour of the day with the largest energy
  */
 public record FuelUse(
@@ -37,8 +38,19 @@ public record FuelUse(
     double cost,
     double co2,
     int refuelAt,
+    DryRun dry,
     List<Double> profile) {
-  static final FuelUse NONE = new FuelUse(0, 0, Double.NaN, Double.NaN, Double.NaN, -1, List.of());
+  static final FuelUse NONE =
+      new FuelUse(0, 0, Double.NaN, Double.NaN, Double.NaN, -1, null, List.of());
+
+  /**
+   * A run without a stop for which a full tank is too small.
+   *
+   * @param hours that the tank lasts
+   * @param run hours
+   * @param empty quarter hour
+   */
+  public record DryRun(double hours, double run, int empty) {}
 
   private static final double USABLE = 0.9;
   private static final double QUARTER = 0.25;
@@ -75,23 +87,33 @@ public record FuelUse(
     double energy = 0;
     int quarters = 0;
     int refuel = -1;
+    DryRun dry = null;
+    double sinceFull = 0;
     double tank =
         typed.tank() == null
             ? Double.POSITIVE_INFINITY
             : units.toLitres(typed.tank()) * LightingSettings.or(typed.usable(), USABLE);
     for (Span span : running) {
+      double now = 0;
+      boolean lasted = dry == null;
       for (int q = span.from(); q < span.to(); q++) {
         int s = states.getOrDefault(q, -1) + 1;
         litres += burnt[s] * QUARTER;
         energy += kilowatts[s] * QUARTER;
         quarters++;
-        if (refuel < 0 && litres > tank) {
-          refuel = q;
+        now += burnt[s] * QUARTER;
+        if (dry == null && now > tank) {
+          dry = new DryRun((q - span.from()) * QUARTER, (span.to() - span.from()) * QUARTER, q);
         }
         days.computeIfAbsent(Math.floorDiv(q, Timeline.DAY), k -> new double[HOURS])[
                 Math.floorMod(q, Timeline.DAY) / 4] +=
             kilowatts[s] * QUARTER;
       }
+      // it must not be refuelled while it runs
+      if (lasted && refuel < 0 && sinceFull > 0 && sinceFull + now > tank) {
+        refuel = span.from();
+      }
+      sinceFull += now;
     }
     double hours = quarters * QUARTER;
     double cost =
@@ -103,6 +125,7 @@ public record FuelUse(
         cost,
         Emissions.ofFuel(litres, Fuel.DIESEL),
         refuel,
+        dry,
         profile(days));
   }
 

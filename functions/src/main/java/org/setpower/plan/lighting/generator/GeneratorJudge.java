@@ -140,6 +140,18 @@ public final class GeneratorJudge {
     }
     FuelUse fuel = FuelUse.of(typed, node, size, flows, hours.of(node), timeline, settings.units());
     load(starting, running, left, size, fuel, findings);
+    boolean small = size != null && required > size * (1 + ROUNDING);
+    if (small && findings.stream().noneMatch(f -> f.key() == LightingFinding.GENERATOR_OVER)) {
+      findings.add(Finding.of(LightingFinding.GENERATOR_SMALL, required, size));
+    }
+    if (fuel.dry() != null) {
+      findings.add(
+          Finding.of(
+              LightingFinding.GENERATOR_TANK,
+              fuel.dry().hours(),
+              Timeline.text(fuel.dry().empty()),
+              fuel.dry().run()));
+    }
     if (leading) {
       findings.add(Finding.of(LightingFinding.GENERATOR_LEADING));
     }

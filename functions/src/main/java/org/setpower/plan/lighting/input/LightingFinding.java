@@ -43,6 +43,8 @@ public enum LightingFinding implements FindingKey {
   CONNECTOR_SMALL("outlet.connector", Severity.DANGER),
   /** Arguments: breaker A. */
   RCD_NONE("outlet.rcdNone", Severity.DANGER),
+  /** Arguments: breaker A. */
+  RCD_FEEDER("outlet.rcdFeeder", Severity.CHECK),
   RCD_OPEN("outlet.rcdOpen", Severity.CHECK),
   /** Arguments: what is typed. */
   RCD_UNREADABLE("outlet.rcdWrong", Severity.DANGER),
@@ -127,6 +129,10 @@ public enum LightingFinding implements FindingKey {
   GENERATOR_OVER("generator.over", Severity.DANGER),
   /** Arguments: share. */
   GENERATOR_HIGH("generator.high", Severity.CHECK),
+  /** Arguments: kVA required, size kVA. */
+  GENERATOR_SMALL("generator.small", Severity.CHECK),
+  /** Arguments: hours the tank lasts, time, hours without a stop. */
+  GENERATOR_TANK("generator.tank", Severity.CHECK),
   GENERATOR_LEADING("generator.leading", Severity.CHECK),
   /** Arguments: share. */
   GENERATOR_WET("generator.wet", Severity.CHECK),

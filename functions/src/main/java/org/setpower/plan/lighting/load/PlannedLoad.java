@@ -4,6 +4,7 @@ import java.util.List;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.lighting.input.Connection;
+import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.LoadTables.Load;
 import org.setpower.plan.lighting.load.Timeline.Span;
@@ -141,5 +142,12 @@ public final class PlannedLoad {
         && !spans.isEmpty()
         && !parts.isEmpty()
         && parts.stream().allMatch(p -> p.node().isFed() && p.legs() != 0);
+  }
+
+  /** Whether sums are too low without it: it may be on and cannot be counted. */
+  public boolean isMissing() {
+    return !isCounted()
+        && (!spans.isEmpty()
+            || findings.stream().anyMatch(f -> f.key() == LightingFinding.DAYS_CROSSED));
   }
 }

@@ -44,7 +44,7 @@ public final class SupplyHours {
     }
   }
 
-  /** Before call until after wrap, without the hours off for sound. */
+  /** Before call until after wrap, without whole quarter hours off for sound: never too short. */
   private List<Span> running(Generator generator) {
     int before = quarters(LightingSettings.or(generator.before(), BEFORE));
     int after = quarters(LightingSettings.or(generator.after(), AFTER));
@@ -55,7 +55,7 @@ public final class SupplyHours {
     List<Span> off =
         generator.offFrom() == null || generator.offTo() == null
             ? List.of()
-            : timeline.spans(null, null, generator.offFrom(), generator.offTo());
+            : timeline.inner(generator.offFrom(), generator.offTo());
     return without(merged(spans), off);
   }
 

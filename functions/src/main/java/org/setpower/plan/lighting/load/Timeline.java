@@ -113,6 +113,19 @@ public final class Timeline {
     return spans;
   }
 
+  /** Whole quarter hours between two times of each day; one that is only touched is none. */
+  List<Span> inner(double from, double to) {
+    List<Span> spans = new ArrayList<>();
+    for (Window w : windows) {
+      int begin = w.midnight() + up(from);
+      int end = w.midnight() + down(to) + (to < from ? DAY : 0);
+      if (begin < end) {
+        spans.add(new Span(begin, end, w.warmest()));
+      }
+    }
+    return spans;
+  }
+
   /** The quarter hour of a time on a day; −1 before the plan begins. */
   public int quarter(LocalDate date, double clock) {
     return first == null || date.isBefore(first)

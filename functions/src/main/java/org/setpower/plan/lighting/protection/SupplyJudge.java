@@ -41,8 +41,7 @@ public final class SupplyJudge {
     this.outlets = outlets;
     this.generators = generators;
     for (PlannedLoad load : flows.loads()) {
-      boolean missing = !load.isCounted() && !load.spans().isEmpty();
-      for (PlannedLoad.Part part : missing ? load.parts() : List.<PlannedLoad.Part>of()) {
+      for (PlannedLoad.Part part : load.isMissing() ? load.parts() : List.<PlannedLoad.Part>of()) {
         String item = load.row().value().item();
         for (Node n : part.node().path()) {
           uncounted

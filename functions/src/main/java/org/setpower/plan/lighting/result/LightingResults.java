@@ -1074,7 +1074,9 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Legs times the one that carries most, running.")
+              rule =
+                  "Legs times kVA of the one that carries most, or times its kW / 0.8 where that"
+                      + " is more.")
           Double load,
       @Result(
               key = "starting",
@@ -1110,7 +1112,7 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "GENSET.KVA with headroom, start and derating.")
+              rule = "Peak load with headroom, or with the largest start if more, over derating.")
           Double needed,
       @Result(
               key = "proposed",
@@ -1274,7 +1276,8 @@ public final class LightingResults {
                 Source.GENERATORS,
                 Source.SIZES
               },
-              rule = "Day on which the usable tank is empty from the first start on.")
+              rule =
+                  "Day of the start before which to refuel; a tank too small for a run is a check.")
           LocalDate refuelOn,
       @Result(
               key = "refuelAt",
@@ -1292,7 +1295,7 @@ public final class LightingResults {
                 Source.GENERATORS,
                 Source.SIZES
               },
-              rule = "Time of that day.")
+              rule = "Time of that start. Do not refuel while it runs.")
           Double refuelAt) {}
 
   /** Beside a reading. */
