@@ -352,7 +352,7 @@ public final class TravelResults {
                 "packing.*"
               },
               rule =
-                  "What is wrong with the row itself; its line says what is wrong with the carriage.")
+                  "What is wrong with the row, and with what it decides.")
           List<Finding> reasons) {}
 
   /** Pieces of a battery with a traveller, or on another way. */

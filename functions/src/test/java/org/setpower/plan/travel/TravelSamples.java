@@ -145,7 +145,7 @@ final class TravelSamples {
     add(trip, "C-07", 98, 1, "type", "P98", "register", "keep", "kilograms", 0.75);
     add(trip, "cam", 150, 1, "carried", "in equipment", "packed", "with equipment");
     add(trip, "P588", 588, 2, "kilograms", 4.3, "rest", "passenger aircraft", "charge", 1);
-    answer(trip, "P150", 150, 2, "travellers", "gaffer; sound", "carried", "spare");
+    answer(trip, "P150", 150, 3, "travellers", "gaffer; sound", "carried", "spare");
     answer(trip, "P150", 150, 1, "flight", "QB 20", "carrier", "Quay Air");
     trip.set("answers", 2, "date", day("2026-06-02"));
     trip.row("packing", "battery", "P98", "traveller", "sound", "pieces", 1, "bag", "cabin");
@@ -216,6 +216,8 @@ final class TravelSamples {
     decide(trip, "cam", "gaffer", 16);
     decide(trip, "P97", "gaffer", 3);
     answer(trip, "P97", 97, 1);
+    answer(trip, "Na", 90, 0);
+    trip.set("flights", 1, "writtenSpares", 50, "writtenReference", "mail 8");
     trip.set("travellers", 1, "cabinKg", 2);
     return trip;
   }
@@ -237,6 +239,7 @@ final class TravelSamples {
     add(trip, "block", 1210, 1, "kilograms", 80, "packed", "with equipment", "charge", 0.2);
     add(trip, "sets", 98, 9, "kilograms", 1, "packed", "with equipment", "inUse", 2);
     add(trip, "wet", 98, 9, "chemistry", "lead, wet");
+    add(trip, "Na", 90, 1, "chemistry", "sodium-ion", "kilograms", 1);
     return trip;
   }
 
@@ -275,6 +278,7 @@ final class TravelSamples {
         freight(),
         late(),
         us(),
+        us().set("project", 1, "transport", "note 4"),
         us().set("project", 1, "transport", "note 4", "handOver", "", "transit", 30),
         scenario(),
         late().set("project", 1, "handOver", ""),
