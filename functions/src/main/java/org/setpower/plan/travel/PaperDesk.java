@@ -166,7 +166,10 @@ final class PaperDesk {
             ? TravelStatement.ANSWER_UNDATED.of(
                 leg.name(), covers.number(), covers.typed().reference())
             : TravelStatement.ANSWER.of(
-                leg.name(), covers.number(), covers.typed().reference(), covers.typed().answered()));
+                leg.name(),
+                covers.number(),
+                covers.typed().reference(),
+                covers.typed().answered()));
     int most = PersonLimits.most(battery, leg);
     if (covers.number() > most) {
       notes.add(TravelStatement.ANSWER_USED.of(leg.name(), most));

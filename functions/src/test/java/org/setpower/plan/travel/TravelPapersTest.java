@@ -799,8 +799,7 @@ class TravelPapersTest {
         .isEqualTo(
             "The carrier wrote 40 spares, 5 over 100 Wh, 6 power banks a person: more than the"
                 + " rules. 20, 2, 2 count.");
-    assertThat(
-            ENGLISH.sentences(TravelSamples.flights(result).get(0).notes(), Locale.ENGLISH))
+    assertThat(ENGLISH.sentences(TravelSamples.flights(result).get(0).notes(), Locale.ENGLISH))
         .contains("spares 40, over 100 Wh 5, power banks 6; mail 20.")
         .contains("Used of these, by the rules: spares 20, over 100 Wh 2, power banks 2.");
     trip.set("flights", 1, "writtenSpares", 20, "writtenOver", 2, "writtenBanks", 2);
@@ -844,8 +843,7 @@ class TravelPapersTest {
   })
   void blank_terminals_are_never_ok_on_a_spare(
       String carried, String chemistry, double energy, Verdict verdict) {
-    Ranges trip =
-        add(flight(TODAY), "X", energy, 1, "carried", carried, "chemistry", chemistry);
+    Ranges trip = add(flight(TODAY), "X", energy, 1, "carried", carried, "chemistry", chemistry);
     PlanResult result = trip.calculate();
     assertThat(result.rows(TravelResults.BATTERIES).get(0).verdict()).isEqualTo(verdict);
     assertThat(ENGLISH.sentences(TravelSamples.cards(result).get(0).notes(), Locale.ENGLISH))
@@ -898,10 +896,10 @@ class TravelPapersTest {
             .toList();
     assertThat(damaged)
         .extracting(
-            i -> i.where().rows(), i -> ENGLISH.sentences(i.reasons(), Locale.ENGLISH).substring(0, 24))
+            i -> i.where().rows(),
+            i -> ENGLISH.sentences(i.reasons(), Locale.ENGLISH).substring(0, 24))
         .containsExactlyInAnyOrder(
-            tuple("a, c", "The condition is dropped"),
-            tuple("b", "The condition is swollen"));
+            tuple("a, c", "The condition is dropped"), tuple("b", "The condition is swollen"));
   }
 
   /** One cause is one issue, however many flights and batteries have it. */

@@ -131,7 +131,7 @@ final class TravelSamples {
     trip.set("project", 1, "rest", "road", "handOver", day("2026-05-28"), "transport", "note 4");
     trip.set("project", 1, "needed", day("2026-06-04"), "transit", 2, "chargers", 500);
     trip.set("project", 1, "weightUnit", "kg", "roadRules", "ADR", "flightRules", "US");
-    trip.set("flights", 1, "from", "quay", "to", "pans", "writtenSpares", 8, "writtenOver", 2);
+    trip.set("flights", 1, "from", "quay", "to", "pans", "writtenSpares", 8, "writtenOver", 3);
     trip.set("flights", 1, "writtenBanks", 1, "writtenReference", "mail 9");
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
     trip.set("flights", 2, "rules", "");
