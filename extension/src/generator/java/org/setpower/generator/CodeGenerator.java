@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.registry.FunctionSpec;
 import org.setpower.registry.groups.FunctionRegistry;
-import org.setpower.templates.EquipmentHeadings;
 import org.setpower.registry.text.FunctionTexts;
 import org.setpower.text.MessageCatalog;
 
@@ -65,7 +64,6 @@ public final class CodeGenerator {
       String configuration = Files.readString(shipped.resolve(file));
       write(target.resolve(file), CommandTexts.titles(configuration, words));
     }
-    write(target.resolve("kit-headings.txt"), String.join("\n", EquipmentHeadings.lines()) + "\n");
     for (String locale : MessageCatalog.files()) {
       write(
           target.resolve("texts/org/setpower/text").resolve(MessageCatalog.file(locale)),

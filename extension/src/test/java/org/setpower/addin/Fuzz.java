@@ -178,6 +178,7 @@ final class Fuzz {
     if (answer instanceof Object[][] table) {
       return Arrays.stream(table)
           .flatMap(Arrays::stream)
+          .map(c -> c instanceof Any any ? any.getObject() : c)
           .allMatch(c -> c instanceof Double || c instanceof String);
     }
     return answer instanceof String || answer instanceof double[][] || answer == Any.VOID;

@@ -4,12 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.awt.Key;
 import com.sun.star.frame.XDesktop;
-import com.sun.star.frame.XModel;
 import com.sun.star.lang.XComponent;
-import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.task.XJobExecutor;
-import com.sun.star.uno.UnoRuntime;
-import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,7 +20,6 @@ import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
-import org.setpower.uno.Uno;
 
 /**
  * Every window of ours without a mouse and without eyes: the tab key stops at each control once,
@@ -176,79 +171,6 @@ class AccessibilityIT {
     XComponent made = front();
     assertThat(sheets(made)).hasSizeGreaterThan(1);
     Office.discard(made);
-  }
-
-  @Test
-  void the_list_of_the_kit_is_walked_and_closed() throws Exception {
-    CommandDriver.command(office, null, "new", "title", "Battery day");
-    XComponent made = front();
-    ShownWindow window = open("kit");
-    assertThat(walked(window))
-        .containsExactly("List to write", "Write file…", "Read file…", "Close");
-    window.press(Key.ESCAPE);
-    window.isClosed();
-    closesWith(Key.RETURN, "kit");
-    Office.discard(made);
-  }
-
-  /** Tabs of a register that is filled with the example. */
-  private static XComponent register() {
-    CommandDriver.command(office, null, "new", "title", "Battery register, example");
-    return front();
-  }
-
-  private static boolean isVisible(XComponent document, String tab) throws Exception {
-    Object sheet =
-        UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets().getByName(tab);
-    return (Boolean) Uno.get(sheet, "IsVisible");
-  }
-
-  @Test
-  void a_hidden_tab_is_shown_with_enter() throws Exception {
-    XComponent made = register();
-    ShownWindow window = open("tabs");
-    assertThat(walked(window)).containsExactly("Hidden tabs", "Show", "Cancel");
-    window.press(Key.ESCAPE);
-    window.isClosed();
-    assertThat(isVisible(made, "Incidents")).isFalse();
-
-    ShownWindow again = open("tabs");
-    again.press(Key.DOWN);
-    again.press(Key.RETURN);
-    again.isClosed();
-    assertThat(isVisible(made, "Stocktake list")).isFalse();
-    assertThat(isVisible(made, "Incidents")).isTrue();
-    assertThat(isVisible(made, "Plan")).isFalse();
-    Office.discard(made);
-  }
-
-  @Test
-  void an_inspection_is_entered_with_the_keyboard() throws Exception {
-    XComponent made = register();
-    TestSheet batteries = TestSheet.named(made, "Batteries");
-    Uno.as(XSelectionSupplier.class, Uno.as(XModel.class, made).getCurrentController())
-        .select(batteries.range("B8:B20"));
-    ShownWindow window = open("inspect");
-    assertThat(walked(window))
-        .containsExactly("Day of the inspection", "Role, no name", "Mark", "Cancel");
-    window.press(Key.ESCAPE);
-    window.isClosed();
-
-    ShownWindow again = open("inspect");
-    again.press(Key.RETURN);
-    ShownWindow refused = again.followedBy();
-    assertThat(refused.parts().stream().map(ShownWindow.Part::name))
-        .anyMatch(n -> n.startsWith("Type the day of the inspection and the role"));
-    refused.press(Key.RETURN);
-    refused.isClosed();
-    Office.discard(made);
-  }
-
-  private static List<String> sheets(XComponent document) {
-    return List.of(
-        UnoRuntime.queryInterface(XSpreadsheetDocument.class, document)
-            .getSheets()
-            .getElementNames());
   }
 
   @Test

@@ -63,7 +63,7 @@ class LanguageIT {
         UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
     assertThat(sheets.getElementNames()).contains("Projekt", "Übersicht");
     assertThat(CommandDriver.command(office, document, "look"))
-        .contains("Stop: 0; Fehler: 0; check: 1");
+        .contains("Stop: 1; Fehler: 0; check: 1");
     assertThat(CommandDriver.command(office, document, "mend")).startsWith("Alle Formeln");
   }
 

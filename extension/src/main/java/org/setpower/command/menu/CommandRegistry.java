@@ -12,7 +12,6 @@ import java.util.function.Supplier;
 import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
-import org.setpower.command.csv.EquipmentCsvCommand;
 import org.setpower.command.diagram.DrawDiagramCommand;
 import org.setpower.command.export.ExportClientQuoteCommand;
 import org.setpower.command.export.ExportValuesCommand;
@@ -52,7 +51,6 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("copy", ExportValuesCommand::new),
           Map.entry("client", ExportClientQuoteCommand::new),
           Map.entry("new", NewFileCommand::new),
-          Map.entry("kit", EquipmentCsvCommand::new),
           Map.entry("add", AddRowsCommand::new),
           Map.entry("remove", RemoveRowsCommand::new),
           Map.entry("mend", RepairFormulasCommand::new),

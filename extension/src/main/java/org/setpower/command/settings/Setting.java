@@ -13,7 +13,7 @@ public enum Setting {
   CURRENCY("~Currency", List.of(), "Job_Currency", "Order_currency"),
   MAX_DROP("Max. voltage ~drop (%)", List.of(), "Project_maxDrop"),
   HOUSE_NAME("Our ~name", List.of(), "House_name"),
-  HOUSE_ADDRESS("Our a~ddress", List.of(), "House_address"),
+  HOUSE_ADDRESS("Our add~ress", List.of(), "House_address"),
   HOUSE_TAX_NUMBER("Our ta~x number", List.of(), "House_taxNumber"),
   HOUSE_CONTACT("Our con~tact", List.of(), "House_contact"),
   HOUSE_BANK("Our ~bank", List.of(), "House_bank"),

@@ -48,12 +48,6 @@ class AcceleratorKeysTest {
           Map.entry("About Set Power", with(OF_EVERY_TEXT, "~Version, licence, libraries")),
           Map.entry(
               "User guide", with(OF_EVERY_TEXT, "If no browser opens, open ~this file in one:")),
-          Map.entry(
-              "What the file holds",
-              with(OF_EVERY_TEXT, "What the ~file holds", "~Import valid rows")),
-          Map.entry(
-              "Equipment list (CSV)",
-              List.of("List ~to write", "~Write file…", "~Read file…", "C~lose")),
           Map.entry("New sheet", List.of("~Start from", "C~reate", "~Cancel")),
           Map.entry("Show tabs", List.of("~Hidden tabs", "~Show", "~Cancel")),
           Map.entry(

@@ -10,8 +10,6 @@ import com.sun.star.frame.XDispatchProvider;
 import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStatusListener;
 import com.sun.star.lang.EventObject;
-import com.sun.star.sheet.XDatabaseRanges;
-import com.sun.star.table.CellRangeAddress;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.URL;
 import com.sun.star.util.XURLTransformer;
@@ -150,15 +148,6 @@ class EnabledIT {
   }
 
   @Test
-  void the_kit_list_needs_a_list_of_the_kit() throws Exception {
-    entry(sheet, "kit").becomes(false);
-    Object ranges = Uno.get(sheet.document(), "DatabaseRanges");
-    UnoRuntime.queryInterface(XDatabaseRanges.class, ranges)
-        .addNewByName("Rows_Kit_1", new CellRangeAddress((short) 0, 0, 0, 3, 9));
-    entry(sheet, "kit").becomes(true);
-  }
-
-  @Test
   void a_document_that_may_only_be_read_is_copied_but_not_written_to(@TempDir Path folder)
       throws Exception {
     entry(sheet, "look").becomes(true);
@@ -176,7 +165,6 @@ class EnabledIT {
     try {
       entry(locked, "copy").becomes(true);
       entry(locked, "look").becomes(false);
-      entry(locked, "kit").becomes(false);
     } finally {
       locked.close();
     }

@@ -468,7 +468,7 @@ public record BatteryDayInputs(
               min = 1,
               max = 1e6,
               blank = "Blank: it does not run out.",
-              help = "Of a power station that is not charged during the day.")
+              help = "Of a power station that nothing feeds during the day.")
           Double wattHours) {}
 
   /** A charger. */

@@ -1,15 +1,18 @@
 package org.setpower.plan.common;
 
-import java.lang.invoke.MethodType;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A table of results, declared by a record with {@link Table} whose components have {@link Result}.
  */
 public final class ResultTable<R extends Record> {
+  private static final Map<Class<?>, Class<?>> BOXED =
+      Map.of(int.class, Integer.class, double.class, Double.class, boolean.class, Boolean.class);
+
   private final Table declaration;
   private final int rows;
   private final List<ResultColumn> columns;
@@ -32,7 +35,7 @@ public final class ResultTable<R extends Record> {
               result.key(),
               result.heading(),
               result.unit(),
-              MethodType.methodType(component.getType()).wrap().returnType(),
+              BOXED.getOrDefault(component.getType(), component.getType()),
               result.form(),
               result.from().length == 0 ? from : List.of(result.from()),
               result.rule()));

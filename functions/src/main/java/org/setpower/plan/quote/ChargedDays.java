@@ -15,6 +15,7 @@ import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.QuoteInputs.DayShare;
 import org.setpower.plan.quote.QuoteInputs.ScheduleDay;
+import org.setpower.plan.quote.terms.DayCounting;
 
 /** The house's rule of charged days. */
 final class ChargedDays {

@@ -12,6 +12,8 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.quote.QuoteInputs.Item;
 import org.setpower.plan.quote.QuoteResults.DocumentLine;
+import org.setpower.plan.quote.terms.DiscountBasis;
+import org.setpower.plan.quote.terms.RateBasis;
 
 /**
  * The client's page as lines, without a layout: each amount is on it, and the lines add up to the

@@ -13,6 +13,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.QuoteInputs.Return;
+import org.setpower.plan.quote.terms.RateBasis;
 
 /** What came back, row by row of the quote: late days, their fee, what is missing. */
 final class LateReturns {

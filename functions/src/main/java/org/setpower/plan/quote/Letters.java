@@ -11,6 +11,8 @@ import org.setpower.plan.quote.QuoteInputs.Client;
 import org.setpower.plan.quote.QuoteInputs.House;
 import org.setpower.plan.quote.QuoteInputs.Order;
 import org.setpower.plan.quote.QuoteInputs.Term;
+import org.setpower.plan.quote.terms.DayCounting;
+import org.setpower.plan.quote.terms.RateBasis;
 
 /** Head and foot of the client's page. */
 final class Letters {

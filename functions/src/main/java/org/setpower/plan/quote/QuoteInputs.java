@@ -8,6 +8,12 @@ import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
+import org.setpower.plan.quote.terms.DayCounting;
+import org.setpower.plan.quote.terms.DiscountBasis;
+import org.setpower.plan.quote.terms.LateRule;
+import org.setpower.plan.quote.terms.RateBasis;
+import org.setpower.plan.quote.terms.TaxRounding;
+import org.setpower.plan.quote.terms.WaiverBasis;
 
 /**
  * The tables to fill of a rental quote.

@@ -12,6 +12,8 @@ import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.quote.terms.DayCounting;
+import org.setpower.plan.quote.terms.RateBasis;
 
 /** The tables of results of a quote; a result column is a component. */
 public final class QuoteResults {

@@ -19,6 +19,11 @@ import org.setpower.plan.finding.Severity;
 import org.setpower.plan.quote.QuoteInputs.Client;
 import org.setpower.plan.quote.QuoteInputs.House;
 import org.setpower.plan.quote.QuoteInputs.Order;
+import org.setpower.plan.quote.terms.DayCounting;
+import org.setpower.plan.quote.terms.DiscountBasis;
+import org.setpower.plan.quote.terms.LateRule;
+import org.setpower.plan.quote.terms.TaxRounding;
+import org.setpower.plan.quote.terms.WaiverBasis;
 
 /** House, client and order, blanks replaced by what they mean. */
 final class QuoteRules {

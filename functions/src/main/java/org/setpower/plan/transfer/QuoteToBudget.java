@@ -13,7 +13,7 @@ import org.setpower.plan.quote.LineKind;
 import org.setpower.plan.quote.QuoteResults.DocumentLine;
 import org.setpower.plan.quote.QuoteResults.Letter;
 import org.setpower.plan.quote.QuoteResults.TaxLine;
-import org.setpower.plan.quote.RateBasis;
+import org.setpower.plan.quote.terms.RateBasis;
 
 /**
  * A client's quote as budget lines: its rows, and the order discount by tax rate, the minimum, the

@@ -239,7 +239,6 @@ final class TravelSamples {
     add(trip, "block", 1210, 1, "kilograms", 80, "packed", "with equipment", "charge", 0.2);
     add(trip, "sets", 98, 9, "kilograms", 1, "packed", "with equipment", "inUse", 2);
     add(trip, "wet", 98, 9, "chemistry", "lead, wet");
-    add(trip, "Na", 90, 1, "chemistry", "sodium-ion", "kilograms", 1);
     return trip;
   }
 
@@ -256,6 +255,15 @@ final class TravelSamples {
     trip.set("project", 1, "rest", "road", "roadRules", "US", "needed", day("2026-05-29"));
     trip.set("project", 1, "transit", 2, "chargers", 300, "weightUnit", "lb");
     return trip;
+  }
+
+  /** Freight handed over a day after the day that leaves time to charge. */
+  private static Ranges handedOverLate() {
+    Ranges trip = flight("2026-06-01");
+    trip.set("project", 1, "rest", "cargo aircraft", "handOver", day("2026-05-29"));
+    trip.set("project", 1, "chargers", 500, "needed", day("2026-06-01"), "transit", 3);
+    trip.rows("travellers").clear();
+    return add(trip, "P294", 294, 10, "kilograms", 2.1, "charge", 0.3);
   }
 
   /** Twelve travellers and many types that differ a little: loads that nobody proves to be best. */
@@ -278,7 +286,8 @@ final class TravelSamples {
         freight(),
         late(),
         us(),
-        us().set("project", 1, "transport", "note 4"),
+        add(us(), "Na", 90, 2, "chemistry", "sodium-ion", "kilograms", 1),
+        handedOverLate(),
         us().set("project", 1, "transport", "note 4", "handOver", "", "transit", 30),
         scenario(),
         late().set("project", 1, "handOver", ""),

@@ -78,7 +78,8 @@ public final class BatteryPlan implements PlanTemplate {
             .paper()
             .with(
                 book.list(
-                    "card", "by", "department", "position", "piece", "on", "off", "to", "done")),
+                        "card", "by", "department", "position", "piece", "on", "off", "to", "done")
+                    .width("position", 42)),
         summary(),
         PlanTab.of("Charging tonight", "What charges after wrap, on which channel, until when.")
             .hidden()
@@ -96,7 +97,9 @@ public final class BatteryPlan implements PlanTemplate {
                 "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
             .hidden()
             .paper()
-            .with(book.list("batteries", "number", "type", "use", "atCall", "atEnd", "next")),
+            .with(
+                book.list("batteries", "number", "type", "use", "atCall", "atEnd", "next")
+                    .width("use", 64)),
         PlanTab.of("Timeline", "Which battery is on which position from when to when.")
             .hidden()
             .with(

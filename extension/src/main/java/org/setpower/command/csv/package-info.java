@@ -1,2 +1,0 @@
-/** Lists of equipment, to and from CSV. */
-package org.setpower.command.csv;
