@@ -227,6 +227,9 @@ class BatteryTravelListIT {
       book.rows(
           "packing", row("battery", "P98", "traveller", "gaffer", "pieces", 2.0, "bag", "hold"));
       assertThat(book.column("lines.verdict")).containsExactly("stop");
+      assertThat(book.column("packing.verdict")).containsExactly("stop");
+      assertThat(book.column("batteries.heldPieces")).containsExactly("2");
+      assertThat(book.column("batteries.verdict")).containsExactly("check");
       onNoPaper(book, "P98");
     }
   }
@@ -409,9 +412,48 @@ class BatteryTravelListIT {
   @Test
   void an_unfinished_row_says_what_is_blank(Office office) throws IOException {
     try (PlanSheet book = empty(office)) {
-      book.rows("batteries", battery("condition", ""));
+      book.rows("batteries", battery("condition", "", "terminals", "yes"));
       assertThat(book.column("batteries.reasons"))
           .containsExactly("Condition is blank. Fill it in.");
+    }
+  }
+
+  @Test
+  void blank_terminals_are_a_check_and_their_column_is_open(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      assertThat(book.layout().columns(book.table("batteries")))
+          .filteredOn(c -> c.input() != null && c.input().key().equals("terminals"))
+          .singleElement()
+          .matches(c -> !c.grouped());
+      book.rows("batteries", battery());
+      assertThat(book.column("batteries.verdict")).containsExactly("check");
+      assertThat(book.page("Passenger cards")).doesNotContain("erminals");
+      book.rows("batteries", battery("terminals", "yes"));
+      assertThat(book.column("batteries.verdict")).containsExactly("ok");
+      assertThat(book.page("Passenger cards")).contains("Terminals covered.");
+    }
+  }
+
+  @Test
+  void the_carrier_is_quoted_as_written_and_cards_count(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows(
+          "flights",
+          flight(
+              "writtenSpares",
+              40.0,
+              "writtenOver",
+              5.0,
+              "writtenBanks",
+              6.0,
+              "writtenReference",
+              "mail 9"));
+      book.rows("batteries", battery());
+      assertThat(book.column("flights.verdict")).containsExactly("check");
+      assertThat(book.page("Check-in sheet"))
+          .contains("spares 40, over 100 Wh 5, power banks 6; mail 9")
+          .contains("spares 20, over 100 Wh 2, power banks 2");
+      assertThat(book.page("Passenger cards")).contains("spares 2 of 20");
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Severity;
@@ -17,6 +18,21 @@ public final class Issues {
   private static final int NAMED = 8;
 
   private final Map<String, Issue> byCause = new LinkedHashMap<>();
+  private final Function<Finding, String> causes;
+
+  /** One issue a key, or a column where the key is about columns. */
+  public Issues() {
+    this(Issues::cause);
+  }
+
+  private Issues(Function<Finding, String> causes) {
+    this.causes = causes;
+  }
+
+  /** One issue a sentence: no row stands under the figure, condition or flight of another. */
+  public static Issues bySentence() {
+    return new Issues(f -> f.key().key() + "|" + f.arguments());
+  }
 
   /**
    * One issue.
@@ -64,7 +80,7 @@ public final class Issues {
     for (Finding finding : findings) {
       Issue issue =
           byCause.computeIfAbsent(
-              table + "|" + cause(finding),
+              table + "|" + causes.apply(finding),
               k -> new Issue(table, new ArrayList<>(), new ArrayList<>()));
       issue.findings().add(finding);
       issue.names().add(name);
@@ -128,7 +144,7 @@ public final class Issues {
                 .thenComparing(i -> i.findings().size())
                 .reversed()
                 .thenComparing(Issue::table)
-                .thenComparing(i -> cause(i.findings().get(0))))
+                .thenComparing(i -> causes.apply(i.findings().get(0))))
         .toList();
   }
 }

@@ -92,6 +92,7 @@ final class AnswerBook {
       found.add(Finding.of(TravelFinding.ANSWER_REFUSED));
     }
     battery(typed, batteries, found);
+    more(typed, legs, batteries, found);
     findings.put(row.number(), found.stream().distinct().sorted(Finding.WORST_FIRST).toList());
     if (Finding.verdict(found) == Verdict.STOP || row.isUnreadable()) {
       unclear.add(row);
@@ -143,6 +144,24 @@ final class AnswerBook {
           .filter(wh -> wh > Facts.dustless(typed.energy()))
           .max()
           .ifPresent(wh -> found.add(Finding.of(TravelFinding.ANSWER_ENERGY, typed.energy(), wh)));
+    }
+  }
+
+  /** An answer above what the rules leave does not lift them. */
+  private static void more(
+      CarrierAnswer typed, List<Trip.Leg> legs, List<Facts> batteries, List<Finding> found) {
+    if (typed.number() == null) {
+      return;
+    }
+    int number = (int) Math.floor(typed.number());
+    for (Trip.Leg leg : legs) {
+      batteries.stream()
+          .filter(b -> names(typed, b))
+          .map(b -> PersonLimits.most(b, leg))
+          .min(Comparator.naturalOrder())
+          .filter(most -> number > most)
+          .ifPresent(
+              most -> found.add(Finding.of(TravelFinding.ANSWER_MORE, number, leg.name(), most)));
     }
   }
 

@@ -21,6 +21,7 @@ final class Carriage {
   private final PersonLimits limits;
   private final Packings packings;
   private final Map<Integer, List<Finding>> overs = new LinkedHashMap<>();
+  private final Map<Integer, Integer> lineOfPacking = new LinkedHashMap<>();
   private Gate<Line> gate;
   private boolean proven;
 
@@ -54,6 +55,7 @@ final class Carriage {
           own.add(Finding.of(TravelFinding.PACKED_HOLD));
         }
         known.add(own);
+        lineOfPacking.put(d.row(), lines.size());
       }
     }
     for (Proposer.Proposed p : outcome.lines()) {
@@ -78,6 +80,12 @@ final class Carriage {
   /** The lines with their verdicts. */
   Gate<Line> gate() {
     return gate;
+  }
+
+  /** What is wrong with the line that a row of Packing decides; empty for no line. */
+  List<Finding> ofPacking(int row) {
+    Integer line = lineOfPacking.get(row);
+    return line == null ? List.of() : gate.row(line).findings();
   }
 
   boolean isProven() {
@@ -190,6 +198,20 @@ final class Carriage {
                 p.legs().stream()
                     .filter(l -> battery.classUnder(l.edition()).needsAnswer())
                     .filter(l -> answers.answer(l, p, battery).isEmpty()))
+        .sorted(Comparator.comparing(trip::order))
+        .map(Trip.Leg::name)
+        .distinct()
+        .toList();
+  }
+
+  /** The flights on which a carrier's answer to some traveller is none. */
+  List<String> refused(Facts battery) {
+    return trip.people.stream()
+        .flatMap(
+            p ->
+                p.legs().stream()
+                    .filter(
+                        l -> answers.answer(l, p, battery).filter(c -> c.number() < 1).isPresent()))
         .sorted(Comparator.comparing(trip::order))
         .map(Trip.Leg::name)
         .distinct()

@@ -218,6 +218,9 @@ record Facts(
     if (Boolean.FALSE.equals(typed.terminals())) {
       findings.add(Finding.of(TravelFinding.TERMINALS_OPEN));
     }
+    if (typed.terminals() == null && (isBank() || isSpare() && isLithium())) {
+      findings.add(Finding.of(TravelFinding.TERMINALS_BLANK));
+    }
     if (isLithium() && typed.un383() == null) {
       findings.add(Finding.of(TravelFinding.UN383_BLANK));
     }

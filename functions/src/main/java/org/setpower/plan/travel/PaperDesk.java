@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import org.setpower.flight.Packing;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.travel.rules.CabinEdition;
 
 /** Writes the papers. It judges nothing: it takes its rows from the gates. */
 final class PaperDesk {
@@ -98,12 +99,12 @@ final class PaperDesk {
             ? TravelStatement.RULES.of(leg.edition().name(), leg.edition().validTo())
             : TravelStatement.EDITION_ENDED.of(leg.shown().name(), leg.shown().validTo()));
     if (leg.isWritten()) {
-      notes.add(
-          TravelStatement.WRITTEN.of(
-              written(leg.typed().writtenSpares()),
-              written(leg.typed().writtenOver()),
-              written(leg.typed().writtenBanks()),
-              leg.typed().writtenReference()));
+      List<Object> written = new ArrayList<>(leg.written());
+      written.add(leg.typed().writtenReference());
+      notes.add(new Finding(TravelStatement.WRITTEN, written));
+      if (leg.isWrittenMore()) {
+        notes.add(new Finding(TravelStatement.USED, List.copyOf(leg.used())));
+      }
     }
     if (!leg.held()) {
       notes.add(TravelStatement.CONFIRM.of());
@@ -128,7 +129,7 @@ final class PaperDesk {
             .min(Comparator.naturalOrder())
             .orElse(null);
     List<Finding> notes = new ArrayList<>();
-    answers.answer(leg, first.person(), battery).ifPresent(c -> notes.add(answer(leg, c)));
+    answers.answer(leg, first.person(), battery).ifPresent(c -> answer(leg, battery, c, notes));
     if (battery.workedOut()) {
       notes.add(workedOut(battery));
     }
@@ -148,11 +149,6 @@ final class PaperDesk {
         notes);
   }
 
-  /** What the carrier wrote, not what the rules leave of it. */
-  private static String written(Double limit) {
-    return limit == null ? "—" : Integer.toString((int) Math.floor(limit));
-  }
-
   private static String route(Trip.Leg leg) {
     String from = leg.typed().from() == null ? "" : leg.typed().from();
     String to = leg.typed().to() == null ? "" : leg.typed().to();
@@ -163,11 +159,21 @@ final class PaperDesk {
     return Double.isNaN(value) ? null : (Double) value;
   }
 
-  private static Finding answer(Trip.Leg leg, AnswerBook.Covers covers) {
-    return covers.typed().answered() == null
-        ? TravelStatement.ANSWER_UNDATED.of(leg.name(), covers.number(), covers.typed().reference())
-        : TravelStatement.ANSWER.of(
-            leg.name(), covers.number(), covers.typed().reference(), covers.typed().answered());
+  private static void answer(
+      Trip.Leg leg, Facts battery, AnswerBook.Covers covers, List<Finding> notes) {
+    notes.add(
+        covers.typed().answered() == null
+            ? TravelStatement.ANSWER_UNDATED.of(
+                leg.name(), covers.number(), covers.typed().reference())
+            : TravelStatement.ANSWER.of(
+                leg.name(),
+                covers.number(),
+                covers.typed().reference(),
+                covers.typed().answered()));
+    int most = PersonLimits.most(battery, leg);
+    if (covers.number() > most) {
+      notes.add(TravelStatement.ANSWER_USED.of(leg.name(), most));
+    }
   }
 
   private static Finding workedOut(Facts battery) {
@@ -216,22 +222,51 @@ final class PaperDesk {
         .toList();
   }
 
-  /** The row above the batteries of a traveller: the flights, and what is one's own. */
-  private static TravelPapers.CardRow card(Trip.Person person) {
+  /** The row above the batteries of a traveller: the flights, the counts, what is one's own. */
+  private TravelPapers.CardRow card(Trip.Person person) {
     List<Finding> notes = new ArrayList<>();
     notes.add(
         TravelStatement.FLIGHTS.of(
             String.join(", ", person.legs().stream().map(Trip.Leg::name).toList())));
+    person.legs().forEach(leg -> count(person, leg, notes));
     if (person.ownSpares() + person.ownBanks() > 0) {
       notes.add(TravelStatement.OWN.of(person.ownSpares(), person.ownBanks()));
     }
     return new TravelPapers.CardRow(person.name(), null, null, null, null, null, notes);
   }
 
+  /** What counts together on a flight, own batteries among it, and how many there may be. */
+  private void count(Trip.Person person, Trip.Leg leg, List<Finding> notes) {
+    int ownBanks = leg.edition().banksAreSpares() ? person.ownBanks() : 0;
+    int spares =
+        person.ownSpares() + ownBanks + pieces(person, b -> PersonLimits.isSpare(b, leg.edition()));
+    notes.add(
+        leg.spares() == CabinEdition.NONE
+            ? TravelStatement.COUNT_SPARES_OPEN.of(leg.name(), spares)
+            : TravelStatement.COUNT_SPARES.of(leg.name(), spares, leg.spares()));
+    if (leg.over() != CabinEdition.NONE) {
+      int large = pieces(person, b -> PersonLimits.isLarge(b, leg.edition()));
+      notes.add(TravelStatement.COUNT_LARGE.of(large, leg.over()));
+    }
+    if (leg.banks() != CabinEdition.NONE) {
+      int banks = person.ownBanks() + pieces(person, Facts::isBank);
+      notes.add(TravelStatement.COUNT_BANKS.of(banks, leg.banks()));
+    }
+  }
+
+  private int pieces(Trip.Person person, Predicate<Facts> counts) {
+    return carried().stream()
+        .filter(l -> l.person().row() == person.row() && counts.test(l.battery()))
+        .mapToInt(Carriage.Line::pieces)
+        .sum();
+  }
+
   private List<Finding> notes(Carriage.Line line) {
     List<Finding> notes = new ArrayList<>();
     for (Trip.Leg leg : line.person().legs()) {
-      answers.answer(leg, line.person(), line.battery()).ifPresent(c -> notes.add(answer(leg, c)));
+      answers
+          .answer(leg, line.person(), line.battery())
+          .ifPresent(c -> answer(leg, line.battery(), c, notes));
     }
     if (line.battery().workedOut()) {
       notes.add(workedOut(line.battery()));

@@ -110,6 +110,28 @@ final class PersonLimits {
     }
   }
 
+  /** How many of a battery a person may take on a flight at most, answers apart. */
+  static int most(Facts battery, Trip.Leg leg) {
+    CabinEdition edition = leg.edition();
+    int most = CabinEdition.NONE;
+    if (isSpare(battery, edition)) {
+      most = Math.min(most, leg.spares());
+    }
+    if (isLarge(battery, edition)) {
+      most = Math.min(most, leg.over());
+    }
+    if (battery.isBank()) {
+      most = Math.min(most, leg.banks());
+    }
+    if (battery.isLithium() && battery.carried() == CarriageMode.IN_EQUIPMENT) {
+      most = Math.min(most, edition.devices());
+    }
+    if (battery.chemistry() == TravelChemistry.LEAD_SEALED && battery.isSpare()) {
+      most = Math.min(most, edition.leadSpares());
+    }
+    return most;
+  }
+
   static boolean isSpare(Facts battery, CabinEdition edition) {
     boolean counted =
         battery.isLithium()

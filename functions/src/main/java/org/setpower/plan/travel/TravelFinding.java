@@ -19,6 +19,8 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: date of issue. */
   FLIGHT_PASSED("flight.passed", Severity.CHECK),
   WRITTEN_UNREFERENCED("written.unreferenced", Severity.CHECK),
+  /** Arguments: spares, over 100 Wh, power banks as written; the same as used. */
+  WRITTEN_MORE("written.more", Severity.CHECK),
 
   /** Arguments: flight. */
   TRAVELLER_FLIGHT("traveller.flight", Severity.STOP),
@@ -53,6 +55,8 @@ public enum TravelFinding implements FindingKey {
   ANSWER_LATE("answer.late", Severity.STOP),
   ANSWER_UNDATED("answer.undated", Severity.CHECK),
   ANSWER_REFUSED("answer.refused", Severity.CHECK),
+  /** Arguments: pieces of the answer, flight, pieces that count. */
+  ANSWER_MORE("answer.more", Severity.CHECK),
 
   /** Arguments: condition. */
   DAMAGED("damaged", Severity.DANGER),
@@ -75,6 +79,7 @@ public enum TravelFinding implements FindingKey {
   SPILLABLE("spillable", Severity.STOP),
   OUTPUTS("outputs", Severity.CHECK),
   TERMINALS_OPEN("terminals", Severity.STOP),
+  TERMINALS_BLANK("terminalsBlank", Severity.CHECK),
   UN383_NO("un383.no", Severity.STOP),
   UN383_BLANK("un383.blank", Severity.CHECK),
   /** Arguments: user. */
@@ -82,6 +87,10 @@ public enum TravelFinding implements FindingKey {
   NO_WEIGHT("noWeight", Severity.CHECK),
   /** Arguments: flights. */
   UNANSWERED("unanswered", Severity.CHECK),
+  /** Arguments: flights. */
+  REFUSED("refused", Severity.CHECK),
+  /** Arguments: pieces. */
+  HELD_BACK("heldBack", Severity.CHECK),
   /** Arguments: row of Packing. */
   PACKING_UNCLEAR("packing.unclear", Severity.STOP),
 

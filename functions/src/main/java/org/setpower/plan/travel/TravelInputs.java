@@ -334,6 +334,12 @@ public record TravelInputs(
               help = "Is the maker's test summary to hand?")
           Boolean un383,
       @Input(
+              key = "terminals",
+              heading = "Terminals covered",
+              blank = "Blank: check, and not printed.",
+              help = "Each by itself: cap, tape, or a bag of its own.")
+          Boolean terminals,
+      @Input(
               key = "user",
               heading = "User",
               blank = "Blank: anyone.",
@@ -347,12 +353,6 @@ public record TravelInputs(
               blank = "Blank: 9, the last.",
               help = "1 is carried first.")
           Double priority,
-      @Input(
-              key = "terminals",
-              heading = "Terminals covered",
-              blank = "Blank: not printed.",
-              help = "Each by itself: cap, tape, or a bag of its own.")
-          Boolean terminals,
       @Input(
               key = "outputs",
               heading = "USB or tap output",

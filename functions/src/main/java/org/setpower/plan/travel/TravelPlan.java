@@ -79,6 +79,10 @@ public final class TravelPlan {
     if (!unanswered.isEmpty()) {
       findings.add(Finding.of(TravelFinding.UNANSWERED, String.join(", ", unanswered)));
     }
+    List<String> refused = carriage.refused(battery);
+    if (!refused.isEmpty()) {
+      findings.add(Finding.of(TravelFinding.REFUSED, String.join(", ", refused)));
+    }
     return findings;
   }
 
@@ -126,8 +130,11 @@ public final class TravelPlan {
             align(
                 inputs.packing(),
                 r -> {
-                  Gate.Judged<?> judged = packings.gate.row(r.number());
-                  return new TravelResults.PackedResult(judged.verdict(), judged.findings());
+                  List<Finding> findings =
+                      new ArrayList<>(packings.gate.row(r.number()).findings());
+                  findings.addAll(carriage.ofPacking(r.number()));
+                  return new TravelResults.PackedResult(
+                      Finding.verdict(findings), sorted(findings));
                 })),
         new ResultRows<>(TravelResults.LINES, lines()),
         new ResultRows<>(TravelResults.RULES, rules()),
@@ -209,17 +216,34 @@ public final class TravelPlan {
     int freight = left(battery, r -> r.way().isAir());
     int road = left(battery, r -> r.way() == Onward.ROAD);
     int stays = left(battery, r -> r.way() == Onward.STAYS);
+    List<Finding> findings = withHeld(judged);
     return new TravelResults.BatteryResult(
-        judged.verdict(),
-        judged.findings(),
+        Finding.verdict(findings),
+        findings,
         Double.isNaN(battery.wattHours()) ? null : (Double) battery.wattHours(),
         shown(judged, carriage.strictest(battery)),
         judged.fit() ? most(battery) : null,
         carried,
-        Math.max(0, battery.quantity() - carried - freight - road - stays),
+        held(battery),
         freight,
         road,
         stays);
+  }
+
+  /** Pieces on no paper that do not stay either. */
+  private int held(Facts battery) {
+    return Math.max(0, battery.quantity() - carried(battery) - left(battery, r -> true));
+  }
+
+  /** What is wrong with a battery; of a sound one also that pieces of it go nowhere. */
+  private List<Finding> withHeld(Gate.Judged<Facts> judged) {
+    int held = held(judged.item());
+    if (!judged.fit() || held == 0) {
+      return judged.findings();
+    }
+    List<Finding> findings = new ArrayList<>(judged.findings());
+    findings.add(Finding.of(TravelFinding.HELD_BACK, held));
+    return sorted(findings);
   }
 
   /** The class of a battery; of one that stops only that it does not fly at all. */
@@ -352,7 +376,7 @@ public final class TravelPlan {
   }
 
   private List<IssueRow> issues() {
-    Issues issues = new Issues();
+    Issues issues = Issues.bySentence();
     issues.add(TravelInputs.PROJECT.heading(), "1", whole());
     trip.flights
         .all()

@@ -351,8 +351,7 @@ public final class TravelResults {
                 "batteries.*",
                 "packing.*"
               },
-              rule =
-                  "What is wrong with the row itself; its line says what is wrong with the carriage.")
+              rule = "What is wrong with the row, and with what it decides.")
           List<Finding> reasons) {}
 
   /** Pieces of a battery with a traveller, or on another way. */

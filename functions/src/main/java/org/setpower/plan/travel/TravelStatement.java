@@ -23,6 +23,18 @@ public enum TravelStatement implements FindingKey {
   FLIGHTS("paper.flights"),
   /** Arguments: spares, over 100 Wh, power banks, reference. */
   WRITTEN("paper.written"),
+  /** Arguments: spares, over 100 Wh, power banks that count of what is written. */
+  USED("paper.used"),
+  /** Arguments: flight, pieces a person that count of what is answered. */
+  ANSWER_USED("paper.answerUsed"),
+  /** Arguments: flight, pieces, max. */
+  COUNT_SPARES("paper.countSpares"),
+  /** Arguments: flight, pieces. */
+  COUNT_SPARES_OPEN("paper.countSparesOpen"),
+  /** Arguments: pieces, max. */
+  COUNT_LARGE("paper.countLarge"),
+  /** Arguments: pieces, max. */
+  COUNT_BANKS("paper.countBanks"),
   /** Arguments: edition, its last day. */
   EDITION_ENDED("paper.editionEnded"),
   TERMINALS("paper.terminals"),

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.setpower.flight.RuleBook;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
@@ -73,6 +74,27 @@ final class Trip {
           && (typed.writtenSpares() != null
               || typed.writtenOver() != null
               || typed.writtenBanks() != null);
+    }
+
+    /** Whether its carrier writes more than the rules leave. */
+    boolean isWrittenMore() {
+      return typed.writtenSpares() != null && typed.writtenSpares() > edition.spares()
+          || typed.writtenOver() != null && typed.writtenOver() > edition.over()
+          || typed.writtenBanks() != null && typed.writtenBanks() > edition.banks();
+    }
+
+    /** What its carrier writes: spares, over the small limit, power banks. */
+    List<String> written() {
+      return Stream.of(typed.writtenSpares(), typed.writtenOver(), typed.writtenBanks())
+          .map(w -> w == null ? "—" : Integer.toString((int) Math.floor(w)))
+          .toList();
+    }
+
+    /** What counts: spares, over the small limit, power banks. */
+    List<String> used() {
+      return Stream.of(spares(), over(), banks())
+          .map(u -> u == CabinEdition.NONE ? "—" : Integer.toString(u))
+          .toList();
     }
 
     int spares() {
@@ -198,6 +220,11 @@ final class Trip {
             || typed.writtenBanks() != null;
     if (limits && typed.writtenReference() == null) {
       findings.add(Finding.of(TravelFinding.WRITTEN_UNREFERENCED));
+    }
+    if (leg.isWrittenMore()) {
+      List<Object> figures = new ArrayList<>(leg.written());
+      figures.addAll(leg.used());
+      findings.add(new Finding(TravelFinding.WRITTEN_MORE, figures));
     }
     return leg;
   }

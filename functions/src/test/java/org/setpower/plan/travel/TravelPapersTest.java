@@ -1,6 +1,7 @@
 package org.setpower.plan.travel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static org.setpower.plan.travel.TravelSamples.add;
 import static org.setpower.plan.travel.TravelSamples.answer;
@@ -329,7 +330,13 @@ class TravelPapersTest {
     trip.set("travellers", 1, "ownBanks", 1);
     TravelPapers.CardRow head = trip.calculate().rows(TravelPapers.CARDS).get(0);
     assertThat(head.traveller()).isEqualTo("gaffer");
-    assertThat(keys(head.notes())).containsExactly(TravelStatement.FLIGHTS, TravelStatement.OWN);
+    assertThat(keys(head.notes()))
+        .containsExactly(
+            TravelStatement.FLIGHTS,
+            TravelStatement.COUNT_SPARES,
+            TravelStatement.COUNT_LARGE,
+            TravelStatement.COUNT_BANKS,
+            TravelStatement.OWN);
   }
 
   private static TravelPapers.CardRow card(Ranges trip) {
@@ -752,12 +759,155 @@ class TravelPapersTest {
     assertThat(p150.verdict()).isEqualTo(Verdict.CHECK);
   }
 
+  /** 7 + 2 own spares of 20, 1 over 100 Wh of 2, 1 + 1 own power banks of 2: counted by hand. */
+  @Test
+  void a_card_counts_what_counts_together_on_each_flight() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 6);
+    add(trip, "P150", 150, 1);
+    add(trip, "bank", 74, 1, "carried", "power bank");
+    answer(trip, "P150", 150, 2);
+    trip.set("travellers", 1, "ownSpares", 2, "ownBanks", 1);
+    assertThat(
+            ENGLISH.sentences(
+                trip.calculate().rows(TravelPapers.CARDS).get(0).notes(), Locale.ENGLISH))
+        .contains("SA 101: spares 9 of 20. Over 100 Wh 1 of 2. Power banks 2 of 2.");
+  }
+
+  /** Under US rules power banks are spares, and spares have no number. */
+  @Test
+  void a_card_counts_without_a_limit_where_there_is_none() {
+    Ranges trip = add(flight(TODAY, "US"), "P98", 98, 3);
+    add(trip, "bank", 150, 1, "carried", "power bank");
+    answer(trip, "bank", 150, 2, "carried", "power bank");
+    assertThat(
+            ENGLISH.sentences(
+                trip.calculate().rows(TravelPapers.CARDS).get(0).notes(), Locale.ENGLISH))
+        .contains("SA 101: spares 4. Over 100 Wh 1 of 2.")
+        .doesNotContain("Power banks");
+  }
+
+  /** What the carrier wrote stands as written, and beside it what counts of it. */
+  @Test
+  void limits_above_the_rules_are_quoted_as_written() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 9);
+    trip.set("flights", 1, "writtenSpares", 40, "writtenOver", 5, "writtenBanks", 6);
+    trip.set("flights", 1, "writtenReference", "mail 20");
+    PlanResult result = trip.calculate();
+    TravelResults.FlightResult flight = result.rows(TravelResults.FLIGHTS).get(0);
+    assertThat(flight.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(ENGLISH.sentences(flight.reasons(), Locale.ENGLISH))
+        .isEqualTo(
+            "The carrier wrote 40 spares, 5 over 100 Wh, 6 power banks a person: more than the"
+                + " rules. 20, 2, 2 count.");
+    assertThat(ENGLISH.sentences(TravelSamples.flights(result).get(0).notes(), Locale.ENGLISH))
+        .contains("spares 40, over 100 Wh 5, power banks 6; mail 20.")
+        .contains("Used of these, by the rules: spares 20, over 100 Wh 2, power banks 2.");
+    trip.set("flights", 1, "writtenSpares", 20, "writtenOver", 2, "writtenBanks", 2);
+    assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).verdict()).isEqualTo(Verdict.OK);
+  }
+
+  @Test
+  void an_answer_above_the_rules_is_to_be_checked() {
+    Ranges trip = add(flight(TODAY), "P150", 150, 5);
+    answer(trip, "P150", 150, 5);
+    PlanResult result = trip.calculate();
+    TravelResults.AnswerResult answer = result.rows(TravelResults.ANSWERS).get(0);
+    assertThat(answer.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(ENGLISH.sentences(answer.reasons(), Locale.ENGLISH))
+        .isEqualTo("The answer is 5 a person, above the limit on SA 101: 2 count.");
+    assertThat(ENGLISH.sentences(TravelSamples.cards(result).get(0).notes(), Locale.ENGLISH))
+        .contains("5 a person; mail 17")
+        .contains("2 a person count on SA 101.");
+  }
+
+  @Test
+  void a_refused_battery_says_so_on_its_row() {
+    Ranges trip = add(flight(TODAY), "P150", 150, 2, "kilograms", 1.1, "terminals", "yes");
+    answer(trip, "P150", 150, 0);
+    TravelResults.BatteryResult battery = trip.calculate().rows(TravelResults.BATTERIES).get(0);
+    assertThat(battery.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(battery.carriedPieces()).isZero();
+    assertThat(ENGLISH.sentences(battery.reasons(), Locale.ENGLISH))
+        .isEqualTo(
+            "The operating carrier refuses it on SA 101. Nobody carries it there. It travels"
+                + " another way.");
+  }
+
+  /** Loose terminals can short: on a spare of lithium and on a power bank a blank is a check. */
+  @ParameterizedTest
+  @CsvSource({
+    "spare,Li-ion,98,CHECK",
+    "power bank,Li-ion,74,CHECK",
+    "in equipment,Li-ion,98,OK",
+    "spare,NiMH,2.4,OK"
+  })
+  void blank_terminals_are_never_ok_on_a_spare(
+      String carried, String chemistry, double energy, Verdict verdict) {
+    Ranges trip = add(flight(TODAY), "X", energy, 1, "carried", carried, "chemistry", chemistry);
+    PlanResult result = trip.calculate();
+    assertThat(result.rows(TravelResults.BATTERIES).get(0).verdict()).isEqualTo(verdict);
+    assertThat(ENGLISH.sentences(TravelSamples.cards(result).get(0).notes(), Locale.ENGLISH))
+        .doesNotContain("erminals");
+    trip.set("batteries", 1, "terminals", "yes");
+    assertThat(trip.calculate().rows(TravelResults.BATTERIES).get(0).verdict())
+        .isEqualTo(Verdict.OK);
+  }
+
+  /** Whoever decides what breaks a rule sees it on that row, and the battery is not ok. */
+  @Test
+  void a_decided_row_that_breaks_a_rule_stops_there() {
+    Ranges trip = add(flight(TODAY), "P150", 150, 5, "terminals", "yes");
+    add(trip, "P98", 98, 1, "terminals", "yes");
+    add(trip, "drop", 98, 1, "terminals", "yes", "condition", "dropped");
+    add(trip, "P294", 294, 1, "terminals", "yes");
+    add(trip, "sound", 90, 1, "terminals", "yes");
+    answer(trip, "P150", 150, 2);
+    decide(trip, "P150", "gaffer", 5);
+    decide(trip, "P98", "gaffer", 1);
+    trip.set("packing", 2, "bag", "hold");
+    decide(trip, "drop", "gaffer", 1);
+    decide(trip, "P294", "gaffer", 1);
+    decide(trip, "sound", "gaffer", 1);
+    PlanResult result = trip.calculate();
+    List<TravelResults.PackedResult> packed = result.rows(TravelResults.PACKING);
+    assertThat(packed)
+        .extracting(TravelResults.PackedResult::verdict)
+        .startsWith(Verdict.STOP, Verdict.STOP, Verdict.STOP, Verdict.STOP, Verdict.OK);
+    assertThat(keys(packed.get(0).reasons())).contains(TravelFinding.OVER_LARGE);
+    assertThat(keys(packed.get(1).reasons())).contains(TravelFinding.PACKED_HOLD);
+    assertThat(keys(packed.get(2).reasons())).contains(TravelFinding.LINE_BATTERY);
+    assertThat(keys(packed.get(3).reasons())).contains(TravelFinding.LINE_CLASS);
+    TravelResults.BatteryResult held = result.rows(TravelResults.BATTERIES).get(0);
+    assertThat(held.heldPieces()).isEqualTo(5);
+    assertThat(held.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(ENGLISH.sentences(held.reasons(), Locale.ENGLISH))
+        .isEqualTo("Pieces held back: 5. See Packing.");
+  }
+
+  /** No row stands under the condition, figure or flight of another. */
+  @Test
+  void issues_are_one_only_where_the_whole_sentence_is_the_same() {
+    Ranges trip = add(flight(TODAY), "a", 98, 1, "condition", "dropped");
+    add(trip, "b", 98, 1, "condition", "swollen");
+    add(trip, "c", 98, 1, "condition", "dropped");
+    List<IssueRow> damaged =
+        trip.calculate().rows(TravelResults.ISSUES).stream()
+            .filter(i -> i.reasons().get(0).key() == TravelFinding.DAMAGED)
+            .toList();
+    assertThat(damaged)
+        .extracting(
+            i -> i.where().rows(),
+            i -> ENGLISH.sentences(i.reasons(), Locale.ENGLISH).substring(0, 24))
+        .containsExactlyInAnyOrder(
+            tuple("a, c", "The condition is dropped"), tuple("b", "The condition is swollen"));
+  }
+
   /** One cause is one issue, however many flights and batteries have it. */
   @Test
   void one_cause_is_one_issue() {
     Ranges trip = flight("2027-01-29");
     for (int b = 1; b <= 20; b++) {
-      add(trip, "P98-" + b, 98, 1, "type", "P98", "un383", "");
+      add(trip, "P98-" + b, 98, 1, "type", "P98", "un383", "", "terminals", "yes");
     }
     List<IssueRow> issues = trip.calculate().rows(TravelResults.ISSUES);
     assertThat(issues.stream().filter(i -> i.reasons().get(0).key() == TravelFinding.UN383_BLANK))
@@ -806,7 +956,7 @@ class TravelPapersTest {
 
   @Test
   void an_unfinished_row_says_what_is_blank_and_nothing_else() {
-    Ranges trip = add(flight(TODAY), "P98", 98, 1, "condition", "");
+    Ranges trip = add(flight(TODAY), "P98", 98, 1, "condition", "", "terminals", "yes");
     TravelResults.BatteryResult battery = trip.calculate().rows(TravelResults.BATTERIES).get(0);
     assertThat(ENGLISH.sentences(battery.reasons(), Locale.ENGLISH))
         .isEqualTo("Condition is blank. Fill it in.");

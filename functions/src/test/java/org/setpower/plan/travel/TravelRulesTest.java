@@ -189,6 +189,14 @@ class TravelRulesTest {
     assertThat(result.rows(TravelResults.RULES).get(0).edition()).doesNotContain("2027");
   }
 
+  /** The name on a paper is that of the text read, not a day on which somebody looked. */
+  @Test
+  void the_us_edition_is_named_by_what_was_read() {
+    CabinEdition edition = CabinEdition.on(RuleBook.US, LocalDate.parse(TODAY));
+    assertThat(edition.source()).contains("edition of 1 Oct 2018", "undated");
+    assertThat(edition.name()).contains("1 October 2018", "undated").doesNotContain("2026");
+  }
+
   /** The functions of cells and the model answer up to the same day. */
   @Test
   void editions_end_when_those_of_the_leaf_functions_end() {
@@ -521,7 +529,7 @@ class TravelRulesTest {
 
   @Test
   void outputs_may_make_a_power_bank() {
-    Ranges trip = add(flight(TODAY), "V98", 98, 1, "outputs", "yes");
+    Ranges trip = add(flight(TODAY), "V98", 98, 1, "outputs", "yes", "terminals", "yes");
     assertThat(keys(battery(trip, 1).reasons())).containsExactly(TravelFinding.OUTPUTS);
   }
 

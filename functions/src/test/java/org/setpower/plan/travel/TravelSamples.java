@@ -131,7 +131,7 @@ final class TravelSamples {
     trip.set("project", 1, "rest", "road", "handOver", day("2026-05-28"), "transport", "note 4");
     trip.set("project", 1, "needed", day("2026-06-04"), "transit", 2, "chargers", 500);
     trip.set("project", 1, "weightUnit", "kg", "roadRules", "ADR", "flightRules", "US");
-    trip.set("flights", 1, "from", "quay", "to", "pans", "writtenSpares", 8, "writtenOver", 2);
+    trip.set("flights", 1, "from", "quay", "to", "pans", "writtenSpares", 8, "writtenOver", 3);
     trip.set("flights", 1, "writtenBanks", 1, "writtenReference", "mail 9");
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
     trip.set("flights", 2, "rules", "");
@@ -145,7 +145,7 @@ final class TravelSamples {
     add(trip, "C-07", 98, 1, "type", "P98", "register", "keep", "kilograms", 0.75);
     add(trip, "cam", 150, 1, "carried", "in equipment", "packed", "with equipment");
     add(trip, "P588", 588, 2, "kilograms", 4.3, "rest", "passenger aircraft", "charge", 1);
-    answer(trip, "P150", 150, 2, "travellers", "gaffer; sound", "carried", "spare");
+    answer(trip, "P150", 150, 3, "travellers", "gaffer; sound", "carried", "spare");
     answer(trip, "P150", 150, 1, "flight", "QB 20", "carrier", "Quay Air");
     trip.set("answers", 2, "date", day("2026-06-02"));
     trip.row("packing", "battery", "P98", "traveller", "sound", "pieces", 1, "bag", "cabin");
@@ -216,6 +216,8 @@ final class TravelSamples {
     decide(trip, "cam", "gaffer", 16);
     decide(trip, "P97", "gaffer", 3);
     answer(trip, "P97", 97, 1);
+    answer(trip, "Na", 90, 0);
+    trip.set("flights", 1, "writtenSpares", 50, "writtenReference", "mail 8");
     trip.set("travellers", 1, "cabinKg", 2);
     return trip;
   }

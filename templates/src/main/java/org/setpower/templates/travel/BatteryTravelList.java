@@ -31,15 +31,21 @@ public final class BatteryTravelList implements PlanTemplate {
         PlanTab.of(
                 "Batteries",
                 "One row for each type, or for each serial: a list can be pasted. Fill in battery,"
-                    + " energy, quantity and condition first; weight and UN 38.3 for what does not"
-                    + " fly as baggage.")
+                    + " energy, quantity, condition and terminals first; weight and UN 38.3 for"
+                    + " what does not fly as baggage.")
             .with(
                 book.table("batteries")
                     .optional("user", "lithium")
                     .pick("user", "travellers.traveller")
                     .unit("kilograms", "project.weightUnit", "kg")
-                    .shows("carriedPieces", "freightPieces", "roadPieces")
-                    .more("carriage", "maxCarried", "heldPieces", "stayPieces", "usedEnergy")),
+                    .shows("carriedPieces", "heldPieces")
+                    .more(
+                        "freightPieces",
+                        "roadPieces",
+                        "stayPieces",
+                        "carriage",
+                        "maxCarried",
+                        "usedEnergy")),
         PlanTab.of(
                 "Packing",
                 "The proposal stands right. Where you decide otherwise, fill in battery, traveller"
