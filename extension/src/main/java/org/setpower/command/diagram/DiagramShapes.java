@@ -21,7 +21,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.plan.lighting.diagram.DiagramPage;
 import org.setpower.plan.lighting.diagram.Element;
@@ -37,7 +36,6 @@ final class DiagramShapes {
   private static final float BOLD = 150;
   private static final int BORDER = 18;
 
-  private final CommandContext desk;
   private final CalcDocument book;
   private final XDrawPage onto;
   private final XSpreadsheet sheet;
@@ -47,8 +45,7 @@ final class DiagramShapes {
   /** Lines of one kind, that are one shape. */
   private record Pen(Ink ink, int width, boolean dashed) {}
 
-  DiagramShapes(CommandContext desk, CalcDocument book, XSpreadsheet sheet) {
-    this.desk = desk;
+  DiagramShapes(CalcDocument book, XSpreadsheet sheet) {
     this.book = book;
     this.sheet = sheet;
     onto = Uno.as(XDrawPageSupplier.class, sheet).getDrawPage();
@@ -97,8 +94,9 @@ final class DiagramShapes {
     for (Map.Entry<Pen, List<Point[]>> pen : lines.entrySet()) {
       polylines(pen.getKey(), pen.getValue());
     }
-    // a document does not make collections of shapes, the office does
-    XShapes all = desk.service(XShapes.class, "com.sun.star.drawing.ShapeCollection");
+    XShapes all =
+        Uno.as(
+            XShapes.class, book.factory().createInstance("com.sun.star.drawing.ShapeCollection"));
     made.forEach(all::add);
     Object group = Uno.as(XShapeGrouper.class, onto).group(all);
     Uno.set(group, "Name", NAME + " " + number);

@@ -24,7 +24,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.ReportSheet;
 import org.setpower.command.message.CommandMessages;
@@ -101,14 +100,14 @@ final class DiagramSheet {
   }
 
   /** Draws all pages in place of the former; gives how many. */
-  int draw(CommandContext desk) throws Exception {
+  int draw() throws Exception {
     XProtectable lock = Uno.as(XProtectable.class, sheet);
     boolean locked = lock.isProtected();
     if (locked) {
       unlock(lock);
     }
     try {
-      return drawPages(desk);
+      return drawPages();
     } finally {
       if (locked) {
         lock.protect("");
@@ -129,7 +128,7 @@ final class DiagramSheet {
     }
   }
 
-  private int drawPages(CommandContext desk) throws Exception {
+  private int drawPages() throws Exception {
     PlanResult result = plan.calculated();
     MeasureSystem units =
         result.part(DiagramPlan.class).map(DiagramPlan::units).orElse(MeasureSystem.METRIC);
@@ -137,7 +136,7 @@ final class DiagramSheet {
     Locale locale = plan.locale();
     List<DiagramPage> pages =
         DiagramLayout.of(result, paper, Messages.in(locale.toLanguageTag()), locale, title());
-    DiagramShapes shapes = new DiagramShapes(desk, book, sheet);
+    DiagramShapes shapes = new DiagramShapes(book, sheet);
     List<DiagramReader.Drawn> before = shapes.drawn();
     Uno.set(sheet, "PageStyle", style(paper));
     Uno.set(sheet, "IsVisible", true);

@@ -49,7 +49,7 @@ public final class DrawDiagramCommand implements Command {
                         "This document has no lighting power plan, so there is nothing to draw."));
     DiagramSheet sheet = DiagramSheet.of(plan);
     int[] pages = new int[1];
-    UndoStep.allOrNothing(book, TITLE, () -> pages[0] = sheet.draw(desk));
+    UndoStep.allOrNothing(book, TITLE, () -> pages[0] = sheet.draw());
     sheet.show(desk.controller());
     return plural(
         "The diagram is on the tab “{2}”, {1} page. Draw it again after each change, before you"
@@ -61,10 +61,10 @@ public final class DrawDiagramCommand implements Command {
   }
 
   /** Draws it again where there is one; gives whether there is. */
-  public static boolean redraw(CommandContext desk) throws Exception {
-    Optional<PlanFile> plan = plan(desk.book());
+  public static boolean redraw(CalcDocument book) throws Exception {
+    Optional<PlanFile> plan = plan(book);
     return plan.isPresent()
         && DiagramSheet.isDrawn(plan.get())
-        && DiagramSheet.of(plan.get()).draw(desk) > 0;
+        && DiagramSheet.of(plan.get()).draw() > 0;
   }
 }

@@ -42,7 +42,7 @@ public final class FitPrintCommand implements Command {
         TITLE,
         () -> {
           sheets[0] = PrintRangeFitter.in(book);
-          DrawDiagramCommand.redraw(desk);
+          DrawDiagramCommand.redraw(book);
         });
     return say(
         "Sheets that print down to their last filled row: {}. Call this again when you have filled"
