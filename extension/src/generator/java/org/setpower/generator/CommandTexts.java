@@ -35,7 +35,6 @@ final class CommandTexts {
           "Calc MS Excel 2007 XML",
           "Liberation Sans",
           "Set Power Sheets ",
-          "Set Power diagram",
           "Set Power template",
           "d MMM uuuu",
           "ods, xlsx, pdf",

@@ -6,6 +6,8 @@ import com.sun.star.awt.Key;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.lang.XComponent;
 import com.sun.star.task.XJobExecutor;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -230,6 +232,13 @@ class AccessibilityIT {
     String folder = address(copy.getParent()) + "/";
     assertThat(ShownWindow.until("two programs", () -> opened(folder)))
         .containsExactly(address(copy), folder);
+  }
+
+  private static List<String> sheets(XComponent document) {
+    return List.of(
+        UnoRuntime.queryInterface(XSpreadsheetDocument.class, document)
+            .getSheets()
+            .getElementNames());
   }
 
   private static String address(Path file) {
