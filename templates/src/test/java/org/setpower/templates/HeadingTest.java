@@ -69,8 +69,8 @@ class HeadingTest {
   @Test
   void a_word_is_divided_into_parts_that_fit() {
     Hyphenation german = Hyphenation.in("de");
-    assertThat(german.divided("Belastbarkeit", 15)).isEqualTo("Belast-barkeit");
-    assertThat(german.divided("(Belastbarkeit,", 40)).isEqualTo("(Belastbarkeit,");
+    assertThat(german.divided("Kraftstoff", 15)).isEqualTo("Kraft-stoff");
+    assertThat(german.divided("(Kraftstoff,", 40)).isEqualTo("(Kraftstoff,");
     assertThat(german.divided("Kohlrabi", 5)).isEqualTo("Kohlrabi");
   }
 }
