@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
-import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.templates.quote.RentalQuote;
 
@@ -408,38 +407,6 @@ class RentalQuoteIT {
       assertThat(book.single("summary.withoutValue")).isEqualTo("1");
       assertThat(book.page("Client quote")).contains("incomplete: rows without a value: 1");
       assertThat(book.page("Papers")).doesNotContain("Not to be issued");
-    }
-  }
-
-  /** 99 pieces at 380 000: 37 620 000; 16 days of 1 to 16 February, eight charged: 9 777 770.64. */
-  @Test
-  void a_dear_order_prints_its_figures(Office office) throws Exception {
-    try (PlanSheet book = empty(office)) {
-      book.type("order.discount", 0.125).type("order.security", 2_000_000.0);
-      book.rows(
-          "stock",
-          row(
-              "item",
-              "x",
-              "owned",
-              198.0,
-              "dayRate",
-              12_345.67,
-              "weekRate",
-              45_678.9,
-              "value",
-              380_000.0,
-              "weight",
-              1980.0));
-      book.rows(
-          "items", row("item", "x", "qty", 99.0), row("item", "x", "qty", 99.0, "basis", "week"));
-      book.rows("picked", row("line", 1.0, "item", "x", "qty", 99.0, "carnet", "yes"));
-      book.calculated();
-      Path pdf = office.newFolder().resolve("dear.pdf");
-      office.store(book.document(), "calc_pdf_Export", pdf);
-      assertThat(PdfText.of(pdf))
-          .contains("9,777,770.64", "45,678.90", "37,620,000.00", "75,240,000.00", "196,020.00")
-          .doesNotContain("###", "Internal check");
     }
   }
 }
