@@ -3,13 +3,11 @@ package org.setpower.templates;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.table.XColumnRowRange;
-import com.sun.star.text.XText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -44,26 +42,6 @@ class SentencesIT {
               return DynamicTest.dynamicTest(
                   name, () -> read(office, EXAMPLES.resolve(name), w.template()));
             });
-  }
-
-  /** The last row of the days is filled, and nothing is the matter with it. */
-  @Test
-  void a_full_table_is_told(Office office) throws Exception {
-    WorkbookSpec template = TemplateRegistry.all().get(0).template();
-    Path file = Path.of("target/sheets/templates/en", template.fileName() + ".ots");
-    try (TestWorkbook book = new TestWorkbook(office, file, template)) {
-      TableSpec days = book.table("Job");
-      int last = days.room() - 1;
-      UnoAccess.as(XText.class, book.cell(TestWorkbook.column(days, "Day"), last))
-          .setString("rest");
-      book.cell(TestWorkbook.column(days, "Date"), last).setValue(46_500); // in the year 2027
-      UnoAccess.as(XText.class, book.cell(TestWorkbook.column(days, "Kind"), last))
-          .setString("off");
-      book.calculated();
-      assertThat(TestWorkbook.shown(book.cell(days.status(), last))).isEqualTo("ok");
-      assertThat(head(book, book.tab("Job")))
-          .startsWith("check: Table Days is full (" + days.room() + " rows)");
-    }
   }
 
   private static void read(Office office, Path file, WorkbookSpec template) throws Exception {

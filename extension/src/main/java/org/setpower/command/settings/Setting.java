@@ -8,7 +8,6 @@ import java.util.List;
  */
 public enum Setting {
   UNITS("~Units", List.of("metric", "US"), "Job_Units", "Project_units"),
-  WIRE_FAMILY("Cable ~sizes in", List.of("mm2", "AWG"), "Job_Wire_family"),
   FLIGHT_RULES("~Flight rules", List.of("ICAO", "US"), "Project_flightRules"),
   CURRENCY("~Currency", List.of(), "Job_Currency", "Order_currency"),
   MAX_DROP("Max. voltage ~drop (%)", List.of(), "Project_maxDrop"),
