@@ -185,7 +185,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
             PlanText.notes(
                 "More tabs",
-                "Distribution, Loads by outlet, Cable pull, Generator sheet, Order list,"
+                "Distribution, Loads by outlet, Cable pull, Diagram, Generator sheet, Order list,"
                     + " Distro labels, Load balance, Equipment and Assumptions are hidden: show"
                     + " them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
                     + " tab."));
@@ -294,6 +294,11 @@ public final class LightingPowerPlan implements PlanTemplate {
             .with(
                 book.list(
                     "labels", "verdict", "name", "location", "fedFrom", "breaker", "electrician")),
+        PlanTab.of(
+                "Diagram",
+                "Single-line diagram. Draw it with Set Power ▸ Draw diagram, and again after each"
+                    + " change before you print it.")
+            .hidden(),
         PlanTab.of("Load balance", "Exchanges that help most, and clamp-meter readings.")
             .hidden()
             .with(
