@@ -40,6 +40,9 @@ final class PlanTextCollector {
       texts.say(tab.lead());
       texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), layout.widths(tab));
       texts.note(tab.isUpright(), tab.isSent());
+      if (tab.printed() > 0) {
+        texts.note(tab.printed());
+      }
       for (PlanPart part : tab.parts()) {
         texts.say(part.title());
         texts.ask(part);

@@ -67,8 +67,10 @@ public final class PlanWriter {
           PlanBlockWriter.HIDDEN,
           PlanBlockWriter.MISSING,
           PlanBlockWriter.COPIED,
+          PlanBlockWriter.UNITS_STAY,
           PlanFormulas.MORE,
-          PlanFormulas.MORE_ROWS);
+          PlanFormulas.MORE_ROWS,
+          PlanFormulas.TO_FIT);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
@@ -320,6 +322,9 @@ public final class PlanWriter {
         words,
         InputCells.help(column, words),
         pick == null ? null : layout.range(pick));
+    if (column.path().equals(workbook.unitCell())) {
+      ValidationWriter.onlyOf(cells, PlanNames.UNITS, words.of(PlanBlockWriter.UNITS_STAY));
+    }
   }
 
   private void results(XCellRange cells, Column column, String name) {
@@ -704,9 +709,10 @@ public final class PlanWriter {
     }
     int columns = layout.widths(tab).size();
     int first = PlanLayout.firstPrinted(tab);
-    int rows = layout.lastRow(tab) + 1 - first;
-    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
+    int end = tab.printed() > 0 ? layout.place(last).row() + tab.printed() : layout.lastRow(tab);
+    int rows = end + 1 - first;
+    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
       areas.setTitleRows(address(range(tab, 0, 0, 1, layout.place(last).row() + 1)));
       areas.setPrintTitleRows(true);
