@@ -90,7 +90,7 @@ public final class PrintRangeFitter {
     List<Pagination.Part> parts =
         paper.onePage()
             ? List.of(new Pagination.Part(all.StartRow, last))
-            : Pagination.of(stretches, paper.height(), head(sheet, printed));
+            : withoutHead(Pagination.of(stretches, paper.height(), head(sheet, printed)), printed);
     CellRangeAddress[] areas = new CellRangeAddress[parts.size()];
     for (int i = 0; i < areas.length; i++) {
       int first = i == 0 ? all.StartRow : parts.get(i).first();
@@ -101,6 +101,16 @@ public final class PrintRangeFitter {
     }
     printed.setPrintAreas(areas);
     return true;
+  }
+
+  /** A first page of nothing but the rows that head each page is none. */
+  private static List<Pagination.Part> withoutHead(
+      List<Pagination.Part> parts, XPrintAreas printed) {
+    boolean none =
+        parts.size() > 1
+            && printed.getPrintTitleRows()
+            && parts.get(0).last() <= printed.getTitleRows().EndRow;
+    return none ? parts.subList(1, parts.size()) : parts;
   }
 
   /** What came by recalculation may need more lines, or fewer, than its row has. */

@@ -60,7 +60,7 @@ class DrawDiagramIT {
   }
 
   private void fill(Ranges ranges) throws Exception {
-    plan = PlanDocument.of(office, LightingModel.MODEL, 30, 60);
+    plan = PlanDocument.of(office, LightingModel.MODEL, 40, 60);
     for (InputTable<?> table : LightingModel.MODEL.inputs()) {
       if (!ranges.rows(table.key()).isEmpty()) {
         plan.fill(table.key(), ranges.rows(table.key()));
@@ -195,12 +195,12 @@ class DrawDiagramIT {
 
   @Test
   void many_distros_have_pages_and_a_smaller_plan_has_one_again() throws Exception {
-    fill(DiagramSamples.tails(3, 9));
-    assertThat(draw()).contains("4 pages");
-    assertThat(groups()).hasSize(4);
-    assertThat(Uno.as(XPrintAreas.class, tab(plan.document())).getPrintAreas()).hasSize(4);
+    fill(DiagramSamples.tails(4, 9));
+    assertThat(draw()).contains("5 pages");
+    assertThat(groups()).hasSize(5);
+    assertThat(Uno.as(XPrintAreas.class, tab(plan.document())).getPrintAreas()).hasSize(5);
     assertThat(pdf("pages")).isNotEmpty();
-    for (int row = 2; row <= 30; row++) {
+    for (int row = 2; row <= 40; row++) {
       plan.type("runs", "to", row, "")
           .type("loads", "item", row, "")
           .type("loads", "place", row, "");

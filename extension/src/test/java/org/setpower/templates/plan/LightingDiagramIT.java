@@ -43,6 +43,12 @@ class LightingDiagramIT {
     return texts;
   }
 
+  /** What stands above the first page. */
+  private static String notice(XSpreadsheet tab) throws Exception {
+    int first = Uno.as(XPrintAreas.class, tab).getPrintAreas()[0].StartRow;
+    return Uno.as(XText.class, tab.getCellByPosition(0, first)).getString();
+  }
+
   @Test
   void the_example_is_drawn_on_its_tab_and_drawn_again_before_it_is_printed(Office office)
       throws Exception {
@@ -62,8 +68,10 @@ class LightingDiagramIT {
       assertThat(drawn).anyMatch(t -> t.contains("The Salt Road"));
       assertThat(drawn).anyMatch(t -> t.matches("\\d+ × LED 1600 W"));
       assertThat(drawn).anyMatch(t -> t.contains("35 mm²"));
+      assertThat(notice(tab)).isEmpty();
       CommandDriver.command(office, document, "fit");
       assertThat(texts(tab)).isEqualTo(drawn);
+      assertThat(notice(tab)).isEmpty();
       int pages = Uno.as(XPrintAreas.class, tab).getPrintAreas().length;
       assertThat(pages)
           .isEqualTo(

@@ -7,6 +7,7 @@ import org.setpower.base.Numbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
@@ -15,6 +16,10 @@ import org.setpower.plan.lighting.result.LightingPapers;
 /** The rows of the label of a distro: its name, what feeds it, its outlets, a caution. */
 final class DistroLabel {
   private static final String PLAIN = "{0}";
+
+  /** Of an outlet where nothing is fit. */
+  private static final String STOP_WORD = Verdict.STOP.code();
+
   private static final String FED = "Fed from {0}, breaker {1} A.";
   private static final String STOP = "stop: do not connect it. The reason is on Summary.";
   private static final String WITHHELD = "Not on this label, because of a stop: {0,number,0}.";
@@ -50,7 +55,7 @@ final class DistroLabel {
               new LightingPapers.LabelRow(
                   "outlet",
                   place.place(),
-                  Phrase.of(PLAIN, place.plugged()),
+                  Phrase.of(PLAIN, place.plugged().isEmpty() ? STOP_WORD : place.plugged()),
                   place.legs(),
                   place.breaker(),
                   place.rcd(),
