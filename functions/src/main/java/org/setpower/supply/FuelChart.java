@@ -68,8 +68,7 @@ public final class FuelChart {
     }
     List<Curve> sizes = Tables.SIZES;
     double nearest =
-        Math.max(
-            sizes.get(0).ratedKw, Math.min(ratedKw, sizes.get(sizes.size() - 1).ratedKw));
+        Math.max(sizes.get(0).ratedKw, Math.min(ratedKw, sizes.get(sizes.size() - 1).ratedKw));
     return stated
         * litresPerHour(Math.min(1, kw / ratedKw) * nearest, nearest, Fuel.DIESEL)
         / litresPerHour(STATED * nearest, nearest, Fuel.DIESEL);

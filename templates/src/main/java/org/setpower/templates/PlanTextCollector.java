@@ -71,7 +71,7 @@ final class PlanTextCollector {
     } else if (part instanceof PlanFigures figures) {
       figures.columns().stream()
           .map(layout.workbook()::result)
-          .forEach(c -> note(InputCells.heading(c, words), InputCells.format(c)));
+          .forEach(c -> note(layout.label(c), InputCells.format(c)));
     }
   }
 

@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.message.FallibleAction;
 import org.setpower.plan.lighting.diagram.DiagramPage;
 import org.setpower.plan.lighting.diagram.Element;
 import org.setpower.plan.lighting.diagram.Ink;
@@ -69,8 +70,8 @@ final class DiagramShapes {
 
   /**
    * Draws pages in place of the former ones. The office remembers for Undo that a group is made and
-   * that one is removed, not that a shape is added: so each page is a group made of one empty shape,
-   * to which all others are added.
+   * that one is removed, not that a shape is added: so each page is a group made of one empty
+   * shape, to which all others are added.
    */
   void replace(List<Placed> pages) throws Exception {
     removeFormer();
@@ -99,16 +100,23 @@ final class DiagramShapes {
     made.clear();
     Object group = group();
     into = Uno.as(XShapes.class, group);
+    notUndone(
+        () -> {
+          // tied to the tab, not to a cell, which moves it
+          Uno.set(group, "Anchor", sheet);
+          Uno.as(XShape.class, group).setPosition(corner);
+          fill(page);
+          Uno.set(group, "Name", NAME + " " + number);
+          Uno.set(group, "Title", page.title());
+          Uno.set(group, "Description", page.description());
+        });
+  }
+
+  private void notUndone(FallibleAction change) throws Exception {
     XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
     undo.lock();
     try {
-      // tied to the tab, not to a cell, which moves it
-      Uno.set(group, "Anchor", sheet);
-      Uno.as(XShape.class, group).setPosition(corner);
-      fill(page);
-      Uno.set(group, "Name", NAME + " " + number);
-      Uno.set(group, "Title", page.title());
-      Uno.set(group, "Description", page.description());
+      change.run();
     } finally {
       undo.unlock();
     }
@@ -130,14 +138,20 @@ final class DiagramShapes {
 
   /** A group of an empty shape; Undo leaves that shape on the tab, the next drawing takes it. */
   private Object group() throws Exception {
-    XShape seed = looseSeed();
-    if (seed == null) {
-      seed = Uno.as(XShape.class, book.factory().createInstance("com.sun.star.drawing.LineShape"));
-      Uno.set(seed, "Name", SEED);
-      Uno.set(seed, "LineStyle", LineStyle.NONE);
-      Uno.as(XShapes.class, onto).add(seed);
-    }
-    seed.setPosition(corner);
+    XShape former = looseSeed();
+    XShape seed =
+        former == null
+            ? Uno.as(XShape.class, book.factory().createInstance("com.sun.star.drawing.LineShape"))
+            : former;
+    notUndone(
+        () -> {
+          if (former == null) {
+            Uno.as(XShapes.class, onto).add(seed);
+            Uno.set(seed, "Name", SEED);
+            Uno.set(seed, "LineStyle", LineStyle.NONE);
+          }
+          seed.setPosition(corner);
+        });
     // a document does not make collections of shapes, the office does
     XShapes all = desk.service(XShapes.class, "com.sun.star.drawing.ShapeCollection");
     all.add(seed);

@@ -128,8 +128,7 @@ class DrawDiagramIT {
     assertThat(texts())
         .contains("A1-1 · C16 · 30 mA A · L1 7.1 A", "1 × LED 1600", "B1 · pans, north", "G")
         .contains("Day shown: 4 Feb 2027", "L1 brown");
-    CellRangeAddress[] printed =
-        Uno.as(XPrintAreas.class, tab(plan.document())).getPrintAreas();
+    CellRangeAddress[] printed = Uno.as(XPrintAreas.class, tab(plan.document())).getPrintAreas();
     assertThat(printed).hasSize(1);
     // the drawing begins below the line that says when it is old
     XCell corner = tab(plan.document()).getCellByPosition(0, printed[0].StartRow + 1);
@@ -200,11 +199,24 @@ class DrawDiagramIT {
     assertThat(groups()).hasSize(5);
     assertThat(Uno.as(XPrintAreas.class, tab(plan.document())).getPrintAreas()).hasSize(5);
     assertThat(pdf("pages")).isNotEmpty();
-    for (int row = 2; row <= 40; row++) {
-      plan.type("runs", "to", row, "")
-          .type("loads", "item", row, "")
-          .type("loads", "place", row, "");
+    Map<String, List<String>> cells =
+        Map.of(
+            "supplies", List.of("name", "type", "breaker"),
+            "outlets",
+                List.of("distro", "numbers", "connector", "breaker", "rcd", "curve", "rcdType"),
+            "runs", List.of("to", "from", "length", "size", "type"),
+            "loads", List.of("item", "place", "quantity"));
+    Ranges before = DiagramSamples.tails(4, 9);
+    for (Map.Entry<String, List<String>> table : cells.entrySet()) {
+      // what is left: the mains, D1 and its run, a lamp on its first outlet
+      int first = table.getKey().equals("supplies") ? 3 : 2;
+      for (int row = first; row <= before.rows(table.getKey()).size(); row++) {
+        for (String key : table.getValue()) {
+          plan.type(table.getKey(), key, row, "");
+        }
+      }
     }
+    plan.type("loads", "place", 1, "D1-1");
     assertThat(draw()).contains("1 page.");
     assertThat(groups()).hasSize(1);
     assertThat(Uno.as(XPrintAreas.class, tab(plan.document())).getPrintAreas()).hasSize(1);

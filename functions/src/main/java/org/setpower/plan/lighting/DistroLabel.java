@@ -33,13 +33,12 @@ final class DistroLabel {
   }
 
   static List<LightingPapers.LabelRow> of(
-      Gate.Judged<InputRow<Supply>> judged,
-      Network network,
-      List<LightingPapers.PlaceRow> places) {
+      Gate.Judged<InputRow<Supply>> judged, Network network, List<LightingPapers.PlaceRow> places) {
     Supply typed = judged.item().value();
     List<LightingPapers.LabelRow> rows = new ArrayList<>();
     String where =
-        String.join(", ", Stream.of(typed.location(), typed.electrician()).filter(t -> t != null).toList());
+        String.join(
+            ", ", Stream.of(typed.location(), typed.electrician()).filter(t -> t != null).toList());
     rows.add(line("name", typed.name(), Phrase.of(PLAIN, where)));
     if (judged.fit()) {
       Node node = network.supplies().get(judged.row());

@@ -509,7 +509,11 @@ class LightingRulesTest {
     assertThat(order(plan))
         .anyMatch(l -> l.kind().equals("generator") && l.size().equals("40 kVA"))
         .anyMatch(
-            l -> l.kind().equals("load") && l.required() == 3 && l.stock() == null && l.shortOf() == 3);
+            l ->
+                l.kind().equals("load")
+                    && l.required() == 3
+                    && l.stock() == null
+                    && l.shortOf() == 3);
     plan.set("equipment", 1, "stock", 2);
     assertThat(order(plan))
         .anyMatch(l -> l.kind().equals("load") && l.stock() == 2 && l.shortOf() == 1);

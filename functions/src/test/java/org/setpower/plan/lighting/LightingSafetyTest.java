@@ -209,8 +209,7 @@ class LightingSafetyTest {
     assertThat(equipment(plan)).containsExactly("equipment.harmonic");
     plan.set("loads", 1, "place", "A-1…3", "quantity", 3);
     double amps = 1600 / (400 / Math.sqrt(3)) / 0.6;
-    assertThat(run(plan, 1).neutral())
-        .isCloseTo(3 * 0.8 * amps / Math.sqrt(1.64), within(1e-6));
+    assertThat(run(plan, 1).neutral()).isCloseTo(3 * 0.8 * amps / Math.sqrt(1.64), within(1e-6));
   }
 
   private static List<String> equipment(Ranges plan) {
@@ -571,7 +570,8 @@ class LightingSafetyTest {
   void the_makers_consumption_counts() {
     Ranges plan = onGenerator(40).set("equipment", 1, "watts", 8000, "powerFactor", 1);
     plan.set("outlets", 1, "breaker", "63", "connector", "IEC 60309 63 A 3-pin");
-    plan.set("loads", 1, "place", "A-1…3", "quantity", 3, "from", clock(6, 30), "to", clock(18, 30));
+    plan.set(
+        "loads", 1, "place", "A-1…3", "quantity", 3, "from", clock(6, 30), "to", clock(18, 30));
     plan.set("generators", 1, "consumption", 6);
     // the voltage drop of the cable leaves a little less than 24 kW at the generator's terminals
     assertThat(generator(plan, 1).mean()).isCloseTo(24, within(0.2));

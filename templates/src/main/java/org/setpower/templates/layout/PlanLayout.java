@@ -310,6 +310,20 @@ public final class PlanLayout {
     return new HeadingLayout(column.heading(), false).broken(column.width());
   }
 
+  /** The label of a single result, or the formula of one whose unit a cell decides. */
+  public String label(ResultColumn column) {
+    return InputCells.isSwitched(column.unit())
+        ? "=" + formulas().heading(column.heading(), column.unit())
+        : InputCells.heading(column, words);
+  }
+
+  /** The label of a single cell to fill, or the formula of one whose unit a cell decides. */
+  public String label(InputColumn column) {
+    return InputCells.isSwitched(column.unit())
+        ? "=" + formulas().heading(column.heading(), column.unit())
+        : InputCells.heading(column, words);
+  }
+
   /** How many lines headings take. */
   public int headingLines(List<Column> shown) {
     return shown.stream()

@@ -316,8 +316,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     + " change before you print it.")
             .hidden(),
         PlanTab.of(
-                "Load balance",
-                "Loads to exchange between legs, and readings of the clamp meter.")
+                "Load balance", "Loads to exchange between legs, and readings of the clamp meter.")
             .hidden()
             .with(
                 book.table("readings").shows("planned1", "planned2", "planned3"),

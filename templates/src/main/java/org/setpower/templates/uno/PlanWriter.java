@@ -469,7 +469,7 @@ public final class PlanWriter {
   private void draw(PlanTab tab, PlanFields fields, int row) {
     for (int i = 0; i < fields.columns().size(); i++) {
       InputColumn column = fields.columns().get(i);
-      String heading = InputCells.heading(column, words);
+      String heading = layout.label(column);
       XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words), 1);
       toFill(cell, column, fields.pick(column));
       if (!fields.standIn(column).isEmpty()) {
@@ -513,7 +513,7 @@ public final class PlanWriter {
       Place place = layout.figure(figures, i);
       String value = "=" + layout.names().single(column, figures.row());
       CellFormat format = InputCells.format(column);
-      String label = InputCells.heading(column, words);
+      String label = layout.label(column);
       if (figures.across() == 0) {
         boolean reason = column.type() == List.class;
         int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;

@@ -323,10 +323,7 @@ public final class GeneratorJudge {
     double powerFactor = Math.min(load.powerFactor(), GeneratorRating.RATED_POWER_FACTOR);
     double apparent = watts / powerFactor * legs / Math.min(legs, own);
     return new Need(
-        running.kva(),
-        running.kw(),
-        running.kva() + apparent / 1000,
-        running.kw() + watts / 1000);
+        running.kva(), running.kw(), running.kva() + apparent / 1000, running.kw() + watts / 1000);
   }
 
   private boolean hasLeading(LoadState state, Node node) {

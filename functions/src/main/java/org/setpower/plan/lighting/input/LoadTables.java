@@ -44,7 +44,8 @@ public final class LoadTables {
               blank =
                   "Blank: 0 for heaters, tungsten and motors; for electronic 30 % of the power"
                       + " factor, below power factor 0.9 up to 80 %, with a check.",
-              help = "Share of the fundamental current, from the data sheet; it adds up in the neutral.")
+              help =
+                  "Share of the fundamental current, from the data sheet; it adds up in the neutral.")
           Double harmonic,
       @Input(
               key = "leading",

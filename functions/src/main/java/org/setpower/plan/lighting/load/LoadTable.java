@@ -163,8 +163,7 @@ public final class LoadTable {
     }
   }
 
-  private List<Span> spans(
-      Load typed, Equipment device, List<Node> nodes, List<Finding> findings) {
+  private List<Span> spans(Load typed, Equipment device, List<Node> nodes, List<Finding> findings) {
     if (typed.fromDay() != null
         && typed.toDay() != null
         && typed.toDay().isBefore(typed.fromDay())) {

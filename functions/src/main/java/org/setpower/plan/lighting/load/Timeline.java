@@ -63,8 +63,7 @@ public final class Timeline {
       int call = midnight + down(LightingSettings.or(day.call(), 0.0));
       int wrap = behind(call, midnight, LightingSettings.or(day.wrap(), 1.0));
       double warmest = day.warmest() == null ? USUAL_AIR : units.toCelsius(day.warmest());
-      double coldest =
-          day.coldest() == null ? warmest - COOLING : units.toCelsius(day.coldest());
+      double coldest = day.coldest() == null ? warmest - COOLING : units.toCelsius(day.coldest());
       windows.add(new Window(day.date(), midnight, call, wrap, warmest, coldest));
     }
     if (windows.isEmpty()) {

@@ -91,8 +91,7 @@ final class OverloadCheck {
     }
     if (breaker <= allowed(rating.unheated(), rating.rule(), oneOutlet) * (1 + ROUNDING)) {
       findings.add(
-          Finding.of(
-              LightingFinding.OVERLOAD_HARMONIC, breaker, rating.amps(), rating.unheated()));
+          Finding.of(LightingFinding.OVERLOAD_HARMONIC, breaker, rating.amps(), rating.unheated()));
       return true;
     }
     findings.add(excess(cable, rating, breaker, downstream, air));
@@ -160,7 +159,9 @@ final class OverloadCheck {
     return vde >= breaker ? vde : 0;
   }
 
-  /** Whether what flows exceeds the rating; of assumed third harmonics the breaker's check tells. */
+  /**
+   * Whether what flows exceeds the rating; of assumed third harmonics the breaker's check tells.
+   */
   static void flow(
       double amps, int quarter, RunRating rating, LightingFinding key, List<Finding> findings) {
     if (amps > rating.unheated() * (1 + ROUNDING)) {

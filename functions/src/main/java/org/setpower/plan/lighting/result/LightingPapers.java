@@ -1116,7 +1116,8 @@ public final class LightingPapers {
                 Source.GENERATORS,
                 Source.STOCK
               },
-              rule = "Generator, distro with outlets, type of cable, connectors of an adaptor, device.")
+              rule =
+                  "Generator, distro with outlets, type of cable, connectors of an adaptor, device.")
           String what,
       @Result(
               key = "size",
