@@ -16,7 +16,7 @@ public final class TemplateRegistry {
 
   /** The workbooks without a plan, in the order in which they are offered. */
   public static List<TemplateDefinition> all() {
-    return List.of(new PowerBudget());
+    return List.of();
   }
 
   /** The workbooks that show a plan. */
@@ -24,6 +24,7 @@ public final class TemplateRegistry {
     return List.of(
         new LightingPowerPlan(),
         new BatteryPlan(),
+        new PowerBudget(),
         new RentalQuote(),
         new BatteryRegister(),
         new BatteryTravelList());

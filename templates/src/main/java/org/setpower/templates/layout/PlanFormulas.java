@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
@@ -86,6 +87,10 @@ public final class PlanFormulas {
       String cell = PlanNames.cell(path);
       String label = layout.words().of(layout.input(path).heading());
       parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
+    }
+    if (!layout.workbook().basis().isEmpty()) {
+      ResultColumn basis = layout.workbook().result(layout.workbook().basis());
+      parts.add("\"  ·  \"&" + layout.names().single(basis));
     }
     return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
   }

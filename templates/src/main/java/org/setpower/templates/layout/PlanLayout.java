@@ -120,7 +120,7 @@ public final class PlanLayout {
     List<Integer> width = new ArrayList<>();
     widths.put(tab, width);
     if (tab.isPage()) {
-      IntStream.range(0, PlanTab.GRID).forEach(i -> width.add(PlanTab.GRID_WIDTH));
+      IntStream.range(0, tab.grid()).forEach(i -> width.add(tab.gridWidth()));
     }
     int row = FIRST_ROW;
     for (PlanPart part : tab.parts()) {
@@ -202,7 +202,7 @@ public final class PlanLayout {
 
   /** The column of a single cell to fill; its label stands left of it. */
   public int cell(PlanTab tab) {
-    return tab.isPage() ? 5 : LABEL + 1;
+    return tab.isPage() ? tab.twelfths(5) : LABEL + 1;
   }
 
   private List<Column> columns(PlanTab tab, PlanTable table) {
@@ -257,11 +257,11 @@ public final class PlanLayout {
       String heading = InputCells.heading(result, words);
       int usual = list.widthOf(result.key(), usual(result));
       int width = tab.isPage() ? usual : width(heading, usual);
-      int span = tab.isPage() ? (width + PlanTab.GRID_WIDTH - 1) / PlanTab.GRID_WIDTH : 1;
+      int span = tab.isPage() ? (width + tab.gridWidth() - 1) / tab.gridWidth() : 1;
       if (!tab.isPage()) {
         take(tab, at, width);
       }
-      int shown = tab.isPage() ? span * PlanTab.GRID_WIDTH : width;
+      int shown = tab.isPage() ? span * tab.gridWidth() : width;
       all.add(new Column(null, result, null, heading, at, span, shown, false));
       at += span;
     }
@@ -524,7 +524,7 @@ public final class PlanLayout {
     if (figures.across() == 0) {
       return new Place(top.tab(), cell(top.tab()), top.row() + index);
     }
-    int span = PlanTab.GRID / figures.across();
+    int span = top.tab().grid() / figures.across();
     return new Place(
         top.tab(),
         index % figures.across() * span,

@@ -20,8 +20,7 @@ public final class PlanTable implements PlanPart {
   private final List<LeafColumn> leaves = new ArrayList<>();
   private final List<String> shown = new ArrayList<>();
   private final List<String> more = new ArrayList<>();
-  private String firstOptional = "";
-  private String lastOptional = "";
+  private final List<Group> groups = new ArrayList<>();
   private String title = "";
 
   /**
@@ -32,6 +31,9 @@ public final class PlanTable implements PlanPart {
    */
   public record Unit(String path, String blank) {}
 
+  /** Columns to fill from one to another, by key. */
+  private record Group(String first, String last) {}
+
   private PlanTable(InputTable<?> inputs) {
     this.inputs = inputs;
   }
@@ -40,10 +42,9 @@ public final class PlanTable implements PlanPart {
     return new PlanTable(inputs);
   }
 
-  /** Its columns from one to another stand in a closed outline group. */
+  /** Its columns from one to another stand in a closed outline group; there may be several. */
   public PlanTable optional(String from, String to) {
-    firstOptional = inputs.column(from).key();
-    lastOptional = inputs.column(to).key();
+    groups.add(new Group(inputs.column(from).key(), inputs.column(to).key()));
     return this;
   }
 
@@ -109,9 +110,8 @@ public final class PlanTable implements PlanPart {
   public boolean isOptional(InputColumn column) {
     List<String> keys = inputs.columns().stream().map(InputColumn::key).toList();
     int at = keys.indexOf(column.key());
-    return !firstOptional.isEmpty()
-        && keys.indexOf(firstOptional) <= at
-        && at <= keys.indexOf(lastOptional);
+    return groups.stream()
+        .anyMatch(g -> keys.indexOf(g.first()) <= at && at <= keys.indexOf(g.last()));
   }
 
   /** Whether a result stands in the closed group. */

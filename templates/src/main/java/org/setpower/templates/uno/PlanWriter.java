@@ -236,7 +236,7 @@ public final class PlanWriter {
     write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
     UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
     if (tab.isPage()) {
-      merge(tab, 0, 1, PlanTab.GRID);
+      merge(tab, 0, 1, tab.grid());
       UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
       int lines = 1 + (int) (words.of(tab.lead()).length() / (192 * LETTERS_PER_MM));
       height(tab, 1, 120 + lines * LINE);
@@ -491,10 +491,10 @@ public final class PlanWriter {
     int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
     write(tab, labelled, row, label, styles.of(CellStyle.LABEL));
     merge(tab, labelled, row, at - labelled);
-    int span = tab.isPage() ? 3 : wide;
+    int span = tab.isPage() ? tab.twelfths(3) : wide;
     int beside = at + (tab.isPage() ? span : 2);
     if (tab.isPage()) {
-      XCellRange shown = merge(tab, beside, row, PlanTab.GRID - beside);
+      XCellRange shown = merge(tab, beside, row, tab.grid() - beside);
       UnoAccess.set(shown, "ShrinkToFit", true);
     }
     write(tab, beside, row, help, styles.of(CellStyle.HELP));
@@ -526,7 +526,7 @@ public final class PlanWriter {
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
-        int span = PlanTab.GRID / figures.across();
+        int span = tab.grid() / figures.across();
         write(tab, place.column(), place.row() - 1, label, styles.of(CellStyle.FIGURE_LABEL));
         merge(tab, place.column(), place.row() - 1, span);
         write(tab, place.column(), place.row(), value, styles.of(CellStyle.FIGURE, format));
@@ -542,7 +542,7 @@ public final class PlanWriter {
   /** How many columns the value of a line takes: a list on the tab has narrow ones. */
   private int span(PlanTab tab, boolean reason, CellFormat format) {
     if (tab.isPage()) {
-      return PlanTab.GRID - 5;
+      return tab.grid() - tab.twelfths(5);
     }
     return reason ? layout.widths(tab).size() - 3 : format.isDate() ? 3 : 1;
   }
