@@ -15,6 +15,7 @@ import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.plan.PlanText;
 import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.spec.FieldSpec;
+import org.setpower.templates.uno.PlanFiller;
 import org.setpower.templates.uno.PlanWriter;
 import org.setpower.text.MessageCatalog;
 
@@ -43,6 +44,9 @@ final class PlanTextCollector {
       for (PlanPart part : tab.parts()) {
         texts.say(part.title());
         texts.ask(part);
+        if (part instanceof PlanTable table && !table.translated().isEmpty()) {
+          PlanFiller.initial(workbook, table).forEach(l -> texts.say(l.get(table.translated())));
+        }
         texts.columns(layout, part);
       }
     }

@@ -84,6 +84,7 @@ public final class PowerBudget implements PlanTemplate {
                 .optional("count", "struck")
                 .optional("po", "changes")
                 .pick("count", "counts.count")
+                .translated("description")
                 .width("description", 60)
                 .width("account", 26)
                 .width("supplier", 26)

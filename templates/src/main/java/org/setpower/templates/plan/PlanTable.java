@@ -22,6 +22,7 @@ public final class PlanTable implements PlanPart {
   private final List<String> more = new ArrayList<>();
   private final List<Group> groups = new ArrayList<>();
   private String title = "";
+  private String translated = "";
 
   /**
    * A unit that a cell of another table decides.
@@ -82,6 +83,17 @@ public final class PlanTable implements PlanPart {
   public PlanTable more(String... keys) {
     more.addAll(List.of(keys));
     return this;
+  }
+
+  /** What a new file has in this column is said in the language of the file. */
+  public PlanTable translated(String key) {
+    translated = inputs.column(key).key();
+    return this;
+  }
+
+  /** The column whose first cells are said in the language of the file; empty for none. */
+  public String translated() {
+    return translated;
   }
 
   /** A heading above it, where it does not stand alone on its tab. */
