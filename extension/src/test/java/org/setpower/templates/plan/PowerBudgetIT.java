@@ -42,6 +42,11 @@ class PowerBudgetIT {
     return book.column(path).stream().map(c -> c.isEmpty() ? null : Double.valueOf(c)).toList();
   }
 
+  @SuppressWarnings({"unchecked", "rawtypes"}) // an array of a generic type
+  private static Map<String, Object>[] array(List<Map<String, Object>> rows) {
+    return rows.toArray(new Map[0]);
+  }
+
   private static double sum(List<Double> numbers) {
     return numbers.stream().filter(n -> n != null).mapToDouble(n -> n).sum();
   }
@@ -102,8 +107,7 @@ class PowerBudgetIT {
       // contingency is a line of its own: it takes nothing off what is over
       assertThat(reported(book, "Total"))
           .containsExactly(6600.0, 5000.0, 5450.0, 1100.0, 6550.0, 50.0);
-      assertThat(reported(book, "Contingency"))
-          .containsExactly(600.0, 0.0, 0.0, 600.0, 600.0, 0.0);
+      assertThat(reported(book, "Contingency")).containsExactly(600.0, 0.0, 0.0, 600.0, 600.0, 0.0);
     }
   }
 
@@ -205,7 +209,7 @@ class PowerBudgetIT {
                 "department",
                 "D" + i % 6));
       }
-      book.rows("lines", lines.<Map<String, Object>>toArray(Map[]::new));
+      book.rows("lines", array(lines));
       List<String> labels = book.column("report.label");
       assertThat(labels).hasSize(2 + 11 + 6 + 2 * 2).startsWith("Accounts", "A10");
       assertThat(labels.stream().filter("Total"::equals)).hasSize(2);
@@ -214,7 +218,8 @@ class PowerBudgetIT {
       List<Double> budgets = numbers(book, "report.budget");
       // 22 × 100 + 0 … 21, and 10 % of it
       assertThat(budgets.get(first)).isEqualTo(2674.1).isEqualTo(budgets.get(second));
-      assertThat(budgets.get(first)).isEqualTo(Math.rint(sum(budgets.subList(1, first)) * 100) / 100);
+      assertThat(budgets.get(first))
+          .isEqualTo(Math.rint(sum(budgets.subList(1, first)) * 100) / 100);
     }
   }
 
@@ -288,15 +293,15 @@ class PowerBudgetIT {
   }
 
   @Test
-  void options_stand_side_by_side_and_a_missing_price_is_a_stop(Office office)
-      throws IOException {
+  void options_stand_side_by_side_and_a_missing_price_is_a_stop(Office office) throws IOException {
     try (PlanSheet book = empty(office)) {
       book.rows(
           "options",
           row("option", "generator", "hire", 140.0, "fuel", 19.0, "risk", "noise"),
           row("option", "batteries", "hire", 382.0, "risk", "cold"));
       assertThat(book.column("options.verdict")).containsExactly("stop", "ok");
-      assertThat(book.column("options.reasons").get(0)).startsWith("Fuel price of Project is blank");
+      assertThat(book.column("options.reasons").get(0))
+          .startsWith("Fuel price of Project is blank");
       book.type("project.fuelPrice", 1.62);
       assertThat(numbers(book, "options.cost")).containsExactly(170.78, 382.0);
       assertThat(numbers(book, "options.more")).containsExactly(0.0, 211.22);
@@ -342,8 +347,7 @@ class PowerBudgetIT {
           try (PlanSheet book = empty(office)) {
             Map<String, Object> line = row("description", "x", "type", "fuel", "price", 5.0);
             line.put(key, wrong);
-            book.rows(
-                "lines", row("description", "y", "type", "fuel", "price", 70.0), line);
+            book.rows("lines", row("description", "y", "type", "fuel", "price", 70.0), line);
             assertThat(book.column("lines.verdict")).containsExactly("ok", "stop");
             assertThat(numbers(book, "lines.finalCost")).containsExactly(70.0);
             assertThat(reported(book, "Total").get(4)).isEqualTo(70.0);
