@@ -93,7 +93,7 @@ public record BudgetInputs(
               key = "approved",
               heading = "Budget approved on",
               blank = "Blank: draft: the budget column is the plan.",
-              help = "From this day on, Budget approved of each line counts.")
+              help = "Written by Approve budget.")
           LocalDate approved,
       @Input(
               key = "ordered",
@@ -494,7 +494,7 @@ public record BudgetInputs(
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: 0 once the budget is approved.",
-              help = "Copy Planned, as typed, here as values when the budget is approved.")
+              help = "Written by Approve budget.")
           Double budget,
       @Input(
               key = "changes",
