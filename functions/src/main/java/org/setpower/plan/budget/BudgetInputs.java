@@ -632,6 +632,12 @@ public record BudgetInputs(
               help = "Hours of work, of all persons.")
           Double crew,
       @Input(
+              key = "risk",
+              heading = "Risks",
+              blank = "Blank: check: every option can fail.",
+              help = "In words, for whoever decides.")
+          String risk,
+      @Input(
               key = "other",
               heading = "Other",
               form = NumberForm.MONEY,
@@ -649,11 +655,5 @@ public record BudgetInputs(
               max = 1_000_000,
               blank = "Blank: not known.",
               help = "Of all its kit.")
-          Double weight,
-      @Input(
-              key = "risk",
-              heading = "Risks",
-              blank = "Blank: check: every option can fail.",
-              help = "In words, for whoever decides.")
-          String risk) {}
+          Double weight) {}
 }
