@@ -38,7 +38,7 @@ import org.setpower.command.message.UserMessageException;
 import org.setpower.office.Office;
 import org.setpower.uno.Uno;
 
-/** Formulas come back all together or, for whoever cancels, not at all; every table: RowsIT. */
+/** Formulas come back all together or, for whoever cancels, not at all. */
 @ExtendWith(SharedOffice.class)
 class RepairFormulasIT {
   private static final Path EXAMPLE = Path.of("target/sheets/examples/power-budget-example.ods");

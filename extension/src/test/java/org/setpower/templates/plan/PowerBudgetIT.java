@@ -1,9 +1,13 @@
 package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.setpower.templates.plan.RentalQuoteIT.day;
 import static org.setpower.templates.plan.RentalQuoteIT.row;
 
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
+import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
 import org.setpower.templates.budget.PowerBudget;
 
@@ -268,6 +273,35 @@ class PowerBudgetIT {
       assertThat(book.single("summary.draft")).isEqualTo("no");
       assertThat(book.page("Summary")).contains("budget approved on 10 Jan 2027");
     }
+  }
+
+  /** 5 × 400 and 10: one command writes both and the day, and one step takes them back. */
+  @Test
+  void approving_writes_what_is_planned_and_the_day(Office office) throws Exception {
+    try (PlanSheet book = empty(office)) {
+      Map<String, Object> lamps =
+          row("description", "lamps", "type", "rental", "price", 400.0, "qty", 5.0);
+      Map<String, Object> fuel = row("description", "fuel", "type", "fuel", "price", 10.0);
+      book.rows("lines", lamps, row("type", "fuel", "price", 1.0), fuel);
+      assertThatThrownBy(() -> approve(office, book))
+          .hasMessage("Lines that are a stop: 2. Correct or clear them first. Nothing was changed.");
+      assertThat(book.typed("project.approved")).isEqualTo("");
+      book.rows("lines", lamps, row("description", "no", "type", "fuel", "struck", "yes"), fuel);
+      assertThat(approve(office, book)).isEqualTo("Budget of 2 lines approved on 10 Jan 2027.");
+      assertThat(book.typed("project.approved")).isEqualTo(day("2027-01-10"));
+      assertThat(numbers(book, "lines.budgetNow")).containsExactly(2000.0, 0.0, 10.0);
+      assertThat(book.single("summary.draft")).isEqualTo("no");
+      assertThatThrownBy(() -> approve(office, book)).hasMessageContaining("is approved, on");
+      XUndoManager undo =
+          UnoRuntime.queryInterface(XUndoManagerSupplier.class, book.document()).getUndoManager();
+      undo.undo();
+      assertThat(book.typed("project.approved")).isEqualTo("");
+      assertThat(book.single("summary.draft")).isEqualTo("yes");
+    }
+  }
+
+  private static String approve(Office office, PlanSheet book) {
+    return CommandDriver.command(office, book.document(), "approve", "date", "2027-01-10");
   }
 
   /** What is ordered or invoiced without its number is a check. */

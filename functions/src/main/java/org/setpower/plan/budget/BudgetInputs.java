@@ -93,7 +93,7 @@ public record BudgetInputs(
               key = "approved",
               heading = "Budget approved on",
               blank = "Blank: draft: the budget column is the plan.",
-              help = "From this day on, Budget approved of each line counts.")
+              help = "Written by Approve budget.")
           LocalDate approved,
       @Input(
               key = "ordered",
@@ -494,7 +494,7 @@ public record BudgetInputs(
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: 0 once the budget is approved.",
-              help = "Copy Planned, as typed, here as values when the budget is approved.")
+              help = "Written by Approve budget.")
           Double budget,
       @Input(
               key = "changes",
@@ -632,6 +632,12 @@ public record BudgetInputs(
               help = "Hours of work, of all persons.")
           Double crew,
       @Input(
+              key = "risk",
+              heading = "Risks",
+              blank = "Blank: check: every option can fail.",
+              help = "In words, for whoever decides.")
+          String risk,
+      @Input(
               key = "other",
               heading = "Other",
               form = NumberForm.MONEY,
@@ -649,11 +655,5 @@ public record BudgetInputs(
               max = 1_000_000,
               blank = "Blank: not known.",
               help = "Of all its kit.")
-          Double weight,
-      @Input(
-              key = "risk",
-              heading = "Risks",
-              blank = "Blank: check: every option can fail.",
-              help = "In words, for whoever decides.")
-          String risk) {}
+          Double weight) {}
 }

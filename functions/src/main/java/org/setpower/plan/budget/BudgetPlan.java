@@ -70,6 +70,39 @@ public final class BudgetPlan {
     return MODEL.calculate(ranges);
   }
 
+  private static BudgetInputs read(List<?> ranges) {
+    return new BudgetInputs(
+        BudgetInputs.PROJECT.read(ranges.get(0)),
+        BudgetInputs.COUNTS.read(ranges.get(1)),
+        BudgetInputs.EXCHANGE.read(ranges.get(2)),
+        BudgetInputs.TIERS.read(ranges.get(3)),
+        BudgetInputs.LINES.read(ranges.get(4)),
+        BudgetInputs.DEPOSITS.read(ranges.get(5)),
+        BudgetInputs.SCENARIOS.read(ranges.get(6)),
+        BudgetInputs.OPTIONS.read(ranges.get(7)));
+  }
+
+  /**
+   * What approving the budget as it is planned now would write.
+   *
+   * @param ranges as {@link #of} takes them
+   */
+  public static BudgetApproval approval(List<?> ranges) {
+    BudgetPlan plan = new BudgetPlan(read(ranges));
+    List<Integer> withheld = new ArrayList<>();
+    List<BudgetApproval.Amount> amounts = new ArrayList<>();
+    for (BudgetLine line : plan.lines.values()) {
+      int row = line.row().number();
+      if (!plan.gate.row(row).fit()) {
+        withheld.add(row);
+      } else if (!line.isStruck()) {
+        amounts.add(new BudgetApproval.Amount(row, line.plan().all()));
+      }
+    }
+    return new BudgetApproval(
+        plan.rules.project().approved(), plan.rules.stops(), withheld, amounts);
+  }
+
   static boolean isStop(Finding finding) {
     return finding.severity().compareTo(Severity.STOP) >= 0;
   }
@@ -393,16 +426,7 @@ public final class BudgetPlan {
 
     @Override
     public PlanResult calculate(List<?> ranges) {
-      BudgetInputs inputs =
-          new BudgetInputs(
-              BudgetInputs.PROJECT.read(ranges.get(0)),
-              BudgetInputs.COUNTS.read(ranges.get(1)),
-              BudgetInputs.EXCHANGE.read(ranges.get(2)),
-              BudgetInputs.TIERS.read(ranges.get(3)),
-              BudgetInputs.LINES.read(ranges.get(4)),
-              BudgetInputs.DEPOSITS.read(ranges.get(5)),
-              BudgetInputs.SCENARIOS.read(ranges.get(6)),
-              BudgetInputs.OPTIONS.read(ranges.get(7)));
+      BudgetInputs inputs = read(ranges);
       List<InputRows<?>> all = inputs.all();
       if (all.stream().anyMatch(r -> r.fault().isPresent())) {
         return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);

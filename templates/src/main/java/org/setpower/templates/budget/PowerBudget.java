@@ -30,12 +30,6 @@ public final class PowerBudget implements PlanTemplate {
             .with(book.table("counts").width("count", 60)),
         lines(),
         options(),
-        PlanTab.of(
-                "Scenarios",
-                "One change each, beside the plan: what it costs, and what it leaves of the"
-                    + " contingency. The plan does not change.")
-            .paper()
-            .with(book.table("scenarios").width("scenario", 60).shows("more", "left")),
         cash(),
         summary(),
         assumptions());
@@ -85,9 +79,18 @@ public final class PowerBudget implements PlanTemplate {
                 .optional("po", "changes")
                 .pick("count", "counts.count")
                 .translated("description")
-                .width("description", 60)
-                .width("account", 26)
-                .width("supplier", 26)
+                .width("description", 50)
+                .width("account", 22)
+                .width("department", 20)
+                .width("type", 20)
+                .width("unit", 13)
+                .width("price", 20)
+                .width("count", 50)
+                .width("supplier", 22)
+                .width("budgetNow", 20)
+                .width("finalCost", 20)
+                .width("variance", 20)
+                .width("reasons", 80)
                 .shows("budgetNow", "finalCost", "variance")
                 .more(
                     "counted",
@@ -111,17 +114,28 @@ public final class PowerBudget implements PlanTemplate {
 
   private PlanTab options() {
     return PlanTab.of(
-            "Options",
-            "Ways to power the same days side by side, without tax. Prices of fuel, energy and"
-                + " crew stand on Project.")
+            "Options & scenarios",
+            "Ways to power the same days side by side, without tax; below, one change each beside"
+                + " the plan, which does not change.")
         .paper()
         .with(
             book.table("options")
-                .optional("discount", "discount")
-                .width("option", 50)
-                .width("risk", 60)
-                .shows("cost", "more", "co2")
-                .more("heavier"));
+                .titled("Options")
+                .optional("weight", "weight")
+                .width("option", 44)
+                .width("hire", 20)
+                .width("risk", 70)
+                .width("other", 20)
+                .width("reasons", 60)
+                .shows("cost", "co2")
+                .more("more", "heavier"),
+            book.table("scenarios")
+                .titled("Scenarios")
+                .width("scenario", 44)
+                .width("type", 20)
+                .width("other", 20)
+                .width("reasons", 70)
+                .shows("more", "left"));
   }
 
   private PlanTab cash() {
@@ -131,7 +145,7 @@ public final class PowerBudget implements PlanTemplate {
                 + " Deposits are filled in on Project; they are no cost.")
         .grid(FINE)
         .with(
-            book.figures(4, "summary", "gross", "inCash", "notInCash", "peak", "paid", "toPay"),
+            book.lines("", "summary", "gross", "inCash", "notInCash", "paid", "toPay"),
             book.list(
                     "weeks",
                     "week",
@@ -141,13 +155,13 @@ public final class PowerBudget implements PlanTemplate {
                     "reclaim",
                     "cash",
                     "soFar")
-                .width("week", 24)
+                .width("week", 40)
                 .width("payments", 32)
                 .width("depositsOut", 24)
                 .width("depositsBack", 24)
                 .width("reclaim", 24)
-                .width("cash", 32)
-                .width("soFar", 32));
+                .width("cash", 24)
+                .width("soFar", 24));
   }
 
   private PlanTab summary() {

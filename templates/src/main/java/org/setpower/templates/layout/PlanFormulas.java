@@ -49,11 +49,11 @@ public final class PlanFormulas {
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(top.column(), top.row() + 1);
+    String first = CellNames.fixed(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(top.column(), top.row() + list.rows())
+        + CellNames.fixed(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 

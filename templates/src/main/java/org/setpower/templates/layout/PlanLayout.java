@@ -310,6 +310,11 @@ public final class PlanLayout {
     return new HeadingLayout(column.heading(), false).broken(column.width());
   }
 
+  /** Words of a heading that its column cuts in the middle. */
+  public List<String> cutInHeading(Column column) {
+    return new HeadingLayout(column.heading(), false).cutAt(column.width());
+  }
+
   /** How many lines headings take. */
   public int headingLines(List<Column> shown) {
     return shown.stream()
@@ -398,7 +403,7 @@ public final class PlanLayout {
     Place place = inputs.get(path);
     return absolute(place.tab(), place.column(), place.row())
         + ":"
-        + Layout.cellName(place.column(), place.row() + workbook.input(column.table()).rows() - 1);
+        + CellNames.fixed(place.column(), place.row() + workbook.input(column.table()).rows() - 1);
   }
 
   /** A column to fill by its path. */
@@ -408,7 +413,7 @@ public final class PlanLayout {
   }
 
   public String absolute(PlanTab tab, int column, int row) {
-    return sheet(name(tab)) + "." + Layout.cellName(column, row);
+    return sheet(name(tab)) + "." + CellNames.fixed(column, row);
   }
 
   /** A tab's name as it stands in a formula. */
@@ -426,7 +431,7 @@ public final class PlanLayout {
       String keys = absolute(first.tab(), first.column(), first.row() - 1);
       ranges.put(
           PlanNames.range(inputs.key()),
-          keys + ":" + Layout.cellName(last, first.row() + inputs.rows()));
+          keys + ":" + CellNames.fixed(last, first.row() + inputs.rows()));
       ranges.put(PlanNames.top(inputs.key()), keys);
     }
     for (PlanList list : listed.keySet()) {
@@ -464,7 +469,7 @@ public final class PlanLayout {
     for (int i = 0; i < tops.size(); i++) {
       ranges.put(
           PlanNames.home(tops.get(i)),
-          "$" + PlanNames.TAB + "." + Layout.cellName(PlanNames.ANSWER + i, 1));
+          "$" + PlanNames.TAB + "." + CellNames.fixed(PlanNames.ANSWER + i, 1));
     }
     return ranges;
   }
@@ -481,7 +486,7 @@ public final class PlanLayout {
   /** A cell of the row: the reference is relative to a name's place in the first row. */
   private String inRow(String path) {
     Place place = inputs.containsKey(path) ? inputs.get(path) : besides(path);
-    return sheet(name(place.tab())) + "." + Layout.inColumn(place.column(), 0);
+    return sheet(name(place.tab())) + "." + CellNames.inColumn(place.column(), 0);
   }
 
   /** The first cell of a result beside the cells to fill. */

@@ -7,6 +7,7 @@ import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XModel;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
@@ -14,6 +15,7 @@ import com.sun.star.sheet.XCellSeries;
 import com.sun.star.sheet.XDatabaseRanges;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSheetOutline;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -593,7 +595,8 @@ public final class PlanWriter {
     int columns = table.inputs().columns().size();
     XCellRange cells =
         range(first.tab(), first.column(), first.row(), columns, table.inputs().rows());
-    WorkbookWriter.clear(cells);
+    UnoAccess.as(XSheetOperation.class, cells)
+        .clearContents(CellFlags.VALUE | CellFlags.STRING | CellFlags.DATETIME | CellFlags.FORMULA);
     if (rows.length > 0) {
       UnoAccess.as(
               XCellRangeData.class,
