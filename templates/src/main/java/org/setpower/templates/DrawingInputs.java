@@ -9,9 +9,7 @@ import java.util.stream.Collectors;
  */
 final class DrawingInputs {
   private static final Set<String> BOOKS =
-      TemplateRegistry.plans().stream()
-          .map(DrawingInputs::folder)
-          .collect(Collectors.toSet());
+      TemplateRegistry.plans().stream().map(DrawingInputs::folder).collect(Collectors.toSet());
 
   private final String own;
 

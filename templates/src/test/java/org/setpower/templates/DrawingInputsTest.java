@@ -26,8 +26,7 @@ class DrawingInputsTest {
 
   @ParameterizedTest
   @MethodSource("workbooks")
-  void a_workbook_is_made_from_its_own_classes_and_from_no_other_workbook_s(
-      PlanTemplate workbook) {
+  void a_workbook_is_made_from_its_own_classes_and_from_no_other_workbook_s(PlanTemplate workbook) {
     DrawingInputs inputs = new DrawingInputs(workbook);
     for (PlanTemplate other : TemplateRegistry.plans()) {
       assertThat(inputs.make(file(other.getClass())))
@@ -52,8 +51,8 @@ class DrawingInputsTest {
   /** What one workbook read of another would not be noticed. */
   @ParameterizedTest
   @MethodSource("workbooks")
-  void no_class_but_the_lists_of_workbooks_mentions_a_workbook_s_package(
-      PlanTemplate workbook) throws IOException {
+  void no_class_but_the_lists_of_workbooks_mentions_a_workbook_s_package(PlanTemplate workbook)
+      throws IOException {
     String own = workbook.getClass().getPackageName();
     Path folder = SOURCES.resolve(DrawingInputs.folder(workbook));
     try (Stream<Path> found = Files.walk(SOURCES)) {

@@ -1,15 +1,16 @@
 package org.setpower.templates;
 
 import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.IOException;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.text.Allowance;
-import org.setpower.text.MessageCatalog;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.layout.PlanLayout;
+import org.setpower.text.Allowance;
+import org.setpower.text.MessageCatalog;
 
 /** The texts of the templates in other languages. */
 class SheetMessagesTest {

@@ -112,8 +112,7 @@ public final class ApproveBudgetCommand implements Command {
   }
 
   private static String approve(
-      CommandContext desk, PlanFile file, BudgetApproval approval, LocalDate day)
-      throws Exception {
+      CommandContext desk, PlanFile file, BudgetApproval approval, LocalDate day) throws Exception {
     UndoStep.allOrNothing(
         desk.book(),
         TITLE,
@@ -130,9 +129,7 @@ public final class ApproveBudgetCommand implements Command {
     XCellRange budgets = file.typed(table(file, LINES), "budget");
     // cell by cell: LibreOffice 7.4 does not undo setDataArray where cells were blank
     for (BudgetApproval.Amount amount : amounts) {
-      budgets
-          .getCellByPosition(0, amount.row() - 1)
-          .setValue(amount.planned().doubleValue());
+      budgets.getCellByPosition(0, amount.row() - 1).setValue(amount.planned().doubleValue());
     }
     file.typed(table(file, PROJECT), "approved")
         .getCellByPosition(0, 0)

@@ -12,7 +12,6 @@ import java.util.function.Supplier;
 import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
-import org.setpower.command.approve.ApproveBudgetCommand;
 import org.setpower.command.export.ExportClientQuoteCommand;
 import org.setpower.command.export.ExportValuesCommand;
 import org.setpower.command.help.AboutCommand;

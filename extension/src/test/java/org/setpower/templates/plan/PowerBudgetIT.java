@@ -284,7 +284,8 @@ class PowerBudgetIT {
       Map<String, Object> fuel = row("description", "fuel", "type", "fuel", "price", 10.0);
       book.rows("lines", lamps, row("type", "fuel", "price", 1.0), fuel);
       assertThatThrownBy(() -> approve(office, book))
-          .hasMessage("Lines that are a stop: 2. Correct or clear them first. Nothing was changed.");
+          .hasMessage(
+              "Lines that are a stop: 2. Correct or clear them first. Nothing was changed.");
       assertThat(book.typed("project.approved")).isEqualTo("");
       book.rows("lines", lamps, row("description", "no", "type", "fuel", "struck", "yes"), fuel);
       assertThat(approve(office, book)).isEqualTo("Budget of 2 lines approved on 10 Jan 2027.");
