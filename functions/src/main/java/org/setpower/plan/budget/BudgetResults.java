@@ -170,6 +170,7 @@ public final class BudgetResults {
                 "project.rounding",
                 "project.minimumCall",
                 "lines.unit",
+                "lines.reasons",
                 "lines.type"
               },
               rule = "Hours rounded up, at least the call, each hour × the factor of its step.")

@@ -156,11 +156,11 @@ public final class PowerBudget implements PlanTemplate {
                     "cash",
                     "soFar")
                 .width("week", 40)
-                .width("payments", 32)
+                .width("payments", 24)
                 .width("depositsOut", 24)
                 .width("depositsBack", 24)
                 .width("reclaim", 24)
-                .width("cash", 24)
+                .width("cash", 32)
                 .width("soFar", 24));
   }
 
