@@ -41,6 +41,7 @@ public final class ExportValuesCommand implements Command {
 
   /** What of a folder's name fits in a line of that window. */
   private static final int LETTERS = 50;
+
   private static final int WIDTH = 280;
   private static final int HEIGHT = 250;
 
