@@ -378,7 +378,7 @@ public record TravelInputs(
               key = "by",
               heading = "Goes by",
               blank = "Blank: carried as far as rules and answers leave it.",
-              help = "A way chosen on purpose: nobody carries it.")
+              help = "The way, chosen on purpose: no traveller carries it.")
           Onward by,
       @Input(
               key = "rest",
