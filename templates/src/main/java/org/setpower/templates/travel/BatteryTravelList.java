@@ -171,9 +171,9 @@ public final class BatteryTravelList implements PlanTemplate {
                 "chargeHours",
                 "handOverBy"),
             PlanText.cautions(HOT, DAMAGED, CARRIER),
-            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
                 .width("where", 48)
-                .width("reasons", 112),
+                .width("reasons", 128),
             PlanText.notes(
                 "More tabs",
                 "Passenger cards, Freight papers, Road paper, Rule check and Assumptions are hidden:"
