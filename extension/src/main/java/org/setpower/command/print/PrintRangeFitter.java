@@ -88,10 +88,9 @@ public final class PrintRangeFitter {
       fitRows(sheet, table);
     }
     placeCharts(sheet);
-    CellRangeAddress all = used(sheet);
-    if (before.length > 0) {
-      all = area(before[0], before[0].StartRow, all.EndRow);
-    }
+    CellRangeAddress used = used(sheet);
+    CellRangeAddress all =
+        before.length == 0 ? used : area(before[0], before[0].StartRow, used.EndRow);
     for (CellRangeAddress area : before) { // a part may have been narrower
       all.EndColumn = Math.max(all.EndColumn, area.EndColumn);
     }
