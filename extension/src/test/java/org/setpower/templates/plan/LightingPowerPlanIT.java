@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +31,7 @@ import org.setpower.templates.uno.UnoAccess;
  * ordinary stops. Sources stand beside the figures.
  */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class LightingPowerPlanIT {
   private static final Path TEMPLATE =
       Path.of("target/sheets/templates/en/lighting-power-plan.ots");

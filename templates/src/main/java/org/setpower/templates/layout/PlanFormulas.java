@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
@@ -58,19 +59,19 @@ public final class PlanFormulas {
     PlanList list = (PlanList) tab.parts().get(tab.parts().size() - 1);
     Place top = layout.place(list);
     String left =
-        Layout.cellName(top.column(), top.row() + 1 + tab.printed())
+        CellNames.fixed(top.column(), top.row() + 1 + tab.printed())
             + ":"
-            + Layout.cellName(top.column(), top.row() + list.rows());
+            + CellNames.fixed(top.column(), top.row() + list.rows());
     return "&IF(SUMPRODUCT(LEN(" + left + "))=0;\"\";\"  ·  " + layout.words().of(TO_FIT) + "\")";
   }
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(top.column(), top.row() + 1);
+    String first = CellNames.fixed(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(top.column(), top.row() + list.rows())
+        + CellNames.fixed(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 
@@ -104,6 +105,10 @@ public final class PlanFormulas {
       String cell = PlanNames.cell(path);
       String label = layout.words().of(layout.input(path).heading());
       parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
+    }
+    if (!layout.workbook().basis().isEmpty()) {
+      ResultColumn basis = layout.workbook().result(layout.workbook().basis());
+      parts.add("\"  ·  \"&" + layout.names().single(basis));
     }
     return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
   }
