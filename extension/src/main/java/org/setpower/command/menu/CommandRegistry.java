@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
+import org.setpower.command.approve.ApproveBudgetCommand;
 import org.setpower.command.export.ExportClientQuoteCommand;
 import org.setpower.command.export.ExportValuesCommand;
 import org.setpower.command.help.AboutCommand;
@@ -54,6 +55,7 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("remove", RemoveRowsCommand::new),
           Map.entry("mend", RepairFormulasCommand::new),
           Map.entry("inspect", MarkInspectedCommand::new),
+          Map.entry("approve", ApproveBudgetCommand::new),
           Map.entry("update", UpdateFileCommand::new),
           Map.entry("fit", FitPrintCommand::new),
           Map.entry("tabs", ShowTabsCommand::new),
