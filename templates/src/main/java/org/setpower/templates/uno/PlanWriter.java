@@ -33,6 +33,7 @@ import com.sun.star.util.XProtectable;
 import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -689,8 +690,26 @@ public final class PlanWriter {
         fitRows(tab, layout.firstRow(table), table.inputs().rows());
       } else if (part instanceof PlanList list && !list.isWide()) {
         fitRows(tab, layout.place(list).row() + 1, list.rows());
+        makeRoom(tab, list);
       }
     }
+  }
+
+  /** Rows that show nothing yet get the height that their texts will need. */
+  private void makeRoom(PlanTab tab, PlanList list) {
+    int first = layout.place(list).row() + 1;
+    int left = layout.place(list).column();
+    int wide = layout.columns(list).size();
+    Object[][] shown =
+        UnoAccess.as(XCellRangeData.class, range(tab, left, first, wide, list.rows()))
+            .getDataArray();
+    for (int i = list.rows(); i > 0 && list.tall() > 1 && isBlank(shown[i - 1]); i--) {
+      height(tab, first + i - 1, 120 + list.tall() * LINE);
+    }
+  }
+
+  private static boolean isBlank(Object... cells) {
+    return Arrays.stream(cells).allMatch(c -> !(c instanceof Double) && c.toString().isEmpty());
   }
 
   private void fitRows(PlanTab tab, int first, int count) {
@@ -711,7 +730,7 @@ public final class PlanWriter {
     areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
     if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
-      areas.setTitleRows(address(range(tab, 0, 0, 1, layout.place(last).row() + 1)));
+      areas.setTitleRows(address(range(tab, 0, layout.place(last).row(), 1, 1)));
       areas.setPrintTitleRows(true);
     }
   }
