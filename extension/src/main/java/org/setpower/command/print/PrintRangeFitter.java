@@ -24,6 +24,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.plan.common.InputTable;
 import org.setpower.uno.Uno;
 
 /**
@@ -223,7 +224,7 @@ public final class PrintRangeFitter {
       throws Exception {
     BitSet shown = new BitSet();
     for (int i = 0; i < rows.length; i++) {
-      shown.set(all.StartRow + i, !Arrays.stream(rows[i]).allMatch(""::equals));
+      shown.set(all.StartRow + i, !Arrays.stream(rows[i]).allMatch(PrintRangeFitter::isBlank));
     }
     List<CellRangeAddress> empty = tables.stream().filter(t -> isEmpty(t, shown)).toList();
     int form = empty.size() == tables.size() ? SHOWN_WHEN_EMPTY : SHOWN_BESIDE_OTHERS;
@@ -243,6 +244,11 @@ public final class PrintRangeFitter {
       shown.set(rowAt(sheet, top + 100, all), rowAt(sheet, bottom, all) + 1);
     }
     return shown;
+  }
+
+  /** Nothing, or the mark below the rows of a table. */
+  private static boolean isBlank(Object value) {
+    return value.equals("") || value.equals(InputTable.END);
   }
 
   private static boolean isEmpty(CellRangeAddress table, BitSet shown) {
