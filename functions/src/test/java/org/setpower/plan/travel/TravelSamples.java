@@ -293,7 +293,10 @@ final class TravelSamples {
     return add(trip, "P294", 294, 10, "kilograms", 2.1, "charge", 0.3);
   }
 
-  /** Twelve bags with room for less than all, and many types that differ a little: nobody proves in time which is the best. */
+  /**
+   * Twelve bags with room for less than all, and many types that differ a little: nobody proves in
+   * time which is the best.
+   */
   static Ranges hard() {
     Ranges trip = flight("2026-06-01").set("project", 1, "rest", "stays");
     for (int t = 1; t < 12; t++) {

@@ -115,8 +115,8 @@ class PartyPackingTest {
   }
 
   /**
-   * @param most null to find the smallest heaviest load; else what the aims up to it reach, and only
-   *     ways with so many kilograms more are compared, by the aims after it
+   * @param most null to find the smallest heaviest load; else what the aims up to it reach, and
+   *     only ways with so many kilograms more are compared, by the aims after it
    */
   private static double[] byTrying(
       Party party, int cell, int[][] pieces, double[] best, double[] most, double more) {
@@ -167,7 +167,9 @@ class PartyPackingTest {
       assertThat(compare(reached, least, LOAD + 1, had ? 15 : 16))
           .as("seed %s: %s, best %s", seed, Arrays.toString(reached), Arrays.toString(least))
           .isNotNegative();
-      assertThat(compare(reached, best, LOAD + 1, had ? 15 : 16)).as("seed %s", seed).isNotPositive();
+      assertThat(compare(reached, best, LOAD + 1, had ? 15 : 16))
+          .as("seed %s", seed)
+          .isNotPositive();
       assertThat(PartyPacking.of(party).pieces()).isDeepEqualTo(proposal.pieces());
     }
   }
