@@ -77,6 +77,7 @@ public final class PlanWriter {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final int ROOM = 40; // rows of a list with room for more lines than one
   private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
@@ -690,7 +691,9 @@ public final class PlanWriter {
         fitRows(tab, layout.firstRow(table), table.inputs().rows());
       } else if (part instanceof PlanList list && !list.isWide()) {
         fitRows(tab, layout.place(list).row() + 1, list.rows());
-        makeRoom(tab, list);
+        if (list.tall() > 1) {
+          makeRoom(tab, list);
+        }
       }
     }
   }
@@ -703,8 +706,8 @@ public final class PlanWriter {
     Object[][] shown =
         UnoAccess.as(XCellRangeData.class, range(tab, left, first, wide, list.rows()))
             .getDataArray();
-    for (int i = list.rows(); i > 0 && list.tall() > 1 && isBlank(shown[i - 1]); i--) {
-      height(tab, first + i - 1, 120 + list.tall() * LINE);
+    for (int i = Math.min(ROOM, list.rows()) - 1; i >= 0 && isBlank(shown[i]); i--) {
+      height(tab, first + i, 120 + list.tall() * LINE);
     }
   }
 
