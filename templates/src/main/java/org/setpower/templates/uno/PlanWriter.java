@@ -70,8 +70,10 @@ public final class PlanWriter {
           PlanBlockWriter.HIDDEN,
           PlanBlockWriter.MISSING,
           PlanBlockWriter.COPIED,
+          PlanBlockWriter.UNITS_STAY,
           PlanFormulas.MORE,
-          PlanFormulas.MORE_ROWS);
+          PlanFormulas.MORE_ROWS,
+          PlanFormulas.TO_FIT);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
@@ -324,6 +326,9 @@ public final class PlanWriter {
         words,
         InputCells.help(column, words),
         pick == null ? null : layout.range(pick));
+    if (column.path().equals(workbook.unitCell())) {
+      ValidationWriter.onlyOf(cells, PlanNames.UNITS, words.of(PlanBlockWriter.UNITS_STAY));
+    }
   }
 
   private void results(XCellRange cells, Column column, String name) {
@@ -468,7 +473,7 @@ public final class PlanWriter {
   private void draw(PlanTab tab, PlanFields fields, int row) {
     for (int i = 0; i < fields.columns().size(); i++) {
       InputColumn column = fields.columns().get(i);
-      String heading = InputCells.heading(column, words);
+      String heading = layout.label(column);
       XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words), 1);
       toFill(cell, column, fields.pick(column));
       if (!fields.standIn(column).isEmpty()) {
@@ -512,7 +517,7 @@ public final class PlanWriter {
       Place place = layout.figure(figures, i);
       String value = "=" + layout.names().single(column, figures.row());
       CellFormat format = InputCells.format(column);
-      String label = InputCells.heading(column, words);
+      String label = layout.label(column);
       if (figures.across() == 0) {
         boolean reason = column.type() == List.class;
         int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
@@ -729,9 +734,10 @@ public final class PlanWriter {
     }
     int columns = layout.widths(tab).size();
     int first = PlanLayout.firstPrinted(tab);
-    int rows = layout.lastRow(tab) + 1 - first;
-    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
+    int end = tab.printed() > 0 ? layout.place(last).row() + tab.printed() : layout.lastRow(tab);
+    int rows = end + 1 - first;
+    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
       areas.setTitleRows(address(range(tab, 0, layout.place(last).row(), 1, 1)));
       areas.setPrintTitleRows(true);
