@@ -172,7 +172,8 @@ final class ChargerJudge {
     double efficiency = DaySettings.or(charger.efficiency(), EFFICIENCY);
     for (TypeFacts type : takes) {
       double watts = charger.amps() * type.cells() * type.chemistry().fullVolts() / efficiency;
-      boolean lithium = type.chemistry() == Chemistry.LI_ION || type.chemistry() == Chemistry.LFP;
+      boolean lithium =
+          type.chemistry().family() == Chemistry.LI_ION || type.chemistry() == Chemistry.LFP;
       if (!lithium) {
         add(BatteryDayFinding.NOT_CHARGED, type.name(), type.chemistry().word());
       } else if (charger.amps() > type.ampHours()) {

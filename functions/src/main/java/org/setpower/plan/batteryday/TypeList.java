@@ -79,9 +79,7 @@ final class TypeList {
             outputs.get(judged.row()),
             type.maxAmps(),
             Identity.of(type.mount()),
-            type.resistance() == null
-                ? TypeFacts.usualMilliohms(type.cells(), type.ampHours())
-                : type.resistance(),
+            type.resistance(),
             DaySettings.or(type.health(), TypeFacts.ASSUMED_HEALTH)));
   }
 
