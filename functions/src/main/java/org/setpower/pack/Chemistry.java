@@ -49,6 +49,16 @@ public enum Chemistry implements TextEnum {
     return Cells.NEW[ordinal()];
   }
 
+  /**
+   * Cells in series of a pack by the nominal volts of its label, or null where these do not tell:
+   * labels count with one of two volts a cell.
+   */
+  public Double cells(double volts) {
+    double most = Math.rint(volts / Cells.NOMINAL[ordinal()]);
+    double least = Math.rint(volts / Cells.NOMINAL_HIGH[ordinal()]);
+    return most == least && most >= 1 ? (Double) most : null;
+  }
+
   /** Volts of a cell just off the charger. */
   public double fullVolts() {
     return Cells.FULL[ordinal()];
@@ -71,6 +81,8 @@ public enum Chemistry implements TextEnum {
     static final double[] HOTTEST = column("hottest");
     static final double[] USUAL = column("usual");
     static final double[] NEW = column("new");
+    static final double[] NOMINAL = column("nominal");
+    static final double[] NOMINAL_HIGH = column("nominal high");
 
     private static double[] column(String quantity) {
       List<ReferenceTable.Row> rows =

@@ -19,6 +19,7 @@ import org.setpower.plan.batteryday.simulation.ChargeCurve;
 import org.setpower.plan.batteryday.simulation.ChargerSpec;
 import org.setpower.plan.batteryday.simulation.PowerHours;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Gate;
@@ -71,10 +72,12 @@ final class ChargerJudge {
   }
 
   State judge(TypeList types, Collection<TypeFacts> inStock) {
-    if (charger.supply() != null && supply == null) {
+    if (charger.supply() == null && supply == null && !row.unreadable().contains("supply")) {
+      add(CommonFinding.BLANK_CELL, BatteryDayInputs.CHARGERS.column("supply"));
+    } else if (charger.supply() != null && supply == null) {
       add(BatteryDayFinding.SUPPLY_UNKNOWN, TextEnum.shortened(charger.supply()));
     } else if (supply != null && !supply.fit()) {
-      add(BatteryDayFinding.SUPPLY_UNCLEAR, TextEnum.shortened(charger.supply()));
+      add(BatteryDayFinding.SUPPLY_UNCLEAR, TextEnum.shortened(supply.item().value().supply()));
     }
     if (DaySettings.or(charger.atOnce(), 1) > DaySettings.or(charger.channels(), 24)) {
       add(BatteryDayFinding.CHANNELS, charger.atOnce(), charger.channels());

@@ -23,6 +23,7 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.table.XTableChart;
 import com.sun.star.table.XTableCharts;
 import com.sun.star.table.XTableChartsSupplier;
+import java.util.List;
 import org.setpower.templates.spec.BarChart;
 import org.setpower.templates.spec.CellStyle;
 
@@ -39,6 +40,9 @@ final class ChartWriter {
 
   private ChartWriter() {}
 
+  /** What a chart looks like. */
+  private record Look(boolean lines, List<Integer> colours, int series, boolean broken) {}
+
   /** Draws over these cells; the ranges hold names and values with their headings. */
   static void draw(
       XSpreadsheet sheet,
@@ -46,6 +50,24 @@ final class ChartWriter {
       XCellRange over,
       CellRangeAddress[] ranges,
       BarChart chart,
+      String axis) {
+    Look look = new Look(chart.lines(), chart.colours(), chart.series().size(), true);
+    draw(sheet, name, over, ranges, look, axis);
+  }
+
+  /** Draws lines over these cells; names that do not fit are left out. */
+  static void lines(
+      XSpreadsheet sheet, String name, XCellRange over, CellRangeAddress[] ranges, String axis) {
+    Look look = new Look(true, CellStyle.Ink.LINES, ranges.length - 1, false);
+    draw(sheet, name, over, ranges, look, axis);
+  }
+
+  private static void draw(
+      XSpreadsheet sheet,
+      String name,
+      XCellRange over,
+      CellRangeAddress[] ranges,
+      Look chart,
       String axis) {
     Point at = (Point) UnoAccess.get(over, "Position");
     Size size = (Size) UnoAccess.get(over, "Size");
@@ -67,10 +89,10 @@ final class ChartWriter {
     UnoAccess.set(document, "IncludeHiddenCells", true);
     document.setDiagram(diagram);
     UnoAccess.set(document, "HasMainTitle", false);
-    UnoAccess.set(document, "HasLegend", chart.series().size() > 1);
+    UnoAccess.set(document, "HasLegend", chart.series() > 1);
     UnoAccess.set(document.getArea(), "LineStyle", LineStyle.NONE);
     UnoAccess.set(document.getArea(), "FillColor", 0xFFFFFF);
-    if (chart.series().size() > 1) {
+    if (chart.series() > 1) {
       UnoAccess.set(document.getLegend(), "Alignment", ChartLegendPosition.TOP);
       UnoAccess.set(document.getLegend(), "LineStyle", LineStyle.NONE);
       UnoAccess.set(document.getLegend(), "FillStyle", FillStyle.NONE);
@@ -86,7 +108,7 @@ final class ChartWriter {
     shape.setPosition((Point) UnoAccess.get(over, "Position"));
   }
 
-  private static void plot(XDiagram diagram, BarChart chart, String valueTitle) {
+  private static void plot(XDiagram diagram, Look chart, String valueTitle) {
     Object wall = UnoAccess.as(X3DDisplay.class, diagram).getWall();
     UnoAccess.set(wall, "FillStyle", FillStyle.NONE);
     UnoAccess.set(wall, "LineStyle", LineStyle.NONE);
@@ -96,7 +118,7 @@ final class ChartWriter {
       letters(axis);
       UnoAccess.set(axis, "LineColor", CellStyle.Ink.HAIRLINE);
     }
-    UnoAccess.set(names, "TextBreak", true);
+    UnoAccess.set(names, "TextBreak", chart.broken());
     UnoAccess.set(names, "TextRotation", 0);
     UnoAccess.set(value, "Min", 0.0);
     UnoAccess.set(diagram, "HasYAxisTitle", true);
@@ -105,7 +127,7 @@ final class ChartWriter {
     letters(title);
     Object lines = UnoAccess.as(XAxisYSupplier.class, diagram).getYMainGrid();
     UnoAccess.set(lines, "LineColor", CellStyle.Ink.HAIRLINE);
-    for (int i = 0; i < chart.series().size(); i++) {
+    for (int i = 0; i < chart.series(); i++) {
       int index = i;
       Object series = UnoAccess.ask(() -> diagram.getDataRowProperties(index));
       int colour = chart.colours().get(i);
