@@ -2,7 +2,6 @@ package org.setpower.templates;
 
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Which files of this module a drawing is made from. A workbook has a package of its own, which no
@@ -10,9 +9,7 @@ import java.util.stream.Stream;
  */
 final class DrawingInputs {
   private static final Set<String> BOOKS =
-      Stream.concat(TemplateRegistry.all().stream(), TemplateRegistry.plans().stream())
-          .map(DrawingInputs::folder)
-          .collect(Collectors.toSet());
+      TemplateRegistry.plans().stream().map(DrawingInputs::folder).collect(Collectors.toSet());
 
   private final String own;
 

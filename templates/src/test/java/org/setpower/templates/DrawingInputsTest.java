@@ -10,26 +10,25 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.layout.Layout;
-import org.setpower.templates.shared.EquipmentSheet;
-import org.setpower.templates.uno.ExampleLoader;
-import org.setpower.templates.uno.WorkbookWriter;
+import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.layout.PlanLayout;
+import org.setpower.templates.spec.FieldSpec;
+import org.setpower.templates.uno.PlanFiller;
+import org.setpower.templates.uno.PlanWriter;
 
 /** A workbook is drawn again when something changes that it is made from, and only then. */
 class DrawingInputsTest {
   private static final Path SOURCES = Path.of("src/main/java");
 
-  static List<TemplateDefinition> workbooks() {
-    return TemplateRegistry.all();
+  static List<PlanTemplate> workbooks() {
+    return TemplateRegistry.plans();
   }
 
   @ParameterizedTest
   @MethodSource("workbooks")
-  void a_workbook_is_made_from_its_own_classes_and_from_no_other_workbook_s(
-      TemplateDefinition workbook) {
+  void a_workbook_is_made_from_its_own_classes_and_from_no_other_workbook_s(PlanTemplate workbook) {
     DrawingInputs inputs = new DrawingInputs(workbook);
-    for (TemplateDefinition other : TemplateRegistry.all()) {
+    for (PlanTemplate other : TemplateRegistry.plans()) {
       assertThat(inputs.make(file(other.getClass())))
           .as(workbook.getClass() + " from " + other.getClass())
           .isEqualTo(other.getClass() == workbook.getClass());
@@ -39,21 +38,21 @@ class DrawingInputsTest {
 
   @ParameterizedTest
   @MethodSource("workbooks")
-  void a_workbook_is_made_from_what_all_share(TemplateDefinition workbook) {
+  void a_workbook_is_made_from_what_all_share(PlanTemplate workbook) {
     DrawingInputs inputs = new DrawingInputs(workbook);
     for (Class<?> shared :
-        List.of(WorkbookWriter.class, Layout.class, EquipmentSheet.class, ExampleLoader.class)) {
+        List.of(PlanWriter.class, PlanLayout.class, FieldSpec.class, PlanFiller.class)) {
       assertThat(inputs.make(file(shared))).as(shared.getName()).isTrue();
       assertThat(DrawingInputs.draw(file(shared))).as(shared.getName()).isTrue();
     }
-    assertThat(inputs.make("org/setpower/templates/scenario/days.csv")).isTrue();
+    assertThat(inputs.make("org/setpower/templates/initial/budget/lines.csv")).isTrue();
   }
 
   /** What one workbook read of another would not be noticed. */
   @ParameterizedTest
   @MethodSource("workbooks")
-  void no_class_but_the_lists_of_workbooks_mentions_a_workbook_s_package(
-      TemplateDefinition workbook) throws IOException {
+  void no_class_but_the_lists_of_workbooks_mentions_a_workbook_s_package(PlanTemplate workbook)
+      throws IOException {
     String own = workbook.getClass().getPackageName();
     Path folder = SOURCES.resolve(DrawingInputs.folder(workbook));
     try (Stream<Path> found = Files.walk(SOURCES)) {
