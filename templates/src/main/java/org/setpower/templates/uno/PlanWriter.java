@@ -47,6 +47,7 @@ import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.plan.InputCells;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
@@ -268,9 +269,42 @@ public final class PlanWriter {
       draw(tab, figures);
     } else if (part instanceof PlanLetter letter) {
       draw(tab, letter, row);
+    } else if (part instanceof PlanChart chart) {
+      draw(tab, chart, row);
     } else if (part instanceof PlanText text) {
       draw(tab, text, row);
     }
+  }
+
+  /** A chart made over texts gets no series: the cells of its list are still empty now. */
+  private void draw(PlanTab tab, PlanChart chart, int row) {
+    List<CellRangeAddress> ranges = new ArrayList<>();
+    ranges.add(charted(chart, chart.names()));
+    chart.series().forEach(s -> ranges.add(charted(chart, s)));
+    for (int i = 0; i < chart.rows(); i++) {
+      height(tab, row + i, 520);
+    }
+    int wide = Math.min(layout.widths(tab).size(), layout.columns(chart.list()).size());
+    ChartWriter.lines(
+        sheet(tab),
+        tab.name() + " chart",
+        range(tab, 0, row, wide, chart.rows()),
+        ranges.toArray(new CellRangeAddress[0]),
+        words.of(chart.axis()));
+  }
+
+  /** A column of the list with its heading, which is written here, for the legend. */
+  private CellRangeAddress charted(PlanChart chart, String key) {
+    PlanList list = chart.list();
+    PlanTab tab = layout.place(list).tab();
+    Column column =
+        layout.columns(list).stream()
+            .filter(c -> c.result().key().equals(key))
+            .findFirst()
+            .orElseThrow();
+    int heading = layout.headingRow(list);
+    put(range(tab, column.at(), heading, 1, 1), column.heading());
+    return address(range(tab, column.at(), heading, 1, list.rows() + 1));
   }
 
   private void headings(PlanTab tab, List<Column> columns, int row) {
