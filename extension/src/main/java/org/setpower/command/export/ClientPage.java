@@ -7,12 +7,14 @@ import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentProperties;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.lang.Locale;
+import com.sun.star.sheet.TablePageBreakData;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XHeaderFooterContent;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSheetPageBreak;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.style.XStyle;
 import com.sun.star.style.XStyleFamiliesSupplier;
@@ -85,6 +87,7 @@ final class ClientPage {
   private final Map<Integer, String> kinds;
   private final int decimals;
   private int next;
+  private int terms;
 
   /**
    * A page.
@@ -111,9 +114,10 @@ final class ClientPage {
    * Writes it.
    *
    * @param first the first row that the client sees
+   * @param closing the row above the sentences below the lines
    * @return how many rows it has
    */
-  int write(String name, String title, int first) throws Exception {
+  int write(String name, String title, int first, int closing) throws Exception {
     Uno.as(XNamed.class, page).setName(name);
     Uno.set(to.document(), "CharLocale", Uno.get(from.document(), "CharLocale"));
     CellRangeAddress used = used();
@@ -129,6 +133,7 @@ final class ClientPage {
           height(next++, BLANK);
         }
         gap = false;
+        terms = terms == 0 && row > closing ? next : terms;
         row(row, used.EndColumn);
       }
     }
@@ -138,7 +143,19 @@ final class ClientPage {
     XPrintAreas areas = Uno.as(XPrintAreas.class, page);
     areas.setPrintAreas(
         new CellRangeAddress[] {new CellRangeAddress((short) 0, 0, 0, used.EndColumn, next - 1)});
+    keepTogether();
     return next;
+  }
+
+  /** What the client signs is not cut: where it does not end on the page, it begins the next. */
+  private void keepTogether() throws Exception {
+    for (TablePageBreakData end : Uno.as(XSheetPageBreak.class, page).getRowPageBreaks()) {
+      if (terms > 0 && end.Position > terms && end.Position < next) {
+        Object rows = Uno.as(XColumnRowRange.class, page).getRows().getByIndex(terms);
+        Uno.set(rows, "IsStartOfNewPage", true);
+        return;
+      }
+    }
   }
 
   private CellRangeAddress used() {

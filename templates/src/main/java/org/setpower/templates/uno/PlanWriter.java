@@ -707,8 +707,10 @@ public final class PlanWriter {
     int rows = layout.lastRow(tab) + 1 - first;
     areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
-    if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
-      areas.setTitleRows(address(range(tab, 0, 0, 1, layout.place(last).row() + 1)));
+    if (!tab.isPage() && last instanceof PlanList list && !list.isWide()) {
+      int heading = layout.headingRow(list);
+      int from = tab.isSent() ? heading : 0; // the head of a letter stands on its first page
+      areas.setTitleRows(address(range(tab, 0, from, 1, heading + 1 - from)));
       areas.setPrintTitleRows(true);
     }
   }
