@@ -7,14 +7,12 @@ import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentProperties;
 import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.lang.Locale;
-import com.sun.star.sheet.TablePageBreakData;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XHeaderFooterContent;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetCondition;
-import com.sun.star.sheet.XSheetPageBreak;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.style.XStyle;
 import com.sun.star.style.XStyleFamiliesSupplier;
@@ -79,6 +77,7 @@ final class ClientPage {
   private static final double LETTERS = 0.0058; // of 10 pt a 1/100 mm, on the safe side
   private static final int BLANK = 450;
   private static final int SIGNATURE = 1400;
+  private static final int SPARE = 400; // of a page, for what rounding takes
 
   private final CalcDocument from;
   private final XSpreadsheet tab;
@@ -149,13 +148,41 @@ final class ClientPage {
 
   /** What the client signs is not cut: where it does not end on the page, it begins the next. */
   private void keepTogether() throws Exception {
-    for (TablePageBreakData end : Uno.as(XSheetPageBreak.class, page).getRowPageBreaks()) {
-      if (terms > 0 && end.Position > terms && end.Position < next) {
-        Object rows = Uno.as(XColumnRowRange.class, page).getRows().getByIndex(terms);
-        Uno.set(rows, "IsStartOfNewPage", true);
-        return;
+    // the sheet's own page breaks are those of a page that is not scaled
+    XIndexAccess rows = Uno.as(XColumnRowRange.class, page).getRows();
+    int room = room();
+    int used = 0;
+    for (int row = 0; row < next && terms > 0; row++) {
+      int height = (int) Uno.get(rows.getByIndex(row), "Height");
+      used += height;
+      if (used > room) {
+        used = height;
+        if (row > terms) {
+          Uno.set(rows.getByIndex(terms), "IsStartOfNewPage", true);
+          return;
+        }
       }
     }
+  }
+
+  /** The height of what fits on a page, in the measure of the sheet: it is scaled to its width. */
+  private int room() throws Exception {
+    Object style = family(to, "PageStyles").getByName((String) Uno.get(page, "PageStyle"));
+    int wide =
+        (int) Uno.get(style, "Width")
+            - (int) Uno.get(style, "LeftMargin")
+            - (int) Uno.get(style, "RightMargin");
+    int tall =
+        (int) Uno.get(style, "Height")
+            - (int) Uno.get(style, "TopMargin")
+            - (int) Uno.get(style, "BottomMargin")
+            - (int) Uno.get(style, "FooterHeight")
+            - SPARE;
+    int columns = 0;
+    for (int column = 0; column <= used().EndColumn; column++) {
+      columns += (int) Uno.get(column(page, column), "Width");
+    }
+    return (int) ((long) tall * Math.max(wide, columns) / wide);
   }
 
   private CellRangeAddress used() {

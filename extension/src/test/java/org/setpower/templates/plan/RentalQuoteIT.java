@@ -392,7 +392,7 @@ class RentalQuoteIT {
   @Test
   void papers_follow_picking_and_say_what_they_do_not_know(Office office) throws IOException {
     try (PlanSheet book = empty(office)) {
-      book.type("order.waiver", 0.08);
+      book.type("order.waiver", 0.08).type("order.insuredUntil", "");
       assertThat(book.page("Internal check")).contains("Fill in Tax on the waiver on Assumptions");
       book.type("house.waiverTax", 0.2);
       assertThat(book.page("Internal check")).doesNotContain("Tax on the waiver");

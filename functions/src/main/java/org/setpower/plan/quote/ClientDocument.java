@@ -59,6 +59,7 @@ final class ClientDocument {
             null,
             null,
             null,
+            null,
             null));
   }
 
@@ -225,6 +226,7 @@ final class ClientDocument {
             label,
             null,
             null,
+            null,
             text,
             null,
             null,
@@ -267,6 +269,7 @@ final class ClientDocument {
             kind == LineKind.ITEM || line.basis() != RateBasis.ONCE ? line.back() : null,
             line.days(),
             line.basis(),
+            per(line.basis()).of(),
             line.rate(),
             weekly ? rules.rounded(line.weeks().first()) : line.rate(),
             weekly ? line.weeks().first() : null,
@@ -277,6 +280,15 @@ final class ClientDocument {
             line.tax().share(),
             reason(line.tax()),
             line.amount()));
+  }
+
+  private static PageText per(RateBasis basis) {
+    return switch (basis) {
+      case DAY -> PageText.PER_DAY;
+      case WEEK -> PageText.PER_WEEK;
+      case ONCE -> PageText.PER_PIECE;
+      case ON_REQUEST -> PageText.UNPRICED;
+    };
   }
 
   private Phrase label(QuoteLine line) {

@@ -8,6 +8,10 @@ import org.setpower.plan.common.Phrase;
 /** What the client's page says beside what is typed. */
 enum PageText {
   OTHER("Other items"),
+  PER_DAY("a day"),
+  PER_WEEK("a week"),
+  PER_PIECE("a piece"),
+  UNPRICED("on request"),
   SOLD("Sold"),
   SERVICES("Services"),
   PLAIN("{0}"),

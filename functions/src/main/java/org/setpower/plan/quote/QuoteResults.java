@@ -843,6 +843,12 @@ public final class QuoteResults {
               rule = "What the rate is for.")
           RateBasis rateFor,
       @Result(
+              key = "per",
+              heading = "Rate for",
+              from = {"items.rateFor", ISSUED},
+              rule = "What the rate is for, in the language of the page.")
+          Phrase per,
+      @Result(
               key = "rate",
               heading = "Rate",
               form = NumberForm.MONEY,

@@ -171,18 +171,18 @@ public final class RentalQuote implements PlanTemplate {
                     "backOn",
                     "days",
                     "price",
-                    "rateFor",
+                    "per",
                     "discount",
                     "taxRate",
                     "amount")
                 .width("number", 9)
                 .width("label", 60)
                 .width("pieces", 12)
-                .width("outOn", 22)
-                .width("backOn", 22)
+                .width("outOn", 27)
+                .width("backOn", 27)
                 .width("days", 13)
                 .width("price", 20)
-                .width("rateFor", 18)
+                .width("per", 20)
                 .width("discount", 17)
                 .width("taxRate", 15)
                 .width("amount", 34)
@@ -240,8 +240,8 @@ public final class RentalQuote implements PlanTemplate {
                 .width("item", 60)
                 .width("serials", 40)
                 .width("weight", 22)
-                .width("outOn", 22)
-                .width("backOn", 22)
+                .width("outOn", 27)
+                .width("backOn", 27)
                 .width("caution", 60));
   }
 
