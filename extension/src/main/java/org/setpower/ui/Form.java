@@ -55,6 +55,20 @@ public final class Form {
         Uno.property("MultiLine", high > Dialog.LINE));
   }
 
+  /** Text that labels nothing: a tilde in it, as of a folder, is no letter for the keyboard. */
+  public void text(int x, int y, int wide, int high, String text) throws Exception {
+    add(
+        "FixedText",
+        "text" + tabIndex,
+        x,
+        y,
+        wide,
+        high,
+        Uno.property("Label", text.replace("~", "~~")),
+        Uno.property("MultiLine", true),
+        Uno.property("NoLabel", true));
+  }
+
   /** A line to type in. */
   public Object edit(String name, int x, int y, int wide, String text) throws Exception {
     return add("Edit", name, x, y, wide, Dialog.LINE, Uno.property("Text", text));

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.office.Office;
@@ -39,6 +40,7 @@ class WithoutExtensionIT {
   }
 
   @Test
+  @Tag("one-office")
   void with_the_extension_nothing_is_said(Office with) throws IOException {
     for (Path file : files()) {
       assertThat(firstColumn(with, file)).as(file.toString()).doesNotContain(notice(file));

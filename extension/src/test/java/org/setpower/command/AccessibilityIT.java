@@ -198,6 +198,8 @@ class AccessibilityIT {
     ShownWindow again = open("copy");
     again.press(Key.RETURN);
     ShownWindow done = again.followedBy();
+    assertThat(done.parts().stream().map(ShownWindow.Part::name))
+        .anyMatch(n -> n.startsWith("Written, with 1 cell as a value:"));
     done.press(Key.RETURN);
     done.isClosed();
     assertThat(copies()).hasSize(1);

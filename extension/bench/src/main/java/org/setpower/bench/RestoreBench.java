@@ -66,7 +66,7 @@ final class RestoreBench {
                   new NamedValue("Command", "mend"), new NamedValue("Document", document)
                 });
     double seconds = before.secondsUntil(ProcessorTime.of(office));
-    if (!answer.equals("Every formula is as the template has it.")) {
+    if (!answer.equals("All formulas match the template.")) {
       throw new IOException("the example is not as its template has it: " + answer);
     }
     return seconds;

@@ -4,6 +4,7 @@ import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.uno.Exception;
 import com.sun.star.util.XModifiable;
 import java.util.Arrays;
@@ -22,6 +23,23 @@ public final class UndoStep {
       writing.run();
     } finally {
       undo.leaveUndoContext();
+    }
+  }
+
+  /**
+   * Part of a step that writes many cells: neither writing nor undoing it calculates after each.
+   */
+  public static void withoutCalculation(CalcDocument book, String title, FallibleAction writing)
+      throws Exception {
+    XUndoManager undo = Uno.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+    CalculationPause pause = new CalculationPause(Uno.as(XCalculatable.class, book.document()));
+    undo.addUndoAction(pause.first(say(title)));
+    pause.begin();
+    try {
+      writing.run();
+    } finally {
+      undo.addUndoAction(pause.last(say(title)));
+      pause.end();
     }
   }
 

@@ -37,6 +37,11 @@ import org.setpower.uno.Uno;
 public final class ExportValuesCommand implements Command {
   private static final String TITLE = "Export values-only copy";
   private static final String WRITTEN = "Copy written";
+  private static final int LINE_HEIGHT = 10;
+
+  /** What of a folder's name fits in a line of that window. */
+  private static final int LETTERS = 50;
+
   private static final int WIDTH = 280;
   private static final int HEIGHT = 250;
 
@@ -59,9 +64,10 @@ public final class ExportValuesCommand implements Command {
 
   /** Says where the files are, and opens the first or its folder. */
   private static void end(CommandContext desk, String sentence, String file) throws Exception {
-    int height = 72 + 10 * sentence.split("\n").length;
+    int lines = sentence.lines().mapToInt(l -> 1 + l.length() / LETTERS).sum();
+    int height = 42 + LINE_HEIGHT * lines;
     try (Dialog dialog = new Dialog(desk, WRITTEN, WIDTH, height)) {
-      dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), height - 38, sentence);
+      dialog.form().text(Dialog.GAP, Dialog.GAP, dialog.inside(), LINE_HEIGHT * lines, sentence);
       int bottom = Dialog.buttonsAt(height);
       dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "C~lose", true, true);
       dialog.button(

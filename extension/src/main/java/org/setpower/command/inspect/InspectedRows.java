@@ -142,7 +142,9 @@ final class InspectedRows {
       UndoStep.allOrNothing(
           book,
           MarkInspectedCommand.TITLE,
-          () -> book.withoutCalculation(() -> write(rows, day, by)));
+          () ->
+              UndoStep.withoutCalculation(
+                  book, MarkInspectedCommand.TITLE, () -> write(rows, day, by)));
     }
     return said(rows.size(), day, by);
   }

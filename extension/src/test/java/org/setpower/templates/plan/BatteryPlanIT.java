@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -22,6 +23,7 @@ import org.setpower.templates.battery.BatteryPlan;
  * Figures are worked out beside them; what is expected else is common practice.
  */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class BatteryPlanIT {
   private static final Path TEMPLATE = Path.of("target/sheets/templates/en/battery-plan.ots");
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);

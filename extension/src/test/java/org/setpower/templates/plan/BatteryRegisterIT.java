@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -24,6 +25,7 @@ import org.setpower.templates.register.BatteryRegister;
  * What is expected is common practice of rental houses.
  */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class BatteryRegisterIT {
   private static final Path TEMPLATE = Path.of("target/sheets/templates/en/battery-register.ots");
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);

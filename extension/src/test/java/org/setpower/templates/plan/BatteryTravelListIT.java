@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -32,6 +33,7 @@ import org.setpower.templates.uno.UnoAccess;
  * typed or ticked. Limits are those of the sources named in the rules of the plan.
  */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class BatteryTravelListIT {
   private static final Path TEMPLATE =
       Path.of("target/sheets/templates/en/battery-travel-list.ots");

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +25,7 @@ import org.setpower.templates.lighting.LightingPowerPlan;
  * ordinary stops. Sources stand beside the figures.
  */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class LightingPowerPlanIT {
   private static final Path TEMPLATE =
       Path.of("target/sheets/templates/en/lighting-power-plan.ots");

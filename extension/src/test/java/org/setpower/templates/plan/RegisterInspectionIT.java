@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.sun.star.document.XUndoManager;
 import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.frame.XModel;
+import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.uno.UnoRuntime;
@@ -122,6 +123,15 @@ class RegisterInspectionIT {
     undo().undo();
     assertThat(book.single("summary.notInspected")).isEqualTo("300");
     assertThat(typed("condition", 1) + typed("inspected", 1) + typed("inspectedBy", 1)).isEmpty();
+    assertThat(calculates()).isTrue();
+    undo().redo();
+    assertThat(book.single("summary.notInspected")).isEqualTo("0");
+    assertThat(calculates()).isTrue();
+  }
+
+  private boolean calculates() {
+    return UnoRuntime.queryInterface(XCalculatable.class, book.document())
+        .isAutomaticCalculationEnabled();
   }
 
   @Test

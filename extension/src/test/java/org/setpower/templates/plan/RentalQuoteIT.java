@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -26,6 +27,7 @@ import org.setpower.templates.quote.RentalQuote;
  * the desk's. Expected amounts are worked out by hand; rules are common practice of rental houses.
  */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class RentalQuoteIT {
   static final Path TEMPLATE = Path.of("target/sheets/templates/en/rental-quote.ots");
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
