@@ -214,8 +214,7 @@ class ClientQuoteExportIT {
       throws Exception {
     Path template = Path.of("target/sheets/templates/" + language + "/rental-quote.ots");
     assumeTrue(Files.exists(template), "the sheets are drawn in English only");
-    MessageCatalog words =
-        MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
     PlanSheet open = new PlanSheet(office, template, new RentalQuote().workbook(), words);
     try (PlanSheet book = filled(RentalQuoteIT.filled(open))) {
       assumeTrue(book.column("document.number").size() > 1, "drawn before the last change");
@@ -224,7 +223,15 @@ class ClientQuoteExportIT {
           "items",
           row("item", "panel", "section", "lights", "qty", 30.0, "agreedDays", 4.0),
           row(
-              "item", "haze machine", "section", "lights", "qty", 1.0, "rate", 45.0, "agreedDays",
+              "item",
+              "haze machine",
+              "section",
+              "lights",
+              "qty",
+              1.0,
+              "rate",
+              45.0,
+              "agreedDays",
               2.0));
       book.type("order.currency", currency);
       Path to = export(office, book);

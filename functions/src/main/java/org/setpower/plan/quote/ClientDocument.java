@@ -286,7 +286,7 @@ final class ClientDocument {
     return switch (basis) {
       case DAY -> PageText.PER_DAY;
       case WEEK -> PageText.PER_WEEK;
-      case ONCE -> PageText.PER_PIECE;
+      case ONCE -> PageText.EACH;
       case ON_REQUEST -> PageText.UNPRICED;
     };
   }

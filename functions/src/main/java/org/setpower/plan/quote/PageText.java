@@ -10,7 +10,7 @@ enum PageText {
   OTHER("Other items"),
   PER_DAY("a day"),
   PER_WEEK("a week"),
-  PER_PIECE("a piece"),
+  EACH("each"),
   UNPRICED("on request"),
   SOLD("Sold"),
   SERVICES("Services"),
