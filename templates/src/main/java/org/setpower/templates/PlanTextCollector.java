@@ -15,16 +15,35 @@ import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.plan.PlanText;
 import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.spec.FieldSpec;
+import org.setpower.templates.uno.PlanFiller;
 import org.setpower.templates.uno.PlanWriter;
 import org.setpower.text.MessageCatalog;
 
-/** Everything that stands on the tabs of a plan's workbook, as {@link TextCollector} has it. */
-final class PlanTextCollector {
+/**
+ * Everything that stands on the tabs of a workbook, as text: to see which texts are translated, and
+ * whether a drawing is out of date.
+ */
+public final class PlanTextCollector {
   private final MessageCatalog words;
   private final StringBuilder all = new StringBuilder();
 
   private PlanTextCollector(MessageCatalog words) {
     this.words = words;
+  }
+
+  /** The words of a language, after all templates have asked for their texts. */
+  static MessageCatalog asked(String language) {
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
+    TemplateRegistry.plans().forEach(w -> ask(w.workbook(), words));
+    return words;
+  }
+
+  /** Argument: a language. Prints lines for its file: the texts that are missing. */
+  public static void main(String[] arguments) {
+    asked(arguments[0])
+        .missing()
+        .forEach(
+            text -> System.out.println(MessageCatalog.entry(MessageCatalog.Speaker.SHEETS, text)));
   }
 
   /** Asks these words for all texts; gives all that stands on it. */
@@ -43,6 +62,9 @@ final class PlanTextCollector {
       for (PlanPart part : tab.parts()) {
         texts.say(part.title());
         texts.ask(part);
+        if (part instanceof PlanTable table && !table.translated().isEmpty()) {
+          PlanFiller.initial(workbook, table).forEach(l -> texts.say(l.get(table.translated())));
+        }
         texts.columns(layout, part);
       }
     }

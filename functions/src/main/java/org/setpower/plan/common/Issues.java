@@ -53,8 +53,9 @@ public final class Issues {
 
     /** Table and rows, the first eight by name. */
     public Place where() {
-      String first = names.stream().sorted().limit(NAMED).collect(Collectors.joining(", "));
-      return new Place(table, first + (names.size() > NAMED ? ", …" : ""));
+      List<String> each = names.stream().distinct().sorted().toList();
+      String first = each.stream().limit(NAMED).collect(Collectors.joining(", "));
+      return new Place(table, first + (each.size() > NAMED ? ", …" : ""));
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
@@ -48,11 +49,11 @@ public final class PlanFormulas {
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(top.column(), top.row() + 1);
+    String first = CellNames.fixed(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(top.column(), top.row() + list.rows())
+        + CellNames.fixed(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 
@@ -86,6 +87,10 @@ public final class PlanFormulas {
       String cell = PlanNames.cell(path);
       String label = layout.words().of(layout.input(path).heading());
       parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
+    }
+    if (!layout.workbook().basis().isEmpty()) {
+      ResultColumn basis = layout.workbook().result(layout.workbook().basis());
+      parts.add("\"  ·  \"&" + layout.names().single(basis));
     }
     return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
   }

@@ -257,7 +257,7 @@ public final class PlanNames {
   }
 
   private static String at(int column, int row) {
-    return "$" + TAB + "." + Layout.cellName(column, row);
+    return "$" + TAB + "." + CellNames.fixed(column, row);
   }
 
   /** The formula of the cell that hands a column over: what is typed, or its stand-in. */
@@ -281,17 +281,17 @@ public final class PlanNames {
     for (InputTable<?> table : uprights()) {
       int top = top(table);
       ranges.put(
-          range(table.key()), at(0, top) + ":" + Layout.cellName(1, top + table.columns().size()));
+          range(table.key()), at(0, top) + ":" + CellNames.fixed(1, top + table.columns().size()));
       ranges.put(top(table.key()), at(0, top));
     }
     ranges.put(
-        "Layout", at(0, layoutTop()) + ":" + Layout.cellName(1, layoutTop() + layout().length - 1));
+        "Layout", at(0, layoutTop()) + ":" + CellNames.fixed(1, layoutTop() + layout().length - 1));
     ranges.put(
-        "Answer", at(ANSWER, TOP) + ":" + Layout.cellName(ANSWER + width, TOP + bands.size()));
+        "Answer", at(ANSWER, TOP) + ":" + CellNames.fixed(ANSWER + width, TOP + bands.size()));
     int row = blockTop();
     ranges.put(
         "Block",
-        at(ANSWER, row) + ":" + Layout.cellName(ANSWER + width - 1, row + blockRows() - 1));
+        at(ANSWER, row) + ":" + CellNames.fixed(ANSWER + width - 1, row + blockRows() - 1));
     row++;
     for (Band band : bands) {
       int column = ANSWER;
@@ -303,7 +303,7 @@ public final class PlanNames {
         }
         ranges.put(
             "Results_" + table,
-            at(column, row) + ":" + Layout.cellName(last, row + band.rows() - 1));
+            at(column, row) + ":" + CellNames.fixed(last, row + band.rows() - 1));
         column = last + 1;
       }
       row += band.rows();

@@ -151,6 +151,7 @@ public final class LightingPowerPlan implements PlanTemplate {
 
   private PlanTab summary() {
     return PlanTab.page("Summary", "What stops the plan, the legs of each source, open issues.")
+        .grid(24)
         .result()
         .with(
             book.figures(
@@ -176,7 +177,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "neutral",
                     "headroom",
                     "peakAt")
-                .width("name", 48)
+                .width("name", 40)
+                .width("neutral", 24)
                 .width("headroom", 32)
                 .width("peakAt", 32),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")

@@ -7,6 +7,7 @@ import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XModel;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
@@ -14,6 +15,7 @@ import com.sun.star.sheet.XCellSeries;
 import com.sun.star.sheet.XDatabaseRanges;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSheetOutline;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -31,6 +33,7 @@ import com.sun.star.util.XProtectable;
 import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -236,7 +239,7 @@ public final class PlanWriter {
     write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
     UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
     if (tab.isPage()) {
-      merge(tab, 0, 1, PlanTab.GRID);
+      merge(tab, 0, 1, tab.grid());
       UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
       int lines = 1 + (int) (words.of(tab.lead()).length() / (192 * LETTERS_PER_MM));
       height(tab, 1, 120 + lines * LINE);
@@ -491,10 +494,10 @@ public final class PlanWriter {
     int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
     write(tab, labelled, row, label, styles.of(CellStyle.LABEL));
     merge(tab, labelled, row, at - labelled);
-    int span = tab.isPage() ? 3 : wide;
+    int span = tab.isPage() ? tab.twelfths(3) : wide;
     int beside = at + (tab.isPage() ? span : 2);
     if (tab.isPage()) {
-      XCellRange shown = merge(tab, beside, row, PlanTab.GRID - beside);
+      XCellRange shown = merge(tab, beside, row, tab.grid() - beside);
       UnoAccess.set(shown, "ShrinkToFit", true);
     }
     write(tab, beside, row, help, styles.of(CellStyle.HELP));
@@ -526,7 +529,7 @@ public final class PlanWriter {
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
-        int span = PlanTab.GRID / figures.across();
+        int span = tab.grid() / figures.across();
         write(tab, place.column(), place.row() - 1, label, styles.of(CellStyle.FIGURE_LABEL));
         merge(tab, place.column(), place.row() - 1, span);
         write(tab, place.column(), place.row(), value, styles.of(CellStyle.FIGURE, format));
@@ -542,7 +545,7 @@ public final class PlanWriter {
   /** How many columns the value of a line takes: a list on the tab has narrow ones. */
   private int span(PlanTab tab, boolean reason, CellFormat format) {
     if (tab.isPage()) {
-      return PlanTab.GRID - 5;
+      return tab.grid() - tab.twelfths(5);
     }
     return reason ? layout.widths(tab).size() - 3 : format.isDate() ? 3 : 1;
   }
@@ -593,7 +596,8 @@ public final class PlanWriter {
     int columns = table.inputs().columns().size();
     XCellRange cells =
         range(first.tab(), first.column(), first.row(), columns, table.inputs().rows());
-    WorkbookWriter.clear(cells);
+    UnoAccess.as(XSheetOperation.class, cells)
+        .clearContents(CellFlags.VALUE | CellFlags.STRING | CellFlags.DATETIME | CellFlags.FORMULA);
     if (rows.length > 0) {
       UnoAccess.as(
               XCellRangeData.class,
@@ -686,8 +690,26 @@ public final class PlanWriter {
         fitRows(tab, layout.firstRow(table), table.inputs().rows());
       } else if (part instanceof PlanList list && !list.isWide()) {
         fitRows(tab, layout.place(list).row() + 1, list.rows());
+        makeRoom(tab, list);
       }
     }
+  }
+
+  /** Rows that show nothing yet get the height that their texts will need. */
+  private void makeRoom(PlanTab tab, PlanList list) {
+    int first = layout.place(list).row() + 1;
+    int left = layout.place(list).column();
+    int wide = layout.columns(list).size();
+    Object[][] shown =
+        UnoAccess.as(XCellRangeData.class, range(tab, left, first, wide, list.rows()))
+            .getDataArray();
+    for (int i = list.rows(); i > 0 && list.tall() > 1 && isBlank(shown[i - 1]); i--) {
+      height(tab, first + i - 1, 120 + list.tall() * LINE);
+    }
+  }
+
+  private static boolean isBlank(Object... cells) {
+    return Arrays.stream(cells).allMatch(c -> !(c instanceof Double) && c.toString().isEmpty());
   }
 
   private void fitRows(PlanTab tab, int first, int count) {
@@ -708,9 +730,7 @@ public final class PlanWriter {
     areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
     if (!tab.isPage() && last instanceof PlanList list && !list.isWide()) {
-      int heading = layout.headingRow(list);
-      int from = tab.isSent() ? heading : 0; // the head of a letter stands on its first page
-      areas.setTitleRows(address(range(tab, 0, from, 1, heading + 1 - from)));
+      areas.setTitleRows(address(range(tab, 0, layout.headingRow(list), 1, 1)));
       areas.setPrintTitleRows(true);
     }
   }
