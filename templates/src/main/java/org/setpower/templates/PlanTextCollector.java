@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.plan.InputCells;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
@@ -108,6 +109,9 @@ public final class PlanTextCollector {
         say(cell.help());
         note(cell.error(words));
       }
+    } else if (part instanceof PlanChart chart) {
+      say(chart.axis());
+      note(chart.rows(), chart.names(), chart.series());
     } else if (part instanceof PlanText text) {
       text.lines().forEach(this::say);
     }

@@ -13,6 +13,7 @@ import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.LeafColumn;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
@@ -171,6 +172,9 @@ public final class PlanLayout {
     }
     if (part instanceof PlanLetter letter) {
       return letter.lines().size();
+    }
+    if (part instanceof PlanChart chart) {
+      return chart.rows();
     }
     return part instanceof PlanFigures figures
         ? figures.height()
