@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.plan.InputCells;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
@@ -59,6 +60,9 @@ public final class PlanTextCollector {
       texts.say(tab.lead());
       texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), layout.widths(tab));
       texts.note(tab.isUpright(), tab.isSent());
+      if (tab.printed() > 0) {
+        texts.note(tab.printed());
+      }
       for (PlanPart part : tab.parts()) {
         texts.say(part.title());
         texts.ask(part);
@@ -90,7 +94,7 @@ public final class PlanTextCollector {
     } else if (part instanceof PlanFigures figures) {
       figures.columns().stream()
           .map(layout.workbook()::result)
-          .forEach(c -> note(InputCells.heading(c, words), InputCells.format(c)));
+          .forEach(c -> note(layout.label(c), InputCells.format(c)));
     }
   }
 
@@ -105,6 +109,9 @@ public final class PlanTextCollector {
         say(cell.help());
         note(cell.error(words));
       }
+    } else if (part instanceof PlanChart chart) {
+      say(chart.axis());
+      note(chart.rows(), chart.names(), chart.series());
     } else if (part instanceof PlanText text) {
       text.lines().forEach(this::say);
     }

@@ -13,6 +13,7 @@ import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.LeafColumn;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
@@ -172,6 +173,9 @@ public final class PlanLayout {
     if (part instanceof PlanLetter letter) {
       return letter.lines().size();
     }
+    if (part instanceof PlanChart chart) {
+      return chart.rows();
+    }
     return part instanceof PlanFigures figures
         ? figures.height()
         : ((PlanText) part).lines().size();
@@ -308,6 +312,20 @@ public final class PlanLayout {
       return "=" + formulas().heading(name, column.unit());
     }
     return new HeadingLayout(column.heading(), false).broken(column.width());
+  }
+
+  /** The label of a single result, or the formula of one whose unit a cell decides. */
+  public String label(ResultColumn column) {
+    return InputCells.isSwitched(column.unit())
+        ? "=" + formulas().heading(column.heading(), column.unit())
+        : InputCells.heading(column, words);
+  }
+
+  /** The label of a single cell to fill, or the formula of one whose unit a cell decides. */
+  public String label(InputColumn column) {
+    return InputCells.isSwitched(column.unit())
+        ? "=" + formulas().heading(column.heading(), column.unit())
+        : InputCells.heading(column, words);
   }
 
   /** Words of a heading that its column cuts in the middle. */
