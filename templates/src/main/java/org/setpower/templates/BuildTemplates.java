@@ -149,11 +149,12 @@ public final class BuildTemplates {
   }
 
   private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
-    String packed = Fingerprint.of(extension, DrawingInputs::work);
     List<Sheet> sheets = new ArrayList<>();
     for (PlanTemplate workbook : TemplateRegistry.plans()) {
       String name = workbook.workbook().fileName();
-      String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
+      DrawingInputs inputs = new DrawingInputs(workbook);
+      String packed = Fingerprint.of(extension, inputs::work);
+      String own = Fingerprint.ofBeside(BuildTemplates.class, inputs::make);
       Drawer draws = (office, words, to) -> draw(office, workbook, words, to);
       add(
           sheets,

@@ -60,6 +60,9 @@ public final class PlanTextCollector {
       texts.say(tab.lead());
       texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), layout.widths(tab));
       texts.note(tab.isUpright(), tab.isSent());
+      if (tab.printed() > 0) {
+        texts.note(tab.printed());
+      }
       for (PlanPart part : tab.parts()) {
         texts.say(part.title());
         texts.ask(part);
@@ -91,7 +94,7 @@ public final class PlanTextCollector {
     } else if (part instanceof PlanFigures figures) {
       figures.columns().stream()
           .map(layout.workbook()::result)
-          .forEach(c -> note(InputCells.heading(c, words), InputCells.format(c)));
+          .forEach(c -> note(layout.label(c), InputCells.format(c)));
     }
   }
 

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.setpower.templates.example.PlanTemplate;
@@ -65,12 +64,44 @@ class DrawingInputsTest {
     }
   }
 
-  @Test
-  void what_works_in_the_extension_counts_and_its_handbook_does_not() {
-    assertThat(DrawingInputs.work("lib/functions.jar")).isTrue();
-    assertThat(DrawingInputs.work("CalcAddIns.xcu")).isTrue();
-    assertThat(DrawingInputs.work("handbook/index.html")).isFalse();
-    assertThat(DrawingInputs.work("NOTICE.txt")).isFalse();
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void what_works_in_the_extension_counts_and_its_handbook_does_not(PlanTemplate workbook) {
+    DrawingInputs inputs = new DrawingInputs(workbook);
+    assertThat(inputs.work("lib/functions.jar")).isTrue();
+    assertThat(inputs.work("CalcAddIns.xcu")).isTrue();
+    assertThat(inputs.work("org/setpower/command/print/PrintRangeFitter.class")).isTrue();
+    assertThat(inputs.work("org/setpower/command/Command.class")).isTrue();
+    assertThat(inputs.work("org/setpower/addin/AddIn.class")).isTrue();
+    assertThat(inputs.work("org/setpower/command/export/PlainContent.class")).isFalse();
+    assertThat(inputs.work("org/setpower/ui/Dialog.class")).isFalse();
+    assertThat(inputs.work("handbook/index.html")).isFalse();
+    assertThat(inputs.work("NOTICE.txt")).isFalse();
+  }
+
+  /** The plan that a workbook carries counts, with what that plan uses; other plans do not. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void a_workbook_is_made_from_its_own_plan(PlanTemplate workbook) throws IOException {
+    DrawingInputs inputs = new DrawingInputs(workbook);
+    assertThat(inputs.work("org/setpower/plan/common/InputTable.class")).isTrue();
+    String plan = workbook.workbook().model().getClass().getPackageName();
+    assertThat(inputs.work(plan.replace('.', '/') + "/Any.class")).isTrue();
+    Path sources = Path.of("../functions/src/main/java");
+    try (Stream<Path> found = Files.walk(sources.resolve(plan.replace('.', '/')))) {
+      for (Path source : found.filter(f -> f.toString().endsWith(".java")).toList()) {
+        for (String line : Files.readAllLines(source)) {
+          if (line.startsWith("import org.setpower.plan.")) {
+            String used = line.replaceAll("import |;", "").replace('.', '/') + ".class";
+            assertThat(inputs.work(used)).as(source + ": " + line).isTrue();
+          }
+        }
+      }
+    }
+    assertThat(
+            TemplateRegistry.plans().stream()
+                .filter(o -> !inputs.work(file(o.workbook().model().getClass()))))
+        .hasSizeGreaterThanOrEqualTo(TemplateRegistry.plans().size() - 2);
   }
 
   private static String file(Class<?> one) {

@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.setpower.office.Office;
+import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.plan.PlanWorkbook;
-import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.uno.PlanFiller;
 import org.setpower.templates.uno.PlanWriter;
 import org.setpower.text.MessageCatalog;
@@ -83,7 +83,9 @@ final class BudgetBench {
     drawing.finish();
   }
 
-  /** Types another quantity in the first line and reads what is planned: six days of 5, less 14.5 %. */
+  /**
+   * Types another quantity in the first line and reads what is planned: six days of 5, less 14.5 %.
+   */
   private static double edit(Office office, PlanWriter drawing, PlanWorkbook workbook, int round)
       throws Exception {
     PlanLayout layout = drawing.layout();

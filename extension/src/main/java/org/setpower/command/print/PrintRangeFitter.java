@@ -63,14 +63,6 @@ public final class PrintRangeFitter {
     return fitted;
   }
 
-  /** Makes the rows of the tables of a sheet as tall as what they show now. */
-  public static void fitRows(CalcDocument book, XSpreadsheet sheet) throws Exception {
-    PrintRangeFitter fit = new PrintRangeFitter(book, PrintAnchors.of(book));
-    for (CellRangeAddress table : fit.tables(CalcDocument.name(sheet))) {
-      fitRows(sheet, table);
-    }
-  }
-
   private List<CellRangeAddress> tables(String sheet) {
     return anchors.tables().stream()
         .filter(table -> table.sheet().equals(sheet))

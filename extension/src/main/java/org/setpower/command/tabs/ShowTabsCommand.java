@@ -12,7 +12,6 @@ import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.UserMessageException;
-import org.setpower.command.print.PrintRangeFitter;
 import org.setpower.ui.Dialog;
 import org.setpower.uno.Uno;
 
@@ -85,7 +84,6 @@ public final class ShowTabsCommand implements Command {
   private static void show(CommandContext desk, String tab) throws Exception {
     XSpreadsheet sheet = desk.book().sheet(tab);
     Uno.set(sheet, "IsVisible", true);
-    PrintRangeFitter.fitRows(desk.book(), sheet);
     XSpreadsheetView view = Uno.as(XSpreadsheetView.class, desk.controller());
     if (view != null) {
       view.setActiveSheet(sheet);

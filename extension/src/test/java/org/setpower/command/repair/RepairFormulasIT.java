@@ -209,7 +209,7 @@ class RepairFormulasIT {
               .queryContentCells((short) CellFlags.FORMULA)
               .getRangeAddresses()) {
         XCell cell = sheet.getCellByPosition(at.StartColumn, at.StartRow);
-        Matcher name = Pattern.compile("Row_\\w+").matcher(cell.getFormula());
+        Matcher name = Pattern.compile("Results_\\w+").matcher(cell.getFormula());
         if (!cell.getFormula().startsWith("{") && name.find()) {
           Uno.as(XProtectable.class, sheet).unprotect("");
           cell.setFormula(OTHER);

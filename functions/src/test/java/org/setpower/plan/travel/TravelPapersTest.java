@@ -980,14 +980,14 @@ class TravelPapersTest {
     }
   }
 
-  /** A party whose loads nobody proves to be shared best in time: legal, and said. */
+  /** A party of which nobody proves in time what is best: legal, and said. */
   @Test
   void a_proposal_that_is_not_proven_says_so() {
     PlanResult result = TravelSamples.hard().calculate();
     assertThat(keys(result.rows(TravelResults.PROJECT).get(0).reasons()))
         .containsExactly(TravelFinding.NOT_PROVEN);
     assertThat(TravelSamples.carried(result)).allMatch(l -> l.verdict() != Verdict.STOP);
-    assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isEqualTo(89);
+    assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isBetween(40, 88);
   }
 
   @Test
@@ -1220,6 +1220,8 @@ class TravelPapersTest {
   @Test
   void what_is_fitted_stays_with_its_user_and_loads_differ_by_about_a_kilogram() {
     PlanResult result = job().calculate();
+    assertThat(keys(result.rows(TravelResults.PROJECT).get(0).reasons()))
+        .doesNotContain(TravelFinding.NOT_PROVEN);
     assertThat(pieces(result, "1st AC", "Body")).isEqualTo(1);
     assertThat(pieces(result, "2nd AC", "Monitor")).isEqualTo(1);
     assertThat(pieces(result, "sound mixer", "Sound 49")).isEqualTo(3);

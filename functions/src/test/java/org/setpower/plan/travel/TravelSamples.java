@@ -293,11 +293,14 @@ final class TravelSamples {
     return add(trip, "P294", 294, 10, "kilograms", 2.1, "charge", 0.3);
   }
 
-  /** Twelve travellers and many types that differ a little: loads that nobody proves to be best. */
+  /**
+   * Twelve bags with room for less than all, and many types that differ a little: nobody proves in
+   * time which is the best.
+   */
   static Ranges hard() {
-    Ranges trip = flight("2026-06-01");
+    Ranges trip = flight("2026-06-01").set("project", 1, "rest", "stays");
     for (int t = 1; t < 12; t++) {
-      trip.row("travellers", "traveller", "role " + t);
+      trip.row("travellers", "traveller", "role " + t, "cabinKg", 2.3 + 0.17 * t);
     }
     for (int i = 0; i < 14; i++) {
       add(trip, "P" + i, 60 + 2.7 * i, 5 + i % 4, "kilograms", 0.41 + 0.07 * i % 0.5);

@@ -314,6 +314,20 @@ public final class PlanLayout {
     return new HeadingLayout(column.heading(), false).broken(column.width());
   }
 
+  /** The label of a single result, or the formula of one whose unit a cell decides. */
+  public String label(ResultColumn column) {
+    return InputCells.isSwitched(column.unit())
+        ? "=" + formulas().heading(column.heading(), column.unit())
+        : InputCells.heading(column, words);
+  }
+
+  /** The label of a single cell to fill, or the formula of one whose unit a cell decides. */
+  public String label(InputColumn column) {
+    return InputCells.isSwitched(column.unit())
+        ? "=" + formulas().heading(column.heading(), column.unit())
+        : InputCells.heading(column, words);
+  }
+
   /** Words of a heading that its column cuts in the middle. */
   public List<String> cutInHeading(Column column) {
     return new HeadingLayout(column.heading(), false).cutAt(column.width());

@@ -32,6 +32,12 @@ public final class PlanNames {
   /** Its cell with the sentence of a copied tab. */
   public static final String COPIED = "Notice_copied";
 
+  /** The cells with the units that may be picked: while figures are typed in some, only those. */
+  public static final String UNITS = "Units_offered";
+
+  /** Their column, right of what is handed over. */
+  public static final int UNITS_COLUMN = 2;
+
   /** The block's cell that says how many decimals amounts have. */
   public static final String DECIMALS = "Money_decimals";
 
@@ -278,6 +284,9 @@ public final class PlanNames {
     Map<String, String> ranges = new TreeMap<>();
     ranges.put(MISSING, at(0, 1));
     ranges.put(COPIED, at(0, 2));
+    if (!workbook.unitCell().isEmpty()) {
+      ranges.put(UNITS, at(UNITS_COLUMN, 0) + ":" + CellNames.fixed(UNITS_COLUMN, 1));
+    }
     for (InputTable<?> table : uprights()) {
       int top = top(table);
       ranges.put(

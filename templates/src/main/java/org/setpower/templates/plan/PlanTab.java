@@ -20,6 +20,7 @@ public final class PlanTab {
   private boolean upright;
   private boolean sent;
   private boolean hidden;
+  private int printed;
   private int grid = GRID;
   private int ink = CellStyle.Ink.NONE;
 
@@ -59,6 +60,15 @@ public final class PlanTab {
   public PlanTab kept() {
     paper = false;
     return this;
+  }
+
+  /**
+   * It is printed down to a row of its last list until print ranges are set to filled rows: a list
+   * with few rows has no blank pages, one with more says what to do first.
+   */
+  public PlanTab prints(int rows) {
+    printed = rows;
+    return paper();
   }
 
   /** It is printed on upright pages, as many as it needs. */
@@ -163,6 +173,11 @@ public final class PlanTab {
 
   public boolean isHidden() {
     return hidden;
+  }
+
+  /** How many rows of its last list are printed at first; 0 for all. */
+  public int printed() {
+    return printed;
   }
 
   public int ink() {

@@ -231,7 +231,7 @@ public final class BatteryTravelList implements PlanTemplate {
             book.list(
                     "cards", "traveller", "battery", "carried", "energy", "pieces", "bag", "notes")
                 .width("notes", 110)
-                .tall(4));
+                .tall(5));
   }
 
   private PlanTab freight() {

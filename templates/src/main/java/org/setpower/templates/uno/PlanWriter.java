@@ -71,13 +71,16 @@ public final class PlanWriter {
           PlanBlockWriter.HIDDEN,
           PlanBlockWriter.MISSING,
           PlanBlockWriter.COPIED,
+          PlanBlockWriter.UNITS_STAY,
           PlanFormulas.MORE,
-          PlanFormulas.MORE_ROWS);
+          PlanFormulas.MORE_ROWS,
+          PlanFormulas.TO_FIT);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final int ROOM = 40; // rows of a list with room for more lines than one
   private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
@@ -357,6 +360,9 @@ public final class PlanWriter {
         words,
         InputCells.help(column, words),
         pick == null ? null : layout.range(pick));
+    if (column.path().equals(workbook.unitCell())) {
+      ValidationWriter.onlyOf(cells, PlanNames.UNITS, words.of(PlanBlockWriter.UNITS_STAY));
+    }
   }
 
   private void results(XCellRange cells, Column column, String name) {
@@ -501,7 +507,7 @@ public final class PlanWriter {
   private void draw(PlanTab tab, PlanFields fields, int row) {
     for (int i = 0; i < fields.columns().size(); i++) {
       InputColumn column = fields.columns().get(i);
-      String heading = InputCells.heading(column, words);
+      String heading = layout.label(column);
       XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words), 1);
       toFill(cell, column, fields.pick(column));
       if (!fields.standIn(column).isEmpty()) {
@@ -545,7 +551,7 @@ public final class PlanWriter {
       Place place = layout.figure(figures, i);
       String value = "=" + layout.names().single(column, figures.row());
       CellFormat format = InputCells.format(column);
-      String label = InputCells.heading(column, words);
+      String label = layout.label(column);
       if (figures.across() == 0) {
         boolean reason = column.type() == List.class;
         int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
@@ -724,7 +730,9 @@ public final class PlanWriter {
         fitRows(tab, layout.firstRow(table), table.inputs().rows());
       } else if (part instanceof PlanList list && !list.isWide()) {
         fitRows(tab, layout.place(list).row() + 1, list.rows());
-        makeRoom(tab, list);
+        if (list.tall() > 1) {
+          makeRoom(tab, list);
+        }
       }
     }
   }
@@ -737,8 +745,8 @@ public final class PlanWriter {
     Object[][] shown =
         UnoAccess.as(XCellRangeData.class, range(tab, left, first, wide, list.rows()))
             .getDataArray();
-    for (int i = list.rows(); i > 0 && list.tall() > 1 && isBlank(shown[i - 1]); i--) {
-      height(tab, first + i - 1, 120 + list.tall() * LINE);
+    for (int i = Math.min(ROOM, list.rows()) - 1; i >= 0 && isBlank(shown[i]); i--) {
+      height(tab, first + i, 120 + list.tall() * LINE);
     }
   }
 
@@ -760,11 +768,12 @@ public final class PlanWriter {
     }
     int columns = layout.widths(tab).size();
     int first = PlanLayout.firstPrinted(tab);
-    int rows = layout.lastRow(tab) + 1 - first;
-    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
-    if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
-      areas.setTitleRows(address(range(tab, 0, layout.place(last).row(), 1, 1)));
+    int end = tab.printed() > 0 ? layout.place(last).row() + tab.printed() : layout.lastRow(tab);
+    int rows = end + 1 - first;
+    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
+    if (!tab.isPage() && last instanceof PlanList list && !list.isWide()) {
+      areas.setTitleRows(address(range(tab, 0, layout.headingRow(list), 1, 1)));
       areas.setPrintTitleRows(true);
     }
   }

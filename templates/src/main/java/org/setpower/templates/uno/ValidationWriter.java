@@ -35,6 +35,15 @@ final class ValidationWriter {
     UnoAccess.set(cells, "Validation", validation);
   }
 
+  /** Only the entries of other cells may be picked, for a reason. */
+  static void onlyOf(XCellRange cells, String list, String reason) {
+    Object validation = UnoAccess.get(cells, "Validation");
+    UnoAccess.as(XSheetCondition.class, validation).setFormula1(list);
+    UnoAccess.set(validation, "ErrorMessage", reason);
+    UnoAccess.set(validation, "ShowErrorMessage", true);
+    UnoAccess.set(cells, "Validation", validation);
+  }
+
   private static void limits(Object validation, FieldSpec item, String list) {
     XSheetCondition condition = UnoAccess.as(XSheetCondition.class, validation);
     if (list != null || !item.options().isEmpty()) {

@@ -20,8 +20,11 @@ public final class PartyPacking {
 
   private static final double DUST = 1e-6;
 
-  /** Loads that differ by less are as good as each other. */
-  static final double SAME_LOAD = 0.5;
+  /**
+   * Loads that differ by less are as good as each other: the heaviest is found to so many
+   * kilograms, and what comes after may add as much.
+   */
+  static final double SAME_LOAD = 0.25;
 
   /** Energies and weights are compared in hundredths. */
   private static final double GRAIN = 100;
@@ -235,6 +238,7 @@ public final class PartyPacking {
       row[cells] = -1;
       program.atMost(row, -party.load()[t]);
     }
+    program.goodEnough(SAME_LOAD);
     double[] objective = new double[cells + 1];
     objective[cells] = -1;
     double[] start = Arrays.copyOf(new LoadBalance(party, pieces).shared(), cells + 1);

@@ -116,10 +116,10 @@ class PartyPackingTest {
 
   /**
    * @param most null to find the smallest heaviest load; else what the aims up to it reach, and
-   *     only ways with half a kilogram more at most are compared, by the aims after it
+   *     only ways with so many kilograms more are compared, by the aims after it
    */
   private static double[] byTrying(
-      Party party, int cell, int[][] pieces, double[] best, double[] most) {
+      Party party, int cell, int[][] pieces, double[] best, double[] most, double more) {
     int people = party.travellers();
     if (cell == party.items().size() * people) {
       double[] reached = reached(party, pieces);
@@ -127,7 +127,7 @@ class PartyPackingTest {
           reached != null
               && (most == null
                   || compare(reached, most, 0, LOAD) == 0
-                      && reached[LOAD] > most[LOAD] - 0.5 - 1e-6);
+                      && reached[LOAD] > most[LOAD] - more - 1e-6);
       int from = most == null ? 0 : LOAD + 1;
       int to = most == null ? LOAD + 1 : 16;
       return open && (best == null || compare(reached, best, from, to) > 0) ? reached : best;
@@ -141,7 +141,7 @@ class PartyPackingTest {
     }
     for (int n = Math.min(left, party.items().get(i).caps()[t]); n >= 0; n--) {
       pieces[i][t] = n;
-      found = byTrying(party, cell + 1, pieces, found, most);
+      found = byTrying(party, cell + 1, pieces, found, most, more);
     }
     pieces[i][t] = 0;
     return found;
@@ -152,8 +152,9 @@ class PartyPackingTest {
     for (int seed = 0; seed < 800; seed++) {
       Party party = random(new Random(seed));
       int[][] none = new int[party.items().size()][party.travellers()];
-      double[] lightest = byTrying(party, 0, none, null, null);
-      double[] best = byTrying(party, 0, none, null, lightest);
+      double[] lightest = byTrying(party, 0, none, null, null, 0);
+      double[] least = byTrying(party, 0, none, null, lightest, 0.25);
+      double[] best = byTrying(party, 0, none, null, lightest, 0.5);
       PartyPacking.Proposal proposal = PartyPacking.of(party);
       double[] reached = reached(party, proposal.pieces());
       assertThat(proposal.proven()).as("seed %s", seed).isTrue();
@@ -162,9 +163,13 @@ class PartyPackingTest {
       assertThat(reached[LOAD]).as("seed %s", seed).isGreaterThan(lightest[LOAD] - 0.5 - 1e-6);
       boolean had =
           party.items().stream().anyMatch(i -> Arrays.stream(i.last()).anyMatch(n -> n > 0));
+      // the load is found to a quarter of a kilogram, and what comes after may add as much
+      assertThat(compare(reached, least, LOAD + 1, had ? 15 : 16))
+          .as("seed %s: %s, best %s", seed, Arrays.toString(reached), Arrays.toString(least))
+          .isNotNegative();
       assertThat(compare(reached, best, LOAD + 1, had ? 15 : 16))
-          .as("seed %s: %s, best %s", seed, Arrays.toString(reached), Arrays.toString(best))
-          .isZero();
+          .as("seed %s", seed)
+          .isNotPositive();
       assertThat(PartyPacking.of(party).pieces()).isDeepEqualTo(proposal.pieces());
     }
   }
