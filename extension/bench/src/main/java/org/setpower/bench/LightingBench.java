@@ -87,7 +87,11 @@ final class LightingBench {
     for (int row = filled; row < cells.length - 1; row++) {
       cells[row] = cells[1 + (row - 1) % (filled - 1)].clone();
     }
-    UnoRuntime.queryInterface(XCellRangeData.class, table).setDataArray(cells);
+    // the rows of keys and end are protected
+    int last = cells.length - 2;
+    UnoRuntime.queryInterface(
+            XCellRangeData.class, table.getCellRangeByPosition(0, 1, cells[0].length - 1, last))
+        .setDataArray(Arrays.copyOfRange(cells, 1, last + 1));
   }
 
   private void edits(String filled, BenchDocument empty, Measurements figures) throws Exception {
