@@ -699,8 +699,7 @@ class QuoteFindingsTest {
         .endsWith("A weekend counts as one day.");
     ranges.set("items", 2, "agreedDays", 2);
     assertThat(closing(ranges).get(0))
-        .isEqualTo(
-            "Charged days: 4, as agreed; in some rows other days, agreed for them.");
+        .isEqualTo("Charged days: 4, as agreed; in some rows other days, agreed for them.");
     ranges.set("order", 1, "agreedDays", "");
     assertThat(closing(ranges).get(0))
         .startsWith("Charged days: in some rows as agreed. All other rows: every day");
