@@ -121,8 +121,10 @@ public record InputColumn(
 
   private Double inRange(Double value, List<Finding> findings) {
     if (value < min || value > max) {
-      String suffix = unit.isEmpty() ? "" : " " + unit;
-      refuse(findings, CommonFinding.OUT_OF_RANGE, value, min, max, suffix);
+      boolean share = form == NumberForm.SHARE || form == NumberForm.FINE_SHARE;
+      double times = share ? 100 : 1; // a share is typed and shown as %
+      String suffix = share ? " %" : unit.isEmpty() ? "" : " " + unit;
+      refuse(findings, CommonFinding.OUT_OF_RANGE, value * times, min * times, max * times, suffix);
       return null;
     }
     return value;

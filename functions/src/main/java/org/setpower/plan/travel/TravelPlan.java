@@ -376,7 +376,7 @@ public final class TravelPlan {
   }
 
   private List<IssueRow> issues() {
-    Issues issues = Issues.bySentence();
+    Issues issues = new Issues();
     issues.add(TravelInputs.PROJECT.heading(), "1", whole());
     trip.flights
         .all()
@@ -415,7 +415,7 @@ public final class TravelPlan {
                     TravelResults.LINES.heading(),
                     r.item().way().word() + " / " + r.item().battery().name(),
                     r.findings()));
-    return issues.rows();
+    return issues.rows(TravelResults.ISSUES.rows());
   }
 
   /** The rows that a row of results is made of: its own, or all of the other table. */

@@ -58,6 +58,19 @@ final class StatusColours {
     UnoAccess.set(cells, "ConditionalFormat", entries);
   }
 
+  /** Shows a no as a stop: nobody reads it for a yes. */
+  static void putNo(XCellRange cells, StyleWriter styles, CellStyle over) {
+    XSheetConditionalEntries entries =
+        UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cells, "ConditionalFormat"));
+    entries.addNew(
+        new PropertyValue[] {
+          property("Operator", ConditionOperator.EQUAL),
+          property("Formula1", "\"no\""),
+          property("StyleName", styles.status(CellStyle.STOP, over))
+        });
+    UnoAccess.set(cells, "ConditionalFormat", entries);
+  }
+
   /** Colours a cell while its sentence begins with one of these words. */
   static void putSentence(XCellRange cell, StyleWriter styles, CellStyle over, CellStyle... words) {
     CellRangeAddress at = UnoAccess.as(XCellRangeAddressable.class, cell).getRangeAddress();
