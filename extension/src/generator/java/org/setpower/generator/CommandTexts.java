@@ -35,6 +35,8 @@ final class CommandTexts {
           "Calc MS Excel 2007 XML",
           "Liberation Sans",
           "Set Power Sheets ",
+          "Seed of a Set Power diagram",
+          "Set Power diagram",
           "Set Power template",
           "d MMM uuuu",
           "ods, xlsx, pdf",

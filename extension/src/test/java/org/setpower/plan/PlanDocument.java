@@ -47,7 +47,7 @@ public final class PlanDocument {
   public static final String IS_MISSING = "The extension is missing here: no figure counts";
 
   private static final String VERSION = "ORG.SETPOWER.FUNCTIONS.SHEETVERSION()";
-  private static final int BLOCK_ROW = 20;
+  private static final int BLOCK_ROW = 40;
 
   private final XComponent document;
   private final PlanModel model;

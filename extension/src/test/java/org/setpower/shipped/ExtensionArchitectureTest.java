@@ -30,7 +30,7 @@ class ExtensionArchitectureTest {
   @Test
   void all_modules_are_looked_at() {
     assertThat(ALL.contain("org.setpower.base.ErrorCode")).isTrue();
-    assertThat(ALL.contain("org.setpower.templates.spec.SheetSpec")).isTrue();
+    assertThat(ALL.contain("org.setpower.templates.spec.FieldSpec")).isTrue();
     assertThat(ALL.contain("org.setpower.command.menu.CommandRegistry")).isTrue();
   }
 

@@ -30,6 +30,12 @@ public final class Charging {
   /** Ω · Ah of one cell when its resistance is not known: R = 0.3/Ah. */
   public static final double USUAL_OHM_AMP_HOURS = 0.3;
 
+  /**
+   * Ω · Ah of one cell below which no resistance counts on the charger: two measured cells of 0.12
+   * and 0.16 Ω · Ah in discharge took as long over the last tenth as 0.25 takes.
+   */
+  public static final double LEAST_OHM_AMP_HOURS = 0.25;
+
   private final OpenCircuit curve;
   private final double ampHours;
   private final double ohms;
@@ -63,7 +69,7 @@ public final class Charging {
       Double milliohms,
       double amps,
       double temp) {
-    if (chemistry != Chemistry.LI_ION && chemistry != Chemistry.LFP) {
+    if (chemistry.family() != Chemistry.LI_ION && chemistry != Chemistry.LFP) {
       throw new EvaluationException(ChargeErrorCode.NOT_CC_CV, chemistry.word());
     }
     if (temp < COLDEST) {
@@ -73,14 +79,17 @@ public final class Charging {
     if (amps > ampHours) {
       throw new EvaluationException(ChargeErrorCode.TOO_FAST, amps, ampHours);
     }
-    double usual = cells * USUAL_OHM_AMP_HOURS / ampHours * 1000;
-    double known = milliohms == null ? usual : milliohms;
+    double least = cells * LEAST_OHM_AMP_HOURS / ampHours * 1000;
+    double known =
+        milliohms == null
+            ? cells * USUAL_OHM_AMP_HOURS / ampHours * 1000
+            : Math.max(milliohms, least);
     double endAmps = END_RATE * ampHours;
-    Pack pack = Pack.of(chemistry, cells, ampHours, known, 1, temp);
+    Pack pack = Pack.of(chemistry.family(), cells, ampHours, known, 1, temp);
     if (temp >= WARM) {
       return new Charging(pack, amps, endAmps, null);
     }
-    Pack warm = Pack.of(chemistry, cells, ampHours, known, 1, WARM);
+    Pack warm = Pack.of(chemistry.family(), cells, ampHours, known, 1, WARM);
     return new Charging(pack, amps, endAmps, new Charging(warm, amps, endAmps, null));
   }
 

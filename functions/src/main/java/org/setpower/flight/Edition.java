@@ -13,16 +13,9 @@ import org.setpower.base.ReferenceTable;
  *
  * @param rules the word of a {@link RuleBook}, or "cargo"
  * @param validTo last day for which the set answers
- * @param checkedOn day on which it was last compared with its sources
- * @param name the edition in words
+ * @param name the text that was read, in words
  */
-public record Edition(
-    String rules,
-    LocalDate validTo,
-    LocalDate checkedOn,
-    String name,
-    String source,
-    String basis) {
+public record Edition(String rules, LocalDate validTo, String name, String source, String basis) {
 
   private static final class Held {
     static final Map<String, Edition> ALL =
@@ -35,7 +28,6 @@ public record Edition(
     return new Edition(
         row.text("rules"),
         LocalDate.parse(row.text("valid_to")),
-        LocalDate.parse(row.text("checked_on")),
         row.text("edition"),
         row.source(),
         row.basis());

@@ -52,7 +52,8 @@ public final class OpenCircuit {
   }
 
   /**
-   * Share of the charge of a pack whose cells rest, by its volts.
+   * Share of the charge of a pack whose cells rest, by its volts. Of lead, where flooded and gel
+   * batteries differ, the lower of the two.
    *
    * @param cells in series
    * @param restVolts V of the pack, without load, rested for an hour
@@ -77,7 +78,9 @@ public final class OpenCircuit {
           chemistry.word(),
           cells * chemistry.fullVolts());
     }
-    return curve.charge(cellVolts);
+    return chemistry == Chemistry.LEAD
+        ? Math.min(curve.charge(cellVolts), Curves.GEL.charge(cellVolts))
+        : curve.charge(cellVolts);
   }
 
   /** Volts of an empty cell. */
@@ -127,8 +130,7 @@ public final class OpenCircuit {
     List<ReferenceTable.Row> rows = ReferenceTable.read(OpenCircuit.class, "open_circuit.csv");
     Map<Chemistry, OpenCircuit> curves = new EnumMap<>(Chemistry.class);
     for (Chemistry chemistry : Chemistry.values()) {
-      List<ReferenceTable.Row> own =
-          rows.stream().filter(r -> r.text("chemistry").equals(chemistry.word())).toList();
+      List<ReferenceTable.Row> own = chemistry.rows(rows);
       if (!own.isEmpty()) {
         curves.put(chemistry, new OpenCircuit(own));
       }
@@ -139,5 +141,10 @@ public final class OpenCircuit {
   /** The curves, read at first use. */
   private static final class Curves {
     static final Map<Chemistry, OpenCircuit> BY_CHEMISTRY = read();
+    static final OpenCircuit GEL =
+        new OpenCircuit(
+            ReferenceTable.read(OpenCircuit.class, "open_circuit.csv").stream()
+                .filter(r -> r.text("chemistry").equals("lead, gel"))
+                .toList());
   }
 }

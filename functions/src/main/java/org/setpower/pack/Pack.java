@@ -12,6 +12,7 @@ public final class Pack {
   private final double milliohms;
   private final double health;
   private final double temp;
+  private final boolean byLabel;
   private final double left;
   private final double ohms;
 
@@ -22,7 +23,9 @@ public final class Pack {
       double ratedAmpHours,
       double milliohms,
       double health,
-      double temp) {
+      double temp,
+      boolean byLabel,
+      double left) {
     this.chemistry = chemistry;
     this.curve = curve;
     this.cells = cells;
@@ -30,7 +33,8 @@ public final class Pack {
     this.milliohms = milliohms;
     this.health = health;
     this.temp = temp;
-    left = TemperatureDerating.chargeLeft(chemistry, temp);
+    this.byLabel = byLabel;
+    this.left = left;
     ohms = milliohms / 1000 * TemperatureDerating.resistance(chemistry, temp);
   }
 
@@ -48,19 +52,59 @@ public final class Pack {
       double milliohms,
       double health,
       double temp) {
-    return new Pack(chemistry, OpenCircuit.of(chemistry), cells, ampHours, milliohms, health, temp);
-  }
-
-  /** The same pack at another temperature; above 25 °C as at 25 °C. */
-  Pack at(double otherTemp) {
     return new Pack(
         chemistry,
-        curve,
+        OpenCircuit.of(chemistry),
         cells,
-        ratedAmpHours,
+        ampHours,
         milliohms,
         health,
-        Math.min(otherTemp, SelfHeating.WARM));
+        temp,
+        false,
+        TemperatureDerating.chargeLeft(chemistry, temp));
+  }
+
+  /**
+   * A pack of which only the label is known: with the usual resistance, no more of its rated charge
+   * than the weakest new cell held, and in the cold no more than the weakest measured cell gave.
+   *
+   * @param cells in series
+   * @param ampHours rated
+   * @param health share of the rated amp-hours that a full pack still holds, 0…1
+   * @param temp °C of the cells when the job starts
+   */
+  public static Pack byLabel(
+      Chemistry chemistry, double cells, double ampHours, double health, double temp) {
+    return byLabel(
+        chemistry,
+        cells,
+        ampHours,
+        Math.min(health, chemistry.newShare()),
+        temp,
+        TemperatureDerating.labelChargeLeft(chemistry, temp));
+  }
+
+  /**
+   * @param left share of its charge that it gives at this temperature, 0…1
+   */
+  static Pack byLabel(
+      Chemistry chemistry, double cells, double ampHours, double held, double temp, double left) {
+    return new Pack(
+        chemistry,
+        OpenCircuit.of(chemistry),
+        cells,
+        ampHours,
+        cells * chemistry.usualOhmAmpHours() / ampHours * 1000,
+        held,
+        temp,
+        true,
+        left);
+  }
+
+  /** The same pack, its resistance known, at another temperature; above 25 °C as at 25 °C. */
+  Pack at(double otherTemp) {
+    return of(
+        chemistry, cells, ratedAmpHours, milliohms, health, Math.min(otherTemp, SelfHeating.WARM));
   }
 
   public Chemistry chemistry() {
@@ -75,12 +119,21 @@ public final class Pack {
     return cells;
   }
 
+  boolean byLabel() {
+    return byLabel;
+  }
+
   double ratedAmpHours() {
     return ratedAmpHours;
   }
 
   double temp() {
     return temp;
+  }
+
+  /** The share of its charge that it gives at this temperature, 0…1. */
+  public double chargeLeft() {
+    return left;
   }
 
   /** Ah that can be had from a full pack at this temperature: rated · health · cold. */

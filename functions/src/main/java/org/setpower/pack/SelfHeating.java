@@ -9,7 +9,8 @@ import org.setpower.base.ReferenceTable;
  *
  * <p>Both figures go with the size of the pack. The leak is twice that of a measured cell, as in
  * wind; the lead does not warm the pack. Only Li-ion: of the others no cells in the cold were
- * measured, or the table holds a whole discharge already.
+ * measured, or the table holds a whole discharge already, as it does for a pack of which only the
+ * label is known.
  */
 public final class SelfHeating {
   /** The table's temperature at and above which nothing changes any more. */
@@ -22,7 +23,7 @@ public final class SelfHeating {
 
   /** Whether a pack gives more when it gets warmer. */
   static boolean concerns(Pack pack) {
-    return pack.chemistry() == Chemistry.LI_ION && pack.temp() < WARM;
+    return pack.chemistry().family() == Chemistry.LI_ION && pack.temp() < WARM && !pack.byLabel();
   }
 
   /**

@@ -31,6 +31,14 @@ public final class TemperatureDerating {
     return read(Tables.CHARGE, chemistry, temp);
   }
 
+  /**
+   * The share of its charge that the weakest measured cell gives at about 1C with the usual
+   * resistance, its own warmth included, 0…1: for a pack of which only the label is known.
+   */
+  static double labelChargeLeft(Chemistry chemistry, double temp) {
+    return read(Tables.LABEL, chemistry, temp);
+  }
+
   /** How many times its resistance at 25 °C a pack has, 1 or more. */
   public static double resistance(Chemistry chemistry, double temp) {
     return read(Tables.RESISTANCE, chemistry, temp);
@@ -92,6 +100,14 @@ public final class TemperatureDerating {
     static final Map<Chemistry, PiecewiseLine> ENERGY = of("energy");
     static final Map<Chemistry, PiecewiseLine> CHARGE = of("charge");
     static final Map<Chemistry, PiecewiseLine> RESISTANCE = of("resistance");
+    static final Map<Chemistry, PiecewiseLine> LABEL = label();
+
+    /** A chemistry without weaker cells than those of the slow discharge goes by these. */
+    private static Map<Chemistry, PiecewiseLine> label() {
+      Map<Chemistry, PiecewiseLine> lines = new EnumMap<>(CHARGE);
+      lines.putAll(of("label"));
+      return lines;
+    }
 
     private static Map<Chemistry, PiecewiseLine> of(String quantity) {
       Map<Chemistry, PiecewiseLine> lines = new EnumMap<>(Chemistry.class);
@@ -110,9 +126,9 @@ public final class TemperatureDerating {
 
     /** The rows of a table from cold to warm. */
     static List<ReferenceTable.Row> rows(Chemistry chemistry, String quantity) {
-      return ROWS.stream()
-          .filter(r -> r.text("chemistry").equals(chemistry.word()))
-          .filter(r -> r.text("quantity").equals(quantity))
+      return chemistry
+          .rows(ROWS.stream().filter(r -> r.text("quantity").equals(quantity)).toList())
+          .stream()
           .sorted(Comparator.comparingDouble(r -> r.number("temp")))
           .toList();
     }

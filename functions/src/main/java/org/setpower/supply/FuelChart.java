@@ -51,6 +51,29 @@ public final class FuelChart {
     return litres;
   }
 
+  /** The part of its rated power at which makers state what a set burns. */
+  private static final double STATED = 0.75;
+
+  /**
+   * Litres per hour of a set whose maker states what it burns at three quarters of its rated power:
+   * the curve of the chart for its size, or for the nearest, through that point.
+   *
+   * @param kw load; 0 is a set left running
+   * @param ratedKw of the set
+   * @param stated litres per hour at three quarters of it
+   */
+  public static double litresPerHour(double kw, double ratedKw, double stated) {
+    if (kw > ratedKw * (1 + ROUNDING)) {
+      throw new EvaluationException(SupplyErrorCode.OVERLOADED, kw, ratedKw);
+    }
+    List<Curve> sizes = Tables.SIZES;
+    double nearest =
+        Math.max(sizes.get(0).ratedKw, Math.min(ratedKw, sizes.get(sizes.size() - 1).ratedKw));
+    return stated
+        * litresPerHour(Math.min(1, kw / ratedKw) * nearest, nearest, Fuel.DIESEL)
+        / litresPerHour(STATED * nearest, nearest, Fuel.DIESEL);
+  }
+
   /** One size of the chart: litres per hour at 0 and at rising kW. */
   private record Curve(double ratedKw, List<double[]> points) {
     double at(double kw) {

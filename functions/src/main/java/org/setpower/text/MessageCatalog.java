@@ -36,8 +36,6 @@ public final class MessageCatalog {
     /** The results, findings and reasons of whole plans. */
     PLANS,
     SHEETS,
-    /** Nobody's text: where long words of headings on sheets may be divided, | at each place. */
-    SYLLABLES,
     COMMANDS;
 
     String context() {

@@ -39,13 +39,15 @@ class PackTablesTest {
   @Test
   void the_curves_are_read() {
     Map<Chemistry, OpenCircuit> curves = OpenCircuit.read();
-    assertThat(curves).containsOnlyKeys(Chemistry.LI_ION, Chemistry.LFP, Chemistry.LEAD);
+    assertThat(curves)
+        .containsOnlyKeys(Chemistry.LI_ION, Chemistry.NCA, Chemistry.LFP, Chemistry.LEAD);
     OpenCircuit li = curves.get(Chemistry.LI_ION);
     assertThat(li.volts(0.5)).isCloseTo(3.7509, within(1e-12));
     assertThat(li.volts(0.55)).isCloseTo((3.7509 + 3.8406) / 2, within(1e-12));
     assertThat(li.charge(3.7509)).isCloseTo(0.5, within(1e-12));
     assertThat(li.charge((3.7509 + 3.8406) / 2)).isCloseTo(0.55, within(1e-12));
     assertThat(li.segments()).isEqualTo(16);
+    assertThat(curves.get(Chemistry.NCA).charge(3.6635)).isCloseTo(0.5, within(1e-12));
     assertThat(curves.get(Chemistry.LFP).volts(0.506)).isCloseTo(3.2696, within(1e-12));
     assertThat(curves.get(Chemistry.LFP).segments()).isEqualTo(12);
     OpenCircuit lead = curves.get(Chemistry.LEAD);

@@ -21,13 +21,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.office.Office;
 import org.setpower.templates.example.PlanTemplate;
-import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.uno.ExampleLoader;
 import org.setpower.templates.uno.KeyFigureReader;
 import org.setpower.templates.uno.PlanFiller;
 import org.setpower.templates.uno.PlanWriter;
 import org.setpower.templates.uno.UnoAccess;
-import org.setpower.templates.uno.WorkbookWriter;
 import org.setpower.text.MessageCatalog;
 
 /** Draws every template in all languages, and the filled example of each, into a folder. */
@@ -152,23 +149,12 @@ public final class BuildTemplates {
   }
 
   private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
-    String packed = Fingerprint.of(extension, DrawingInputs::work);
     List<Sheet> sheets = new ArrayList<>();
-    for (TemplateDefinition workbook : TemplateRegistry.all()) {
-      String name = workbook.template().fileName();
-      String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
-      Drawer draws = (office, words, to) -> draw(office, workbook, words, to);
-      add(
-          sheets,
-          name,
-          folder,
-          packed + own,
-          draws,
-          w -> TextCollector.ask(workbook.template(), w));
-    }
     for (PlanTemplate workbook : TemplateRegistry.plans()) {
       String name = workbook.workbook().fileName();
-      String own = Fingerprint.ofBeside(BuildTemplates.class, new DrawingInputs(workbook)::make);
+      DrawingInputs inputs = new DrawingInputs(workbook);
+      String packed = Fingerprint.of(extension, inputs::work);
+      String own = Fingerprint.ofBeside(BuildTemplates.class, inputs::make);
       Drawer draws = (office, words, to) -> draw(office, workbook, words, to);
       add(
           sheets,
@@ -210,7 +196,7 @@ public final class BuildTemplates {
   private static void complete(boolean release) {
     List<String> gaps = new ArrayList<>();
     for (String language : MessageCatalog.LANGUAGES) {
-      MessageCatalog words = TextCollector.asked(language);
+      MessageCatalog words = PlanTextCollector.asked(language);
       Set<String> missing = words.missing();
       if (!missing.isEmpty()) {
         gaps.add(
@@ -225,42 +211,7 @@ public final class BuildTemplates {
     }
   }
 
-  /** Draws the empty template, and the example in English, which is the template filled. */
-  private static void draw(
-      Office office, TemplateDefinition workbook, MessageCatalog words, Path folder)
-      throws IOException {
-    WorkbookWriter drawing = WorkbookWriter.of(office, workbook.template(), words);
-    new ExampleLoader(drawing).calculated();
-    drawing.finishTemplate();
-    store(
-        office,
-        drawing.document(),
-        "calc8_template",
-        file(workbook.template().fileName(), words, folder));
-    if (words.isEnglish()) {
-      drawing.reopen();
-      example(office, workbook, drawing, folder.resolve("examples"), System.out);
-    }
-    Office.discard(drawing.document());
-  }
-
-  /** Fills a drawn template; stores it as .ods and .pdf and prints its headline figures. */
-  private static void example(
-      Office office,
-      TemplateDefinition workbook,
-      WorkbookWriter drawing,
-      Path folder,
-      PrintStream out)
-      throws IOException {
-    ExampleLoader filling = new ExampleLoader(drawing);
-    workbook.fill(filling);
-    filling.calculated();
-    drawing.properties(workbook.exampleTitle());
-    drawing.finish();
-    String name = exampleName(workbook.template().fileName());
-    example(office, drawing.document(), workbook.exampleTitle(), folder.resolve(name), out);
-  }
-
+  /** Stores an example as .ods and .pdf and prints its headline figures. */
   private static void example(
       Office office, XComponent document, String title, Path file, PrintStream out)
       throws IOException {
@@ -270,7 +221,7 @@ public final class BuildTemplates {
     out.println(title + "\n  " + String.join("\n  ", KeyFigureReader.lines(document)));
   }
 
-  /** The same for a workbook that shows a plan. */
+  /** Draws the empty template, and the example in English, which is the template filled. */
   private static void draw(Office office, PlanTemplate workbook, MessageCatalog words, Path folder)
       throws IOException {
     String name = workbook.workbook().fileName();

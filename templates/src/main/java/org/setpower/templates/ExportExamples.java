@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import org.setpower.office.Office;
 import org.setpower.templates.example.PlanTemplate;
-import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.uno.KeyFigureReader;
 import org.setpower.templates.uno.UnoAccess;
 
@@ -41,10 +40,6 @@ public final class ExportExamples {
             new PrintStream(
                 folder.resolve("headlines.txt").toFile(), StandardCharsets.UTF_8.name())) {
       ExportExamples demo = new ExportExamples(office, folder);
-      for (TemplateDefinition workbook : TemplateRegistry.all()) {
-        String name = BuildTemplates.exampleName(workbook.template().fileName());
-        demo.show(name, workbook.exampleTitle(), Path.of(arguments[1]), headlines);
-      }
       for (PlanTemplate workbook : TemplateRegistry.plans()) {
         String name = BuildTemplates.exampleName(workbook.workbook().fileName());
         demo.show(name, workbook.exampleTitle(), Path.of(arguments[1]), headlines);

@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.plan.InputCells;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
@@ -15,16 +16,35 @@ import org.setpower.templates.plan.PlanTable;
 import org.setpower.templates.plan.PlanText;
 import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.spec.FieldSpec;
+import org.setpower.templates.uno.PlanFiller;
 import org.setpower.templates.uno.PlanWriter;
 import org.setpower.text.MessageCatalog;
 
-/** Everything that stands on the tabs of a plan's workbook, as {@link TextCollector} has it. */
-final class PlanTextCollector {
+/**
+ * Everything that stands on the tabs of a workbook, as text: to see which texts are translated, and
+ * whether a drawing is out of date.
+ */
+public final class PlanTextCollector {
   private final MessageCatalog words;
   private final StringBuilder all = new StringBuilder();
 
   private PlanTextCollector(MessageCatalog words) {
     this.words = words;
+  }
+
+  /** The words of a language, after all templates have asked for their texts. */
+  static MessageCatalog asked(String language) {
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
+    TemplateRegistry.plans().forEach(w -> ask(w.workbook(), words));
+    return words;
+  }
+
+  /** Argument: a language. Prints lines for its file: the texts that are missing. */
+  public static void main(String[] arguments) {
+    asked(arguments[0])
+        .missing()
+        .forEach(
+            text -> System.out.println(MessageCatalog.entry(MessageCatalog.Speaker.SHEETS, text)));
   }
 
   /** Asks these words for all texts; gives all that stands on it. */
@@ -40,9 +60,15 @@ final class PlanTextCollector {
       texts.say(tab.lead());
       texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), layout.widths(tab));
       texts.note(tab.isUpright(), tab.isSent());
+      if (tab.printed() > 0) {
+        texts.note(tab.printed());
+      }
       for (PlanPart part : tab.parts()) {
         texts.say(part.title());
         texts.ask(part);
+        if (part instanceof PlanTable table && !table.translated().isEmpty()) {
+          PlanFiller.initial(workbook, table).forEach(l -> texts.say(l.get(table.translated())));
+        }
         texts.columns(layout, part);
       }
     }
@@ -68,7 +94,7 @@ final class PlanTextCollector {
     } else if (part instanceof PlanFigures figures) {
       figures.columns().stream()
           .map(layout.workbook()::result)
-          .forEach(c -> note(InputCells.heading(c, words), InputCells.format(c)));
+          .forEach(c -> note(layout.label(c), InputCells.format(c)));
     }
   }
 
@@ -83,6 +109,9 @@ final class PlanTextCollector {
         say(cell.help());
         note(cell.error(words));
       }
+    } else if (part instanceof PlanChart chart) {
+      say(chart.axis());
+      note(chart.rows(), chart.names(), chart.series());
     } else if (part instanceof PlanText text) {
       text.lines().forEach(this::say);
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import org.setpower.templates.battery.BatteryPlan;
 import org.setpower.templates.budget.PowerBudget;
 import org.setpower.templates.example.PlanTemplate;
-import org.setpower.templates.example.TemplateDefinition;
 import org.setpower.templates.lighting.LightingPowerPlan;
 import org.setpower.templates.quote.RentalQuote;
 import org.setpower.templates.register.BatteryRegister;
@@ -14,16 +13,12 @@ import org.setpower.templates.travel.BatteryTravelList;
 public final class TemplateRegistry {
   private TemplateRegistry() {}
 
-  /** The workbooks without a plan, in the order in which they are offered. */
-  public static List<TemplateDefinition> all() {
-    return List.of(new PowerBudget());
-  }
-
-  /** The workbooks that show a plan. */
+  /** The workbooks in the order in which they are offered. */
   public static List<PlanTemplate> plans() {
     return List.of(
         new LightingPowerPlan(),
         new BatteryPlan(),
+        new PowerBudget(),
         new RentalQuote(),
         new BatteryRegister(),
         new BatteryTravelList());

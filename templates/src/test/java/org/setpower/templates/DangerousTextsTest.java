@@ -28,7 +28,7 @@ class DangerousTextsTest {
   private static final Path EXTENSION = Path.of("../extension/src/main");
 
   /** Every text of the sheets, in English. */
-  private static final Set<String> SHEETS = TextCollector.asked("de").asked();
+  private static final Set<String> SHEETS = PlanTextCollector.asked("de").asked();
 
   private static final Map<String, MessageCatalog> WORDS = new HashMap<>();
 

@@ -31,6 +31,7 @@ public final class OfficeBench {
             RegisterBench.run(office, figures);
             BatteryBench.run(office, figures);
             QuoteBench.run(office, figures);
+            BudgetBench.run(office, figures);
             TravelBench.run(office, figures);
             LightingBench.run(office, figures);
           }

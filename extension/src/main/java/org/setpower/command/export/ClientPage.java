@@ -77,6 +77,7 @@ final class ClientPage {
   private static final double LETTERS = 0.0058; // of 10 pt a 1/100 mm, on the safe side
   private static final int BLANK = 450;
   private static final int SIGNATURE = 1400;
+  private static final int SPARE = 400; // of a page, for what rounding takes
 
   private final CalcDocument from;
   private final XSpreadsheet tab;
@@ -85,6 +86,7 @@ final class ClientPage {
   private final Map<Integer, String> kinds;
   private final int decimals;
   private int next;
+  private int terms;
 
   /**
    * A page.
@@ -111,9 +113,10 @@ final class ClientPage {
    * Writes it.
    *
    * @param first the first row that the client sees
+   * @param closing the row above the sentences below the lines
    * @return how many rows it has
    */
-  int write(String name, String title, int first) throws Exception {
+  int write(String name, String title, int first, int closing) throws Exception {
     Uno.as(XNamed.class, page).setName(name);
     Uno.set(to.document(), "CharLocale", Uno.get(from.document(), "CharLocale"));
     CellRangeAddress used = used();
@@ -129,6 +132,7 @@ final class ClientPage {
           height(next++, BLANK);
         }
         gap = false;
+        terms = terms == 0 && row > closing ? next : terms;
         row(row, used.EndColumn);
       }
     }
@@ -138,7 +142,47 @@ final class ClientPage {
     XPrintAreas areas = Uno.as(XPrintAreas.class, page);
     areas.setPrintAreas(
         new CellRangeAddress[] {new CellRangeAddress((short) 0, 0, 0, used.EndColumn, next - 1)});
+    keepTogether();
     return next;
+  }
+
+  /** What the client signs is not cut: where it does not end on the page, it begins the next. */
+  private void keepTogether() throws Exception {
+    // the sheet's own page breaks are those of a page that is not scaled
+    XIndexAccess rows = Uno.as(XColumnRowRange.class, page).getRows();
+    int room = room();
+    int used = 0;
+    for (int row = 0; row < next && terms > 0; row++) {
+      int height = (int) Uno.get(rows.getByIndex(row), "Height");
+      used += height;
+      if (used > room) {
+        used = height;
+        if (row > terms) {
+          Uno.set(rows.getByIndex(terms), "IsStartOfNewPage", true);
+          return;
+        }
+      }
+    }
+  }
+
+  /** The height of what fits on a page, in the measure of the sheet: it is scaled to its width. */
+  private int room() throws Exception {
+    Object style = family(to, "PageStyles").getByName((String) Uno.get(page, "PageStyle"));
+    int wide =
+        (int) Uno.get(style, "Width")
+            - (int) Uno.get(style, "LeftMargin")
+            - (int) Uno.get(style, "RightMargin");
+    int tall =
+        (int) Uno.get(style, "Height")
+            - (int) Uno.get(style, "TopMargin")
+            - (int) Uno.get(style, "BottomMargin")
+            - (int) Uno.get(style, "FooterHeight")
+            - SPARE;
+    int columns = 0;
+    for (int column = 0; column <= used().EndColumn; column++) {
+      columns += (int) Uno.get(column(page, column), "Width");
+    }
+    return (int) ((long) tall * Math.max(wide, columns) / wide);
   }
 
   private CellRangeAddress used() {

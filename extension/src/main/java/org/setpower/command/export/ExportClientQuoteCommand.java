@@ -41,6 +41,7 @@ import org.setpower.uno.Uno;
  */
 public final class ExportClientQuoteCommand implements Command {
   private static final String LIST = "Top_document";
+  private static final String CLOSING = "Top_closing";
   private static final List<String> SUFFIXES = List.of("pdf", "xlsx");
   private static final Map<String, String> FILTERS =
       Map.of("pdf", "calc_pdf_Export", "xlsx", "Calc MS Excel 2007 XML");
@@ -152,7 +153,11 @@ public final class ExportClientQuoteCommand implements Command {
     try {
       String title = ExportValuesCommand.path(to).replaceFirst(".*[/\\\\]", "");
       new ClientPage(desk.book(), tab, new CalcDocument(made), kinds, decimals)
-          .write(CalcDocument.name(tab), title, printed.length == 0 ? 0 : printed[0].StartRow);
+          .write(
+              CalcDocument.name(tab),
+              title,
+              printed.length == 0 ? 0 : printed[0].StartRow,
+              file.address(CLOSING).StartRow);
       store(desk, made, to);
     } finally {
       Uno.as(XCloseable.class, made).close(true);

@@ -12,6 +12,8 @@ import java.util.function.Supplier;
 import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
+import org.setpower.command.approve.ApproveBudgetCommand;
+import org.setpower.command.diagram.DrawDiagramCommand;
 import org.setpower.command.export.ExportClientQuoteCommand;
 import org.setpower.command.export.ExportValuesCommand;
 import org.setpower.command.help.AboutCommand;
@@ -54,8 +56,10 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("remove", RemoveRowsCommand::new),
           Map.entry("mend", RepairFormulasCommand::new),
           Map.entry("inspect", MarkInspectedCommand::new),
+          Map.entry("approve", ApproveBudgetCommand::new),
           Map.entry("update", UpdateFileCommand::new),
           Map.entry("fit", FitPrintCommand::new),
+          Map.entry("diagram", DrawDiagramCommand::new),
           Map.entry("tabs", ShowTabsCommand::new),
           Map.entry("settings", SettingsCommand::new),
           Map.entry("handbook", HandbookCommand::new),

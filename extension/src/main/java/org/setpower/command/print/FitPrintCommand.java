@@ -6,6 +6,7 @@ import com.sun.star.uno.Exception;
 import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
+import org.setpower.command.diagram.DrawDiagramCommand;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.UndoStep;
 import org.setpower.command.message.UserMessageException;
@@ -36,7 +37,13 @@ public final class FitPrintCommand implements Command {
       throw new UserMessageException("This document was not made from a sheet of Set Power.");
     }
     int[] sheets = new int[1];
-    UndoStep.in(book, TITLE, () -> sheets[0] = PrintRangeFitter.in(book));
+    UndoStep.in(
+        book,
+        TITLE,
+        () -> {
+          sheets[0] = PrintRangeFitter.in(book);
+          DrawDiagramCommand.redraw(desk);
+        });
     return say(
         "Sheets that print down to their last filled row: {}. Call this again when you have filled"
             + " more.",

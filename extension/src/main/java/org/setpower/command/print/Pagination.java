@@ -24,8 +24,9 @@ final class Pagination {
    * @param gap the height of the blank rows above it
    * @param height its own
    * @param begins whether somebody has said that a page begins here
+   * @param headed whether it has the rows that are printed again on each page
    */
-  record Stretch(int first, int last, double gap, double height, boolean begins) {}
+  record Stretch(int first, int last, double gap, double height, boolean begins, boolean headed) {}
 
   /** Rows that are printed together, from a new page on. */
   record Part(int first, int last) {}
@@ -60,7 +61,7 @@ final class Pagination {
   private static boolean breaks(Stretch before, Stretch next, double used, double page) {
     boolean blank = next.first() - before.last() - 1 > FEW_ROWS || next.gap() > FEW * page;
     boolean fits = used + next.gap() + next.height() <= page;
-    boolean mayRunOn = next.height() > page && used < page * (1 - LITTLE);
+    boolean mayRunOn = (next.height() > page || next.headed()) && used < page * (1 - LITTLE);
     return next.begins() || blank || !fits && !mayRunOn;
   }
 }

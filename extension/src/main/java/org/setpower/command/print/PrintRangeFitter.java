@@ -24,6 +24,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.plan.common.InputTable;
 import org.setpower.uno.Uno;
 
 /**
@@ -72,19 +73,30 @@ public final class PrintRangeFitter {
   private boolean fit(XSpreadsheet sheet, List<CellRangeAddress> tables) throws Exception {
     XPrintAreas printed = Uno.as(XPrintAreas.class, sheet);
     CellRangeAddress[] before = printed.getPrintAreas();
-    if (before.length == 0) {
+    boolean list = printed.getPrintTitleRows();
+    if (before.length == 0 && !list) {
       return false;
     }
     for (CellRangeAddress table : tables) {
       fitRows(sheet, table);
     }
     placeCharts(sheet);
-    CellRangeAddress all = area(before[0], before[0].StartRow, lastRow(sheet));
+    CellRangeAddress used = used(sheet);
+    CellRangeAddress all =
+        before.length == 0 ? used : area(before[0], before[0].StartRow, used.EndRow);
     for (CellRangeAddress area : before) { // a part may have been narrower
       all.EndColumn = Math.max(all.EndColumn, area.EndColumn);
     }
     Object[][] values = data(sheet, all);
-    List<Pagination.Stretch> stretches = stretches(sheet, all, shown(sheet, all, values, tables));
+    if (list
+        && !tables.isEmpty()
+        && tables.stream().allMatch(t -> isResults(sheet, t) && isEmpty(values, all, t))) {
+      printed.setPrintAreas(new CellRangeAddress[0]); // its title rows say that it is a paper
+      return false;
+    }
+    List<Pagination.Stretch> stretches =
+        stretches(
+            sheet, all, shown(sheet, all, values, tables), list ? printed.getTitleRows() : null);
     PageFormat.Fit paper = PageFormat.fit(style(sheet), widths(sheet, all));
     int last = stretches.get(stretches.size() - 1).last();
     List<Pagination.Part> parts =
@@ -159,10 +171,35 @@ public final class PrintRangeFitter {
     return widths;
   }
 
-  private static int lastRow(XSpreadsheet sheet) {
+  private static CellRangeAddress used(XSpreadsheet sheet) {
     XSheetCellCursor cursor = sheet.createCursor();
     Uno.as(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
-    return Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress().EndRow;
+    CellRangeAddress end = Uno.as(XCellRangeAddressable.class, cursor).getRangeAddress();
+    return new CellRangeAddress(end.Sheet, 0, 0, end.EndColumn, end.EndRow);
+  }
+
+  /** Whether a table shows what is calculated, so that there is nothing to fill by hand. */
+  private static boolean isResults(XSpreadsheet sheet, CellRangeAddress table) {
+    try {
+      return sheet
+          .getCellByPosition(table.StartColumn, table.StartRow + 1)
+          .getFormula()
+          .startsWith("=");
+    } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static boolean isEmpty(Object[][] values, CellRangeAddress all, CellRangeAddress table) {
+    for (int row = table.StartRow + 1; row <= Math.min(table.EndRow, all.EndRow); row++) {
+      Object[] cells = values[row - all.StartRow];
+      for (int column = table.StartColumn; column <= table.EndColumn; column++) {
+        if (column < cells.length && !"".equals(cells[column])) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private static CellRangeAddress area(CellRangeAddress like, int from, int to) {
@@ -187,7 +224,7 @@ public final class PrintRangeFitter {
       throws Exception {
     BitSet shown = new BitSet();
     for (int i = 0; i < rows.length; i++) {
-      shown.set(all.StartRow + i, !Arrays.stream(rows[i]).allMatch(""::equals));
+      shown.set(all.StartRow + i, !Arrays.stream(rows[i]).allMatch(PrintRangeFitter::isBlank));
     }
     List<CellRangeAddress> empty = tables.stream().filter(t -> isEmpty(t, shown)).toList();
     int form = empty.size() == tables.size() ? SHOWN_WHEN_EMPTY : SHOWN_BESIDE_OTHERS;
@@ -207,6 +244,11 @@ public final class PrintRangeFitter {
       shown.set(rowAt(sheet, top + 100, all), rowAt(sheet, bottom, all) + 1);
     }
     return shown;
+  }
+
+  /** Nothing, or the mark below the rows of a table. */
+  private static boolean isBlank(Object value) {
+    return value.equals("") || value.equals(InputTable.END);
   }
 
   private static boolean isEmpty(CellRangeAddress table, BitSet shown) {
@@ -235,7 +277,8 @@ public final class PrintRangeFitter {
   }
 
   private static List<Pagination.Stretch> stretches(
-      XSpreadsheet sheet, CellRangeAddress all, BitSet shown) throws Exception {
+      XSpreadsheet sheet, CellRangeAddress all, BitSet shown, CellRangeAddress heads)
+      throws Exception {
     BitSet begins = new BitSet();
     for (var pageBreak : Uno.as(XSheetPageBreak.class, sheet).getRowPageBreaks()) {
       begins.set(pageBreak.Position, pageBreak.ManualBreak);
@@ -253,7 +296,12 @@ public final class PrintRangeFitter {
       double gap = first == before ? 0 : height(sheet, before, first - 1);
       stretches.add(
           new Pagination.Stretch(
-              first, last, gap, height(sheet, first, last), anyOf(begins, before, first)));
+              first,
+              last,
+              gap,
+              height(sheet, first, last),
+              anyOf(begins, before, first),
+              heads != null && heads.EndRow >= first && heads.EndRow <= last));
       before = last + 1;
       first = next;
     }

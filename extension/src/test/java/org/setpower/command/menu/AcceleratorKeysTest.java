@@ -23,7 +23,7 @@ import org.setpower.text.MessageCatalog;
 /** In every language each label of a window and each entry of the menu has a letter of its own. */
 class AcceleratorKeysTest {
   private static final Path CODE = Path.of("src/main/java/org/setpower");
-  private static final Pattern LABEL = Pattern.compile("\"([^\"\\n]*~[^\"\\n]*)\"");
+  private static final Pattern LABEL = Pattern.compile("\"([^\"\\n]*~[^\"\\n~]+)\"");
   private static final List<String> OF_EVERY_TEXT = List.of("~Copy", "C~lose");
 
   /** The labels that stand in one window together. */

@@ -133,6 +133,21 @@ class EnabledIT {
   }
 
   @Test
+  void a_budget_is_approved_in_a_power_budget_only() throws Exception {
+    entry(sheet, "approve").becomes(false);
+    for (String name : List.of("battery-register", "power-budget")) {
+      TestSheet first =
+          TestSheet.firstOf(
+              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
+      try {
+        entry(first, "approve").becomes(name.equals("power-budget"));
+      } finally {
+        first.close();
+      }
+    }
+  }
+
+  @Test
   void batteries_are_marked_as_inspected_in_a_register_only() throws Exception {
     entry(sheet, "inspect").becomes(false);
     for (String name : List.of("lighting-power-plan", "battery-register")) {

@@ -23,9 +23,14 @@ class PaginationTest {
   }
 
   private PaginationTest filled(int rows, boolean begins) {
+    return filled(rows, begins, false);
+  }
+
+  private PaginationTest filled(int rows, boolean begins, boolean headed) {
     int before = sheet.isEmpty() ? 0 : sheet.get(sheet.size() - 1).last() + 1;
     sheet.add(
-        new Pagination.Stretch(row, row + rows - 1, ROW * (row - before), ROW * rows, begins));
+        new Pagination.Stretch(
+            row, row + rows - 1, ROW * (row - before), ROW * rows, begins, headed));
     row += rows;
     return this;
   }
@@ -47,6 +52,11 @@ class PaginationTest {
   @Test
   void many_blank_rows_end_a_page() {
     filled(2).blank(13).filled(2).gives(new Pagination.Part(0, 1), new Pagination.Part(15, 16));
+  }
+
+  @Test
+  void a_list_whose_heading_is_printed_again_begins_below_the_head_of_the_page() {
+    filled(10).blank(2).filled(15, false, true).gives(new Pagination.Part(0, 26));
   }
 
   @Test

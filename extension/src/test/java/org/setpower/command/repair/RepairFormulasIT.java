@@ -38,7 +38,7 @@ import org.setpower.command.message.UserMessageException;
 import org.setpower.office.Office;
 import org.setpower.uno.Uno;
 
-/** Formulas come back all together or, for whoever cancels, not at all; every table: RowsIT. */
+/** Formulas come back all together or, for whoever cancels, not at all. */
 @ExtendWith(SharedOffice.class)
 class RepairFormulasIT {
   private static final Path EXAMPLE = Path.of("target/sheets/examples/power-budget-example.ods");
@@ -112,7 +112,7 @@ class RepairFormulasIT {
     assertThat(percents).isSorted().startsWith(0).endsWith(90);
     assertThat(words)
         .startsWith("Opening the template")
-        .contains("Formulas of the sheet Lines")
+        .contains("Formulas of the sheet Budget lines")
         .endsWith("Restoring formulas")
         .hasSize(desk.book().all().size() + 2);
   }
@@ -164,33 +164,33 @@ class RepairFormulasIT {
   @Test
   void a_renamed_tab_is_refused_with_both_names() throws Exception {
     List<XCell> cells = overwritten(2);
-    tab("Lines").setName("Places");
-    assertRefused(cells, "“Lines”", "“Places”");
-    tab("Places").setName("Lines");
+    tab("Budget lines").setName("Places");
+    assertRefused(cells, "“Budget lines”", "“Places”");
+    tab("Places").setName("Budget lines");
     assertThat(RepairFormulasCommand.mend(desk, Progress.NONE)).startsWith("2 formulas");
   }
 
   @Test
   void a_copied_tab_is_refused_with_both_names() throws Exception {
     List<XCell> cells = overwritten(2);
-    desk.book().sheets().copyByName("Lines", "Lines on day 2", (short) 0);
-    assertRefused(cells, "“Lines on day 2”", "copy of “Lines”");
+    desk.book().sheets().copyByName("Budget lines", "Budget lines on day 2", (short) 0);
+    assertRefused(cells, "“Budget lines on day 2”", "copy of “Budget lines”");
   }
 
   @Test
   void a_missing_tab_is_refused_with_its_name() throws Exception {
     List<XCell> cells = overwritten(1);
-    desk.book().sheets().removeByName("Lines");
-    assertRefused(cells, "“Lines” is missing");
+    desk.book().sheets().removeByName("Budget lines");
+    assertRefused(cells, "“Budget lines” is missing");
   }
 
   @Test
   void tabs_that_exchanged_their_names_are_refused() throws Exception {
     List<XCell> cells = overwritten(1);
-    tab("Lines").setName("For a moment");
-    tab("Cash").setName("Lines");
-    tab("For a moment").setName("Cash");
-    assertRefused(cells, "exchanged", "“Cash”", "“Lines”");
+    tab("Budget lines").setName("For a moment");
+    tab("Cash flow").setName("Budget lines");
+    tab("For a moment").setName("Cash flow");
+    assertRefused(cells, "exchanged", "“Cash flow”", "“Budget lines”");
   }
 
   @Test
@@ -209,7 +209,7 @@ class RepairFormulasIT {
               .queryContentCells((short) CellFlags.FORMULA)
               .getRangeAddresses()) {
         XCell cell = sheet.getCellByPosition(at.StartColumn, at.StartRow);
-        Matcher name = Pattern.compile("Row_\\w+").matcher(cell.getFormula());
+        Matcher name = Pattern.compile("Results_\\w+").matcher(cell.getFormula());
         if (!cell.getFormula().startsWith("{") && name.find()) {
           Uno.as(XProtectable.class, sheet).unprotect("");
           cell.setFormula(OTHER);
@@ -255,7 +255,7 @@ class RepairFormulasIT {
   @Test
   void a_fault_in_the_middle_takes_everything_back() throws Exception {
     List<XCell> cells = overwritten(2);
-    XSpreadsheet positions = desk.book().sheet("Lines");
+    XSpreadsheet positions = desk.book().sheet("Budget lines");
     Uno.as(XProtectable.class, positions).unprotect("");
     XSheetCellRanges toFill = firstToFill(positions);
     for (CellRangeAddress at : toFill.getRangeAddresses()) {
@@ -264,7 +264,7 @@ class RepairFormulasIT {
     Uno.as(XProtectable.class, positions).protect("of the house");
     String[] before = steps();
     assertThatThrownBy(() -> RepairFormulasCommand.mend(desk, Progress.NONE))
-        .hasMessageContaining("“Lines” is protected with a password");
+        .hasMessageContaining("“Budget lines” is protected with a password");
     assertThat(formulas(cells)).containsOnly(OTHER);
     assertThat(steps()).isEqualTo(before);
     assertThat(Uno.as(XProtectable.class, positions).isProtected()).isTrue();

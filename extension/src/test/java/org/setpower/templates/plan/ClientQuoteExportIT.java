@@ -2,10 +2,12 @@ package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import static org.setpower.templates.plan.RentalQuoteIT.day;
 import static org.setpower.templates.plan.RentalQuoteIT.row;
 
 import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.lang.Locale;
 import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,13 +19,17 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.CommandDriver;
 import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.templates.quote.RentalQuote;
+import org.setpower.text.MessageCatalog;
+import org.setpower.uno.Uno;
 
 /** What leaves the house is the client's pages and nothing else of the desk's document. */
 @ExtendWith(SharedOffice.class)
@@ -47,7 +53,10 @@ class ClientQuoteExportIT {
   };
 
   private static PlanSheet filled(Office office) throws Exception {
-    PlanSheet book = RentalQuoteIT.empty(office, new RentalQuote().workbook());
+    return filled(RentalQuoteIT.empty(office, new RentalQuote().workbook()));
+  }
+
+  private static PlanSheet filled(PlanSheet book) throws Exception {
     book.rows(
         "items",
         row("item", "panel", "section", "lights", "qty", 2.0, "agreedDays", 4.0),
@@ -172,6 +181,92 @@ class ClientQuoteExportIT {
       try (Stream<Path> files = Files.list(folder)) {
         assertThat(files).isEmpty();
       }
+    }
+  }
+
+  /** Language of the sheet, locale of the document, currency. */
+  private static final String[][] HOUSES = {
+    {"en", "en-GB", "GBP", "8,398.08"},
+    {"en", "en-US", "USD", "8,398.08"},
+    {"en", "en-US", "JPY", "8,398"},
+    {"en", "en-GB", "EUR", "8,398.08"},
+    {"de", "de-DE", "EUR", "8.398,08"},
+    {"fr", "fr-FR", "EUR", "8\\h398,08"},
+    {"es", "es-ES", "EUR", "8.398,08"},
+    {"de", "de-DE", "JPY", "8.398"}
+  };
+
+  @TestFactory
+  Stream<DynamicTest> the_page_is_whole_in_languages_and_currencies(Office office) {
+    return Stream.of(HOUSES)
+        .map(
+            h ->
+                DynamicTest.dynamicTest(
+                    String.join(" ", h), () -> assertWhole(office, h[0], h[1], h[2], h[3])));
+  }
+
+  /**
+   * 30 × 60 × 4 + 45 × 2 = 7290, less 729; waiver 8 % of 6561, untaxed: 524.88; tax 1312.20; total
+   * 8398.08.
+   */
+  private static void assertWhole(
+      Office office, String language, String locale, String currency, String total)
+      throws Exception {
+    Path template = Path.of("target/sheets/templates/" + language + "/rental-quote.ots");
+    assumeTrue(Files.exists(template), "the sheets are drawn in English only");
+    MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
+    PlanSheet open = new PlanSheet(office, template, new RentalQuote().workbook(), words);
+    try (PlanSheet book = filled(RentalQuoteIT.filled(open))) {
+      assumeTrue(book.column("document.number").size() > 1, "drawn before the last change");
+      Uno.set(book.document(), "CharLocale", locale(locale));
+      book.rows(
+          "items",
+          row("item", "panel", "section", "lights", "qty", 30.0, "agreedDays", 4.0),
+          row(
+              "item",
+              "haze machine",
+              "section",
+              "lights",
+              "qty",
+              1.0,
+              "rate",
+              45.0,
+              "agreedDays",
+              2.0));
+      book.type("order.currency", currency);
+      Path to = export(office, book);
+      String page = PdfText.of(Path.of(to + ".pdf"));
+      assertThat(page)
+          .containsPattern("(?m)" + currency + "\\h+" + total.replace(".", "\\.") + "$")
+          .contains("2027", "panel", "haze machine", "our house.bank")
+          .doesNotContain("###", "#NAME", "Err:", SECRETS[0]);
+      assertThat(page.split("\\f")).hasSize(1);
+    }
+  }
+
+  private static Locale locale(String tag) {
+    return new Locale(tag.substring(0, 2), tag.substring(3), "");
+  }
+
+  /** Forty rows: the page is full, and what is signed stands on one page. */
+  @Test
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  void what_is_signed_is_not_cut(Office office) throws Exception {
+    try (PlanSheet book = filled(office)) {
+      int cut = 0;
+      for (int rows = 20; rows <= 44; rows += 6) {
+        Map[] items = new Map[rows];
+        for (int i = 0; i < rows; i++) {
+          items[i] = row("item", "panel", "section", "lights", "qty", 1.0);
+        }
+        book.rows("items", items);
+        String[] pages = PdfText.of(Path.of(export(office, book) + ".pdf")).split("\\f");
+        for (String page : pages) {
+          assertThat(page.contains("Charged days:")).isEqualTo(page.contains("Accepted"));
+        }
+        cut = Math.max(cut, pages.length);
+      }
+      assertThat(cut).isGreaterThan(1);
     }
   }
 

@@ -3,6 +3,10 @@ package org.setpower.templates.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.sun.star.sheet.ValidationAlertStyle;
+import com.sun.star.sheet.XSheetCondition;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.text.XText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,7 +22,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
+import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.lighting.LightingPowerPlan;
+import org.setpower.templates.uno.UnoAccess;
 
 /**
  * Through the cells of the lighting power plan: nothing that can hurt somebody passes, and nothing
@@ -151,7 +157,14 @@ class LightingPowerPlanIT {
       assertThat(book.column("plugging.item")).containsExactly("LED 1600 W");
       assertThat(book.column("distribution.place")).containsExactly("A-2");
       assertThat(book.column("pull.to")).containsExactly("A");
-      assertThat(book.column("labels.name")).contains("A");
+      assertThat(book.column("labels.place")).containsExactly("A", "", "A-2");
+      assertThat(book.column("labels.plugged"))
+          .contains(
+              "Fed from quay, breaker 63 A.",
+              "1 × LED 1600 W",
+              "Isolate the supply before any connection is changed.");
+      assertThat(book.column("order.what")).contains("LED 1600 W");
+      assertThat(book.column("outlets.legsOf")).containsExactly("L1: 1, 4 · L2: 2, 5 · L3: 3, 6");
       // 1600 W / (400 V / √3 · 0.98)
       assertThat(number(book, "loads.amps", 1)).isCloseTo(7.07, within(0.01));
       assertThat(book.column("loads.legUsed")).containsExactly("L2");
@@ -471,6 +484,31 @@ class LightingPowerPlanIT {
     }
   }
 
+  /** Metres that became feet by a pick from a list would be another plan. */
+  @Test
+  void units_are_not_offered_for_change_while_figures_are_typed(Office office) throws Exception {
+    try (PlanSheet book = new PlanSheet(office, TEMPLATE, workbook)) {
+      book.type("project.units", "metric");
+      assertThat(offered(book)).containsExactly("metric", "US");
+      book.rows("runs", FEED);
+      assertThat(offered(book)).containsExactly("metric", "metric");
+      PlanLayout.Place cell = book.layout().place(book.layout().input("project.units"));
+      Object validation =
+          UnoAccess.get(book.range(cell.tab(), cell.column(), cell.row(), 1, 1), "Validation");
+      assertThat(UnoAccess.as(XSheetCondition.class, validation).getFormula1())
+          .isEqualTo("Units_offered");
+      assertThat((Boolean) UnoAccess.get(validation, "ShowErrorMessage")).isTrue();
+      assertThat(UnoAccess.get(validation, "ErrorAlertStyle")).isEqualTo(ValidationAlertStyle.STOP);
+    }
+  }
+
+  private static List<String> offered(PlanSheet book) throws Exception {
+    XSpreadsheet plan = book.sheet("Plan");
+    return List.of(
+        UnoAccess.as(XText.class, plan.getCellByPosition(2, 0)).getString(),
+        UnoAccess.as(XText.class, plan.getCellByPosition(2, 1)).getString());
+  }
+
   /**
    * A night exterior: a generator of 63 A, 70 m of single cores, a distro with outlets of 16, 32
    * and 63 A, a smaller distro behind it, 17 rows of loads. A gaffer finds nothing wrong with it.
@@ -657,7 +695,7 @@ class LightingPowerPlanIT {
               "numbers",
               "1-4",
               "connector",
-              "household",
+              "NEMA 5-20",
               "breaker",
               "20",
               "sharing",

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
+import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.templates.quote.RentalQuote;
 
@@ -47,7 +48,11 @@ class RentalQuoteIT {
 
   /** House, client and order in full, 1 to 16 February, a three-day week, 20 % tax; no row. */
   static PlanSheet empty(Office office, PlanWorkbook workbook) throws IOException {
-    PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
+    return filled(new PlanSheet(office, TEMPLATE, workbook));
+  }
+
+  /** The same in a document that is open. */
+  static PlanSheet filled(PlanSheet book) {
     Stream.of("house.name", "house.address", "house.taxNumber", "house.contact", "house.bank")
         .forEach(p -> book.type(p, "our " + p));
     book.type("house.payment", "within 14 days").type("house.daysPerWeek", 3.0);
@@ -133,7 +138,7 @@ class RentalQuoteIT {
       assertThat(amount(book, "VAT 20 %")).isEqualTo(390.03);
       assertThat(amount(book, "VAT 10 %")).isEqualTo(22.23);
       assertThat(amount(book, "Total EUR")).isEqualTo(2741.96);
-      assertThat(amount(book, "Down payment 30 %")).isEqualTo(822.59);
+      assertThat(amount(book, "Deposit 30 %")).isEqualTo(822.59);
       assertThat(amount(book, "Balance")).isEqualTo(1919.37);
       assertThat(book.column("document.discount")).contains("0.3333");
       assertThat(book.column("closing.text"))
@@ -160,7 +165,8 @@ class RentalQuoteIT {
       assertThat(amount(book, "Total EUR")).isEqualTo(112.10);
       assertThat(book.column("taxes.rate")).hasSize(4);
       book.rows("items", row("item", "d", "qty", 1.0, "type", "sold", "rate", 40.0));
-      assertThat(kinds(book, "Net at")).containsExactly("40.0");
+      // a single rate: its net is that of the quote
+      assertThat(kinds(book, "Net")).containsExactly("40.0");
       assertThat(book.column("taxes.rate")).containsExactly("0.2");
     }
   }
@@ -206,11 +212,11 @@ class RentalQuoteIT {
     try (PlanSheet book = empty(office)) {
       book.rows("items", row("item", "fine", "qty", 1.0, "rate", 777.0));
       book.type("order.tax", "");
-      withheld(book, "Order");
+      withheld(book, "Project");
       book.type("order.tax", 0.2).type("order.currency", "EURO");
-      withheld(book, "Order");
+      withheld(book, "Project");
       book.type("order.currency", "EUR").type("order.back", day("2027-01-01"));
-      withheld(book, "Order");
+      withheld(book, "Project");
       book.type("order.back", day("2027-02-16"));
       assertThat(book.single("summary.mayIssue")).isEqualTo("yes");
     }
@@ -370,14 +376,14 @@ class RentalQuoteIT {
       book.rows("picked", row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
       assertThat(book.column("delivery.item")).containsExactly("x");
       assertThat(book.column("delivery.serials")).containsExactly("X1, X2");
-      assertThat(book.page("Papers")).contains("Not to be issued: row 2");
+      assertThat(book.page("Delivery note")).contains("Not to be issued: row 2");
       assertThat(book.column("due.item")).containsExactly("x");
       assertThat(book.column("delivery.caution")).containsExactly("Do not charge below 0 °C.");
       assertThat(book.column("delivery.weight")).containsExactly("4.0");
       assertThat(book.column("values.serials")).containsExactly("X1, X2");
       assertThat(book.column("values.value")).containsExactly("80.0");
       assertThat(book.column("carnet.origin")).containsExactly("FR");
-      assertThat(book.page("Papers")).contains("Do not charge lithium batteries below 0 °C");
+      assertThat(book.page("Delivery note")).contains("Do not charge lithium batteries below 0 °C");
       assertThat(book.page("Client quote")).doesNotContain("lithium");
     }
   }
@@ -388,7 +394,7 @@ class RentalQuoteIT {
   @Test
   void papers_follow_picking_and_say_what_they_do_not_know(Office office) throws IOException {
     try (PlanSheet book = empty(office)) {
-      book.type("order.waiver", 0.08);
+      book.type("order.waiver", 0.08).type("order.insuredUntil", "");
       assertThat(book.page("Internal check")).contains("Fill in Tax on the waiver on Assumptions");
       book.type("house.waiverTax", 0.2);
       assertThat(book.page("Internal check")).doesNotContain("Tax on the waiver");
@@ -407,8 +413,101 @@ class RentalQuoteIT {
       assertThat(book.column("due.item")).containsExactly("x", "balloon");
       assertThat(book.single("summary.withoutWeight")).isEqualTo("1");
       assertThat(book.single("summary.withoutValue")).isEqualTo("1");
+      assertThat(book.page("Client quote"))
+          .contains("no certificate of insurance is asked for")
+          .doesNotContain("Replacement value");
+      book.type("order.insuredUntil", day("2027-02-16"));
       assertThat(book.page("Client quote")).contains("incomplete: rows without a value: 1");
-      assertThat(book.page("Papers")).doesNotContain("Not to be issued");
+      assertThat(book.page("Delivery note")).doesNotContain("Not to be issued");
+    }
+  }
+
+  /** 99 pieces at 380 000: 37 620 000; 16 days of 1 to 16 February, eight charged: 9 777 770.64. */
+  @Test
+  void a_dear_order_prints_its_figures(Office office) throws Exception {
+    try (PlanSheet book = empty(office)) {
+      book.type("order.discount", 0.125).type("order.security", 2_000_000.0);
+      book.rows(
+          "stock",
+          row(
+              "item",
+              "x",
+              "owned",
+              198.0,
+              "dayRate",
+              12_345.67,
+              "weekRate",
+              45_678.9,
+              "value",
+              380_000.0,
+              "weight",
+              1980.0));
+      book.rows(
+          "items", row("item", "x", "qty", 99.0), row("item", "x", "qty", 99.0, "basis", "week"));
+      book.rows("picked", row("line", 1.0, "item", "x", "qty", 99.0, "carnet", "yes"));
+      book.calculated();
+      Path pdf = office.newFolder().resolve("dear.pdf");
+      office.store(book.document(), "calc_pdf_Export", pdf);
+      assertThat(PdfText.of(pdf))
+          .contains("9,777,770.64", "45,678.90", "37,620,000.00", "75,240,000.00", "196,020.00")
+          .doesNotContain("###", "Internal check");
+    }
+  }
+
+  /**
+   * Eight tubes at 18 a day, 10 % off, 20 % tax; two back two days late: 2 × 18 × 2 × 0.9 = 64.80
+   * and 12.96. A battery of 290 lost: 367.76 off a deposit of 1500.
+   */
+  @Test
+  void only_what_differs_is_typed_and_the_statement_puts_it_together(Office office)
+      throws Exception {
+    try (PlanSheet book = empty(office)) {
+      book.type("house.daysPerWeek", "").type("order.discount", 0.1).type("order.security", 1500.0);
+      book.type("order.insuredUntil", day("2027-03-31")).type("client.site", "gaffer, telephone 2");
+      book.rows(
+          "stock",
+          row("item", "tube", "owned", 8.0, "dayRate", 18.0, "value", 420.0, "weight", 1.5),
+          row("item", "battery", "owned", 12.0, "dayRate", 10.0, "value", 290.0, "weight", 2.0));
+      book.rows("items", row("item", "tube", "qty", 8.0), row("item", "battery", "qty", 12.0));
+      assertThat(book.column("items.row")).containsExactly("1.0", "2.0");
+      assertThat(book.column("items.price")).containsExactly("18.0", "10.0");
+      assertThat(book.column("statement.label")).isEmpty();
+      book.rows(
+          "returns",
+          row("line", 1.0, "item", "tube", "qty", 2.0, "date", day("2027-02-18")),
+          row(
+              "line",
+              2.0,
+              "item",
+              "battery",
+              "qty",
+              1.0,
+              "date",
+              day("2027-02-16"),
+              "state",
+              "lost"));
+      assertThat(book.column("due.open")).containsExactly("6.0", "11.0");
+      assertThat(book.single("summary.openPoints")).isEqualTo("2");
+      book.type("order.restBack", "yes");
+      assertThat(book.column("due.open")).containsExactly("0.0", "0.0");
+      assertThat(book.column("statement.label"))
+          .containsExactly(
+              "tube: late",
+              "battery: lost",
+              "Charges",
+              "Less security deposit",
+              "Security deposit to give back",
+              "Balance of the quote, due apart from this");
+      assertThat(book.column("statement.amount").subList(0, 5))
+          .containsExactly("77.76", "290.0", "367.76", "-1500.0", "1132.24");
+      assertThat(book.single("summary.giveBack")).isEqualTo("1,132.24");
+      assertThat(book.page("Return statement")).contains("our house.name", "production X9");
+      Path pdf = office.newFolder().resolve("papers.pdf");
+      office.store(book.document(), "calc_pdf_Export", pdf);
+      assertThat(PdfText.of(pdf))
+          .contains("Delivery note", "Contact on site: gaffer, telephone 2", "Received complete")
+          .contains("Weight", "36.00")
+          .doesNotContain("Goes out with the kit", "Rows 2", "###", "Err:", "#NAME");
     }
   }
 }

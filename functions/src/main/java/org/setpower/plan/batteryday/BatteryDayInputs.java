@@ -173,6 +173,7 @@ public record BatteryDayInputs(
               heading = "Cells in series",
               min = 1,
               max = 200,
+              blank = "Blank: from energy and capacity; a stop where that is not clear.",
               help = "At its highest voltage.")
           Double cells,
       @Input(
@@ -221,7 +222,7 @@ public record BatteryDayInputs(
               unit = "mΩ",
               min = 0.1,
               max = 10_000,
-              blank = "Blank: a usual value by cells and capacity.",
+              blank = "Blank: a usual value, and in the cold the weakest measured cell.",
               help = "At its highest voltage, at room temperature.")
           Double resistance,
       @Input(
@@ -304,6 +305,7 @@ public record BatteryDayInputs(
               unit = "V",
               min = 1,
               max = 96,
+              blank = "Blank: that of the battery type, if it has only one; else a stop.",
               help = "12, 24 or 48: what plate or cable ask for.")
           Double volts,
       @Input(key = "type", heading = "Battery type", help = "A type of Battery types.") String type,
@@ -396,7 +398,12 @@ public record BatteryDayInputs(
   /** What draws power at a position. */
   @Table(key = "devices", heading = "Devices", rows = 80)
   public record PowerDraw(
-      @Input(key = "device", heading = "Device", help = "Its name.") String device,
+      @Input(
+              key = "device",
+              heading = "Device",
+              blank = "Blank: the name of its position.",
+              help = "Its name.")
+          String device,
       @Input(key = "position", heading = "Position", help = "A row of Positions.") String position,
       @Input(
               key = "watts",
@@ -475,7 +482,12 @@ public record BatteryDayInputs(
   @Table(key = "chargers", heading = "Chargers", rows = 20)
   public record Charger(
       @Input(key = "charger", heading = "Charger", help = "Each only once.") String charger,
-      @Input(key = "supply", heading = "Supply", help = "A row of Supplies.") String supply,
+      @Input(
+              key = "supply",
+              heading = "Supply",
+              blank = "Blank: the only one of Supplies; of several a stop.",
+              help = "A row of Supplies.")
+          String supply,
       @Input(
               key = "channels",
               heading = "Channels",

@@ -57,6 +57,7 @@ final class BatteryDayModel implements PlanModel {
         BatteryDayResults.TONIGHT,
         BatteryDayResults.LENT_OUT,
         BatteryDayResults.TIMELINE,
+        BatteryDayResults.HOURS,
         BatteryDayResults.SUMMARY,
         BatteryDayResults.ISSUES);
   }

@@ -30,6 +30,7 @@ public final class BatteryDayResults {
   static final ResultTable<TonightRow> TONIGHT = ResultTable.of(TonightRow.class);
   static final ResultTable<LentRow> LENT_OUT = ResultTable.of(LentRow.class);
   static final ResultTable<TimelineRow> TIMELINE = ResultTable.of(TimelineRow.class);
+  static final ResultTable<HourRow> HOURS = ResultTable.of(HourRow.class);
   static final ResultTable<SummaryResult> SUMMARY = ResultTable.of(SummaryResult.class);
   static final ResultTable<IssueRow> ISSUES =
       IssueRow.table(
@@ -843,6 +844,44 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule = "Until it comes off.")
           Double to) {}
+
+  /** A half hour of the chart: where the batteries are. */
+  @Table(key = "hours", heading = "Where the batteries are", rows = 48)
+  public record HourRow(
+      @Result(
+              key = "at",
+              heading = "Time",
+              from = "run.entries",
+              rule = "Every half hour of the date.")
+          LocalTime at,
+      @Result(
+              key = "on",
+              heading = "On positions",
+              unit = "pcs",
+              from = "run.entries",
+              rule = "Batteries that work, by the schedule.")
+          Integer on,
+      @Result(
+              key = "charging",
+              heading = "On chargers",
+              unit = "pcs",
+              from = "run.entries",
+              rule = "Batteries between the start of a charge and full.")
+          Integer charging,
+      @Result(
+              key = "shelf",
+              heading = "On the shelf",
+              unit = "pcs",
+              from = "run.entries",
+              rule = "Planned batteries that neither work nor charge.")
+          Integer shelf,
+      @Result(
+              key = "dark",
+              heading = "Pieces without a battery",
+              unit = "pcs",
+              from = "run.entries",
+              rule = "Dark at that time.")
+          Integer dark) {}
 
   /** The head figures. */
   @Table(key = "summary", heading = "Summary", rows = 1)

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -283,6 +285,7 @@ final class BatteryDayTables {
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
+        new ResultRows<>(BatteryDayResults.HOURS, hours()),
         new ResultRows<>(BatteryDayResults.SUMMARY, List.of(summary(positions, issues))),
         new ResultRows<>(BatteryDayResults.ISSUES, issues));
   }
@@ -465,6 +468,44 @@ final class BatteryDayTables {
         Comparator.comparing(BatteryDayResults.TimelineRow::position)
             .thenComparing(BatteryDayResults.TimelineRow::piece)
             .thenComparing(BatteryDayResults.TimelineRow::from));
+    return rows;
+  }
+
+  /** Where the planned batteries are, each half hour from the hour at which a day begins. */
+  private List<BatteryDayResults.HourRow> hours() {
+    List<BatteryDayResults.HourRow> rows = new ArrayList<>();
+    if (outcome == null) {
+      return rows;
+    }
+    int planned = batteries.paper(StockList.StockBattery::isPlanned).fit().size();
+    for (int i = 0; i < BatteryDayResults.HOURS.rows(); i++) {
+      double hour = plan.settings().begins() + i / 2.0;
+      Set<Integer> on = new HashSet<>();
+      Set<Integer> dark = new HashSet<>();
+      for (DayEvent event : outcome.events()) {
+        if (event.hour() <= hour) {
+          event.off().forEach(on::remove);
+          on.addAll(event.on());
+          dark.remove(event.unit());
+          if (event.what() == DayEvent.What.DARK) {
+            dark.add(event.unit());
+          }
+        }
+      }
+      Set<Integer> charging =
+          outcome.charges().stream()
+              .filter(c -> c.start() <= hour && hour < c.full())
+              .map(DayEvent.Charge::battery)
+              .collect(Collectors.toSet());
+      charging.removeAll(on);
+      rows.add(
+          new BatteryDayResults.HourRow(
+              DaySettings.time(hour),
+              on.size(),
+              charging.size(),
+              Math.max(0, planned - on.size() - charging.size()),
+              dark.size()));
+    }
     return rows;
   }
 

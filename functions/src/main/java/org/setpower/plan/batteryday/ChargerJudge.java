@@ -19,6 +19,7 @@ import org.setpower.plan.batteryday.simulation.ChargeCurve;
 import org.setpower.plan.batteryday.simulation.ChargerSpec;
 import org.setpower.plan.batteryday.simulation.PowerHours;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Gate;
@@ -71,10 +72,12 @@ final class ChargerJudge {
   }
 
   State judge(TypeList types, Collection<TypeFacts> inStock) {
-    if (charger.supply() != null && supply == null) {
+    if (charger.supply() == null && supply == null && !row.unreadable().contains("supply")) {
+      add(CommonFinding.BLANK_CELL, BatteryDayInputs.CHARGERS.column("supply"));
+    } else if (charger.supply() != null && supply == null) {
       add(BatteryDayFinding.SUPPLY_UNKNOWN, TextEnum.shortened(charger.supply()));
     } else if (supply != null && !supply.fit()) {
-      add(BatteryDayFinding.SUPPLY_UNCLEAR, TextEnum.shortened(charger.supply()));
+      add(BatteryDayFinding.SUPPLY_UNCLEAR, TextEnum.shortened(supply.item().value().supply()));
     }
     if (DaySettings.or(charger.atOnce(), 1) > DaySettings.or(charger.channels(), 24)) {
       add(BatteryDayFinding.CHANNELS, charger.atOnce(), charger.channels());
@@ -172,7 +175,8 @@ final class ChargerJudge {
     double efficiency = DaySettings.or(charger.efficiency(), EFFICIENCY);
     for (TypeFacts type : takes) {
       double watts = charger.amps() * type.cells() * type.chemistry().fullVolts() / efficiency;
-      boolean lithium = type.chemistry() == Chemistry.LI_ION || type.chemistry() == Chemistry.LFP;
+      boolean lithium =
+          type.chemistry().family() == Chemistry.LI_ION || type.chemistry() == Chemistry.LFP;
       if (!lithium) {
         add(BatteryDayFinding.NOT_CHARGED, type.name(), type.chemistry().word());
       } else if (charger.amps() > type.ampHours()) {

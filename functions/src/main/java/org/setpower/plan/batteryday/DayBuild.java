@@ -106,13 +106,7 @@ final class DayBuild {
   }
 
   private ChargerJudge.State judged(InputRow<Charger> row, DaySettings settings, TypeList types) {
-    String name = Identity.of(row.value().supply());
-    Gate.Judged<InputRow<Supply>> supply =
-        supplyGate.all().stream()
-            .filter(s -> !name.isEmpty())
-            .filter(s -> Identity.of(s.item().value().supply()).equals(name))
-            .findFirst()
-            .orElse(null);
+    Gate.Judged<InputRow<Supply>> supply = supplyOf(row);
     Map<Integer, TypeFacts> used = new TreeMap<>();
     stock.batteries().values().stream()
         .filter(b -> b.type() != null)
@@ -121,6 +115,20 @@ final class DayBuild {
         .filter(p -> p.type() != null)
         .forEach(p -> used.put(p.type().row(), p.type()));
     return new ChargerJudge(settings, frame, row, supply).judge(types, used.values());
+  }
+
+  /** The supply of a charger; of a blank cell the only one there is; null where it is not known. */
+  private Gate.Judged<InputRow<Supply>> supplyOf(InputRow<Charger> row) {
+    String name = Identity.of(row.value().supply());
+    List<Gate.Judged<InputRow<Supply>>> all = supplyGate.all();
+    if (name.isEmpty()) {
+      boolean only = all.size() == 1 && all.get(0).item().value().supply() != null;
+      return only && !row.unreadable().contains("supply") ? all.get(0) : null;
+    }
+    return all.stream()
+        .filter(s -> Identity.of(s.item().value().supply()).equals(name))
+        .findFirst()
+        .orElse(null);
   }
 
   private void addUnits() {

@@ -29,6 +29,12 @@ final class DeviceList {
    */
   record OnPosition(
       InputRow<PowerDraw> row, double watts, double from, double to, List<Finding> findings) {
+    /** Its name; without one that of its position. */
+    String name() {
+      String name = row.value().device() == null ? row.value().position() : row.value().device();
+      return name == null ? "—" : TextEnum.shortened(name);
+    }
+
     boolean isDirect() {
       return row.value().converter() == null;
     }

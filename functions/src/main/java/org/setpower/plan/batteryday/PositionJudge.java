@@ -18,6 +18,7 @@ import org.setpower.plan.batteryday.simulation.BatteryFeed;
 import org.setpower.plan.batteryday.simulation.DayPlanner;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Identity;
@@ -29,6 +30,10 @@ final class PositionJudge {
   private final DayFrame day;
   private final InputRow<Position> row;
   private final Position position;
+
+  /** V that are asked for; null where not known. */
+  private final Double volts;
+
   private final TypeFacts type;
   private final List<OnPosition> devices;
   private final List<Finding> findings;
@@ -83,11 +88,23 @@ final class PositionJudge {
     this.row = row;
     position = row.value();
     type = position.type() == null ? null : types.find(position.type());
+    volts = nominal();
     this.devices = devices.at(position.position());
     findings = new ArrayList<>(row.findings());
     if (position.type() != null && type == null) {
       findings.add(types.refused(position.type()));
     }
+  }
+
+  /** V that are asked for: as typed, else the only ones of the type; null where not known. */
+  private Double nominal() {
+    if (position.volts() != null || type == null || row.unreadable().contains("volts")) {
+      return position.volts();
+    }
+    boolean only = type.outputs().size() == 1;
+    return only && connectionOf(position) != BatteryConnection.SERIES
+        ? type.outputs().get(0)
+        : null;
   }
 
   private static BatteryConnection connectionOf(Position position) {
@@ -114,7 +131,7 @@ final class PositionJudge {
     judgeDevices();
     boolean known =
         type != null
-            && position.volts() != null
+            && volts != null
             && day != null
             && findings.stream().allMatch(f -> f.severity() == Severity.CHECK)
             && isOn(position, day.date());
@@ -129,6 +146,9 @@ final class PositionJudge {
   }
 
   private void judgeCells() {
+    if (volts == null && type != null && !row.unreadable().contains("volts")) {
+      add(CommonFinding.BLANK_CELL, BatteryDayInputs.POSITIONS.column("volts"));
+    }
     BatteryConnection connection = connectionOf(position);
     int atOnce = atOnceOf(position);
     if (atOnce > 1 && connection == BatteryConnection.ONE) {
@@ -152,10 +172,10 @@ final class PositionJudge {
             TextEnum.shortened(position.mount()));
       }
       int series = connection == BatteryConnection.SERIES ? atOnce : 1;
-      if (position.volts() != null && !type.outputs().contains(position.volts() / series)) {
+      if (volts != null && !type.outputs().contains(volts / series)) {
         String outputs =
             String.join("/", type.outputs().stream().map(o -> "" + Math.round(o)).toList());
-        add(BatteryDayFinding.NO_OUTPUT, outputs, position.volts() / series);
+        add(BatteryDayFinding.NO_OUTPUT, outputs, volts / series);
       }
     }
     judgeCable();
@@ -194,8 +214,7 @@ final class PositionJudge {
     }
     for (OnPosition device : devices) {
       if (device.findings().stream().anyMatch(f -> f.severity() != Severity.CHECK)) {
-        String name = device.row().value().device();
-        add(BatteryDayFinding.DEVICE_STOPS, name == null ? "—" : TextEnum.shortened(name));
+        add(BatteryDayFinding.DEVICE_STOPS, device.name());
       }
     }
   }
@@ -216,13 +235,7 @@ final class PositionJudge {
     double cutoff = cutoff();
     double lead = size == null ? 0 : run().drop(1);
     BatteryFeed feed =
-        type.feed(
-            position.volts(),
-            connection,
-            atOnce,
-            cutoff,
-            lead,
-            DaySettings.or(position.changeAt(), 0));
+        type.feed(volts, connection, atOnce, cutoff, lead, DaySettings.or(position.changeAt(), 0));
     double full = feed.cells() * type.chemistry().fullVolts();
     if (full > settings.touchLimit() && !Boolean.TRUE.equals(position.touchSafe())) {
       add(BatteryDayFinding.TOUCH, full, settings.touchLimit());
@@ -249,17 +262,17 @@ final class PositionJudge {
 
   /** The volts that arrive, against the devices and the cable; null where they do not. */
   private Double judgeVolts(double peak, double amps, double full) {
-    double there = position.volts();
+    double there = volts;
     if (size != null) {
       try {
-        there = run().endVolts(peak, position.volts());
+        there = run().endVolts(peak, volts);
         double rating =
             Ampacity.of(
                     size,
                     Ampacity.Method.FLEXIBLE,
                     Math.max(Ampacity.USUAL_AMBIENT, day.air().highest()),
                     2,
-                    InstallationMethod.FREELY)
+                    InstallationMethod.BESIDE_ANOTHER)
                 .amps();
         if (amps > rating) {
           add(BatteryDayFinding.CABLE_AMPS, amps, rating);
@@ -273,10 +286,10 @@ final class PositionJudge {
       PowerDraw draw = device.row().value();
       if (device.isDirect() && full > draw.maxVolts()) {
         device.findings().add(Finding.of(BatteryDayFinding.OVER_VOLTS, full, draw.maxVolts()));
-        add(BatteryDayFinding.DEVICE_STOPS, TextEnum.shortened(draw.device()));
+        add(BatteryDayFinding.DEVICE_STOPS, device.name());
       } else if (device.isDirect() && there < draw.minVolts()) {
         device.findings().add(Finding.of(BatteryDayFinding.UNDER_VOLTS, there, draw.minVolts()));
-        add(BatteryDayFinding.DEVICE_STOPS, TextEnum.shortened(draw.device()));
+        add(BatteryDayFinding.DEVICE_STOPS, device.name());
       }
     }
     return there;

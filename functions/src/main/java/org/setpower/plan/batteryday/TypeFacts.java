@@ -1,7 +1,6 @@
 package org.setpower.plan.batteryday;
 
 import java.util.List;
-import org.setpower.charge.Charging;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.BatteryFeed;
@@ -12,7 +11,7 @@ import org.setpower.plan.batteryday.simulation.BatteryFeed;
  * @param row its row, by which the day knows it
  * @param outputs nominal voltages
  * @param mount as it is compared; empty for any
- * @param milliohms of one battery at its highest voltage
+ * @param milliohms of one battery at its highest voltage; null where only the label is known
  */
 record TypeFacts(
     int row,
@@ -24,15 +23,10 @@ record TypeFacts(
     List<Double> outputs,
     double maxAmps,
     String mount,
-    double milliohms,
+    Double milliohms,
     double health) {
   /** Share of the rated capacity that is assumed where it is not typed. */
   static final double ASSUMED_HEALTH = 0.8;
-
-  /** mΩ of a battery whose resistance is not known. */
-  static double usualMilliohms(double cells, double ampHours) {
-    return cells * Charging.USUAL_OHM_AMP_HOURS / ampHours * 1000;
-  }
 
   private double highest() {
     return outputs.stream().mapToDouble(o -> o).max().orElseThrow();
@@ -68,7 +62,7 @@ record TypeFacts(
         chemistry,
         cells / halves * series,
         ampHours * halves * parallel,
-        milliohms / halves / halves * series / parallel,
+        milliohms == null ? null : milliohms / halves / halves * series / parallel,
         wattHours * series * parallel,
         health,
         cutoffVolts,

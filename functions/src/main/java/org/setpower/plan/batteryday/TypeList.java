@@ -10,6 +10,7 @@ import org.setpower.pack.PlateFeed;
 import org.setpower.plan.batteryday.BatteryDayInputs.BatteryType;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
@@ -50,19 +51,32 @@ final class TypeList {
             Finding.of(BatteryDayFinding.TYPE_OUTPUTS, TextEnum.shortened(type.outputs())));
       }
     }
-    boolean whole = type.cells() != null && type.ampHours() != null && type.wattHours() != null;
-    if (whole) {
-      double perCell = type.wattHours() / type.ampHours() / type.cells();
+    Double cells = cells(type);
+    boolean labelled = type.ampHours() != null && type.wattHours() != null;
+    if (cells == null && labelled && !row.unreadable().contains("cells")) {
+      findings.add(Finding.of(CommonFinding.BLANK_CELL, BatteryDayInputs.TYPES.column("cells")));
+    }
+    if (cells != null && labelled) {
+      double perCell = type.wattHours() / type.ampHours() / cells;
       if (perCell < LEAST_CELL || perCell > MOST_CELL) {
         findings.add(
-            Finding.of(
-                BatteryDayFinding.TYPE_ENERGY, type.wattHours(), type.ampHours(), type.cells()));
+            Finding.of(BatteryDayFinding.TYPE_ENERGY, type.wattHours(), type.ampHours(), cells));
       }
     }
     if (type.health() == null && !row.unreadable().contains("health")) {
       findings.add(Finding.of(BatteryDayFinding.HEALTH_BLANK, TypeFacts.ASSUMED_HEALTH));
     }
     return findings;
+  }
+
+  /** Cells in series: as typed, else from the volts of the label; null where they are not clear. */
+  private static Double cells(BatteryType type) {
+    if (type.cells() != null) {
+      return type.cells();
+    }
+    return type.chemistry() == null || type.ampHours() == null || type.wattHours() == null
+        ? null
+        : type.chemistry().cells(type.wattHours() / type.ampHours());
   }
 
   private void keep(Gate.Judged<InputRow<BatteryType>> judged) {
@@ -73,15 +87,13 @@ final class TypeList {
             judged.row(),
             type.type(),
             type.chemistry(),
-            type.cells(),
+            cells(type),
             type.ampHours(),
             type.wattHours(),
             outputs.get(judged.row()),
             type.maxAmps(),
             Identity.of(type.mount()),
-            type.resistance() == null
-                ? TypeFacts.usualMilliohms(type.cells(), type.ampHours())
-                : type.resistance(),
+            type.resistance(),
             DaySettings.or(type.health(), TypeFacts.ASSUMED_HEALTH)));
   }
 

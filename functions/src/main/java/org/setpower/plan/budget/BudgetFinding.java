@@ -51,7 +51,10 @@ public enum BudgetFinding implements FindingKey {
   /** Arguments: type. */
   SCENARIO_NO_LINES("scenario.noLines", Severity.CHECK),
   /** Arguments: more cost, overspent by. */
-  SCENARIO_OVER("scenario.over", Severity.CHECK);
+  SCENARIO_OVER("scenario.over", Severity.CHECK),
+  /** Arguments: heading of the price. */
+  OPTION_PRICE("option.price", Severity.STOP),
+  OPTION_RISK("option.risk", Severity.CHECK);
 
   private final String key;
   private final Severity severity;

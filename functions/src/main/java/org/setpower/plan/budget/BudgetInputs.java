@@ -5,6 +5,7 @@ import java.util.List;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Table;
 
 /**
@@ -17,6 +18,7 @@ import org.setpower.plan.common.Table;
  * @param lines one row for each thing that is paid for
  * @param deposits money that comes back
  * @param scenarios one change each, beside the plan
+ * @param options ways to power the same days, side by side
  */
 public record BudgetInputs(
     InputRows<Project> project,
@@ -25,7 +27,8 @@ public record BudgetInputs(
     InputRows<Tier> tiers,
     InputRows<Line> lines,
     InputRows<Deposit> deposits,
-    InputRows<Scenario> scenarios) {
+    InputRows<Scenario> scenarios,
+    InputRows<Option> options) {
   static final InputTable<Project> PROJECT = InputTable.of(Project.class);
   static final InputTable<Count> COUNTS = InputTable.of(Count.class);
   static final InputTable<ExchangeRate> EXCHANGE = InputTable.of(ExchangeRate.class);
@@ -33,10 +36,11 @@ public record BudgetInputs(
   static final InputTable<Line> LINES = InputTable.of(Line.class);
   static final InputTable<Deposit> DEPOSITS = InputTable.of(Deposit.class);
   static final InputTable<Scenario> SCENARIOS = InputTable.of(Scenario.class);
+  static final InputTable<Option> OPTIONS = InputTable.of(Option.class);
 
   /** All tables, in the order of the function's arguments. */
   List<InputRows<?>> all() {
-    return List.of(project, counts, exchange, tiers, lines, deposits, scenarios);
+    return List.of(project, counts, exchange, tiers, lines, deposits, scenarios, options);
   }
 
   /** What holds for the whole budget. */
@@ -50,6 +54,7 @@ public record BudgetInputs(
       @Input(
               key = "tax",
               heading = "Tax",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               help = "Usual rate. Type 0 where there is none.")
@@ -57,6 +62,7 @@ public record BudgetInputs(
       @Input(
               key = "recoverable",
               heading = "Tax reclaimed",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: all of it.",
@@ -77,6 +83,7 @@ public record BudgetInputs(
       @Input(
               key = "contingency",
               heading = "Contingency",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: none.",
@@ -91,25 +98,26 @@ public record BudgetInputs(
       @Input(
               key = "ordered",
               heading = "Ordered on",
-              blank = "Blank: lines due then are not in Cash, check.",
+              blank = "Blank: lines due then are not in Cash flow, check.",
               help = "When what is due with order is paid.")
           LocalDate ordered,
       @Input(
               key = "delivered",
               heading = "Delivered on",
-              blank = "Blank: lines due then are not in Cash, check.",
+              blank = "Blank: lines due then are not in Cash flow, check.",
               help = "When what is due on delivery is paid; first week of weekly payments.")
           LocalDate delivered,
       @Input(
               key = "back",
               heading = "Back on",
-              blank = "Blank: lines due then are not in Cash, check.",
+              blank = "Blank: lines due then are not in Cash flow, check.",
               help = "When what is due on return is paid; last week of weekly payments.")
           LocalDate back,
       @Input(
               key = "daysAfter",
               heading = "Days after",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 365,
               blank = "Blank: 30 days.",
@@ -119,6 +127,7 @@ public record BudgetInputs(
               key = "reclaimAfter",
               heading = "Tax back after",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 365,
               blank = "Blank: 30 days.",
@@ -128,6 +137,7 @@ public record BudgetInputs(
               key = "minimumCall",
               heading = "Minimum call",
               unit = "h",
+              form = NumberForm.EXACT,
               min = 0,
               max = 24,
               blank = "Blank: none.",
@@ -137,6 +147,7 @@ public record BudgetInputs(
               key = "rounding",
               heading = "Time rounded up to",
               unit = "h",
+              form = NumberForm.EXACT,
               min = 0.01,
               max = 4,
               blank = "Blank: not rounded.",
@@ -145,6 +156,7 @@ public record BudgetInputs(
       @Input(
               key = "fringe",
               heading = "Fringes",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 2,
               blank = "Blank: none.",
@@ -153,6 +165,7 @@ public record BudgetInputs(
       @Input(
               key = "ceiling",
               heading = "Fringe ceiling",
+              form = NumberForm.MONEY,
               min = 0,
               max = 100_000_000,
               blank = "Blank: none.",
@@ -161,12 +174,50 @@ public record BudgetInputs(
       @Input(
               key = "perDiem",
               heading = "Per diem",
+              form = NumberForm.MONEY,
               min = 0,
               max = 100_000,
               blank = "Blank: none.",
               help =
                   "Of one person and day away, in the budget's currency. A line may have its own.")
-          Double perDiem) {}
+          Double perDiem,
+      @Input(
+              key = "fuelPrice",
+              heading = "Fuel price",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 1000,
+              blank = "Blank: none; an option with fuel is a stop.",
+              help = "Of a litre, for Options.")
+          Double fuelPrice,
+      @Input(
+              key = "energyPrice",
+              heading = "Energy price",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 1000,
+              blank = "Blank: none; an option with energy is a stop.",
+              help = "Of a kWh, for Options.")
+          Double energyPrice,
+      @Input(
+              key = "crewHour",
+              heading = "Crew hour",
+              form = NumberForm.MONEY,
+              min = 0,
+              max = 100_000,
+              blank = "Blank: none; an option with crew hours is a stop.",
+              help = "For Options.")
+          Double crewHour,
+      @Input(
+              key = "gridCo2",
+              heading = "CO2 of the grid",
+              unit = "kg/kWh",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 3,
+              blank = "Blank: the CO2 of an option with energy is not known.",
+              help = "Of the country, as its authority publishes it.")
+          Double gridCo2) {}
 
   /** Quantities from a plan. */
   @Table(key = "counts", heading = "Imported", rows = 60)
@@ -176,6 +227,7 @@ public record BudgetInputs(
       @Input(
               key = "value",
               heading = "Value",
+              form = NumberForm.EXACT,
               min = 0,
               max = 10_000_000,
               help = "As the plan says.")
@@ -194,6 +246,7 @@ public record BudgetInputs(
       @Input(
               key = "rate",
               heading = "Rate",
+              form = NumberForm.EXACT,
               min = 0.000001,
               max = 1_000_000,
               help = "What one of it is in the budget's currency.")
@@ -208,11 +261,18 @@ public record BudgetInputs(
               key = "after",
               heading = "After",
               unit = "h",
+              form = NumberForm.EXACT,
               min = 0,
               max = 24,
               help = "Hours of a day after which the factor counts.")
           Double after,
-      @Input(key = "factor", heading = "Factor", min = 1, max = 5, help = "1.5: time and a half.")
+      @Input(
+              key = "factor",
+              heading = "Factor",
+              form = NumberForm.EXACT,
+              min = 1,
+              max = 5,
+              help = "1.5: time and a half.")
           Double factor) {}
 
   /** One row for each thing that is paid for. */
@@ -235,26 +295,16 @@ public record BudgetInputs(
               blank = "Blank: other.",
               help = "Who answers for it.")
           String department,
-      @Input(
-              key = "supplier",
-              heading = "Supplier",
-              blank = "Blank: check where something is ordered.")
-          String supplier,
       @Input(key = "type", heading = "Type", help = "What sort of cost it is.") CostType type,
       @Input(
               key = "qty",
               heading = "Qty",
+              form = NumberForm.EXACT,
               min = 0,
               max = 1_000_000,
               blank = "Blank: 1.",
               help = "Pieces, persons, litres, km.")
           Double qty,
-      @Input(
-              key = "count",
-              heading = "Count",
-              blank = "Blank: none.",
-              help = "A row of Imported, by which the quantity is multiplied.")
-          String count,
       @Input(
               key = "unit",
               heading = "Price for",
@@ -264,42 +314,59 @@ public record BudgetInputs(
       @Input(
               key = "times",
               heading = "× days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 3660,
               blank = "Blank: 1; check where the price is for a day, a week or an hour.",
               help = "Days, weeks or hours.")
           Double times,
       @Input(
-              key = "minTimes",
-              heading = "Min. charged",
-              min = 0,
-              max = 3660,
-              blank = "Blank: none.",
-              help = "Fewest days or weeks charged.")
-          Double minTimes,
-      @Input(
               key = "price",
               heading = "Price",
+              form = NumberForm.MONEY,
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: costs nothing, check.",
               help = "Quote or price list, of one, in the line's currency.")
           Double price,
+      @Input(
+              key = "count",
+              heading = "Count",
+              blank = "Blank: none.",
+              help = "A row of Imported, by which the quantity is multiplied.")
+          String count,
+      @Input(
+              key = "minTimes",
+              heading = "Min. charged",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 3660,
+              blank = "Blank: none.",
+              help = "Fewest days or weeks charged.")
+          Double minTimes,
       @Input(key = "currency", heading = "Currency", blank = "Blank: that of Project.")
           String currency,
       @Input(
               key = "discount",
               heading = "Discount",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: none.",
               help = "Share off the line.")
           Double discount,
-      @Input(key = "tax", heading = "Tax", min = 0, max = 1, blank = "Blank: that of Project.")
+      @Input(
+              key = "tax",
+              heading = "Tax",
+              form = NumberForm.FINE_SHARE,
+              min = 0,
+              max = 1,
+              blank = "Blank: that of Project.")
           Double tax,
       @Input(
               key = "recoverable",
               heading = "Tax reclaimed",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
               blank = "Blank: that of Project.")
@@ -310,6 +377,7 @@ public record BudgetInputs(
               key = "hours",
               heading = "Hours a day",
               unit = "h",
+              form = NumberForm.EXACT,
               min = 0.25,
               max = 24,
               blank = "Blank: no overtime.",
@@ -319,6 +387,7 @@ public record BudgetInputs(
               key = "coveredHours",
               heading = "Hours in the day rate",
               unit = "h",
+              form = NumberForm.EXACT,
               min = 0.5,
               max = 24,
               blank = "Blank: check where hours are typed.",
@@ -327,6 +396,7 @@ public record BudgetInputs(
       @Input(
               key = "fringe",
               heading = "Fringes",
+              form = NumberForm.FINE_SHARE,
               min = 0,
               max = 2,
               blank = "Blank: that of Project.",
@@ -336,6 +406,7 @@ public record BudgetInputs(
               key = "daysAway",
               heading = "Days away",
               unit = "days",
+              form = NumberForm.EXACT,
               min = 0,
               max = 3660,
               blank = "Blank: none.",
@@ -344,32 +415,29 @@ public record BudgetInputs(
       @Input(
               key = "perDiem",
               heading = "Per diem",
+              form = NumberForm.MONEY,
               min = 0,
               max = 100_000,
               blank = "Blank: that of Project.",
               help = "Crew.")
           Double perDiem,
       @Input(
-              key = "budget",
-              heading = "Budget approved",
-              min = -100_000_000,
-              max = 100_000_000,
-              blank = "Blank: 0 once the budget is approved.",
-              help = "Written by Approve budget.")
-          Double budget,
+              key = "struck",
+              heading = "Struck",
+              blank = "Blank: no.",
+              help = "Yes: looked at and not needed.")
+          Boolean struck,
       @Input(
-              key = "changes",
-              heading = "Approved changes",
-              min = -100_000_000,
-              max = 100_000_000,
-              blank = "Blank: none.",
-              help = "Approved after the budget, minus is less.")
-          Double changes,
+              key = "supplier",
+              heading = "Supplier",
+              blank = "Blank: check where something is ordered.")
+          String supplier,
       @Input(key = "po", heading = "PO no.", blank = "Blank: check where something is ordered.")
           String po,
       @Input(
               key = "ordered",
               heading = "Ordered",
+              form = NumberForm.MONEY,
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: nothing.",
@@ -389,6 +457,7 @@ public record BudgetInputs(
       @Input(
               key = "invoiced",
               heading = "Invoiced",
+              form = NumberForm.MONEY,
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: nothing.",
@@ -403,6 +472,7 @@ public record BudgetInputs(
       @Input(
               key = "estimate",
               heading = "Estimate to complete",
+              form = NumberForm.MONEY,
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: what is planned less cost to date, not below 0.",
@@ -411,17 +481,30 @@ public record BudgetInputs(
       @Input(
               key = "paid",
               heading = "Paid",
+              form = NumberForm.MONEY,
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: nothing.",
-              help = "So far, with tax. For Cash only.")
+              help = "So far, with tax. For Cash flow only.")
           Double paid,
       @Input(
-              key = "struck",
-              heading = "Struck",
-              blank = "Blank: no.",
-              help = "Yes: looked at and not needed.")
-          Boolean struck) {}
+              key = "budget",
+              heading = "Budget approved",
+              form = NumberForm.MONEY,
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: 0 once the budget is approved.",
+              help = "Written by Approve budget.")
+          Double budget,
+      @Input(
+              key = "changes",
+              heading = "Approved changes",
+              form = NumberForm.MONEY,
+              min = -100_000_000,
+              max = 100_000_000,
+              blank = "Blank: none.",
+              help = "Approved after the budget, minus is less.")
+          Double changes) {}
 
   /** Money that comes back. */
   @Table(key = "deposits", heading = "Deposits", rows = 12)
@@ -430,6 +513,7 @@ public record BudgetInputs(
       @Input(
               key = "amount",
               heading = "Amount",
+              form = NumberForm.MONEY,
               min = 0,
               max = 100_000_000,
               help = "What is not given back later is a line of the type loss.")
@@ -460,6 +544,7 @@ public record BudgetInputs(
       @Input(
               key = "dearer",
               heading = "Dearer",
+              form = NumberForm.FINE_SHARE,
               min = -1,
               max = 10,
               blank = "Blank: no.",
@@ -468,6 +553,7 @@ public record BudgetInputs(
       @Input(
               key = "moreTimes",
               heading = "More days",
+              form = NumberForm.EXACT,
               min = -3660,
               max = 3660,
               blank = "Blank: none.",
@@ -476,9 +562,98 @@ public record BudgetInputs(
       @Input(
               key = "other",
               heading = "Other",
+              form = NumberForm.MONEY,
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: nothing.",
               help = "Anything else it costs.")
           Double other) {}
+
+  /** Ways to power the same days, side by side. */
+  @Table(key = "options", heading = "Options", rows = 8)
+  public record Option(
+      @Input(key = "option", heading = "Option", help = "Batteries, generator, utility supply.")
+          String option,
+      @Input(
+              key = "hire",
+              heading = "Day rate",
+              form = NumberForm.MONEY,
+              min = 0,
+              max = 10_000_000,
+              blank = "Blank: none.",
+              help = "Of all its kit, without tax, in the budget's currency.")
+          Double hire,
+      @Input(
+              key = "days",
+              heading = "Days",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 3660,
+              blank = "Blank: 1.",
+              help = "Days charged.")
+          Double days,
+      @Input(
+              key = "discount",
+              heading = "Discount",
+              form = NumberForm.FINE_SHARE,
+              min = 0,
+              max = 1,
+              blank = "Blank: none.",
+              help = "Share off the hire.")
+          Double discount,
+      @Input(
+              key = "fuel",
+              heading = "Fuel",
+              unit = "L",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 1_000_000,
+              blank = "Blank: none.",
+              help = "Diesel.")
+          Double fuel,
+      @Input(
+              key = "energy",
+              heading = "Energy",
+              unit = "kWh",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 1_000_000,
+              blank = "Blank: none.",
+              help = "From a supply, charging included.")
+          Double energy,
+      @Input(
+              key = "crew",
+              heading = "Crew",
+              unit = "h",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 100_000,
+              blank = "Blank: none.",
+              help = "Hours of work, of all persons.")
+          Double crew,
+      @Input(
+              key = "risk",
+              heading = "Risks",
+              blank = "Blank: check: every option can fail.",
+              help = "In words, for whoever decides.")
+          String risk,
+      @Input(
+              key = "other",
+              heading = "Other",
+              form = NumberForm.MONEY,
+              min = 0,
+              max = 10_000_000,
+              blank = "Blank: none.",
+              help = "Connections, calls, transport, operator.")
+          Double other,
+      @Input(
+              key = "weight",
+              heading = "Weight",
+              unit = "kg",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 1_000_000,
+              blank = "Blank: not known.",
+              help = "Of all its kit.")
+          Double weight) {}
 }

@@ -36,6 +36,7 @@ public final class BudgetPlan {
   private final List<BudgetLine> fit;
   private final CostTotals totals;
   private final ScenarioCosts scenarios;
+  private final OptionCosts options;
   private final CashWeeks cash;
 
   private BudgetPlan(BudgetInputs inputs) {
@@ -60,12 +61,46 @@ public final class BudgetPlan {
     fit = gate.paper(l -> true).fit().stream().map(Gate.Judged::item).toList();
     totals = new CostTotals(rules, fit);
     scenarios = new ScenarioCosts(rules, fit, totals.contingencyLeft(), inputs.scenarios());
+    options = new OptionCosts(rules, inputs.options());
     cash = new CashWeeks(rules, fit, inputs.deposits());
   }
 
   /** Calculates the budget from its ranges, in the order of {@link PlanModel#inputs()}. */
   public static PlanResult of(List<?> ranges) {
     return MODEL.calculate(ranges);
+  }
+
+  private static BudgetInputs read(List<?> ranges) {
+    return new BudgetInputs(
+        BudgetInputs.PROJECT.read(ranges.get(0)),
+        BudgetInputs.COUNTS.read(ranges.get(1)),
+        BudgetInputs.EXCHANGE.read(ranges.get(2)),
+        BudgetInputs.TIERS.read(ranges.get(3)),
+        BudgetInputs.LINES.read(ranges.get(4)),
+        BudgetInputs.DEPOSITS.read(ranges.get(5)),
+        BudgetInputs.SCENARIOS.read(ranges.get(6)),
+        BudgetInputs.OPTIONS.read(ranges.get(7)));
+  }
+
+  /**
+   * What approving the budget as it is planned now would write.
+   *
+   * @param ranges as {@link #of} takes them
+   */
+  public static BudgetApproval approval(List<?> ranges) {
+    BudgetPlan plan = new BudgetPlan(read(ranges));
+    List<Integer> withheld = new ArrayList<>();
+    List<BudgetApproval.Amount> amounts = new ArrayList<>();
+    for (BudgetLine line : plan.lines.values()) {
+      int row = line.row().number();
+      if (!plan.gate.row(row).fit()) {
+        withheld.add(row);
+      } else if (!line.isStruck()) {
+        amounts.add(new BudgetApproval.Amount(row, line.plan().all()));
+      }
+    }
+    return new BudgetApproval(
+        plan.rules.project().approved(), plan.rules.stops(), withheld, amounts);
   }
 
   static boolean isStop(Finding finding) {
@@ -81,7 +116,7 @@ public final class BudgetPlan {
             BudgetResults.PROJECT,
             List.of(
                 new BudgetResults.ProjectState(
-                    Finding.verdict(project), project, rules.isDraft()))),
+                    Finding.verdict(project), project, rules.isDraft(), ReportText.basis(rules)))),
         new ResultRows<>(
             BudgetResults.COUNTS,
             align(
@@ -123,6 +158,19 @@ public final class BudgetPlan {
                         findings("scenarios", r),
                         scenarios.state(r.number()).more(),
                         scenarios.state(r.number()).left()))),
+        new ResultRows<>(
+            BudgetResults.OPTIONS,
+            align(
+                inputs.options(),
+                r ->
+                    new BudgetResults.OptionState(
+                        verdict("options", r),
+                        findings("options", r),
+                        options.state(r.number()).cost(),
+                        options.more(r.number()),
+                        options.state(r.number()).co2(),
+                        options.heavier(r.number())))),
+        new ResultRows<>(BudgetResults.REPORT, report()),
         new ResultRows<>(BudgetResults.WEEKS, weeks),
         new ResultRows<>(BudgetResults.SUMMARY, List.of(summary(weeks, issues))),
         new ResultRows<>(BudgetResults.ISSUES, issues));
@@ -147,6 +195,7 @@ public final class BudgetPlan {
       case "exchange" -> rules.exchange().row(row.number()).findings();
       case "tiers" -> rules.tiers().row(row.number()).findings();
       case "lines" -> gate.row(row.number()).findings();
+      case "options" -> sorted(options.state(row.number()).findings());
       case "deposits" -> sorted(cash.depositFindings(row.number()));
       default -> sorted(scenarios.state(row.number()).findings());
     };
@@ -239,6 +288,33 @@ public final class BudgetPlan {
         s.variance());
   }
 
+  private List<BudgetResults.ReportRow> report() {
+    List<BudgetResults.ReportRow> rows = new ArrayList<>();
+    report(rows, ReportText.ACCOUNTS, totals.by(Line::account));
+    report(rows, ReportText.DEPARTMENTS, totals.by(Line::department));
+    return rows;
+  }
+
+  private static void report(
+      List<BudgetResults.ReportRow> rows, ReportText heading, List<CostTotals.Row> totals) {
+    rows.add(
+        new BudgetResults.ReportRow(
+            TotalKind.HEADING, heading.of(), null, null, null, null, null, null));
+    for (CostTotals.Row row : totals) {
+      CostTotals.Sums s = row.sums();
+      rows.add(
+          new BudgetResults.ReportRow(
+              row.kind(),
+              ReportText.label(row),
+              s.budget(),
+              s.ordered(),
+              s.costToDate(),
+              s.toComplete(),
+              s.finalCost(),
+              s.variance()));
+    }
+  }
+
   private static <R> BigDecimal sum(List<R> rows, Function<R, BigDecimal> amount) {
     return rows.stream().map(amount).reduce(BigDecimal.ZERO, BigDecimal::add);
   }
@@ -247,11 +323,18 @@ public final class BudgetPlan {
       List<BudgetResults.CashWeek> weeks, List<IssueRow> issues) {
     BigDecimal gross = sum(fit, l -> l.cash().gross());
     BigDecimal paid = sum(fit, l -> rules.rounded(BudgetRules.decimal(l.line().paid())));
+    CostTotals.Sums total = totals.total();
     return new BudgetResults.BudgetSummary(
         IssueRow.worst(issues),
         rules.isDraft(),
         gate.all().size(),
+        rules.currency() == null ? null : (Integer) rules.currency().getDefaultFractionDigits(),
         gate.all().size() - fit.size(),
+        total.budget(),
+        total.ordered(),
+        total.costToDate(),
+        total.toComplete(),
+        total.finalCost(),
         totals.contingency(),
         totals.all().variance(),
         totals.contingencyLeft(),
@@ -259,7 +342,12 @@ public final class BudgetPlan {
         sum(weeks, BudgetResults.CashWeek::payments),
         cash.undated(),
         paid,
-        gross.subtract(paid));
+        gross.subtract(paid),
+        weeks.stream()
+            .map(BudgetResults.CashWeek::soFar)
+            .reduce(BigDecimal::max)
+            .orElse(BigDecimal.ZERO),
+        options.lowest());
   }
 
   private List<IssueRow> issues() {
@@ -303,7 +391,8 @@ public final class BudgetPlan {
           BudgetInputs.TIERS,
           BudgetInputs.LINES,
           BudgetInputs.DEPOSITS,
-          BudgetInputs.SCENARIOS);
+          BudgetInputs.SCENARIOS,
+          BudgetInputs.OPTIONS);
     }
 
     @Override
@@ -318,6 +407,8 @@ public final class BudgetPlan {
           BudgetResults.DEPARTMENTS,
           BudgetResults.DEPOSITS,
           BudgetResults.SCENARIOS,
+          BudgetResults.OPTIONS,
+          BudgetResults.REPORT,
           BudgetResults.WEEKS,
           BudgetResults.SUMMARY,
           BudgetResults.ISSUES);
@@ -329,16 +420,13 @@ public final class BudgetPlan {
     }
 
     @Override
+    public List<String> phrases() {
+      return ReportText.patterns();
+    }
+
+    @Override
     public PlanResult calculate(List<?> ranges) {
-      BudgetInputs inputs =
-          new BudgetInputs(
-              BudgetInputs.PROJECT.read(ranges.get(0)),
-              BudgetInputs.COUNTS.read(ranges.get(1)),
-              BudgetInputs.EXCHANGE.read(ranges.get(2)),
-              BudgetInputs.TIERS.read(ranges.get(3)),
-              BudgetInputs.LINES.read(ranges.get(4)),
-              BudgetInputs.DEPOSITS.read(ranges.get(5)),
-              BudgetInputs.SCENARIOS.read(ranges.get(6)));
+      BudgetInputs inputs = read(ranges);
       List<InputRows<?>> all = inputs.all();
       if (all.stream().anyMatch(r -> r.fault().isPresent())) {
         return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);

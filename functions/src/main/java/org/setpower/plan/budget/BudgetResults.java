@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -17,6 +19,8 @@ public final class BudgetResults {
   public static final ResultTable<ExchangeState> EXCHANGE = ResultTable.of(ExchangeState.class);
   public static final ResultTable<TierState> TIERS = ResultTable.of(TierState.class);
   public static final ResultTable<LineState> LINES = ResultTable.of(LineState.class);
+  public static final ResultTable<ReportRow> REPORT = ResultTable.of(ReportRow.class);
+  public static final ResultTable<OptionState> OPTIONS = ResultTable.of(OptionState.class);
   public static final ResultTable<AccountTotal> ACCOUNTS = ResultTable.of(AccountTotal.class);
   public static final ResultTable<DepartmentTotal> DEPARTMENTS =
       ResultTable.of(DepartmentTotal.class);
@@ -34,11 +38,13 @@ public final class BudgetResults {
           "lines.reasons",
           "deposits.reasons",
           "scenarios.reasons",
+          "options.reasons",
           "lines.description",
           "counts.count",
           "exchange.currency",
           "deposits.to",
           "scenarios.scenario",
+          "options.option",
           "tiers.after");
 
   private static final String LINES_ALL = "lines.*";
@@ -60,14 +66,20 @@ public final class BudgetResults {
               key = "reasons",
               heading = "Reason",
               from = {"project.*", "lines.due", "lines.reasons", LINES_ALL},
-              rule = "What is wrong with the settings, or missing for Cash.")
+              rule = "What is wrong with the settings, or missing for Cash flow.")
           List<Finding> reasons,
       @Result(
               key = "draft",
               heading = "Draft",
               from = "project.approved",
               rule = "Until the budget is approved.")
-          Boolean draft) {}
+          Boolean draft,
+      @Result(
+              key = "basis",
+              heading = "Basis",
+              from = {"project.currency", "project.columns", "project.approved"},
+              rule = "Currency and tax of all columns of the cost report; whether it is a draft.")
+          Phrase basis) {}
 
   /** Beside a count. */
   @Table(key = "counts", heading = "Imported", rows = 60)
@@ -135,12 +147,14 @@ public final class BudgetResults {
       @Result(
               key = "counted",
               heading = "Counted",
+              form = NumberForm.EXACT,
               from = {"lines.qty", "lines.count", "counts.value", "counts.count", "lines.reasons"},
               rule = "Quantity, blank is 1, × linked count.")
           BigDecimal counted,
       @Result(
               key = "timesCharged",
               heading = "× charged",
+              form = NumberForm.EXACT,
               from = {"lines.times", "lines.minTimes", "lines.reasons"},
               rule = "× days, at least the fewest charged; blank is 1.")
           BigDecimal timesCharged,
@@ -148,6 +162,7 @@ public final class BudgetResults {
               key = "paidHours",
               heading = "Paid hours a day",
               unit = "h",
+              form = NumberForm.EXACT,
               from = {
                 "lines.hours",
                 "lines.coveredHours",
@@ -155,6 +170,7 @@ public final class BudgetResults {
                 "project.rounding",
                 "project.minimumCall",
                 "lines.unit",
+                "lines.reasons",
                 "lines.type"
               },
               rule = "Hours rounded up, at least the call, each hour × the factor of its step.")
@@ -162,6 +178,7 @@ public final class BudgetResults {
       @Result(
               key = "pay",
               heading = "Price or pay",
+              form = NumberForm.MONEY,
               from = {
                 "lines.price",
                 "lines.counted",
@@ -183,6 +200,7 @@ public final class BudgetResults {
       @Result(
               key = "fringes",
               heading = "Fringes",
+              form = NumberForm.MONEY,
               from = {
                 "lines.pay",
                 "lines.fringe",
@@ -196,6 +214,7 @@ public final class BudgetResults {
       @Result(
               key = "perDiems",
               heading = "Per diem",
+              form = NumberForm.MONEY,
               from = {
                 "lines.counted",
                 "lines.daysAway",
@@ -209,6 +228,7 @@ public final class BudgetResults {
       @Result(
               key = "plannedTyped",
               heading = "Planned, as typed",
+              form = NumberForm.MONEY,
               from = {"lines.pay", "lines.fringes", "lines.perDiems", "lines.struck"},
               rule =
                   "Pay, fringes and per diem, with or without tax as amounts are typed; Approve budget writes it.")
@@ -216,6 +236,7 @@ public final class BudgetResults {
       @Result(
               key = "planned",
               heading = "Planned",
+              form = NumberForm.MONEY,
               from = {
                 "lines.plannedTyped",
                 "lines.tax",
@@ -230,6 +251,7 @@ public final class BudgetResults {
       @Result(
               key = "budgetNow",
               heading = "Budget",
+              form = NumberForm.MONEY,
               from = {
                 "lines.planned",
                 "lines.budget",
@@ -248,6 +270,7 @@ public final class BudgetResults {
       @Result(
               key = "orderedNow",
               heading = "Ordered",
+              form = NumberForm.MONEY,
               from = {
                 "lines.ordered",
                 "lines.plannedTyped",
@@ -263,6 +286,7 @@ public final class BudgetResults {
       @Result(
               key = "invoicedNow",
               heading = "Invoiced",
+              form = NumberForm.MONEY,
               from = {
                 "lines.invoiced",
                 "lines.plannedTyped",
@@ -278,6 +302,7 @@ public final class BudgetResults {
       @Result(
               key = "open",
               heading = "Open commitment",
+              form = NumberForm.MONEY,
               from = {"lines.costToDate", "lines.invoicedNow"},
               rule =
                   "0 where the PO is closed or the line complete, else ordered less invoiced, not below 0.")
@@ -285,6 +310,7 @@ public final class BudgetResults {
       @Result(
               key = "costToDate",
               heading = "Cost to date",
+              form = NumberForm.MONEY,
               from = {
                 "lines.invoiced",
                 "lines.ordered",
@@ -303,6 +329,7 @@ public final class BudgetResults {
       @Result(
               key = "toComplete",
               heading = "Estimate to complete",
+              form = NumberForm.MONEY,
               from = {"lines.finalCost", "lines.costToDate"},
               rule =
                   "As typed; blank: 0 where struck or complete, else planned less cost to date, not below 0.")
@@ -310,6 +337,7 @@ public final class BudgetResults {
       @Result(
               key = "finalCost",
               heading = "Estimated final cost",
+              form = NumberForm.MONEY,
               from = {
                 "lines.invoiced",
                 "lines.ordered",
@@ -330,12 +358,14 @@ public final class BudgetResults {
       @Result(
               key = "variance",
               heading = "Variance",
+              form = NumberForm.MONEY,
               from = {"lines.budgetNow", "lines.finalCost"},
               rule = "Budget and approved changes less estimated final cost; minus is over.")
           BigDecimal variance,
       @Result(
               key = "gross",
               heading = "With tax",
+              form = NumberForm.MONEY,
               from = {
                 "lines.finalCost",
                 "lines.tax",
@@ -349,17 +379,19 @@ public final class BudgetResults {
                 "lines.struck",
                 "lines.plannedTyped"
               },
-              rule = "Estimated final cost with tax, for Cash.")
+              rule = "Estimated final cost with tax, for Cash flow.")
           BigDecimal gross,
       @Result(
               key = "reclaimed",
               heading = "Tax reclaimed",
+              form = NumberForm.MONEY,
               from = {"lines.gross", "lines.recoverable", "project.recoverable"},
               rule = "Share of its tax that comes back.")
           BigDecimal reclaimed,
       @Result(
               key = "toPay",
               heading = "Still to pay",
+              form = NumberForm.MONEY,
               from = {"lines.gross", "lines.paid"},
               rule = "With tax, less paid.")
           BigDecimal toPay,
@@ -376,6 +408,70 @@ public final class BudgetResults {
               },
               rule = "By Due and the dates of Project; blank for weekly payments.")
           LocalDate paidOn) {}
+
+  /** Accounts, then departments, each with contingency and total: the page of the cost report. */
+  @Table(key = "report", heading = "Cost report", rows = 410)
+  public record ReportRow(
+      @Result(
+              key = "kind",
+              heading = "Row",
+              from = {"accounts.kind", "departments.kind", LINES_ALL},
+              rule = "Heading, account or department, contingency, total.")
+          TotalKind kind,
+      @Result(
+              key = "label",
+              heading = "Account or department",
+              from = {
+                "accounts.account",
+                "departments.department",
+                LINES_ALL,
+                "lines.reasons",
+                "project.contingency"
+              },
+              rule = "By name.")
+          Phrase label,
+      @Result(
+              key = "budget",
+              heading = "Budget",
+              form = NumberForm.MONEY,
+              from = {"accounts.budget", "departments.budget", LINES_ALL, "lines.reasons"},
+              rule = "As under accounts and departments.")
+          BigDecimal budget,
+      @Result(
+              key = "ordered",
+              heading = "Ordered",
+              form = NumberForm.MONEY,
+              from = {"accounts.ordered", "departments.ordered", LINES_ALL, "lines.reasons"},
+              rule = "As under accounts and departments.")
+          BigDecimal ordered,
+      @Result(
+              key = "costToDate",
+              heading = "Cost to date",
+              form = NumberForm.MONEY,
+              from = {"accounts.costToDate", "departments.costToDate", LINES_ALL, "lines.reasons"},
+              rule = "As under accounts and departments.")
+          BigDecimal costToDate,
+      @Result(
+              key = "toComplete",
+              heading = "Estimate to complete",
+              form = NumberForm.MONEY,
+              from = {"accounts.toComplete", "departments.toComplete", LINES_ALL, "lines.reasons"},
+              rule = "As under accounts and departments.")
+          BigDecimal toComplete,
+      @Result(
+              key = "finalCost",
+              heading = "Estimated final cost",
+              form = NumberForm.MONEY,
+              from = {"accounts.finalCost", "departments.finalCost", LINES_ALL, "lines.reasons"},
+              rule = "As under accounts and departments.")
+          BigDecimal finalCost,
+      @Result(
+              key = "variance",
+              heading = "Variance",
+              form = NumberForm.MONEY,
+              from = {"accounts.variance", "departments.variance", LINES_ALL, "lines.reasons"},
+              rule = "As under accounts and departments.")
+          BigDecimal variance) {}
 
   /** Totals by account, contingency, total. */
   @Table(key = "accounts", heading = "Accounts", rows = 202)
@@ -395,36 +491,42 @@ public final class BudgetResults {
       @Result(
               key = "budget",
               heading = "Budget",
+              form = NumberForm.MONEY,
               from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
               rule = "Sum of its lines; of contingency its share of all budgets.")
           BigDecimal budget,
       @Result(
               key = "ordered",
               heading = "Ordered",
+              form = NumberForm.MONEY,
               from = {"lines.orderedNow", "lines.reasons", LINES_ALL},
               rule = "Sum of its lines.")
           BigDecimal ordered,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
+              form = NumberForm.MONEY,
               from = {"lines.costToDate", "lines.reasons", LINES_ALL},
               rule = "Sum of its lines.")
           BigDecimal costToDate,
       @Result(
               key = "toComplete",
               heading = "Estimate to complete",
+              form = NumberForm.MONEY,
               from = {"lines.toComplete", "lines.reasons", LINES_ALL, "project.contingency"},
               rule = "Sum of its lines; contingency is kept in full and nets nothing.")
           BigDecimal toComplete,
       @Result(
               key = "finalCost",
               heading = "Estimated final cost",
+              form = NumberForm.MONEY,
               from = {"accounts.costToDate", "accounts.toComplete"},
               rule = "Cost to date and estimate to complete.")
           BigDecimal finalCost,
       @Result(
               key = "variance",
               heading = "Variance",
+              form = NumberForm.MONEY,
               from = {"accounts.budget", "accounts.finalCost"},
               rule = "Budget less estimated final cost; minus is over.")
           BigDecimal variance) {}
@@ -447,36 +549,42 @@ public final class BudgetResults {
       @Result(
               key = "budget",
               heading = "Budget",
+              form = NumberForm.MONEY,
               from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
               rule = "Sum of its lines; of contingency its share of all budgets.")
           BigDecimal budget,
       @Result(
               key = "ordered",
               heading = "Ordered",
+              form = NumberForm.MONEY,
               from = {"lines.orderedNow", "lines.reasons", LINES_ALL},
               rule = "Sum of its lines.")
           BigDecimal ordered,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
+              form = NumberForm.MONEY,
               from = {"lines.costToDate", "lines.reasons", LINES_ALL},
               rule = "Sum of its lines.")
           BigDecimal costToDate,
       @Result(
               key = "toComplete",
               heading = "Estimate to complete",
+              form = NumberForm.MONEY,
               from = {"lines.toComplete", "lines.reasons", LINES_ALL, "project.contingency"},
               rule = "Sum of its lines; contingency is kept in full and nets nothing.")
           BigDecimal toComplete,
       @Result(
               key = "finalCost",
               heading = "Estimated final cost",
+              form = NumberForm.MONEY,
               from = {"departments.costToDate", "departments.toComplete"},
               rule = "Cost to date and estimate to complete.")
           BigDecimal finalCost,
       @Result(
               key = "variance",
               heading = "Variance",
+              form = NumberForm.MONEY,
               from = {"departments.budget", "departments.finalCost"},
               rule = "Budget less estimated final cost; minus is over.")
           BigDecimal variance) {}
@@ -522,7 +630,8 @@ public final class BudgetResults {
           List<Finding> reasons,
       @Result(
               key = "more",
-              heading = "More cost",
+              heading = "Extra cost",
+              form = NumberForm.MONEY,
               from = {
                 "scenarios.*",
                 LINES_ALL,
@@ -535,9 +644,56 @@ public final class BudgetResults {
       @Result(
               key = "left",
               heading = "Contingency left",
+              form = NumberForm.MONEY,
               from = {"scenarios.more", "summary.contingencyLeft"},
-              rule = "Contingency, less what lines are over now, less more cost.")
+              rule = "Contingency, less what lines are over now, less extra cost.")
           BigDecimal left) {}
+
+  /** Beside an option. */
+  @Table(key = "options", heading = "Options", rows = 8)
+  public record OptionState(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "options.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"options.*", PROJECT_ALL},
+              rule = "What is wrong with the row, or a price that it needs.")
+          List<Finding> reasons,
+      @Result(
+              key = "cost",
+              heading = "Cost",
+              form = NumberForm.MONEY,
+              from = {"options.*", PROJECT_ALL, "options.reasons"},
+              rule = "Hire × days × (1 − discount) + fuel + energy + crew + other, without tax.")
+          BigDecimal cost,
+      @Result(
+              key = "more",
+              heading = "More than the cheapest",
+              form = NumberForm.MONEY,
+              from = {"options.cost", "options.*", PROJECT_ALL},
+              rule = "Less the lowest cost of all options.")
+          BigDecimal more,
+      @Result(
+              key = "co2",
+              heading = "CO2",
+              unit = "kg",
+              form = NumberForm.ONE_DECIMAL,
+              from = {"options.*", PROJECT_ALL, "options.reasons"},
+              rule = "GENSET.CO2 of the fuel, and energy × CO2 of the grid.")
+          Double co2,
+      @Result(
+              key = "heavier",
+              heading = "Heavier than the lightest",
+              unit = "kg",
+              form = NumberForm.ONE_DECIMAL,
+              from = {"options.weight", "options.*", PROJECT_ALL},
+              rule = "Less the lowest weight of all options.")
+          Double heavier) {}
 
   /** Weeks in which money moves, always with tax. */
   @Table(key = "weeks", heading = "Cash by week", rows = 120)
@@ -564,6 +720,7 @@ public final class BudgetResults {
       @Result(
               key = "payments",
               heading = "Payments",
+              form = NumberForm.MONEY,
               from = {
                 "lines.gross",
                 "lines.reclaimed",
@@ -583,6 +740,7 @@ public final class BudgetResults {
       @Result(
               key = "depositsOut",
               heading = "Deposits out",
+              form = NumberForm.MONEY,
               from = {
                 "lines.gross",
                 "lines.reclaimed",
@@ -602,6 +760,7 @@ public final class BudgetResults {
       @Result(
               key = "depositsBack",
               heading = "Deposits back",
+              form = NumberForm.MONEY,
               from = {
                 "lines.gross",
                 "lines.reclaimed",
@@ -621,6 +780,7 @@ public final class BudgetResults {
       @Result(
               key = "reclaim",
               heading = "Tax back",
+              form = NumberForm.MONEY,
               from = {
                 "lines.gross",
                 "lines.reclaimed",
@@ -640,12 +800,14 @@ public final class BudgetResults {
       @Result(
               key = "cash",
               heading = "Cash out",
+              form = NumberForm.MONEY,
               from = {"weeks.payments", "weeks.depositsOut", "weeks.depositsBack", "weeks.reclaim"},
               rule = "Payments and deposits out, less deposits and tax back.")
           BigDecimal cash,
       @Result(
               key = "soFar",
-              heading = "Out so far",
+              heading = "Cumulative",
+              form = NumberForm.MONEY,
               from = {
                 "weeks.cash",
                 "lines.gross",
@@ -682,38 +844,84 @@ public final class BudgetResults {
       @Result(key = "rows", heading = "Lines", from = LINES_ALL, rule = "Filled rows.")
           Integer rows,
       @Result(
+              key = "decimals",
+              heading = "Decimals",
+              from = "project.currency",
+              rule = "Of the budget's currency; blank where it is not known.")
+          Integer decimals,
+      @Result(
               key = "withheld",
               heading = "Lines not counted",
               from = {"lines.reasons", LINES_ALL},
               rule = "Lines that are a stop: in no total.")
           Integer withheld,
       @Result(
+              key = "budget",
+              heading = "Budget",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "project.contingency", "lines.reasons", LINES_ALL},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal budget,
+      @Result(
+              key = "ordered",
+              heading = "Ordered",
+              form = NumberForm.MONEY,
+              from = {"lines.orderedNow", "lines.reasons", LINES_ALL},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal ordered,
+      @Result(
+              key = "costToDate",
+              heading = "Cost to date",
+              form = NumberForm.MONEY,
+              from = {"lines.costToDate", "lines.reasons", LINES_ALL},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal costToDate,
+      @Result(
+              key = "toComplete",
+              heading = "Estimate to complete",
+              form = NumberForm.MONEY,
+              from = {"lines.toComplete", "project.contingency", "lines.reasons", LINES_ALL},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal toComplete,
+      @Result(
+              key = "finalCost",
+              heading = "Estimated final cost",
+              form = NumberForm.MONEY,
+              from = {"lines.finalCost", "project.contingency", "lines.reasons", LINES_ALL},
+              rule = "As in the row Total of the cost report.")
+          BigDecimal finalCost,
+      @Result(
               key = "contingency",
               heading = "Contingency",
+              form = NumberForm.MONEY,
               from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
               rule = "Share of the budget of all lines.")
           BigDecimal contingency,
       @Result(
               key = "variance",
               heading = "Variance",
+              form = NumberForm.MONEY,
               from = {"lines.variance", "lines.reasons", LINES_ALL},
               rule = "Of all lines.")
           BigDecimal variance,
       @Result(
               key = "contingencyLeft",
               heading = "Contingency left",
+              form = NumberForm.MONEY,
               from = {"summary.contingency", "summary.variance"},
               rule = "Contingency less the total that lines are over.")
           BigDecimal contingencyLeft,
       @Result(
               key = "gross",
               heading = "With tax",
+              form = NumberForm.MONEY,
               from = {"lines.gross", "lines.reasons", LINES_ALL},
               rule = "Of all lines.")
           BigDecimal gross,
       @Result(
               key = "inCash",
-              heading = "In Cash",
+              heading = "In Cash flow",
+              form = NumberForm.MONEY,
               from = {
                 "lines.gross",
                 "lines.reclaimed",
@@ -732,7 +940,8 @@ public final class BudgetResults {
           BigDecimal inCash,
       @Result(
               key = "notInCash",
-              heading = "Not in Cash",
+              heading = "Not in Cash flow",
+              form = NumberForm.MONEY,
               from = {
                 "lines.gross",
                 "lines.reclaimed",
@@ -752,13 +961,28 @@ public final class BudgetResults {
       @Result(
               key = "paid",
               heading = "Paid",
+              form = NumberForm.MONEY,
               from = {"lines.paid", "lines.reasons", LINES_ALL},
               rule = "So far, with tax.")
           BigDecimal paid,
       @Result(
               key = "toPay",
               heading = "Still to pay",
+              form = NumberForm.MONEY,
               from = {"lines.toPay", "lines.reasons", LINES_ALL},
               rule = "With tax.")
-          BigDecimal toPay) {}
+          BigDecimal toPay,
+      @Result(
+              key = "peak",
+              heading = "Peak cash requirement",
+              form = NumberForm.MONEY,
+              from = {"weeks.soFar", "lines.reasons", LINES_ALL, PROJECT_ALL, DEPOSITS_ALL},
+              rule = "The highest cumulative cash out of all weeks.")
+          BigDecimal peak,
+      @Result(
+              key = "lowestOption",
+              heading = "Lowest-cost option",
+              from = {"options.cost", "options.option", "options.*", PROJECT_ALL},
+              rule = "The option with the lowest cost; the first of equal ones.")
+          String lowestOption) {}
 }

@@ -44,7 +44,12 @@ final class CostTotals {
   }
 
   /** A row of totals; the name is null for contingency and total. */
-  record Row(TotalKind kind, String name, Sums sums) {}
+  record Row(TotalKind kind, String name, Sums sums) {
+    /** Whether its lines name no account or department. */
+    boolean isUnnamed() {
+      return NO_GROUP.equals(name);
+    }
+  }
 
   /**
    * @param lines those that are fit
@@ -83,6 +88,15 @@ final class CostTotals {
     return contingency().add(all().variance.min(BigDecimal.ZERO));
   }
 
+  private Sums kept() {
+    return Sums.even(contingency(), BigDecimal.ZERO);
+  }
+
+  /** Of all lines and contingency. */
+  Sums total() {
+    return rules.project().contingency() == null ? all() : all().plus(kept());
+  }
+
   List<Row> by(Function<Line, String> group) {
     Map<String, Row> groups = new TreeMap<>();
     for (BudgetLine line : lines) {
@@ -94,13 +108,10 @@ final class CostTotals {
           (a, b) -> new Row(TotalKind.GROUP, first(a.name, b.name), a.sums.plus(b.sums)));
     }
     List<Row> rows = new ArrayList<>(groups.values());
-    Sums total = all();
     if (rules.project().contingency() != null) {
-      Sums kept = Sums.even(contingency(), BigDecimal.ZERO);
-      rows.add(new Row(TotalKind.CONTINGENCY, null, kept));
-      total = total.plus(kept);
+      rows.add(new Row(TotalKind.CONTINGENCY, null, kept()));
     }
-    rows.add(new Row(TotalKind.TOTAL, null, total));
+    rows.add(new Row(TotalKind.TOTAL, null, total()));
     return rows;
   }
 

@@ -4,6 +4,8 @@ import org.setpower.base.TextEnum;
 
 /** What a row of totals is. */
 public enum TotalKind implements TextEnum {
+  /** Above the rows of accounts, and of departments. */
+  HEADING("heading"),
   /** Of one account or department. */
   GROUP("group"),
   CONTINGENCY("contingency"),

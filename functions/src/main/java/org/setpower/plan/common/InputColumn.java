@@ -47,6 +47,7 @@ public record InputColumn(
   private static final double FIRST_DAY = 32_874; // 1 Jan 1990
   private static final double LAST_DAY = 109_574; // 31 Dec 2199
   private static final long MINUTES_A_DAY = 1440;
+  private static final double PER_CENT = 100;
 
   /** The heading in a language; the number of a column of a list stays. */
   public String heading(Messages messages) {
@@ -121,10 +122,10 @@ public record InputColumn(
 
   private Double inRange(Double value, List<Finding> findings) {
     if (value < min || value > max) {
-      boolean share = form == NumberForm.SHARE || form == NumberForm.FINE_SHARE;
-      double times = share ? 100 : 1; // a share is typed and shown as %
-      String suffix = share ? " %" : unit.isEmpty() ? "" : " " + unit;
-      refuse(findings, CommonFinding.OUT_OF_RANGE, value * times, min * times, max * times, suffix);
+      boolean isShare = form == NumberForm.SHARE || form == NumberForm.FINE_SHARE;
+      double shown = isShare ? PER_CENT : 1;
+      String suffix = isShare ? " %" : unit.isEmpty() ? "" : " " + unit;
+      refuse(findings, CommonFinding.OUT_OF_RANGE, value * shown, min * shown, max * shown, suffix);
       return null;
     }
     return value;

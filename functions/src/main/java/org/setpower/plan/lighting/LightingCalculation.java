@@ -17,8 +17,6 @@ import org.setpower.plan.finding.Severity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
-import org.setpower.plan.lighting.input.Connection;
-import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LightingSettings;
@@ -34,6 +32,7 @@ import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.LoadTable;
 import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.load.SupplyHours;
+import org.setpower.plan.lighting.load.ThirdHarmonic;
 import org.setpower.plan.lighting.load.Timeline;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
@@ -234,17 +233,14 @@ final class LightingCalculation {
   private static List<Finding> equipmentFindings(InputRow<Equipment> row, Set<String> used) {
     List<Finding> findings = new ArrayList<>(row.findings());
     Equipment typed = row.value();
-    boolean sine =
-        typed.inrush() == InrushClass.NONE
-            || typed.inrush() == InrushClass.TUNGSTEN
-            || typed.inrush() == InrushClass.MOTOR;
-    boolean toNeutral = typed.connection() == null || typed.connection() == Connection.LINE_NEUTRAL;
-    if (typed.harmonic() == null
+    if (ThirdHarmonic.isOpen(typed)
         && !row.unreadable().contains("harmonic")
-        && !sine
-        && toNeutral
         && used.contains(Identity.of(typed.item()))) {
-      findings.add(Finding.of(LightingFinding.HARMONIC_OPEN));
+      findings.add(
+          Finding.of(
+              LightingFinding.HARMONIC_OPEN,
+              typed.powerFactor(),
+              ThirdHarmonic.of(typed, typed.powerFactor())));
     }
     return findings;
   }

@@ -12,13 +12,17 @@ import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.Connection;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingInputs;
+import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.LoadTables.Load;
+import org.setpower.plan.lighting.input.SupplyTables.Generator;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
+import org.setpower.plan.lighting.input.SupplyType;
 import org.setpower.plan.lighting.load.Flows;
 import org.setpower.plan.lighting.load.LoadState;
 import org.setpower.plan.lighting.load.PlannedLoad;
@@ -151,6 +155,7 @@ final class LightingHandouts {
   private LightingPapers.PlaceRow place(Node node, List<String> plugged, int withheld) {
     OutletGroup group = network.outlet(node);
     return new LightingPapers.PlaceRow(
+        group.distro(),
         node.name(),
         group.connector() == null ? null : group.connector().word(),
         LightingTables.known(Network.protectedPlace(node).protectingBreaker()),
@@ -215,24 +220,19 @@ final class LightingHandouts {
         .toList();
   }
 
+  /** A label for each distro; one that is a stop says so and lists nothing. */
   List<LightingPapers.LabelRow> labels() {
-    return plan.supplies().all().stream()
-        .map(
-            j -> {
-              Supply typed = j.item().value();
-              Node node = network.supplies().get(j.row());
-              return new LightingPapers.LabelRow(
-                  typed.name(),
-                  typed.location(),
-                  LightingTables.fedFrom(node),
-                  LightingTables.known(node.protectingBreaker()),
-                  typed.electrician(),
-                  j.verdict());
-            })
+    List<LightingPapers.LabelRow> rows = new ArrayList<>();
+    List<LightingPapers.PlaceRow> places = distribution();
+    plan.supplies().all().stream()
+        .filter(j -> j.item().value().type() == SupplyType.DISTRO)
+        .filter(j -> j.item().value().name() != null)
         .sorted(
-            Comparator.comparing((LightingPapers.LabelRow r) -> Identity.of(r.name()))
-                .thenComparing(LightingPapers.LabelRow::toString))
-        .toList();
+            Comparator.comparing(
+                    (Gate.Judged<InputRow<Supply>> j) -> Identity.of(j.item().value().name()))
+                .thenComparing(Gate.Judged::row))
+        .forEach(j -> rows.addAll(DistroLabel.of(j, network, places)));
+    return rows;
   }
 
   List<LightingPapers.BalanceRow> balance() {
@@ -278,6 +278,20 @@ final class LightingHandouts {
               .filter(g -> Identity.of(g.distro()).equals(Identity.of(row.value().name())))
               .toList();
       order.addDistro(row.value(), groups);
+    }
+    for (Gate.Judged<InputRow<Generator>> row : plan.generators().all()) {
+      GeneratorJudge.State state = plan.generatorStates().get(row.row());
+      if (row.fit() && state.node() != null && state.size() != null) {
+        order.addGenerator(state.node().name(), state.size());
+      }
+    }
+    Map<String, Double> atOnce =
+        LightingTables.atOnce(flows, l -> plan.loadGate().row(l.row().number()).fit());
+    for (Gate.Judged<InputRow<Equipment>> row : plan.equipment().all()) {
+      double most = atOnce.getOrDefault(Identity.of(row.item().value().item()), 0.0);
+      if (most > 0) {
+        order.addDevices(row.item().value(), (int) Math.ceil(most));
+      }
     }
     order.takeStock(plan.inputs());
     return order.lines().stream()

@@ -1,5 +1,6 @@
 package org.setpower.plan.lighting;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.PlanModel;
@@ -69,7 +70,9 @@ public final class LightingModel implements PlanModel {
 
   @Override
   public List<String> phrases() {
-    return DiagramLayout.words();
+    List<String> phrases = new ArrayList<>(DiagramLayout.words());
+    phrases.addAll(DistroLabel.words());
+    return phrases;
   }
 
   @Override

@@ -4,10 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.IssueRow;
@@ -40,6 +43,7 @@ import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.protection.RunJudge;
 import org.setpower.plan.lighting.result.LightingPapers;
 import org.setpower.plan.lighting.result.LightingResults;
+import org.setpower.supply.GeneratorRating;
 import org.setpower.supply.Neutral;
 
 /** Makes the tables of results of a calculated plan. */
@@ -238,9 +242,26 @@ final class LightingTables {
         judged.findings(),
         outlets.size(),
         (int) outlets.stream().filter(plan.outletJudge()::isUsed).count(),
+        legsOf(outlets),
         peak == null ? null : (Double) flows.shown(peak).amps(),
         flowing ? peak.name() : null,
         peak == null ? null : known(Network.protectedPlace(peak).protectingBreaker()));
+  }
+
+  /** Numbers by leg, such as L1: 1, 4; the leg alone where all outlets have the same. */
+  private static String legsOf(List<Node> outlets) {
+    Map<Integer, List<String>> byLegs = new LinkedHashMap<>();
+    for (Node outlet : outlets) {
+      String number = outlet.name().substring(outlet.name().lastIndexOf('-') + 1);
+      byLegs.computeIfAbsent(outlet.legs(), k -> new ArrayList<>()).add(number);
+    }
+    byLegs.remove(0);
+    if (byLegs.size() == 1) {
+      return LegWord.text(byLegs.keySet().iterator().next());
+    }
+    return byLegs.entrySet().stream()
+        .map(e -> LegWord.text(e.getKey()) + ": " + String.join(", ", e.getValue()))
+        .collect(Collectors.joining(" · "));
   }
 
   private LightingResults.RunResult run(InputRow<Run> row) {
@@ -300,15 +321,22 @@ final class LightingTables {
   }
 
   private List<LightingResults.EquipmentResult> equipment() {
+    Map<String, Double> atOnce = atOnce(flows, l -> true);
+    return align(plan.inputs().equipment(), r -> equipment(r, atOnce));
+  }
+
+  /** By item the most pieces that are on at one time. */
+  static Map<String, Double> atOnce(Flows flows, Predicate<PlannedLoad> counted) {
     Map<String, Double> atOnce = new HashMap<>();
     for (LoadState state : flows.states()) {
       Map<String, Double> now = new HashMap<>();
       state.active().stream()
           .mapToObj(flows.loads()::get)
+          .filter(counted)
           .forEach(l -> now.merge(Identity.of(l.row().value().item()), l.quantity(), Double::sum));
       now.forEach((item, quantity) -> atOnce.merge(item, quantity, Math::max));
     }
-    return align(plan.inputs().equipment(), r -> equipment(r, atOnce));
+    return atOnce;
   }
 
   private LightingResults.EquipmentResult equipment(
@@ -320,7 +348,7 @@ final class LightingTables {
         judged.verdict(),
         judged.findings(),
         most,
-        stock == null ? null : (Double) Math.max(0, most - stock));
+        Math.max(0, most - LightingSettings.or(stock, 0.0)));
   }
 
   private LightingResults.GeneratorResult generator(InputRow<Generator> row) {
@@ -333,10 +361,12 @@ final class LightingTables {
         units.fromCelsius(state.air()),
         known(state.derate()),
         state.loadKva(),
+        state.loadKw(),
         state.startKva(),
         known(state.requiredKva()),
         state.proposed(),
         known(state.leftKva()),
+        known(state.leftKva() * GeneratorRating.RATED_POWER_FACTOR),
         known(state.share()),
         state.fuel().hours(),
         state.fuel().meanKw(),

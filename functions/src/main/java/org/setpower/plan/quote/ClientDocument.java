@@ -25,6 +25,7 @@ final class ClientDocument {
   private final QuoteRules rules;
   private final OrderSums sums;
   private final List<DocumentLine> lines = new ArrayList<>();
+  private int numbered;
 
   private ClientDocument(QuoteRules rules, OrderSums sums) {
     this.rules = rules;
@@ -57,6 +58,8 @@ final class ClientDocument {
             null,
             null,
             null,
+            null,
+            null,
             null));
   }
 
@@ -64,26 +67,36 @@ final class ClientDocument {
    * The page.
    *
    * @param fit rows in the order of the quote
-   * @param toInsure replacement value of what is hired
-   * @param withoutValue rows that are hired and lack it
    */
-  static List<DocumentLine> of(
-      QuoteRules rules,
-      OrderSums sums,
-      List<QuoteLine> fit,
-      BigDecimal toInsure,
-      int withoutValue) {
+  static List<DocumentLine> of(QuoteRules rules, OrderSums sums, List<QuoteLine> fit) {
     ClientDocument document = new ClientDocument(rules, sums);
     document.addSections(fit);
     document.addReductions();
-    fit.stream()
-        .filter(l -> l.type() == LineType.SOLD)
-        .forEach(l -> document.add(LineKind.SOLD, l));
-    fit.stream()
-        .filter(l -> l.type() == LineType.SERVICE)
-        .forEach(l -> document.add(LineKind.SERVICE, l));
-    document.addTotals(toInsure, withoutValue);
+    document.addGroups(fit, LineType.SOLD, LineKind.SOLD, PageText.SOLD);
+    document.addGroups(fit, LineType.SERVICE, LineKind.SERVICE, PageText.SERVICES);
+    document.addTotals();
+    if (!rules.isWaivedInstead()) {
+      document.addValue(fit.stream().filter(QuoteLine::isHired).toList());
+    }
     return List.copyOf(document.lines);
+  }
+
+  /** Rows that are not hired, under the headings that they have, else under what they are. */
+  private void addGroups(List<QuoteLine> fit, LineType type, LineKind kind, PageText otherwise) {
+    Map<String, List<QuoteLine>> groups = new LinkedHashMap<>();
+    fit.stream()
+        .filter(l -> l.type() == type)
+        .forEach(
+            l ->
+                groups
+                    .computeIfAbsent(Identity.of(l.item().section()), k -> new ArrayList<>())
+                    .add(l));
+    for (List<QuoteLine> group : groups.values()) {
+      String heading = group.get(0).item().section();
+      Phrase shown = heading == null ? otherwise.of() : PageText.PLAIN.of(heading);
+      add(LineKind.SECTION, shown, heading, null, null, null);
+      group.forEach(l -> add(kind, l));
+    }
   }
 
   private void addSections(List<QuoteLine> fit) {
@@ -147,14 +160,18 @@ final class ClientDocument {
         .orElse(null);
   }
 
-  private void addTotals(BigDecimal toInsure, int withoutValue) {
+  private void addTotals() {
     add(LineKind.NET, PageText.NET.of(), null, null, null, sums.net());
+    // with one rate its net is the line above; a rate of 0 says why
+    boolean isOne = sums.rates().size() == 1;
     sums.rates()
         .forEach(
             (rate, sum) -> {
-              add(LineKind.BASE, base(rate), null, null, rate, sum.base());
+              if (!isOne || rate.share().signum() == 0) {
+                add(LineKind.BASE, base(rate), null, null, null, sum.base());
+              }
               Phrase tax = PageText.TAX.of(taxName(), PageText.percent(rate.share()));
-              add(LineKind.TAX, tax, null, rate.share(), rate, sum.tax());
+              add(LineKind.TAX, tax, null, rate.share(), null, sum.tax());
             });
     Phrase total = PageText.TOTAL.of(rules.currency().getCurrencyCode());
     add(LineKind.TOTAL, total, null, null, null, sums.total());
@@ -167,6 +184,14 @@ final class ClientDocument {
     if (sums.security().signum() > 0) {
       add(LineKind.SECURITY, PageText.SECURITY.of(), null, null, null, sums.security());
     }
+  }
+
+  /** What the client insures: the pieces quoted, whatever was picked. */
+  private void addValue(List<QuoteLine> hired) {
+    List<BigDecimal> values =
+        hired.stream().flatMap(l -> l.value(l.item().qty()).stream()).toList();
+    BigDecimal toInsure = values.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    int withoutValue = hired.size() - values.size();
     if (toInsure.signum() > 0) {
       Phrase label =
           withoutValue == 0
@@ -199,6 +224,8 @@ final class ClientDocument {
             List.of(),
             kind,
             label,
+            null,
+            null,
             null,
             text,
             null,
@@ -233,6 +260,7 @@ final class ClientDocument {
             List.of(),
             kind,
             label(line),
+            ++numbered,
             line.row().number(),
             item.item(),
             item.insteadOf(),
@@ -241,6 +269,7 @@ final class ClientDocument {
             kind == LineKind.ITEM || line.basis() != RateBasis.ONCE ? line.back() : null,
             line.days(),
             line.basis(),
+            per(line.basis()).of(),
             line.rate(),
             weekly ? rules.rounded(line.weeks().first()) : line.rate(),
             weekly ? line.weeks().first() : null,
@@ -251,6 +280,15 @@ final class ClientDocument {
             line.tax().share(),
             reason(line.tax()),
             line.amount()));
+  }
+
+  private static PageText per(RateBasis basis) {
+    return switch (basis) {
+      case DAY -> PageText.PER_DAY;
+      case WEEK -> PageText.PER_WEEK;
+      case ONCE -> PageText.EACH;
+      case ON_REQUEST -> PageText.UNPRICED;
+    };
   }
 
   private Phrase label(QuoteLine line) {

@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.setpower.hire.Money;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;
@@ -20,6 +22,7 @@ final class LateReturns {
   private final Map<Integer, QuoteLine> lines;
   private final QuoteRules rules;
   private final Map<Integer, State> states = new HashMap<>();
+  private final PickedRows picked;
   private final Map<Integer, Double> back = new HashMap<>();
 
   /**
@@ -29,7 +32,7 @@ final class LateReturns {
    * @param days late, counted even where they cost nothing; null where not known
    * @param fee net, after the discounts of the hire
    * @param tax on the fee
-   * @param replacement value of what is lost
+   * @param charged for the pieces: as typed, or the value of what is lost; null where not known
    */
   record State(
       List<Finding> findings,
@@ -37,11 +40,16 @@ final class LateReturns {
       Long days,
       BigDecimal fee,
       BigDecimal tax,
-      BigDecimal replacement) {}
+      BigDecimal charged) {}
 
-  LateReturns(QuoteRules rules, Map<Integer, QuoteLine> lines, InputRows<Return> returns) {
+  LateReturns(
+      QuoteRules rules,
+      Map<Integer, QuoteLine> lines,
+      PickedRows picked,
+      InputRows<Return> returns) {
     this.rules = rules;
     this.lines = lines;
+    this.picked = picked;
     returns
         .filled()
         .filter(r -> r.value().line() != null && r.value().qty() != null)
@@ -90,7 +98,7 @@ final class LateReturns {
   }
 
   private void check(List<Finding> findings, QuoteLine line, Return typed) {
-    Double out = line.item().qty();
+    Double out = picked.pieces(line);
     double all = back.getOrDefault(number(typed), 0.0);
     if (out != null && all > out) {
       add(findings, QuoteFinding.RETURN_TOO_MANY, all, out);
@@ -120,28 +128,55 @@ final class LateReturns {
       } else if (fee.signum() == 0) {
         add(findings, QuoteFinding.LATE_FREE, (double) days);
       } else {
-        add(findings, QuoteFinding.LATE, (double) days, fee);
+        boolean every = rules.everyLateDay() && line.isByRate();
+        add(findings, every ? QuoteFinding.LATE_EVERY_DAY : QuoteFinding.LATE, (double) days, fee);
       }
     }
-    BigDecimal replacement = null;
+    BigDecimal tax = fee == null ? null : rules.rounded(fee.multiply(line.tax().share()));
+    return new State(findings, line, days, fee, tax, charged(findings, line, typed));
+  }
+
+  /** What is charged for the pieces themselves; null where nothing is, or nobody knows yet. */
+  private BigDecimal charged(List<Finding> findings, QuoteLine line, Return typed) {
+    boolean isKnown = typed.charge() != null && rules.currency() != null;
+    BigDecimal charged = isKnown ? rules.rounded(Money.decimal(typed.charge())) : null;
     if (typed.state() == ReturnState.LOST) {
-      replacement = line.value(typed.qty()).orElse(null);
-      add(findings, QuoteFinding.LOST, typed.qty());
-    } else if (typed.state() == ReturnState.DAMAGED) {
+      charged = charged == null ? line.value(typed.qty()).orElse(null) : charged;
+      add(findings, charged == null ? QuoteFinding.LOST_NO_VALUE : QuoteFinding.LOST, typed.qty());
+    } else if (typed.state() == ReturnState.DAMAGED && charged == null) {
       add(findings, QuoteFinding.DAMAGED, typed.qty());
     }
-    BigDecimal tax = fee == null ? null : rules.rounded(fee.multiply(line.tax().share()));
-    return new State(findings, line, days, fee, tax, replacement);
+    return charged;
   }
 
   /** Pieces out are those back and those missing, once something has come back. */
   private void judgeMissing(QuoteLine line) {
-    Double out = line.item().qty();
-    if (!back.isEmpty() && line.isHired() && out != null) {
-      double missing = out - back.getOrDefault(line.row().number(), 0.0);
-      if (missing > 0) {
-        line.add(Finding.of(QuoteFinding.NOT_BACK, missing));
-      }
+    double missing = open(line).orElse(0.0);
+    if (isBegun() && missing > 0) {
+      line.add(Finding.of(QuoteFinding.NOT_BACK, missing));
     }
+  }
+
+  /** Whether anything has come back. */
+  boolean isBegun() {
+    return !back.isEmpty() || isRestBack();
+  }
+
+  private boolean isRestBack() {
+    return Boolean.TRUE.equals(rules.order().restBack());
+  }
+
+  /** Pieces of a hired row that are not back; empty where nobody knows how many went out. */
+  Optional<Double> open(QuoteLine line) {
+    Double out = line.isHired() ? picked.pieces(line) : null;
+    return Optional.ofNullable(out)
+        .map(o -> isRestBack() ? 0 : Math.max(0, o - back.getOrDefault(line.row().number(), 0.0)));
+  }
+
+  /** Rows of which something is not back, with the pieces. */
+  Map<QuoteLine, Double> missing() {
+    Map<QuoteLine, Double> missing = new LinkedHashMap<>();
+    lines.values().forEach(l -> open(l).filter(p -> p > 0).ifPresent(p -> missing.put(l, p)));
+    return missing;
   }
 }

@@ -48,6 +48,7 @@ final class Letters {
           null,
           null,
           null,
+          null,
           null);
     }
     House house = rules.house();
@@ -65,6 +66,7 @@ final class Letters {
         client.contact(),
         client.billing(),
         client.delivery(),
+        client.site(),
         client.purchaseOrder(),
         client.taxNumber(),
         order.number(),
@@ -92,9 +94,12 @@ final class Letters {
   /** What stands below the lines, in order. */
   static List<QuoteResults.ClosingLine> closing(
       QuoteRules rules, List<QuoteLine> fit, InputRows<Term> terms) {
-    List<Phrase> all = new ArrayList<>(List.of(daysRule(rules)));
+    List<Phrase> all = new ArrayList<>(List.of(days(rules, fit)));
     if (onRequest(fit) > 0) {
       all.add(PageText.EXCLUDED.of((double) onRequest(fit)));
+    }
+    if (rules.isWaivedInstead()) {
+      all.add(PageText.WAIVED.of());
     }
     if (rules.house().payment() != null) {
       all.add(PageText.PAYMENT.of(rules.house().payment()));
@@ -107,7 +112,28 @@ final class Letters {
     return all.stream().map(QuoteResults.ClosingLine::new).toList();
   }
 
-  /** How days are charged, in words. */
+  /** How days are charged, in words: as agreed, and the rule only where some row follows it. */
+  private static Phrase days(QuoteRules rules, List<QuoteLine> fit) {
+    List<QuoteLine> byDay = fit.stream().filter(l -> l.basis() == RateBasis.DAY).toList();
+    boolean isAgreed = byDay.stream().anyMatch(QuoteLine::isAsAgreedForOrder);
+    boolean isAgreedByRow = byDay.stream().anyMatch(l -> l.item().agreedDays() != null);
+    boolean isByRule =
+        byDay.isEmpty()
+            || byDay.stream()
+                .anyMatch(l -> !l.isAsAgreedForOrder() && l.item().agreedDays() == null);
+    Phrase agreed;
+    if (isAgreed) {
+      PageText how = isAgreedByRow ? PageText.AGREED_MOSTLY : PageText.AGREED;
+      agreed = how.of(rules.order().agreedDays());
+    } else if (isAgreedByRow) {
+      agreed = (isByRule ? PageText.AGREED_IN_SOME : PageText.AGREED_BY_ROW).of();
+    } else {
+      return PageText.DAYS.of(daysRule(rules));
+    }
+    return PageText.DAYS.of(isByRule ? PageText.AGREED_ELSE.of(agreed, daysRule(rules)) : agreed);
+  }
+
+  /** The rule of the house, in words. */
   private static Phrase daysRule(QuoteRules rules) {
     boolean byDates = rules.counted() == DayCounting.BY_DATES;
     Phrase rule = byDates ? PageText.BY_DATES.of(rules.daysPerWeek()) : PageText.BY_DAY_TYPE.of();

@@ -21,9 +21,9 @@ public enum LineKind implements TextEnum {
   BASE("net by tax rate"),
   TAX("tax"),
   TOTAL("total"),
-  DOWN_PAYMENT("down payment"),
+  DOWN_PAYMENT("deposit"),
   BALANCE("balance"),
-  SECURITY("refundable security, not part of the total"),
+  SECURITY("security deposit, not part of the total"),
   VALUE("replacement value to insure"),
   /** The only line while a row is a stop. */
   NOT_ISSUED("not to be issued");

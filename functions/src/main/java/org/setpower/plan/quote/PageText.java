@@ -8,6 +8,12 @@ import org.setpower.plan.common.Phrase;
 /** What the client's page says beside what is typed. */
 enum PageText {
   OTHER("Other items"),
+  PER_DAY("a day"),
+  PER_WEEK("a week"),
+  EACH("each"),
+  UNPRICED("on request"),
+  SOLD("Sold"),
+  SERVICES("Services"),
   PLAIN("{0}"),
   INSTEAD("{0} (instead of {1})"),
   BY_WEEK("{0}: first week {1}, each later week {2}"),
@@ -27,20 +33,38 @@ enum PageText {
   VAT("VAT"),
   TAX("{0} {1,number,0.##} %"),
   TOTAL("Total {0}"),
-  DOWN_PAYMENT("Down payment {0,number,0.##} %"),
+  DOWN_PAYMENT("Deposit {0,number,0.##} %"),
   BALANCE("Balance"),
-  SECURITY("Refundable security, not part of the total"),
+  SECURITY("Security deposit, not part of the total"),
   VALUE("Replacement value to insure"),
   VALUE_INCOMPLETE("Replacement value to insure, incomplete: rows without a value: {0,number,0}"),
-  BY_DATES(
-      "Charged days: every day from out to back, both included; of seven days at most"
-          + " {0,number,0.#}."),
-  BY_DAY_TYPE("Charged days: each day of the schedule by its type."),
+  DAYS("Charged days: {0}"),
+  BY_DATES("every day from out to back, both included; of seven days at most {0,number,0.#}."),
+  BY_DAY_TYPE("each day of the schedule by its type."),
+  AGREED("{0,number,0.#}, as agreed."),
+  AGREED_MOSTLY("{0,number,0.#}, as agreed; other days shown in a row are agreed for that row."),
+  AGREED_BY_ROW("as agreed, in the rows."),
+  AGREED_IN_SOME("in some rows as agreed."),
+  AGREED_ELSE("{0} Other rows: {1}"),
   MIN_DAYS("{0} At least {1,number,0.#} days."),
   ONE_DAY_WEEKEND("{0} A weekend counts as one day."),
+  WAIVED(
+      "A damage waiver is charged, so no certificate of insurance is asked for. It is not insurance:"
+          + " what it covers stands in the terms."),
   PAYMENT("Payment: {0}"),
   BANK("Bank: {0}"),
   ACCEPTANCE("Accepted (place, date, name, signature):"),
+  LATE("{0}: late"),
+  LOST("{0}: lost"),
+  DAMAGED("{0}: damaged"),
+  CHARGED("{0}: other charge"),
+  NOT_BACK("{0}: not back"),
+  CHARGES("Charges"),
+  CHARGES_SO_FAR("Charges so far; points still open: {0,number,0}"),
+  LESS_SECURITY("Less security deposit"),
+  GIVE_BACK("Security deposit to give back"),
+  TO_PAY("Still to pay"),
+  APART("Balance of the quote, due apart from this"),
   EXCLUDED("Rows on request: {0,number,0}. Their price is not in the total.");
 
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);

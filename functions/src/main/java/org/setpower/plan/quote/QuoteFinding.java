@@ -26,6 +26,10 @@ public enum QuoteFinding implements FindingKey {
   /** Arguments: out, back. */
   NOT_SCHEDULED("notScheduled", Severity.STOP),
   TAX_REASON("taxReason", Severity.CHECK),
+  /** Arguments: rate in per cent. */
+  TAX_ODD("taxOdd", Severity.CHECK),
+  /** Arguments: price by the day, by the week. */
+  DEARER_BY_DAY("dearerByDay", Severity.CHECK),
   WAIVER_TAX("waiverTax", Severity.CHECK),
   NOT_IN_STOCK("notInStock", Severity.CHECK),
   STOCK_UNCLEAR("stockUnclear", Severity.CHECK),
@@ -45,6 +49,8 @@ public enum QuoteFinding implements FindingKey {
   NOT_INSURED("insurance.none", Severity.CHECK),
   /** Arguments: valid until, date. */
   VALID_UNTIL("validUntil", Severity.CHECK),
+  /** Arguments: valid until, out. */
+  VALID_AFTER_OUT("validAfterOut", Severity.CHECK),
   /** Arguments: heading. */
   MISSING_ON_PAGE("missing", Severity.CHECK),
   /** Arguments: to, from. */
@@ -68,12 +74,16 @@ public enum QuoteFinding implements FindingKey {
   RETURN_NO_PRICE("return.price", Severity.STOP),
   /** Arguments: days, fee. */
   LATE("return.late", Severity.CHECK),
+  /** Arguments: days, fee. */
+  LATE_EVERY_DAY("return.lateEveryDay", Severity.CHECK),
   /** Arguments: days. */
   LATE_FREE("return.lateFree", Severity.CHECK),
   /** Arguments: pieces. */
   DAMAGED("return.damaged", Severity.CHECK),
   /** Arguments: pieces. */
   LOST("return.lost", Severity.CHECK),
+  /** Arguments: pieces. */
+  LOST_NO_VALUE("return.lostNoValue", Severity.CHECK),
   /** Arguments: pieces. */
   NOT_BACK("return.notBack", Severity.CHECK),
   NOTHING_QUOTED("empty", Severity.STOP),

@@ -71,7 +71,7 @@ public record QuoteInputs(
           String name,
       @Input(key = "address", heading = "Address", blank = "Blank: the page lacks it, check.")
           String address,
-      @Input(key = "taxNumber", heading = "Tax number", blank = "Blank: the page lacks it, check.")
+      @Input(key = "taxNumber", heading = "VAT number", blank = "Blank: the page lacks it, check.")
           String taxNumber,
       @Input(
               key = "contact",
@@ -95,7 +95,7 @@ public record QuoteInputs(
               key = "currency",
               heading = "Currency of the price list",
               blank = "Blank: the currency of the quote.",
-              help = "Three letters of ISO 4217, of the rates and values of Stock.")
+              help = "Three letters of ISO 4217, of the rates and values of Equipment.")
           String currency,
       @Input(
               key = "discountOn",
@@ -134,12 +134,11 @@ public record QuoteInputs(
               key = "counted",
               heading = "Days counted",
               blank = "Blank: by dates.",
-              help = "By dates with a cap a week, or by the types of day of Schedule.")
+              help = "By dates with a cap a week, or as Days by type says.")
           DayCounting counted,
       @Input(
               key = "daysPerWeek",
               heading = "Charged days a week",
-              unit = "days",
               form = NumberForm.EXACT,
               min = 0.5,
               max = 7,
@@ -155,7 +154,6 @@ public record QuoteInputs(
       @Input(
               key = "minDays",
               heading = "Min. charged days",
-              unit = "days",
               form = NumberForm.EXACT,
               min = 0,
               max = 99,
@@ -212,6 +210,12 @@ public record QuoteInputs(
       @Input(key = "delivery", heading = "Delivery address", blank = "Blank: the client collects.")
           String delivery,
       @Input(
+              key = "site",
+              heading = "Contact on site",
+              blank = "Blank: none is printed.",
+              help = "Role and telephone at the delivery address, for the driver.")
+          String site,
+      @Input(
               key = "purchaseOrder",
               heading = "Purchase order",
               blank = "Blank: none is printed.",
@@ -219,13 +223,13 @@ public record QuoteInputs(
           String purchaseOrder,
       @Input(
               key = "taxNumber",
-              heading = "Tax number",
+              heading = "VAT number",
               blank = "Blank: none is printed.",
               help = "The client's, where the tax needs it.")
           String taxNumber) {}
 
   /** What holds for the whole quote. */
-  @Table(key = "order", heading = "Order", rows = 1, upright = true)
+  @Table(key = "order", heading = "Project", rows = 1, upright = true)
   public record Order(
       @Input(
               key = "number",
@@ -278,7 +282,6 @@ public record QuoteInputs(
       @Input(
               key = "agreedDays",
               heading = "Days agreed",
-              unit = "days",
               form = NumberForm.EXACT,
               min = 0,
               max = 3660,
@@ -320,7 +323,7 @@ public record QuoteInputs(
           String taxReason,
       @Input(
               key = "downPayment",
-              heading = "Down payment",
+              heading = "Deposit",
               form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
@@ -329,7 +332,7 @@ public record QuoteInputs(
           Double downPayment,
       @Input(
               key = "security",
-              heading = "Refundable security",
+              heading = "Security deposit",
               form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
@@ -341,12 +344,19 @@ public record QuoteInputs(
               heading = "Client insured until",
               blank = "Blank: no certificate seen, check without a waiver.",
               help = "From the insurer's certificate.")
-          LocalDate insuredUntil) {}
+          LocalDate insuredUntil,
+      @Input(
+              key = "restBack",
+              heading = "All else back on time",
+              blank = "Blank: only what Returns lists came back.",
+              help = "Yes: what Returns does not list came back complete, fine and when due.")
+          Boolean restBack) {}
 
   /** Rows of the quote, in the order of the client's page. */
   @Table(key = "items", heading = "Quote", rows = 300)
   public record Item(
-      @Input(key = "item", heading = "Item", help = "As on Stock, or anything else.") String item,
+      @Input(key = "item", heading = "Item", help = "As on Equipment, or anything else.")
+          String item,
       @Input(
               key = "section",
               heading = "Section",
@@ -362,13 +372,11 @@ public record QuoteInputs(
               help = "Pieces; of a service also km or hours.")
           Double qty,
       @Input(key = "type", heading = "Type", blank = "Blank: hired.") LineType type,
-      @Input(key = "out", heading = "Out", blank = "Blank: that of Order.") LocalDate out,
-      @Input(key = "back", heading = "Back", blank = "Blank: that of Order.") LocalDate back,
       @Input(
               key = "basis",
               heading = "Rate for",
               blank =
-                  "Blank: week where a week rate is filled in beside, once where sold or service, day otherwise.",
+                  "Blank: week where a week rate is typed in this row, once where sold or service, day otherwise.",
               help = "on request: no price, not in the total.")
           RateBasis basis,
       @Input(
@@ -377,16 +385,27 @@ public record QuoteInputs(
               form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
-              blank = "Blank: that of Stock.",
+              blank = "Blank: that of Equipment.",
               help = "Of one piece, a day; where once, its price.")
           Double rate,
+      @Input(
+              key = "discount",
+              heading = "Discount",
+              form = NumberForm.FINE_SHARE,
+              min = 0,
+              max = 1,
+              blank = "Blank: none.",
+              help = "Share off this row.")
+          Double discount,
+      @Input(key = "out", heading = "Out", blank = "Blank: that of Project.") LocalDate out,
+      @Input(key = "back", heading = "Back", blank = "Blank: that of Project.") LocalDate back,
       @Input(
               key = "weekRate",
               heading = "Week rate",
               form = NumberForm.MONEY,
               min = 0,
               max = 10_000_000,
-              blank = "Blank: that of Stock where the row is by the week.",
+              blank = "Blank: that of Equipment where the row is by the week.",
               help = "First week of one piece.")
           Double weekRate,
       @Input(
@@ -399,28 +418,18 @@ public record QuoteInputs(
               help = "Each later week of one piece.")
           Double secondWeekRate,
       @Input(
-              key = "discount",
-              heading = "Discount",
-              form = NumberForm.FINE_SHARE,
-              min = 0,
-              max = 1,
-              blank = "Blank: none.",
-              help = "Share off this row.")
-          Double discount,
-      @Input(
               key = "tax",
               heading = "Tax",
               form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
-              blank = "Blank: that of Order.")
+              blank = "Blank: that of Project.")
           Double tax,
-      @Input(key = "taxReason", heading = "Reason of no tax", blank = "Blank: that of Order.")
+      @Input(key = "taxReason", heading = "Reason of no tax", blank = "Blank: that of Project.")
           String taxReason,
       @Input(
               key = "agreedDays",
               heading = "Days agreed",
-              unit = "days",
               form = NumberForm.EXACT,
               min = 0,
               max = 3660,
@@ -444,7 +453,6 @@ public record QuoteInputs(
       @Input(
               key = "subDays",
               heading = "Sub-hire days",
-              unit = "days",
               form = NumberForm.EXACT,
               min = 0,
               max = 3660,
@@ -459,7 +467,7 @@ public record QuoteInputs(
           String insteadOf) {}
 
   /** Price list and shelf. */
-  @Table(key = "stock", heading = "Stock", rows = 300)
+  @Table(key = "stock", heading = "Equipment", rows = 300)
   public record Stock(
       @Input(key = "item", heading = "Item", help = "One row for each item.") String item,
       @Input(
@@ -538,7 +546,7 @@ public record QuoteInputs(
   /** What other orders take. */
   @Table(key = "booked", heading = "Booked elsewhere", rows = 200)
   public record Booking(
-      @Input(key = "item", heading = "Item", help = "As on Stock.") String item,
+      @Input(key = "item", heading = "Item", help = "As on Equipment.") String item,
       @Input(
               key = "qty",
               heading = "Qty",
@@ -551,14 +559,15 @@ public record QuoteInputs(
       @Input(key = "to", heading = "To", help = "Last day, without turnaround.") LocalDate to) {}
 
   /** Days by type. */
-  @Table(key = "schedule", heading = "Schedule", rows = 120)
+  @Table(key = "schedule", heading = "Days by type", rows = 120)
   public record ScheduleDay(
       @Input(key = "date", heading = "Date", help = "Each date once, or its highest share counts.")
           LocalDate date,
-      @Input(key = "dayType", heading = "Type of day", help = "One of Shares.") String dayType) {}
+      @Input(key = "dayType", heading = "Type of day", help = "As in Share charged by type of day.")
+          String dayType) {}
 
   /** What a type of day is charged. */
-  @Table(key = "shares", heading = "Shares", rows = 12)
+  @Table(key = "shares", heading = "Share charged by type of day", rows = 12)
   public record DayShare(
       @Input(key = "dayType", heading = "Type of day", help = "shoot, prep, travel.")
           String dayType,
@@ -572,7 +581,7 @@ public record QuoteInputs(
           Double share) {}
 
   /** What was picked, at most one row for each row of the quote. */
-  @Table(key = "picked", heading = "Picked", rows = 300)
+  @Table(key = "picked", heading = "Picking", rows = 300)
   public record Pick(
       @Input(
               key = "line",
@@ -580,7 +589,7 @@ public record QuoteInputs(
               form = NumberForm.EXACT,
               min = 1,
               max = 100_000,
-              help = "Number of the row of the quote.")
+              help = "No. of the row on Quote.")
           Double line,
       @Input(
               key = "item",
@@ -610,7 +619,7 @@ public record QuoteInputs(
           Boolean carnet) {}
 
   /** What came back, one row for each row of the quote and day. */
-  @Table(key = "returns", heading = "Return", rows = 300)
+  @Table(key = "returns", heading = "Returns", rows = 300)
   public record Return(
       @Input(
               key = "line",
@@ -618,7 +627,7 @@ public record QuoteInputs(
               form = NumberForm.EXACT,
               min = 1,
               max = 100_000,
-              help = "Number of the row of the quote.")
+              help = "No. of the row on Quote.")
           Double line,
       @Input(
               key = "item",
@@ -635,7 +644,17 @@ public record QuoteInputs(
           Double qty,
       @Input(key = "date", heading = "Returned", help = "Day on which they came back.")
           LocalDate date,
-      @Input(key = "state", heading = "State", blank = "Blank: fine.") ReturnState state) {}
+      @Input(key = "state", heading = "State", blank = "Blank: fine.") ReturnState state,
+      @Input(
+              key = "charge",
+              heading = "Charge",
+              form = NumberForm.MONEY,
+              min = 0,
+              max = 10_000_000,
+              blank = "Blank: the replacement value where lost; open where damaged.",
+              help =
+                  "For these pieces, in the quote's currency, without tax: repair, cleaning, loss.")
+          Double charge) {}
 
   /** Terms on the quote. */
   @Table(key = "terms", heading = "Terms", rows = 20)

@@ -85,6 +85,7 @@ final class QuoteLine {
     if (item.tax() != null && item.tax() == 0 && !reasoned) {
       add(QuoteFinding.TAX_REASON);
     }
+    QuoteRules.oddTax(item.tax()).ifPresent(findings::add);
     if (list.isUnclear(item.item())) {
       add(QuoteFinding.STOCK_UNCLEAR);
     } else if (isHired()) {
@@ -141,6 +142,26 @@ final class QuoteLine {
     }
     if (isSubHired()) {
       subHire();
+    }
+    if (basis == RateBasis.DAY && item.basis() == null) {
+      compareWithWeek();
+    }
+  }
+
+  /** A row that nobody set to the day is dearer so than the week of the price list. */
+  private void compareWithWeek() {
+    if (each == null || stock == null || stock.weekRate() == null || item.rate() != null) {
+      return;
+    }
+    BigDecimal first = rules.inQuote(stock.weekRate()).orElse(null);
+    Double later = stock.secondWeekRate() == null ? stock.weekRate() : stock.secondWeekRate();
+    BigDecimal second = rules.inQuote(later).orElse(null);
+    if (first != null && second != null) {
+      BigDecimal week =
+          HireWeeks.price(out, back, rules.weekend(), new HireWeeks.Prices(first, second, rate));
+      if (each.compareTo(week) > 0) {
+        add(QuoteFinding.DEARER_BY_DAY, rules.rounded(each), rules.rounded(week));
+      }
     }
   }
 
@@ -281,6 +302,24 @@ final class QuoteLine {
     return stock == null || stock.weight() == null || pieces == null
         ? Optional.empty()
         : Optional.of(Money.decimal(stock.weight()).multiply(Money.decimal(pieces)));
+  }
+
+  /** Whether late days can be charged by a day's rate. */
+  boolean isByRate() {
+    return rate != null && basis != RateBasis.ONCE;
+  }
+
+  /** Whether its days are those agreed for the order. */
+  boolean isAsAgreedForOrder() {
+    return basis == RateBasis.DAY
+        && item.agreedDays() == null
+        && rules.order().agreedDays() != null
+        && agreed().isPresent();
+  }
+
+  /** What one piece costs a day, the first week, or once. */
+  BigDecimal unitPrice() {
+    return weeks == null ? rate : weeks.first();
   }
 
   LineType type() {

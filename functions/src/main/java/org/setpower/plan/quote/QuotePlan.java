@@ -47,6 +47,7 @@ public final class QuotePlan {
   private final List<Finding> orderFindings;
   private final List<Finding> withheld;
   private final OrderSums sums;
+  private final ReturnStatement statement;
 
   private QuotePlan(QuoteInputs inputs) {
     this.inputs = inputs;
@@ -63,7 +64,7 @@ public final class QuotePlan {
         .forEach(r -> lines.put(r.number(), new QuoteLine(r, rules, charged, list)));
     calendar = new StockCalendar(rules, lines.values(), inputs.booked());
     picked = new PickedRows(lines, inputs.picked());
-    returns = new LateReturns(rules, lines, inputs.returns());
+    returns = new LateReturns(rules, lines, picked, inputs.returns());
     lines.values().forEach(this::judgeShelf);
     gate =
         new Gate<>(
@@ -77,11 +78,26 @@ public final class QuotePlan {
     orderFindings = judgeOrder();
     withheld = withheld();
     sums = withheld.isEmpty() ? new OrderSums(rules, fit()) : null;
+    statement = statement();
   }
 
   /** Calculates the quote from its ranges, in the order of {@link PlanModel#inputs()}. */
   public static PlanResult of(List<?> ranges) {
     return MODEL.calculate(ranges);
+  }
+
+  private ReturnStatement statement() {
+    List<InputRow<Return>> rows = inputs.returns().filled().toList();
+    boolean isStopped =
+        rows.stream()
+            .anyMatch(r -> !QuoteRules.stops(returns.state(r.number()).findings()).isEmpty());
+    if (sums == null) {
+      return ReturnStatement.withheld(rules, withheld.get(0));
+    }
+    return isStopped
+        ? ReturnStatement.withheld(
+            rules, Finding.of(QuoteFinding.NOT_ISSUED_TABLE, QuoteInputs.RETURNS.heading()))
+        : ReturnStatement.of(rules, returns, rows, sums);
   }
 
   private List<QuoteLine> fit() {
@@ -136,11 +152,10 @@ public final class QuotePlan {
   private List<Finding> judgeOrder() {
     List<Finding> findings = new ArrayList<>(rules.orderFindings());
     LocalDate until = rules.order().insuredUntil();
-    boolean waived = rules.order().waiver() != null && rules.order().waiver() > 0;
     Optional<LocalDate> last = lastBack();
     if (last.isPresent() && until != null && until.isBefore(last.get())) {
       findings.add(Finding.of(QuoteFinding.INSURANCE_ENDS, until, last.get()));
-    } else if (last.isPresent() && until == null && !waived) {
+    } else if (last.isPresent() && until == null && !rules.isWaived()) {
       findings.add(Finding.of(QuoteFinding.NOT_INSURED));
     }
     return findings.stream().sorted(Finding.WORST_FIRST).toList();
@@ -246,13 +261,14 @@ public final class QuotePlan {
             QuoteResults.DOCUMENT,
             sums == null
                 ? ClientDocument.withheld(withheld)
-                : ClientDocument.of(rules, sums, fit(), toInsure, withoutValue(values))),
+                : ClientDocument.of(rules, sums, fit())),
         new ResultRows<>(
             QuoteResults.CLOSING,
             sums == null ? List.of() : Letters.closing(rules, fit(), inputs.terms())),
         new ResultRows<>(QuoteResults.TAXES, taxes()),
         new ResultRows<>(QuoteResults.DELIVERY, delivery),
         new ResultRows<>(QuoteResults.DUE, due()),
+        new ResultRows<>(QuoteResults.STATEMENT, statement.lines()),
         new ResultRows<>(QuoteResults.VALUES, values),
         new ResultRows<>(QuoteResults.CARNET, carnet()),
         new ResultRows<>(
@@ -301,6 +317,7 @@ public final class QuotePlan {
     return new QuoteResults.ItemResult(
         judged.verdict(),
         judged.findings(),
+        line.row().number(),
         line.out(),
         line.back(),
         line.basis(),
@@ -308,6 +325,7 @@ public final class QuotePlan {
         line.days(),
         weekly ? line.weeks().first() : null,
         weekly ? line.weeks().later() : null,
+        line.unitPrice(),
         line.rate(),
         line.each(),
         line.amount(),
@@ -328,7 +346,7 @@ public final class QuotePlan {
         state.days(),
         state.fee(),
         state.tax(),
-        state.replacement());
+        state.charged());
   }
 
   private List<QuoteResults.TaxLine> taxes() {
@@ -375,7 +393,13 @@ public final class QuotePlan {
         .map(
             l ->
                 new QuoteResults.DueRow(
-                    l.row().number(), l.item().item(), l.item().qty(), l.back()))
+                    l.row().number(),
+                    l.item().item(),
+                    picked.pieces(l),
+                    l.back(),
+                    returns.open(l).orElse(null),
+                    QuoteResults.TO_WRITE,
+                    QuoteResults.TO_WRITE))
         .toList();
   }
 
@@ -387,10 +411,10 @@ public final class QuotePlan {
                 new QuoteResults.ValueRow(
                     l.row().number(),
                     l.item().item(),
-                    l.item().qty(),
+                    picked.pieces(l),
                     picked.serials(l).orElse(null),
                     l.value(1.0).orElse(null),
-                    l.value(l.item().qty()).orElse(null)))
+                    l.value(picked.pieces(l)).orElse(null)))
         .toList();
   }
 
@@ -406,9 +430,9 @@ public final class QuotePlan {
                         l.row().number(),
                         l.item().item(),
                         picked.serials(l).orElse(null),
-                        l.item().qty(),
-                        l.weight(l.item().qty()).orElse(null),
-                        l.value(l.item().qty()).orElse(null),
+                        picked.pieces(l),
+                        l.weight(picked.pieces(l)).orElse(null),
+                        l.value(picked.pieces(l)).orElse(null),
                         l.stock().map(QuoteInputs.Stock::origin).orElse(null))));
     return rows;
   }
@@ -480,7 +504,14 @@ public final class QuotePlan {
                 .filter(r -> r != null && r.daysLate() != null && r.daysLate() > 0)
                 .count(),
         sum(returned, QuoteResults.ReturnResult::fee),
-        sum(returned, QuoteResults.ReturnResult::replacement),
+        sum(returned, QuoteResults.ReturnResult::feeTax),
+        sum(returned, QuoteResults.ReturnResult::charged),
+        sum(returned, QuoteResults.ReturnResult::fee)
+            .add(sum(returned, QuoteResults.ReturnResult::feeTax))
+            .add(sum(returned, QuoteResults.ReturnResult::charged)),
+        statement.amount(StatementKind.GIVE_BACK),
+        statement.amount(StatementKind.TO_PAY),
+        statement.open(),
         sum(items, QuoteResults.ItemResult::subCost),
         sum(items, QuoteResults.ItemResult::margin));
   }
@@ -497,6 +528,8 @@ public final class QuotePlan {
       case "values" -> IntStream.rangeClosed(1, values().size()).toArray();
       case "delivery" -> IntStream.rangeClosed(1, delivery().size()).toArray();
       case "taxes" -> IntStream.rangeClosed(1, taxes().size()).toArray();
+      case "due" -> IntStream.rangeClosed(1, due().size()).toArray();
+      case "statement" -> IntStream.rangeClosed(1, statement.lines().size()).toArray();
       case "stock" -> numbers(inputs.stock());
       case "booked" -> numbers(inputs.booked());
       case "schedule" -> numbers(inputs.schedule());
@@ -517,6 +550,7 @@ public final class QuotePlan {
           }
           case "delivery" -> delivery().get(row - 1).row();
           case "due" -> due().get(row - 1).row();
+          case "statement" -> statement.lines().get(row - 1).row();
           case "values" -> values().get(row - 1).row();
           case "carnet" -> carnet().get(row - 1).row();
           default -> null;
@@ -576,6 +610,7 @@ public final class QuotePlan {
           QuoteResults.TAXES,
           QuoteResults.DELIVERY,
           QuoteResults.DUE,
+          QuoteResults.STATEMENT,
           QuoteResults.VALUES,
           QuoteResults.CARNET,
           QuoteResults.SUMMARY,

@@ -34,6 +34,7 @@ public final class QuoteResults {
   public static final ResultTable<TaxLine> TAXES = ResultTable.of(TaxLine.class);
   public static final ResultTable<DeliveryRow> DELIVERY = ResultTable.of(DeliveryRow.class);
   public static final ResultTable<DueRow> DUE = ResultTable.of(DueRow.class);
+  public static final ResultTable<StatementLine> STATEMENT = ResultTable.of(StatementLine.class);
   public static final ResultTable<ValueRow> VALUES = ResultTable.of(ValueRow.class);
   public static final ResultTable<CarnetRow> CARNET = ResultTable.of(CarnetRow.class);
   public static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
@@ -63,6 +64,9 @@ public final class QuoteResults {
   private static final String SCHEDULE_ALL = "schedule.*";
   private static final String SHARES_ALL = "shares.*";
   private static final String ISSUED = "document.reasons";
+
+  /** Where somebody writes by hand. */
+  static final String TO_WRITE = "................";
 
   private QuoteResults() {}
 
@@ -99,7 +103,7 @@ public final class QuoteResults {
           List<Finding> reasons) {}
 
   /** Beside the order. */
-  @Table(key = "order", heading = "Order", rows = 1)
+  @Table(key = "order", heading = "Project", rows = 1)
   public record OrderResult(
       @Result(
               key = "verdict",
@@ -150,10 +154,17 @@ public final class QuoteResults {
                 ORDER_ALL,
                 SCHEDULE_ALL,
                 SHARES_ALL,
+                "picked.*",
                 "returns.*"
               },
               rule = "What is wrong with the row, with stock on its dates, sub-hire and return.")
           List<Finding> reasons,
+      @Result(
+              key = "row",
+              heading = "No.",
+              from = "items.item",
+              rule = "Counted from the first row of Quote, blank ones too.")
+          Integer row,
       @Result(
               key = "outOn",
               heading = "Goes out",
@@ -176,7 +187,6 @@ public final class QuoteResults {
       @Result(
               key = "ruleDays",
               heading = "Days by the rule",
-              unit = "days",
               form = NumberForm.EXACT,
               from = {
                 "items.outOn",
@@ -194,7 +204,6 @@ public final class QuoteResults {
       @Result(
               key = "daysCharged",
               heading = "Days charged",
-              unit = "days",
               form = NumberForm.EXACT,
               from = {
                 "items.ruleDays",
@@ -221,7 +230,7 @@ public final class QuoteResults {
                 "house.currency",
                 "items.ruleDays"
               },
-              rule = "Of the row, else of Stock in the quote's currency.")
+              rule = "Of the row, else of Equipment in the quote's currency.")
           BigDecimal firstWeek,
       @Result(
               key = "laterWeek",
@@ -236,11 +245,18 @@ public final class QuoteResults {
                 "house.currency",
                 "items.ruleDays"
               },
-              rule = "Of the row, else of Stock, else the first week's.")
+              rule = "Of the row, else of Equipment, else the first week's.")
           BigDecimal laterWeek,
       @Result(
+              key = "price",
+              heading = "Rate used",
+              form = NumberForm.MONEY,
+              from = {"items.rateUsed", "items.firstWeek"},
+              rule = "A day, the first week, or once: typed, else of Equipment.")
+          BigDecimal price,
+      @Result(
               key = "rateUsed",
-              heading = "Rate",
+              heading = "Day rate used",
               form = NumberForm.MONEY,
               from = {
                 "items.rateFor",
@@ -255,7 +271,7 @@ public final class QuoteResults {
                 "items.firstWeek",
                 "items.laterWeek"
               },
-              rule = "Of the row, else of Stock in the quote's currency.")
+              rule = "Of the row, else of Equipment in the quote's currency.")
           BigDecimal rateUsed,
       @Result(
               key = "each",
@@ -352,7 +368,7 @@ public final class QuoteResults {
           BigDecimal margin) {}
 
   /** Beside an item of stock. */
-  @Table(key = "stock", heading = "Stock", rows = 300)
+  @Table(key = "stock", heading = "Equipment", rows = 300)
   public record StockResult(
       @Result(
               key = "verdict",
@@ -384,7 +400,7 @@ public final class QuoteResults {
           List<Finding> reasons) {}
 
   /** Beside a day. */
-  @Table(key = "schedule", heading = "Schedule", rows = 120)
+  @Table(key = "schedule", heading = "Days by type", rows = 120)
   public record ScheduleResult(
       @Result(
               key = "verdict",
@@ -400,7 +416,7 @@ public final class QuoteResults {
           List<Finding> reasons) {}
 
   /** Beside a type of day. */
-  @Table(key = "shares", heading = "Shares", rows = 12)
+  @Table(key = "shares", heading = "Share charged by type of day", rows = 12)
   public record ShareResult(
       @Result(
               key = "verdict",
@@ -416,7 +432,7 @@ public final class QuoteResults {
           List<Finding> reasons) {}
 
   /** Beside what was picked. */
-  @Table(key = "picked", heading = "Picked", rows = 300)
+  @Table(key = "picked", heading = "Picking", rows = 300)
   public record PickResult(
       @Result(
               key = "verdict",
@@ -432,7 +448,7 @@ public final class QuoteResults {
           List<Finding> reasons) {}
 
   /** Beside a return. */
-  @Table(key = "returns", heading = "Return", rows = 300)
+  @Table(key = "returns", heading = "Returns", rows = 300)
   public record ReturnResult(
       @Result(
               key = "verdict",
@@ -443,13 +459,22 @@ public final class QuoteResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"returns.*", ITEMS_ALL, "items.amount", "items.reasons", "stock.item"},
+              from = {
+                "returns.*",
+                "picked.*",
+                ITEMS_ALL,
+                "items.amount",
+                "items.reasons",
+                "stock.item",
+                "stock.value",
+                HOUSE_ALL,
+                ORDER_ALL
+              },
               rule = "What is wrong with the row, late, lost or damaged.")
           List<Finding> reasons,
       @Result(
               key = "daysLate",
               heading = "Days late",
-              unit = "days",
               from = {
                 "returns.date",
                 "returns.line",
@@ -490,10 +515,11 @@ public final class QuoteResults {
               rule = "At the rate of the row, rounded.")
           BigDecimal feeTax,
       @Result(
-              key = "replacement",
-              heading = "Replacement value",
+              key = "charged",
+              heading = "Charged",
               form = NumberForm.MONEY,
               from = {
+                "returns.charge",
                 "returns.state",
                 "returns.qty",
                 "stock.value",
@@ -504,8 +530,8 @@ public final class QuoteResults {
                 "order.currency",
                 "returns.daysLate"
               },
-              rule = "Of what is lost.")
-          BigDecimal replacement) {}
+              rule = "As typed; the replacement value of what is lost. Without tax.")
+          BigDecimal charged) {}
 
   /** Head and foot of the client's page; blank while it may not be issued. */
   @Table(key = "letter", heading = "Letter", rows = 1)
@@ -536,7 +562,7 @@ public final class QuoteResults {
           String houseAddress,
       @Result(
               key = "houseTaxNumber",
-              heading = "Tax number",
+              heading = "VAT number",
               from = {"house.taxNumber", ISSUED},
               rule = "As typed.")
           String houseTaxNumber,
@@ -571,6 +597,12 @@ public final class QuoteResults {
               rule = "As typed.")
           String deliveryAddress,
       @Result(
+              key = "siteContact",
+              heading = "Contact on site",
+              from = {"client.site", ISSUED},
+              rule = "As typed.")
+          String siteContact,
+      @Result(
               key = "clientOrder",
               heading = "Purchase order",
               from = {"client.purchaseOrder", ISSUED},
@@ -578,7 +610,7 @@ public final class QuoteResults {
           String clientOrder,
       @Result(
               key = "clientTaxNumber",
-              heading = "Client's tax number",
+              heading = "Client's VAT number",
               from = {"client.taxNumber", ISSUED},
               rule = "As typed.")
           String clientTaxNumber,
@@ -639,7 +671,6 @@ public final class QuoteResults {
       @Result(
               key = "capDays",
               heading = "Charged days a week",
-              unit = "days",
               form = NumberForm.EXACT,
               from = {"house.daysPerWeek", "house.counted", ISSUED},
               rule =
@@ -654,7 +685,6 @@ public final class QuoteResults {
       @Result(
               key = "leastDays",
               heading = "Min. charged days",
-              unit = "days",
               form = NumberForm.EXACT,
               from = {"house.minDays", ISSUED},
               rule = "As the house counts.")
@@ -755,8 +785,14 @@ public final class QuoteResults {
               rule = "What the line is, with the figures it is made of.")
           Phrase label,
       @Result(
-              key = "row",
+              key = "number",
               heading = "No.",
+              from = {"items.item", ISSUED, ITEMS_ALL},
+              rule = "Counted in the order of the page.")
+          Integer number,
+      @Result(
+              key = "row",
+              heading = "Row",
               from = {"items.item", ISSUED, ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -796,7 +832,6 @@ public final class QuoteResults {
       @Result(
               key = "days",
               heading = "Days",
-              unit = "days",
               form = NumberForm.EXACT,
               from = {"items.daysCharged", ISSUED},
               rule = "Days charged.")
@@ -807,6 +842,12 @@ public final class QuoteResults {
               from = {"items.rateFor", ISSUED},
               rule = "What the rate is for.")
           RateBasis rateFor,
+      @Result(
+              key = "per",
+              heading = "Rate for",
+              from = {"items.rateFor", ISSUED},
+              rule = "What the rate is for, in the language of the page.")
+          Phrase per,
       @Result(
               key = "rate",
               heading = "Rate",
@@ -933,8 +974,9 @@ public final class QuoteResults {
       @Result(
               key = "text",
               heading = "Text",
-              from = {HOUSE_ALL, ORDER_ALL, ITEMS_ALL, "terms.*", ISSUED},
-              rule = "How days are charged, rows on request, payment, bank, terms, acceptance.")
+              from = {HOUSE_ALL, ORDER_ALL, ITEMS_ALL, STOCK_ALL, "terms.*", ISSUED},
+              rule =
+                  "How days are charged, rows on request, waiver, payment, bank, terms, acceptance.")
           Phrase text) {}
 
   /** What each rate comes to; blank while the page may not be issued. */
@@ -1049,7 +1091,7 @@ public final class QuoteResults {
   public record DeliveryRow(
       @Result(
               key = "row",
-              heading = "No.",
+              heading = "Row",
               from = {"items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1137,7 +1179,7 @@ public final class QuoteResults {
   public record DueRow(
       @Result(
               key = "row",
-              heading = "No.",
+              heading = "Row",
               from = {"items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1152,22 +1194,122 @@ public final class QuoteResults {
               heading = "Qty",
               unit = "pcs",
               form = NumberForm.EXACT,
-              from = {"items.qty", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
-              rule = "As typed.")
+              from = {"picked.*", "items.qty", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "As picked, else as typed; blank where Picking contradicts itself.")
           Double pieces,
       @Result(
               key = "backOn",
               heading = "Due back",
               from = {"items.backOn", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
               rule = "Last day of the row.")
-          LocalDate backOn) {}
+          LocalDate backOn,
+      @Result(
+              key = "open",
+              heading = "Not yet back",
+              unit = "pcs",
+              form = NumberForm.EXACT,
+              from = {"due.pieces", "returns.*", "order.restBack"},
+              rule = "Pieces less those on Returns; none where all else is back.")
+          Double open,
+      @Result(
+              key = "counted",
+              heading = "Counted",
+              from = {"items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "To be written by hand.")
+          String counted,
+      @Result(
+              key = "state",
+              heading = "State",
+              from = {"items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "To be written by hand.")
+          String state) {}
+
+  /** What the client owes after the return, and what he gets back. */
+  @Table(key = "statement", heading = "Return statement", rows = 610)
+  public record StatementLine(
+      @Result(
+              key = "kind",
+              heading = "Line",
+              from = {"returns.*", "returns.reasons", "due.open", ISSUED, ITEMS_ALL, ORDER_ALL},
+              rule = "What was late, lost, damaged, what is not back; then the sums.")
+          StatementKind kind,
+      @Result(
+              key = "label",
+              heading = "Item",
+              from = {
+                "returns.*",
+                "returns.reasons",
+                "due.open",
+                ISSUED,
+                ITEMS_ALL,
+                ORDER_ALL,
+                STOCK_ALL,
+                HOUSE_ALL
+              },
+              rule = "What the line is.")
+          Phrase label,
+      @Result(
+              key = "row",
+              heading = "Row",
+              from = {"statement.kind", "returns.line"},
+              rule = "Row of the quote.")
+          Integer row,
+      @Result(
+              key = "pieces",
+              heading = "Qty",
+              unit = "pcs",
+              form = NumberForm.EXACT,
+              from = {"statement.kind", "returns.qty", "due.open"},
+              rule = "Pieces that are late, lost, damaged or not back.")
+          Double pieces,
+      @Result(
+              key = "daysLate",
+              heading = "Days late",
+              from = {"statement.kind", "returns.daysLate"},
+              rule = "Days after due.")
+          Long daysLate,
+      @Result(
+              key = "fee",
+              heading = "Late fee",
+              form = NumberForm.MONEY,
+              from = {"statement.kind", "returns.fee"},
+              rule = "Net.")
+          BigDecimal fee,
+      @Result(
+              key = "tax",
+              heading = "Tax on the fee",
+              form = NumberForm.MONEY,
+              from = {"statement.kind", "returns.feeTax"},
+              rule = "At the rate of the row, rounded.")
+          BigDecimal tax,
+      @Result(
+              key = "charged",
+              heading = "Loss, damage",
+              form = NumberForm.MONEY,
+              from = {"statement.kind", "returns.charged"},
+              rule = "Charged for the pieces, without tax.")
+          BigDecimal charged,
+      @Result(
+              key = "amount",
+              heading = "Amount",
+              form = NumberForm.MONEY,
+              from = {
+                "statement.fee",
+                "statement.tax",
+                "statement.charged",
+                "order.security",
+                "summary.balance",
+                "statement.kind"
+              },
+              rule = "Late fee, its tax and what is charged; their sum; less the security deposit.")
+          BigDecimal amount) {}
 
   /** Hired rows that are fit, at replacement value. */
   @Table(key = "values", heading = "Insurer's list", rows = 300)
   public record ValueRow(
       @Result(
               key = "row",
-              heading = "No.",
+              heading = "Row",
               from = {"items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
@@ -1182,8 +1324,8 @@ public final class QuoteResults {
               heading = "Qty",
               unit = "pcs",
               form = NumberForm.EXACT,
-              from = {"items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
-              rule = "As typed.")
+              from = {"picked.*", "items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
+              rule = "As picked, else as typed; blank where Picking contradicts itself.")
           Double pieces,
       @Result(
               key = "serials",
@@ -1241,7 +1383,7 @@ public final class QuoteResults {
           Integer number,
       @Result(
               key = "row",
-              heading = "No.",
+              heading = "Row",
               from = {
                 "picked.carnet",
                 "picked.line",
@@ -1289,6 +1431,7 @@ public final class QuoteResults {
               unit = "pcs",
               form = NumberForm.EXACT,
               from = {
+                "picked.qty",
                 "items.qty",
                 "picked.carnet",
                 "picked.line",
@@ -1298,7 +1441,7 @@ public final class QuoteResults {
                 "document.reasons",
                 ITEMS_ALL
               },
-              rule = "As typed.")
+              rule = "As picked, else as typed.")
           Double pieces,
       @Result(
               key = "weight",
@@ -1306,6 +1449,7 @@ public final class QuoteResults {
               unit = "kg",
               form = NumberForm.TWO_DECIMALS,
               from = {
+                "picked.qty",
                 "items.qty",
                 "stock.weight",
                 "stock.item",
@@ -1324,6 +1468,7 @@ public final class QuoteResults {
               heading = "Value",
               form = NumberForm.MONEY,
               from = {
+                "picked.qty",
                 "items.qty",
                 "stock.value",
                 "stock.item",
@@ -1382,7 +1527,6 @@ public final class QuoteResults {
       @Result(
               key = "calendarDays",
               heading = "Calendar days",
-              unit = "days",
               from = {"order.out", "order.back"},
               rule = "From out to back, both count.")
           Integer calendarDays,
@@ -1450,7 +1594,7 @@ public final class QuoteResults {
           BigDecimal total,
       @Result(
               key = "downPayment",
-              heading = "Down payment",
+              heading = "Deposit",
               form = NumberForm.MONEY,
               from = {"document.amount", "taxes.tax"},
               rule = "Share of the total.")
@@ -1464,7 +1608,7 @@ public final class QuoteResults {
           BigDecimal balance,
       @Result(
               key = "security",
-              heading = "Refundable security",
+              heading = "Security deposit",
               form = NumberForm.MONEY,
               from = {"order.security", "document.amount"},
               rule = "Apart from the total, untaxed.")
@@ -1510,12 +1654,46 @@ public final class QuoteResults {
               rule = "Net, of all returns.")
           BigDecimal lateFees,
       @Result(
-              key = "lost",
-              heading = "Lost",
+              key = "lateTax",
+              heading = "Tax on late fees",
               form = NumberForm.MONEY,
-              from = {"returns.replacement", "order.currency"},
-              rule = "Replacement value of what is lost.")
+              from = {"returns.feeTax", "order.currency"},
+              rule = "Of all returns.")
+          BigDecimal lateTax,
+      @Result(
+              key = "lost",
+              heading = "Loss, damage",
+              form = NumberForm.MONEY,
+              from = {"returns.charged", "order.currency"},
+              rule = "Charged for what is lost or damaged, without tax.")
           BigDecimal lost,
+      @Result(
+              key = "charges",
+              heading = "Charges after the return",
+              form = NumberForm.MONEY,
+              from = {"summary.lateFees", "summary.lateTax", "summary.lost"},
+              rule = "Late fees, their tax, loss and damage.")
+          BigDecimal charges,
+      @Result(
+              key = "giveBack",
+              heading = "Security deposit to give back",
+              form = NumberForm.MONEY,
+              from = {"statement.amount", "order.security", ISSUED, "returns.*"},
+              rule = "Security deposit less the charges, not below 0; blank before a return.")
+          BigDecimal giveBack,
+      @Result(
+              key = "toPay",
+              heading = "Still to pay",
+              form = NumberForm.MONEY,
+              from = {"statement.amount", "order.security", ISSUED, "returns.*"},
+              rule = "Charges less the security deposit, not below 0; blank before a return.")
+          BigDecimal toPay,
+      @Result(
+              key = "openPoints",
+              heading = "Open points of the return",
+              from = {"statement.amount", "statement.kind", ISSUED, "returns.*"},
+              rule = "Lines of the return statement without an amount.")
+          Integer openPoints,
       @Result(
               key = "subHire",
               heading = "Cost of sub-hire",

@@ -28,15 +28,21 @@ import org.setpower.plan.quote.terms.WaiverBasis;
 /** House, client and order, blanks replaced by what they mean. */
 final class QuoteRules {
   private static final double ALL_DAYS = 7;
+
+  // Sales taxes of one rate stand between these (from memory: 2.1 % is the least reduced rate of
+  // VAT in use, 27 % the highest standard rate); another is more likely a slip than a tax.
+  private static final double LEAST_TAX = 0.021;
+  private static final double MOST_TAX = 0.27;
+
   private static final House BLANK_HOUSE =
       new House(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
           null, null, null, null);
-  private static final Client BLANK_CLIENT = new Client(null, null, null, null, null, null);
+  private static final Client BLANK_CLIENT = new Client(null, null, null, null, null, null, null);
   private static final Order BLANK_ORDER =
       new Order(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null);
+          null, null, null, null);
 
   private final House house;
   private final Client client;
@@ -108,12 +114,26 @@ final class QuoteRules {
         && order.validUntil().isBefore(order.date())) {
       orderFindings.add(Finding.of(QuoteFinding.VALID_UNTIL, order.validUntil(), order.date()));
     }
+    if (order.validUntil() != null
+        && order.out() != null
+        && order.validUntil().isAfter(order.out())) {
+      orderFindings.add(Finding.of(QuoteFinding.VALID_AFTER_OUT, order.validUntil(), order.out()));
+    }
+    oddTax(order.tax()).ifPresent(orderFindings::add);
     if (order.tax() != null && order.tax() == 0 && order.taxReason() == null) {
       orderFindings.add(Finding.of(QuoteFinding.TAX_REASON));
     }
-    if (order.waiver() != null && order.waiver() > 0 && !isWaiverTaxTyped) {
+    if (isWaived() && !isWaiverTaxTyped) {
       houseFindings.add(Finding.of(QuoteFinding.WAIVER_TAX));
     }
+  }
+
+  /** Says that a rate is hardly one of a tax; none is not odd. */
+  static Optional<Finding> oddTax(Double tax) {
+    boolean odd = tax != null && tax > 0 && (tax < LEAST_TAX || tax > MOST_TAX);
+    return odd
+        ? Optional.of(Finding.of(QuoteFinding.TAX_ODD, PageText.percent(Money.decimal(tax))))
+        : Optional.empty();
   }
 
   /** What is wrong with the two ends of a hire. */
@@ -167,6 +187,15 @@ final class QuoteRules {
 
   static List<Finding> stops(List<Finding> findings) {
     return findings.stream().filter(f -> f.severity().compareTo(Severity.STOP) >= 0).toList();
+  }
+
+  boolean isWaived() {
+    return order.waiver() != null && order.waiver() > 0;
+  }
+
+  /** Whether a waiver stands where a certificate of insurance would. */
+  boolean isWaivedInstead() {
+    return isWaived() && order.insuredUntil() == null;
   }
 
   BigDecimal rounded(BigDecimal amount) {

@@ -2,8 +2,10 @@ package org.setpower.plan.register;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.setpower.base.ReferenceTable;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.InputRow;
@@ -40,7 +42,7 @@ record CellLimits(double lowest, double highest, double spread, double resistanc
 
   private static double fact(List<ReferenceTable.Row> rows, Chemistry chemistry, String quantity) {
     return rows.stream()
-        .filter(r -> r.text("chemistry").equals(chemistry.word()))
+        .filter(r -> r.text("chemistry").equals(chemistry.family().word()))
         .filter(r -> r.text("quantity").equals(quantity))
         .findFirst()
         .orElseThrow()
@@ -91,16 +93,31 @@ record CellLimits(double lowest, double highest, double spread, double resistanc
     return findings;
   }
 
-  /** The limits of each chemistry; a chemistry whose row does not pass the gate has none. */
+  /**
+   * The limits of each chemistry; a chemistry whose row does not pass the gate has none. One that
+   * the house has no row of goes by its family.
+   */
   static Map<Chemistry, CellLimits> used(Gate<InputRow<Limit>> gate) {
     Map<Chemistry, CellLimits> used = new EnumMap<>(FACTS);
+    Set<Chemistry> ofHouse = EnumSet.noneOf(Chemistry.class);
     for (Gate.Judged<InputRow<Limit>> row : gate.all()) {
       Chemistry chemistry = row.item().value().chemistry();
       if (chemistry != null) {
+        ofHouse.add(chemistry);
         if (row.fit()) {
           used.put(chemistry, of(row.item().value()));
         } else {
           used.remove(chemistry);
+        }
+      }
+    }
+    for (Chemistry chemistry : Chemistry.values()) {
+      if (!ofHouse.contains(chemistry)) {
+        CellLimits family = used.get(chemistry.family());
+        if (family == null) {
+          used.remove(chemistry);
+        } else {
+          used.put(chemistry, family);
         }
       }
     }

@@ -58,6 +58,13 @@ final class AnswerBook {
     return typed.carried() == null ? CarriageMode.SPARE : typed.carried();
   }
 
+  /** The roles that an answer names; none for each traveller. */
+  private List<String> travellers(CarrierAnswer typed) {
+    Set<String> roles =
+        trip.travellers.all().stream().map(t -> t.item().id()).collect(Collectors.toSet());
+    return Trip.isAll(typed.travellers(), roles) ? List.of() : Trip.names(typed.travellers());
+  }
+
   private static boolean names(CarrierAnswer typed, Facts battery) {
     return Identity.of(typed.type()).equals(battery.type()) && carried(typed) == battery.carried();
   }
@@ -79,7 +86,7 @@ final class AnswerBook {
         flight(typed, leg, found);
       }
     }
-    for (String name : Trip.names(typed.travellers())) {
+    for (String name : travellers(typed)) {
       if (trip.travellers.all().stream().noneMatch(t -> t.item().id().equals(Identity.of(name)))) {
         found.add(Finding.of(TravelFinding.ANSWER_TRAVELLER, name));
       }
@@ -102,7 +109,7 @@ final class AnswerBook {
               row.number(),
               typed,
               legs.stream().map(Trip.Leg::row).collect(Collectors.toSet()),
-              Trip.names(typed.travellers()).stream().map(Identity::of).collect(Collectors.toSet()),
+              travellers(typed).stream().map(Identity::of).collect(Collectors.toSet()),
               Identity.of(typed.type())));
     }
   }

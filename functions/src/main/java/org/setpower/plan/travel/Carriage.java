@@ -42,7 +42,11 @@ final class Carriage {
   /** Proposes the rest and judges all lines. */
   void judge(Gate<Facts> batteries) {
     List<Facts> fit =
-        batteries.all().stream().filter(Gate.Judged::fit).map(Gate.Judged::item).toList();
+        batteries.all().stream()
+            .filter(Gate.Judged::fit)
+            .map(Gate.Judged::item)
+            .filter(b -> b.typed().by() == null)
+            .toList();
     Proposer.Outcome outcome = new Proposer(packings, trip.people, limits, this).propose(fit);
     proven = outcome.proven();
     List<Line> lines = new ArrayList<>();
@@ -129,6 +133,9 @@ final class Carriage {
     List<Finding> stops = new ArrayList<>();
     if (!batteries.row(line.battery.row()).fit()) {
       stops.add(Finding.of(TravelFinding.LINE_BATTERY, line.battery.name()));
+    }
+    if (line.battery.typed().by() != null) {
+      stops.add(Finding.of(TravelFinding.LINE_GOES_BY, line.battery.typed().by().word()));
     }
     if (!trip.travellers.row(line.person.row()).fit()) {
       stops.add(Finding.of(TravelFinding.LINE_TRAVELLER, line.person.name()));
@@ -218,6 +225,15 @@ final class Carriage {
         .toList();
   }
 
+  /** The flights whose rule for it is from memory. */
+  List<String> toConfirm(Facts battery) {
+    return trip.legs.stream()
+        .filter(l -> l.held() && battery.isToConfirm(l.edition()))
+        .filter(l -> battery.classUnder(l.edition()).compareTo(FlightClass.ASK) <= 0)
+        .map(Trip.Leg::name)
+        .toList();
+  }
+
   /** The strictest class over all flights; null without a flight. */
   FlightClass strictest(Facts battery) {
     return trip.legs.stream()
@@ -249,6 +265,7 @@ final class Carriage {
       CabinEdition edition = leg.edition();
       List<Facts> carried =
           batteries.stream()
+              .filter(b -> b.typed().by() == null)
               .filter(b -> b.classUnder(edition).compareTo(FlightClass.ASK) <= 0)
               .toList();
       int any = carried.isEmpty() ? 0 : 1;

@@ -40,6 +40,9 @@ record Facts(
   /** W·h of a kilogram, where a weight is not known; common practice, only to share loads. */
   private static final double WATT_HOURS_A_KILOGRAM = 140;
 
+  /** Up to this Wh a battery with outputs may be asked about as a power bank. */
+  private static final double MOST_BAGGAGE = 160;
+
   private static final Set<Condition> UNFIT =
       Set.of(
           Condition.DROPPED,
@@ -112,6 +115,14 @@ record Facts(
   /** Lithium of one in g without dust; NaN where it is not known. */
   double lithium() {
     return typed.lithium() == null ? Double.NaN : dustless(typed.lithium());
+  }
+
+  /** Whether what its class is judged by is not known. */
+  boolean isUnknown() {
+    return chemistry == TravelChemistry.LITHIUM_METAL
+        ? typed.lithium() == null
+        : Double.isNaN(wattHours)
+            || chemistry == TravelChemistry.LEAD_SEALED && typed.volts() == null;
   }
 
   boolean isSpare() {
@@ -212,7 +223,7 @@ record Facts(
     if (chemistry == TravelChemistry.LEAD_WET) {
       findings.add(Finding.of(TravelFinding.SPILLABLE));
     }
-    if (Boolean.TRUE.equals(typed.outputs()) && isSpare()) {
+    if (Boolean.TRUE.equals(typed.outputs()) && isSpare() && wattHours <= MOST_BAGGAGE) {
       findings.add(Finding.of(TravelFinding.OUTPUTS));
     }
     if (Boolean.FALSE.equals(typed.terminals())) {
@@ -273,6 +284,21 @@ record Facts(
     } else if (Math.abs(product(typed) - wattHours) > SAME * wattHours) {
       findings.add(Finding.of(TravelFinding.ENERGY_DIFFERS, wattHours, product(typed)));
     }
+    double density = kilograms == null ? 0 : wattHours / kilograms;
+    if (density > chemistry.mostWattHoursAKilogram()) {
+      findings.add(
+          Finding.of(
+              TravelFinding.ENERGY_WEIGHT,
+              wattHours,
+              kilograms,
+              density,
+              chemistry.mostWattHoursAKilogram()));
+    }
+  }
+
+  /** Whether its outputs may make it a power bank. */
+  static boolean hasOutputs(List<Finding> findings) {
+    return findings.stream().anyMatch(f -> f.key() == TravelFinding.OUTPUTS);
   }
 
   /** Whether it is damaged or recalled. */

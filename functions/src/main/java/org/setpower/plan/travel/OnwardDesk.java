@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.setpower.flight.Packing;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
@@ -22,15 +23,37 @@ final class OnwardDesk {
   private static final double MOST_DAYS = 3650;
 
   private final Trip trip;
+  private final TravelPapers.Direction direction;
   private final Gate<Rest> gate;
 
   /**
    * What is left of a battery.
    *
+   * @param direction out or back
    * @param freight the rule by air; null by road, and where none is held
    * @param road the rule by road; null by air, and where none is held
    */
-  record Rest(Facts battery, int pieces, Onward way, FreightRule freight, RoadRule road) {
+  record Rest(
+      Facts battery,
+      int pieces,
+      Onward way,
+      TravelPapers.Direction direction,
+      FreightRule freight,
+      RoadRule road) {
+    /** The state of charge as typed for this direction; null for a blank. */
+    Double charge() {
+      return direction == TravelPapers.Direction.OUT
+          ? battery.typed().charge()
+          : battery.typed().backCharge();
+    }
+
+    /** How it travels, and that it is on its way back. */
+    String wayWord() {
+      return direction == TravelPapers.Direction.OUT
+          ? way.word()
+          : way.word() + ", " + direction.word();
+    }
+
     /** Net weight of all; null where the weight of one is not known. */
     Double kilograms() {
       Double one = battery.kilograms();
@@ -62,13 +85,13 @@ final class OnwardDesk {
       if (freight == null || !freight.bindsAt(battery.wattHours())) {
         return null;
       }
-      double now = battery.typed().charge() == null ? 1 : battery.typed().charge();
+      double now = charge() == null ? 1 : charge();
       return Facts.dustless(Math.max(0, now - freight.charge()) * battery.wattHours());
     }
 
     /** Wh of all that they lack of full on arrival. */
     double lacks() {
-      double now = battery.typed().charge() == null ? 1 : battery.typed().charge();
+      double now = charge() == null ? 1 : charge();
       boolean binds = freight != null && freight.bindsAt(battery.wattHours());
       double there = binds ? Math.min(now, freight.charge()) : now;
       return pieces * battery.wattHours() * (1 - there);
@@ -98,8 +121,9 @@ final class OnwardDesk {
     }
   }
 
-  OnwardDesk(Trip trip, List<Gate.Judged<Facts>> batteries, Carriage carriage, Packings packings) {
-    this.trip = trip;
+  /** What goes out. */
+  static OnwardDesk out(
+      Trip trip, List<Gate.Judged<Facts>> batteries, Carriage carriage, Packings packings) {
     List<Rest> rests = new ArrayList<>();
     for (Gate.Judged<Facts> judged : batteries) {
       Facts battery = judged.item();
@@ -111,9 +135,44 @@ final class OnwardDesk {
               .sum();
       int left = battery.quantity() - packings.decided(battery) - carried;
       if (judged.fit() && left > 0) {
-        rests.add(rest(battery, left));
+        rests.add(
+            rest(
+                trip,
+                battery,
+                left,
+                way(battery, trip.project),
+                TravelPapers.Direction.OUT,
+                trip.project.handOver()));
       }
     }
+    return new OnwardDesk(trip, TravelPapers.Direction.OUT, rests);
+  }
+
+  /** What comes back of that which goes out: nothing while its day is not known. */
+  OnwardDesk back() {
+    LocalDate day = trip.project.backOn();
+    List<Rest> rests = new ArrayList<>();
+    for (Gate.Judged<Rest> judged : gate.all()) {
+      Rest out = judged.item();
+      Onward way = trip.project.back() == null ? out.way : trip.project.back();
+      boolean returns = judged.fit() && out.way != Onward.STAYS && way != Onward.STAYS;
+      if (day != null && returns) {
+        rests.add(rest(trip, out.battery, out.pieces, way, TravelPapers.Direction.BACK, day));
+      }
+    }
+    return new OnwardDesk(trip, TravelPapers.Direction.BACK, rests);
+  }
+
+  /** Pieces that go out by freight or road. */
+  int away() {
+    return gate.paper(r -> r.way != Onward.STAYS).fit().stream()
+        .mapToInt(r -> r.item().pieces)
+        .sum();
+  }
+
+  private OnwardDesk(Trip trip, TravelPapers.Direction direction, List<Rest> rests) {
+    this.trip = trip;
+    this.direction = direction;
     double kilograms = roadKilograms(rests);
     gate =
         new Gate<>(
@@ -163,20 +222,30 @@ final class OnwardDesk {
     return gate;
   }
 
-  private Rest rest(Facts battery, int pieces) {
-    Onward way = battery.typed().rest();
-    if (way == null) {
-      way = trip.project.rest() == null ? Onward.ROAD : trip.project.rest();
-    }
+  /** How a battery travels that nobody carries. */
+  static Onward way(Facts battery, TravelInputs.Project project) {
+    return Stream.of(battery.typed().by(), battery.typed().rest(), project.rest())
+        .flatMap(Stream::ofNullable)
+        .findFirst()
+        .orElse(Onward.ROAD);
+  }
+
+  private static Rest rest(
+      Trip trip,
+      Facts battery,
+      int pieces,
+      Onward way,
+      TravelPapers.Direction direction,
+      LocalDate day) {
     FreightRule freight = null;
     RoadRule road = null;
-    if (way.isAir() && trip.project.handOver() != null) {
-      freight = freight(battery, trip.project.handOver()).orElse(null);
+    if (way.isAir() && day != null) {
+      freight = freight(battery, day).orElse(null);
     } else if (way == Onward.ROAD) {
       RoadBook book = trip.project.roadRules() == null ? RoadBook.ADR : trip.project.roadRules();
       road = RoadRule.of(book.word(), cells(battery)).orElse(null);
     }
-    return new Rest(battery, pieces, way, freight, road);
+    return new Rest(battery, pieces, way, direction, freight, road);
   }
 
   private static Optional<FreightRule> freight(Facts battery, LocalDate day) {
@@ -231,6 +300,12 @@ final class OnwardDesk {
     if (rest.way == Onward.STAYS || isUnrestricted(rest.battery)) {
       return findings;
     }
+    LocalDate first = trip.project.handOver();
+    LocalDate last = trip.project.backOn();
+    boolean back = direction == TravelPapers.Direction.BACK;
+    if (back && first != null && last.isBefore(first)) {
+      findings.add(Finding.of(TravelFinding.BACK_EARLY, last, first));
+    }
     if (rest.battery.isLithium() && rest.battery.typed().un383() == null) {
       findings.add(Finding.of(TravelFinding.FREIGHT_NO_SUMMARY));
     }
@@ -246,7 +321,8 @@ final class OnwardDesk {
   }
 
   private void air(Rest rest, List<Finding> findings) {
-    LocalDate day = trip.project.handOver();
+    boolean out = direction == TravelPapers.Direction.OUT;
+    LocalDate day = out ? trip.project.handOver() : trip.project.backOn();
     if (trip.project.contact() == null) {
       findings.add(Finding.of(TravelFinding.FREIGHT_NO_CONTACT));
     }
@@ -274,11 +350,17 @@ final class OnwardDesk {
     if (one != null && most != null && one > most) {
       findings.add(Finding.of(TravelFinding.FREIGHT_TOO_HEAVY, one, most));
     }
-    Double charge = rest.battery.typed().charge();
+    Double charge = rest.charge();
     double limit = rest.freight.charge();
     if (rest.freight.bindsAt(rest.battery.wattHours())) {
       if (charge == null) {
-        findings.add(Finding.of(TravelFinding.FREIGHT_CHARGE_BLANK, limit, rest.discharge()));
+        findings.add(
+            Finding.of(
+                rest.direction == TravelPapers.Direction.OUT
+                    ? TravelFinding.FREIGHT_CHARGE_BLANK
+                    : TravelFinding.FREIGHT_BACK_BLANK,
+                limit,
+                rest.discharge()));
       } else if (Facts.dustless(charge) > limit) {
         findings.add(Finding.of(TravelFinding.FREIGHT_CHARGE, charge, limit, rest.discharge()));
       }
@@ -287,8 +369,10 @@ final class OnwardDesk {
     }
     cells(rest, SMALL_BATTERY, findings);
     sets(rest, findings);
-    if (rest.freight.confirm()) {
-      findings.add(Finding.of(TravelFinding.FREIGHT_CONFIRM));
+    if (rest.freight.isToConfirm()) {
+      findings.add(
+          Finding.of(
+              TravelFinding.FREIGHT_CONFIRM, rest.freight.instruction(), rest.freight.confirm()));
     }
   }
 
@@ -323,7 +407,7 @@ final class OnwardDesk {
     }
     cells(rest, rest.road.smallBattery(), findings);
     if (rest.road.confirm()) {
-      findings.add(Finding.of(TravelFinding.FREIGHT_CONFIRM));
+      findings.add(Finding.of(TravelFinding.ROAD_CONFIRM));
     }
     if (!rest.road.hasPoints()) {
       if (!rest.isSmallByRoad()) {

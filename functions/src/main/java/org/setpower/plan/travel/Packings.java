@@ -1,6 +1,7 @@
 package org.setpower.plan.travel;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -99,7 +100,12 @@ final class Packings {
       findings.add(Finding.of(TravelFinding.PACKED_BATTERY, typed.battery()));
     }
     if (typed.traveller() != null && person(row, trip).isEmpty()) {
-      findings.add(Finding.of(TravelFinding.PACKED_TRAVELLER, typed.traveller()));
+      boolean way =
+          Arrays.stream(Onward.values())
+              .anyMatch(w -> Identity.of(w.word()).equals(Identity.of(typed.traveller())));
+      findings.add(
+          Finding.of(
+              way ? TravelFinding.PACKED_WAY : TravelFinding.PACKED_TRAVELLER, typed.traveller()));
     }
     if (typed.pieces() != null && typed.pieces() != Math.rint(typed.pieces())) {
       findings.add(Finding.of(TravelFinding.PACKED_PART, typed.pieces().toString()));

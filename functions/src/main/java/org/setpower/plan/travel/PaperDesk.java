@@ -1,12 +1,17 @@
 package org.setpower.plan.travel;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.setpower.flight.CarriageMode;
 import org.setpower.flight.Packing;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
@@ -19,14 +24,21 @@ final class PaperDesk {
   private final Gate<Facts> batteries;
   private final Carriage carriage;
   private final OnwardDesk onward;
+  private final OnwardDesk back;
 
   PaperDesk(
-      Trip trip, AnswerBook answers, Gate<Facts> batteries, Carriage carriage, OnwardDesk onward) {
+      Trip trip,
+      AnswerBook answers,
+      Gate<Facts> batteries,
+      Carriage carriage,
+      OnwardDesk onward,
+      OnwardDesk back) {
     this.trip = trip;
     this.answers = answers;
     this.batteries = batteries;
     this.carriage = carriage;
     this.onward = onward;
+    this.back = back;
   }
 
   private List<Carriage.Line> carried() {
@@ -106,9 +118,6 @@ final class PaperDesk {
         notes.add(new Finding(TravelStatement.USED, List.copyOf(leg.used())));
       }
     }
-    if (!leg.held()) {
-      notes.add(TravelStatement.CONFIRM.of());
-    }
     return new TravelPapers.CheckInRow(
         leg.name(), null, null, null, null, null, null, null, null, notes);
   }
@@ -121,8 +130,8 @@ final class PaperDesk {
                     .thenComparing(l -> l.person().id()))
             .orElseThrow();
     Facts battery = first.battery();
-    Map<String, String> people = new TreeMap<>();
-    lines.forEach(l -> people.put(l.person().id(), l.person().name()));
+    Map<String, Integer> people = new TreeMap<>();
+    lines.forEach(l -> people.merge(l.person().name(), l.pieces(), Integer::sum));
     Integer most =
         lines.stream()
             .flatMap(l -> carriage.most(l.battery(), l.person(), leg).stream())
@@ -133,8 +142,8 @@ final class PaperDesk {
     if (battery.workedOut()) {
       notes.add(workedOut(battery));
     }
-    if (leg.held() && battery.isToConfirm(leg.edition())) {
-      notes.add(TravelStatement.CONFIRM.of());
+    if (isFittedInHold(first)) {
+      notes.add(TravelStatement.FITTED_HOLD.of());
     }
     return new TravelPapers.CheckInRow(
         leg.name(),
@@ -145,8 +154,15 @@ final class PaperDesk {
         first.bag(),
         lines.stream().mapToInt(Carriage.Line::pieces).sum(),
         most,
-        String.join(", ", people.values()),
+        people.entrySet().stream()
+            .map(p -> p.getKey() + " " + p.getValue())
+            .collect(Collectors.joining(", ")),
         notes);
+  }
+
+  /** Whether a battery in its equipment goes into the hold. */
+  private static boolean isFittedInHold(Carriage.Line line) {
+    return line.bag() == Bag.HOLD && line.battery().carried() == CarriageMode.IN_EQUIPMENT;
   }
 
   private static String route(Trip.Leg leg) {
@@ -195,6 +211,10 @@ final class PaperDesk {
     Trip.Person before = null;
     for (Carriage.Line line : byTraveller()) {
       if (line.person() != before) {
+        if (before != null) {
+          cautions(before, rows, behind);
+        }
+        separate(rows, behind); // two rows: each card is printed whole
         separate(rows, behind);
         rows.add(card(line.person()));
         behind.add(Behind.of(line.person()));
@@ -211,7 +231,23 @@ final class PaperDesk {
               notes(line)));
       behind.add(Behind.of(List.of(line)));
     }
+    if (before != null) {
+      cautions(before, rows, behind);
+    }
     return rows;
+  }
+
+  /** The last row of a card. */
+  private static void cautions(
+      Trip.Person person, List<TravelPapers.CardRow> rows, List<Behind> behind) {
+    List<Finding> notes =
+        List.of(
+            TravelStatement.CABIN_ONLY.of(),
+            TravelStatement.HOT.of(),
+            TravelStatement.DAMAGED.of(),
+            TravelStatement.CARRIER.of());
+    rows.add(new TravelPapers.CardRow(person.name(), null, null, null, null, null, notes));
+    behind.add(Behind.of(person));
   }
 
   private List<Carriage.Line> byTraveller() {
@@ -222,9 +258,29 @@ final class PaperDesk {
         .toList();
   }
 
+  /** Production, revision and date of issue of a card that is cut out. */
+  private Optional<Finding> stamp() {
+    TravelInputs.Project project = trip.project;
+    LocalDate issued = project.issued();
+    if (issued == null) {
+      return Optional.empty();
+    }
+    if (project.production() == null) {
+      return Optional.of(TravelStatement.CARD_DATE.of(issued));
+    }
+    return Optional.of(
+        project.revision() == null
+            ? TravelStatement.CARD.of(project.production(), issued)
+            : TravelStatement.CARD_REVISION.of(project.production(), project.revision(), issued));
+  }
+
   /** The row above the batteries of a traveller: the flights, the counts, what is one's own. */
   private TravelPapers.CardRow card(Trip.Person person) {
     List<Finding> notes = new ArrayList<>();
+    stamp().ifPresent(notes::add);
+    if (trip.project.contact() != null) {
+      notes.add(TravelStatement.CONTACT.of(trip.project.contact()));
+    }
     notes.add(
         TravelStatement.FLIGHTS.of(
             String.join(", ", person.legs().stream().map(Trip.Leg::name).toList())));
@@ -242,8 +298,8 @@ final class PaperDesk {
         person.ownSpares() + ownBanks + pieces(person, b -> PersonLimits.isSpare(b, leg.edition()));
     notes.add(
         leg.spares() == CabinEdition.NONE
-            ? TravelStatement.COUNT_SPARES_OPEN.of(leg.name(), spares)
-            : TravelStatement.COUNT_SPARES.of(leg.name(), spares, leg.spares()));
+            ? TravelStatement.COUNT_SPARES_OPEN.of(leg.name(), spares, leg.date())
+            : TravelStatement.COUNT_SPARES.of(leg.name(), spares, leg.spares(), leg.date()));
     if (leg.over() != CabinEdition.NONE) {
       int large = pieces(person, b -> PersonLimits.isLarge(b, leg.edition()));
       notes.add(TravelStatement.COUNT_LARGE.of(large, leg.over()));
@@ -271,6 +327,9 @@ final class PaperDesk {
     if (line.battery().workedOut()) {
       notes.add(workedOut(line.battery()));
     }
+    if (isFittedInHold(line)) {
+      notes.add(TravelStatement.FITTED_HOLD.of());
+    }
     if (Boolean.TRUE.equals(line.battery().typed().terminals())) {
       notes.add(TravelStatement.TERMINALS.of());
     }
@@ -288,10 +347,17 @@ final class PaperDesk {
   }
 
   private List<OnwardDesk.Rest> rest(Predicate<OnwardDesk.Rest> belongs) {
-    return onward.gate().paper(belongs).fit().stream()
-        .map(Gate.Judged::item)
-        .sorted(Comparator.comparing(r -> r.battery().id()))
+    return Stream.of(onward, back)
+        .flatMap(
+            d ->
+                d.gate().paper(belongs).fit().stream()
+                    .map(Gate.Judged::item)
+                    .sorted(Comparator.comparing(r -> r.battery().id())))
         .toList();
+  }
+
+  private int withheld(Predicate<OnwardDesk.Rest> belongs) {
+    return Stream.of(onward, back).mapToInt(d -> d.gate().paper(belongs).withheld().size()).sum();
   }
 
   List<TravelPapers.FreightRow> freight() {
@@ -301,15 +367,21 @@ final class PaperDesk {
               Facts b = r.battery();
               boolean ruled = r.freight() != null;
               List<Finding> notes = new ArrayList<>();
-              if (!ruled || r.freight().confirm()) {
-                notes.add(TravelStatement.CONFIRM.of());
+              if (ruled && r.freight().isToConfirm()) {
+                notes.add(
+                    TravelStatement.FREIGHT_CONFIRM.of(
+                        r.freight().instruction(), r.freight().confirm()));
+              } else if (!ruled) {
+                notes.add(TravelStatement.FREIGHT_CONFIRM.of("SP A123, A199", "all of it"));
               }
               return new TravelPapers.FreightRow(
+                  r.direction(),
                   b.name(),
                   r.pieces(),
                   known(b.wattHours()),
                   r.way(),
                   ruled ? r.freight().un() : "",
+                  ruled ? r.freight().name() : "",
                   ruled ? r.freight().instruction() : "not restricted (SP A123, A199)",
                   ruled ? r.freight().section() : "",
                   r.kilograms(),
@@ -317,7 +389,8 @@ final class PaperDesk {
                   r.packageKilograms(),
                   ruled ? known(r.freight().charge()) : null,
                   ruled && r.freight().bindsAt(b.wattHours()),
-                  b.typed().charge(),
+                  r.charge(),
+                  ruled ? r.freight().packaging() : "",
                   ruled ? r.freight().marks() : "",
                   ruled ? r.freight().labels() : "",
                   notes);
@@ -333,17 +406,21 @@ final class PaperDesk {
               boolean alone = b.packed() == Packing.ALONE;
               List<Finding> notes = new ArrayList<>();
               if (r.road() == null || r.road().confirm()) {
-                notes.add(TravelStatement.CONFIRM.of());
+                notes.add(TravelStatement.ROAD_CONFIRM.of());
               }
               String un = "";
+              String name = "";
               if (r.road() != null) {
                 un = alone ? r.road().alone() : r.road().inEquipment();
+                name = alone ? r.road().nameAlone() : r.road().nameInEquipment();
               }
               return new TravelPapers.RoadRow(
+                  r.direction(),
                   b.name(),
                   r.pieces(),
                   known(b.wattHours()),
                   un,
+                  name,
                   r.isSmallByRoad() ? r.road().provision() : "",
                   r.kilograms(),
                   r.points(),
@@ -355,16 +432,16 @@ final class PaperDesk {
   List<TravelPapers.PaperRow> papers() {
     int stopped = batteries.paper(b -> true).withheld().size();
     int lines = carriage.gate().paper(l -> true).withheld().size() + stopped;
-    int air = onward.gate().paper(r -> r.way().isAir()).withheld().size() + stopped;
-    int byRoad = onward.gate().paper(r -> r.way() == Onward.ROAD).withheld().size() + stopped;
+    int air = withheld(r -> r.way().isAir()) + stopped;
+    int byRoad = withheld(r -> r.way() == Onward.ROAD) + stopped;
     List<TravelPapers.FreightRow> freight = freight();
     List<TravelPapers.RoadRow> road = road();
     int types = (int) checkIn().stream().filter(r -> r != null && r.type() != null).count();
     return List.of(
         paper(types, lines, baggageNotes()),
         paper(carried().size(), lines, baggageNotes()),
-        paper(freight.size(), air, freightNotes()),
-        paper(road.size(), byRoad, roadNotes(road)));
+        paper(freight.size(), air, counted(freight.size(), air, freightNotes())),
+        paper(road.size(), byRoad, counted(road.size(), byRoad, roadNotes(road))));
   }
 
   private Finding[] baggageNotes() {
@@ -387,7 +464,7 @@ final class PaperDesk {
     List<Finding> notes = new ArrayList<>();
     double points =
         rows.stream()
-            .filter(r -> r.points() != null)
+            .filter(r -> r.direction() == TravelPapers.Direction.OUT && r.points() != null)
             .mapToDouble(TravelPapers.RoadRow::points)
             .sorted()
             .sum();
@@ -407,12 +484,14 @@ final class PaperDesk {
     return notes.toArray(Finding[]::new);
   }
 
+  /** Of freight and road the paper says how many of its rows are withheld. */
+  private static Finding[] counted(int rows, int withheld, Finding... notes) {
+    Stream<Finding> counts =
+        withheld > 0 ? Stream.of(TravelStatement.ROWS.of(rows, rows + withheld)) : Stream.empty();
+    return Stream.concat(counts, Stream.of(notes)).toArray(Finding[]::new);
+  }
+
   private TravelPapers.PaperRow paper(int rows, int withheld, Finding... notes) {
-    List<Finding> all = new ArrayList<>();
-    if (withheld > 0) {
-      all.add(TravelStatement.WITHHELD.of(withheld));
-    }
-    all.addAll(List.of(notes));
-    return new TravelPapers.PaperRow(trip.project.issued(), rows, withheld, all);
+    return new TravelPapers.PaperRow(trip.project.issued(), rows, withheld, List.of(notes));
   }
 }

@@ -35,6 +35,7 @@ final class Proposer {
       double kilograms,
       double balance,
       int user,
+      boolean fitted,
       List<Boolean> may,
       List<Integer> last,
       List<Boolean> limits) {}
@@ -88,6 +89,7 @@ final class Proposer {
             .filter(t -> carriage.isUser(battery, people.get(t)))
             .findFirst()
             .orElse(-1),
+        !battery.isSpare() && !battery.isBank(),
         people.stream()
             .map(p -> !packings.isDecided(battery, p) && carriage.blocks(battery, p).isEmpty())
             .toList(),
@@ -110,6 +112,8 @@ final class Proposer {
                   like.kilograms,
                   like.balance,
                   like.user,
+                  like.fitted,
+                  Math.floorMod(rows.get(0).id().hashCode(), people.size()),
                   like.may.stream().mapToInt(m -> m ? count : 0).toArray(),
                   like.last.stream().mapToInt(n -> n * rows.size()).toArray()));
         });

@@ -5,21 +5,23 @@ import org.setpower.base.TextEnum;
 
 /** What a battery's cells are made of, as far as the rules of carriage tell it apart. */
 public enum TravelChemistry implements TextEnum {
-  LI_ION("Li-ion", "lithium-ion", "NMC", "NCA"),
-  LFP("LFP", "LiFePO4"),
-  LITHIUM_METAL("lithium metal", "lithium"),
-  SODIUM("sodium-ion", "Na-ion"),
-  NICKEL("NiMH", "NiCd"),
-  DRY("dry cell", "alkaline"),
-  LEAD_SEALED("lead, sealed", "AGM", "non-spillable"),
+  LI_ION("Li-ion", 350, "lithium-ion", "NMC", "NCA"),
+  LFP("LFP", 250, "LiFePO4"),
+  LITHIUM_METAL("lithium metal", 700, "lithium"),
+  SODIUM("sodium-ion", 250, "Na-ion"),
+  NICKEL("NiMH", 150, "NiCd"),
+  DRY("dry cell", 300, "alkaline"),
+  LEAD_SEALED("lead, sealed", 80, "AGM", "non-spillable"),
   /** A lead battery of which nobody says that it is sealed counts as one that spills. */
-  LEAD_WET("lead, wet", "lead", "lead-acid");
+  LEAD_WET("lead, wet", 80, "lead", "lead-acid");
 
   private final String word;
+  private final double mostWattHoursAKilogram;
   private final List<String> alsoWritten;
 
-  TravelChemistry(String word, String... alsoWritten) {
+  TravelChemistry(String word, double mostWattHoursAKilogram, String... alsoWritten) {
     this.word = word;
+    this.mostWattHoursAKilogram = mostWattHoursAKilogram;
     this.alsoWritten = List.of(alsoWritten);
   }
 
@@ -31,6 +33,14 @@ public enum TravelChemistry implements TextEnum {
   @Override
   public List<String> alsoWritten() {
     return alsoWritten;
+  }
+
+  /**
+   * More Wh a kg than any battery of these cells has: one of the two was typed wrong. From memory,
+   * with room above the best cells sold.
+   */
+  public double mostWattHoursAKilogram() {
+    return mostWattHoursAKilogram;
   }
 
   /** Whether the limits in Wh of lithium-ion batteries hold: LFP cells are lithium-ion cells. */

@@ -74,6 +74,8 @@ public enum TravelFinding implements FindingKey {
   ENERGY_WORKED_OUT("energy.workedOut", Severity.CHECK),
   /** Arguments: Wh on the label, Wh from V and Ah. */
   ENERGY_DIFFERS("energy.differs", Severity.CHECK),
+  /** Arguments: Wh, kg, Wh a kg, the most of its chemistry. */
+  ENERGY_WEIGHT("energyWeight", Severity.CHECK),
   NO_LITHIUM("noLithium", Severity.STOP),
   NO_VOLTS("noVolts", Severity.STOP),
   SPILLABLE("spillable", Severity.STOP),
@@ -85,6 +87,12 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: user. */
   USER_UNKNOWN("user", Severity.CHECK),
   NO_WEIGHT("noWeight", Severity.CHECK),
+  /** Arguments: Wh up to which it is baggage, its way. */
+  NOT_BAGGAGE("notBaggage", Severity.CHECK),
+  /** Arguments: its way. */
+  CARGO_ONLY("cargoOnly", Severity.CHECK),
+  /** Arguments: flights. */
+  RULE_CONFIRM("ruleConfirm", Severity.CHECK),
   /** Arguments: flights. */
   UNANSWERED("unanswered", Severity.CHECK),
   /** Arguments: flights. */
@@ -98,6 +106,8 @@ public enum TravelFinding implements FindingKey {
   PACKED_BATTERY("packed.battery", Severity.STOP),
   /** Arguments: traveller. */
   PACKED_TRAVELLER("packed.traveller", Severity.STOP),
+  /** Arguments: way. */
+  PACKED_WAY("packed.way", Severity.STOP),
   /** Arguments: pieces decided, pieces there. */
   PACKED_TOO_MANY("packed.tooMany", Severity.STOP),
   /** Arguments: pieces. */
@@ -110,6 +120,8 @@ public enum TravelFinding implements FindingKey {
   LINE_TRAVELLER("line.traveller", Severity.STOP),
   /** Arguments: battery. */
   LINE_BATTERY("line.battery", Severity.STOP),
+  /** Arguments: way. */
+  LINE_GOES_BY("line.goesBy", Severity.STOP),
   /** Arguments: flight, class. */
   LINE_CLASS("line.class", Severity.STOP),
   /** Arguments: flight, carrier. */
@@ -127,6 +139,12 @@ public enum TravelFinding implements FindingKey {
   FREIGHT_CHARGE("freight.charge", Severity.STOP),
   /** Arguments: max., Wh to take out of each if full. */
   FREIGHT_CHARGE_BLANK("freight.chargeBlank", Severity.STOP),
+  /** Arguments: max., Wh to take out of each if full. */
+  FREIGHT_BACK_BLANK("freight.backBlank", Severity.STOP),
+  /** Arguments: day of the way back, handed over on. */
+  BACK_EARLY("backEarly", Severity.STOP),
+  /** Arguments: pieces. */
+  NO_WAY_BACK("noWayBack", Severity.CHECK),
   /** Arguments: recommended state of charge. */
   FREIGHT_RECOMMENDED("freight.recommended", Severity.CHECK),
   FREIGHT_NO_CONTACT("freight.noContact", Severity.STOP),
@@ -135,7 +153,9 @@ public enum TravelFinding implements FindingKey {
   FREIGHT_NO_CELLS("freight.noCells", Severity.CHECK),
   /** Arguments: kg of one, max. kg a package. */
   FREIGHT_TOO_HEAVY("freight.tooHeavy", Severity.STOP),
+  /** Arguments: packing instruction, parts of it. */
   FREIGHT_CONFIRM("freight.confirm", Severity.CHECK),
+  ROAD_CONFIRM("road.confirm", Severity.CHECK),
   FREIGHT_NO_SETS("freight.noSets", Severity.STOP),
   /** Arguments: pieces, max. pieces. */
   FREIGHT_SETS("freight.sets", Severity.STOP),

@@ -40,6 +40,20 @@ public record TravelInputs(
   @Table(key = "project", heading = "Project", rows = 1, upright = true)
   public record Project(
       @Input(
+              key = "production",
+              heading = "Production",
+              blank = "Blank: not printed.",
+              help = "Printed on each page and card, and in questions to carriers.")
+          String production,
+      @Input(
+              key = "revision",
+              heading = "Revision",
+              min = 0,
+              max = 999,
+              blank = "Blank: not printed.",
+              help = "Add one whenever a paper goes out.")
+          Double revision,
+      @Input(
               key = "issued",
               heading = "Date of issue",
               blank = "Blank: today.",
@@ -94,6 +108,18 @@ public record TravelInputs(
               blank = "Blank: charging is not counted.",
               help = "Watts from the mains that all chargers at the destination take together.")
           Double chargers,
+      @Input(
+              key = "back",
+              heading = "Comes back by",
+              blank = "Blank: as it went.",
+              help = "How batteries that went by freight or road come back. stays: they do not.")
+          Onward back,
+      @Input(
+              key = "backOn",
+              heading = "Handed over for the way back on",
+              blank = "Blank: check, and no papers for the way back.",
+              help = "The day by whose rules the way back is judged.")
+          LocalDate backOn,
       @Input(
               key = "weightUnit",
               heading = "Weights in",
@@ -178,7 +204,7 @@ public record TravelInputs(
               key = "flights",
               heading = "Flights",
               blank = "Blank: all flights.",
-              help = "Numbers of the flights of this traveller, with ; between them.")
+              help = "Numbers of the flights of this traveller, with ; between them; or all.")
           String flights,
       @Input(
               key = "cabinKg",
@@ -233,7 +259,7 @@ public record TravelInputs(
               key = "travellers",
               heading = "Travellers",
               blank = "Blank: each traveller.",
-              help = "Roles it names, with ; between them.")
+              help = "Roles it names, with ; between them; or all.")
           String travellers,
       @Input(key = "type", heading = "Type", help = "The type of battery it names.") String type,
       @Input(
@@ -302,6 +328,12 @@ public record TravelInputs(
               help = "Pieces to be there.")
           Double quantity,
       @Input(
+              key = "chemistry",
+              heading = "Chemistry",
+              blank = "Blank: Li-ion.",
+              help = "On the label.")
+          TravelChemistry chemistry,
+      @Input(
               key = "carried",
               heading = "How carried",
               blank = "Blank: spare.",
@@ -313,11 +345,11 @@ public record TravelInputs(
               help = "What hand and eye say of the worst of them.")
           Condition condition,
       @Input(
-              key = "register",
-              heading = "Register",
-              blank = "Blank: not from the register.",
-              help = "The state in the battery register, brought in by serial.")
-          Status register,
+              key = "terminals",
+              heading = "Terminals covered",
+              blank = "Blank: check, and not printed.",
+              help = "Each by itself: cap, tape, or a bag of its own.")
+          Boolean terminals,
       @Input(
               key = "kilograms",
               heading = "Weight of one",
@@ -334,11 +366,32 @@ public record TravelInputs(
               help = "Is the maker's test summary to hand?")
           Boolean un383,
       @Input(
-              key = "terminals",
-              heading = "Terminals covered",
-              blank = "Blank: check, and not printed.",
-              help = "Each by itself: cap, tape, or a bag of its own.")
-          Boolean terminals,
+              key = "charge",
+              heading = "State of charge",
+              form = NumberForm.SHARE,
+              min = 0,
+              max = 1,
+              blank = "Blank: full.",
+              help = "Now, for freight. Read it again after discharging.")
+          Double charge,
+      @Input(
+              key = "by",
+              heading = "Goes by",
+              blank = "Blank: carried as far as rules and answers leave it.",
+              help = "The way, chosen on purpose: no traveller carries it.")
+          Onward by,
+      @Input(
+              key = "rest",
+              heading = "Rest goes by",
+              blank = "Blank: as on Project.",
+              help = "How those travel that no traveller can carry.")
+          Onward rest,
+      @Input(
+              key = "register",
+              heading = "Register",
+              blank = "Blank: not from the register.",
+              help = "The state in the battery register, brought in by serial.")
+          Status register,
       @Input(
               key = "user",
               heading = "User",
@@ -360,52 +413,6 @@ public record TravelInputs(
               help = "A battery with outputs may be taken for a power bank.")
           Boolean outputs,
       @Input(
-              key = "charge",
-              heading = "State of charge",
-              form = NumberForm.SHARE,
-              min = 0,
-              max = 1,
-              blank = "Blank: full.",
-              help = "Now, for freight. Read it again after discharging.")
-          Double charge,
-      @Input(
-              key = "rest",
-              heading = "Rest goes by",
-              blank = "Blank: as on Project.",
-              help = "How those travel that no traveller carries.")
-          Onward rest,
-      @Input(
-              key = "packed",
-              heading = "Freight packed",
-              blank = "Blank: alone; in equipment where it is carried so.",
-              help = "alone, in one box with its equipment, or in it.")
-          Packing packed,
-      @Input(
-              key = "inUse",
-              heading = "In use at a time",
-              unit = "pcs",
-              min = 1,
-              max = 500,
-              blank = "Blank: freight packed with equipment stops.",
-              help =
-                  "Of freight packed with equipment: pieces that this equipment takes at a time.")
-          Double inUse,
-      @Input(
-              key = "cells",
-              heading = "Cells",
-              unit = "pcs",
-              min = 1,
-              max = 10_000,
-              blank = "Blank: freight as of cells over 20 Wh.",
-              help = "All cells of one battery.")
-          Double cells,
-      @Input(
-              key = "chemistry",
-              heading = "Chemistry",
-              blank = "Blank: Li-ion.",
-              help = "On the label.")
-          TravelChemistry chemistry,
-      @Input(
               key = "volts",
               heading = "Nominal voltage",
               form = NumberForm.ONE_DECIMAL,
@@ -426,6 +433,31 @@ public record TravelInputs(
               help = "On the label, where it shows no Wh.")
           Double ampHours,
       @Input(
+              key = "cells",
+              heading = "Cells",
+              unit = "pcs",
+              min = 1,
+              max = 10_000,
+              blank = "Blank: freight as of cells over 20 Wh.",
+              help = "All cells of one battery.")
+          Double cells,
+      @Input(
+              key = "packed",
+              heading = "Freight packed",
+              blank = "Blank: alone; in equipment where it is carried so.",
+              help = "alone, in one box with its equipment, or in it.")
+          Packing packed,
+      @Input(
+              key = "inUse",
+              heading = "In use at a time",
+              unit = "pcs",
+              min = 1,
+              max = 500,
+              blank = "Blank: freight packed with equipment stops.",
+              help =
+                  "Of freight packed with equipment: pieces that this equipment takes at a time.")
+          Double inUse,
+      @Input(
               key = "lithium",
               heading = "Lithium",
               form = NumberForm.TWO_DECIMALS,
@@ -434,7 +466,16 @@ public record TravelInputs(
               max = 10_000,
               blank = "Blank: lithium metal batteries stop.",
               help = "Grams of lithium in one lithium metal battery.")
-          Double lithium) {}
+          Double lithium,
+      @Input(
+              key = "backCharge",
+              heading = "State of charge, way back",
+              form = NumberForm.SHARE,
+              min = 0,
+              max = 1,
+              blank = "Blank: air freight papers of the way back stop where a limit is mandatory.",
+              help = "Read it after discharging for the way back.")
+          Double backCharge) {}
 
   /** Who carries how many of a battery. */
   @Table(key = "packing", heading = "Packing", rows = 240)

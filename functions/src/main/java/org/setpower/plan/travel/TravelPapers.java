@@ -2,6 +2,7 @@ package org.setpower.plan.travel;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.setpower.base.TextEnum;
 import org.setpower.flight.CarriageMode;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
@@ -15,9 +16,27 @@ public final class TravelPapers {
   static final ResultTable<CardRow> CARDS = ResultTable.of(CardRow.class);
   static final ResultTable<FreightRow> FREIGHT = ResultTable.of(FreightRow.class);
   static final ResultTable<RoadRow> ROAD = ResultTable.of(RoadRow.class);
+  static final ResultTable<QuestionRow> QUESTIONS = ResultTable.of(QuestionRow.class);
   static final ResultTable<PaperRow> PAPERS = ResultTable.of(PaperRow.class);
 
   private TravelPapers() {}
+
+  /** Which way a shipment goes. */
+  public enum Direction implements TextEnum {
+    OUT("out"),
+    BACK("back");
+
+    private final String word;
+
+    Direction(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String word() {
+      return word;
+    }
+  }
 
   /** A flight, or what is carried on it of a type. */
   @Table(key = "checkin", heading = "Check-in sheet", rows = 400)
@@ -141,7 +160,7 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "Who carries them, by role.")
+              rule = "Who carries them, by role, and how many.")
           String travellers,
       @Result(
               key = "notes",
@@ -155,11 +174,11 @@ public final class TravelPapers {
                 "packing.*"
               },
               rule =
-                  "Of a flight: date, carrier, route, rules. Of a type: the carrier's written answer; what is from memory.")
+                  "Of a flight: date, carrier, route, rules. Of a type: the carrier's written answer.")
           List<Finding> notes) {}
 
   /** A traveller, or what the traveller carries of a battery. */
-  @Table(key = "cards", heading = "Passenger cards", rows = 300)
+  @Table(key = "cards", heading = "Passenger cards", rows = 400)
   public record CardRow(
       @Result(
               key = "traveller",
@@ -254,12 +273,25 @@ public final class TravelPapers {
                 "packing.*"
               },
               rule =
-                  "Of a traveller: the flights. Of a battery: what was answered in writing, ticked or worked out; nothing else.")
+                  "Of a traveller: production, contact, flights, counts, cautions. Of a battery: what was answered in writing, ticked or worked out; nothing else.")
           List<Finding> notes) {}
 
   /** Data of an air freight shipment. */
   @Table(key = "freight", heading = "Freight papers", rows = 120)
   public record FreightRow(
+      @Result(
+              key = "direction",
+              heading = "Trip",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Out, or on the way back.")
+          Direction direction,
       @Result(
               key = "battery",
               heading = "Battery",
@@ -328,6 +360,19 @@ public final class TravelPapers {
               },
               rule = "Of the rule on the day of handing over.")
           String un,
+      @Result(
+              key = "name",
+              heading = "Proper shipping name",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Of the rule; marked where it is from memory.")
+          String name,
       @Result(
               key = "instruction",
               heading = "Packing instruction",
@@ -439,6 +484,19 @@ public final class TravelPapers {
               rule = "As typed.")
           Double charge,
       @Result(
+              key = "packaging",
+              heading = "Packaging",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Of the rule.")
+          String packaging,
+      @Result(
               key = "marks",
               heading = "Marks",
               from = {
@@ -475,12 +533,25 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "What is from memory.")
+              rule = "Parts of the rule that are from memory.")
           List<Finding> notes) {}
 
   /** What travels by road. */
   @Table(key = "road", heading = "Road paper", rows = 120)
   public record RoadRow(
+      @Result(
+              key = "direction",
+              heading = "Trip",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Out, or on the way back.")
+          Direction direction,
       @Result(
               key = "battery",
               heading = "Battery",
@@ -537,6 +608,19 @@ public final class TravelPapers {
               rule = "Alone, or with or in equipment.")
           String un,
       @Result(
+              key = "name",
+              heading = "Proper shipping name",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Alone, or with or in equipment.")
+          String name,
+      @Result(
               key = "provision",
               heading = "Special provision",
               from = {
@@ -588,8 +672,52 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "What is from memory.")
+              rule = "Parts of the rule that are from memory.")
           List<Finding> notes) {}
+
+  /** What to ask a carrier in writing. */
+  @Table(key = "questions", heading = "Questions to carriers", rows = 12)
+  public record QuestionRow(
+      @Result(
+              key = "carrier",
+              heading = "Carrier",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Who has not answered yet what needs an answer.")
+          String carrier,
+      @Result(
+              key = "flights",
+              heading = "Flights",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "The flights asked about.")
+          String flights,
+      @Result(
+              key = "text",
+              heading = "Question",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule =
+                  "Text to send: each type that needs a written answer on a flight and has none.")
+          List<Finding> text) {}
 
   /** A paper as a whole: check-in sheet, passenger cards, freight papers, road paper. */
   @Table(key = "papers", heading = "Papers", rows = 4)

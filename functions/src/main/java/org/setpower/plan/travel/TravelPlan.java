@@ -39,6 +39,7 @@ public final class TravelPlan {
   private final Carriage carriage;
   private final Gate<Facts> batteries;
   private final OnwardDesk onward;
+  private final OnwardDesk back;
   private final PaperDesk desk;
 
   private TravelPlan(TravelInputs inputs) {
@@ -57,8 +58,9 @@ public final class TravelPlan {
                 .toList(),
             trip.stops());
     carriage.judge(batteries);
-    onward = new OnwardDesk(trip, batteries.all(), carriage, packings);
-    desk = new PaperDesk(trip, answers, batteries, carriage, onward);
+    onward = OnwardDesk.out(trip, batteries.all(), carriage, packings);
+    back = onward.back();
+    desk = new PaperDesk(trip, answers, batteries, carriage, onward, back);
   }
 
   private List<Finding> findings(Facts battery) {
@@ -72,8 +74,33 @@ public final class TravelPlan {
       findings.add(Finding.of(TravelFinding.USER_UNKNOWN, battery.typed().user()));
     }
     boolean limited = trip.people.stream().anyMatch(p -> p.cabinKilograms() != null);
-    if (limited && battery.kilograms() == null) {
+    if (limited && battery.kilograms() == null && battery.typed().by() == null) {
       findings.add(Finding.of(TravelFinding.NO_WEIGHT));
+    }
+    if (battery.typed().by() == null) {
+      findings.addAll(baggage(battery));
+    }
+    return findings;
+  }
+
+  /** What stands against a battery as baggage. */
+  private List<Finding> baggage(Facts battery) {
+    List<Finding> findings = new ArrayList<>();
+    FlightClass strictest = carriage.strictest(battery);
+    if (strictest == FlightClass.CARGO_ONLY && !battery.isUnknown()) {
+      String way = OnwardDesk.way(battery, trip.project).word();
+      double most =
+          trip.legs.stream().mapToDouble(l -> l.edition().largeWattHours()).min().orElse(0);
+      boolean ion =
+          battery.chemistry().isLithiumIon() || battery.chemistry() == TravelChemistry.SODIUM;
+      findings.add(
+          ion
+              ? Finding.of(TravelFinding.NOT_BAGGAGE, most, way)
+              : Finding.of(TravelFinding.CARGO_ONLY, way));
+    }
+    List<String> confirm = carriage.toConfirm(battery);
+    if (!confirm.isEmpty()) {
+      findings.add(Finding.of(TravelFinding.RULE_CONFIRM, String.join(", ", confirm)));
     }
     List<String> unanswered = carriage.unanswered(battery);
     if (!unanswered.isEmpty()) {
@@ -90,6 +117,10 @@ public final class TravelPlan {
     List<Finding> whole = new ArrayList<>(trip.settings);
     if (!carriage.isProven()) {
       whole.add(Finding.of(TravelFinding.NOT_PROVEN));
+    }
+    int away = onward.away();
+    if (away > 0 && trip.project.back() != Onward.STAYS && trip.project.backOn() == null) {
+      whole.add(Finding.of(TravelFinding.NO_WAY_BACK, away));
     }
     LocalDate by = onward.handOverBy();
     LocalDate issued = trip.project.issued();
@@ -144,6 +175,7 @@ public final class TravelPlan {
         new ResultRows<>(TravelPapers.CARDS, desk.cards()),
         new ResultRows<>(TravelPapers.FREIGHT, desk.freight()),
         new ResultRows<>(TravelPapers.ROAD, desk.road()),
+        new ResultRows<>(TravelPapers.QUESTIONS, new QuestionDesk(trip, answers, batteries).rows()),
         new ResultRows<>(TravelPapers.PAPERS, desk.papers()));
   }
 
@@ -283,7 +315,9 @@ public final class TravelPlan {
 
   /** Who carries what, then what nobody carries. */
   private List<TravelResults.LineRow> lines() {
-    return Stream.concat(carried().map(TravelPlan::line), left().map(TravelPlan::rest)).toList();
+    return Stream.of(carried().map(TravelPlan::line), left().map(TravelPlan::rest))
+        .flatMap(s -> s)
+        .toList();
   }
 
   private Stream<Gate.Judged<Carriage.Line>> carried() {
@@ -294,8 +328,12 @@ public final class TravelPlan {
                 .thenComparing(l -> l.item().toString()));
   }
 
+  /** What nobody carries, out and then back. */
   private Stream<Gate.Judged<OnwardDesk.Rest>> left() {
-    return onward.gate().all().stream().sorted(Comparator.comparing(r -> r.item().battery().id()));
+    return Stream.of(onward, back)
+        .flatMap(
+            d ->
+                d.gate().all().stream().sorted(Comparator.comparing(r -> r.item().battery().id())));
   }
 
   private static TravelResults.LineRow line(Gate.Judged<Carriage.Line> line) {
@@ -315,7 +353,7 @@ public final class TravelPlan {
     double one = rest.item().battery().wattHours();
     return new TravelResults.LineRow(
         rest.verdict(),
-        rest.item().way().word(),
+        rest.item().wayWord(),
         rest.item().battery().name(),
         rest.item().pieces(),
         null,
@@ -406,14 +444,12 @@ public final class TravelPlan {
                     TravelResults.LINES.heading(),
                     l.item().person().name() + " / " + l.item().battery().name(),
                     l.findings()));
-    onward
-        .gate()
-        .all()
+    left()
         .forEach(
             r ->
                 issues.add(
                     TravelResults.LINES.heading(),
-                    r.item().way().word() + " / " + r.item().battery().name(),
+                    r.item().wayWord() + " / " + r.item().battery().name(),
                     r.findings()));
     return issues.rows(TravelResults.ISSUES.rows());
   }
@@ -525,6 +561,7 @@ public final class TravelPlan {
           TravelPapers.CARDS,
           TravelPapers.FREIGHT,
           TravelPapers.ROAD,
+          TravelPapers.QUESTIONS,
           TravelPapers.PAPERS);
     }
 

@@ -402,7 +402,7 @@ public final class TravelResults {
                 "packing.*"
               },
               rule =
-                  "As decided; else the most needed Wh, fewest over 100 Wh, smallest heaviest load, with the user, fewest changes; the rest on its way.")
+                  "As decided; else the most needed Wh, fewest over 100 Wh, fitted ones with their user, smallest heaviest load to 0.5 kg, with the user, fewest changes; the rest on its way.")
           Integer pieces,
       @Result(
               key = "bag",
@@ -434,7 +434,7 @@ public final class TravelResults {
           Double energy,
       @Result(
               key = "discharge",
-              heading = "Take out of each",
+              heading = "Discharge each by",
               form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
               from = {
@@ -666,7 +666,7 @@ public final class TravelResults {
           Integer held,
       @Result(
               key = "fewestTravellers",
-              heading = "Travellers by the rules alone",
+              heading = "Min. travellers by the rules",
               from = {
                 "project.*",
                 "flights.*",

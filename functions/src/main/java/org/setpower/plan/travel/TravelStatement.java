@@ -27,9 +27,9 @@ public enum TravelStatement implements FindingKey {
   USED("paper.used"),
   /** Arguments: flight, pieces a person that count of what is answered. */
   ANSWER_USED("paper.answerUsed"),
-  /** Arguments: flight, pieces, max. */
+  /** Arguments: flight, pieces, max., date. */
   COUNT_SPARES("paper.countSpares"),
-  /** Arguments: flight, pieces. */
+  /** Arguments: flight, pieces, date. */
   COUNT_SPARES_OPEN("paper.countSparesOpen"),
   /** Arguments: pieces, max. */
   COUNT_LARGE("paper.countLarge"),
@@ -41,11 +41,35 @@ public enum TravelStatement implements FindingKey {
   OWN_WORK("paper.ownWork"),
   /** Arguments: Wh, V, Ah. */
   WORKED_OUT("paper.workedOut"),
-  CONFIRM("paper.confirm"),
+  FITTED_HOLD("paper.fittedHold"),
+  /** Arguments: packing instruction, parts of it. */
+  FREIGHT_CONFIRM("paper.freightConfirm"),
+  ROAD_CONFIRM("paper.roadConfirm"),
   /** Arguments: pieces of own spares, of own power banks. */
   OWN("paper.own"),
-  /** Arguments: rows. */
-  WITHHELD("paper.withheld"),
+  /** Arguments: rows on it, rows that belong on it. */
+  ROWS("paper.rows"),
+  /** Arguments: production, date of issue. */
+  CARD("paper.card"),
+  /** Arguments: production, revision, date of issue. */
+  CARD_REVISION("paper.cardRevision"),
+  /** Arguments: date of issue. */
+  CARD_DATE("paper.cardDate"),
+  HOT("paper.hot"),
+  DAMAGED("paper.damaged"),
+  CARRIER("paper.carrier"),
+  QUESTION("question.confirm"),
+  /** Arguments: production. */
+  QUESTION_PRODUCTION("question.production"),
+  /** Arguments: flight, date. */
+  QUESTION_FLIGHT("question.flight"),
+  /** Arguments: type, chemistry, Wh, how carried, pieces a person, pieces, travellers. */
+  QUESTION_TYPE("question.type"),
+  /** Arguments: type, chemistry, how carried, pieces a person, pieces, travellers. */
+  QUESTION_TYPE_OPEN("question.typeOpen"),
+  /** Arguments: types. */
+  QUESTION_OUTPUTS("question.outputs"),
+  QUESTION_LIMITS("question.limits"),
   FREIGHT_DATA("paper.freightData"),
   /** Arguments: contact. */
   CONTACT("paper.contact"),

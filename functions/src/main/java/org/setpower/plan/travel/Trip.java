@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.setpower.flight.RuleBook;
 import org.setpower.plan.common.InputRow;
@@ -22,7 +23,10 @@ import org.setpower.plan.travel.rules.CabinEdition;
 /** Settings, flights and travellers, judged. */
 final class Trip {
   private static final Project BLANK =
-      new Project(null, null, null, null, null, null, null, null, null, null, null);
+      new Project(
+          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+
+  private static final String ALL = "ALL";
 
   final Project project;
   final List<Finding> settings;
@@ -247,7 +251,7 @@ final class Trip {
   private Person person(InputRow<Traveller> row) {
     List<Finding> findings = new ArrayList<>(row.findings());
     List<Leg> own = new ArrayList<>();
-    if (row.value().flights() == null) {
+    if (isAll(row.value().flights(), byName.keySet())) {
       own.addAll(legs);
     } else {
       List<String> names = names(row.value().flights());
@@ -299,6 +303,11 @@ final class Trip {
   /** The flight of a name; null for none. */
   Leg leg(String name) {
     return byName.get(Identity.of(name));
+  }
+
+  /** Whether a cell names everything: blank, or the word all where nothing has that name. */
+  static boolean isAll(String cell, Set<String> names) {
+    return cell == null || Identity.of(cell).equals(ALL) && !names.contains(ALL);
   }
 
   /** Names in one cell, with ; or , between them. */

@@ -5,6 +5,7 @@ import static org.setpower.registry.Parameter.Shape.SINGLE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.setpower.bank.ParallelConnection;
 import org.setpower.base.BaseErrorCode;
 import org.setpower.base.Checks;
@@ -32,6 +33,18 @@ final class PackParameters {
       Parameters.positive(
           "milliohms", "Resistance of one battery today, sustained load", Unit.MILLIOHM);
 
+  /** Empty where only the label of the battery is known. */
+  static final Parameter<OptionalDouble> MILLIOHMS_OR_LABEL =
+      Parameter.of(
+          "milliohms",
+          "Resistance of one battery today, sustained load; \"label\" if it is not known",
+          Unit.MILLIOHM,
+          SINGLE,
+          (name, raw) ->
+              raw instanceof String s && s.trim().equalsIgnoreCase("label")
+                  ? OptionalDouble.empty()
+                  : OptionalDouble.of(Checks.filled(name, ArgumentParsers.asNumber(name, raw))));
+
   static final Parameter<Double> CABLE_MILLIOHMS =
       Parameters.notNegative(
               "cable_milliohms", "Resistance of the DC cable, out and back", Unit.MILLIOHM)
@@ -49,7 +62,7 @@ final class PackParameters {
   static final Parameter<Chemistry> CHEMISTRY =
       Parameter.of(
           "chemistry",
-          "Chemistry of the cells: \"Li-ion\", \"LFP\", \"NiMH\" or \"lead\"",
+          "Chemistry of the cells: \"Li-ion\", \"NCA\", \"LFP\", \"NiMH\" or \"lead\"",
           Unit.NONE,
           SINGLE,
           ArgumentParsers.word(Chemistry.class));

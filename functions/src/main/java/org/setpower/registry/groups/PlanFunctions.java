@@ -18,6 +18,7 @@ import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
 import org.setpower.plan.batteries.MainsSchedule;
 import org.setpower.plan.batteryday.BatteryDayPlan;
+import org.setpower.plan.budget.BudgetPlan;
 import org.setpower.plan.lighting.LightingModel;
 import org.setpower.plan.quote.QuotePlan;
 import org.setpower.plan.register.RegisterPlan;
@@ -201,6 +202,7 @@ public final class PlanFunctions {
   public static final FunctionSpec BATTERIES = PlanFunction.of(GROUP, BatteryDayPlan.MODEL);
 
   public static final FunctionSpec QUOTE = PlanFunction.of(GROUP, QuotePlan.MODEL);
+  public static final FunctionSpec BUDGET = PlanFunction.of(GROUP, BudgetPlan.MODEL);
   public static final FunctionSpec TRAVEL = PlanFunction.of(GROUP, TravelPlan.MODEL);
   public static final FunctionSpec LIGHTING = PlanFunction.of(GROUP, LightingModel.MODEL);
 

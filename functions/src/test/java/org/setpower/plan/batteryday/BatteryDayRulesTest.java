@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Verdict;
@@ -134,6 +135,96 @@ class BatteryDayRulesTest {
         camera().set("positions", 1, "cable", 60, "cableSize", "0.75 mm²"),
         BatteryDayFinding.CABLE_CARRY);
     assertStops(camera().set("positions", 1, "cable", 5), BatteryDayFinding.CABLE_SIZE);
+    // 1.5 mm² carry 16 A free in air (BS 7671 4F3A), two beside each other 0.8 of it, 12.8 A
+    // (IEC 60364-5-52 B.52.17): 300 W at 20 V are 15 A, 240 W are 12 A
+    Ranges lead = camera().set("positions", 1, "cable", 1, "cableSize", "1.5 mm²");
+    assertStops(lead.set("devices", 1, "watts", 300), BatteryDayFinding.CABLE_AMPS);
+    assertThat(keys(firstPosition(lead.set("devices", 1, "watts", 240)).reasons()))
+        .doesNotContain(BatteryDayFinding.CABLE_AMPS);
+  }
+
+  /** 294 Wh over 10.2 Ah are 28.8 V, 8 cells of 3.6 V; 8 of 3.7 V too. */
+  @Test
+  void blanks_that_can_only_mean_one_thing_are_filled() {
+    Ranges typed = camera().set("types", 1, "outputs", "24");
+    typed.row("supplies", "supply", "socket", "watts", 2000);
+    typed.row(
+        "chargers", "charger", "one", "supply", "socket", "channels", 1, "amps", 3, "air", 20);
+    Ranges blank =
+        Ranges.of(BatteryDayPlan.MODEL)
+            .row("project", "day", day("2027-02-02"))
+            .row(
+                "days",
+                "date",
+                day("2027-02-02"),
+                "call",
+                at(7, 0),
+                "wrap",
+                at(17, 0),
+                "min",
+                20,
+                "max",
+                20)
+            .row(
+                "types",
+                "type",
+                "P294",
+                "chemistry",
+                "Li-ion",
+                "ampHours",
+                10.2,
+                "wattHours",
+                294,
+                "outputs",
+                "24",
+                "maxAmps",
+                30,
+                "resistance",
+                45,
+                "health",
+                1)
+            .row("stock", "type", "P294", "owned", 5)
+            .row("positions", "position", "camera A", "type", "P294")
+            .row("devices", "position", "camera A", "watts", 92, "minVolts", 20, "maxVolts", 35)
+            .row("supplies", "supply", "socket", "watts", 2000)
+            .row("chargers", "charger", "one", "channels", 1, "amps", 3, "air", 20);
+    assertThat(blank.calculate().rows(BatteryDayResults.CARD))
+        .isNotEmpty()
+        .isEqualTo(typed.calculate().rows(BatteryDayResults.CARD));
+    assertThat(firstPosition(blank)).isEqualTo(firstPosition(typed));
+    // two voltages, two supplies, and a label that fits 20 cells of 3.7 V and 21 of 3.6 V
+    assertThat(keys(firstPosition(blank.set("types", 1, "outputs", "12/24")).reasons()))
+        .contains(CommonFinding.BLANK_CELL);
+    blank.row("supplies", "supply", "inverter", "watts", 300);
+    PlanResult several =
+        blank.set("types", 1, "outputs", "48").set("types", 1, "wattHours", 755).calculate();
+    assertThat(keys(several.rows(BatteryDayResults.TYPES).get(0).reasons()))
+        .contains(CommonFinding.BLANK_CELL);
+    assertThat(keys(several.rows(BatteryDayResults.CHARGERS).get(0).reasons()))
+        .contains(CommonFinding.BLANK_CELL);
+  }
+
+  /** Five batteries without a charger, one camera from 07:00 to 17:00. */
+  @Test
+  void each_half_hour_says_where_the_batteries_are() {
+    List<BatteryDayResults.HourRow> hours = camera().calculate().rows(BatteryDayResults.HOURS);
+    assertThat(hours).hasSize(48);
+    assertThat(hours.get(0).at()).isEqualTo("04:00");
+    for (BatteryDayResults.HourRow hour : hours) {
+      boolean works = !hour.at().isBefore(LocalTime.of(7, 0)) && hour.at().getHour() < 17;
+      assertThat(hour.on()).as(hour.toString()).isEqualTo(works ? 1 : 0);
+      assertThat(hour.charging()).isZero();
+      assertThat(hour.shelf()).isEqualTo(5 - hour.on());
+      assertThat(hour.dark()).isZero();
+    }
+    assertThat(
+            camera()
+                .set("stock", 1, "owned", 1)
+                .calculate()
+                .rows(BatteryDayResults.HOURS)
+                .get(25)
+                .dark())
+        .isEqualTo(1);
   }
 
   @Test

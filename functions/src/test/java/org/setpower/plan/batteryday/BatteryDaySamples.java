@@ -301,7 +301,7 @@ final class BatteryDaySamples {
         "B50");
     ranges.row("stock", "type", "odd", "reserve", 1);
     ranges.row("stock", "type", "nothing");
-    position(ranges, "LFP light", 24, "LFP", 20, 18, 40);
+    position(ranges, "lead light", 24, "lead", 20, 18, 40);
     position(ranges, "nowhere", 24, "odd", 20, 18, 40);
     position(ranges, "too much", 24, "light", 9000, 20, 35);
     position(ranges, "panel", 48, "light", 20, 20, 60);

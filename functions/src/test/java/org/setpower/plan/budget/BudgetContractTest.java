@@ -16,7 +16,7 @@ public class BudgetContractTest extends PlanContract {
 
   @Override
   protected Set<String> unordered() {
-    return Set.of("counts", "exchange", "tiers", "lines", "deposits", "scenarios");
+    return Set.of("counts", "exchange", "tiers", "lines", "deposits", "scenarios", "options");
   }
 
   @Override

@@ -68,7 +68,13 @@ final class BudgetSamples {
         .set("deposits", 1, "back", day("2027-02-20"))
         .row("scenarios", "scenario", "diesel dearer", "type", "fuel", "dearer", 0.15)
         .row("scenarios", "scenario", "a night more", "type", "crew", "moreTimes", 1)
-        .set("scenarios", 2, "other", 100);
+        .set("scenarios", 2, "other", 100)
+        .set("project", 1, "fuelPrice", 1.62, "energyPrice", 0.31, "crewHour", 34)
+        .set("project", 1, "gridCo2", 0.056039)
+        .row("options", "option", "batteries", "hire", 382, "days", 2, "discount", 0.145)
+        .set("options", 1, "energy", 10, "crew", 4, "weight", 62.3, "risk", "cold")
+        .row("options", "option", "generator", "hire", 140, "fuel", 19, "other", 305)
+        .set("options", 2, "crew", 11.25, "weight", 980);
     return ranges;
   }
 
@@ -76,6 +82,7 @@ final class BudgetSamples {
   static Ranges faults() {
     return empty()
         .set("project", 1, "delivered", day("2027-02-10"), "ordered", "")
+        .row("options", "option", "generator", "fuel", 19)
         .row("exchange", "currency", "EURO", "rate", 1)
         .row("exchange", "currency", "SEK", "rate", 0.1)
         .row("counts", "count", "hours", "value", 50, "inAll", "yes")

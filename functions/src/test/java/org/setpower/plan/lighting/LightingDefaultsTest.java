@@ -22,8 +22,7 @@ class LightingDefaultsTest {
   @CsvSource({
     "project, installation, free, lighting.installation.open",
     "days, warmest, 25, lighting.day.temperature",
-    "generators, altitude, 100, lighting.generator.altitude",
-    "equipment, harmonic, 0.3, lighting.equipment.harmonic"
+    "generators, altitude, 100, lighting.generator.altitude"
   })
   void a_blank_that_decides_safety_is_a_check(
       String table, String column, String filled, String finding) {

@@ -212,6 +212,7 @@ class LightingDiagramTest {
 
   @Test
   void sixty_cable_runs_are_a_page_a_distro_on_a4() {
+    assertThat(pages(DiagramSamples.tails(4, 9), Paper.A4)).hasSize(5);
     List<DiagramPage> pages = pages(DiagramSamples.tails(6, 9), Paper.A4);
     assertThat(pages).hasSize(7);
     assertThat(words(pages.subList(0, 1))).contains("→ D1, page 2", "→ D6, page 7");

@@ -29,7 +29,11 @@ class LightingPropertiesTest {
   private static final int BLOCK = 120;
   private static final EnglishMessages ENGLISH = new EnglishMessages();
   private static final Set<String> UNITS =
-      Set.of(ProjectTables.LENGTH, ProjectTables.TEMPERATURE, ProjectTables.VOLUME);
+      Set.of(
+          ProjectTables.LENGTH,
+          ProjectTables.TEMPERATURE,
+          ProjectTables.VOLUME,
+          ProjectTables.CONSUMPTION);
 
   private static List<Ranges> plans(int random) {
     List<Ranges> plans = new ArrayList<>();

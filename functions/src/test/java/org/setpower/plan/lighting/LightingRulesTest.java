@@ -115,7 +115,7 @@ class LightingRulesTest {
         "numbers",
         "2",
         "connector",
-        "household",
+        "CEE 7 16 A",
         "breaker",
         "16",
         "rcd",
@@ -494,5 +494,48 @@ class LightingRulesTest {
         plan.calculate().rows(LightingResults.READING_RESULT).get(0);
     assertThat(reading.planned2()).isCloseTo(lamp, within(1e-9));
     assertThat(keys(reading.reasons())).containsExactly("reading.off");
+  }
+
+  @Test
+  void outlets_say_on_which_legs_they_are() {
+    assertThat(outlet(quay(), 1).legsOf()).isEqualTo("L1: 1, 4 · L2: 2, 5 · L3: 3, 6");
+    assertThat(outlet(quay().set("outlets", 1, "legs", "L2"), 1).legsOf()).isEqualTo("L2");
+  }
+
+  @Test
+  void a_generator_and_the_devices_that_are_on_at_once_are_ordered() {
+    Ranges plan = LightingSafetyTest.onGenerator(40).set("loads", 1, "quantity", 2);
+    plan.row("loads", "item", "LED 1600", "place", "A-3");
+    assertThat(order(plan))
+        .anyMatch(l -> l.kind().equals("generator") && l.size().equals("40 kVA"))
+        .anyMatch(
+            l ->
+                l.kind().equals("load")
+                    && l.required() == 3
+                    && l.stock() == null
+                    && l.shortOf() == 3);
+    plan.set("equipment", 1, "stock", 2);
+    assertThat(order(plan))
+        .anyMatch(l -> l.kind().equals("load") && l.stock() == 2 && l.shortOf() == 1);
+    plan.set("generators", 1, "bond", "none");
+    assertThat(order(plan)).noneMatch(l -> l.kind().equals("generator"));
+  }
+
+  @Test
+  void a_label_has_what_is_plugged_into_each_outlet_of_its_distro() {
+    List<LightingPapers.LabelRow> label = quay().calculate().rows(LightingPapers.LABEL_ROW);
+    assertThat(label)
+        .extracting(LightingPapers.LabelRow::kind)
+        .containsExactly("name", "line", "outlet", "caution", "");
+    assertThat(label.get(0).place()).isEqualTo("A");
+    assertThat(label.get(1).plugged().arguments()).containsExactly("quay", "63");
+    assertThat(label.get(2).place()).isEqualTo("A-2");
+    assertThat(label.get(2).legs()).isEqualTo("L2");
+    assertThat(label.get(2).breaker()).isEqualTo(16);
+    assertThat(label.get(2).plugged().arguments()).containsExactly("1 × LED 1600");
+    Ranges stopped = quay().set("supplies", 2, "breaker", 16).set("equipment", 1, "watts", 5000);
+    assertThat(stopped.calculate().rows(LightingPapers.LABEL_ROW))
+        .extracting(LightingPapers.LabelRow::kind)
+        .containsExactly("name", "stop", "caution", "");
   }
 }

@@ -136,7 +136,7 @@ final class LightingSamples {
         .set("equipment", 1, "watts", 12_000)
         .set("project", 1, "headroom", 0.2)
         .set("supplies", 1, "type", "generator", "existing", "")
-        .row("generators", "name", "quay", "kva", 50, "tank", 5);
+        .row("generators", "name", "quay", "kva", 40, "tank", 5);
   }
 
   /** A generator on the salt pans with what a gaffer fills in. */
@@ -288,7 +288,7 @@ final class LightingSamples {
                 "numbers",
                 "1-4",
                 "connector",
-                "household",
+                "CEE 7 16 A",
                 "legs",
                 "in turn",
                 "breaker",
@@ -644,7 +644,7 @@ final class LightingSamples {
             "numbers",
             "1-4",
             "connector",
-            "household",
+            "NEMA 5-20",
             "breaker",
             "20",
             "sharing",
@@ -902,6 +902,8 @@ final class LightingSamples {
       case "call", "wrap", "time", "offFrom", "offTo" ->
           List.of(clock(5, 30), clock(7, 0), clock(12, 0), clock(18, 0), clock(23, 0));
       case "warmest", "intake", "air" -> List.of(5.0, 25.0, 38.0, 90.0);
+      case "coldest" -> List.of(-20.0, 5.0, 20.0);
+      case "consumption" -> List.of(6.0, 9.5);
       case "group" -> List.of("scene 1", "scene 2");
       case "name" -> List.of("S", "A", "B", "C");
       case "distro" -> List.of("A", "B", "A", "S");
@@ -912,7 +914,7 @@ final class LightingSamples {
           List.of(
               "IEC 60309 16 A 3-pin",
               "IEC 60309 32 A 5-pin",
-              "household",
+              "CEE 7 16 A",
               "19-pin",
               "4-wire 100 A");
       case "breaker" ->

@@ -57,7 +57,9 @@ class QuoteExampleTest {
             LineKind.HIRE,
             LineKind.DISCOUNT,
             LineKind.WAIVER,
+            LineKind.SECTION,
             LineKind.SOLD,
+            LineKind.SECTION,
             LineKind.SERVICE,
             LineKind.NET,
             LineKind.BASE,
@@ -68,7 +70,6 @@ class QuoteExampleTest {
             LineKind.TAX,
             LineKind.TOTAL,
             LineKind.DOWN_PAYMENT,
-            LineKind.BALANCE,
-            LineKind.VALUE);
+            LineKind.BALANCE);
   }
 }

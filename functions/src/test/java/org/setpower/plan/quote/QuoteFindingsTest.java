@@ -172,9 +172,9 @@ class QuoteFindingsTest {
     assertNotIssued(
         example().set("items", 1, "item", "").set("items", 3, "back", "soon"),
         "Not to be issued: row 1, 3.");
-    assertNotIssued(example().set("order", 1, "tax", "20"), "Not to be issued: Order.");
-    assertNotIssued(example().set("order", 1, "tax", ""), "Not to be issued: Order.");
-    assertNotIssued(example().set("order", 1, "currency", "EURO"), "Not to be issued: Order.");
+    assertNotIssued(example().set("order", 1, "tax", "20"), "Not to be issued: Project.");
+    assertNotIssued(example().set("order", 1, "tax", ""), "Not to be issued: Project.");
+    assertNotIssued(example().set("order", 1, "currency", "EURO"), "Not to be issued: Project.");
     assertNotIssued(empty(), "The quote has no row.");
   }
 
@@ -271,7 +271,7 @@ class QuoteFindingsTest {
             .row("returns", "line", 2, "item", "battery", "qty", 7, "date", day("2027-02-16"))
             .row("returns", "line", 2, "item", "battery", "qty", 2, "date", day("2027-02-16"))
             .set("returns", 2, "state", "lost");
-    assertThat(returned(ranges, 2).replacement()).isEqualByComparingTo("1000");
+    assertThat(returned(ranges, 2).charged()).isEqualByComparingTo("1000");
     assertThat(item(ranges, 2).reasons()).contains(Finding.of(QuoteFinding.NOT_BACK, 1.0));
     ranges.set("returns", 1, "qty", 9);
     assertThat(keys(returned(ranges, 1).reasons())).contains(QuoteFinding.RETURN_TOO_MANY);
@@ -514,6 +514,7 @@ class QuoteFindingsTest {
   @Test
   void what_is_sub_hired_and_not_on_equipment_is_said_in_row_and_totals() {
     Ranges ranges = example().row("items", "item", "balloon", "qty", 1, "rate", 260);
+    ranges.set("order", 1, "insuredUntil", day("2027-02-16"));
     ranges.set("items", 6, "subFrom", "another house", "subRate", 180, "subDays", 4);
     assertThat(keys(item(ranges, 6).reasons())).containsExactly(QuoteFinding.SUB_HIRE_VALUE);
     QuoteResults.Summary sums = ranges.calculate().rows(QuoteResults.SUMMARY).get(0);
@@ -529,5 +530,283 @@ class QuoteFindingsTest {
     assertThat(sums.toInsure()).isEqualByComparingTo("11000");
     assertThat(sums.withoutValue()).isZero();
     assertThat(sums.withoutWeight()).isZero();
+  }
+
+  /** What each sentence below the lines says, in English. */
+  private static List<String> closing(Ranges ranges) {
+    return ranges.calculate().rows(QuoteResults.CLOSING).stream()
+        .map(c -> new EnglishMessages().phrase(c.text(), Locale.UK))
+        .toList();
+  }
+
+  private static String sentences(List<Finding> findings) {
+    return new EnglishMessages().sentences(findings, Locale.UK);
+  }
+
+  @Test
+  void who_pays_the_waiver_is_not_asked_to_insure() {
+    Ranges ranges = example();
+    assertThat(page(ranges)).noneMatch(l -> l.kind() == LineKind.VALUE);
+    assertThat(closing(ranges)).anyMatch(t -> t.startsWith("A damage waiver is charged, so no"));
+    // with a certificate too both stand: 14 pieces at 500
+    ranges.set("order", 1, "insuredUntil", day("2027-02-16"));
+    assertThat(amount(page(ranges), LineKind.VALUE)).isEqualByComparingTo("7000");
+    ranges.set("order", 1, "insuredUntil", "", "waiver", "");
+    assertThat(amount(page(ranges), LineKind.VALUE)).isEqualByComparingTo("7000");
+    assertThat(closing(ranges)).noneMatch(t -> t.contains("waiver"));
+  }
+
+  @Test
+  void the_value_to_insure_is_of_what_is_quoted_and_lists_are_of_what_was_picked() {
+    Ranges ranges =
+        example()
+            .set("order", 1, "waiver", "")
+            .set("stock", 1, "origin", "FR")
+            .row("picked", "line", 1, "item", "panel", "qty", 2, "carnet", "yes");
+    PlanResult result = ranges.calculate();
+    assertThat(amount(page(ranges), LineKind.VALUE)).isEqualByComparingTo("7000");
+    assertThat(result.rows(QuoteResults.VALUES).get(0).pieces()).isEqualTo(2);
+    assertThat(result.rows(QuoteResults.VALUES).get(0).value()).isEqualByComparingTo("1000");
+    assertThat(result.rows(QuoteResults.SUMMARY).get(0).toInsure()).isEqualByComparingTo("6500");
+    QuoteResults.CarnetRow carnet = result.rows(QuoteResults.CARNET).get(0);
+    assertThat(carnet.pieces()).isEqualTo(2);
+    assertThat(carnet.weight()).isEqualByComparingTo("5");
+    assertThat(carnet.value()).isEqualByComparingTo("1000");
+    // two of two that went out are back: nothing is missing
+    ranges.row("returns", "line", 1, "item", "panel", "qty", 2, "date", day("2027-02-16"));
+    assertThat(keys(item(ranges, 1).reasons())).doesNotContain(QuoteFinding.NOT_BACK);
+    assertThat(ranges.calculate().rows(QuoteResults.DUE).get(0).pieces()).isEqualTo(2);
+    ranges.set("returns", 1, "qty", 3);
+    assertThat(keys(returned(ranges, 1).reasons())).contains(QuoteFinding.RETURN_TOO_MANY);
+  }
+
+  /**
+   * Eight tubes at 18 a day, 10 % off the order, 20 % tax; two come back two days late: 2 × 18 × 2
+   * × 0.9 = 64.80 and 12.96 tax. A battery of 290 is lost: 367.76 off a deposit of 1500.
+   */
+  private static Ranges tubes() {
+    Ranges ranges =
+        empty()
+            .set("house", 1, "daysPerWeek", "", "waiverTax", 0.2)
+            .set("order", 1, "out", day("2027-03-04"), "back", day("2027-03-09"))
+            .set("order", 1, "discount", 0.1, "security", 1500);
+    stock(ranges, "tube", 8).set("stock", 1, "dayRate", 18);
+    stock(ranges, "battery", 12).set("stock", 2, "dayRate", 10, "value", 290);
+    return ranges
+        .row("items", "item", "tube", "qty", 8)
+        .row("items", "item", "battery", "qty", 12)
+        .row("items", "item", "gaffer tape", "qty", 6, "type", "sold", "rate", 9.5)
+        .row("returns", "line", 1, "item", "tube", "qty", 2, "date", day("2027-03-11"))
+        .row("returns", "line", 2, "item", "battery", "qty", 1, "date", day("2027-03-09"))
+        .set("returns", 2, "state", "lost");
+  }
+
+  private static List<String> statement(Ranges ranges) {
+    return ranges.calculate().rows(QuoteResults.STATEMENT).stream()
+        .map(
+            l ->
+                new EnglishMessages().phrase(l.label(), Locale.UK)
+                    + " = "
+                    + (l.amount() == null ? "" : l.amount().toPlainString()))
+        .toList();
+  }
+
+  @Test
+  void late_lost_and_security_are_put_together_for_the_client() {
+    Ranges ranges = tubes().set("order", 1, "restBack", "yes");
+    String balance = ranges.calculate().rows(QuoteResults.SUMMARY).get(0).balance().toPlainString();
+    assertThat(statement(ranges))
+        .containsExactly(
+            "tube: late = 77.76",
+            "battery: lost = 290.00",
+            "Charges = 367.76",
+            "Less security deposit = -1500.00",
+            "Security deposit to give back = 1132.24",
+            "Balance of the quote, due apart from this = " + balance);
+    QuoteResults.Summary summary = ranges.calculate().rows(QuoteResults.SUMMARY).get(0);
+    assertThat(summary.charges()).isEqualByComparingTo("367.76");
+    assertThat(summary.giveBack()).isEqualByComparingTo("1132.24");
+    assertThat(summary.toPay()).isNull();
+    assertThat(summary.openPoints()).isZero();
+    ranges.set("order", 1, "security", 300);
+    assertThat(statement(ranges)).contains("Still to pay = 67.76");
+    ranges.set("order", 1, "security", "");
+    assertThat(statement(ranges)).contains("Still to pay = 367.76");
+    assertThat(statement(ranges)).noneMatch(l -> l.contains("ecurity"));
+  }
+
+  @Test
+  void a_statement_says_what_is_still_open() {
+    Ranges ranges =
+        tubes()
+            .row("returns", "line", 2, "item", "battery", "qty", 1, "date", day("2027-03-09"))
+            .set("returns", 3, "state", "damaged");
+    // six tubes and ten batteries are not on Returns
+    assertThat(statement(ranges))
+        .contains("battery: damaged = ", "tube: not back = ", "battery: not back = ")
+        .contains("Charges so far; points still open: 3 = 367.76");
+    ranges.set("order", 1, "restBack", "yes");
+    assertThat(statement(ranges)).contains("Charges so far; points still open: 1 = 367.76");
+    assertThat(sentences(returned(ranges, 3).reasons()))
+        .isEqualTo("1 piece came back damaged. Assess the damage and fill in Charge.");
+    ranges.set("returns", 3, "charge", 40.005);
+    assertThat(statement(ranges)).contains("battery: damaged = 40.01", "Charges = 407.77");
+    assertThat(returned(ranges, 3).reasons()).isEmpty();
+    // lost without a value is open, and a charge typed counts instead of the value
+    ranges.set("stock", 2, "value", "");
+    assertThat(statement(ranges)).contains("battery: lost = ");
+    assertThat(keys(returned(ranges, 2).reasons())).containsExactly(QuoteFinding.LOST_NO_VALUE);
+    ranges.set("returns", 2, "charge", 250);
+    assertThat(statement(ranges)).contains("battery: lost = 250.00");
+  }
+
+  @Test
+  void a_statement_is_withheld_with_the_quote_or_a_return() {
+    assertThat(statement(tubes().set("returns", 1, "qty", 9)))
+        .containsExactly("Not to be issued: Returns. Correct what is a stop there. = ");
+    assertThat(statement(tubes().set("items", 2, "qty", 2.5)))
+        .containsExactly("Not to be issued: row 2. Correct what is a stop there. = ");
+    assertThat(statement(example())).isEmpty();
+  }
+
+  @Test
+  void only_what_differs_is_typed_once_all_else_is_back() {
+    Ranges ranges = tubes();
+    assertThat(keys(item(ranges, 1).reasons())).contains(QuoteFinding.NOT_BACK);
+    assertThat(sentences(item(ranges, 1).reasons())).contains("6 pieces are not back.");
+    assertThat(ranges.calculate().rows(QuoteResults.DUE).stream().map(d -> d.open()))
+        .containsExactly(6.0, 11.0);
+    ranges.set("order", 1, "restBack", "yes");
+    assertThat(keys(item(ranges, 1).reasons())).doesNotContain(QuoteFinding.NOT_BACK);
+    assertThat(ranges.calculate().rows(QuoteResults.DUE).stream().map(d -> d.open()))
+        .containsExactly(0.0, 0.0);
+    assertThat(returned(ranges, 1).fee()).isEqualByComparingTo("64.80");
+  }
+
+  @Test
+  void days_agreed_stand_on_the_page_instead_of_the_rule() {
+    Ranges ranges =
+        empty()
+            .set("house", 1, "weekend", "one day", "daysPerWeek", "")
+            .set("order", 1, "agreedDays", 4)
+            .row("items", "item", "a", "qty", 1, "rate", 1);
+    assertThat(closing(ranges).get(0)).isEqualTo("Charged days: 4, as agreed.");
+    // a row with dates of its own follows the rule
+    ranges.row("items", "item", "b", "qty", 1, "rate", 1, "back", day("2027-02-02"));
+    assertThat(closing(ranges).get(0))
+        .startsWith("Charged days: 4, as agreed. Other rows: every day from out to back")
+        .endsWith("A weekend counts as one day.");
+    ranges.set("items", 2, "agreedDays", 2);
+    assertThat(closing(ranges).get(0))
+        .isEqualTo(
+            "Charged days: 4, as agreed; other days shown in a row are agreed for that row.");
+    ranges.set("order", 1, "agreedDays", "");
+    assertThat(closing(ranges).get(0))
+        .startsWith("Charged days: in some rows as agreed. Other rows: every day");
+    ranges.set("items", 1, "agreedDays", 3);
+    assertThat(closing(ranges).get(0)).isEqualTo("Charged days: as agreed, in the rows.");
+  }
+
+  @Test
+  void the_two_rules_of_late_days_have_words_of_their_own() {
+    Ranges ranges = tubes();
+    assertThat(sentences(returned(ranges, 1).reasons()))
+        .isEqualTo("2 days late: 64.80 net by the rule of the hire. Tell the client.");
+    ranges.set("house", 1, "late", "every day");
+    assertThat(sentences(returned(ranges, 1).reasons()))
+        .isEqualTo("2 days late: 64.80 net, every late day charged. Tell the client.");
+    ranges.set("returns", 1, "date", day("2027-03-10"));
+    assertThat(sentences(returned(ranges, 1).reasons())).startsWith("1 day late: 32.40 net");
+    assertThat(sentences(returned(ranges, 2).reasons()))
+        .isEqualTo("1 piece is lost. What is charged stands on the return statement.");
+  }
+
+  @Test
+  void the_rate_used_stands_beside_a_row_with_its_number() {
+    Ranges ranges = example().set("stock", 2, "dayRate", 7.5).set("items", 2, "rate", "");
+    // by the week, by the day from Equipment, sold
+    assertThat(
+            ranges.calculate().rows(QuoteResults.ITEMS).stream()
+                .filter(Objects::nonNull)
+                .map(i -> i.row() + " " + i.price().toPlainString()))
+        .containsExactly("1 190.0", "2 7.5", "3 45.05", "4 86.45", "5 120.0");
+  }
+
+  @Test
+  void a_share_out_of_range_is_told_in_per_cent() {
+    Ranges ranges = example().set("items", 3, "discount", 10);
+    assertThat(sentences(item(ranges, 3).reasons()))
+        .contains("Discount is 1000 %. Type a figure from 0 to 100 %.");
+  }
+
+  @Test
+  void lines_are_numbered_as_they_stand_under_headings_of_their_own() {
+    Ranges ranges =
+        example()
+            .row("items", "item", "van", "qty", 1, "type", "service", "rate", 85)
+            .set("items", 6, "section", "Transport")
+            .row("items", "item", "bulb", "qty", 1, "type", "sold", "rate", 3);
+    List<DocumentLine> page = page(ranges);
+    assertThat(page.stream().map(DocumentLine::number).filter(Objects::nonNull))
+        .containsExactly(1, 2, 3, 4, 5, 6, 7);
+    assertThat(
+            page.stream()
+                .filter(l -> l.kind() == LineKind.SECTION)
+                .map(l -> new EnglishMessages().phrase(l.label(), Locale.UK)))
+        .containsExactly("lighting", "power", "Sold", "Services", "Transport");
+  }
+
+  @Test
+  void one_rate_of_tax_has_its_net_once_and_its_rate_once() {
+    Ranges ranges =
+        empty()
+            .set("order", 1, "waiver", "")
+            .row("items", "item", "a", "qty", 1, "rate", 100, "agreedDays", 1);
+    assertThat(page(ranges)).noneMatch(l -> l.kind() == LineKind.BASE);
+    assertThat(page(ranges).stream().filter(l -> l.kind() == LineKind.TAX))
+        .hasSize(1)
+        .allMatch(l -> l.taxRate() == null);
+    // a rate of 0 says why
+    ranges.set("order", 1, "tax", 0, "taxReason", "export");
+    assertThat(amount(page(ranges), LineKind.BASE)).isEqualByComparingTo("100");
+  }
+
+  @Test
+  void an_odd_tax_or_validity_is_a_check() {
+    Ranges ranges = example().set("order", 1, "insuredUntil", day("2027-02-16"));
+    assertThat(order(ranges)).isEmpty();
+    for (double odd : new double[] {0.02, 0.001, 0.28}) {
+      assertThat(order(ranges.set("order", 1, "tax", odd))).containsExactly(QuoteFinding.TAX_ODD);
+    }
+    assertThat(sentences(ranges.calculate().rows(QuoteResults.ORDER).get(0).reasons()))
+        .startsWith("The tax is 28 %, which is hardly");
+    for (double rate : new double[] {0.021, 0.05, 0.27}) {
+      assertThat(order(ranges.set("order", 1, "tax", rate))).isEmpty();
+    }
+    ranges.set("items", 1, "tax", 0.02);
+    assertThat(keys(item(ranges, 1).reasons())).contains(QuoteFinding.TAX_ODD);
+    ranges.set("order", 1, "validUntil", day("2027-02-01"));
+    assertThat(order(ranges)).isEmpty();
+    ranges.set("order", 1, "validUntil", day("2027-02-02"));
+    assertThat(order(ranges)).containsExactly(QuoteFinding.VALID_AFTER_OUT);
+  }
+
+  /** Five days at 210 are 1050; the week costs 840. */
+  @Test
+  void days_that_are_dearer_than_the_week_are_a_check() {
+    Ranges ranges =
+        empty().set("house", 1, "daysPerWeek", "").set("order", 1, "back", day("2027-02-05"));
+    stock(ranges, "generator", 1).set("stock", 1, "dayRate", 210, "weekRate", 840);
+    ranges.row("items", "item", "generator", "qty", 1);
+    assertThat(sentences(item(ranges, 1).reasons()))
+        .isEqualTo(
+            "By the day a piece costs 1,050.00, by the week rate of Equipment 840.00. Pick week, or"
+                + " pick day to keep it.");
+    assertThat(item(ranges, 1).amount()).isEqualByComparingTo("1050");
+    assertThat(item(ranges.set("items", 1, "basis", "day"), 1).reasons()).isEmpty();
+    assertThat(item(ranges.set("items", 1, "basis", "week"), 1).amount())
+        .isEqualByComparingTo("840");
+    ranges.set("items", 1, "basis", "").set("order", 1, "back", day("2027-02-04"));
+    assertThat(item(ranges, 1).reasons()).isEmpty();
   }
 }

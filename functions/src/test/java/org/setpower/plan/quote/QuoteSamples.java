@@ -62,7 +62,7 @@ final class QuoteSamples {
         .set("house", 1, "waiverTax", 0.2, "taxPer", "per line", "minDays", 2, "minAmount", 5000)
         .set("house", 1, "late", "every day", "turnaround", 2, "weekend", "one day")
         .set("client", 1, "contact", "line producer", "delivery", "quay", "purchaseOrder", "P7")
-        .set("client", 1, "taxNumber", "T2")
+        .set("client", 1, "taxNumber", "T2", "site", "gaffer, telephone 2")
         .set("order", 1, "revision", "2", "replaces", "Q1 revision 1", "agreedDays", 6)
         .set("order", 1, "security", 1000, "insuredUntil", day("2027-02-10"), "taxName", "tax")
         .row("items", "item", "haze machine", "section", "lighting", "qty", 1, "rate", 45)
@@ -124,7 +124,7 @@ final class QuoteSamples {
         .row("shares", "dayType", "night", "share", 1)
         .row("shares", "dayType", "travel", "share", 0.5);
     ranges.row("items", "item", "camera A", "qty", 1);
-    stock(ranges, "camera A", 1).set("stock", 1, "dayRate", 310);
+    stock(ranges, "camera A", 1).set("stock", 1, "dayRate", 310, "weekRate", 900);
     ranges.row("returns", "line", 1, "item", "camera A", "qty", 1, "date", day("2027-02-11"));
     return ranges;
   }
@@ -143,7 +143,7 @@ final class QuoteSamples {
         .row("items", "item", "clamp", "qty", 2, "rate", 1, "back", day("2047-03-01"))
         .row("items", "item", "tube", "qty", 2, "rate", 1, "subFrom", "x", "subRate", 3)
         .row("items", "item", "box", "qty", 2, "rate", 1)
-        .row("items", "item", "lens", "qty", 2, "rate", 1)
+        .row("items", "item", "lens", "qty", 2, "rate", 1, "tax", 0.02)
         .row("stock", "item", "panel", "dayRate", 5)
         .row("stock", "item", "stand", "dayRate", 5, "owned", 3)
         .row("stock", "item", "box", "dayRate", 5, "owned", "three")
@@ -157,6 +157,8 @@ final class QuoteSamples {
         .row("returns", "line", 2, "item", "panel", "qty", 1, "date", day("2027-02-16"))
         .row("returns", "line", 2, "item", "stand", "qty", 4, "date", day("2027-02-16"))
         .row("returns", "line", 7, "item", "tube", "qty", 1, "date", day("2027-01-16"))
+        .row("returns", "line", 9, "item", "lens", "qty", 1, "date", day("2027-02-18"))
+        .set("returns", 5, "state", "lost")
         .row("returns", "line", 1, "item", "panel", "qty", 1, "date", day("2027-02-16"));
     return ranges;
   }
@@ -213,7 +215,7 @@ final class QuoteSamples {
       case "owned" -> List.of(0.0, 5.0, 12.0);
       case "outOfService" -> List.of(0.0, 1.0);
       case "insuredUntil" -> List.of(46_425.0, 46_500.0);
-      case "validUntil" -> List.of(46_300.0, 46_410.0);
+      case "validUntil" -> List.of(46_300.0, 46_410.0, 46_440.0);
       default -> List.of();
     };
   }

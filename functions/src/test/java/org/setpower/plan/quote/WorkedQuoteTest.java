@@ -15,7 +15,7 @@ class WorkedQuoteTest {
     int figures = WorkedPlan.assertFigures(result, getClass(), "worked_quote_expected.csv");
     assertThat(figures).isGreaterThan(100);
     // the page has no line that the script has not
-    assertThat(result.rows(QuoteResults.DOCUMENT)).hasSize(33);
+    assertThat(result.rows(QuoteResults.DOCUMENT)).hasSize(34);
     assertThat(result.rows(QuoteResults.TAXES)).hasSize(4);
   }
 }

@@ -38,6 +38,7 @@ import org.setpower.plan.finding.Verdict;
 /** What stands on the papers, and what never does. */
 class TravelPapersTest {
   private static final String TODAY = "2026-06-01";
+  private static final int MOST_MOVED = 6;
   private static final EnglishMessages ENGLISH = new EnglishMessages();
 
   /** Random trips, most of whose rows are in order. */
@@ -107,12 +108,14 @@ class TravelPapersTest {
       assertThat(
               sum(
                   result.rows(TravelPapers.FREIGHT).stream()
+                      .filter(r -> r.direction() == TravelPapers.Direction.OUT)
                       .map(TravelPapers.FreightRow::pieces)
                       .toList()))
           .isEqualTo(summary.freight());
       assertThat(
               sum(
                   result.rows(TravelPapers.ROAD).stream()
+                      .filter(r -> r.direction() == TravelPapers.Direction.OUT)
                       .map(TravelPapers.RoadRow::pieces)
                       .toList()))
           .isEqualTo(summary.road());
@@ -145,15 +148,17 @@ class TravelPapersTest {
             TravelSamples.carried(result).stream().filter(l -> l.verdict() == Verdict.STOP).count();
     List<TravelResults.LineRow> rest =
         TravelSamples.rest(result).stream().filter(r -> r.verdict() == Verdict.STOP).toList();
-    int air = (int) rest.stream().filter(r -> r.traveller().endsWith("aircraft")).count();
-    int road = (int) rest.stream().filter(r -> r.traveller().equals("road")).count();
+    int air = (int) rest.stream().filter(r -> r.traveller().contains("aircraft")).count();
+    int road = (int) rest.stream().filter(r -> r.traveller().startsWith("road")).count();
     assertThat(result.rows(TravelPapers.PAPERS))
         .extracting(TravelPapers.PaperRow::withheld)
         .containsExactly(lines + stopped, lines + stopped, air + stopped, road + stopped);
-    assertThat(result.rows(TravelPapers.PAPERS))
+    assertThat(result.rows(TravelPapers.PAPERS).subList(2, 4))
         .allMatch(
             p ->
-                p.withheld() == 0 || p.notes().contains(TravelStatement.WITHHELD.of(p.withheld())));
+                p.withheld() == 0
+                    || p.notes()
+                        .contains(TravelStatement.ROWS.of(p.rows(), p.rows() + p.withheld())));
   }
 
   /** No battery that stops is named on any paper. */
@@ -277,7 +282,7 @@ class TravelPapersTest {
             Pattern.CASE_INSENSITIVE);
     List<String> texts = new ArrayList<>();
     for (TravelStatement statement : TravelStatement.values()) {
-      Object[] arguments = new Object[5];
+      Object[] arguments = new Object[7];
       Arrays.fill(arguments, 1.0);
       texts.add(ENGLISH.sentence(Finding.of(statement, arguments), Locale.ENGLISH));
     }
@@ -332,6 +337,8 @@ class TravelPapersTest {
     assertThat(head.traveller()).isEqualTo("gaffer");
     assertThat(keys(head.notes()))
         .containsExactly(
+            TravelStatement.CARD_DATE,
+            TravelStatement.CONTACT,
             TravelStatement.FLIGHTS,
             TravelStatement.COUNT_SPARES,
             TravelStatement.COUNT_LARGE,
@@ -380,11 +387,7 @@ class TravelPapersTest {
       assertThat(notes).contains(f % 2 == 0 ? "49 CFR" : "Addendum 1");
     }
     assertThat(rows)
-        .allMatch(
-            r ->
-                r.travellers().equals("gaffer")
-                    || r.travellers().equals("gaffer, sound")
-                    || r.travellers().equals("sound"));
+        .allMatch(r -> r.travellers().matches("(gaffer 3|gaffer [12], sound [12]|sound 3)"));
     TravelPapers.PaperRow paper = result.rows(TravelPapers.PAPERS).get(0);
     assertThat(paper.rows()).isEqualTo(54);
     assertThat(paper.issued()).isEqualTo("2026-05-22");
@@ -416,7 +419,7 @@ class TravelPapersTest {
   private static Ranges freight(Object... more) {
     Ranges trip = flight(TODAY);
     trip.set("project", 1, "rest", "cargo aircraft", "handOver", day("2026-05-28"));
-    trip.rows("travellers").clear();
+    trip.set("project", 1, "back", "stays").rows("travellers").clear();
     trip.row("travellers", "traveller", "gaffer", "flights", "SA 101");
     add(trip, "P294", 294, 9, "kilograms", 2.1, "charge", 0.3);
     return trip.set("batteries", 1, more);
@@ -439,7 +442,7 @@ class TravelPapersTest {
     assertThat(row.maxCharge()).isEqualTo(0.3);
     assertThat(row.binds()).isTrue();
     assertThat(row.labels()).contains("cargo aircraft only");
-    assertThat(keys(row.notes())).containsExactly(TravelStatement.CONFIRM);
+    assertThat(keys(row.notes())).containsExactly(TravelStatement.FREIGHT_CONFIRM);
     List<Finding> notes = freight().calculate().rows(TravelPapers.PAPERS).get(2).notes();
     assertThat(keys(notes)).contains(TravelStatement.FREIGHT_DATA, TravelStatement.CONTACT);
   }
@@ -528,7 +531,7 @@ class TravelPapersTest {
   void sodium_ion_is_un_3551_and_to_be_confirmed() {
     TravelPapers.FreightRow row = freightRow(freight("chemistry", "sodium-ion"));
     assertThat(row.un()).isEqualTo("UN 3551");
-    assertThat(keys(row.notes())).containsExactly(TravelStatement.CONFIRM);
+    assertThat(keys(row.notes())).containsExactly(TravelStatement.FREIGHT_CONFIRM);
     Ranges road = freight("chemistry", "sodium-ion", "rest", "road");
     assertThat(road.calculate().rows(TravelPapers.ROAD).get(0).un()).isEqualTo("UN 3551");
   }
@@ -589,7 +592,7 @@ class TravelPapersTest {
     if (finding == null) {
       assertThat(keys).doesNotContain(TravelFinding.FREIGHT_SETS, TravelFinding.FREIGHT_NO_SETS);
       assertThat(keys(result.rows(TravelPapers.FREIGHT).get(0).notes()))
-          .containsExactly(TravelStatement.CONFIRM);
+          .containsExactly(TravelStatement.FREIGHT_CONFIRM);
     } else {
       assertThat(keys).contains(finding);
       assertThat(result.rows(TravelPapers.FREIGHT)).isEmpty();
@@ -610,11 +613,11 @@ class TravelPapersTest {
     TravelPapers.FreightRow row = freightRow(air);
     assertThat(List.of(row.un(), row.instruction())).containsExactly("UN 2800", "PI 872");
     assertThat(row.labels()).contains("class 8");
-    assertThat(keys(row.notes())).containsExactly(TravelStatement.CONFIRM);
+    assertThat(keys(row.notes())).containsExactly(TravelStatement.FREIGHT_CONFIRM);
     air.set("batteries", 1, "rest", "road");
     TravelPapers.RoadRow road = air.calculate().rows(TravelPapers.ROAD).get(0);
     assertThat(road.un()).isEqualTo("UN 2800");
-    assertThat(keys(road.notes())).containsExactly(TravelStatement.CONFIRM);
+    assertThat(keys(road.notes())).containsExactly(TravelStatement.ROAD_CONFIRM);
   }
 
   /** 49 CFR 173.185(c), from memory: by highway up to 300 Wh with cells up to 60 Wh; no points. */
@@ -630,7 +633,7 @@ class TravelPapersTest {
     if (small) {
       assertThat(rows.get(0).provision()).contains("173.185(c)");
       assertThat(rows.get(0).points()).isNull();
-      assertThat(keys(rows.get(0).notes())).containsExactly(TravelStatement.CONFIRM);
+      assertThat(keys(rows.get(0).notes())).containsExactly(TravelStatement.ROAD_CONFIRM);
     } else {
       assertThat(keys(TravelSamples.rest(trip.calculate()).get(0).reasons()))
           .contains(TravelFinding.ROAD_REGULATED);
@@ -770,7 +773,7 @@ class TravelPapersTest {
     assertThat(
             ENGLISH.sentences(
                 trip.calculate().rows(TravelPapers.CARDS).get(0).notes(), Locale.ENGLISH))
-        .contains("SA 101: spares 9 of 20. Over 100 Wh 1 of 2. Power banks 2 of 2.");
+        .contains("SA 101, 1 Jun 2026: spares 9 of 20. Over 100 Wh 1 of 2. Power banks 2 of 2.");
   }
 
   /** Under US rules power banks are spares, and spares have no number. */
@@ -782,7 +785,7 @@ class TravelPapersTest {
     assertThat(
             ENGLISH.sentences(
                 trip.calculate().rows(TravelPapers.CARDS).get(0).notes(), Locale.ENGLISH))
-        .contains("SA 101: spares 4. Over 100 Wh 1 of 2.")
+        .contains("SA 101, 1 Jun 2026: spares 4. Over 100 Wh 1 of 2.")
         .doesNotContain("Power banks");
   }
 
@@ -836,21 +839,24 @@ class TravelPapersTest {
   /** Loose terminals can short: on a spare of lithium and on a power bank a blank is a check. */
   @ParameterizedTest
   @CsvSource({
-    "spare,Li-ion,98,CHECK",
-    "power bank,Li-ion,74,CHECK",
-    "in equipment,Li-ion,98,OK",
-    "spare,NiMH,2.4,OK"
+    "spare,Li-ion,98,true",
+    "power bank,Li-ion,74,true",
+    "in equipment,Li-ion,98,false",
+    "spare,NiMH,2.4,false"
   })
   void blank_terminals_are_never_ok_on_a_spare(
-      String carried, String chemistry, double energy, Verdict verdict) {
+      String carried, String chemistry, double energy, boolean asked) {
     Ranges trip = add(flight(TODAY), "X", energy, 1, "carried", carried, "chemistry", chemistry);
     PlanResult result = trip.calculate();
-    assertThat(result.rows(TravelResults.BATTERIES).get(0).verdict()).isEqualTo(verdict);
+    assertThat(
+            keys(result.rows(TravelResults.BATTERIES).get(0).reasons())
+                .contains(TravelFinding.TERMINALS_BLANK))
+        .isEqualTo(asked);
     assertThat(ENGLISH.sentences(TravelSamples.cards(result).get(0).notes(), Locale.ENGLISH))
         .doesNotContain("erminals");
     trip.set("batteries", 1, "terminals", "yes");
-    assertThat(trip.calculate().rows(TravelResults.BATTERIES).get(0).verdict())
-        .isEqualTo(Verdict.OK);
+    assertThat(keys(trip.calculate().rows(TravelResults.BATTERIES).get(0).reasons()))
+        .doesNotContain(TravelFinding.TERMINALS_BLANK);
   }
 
   /** Whoever decides what breaks a rule sees it on that row, and the battery is not ok. */
@@ -974,14 +980,14 @@ class TravelPapersTest {
     }
   }
 
-  /** A party whose loads nobody proves to be shared best in time: legal, and said. */
+  /** A party of which nobody proves in time what is best: legal, and said. */
   @Test
   void a_proposal_that_is_not_proven_says_so() {
     PlanResult result = TravelSamples.hard().calculate();
     assertThat(keys(result.rows(TravelResults.PROJECT).get(0).reasons()))
         .containsExactly(TravelFinding.NOT_PROVEN);
     assertThat(TravelSamples.carried(result)).allMatch(l -> l.verdict() != Verdict.STOP);
-    assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isEqualTo(89);
+    assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isBetween(40, 88);
   }
 
   @Test
@@ -1005,5 +1011,284 @@ class TravelPapersTest {
     assertThat(TravelSamples.carried(trip.calculate()))
         .extracting(l -> l.traveller() + " " + l.battery() + " " + l.pieces())
         .containsExactly("gaffer P98 4", "sound P97 4");
+  }
+
+  // what the desk reads
+
+  /** Whoever reads it at a desk has neither this list nor its Summary. */
+  @Test
+  void no_paper_of_the_baggage_says_from_memory_or_withheld() {
+    List<String> texts = new ArrayList<>();
+    for (Ranges sample : TravelSamples.all()) {
+      PlanResult result = sample.calculate();
+      texts.addAll(words(result.rows(TravelPapers.CHECK_IN)));
+      texts.addAll(words(result.rows(TravelPapers.CARDS)));
+      texts.addAll(words(result.rows(TravelPapers.PAPERS).subList(0, 2)));
+    }
+    assertThat(texts).hasSizeGreaterThan(100);
+    assertThat(texts).noneMatch(t -> t.matches("(?is).*(memory|withheld|summary|confirm).*"));
+  }
+
+  /** The doubt stays on the row and in Summary: nickel cells are a national authority's reading. */
+  @Test
+  void a_rule_from_memory_is_a_check_of_the_battery() {
+    Ranges trip = add(flight(TODAY), "AA", "", 4, "chemistry", "NiMH", "terminals", "yes");
+    assertThat(trip.calculate().rows(TravelResults.BATTERIES).get(0).reasons())
+        .containsExactly(Finding.of(TravelFinding.RULE_CONFIRM, "SA 101"));
+    assertThat(TravelSamples.types(trip.calculate()).get(0).notes()).isEmpty();
+  }
+
+  /** Cut out, a card has its own production, date, contact and cautions. */
+  @Test
+  void every_card_has_its_own_head_and_cautions() {
+    Ranges trip = flight(TODAY).row("travellers", "traveller", "sound");
+    trip.set("project", 1, "production", "The Salt Road", "revision", 3);
+    add(trip, "P98", 98, 4, "kilograms", 0.75);
+    decide(decide(trip, "P98", "gaffer", 2), "P98", "sound", 2);
+    List<TravelPapers.CardRow> rows = trip.calculate().rows(TravelPapers.CARDS);
+    assertThat(rows).hasSize(8);
+    for (int first : new int[] {0, 5}) {
+      assertThat(ENGLISH.sentences(rows.get(first).notes(), Locale.ENGLISH))
+          .startsWith(
+              "The Salt Road, revision 3, 22 May 2026. Emergency contact: unit desk, +00 000.");
+      assertThat(keys(rows.get(first + 2).notes()))
+          .containsExactly(
+              TravelStatement.CABIN_ONLY,
+              TravelStatement.HOT,
+              TravelStatement.DAMAGED,
+              TravelStatement.CARRIER);
+    }
+  }
+
+  /** DGR Table 2.3.A: in the hold fully off and protected. */
+  @Test
+  void a_fitted_battery_in_the_hold_is_switched_off() {
+    Ranges trip = add(flight(TODAY), "cam", 98, 1, "carried", "in equipment");
+    assertThat(card(trip).notes()).isEmpty();
+    decide(trip, "cam", "gaffer", 1).set("packing", 1, "bag", "hold");
+    assertThat(keys(card(trip).notes())).containsExactly(TravelStatement.FITTED_HOLD);
+    assertThat(keys(TravelSamples.types(trip.calculate()).get(0).notes()))
+        .containsExactly(TravelStatement.FITTED_HOLD);
+  }
+
+  // the question to a carrier
+
+  @Test
+  void each_carrier_is_asked_in_writing_for_what_it_has_not_answered() {
+    Ranges trip = add(flight(TODAY), "Cam 150", 150, 5, "terminals", "yes");
+    trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
+    trip.set("project", 1, "production", "The Salt Road");
+    List<TravelPapers.QuestionRow> rows = trip.calculate().rows(TravelPapers.QUESTIONS);
+    assertThat(rows)
+        .extracting(TravelPapers.QuestionRow::carrier)
+        .containsExactly("Salt Air", "Quay Air");
+    assertThat(ENGLISH.sentences(rows.get(0).text(), Locale.ENGLISH))
+        .isEqualTo(
+            "Production: The Salt Road. Please confirm in writing, with a reference and the date of"
+                + " your answer, that our travellers may take these batteries in the cabin, and how"
+                + " many a person. Flight SA 101, 1 Jun 2026. Cam 150, Li-ion, 150 Wh each, spare:"
+                + " 2 a person, 5 in all; gaffer.");
+    answer(trip, "Cam 150", 150, 2);
+    assertThat(trip.calculate().rows(TravelPapers.QUESTIONS))
+        .extracting(TravelPapers.QuestionRow::carrier)
+        .containsExactly("Quay Air");
+    trip.set("batteries", 1, "by", "road");
+    assertThat(trip.calculate().rows(TravelPapers.QUESTIONS)).isEmpty();
+  }
+
+  /** Past the edition the carrier is asked for its limits. */
+  @Test
+  void past_the_edition_the_carrier_is_asked_for_its_limits() {
+    Ranges trip = add(flight("2027-01-29"), "P98", 98, 2);
+    assertThat(keys(trip.calculate().rows(TravelPapers.QUESTIONS).get(0).text()))
+        .contains(TravelStatement.QUESTION_LIMITS);
+    trip.set("flights", 1, "writtenSpares", 5, "writtenReference", "mail 20");
+    assertThat(trip.calculate().rows(TravelPapers.QUESTIONS)).isEmpty();
+  }
+
+  // a way chosen on purpose, and the way back
+
+  @Test
+  void a_battery_that_goes_by_road_on_purpose_is_carried_by_nobody() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 4, "kilograms", 0.75, "cells", 12, "by", "road");
+    trip.set("project", 1, "back", "stays").set("batteries", 1, "terminals", "yes");
+    PlanResult result = trip.calculate();
+    assertThat(TravelSamples.carried(result)).isEmpty();
+    assertThat(result.rows(TravelPapers.ROAD))
+        .extracting(TravelPapers.RoadRow::pieces)
+        .containsExactly(4);
+    assertThat(result.rows(TravelResults.BATTERIES).get(0).verdict()).isEqualTo(Verdict.OK);
+    decide(trip, "P98", "gaffer", 1);
+    assertThat(keys(trip.calculate().rows(TravelResults.PACKING).get(0).reasons()))
+        .containsExactly(TravelFinding.LINE_GOES_BY);
+    trip.set("packing", 1, "traveller", "road");
+    assertThat(keys(trip.calculate().rows(TravelResults.PACKING).get(0).reasons()))
+        .containsExactly(TravelFinding.PACKED_WAY);
+  }
+
+  /** What goes by freight or road has to come back: no day is an open issue. */
+  @Test
+  void a_way_back_that_nobody_planned_is_an_open_issue() {
+    Ranges trip = freight().set("project", 1, "back", "");
+    assertThat(trip.calculate().rows(TravelResults.PROJECT).get(0).reasons())
+        .containsExactly(Finding.of(TravelFinding.NO_WAY_BACK, 9));
+    trip.set("project", 1, "back", "stays");
+    assertThat(trip.calculate().rows(TravelResults.PROJECT).get(0).reasons()).isEmpty();
+  }
+
+  /** PI 965: 30 % holds on the way back too. P294 full: 205.8 Wh to take out of each. */
+  @Test
+  void the_way_back_has_its_day_its_papers_and_its_discharge() {
+    Ranges trip = freight().set("project", 1, "back", "", "backOn", day("2026-06-20"));
+    PlanResult result = trip.calculate();
+    assertThat(result.rows(TravelPapers.FREIGHT))
+        .extracting(TravelPapers.FreightRow::direction)
+        .containsExactly(TravelPapers.Direction.OUT);
+    TravelResults.LineRow back = TravelSamples.rest(result).get(1);
+    assertThat(back.traveller()).isEqualTo("cargo aircraft, back");
+    assertThat(back.discharge()).isEqualTo(205.8);
+    assertThat(keys(back.reasons())).contains(TravelFinding.FREIGHT_BACK_BLANK);
+    trip.set("batteries", 1, "backCharge", 0.3);
+    assertThat(trip.calculate().rows(TravelPapers.FREIGHT))
+        .extracting(TravelPapers.FreightRow::direction, TravelPapers.FreightRow::charge)
+        .containsExactly(
+            tuple(TravelPapers.Direction.OUT, 0.3), tuple(TravelPapers.Direction.BACK, 0.3));
+    trip.set("batteries", 1, "backCharge", 0.31);
+    assertThat(trip.calculate().rows(TravelPapers.FREIGHT)).hasSize(1);
+    trip.set("project", 1, "back", "road");
+    assertThat(trip.calculate().rows(TravelPapers.ROAD))
+        .extracting(TravelPapers.RoadRow::direction, TravelPapers.RoadRow::pieces)
+        .containsExactly(tuple(TravelPapers.Direction.BACK, 9));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2026-05-27,BACK_EARLY", "2027-01-01,FREIGHT_PAST"})
+  void the_way_back_is_judged_by_its_own_day(String date, TravelFinding finding) {
+    Ranges trip = freight("backCharge", 0.3);
+    trip.set("project", 1, "back", "", "backOn", day(date));
+    PlanResult result = trip.calculate();
+    assertThat(keys(TravelSamples.rest(result).get(1).reasons())).contains(finding);
+    assertThat(result.rows(TravelPapers.FREIGHT)).hasSize(1);
+  }
+
+  /** ADR / UN Model Regulations: the proper shipping names; packaging is not a mark. */
+  @ParameterizedTest
+  @CsvSource({
+    "alone,UN 3480,Lithium ion batteries",
+    "with equipment,UN 3481,Lithium ion batteries packed with equipment",
+    "in equipment,UN 3481,Lithium ion batteries contained in equipment"
+  })
+  void freight_papers_name_what_is_shipped(String packed, String un, String name) {
+    TravelPapers.FreightRow row = freightRow(freight("packed", packed, "inUse", 3));
+    assertThat(List.of(row.un(), row.name())).containsExactly(un, name);
+    assertThat(row.marks()).contains("proper shipping name").doesNotContain("packaging");
+    assertThat(row.packaging()).contains("packaging");
+    Ranges road = freight("packed", packed, "rest", "road", "inUse", 3);
+    assertThat(road.calculate().rows(TravelPapers.ROAD).get(0).name())
+        .startsWith("Lithium ion batteries");
+  }
+
+  // the proposal
+
+  /** A camera assistant's job: four travellers, 37 pieces in 12 rows. */
+  private static Ranges job() {
+    Ranges trip = flight(TODAY);
+    trip.rows("travellers").clear();
+    for (String role : List.of("1st AC", "2nd AC", "DoP", "sound mixer")) {
+      trip.row("travellers", "traveller", role, "ownSpares", 1);
+    }
+    add(trip, "Cam 98 A", 98, 8, "kilograms", 0.75, "user", "1st AC");
+    add(trip, "Cam 98 B", 98, 2, "kilograms", 0.75, "user", "DoP");
+    add(trip, "Cam 150", 150, 5, "kilograms", 1.05, "user", "1st AC");
+    add(trip, "Small", 35, 4, "kilograms", 0.25, "user", "2nd AC");
+    add(trip, "Sound 49", 49, 3, "kilograms", 0.32, "user", "sound mixer");
+    add(trip, "AA", "", 8, "kilograms", 0.03, "chemistry", "NiMH", "user", "sound mixer");
+    add(trip, "Bank", 74, 2, "kilograms", 0.4, "carried", "power bank");
+    add(trip, "Body", 98, 1, "kilograms", 0.75, "carried", "in equipment", "user", "1st AC");
+    add(trip, "Monitor", 49, 1, "kilograms", 0.3, "carried", "in equipment", "user", "2nd AC");
+    answer(trip, "Cam 150", 150, 2);
+    return trip;
+  }
+
+  private static int pieces(PlanResult result, String traveller, String battery) {
+    return TravelSamples.carried(result).stream()
+        .filter(l -> l.traveller().equals(traveller) && l.battery().equals(battery))
+        .mapToInt(TravelResults.LineRow::pieces)
+        .sum();
+  }
+
+  @Test
+  void what_is_fitted_stays_with_its_user_and_loads_differ_by_about_a_kilogram() {
+    PlanResult result = job().calculate();
+    assertThat(keys(result.rows(TravelResults.PROJECT).get(0).reasons()))
+        .doesNotContain(TravelFinding.NOT_PROVEN);
+    assertThat(pieces(result, "1st AC", "Body")).isEqualTo(1);
+    assertThat(pieces(result, "2nd AC", "Monitor")).isEqualTo(1);
+    assertThat(pieces(result, "sound mixer", "Sound 49")).isEqualTo(3);
+    assertThat(pieces(result, "sound mixer", "AA")).isEqualTo(8);
+    List<Double> loads =
+        result.rows(TravelResults.TRAVELLERS).stream()
+            .filter(Objects::nonNull)
+            .map(TravelResults.TravellerResult::weight)
+            .toList();
+    double sum = loads.stream().mapToDouble(Double::doubleValue).sum();
+    assertThat(loads).allSatisfy(kg -> assertThat(kg).isLessThanOrEqualTo(sum / 4 + 1));
+  }
+
+  /** One piece more of a type moves few of the others. */
+  @Test
+  void one_changed_cell_does_not_reshuffle_everybody() {
+    Ranges trip = job();
+    PlanResult before = trip.calculate();
+    for (int row = 1; row <= trip.rows("batteries").size(); row++) {
+      Ranges changed = trip.copy();
+      double quantity =
+          ((Number) trip.rows("batteries").get(row - 1).get("quantity")).doubleValue();
+      changed.set("batteries", row, "quantity", quantity + 1);
+      PlanResult after = changed.calculate();
+      int moved = 0;
+      for (Map<String, Object> person : trip.rows("travellers")) {
+        for (Map<String, Object> battery : trip.rows("batteries")) {
+          String who = (String) person.get("traveller");
+          String what = (String) battery.get("battery");
+          moved += Math.max(0, pieces(after, who, what) - pieces(before, who, what));
+        }
+      }
+      assertThat(moved).as("row %s", row).isLessThanOrEqualTo(MOST_MOVED);
+    }
+  }
+
+  // energy and weight
+
+  @ParameterizedTest
+  @CsvSource({"980,0.65,true", "98,0.65,false", "98,0.27,true"})
+  void more_energy_than_the_weight_can_hold_is_to_be_checked(
+      double energy, double kilograms, boolean asked) {
+    Ranges trip = add(flight(TODAY), "X", energy, 1, "kilograms", kilograms);
+    assertThat(
+            keys(trip.calculate().rows(TravelResults.BATTERIES).get(0).reasons())
+                .contains(TravelFinding.ENERGY_WEIGHT))
+        .isEqualTo(asked);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"161", "290", "294"})
+  void over_160_wh_is_not_in_baggage(double energy) {
+    Ranges trip = add(flight(TODAY), "Block", energy, 1, "outputs", "yes", "terminals", "yes");
+    trip.set("batteries", 1, "kilograms", 2.1);
+    TravelResults.BatteryResult battery = trip.calculate().rows(TravelResults.BATTERIES).get(0);
+    assertThat(battery.maxCarried()).isZero();
+    assertThat(ENGLISH.sentences(battery.reasons(), Locale.ENGLISH))
+        .isEqualTo(
+            "Over 160 Wh: not in baggage, 0 a traveller. Way: road. To confirm it, enter Goes by.");
+  }
+
+  @Test
+  void the_word_all_means_what_a_blank_means() {
+    Ranges trip = answer(add(flight(TODAY), "P150", 150, 2), "P150", 150, 2, "travellers", "all");
+    trip.set("travellers", 1, "flights", "All");
+    PlanResult result = trip.calculate();
+    assertThat(result.rows(TravelResults.TRAVELLERS).get(0).verdict()).isEqualTo(Verdict.OK);
+    assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isEqualTo(2);
   }
 }

@@ -39,12 +39,46 @@ class ReleasedSignaturesTest {
     assertThat(keeps("A.C=aC()", "A.C=aC([z A = 2])")).isTrue();
   }
 
+  @Test
+  void a_new_word_may_only_be_the_last_of_its_list() {
+    String released = "A.B=aB(x a|b; [y c|d = c])";
+    assertThat(keeps(released, "A.B=aB(x a|b|e; [y c|d|e|f = c])")).isTrue();
+    assertThat(keeps(released, "A.B=aB(x a|be; [y c|d = c])")).isFalse();
+    assertThat(keeps(released, "A.B=aB(x a|e|b; [y c|d = c])")).isFalse();
+    assertThat(keeps(released, "A.B=aB(x a; [y c|d = c])")).isFalse();
+    assertThat(keeps(released, "A.B=aB(x a|b; [y c|d|e = d])")).isFalse();
+  }
+
   private static boolean keeps(String released, String now) {
-    String stem = released.substring(0, released.length() - 1);
-    if (!now.startsWith(stem)) {
+    int open = released.indexOf('(');
+    String name = released.substring(0, open + 1);
+    if (!now.startsWith(name)) {
       return false;
     }
-    String more = now.substring(stem.length(), now.length() - 1);
-    return more.isEmpty() || (more.replaceFirst("^; ", "") + "; ").matches("(\\[[^\\]]*\\]; )+");
+    String[] before = arguments(released, open);
+    String[] after = arguments(now, open);
+    for (int i = 0; i < after.length; i++) {
+      if (i < before.length ? !keepsArgument(before[i], after[i]) : !after[i].startsWith("[")) {
+        return false;
+      }
+    }
+    return after.length >= before.length;
+  }
+
+  private static String[] arguments(String signature, int open) {
+    String all = signature.substring(open + 1, signature.length() - 1);
+    return all.isEmpty() ? new String[0] : all.split("; ");
+  }
+
+  /** The same, or one of words that has more words at the end of its list. */
+  private static boolean keepsArgument(String released, String now) {
+    int last = released.lastIndexOf('|');
+    if (last < 0 || released.equals(now)) {
+      return released.equals(now);
+    }
+    int space = released.indexOf(' ', last);
+    int end = space < 0 ? released.length() : space;
+    return now.startsWith(released.substring(0, end) + "|")
+        && now.endsWith(released.substring(end));
   }
 }

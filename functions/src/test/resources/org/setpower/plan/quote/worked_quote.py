@@ -103,8 +103,9 @@ discount = cents(hire * discount_share)
 page += [("hire", hire), ("discount", -discount)]
 waiver = cents((hire - discount) * waiver_share)
 page.append(("damage waiver, not insurance", waiver))
-page += [(l["item"]["type"], l["amount"]) for l in others if l["item"]["type"] == "sold"]
-page += [(l["item"]["type"], l["amount"]) for l in others if l["item"]["type"] == "service"]
+for kind in ("sold", "service"):
+    rows = [l["amount"] for l in others if l["item"]["type"] == kind]
+    page += [("section", None)] * bool(rows) + [(kind, amount) for amount in rows]
 
 # the discount by rate, in whole cents, the largest remainder first
 by_rate = defaultdict(D)
@@ -134,14 +135,14 @@ for i, r in enumerate(sorted(bases), 1):
     expect("taxes", i, "tax", t)
 total = net + tax
 down = cents(total * D(order["downPayment"]))
-value = sum(D(stock[l["item"]["item"]]["value"]) * D(l["item"]["qty"]) for l in hired)
 page += [
     ("total", total),
-    ("down payment", down),
+    ("deposit", down),
     ("balance", total - down),
-    ("refundable security, not part of the total", cents(D(order["security"]))),
-    ("replacement value to insure", value),
+    ("security deposit, not part of the total", cents(D(order["security"]))),
 ]
+# a waiver stands where the client's insurance would: no value to insure
+assert waiver_share > 0 and "insuredUntil" not in order
 for i, (kind, amount) in enumerate(page, 1):
     expect("document", i, "kind", kind)
     if amount is not None:

@@ -2,6 +2,8 @@ package org.setpower.templates.battery;
 
 import org.setpower.plan.batteryday.BatteryDayPlan;
 import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.plan.PlanChart;
+import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanText;
@@ -28,6 +30,9 @@ public final class BatteryPlan implements PlanTemplate {
   private final PlanWorkbook book =
       PlanWorkbook.of("battery-plan", "Battery plan", BatteryDayPlan.MODEL)
           .unitsBy("project.units", "US");
+
+  private final PlanList hours =
+      book.list("hours", "at", "on", "charging", "shelf", "dark").width("at", 44);
 
   /** Declares the plan. */
   public BatteryPlan() {
@@ -103,6 +108,16 @@ public final class BatteryPlan implements PlanTemplate {
         PlanTab.of("Timeline", "Which battery is on which position from when to when.")
             .hidden()
             .with(
+                PlanChart.lines(
+                    "Batteries in use over the day",
+                    16,
+                    "Batteries",
+                    hours,
+                    "at",
+                    "on",
+                    "charging",
+                    "shelf",
+                    "dark"),
                 PlanText.notes(
                     "How the day is run",
                     "At a change the least charged battery goes on that reaches the next break, else"
@@ -110,7 +125,8 @@ public final class BatteryPlan implements PlanTemplate {
                     "A battery that comes off goes to the charger that has it back first, if it takes"
                         + " it, has power, a free channel and watts left.",
                     "What is short goes dark piece by piece, the highest priority figure first."),
-                book.list("timeline", "position", "piece", "type", "batteries", "from", "to")));
+                book.list("timeline", "position", "piece", "type", "batteries", "from", "to"),
+                hours));
   }
 
   private PlanTab project() {

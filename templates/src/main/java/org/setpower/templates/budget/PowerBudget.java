@@ -1,239 +1,233 @@
 package org.setpower.templates.budget;
 
-import static org.setpower.templates.spec.Formula.calc;
-import static org.setpower.templates.spec.Formula.or;
-
-import org.setpower.templates.example.TemplateDefinition;
-import org.setpower.templates.spec.BarChart;
+import org.setpower.plan.budget.BudgetPlan;
+import org.setpower.templates.example.PlanTemplate;
+import org.setpower.templates.plan.PlanNotes;
+import org.setpower.templates.plan.PlanTab;
+import org.setpower.templates.plan.PlanText;
+import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.spec.CellFormat;
-import org.setpower.templates.spec.CellSpec;
-import org.setpower.templates.spec.ColumnSpec;
-import org.setpower.templates.spec.Formula;
-import org.setpower.templates.spec.IssueList;
-import org.setpower.templates.spec.KeyFigure;
-import org.setpower.templates.spec.KeyFigures;
-import org.setpower.templates.spec.SheetSpec;
-import org.setpower.templates.spec.TableExcerpt;
-import org.setpower.templates.spec.TextBlock;
-import org.setpower.templates.spec.WorkbookSpec;
-import org.setpower.templates.uno.ExampleLoader;
+import org.setpower.templates.spec.CellStyle;
+import org.setpower.templates.spec.FieldSpec;
 
-/** Template 3: the power budget of a line producer. */
-public final class PowerBudget implements TemplateDefinition {
-  private static final int FINDINGS = 5;
+/** The budget of the power of a production as a cost report, with options, scenarios and cash. */
+public final class PowerBudget implements PlanTemplate {
+  private static final int FINE = 24;
 
-  private final BudgetTerms terms = new BudgetTerms();
-  private final PlanFiguresSheet plan = new PlanFiguresSheet();
-  private final CostLinesSheet lines = new CostLinesSheet(terms, plan);
-  private final BudgetTotals sums = new BudgetTotals(terms, lines);
-  private final PackMixSheet mix = new PackMixSheet(terms);
-  private final PowerOptionsSheet ways = new PowerOptionsSheet(terms, mix);
-  private final WhatIfSheet whatIf = new WhatIfSheet(terms, lines, sums);
-  private final CashFlowSheet cash = new CashFlowSheet(terms, lines, sums);
-  private final WorkbookSpec template;
-  private final IssueList findings;
+  private final PlanWorkbook book =
+      PlanWorkbook.of("power-budget", "Power budget", BudgetPlan.MODEL)
+          .decimals("summary.decimals")
+          .basis("project.basis");
 
   /** Declares the budget. */
   public PowerBudget() {
-    template =
-        WorkbookSpec.of("power-budget", "Power budget", 2)
-            .stamped(terms.job.stamp())
-            .with(
-                terms.tab(),
-                plan.tab(),
-                lines.tab(),
-                ways.tab(),
-                mix.tab(),
-                ways.owningTab(),
-                whatIf.tab(),
-                cash.tab(),
-                sums.tab());
-    findings = IssueList.on(FINDINGS, template.tabs());
-    template.with(result(), notes());
+    book.with(
+        project(),
+        PlanTab.of(
+                "Imported",
+                "Quantities from a plan: of all days, with yes under Total, or of one day. Lines"
+                    + " pick them under Count.")
+            .with(book.table("counts").width("count", 60)),
+        lines(),
+        options(),
+        cash(),
+        summary(),
+        assumptions());
   }
 
-  @Override
-  public WorkbookSpec template() {
-    return template;
+  private PlanTab project() {
+    return PlanTab.of(
+            "Project",
+            "What the power of a production costs. Fill in currency, tax and dates here, then"
+                + " Budget lines; read Summary.")
+        .first()
+        .with(
+            PlanNotes.of(
+                "The job",
+                FieldSpec.input("Production").help("Its title; on all papers."),
+                FieldSpec.input("Revision")
+                    .number(CellFormat.COUNT, 0, 999)
+                    .help("Add one whenever a paper goes out."),
+                FieldSpec.input("Plan").help("The plan and its revision that Imported is from.")),
+            book.fields(
+                "Money",
+                "project",
+                "currency",
+                "tax",
+                "recoverable",
+                "columns",
+                "amounts",
+                "contingency",
+                "approved"),
+            book.fields(
+                "Dates", "project", "ordered", "delivered", "back", "daysAfter", "reclaimAfter"),
+            book.fields(
+                "Prices for Options", "project", "fuelPrice", "energyPrice", "crewHour", "gridCo2"),
+            book.lines("", "project", "verdict", "reasons"),
+            book.table("deposits").titled("Deposits"));
   }
 
-  private SheetSpec result() {
-    TableExcerpt ofWays =
-        TableExcerpt.of(ways.table)
-            .column(ways.way, 75)
-            .column(ways.total, 30)
-            .column(ways.massOfAll, 30)
-            .column(ways.co2, 45);
-    return SheetSpec.of(
-            "Result",
-            "What the power costs, what is ordered, and what else was possible. Planning figures,"
-                + " as typed.")
-        .titled("Power budget")
-        .grid(12, 15)
-        .portrait()
+  private PlanTab lines() {
+    return PlanTab.of(
+            "Budget lines",
+            "One row for each cost. Fill in description, type, quantity and price; orders and"
+                + " invoices stand in the second closed group.")
+        .paper()
+        .with(
+            book.table("lines")
+                .optional("count", "struck")
+                .optional("po", "changes")
+                .pick("count", "counts.count")
+                .translated("description")
+                .width("description", 50)
+                .width("account", 22)
+                .width("department", 20)
+                .width("type", 20)
+                .width("unit", 13)
+                .width("price", 20)
+                .width("count", 50)
+                .width("supplier", 22)
+                .width("budgetNow", 20)
+                .width("finalCost", 20)
+                .width("variance", 20)
+                .width("reasons", 80)
+                .shows("budgetNow", "finalCost", "variance")
+                .more(
+                    "counted",
+                    "timesCharged",
+                    "paidHours",
+                    "pay",
+                    "fringes",
+                    "perDiems",
+                    "plannedTyped",
+                    "planned",
+                    "orderedNow",
+                    "invoicedNow",
+                    "open",
+                    "costToDate",
+                    "toComplete",
+                    "gross",
+                    "reclaimed",
+                    "toPay",
+                    "paidOn"));
+  }
+
+  private PlanTab options() {
+    return PlanTab.of(
+            "Options & scenarios",
+            "Ways to power the same days side by side, without tax; below, one change each beside"
+                + " the plan, which does not change.")
+        .paper()
+        .with(
+            book.table("options")
+                .titled("Options")
+                .optional("weight", "weight")
+                .width("option", 44)
+                .width("hire", 20)
+                .width("risk", 70)
+                .width("other", 20)
+                .width("reasons", 60)
+                .shows("cost", "co2")
+                .more("more", "heavier"),
+            book.table("scenarios")
+                .titled("Scenarios")
+                .width("scenario", 44)
+                .width("type", 20)
+                .width("other", 20)
+                .width("reasons", 70)
+                .shows("more", "left"));
+  }
+
+  private PlanTab cash() {
+    return PlanTab.page(
+            "Cash flow",
+            "When the money is needed, with tax: by Due of each line and the dates of Project."
+                + " Deposits are filled in on Project; they are no cost.")
+        .grid(FINE)
+        .with(
+            book.lines("", "summary", "gross", "inCash", "notInCash", "paid", "toPay"),
+            book.list(
+                    "weeks",
+                    "week",
+                    "payments",
+                    "depositsOut",
+                    "depositsBack",
+                    "reclaim",
+                    "cash",
+                    "soFar")
+                .width("week", 40)
+                .width("payments", 24)
+                .width("depositsOut", 24)
+                .width("depositsBack", 24)
+                .width("reclaim", 24)
+                .width("cash", 32)
+                .width("soFar", 24));
+  }
+
+  private PlanTab summary() {
+    return PlanTab.page("Summary", "The cost report, and the open issues, stops first.")
+        .grid(FINE)
         .result()
         .with(
-            KeyFigures.of("", 4, figures()),
-            TableExcerpt.of(sums.byAccount)
-                .column(sums.account, 75)
-                .column(sums.accountCost, 30)
-                .column(sums.accountOrdered, 30)
-                .column(sums.accountOver, 45)
-                .rows("By account (all of them: Totals)", 7),
-            TableExcerpt.of(sums.byDepartment)
-                .column(sums.department, 75)
-                .column(sums.departmentCost, 30)
-                .column(sums.departmentOrdered, 30)
-                .column(sums.departmentOver, 45)
-                .rows("By department (all of them: Totals)", 5),
-            TextBlock.cautions(
-                "Planning figures based on the prices, rates and taxes entered; not tax"
-                    + " advice. CO2: combustion and average grid intensity only."))
-        .newPage(ofWays.rows("Power options", PowerOptionsSheet.ROOM))
+            book.figures(
+                4,
+                "summary",
+                "verdict",
+                "budget",
+                "finalCost",
+                "variance",
+                "costToDate",
+                "contingency",
+                "contingencyLeft",
+                "lowestOption",
+                "draft",
+                "rows",
+                "withheld",
+                "peak"),
+            book.list("Open issues", 8, "issues", "verdict", "where", "rows", "reasons")
+                .width("verdict", 16)
+                .width("where", 48)
+                .width("rows", 16)
+                .width("reasons", 112),
+            PlanText.notes(
+                "More tabs",
+                "Assumptions is hidden: show it with Set Power ▸ Show tabs…, or with Show Sheet in"
+                    + " the menu of a tab."),
+            book.list(
+                    "report",
+                    "label",
+                    "budget",
+                    "ordered",
+                    "costToDate",
+                    "toComplete",
+                    "finalCost",
+                    "variance")
+                .width("label", 48)
+                .width("budget", 24)
+                .width("ordered", 24)
+                .width("costToDate", 24)
+                .width("toComplete", 24)
+                .width("finalCost", 24)
+                .width("variance", 24)
+                .look("kind", "heading", CellStyle.GROUP)
+                .look("kind", "contingency", CellStyle.SUM)
+                .look("kind", "total", CellStyle.TOTAL));
+  }
+
+  private PlanTab assumptions() {
+    return PlanTab.of(
+            "Assumptions", "Overtime, fringes, per diem and exchange rates of the whole budget.")
+        .hidden()
         .with(
-            BarChart.bars(
-                "What each way costs",
-                8,
-                "money",
-                ofWays.shown(ways.way),
-                ofWays.shown(ways.total)),
-            BarChart.bars(
-                "What each way weighs",
-                8,
-                "Mass",
-                ofWays.shown(ways.way),
-                ofWays.shown(ways.massOfAll)),
-            BarChart.bars(
-                "CO2 of each way", 8, "kg", ofWays.shown(ways.way), ofWays.shown(ways.co2)))
-        .with(
-            TableExcerpt.of(whatIf.table)
-                .column(whatIf.change, 75)
-                .column(whatIf.more, 30)
-                .column(whatIf.then, 30)
-                .column(whatIf.left, 45)
-                .rows("What if, each beside the plan", 4),
-            TextBlock.notes("Totals match", addsUp()),
-            findings.list());
-  }
-
-  /** One line about the sums that must agree. */
-  private Formula addsUp() {
-    return calc(
-        "IF({}=\"\";\"Nothing to add up yet.\";IF({}=\"yes\";\"Accounts and departments both come"
-            + " to all lines; \";\"check: accounts or departments do not come to all lines, there"
-            + " are more of them than Totals has room for; \")&IF({}=\"yes\";\"so do the weeks of"
-            + " Cash.\";\"check: the weeks of Cash do not, a date is missing there or on Job.\"))",
-        sums.lines,
-        KeyFigure.shown(sums.addsUp),
-        KeyFigure.shown(cash.addsUp));
-  }
-
-  private KeyFigure[] figures() {
-    return new KeyFigure[] {
-      findings.stops(),
-      findings.checks(),
-      KeyFigure.of(
-          "Without a price (rows)",
-          CellFormat.COUNT,
-          calc(
-              "COUNTIFS({};\"<>\";{};\"\";{};\"\")",
-              lines.what.all(),
-              lines.price.all(),
-              lines.struck.all()),
-          "Not in the budget yet."),
-      money(
-          "Budget",
-          sums.total,
-          calc(
-              "{}&\", with \"&ROUND(100*{};1)&\" % contingency\"",
-              terms.currency, or(terms.contingency, 0))),
-      money(
-          "All lines",
-          sums.lines,
-          calc(
-              "IF({}=\"\";\"No line has a price yet.\";IF({}=\"a cost\";\"with tax, a"
-                  + " cost\";\"without tax of \"&{}))",
-              sums.lines,
-              terms.taxIs,
-              words(sums.tax))),
-      money("Ordered", sums.ordered, "Without tax."),
-      money("Over or under", sums.over, "Ordered against its lines."),
-      money(
-          "Contingency left",
-          sums.left,
-          calc(
-              "IF({}=\"\";\"\";\"of \"&{}&\" that was kept\")",
-              sums.left,
-              words(sums.contingency))),
-      money("Still to come", sums.toCome, "As ordered, else as planned."),
-      money(
-          "Most out at a time",
-          cash.most,
-          calc(
-              "IF({}=\"\";\"Fill in the dates on Job.\";\"in the week from \"&TEXT({};\"d mmm\"))",
-              cash.most,
-              cash.mostIn)),
-      KeyFigure.money(
-          "Cheapest way (money)", terms.currency, KeyFigure.min(ways.total), best(ways.total)),
-      KeyFigure.of("Least CO2 (kg)", CellFormat.ONE, KeyFigure.min(ways.co2), best(ways.co2))
-    };
-  }
-
-  private KeyFigure money(String label, CellSpec<?> value, Object note) {
-    return KeyFigure.money(label + " (money)", terms.currency, KeyFigure.shown(value), note);
-  }
-
-  private static Formula words(CellSpec<?> money) {
-    return calc("TEXT({};\"#,##0.00\")", money);
-  }
-
-  private Formula best(ColumnSpec figures) {
-    return calc("IFERROR({};\"See Options.\")", ways.way.lookupAtMin(figures));
-  }
-
-  private SheetSpec notes() {
-    return SheetSpec.notes(
-        TextBlock.reckoned(
-            "Net: count × times charged × price, less the discount, rounded half up to"
-                + " the minor currency unit. Times charged: for how long, but not less than the"
-                + " least charged.",
-            "Tax: of each line, rounded. It counts as a cost only if Job says so.",
-            "Another currency: the net in it, rounded to its smallest coin, times the rate on Job."
-                + " Overtime: the hours of a day beyond Overtime after, paid so much more.",
-            "Cash: each line as planned, in the week in which it is due; each week: in equal parts"
-                + " from Delivered on to Back on. A deposit that comes back is no cost: it stands"
-                + " in Cash, not in Lines.",
-            "Mix: the cheapest packs that hold the energy and give the power, proven; it does not"
-                + " know how many are on the shelf.",
-            "Contingency: its share of all lines. Ordered, paid and still to come are without"
-                + " tax.",
-            "Options and What if use the prices on Job, without tax. Each row of What if"
-                + " is compared with the plan alone; rows do not add up.",
-            "A struck line costs nothing; a line without a price is not in the budget."),
-        TextBlock.leftOut(
-            "Overtime by night, rest and holiday rules of an agreement: type it as a line of its"
-                + " own.",
-            "When tax that is reclaimed comes back: until then it counts as out in Cash.",
-            "Whether tax is due, and whether it comes back: that is for an accountant."),
-        TextBlock.sources(
-            "Fees, rounding, own or hire: the functions HIRE; see the handbook.",
-            "CO2 of fuel: GENSET.CO2, burning only. CO2 of the grid: GENSET.GRIDCO2, the mean of a"
-                + " country and a year. Making the kit, and bringing it, are in neither."));
+            book.fields(
+                "Crew", "project", "minimumCall", "rounding", "fringe", "ceiling", "perDiem"),
+            book.table("tiers").titled("Overtime"),
+            book.table("exchange").titled("Exchange rates"));
   }
 
   @Override
-  public void fill(ExampleLoader filling) {
-    filling
-        .fields("budget-job")
-        .rows(terms.job.days, "days")
-        .rows(mix.needs, "budget-mix-needs")
-        .rows(mix.packs, "budget-mix-packs")
-        .rows(cash.deposits, "budget-deposits")
-        .rows(plan.table, "budget-plan")
-        .rows(lines.table, "budget-lines")
-        .rows(ways.table, "budget-options")
-        .rows(ways.owning, "budget-owning")
-        .rows(whatIf.table, "budget-what-if");
+  public PlanWorkbook workbook() {
+    return book;
   }
 
   @Override

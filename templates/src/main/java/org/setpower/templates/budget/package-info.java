@@ -1,2 +1,2 @@
-/** Template 3: the power budget of a line producer, line by line and way beside way. */
+/** The power budget of a line producer: a cost report, options and scenarios beside it. */
 package org.setpower.templates.budget;

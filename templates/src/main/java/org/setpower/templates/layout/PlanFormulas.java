@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
@@ -27,6 +29,9 @@ public final class PlanFormulas {
   public static final String MORE_ROWS =
       "There are more rows than this list has room for: divide the plan between two files.";
 
+  /** What to do where more rows are filled than are printed. */
+  public static final String TO_FIT = "Set print ranges before you print";
+
   private final PlanLayout layout;
   private final PlanNames names;
 
@@ -43,16 +48,30 @@ public final class PlanFormulas {
             .map(p -> "&\"  ·  " + layout.words().of("Rows") + " \"&" + rows((PlanList) p))
             .findFirst()
             .orElse("");
-    return stamp() + rows;
+    return stamp() + rows + toFit(tab);
+  }
+
+  /** What to do before rows are printed that do not stand in the print range. */
+  private String toFit(PlanTab tab) {
+    if (tab.printed() == 0) {
+      return "";
+    }
+    PlanList list = (PlanList) tab.parts().get(tab.parts().size() - 1);
+    Place top = layout.place(list);
+    String left =
+        CellNames.fixed(top.column(), top.row() + 1 + tab.printed())
+            + ":"
+            + CellNames.fixed(top.column(), top.row() + list.rows());
+    return "&IF(SUMPRODUCT(LEN(" + left + "))=0;\"\";\"  ·  " + layout.words().of(TO_FIT) + "\")";
   }
 
   private String rows(PlanList list) {
     Place top = layout.place(list);
-    String first = Layout.cellName(top.column(), top.row() + 1);
+    String first = CellNames.fixed(top.column(), top.row() + 1);
     return "SUMPRODUCT(1*(LEN("
         + first
         + ":"
-        + Layout.cellName(top.column(), top.row() + list.rows())
+        + CellNames.fixed(top.column(), top.row() + list.rows())
         + ")>0))";
   }
 
@@ -87,6 +106,10 @@ public final class PlanFormulas {
       String label = layout.words().of(layout.input(path).heading());
       parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
     }
+    if (!layout.workbook().basis().isEmpty()) {
+      ResultColumn basis = layout.workbook().result(layout.workbook().basis());
+      parts.add("\"  ·  \"&" + layout.names().single(basis));
+    }
     return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
   }
 
@@ -99,6 +122,26 @@ public final class PlanFormulas {
     }
     String home = PlanNames.home(top);
     return "IF(SHEET(" + top + ")=" + home + ";\"\";" + PlanNames.COPIED + ")&" + missing;
+  }
+
+  /**
+   * A unit system as it may be picked: while lengths or others are typed, only that in which they
+   * are, since a change would give them another meaning.
+   */
+  public String offered(String word) {
+    String now = PlanNames.cell(layout.workbook().unitCell());
+    return "IF(AND(" + now + "<>\"\";$Plan.$C$3>0);" + now + ";\"" + word + "\")";
+  }
+
+  /** How many figures are typed in units that Project decides. */
+  public String typed() {
+    return "COUNT("
+        + layout.workbook().model().inputs().stream()
+            .flatMap(t -> t.columns().stream())
+            .filter(c -> InputCells.isSwitched(c.unit()))
+            .map(c -> layout.range(c.path()))
+            .collect(Collectors.joining(";"))
+        + ")";
   }
 
   /** A heading whose unit a cell decides. */

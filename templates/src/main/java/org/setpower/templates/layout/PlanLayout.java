@@ -13,6 +13,7 @@ import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.LeafColumn;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
@@ -120,7 +121,7 @@ public final class PlanLayout {
     List<Integer> width = new ArrayList<>();
     widths.put(tab, width);
     if (tab.isPage()) {
-      IntStream.range(0, PlanTab.GRID).forEach(i -> width.add(PlanTab.GRID_WIDTH));
+      IntStream.range(0, tab.grid()).forEach(i -> width.add(tab.gridWidth()));
     }
     int row = FIRST_ROW;
     for (PlanPart part : tab.parts()) {
@@ -172,6 +173,9 @@ public final class PlanLayout {
     if (part instanceof PlanLetter letter) {
       return letter.lines().size();
     }
+    if (part instanceof PlanChart chart) {
+      return chart.rows();
+    }
     return part instanceof PlanFigures figures
         ? figures.height()
         : ((PlanText) part).lines().size();
@@ -202,7 +206,7 @@ public final class PlanLayout {
 
   /** The column of a single cell to fill; its label stands left of it. */
   public int cell(PlanTab tab) {
-    return tab.isPage() ? 5 : LABEL + 1;
+    return tab.isPage() ? tab.twelfths(5) : LABEL + 1;
   }
 
   private List<Column> columns(PlanTab tab, PlanTable table) {
@@ -257,11 +261,11 @@ public final class PlanLayout {
       String heading = InputCells.heading(result, words);
       int usual = list.widthOf(result.key(), usual(result));
       int width = tab.isPage() ? usual : width(heading, usual);
-      int span = tab.isPage() ? (width + PlanTab.GRID_WIDTH - 1) / PlanTab.GRID_WIDTH : 1;
+      int span = tab.isPage() ? (width + tab.gridWidth() - 1) / tab.gridWidth() : 1;
       if (!tab.isPage()) {
         take(tab, at, width);
       }
-      int shown = tab.isPage() ? span * PlanTab.GRID_WIDTH : width;
+      int shown = tab.isPage() ? span * tab.gridWidth() : width;
       all.add(new Column(null, result, null, heading, at, span, shown, false));
       at += span;
     }
@@ -308,6 +312,25 @@ public final class PlanLayout {
       return "=" + formulas().heading(name, column.unit());
     }
     return new HeadingLayout(column.heading(), false).broken(column.width());
+  }
+
+  /** The label of a single result, or the formula of one whose unit a cell decides. */
+  public String label(ResultColumn column) {
+    return InputCells.isSwitched(column.unit())
+        ? "=" + formulas().heading(column.heading(), column.unit())
+        : InputCells.heading(column, words);
+  }
+
+  /** The label of a single cell to fill, or the formula of one whose unit a cell decides. */
+  public String label(InputColumn column) {
+    return InputCells.isSwitched(column.unit())
+        ? "=" + formulas().heading(column.heading(), column.unit())
+        : InputCells.heading(column, words);
+  }
+
+  /** Words of a heading that its column cuts in the middle. */
+  public List<String> cutInHeading(Column column) {
+    return new HeadingLayout(column.heading(), false).cutAt(column.width());
   }
 
   /** How many lines headings take. */
@@ -398,7 +421,7 @@ public final class PlanLayout {
     Place place = inputs.get(path);
     return absolute(place.tab(), place.column(), place.row())
         + ":"
-        + Layout.cellName(place.column(), place.row() + workbook.input(column.table()).rows() - 1);
+        + CellNames.fixed(place.column(), place.row() + workbook.input(column.table()).rows() - 1);
   }
 
   /** A column to fill by its path. */
@@ -408,7 +431,7 @@ public final class PlanLayout {
   }
 
   public String absolute(PlanTab tab, int column, int row) {
-    return sheet(name(tab)) + "." + Layout.cellName(column, row);
+    return sheet(name(tab)) + "." + CellNames.fixed(column, row);
   }
 
   /** A tab's name as it stands in a formula. */
@@ -426,7 +449,7 @@ public final class PlanLayout {
       String keys = absolute(first.tab(), first.column(), first.row() - 1);
       ranges.put(
           PlanNames.range(inputs.key()),
-          keys + ":" + Layout.cellName(last, first.row() + inputs.rows()));
+          keys + ":" + CellNames.fixed(last, first.row() + inputs.rows()));
       ranges.put(PlanNames.top(inputs.key()), keys);
     }
     for (PlanList list : listed.keySet()) {
@@ -464,7 +487,7 @@ public final class PlanLayout {
     for (int i = 0; i < tops.size(); i++) {
       ranges.put(
           PlanNames.home(tops.get(i)),
-          "$" + PlanNames.TAB + "." + Layout.cellName(PlanNames.ANSWER + i, 1));
+          "$" + PlanNames.TAB + "." + CellNames.fixed(PlanNames.ANSWER + i, 1));
     }
     return ranges;
   }
@@ -481,7 +504,7 @@ public final class PlanLayout {
   /** A cell of the row: the reference is relative to a name's place in the first row. */
   private String inRow(String path) {
     Place place = inputs.containsKey(path) ? inputs.get(path) : besides(path);
-    return sheet(name(place.tab())) + "." + Layout.inColumn(place.column(), 0);
+    return sheet(name(place.tab())) + "." + CellNames.inColumn(place.column(), 0);
   }
 
   /** The first cell of a result beside the cells to fill. */
@@ -524,7 +547,7 @@ public final class PlanLayout {
     if (figures.across() == 0) {
       return new Place(top.tab(), cell(top.tab()), top.row() + index);
     }
-    int span = PlanTab.GRID / figures.across();
+    int span = top.tab().grid() / figures.across();
     return new Place(
         top.tab(),
         index % figures.across() * span,

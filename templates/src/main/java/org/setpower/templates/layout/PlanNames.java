@@ -32,6 +32,12 @@ public final class PlanNames {
   /** Its cell with the sentence of a copied tab. */
   public static final String COPIED = "Notice_copied";
 
+  /** The cells with the units that may be picked: while figures are typed in some, only those. */
+  public static final String UNITS = "Units_offered";
+
+  /** Their column, right of what is handed over. */
+  public static final int UNITS_COLUMN = 2;
+
   /** The block's cell that says how many decimals amounts have. */
   public static final String DECIMALS = "Money_decimals";
 
@@ -257,7 +263,7 @@ public final class PlanNames {
   }
 
   private static String at(int column, int row) {
-    return "$" + TAB + "." + Layout.cellName(column, row);
+    return "$" + TAB + "." + CellNames.fixed(column, row);
   }
 
   /** The formula of the cell that hands a column over: what is typed, or its stand-in. */
@@ -278,20 +284,23 @@ public final class PlanNames {
     Map<String, String> ranges = new TreeMap<>();
     ranges.put(MISSING, at(0, 1));
     ranges.put(COPIED, at(0, 2));
+    if (!workbook.unitCell().isEmpty()) {
+      ranges.put(UNITS, at(UNITS_COLUMN, 0) + ":" + CellNames.fixed(UNITS_COLUMN, 1));
+    }
     for (InputTable<?> table : uprights()) {
       int top = top(table);
       ranges.put(
-          range(table.key()), at(0, top) + ":" + Layout.cellName(1, top + table.columns().size()));
+          range(table.key()), at(0, top) + ":" + CellNames.fixed(1, top + table.columns().size()));
       ranges.put(top(table.key()), at(0, top));
     }
     ranges.put(
-        "Layout", at(0, layoutTop()) + ":" + Layout.cellName(1, layoutTop() + layout().length - 1));
+        "Layout", at(0, layoutTop()) + ":" + CellNames.fixed(1, layoutTop() + layout().length - 1));
     ranges.put(
-        "Answer", at(ANSWER, TOP) + ":" + Layout.cellName(ANSWER + width, TOP + bands.size()));
+        "Answer", at(ANSWER, TOP) + ":" + CellNames.fixed(ANSWER + width, TOP + bands.size()));
     int row = blockTop();
     ranges.put(
         "Block",
-        at(ANSWER, row) + ":" + Layout.cellName(ANSWER + width - 1, row + blockRows() - 1));
+        at(ANSWER, row) + ":" + CellNames.fixed(ANSWER + width - 1, row + blockRows() - 1));
     row++;
     for (Band band : bands) {
       int column = ANSWER;
@@ -303,7 +312,7 @@ public final class PlanNames {
         }
         ranges.put(
             "Results_" + table,
-            at(column, row) + ":" + Layout.cellName(last, row + band.rows() - 1));
+            at(column, row) + ":" + CellNames.fixed(last, row + band.rows() - 1));
         column = last + 1;
       }
       row += band.rows();

@@ -9,6 +9,7 @@ import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanText;
 import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.spec.CellFormat;
+import org.setpower.templates.spec.CellStyle;
 import org.setpower.templates.spec.FieldSpec;
 
 /** The lighting power plan of gaffer, best boy and generator operator. */
@@ -46,17 +47,19 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of(
                 "Outlets",
                 "One row for each group of like outlets of a distro. Outlet 3 of distro A is"
-                    + " called A-3.")
+                    + " called A-3; its leg stands in Legs of outlets.")
             .with(
                 book.table("outlets")
                     .pick("distro", "supplies.name")
                     .width("connector", 44)
                     .optional("rcdType", "circuits")
-                    .shows("used", "peak", "peakPlace", "protects")),
+                    .shows("legsOf", "used", "peak", "peakPlace", "protects")
+                    .width("legsOf", 44)),
         PlanTab.of(
                 "Loads",
                 "One row for each item and place. Fill in item, place and qty first; the place"
-                    + " decides leg and breaker. Items are those of the hidden tab Equipment.")
+                    + " decides leg and breaker. Items are those of the tab Equipment: show it with"
+                    + " Set Power ▸ Show tabs….")
             .with(
                 book.table("loads")
                     .width("item", 38)
@@ -109,6 +112,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "refuelOn",
                         "left",
                         "load",
+                        "power",
+                        "engineLeft",
                         "starting",
                         "derating",
                         "airUsed",
@@ -144,13 +149,15 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "dayShown",
                     "headroom")
                 .pick("dayShown", "days.date"),
-            book.lines("Status of this tab", "project", "verdict", "reasons"),
+            book.lines("Status of the plan", "summary", "verdict", "stops", "checks"),
+            book.lines("Only this tab", "project", "verdict", "reasons"),
             book.table("days").titled("Days"),
             book.table("groups").titled("Groups of loads"));
   }
 
   private PlanTab summary() {
     return PlanTab.page("Summary", "What stops the plan, the legs of each source, open issues.")
+        .grid(24)
         .result()
         .with(
             book.figures(
@@ -176,7 +183,8 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "neutral",
                     "headroom",
                     "peakAt")
-                .width("name", 48)
+                .width("name", 40)
+                .width("neutral", 24)
                 .width("headroom", 32)
                 .width("peakAt", 32),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
@@ -185,7 +193,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
             PlanText.notes(
                 "More tabs",
-                "Distribution, Loads by outlet, Cable pull, Generator sheet, Order list,"
+                "Distribution, Loads by outlet, Cable pull, Diagram, Generator sheet, Order list,"
                     + " Distro labels, Load balance, Equipment and Assumptions are hidden: show"
                     + " them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
                     + " tab."));
@@ -195,7 +203,7 @@ public final class LightingPowerPlan implements PlanTemplate {
     book.with(
         PlanTab.of("Distribution", "What is plugged where. " + ISOLATE)
             .hidden()
-            .paper()
+            .prints(30)
             .with(
                 book.list(
                         "",
@@ -214,7 +222,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("plugged", 80)),
         PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
             .hidden()
-            .paper()
+            .prints(30)
             .with(
                 book.lines("", "summary", "loadsWithheld"),
                 book.list(
@@ -231,7 +239,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("item", 48)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
-            .paper()
+            .prints(30)
             .with(
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "runsWithheld"),
@@ -248,9 +256,12 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "generators",
                     "verdict",
                     "reasons",
+                    "load",
+                    "power",
                     "needed",
                     "proposed",
                     "left",
+                    "engineLeft",
                     "share",
                     "hours",
                     "fuel",
@@ -268,7 +279,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "RCD tested by:                    Neutral bonded at:")),
         PlanTab.of("Order list", "What the plan needs, and what of it is short.")
             .hidden()
-            .paper()
+            .prints(30)
             .with(
                 book.lines("", "summary", "runsWithheld"),
                 book.list(
@@ -288,13 +299,26 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "short")
                     .width("what", 44)
                     .width("connector", 44)),
-        PlanTab.of("Distro labels", "One row for the label of each distro. " + ISOLATE)
+        PlanTab.of("Distro labels", "A label for each distro, to be cut out and taped to it.")
             .hidden()
-            .paper()
+            .upright()
+            .prints(40)
             .with(
-                book.list(
-                    "labels", "verdict", "name", "location", "fedFrom", "breaker", "electrician")),
-        PlanTab.of("Load balance", "Exchanges that help most, and clamp-meter readings.")
+                book.list("", 240, "labels", "place", "plugged", "legs", "breaker", "rcd", "amps")
+                    .width("place", 36)
+                    .width("plugged", 92)
+                    .width("legs", 24)
+                    .look("kind", "name", CellStyle.TOTAL)
+                    .look("kind", "line", CellStyle.SUM)
+                    .look("kind", "stop", CellStyle.STOP)
+                    .look("kind", "caution", CellStyle.SUM)),
+        PlanTab.of(
+                "Diagram",
+                "Single-line diagram. Draw it with Set Power ▸ Draw diagram, and again after each"
+                    + " change before you print it.")
+            .hidden(),
+        PlanTab.of(
+                "Load balance", "Loads to exchange between legs, and readings of the clamp meter.")
             .hidden()
             .with(
                 book.table("readings").shows("planned1", "planned2", "planned3"),

@@ -10,7 +10,7 @@ import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.ResultColumn;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.templates.spec.CellFormat;
-import org.setpower.templates.spec.ColumnSpec;
+import org.setpower.templates.spec.FieldSpec;
 import org.setpower.text.MessageCatalog;
 
 /** What the records of a plan say about cells, in the words of a language. */
@@ -23,8 +23,8 @@ public final class InputCells {
   private InputCells() {}
 
   /** A column to fill with its format, limits and list. */
-  public static ColumnSpec of(InputColumn column) {
-    ColumnSpec cells = ColumnSpec.input(column.heading()).options(words(column));
+  public static FieldSpec of(InputColumn column) {
+    FieldSpec cells = FieldSpec.input(column.heading()).options(words(column));
     if (isTime(column.type(), column.unit())) {
       return cells.format(CellFormat.TIME);
     }
@@ -33,7 +33,7 @@ public final class InputCells {
     } else if (column.type() == LocalDate.class) {
       cells.format(CellFormat.DATE);
     }
-    return column.unit().isEmpty() ? cells : cells.unit(column.unit());
+    return cells;
   }
 
   private static String[] words(InputColumn column) {

@@ -13,6 +13,7 @@ public final class PlanLetter implements PlanPart {
   private final int labels;
   private final int values;
   private final List<Line> lines = new ArrayList<>();
+  private String title = "";
 
   /**
    * A line.
@@ -33,6 +34,12 @@ public final class PlanLetter implements PlanPart {
 
   static PlanLetter of(ResultTable<?> results, int labels, int values) {
     return new PlanLetter(results, labels, values);
+  }
+
+  /** A heading above it: what paper it is. */
+  public PlanLetter titled(String words) {
+    title = words;
+    return this;
   }
 
   private String path(String key) {
@@ -93,6 +100,6 @@ public final class PlanLetter implements PlanPart {
 
   @Override
   public String title() {
-    return "";
+    return title;
   }
 }

@@ -18,6 +18,7 @@ public final class PlanList implements PlanPart {
   private final Map<String, CellStyle> looks = new LinkedHashMap<>();
   private String kind = "";
   private boolean wide;
+  private int tall = 1;
 
   private PlanList(ResultTable<?> results, String title, int rows, List<String> keys) {
     this.results = results;
@@ -47,6 +48,17 @@ public final class PlanList implements PlanPart {
     kind = results.key() + "." + key;
     looks.put(word, style);
     return this;
+  }
+
+  /** Its blank rows have room for so many lines: rows do not grow when figures change. */
+  public PlanList tall(int lines) {
+    tall = lines;
+    return this;
+  }
+
+  /** Lines that a blank row has room for. */
+  public int tall() {
+    return tall;
   }
 
   public boolean isWide() {

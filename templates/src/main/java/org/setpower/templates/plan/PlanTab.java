@@ -6,10 +6,10 @@ import org.setpower.templates.spec.CellStyle;
 
 /** A tab: its title, one line that says what it is for and what to fill first, its parts. */
 public final class PlanTab {
-  /** Columns of an upright page, and the width of each in millimetres. */
-  public static final int GRID = 12;
+  /** Columns of an upright page, and its width in millimetres. */
+  private static final int GRID = 12;
 
-  public static final int GRID_WIDTH = 16;
+  private static final int PAGE_WIDTH = 192;
 
   private final String name;
   private final String lead;
@@ -20,6 +20,8 @@ public final class PlanTab {
   private boolean upright;
   private boolean sent;
   private boolean hidden;
+  private int printed;
+  private int grid = GRID;
   private int ink = CellStyle.Ink.NONE;
 
   private PlanTab(String name, String lead) {
@@ -39,6 +41,15 @@ public final class PlanTab {
     return tab.paper();
   }
 
+  /** Its page has another number of columns: lists of many figures need narrow ones. */
+  public PlanTab grid(int columns) {
+    if (PAGE_WIDTH % columns != 0) {
+      throw new IllegalArgumentException(name + " is not as wide as " + columns + " columns");
+    }
+    grid = columns;
+    return this;
+  }
+
   /** It is printed; a tab that only holds what is typed is not. */
   public PlanTab paper() {
     paper = true;
@@ -49,6 +60,15 @@ public final class PlanTab {
   public PlanTab kept() {
     paper = false;
     return this;
+  }
+
+  /**
+   * It is printed down to a row of its last list until print ranges are set to filled rows: a list
+   * with few rows has no blank pages, one with more says what to do first.
+   */
+  public PlanTab prints(int rows) {
+    printed = rows;
+    return paper();
   }
 
   /** It is printed on upright pages, as many as it needs. */
@@ -123,6 +143,21 @@ public final class PlanTab {
     return page;
   }
 
+  /** Columns of its page. */
+  public int grid() {
+    return grid;
+  }
+
+  /** The width of each column of its page in millimetres. */
+  public int gridWidth() {
+    return PAGE_WIDTH / grid;
+  }
+
+  /** So many of twelve parts of the width of its page, in columns. */
+  public int twelfths(int parts) {
+    return parts * grid / GRID;
+  }
+
   public boolean isPaper() {
     return paper;
   }
@@ -138,6 +173,11 @@ public final class PlanTab {
 
   public boolean isHidden() {
     return hidden;
+  }
+
+  /** How many rows of its last list are printed at first; 0 for all. */
+  public int printed() {
+    return printed;
   }
 
   public int ink() {

@@ -20,9 +20,9 @@ public final class PlanTable implements PlanPart {
   private final List<LeafColumn> leaves = new ArrayList<>();
   private final List<String> shown = new ArrayList<>();
   private final List<String> more = new ArrayList<>();
-  private String firstOptional = "";
-  private String lastOptional = "";
+  private final List<Group> groups = new ArrayList<>();
   private String title = "";
+  private String translated = "";
 
   /**
    * A unit that a cell of another table decides.
@@ -32,6 +32,9 @@ public final class PlanTable implements PlanPart {
    */
   public record Unit(String path, String blank) {}
 
+  /** Columns to fill from one to another, by key. */
+  private record Group(String first, String last) {}
+
   private PlanTable(InputTable<?> inputs) {
     this.inputs = inputs;
   }
@@ -40,10 +43,9 @@ public final class PlanTable implements PlanPart {
     return new PlanTable(inputs);
   }
 
-  /** Its columns from one to another stand in a closed outline group. */
+  /** Its columns from one to another stand in a closed outline group; there may be several. */
   public PlanTable optional(String from, String to) {
-    firstOptional = inputs.column(from).key();
-    lastOptional = inputs.column(to).key();
+    groups.add(new Group(inputs.column(from).key(), inputs.column(to).key()));
     return this;
   }
 
@@ -83,6 +85,17 @@ public final class PlanTable implements PlanPart {
     return this;
   }
 
+  /** What a new file has in this column is said in the language of the file. */
+  public PlanTable translated(String key) {
+    translated = inputs.column(key).key();
+    return this;
+  }
+
+  /** The column whose first cells are said in the language of the file; empty for none. */
+  public String translated() {
+    return translated;
+  }
+
   /** A heading above it, where it does not stand alone on its tab. */
   public PlanTable titled(String words) {
     title = words;
@@ -109,9 +122,8 @@ public final class PlanTable implements PlanPart {
   public boolean isOptional(InputColumn column) {
     List<String> keys = inputs.columns().stream().map(InputColumn::key).toList();
     int at = keys.indexOf(column.key());
-    return !firstOptional.isEmpty()
-        && keys.indexOf(firstOptional) <= at
-        && at <= keys.indexOf(lastOptional);
+    return groups.stream()
+        .anyMatch(g -> keys.indexOf(g.first()) <= at && at <= keys.indexOf(g.last()));
   }
 
   /** Whether a result stands in the closed group. */

@@ -18,6 +18,7 @@ public final class PlanWorkbook {
   private String unitWord = "";
   private final List<String> stamps = new ArrayList<>();
   private String decimals = "";
+  private String basis = "";
 
   private PlanWorkbook(String fileName, String title, PlanModel model) {
     this.fileName = fileName;
@@ -72,6 +73,17 @@ public final class PlanWorkbook {
   public PlanWorkbook stamped(String... paths) {
     stamps.addAll(List.of(paths));
     return this;
+  }
+
+  /** The result, {@code table.key}, that says on every tab in what its amounts are. */
+  public PlanWorkbook basis(String path) {
+    basis = path;
+    return this;
+  }
+
+  /** The result that says in what amounts are; empty where none does. */
+  public String basis() {
+    return basis;
   }
 
   /** The result that says how many decimals amounts have; empty where none does. */
@@ -172,7 +184,7 @@ public final class PlanWorkbook {
   public List<String> answer() {
     return Stream.concat(
             tabs.stream().flatMap(t -> t.parts().stream()).flatMap(PlanWorkbook::results),
-            Stream.of(decimals).filter(d -> !d.isEmpty()))
+            Stream.of(decimals, basis).filter(d -> !d.isEmpty()))
         .map(p -> result(p).path())
         .distinct()
         .toList();

@@ -9,6 +9,7 @@
  *       name stand left, then the cells to fill as one block, then results, the reason last.
  *   <li>{@link org.setpower.templates.plan.PlanFields}: cells of a table with one row, which may
  *       stand on several tabs.
+ *   <li>{@link org.setpower.templates.plan.PlanChart}: lines over a list.
  *   <li>{@link org.setpower.templates.plan.PlanList}: rows of a table of results.
  *   <li>{@link org.setpower.templates.plan.PlanFigures}: figures of a result with one row, large or
  *       one below another.

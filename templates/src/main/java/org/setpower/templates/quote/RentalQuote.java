@@ -27,6 +27,11 @@ public final class RentalQuote implements PlanTemplate {
   private static final String CARRIAGE =
       "Cover the terminals of batteries one by one for transport. Return them about half full.";
 
+  private static final String RECEIVED =
+      "Received complete and undamaged, but for what is noted here (place, date, name, signature):";
+  private static final String COUNTED =
+      "Counted by both, state as noted (place, date, names, signatures):";
+
   private final PlanWorkbook book =
       PlanWorkbook.of("rental-quote", "Rental quote", QuotePlan.MODEL)
           .decimals("summary.decimals")
@@ -45,15 +50,17 @@ public final class RentalQuote implements PlanTemplate {
             .with(book.table("picked").pick("item", "items.item").width("serials", 60)),
         PlanTab.of(
                 "Returns",
-                "What came back, one row for each row of Quote and day. The rule and the discounts"
-                    + " of the hire count for late days too.")
+                "What came back late, damaged or lost, once Project says that all else is back on"
+                    + " time; else all that came back. The order stands right.")
             .with(
                 book.table("returns")
                     .pick("item", "items.item")
-                    .shows("daysLate", "fee", "feeTax", "replacement")),
+                    .shows("daysLate", "fee", "feeTax", "charged"))
+            .beside(book.list("due", "row", "item", "pieces", "backOn", "open").width("item", 50)),
         delivery(),
         check(),
         returnNote(),
+        statement(),
         insurer(),
         carnet(),
         PlanTab.of("Equipment", "Price list and stock, one row for each item.")
@@ -95,7 +102,8 @@ public final class RentalQuote implements PlanTemplate {
                 "downPayment",
                 "security",
                 "insuredUntil",
-                "exchange"),
+                "exchange",
+                "restBack"),
             book.lines("", "order", "verdict", "reasons"),
             book.fields(
                 "Client",
@@ -104,6 +112,7 @@ public final class RentalQuote implements PlanTemplate {
                 "contact",
                 "billing",
                 "delivery",
+                "site",
                 "purchaseOrder",
                 "taxNumber"),
             book.lines("", "client", "verdict", "reasons"),
@@ -124,17 +133,18 @@ public final class RentalQuote implements PlanTemplate {
   private PlanTab items() {
     return PlanTab.of(
             "Quote",
-            "One row for each item. Fill in item and quantity; rates come from Equipment, dates"
-                + " from Project.")
+            "One row for each item. Fill in item and quantity; rates come from Equipment, a hidden"
+                + " tab, dates from Project. Other dates, weeks, sub-hire: open the group with +.")
         .with(
             book.table("items")
-                .optional("weekRate", "insteadOf")
+                .optional("out", "insteadOf")
                 .pick("item", "stock.item")
                 .width("item", 50)
-                .shows("daysCharged", "amount", "missing")
+                .shows("row", "price", "daysCharged", "amount", "missing")
                 .more(
                     "outOn",
                     "backOn",
+                    "rateFor",
                     "ruleDays",
                     "rateUsed",
                     "each",
@@ -154,34 +164,34 @@ public final class RentalQuote implements PlanTemplate {
             letterhead(),
             book.list(
                     "document",
-                    "row",
+                    "number",
                     "label",
                     "pieces",
                     "outOn",
                     "backOn",
                     "days",
                     "price",
-                    "rateFor",
+                    "per",
                     "discount",
                     "taxRate",
                     "amount")
-                .width("row", 9)
+                .width("number", 9)
                 .width("label", 60)
                 .width("pieces", 12)
-                .width("outOn", 22)
-                .width("backOn", 22)
+                .width("outOn", 27)
+                .width("backOn", 27)
                 .width("days", 13)
                 .width("price", 20)
-                .width("rateFor", 18)
+                .width("per", 20)
                 .width("discount", 17)
                 .width("taxRate", 15)
-                .width("amount", 26)
+                .width("amount", 34)
                 .look("kind", "section", CellStyle.GROUP)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "hire", CellStyle.SUM)
                 .look("kind", "net", CellStyle.SUM)
                 .look("kind", "total", CellStyle.TOTAL)
-                .look("kind", "down payment", CellStyle.SUM)
+                .look("kind", "deposit", CellStyle.SUM)
                 .look("kind", "not to be issued", CellStyle.STOP),
             book.list("closing", "text").wide());
   }
@@ -202,11 +212,19 @@ public final class RentalQuote implements PlanTemplate {
 
   private PlanTab delivery() {
     return PlanTab.of(
-            "Papers", "Delivery note: goes out with the kit. Rows that are a stop are not on it.")
-        .upright()
+            "Delivery note", "Goes out with the kit, as Picking says. Export or print it alone.")
+        .sent()
         .with(
-            head(3, 5),
+            book.letter("letter", 3, 5)
+                .titled("Delivery note")
+                .line("houseName", "quoteNumber")
+                .line("houseContact", "quoteRevision")
+                .line("clientName", "hireOut")
+                .address("deliveryAddress", false, "hireBack")
+                .labelled("siteContact", "clientOrder"),
             book.lines("", "letter", "verdict", "reasons"),
+            book.lines("", "summary", "weight", "withoutWeight"),
+            PlanText.notes("", RECEIVED),
             PlanText.cautions(HOT, DAMAGED, CHARGING, CARRIAGE),
             book.list(
                     "delivery",
@@ -222,8 +240,8 @@ public final class RentalQuote implements PlanTemplate {
                 .width("item", 60)
                 .width("serials", 40)
                 .width("weight", 22)
-                .width("outOn", 22)
-                .width("backOn", 22)
+                .width("outOn", 27)
+                .width("backOn", 27)
                 .width("caution", 60));
   }
 
@@ -231,50 +249,95 @@ public final class RentalQuote implements PlanTemplate {
     return PlanTab.of(
             "Return note", "What must come back, and when. Count the pieces with the client.")
         .hidden()
-        .upright()
+        .sent()
         .with(
-            head(2, 3),
+            book.letter("letter", 2, 4)
+                .titled("Return note")
+                .line("houseName", "quoteNumber")
+                .address("houseAddress", false, "quoteRevision")
+                .line("clientName", "hireBack"),
             book.lines("", "letter", "verdict", "reasons"),
+            PlanText.notes("", COUNTED),
             PlanText.cautions(HOT, DAMAGED),
-            book.list("due", "row", "item", "pieces", "backOn")
+            book.list("due", "row", "item", "pieces", "backOn", "counted", "state")
                 .width("row", 10)
-                .width("item", 80)
-                .width("backOn", 40));
+                .width("item", 70)
+                .width("backOn", 34)
+                .width("counted", 24)
+                .width("state", 40));
+  }
+
+  private PlanTab statement() {
+    return PlanTab.of(
+            "Return statement",
+            "What was late, lost or damaged, less the security deposit: for the client, from"
+                + " Returns.")
+        .hidden()
+        .sent()
+        .with(
+            book.letter("letter", 4, 6)
+                .titled("Return statement")
+                .line("houseName", "quoteNumber")
+                .address("houseAddress", false, "quoteRevision")
+                .labelled("houseTaxNumber", "hireOut")
+                .line("clientName", "hireBack")
+                .address("billingAddress", false, "inCurrency"),
+            book.list(
+                    "statement",
+                    "row",
+                    "label",
+                    "pieces",
+                    "daysLate",
+                    "fee",
+                    "tax",
+                    "charged",
+                    "amount")
+                .width("row", 10)
+                .width("label", 70)
+                .width("fee", 30)
+                .width("tax", 30)
+                .width("charged", 34)
+                .width("amount", 34)
+                .look("kind", "charges", CellStyle.SUM)
+                .look("kind", "to give back", CellStyle.TOTAL)
+                .look("kind", "to pay", CellStyle.TOTAL)
+                .look("kind", "not to be issued", CellStyle.STOP));
   }
 
   private PlanTab insurer() {
     return PlanTab.of("Insurer's list", "Replacement values of what is hired, with serials.")
         .hidden()
-        .upright()
+        .sent()
         .with(
-            head(3, 4),
+            head("Insurer's list", 3, 4),
             book.lines("", "summary", "toInsure", "withoutValue"),
             book.list("values", "row", "item", "pieces", "serials", "each", "value")
                 .width("item", 60)
                 .width("serials", 50)
-                .width("each", 28)
-                .width("value", 28));
+                .width("each", 34)
+                .width("value", 34));
   }
 
   private PlanTab carnet() {
     return PlanTab.of("Carnet list", "General list for the customs: rows marked so on Picking.")
         .hidden()
-        .upright()
+        .sent()
         .with(
-            head(3, 5),
+            head("Carnet list", 3, 5),
             book.list("carnet", "number", "item", "serials", "pieces", "weight", "value", "origin")
                 .width("item", 60)
                 .width("serials", 50)
                 .width("weight", 22)
-                .width("value", 28));
+                .width("value", 34));
   }
 
-  /** Whose paper it is and for whom. */
-  private PlanLetter head(int labels, int values) {
+  /** What paper it is, whose and for whom. */
+  private PlanLetter head(String paper, int labels, int values) {
     return book.letter("letter", labels, values)
+        .titled(paper)
         .line("houseName", "quoteNumber")
         .line("clientName", "quoteRevision")
-        .address("deliveryAddress", false, "quoteDate");
+        .address("deliveryAddress", false, "hireOut");
   }
 
   private PlanTab check() {
@@ -293,6 +356,8 @@ public final class RentalQuote implements PlanTemplate {
                 "calendarDays",
                 "hire",
                 "discount",
+                "waiver",
+                "sold",
                 "net",
                 "tax",
                 "total",
@@ -308,7 +373,16 @@ public final class RentalQuote implements PlanTemplate {
                 .width("where", 48)
                 .width("reasons", 112),
             book.lines(
-                "After the return", "summary", "lost", "security", "balance", "waiver", "sold"),
+                "After the return",
+                "summary",
+                "lateTax",
+                "lost",
+                "charges",
+                "security",
+                "giveBack",
+                "toPay",
+                "openPoints",
+                "balance"),
             book.list("Tax by rate", 8, "taxes", "rate", "reason", "base", "tax")
                 .width("rate", 32)
                 .width("reason", 64)
@@ -316,9 +390,9 @@ public final class RentalQuote implements PlanTemplate {
                 .width("tax", 48),
             PlanText.notes(
                 "More tabs",
-                "Return note, Insurer's list, Carnet list, Equipment, Booked elsewhere and"
-                    + " Assumptions are hidden: show them with Set Power ▸ Show tabs…, or with Show"
-                    + " Sheet in the menu of a tab."));
+                "Return note, Return statement, Insurer's list, Carnet list, Equipment, Booked"
+                    + " elsewhere and Assumptions are hidden: show them with Set Power ▸ Show"
+                    + " tabs…, or with Show Sheet in the menu of a tab."));
   }
 
   private PlanTab assumptions() {

@@ -1,7 +1,5 @@
 package org.setpower.templates.spec;
 
-import java.util.List;
-
 /** The look, declared once: a cell style for each part a cell can play. */
 public enum CellStyle {
   TITLE(18, true, Ink.ACCENT),
@@ -30,7 +28,6 @@ public enum CellStyle {
   BLANK(10, false, Ink.INK),
   FIGURE(26, true, Ink.INK),
   FIGURE_LABEL(11, true, Ink.ACCENT),
-  FIGURE_NOTE(9, false, Ink.SECONDARY),
   NOTE(10, false, Ink.INK),
   CAUTION(9, false, Ink.INK),
   MISSING(12, true, Ink.STOP),
@@ -58,17 +55,6 @@ public enum CellStyle {
     static final int CHECK_TINT = 0xFFF1D6;
     static final int STOP = 0x9B1C1C;
     static final int STOP_TINT = 0xFBE9E7;
-
-    /** Series of a chart, in order: printed in grey, no two beside each other are alike. */
-    static final List<Integer> SERIES = List.of(0x1F5F6B, 0xE0A63A, 0xB9C7CC, 0x7A3B2E, 0x8FB59B);
-
-    /** As {@link #SERIES}, for lines, which are thin. */
-    static final List<Integer> LINES = List.of(0x1F5F6B, 0xB87A12, 0x5A6B70, 0x8A4B3C, 0x4E7D5B);
-
-    /**
-     * Dark to light, in no country's colours of legs: which are L1, L2 and L3 stands beside them.
-     */
-    static final List<Integer> LEGS = List.of(0x1E2A2F, 0x6F8A93, 0xC6D2D6);
 
     private Ink() {}
   }

@@ -1,2 +1,2 @@
-/** The vocabulary in which a file is declared: sheets, tables, cells, formulas, charts. */
+/** How cells look and what may be typed into them. */
 package org.setpower.templates.spec;

@@ -2,12 +2,9 @@ package org.setpower.templates.travel;
 
 import org.setpower.plan.travel.TravelPlan;
 import org.setpower.templates.example.PlanTemplate;
-import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanText;
 import org.setpower.templates.plan.PlanWorkbook;
-import org.setpower.templates.spec.CellFormat;
-import org.setpower.templates.spec.FieldSpec;
 
 /** The battery travel list: who flies with which batteries, and what goes another way. */
 public final class BatteryTravelList implements PlanTemplate {
@@ -21,7 +18,8 @@ public final class BatteryTravelList implements PlanTemplate {
       "The operating carrier and the security staff decide what flies, whatever this list says.";
 
   private final PlanWorkbook book =
-      PlanWorkbook.of("battery-travel-list", "Battery travel list", TravelPlan.MODEL);
+      PlanWorkbook.of("battery-travel-list", "Battery travel list", TravelPlan.MODEL)
+          .stamped("project.production", "project.revision");
 
   /** Declares the list. */
   public BatteryTravelList() {
@@ -30,16 +28,17 @@ public final class BatteryTravelList implements PlanTemplate {
         flights(),
         PlanTab.of(
                 "Batteries",
-                "One row for each type, or for each serial: a list can be pasted. Fill in battery,"
-                    + " energy, quantity, condition and terminals first; weight and UN 38.3 for"
-                    + " what does not fly as baggage.")
+                "One row for each type, or for each serial: a list can be pasted. Weight, UN 38.3"
+                    + " and state of charge count for what does not fly as baggage. Goes by, in"
+                    + " the closed group, sends a battery by road or freight on purpose.")
             .with(
                 book.table("batteries")
-                    .optional("user", "lithium")
+                    .optional("by", "backCharge")
                     .pick("user", "travellers.traveller")
                     .unit("kilograms", "project.weightUnit", "kg")
-                    .shows("carriedPieces", "heldPieces")
+                    .shows("carriedPieces")
                     .more(
+                        "heldPieces",
                         "freightPieces",
                         "roadPieces",
                         "stayPieces",
@@ -74,6 +73,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     .width("traveller", 34)),
         summary(),
         checkIn(),
+        questions(),
         cards(),
         freight(),
         road(),
@@ -100,8 +100,8 @@ public final class BatteryTravelList implements PlanTemplate {
                 PlanText.notes(
                     "Proposal",
                     "In this order: the most needed Wh carried, by priority; the fewest batteries"
-                        + " over 100 Wh; the smallest heaviest load; with the user; the fewest"
-                        + " changes.",
+                        + " over 100 Wh; batteries in equipment with their user; the smallest"
+                        + " heaviest load, to half a kilogram; with the user; the fewest changes.",
                     "A battery without a weight counts as 1 kg for 140 Wh where loads are shared,"
                         + " and nowhere else.")));
   }
@@ -113,17 +113,20 @@ public final class BatteryTravelList implements PlanTemplate {
                 + " in the travellers here, then Flights and Batteries; read Packing and Summary.")
         .first()
         .with(
-            PlanNotes.of(
-                "The trip",
-                FieldSpec.input("Production").help("Printed on each page."),
-                FieldSpec.input("Revision")
-                    .number(CellFormat.COUNT, 0, 999)
-                    .help("Add one whenever a paper goes out.")),
+            book.fields("The trip", "project", "production", "revision"),
             book.fields(
                     "Rules and papers", "project", "flightRules", "weightUnit", "issued", "contact")
                 .standIn("issued", "TODAY()"),
             book.fields(
-                "Freight and road", "project", "rest", "handOver", "needed", "transit", "chargers"),
+                "Freight and road",
+                "project",
+                "rest",
+                "handOver",
+                "needed",
+                "transit",
+                "chargers",
+                "back",
+                "backOn"),
             book.lines("", "project", "verdict", "reasons"),
             book.table("travellers")
                 .titled("Travellers")
@@ -168,9 +171,9 @@ public final class BatteryTravelList implements PlanTemplate {
                 "chargeHours",
                 "handOverBy"),
             PlanText.cautions(HOT, DAMAGED, CARRIER),
-            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
                 .width("where", 48)
-                .width("reasons", 112),
+                .width("reasons", 128),
             PlanText.notes(
                 "More tabs",
                 "Passenger cards, Freight papers, Road paper, Rule check and Assumptions are hidden:"
@@ -202,7 +205,20 @@ public final class BatteryTravelList implements PlanTemplate {
                 .width("chemistry", 18)
                 .width("bag", 14)
                 .width("travellers", 70)
-                .width("notes", 110));
+                .width("notes", 110)
+                .tall(2));
+  }
+
+  private PlanTab questions() {
+    return PlanTab.of(
+            "Questions to carriers",
+            "One text for each carrier that has still to answer: copy it into a mail. Enter the"
+                + " answer in Flights.")
+        .with(
+            book.list("questions", "carrier", "flights", "text")
+                .width("flights", 40)
+                .width("text", 190)
+                .tall(4));
   }
 
   private PlanTab cards() {
@@ -214,7 +230,8 @@ public final class BatteryTravelList implements PlanTemplate {
             book.lines("", "papers", "issued", "notes").ofRow(2),
             book.list(
                     "cards", "traveller", "battery", "carried", "energy", "pieces", "bag", "notes")
-                .width("notes", 90));
+                .width("notes", 110)
+                .tall(5));
   }
 
   private PlanTab freight() {
@@ -226,25 +243,33 @@ public final class BatteryTravelList implements PlanTemplate {
             book.lines("", "papers", "issued", "notes").ofRow(3),
             book.list(
                     "freight",
+                    "direction",
                     "battery",
                     "pieces",
                     "energy",
-                    "aircraft",
                     "un",
+                    "name",
                     "instruction",
                     "section",
-                    "weight",
+                    "aircraft",
                     "packages",
+                    "weight",
                     "maxPackage",
-                    "maxCharge",
-                    "binds",
                     "charge",
+                    "maxCharge",
+                    "packaging",
                     "marks",
                     "labels",
                     "notes")
+                .width("direction", 14)
                 .width("un", 20)
+                .width("name", 36)
                 .width("section", 16)
-                .width("notes", 50));
+                .width("packaging", 30)
+                .width("marks", 36)
+                .width("labels", 34)
+                .width("notes", 50)
+                .tall(3));
   }
 
   private PlanTab road() {
@@ -260,15 +285,20 @@ public final class BatteryTravelList implements PlanTemplate {
             book.lines("", "papers", "issued", "notes").ofRow(4),
             book.list(
                     "road",
+                    "direction",
                     "battery",
                     "pieces",
                     "energy",
                     "un",
+                    "name",
                     "provision",
                     "weight",
                     "points",
                     "notes")
-                .width("notes", 60));
+                .width("direction", 14)
+                .width("name", 44)
+                .width("notes", 50)
+                .tall(2));
   }
 
   @Override

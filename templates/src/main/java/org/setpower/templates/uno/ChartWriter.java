@@ -13,9 +13,6 @@ import com.sun.star.chart.XDiagram;
 import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.drawing.FillStyle;
 import com.sun.star.drawing.LineStyle;
-import com.sun.star.drawing.XDrawPage;
-import com.sun.star.drawing.XDrawPageSupplier;
-import com.sun.star.drawing.XShape;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellRangeAddress;
@@ -23,15 +20,16 @@ import com.sun.star.table.XCellRange;
 import com.sun.star.table.XTableChart;
 import com.sun.star.table.XTableCharts;
 import com.sun.star.table.XTableChartsSupplier;
-import org.setpower.templates.spec.BarChart;
 import org.setpower.templates.spec.CellStyle;
 
 /**
- * Draws a chart: flat, no frame, one colour a series, a legend only where there are several. Bars
- * differ in how dark they are and have an edge, lines in their marks, so that they are told apart
- * without colour.
+ * Draws a chart of lines: flat, no frame, one colour a series; lines differ in their marks too, so
+ * that they are told apart without colour.
  */
 final class ChartWriter {
+  /** Of the series, in order: printed in grey, no two beside each other are alike. */
+  private static final int[] COLOURS = {0x1F5F6B, 0xB87A12, 0x5A6B70, 0x8A4B3C, 0x4E7D5B};
+
   private static final float LETTERS = 9f;
   private static final int THICK = 80;
   private static final int THIN = 40;
@@ -40,13 +38,8 @@ final class ChartWriter {
   private ChartWriter() {}
 
   /** Draws over these cells; the ranges hold names and values with their headings. */
-  static void draw(
-      XSpreadsheet sheet,
-      String name,
-      XCellRange over,
-      CellRangeAddress[] ranges,
-      BarChart chart,
-      String axis) {
+  static void lines(
+      XSpreadsheet sheet, String name, XCellRange over, CellRangeAddress[] ranges, String axis) {
     Point at = (Point) UnoAccess.get(over, "Position");
     Size size = (Size) UnoAccess.get(over, "Size");
     XTableCharts charts = UnoAccess.as(XTableChartsSupplier.class, sheet).getCharts();
@@ -57,36 +50,27 @@ final class ChartWriter {
         UnoAccess.as(
             XChartDocument.class,
             UnoAccess.as(XEmbeddedObjectSupplier.class, made).getEmbeddedObject());
-    String type = "com.sun.star.chart." + (chart.lines() ? "LineDiagram" : "BarDiagram");
     XDiagram diagram =
         UnoAccess.ask(
             () ->
                 UnoAccess.as(
                     XDiagram.class,
-                    UnoAccess.as(XMultiServiceFactory.class, document).createInstance(type)));
+                    UnoAccess.as(XMultiServiceFactory.class, document)
+                        .createInstance("com.sun.star.chart.LineDiagram")));
     UnoAccess.set(document, "IncludeHiddenCells", true);
     document.setDiagram(diagram);
     UnoAccess.set(document, "HasMainTitle", false);
-    UnoAccess.set(document, "HasLegend", chart.series().size() > 1);
+    UnoAccess.set(document, "HasLegend", true);
     UnoAccess.set(document.getArea(), "LineStyle", LineStyle.NONE);
     UnoAccess.set(document.getArea(), "FillColor", 0xFFFFFF);
-    if (chart.series().size() > 1) {
-      UnoAccess.set(document.getLegend(), "Alignment", ChartLegendPosition.TOP);
-      UnoAccess.set(document.getLegend(), "LineStyle", LineStyle.NONE);
-      UnoAccess.set(document.getLegend(), "FillStyle", FillStyle.NONE);
-      letters(document.getLegend());
-    }
-    plot(diagram, chart, axis);
+    UnoAccess.set(document.getLegend(), "Alignment", ChartLegendPosition.TOP);
+    UnoAccess.set(document.getLegend(), "LineStyle", LineStyle.NONE);
+    UnoAccess.set(document.getLegend(), "FillStyle", FillStyle.NONE);
+    letters(document.getLegend());
+    plot(diagram, ranges.length - 1, axis);
   }
 
-  /** Puts a chart back over its cells, which move when rows above them have grown. */
-  static void place(XSpreadsheet sheet, int number, XCellRange over) {
-    XDrawPage page = UnoAccess.as(XDrawPageSupplier.class, sheet).getDrawPage();
-    XShape shape = UnoAccess.as(XShape.class, UnoAccess.ask(() -> page.getByIndex(number)));
-    shape.setPosition((Point) UnoAccess.get(over, "Position"));
-  }
-
-  private static void plot(XDiagram diagram, BarChart chart, String valueTitle) {
+  private static void plot(XDiagram diagram, int lines, String valueTitle) {
     Object wall = UnoAccess.as(X3DDisplay.class, diagram).getWall();
     UnoAccess.set(wall, "FillStyle", FillStyle.NONE);
     UnoAccess.set(wall, "LineStyle", LineStyle.NONE);
@@ -96,35 +80,24 @@ final class ChartWriter {
       letters(axis);
       UnoAccess.set(axis, "LineColor", CellStyle.Ink.HAIRLINE);
     }
-    UnoAccess.set(names, "TextBreak", true);
+    UnoAccess.set(names, "TextBreak", false);
     UnoAccess.set(names, "TextRotation", 0);
     UnoAccess.set(value, "Min", 0.0);
     UnoAccess.set(diagram, "HasYAxisTitle", true);
     Object title = UnoAccess.as(XAxisYSupplier.class, diagram).getYAxisTitle();
     UnoAccess.set(title, "String", valueTitle);
     letters(title);
-    Object lines = UnoAccess.as(XAxisYSupplier.class, diagram).getYMainGrid();
-    UnoAccess.set(lines, "LineColor", CellStyle.Ink.HAIRLINE);
-    for (int i = 0; i < chart.series().size(); i++) {
+    Object grid = UnoAccess.as(XAxisYSupplier.class, diagram).getYMainGrid();
+    UnoAccess.set(grid, "LineColor", CellStyle.Ink.HAIRLINE);
+    for (int i = 0; i < lines; i++) {
       int index = i;
-      Object series = UnoAccess.ask(() -> diagram.getDataRowProperties(index));
-      int colour = chart.colours().get(i);
-      UnoAccess.set(series, "FillColor", colour); // also that of a line
-      if (chart.lines()) {
-        line(series, colour, i);
-      } else {
-        UnoAccess.set(series, "LineStyle", LineStyle.SOLID);
-        UnoAccess.set(series, "LineColor", CellStyle.Ink.SECONDARY);
-        UnoAccess.set(series, "LineWidth", 0);
-      }
-    }
-    if (!chart.lines()) {
-      UnoAccess.set(diagram, "Vertical", false);
+      line(UnoAccess.ask(() -> diagram.getDataRowProperties(index)), i);
     }
   }
 
-  private static void line(Object series, int colour, int number) {
-    UnoAccess.set(series, "LineColor", colour);
+  private static void line(Object series, int number) {
+    UnoAccess.set(series, "FillColor", COLOURS[number]); // also that of a line
+    UnoAccess.set(series, "LineColor", COLOURS[number]);
     UnoAccess.set(series, "LineWidth", number == 0 ? THICK : THIN);
     UnoAccess.set(series, "SymbolType", number == 0 ? ChartSymbolType.NONE : number - 1);
     UnoAccess.set(series, "SymbolSize", new Size(MARK, MARK));

@@ -7,6 +7,7 @@ import com.sun.star.table.XCellRange;
 import java.util.List;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
+import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanNames;
 import org.setpower.text.MessageCatalog;
 
@@ -22,12 +23,21 @@ final class PlanBlockWriter {
   /** What a copied tab says. */
   static final String COPIED = "This tab is a copy: it shows the original's figures.";
 
+  /** Why units cannot be picked. */
+  static final String UNITS_STAY =
+      "Pick metric or US. While lengths, temperatures or volumes are typed in this plan its units"
+          + " stay as they are: clear these figures first, or begin a new plan.";
+
+  private final PlanLayout layout;
+  private final String unitCell;
   private final PlanNames names;
   private final MessageCatalog words;
   private final XSpreadsheet sheet;
 
   PlanBlockWriter(PlanWriter drawing) {
-    names = drawing.layout().names();
+    layout = drawing.layout();
+    unitCell = layout.workbook().unitCell();
+    names = layout.names();
     words = drawing.layout().words();
     sheet = drawing.sheet(PlanNames.TAB);
   }
@@ -36,6 +46,13 @@ final class PlanBlockWriter {
     write(0, 0, words.of(HIDDEN));
     write(0, 1, words.of(MISSING));
     write(0, 2, words.of(COPIED));
+    if (!unitCell.isEmpty()) {
+      List<String> systems = layout.input(unitCell).words();
+      for (int i = 0; i < systems.size(); i++) {
+        write(PlanNames.UNITS_COLUMN, i, "=" + layout.formulas().offered(systems.get(i)));
+      }
+      write(PlanNames.UNITS_COLUMN, systems.size(), "=" + layout.formulas().typed());
+    }
     names.uprights().forEach(this::handOver);
     Object[][] layout = names.layout();
     UnoAccess.as(

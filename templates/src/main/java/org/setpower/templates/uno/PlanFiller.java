@@ -20,8 +20,10 @@ import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTable;
+import org.setpower.templates.plan.PlanWorkbook;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.FieldSpec;
+import org.setpower.text.MessageCatalog;
 
 /**
  * Fills a drawn workbook with the example of its folder, {@code example/<plan>}: a CSV file for
@@ -63,14 +65,20 @@ public final class PlanFiller {
   /** Fills what a new file begins with, {@code initial/<plan>}: a CSV file for each table. */
   public PlanFiller initial() {
     for (PlanTable table : drawing.workbook().parts(PlanTable.class).toList()) {
-      String name = drawing.workbook().model().name() + "/" + table.inputs().key() + ".csv";
-      List<Map<String, String>> lines =
-          read(INITIAL + name).stream().map(CSVRecord::toMap).toList();
+      List<Map<String, String>> lines = initial(drawing.workbook(), table);
+      MessageCatalog words = drawing.layout().words();
+      lines.forEach(l -> l.computeIfPresent(table.translated(), (key, text) -> words.of(text)));
       if (!lines.isEmpty()) {
         rows(table, lines);
       }
     }
     return this;
+  }
+
+  /** What a new file begins with in a table. */
+  public static List<Map<String, String>> initial(PlanWorkbook workbook, PlanTable table) {
+    String name = workbook.model().name() + "/" + table.inputs().key() + ".csv";
+    return read(INITIAL + name).stream().map(CSVRecord::toMap).toList();
   }
 
   /** The lines of a file of the example by column; none where there is no file. */

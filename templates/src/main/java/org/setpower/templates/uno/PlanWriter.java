@@ -7,6 +7,7 @@ import com.sun.star.document.XDocumentPropertiesSupplier;
 import com.sun.star.frame.XController;
 import com.sun.star.frame.XModel;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
@@ -14,6 +15,7 @@ import com.sun.star.sheet.XCellSeries;
 import com.sun.star.sheet.XDatabaseRanges;
 import com.sun.star.sheet.XNamedRanges;
 import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.sheet.XSheetOperation;
 import com.sun.star.sheet.XSheetOutline;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -31,6 +33,7 @@ import com.sun.star.util.XProtectable;
 import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +47,7 @@ import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.plan.InputCells;
+import org.setpower.templates.plan.PlanChart;
 import org.setpower.templates.plan.PlanFields;
 import org.setpower.templates.plan.PlanFigures;
 import org.setpower.templates.plan.PlanLetter;
@@ -67,13 +71,16 @@ public final class PlanWriter {
           PlanBlockWriter.HIDDEN,
           PlanBlockWriter.MISSING,
           PlanBlockWriter.COPIED,
+          PlanBlockWriter.UNITS_STAY,
           PlanFormulas.MORE,
-          PlanFormulas.MORE_ROWS);
+          PlanFormulas.MORE_ROWS,
+          PlanFormulas.TO_FIT);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final int ROOM = 40; // rows of a list with room for more lines than one
   private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
@@ -236,7 +243,7 @@ public final class PlanWriter {
     write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
     UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
     if (tab.isPage()) {
-      merge(tab, 0, 1, PlanTab.GRID);
+      merge(tab, 0, 1, tab.grid());
       UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
       int lines = 1 + (int) (words.of(tab.lead()).length() / (192 * LETTERS_PER_MM));
       height(tab, 1, 120 + lines * LINE);
@@ -262,9 +269,42 @@ public final class PlanWriter {
       draw(tab, figures);
     } else if (part instanceof PlanLetter letter) {
       draw(tab, letter, row);
+    } else if (part instanceof PlanChart chart) {
+      draw(tab, chart, row);
     } else if (part instanceof PlanText text) {
       draw(tab, text, row);
     }
+  }
+
+  /** A chart made over texts gets no series: the cells of its list are still empty now. */
+  private void draw(PlanTab tab, PlanChart chart, int row) {
+    List<CellRangeAddress> ranges = new ArrayList<>();
+    ranges.add(charted(chart, chart.names()));
+    chart.series().forEach(s -> ranges.add(charted(chart, s)));
+    for (int i = 0; i < chart.rows(); i++) {
+      height(tab, row + i, 520);
+    }
+    int wide = Math.min(layout.widths(tab).size(), layout.columns(chart.list()).size());
+    ChartWriter.lines(
+        sheet(tab),
+        tab.name() + " chart",
+        range(tab, 0, row, wide, chart.rows()),
+        ranges.toArray(new CellRangeAddress[0]),
+        words.of(chart.axis()));
+  }
+
+  /** A column of the list with its heading, which is written here, for the legend. */
+  private CellRangeAddress charted(PlanChart chart, String key) {
+    PlanList list = chart.list();
+    PlanTab tab = layout.place(list).tab();
+    Column column =
+        layout.columns(list).stream()
+            .filter(c -> c.result().key().equals(key))
+            .findFirst()
+            .orElseThrow();
+    int heading = layout.headingRow(list);
+    put(range(tab, column.at(), heading, 1, 1), column.heading());
+    return address(range(tab, column.at(), heading, 1, list.rows() + 1));
   }
 
   private void headings(PlanTab tab, List<Column> columns, int row) {
@@ -320,6 +360,9 @@ public final class PlanWriter {
         words,
         InputCells.help(column, words),
         pick == null ? null : layout.range(pick));
+    if (column.path().equals(workbook.unitCell())) {
+      ValidationWriter.onlyOf(cells, PlanNames.UNITS, words.of(PlanBlockWriter.UNITS_STAY));
+    }
   }
 
   private void results(XCellRange cells, Column column, String name) {
@@ -464,7 +507,7 @@ public final class PlanWriter {
   private void draw(PlanTab tab, PlanFields fields, int row) {
     for (int i = 0; i < fields.columns().size(); i++) {
       InputColumn column = fields.columns().get(i);
-      String heading = InputCells.heading(column, words);
+      String heading = layout.label(column);
       XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words), 1);
       toFill(cell, column, fields.pick(column));
       if (!fields.standIn(column).isEmpty()) {
@@ -491,10 +534,10 @@ public final class PlanWriter {
     int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
     write(tab, labelled, row, label, styles.of(CellStyle.LABEL));
     merge(tab, labelled, row, at - labelled);
-    int span = tab.isPage() ? 3 : wide;
+    int span = tab.isPage() ? tab.twelfths(3) : wide;
     int beside = at + (tab.isPage() ? span : 2);
     if (tab.isPage()) {
-      XCellRange shown = merge(tab, beside, row, PlanTab.GRID - beside);
+      XCellRange shown = merge(tab, beside, row, tab.grid() - beside);
       UnoAccess.set(shown, "ShrinkToFit", true);
     }
     write(tab, beside, row, help, styles.of(CellStyle.HELP));
@@ -508,7 +551,7 @@ public final class PlanWriter {
       Place place = layout.figure(figures, i);
       String value = "=" + layout.names().single(column, figures.row());
       CellFormat format = InputCells.format(column);
-      String label = InputCells.heading(column, words);
+      String label = layout.label(column);
       if (figures.across() == 0) {
         boolean reason = column.type() == List.class;
         int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
@@ -526,7 +569,7 @@ public final class PlanWriter {
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
       } else {
-        int span = PlanTab.GRID / figures.across();
+        int span = tab.grid() / figures.across();
         write(tab, place.column(), place.row() - 1, label, styles.of(CellStyle.FIGURE_LABEL));
         merge(tab, place.column(), place.row() - 1, span);
         write(tab, place.column(), place.row(), value, styles.of(CellStyle.FIGURE, format));
@@ -545,7 +588,7 @@ public final class PlanWriter {
   /** How many columns the value of a line takes: a list on the tab has narrow ones. */
   private int span(PlanTab tab, boolean reason, CellFormat format) {
     if (tab.isPage()) {
-      return PlanTab.GRID - 5;
+      return tab.grid() - tab.twelfths(5);
     }
     return reason ? layout.widths(tab).size() - 3 : format.isDate() ? 3 : 1;
   }
@@ -596,7 +639,8 @@ public final class PlanWriter {
     int columns = table.inputs().columns().size();
     XCellRange cells =
         range(first.tab(), first.column(), first.row(), columns, table.inputs().rows());
-    WorkbookWriter.clear(cells);
+    UnoAccess.as(XSheetOperation.class, cells)
+        .clearContents(CellFlags.VALUE | CellFlags.STRING | CellFlags.DATETIME | CellFlags.FORMULA);
     if (rows.length > 0) {
       UnoAccess.as(
               XCellRangeData.class,
@@ -689,8 +733,28 @@ public final class PlanWriter {
         fitRows(tab, layout.firstRow(table), table.inputs().rows());
       } else if (part instanceof PlanList list && !list.isWide()) {
         fitRows(tab, layout.place(list).row() + 1, list.rows());
+        if (list.tall() > 1) {
+          makeRoom(tab, list);
+        }
       }
     }
+  }
+
+  /** Rows that show nothing yet get the height that their texts will need. */
+  private void makeRoom(PlanTab tab, PlanList list) {
+    int first = layout.place(list).row() + 1;
+    int left = layout.place(list).column();
+    int wide = layout.columns(list).size();
+    Object[][] shown =
+        UnoAccess.as(XCellRangeData.class, range(tab, left, first, wide, list.rows()))
+            .getDataArray();
+    for (int i = Math.min(ROOM, list.rows()) - 1; i >= 0 && isBlank(shown[i]); i--) {
+      height(tab, first + i, 120 + list.tall() * LINE);
+    }
+  }
+
+  private static boolean isBlank(Object... cells) {
+    return Arrays.stream(cells).allMatch(c -> !(c instanceof Double) && c.toString().isEmpty());
   }
 
   private void fitRows(PlanTab tab, int first, int count) {
@@ -707,11 +771,17 @@ public final class PlanWriter {
     }
     int columns = layout.widths(tab).size();
     int first = PlanLayout.firstPrinted(tab);
-    int rows = layout.lastRow(tab) + 1 - first;
-    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
+<<<<<<< HEAD
+    int end = tab.printed() > 0 ? layout.place(last).row() + tab.printed() : layout.lastRow(tab);
+    int rows = end + 1 - first;
+    areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
-      areas.setTitleRows(address(range(tab, 0, 0, 1, layout.place(last).row() + 1)));
+      areas.setTitleRows(address(range(tab, 0, layout.place(last).row(), 1, 1)));
+=======
+    if (!tab.isPage() && last instanceof PlanList list && !list.isWide()) {
+      areas.setTitleRows(address(range(tab, 0, layout.headingRow(list), 1, 1)));
+>>>>>>> quote
       areas.setPrintTitleRows(true);
     }
   }

@@ -8,7 +8,7 @@ import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import org.setpower.plan.finding.Verdict;
-import org.setpower.templates.layout.Layout;
+import org.setpower.templates.layout.CellNames;
 import org.setpower.templates.layout.PlanNames;
 import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.spec.CellFormat;
@@ -20,22 +20,6 @@ final class StatusColours {
   private static final int[] OTHER_DECIMALS = {0, 3};
 
   private StatusColours() {}
-
-  static void put(XCellRange cells, StyleWriter styles, CellStyle over) {
-    XSheetConditionalEntries entries =
-        UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cells, "ConditionalFormat"));
-    for (CellStyle style : CellStyle.values()) {
-      if (style.isStatus()) {
-        entries.addNew(
-            new PropertyValue[] {
-              property("Operator", ConditionOperator.EQUAL),
-              property("Formula1", "\"" + style.word() + "\""),
-              property("StyleName", styles.status(style, over))
-            });
-      }
-    }
-    UnoAccess.set(cells, "ConditionalFormat", entries);
-  }
 
   /** Colours the words ok, check and stop. */
   static void putVerdict(XCellRange cells, StyleWriter styles, CellStyle over) {
@@ -69,26 +53,6 @@ final class StatusColours {
           property("StyleName", styles.status(CellStyle.STOP, over))
         });
     UnoAccess.set(cells, "ConditionalFormat", entries);
-  }
-
-  /** Colours a cell while its sentence begins with one of these words. */
-  static void putSentence(XCellRange cell, StyleWriter styles, CellStyle over, CellStyle... words) {
-    CellRangeAddress at = UnoAccess.as(XCellRangeAddressable.class, cell).getRangeAddress();
-    XSheetConditionalEntries entries =
-        UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cell, "ConditionalFormat"));
-    String name = Layout.cellName(at.StartColumn, at.StartRow);
-    for (CellStyle word : words) {
-      entries.addNew(
-          new PropertyValue[] {
-            property("Operator", ConditionOperator.FORMULA),
-            property(
-                "Formula1",
-                "LEFT(" + name + ";" + (word.word().length() + 2) + ")=\"" + word.word() + ": \""),
-            property("SourcePosition", new CellAddress(at.Sheet, at.StartColumn, at.StartRow)),
-            property("StyleName", styles.status(word, over))
-          });
-    }
-    UnoAccess.set(cell, "ConditionalFormat", entries);
   }
 
   /** Shows amounts with the decimals of their currency. */
@@ -144,9 +108,9 @@ final class StatusColours {
     XSheetConditionalEntries entries =
         UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cells, "ConditionalFormat"));
     String row =
-        Layout.inColumn(at.StartColumn, at.StartRow)
+        CellNames.inColumn(at.StartColumn, at.StartRow)
             + ":"
-            + Layout.inColumn(at.EndColumn, at.StartRow);
+            + CellNames.inColumn(at.EndColumn, at.StartRow);
     int column = UnoAccess.as(XCellRangeAddressable.class, cells).getRangeAddress().StartColumn;
     entries.addNew(
         new PropertyValue[] {

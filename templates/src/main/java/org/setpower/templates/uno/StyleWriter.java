@@ -18,7 +18,6 @@ import java.util.HashSet;
 import java.util.Set;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.templates.spec.CellStyle;
-import org.setpower.templates.spec.SheetSpec;
 import org.setpower.text.MessageCatalog;
 
 /** The cell and page styles of a document, made from {@link CellStyle}. */
@@ -121,11 +120,6 @@ final class StyleWriter {
         UnoAccess.set(created, "ShrinkToFit", true);
       }
       case BLANK -> UnoAccess.set(created, "BottomBorder", new BorderLine2());
-      case FIGURE_NOTE -> {
-        UnoAccess.set(created, "IsTextWrapped", true);
-        UnoAccess.set(created, "ParaRightMargin", 2 * INDENT);
-        UnoAccess.set(created, "VertJustify", CellVertJustify2.TOP);
-      }
       case TO_FILL -> {
         CellProtection unlocked = new CellProtection();
         unlocked.IsLocked = false;
@@ -232,11 +226,6 @@ final class StyleWriter {
    * The name of a page style: A4, fitted to so many pages across or wholly to one page, a footer
    * that names what it is.
    */
-  String page(SheetSpec tab, int across) {
-    return page(tab.isPortrait(), tab.isOnePage(), across);
-  }
-
-  /** The same by what it has to be. */
   String page(boolean portrait, boolean onePage, int across) {
     return page(portrait, onePage, across, false);
   }

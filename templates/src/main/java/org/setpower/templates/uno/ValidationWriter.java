@@ -6,8 +6,7 @@ import com.sun.star.sheet.ValidationType;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.table.XCellRange;
 import java.util.stream.Collectors;
-import org.setpower.templates.layout.Layout;
-import org.setpower.templates.spec.CellSpec;
+import org.setpower.templates.spec.FieldSpec;
 import org.setpower.text.MessageCatalog;
 
 /** Input help, lists, limits and error messages of the cells to fill. */
@@ -16,19 +15,13 @@ final class ValidationWriter {
 
   private ValidationWriter() {}
 
-  static void put(XCellRange cells, CellSpec<?> item, Layout layout) {
-    MessageCatalog words = layout.words();
-    String list = item.wordsFrom() == null ? null : item.wordsFrom().all().text(layout.place());
-    put(cells, item, words, words.of(item.help()), list);
-  }
-
   /**
-   * The same for cells whose help is made of several texts.
+   * Writes those of some cells.
    *
    * @param list the cells whose entries may be picked; null for the words of the item
    */
   static void put(
-      XCellRange cells, CellSpec<?> item, MessageCatalog words, String help, String list) {
+      XCellRange cells, FieldSpec item, MessageCatalog words, String help, String list) {
     Object validation = UnoAccess.get(cells, "Validation");
     UnoAccess.set(validation, "IgnoreBlankCells", true);
     UnoAccess.set(validation, "ShowInputMessage", !help.isEmpty());
@@ -42,14 +35,23 @@ final class ValidationWriter {
             ? item.error(words)
             : words.say("Pick {} from the list.", words.of(item.heading())));
     UnoAccess.set(validation, "ErrorAlertStyle", ValidationAlertStyle.STOP);
-    UnoAccess.set(validation, "ShowErrorMessage", item.onlyListed());
+    UnoAccess.set(validation, "ShowErrorMessage", true);
     limits(validation, item, list);
     UnoAccess.set(cells, "Validation", validation);
   }
 
-  private static void limits(Object validation, CellSpec<?> item, String list) {
+  /** Only the entries of other cells may be picked, for a reason. */
+  static void onlyOf(XCellRange cells, String list, String reason) {
+    Object validation = UnoAccess.get(cells, "Validation");
+    UnoAccess.as(XSheetCondition.class, validation).setFormula1(list);
+    UnoAccess.set(validation, "ErrorMessage", reason);
+    UnoAccess.set(validation, "ShowErrorMessage", true);
+    UnoAccess.set(cells, "Validation", validation);
+  }
+
+  private static void limits(Object validation, FieldSpec item, String list) {
     XSheetCondition condition = UnoAccess.as(XSheetCondition.class, validation);
-    if (list != null || item.isList()) {
+    if (list != null || !item.options().isEmpty()) {
       UnoAccess.set(validation, "Type", ValidationType.LIST);
       UnoAccess.set(validation, "ShowList", (short) 1);
       condition.setFormula1(

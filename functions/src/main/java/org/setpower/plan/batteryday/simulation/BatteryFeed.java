@@ -14,6 +14,7 @@ import org.setpower.pack.Pack;
  *
  * @param cells in series, of all that work together
  * @param ampHours rated, of all that work together
+ * @param milliohms of all that work together; null where only the label is known
  * @param wattHours on the labels of all that work together
  * @param health share of the rated figures that a full battery still gives
  * @param cutoffVolts at the device; 0 without a limit
@@ -24,7 +25,7 @@ public record BatteryFeed(
     Chemistry chemistry,
     double cells,
     double ampHours,
-    double milliohms,
+    Double milliohms,
     double wattHours,
     double health,
     double cutoffVolts,
@@ -79,7 +80,9 @@ public record BatteryFeed(
   }
 
   private Pack pack(double temp) {
-    return Pack.of(chemistry, cells, ampHours, milliohms, health, temp);
+    return milliohms == null
+        ? Pack.byLabel(chemistry, cells, ampHours, health, temp)
+        : Pack.of(chemistry, cells, ampHours, milliohms, health, temp);
   }
 
   private FeedCurve calculated(double watts, double temp) {

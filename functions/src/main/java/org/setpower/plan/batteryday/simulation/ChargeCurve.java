@@ -18,7 +18,7 @@ public final class ChargeCurve {
       Chemistry chemistry,
       double cells,
       double ampHours,
-      double milliohms,
+      Double milliohms,
       double amps,
       double temp) {}
 
@@ -34,6 +34,7 @@ public final class ChargeCurve {
    * The curve of a type at a charger.
    *
    * @param ampHours rated
+   * @param milliohms null where only the label is known
    * @param temp °C of the air at the charger
    * @throws EvaluationException if it must not charge so
    */
@@ -41,7 +42,7 @@ public final class ChargeCurve {
       Chemistry chemistry,
       double cells,
       double ampHours,
-      double milliohms,
+      Double milliohms,
       double amps,
       double temp) {
     Key key = new Key(chemistry, cells, ampHours, milliohms, amps, temp);

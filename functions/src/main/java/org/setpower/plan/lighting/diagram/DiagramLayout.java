@@ -22,6 +22,9 @@ public final class DiagramLayout {
   /** The smallest text, in points. */
   public static final double SMALLEST = 7;
 
+  /** Where trees are cut, as far as it takes until each part fits. */
+  private static final List<Bar> CUTS = List.of(Bar.THICK, Bar.THIN, Bar.NONE);
+
   private static final List<Panel.Style> STYLES =
       List.of(
           new Panel.Style(900, 8),
@@ -139,11 +142,14 @@ public final class DiagramLayout {
   /** An overview, then each distro; cut further where one does not fit by itself. */
   private List<Part> apart(List<Branch> roots, Panel.Style style, boolean pages) {
     List<Branch> cut = new ArrayList<>();
-    List<Branch> overview = roots.stream().map(r -> below(r, Bar.THICK, cut, pages)).toList();
+    List<Branch> overview = List.of();
     List<Part> parts = new ArrayList<>();
-    if (isTooLarge(overview, style)) {
+    for (Bar bar : CUTS) {
       cut.clear();
-      overview = roots.stream().map(r -> below(r, Bar.THIN, cut, pages)).toList();
+      overview = roots.stream().map(r -> below(r, bar, cut, pages)).toList();
+      if (!isTooLarge(overview, style)) {
+        break;
+      }
     }
     divide(overview, style).forEach(p -> parts.add(new Part("", p, false)));
     for (Branch branch : cut) {
@@ -164,10 +170,13 @@ public final class DiagramLayout {
       return;
     }
     List<Branch> cut = new ArrayList<>();
-    List<Branch> rows = branch.children().stream().map(c -> cut(c, Bar.THICK, cut, pages)).toList();
-    if (isTooLarge(List.of(top(branch, rows, false)), style)) {
+    List<Branch> rows = List.of();
+    for (Bar bar : CUTS) {
       cut.clear();
-      rows = branch.children().stream().map(c -> cut(c, Bar.THIN, cut, pages)).toList();
+      rows = branch.children().stream().map(c -> cut(c, bar, cut, pages)).toList();
+      if (!isTooLarge(List.of(top(branch, rows, false)), style)) {
+        break;
+      }
     }
     divide(List.of(top(branch, rows, false)), style)
         .forEach(p -> parts.add(new Part(branch.name(), p, false)));
@@ -202,10 +211,11 @@ public final class DiagramLayout {
   /**
    * Cuts what hangs on a distro from a tree.
    *
-   * @param bar THICK cuts at distros, THIN wherever a line divides
+   * @param bar THICK cuts at distros, THIN wherever a line divides, NONE at the end of each cable
    */
   private Branch cut(Branch branch, Bar bar, List<Branch> cut, boolean pages) {
-    boolean here = !branch.isLeaf() && (branch.bar() == Bar.THICK || branch.bar() == bar);
+    boolean all = bar == Bar.NONE;
+    boolean here = !branch.isLeaf() && (all || branch.bar() == Bar.THICK || branch.bar() == bar);
     if (here) {
       cut.add(branch);
       String name = DiagramTexts.fit(branch.name(), SMALLEST, 2400);

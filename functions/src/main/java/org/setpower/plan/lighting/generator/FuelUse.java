@@ -54,6 +54,10 @@ public record FuelUse(
 
   private static final double USABLE = 0.9;
   private static final double QUARTER = 0.25;
+
+  /** It must not be refuelled while it is hot: quarter hours of a stop in which it cools down. */
+  private static final int COOL = 4;
+
   private static final int HOURS = 24;
 
   static FuelUse of(
@@ -81,7 +85,7 @@ public record FuelUse(
     double[] kilowatts = new double[burnt.length];
     for (int s = 0; s < burnt.length; s++) {
       kilowatts[s] = kilowatts(flows, node, s - 1);
-      burnt[s] = litresPerHour(typed, kva, kilowatts[s]);
+      burnt[s] = litresPerHour(typed, kva, kilowatts[s], units);
     }
     double litres = 0;
     double energy = 0;
@@ -93,40 +97,69 @@ public record FuelUse(
         typed.tank() == null
             ? Double.POSITIVE_INFINITY
             : units.toLitres(typed.tank()) * LightingSettings.or(typed.usable(), USABLE);
-    for (Span span : running) {
+    double least = Double.POSITIVE_INFINITY;
+    for (List<Span> run : withoutStops(running)) {
       double now = 0;
+      int done = 0;
       boolean lasted = dry == null;
-      for (int q = span.from(); q < span.to(); q++) {
-        int s = states.getOrDefault(q, -1) + 1;
-        litres += burnt[s] * QUARTER;
-        energy += kilowatts[s] * QUARTER;
-        quarters++;
-        now += burnt[s] * QUARTER;
-        if (dry == null && now > tank) {
-          dry = new DryRun((q - span.from()) * QUARTER, (span.to() - span.from()) * QUARTER, q);
+      int all = run.stream().mapToInt(r -> r.to() - r.from()).sum();
+      for (Span span : run) {
+        for (int q = span.from(); q < span.to(); q++) {
+          int s = states.getOrDefault(q, -1) + 1;
+          litres += burnt[s] * QUARTER;
+          least = Math.min(least, burnt[s]);
+          energy += kilowatts[s] * QUARTER;
+          quarters++;
+          now += burnt[s] * QUARTER;
+          if (dry == null && now > tank) {
+            dry = new DryRun(done * QUARTER, all * QUARTER, q);
+          }
+          done++;
+          days.computeIfAbsent(Math.floorDiv(q, Timeline.DAY), k -> new double[HOURS])[
+                  Math.floorMod(q, Timeline.DAY) / 4] +=
+              kilowatts[s] * QUARTER;
         }
-        days.computeIfAbsent(Math.floorDiv(q, Timeline.DAY), k -> new double[HOURS])[
-                Math.floorMod(q, Timeline.DAY) / 4] +=
-            kilowatts[s] * QUARTER;
       }
-      // it must not be refuelled while it runs
       if (lasted && refuel < 0 && sinceFull > 0 && sinceFull + now > tank) {
-        refuel = span.from();
+        refuel = run.get(0).from();
       }
       sinceFull += now;
     }
-    double hours = quarters * QUARTER;
+    double mean = energy / (quarters * QUARTER);
+    double off =
+        Math.min(
+            quarters * QUARTER,
+            LightingSettings.or(typed.offMinutes(), 0.0)
+                / 60
+                * timeline.windows(typed.fromDay(), typed.toDay()).size());
+    double hours = quarters * QUARTER - off;
+    // it is not known when these minutes are: they save what it burns at its lowest load
+    litres -= off * least;
     double cost =
         typed.fuelPrice() == null ? Double.NaN : units.fromLitres(litres) * typed.fuelPrice();
     return new FuelUse(
         hours,
-        energy / hours,
+        mean,
         litres,
         cost,
         Emissions.ofFuel(litres, Fuel.DIESEL),
         refuel,
         dry,
         profile(days));
+  }
+
+  /** Hours between two stops that are long enough to refuel in. */
+  private static List<List<Span>> withoutStops(List<Span> running) {
+    List<List<Span>> runs = new ArrayList<>();
+    Span before = null;
+    for (Span span : running) {
+      if (before == null || span.from() - before.to() >= COOL) {
+        runs.add(new ArrayList<>());
+      }
+      runs.get(runs.size() - 1).add(span);
+      before = span;
+    }
+    return runs;
   }
 
   private static double kilowatts(Flows flows, Node node, int state) {
@@ -141,13 +174,16 @@ public record FuelUse(
     return Math.max(0, watts) / 1000;
   }
 
-  private static double litresPerHour(Generator typed, Double kva, double kilowatts) {
-    if (kva == null || typed.engine() == Engine.PETROL) {
+  private static double litresPerHour(
+      Generator typed, Double kva, double kilowatts, MeasureSystem units) {
+    if (kva == null || typed.engine() == Engine.PETROL && typed.consumption() == null) {
       return Double.NaN;
     }
+    double rated = kva * GeneratorRating.RATED_POWER_FACTOR;
     try {
-      return FuelChart.litresPerHour(
-          kilowatts, kva * GeneratorRating.RATED_POWER_FACTOR, Fuel.DIESEL);
+      return typed.consumption() == null
+          ? FuelChart.litresPerHour(kilowatts, rated, Fuel.DIESEL)
+          : FuelChart.litresPerHour(kilowatts, rated, units.toLitres(typed.consumption()));
     } catch (EvaluationException outside) {
       return Double.NaN;
     }

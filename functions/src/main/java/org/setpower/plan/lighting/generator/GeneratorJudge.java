@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.setpower.base.EvaluationException;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.NeutralBond;
 import org.setpower.plan.lighting.input.SupplyTables.Generator;
 import org.setpower.plan.lighting.load.Flows;
@@ -33,7 +36,12 @@ public final class GeneratorJudge {
   /** Air behind sound screens where it is not known, K above the day: common practice. */
   private static final double SCREENS = 10;
 
+  /** Summer diesel, EN 590 class B, is usable down to here, °C (from memory). */
+  private static final double FROST = 0;
+
   private static final double MOTOR_START = 3;
+  private static final Set<FindingKey> OVER =
+      Set.of(LightingFinding.GENERATOR_OVER, LightingFinding.ENGINE_OVER);
   private static final double ROUNDING = 1e-9;
 
   private final Network network;
@@ -50,19 +58,21 @@ public final class GeneratorJudge {
    * @param node null where its name is no generator
    * @param air hotter of intake and day, °C
    * @param derate share of the nameplate that is left; NaN where it is not known
-   * @param loadKva running, 3 × the leg that carries most
-   * @param startKva with the largest start
+   * @param loadKva running, legs × the one that carries most: what the alternator must give
+   * @param loadKw running, all legs together: what the engine must give
+   * @param startKva with the largest start, or its kW / 0.8 where that is more
    * @param requiredKva nameplate with headroom and derating; NaN where it is not known
    * @param size decided, or proposed; null where neither is known
    * @param proposed smallest on offer; null where none is enough
    * @param leftKva after derating
-   * @param share running load of what is left
+   * @param share running load of what is left, of alternator or engine, whichever is more
    */
   public record State(
       Node node,
       double air,
       double derate,
       double loadKva,
+      double loadKw,
       double startKva,
       double requiredKva,
       Double size,
@@ -87,8 +97,34 @@ public final class GeneratorJudge {
     this.onOffer = onOffer.clone();
   }
 
-  /** The load of a generator in the state in which it needs most. */
-  private record Need(double watts, double powerFactor, double startWatts) {}
+  /**
+   * The load of a generator in a state. Alternator and engine have limits of their own: that of a
+   * leg in kVA, that of all legs in kW.
+   */
+  private record Need(double kva, double kw, double startKva, double startKw) {
+    Need most(Need other) {
+      return new Need(
+          Math.max(kva, other.kva),
+          Math.max(kw, other.kw),
+          Math.max(startKva, other.startKva),
+          Math.max(startKw, other.startKw));
+    }
+
+    /** The nameplate whose alternator and whose engine are enough. */
+    double required(double headroom, double derate) {
+      double alternator = Math.max(kva * (1 + headroom), startKva);
+      double engine = Math.max(kw * (1 + headroom), startKw);
+      return Math.max(alternator, engine / GeneratorRating.RATED_POWER_FACTOR) / derate;
+    }
+
+    double starting() {
+      return Math.max(startKva, startKw / GeneratorRating.RATED_POWER_FACTOR);
+    }
+
+    double share(double left) {
+      return Math.max(kva, kw / GeneratorRating.RATED_POWER_FACTOR) / left;
+    }
+  }
 
   /** Judges a row, once. */
   public State judge(InputRow<Generator> row, Node node) {
@@ -102,6 +138,7 @@ public final class GeneratorJudge {
       findings.add(Finding.of(LightingFinding.ALTITUDE_OPEN));
     }
     bond(typed, row, findings);
+    cold(typed, findings);
     double derate = derate(typed, air, findings);
     if (node == null || !node.isFed()) {
       if (typed.name() != null && node == null) {
@@ -113,6 +150,7 @@ public final class GeneratorJudge {
           derate,
           0,
           0,
+          0,
           Double.NaN,
           typed.kva(),
           null,
@@ -121,17 +159,13 @@ public final class GeneratorJudge {
           FuelUse.NONE,
           findings);
     }
-    double running = 0;
-    double starting = 0;
-    double required = 0;
+    Need need = new Need(0, 0, 0, 0);
     boolean leading = false;
     for (int s = 0; s < flows.states().size(); s++) {
-      Need need = need(s, node);
-      running = Math.max(running, kva(need, 0, 0, 1));
-      starting = Math.max(starting, kva(need, 0, need.startWatts(), 1));
-      required = Math.max(required, kva(need, settings.headroom(), need.startWatts(), derate));
+      need = need.most(need(s, node));
       leading |= hasLeading(flows.states().get(s), node);
     }
+    double required = need.required(settings.headroom(), derate);
     Double proposed = Double.isNaN(derate) ? null : pick(required);
     Double size = typed.kva() == null ? proposed : typed.kva();
     double left = size == null ? Double.NaN : size * derate;
@@ -139,9 +173,9 @@ public final class GeneratorJudge {
       findings.add(Finding.of(LightingFinding.GENERATOR_SIZE_OPEN));
     }
     FuelUse fuel = FuelUse.of(typed, node, size, flows, hours.of(node), timeline, settings.units());
-    load(starting, running, left, size, fuel, findings);
+    load(need, left, size, fuel, findings);
     boolean small = size != null && required > size * (1 + ROUNDING);
-    if (small && findings.stream().noneMatch(f -> f.key() == LightingFinding.GENERATOR_OVER)) {
+    if (small && findings.stream().noneMatch(f -> OVER.contains(f.key()))) {
       findings.add(Finding.of(LightingFinding.GENERATOR_SMALL, required, size));
     }
     if (fuel.dry() != null) {
@@ -159,42 +193,55 @@ public final class GeneratorJudge {
         node,
         air,
         derate,
-        running,
-        starting,
+        need.kva(),
+        need.kw(),
+        need.starting(),
         Double.isNaN(derate) ? Double.NaN : required,
         size,
         proposed,
         left,
-        running / left,
+        need.share(left),
         fuel,
         findings);
   }
 
-  private static double kva(Need need, double headroom, double start, double derate) {
-    return need.watts() <= 0 && start <= 0
-        ? 0
-        : GeneratorRating.kva(need.watts(), need.powerFactor(), headroom, start, derate);
-  }
-
   private static void load(
-      double starting,
-      double running,
-      double left,
-      Double size,
-      FuelUse fuel,
-      List<Finding> findings) {
+      Need need, double left, Double size, FuelUse fuel, List<Finding> findings) {
     if (Double.isNaN(left)) {
       return;
     }
-    if (starting > left * (1 + ROUNDING)) {
-      findings.add(Finding.of(LightingFinding.GENERATOR_OVER, starting, left));
-    } else if (running > HIGH * left * (1 + ROUNDING)) {
-      findings.add(Finding.of(LightingFinding.GENERATOR_HIGH, running / left));
+    double engine = left * GeneratorRating.RATED_POWER_FACTOR;
+    boolean over = need.startKva() > left * (1 + ROUNDING);
+    if (over) {
+      findings.add(Finding.of(LightingFinding.GENERATOR_OVER, need.startKva(), left));
+    }
+    if (need.startKw() > engine * (1 + ROUNDING)) {
+      findings.add(Finding.of(LightingFinding.ENGINE_OVER, need.startKw(), engine));
+    } else if (!over && need.share(left) > HIGH * (1 + ROUNDING)) {
+      findings.add(Finding.of(LightingFinding.GENERATOR_HIGH, need.share(left)));
     }
     double mean = fuel.meanKw() / (size * GeneratorRating.RATED_POWER_FACTOR);
     if (fuel.hours() > 0 && mean < WET) {
       findings.add(Finding.of(LightingFinding.GENERATOR_WET, mean));
     }
+  }
+
+  /** Diesel clouds and a cold engine starts badly. */
+  private void cold(Generator typed, List<Finding> findings) {
+    double coldest =
+        windows(typed).stream()
+            .mapToDouble(Timeline.Window::coldest)
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    if (typed.engine() != Engine.PETROL && coldest <= FROST) {
+      double shown = settings.units().fromCelsius(coldest);
+      String unit = settings.units() == MeasureSystem.US ? "°F" : "°C";
+      findings.add(Finding.of(LightingFinding.GENERATOR_COLD, "%.0f %s".formatted(shown, unit)));
+    }
+  }
+
+  private List<Timeline.Window> windows(Generator typed) {
+    return timeline.windows(typed.fromDay(), typed.toDay());
   }
 
   private void bond(Generator typed, InputRow<Generator> row, List<Finding> findings) {
@@ -212,7 +259,7 @@ public final class GeneratorJudge {
   /** The hotter of intake and day. */
   private double air(Generator typed) {
     double day =
-        timeline.windows(typed.fromDay(), typed.toDay()).stream()
+        windows(typed).stream()
             .mapToDouble(Timeline.Window::warmest)
             .max()
             .orElse(timeline.warmest());
@@ -247,35 +294,36 @@ public final class GeneratorJudge {
   private Need need(int state, Node node) {
     int legs = Integer.bitCount(node.legs());
     double volts = network.legVolts(node);
-    double watts = 0;
+    double active = 0;
     double apparent = 0;
     for (int leg = 0; leg < 3; leg++) {
       if ((node.legs() >> leg & 1) == 1) {
-        double amps = flows.amps(state, node, leg);
-        double active = flows.watts(state, node, leg) + flows.existing(node) * volts;
-        watts = Math.max(watts, legs * active);
-        apparent = Math.max(apparent, legs * amps * volts);
+        active += flows.watts(state, node, leg) + flows.existing(node) * volts;
+        apparent = Math.max(apparent, legs * flows.amps(state, node, leg) * volts);
       }
     }
-    double powerFactor = apparent > 0 ? Math.min(1, Math.max(0.1, watts / apparent)) : 1;
-    return new Need(watts, powerFactor, watts + start(state, node, legs));
-  }
-
-  /** What the largest start adds, as watts of all legs. */
-  private double start(int state, Node node, int legs) {
-    double most = 0;
+    Need running = new Need(apparent / 1000, active / 1000, apparent / 1000, active / 1000);
+    Need most = running;
     LoadState now = flows.states().get(state);
     for (int i = now.active().nextSetBit(0); i >= 0; i = now.active().nextSetBit(i + 1)) {
       PlannedLoad load = flows.loads().get(i);
-      if (load.parts().get(0).node().root() != node) {
-        continue;
+      if (load.parts().get(0).node().root() == node) {
+        most = most.most(started(running, load, legs));
       }
-      double usual = load.equipment().inrush() == InrushClass.MOTOR ? MOTOR_START : 1;
-      double times = load.equipment().start() == null ? usual : load.equipment().start();
-      int own = Integer.bitCount(load.parts().get(0).legs());
-      most = Math.max(most, (times - 1) * load.watts() * legs / Math.min(legs, own));
     }
     return most;
+  }
+
+  /** What runs, and the start of one piece of a load on top of it. */
+  private static Need started(Need running, PlannedLoad load, int legs) {
+    double usual = load.equipment().inrush() == InrushClass.MOTOR ? MOTOR_START : 1;
+    double times = load.equipment().start() == null ? usual : load.equipment().start();
+    double watts = (times - 1) * load.watts();
+    int own = Integer.bitCount(load.parts().get(0).legs());
+    double powerFactor = Math.min(load.powerFactor(), GeneratorRating.RATED_POWER_FACTOR);
+    double apparent = watts / powerFactor * legs / Math.min(legs, own);
+    return new Need(
+        running.kva(), running.kw(), running.kva() + apparent / 1000, running.kw() + watts / 1000);
   }
 
   private boolean hasLeading(LoadState state, Node node) {

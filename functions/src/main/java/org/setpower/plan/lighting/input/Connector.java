@@ -19,7 +19,11 @@ public enum Connector implements TextEnum {
   /** Two legs, neutral and earth. */
   FOUR_WIRE_50("4-wire 50 A", 50, 4),
   FOUR_WIRE_100("4-wire 100 A", 100, 4),
-  HOUSEHOLD("household", 20, 3),
+  /** The earthed socket of most of Europe. */
+  CEE_7("CEE 7 16 A", 16, 3),
+  BS_1363("BS 1363 13 A", 13, 3),
+  NEMA_15("NEMA 5-15", 15, 3),
+  NEMA_20("NEMA 5-20", 20, 3),
   MULTI_19("19-pin", 20, 19),
   TERMINALS("terminals", 6000, 5);
 

@@ -3,12 +3,12 @@ package org.setpower.plan.lighting.input;
 import java.util.List;
 import org.setpower.base.TextEnum;
 
-/** What a device draws when it is switched on. */
+/** What kind of load a device is: it decides start, third harmonic, what low voltage does. */
 public enum InrushClass implements TextEnum {
-  /** Heaters. */
-  NONE("none", "heater"),
+  NONE("heater", "none"),
   TUNGSTEN("tungsten"),
-  ELECTRONIC("electronic", "LED"),
+  /** With electronics between mains and lamp: LED, discharge, chargers. */
+  ELECTRONIC("electronic", "LED", "discharge"),
   MOTOR("motor");
 
   private final String word;
@@ -17,6 +17,11 @@ public enum InrushClass implements TextEnum {
   InrushClass(String word, String... alsoWritten) {
     this.word = word;
     this.alsoWritten = List.of(alsoWritten);
+  }
+
+  /** Whether its current follows the voltage, so that it has next to no harmonics. */
+  public boolean isSine() {
+    return this != ELECTRONIC;
   }
 
   @Override

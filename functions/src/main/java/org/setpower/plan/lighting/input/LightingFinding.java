@@ -25,7 +25,7 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: leg, A, time, breaker A. */
   SUPPLY_OVER("supply.over", Severity.DANGER),
   ZS_OPEN("supply.loopOpen", Severity.CHECK),
-  /** Arguments: item. */
+  /** Arguments: items. */
   NOT_COUNTED("supply.uncounted", Severity.DANGER),
   GENERATOR_MISSING("supply.noGenerator", Severity.CHECK),
   /** Arguments: distro. */
@@ -43,8 +43,6 @@ public enum LightingFinding implements FindingKey {
   CONNECTOR_SMALL("outlet.connector", Severity.DANGER),
   /** Arguments: breaker A. */
   RCD_NONE("outlet.rcdNone", Severity.DANGER),
-  /** Arguments: breaker A. */
-  RCD_FEEDER("outlet.rcdFeeder", Severity.CHECK),
   RCD_OPEN("outlet.rcdOpen", Severity.CHECK),
   /** Arguments: what is typed. */
   RCD_UNREADABLE("outlet.rcdWrong", Severity.DANGER),
@@ -79,6 +77,8 @@ public enum LightingFinding implements FindingKey {
   OVERLOAD_STANDARD("run.standard", Severity.CHECK),
   /** Arguments: circuits, rating A, rule, breaker A. */
   OVERLOAD_MULTI("run.multi", Severity.CHECK),
+  /** Arguments: breaker A, rating A with harmonics, rating A without. */
+  OVERLOAD_HARMONIC("run.harmonic", Severity.CHECK),
   /** Arguments: A, time, rating A. */
   RUN_OVER("run.over", Severity.DANGER),
   /** Arguments: A, time, rating A. */
@@ -120,6 +120,11 @@ public enum LightingFinding implements FindingKey {
   LOAD_UPSTREAM("load.upstream", Severity.DANGER),
   /** Arguments: source, time. */
   SUPPLY_OFF("load.off", Severity.STOP),
+  /** Arguments: source, when it is off. */
+  LOAD_SOUND("load.sound", Severity.CHECK),
+  /** Arguments: source, when it is off. */
+  LOAD_RESTRIKE("load.restrike", Severity.CHECK),
+  /** Arguments: power factor, share that counts. */
   HARMONIC_OPEN("equipment.harmonic", Severity.CHECK),
   /** Arguments: name. */
   GENERATOR_UNKNOWN("generator.unknown", Severity.STOP),
@@ -127,12 +132,16 @@ public enum LightingFinding implements FindingKey {
   GENERATOR_UNCOUNTED("generator.uncounted", Severity.DANGER),
   /** Arguments: kVA needed, kVA left. */
   GENERATOR_OVER("generator.over", Severity.DANGER),
+  /** Arguments: kW needed, kW left. */
+  ENGINE_OVER("generator.engine", Severity.DANGER),
   /** Arguments: share. */
   GENERATOR_HIGH("generator.high", Severity.CHECK),
   /** Arguments: kVA required, size kVA. */
   GENERATOR_SMALL("generator.small", Severity.CHECK),
   /** Arguments: hours the tank lasts, time, hours without a stop. */
   GENERATOR_TANK("generator.tank", Severity.CHECK),
+  /** Arguments: min. temperature with its unit. */
+  GENERATOR_COLD("generator.cold", Severity.CHECK),
   GENERATOR_LEADING("generator.leading", Severity.CHECK),
   /** Arguments: share. */
   GENERATOR_WET("generator.wet", Severity.CHECK),

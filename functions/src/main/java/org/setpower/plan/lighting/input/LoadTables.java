@@ -41,8 +41,11 @@ public final class LoadTables {
               form = NumberForm.SHARE,
               min = 0,
               max = 1,
-              blank = "Blank: 0 for heaters, tungsten and motors; else not known, with a check.",
-              help = "Share of the fundamental current; it adds up in the neutral.")
+              blank =
+                  "Blank: 0 for heaters, tungsten and motors; for electronic 30 % of the power"
+                      + " factor, below power factor 0.9 up to 80 %, with a check.",
+              help =
+                  "Share of the fundamental current, from the data sheet; it adds up in the neutral.")
           Double harmonic,
       @Input(
               key = "leading",
@@ -58,9 +61,9 @@ public final class LoadTables {
           Connection connection,
       @Input(
               key = "inrush",
-              heading = "Inrush",
+              heading = "Kind of load",
               blank = "Blank: electronic.",
-              help = "none for heaters, tungsten, electronic, motor.")
+              help = "heater, tungsten, electronic (LED, discharge, chargers) or motor.")
           InrushClass inrush,
       @Input(
               key = "start",
@@ -111,7 +114,7 @@ public final class LoadTables {
               unit = "pcs",
               min = 0,
               max = 10_000,
-              blank = "Blank: not counted.",
+              blank = "Blank: none, all are ordered.",
               help = "How many there are.")
           Double stock) {}
 

@@ -19,6 +19,7 @@ public final class ProjectTables {
 
   public static final String TEMPERATURE = "°C|°F";
   public static final String VOLUME = "L|US gal";
+  public static final String CONSUMPTION = "L/h|US gal/h";
 
   /** A time of the day, as cells hold it: a share of a day. */
   public static final String CLOCK = "hh:mm";
@@ -110,7 +111,16 @@ public final class ProjectTables {
               max = 200,
               blank = "Blank: 30 °C (86 °F), with a check.",
               help = "Cables and generators carry less in the heat.")
-          Double warmest) {}
+          Double warmest,
+      @Input(
+              key = "coldest",
+              heading = "Min. temperature",
+              unit = TEMPERATURE,
+              min = -60,
+              max = 200,
+              blank = "Blank: 10 °C (18 °F) below the max. temperature.",
+              help = "Diesel and cold engines need care in the frost.")
+          Double coldest) {}
 
   /** Loads that are switched together. */
   @Table(key = "groups", heading = "Groups", rows = 20)

@@ -284,6 +284,25 @@ public final class SupplyTables {
               help = "On again. At or before Off for sound from: next morning.")
           Double offTo,
       @Input(
+              key = "offMinutes",
+              heading = "Also off for sound",
+              unit = "min/day",
+              min = 0,
+              max = 1440,
+              blank = "Blank: not off.",
+              help = "Minutes a day besides those hours, such as all takes together.")
+          Double offMinutes,
+      @Input(
+              key = "consumption",
+              heading = "Fuel at 3/4 load",
+              form = NumberForm.ONE_DECIMAL,
+              unit = ProjectTables.CONSUMPTION,
+              min = 0.1,
+              max = 1000,
+              blank = "Blank: by the usual chart for its size.",
+              help = "The maker's consumption at three quarters of its rated kW.")
+          Double consumption,
+      @Input(
               key = "usable",
               heading = "Usable fuel",
               form = NumberForm.SHARE,

@@ -44,6 +44,7 @@ public final class Flows {
   private final double[] legShown;
   private final double[] available;
   private final double[] harmonic;
+  private final boolean[] assumed;
   private final double[] dropShare;
   private final double[] powerFactors;
   private final double[] stateDrop;
@@ -100,6 +101,7 @@ public final class Flows {
     legPeaks = new double[count * LEGS];
     legShown = new double[count * LEGS];
     harmonic = new double[count];
+    assumed = assumed();
     dropShare = new double[count * LEGS];
     powerFactors = new double[count];
     Arrays.fill(powerFactors, 1);
@@ -124,6 +126,27 @@ public final class Flows {
         .filter(
             i -> flows[i] || existing[i] > 0 || network.nodes().get(i).kind() == Node.Kind.SUPPLY)
         .toArray();
+  }
+
+  /** Nodes whose third harmonics are high by what is assumed alone, not by what is typed. */
+  private boolean[] assumed() {
+    boolean[] open = new boolean[count];
+    boolean[] typed = new boolean[count];
+    for (PlannedLoad load : loads) {
+      boolean isOpen = load.equipment() != null && ThirdHarmonic.isAssumed(load.equipment());
+      boolean[] marked = isOpen ? open : typed;
+      if (isOpen || load.harmonic() > ThirdHarmonic.HEATS) {
+        for (PlannedLoad.Part part : load.parts()) {
+          for (int at = part.node().index(); at >= 0 && !marked[at]; at = parent[at]) {
+            marked[at] = true;
+          }
+        }
+      }
+    }
+    for (int i = 0; i < count; i++) {
+      open[i] &= !typed[i];
+    }
+    return open;
   }
 
   private Peak[] filled() {
@@ -355,6 +378,11 @@ public final class Flows {
   /** What it may take on its legs while others take what they take; infinite without a breaker. */
   public double available(Node node) {
     return available[node.index()];
+  }
+
+  /** Whether the third harmonics of a place are assumed, since nobody has typed high ones. */
+  public boolean isHarmonicAssumed(Node node) {
+    return assumed[node.index()];
   }
 
   /** The highest share of third harmonics in a leg. */

@@ -77,7 +77,7 @@ public final class LoadTable {
     boolean readable = row.unreadable().isEmpty() && typed.item() != null;
     Connection connection = connection(typed, device, nodes);
     List<PlannedLoad.Part> parts = parts(typed, connection, nodes, findings);
-    List<Span> spans = spans(typed, nodes, findings);
+    List<Span> spans = spans(typed, device, nodes, findings);
     double watts =
         device == null || !readable
             ? Double.NaN
@@ -88,7 +88,7 @@ public final class LoadTable {
     if (device != null && device.powerFactor() != null) {
       powerFactor = device.powerFactor();
     }
-    double harmonic = device == null || device.harmonic() == null ? 0 : device.harmonic();
+    double harmonic = device == null ? 0 : ThirdHarmonic.of(device, powerFactor);
     PlannedLoad load =
         new PlannedLoad(
             row, device, connection, parts, spans, watts, powerFactor, harmonic, findings);
@@ -163,7 +163,7 @@ public final class LoadTable {
     }
   }
 
-  private List<Span> spans(Load typed, List<Node> nodes, List<Finding> findings) {
+  private List<Span> spans(Load typed, Equipment device, List<Node> nodes, List<Finding> findings) {
     if (typed.fromDay() != null
         && typed.toDay() != null
         && typed.toDay().isBefore(typed.fromDay())) {
@@ -175,6 +175,7 @@ public final class LoadTable {
     List<Span> spans = timeline.spans(typed.fromDay(), typed.toDay(), typed.from(), typed.to());
     if (!nodes.isEmpty() && nodes.get(0).isFed()) {
       Node source = nodes.get(0).root();
+      sound(source, device, spans, findings);
       if (typed.from() == null && typed.to() == null) {
         spans = hours.within(source, spans);
       } else {
@@ -195,6 +196,19 @@ public final class LoadTable {
       findings.add(Finding.of(LightingFinding.NEVER_ON));
     }
     return spans;
+  }
+
+  /** What goes off with its generator must be planned for; a discharge lamp is dark for longer. */
+  private void sound(Node source, Equipment device, List<Span> spans, List<Finding> findings) {
+    String off = hours.offForSound(source, spans);
+    if (off != null) {
+      boolean lamp = device == null || device.inrush() == null || !device.inrush().isSine();
+      findings.add(
+          Finding.of(
+              lamp ? LightingFinding.LOAD_RESTRIKE : LightingFinding.LOAD_SOUND,
+              Network.shown(source),
+              off));
+    }
   }
 
   /** Currents of a part, once its legs are known. */

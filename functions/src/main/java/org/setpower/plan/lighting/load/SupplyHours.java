@@ -25,6 +25,7 @@ public final class SupplyHours {
 
   private final Timeline timeline;
   private final Map<Integer, List<Span>> hours = new HashMap<>();
+  private final Map<Integer, Generator> sets = new HashMap<>();
 
   public SupplyHours(LightingInputs inputs, Network network, Timeline timeline) {
     this.timeline = timeline;
@@ -38,6 +39,7 @@ public final class SupplyHours {
           supply.type() == SupplyType.GENERATOR ? generators.get(Identity.of(supply.name())) : null;
       if (generator != null) {
         hours.put(node.row(), running(generator));
+        sets.put(node.row(), generator);
       } else if (supply.from() != null || supply.to() != null) {
         hours.put(node.row(), always(supply));
       }
@@ -105,6 +107,24 @@ public final class SupplyHours {
       left = next.stream().filter(s -> s.from() < s.to()).toList();
     }
     return left;
+  }
+
+  /** When a source is off for sound while something is on, in words; null where it is not. */
+  String offForSound(Node source, List<Span> on) {
+    Generator generator = sets.get(source.row());
+    if (generator == null || on.isEmpty()) {
+      return null;
+    }
+    List<String> times = new ArrayList<>();
+    Double from = generator.offFrom();
+    Double to = generator.offTo();
+    if (from != null && to != null && timeline.isWithin(from, to, on)) {
+      times.add(Timeline.text(from) + "–" + Timeline.text(to));
+    }
+    if (generator.offMinutes() != null && generator.offMinutes() > 0) {
+      times.add("%.0f min".formatted(generator.offMinutes()));
+    }
+    return times.isEmpty() ? null : String.join(", ", times);
   }
 
   /** Hours of a source; null where it is always on. */

@@ -18,6 +18,9 @@ public final class Timeline {
   /** Air that counts where a day has no temperature, °C: ratings begin there. */
   public static final double USUAL_AIR = 30;
 
+  /** How far air cools down where the lowest temperature is not known, K: common practice. */
+  private static final double COOLING = 10;
+
   private static final double ROUNDING = 1e-6;
 
   private final List<Window> windows = new ArrayList<>();
@@ -31,8 +34,10 @@ public final class Timeline {
    * @param call quarter hour
    * @param wrap quarter hour, behind the last
    * @param warmest °C
+   * @param coldest °C
    */
-  public record Window(LocalDate date, int midnight, int call, int wrap, double warmest) {}
+  public record Window(
+      LocalDate date, int midnight, int call, int wrap, double warmest, double coldest) {}
 
   /**
    * Hours in which something is on.
@@ -58,10 +63,11 @@ public final class Timeline {
       int call = midnight + down(LightingSettings.or(day.call(), 0.0));
       int wrap = behind(call, midnight, LightingSettings.or(day.wrap(), 1.0));
       double warmest = day.warmest() == null ? USUAL_AIR : units.toCelsius(day.warmest());
-      windows.add(new Window(day.date(), midnight, call, wrap, warmest));
+      double coldest = day.coldest() == null ? warmest - COOLING : units.toCelsius(day.coldest());
+      windows.add(new Window(day.date(), midnight, call, wrap, warmest, coldest));
     }
     if (windows.isEmpty()) {
-      windows.add(new Window(null, 0, 0, DAY, USUAL_AIR));
+      windows.add(new Window(null, 0, 0, DAY, USUAL_AIR, USUAL_AIR - COOLING));
     }
   }
 
@@ -124,6 +130,24 @@ public final class Timeline {
       }
     }
     return spans;
+  }
+
+  /** Whether some of spans lies between two times of any day, to the minute. */
+  boolean isWithin(double from, double to, List<Span> spans) {
+    for (Window w : windows) {
+      double begin = w.midnight() + from * DAY;
+      double end = w.midnight() + (to <= from ? to + 1 : to) * DAY;
+      if (from != to && spans.stream().anyMatch(s -> begin < s.to() && end > s.from())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The time of a share of a day, such as 05:30. */
+  static String text(double clock) {
+    int minutes = (int) Math.round(clock * 24 * 60);
+    return "%02d:%02d".formatted(Math.floorMod(minutes / 60, 24), minutes % 60);
   }
 
   /** The quarter hour of a time on a day; −1 before the plan begins. */

@@ -12,6 +12,7 @@ import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.CoreSet;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.SupplyTables.OutletGroup;
 import org.setpower.plan.lighting.input.SupplyTables.Supply;
 import org.setpower.plan.lighting.input.SupplyType;
@@ -21,7 +22,7 @@ import org.setpower.plan.lighting.network.Node;
 import org.setpower.plan.lighting.protection.Pieces;
 import org.setpower.plan.lighting.protection.RunCable;
 
-/** What to order: cable by type, size, cores, connector and length; distros; adaptors. */
+/** What to order: generators, distros, cable by type, size and cores, adaptors, devices. */
 public final class OrderList {
   private static final double ROUNDING = 1e-9;
 
@@ -32,8 +33,8 @@ public final class OrderList {
   /**
    * A line of the order.
    *
-   * @param kind cable, distro or adaptor
-   * @param size of cable, empty for others
+   * @param kind generator, distro, cable, adaptor or load
+   * @param size of cable or generator, empty for others
    * @param cores of cable; for a set of single-core cables the conductor
    * @param length of a piece as typed; NaN for others
    * @param breaker rating of the breaker that an adaptor needs; NaN where none is needed
@@ -79,7 +80,7 @@ public final class OrderList {
             Double.isNaN(line.breaker()) ? "" : "" + line.breaker());
     Line before = lines.get(key);
     int required = line.required() + (before == null ? 0 : before.required());
-    boolean spared = !"distro".equals(line.kind());
+    boolean spared = line.kind().equals("cable") || line.kind().equals("adaptor");
     int spare = spared ? (int) Math.ceil(required * settings.spareCable() - ROUNDING) : 0;
     lines.put(
         key,
@@ -92,8 +93,40 @@ public final class OrderList {
             line.length(),
             required,
             spare,
-            Double.NaN,
+            line.stock(),
             line.breaker()));
+  }
+
+  /** Adds a generator of a size that is decided or proposed. */
+  public void addGenerator(String name, double kva) {
+    add(
+        new Line(
+            "generator",
+            name,
+            Numbers.format(kva) + " kVA",
+            "",
+            "",
+            Double.NaN,
+            1,
+            0,
+            Double.NaN,
+            Double.NaN));
+  }
+
+  /** Adds devices of a type. */
+  public void addDevices(Equipment device, int pieces) {
+    add(
+        new Line(
+            "load",
+            device.item(),
+            "",
+            "",
+            device.plug() == null ? "" : device.plug().word(),
+            Double.NaN,
+            pieces,
+            0,
+            device.stock() == null ? Double.NaN : device.stock(),
+            Double.NaN));
   }
 
   /** Adds the pieces of a run, a set of single-core cables by conductor. */

@@ -30,9 +30,6 @@ public final class OutletJudge {
 
   private static final double RCD_MILLIAMPS = 30;
 
-  /** At the origin of a temporary installation: IEC 60364-7-740, from memory. */
-  private static final double RCD_FEEDER = 300;
-
   /** IEC 60364-5-53, from memory. */
   private static final double SELECTIVE = 3;
 
@@ -48,7 +45,6 @@ public final class OutletJudge {
   private final LightingSettings settings;
   private final Flows flows;
   private final Set<Node> used = new HashSet<>();
-  private final Set<Node> loaded = new HashSet<>();
   private final Map<Node, Double> leakage = new HashMap<>();
 
   public OutletJudge(Network network, LightingSettings settings, Flows flows) {
@@ -57,7 +53,6 @@ public final class OutletJudge {
     this.flows = flows;
     for (PlannedLoad load : flows.loads()) {
       load.parts().forEach(p -> used.addAll(p.node().path()));
-      load.parts().forEach(p -> loaded.add(p.node()));
     }
     for (Node run : network.runs().values()) {
       used.addAll(run.path());
@@ -166,9 +161,9 @@ public final class OutletJudge {
       if (!said || us) {
         findings.add(Finding.of(LightingFinding.RCD_OPEN));
       } else {
-        boolean feeder = isGuardedFeeder(row, chain);
-        findings.add(
-            Finding.of(feeder ? LightingFinding.RCD_FEEDER : LightingFinding.RCD_NONE, breaker));
+        // IEC 60364-4-41, 411.3.3 asks for 30 mA on outlets to 32 A and on mobile equipment to
+        // 32 A outdoors, without an exception for one that feeds a distro with RCDs of its own
+        findings.add(Finding.of(LightingFinding.RCD_NONE, breaker));
       }
     }
     if (own && chain.size() > 1) {
@@ -179,34 +174,6 @@ public final class OutletJudge {
             Finding.of(LightingFinding.RCD_SELECTIVITY, upstream.milliamps(), device.milliamps()));
       }
     }
-  }
-
-  /**
-   * Whether outlets of a row feed nothing but distros with RCDs for persons of their own, behind an
-   * RCD for the cable: one device for persons before all of them would darken them all.
-   */
-  private boolean isGuardedFeeder(int row, List<Node> chain) {
-    List<Node> nodes = network.ofGroup(row).stream().filter(this::isUsed).toList();
-    boolean cable = chain.stream().anyMatch(n -> n.rcd().milliamps() <= RCD_FEEDER);
-    return cable
-        && nodes.stream().flatMap(n -> n.below().stream()).allMatch(n -> isGuarded(n, row))
-        && nodes.stream()
-            .flatMap(n -> n.below().stream())
-            .anyMatch(n -> n.kind() == Node.Kind.SUPPLY);
-  }
-
-  /** Whether no load hangs on a place, or an RCD for persons stands between it and a feeder. */
-  private boolean isGuarded(Node place, int row) {
-    if (!loaded.contains(place)) {
-      return true;
-    }
-    for (Node n : place.path()) {
-      boolean feeder = n.row() == row && n.kind() != Node.Kind.SUPPLY && n.kind() != Node.Kind.RUN;
-      if (feeder || n.rcd().milliamps() <= RCD_MILLIAMPS) {
-        return !feeder;
-      }
-    }
-    return false;
   }
 
   /** Standing leakage that an RCD carries by itself. */

@@ -89,6 +89,11 @@ final class OverloadCheck {
     if (breaker <= allowed(rating.amps(), rating.rule(), oneOutlet) * (1 + ROUNDING)) {
       return true;
     }
+    if (breaker <= allowed(rating.unheated(), rating.rule(), oneOutlet) * (1 + ROUNDING)) {
+      findings.add(
+          Finding.of(LightingFinding.OVERLOAD_HARMONIC, breaker, rating.amps(), rating.unheated()));
+      return true;
+    }
     findings.add(excess(cable, rating, breaker, downstream, air));
     return false;
   }
@@ -154,10 +159,12 @@ final class OverloadCheck {
     return vde >= breaker ? vde : 0;
   }
 
-  /** Whether what flows exceeds the rating. */
+  /**
+   * Whether what flows exceeds the rating; of assumed third harmonics the breaker's check tells.
+   */
   static void flow(
       double amps, int quarter, RunRating rating, LightingFinding key, List<Finding> findings) {
-    if (amps > rating.amps() * (1 + ROUNDING)) {
+    if (amps > rating.unheated() * (1 + ROUNDING)) {
       findings.add(Finding.of(key, amps, Timeline.text(quarter), rating.amps()));
     }
   }

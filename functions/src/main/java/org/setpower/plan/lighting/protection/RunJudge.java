@@ -185,7 +185,12 @@ public final class RunJudge {
   private void neutral(RunCable cable, RunRating rating, double neutral, List<Finding> findings) {
     int neutrals = Math.max(1, cable.cores().neutrals());
     RunRating of =
-        new RunRating(rating.amps() * neutrals, rating.source(), rating.rule(), rating.circuits());
+        new RunRating(
+            rating.amps() * neutrals,
+            rating.unheated() * neutrals,
+            rating.source(),
+            rating.rule(),
+            rating.circuits());
     OverloadCheck.flow(
         neutral, flows.neutral(cable.node()).quarter(), of, LightingFinding.NEUTRAL_OVER, findings);
   }

@@ -14,19 +14,23 @@ import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
 import org.setpower.plan.lighting.load.Flows;
+import org.setpower.plan.lighting.load.ThirdHarmonic;
 import org.setpower.plan.lighting.network.Node;
 
 /**
  * What a cable run carries as it is laid.
  *
  * @param amps of all parallel cables; NaN where it is not known
+ * @param unheated without third harmonics that nobody has typed; else the same
  * @param source table or data sheet
  * @param rule whose table counts
  * @param circuits in use of a multi-circuit cable, else 1
  */
-public record RunRating(double amps, String source, RatingRule rule, int circuits) {
-  /** Third harmonics from which the neutral of a multi-core cable heats it: IEC 60364-5-52, E. */
-  private static final double HARMONICS = 0.15;
+public record RunRating(
+    double amps, double unheated, String source, RatingRule rule, int circuits) {
+  private static RunRating unknown(RatingRule rule, int circuits) {
+    return new RunRating(Double.NaN, Double.NaN, "", rule, circuits);
+  }
 
   /** IEC 60364-5-52 annex E, from memory. */
   private static final double NEUTRAL_FACTOR = 0.86;
@@ -44,7 +48,7 @@ public record RunRating(double amps, String source, RatingRule rule, int circuit
     Run typed = cable.typed();
     int circuits = circuits(cable.node(), flows);
     if (cable.size() == null || typed.type() == null || cable.laid() == null) {
-      return new RunRating(Double.NaN, "", settings.rule(), circuits);
+      return unknown(settings.rule(), circuits);
     }
     RatingRule rule = settings.rule().of(cable.size().family());
     double harmonics = cable.node().isFed() ? flows.harmonic(cable.node()) : 0;
@@ -63,11 +67,16 @@ public record RunRating(double amps, String source, RatingRule rule, int circuit
                 cable.size().toString(),
                 typed.type().word(),
                 rule.word()));
-        return new RunRating(Double.NaN, "", rule, circuits);
+        return unknown(rule, circuits);
       }
-      double factor = factor(cable, rule, harmonics);
-      return new RunRating(
-          rating.amps() * factor * cable.parallel(), rating.source(), rule, circuits);
+      double amps = rating.amps() * factor(cable, rule, harmonics) * cable.parallel();
+      boolean assumed = cable.node().isFed() && flows.isHarmonicAssumed(cable.node());
+      Ampacity cool =
+          assumed
+              ? rate(cable, rule, cable.size(), air, loaded(cable, rule, circuits, 0, splitSupply))
+              : null;
+      double unheated = cool == null ? amps : cool.amps() * cable.parallel();
+      return new RunRating(amps, unheated, rating.source(), rule, circuits);
     } catch (EvaluationException refused) {
       findings.add(
           refused.errorCode() == CableErrorCode.TOO_HOT
@@ -77,7 +86,7 @@ public record RunRating(double amps, String source, RatingRule rule, int circuit
                   cable.size().toString(),
                   typed.type().word(),
                   rule.word()));
-      return new RunRating(Double.NaN, "", rule, circuits);
+      return unknown(rule, circuits);
     }
   }
 
@@ -101,7 +110,7 @@ public record RunRating(double amps, String source, RatingRule rule, int circuit
     }
     int legs = Integer.bitCount(cable.node().legs());
     if (legs == 3) {
-      boolean heats = harmonics > HARMONICS && !cable.cores().isSingle();
+      boolean heats = harmonics > ThirdHarmonic.HEATS && !cable.cores().isSingle();
       return heats && rule == RatingRule.NEC ? LOADED_NEUTRAL : 3;
     }
     return legs == 2 && cable.node().hasNeutral() && !splitSupply ? 3 : 2;
@@ -109,7 +118,7 @@ public record RunRating(double amps, String source, RatingRule rule, int circuit
 
   private static double factor(RunCable cable, RatingRule rule, double harmonics) {
     boolean heats =
-        harmonics > HARMONICS
+        harmonics > ThirdHarmonic.HEATS
             && !cable.cores().isSingle()
             && Integer.bitCount(cable.node().legs()) == 3;
     return heats && rule != RatingRule.NEC ? NEUTRAL_FACTOR : 1;

@@ -56,7 +56,9 @@ public final class SupplyJudge {
   public List<Finding> uncounted(Node node) {
     // what no source feeds is a stop already
     Set<String> items = node.isFed() ? uncounted.getOrDefault(node, Set.of()) : Set.<String>of();
-    return items.stream().map(i -> Finding.of(LightingFinding.NOT_COUNTED, i)).toList();
+    return items.isEmpty()
+        ? List.of()
+        : List.of(Finding.of(LightingFinding.NOT_COUNTED, String.join(", ", items)));
   }
 
   /** What is wrong with a row of Sources & distro. */

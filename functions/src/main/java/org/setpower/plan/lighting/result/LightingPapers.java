@@ -3,6 +3,7 @@ package org.setpower.plan.lighting.result;
 import java.time.LocalDate;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -96,7 +97,7 @@ public final class LightingPapers {
           int checks,
       @Result(
               key = "loadsFit",
-              heading = "Loads fit",
+              heading = "Loads on papers",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -112,7 +113,7 @@ public final class LightingPapers {
           int loadsFit,
       @Result(
               key = "loadsWithheld",
-              heading = "Loads withheld",
+              heading = "Loads not on papers",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -128,7 +129,7 @@ public final class LightingPapers {
           int loadsWithheld,
       @Result(
               key = "runsFit",
-              heading = "Cable runs fit",
+              heading = "Cable runs on papers",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -144,7 +145,7 @@ public final class LightingPapers {
           int runsFit,
       @Result(
               key = "runsWithheld",
-              heading = "Cable runs withheld",
+              heading = "Cable runs not on papers",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -179,6 +180,22 @@ public final class LightingPapers {
   /** An outlet in use, for whoever plugs and measures. */
   @Table(key = "distribution", heading = "Distribution", rows = 200)
   public record PlaceRow(
+      @Result(
+              key = "distro",
+              heading = "Distro",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Whose outlet it is.")
+          String distro,
       @Result(
               key = "place",
               heading = "Outlet",
@@ -315,7 +332,7 @@ public final class LightingPapers {
           Double neutral,
       @Result(
               key = "withheld",
-              heading = "Withheld",
+              heading = "Not on paper",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -601,11 +618,12 @@ public final class LightingPapers {
           Verdict verdict) {}
 
   /** A source or a distro, to be stuck on it. */
-  @Table(key = "labels", heading = "Distro labels", rows = 40)
+  /** A row of the label of a distro. */
+  @Table(key = "labels", heading = "Distro labels", rows = 240)
   public record LabelRow(
       @Result(
-              key = "name",
-              heading = "Name",
+              key = "kind",
+              heading = "Type",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -617,11 +635,11 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "As typed.")
-          String name,
+              rule = "name, line, outlet, stop or caution.")
+          String kind,
       @Result(
-              key = "location",
-              heading = "Location",
+              key = "place",
+              heading = "Distro",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -633,11 +651,11 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "As typed.")
-          String location,
+              rule = "Name of the distro, then its outlets in use.")
+          String place,
       @Result(
-              key = "fedFrom",
-              heading = "Fed from",
+              key = "plugged",
+              heading = "Plugged in",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -649,8 +667,24 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "The place at which its cable run begins.")
-          String fedFrom,
+              rule = "What is plugged in and fit.")
+          Phrase plugged,
+      @Result(
+              key = "legs",
+              heading = "Legs",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Of the outlet.")
+          String legs,
       @Result(
               key = "breaker",
               heading = "Breaker",
@@ -666,11 +700,12 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "The smallest from here to the source.")
+              rule = "Of the outlet.")
           Double breaker,
       @Result(
-              key = "electrician",
-              heading = "Responsible electrician",
+              key = "rcd",
+              heading = "RCD",
+              unit = "mA",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -682,11 +717,13 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "As typed.")
-          String electrician,
+              rule = "The one nearest to the outlet.")
+          Double rcd,
       @Result(
-              key = "verdict",
-              heading = "Status",
+              key = "amps",
+              heading = "Current",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -698,8 +735,8 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Of its row.")
-          Verdict verdict) {}
+              rule = "Peak of the outlet.")
+          Double amps) {}
 
   /** Legs of a source or a distro, sources first. */
   @Table(key = "legs", heading = "Legs", rows = 40)
@@ -1062,7 +1099,7 @@ public final class LightingPapers {
                 Source.GENERATORS,
                 Source.STOCK
               },
-              rule = "cable, distro or adaptor.")
+              rule = "generator, distro, cable, adaptor or load.")
           String kind,
       @Result(
               key = "what",
@@ -1079,7 +1116,8 @@ public final class LightingPapers {
                 Source.GENERATORS,
                 Source.STOCK
               },
-              rule = "Type of cable, distro with outlets, connectors of an adaptor.")
+              rule =
+                  "Generator, distro with outlets, type of cable, connectors of an adaptor, device.")
           String what,
       @Result(
               key = "size",
@@ -1096,7 +1134,7 @@ public final class LightingPapers {
                 Source.GENERATORS,
                 Source.STOCK
               },
-              rule = "Of a cable; main breaker of a distro.")
+              rule = "Of a cable; kVA of a generator; main breaker of a distro.")
           String size,
       @Result(
               key = "cores",
@@ -1167,7 +1205,7 @@ public final class LightingPapers {
                 Source.GENERATORS,
                 Source.STOCK
               },
-              rule = "Pieces of all cable runs.")
+              rule = "Pieces of all cable runs; devices that are on at once.")
           int required,
       @Result(
               key = "spare",
@@ -1203,7 +1241,7 @@ public final class LightingPapers {
                 Source.GENERATORS,
                 Source.STOCK
               },
-              rule = "From Cable stock.")
+              rule = "From Cable stock and Equipment.")
           Double stock,
       @Result(
               key = "short",

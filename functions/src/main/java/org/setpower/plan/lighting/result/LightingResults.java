@@ -389,6 +389,12 @@ public final class LightingResults {
               rule = "Outlets in which something is plugged.")
           Integer used,
       @Result(
+              key = "legsOf",
+              heading = "Legs of outlets",
+              from = {Source.PROJECT, Source.SUPPLIES, Source.OUTLETS, Source.RUNS},
+              rule = "Numbers of the outlets on each leg.")
+          String legsOf,
+      @Result(
               key = "peak",
               heading = "Peak",
               form = NumberForm.ONE_DECIMAL,
@@ -1060,7 +1066,7 @@ public final class LightingResults {
           Double derating,
       @Result(
               key = "load",
-              heading = "Peak load",
+              heading = "Alternator load",
               form = NumberForm.ONE_DECIMAL,
               unit = "kVA",
               from = {
@@ -1074,10 +1080,26 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule =
-                  "Legs times kVA of the one that carries most, or times its kW / 0.8 where that"
-                      + " is more.")
+              rule = "Legs times the kVA of the one that carries most.")
           Double load,
+      @Result(
+              key = "power",
+              heading = "Engine load",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "kW",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "All legs together.")
+          Double power,
       @Result(
               key = "starting",
               heading = "With largest start",
@@ -1094,7 +1116,9 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Peak load when the largest start comes on top.")
+              rule =
+                  "Alternator load, or engine load / 0.8 if more, when the largest start comes on"
+                      + " top.")
           Double starting,
       @Result(
               key = "needed",
@@ -1112,7 +1136,9 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Peak load with headroom, or with the largest start if more, over derating.")
+              rule =
+                  "Alternator load, or engine load / 0.8 if more, with headroom or with the"
+                      + " largest start, over derating.")
           Double needed,
       @Result(
               key = "proposed",
@@ -1153,6 +1179,25 @@ public final class LightingResults {
               rule = "Size times derating.")
           Double left,
       @Result(
+              key = "engineLeft",
+              heading = "Engine after derating",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "kW",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES
+              },
+              rule = "0.8 times the kVA after derating.")
+          Double engineLeft,
+      @Result(
               key = "share",
               heading = "Peak load",
               form = NumberForm.SHARE,
@@ -1168,7 +1213,7 @@ public final class LightingResults {
                 Source.GENERATORS,
                 Source.SIZES
               },
-              rule = "Of what it has after derating.")
+              rule = "Of alternator or engine after derating, whichever is loaded more.")
           Double share,
       @Result(
               key = "hours",
@@ -1263,7 +1308,7 @@ public final class LightingResults {
           Double co2,
       @Result(
               key = "refuelOn",
-              heading = "Refuel by, day",
+              heading = "Refuel before, day",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -1281,7 +1326,7 @@ public final class LightingResults {
           LocalDate refuelOn,
       @Result(
               key = "refuelAt",
-              heading = "Refuel by",
+              heading = "Refuel before",
               unit = ProjectTables.CLOCK,
               from = {
                 Source.PROJECT,

@@ -21,6 +21,7 @@ final class IntegerProgram {
 
   private double[] objective;
   private double step;
+  private double enough = WHOLE;
   private double[] best;
   private double bestValue;
   private long budget;
@@ -37,6 +38,11 @@ final class IntegerProgram {
     this.implied = implied.clone();
     this.size = upper.length + more;
     this.completed = completed;
+  }
+
+  /** A value that is less than this below the greatest is good enough. */
+  void goodEnough(double less) {
+    enough = less;
   }
 
   /** Adds a row a·v ≤ b. */
@@ -113,7 +119,7 @@ final class IntegerProgram {
       return;
     }
     double[] v = relaxed.x();
-    if (v == null || reachable(value(v)) <= bestValue + WHOLE) {
+    if (v == null || reachable(value(v)) <= bestValue + enough) {
       return;
     }
     int at = -1;

@@ -20,6 +20,8 @@ public record Party(List<Item> items, List<Limit> limits, double[] room, double[
    * @param limitKilograms weight of one as far as it is known; 0 if it is not
    * @param balanceKilograms weight of one by which loads are shared
    * @param user the traveller who works with it; −1 for anyone
+   * @param fitted whether it is in equipment, which stays with its user
+   * @param first who takes it first where nothing else decides
    * @param caps how many each traveller may take
    * @param last how many each traveller had in the last proposal
    */
@@ -31,6 +33,8 @@ public record Party(List<Item> items, List<Limit> limits, double[] room, double[
       double limitKilograms,
       double balanceKilograms,
       int user,
+      boolean fitted,
+      int first,
       int[] caps,
       int[] last) {}
 

@@ -8,15 +8,23 @@ import java.util.stream.IntStream;
 
 /**
  * Proposes who carries what, one aim after the other: the most Wh of each priority, the first
- * first; fewest pieces over 100 Wh; the smallest heaviest load; most pieces with their user; fewest
- * changes from the last proposal. Each aim is an integer programme that keeps what the aims before
- * have reached. The same question always has the same answer.
+ * first; fewest pieces over 100 Wh; batteries in equipment with their user; the smallest heaviest
+ * load, to half a kilogram; most pieces with their user; fewest changes from the last proposal.
+ * Each aim is an integer programme that keeps what the aims before have reached. Without a last
+ * proposal, what is left open goes to a traveller that depends on the battery alone, so that one
+ * changed cell moves few pieces. The same question always has the same answer.
  */
 public final class PartyPacking {
   /** What one aim may take: some tens of milliseconds. */
   static final long WORK = 3_000_000;
 
   private static final double DUST = 1e-6;
+
+  /**
+   * Loads that differ by less are as good as each other: the heaviest is found to so many
+   * kilograms, and what comes after may add as much.
+   */
+  static final double SAME_LOAD = 0.25;
 
   /** Energies and weights are compared in hundredths. */
   private static final double GRAIN = 100;
@@ -114,15 +122,40 @@ public final class PartyPacking {
     aim(
         weights(i -> party.items().get(i).over() ? -1 : 0),
         party.items().stream().anyMatch(Party.Item::over) ? 1 : 0);
+    aim(users(true), 1);
     shareLoads();
+    aim(users(false), 1);
+    if (party.items().stream().anyMatch(i -> Arrays.stream(i.last()).anyMatch(n -> n > 0))) {
+      changeLeast();
+    } else {
+      boolean reached = proven;
+      aim(firsts(), 1);
+      proven = reached;
+    }
+  }
+
+  /** Pieces with their user, of batteries in equipment or of all others. */
+  private double[] users(boolean fitted) {
     double[] users = new double[cells];
     for (int i = 0; i < party.items().size(); i++) {
-      if (party.items().get(i).user() >= 0) {
-        users[at(i, party.items().get(i).user())] = 1;
+      Party.Item item = party.items().get(i);
+      if (item.user() >= 0 && item.fitted() == fitted) {
+        users[at(i, item.user())] = 1;
       }
     }
-    aim(users, 1);
-    changeLeast();
+    return users;
+  }
+
+  /** Pieces near the traveller who takes the item first. */
+  private double[] firsts() {
+    double[] firsts = new double[cells];
+    for (int i = 0; i < party.items().size(); i++) {
+      for (int t = 0; t < people; t++) {
+        int behind = Math.floorMod(t - party.items().get(i).first(), people);
+        firsts[at(i, t)] = people - 1 - behind;
+      }
+    }
+    return firsts;
   }
 
   private void carryMost(int priority) {
@@ -179,7 +212,9 @@ public final class PartyPacking {
     return program;
   }
 
-  /** The smallest heaviest load: one further number that no load is above. */
+  /**
+   * The smallest heaviest load, kept to half a kilogram: one further number that no load is above.
+   */
   private void shareLoads() {
     double[][] loads = new double[people][];
     long step = 0;
@@ -203,6 +238,7 @@ public final class PartyPacking {
       row[cells] = -1;
       program.atMost(row, -party.load()[t]);
     }
+    program.goodEnough(SAME_LOAD);
     double[] objective = new double[cells + 1];
     objective[cells] = -1;
     double[] start = Arrays.copyOf(new LoadBalance(party, pieces).shared(), cells + 1);
@@ -210,7 +246,7 @@ public final class PartyPacking {
     pieces = Arrays.copyOf(best.values(), cells);
     proven &= best.proven();
     for (int t = 0; t < people; t++) {
-      add(loads[t], best.values()[cells] - party.load()[t] + DUST);
+      add(loads[t], best.values()[cells] + SAME_LOAD - party.load()[t] + DUST);
     }
   }
 

@@ -12,6 +12,7 @@ import org.setpower.flight.Packing;
  *
  * @param cells the word of the cells
  * @param small whether it is for small batteries of small cells
+ * @param name proper shipping name
  * @param passengerKg net weight a package on passenger aircraft; NaN where it does not fly or has
  *     no limit
  * @param cargoKg net weight a package on cargo aircraft
@@ -19,7 +20,7 @@ import org.setpower.flight.Packing;
  * @param binds whether that state of charge is mandatory
  * @param chargeOver energy of a battery above which it is
  * @param spareSets sets that may be packed with equipment besides that in use; NaN for no limit
- * @param confirm whether it is from memory and prints "confirm"
+ * @param confirm parts that are from memory and print "confirm"; empty for none
  */
 public record FreightRule(
     String cells,
@@ -27,6 +28,7 @@ public record FreightRule(
     boolean small,
     LocalDate validFrom,
     String un,
+    String name,
     String instruction,
     String section,
     double passengerKg,
@@ -35,9 +37,10 @@ public record FreightRule(
     boolean binds,
     double chargeOver,
     double spareSets,
+    String packaging,
     String marks,
     String labels,
-    boolean confirm,
+    String confirm,
     String source,
     String basis) {
   private static final TextEnum.Lookup<Packing> PACKINGS = new TextEnum.Lookup<>(Packing.class);
@@ -73,6 +76,7 @@ public record FreightRule(
         row.text("small").equals("yes"),
         LocalDate.parse(row.text("valid_from")),
         row.text("un"),
+        row.text("name"),
         row.text("instruction"),
         row.text("section"),
         kilograms(row, "passenger_kg"),
@@ -81,9 +85,10 @@ public record FreightRule(
         row.text("charge_binds").equals("yes"),
         row.number("charge_over_wh"),
         row.blank("spare_sets") ? Double.NaN : row.number("spare_sets"),
+        row.text("packaging"),
         row.text("marks"),
         row.text("labels"),
-        row.text("confirm").equals("yes"),
+        row.text("confirm"),
         row.source(),
         row.basis());
   }
@@ -133,6 +138,11 @@ public record FreightRule(
       }
     }
     return Optional.ofNullable(newest);
+  }
+
+  /** Whether a part of it is from memory. */
+  public boolean isToConfirm() {
+    return !confirm.isEmpty();
   }
 
   /** How many may be packed with equipment that takes so many at a time. */

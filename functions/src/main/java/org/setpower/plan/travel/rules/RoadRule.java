@@ -11,6 +11,8 @@ import org.setpower.base.ReferenceTable;
  * @param cells the word of the cells
  * @param alone UN number of batteries by themselves
  * @param inEquipment UN number of batteries with or in equipment
+ * @param nameAlone proper shipping name of batteries by themselves
+ * @param nameInEquipment proper shipping name of batteries with or in equipment
  * @param smallCell largest cell under the provision, Wh or g of lithium
  * @param smallBattery largest battery under the provision, Wh or g of lithium
  * @param provision under which small batteries travel
@@ -22,7 +24,9 @@ public record RoadRule(
     String rules,
     String cells,
     String alone,
+    String nameAlone,
     String inEquipment,
+    String nameInEquipment,
     double smallCell,
     double smallBattery,
     String provision,
@@ -40,7 +44,9 @@ public record RoadRule(
                         r.text("rules"),
                         r.text("cells"),
                         r.text("un_alone"),
+                        r.text("name_alone"),
                         r.text("un_equipment"),
+                        r.text("name_equipment"),
                         r.number("small_cell"),
                         r.number("small_battery"),
                         r.text("provision"),

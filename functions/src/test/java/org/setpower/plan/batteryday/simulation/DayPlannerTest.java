@@ -17,7 +17,7 @@ class DayPlannerTest {
   private static final AirTemperature MILD =
       new AirTemperature(List.of(AirTemperature.Part.constant(0, 20)));
   private static final BatteryFeed FEED =
-      new BatteryFeed(Chemistry.LI_ION, 8, 10.2, 45, 294, 1, 20, 0, 0);
+      new BatteryFeed(Chemistry.LI_ION, 8, 10.2, 45.0, 294, 1, 20, 0, 0);
 
   private static UnitSpec unit(int row, int type, double watts, double from, double to) {
     return new UnitSpec(
@@ -49,7 +49,7 @@ class DayPlannerTest {
   }
 
   private static ChargerSpec charger(int row, double amps, double from, double to, int... types) {
-    ChargeCurve curve = ChargeCurve.of(Chemistry.LI_ION, 8, 10.2, 45, amps, 20);
+    ChargeCurve curve = ChargeCurve.of(Chemistry.LI_ION, 8, 10.2, 45.0, amps, 20);
     Map<Integer, ChargerSpec.Rate> rates = new TreeMap<>();
     for (int type : types) {
       rates.put(type, new ChargerSpec.Rate(curve, amps * 42, 367));
@@ -69,7 +69,7 @@ class DayPlannerTest {
   }
 
   private static MinuteDay.Channel channel(double amps, double from, double to) {
-    ChargeCurve curve = ChargeCurve.of(Chemistry.LI_ION, 8, 10.2, 45, amps, 20);
+    ChargeCurve curve = ChargeCurve.of(Chemistry.LI_ION, 8, 10.2, 45.0, amps, 20);
     double end = FEED.endCharge(92, 20);
     return new MinuteDay.Channel(
         minutes(curve.hours(end, 1)) + 1,

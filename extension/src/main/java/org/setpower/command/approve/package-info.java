@@ -1,0 +1,2 @@
+/** Approves the budget of a power budget as it is planned. */
+package org.setpower.command.approve;

@@ -1,2 +1,0 @@
-/** Sheets and tables that several files have. */
-package org.setpower.templates.shared;
