@@ -443,55 +443,114 @@ public final class RegisterResults {
       @Result(
               key = "place",
               heading = "Place",
-              from = {"batteries.place", "batteries.serial", "batteries.retired", "project.asOf", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           String place,
       @Result(
               key = "outTo",
               heading = "Out to",
-              from = {"batteries.place", "batteries.serial", "batteries.outTo", "batteries.retired", "project.asOf"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.outTo",
+                "batteries.retired",
+                "project.asOf"
+              },
               rule = "From Batteries.")
           String outTo,
       @Result(
               key = "serial",
               heading = "Serial",
-              from = {"batteries.place", "batteries.serial", "batteries.retired", "project.asOf", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "By place.")
           String serial,
       @Result(
               key = "type",
               heading = "Type",
-              from = {"batteries.place", "batteries.serial", "batteries.type", "batteries.retired", "project.asOf", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.type",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           String type,
       @Result(
               key = "status",
               heading = "State",
-              from = {"batteries.place", "batteries.serial", "batteries.status", "batteries.retired", "project.asOf", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.status",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           Status status,
       @Result(
               key = "verdict",
               heading = "Status",
-              from = {"batteries.place", "batteries.serial", "batteries.verdict", "batteries.retired", "project.asOf", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.verdict",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           Verdict verdict,
       @Result(
               key = "fit",
               heading = "Fit to go out",
-              from = {"batteries.place", "batteries.serial", "batteries.fit", "batteries.retired", "project.asOf", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.fit",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           Boolean fit,
       @Result(
               key = "backBy",
               heading = "Back by",
-              from = {"batteries.place", "batteries.serial", "batteries.backBy", "batteries.retired", "project.asOf", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.backBy",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           LocalDate backBy,
       @Result(
               key = "counted",
               heading = "Counted",
-              from = {"batteries.place", "batteries.serial", "batteries.retired", "project.asOf", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "A box to tick on paper.")
           String counted) {}
 
