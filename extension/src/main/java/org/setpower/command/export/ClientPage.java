@@ -235,7 +235,7 @@ final class ClientPage {
         }
         int needed = 0;
         for (String line : text.split("\n")) {
-          needed += 1 + (int) (line.length() / (width * LETTERS * 100));
+          needed += 1 + (int) (line.length() / (width * LETTERS));
         }
         lines = Math.max(lines, needed);
       }

@@ -42,10 +42,10 @@ enum PageText {
   BY_DATES("every day from out to back, both included; of seven days at most {0,number,0.#}."),
   BY_DAY_TYPE("each day of the schedule by its type."),
   AGREED("{0,number,0.#}, as agreed."),
-  AGREED_MOSTLY("{0,number,0.#}, as agreed; other days shown in a row are agreed for that row."),
+  AGREED_MOSTLY("{0,number,0.#}, as agreed; in some rows other days, agreed for them."),
   AGREED_BY_ROW("as agreed, in the rows."),
   AGREED_IN_SOME("in some rows as agreed."),
-  AGREED_ELSE("{0} Other rows: {1}"),
+  AGREED_ELSE("{0} All other rows: {1}"),
   MIN_DAYS("{0} At least {1,number,0.#} days."),
   ONE_DAY_WEEKEND("{0} A weekend counts as one day."),
   WAIVED(
@@ -63,7 +63,9 @@ enum PageText {
   CHARGES_SO_FAR("Charges so far; points still open: {0,number,0}"),
   LESS_SECURITY("Less security deposit"),
   GIVE_BACK("Security deposit to give back"),
+  GIVE_BACK_SO_FAR("Security deposit to give back, so far"),
   TO_PAY("Still to pay"),
+  TO_PAY_SO_FAR("Still to pay, so far"),
   APART("Balance of the quote, due apart from this"),
   EXCLUDED("Rows on request: {0,number,0}. Their price is not in the total.");
 

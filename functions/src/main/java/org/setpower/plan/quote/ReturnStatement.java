@@ -113,9 +113,15 @@ final class ReturnStatement {
     }
     boolean isOwed = charges.compareTo(sums.security()) > 0 || sums.security().signum() == 0;
     if (isOwed) {
-      add(StatementKind.TO_PAY, PageText.TO_PAY.of(), charges.subtract(sums.security()));
+      add(
+          StatementKind.TO_PAY,
+          (open == 0 ? PageText.TO_PAY : PageText.TO_PAY_SO_FAR).of(),
+          charges.subtract(sums.security()));
     } else {
-      add(StatementKind.GIVE_BACK, PageText.GIVE_BACK.of(), sums.security().subtract(charges));
+      add(
+          StatementKind.GIVE_BACK,
+          (open == 0 ? PageText.GIVE_BACK : PageText.GIVE_BACK_SO_FAR).of(),
+          sums.security().subtract(charges));
     }
     add(StatementKind.BALANCE, PageText.APART.of(), sums.balance());
   }

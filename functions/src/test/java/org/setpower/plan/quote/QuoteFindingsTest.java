@@ -644,7 +644,8 @@ class QuoteFindingsTest {
     // six tubes and ten batteries are not on Returns
     assertThat(statement(ranges))
         .contains("battery: damaged = ", "tube: not back = ", "battery: not back = ")
-        .contains("Charges so far; points still open: 3 = 367.76");
+        .contains("Charges so far; points still open: 3 = 367.76")
+        .contains("Security deposit to give back, so far = 1132.24");
     ranges.set("order", 1, "restBack", "yes");
     assertThat(statement(ranges)).contains("Charges so far; points still open: 1 = 367.76");
     assertThat(sentences(returned(ranges, 3).reasons()))
@@ -694,15 +695,14 @@ class QuoteFindingsTest {
     // a row with dates of its own follows the rule
     ranges.row("items", "item", "b", "qty", 1, "rate", 1, "back", day("2027-02-02"));
     assertThat(closing(ranges).get(0))
-        .startsWith("Charged days: 4, as agreed. Other rows: every day from out to back")
+        .startsWith("Charged days: 4, as agreed. All other rows: every day from out to back")
         .endsWith("A weekend counts as one day.");
     ranges.set("items", 2, "agreedDays", 2);
     assertThat(closing(ranges).get(0))
-        .isEqualTo(
-            "Charged days: 4, as agreed; other days shown in a row are agreed for that row.");
+        .isEqualTo("Charged days: 4, as agreed; in some rows other days, agreed for them.");
     ranges.set("order", 1, "agreedDays", "");
     assertThat(closing(ranges).get(0))
-        .startsWith("Charged days: in some rows as agreed. Other rows: every day");
+        .startsWith("Charged days: in some rows as agreed. All other rows: every day");
     ranges.set("items", 1, "agreedDays", 3);
     assertThat(closing(ranges).get(0)).isEqualTo("Charged days: as agreed, in the rows.");
   }

@@ -97,7 +97,7 @@ public final class InputCells {
     if (isTime(column.type(), column.unit())) {
       return CellFormat.TIME;
     }
-    if (column.type() == Integer.class) {
+    if (column.type() == Integer.class || column.type() == Long.class) {
       return CellFormat.COUNT;
     }
     if (column.type() == Double.class || column.type() == BigDecimal.class) {

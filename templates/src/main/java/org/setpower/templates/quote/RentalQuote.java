@@ -55,6 +55,7 @@ public final class RentalQuote implements PlanTemplate {
             .with(
                 book.table("returns")
                     .pick("item", "items.item")
+                    .width("reasons", 60)
                     .shows("daysLate", "fee", "feeTax", "charged"))
             .beside(book.list("due", "row", "item", "pieces", "backOn", "open").width("item", 50)),
         delivery(),

@@ -772,16 +772,11 @@ public final class PlanWriter {
     int columns = layout.widths(tab).size();
     int first = PlanLayout.firstPrinted(tab);
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
-<<<<<<< HEAD
     int end = tab.printed() > 0 ? layout.place(last).row() + tab.printed() : layout.lastRow(tab);
     int rows = end + 1 - first;
     areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
-    if (!tab.isPage() && !tab.isSent() && last instanceof PlanList) {
-      areas.setTitleRows(address(range(tab, 0, layout.place(last).row(), 1, 1)));
-=======
     if (!tab.isPage() && last instanceof PlanList list && !list.isWide()) {
       areas.setTitleRows(address(range(tab, 0, layout.headingRow(list), 1, 1)));
->>>>>>> quote
       areas.setPrintTitleRows(true);
     }
   }

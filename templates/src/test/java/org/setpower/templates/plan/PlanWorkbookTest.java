@@ -83,6 +83,24 @@ class PlanWorkbookTest {
         .hasSizeLessThanOrEqualTo(MOST_TABS);
   }
 
+  /** Nothing is left out of a paper in silence, before print ranges are set to filled rows. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void a_paper_that_prints_few_rows_at_first_says_what_to_do(PlanWorkbook workbook) {
+    PlanLayout layout = new PlanLayout(workbook, MessageCatalog.english());
+    workbook.tabs().stream()
+        .filter(t -> t.printed() > 0)
+        .forEach(
+            t -> {
+              PlanList list = (PlanList) t.parts().get(t.parts().size() - 1);
+              int row = layout.place(list).row() + 1;
+              assertThat(t.printed()).isLessThan(list.rows());
+              assertThat(layout.formulas().stamp(t))
+                  .contains("Set print ranges before you print")
+                  .contains("$A$" + (row + t.printed() + 1) + ":$A$" + (row + list.rows()) + ")");
+            });
+  }
+
   @ParameterizedTest
   @MethodSource("workbooks")
   void every_cell_to_fill_says_what_to_type_or_what_a_blank_means(PlanWorkbook workbook) {
