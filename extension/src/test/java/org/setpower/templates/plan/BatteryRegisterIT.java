@@ -115,7 +115,8 @@ class BatteryRegisterIT {
         unsafe(office, "not inspected", battery("condition", "")),
         unsafe(office, "a number as condition", battery("condition", 1.0)),
         unsafe(office, "type not known", battery("type", "unknown")),
-        unsafe(office, "retired", battery("retired", day("2027-01-01"), "decided", "keep")),
+        unsafe(
+            office, "retired some day", battery("retired", day("2028-01-01"), "decided", "keep")),
         unsafe(
             office,
             "decided keep of 70 % health",
@@ -126,6 +127,49 @@ class BatteryRegisterIT {
         unsafe(office, "cells of 4.6 V", battery(), cells(4.6, 60)),
         unsafe(office, "cells of 0 V", battery(), cells(0, 5000)),
         unsafe(office, "one cell 0.14 V apart", battery(), test("cell2", 4.01)));
+  }
+
+  @Test
+  void a_dangerous_battery_that_is_out_stays_where_it_is(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery("condition", "swollen", "outTo", "documentary"));
+      assertThat(book.column("actions.action")).containsExactly("warn the client");
+      assertThat(book.column("actions.reasons").get(0))
+          .startsWith("The battery is out to documentary and can be dangerous.")
+          .contains("do not move it")
+          .doesNotContain("Call it back");
+    }
+  }
+
+  @Test
+  void a_battery_that_is_out_or_was_tested_badly_since_gets_no_slip(Office office)
+      throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery("outTo", "documentary")).rows("tests", test());
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("no");
+      assertThat(book.single("slip.reasons")).contains("already out to documentary");
+      assertThat(book.single("summary.fit")).isEqualTo("1");
+      assertThat(book.single("summary.fitIn")).isEqualTo("0");
+      book.rows("batteries", battery());
+      assertThat(book.single("summary.fitIn")).isEqualTo("1");
+      book.rows(
+          "tests", test(), test("date", day("2027-02-05"), "measured", 60.0, "temperature", 5.0));
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("no");
+      assertThat(book.single("slip.reasons")).contains("does not count and may be low");
+    }
+  }
+
+  @Test
+  void a_retired_battery_leaves_counts_and_lists(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery("retired", day("2027-01-01"), "decided", "keep"))
+          .rows("tests", test());
+      assertThat(book.single("slip.mayGoOut")).isEqualTo("no");
+      assertThat(book.column("batteries.fit")).containsExactly("no");
+      assertThat(book.single("summary.batteries")).isEqualTo("0");
+      assertThat(book.column("stocktake.serial")).isEmpty();
+      assertThat(book.column("actions.serial")).isEmpty();
+    }
   }
 
   private DynamicTest unsafe(Office office, String name, Map<String, Object> battery) {
@@ -151,7 +195,7 @@ class BatteryRegisterIT {
     assertThat(book.single("slip.reasons")).isNotEmpty();
     assertThat(book.single("slip.type")).isEmpty();
     assertThat(book.single("slip.health")).isEmpty();
-    assertThat(book.single("slip.status")).isEmpty();
+    assertThat(book.single("slip.tested")).isEmpty();
     assertThat(book.page("Issue slip")).doesNotContain("yes");
     assertThat(book.column("batteries.fit")).hasSize(rows).containsOnly("no");
     assertThat(book.column("batteries.status")).doesNotContain("keep", "watch");

@@ -84,6 +84,6 @@ final class BatteryDayIssues {
   }
 
   List<IssueRow> rows() {
-    return issues.rows();
+    return issues.rows(BatteryDayResults.ISSUES.rows());
   }
 }

@@ -353,7 +353,7 @@ public final class BudgetPlan {
   private List<IssueRow> issues() {
     Issues issues = new Issues();
     issues.addRows(inputs.all(), this::findings, Set.of());
-    return issues.rows();
+    return issues.rows(BudgetResults.ISSUES.rows());
   }
 
   /** The rows that a row of results is made of. */

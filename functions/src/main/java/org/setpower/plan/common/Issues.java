@@ -7,32 +7,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
-import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Severity;
 import org.setpower.plan.finding.Verdict;
 
-/** Collects what is wrong: one issue a cause and table, however many rows have it. */
+/**
+ * Collects what is wrong: one issue a table and sentence, however many rows have it. No row stands
+ * under the figure, condition or date of another.
+ */
 public final class Issues {
   private static final int NAMED = 8;
 
   private final Map<String, Issue> byCause = new LinkedHashMap<>();
-  private final Function<Finding, String> causes;
-
-  /** One issue a key, or a column where the key is about columns. */
-  public Issues() {
-    this(Issues::cause);
-  }
-
-  private Issues(Function<Finding, String> causes) {
-    this.causes = causes;
-  }
-
-  /** One issue a sentence: no row stands under the figure, condition or flight of another. */
-  public static Issues bySentence() {
-    return new Issues(f -> f.key().key() + "|" + f.arguments());
-  }
 
   /**
    * One issue.
@@ -81,7 +69,7 @@ public final class Issues {
     for (Finding finding : findings) {
       Issue issue =
           byCause.computeIfAbsent(
-              table + "|" + causes.apply(finding),
+              table + "|" + cause(finding),
               k -> new Issue(table, new ArrayList<>(), new ArrayList<>()));
       issue.findings().add(finding);
       issue.names().add(name);
@@ -120,21 +108,40 @@ public final class Issues {
     }
   }
 
-  /** One key, and one column where the key is about columns. */
   private static String cause(Finding finding) {
-    return !finding.arguments().isEmpty() && finding.arguments().get(0) instanceof InputColumn c
-        ? finding.key().key() + "|" + c.path()
-        : finding.key().key();
+    return finding.key().key() + "|" + finding.arguments();
   }
 
-  /** All issues as rows of the table. */
-  public List<IssueRow> rows() {
-    return worstFirst().stream()
-        .map(
-            i ->
-                new IssueRow(
-                    i.severity().verdict(), i.where(), i.findings().size(), List.of(i.first())))
-        .toList();
+  /**
+   * All issues as rows of the table; the last row says how many more there are.
+   *
+   * @param room rows of the table
+   */
+  public List<IssueRow> rows(int room) {
+    List<Issue> all = worstFirst();
+    List<IssueRow> rows = new ArrayList<>();
+    for (Issue issue : all.size() > room ? all.subList(0, room - 1) : all) {
+      rows.add(
+          new IssueRow(
+              issue.severity().verdict(),
+              issue.where(),
+              issue.findings().size(),
+              List.of(issue.first())));
+    }
+    if (all.size() > room) {
+      List<Issue> others = all.subList(room - 1, all.size());
+      Verdict worst = others.get(0).severity().verdict();
+      rows.add(
+          new IssueRow(
+              worst,
+              new Place(others.get(0).table(), "…"),
+              others.stream().mapToInt(i -> i.findings().size()).sum(),
+              List.of(
+                  Finding.of(
+                      worst == Verdict.STOP ? CommonFinding.MORE_STOPS : CommonFinding.MORE_CHECKS,
+                      others.size()))));
+    }
+    return List.copyOf(rows);
   }
 
   /** All issues, the worst first, then those of most rows. */
@@ -145,7 +152,7 @@ public final class Issues {
                 .thenComparing(i -> i.findings().size())
                 .reversed()
                 .thenComparing(Issue::table)
-                .thenComparing(i -> causes.apply(i.findings().get(0))))
+                .thenComparing(i -> cause(i.findings().get(0))))
         .toList();
   }
 }

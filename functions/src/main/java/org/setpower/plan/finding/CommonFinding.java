@@ -32,6 +32,10 @@ public enum CommonFinding implements FindingKey {
   NOT_CALCULATED("plan.failed", Severity.DANGER),
   /** Arguments: table, rows of the table, rows of the block. */
   OVERFLOW("answer.overflow", Severity.DANGER),
+  /** Arguments: issues that are not shown, of which one is a stop. */
+  MORE_STOPS("issues.moreStops", Severity.STOP),
+  /** Arguments: issues that are not shown, none of them a stop. */
+  MORE_CHECKS("issues.moreChecks", Severity.CHECK),
   /** A row without a name. */
   NO_IDENTITY("gate.unnamed", Severity.STOP),
   /** Arguments: identity, how many rows have it. */

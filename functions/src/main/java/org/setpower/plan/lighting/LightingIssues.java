@@ -13,6 +13,7 @@ import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LoadTables;
 import org.setpower.plan.lighting.input.ProjectTables;
 import org.setpower.plan.lighting.input.SupplyTables;
+import org.setpower.plan.lighting.result.LightingPapers;
 import org.setpower.plan.lighting.result.LightingResults;
 
 /** Collects what is wrong in a plan, one issue a cause. */
@@ -61,7 +62,7 @@ final class LightingIssues {
                     LoadTables.READINGS.heading(),
                     name(r.value().place(), r.number()),
                     readings.get(r.number() - 1).reasons()));
-    return issues.rows();
+    return issues.rows(LightingPapers.ISSUES.rows());
   }
 
   private void own(InputTable<?> table, InputRow<?> row) {

@@ -443,7 +443,7 @@ public final class QuotePlan {
     withheld.stream()
         .filter(f -> f.key() == QuoteFinding.NOTHING_QUOTED)
         .forEach(f -> issues.add(QuoteResults.DOCUMENT.heading(), "1", List.of(f)));
-    return issues.rows();
+    return issues.rows(QuoteResults.ISSUES.rows());
   }
 
   private static <R> BigDecimal sum(List<R> rows, Function<R, BigDecimal> amount) {

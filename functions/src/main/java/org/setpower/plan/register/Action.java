@@ -4,13 +4,16 @@ import org.setpower.base.TextEnum;
 
 /** What is to be done with a battery next, the most urgent first. */
 public enum Action implements TextEnum {
+  WARN("warn the client"),
   CALL_BACK("call back"),
   QUARANTINE("quarantine"),
   RETIRE("retire"),
   SERVICE("service"),
   CORRECT("correct the row"),
   INSPECT("inspect"),
-  TEST("test");
+  TEST("test"),
+  ASK("ask for return"),
+  WATCH("test more often");
 
   private final String word;
 

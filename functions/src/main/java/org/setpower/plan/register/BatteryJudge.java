@@ -4,13 +4,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.setpower.base.EvaluationException;
 import org.setpower.fleet.Ageing;
 import org.setpower.fleet.ForecastBound;
+import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Severity;
 import org.setpower.plan.register.BenchTests.Judged;
 import org.setpower.plan.register.RegisterInputs.Battery;
 
@@ -20,6 +25,32 @@ final class BatteryJudge {
   private static final double APART = -3.5;
 
   private static final double ROUNDING = 1e-9;
+
+  /** Advice on tests, for batteries that may be used. */
+  private static final Set<FindingKey> MILDER_THAN_STOP =
+      Set.of(
+          RegisterFinding.BELOW_WATCH,
+          RegisterFinding.BELOW_TYPE,
+          RegisterFinding.DECIDED_WATCH,
+          RegisterFinding.NOT_TESTED,
+          RegisterFinding.NOT_TESTED_HELD,
+          RegisterFinding.NEWER_TEST,
+          RegisterFinding.NEWER_TEST_LOW,
+          RegisterFinding.UNDATED_TEST,
+          RegisterFinding.UNDATED_TEST_LOW);
+
+  /** Advice to balance and to repair. */
+  private static final Set<FindingKey> MILDER_THAN_RETIRING =
+      Set.of(RegisterFinding.IMBALANCE, RegisterFinding.RESISTANCE);
+
+  /** Advice that would have somebody charge, repair or test a battery that can hurt. */
+  private static final Set<FindingKey> MILDER_THAN_DANGER =
+      Stream.of(
+              MILDER_THAN_STOP,
+              MILDER_THAN_RETIRING,
+              Set.of(RegisterFinding.NEEDS_SERVICE, RegisterFinding.INCIDENT_SERVICE))
+          .flatMap(Set::stream)
+          .collect(Collectors.toUnmodifiableSet());
 
   private final Settings settings;
   private final InputRow<Battery> row;
@@ -33,17 +64,23 @@ final class BatteryJudge {
   /**
    * What is known of the batteries of one type.
    *
+   * @param chemistry null where the type or its chemistry is not known
    * @param limits null where the type, its chemistry or its limits are not known
    * @param counting tests that count, one a battery
    * @param resistances newest tests with a resistance, one a battery
    */
   record Type(
-      boolean known, CellLimits limits, BenchTests.Peers counting, BenchTests.Peers resistances) {}
+      boolean known,
+      Chemistry chemistry,
+      CellLimits limits,
+      BenchTests.Peers counting,
+      BenchTests.Peers resistances) {}
 
   /**
    * What is known of a battery.
    *
    * @param findings without those of the gate, in any order
+   * @param gone whether it is retired and in no count and on no list any more
    * @param tested day of the test that counts, null without one
    * @param due day on which that test gets too old
    * @param imbalance V
@@ -54,6 +91,7 @@ final class BatteryJudge {
       List<Finding> findings,
       Status proposed,
       Status status,
+      boolean gone,
       LocalDate tested,
       LocalDate due,
       Double health,
@@ -122,15 +160,19 @@ final class BatteryJudge {
     }
     judgeTested(counting);
     Status status = decide();
-    judgePaperwork(status);
+    boolean gone = isGone(battery, settings);
+    boolean moved = mayBeMoved(twice);
+    keepStrictest(twice, gone);
+    judgePaperwork(status, moved);
     return new State(
         List.copyOf(findings),
         proposed,
         status,
+        gone,
         counting.map(c -> c.test().date()).orElse(null),
         counting.map(c -> c.test().date().plusDays(settings.validDays())).orElse(null),
         counting.map(Judged::health).orElse(null),
-        counting.map(c -> cyclesLeft(c.health())).orElse(null),
+        counting.map(c -> cyclesLeft(type, c.health())).orElse(null),
         cells.map(Judged::spread).orElse(null),
         resistance.map(r -> r.test().resistance()).orElse(null),
         times,
@@ -227,10 +269,80 @@ final class BatteryJudge {
           held ? RegisterFinding.NOT_TESTED_HELD : RegisterFinding.NOT_TESTED,
           (double) settings.validDays());
     }
+    judgeRefused(counting);
+  }
+
+  /** A newer test that is not compared may say more than the one that counts: nobody passes it. */
+  private void judgeRefused(Optional<Judged> counting) {
+    if (proposed.compareTo(Status.NOT_TESTED) > 0) {
+      return;
+    }
+    LocalDate day = counting.map(c -> c.test().date()).orElse(null);
+    bench
+        .refusedAfter(serial, day)
+        .ifPresent(
+            r ->
+                refused(
+                    r,
+                    RegisterFinding.NEWER_TEST,
+                    RegisterFinding.NEWER_TEST_LOW,
+                    r.test().date(),
+                    r.findings().get(0)));
+    bench
+        .undated(serial)
+        .ifPresent(
+            r ->
+                refused(
+                    r,
+                    RegisterFinding.UNDATED_TEST,
+                    RegisterFinding.UNDATED_TEST_LOW,
+                    r.findings().get(0)));
+  }
+
+  /**
+   * A low one keeps the battery in, whatever the house's rule is; one whose figure is not known
+   * does where the house keeps batteries in that are not tested.
+   */
+  private void refused(Judged test, FindingKey key, FindingKey low, Object... arguments) {
+    boolean known =
+        test.share() != null
+            && test.findings().stream().noneMatch(f -> f.key() == RegisterFinding.TEST_OVER_RATING);
+    boolean holds =
+        known
+            ? test.share() < settings.retireBelow() - ROUNDING
+            : settings.untested() == UntestedRule.HOLD;
+    add(holds ? Status.NOT_TESTED : Status.KEEP, holds ? low : key, arguments);
+  }
+
+  /** Whether it was retired on a day that has come. */
+  static boolean isGone(Battery battery, Settings settings) {
+    return battery.retired() != null && !battery.retired().isAfter(settings.asOf());
+  }
+
+  /** What a stricter finding leaves no room for is not said: two advices are none. */
+  private void keepStrictest(boolean twice, boolean gone) {
+    if (gone) {
+      findings.removeIf(f -> f.key() != RegisterFinding.RETIRED);
+    } else if (twice || isDangerous(findings)) {
+      findings.removeIf(f -> MILDER_THAN_DANGER.contains(f.key()));
+    } else if (Stream.concat(findings.stream(), row.findings().stream())
+        .anyMatch(f -> f.severity() == Severity.STOP)) {
+      boolean retires = findings.stream().anyMatch(f -> f.key() == RegisterFinding.BELOW_RETIRE);
+      findings.removeIf(
+          f ->
+              MILDER_THAN_STOP.contains(f.key())
+                  || retires && MILDER_THAN_RETIRING.contains(f.key()));
+    }
+  }
+
+  private static boolean isDangerous(List<Finding> findings) {
+    return findings.stream().anyMatch(f -> f.severity() == Severity.DANGER);
   }
 
   private Status decide() {
-    if (battery.retired() != null || row.unreadable().contains("retired")) {
+    if (battery.retired() != null && !isGone(battery, settings)) {
+      add(Status.UNCLEAR, RegisterFinding.RETIRED_LATER, battery.retired());
+    } else if (battery.retired() != null || row.unreadable().contains("retired")) {
       add(proposed, RegisterFinding.RETIRED, Incidents.named(battery.retired()));
     }
     Decision decision = battery.decided();
@@ -245,16 +357,18 @@ final class BatteryJudge {
     } else if (decision != null && decision.status() != proposed) {
       findings.add(Finding.of(RegisterFinding.DECISION_MILDER, decision.word(), proposed.word()));
     }
-    if (battery.retired() != null) {
+    if (isGone(battery, settings)) {
       return Status.RETIRE;
     }
     return stricter ? decision.status() : proposed;
   }
 
-  private void judgePaperwork(Status status) {
+  private void judgePaperwork(Status status, boolean moved) {
     String outTo = battery.outTo();
     boolean out = row.cells().containsKey("outTo");
-    if (out && status.compareTo(Status.NOT_INSPECTED) >= 0 && status != Status.UNCLEAR) {
+    if (out && !moved) {
+      findings.add(Finding.of(RegisterFinding.OUT_DANGER, Incidents.named(outTo)));
+    } else if (out && status.compareTo(Status.NOT_INSPECTED) >= 0 && status != Status.UNCLEAR) {
       findings.add(Finding.of(RegisterFinding.OUT_UNFIT, Incidents.named(outTo)));
     }
     if (out && battery.backBy() != null && battery.backBy().isBefore(settings.asOf())) {
@@ -271,8 +385,22 @@ final class BatteryJudge {
     }
   }
 
-  private Double cyclesLeft(double health) {
-    if (battery.cycles() == null || battery.cycles() <= 0) {
+  /** Only one that is recalled and else sound travels back by itself. */
+  private boolean mayBeMoved(boolean twice) {
+    return !twice
+        && findings.stream()
+            .filter(f -> f.severity() == Severity.DANGER)
+            .allMatch(
+                f ->
+                    f.key() == RegisterFinding.RECALLED
+                        || (f.key() == RegisterFinding.INCIDENT_OPEN
+                                || f.key() == RegisterFinding.INCIDENT_NOT_CLOSED)
+                            && f.arguments().get(0).equals(Condition.RECALLED.word()));
+  }
+
+  /** The cells of the source are lithium-ion with nickel; others age in another way. */
+  private Double cyclesLeft(Type type, double health) {
+    if (type.chemistry() != Chemistry.LI_ION || battery.cycles() == null || battery.cycles() <= 0) {
       return null;
     }
     try {

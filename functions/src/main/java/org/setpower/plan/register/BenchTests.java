@@ -29,7 +29,17 @@ final class BenchTests {
   /** Tests within this are at like state of charge, a share; common practice, from memory. */
   static final double LIKE_CHARGE = 0.1;
 
+  /**
+   * A lower share of the rating is rather Ah or kWh in place of Wh; common practice, from memory.
+   */
+  static final double LOWEST_SHARE = 0.3;
+
   private static final double ROUNDING = 1e-9;
+
+  /** One of which the share is not known last, then the lowest; never by the order of rows. */
+  private static final Comparator<Judged> LOWEST_LAST =
+      Comparator.comparing((Judged j) -> j.share() == null ? 1 : -j.share())
+          .thenComparing(j -> j.row().cells().toString());
 
   private final Settings settings;
   private final Map<Integer, Judged> byRow = new LinkedHashMap<>();
@@ -40,6 +50,7 @@ final class BenchTests {
    *
    * @param compared whether nothing is wrong with it
    * @param health share of the rated energy; null unless compared
+   * @param share measured over rated energy, compared or not; null where not known
    * @param celsius °C of the test; null where not known
    */
   record Judged(
@@ -47,6 +58,7 @@ final class BenchTests {
       List<Finding> findings,
       boolean compared,
       Double health,
+      Double share,
       Double celsius) {
     BenchTest test() {
       return row.value();
@@ -116,9 +128,7 @@ final class BenchTests {
         test.temperature() == null ? null : settings.unit().toCelsius(test.temperature());
     if (celsius != null
         && (celsius < settings.coldest() - ROUNDING || celsius > settings.warmest() + ROUNDING)) {
-      findings.add(
-          Finding.of(
-              RegisterFinding.TEST_TEMPERATURE, celsius, settings.coldest(), settings.warmest()));
+      findings.add(temperature(test.temperature()));
     }
     if (test.rested() != null && test.rested() < settings.rest()) {
       findings.add(Finding.of(RegisterFinding.TEST_REST, test.rested(), settings.rest()));
@@ -143,7 +153,22 @@ final class BenchTests {
         findings.stream().sorted(Finding.WORST_FIRST).toList(),
         compared,
         compared ? health : null,
+        rated == null || test.measured() == null ? null : (Double) (test.measured() / rated),
         celsius);
+  }
+
+  /** A temperature outside the limits, and whether another unit was meant. */
+  private Finding temperature(double typed) {
+    TemperatureUnit unit = settings.unit();
+    double meant = unit.other().toCelsius(typed);
+    return meant >= settings.coldest() && meant <= settings.warmest()
+        ? Finding.of(RegisterFinding.TEST_UNIT, typed, unit.word(), unit.other().word())
+        : Finding.of(
+            RegisterFinding.TEST_TEMPERATURE,
+            typed,
+            unit.fromCelsius(settings.coldest()),
+            unit.fromCelsius(settings.warmest()),
+            unit.word());
   }
 
   /** The rated energy, Wh: of two rows with one serial the higher, which gives the lower health. */
@@ -160,6 +185,9 @@ final class BenchTests {
   private static Double health(Double measured, double rated, List<Finding> findings) {
     if (measured == null) {
       return null;
+    }
+    if (measured < LOWEST_SHARE * rated - ROUNDING) {
+      findings.add(Finding.of(RegisterFinding.TEST_UNDER_RATING, measured, LOWEST_SHARE, rated));
     }
     try {
       return Ageing.health(measured, rated);
@@ -182,6 +210,21 @@ final class BenchTests {
   /** The test that counts: the newest compared one; of two on one day that of the lower health. */
   Optional<Judged> counting(String serial) {
     return newest(serial, Judged::compared, Comparator.comparing(j -> -j.health()));
+  }
+
+  /** The newest test that is not compared and later than a day; with null any. */
+  Optional<Judged> refusedAfter(String serial, LocalDate day) {
+    return of(serial).stream()
+        .filter(j -> !j.compared() && j.test().date() != null)
+        .filter(j -> day == null || j.test().date().isAfter(day))
+        .max(Comparator.comparing((Judged j) -> j.test().date()).thenComparing(LOWEST_LAST));
+  }
+
+  /** A test that is not compared and has no date, so that it may be the newest. */
+  Optional<Judged> undated(String serial) {
+    return of(serial).stream()
+        .filter(j -> !j.compared() && j.test().date() == null)
+        .max(LOWEST_LAST);
   }
 
   /** The newest test with two or more cell voltages; of two on one day the wider spread. */

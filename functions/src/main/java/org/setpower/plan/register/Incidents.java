@@ -104,8 +104,9 @@ final class Incidents {
       }
       if (match == Match.YES) {
         noted |= c.incident().happened() == battery.value().condition();
-        if (!missing(c, battery).isEmpty()) {
-          open(c, judge);
+        List<Finding> missing = missing(c, battery);
+        if (!missing.isEmpty()) {
+          open(c, missing, judge);
         }
       }
     }
@@ -115,7 +116,7 @@ final class Incidents {
     }
   }
 
-  private static void open(Case c, BatteryJudge judge) {
+  private static void open(Case c, List<Finding> missing, BatteryJudge judge) {
     Condition happened = c.incident().happened();
     if (happened == null || happened == Condition.FINE || c.row().isUnreadable()) {
       judge.add(
@@ -123,13 +124,17 @@ final class Incidents {
           Finding.of(RegisterFinding.INCIDENT_UNCLEAR, (double) c.row().number()));
       return;
     }
-    boolean service = c.consequence() == Consequence.SERVICE;
-    judge.add(
-        service ? Status.SERVICE : Status.QUARANTINE,
-        Finding.of(
-            service ? RegisterFinding.INCIDENT_SERVICE : RegisterFinding.INCIDENT_OPEN,
-            happened.word(),
-            named(c.incident().date())));
+    Object day = named(c.incident().date());
+    if (c.consequence() == Consequence.SERVICE) {
+      judge.add(Status.SERVICE, Finding.of(RegisterFinding.INCIDENT_SERVICE, happened.word(), day));
+    } else if (c.row().cells().containsKey("closed")) {
+      Finding first = missing.stream().min(Finding.WORST_FIRST).orElseThrow();
+      judge.add(
+          Status.QUARANTINE,
+          Finding.of(RegisterFinding.INCIDENT_NOT_CLOSED, happened.word(), day, first));
+    } else {
+      judge.add(Status.QUARANTINE, Finding.of(RegisterFinding.INCIDENT_OPEN, happened.word(), day));
+    }
     if (c.consequence() == Consequence.RETIRE_ONLY) {
       judge.add(Status.QUARANTINE, Finding.of(RegisterFinding.RETIRE_ONLY, happened.word()));
     }
@@ -188,7 +193,7 @@ final class Incidents {
       missing.add(Finding.of(RegisterFinding.CLOSING_DATE));
     }
     if (!TECHNICIAN.matcher(Identity.of(i.closedBy())).matches()) {
-      missing.add(Finding.of(RegisterFinding.CLOSING_ROLE));
+      missing.add(Finding.of(RegisterFinding.CLOSING_ROLE, named(i.closedBy())));
     }
     if (i.reportedBy() == null || Identity.of(i.reportedBy()).equals(Identity.of(i.closedBy()))) {
       missing.add(Finding.of(RegisterFinding.CLOSING_REPORTER));
@@ -219,9 +224,13 @@ final class Incidents {
                       c.match(Identity.of(b.value().serial()), Identity.of(b.value().type()))
                           == Match.YES)
               .toList();
-      List<InputRow<Battery>> open = about.stream().filter(b -> !missing(c, b).isEmpty()).toList();
+      List<InputRow<Battery>> open =
+          about.stream()
+              .filter(b -> !BatteryJudge.isGone(b.value(), settings))
+              .filter(b -> !missing(c, b).isEmpty())
+              .toList();
       List<Finding> findings = new ArrayList<>(c.row().findings());
-      findings.addAll(unclear(c, about.isEmpty(), types));
+      findings.addAll(unclear(c, about.isEmpty(), types, settings.asOf()));
       if (c.row().cells().containsKey("closed")) {
         findings.addAll(missing(c));
         open.forEach(b -> findings.addAll(missing(c, b)));
@@ -237,7 +246,7 @@ final class Incidents {
     return results;
   }
 
-  private static List<Finding> unclear(Case c, boolean nobody, Set<String> types) {
+  private static List<Finding> unclear(Case c, boolean nobody, Set<String> types, LocalDate today) {
     List<Finding> findings = new ArrayList<>();
     Incident i = c.incident();
     if (c.namesNothing()) {
@@ -254,6 +263,9 @@ final class Incidents {
     }
     if (i.happened() == Condition.FINE) {
       findings.add(Finding.of(RegisterFinding.INCIDENT_FINE));
+    }
+    if (i.date() != null && i.date().isAfter(today)) {
+      findings.add(Finding.of(RegisterFinding.INCIDENT_LATER, i.date()));
     }
     return findings;
   }

@@ -36,6 +36,7 @@ public record Inspection(
           RegisterFinding.INCIDENT_SERVICE,
           RegisterFinding.RECALL_BY_HAND,
           RegisterFinding.RETIRED,
+          RegisterFinding.RETIRED_LATER,
           CommonFinding.NO_IDENTITY);
 
   /** Keys of the cells that a mark fills. */
@@ -54,7 +55,9 @@ public record Inspection(
 
   private static boolean speaksAgainst(Finding finding) {
     return MORE.contains(finding.key())
-        || finding.severity() == Severity.DANGER && finding.key() != RegisterFinding.OUT_UNFIT;
+        || finding.severity() == Severity.DANGER
+            && finding.key() != RegisterFinding.OUT_UNFIT
+            && finding.key() != RegisterFinding.OUT_DANGER;
   }
 
   /** Whether it is about a cell that would be written over. */

@@ -17,9 +17,11 @@ public enum RegisterFinding implements FindingKey {
   NOT_INSPECTED("notInspected", Severity.STOP),
   /** Arguments: condition, date or —. */
   INCIDENT_OPEN("incident.open", Severity.DANGER),
+  /** A closing that does not count. Arguments: condition, date or —, what is missing. */
+  INCIDENT_NOT_CLOSED("incident.notClosed", Severity.DANGER),
   /** Arguments: condition, date or —. */
   INCIDENT_SERVICE("incident.service", Severity.STOP),
-  /** An incident whose row cannot be read. Arguments: row. */
+  /** An incident whose row cannot be read. Arguments: row below the headings. */
   INCIDENT_UNCLEAR("incident.unclear", Severity.DANGER),
   /** Arguments: first serial. */
   RECALL_BY_HAND("recallByHand", Severity.HOLD),
@@ -41,7 +43,15 @@ public enum RegisterFinding implements FindingKey {
   NOT_TESTED_HELD("notTested.held", Severity.HOLD),
   /** Arguments: days a test is valid. */
   NOT_TESTED("notTested", Severity.CHECK),
-  /** Arguments: row of the test. */
+  /** A newer test that is not compared. Arguments: date, why. */
+  NEWER_TEST("newerTest", Severity.CHECK),
+  /** A newer test that is not compared and is low or not known. Arguments: date, why. */
+  NEWER_TEST_LOW("newerTest.low", Severity.HOLD),
+  /** A test without a date, which may be the newest. Arguments: why. */
+  UNDATED_TEST("undatedTest", Severity.CHECK),
+  /** A test without a date that is low or not known. Arguments: why. */
+  UNDATED_TEST_LOW("undatedTest.low", Severity.HOLD),
+  /** Arguments: row of the test below the headings. */
   TEST_UNCLEAR("test.unclear", Severity.STOP),
   /** Arguments: type. */
   TYPE_UNKNOWN("type.unknown", Severity.STOP),
@@ -49,7 +59,11 @@ public enum RegisterFinding implements FindingKey {
   TYPE_UNCLEAR("type.unclear", Severity.STOP),
   /** Arguments: date. */
   RETIRED("retired", Severity.STOP),
-  /** Arguments: who has it. */
+  /** Arguments: date. */
+  RETIRED_LATER("retired.later", Severity.STOP),
+  /** One that is out and can hurt: nobody moves it. Arguments: who has it. */
+  OUT_DANGER("awayDanger", Severity.DANGER),
+  /** One that is out and may be moved. Arguments: who has it. */
   OUT_UNFIT("outUnfit", Severity.DANGER),
   /** Arguments: who has it, date. */
   OVERDUE("overdue", Severity.CHECK),
@@ -71,14 +85,18 @@ public enum RegisterFinding implements FindingKey {
   TEST_LATER("test.later", Severity.STOP),
   /** Arguments: heading. */
   TEST_INCOMPLETE("test.incomplete", Severity.CHECK),
-  /** Arguments: °C, lowest, highest. */
+  /** Arguments: degrees, lowest, highest, unit. */
   TEST_TEMPERATURE("test.temperature", Severity.CHECK),
+  /** In the other unit it would do. Arguments: degrees, unit, other unit. */
+  TEST_UNIT("test.unit", Severity.CHECK),
   /** Arguments: h, limit h. */
   TEST_REST("test.rest", Severity.CHECK),
   /** Arguments: W, limit W. */
   TEST_LOAD("test.load", Severity.CHECK),
   /** Arguments: measured Wh, rated Wh. */
   TEST_OVER_RATING("test.overRating", Severity.CHECK),
+  /** Likely another unit. Arguments: measured Wh, lowest share, rated Wh. */
+  TEST_UNDER_RATING("test.underRating", Severity.CHECK),
 
   INCIDENT_NOWHERE("incident.nowhere", Severity.STOP),
   /** Arguments: serial. */
@@ -89,9 +107,11 @@ public enum RegisterFinding implements FindingKey {
   INCIDENT_RANGE("incident.range", Severity.STOP),
   /** What happened is fine. */
   INCIDENT_FINE("incident.fine", Severity.STOP),
+  /** Arguments: date. */
+  INCIDENT_LATER("incident.later", Severity.STOP),
   /** Arguments: batteries. */
   INCIDENT_ROW_OPEN("incident.rowOpen", Severity.CHECK),
-  /** Closed by somebody who may not. */
+  /** Closed by somebody who may not. Arguments: who, or —. */
   CLOSING_ROLE("closing.role", Severity.STOP),
   CLOSING_REPORTER("closing.reporter", Severity.STOP),
   CLOSING_REASON("closing.reason", Severity.STOP),
@@ -110,8 +130,12 @@ public enum RegisterFinding implements FindingKey {
   LIMIT_CROSSED("limit.crossed", Severity.STOP),
   WATCH_BELOW_RETIRE("project.watch", Severity.CHECK),
   TEST_TEMPERATURES_CROSSED("project.temperatures", Severity.STOP),
+  /** Arguments: required, fit. */
+  TYPE_SHORT("type.short", Severity.CHECK),
   /** Arguments: serial. */
-  SLIP_SERIAL("slip.serial", Severity.STOP);
+  SLIP_SERIAL("slip.serial", Severity.STOP),
+  /** Arguments: who has it. */
+  SLIP_OUT("slip.out", Severity.STOP);
 
   private final String key;
   private final Severity severity;

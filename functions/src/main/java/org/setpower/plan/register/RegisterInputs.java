@@ -267,7 +267,9 @@ public record RegisterInputs(
               key = "retired",
               heading = "Retired on",
               blank = "Blank: not retired.",
-              help = "A retired battery never returns.")
+              help =
+                  "The day it went to disposal. A retired battery never returns, and leaves counts"
+                      + " and lists.")
           LocalDate retired,
       @Input(
               key = "decided",
@@ -360,7 +362,7 @@ public record RegisterInputs(
               key = "lastSerial",
               heading = "Last serial",
               blank = "Blank: one battery.",
-              help = "Last of a range: same letters and number of digits as the first.")
+              help = "Last of a range: same letters as the first, then a number.")
           String lastSerial,
       @Input(
               key = "type",

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
@@ -38,6 +39,9 @@ public final class RegisterPlan {
   /** The model of the sheet. */
   public static final PlanModel MODEL = new Model();
 
+  /** A box to tick on paper. */
+  private static final String BOX = "☐";
+
   private final RegisterInputs inputs;
   private final Settings settings;
   private final Gate<InputRow<BatteryType>> types;
@@ -60,7 +64,7 @@ public final class RegisterPlan {
     Map<String, BatteryJudge.Type> known = known(rows);
     BatteryJudge.Type unknown =
         new BatteryJudge.Type(
-            false, null, new BenchTests.Peers(List.of()), new BenchTests.Peers(List.of()));
+            false, null, null, new BenchTests.Peers(List.of()), new BenchTests.Peers(List.of()));
     for (InputRow<Battery> row : rows) {
       boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
       states.put(
@@ -158,6 +162,7 @@ public final class RegisterPlan {
           type,
           new BatteryJudge.Type(
               true,
+              twice ? null : chemistry,
               twice || chemistry == null ? null : used.get(chemistry),
               new BenchTests.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
               new BenchTests.Peers(
@@ -176,19 +181,47 @@ public final class RegisterPlan {
   }
 
   private Action action(Gate.Judged<InputRow<Battery>> judged) {
-    if (judged.findings().stream().anyMatch(f -> f.key() == RegisterFinding.OUT_UNFIT)) {
+    if (has(judged, RegisterFinding.OUT_DANGER)) {
+      return Action.WARN;
+    }
+    if (has(judged, RegisterFinding.OUT_UNFIT)) {
       return Action.CALL_BACK;
     }
     return switch (status(judged)) {
-      case KEEP, WATCH -> null;
+      case KEEP, WATCH ->
+          has(judged, RegisterFinding.OVERDUE)
+              ? Action.ASK
+              : has(judged, RegisterFinding.NEWER_TEST)
+                      || has(judged, RegisterFinding.UNDATED_TEST)
+                      || has(judged, RegisterFinding.BELOW_TYPE)
+                  ? Action.TEST
+                  : status(judged) == Status.WATCH ? Action.WATCH : null;
       case NOT_TESTED -> Action.TEST;
       case NOT_INSPECTED -> Action.INSPECT;
       case UNCLEAR -> Action.CORRECT;
       case SERVICE -> Action.SERVICE;
-      case RETIRE -> judged.item().value().retired() == null ? Action.RETIRE : null;
+      case RETIRE -> isGone(judged) ? null : Action.RETIRE;
       case QUARANTINE ->
           BatteryJudge.isRetireOnly(judged.findings()) ? Action.RETIRE : Action.QUARANTINE;
     };
+  }
+
+  private static boolean has(Gate.Judged<?> judged, FindingKey key) {
+    return judged.findings().stream().anyMatch(f -> f.key() == key);
+  }
+
+  /** Whether it is retired and in no count and on no list any more. */
+  private boolean isGone(Gate.Judged<InputRow<Battery>> judged) {
+    return states.get(judged.row()).gone();
+  }
+
+  private static boolean isOut(Gate.Judged<InputRow<Battery>> judged) {
+    return judged.item().cells().containsKey("outTo");
+  }
+
+  /** All that the house still has. */
+  private Gate.Paper<InputRow<Battery>> stock(Predicate<InputRow<Battery>> belongs) {
+    return gate.paper(b -> !states.get(b.number()).gone() && belongs.test(b));
   }
 
   private List<ResultRows<?>> tables() {
@@ -253,7 +286,7 @@ public final class RegisterPlan {
   private RegisterResults.TypeResult typeResult(InputRow<BatteryType> row) {
     Gate.Judged<InputRow<BatteryType>> judged = types.row(row.number());
     String type = Identity.of(row.value().type());
-    Gate.Paper<InputRow<Battery>> paper = gate.paper(b -> !type.isEmpty() && type(b).equals(type));
+    Gate.Paper<InputRow<Battery>> paper = stock(b -> !type.isEmpty() && type(b).equals(type));
     List<Double> healths =
         both(paper).stream()
             .map(b -> states.get(b.row()).health())
@@ -266,12 +299,17 @@ public final class RegisterPlan {
             + count(paper.withheld(), Status.NOT_TESTED)
             + count(paper.withheld(), Status.NOT_INSPECTED);
     Double required = row.value().required();
+    List<Finding> findings = new ArrayList<>(judged.findings());
+    if (required != null && required > fit) {
+      findings.add(Finding.of(RegisterFinding.TYPE_SHORT, required, (double) fit));
+    }
     return new RegisterResults.TypeResult(
-        judged.verdict(),
-        judged.findings(),
+        Finding.verdict(findings),
+        findings.stream().sorted(Finding.WORST_FIRST).toList(),
         both(paper).size(),
-        (int) both(paper).stream().filter(b -> b.item().cells().containsKey("outTo")).count(),
+        (int) both(paper).stream().filter(RegisterPlan::isOut).count(),
         fit,
+        (int) paper.fit().stream().filter(b -> !isOut(b)).count(),
         count(paper.withheld(), Status.SERVICE),
         count(paper.withheld(), Status.QUARANTINE),
         mean(healths),
@@ -331,13 +369,14 @@ public final class RegisterPlan {
         .sorted(
             Comparator.comparing(RegisterResults.ActionRow::action)
                 .thenComparing(a -> text(a.place()))
-                .thenComparing(a -> Identity.of(a.serial()))
+                .thenComparing(a -> Identity.of(a.serial()), Identity.BY_NUMBER)
                 .thenComparing(RegisterResults.ActionRow::toString))
         .toList();
   }
 
   private List<RegisterResults.StocktakeRow> stocktake() {
     return gate.all().stream()
+        .filter(b -> !isGone(b) || isOut(b))
         .map(
             b ->
                 new RegisterResults.StocktakeRow(
@@ -348,10 +387,11 @@ public final class RegisterPlan {
                     status(b),
                     b.verdict(),
                     b.fit(),
-                    b.item().value().backBy()))
+                    b.item().value().backBy(),
+                    BOX))
         .sorted(
             Comparator.comparing((RegisterResults.StocktakeRow r) -> text(r.place()))
-                .thenComparing(r -> Identity.of(r.serial()))
+                .thenComparing(r -> Identity.of(r.serial()), Identity.BY_NUMBER)
                 .thenComparing(RegisterResults.StocktakeRow::toString))
         .toList();
   }
@@ -367,12 +407,16 @@ public final class RegisterPlan {
     String serial = Identity.of(settings.slip());
     List<Gate.Judged<InputRow<Battery>>> found =
         both(gate.paper(b -> !serial.isEmpty() && serial(b).equals(serial)));
-    if (found.size() != 1 || !found.get(0).fit()) {
+    if (found.size() != 1 || !found.get(0).fit() || isOut(found.get(0))) {
+      Stream<Finding> already =
+          found.stream()
+              .filter(RegisterPlan::isOut)
+              .map(f -> Incidents.named(f.item().value().outTo()))
+              .map(who -> Finding.of(RegisterFinding.SLIP_OUT, who));
       List<Finding> why =
           found.isEmpty()
               ? List.of(Finding.of(RegisterFinding.SLIP_SERIAL, text(settings.slip())))
-              : found.stream()
-                  .flatMap(f -> f.findings().stream())
+              : Stream.concat(already, found.stream().flatMap(f -> f.findings().stream()))
                   .distinct()
                   .sorted(Finding.WORST_FIRST)
                   .toList();
@@ -382,6 +426,7 @@ public final class RegisterPlan {
     }
     Gate.Judged<InputRow<Battery>> fit = found.get(0);
     Battery battery = fit.item().value();
+    BatteryJudge.State state = states.get(fit.row());
     boolean tested = status(fit) != Status.NOT_TESTED;
     return List.of(
         new RegisterResults.Slip(
@@ -391,8 +436,8 @@ public final class RegisterPlan {
             fit.findings(),
             battery.type(),
             battery.energy(),
-            tested ? states.get(fit.row()).health() : null,
-            status(fit),
+            tested ? state.health() : null,
+            tested ? state.tested() : null,
             battery.backBy()));
   }
 
@@ -417,6 +462,9 @@ public final class RegisterPlan {
                         : l.item().value().chemistry().word(),
                     l.findings()));
     for (Gate.Judged<InputRow<Battery>> b : gate.all()) {
+      if (isGone(b) && !isOut(b)) {
+        continue;
+      }
       // what the settings stop is one issue of Project
       List<Finding> own = b.findings().stream().filter(f -> !settings.stops().contains(f)).toList();
       add(issues, RegisterInputs.BATTERIES, b.row(), b.item().value().serial(), own);
@@ -446,7 +494,7 @@ public final class RegisterPlan {
     slip.stream()
         .filter(s -> s.reasons().stream().anyMatch(f -> f.key() == RegisterFinding.SLIP_SERIAL))
         .forEach(s -> issues.add(RegisterResults.SLIP.heading(), text(s.serial()), s.reasons()));
-    return issues.rows();
+    return issues.rows(RegisterResults.ISSUES.rows());
   }
 
   private static void add(
@@ -458,11 +506,12 @@ public final class RegisterPlan {
       List<RegisterResults.TypeResult> typeRows,
       List<RegisterResults.TestResult> testRows,
       List<IssueRow> issues) {
-    Gate.Paper<InputRow<Battery>> all = gate.paper(b -> true);
+    Gate.Paper<InputRow<Battery>> all = stock(b -> true);
     return new RegisterResults.Summary(
         IssueRow.worst(issues),
         both(all).size(),
         all.fit().size(),
+        (int) all.fit().stream().filter(b -> !isOut(b)).count(),
         all.withheld().size(),
         count(all.withheld(), Status.QUARANTINE),
         count(all.withheld(), Status.RETIRE),
@@ -472,6 +521,7 @@ public final class RegisterPlan {
         count(all.withheld(), Status.UNCLEAR),
         mean(
             states.values().stream()
+                .filter(s -> !s.gone())
                 .map(BatteryJudge.State::health)
                 .filter(h -> h != null)
                 .sorted()

@@ -69,21 +69,27 @@ public final class RegisterResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = "types.*",
-              rule = "What is wrong with the row.")
+              from = {"types.*", "types.fit"},
+              rule = "What is wrong with the row, and whether fewer are fit than are required.")
           List<Finding> reasons,
       @Result(
               key = "batteries",
               heading = "Batteries",
               unit = "pcs",
-              from = {"types.type", "batteries.type"},
-              rule = "Rows of Batteries of the type.")
+              from = {"types.type", "batteries.type", "batteries.retired", "project.asOf"},
+              rule = "Rows of Batteries of the type that are not retired.")
           Integer batteries,
       @Result(
               key = "out",
               heading = "Out",
               unit = "pcs",
-              from = {"types.type", "batteries.type", "batteries.outTo"},
+              from = {
+                "types.type",
+                "batteries.type",
+                "batteries.outTo",
+                "batteries.retired",
+                "project.asOf"
+              },
               rule = "Of these with Out to filled in.")
           Integer out,
       @Result(
@@ -93,6 +99,13 @@ public final class RegisterResults {
               from = {"types.type", "batteries.type", "batteries.fit"},
               rule = "Batteries of the type that are fit to go out, out ones too.")
           Integer fit,
+      @Result(
+              key = "fitIn",
+              heading = "Fit and in the house",
+              unit = "pcs",
+              from = {"types.type", "batteries.type", "batteries.fit", "batteries.outTo"},
+              rule = "Batteries of the type that are fit to go out and not out.")
+          Integer fitIn,
       @Result(
               key = "service",
               heading = "In service",
@@ -111,14 +124,26 @@ public final class RegisterResults {
               key = "meanHealth",
               heading = "Mean health",
               form = NumberForm.SHARE,
-              from = {"types.type", "batteries.type", "batteries.health"},
+              from = {
+                "types.type",
+                "batteries.type",
+                "batteries.health",
+                "batteries.retired",
+                "project.asOf"
+              },
               rule = "Mean of the health of its batteries.")
           Double meanHealth,
       @Result(
               key = "lowestHealth",
               heading = "Lowest health",
               form = NumberForm.SHARE,
-              from = {"types.type", "batteries.type", "batteries.health"},
+              from = {
+                "types.type",
+                "batteries.type",
+                "batteries.health",
+                "batteries.retired",
+                "project.asOf"
+              },
               rule = "Lowest health of its batteries.")
           Double lowestHealth,
       @Result(
@@ -238,8 +263,16 @@ public final class RegisterResults {
       @Result(
               key = "cyclesLeft",
               heading = "Cycles left, min.",
-              from = {"batteries.cycles", "batteries.health", "project.retireBelow"},
-              rule = "FLEET.CYCLESLEFT; a blank above a health of 97 %.")
+              from = {
+                "batteries.cycles",
+                "batteries.health",
+                "project.retireBelow",
+                "batteries.type",
+                "types.*"
+              },
+              rule =
+                  "FLEET.CYCLESLEFT for Li-ion; blank above a health of 97 % and for other"
+                      + " chemistries.")
           Double cyclesLeft,
       @Result(
               key = "imbalance",
@@ -355,7 +388,7 @@ public final class RegisterResults {
               heading = "Open",
               unit = "pcs",
               from = {"project.*", "incidents.*", "batteries.*", "types.*", "limits.*", "tests.*"},
-              rule = "Of these, those that are not released.")
+              rule = "Of these, those that are neither released nor retired.")
           Integer open) {}
 
   /** A paper: what is to be done, the worst first. */
@@ -410,51 +443,116 @@ public final class RegisterResults {
       @Result(
               key = "place",
               heading = "Place",
-              from = {"batteries.place", "batteries.serial"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           String place,
       @Result(
               key = "outTo",
               heading = "Out to",
-              from = {"batteries.place", "batteries.serial", "batteries.outTo"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.outTo",
+                "batteries.retired",
+                "project.asOf"
+              },
               rule = "From Batteries.")
           String outTo,
       @Result(
               key = "serial",
               heading = "Serial",
-              from = {"batteries.place", "batteries.serial"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "By place.")
           String serial,
       @Result(
               key = "type",
               heading = "Type",
-              from = {"batteries.place", "batteries.serial", "batteries.type"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.type",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           String type,
       @Result(
               key = "status",
               heading = "State",
-              from = {"batteries.place", "batteries.serial", "batteries.status"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.status",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           Status status,
       @Result(
               key = "verdict",
               heading = "Status",
-              from = {"batteries.place", "batteries.serial", "batteries.verdict"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.verdict",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           Verdict verdict,
       @Result(
               key = "fit",
               heading = "Fit to go out",
-              from = {"batteries.place", "batteries.serial", "batteries.fit"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.fit",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
           Boolean fit,
       @Result(
               key = "backBy",
               heading = "Back by",
-              from = {"batteries.place", "batteries.serial", "batteries.backBy"},
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.backBy",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
               rule = "From Batteries.")
-          LocalDate backBy) {}
+          LocalDate backBy,
+      @Result(
+              key = "counted",
+              heading = "Counted",
+              from = {
+                "batteries.place",
+                "batteries.serial",
+                "batteries.retired",
+                "project.asOf",
+                "batteries.outTo"
+              },
+              rule = "A box to tick on paper.")
+          String counted) {}
 
   /** A paper: goes with one battery. Everything but the serial and the reason needs the gate. */
   @Table(key = "slip", heading = "Issue slip", rows = 1)
@@ -468,19 +566,19 @@ public final class RegisterResults {
       @Result(
               key = "verdict",
               heading = "Status",
-              from = {"project.slip", "batteries.serial", "batteries.verdict"},
-              rule = "Of the battery; stop if Batteries has no such serial.")
+              from = {"project.slip", "batteries.serial", "batteries.verdict", "batteries.outTo"},
+              rule = "Of the battery; stop if it is out, or if Batteries has no such serial.")
           Verdict verdict,
       @Result(
               key = "mayGoOut",
               heading = "May go out",
-              from = {"project.slip", "batteries.serial", "batteries.fit"},
-              rule = "Yes only if the battery is fit.")
+              from = {"project.slip", "batteries.serial", "batteries.fit", "batteries.outTo"},
+              rule = "Yes only if the battery is fit and not out.")
           Boolean mayGoOut,
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"project.slip", "batteries.serial", "batteries.reasons"},
+              from = {"project.slip", "batteries.serial", "batteries.reasons", "batteries.outTo"},
               rule = "Of the battery.")
           List<Finding> reasons,
       @Result(
@@ -504,11 +602,11 @@ public final class RegisterResults {
               rule = "Of a battery that may go out and has a valid test.")
           Double health,
       @Result(
-              key = "status",
-              heading = "State",
-              from = {"slip.mayGoOut", "batteries.status"},
-              rule = "Of a battery that may go out: keep, watch or not tested.")
-          Status status,
+              key = "tested",
+              heading = "Last test",
+              from = {"slip.mayGoOut", "batteries.status", "batteries.tested"},
+              rule = "Of a battery that may go out and has a valid test.")
+          LocalDate tested,
       @Result(
               key = "backBy",
               heading = "Back by",
@@ -529,8 +627,8 @@ public final class RegisterResults {
               key = "batteries",
               heading = "Batteries",
               unit = "pcs",
-              from = "batteries.*",
-              rule = "Rows of Batteries in which something is typed.")
+              from = {"batteries.*", "project.asOf"},
+              rule = "Rows of Batteries in which something is typed and that are not retired.")
           Integer batteries,
       @Result(
               key = "fit",
@@ -539,6 +637,13 @@ public final class RegisterResults {
               from = "batteries.fit",
               rule = "Batteries that are fit.")
           Integer fit,
+      @Result(
+              key = "fitIn",
+              heading = "Fit and in the house",
+              unit = "pcs",
+              from = {"batteries.fit", "batteries.outTo"},
+              rule = "Batteries that are fit and not out.")
+          Integer fitIn,
       @Result(
               key = "withheld",
               heading = "Withheld",
@@ -592,7 +697,7 @@ public final class RegisterResults {
               key = "meanHealth",
               heading = "Mean health",
               form = NumberForm.SHARE,
-              from = "batteries.health",
+              from = {"batteries.health", "batteries.retired", "project.asOf"},
               rule = "Mean of the health of all batteries with one.")
           Double meanHealth,
       @Result(

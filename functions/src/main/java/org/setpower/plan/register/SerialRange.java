@@ -1,18 +1,19 @@
 package org.setpower.plan.register;
 
+import java.math.BigInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A range of serials: letters that are the same and digits behind them, as many in each. Only such
- * a range can be judged; for others somebody compares by hand.
+ * A range of serials: letters that are the same and a number behind them, with zeros before it or
+ * without. Only such a range can be judged; for others somebody compares by hand.
  */
 final class SerialRange {
-  private static final Pattern NUMBERED = Pattern.compile("(.*?)(\\d+)");
+  private static final Pattern NUMBERED = Pattern.compile("(.*?)([0-9]+)");
 
   private final String prefix;
-  private final String first;
-  private final String last;
+  private final BigInteger first;
+  private final BigInteger last;
 
   /** Whether a serial is in a range. */
   enum Match {
@@ -22,15 +23,14 @@ final class SerialRange {
     BY_HAND
   }
 
-  private SerialRange(String prefix, String first, String last) {
+  private SerialRange(String prefix, BigInteger first, BigInteger last) {
     this.prefix = prefix;
     this.first = first;
     this.last = last;
   }
 
   /**
-   * The range between two serials in either order; null where their letters or their number of
-   * digits differ.
+   * The range between two serials in either order; null where their letters differ.
    *
    * @param one an {@link org.setpower.plan.finding.Identity}
    * @param other an {@link org.setpower.plan.finding.Identity}
@@ -38,15 +38,12 @@ final class SerialRange {
   static SerialRange between(String one, String other) {
     Matcher a = NUMBERED.matcher(one);
     Matcher b = NUMBERED.matcher(other);
-    if (!a.matches()
-        || !b.matches()
-        || !a.group(1).equals(b.group(1))
-        || a.group(2).length() != b.group(2).length()) {
+    if (!a.matches() || !b.matches() || !a.group(1).equals(b.group(1))) {
       return null;
     }
-    boolean rising = a.group(2).compareTo(b.group(2)) <= 0;
-    return new SerialRange(
-        a.group(1), rising ? a.group(2) : b.group(2), rising ? b.group(2) : a.group(2));
+    BigInteger first = new BigInteger(a.group(2));
+    BigInteger last = new BigInteger(b.group(2));
+    return new SerialRange(a.group(1), first.min(last), first.max(last));
   }
 
   Match match(String serial) {
@@ -57,10 +54,7 @@ final class SerialRange {
     if (!numbered.group(1).equals(prefix)) {
       return Match.NO;
     }
-    String digits = numbered.group(2);
-    if (digits.length() != first.length()) {
-      return Match.BY_HAND;
-    }
-    return digits.compareTo(first) >= 0 && digits.compareTo(last) <= 0 ? Match.YES : Match.NO;
+    BigInteger number = new BigInteger(numbered.group(2));
+    return number.compareTo(first) >= 0 && number.compareTo(last) <= 0 ? Match.YES : Match.NO;
   }
 }

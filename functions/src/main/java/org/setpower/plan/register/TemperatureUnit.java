@@ -18,6 +18,14 @@ public enum TemperatureUnit implements TextEnum {
     return word;
   }
 
+  TemperatureUnit other() {
+    return this == CELSIUS ? FAHRENHEIT : CELSIUS;
+  }
+
+  double fromCelsius(double celsius) {
+    return this == CELSIUS ? celsius : celsius * 1.8 + 32;
+  }
+
   /** Degrees Celsius of a typed temperature. */
   double toCelsius(double typed) {
     return this == CELSIUS ? typed : (typed - 32) / 1.8;

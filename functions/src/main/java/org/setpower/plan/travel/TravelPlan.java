@@ -414,7 +414,7 @@ public final class TravelPlan {
   }
 
   private List<IssueRow> issues() {
-    Issues issues = Issues.bySentence();
+    Issues issues = new Issues();
     issues.add(TravelInputs.PROJECT.heading(), "1", whole());
     trip.flights
         .all()
@@ -451,7 +451,7 @@ public final class TravelPlan {
                     TravelResults.LINES.heading(),
                     r.item().wayWord() + " / " + r.item().battery().name(),
                     r.findings()));
-    return issues.rows();
+    return issues.rows(TravelResults.ISSUES.rows());
   }
 
   /** The rows that a row of results is made of: its own, or all of the other table. */

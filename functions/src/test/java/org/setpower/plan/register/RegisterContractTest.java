@@ -21,7 +21,11 @@ public class RegisterContractTest extends PlanContract {
 
   @Override
   protected List<Ranges> samples() {
-    return List.of(RegisterSamples.stock(), RegisterSamples.incidents(), RegisterSamples.faults());
+    return List.of(
+        RegisterSamples.stock(),
+        RegisterSamples.refused(),
+        RegisterSamples.incidents(),
+        RegisterSamples.faults());
   }
 
   @Override

@@ -127,9 +127,9 @@ final class RegisterSamples {
     add(stock, "P1-02", 92, 52);
     add(stock, "P1-03", 91.5, 60);
     add(stock, "P1-04", 92.5, 56);
-    add(stock, "P1-05", 65, 500);
+    add(stock, "P1-05", 75, 500);
     add(stock, "P1-06", 93.5, 57);
-    add(stock, "P1-07", 91, 54);
+    add(stock, "P1-07", 80, 54);
     stock.row("batteries", "serial", "P1-08", "type", "P1", "energy", 98);
     stock.set("batteries", 5, "warranty", day("2028-01-01"));
     stock.row("batteries", "serial", "P1-09", "type", "P1", "condition", "fine");
@@ -138,6 +138,20 @@ final class RegisterSamples {
     }
     stock.set("tests", 2, "cell14", 4.12);
     return stock;
+  }
+
+  /** Newer tests that do not count: good and low ones, with a date and without. */
+  static Ranges refused() {
+    Ranges ranges = sound();
+    List<Double> measured = List.of(90.0, 50.0, 90.0, 50.0);
+    for (int i = 0; i < measured.size(); i++) {
+      String serial = "P1-0" + (i + 2);
+      add(ranges, serial, 92, 55);
+      ranges.row("tests", "serial", serial, "measured", measured.get(i), "load", 45);
+      ranges.set("tests", 3 + 2 * i, "temperature", 4, "rested", 2);
+      ranges.set("tests", 3 + 2 * i, "date", i < 2 ? (Object) day("2027-02-01") : "");
+    }
+    return ranges;
   }
 
   /** Incidents: closed as it should be, recalled by range, by type, and left open. */

@@ -16,7 +16,7 @@ public final class BatteryRegister implements PlanTemplate {
       "Hot, smoking, leaking or smelling: do not touch it. Clear the area. Call the fire service.";
   private static final String DAMAGED =
       "Dropped, wet or swollen, and cold: quarantine it outdoors, away from people and batteries."
-          + " Do not charge it. Do not fly it.";
+          + " Do not charge it. Do not send it by air.";
   private static final String CHARGING =
       "Do not charge lithium batteries below 0 °C (32 °F). Let them warm up first. Charge attended,"
           + " on a non-combustible surface, with the matching charger.";
@@ -66,13 +66,13 @@ public final class BatteryRegister implements PlanTemplate {
                 book.fields("", "project", "slip").pick("slip", "batteries.serial"),
                 book.figures(2, "slip", "serial", "mayGoOut"),
                 book.lines(
-                    "", "slip", "verdict", "reasons", "type", "energy", "health", "status",
+                    "", "slip", "verdict", "reasons", "type", "energy", "health", "tested",
                     "backBy"),
                 PlanText.cautions(
                     HOT,
                     "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery."
                         + " Quarantine it outdoors, away from people and batteries. Do not charge"
-                        + " it. Do not fly it. Call us.",
+                        + " it. Do not send it by air. Call us.",
                     CHARGING,
                     "Cover the terminals one by one for travel.",
                     "Return the battery about half full, and report what happened to it.")),
@@ -89,7 +89,8 @@ public final class BatteryRegister implements PlanTemplate {
                     "outTo",
                     "backBy",
                     "status",
-                    "fit")),
+                    "fit",
+                    "counted")),
         PlanTab.of(
                 "Incidents",
                 "Damage and recalls. A battery with an open incident stays in quarantine, whatever"
@@ -142,6 +143,7 @@ public final class BatteryRegister implements PlanTemplate {
                     "batteries",
                     "out",
                     "fit",
+                    "fitIn",
                     "service",
                     "quarantine",
                     "meanHealth",
@@ -159,6 +161,7 @@ public final class BatteryRegister implements PlanTemplate {
                 "summary",
                 "batteries",
                 "fit",
+                "fitIn",
                 "withheld",
                 "toBuy",
                 "quarantine",

@@ -575,6 +575,9 @@ public final class PlanWriter {
         write(tab, place.column(), place.row(), value, styles.of(CellStyle.FIGURE, format));
         XCellRange cell = merge(tab, place.column(), place.row(), span);
         StatusColours.putVerdict(cell, styles, CellStyle.FIGURE);
+        if (column.type() == Boolean.class) {
+          StatusColours.putNo(cell, styles, CellStyle.FIGURE);
+        }
         money(cell, format, CellStyle.FIGURE);
         height(tab, place.row(), 1200);
         height(tab, place.row() + 1, 150);

@@ -42,6 +42,19 @@ final class StatusColours {
     UnoAccess.set(cells, "ConditionalFormat", entries);
   }
 
+  /** Shows a no as a stop: nobody reads it for a yes. */
+  static void putNo(XCellRange cells, StyleWriter styles, CellStyle over) {
+    XSheetConditionalEntries entries =
+        UnoAccess.as(XSheetConditionalEntries.class, UnoAccess.get(cells, "ConditionalFormat"));
+    entries.addNew(
+        new PropertyValue[] {
+          property("Operator", ConditionOperator.EQUAL),
+          property("Formula1", "\"no\""),
+          property("StyleName", styles.status(CellStyle.STOP, over))
+        });
+    UnoAccess.set(cells, "ConditionalFormat", entries);
+  }
+
   /** Shows amounts with the decimals of their currency. */
   static void putMoney(XCellRange cells, StyleWriter styles, CellStyle over) {
     XSheetConditionalEntries entries =

@@ -28,7 +28,12 @@ final class ValidationWriter {
     UnoAccess.set(validation, "InputTitle", words.of(item.heading()));
     UnoAccess.set(validation, "InputMessage", help);
     UnoAccess.set(validation, "ErrorTitle", words.of(item.heading()));
-    UnoAccess.set(validation, "ErrorMessage", item.error(words));
+    UnoAccess.set(
+        validation,
+        "ErrorMessage",
+        list == null
+            ? item.error(words)
+            : words.say("Pick {} from the list.", words.of(item.heading())));
     UnoAccess.set(validation, "ErrorAlertStyle", ValidationAlertStyle.STOP);
     UnoAccess.set(validation, "ShowErrorMessage", true);
     limits(validation, item, list);
