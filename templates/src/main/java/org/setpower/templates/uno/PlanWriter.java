@@ -74,7 +74,8 @@ public final class PlanWriter {
           PlanBlockWriter.UNITS_STAY,
           PlanFormulas.MORE,
           PlanFormulas.MORE_ROWS,
-          PlanFormulas.TO_FIT);
+          PlanFormulas.TO_FIT,
+          ValidationWriter.PICK);
 
   private static final String VERSION_PROPERTY = "Set Power template";
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm

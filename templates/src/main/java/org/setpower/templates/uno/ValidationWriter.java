@@ -13,6 +13,9 @@ import org.setpower.text.MessageCatalog;
 final class ValidationWriter {
   private static final String HUGE = "1E+300";
 
+  /** What a cell says whose entries stand in other cells. */
+  static final String PICK = "Pick {} from the list.";
+
   private ValidationWriter() {}
 
   /**
@@ -33,7 +36,7 @@ final class ValidationWriter {
         "ErrorMessage",
         list == null
             ? item.error(words)
-            : words.say("Pick {} from the list.", words.of(item.heading())));
+            : words.say(PICK, words.of(item.heading())));
     UnoAccess.set(validation, "ErrorAlertStyle", ValidationAlertStyle.STOP);
     UnoAccess.set(validation, "ShowErrorMessage", true);
     limits(validation, item, list);
