@@ -23,6 +23,7 @@ import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 import org.setpower.command.FileStore;
+import org.setpower.command.document.JobCell;
 import org.setpower.command.message.CommandCancelledException;
 import org.setpower.command.message.Progress;
 import org.setpower.command.message.UserMessageException;
@@ -270,7 +271,7 @@ public final class ExportValuesCommand implements Command {
 
   /** The name of the job, else of the file. */
   private static String name(CommandContext desk) throws Exception {
-    String job = desk.book().named("Job_Production").replaceAll("[\\p{Cntrl}\\\\/:*?\"<>|]+", " ");
+    String job = JobCell.PRODUCTION.in(desk.book()).replaceAll("[\\p{Cntrl}\\\\/:*?\"<>|]+", " ");
     if (!job.isBlank()) {
       return say("{} values", job.strip());
     }

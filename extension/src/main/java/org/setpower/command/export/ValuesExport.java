@@ -30,6 +30,7 @@ import java.util.Set;
 import org.setpower.command.CommandContext;
 import org.setpower.command.FileStore;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.document.JobCell;
 import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.Progress;
 import org.setpower.command.message.UserMessageException;
@@ -66,8 +67,6 @@ public final class ValuesExport {
       return suffix;
     }
   }
-
-  private static final String REVISION = "Job_Revision";
 
   /** Above this, the reading order that 25.2 writes into a PDF makes it forty times as large. */
   private static final int MOST_TAGGED = 5_000;
@@ -196,7 +195,7 @@ public final class ValuesExport {
   /** What the copy is, and of when, in the language of its document. */
   private static String line(CalcDocument book) throws Exception {
     String now = LocalDateTime.now().format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm"));
-    String revision = book.named(REVISION);
+    String revision = JobCell.REVISION.in(book);
     MessageCatalog words = CommandMessages.in(book.language());
     if (!revision.isBlank()) {
       return words.say(

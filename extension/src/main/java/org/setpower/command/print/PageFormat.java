@@ -4,6 +4,7 @@ import com.sun.star.container.XNameContainer;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.uno.Exception;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.document.JobCell;
 import org.setpower.uno.Uno;
 
 /** Paper follows the units of a job: Letter where they are US, else A4. */
@@ -18,8 +19,7 @@ public final class PageFormat {
 
   /** Sets it in the page styles of our templates; any other size that was chosen stays. */
   public static void of(CalcDocument book) throws Exception {
-    String units = book.named("Job_Units");
-    of(book, units.isEmpty() ? book.named("Project_units") : units);
+    of(book, JobCell.UNITS.in(book));
   }
 
   static void of(CalcDocument book, String units) throws Exception {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.document.JobCell;
 import org.setpower.uno.Uno;
 
 /**
@@ -58,7 +59,7 @@ public record PrintAnchors(String units, List<Table> tables, List<Chart> charts)
                 cells));
       }
     }
-    return new PrintAnchors(book.named("Job_Units"), tables, charts);
+    return new PrintAnchors(JobCell.UNITS.in(book), tables, charts);
   }
 
   /** The same, after a row was inserted on top of each sheet. */

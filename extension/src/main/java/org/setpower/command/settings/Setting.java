@@ -7,9 +7,9 @@ import java.util.List;
  * are.
  */
 public enum Setting {
-  UNITS("~Units", List.of("metric", "US"), "Job_Units", "Project_units"),
+  UNITS("~Units", List.of("metric", "US"), "Project_units"),
   FLIGHT_RULES("~Flight rules", List.of("ICAO", "US"), "Project_flightRules"),
-  CURRENCY("~Currency", List.of(), "Job_Currency", "Order_currency"),
+  CURRENCY("~Currency", List.of(), "Project_currency", "Order_currency"),
   MAX_DROP("Max. voltage ~drop (%)", List.of(), "Project_maxDrop"),
   HOUSE_NAME("Our ~name", List.of(), "House_name"),
   HOUSE_ADDRESS("Our add~ress", List.of(), "House_address"),

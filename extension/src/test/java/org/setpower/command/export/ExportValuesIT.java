@@ -275,7 +275,7 @@ class ExportValuesIT {
   @Test
   void each_sheet_says_what_it_is_and_prints_it() throws Exception {
     sheet.put("A1", "Title").put("B7", 3);
-    NamedExpressions.define(sheet, "Job_Revision", "$B$7");
+    NamedExpressions.define(sheet, "Note_Revision", "$B$7");
     TestSheet second = TestSheet.named(sheet.document(), "Second");
     second.put("A5", "low");
     UnoRuntime.queryInterface(XPrintAreas.class, sheet.sheet())
@@ -410,7 +410,7 @@ class ExportValuesIT {
   @Test
   void a_folder_gets_files_with_the_name_of_the_job() throws Exception {
     sheet.put("A1", "The Salt Road");
-    NamedExpressions.define(sheet, "Job_Production", "$A$1");
+    NamedExpressions.define(sheet, "Note_Production", "$A$1");
     Path folder = to.getParent();
     for (String end : new String[] {"", "/"}) {
       CommandDriver.command(

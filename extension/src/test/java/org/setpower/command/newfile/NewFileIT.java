@@ -23,6 +23,7 @@ import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
 import org.setpower.command.CommandDriver;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.command.document.JobCell;
 import org.setpower.command.settings.Setting;
 import org.setpower.office.Office;
 import org.setpower.uno.Uno;
@@ -62,7 +63,7 @@ class NewFileIT {
   private String units() throws com.sun.star.uno.Exception {
     Object names = Uno.get(document, "NamedRanges");
     XNameAccess all = UnoRuntime.queryInterface(XNameAccess.class, names);
-    Object name = all.getByName(all.hasByName("Job_Units") ? "Job_Units" : "Project_units");
+    Object name = all.getByName("Project_units");
     return CalcDocument.shown(
         UnoRuntime.queryInterface(XCellRangeReferrer.class, name)
             .getReferredCells()
@@ -97,20 +98,29 @@ class NewFileIT {
   }
 
   @Test
-  void every_setting_has_its_cell_in_one_template_at_least() throws Exception {
+  void settings_and_the_job_have_their_cells() throws Exception {
     Set<String> wanted = new TreeSet<>();
     for (Setting setting : Setting.values()) {
       wanted.addAll(setting.cells());
     }
     for (String title : titles().subList(0, titles().size() / 2)) {
-      open(title);
-      Object names = Uno.get(document, "NamedRanges");
-      wanted.removeAll(
-          List.of(UnoRuntime.queryInterface(XNameAccess.class, names).getElementNames()));
-      Office.discard(document);
-      document = null;
+      List<String> names = names(title);
+      wanted.removeAll(names);
+      for (JobCell cell : List.of(JobCell.PRODUCTION, JobCell.REVISION)) {
+        assertThat(cell.names()).as("%s of %s", cell, title).anyMatch(names::contains);
+      }
     }
     assertThat(wanted).isEmpty();
+  }
+
+  private List<String> names(String title) throws Exception {
+    open(title);
+    Object names = Uno.get(document, "NamedRanges");
+    List<String> all =
+        List.of(UnoRuntime.queryInterface(XNameAccess.class, names).getElementNames());
+    Office.discard(document);
+    document = null;
+    return all;
   }
 
   @Test

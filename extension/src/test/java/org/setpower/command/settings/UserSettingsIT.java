@@ -43,9 +43,9 @@ class UserSettingsIT {
   void fill_the_cells_of_a_new_sheet_that_bear_their_names() throws Exception {
     settings("UNITS", "US", "MAX_DROP", "5.5");
     TestSheet sheet = TestSheet.firstOf(office.newSpreadsheet());
-    NamedExpressions.define(sheet, "Job_Units", "$Sheet1.$B$2");
+    NamedExpressions.define(sheet, "Project_units", "$Sheet1.$B$2");
     NamedExpressions.define(sheet, "Project_maxDrop", "$Sheet1.$B$3");
-    NamedExpressions.define(sheet, "Job_Currency", "$Sheet1.$B$4");
+    NamedExpressions.define(sheet, "Project_currency", "$Sheet1.$B$4");
     sheet.text("B2", "metric").put("B3", 0.06).text("B4", "EUR");
     new UserSettings(new CommandContext(office.context(), null))
         .fill(new CalcDocument(sheet.document()));

@@ -610,7 +610,7 @@ class BatteryTravelListIT {
           row("traveller", "1st AC"),
           row("traveller", "2nd AC"),
           row("traveller", "sound"));
-      book.rows("answers", with(answer(), out), with(answer(), on), with(answer(), back));
+      book.rows("answers", answerFor(out), answerFor(on), answerFor(back));
       Map<String, Object> p98 =
           row("battery", "P98", "energy", 98.0, "quantity", 25.0, "condition", "fine");
       p98.putAll(row("terminals", "yes", "un383", "yes"));
@@ -626,6 +626,12 @@ class BatteryTravelListIT {
       assertThat(book.column("travellers.pieces")).hasSize(5);
       assertThat(book.column("issues.verdict")).doesNotContain("stop");
     }
+  }
+
+  private static Map<String, Object> answerFor(Map<String, Object> flight) {
+    Map<String, Object> answer = answer();
+    answer.putAll(flight);
+    return answer;
   }
 
   /** Cells of the file that are to fill and not blank. */

@@ -34,9 +34,7 @@ final class ValidationWriter {
     UnoAccess.set(
         validation,
         "ErrorMessage",
-        list == null
-            ? item.error(words)
-            : words.say(PICK, words.of(item.heading())));
+        list == null ? item.error(words) : words.say(PICK, words.of(item.heading())));
     UnoAccess.set(validation, "ErrorAlertStyle", ValidationAlertStyle.STOP);
     UnoAccess.set(validation, "ShowErrorMessage", true);
     limits(validation, item, list);
