@@ -28,6 +28,7 @@ import org.setpower.office.Office;
  * from top to bottom, and each has a name that can be read out; Escape cancels, Enter does what the
  * usual button says.
  */
+@Tag("one-office")
 class AccessibilityIT {
   /** Controls whose places differ by less stand in one line. */
   private static final int LINE = 12;

@@ -27,6 +27,9 @@ import org.setpower.office.Office;
  * the office's own accessible tree and its own way of pressing keys.
  */
 public final class ShownWindow {
+  /** An office that takes a window apart has ended when it was asked for its windows then. */
+  private static final int SETTLING = 200;
+
   private static final short ALERT = AccessibleRole.ALERT;
   private static final short DIALOG = AccessibleRole.DIALOG;
   private static final long PATIENCE = 20_000;
@@ -238,6 +241,7 @@ public final class ShownWindow {
   /** Waits until the window is gone and what opened it has returned. */
   void isClosed() throws Exception {
     opener.get(PATIENCE, TimeUnit.MILLISECONDS);
+    Thread.sleep(SETTLING);
     assertThat(titles(office)).doesNotContain(title);
   }
 
