@@ -34,13 +34,13 @@ public final class ShippedTemplates {
 
   /** The templates, then the examples, by title. */
   static List<Item> of(CommandContext desk) throws Exception {
-    return of(desk, CommandMessages.language());
+    return of(desk, CommandMessages.tag());
   }
 
   /** As {@link #of(CommandContext)}, with the templates in a language. */
-  static List<Item> of(CommandContext desk, String language) throws Exception {
+  static List<Item> of(CommandContext desk, String tag) throws Exception {
     ShippedTemplates shelf = new ShippedTemplates(desk);
-    shelf.collect(desk.shipped("templates/" + language));
+    shelf.collect(desk.shipped("templates/" + tag));
     if (shelf.items.isEmpty()) { // built without this language
       shelf.collect(desk.shipped("templates/" + MessageCatalog.ENGLISH));
     }

@@ -109,7 +109,7 @@ public final class PlanWriter {
   public static PlanWriter of(Office office, PlanWorkbook workbook, MessageCatalog words)
       throws IOException {
     XComponent document = office.newSpreadsheet();
-    StyleWriter styles = new StyleWriter(document, words.language());
+    StyleWriter styles = new StyleWriter(document, words.tag());
     PlanWriter drawing = new PlanWriter(document, workbook, words, styles);
     drawing.draw();
     return drawing;
@@ -666,10 +666,7 @@ public final class PlanWriter {
         UnoAccess.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
     properties.setTitle(title);
     String origin =
-        workbook.fileName()
-            + " "
-            + workbook.version()
-            + (words.isEnglish() ? "" : "-" + words.language());
+        workbook.fileName() + " " + workbook.version() + (words.isKey() ? "" : "-" + words.tag());
     var own = properties.getUserDefinedProperties();
     if (!UnoAccess.as(com.sun.star.beans.XPropertySet.class, own)
         .getPropertySetInfo()
