@@ -150,7 +150,10 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_POSITION("found.position", Severity.STOP),
   /** Arguments: type of the battery, type of the position. */
   FOUND_TYPE("found.type", Severity.STOP),
-  FOUND_NO_NOW("found.noNow", Severity.STOP);
+  FOUND_NO_NOW("found.noNow", Severity.STOP),
+
+  /** Arguments: °C. */
+  COLD_CELLS("disposables.cold", Severity.CHECK);
 
   private final String key;
   private final Severity severity;
