@@ -665,6 +665,7 @@ public final class PlanWriter {
     XDocumentProperties properties =
         UnoAccess.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
     properties.setTitle(title);
+    properties.setDescription(words.of(workbook.purpose()));
     String origin =
         workbook.fileName() + " " + workbook.version() + (words.isKey() ? "" : "-" + words.tag());
     var own = properties.getUserDefinedProperties();
