@@ -60,8 +60,7 @@ class PlanCallsIT {
     mode.Value = MacroExecMode.ALWAYS_EXECUTE_NO_WARN;
     return office
         .service(XComponentLoader.class, "com.sun.star.frame.Desktop")
-        .loadComponentFromURL(
-            "private:factory/scalc", "_blank", 0, new PropertyValue[] {mode});
+        .loadComponentFromURL("private:factory/scalc", "_blank", 0, new PropertyValue[] {mode});
   }
 
   @Test
