@@ -81,7 +81,6 @@ public final class PlanWriter {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
-  private static final int ROOM = 40; // rows of a list with room for more lines than one
   private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
@@ -755,8 +754,14 @@ public final class PlanWriter {
     Object[][] shown =
         UnoAccess.as(XCellRangeData.class, range(tab, left, first, wide, list.rows()))
             .getDataArray();
-    for (int i = Math.min(ROOM, list.rows()) - 1; i >= 0 && isBlank(shown[i]); i--) {
-      height(tab, first + i, 120 + list.tall() * LINE);
+    int filled = list.rows();
+    while (filled > 0 && isBlank(shown[filled - 1])) {
+      filled--;
+    }
+    if (filled < list.rows()) {
+      XCellRange blank = range(tab, 0, first + filled, 1, list.rows() - filled);
+      Object rows = UnoAccess.as(XColumnRowRange.class, blank).getRows();
+      UnoAccess.set(rows, "Height", 120 + list.tall() * LINE);
     }
   }
 
