@@ -1,6 +1,7 @@
 package org.setpower.templates.lighting;
 
 import org.setpower.plan.lighting.LightingModel;
+import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.registry.groups.CableFunctions;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.plan.LeafColumn;
@@ -31,7 +32,8 @@ public final class LightingPowerPlan implements PlanTemplate {
       PlanWorkbook.of("lighting-power-plan", "Lighting power plan", LightingModel.MODEL)
           .purpose(
               "Sources, distros, cables and loads of a set: amps on each leg, cable sizes, generator, what to order.")
-          .unitsBy("project.units", "US");
+          .unitsBy("project.units", "US")
+          .unitsAsked(MeasureSystem::asked);
 
   /** Declares the plan. */
   public LightingPowerPlan() {
