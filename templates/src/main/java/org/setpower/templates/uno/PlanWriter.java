@@ -536,8 +536,7 @@ public final class PlanWriter {
    * @param wide columns of the cell
    * @param away columns from there to the help
    */
-  private XCellRange field(
-      PlanTab tab, int row, String label, String help, int wide, int away) {
+  private XCellRange field(PlanTab tab, int row, String label, String help, int wide, int away) {
     int at = layout.cell(tab);
     int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
     write(tab, labelled, row, label, styles.of(CellStyle.LABEL));
