@@ -55,6 +55,7 @@ public final class PlanTextCollector {
     texts.note(layout.names().answer(words.tag()), layout.formulas().all());
     PlanWriter.TEXTS.forEach(texts::say);
     texts.say(workbook.title());
+    texts.say(workbook.purpose());
     for (PlanTab tab : workbook.tabs()) {
       texts.say(tab.name());
       texts.say(tab.lead());

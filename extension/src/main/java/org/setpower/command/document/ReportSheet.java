@@ -92,6 +92,21 @@ public final class ReportSheet {
     Uno.as(XCellRangeData.class, range).setDataArray(rows);
   }
 
+  /** Writes a row cell by cell: LibreOffice 7.4 does not undo setDataArray of blank cells. */
+  public void type(int row, Object... cells) throws Exception {
+    for (int c = 0; c < cells.length; c++) {
+      if (cells[c] instanceof Double number) {
+        cell(c, row).setValue(number);
+      } else if (!"".equals(cells[c])) {
+        Uno.as(XText.class, cell(c, row)).setString(String.valueOf(cells[c]));
+      }
+    }
+  }
+
+  public void hide() throws Exception {
+    Uno.set(sheet, "IsVisible", false);
+  }
+
   public void bold(int row, int columns) throws Exception {
     Uno.set(sheet.getCellRangeByPosition(0, row, columns - 1, row), "CharWeight", FontWeight.BOLD);
   }

@@ -11,6 +11,7 @@ import java.util.List;
 import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
+import org.setpower.command.bringin.BroughtSheet;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.ReportSheet;
 import org.setpower.command.message.UserMessageException;
@@ -66,6 +67,7 @@ public final class UpdateFileCommand implements Command {
       throw new UserMessageException("The template of this version is one of another plan.");
     }
     FileUpdate update = FileUpdate.of(old, plan);
+    BroughtSheet.copy(book, fresh);
     if (!update.lost().isEmpty()) {
       report(fresh, book, update.lost());
     }

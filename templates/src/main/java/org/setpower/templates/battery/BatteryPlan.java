@@ -29,6 +29,8 @@ public final class BatteryPlan implements PlanTemplate {
 
   private final PlanWorkbook book =
       PlanWorkbook.of("battery-plan", "Battery plan", BatteryDayPlan.MODEL)
+          .purpose(
+              "Batteries and chargers for shooting days: how many are enough, when each is changed, where it charges.")
           .unitsBy("project.units", "US");
 
   private final PlanList hours =

@@ -61,7 +61,7 @@ final class PlanBlockWriter {
     List<List<Object>> answer = names.answer(words.tag());
     XCellRange asked =
         PlanWriter.range(
-            sheet, PlanNames.ANSWER, PlanNames.TOP, names.blockColumns() + 1, answer.size());
+            sheet, PlanNames.ANSWER, PlanNames.TOP, names.answerColumns(), answer.size());
     UnoAccess.as(XCellRangeData.class, asked)
         .setDataArray(answer.stream().map(List::toArray).toArray(Object[][]::new));
     XCellRange block =
