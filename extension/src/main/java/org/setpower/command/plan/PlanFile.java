@@ -208,6 +208,12 @@ public final class PlanFile {
     return PlanBlock.read(model, ranges(), days());
   }
 
+  /** Whether its cells mean what those of this version mean. */
+  public boolean isOfThisLayout() throws Exception {
+    Object[][] answer = values(ANSWER);
+    return answer != null && InputTable.layoutHash(model.inputs()).equals(answer[0][1]);
+  }
+
   /** Why every row stops, as the block says it; empty when it does not. */
   public String fault() throws Exception {
     Object[][] block = values(BLOCK);

@@ -30,7 +30,10 @@ public final class BatteryRegister implements PlanTemplate {
 
   /** A register on a model that has other columns to fill: a file of another version. */
   public BatteryRegister(PlanModel model) {
-    book = PlanWorkbook.of("battery-register", "Battery register", model);
+    book =
+        PlanWorkbook.of("battery-register", "Battery register", model)
+            .purpose(
+                "All batteries of a house by serial, with tests and incidents: what may go out, what is quarantined.");
     book.with(
         project(),
         PlanTab.of(

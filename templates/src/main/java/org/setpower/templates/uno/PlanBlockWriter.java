@@ -58,7 +58,7 @@ final class PlanBlockWriter {
     UnoAccess.as(
             XCellRangeData.class, PlanWriter.range(sheet, 0, names.layoutTop(), 2, layout.length))
         .setDataArray(layout);
-    List<List<Object>> answer = names.answer(words.language());
+    List<List<Object>> answer = names.answer(words.tag());
     XCellRange asked =
         PlanWriter.range(
             sheet, PlanNames.ANSWER, PlanNames.TOP, names.answerColumns(), answer.size());
