@@ -37,7 +37,8 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.pans(),
         LightingSamples.stage(),
         LightingSamples.faults(),
-        LightingSamples.shortOfFuel());
+        LightingSamples.shortOfFuel(),
+        LightingSamples.quay().set("project", 1, "units", "US (figures are ft, °F, US gal)"));
   }
 
   @Override

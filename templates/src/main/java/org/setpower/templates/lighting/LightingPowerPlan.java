@@ -1,6 +1,7 @@
 package org.setpower.templates.lighting;
 
 import org.setpower.plan.lighting.LightingModel;
+import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.registry.groups.CableFunctions;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.plan.LeafColumn;
@@ -29,7 +30,10 @@ public final class LightingPowerPlan implements PlanTemplate {
 
   private final PlanWorkbook book =
       PlanWorkbook.of("lighting-power-plan", "Lighting power plan", LightingModel.MODEL)
-          .unitsBy("project.units", "US");
+          .purpose(
+              "Sources, distros, cables and loads of a set: amps on each leg, cable sizes, generator, what to order.")
+          .unitsBy("project.units", "US")
+          .unitsAsked(MeasureSystem::asked);
 
   /** Declares the plan. */
   public LightingPowerPlan() {

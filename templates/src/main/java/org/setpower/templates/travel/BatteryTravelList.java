@@ -19,6 +19,8 @@ public final class BatteryTravelList implements PlanTemplate {
 
   private final PlanWorkbook book =
       PlanWorkbook.of("battery-travel-list", "Battery travel list", TravelPlan.MODEL)
+          .purpose(
+              "Which batteries fly with whom under which rules, what goes as freight or by road, and the papers.")
           .stamped("project.production", "project.revision");
 
   /** Declares the list. */

@@ -5,6 +5,8 @@ import org.setpower.plan.finding.Severity;
 
 /** What can be wrong in a lighting power plan. */
 public enum LightingFinding implements FindingKey {
+  /** Arguments: units, the units of figures. */
+  UNITS_LATE("units.late", Severity.CHECK),
   INSTALLATION_OPEN("installation.open", Severity.CHECK),
   /** Arguments: what is typed. */
   INSTALLATION_WRONG("installation.wrong", Severity.DANGER),
