@@ -37,8 +37,8 @@ public final class ReportSheet {
   /** What it is called in all languages: a document may come from an office in another one. */
   public static Set<String> names(String english) {
     Set<String> names = new LinkedHashSet<>(Set.of(english));
-    MessageCatalog.LANGUAGES.forEach(
-        l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.COMMANDS).of(english)));
+    MessageCatalog.files()
+        .forEach(l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.COMMANDS).of(english)));
     return names;
   }
 
@@ -90,6 +90,21 @@ public final class ReportSheet {
   public void write(int row, Object[]... rows) throws Exception {
     var range = sheet.getCellRangeByPosition(0, row, rows[0].length - 1, row + rows.length - 1);
     Uno.as(XCellRangeData.class, range).setDataArray(rows);
+  }
+
+  /** Writes a row cell by cell: LibreOffice 7.4 does not undo setDataArray of blank cells. */
+  public void type(int row, Object... cells) throws Exception {
+    for (int c = 0; c < cells.length; c++) {
+      if (cells[c] instanceof Double number) {
+        cell(c, row).setValue(number);
+      } else if (!"".equals(cells[c])) {
+        Uno.as(XText.class, cell(c, row)).setString(String.valueOf(cells[c]));
+      }
+    }
+  }
+
+  public void hide() throws Exception {
+    Uno.set(sheet, "IsVisible", false);
   }
 
   public void bold(int row, int columns) throws Exception {

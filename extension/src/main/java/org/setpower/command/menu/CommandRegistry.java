@@ -13,6 +13,7 @@ import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 import org.setpower.command.approve.ApproveBudgetCommand;
+import org.setpower.command.bringin.BringInCommand;
 import org.setpower.command.diagram.DrawDiagramCommand;
 import org.setpower.command.distro.AddDistroCommand;
 import org.setpower.command.export.ExportClientQuoteCommand;
@@ -58,6 +59,7 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("mend", RepairFormulasCommand::new),
           Map.entry("inspect", MarkInspectedCommand::new),
           Map.entry("approve", ApproveBudgetCommand::new),
+          Map.entry("bring", BringInCommand::new),
           Map.entry("update", UpdateFileCommand::new),
           Map.entry("fit", FitPrintCommand::new),
           Map.entry("diagram", DrawDiagramCommand::new),

@@ -79,10 +79,7 @@ final class FileUpdate {
 
   /** Whether a file has the layout of this version. */
   static boolean isCurrent(PlanFile plan) throws Exception {
-    Object[][] answer = plan.values("Answer");
-    return answer != null
-        && InputTable.layoutHash(plan.model().inputs()).equals(answer[0][1])
-        && plan.fault().isEmpty();
+    return plan.isOfThisLayout() && plan.fault().isEmpty();
   }
 
   List<Lost> lost() {
@@ -96,11 +93,8 @@ final class FileUpdate {
   /** What the columns of a file mean, by path. */
   private static Map<String, String> layout(PlanFile plan) throws Exception {
     Map<String, String> layout = new HashMap<>();
-    Object[][] answer = plan.values("Answer");
     Object[][] rows = plan.values(LAYOUT);
-    if (rows == null
-        && answer != null
-        && InputTable.layoutHash(plan.model().inputs()).equals(answer[0][1])) {
+    if (rows == null && plan.isOfThisLayout()) {
       rows = InputTable.layout(plan.model().inputs());
     }
     if (rows == null) {
@@ -166,7 +160,7 @@ final class FileUpdate {
 
   /** The words of plans in the language of the office. */
   private static Messages words() {
-    return Messages.in(CommandMessages.language());
+    return Messages.in(CommandMessages.tag());
   }
 
   /** Cells that no plan reads, such as whose stock it is. */

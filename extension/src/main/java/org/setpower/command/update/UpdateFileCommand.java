@@ -11,6 +11,7 @@ import java.util.List;
 import org.setpower.command.Command;
 import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
+import org.setpower.command.bringin.BroughtSheet;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.ReportSheet;
 import org.setpower.command.message.UserMessageException;
@@ -66,6 +67,7 @@ public final class UpdateFileCommand implements Command {
       throw new UserMessageException("The template of this version is one of another plan.");
     }
     FileUpdate update = FileUpdate.of(old, plan);
+    BroughtSheet.copy(book, fresh);
     if (!update.lost().isEmpty()) {
       report(fresh, book, update.lost());
     }
@@ -112,8 +114,7 @@ public final class UpdateFileCommand implements Command {
   private static String template(CommandContext desk, CalcDocument book) throws Exception {
     String origin = book.origin();
     String name = origin.replaceFirst(" [^ ]*$", "");
-    String language = origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : "en";
-    String url = ShippedTemplates.template(desk, language, name + ".ots");
+    String url = ShippedTemplates.template(desk, book.language(), name + ".ots");
     if (origin.isEmpty() || url.isEmpty()) {
       throw new UserMessageException("This version has no template for this file.");
     }

@@ -49,6 +49,24 @@ class AcceleratorKeysTest {
           Map.entry(
               "User guide", with(OF_EVERY_TEXT, "If no browser opens, open ~this file in one:")),
           Map.entry("New sheet", List.of("~Start from", "C~reate", "~Cancel")),
+          Map.entry(
+              "Bring in rows",
+              List.of(
+                  "~From",
+                  "Only what is ~short",
+                  "~Days of use as Out and Back of new rows",
+                  "C~ompare…",
+                  "~Cancel")),
+          Map.entry(
+              "What differs",
+              List.of(
+                  "~What is written: yes or no",
+                  "~The chosen line in full",
+                  "~Yes",
+                  "~No",
+                  "No to a~ll",
+                  "~Bring in",
+                  "~Cancel")),
           Map.entry("Show tabs", List.of("~Hidden tabs", "~Show", "~Cancel")),
           Map.entry(
               "Add distro",

@@ -74,7 +74,9 @@ public enum BatteryDayFinding implements FindingKey {
   CONNECTION_BLANK("position.connection", Severity.STOP),
   /** Arguments: connection. */
   CONNECTION_ALONE("position.alone", Severity.STOP),
-  NO_LOAD("position.noLoad", Severity.CHECK),
+  NO_LOAD("position.noLoad", Severity.STOP),
+  /** Arguments: what is typed. */
+  INPUT_VOLTS("position.input", Severity.STOP),
   /** Arguments: device. */
   DEVICE_STOPS("position.device", Severity.STOP),
   /** Arguments: V, limit V. */

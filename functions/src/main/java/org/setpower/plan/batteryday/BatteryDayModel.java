@@ -85,7 +85,7 @@ final class BatteryDayModel implements PlanModel {
     if (all.stream().anyMatch(r -> r.fault().isPresent())) {
       return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);
     }
-    BatteryDayTables tables = new BatteryDayTables(new BatteryDayPlan(read));
+    BatteryDayTables tables = new BatteryDayTables(new BatteryDayPlan(read.named()));
     List<ResultRows<?>> filled = tables.all();
     return new PlanResult(
         all,

@@ -2,6 +2,7 @@ package org.setpower.plan.common;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -81,6 +82,9 @@ public record InputColumn(
   /** What is typed, without blanks around it; null for a blank cell. */
   static Object trimmed(Object cell) {
     if (cell instanceof String text) {
+      if (text.isEmpty()) {
+        return null;
+      }
       String stripped = text.replace('\u00a0', ' ').strip();
       return stripped.isEmpty() ? null : stripped;
     }
@@ -118,6 +122,23 @@ public record InputColumn(
       return time(typed, findings);
     }
     return word(typed, findings);
+  }
+
+  /**
+   * A typed cell in the one form in which cells of two files are compared: String, Double,
+   * LocalDate; as it is typed where it cannot be read, null where it is blank.
+   */
+  public Object compared(Object cell) {
+    Object typed = trimmed(cell);
+    Object value = typed == null ? null : read(typed, new ArrayList<>());
+    if (value instanceof TextEnum word) {
+      return word.word();
+    }
+    if (value instanceof Boolean yes) {
+      return yes ? "yes" : "no";
+    }
+    boolean isKept = value instanceof Double || value instanceof LocalDate;
+    return isKept || value instanceof String ? value : typed;
   }
 
   private Double inRange(Double value, List<Finding> findings) {

@@ -36,7 +36,7 @@ public record IssueRow(
             rule = "The sentence of the first of them.")
         List<Finding> reasons) {
   /** Key of the table in every plan. */
-  static final String KEY = "issues";
+  public static final String KEY = "issues";
 
   /**
    * The table of a plan.

@@ -83,6 +83,23 @@ public final class PlanResult {
     return rows;
   }
 
+  /** The rows of a table by column key, without blank cells; an empty one for a blank row. */
+  public List<Map<String, Object>> cells(String table) {
+    ResultRows<?> filled = tables.get(table);
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (Object row : filled == null ? List.of() : filled.rows()) {
+      Map<String, Object> cells = new LinkedHashMap<>();
+      for (int c = 0; row != null && c < filled.table().columns().size(); c++) {
+        Object value = filled.table().value((Record) row, c);
+        if (value != null) {
+          cells.put(filled.table().columns().get(c).key(), value);
+        }
+      }
+      rows.add(cells);
+    }
+    return rows;
+  }
+
   /** A plan that could not be calculated: every row stops. */
   static PlanResult failed(PlanModel model, Throwable cause) {
     PlanResult failed =
@@ -114,19 +131,19 @@ public final class PlanResult {
     if (answer.width() > 1) {
       matrix[0][1] = sentences;
     }
-    int first = 1;
     for (Answer.Band band : answer.bands()) {
+      int first = 1 + band.top();
       for (int c = 0; c < band.keys().size(); c++) {
         String key = band.keys().get(c);
+        int column = band.left() + c;
         if (stops.isEmpty()) {
-          fill(matrix, first, c, key, messages, locale);
+          fill(matrix, first, column, key, messages, locale);
         } else {
           for (int r = first; r < first + band.rows(); r++) {
-            matrix[r][c] = stopped(key, sentences);
+            matrix[r][column] = stopped(key, sentences);
           }
         }
       }
-      first += band.rows();
     }
     return matrix;
   }

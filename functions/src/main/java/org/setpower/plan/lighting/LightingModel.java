@@ -94,6 +94,7 @@ public final class LightingModel implements PlanModel {
             results(),
             new LightingTables(plan)::tables,
             new LightingRelations(plan)::rows)
-        .with(DiagramPlan.class, () -> LightingDiagram.of(plan));
+        .with(DiagramPlan.class, () -> LightingDiagram.of(plan))
+        .with(SourceUse.All.class, () -> SourceUse.of(plan));
   }
 }

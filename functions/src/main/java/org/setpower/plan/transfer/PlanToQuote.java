@@ -7,59 +7,62 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.plan.finding.Identity;
 
-/** The order list of a plan as rows of a quote. */
+/** What a plan needs as rows of a quote. Prices are those of the house. */
 public final class PlanToQuote {
   private PlanToQuote() {}
 
   /**
-   * A row of a plan's order list.
+   * What a plan needs of an item.
    *
+   * @param section heading on the client's page; null without one
    * @param required pieces in all, spares included
    * @param inStock pieces that need no hire
    * @param from first day in use; null for the whole order
-   * @param to last day in use
+   * @param to last day in use; null for the whole order
    */
   public record PlanItem(
       String item, String section, double required, double inStock, LocalDate from, LocalDate to) {
     private double missing() {
       return Math.max(0, required - inStock);
     }
-  }
 
-  /** Whether everything is quoted or only what is short. */
-  public enum Extent {
-    WHOLE_LIST,
-    SHORT
+    /** Both together: pieces add up, days cover both. */
+    private PlanItem with(PlanItem other) {
+      return new PlanItem(
+          item,
+          section,
+          required + other.required,
+          inStock + other.inStock,
+          from == null || other.from == null ? null : from.isBefore(other.from) ? from : other.from,
+          to == null || other.to == null ? null : to.isAfter(other.to) ? to : other.to);
+    }
   }
 
   /**
-   * What is brought in, and what is not.
+   * One row an item: section, quantity, out and back.
    *
-   * @param unmatched rows without an item, listed and never guessed
+   * @param withheld names that the plan withholds, listed and never guessed
    */
-  public record Brought(List<TransferRow> rows, List<PlanItem> unmatched) {}
-
-  /** Rows of the quote: item, section, quantity, out and back. Prices are those of the house. */
-  public static Brought rows(List<PlanItem> items, Extent extent) {
-    List<TransferRow> rows = new ArrayList<>();
-    List<PlanItem> unmatched = new ArrayList<>();
+  public static TransferBatch batch(
+      List<PlanItem> items, TransferOptions options, List<String> withheld) {
+    Map<String, PlanItem> byName = new LinkedHashMap<>();
     for (PlanItem item : items) {
-      double qty = extent == Extent.SHORT ? item.missing() : item.required;
-      if (Identity.of(item.item).isEmpty()) {
-        unmatched.add(item);
-      } else if (qty > 0) {
-        rows.add(new TransferRow(key(item), cells(item, qty)));
+      if (!Identity.of(item.item).isEmpty()) {
+        byName.merge(Identity.of(item.item), item, PlanItem::with);
       }
     }
-    return new Brought(List.copyOf(rows), List.copyOf(unmatched));
+    List<TransferRow> rows = new ArrayList<>();
+    byName.forEach(
+        (key, item) -> {
+          double qty = options.onlyShort() ? item.missing() : item.required;
+          if (qty > 0) {
+            rows.add(new TransferRow(key, cells(item, qty, options)));
+          }
+        });
+    return new TransferBatch(TransferTarget.QUOTE_ITEMS, rows, withheld);
   }
 
-  private static String key(PlanItem item) {
-    String dates = item.from == null ? "" : "|" + item.from + "|" + item.to;
-    return Identity.of(item.item) + dates;
-  }
-
-  private static Map<String, Object> cells(PlanItem item, double qty) {
+  private static Map<String, Object> cells(PlanItem item, double qty, TransferOptions options) {
     Map<String, Object> cells = new LinkedHashMap<>();
     cells.put("item", item.item);
     if (item.section != null) {
@@ -67,9 +70,9 @@ public final class PlanToQuote {
     }
     // hired pieces are whole: half a piece more is one piece
     cells.put("qty", Math.ceil(qty));
-    if (item.from != null && item.to != null) {
-      cells.put("out", item.from.toString());
-      cells.put("back", item.to.toString());
+    if (options.daysOfUse() && item.from != null && item.to != null) {
+      cells.put("out", item.from);
+      cells.put("back", item.to);
     }
     return cells;
   }

@@ -2,14 +2,16 @@ package org.setpower.plan.transfer;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.UnaryOperator;
 import org.setpower.plan.budget.CostType;
 import org.setpower.plan.budget.PriceUnit;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.LineKind;
+import org.setpower.plan.quote.QuoteResults;
 import org.setpower.plan.quote.QuoteResults.DocumentLine;
 import org.setpower.plan.quote.QuoteResults.Letter;
 import org.setpower.plan.quote.QuoteResults.TaxLine;
@@ -21,12 +23,38 @@ import org.setpower.plan.quote.terms.RateBasis;
  */
 public final class QuoteToBudget {
   private final Letter letter;
-  private final Map<String, String> accounts = new HashMap<>();
+  private final UnaryOperator<String> words;
   private final List<TransferRow> rows = new ArrayList<>();
 
-  private QuoteToBudget(Letter letter, Map<String, String> accounts) {
+  private QuoteToBudget(Letter letter, UnaryOperator<String> words) {
     this.letter = letter;
-    accounts.forEach((section, account) -> this.accounts.put(Identity.of(section), account));
+    this.words = words;
+  }
+
+  /** Rows of the quote, and its security deposit; nothing while it may not be issued. */
+  static List<TransferBatch> batches(TransferSource quote, TransferOptions options) {
+    List<Letter> letters = quote.result().rows(QuoteResults.LETTER);
+    List<DocumentLine> page =
+        quote.result().rows(QuoteResults.DOCUMENT).stream().filter(Objects::nonNull).toList();
+    List<TaxLine> taxes =
+        quote.result().rows(QuoteResults.TAXES).stream().filter(Objects::nonNull).toList();
+    Letter letter = letters.isEmpty() ? null : letters.get(0);
+    if (letter == null) {
+      return List.of();
+    }
+    List<TransferRow> deposits = new ArrayList<>();
+    BigDecimal security = quote.result().rows(QuoteResults.SUMMARY).get(0).security();
+    if (security != null && security.signum() > 0) {
+      Map<String, Object> cells = new LinkedHashMap<>();
+      String house = letter.houseName() == null ? "" : letter.houseName();
+      cells.put("to", house.isEmpty() ? options.word("security deposit") : house);
+      cells.put("amount", security.doubleValue());
+      deposits.add(new TransferRow("security", cells));
+    }
+    return List.of(
+        new TransferBatch(
+            TransferTarget.BUDGET_LINES, lines(page, taxes, letter, options::word), List.of()),
+        new TransferBatch(TransferTarget.BUDGET_DEPOSITS, deposits, List.of()));
   }
 
   /**
@@ -34,12 +62,11 @@ public final class QuoteToBudget {
    *
    * @param page the client's page; one that may not be issued gives no line
    * @param taxes its net by rate
-   * @param accounts account of a section of the quote, mapped once by the user; a section that is
-   *     not in it leaves the account blank
+   * @param words English words in the language of the budget
    */
   public static List<TransferRow> lines(
-      List<DocumentLine> page, List<TaxLine> taxes, Letter letter, Map<String, String> accounts) {
-    QuoteToBudget transfer = new QuoteToBudget(letter, accounts);
+      List<DocumentLine> page, List<TaxLine> taxes, Letter letter, UnaryOperator<String> words) {
+    QuoteToBudget transfer = new QuoteToBudget(letter, words);
     String section = null;
     for (DocumentLine line : page) {
       if (line.kind() == LineKind.SECTION) {
@@ -62,10 +89,6 @@ public final class QuoteToBudget {
 
   private void add(DocumentLine line, CostType type, String section) {
     Map<String, Object> cells = common(line.text(), type, line.taxRate());
-    String account = section == null ? null : accounts.get(Identity.of(section));
-    if (account != null) {
-      cells.put("account", account);
-    }
     cells.put("qty", line.pieces());
     if (line.rateFor() == RateBasis.DAY) {
       cells.put("unit", PriceUnit.DAY.word());
@@ -79,16 +102,18 @@ public final class QuoteToBudget {
     if (line.share() != null) {
       cells.put("discount", line.share().doubleValue());
     }
-    rows.add(new TransferRow("row " + line.row(), cells));
+    String group = section == null ? type.word() : section;
+    rows.add(new TransferRow(Identity.of(line.text()), group, cells));
   }
 
   private void add(LineKind kind, CostType type, TaxLine rate, BigDecimal amount) {
     if (amount.signum() != 0) {
-      Map<String, Object> cells = common(kind.word(), type, rate.rate());
+      Map<String, Object> cells = common(words.apply(kind.word()), type, rate.rate());
       cells.put("unit", PriceUnit.ONCE.word());
       cells.put("price", amount.doubleValue());
       String reason = rate.reason() == null ? "" : "|" + Identity.of(rate.reason());
-      rows.add(new TransferRow(kind.word() + " " + rate.rate().toPlainString() + reason, cells));
+      String key = kind.word() + " " + rate.rate().toPlainString() + reason;
+      rows.add(new TransferRow(key, type.word(), cells));
     }
   }
 

@@ -2,158 +2,260 @@ package org.setpower.plan.transfer;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.transfer.TransferChange.Kind;
 
 /**
  * Brings rows in again: what nobody touched here is updated; what changed here and there is kept as
- * it is here and reported; what is gone there is kept and reported. Some columns are never touched.
+ * it is here unless the user decides otherwise; what is gone there is kept and reported. Only the
+ * columns of the target are ever written.
  */
 public final class ThreeWayMerge {
-  private final Set<String> untouchable;
+  private static final double ROUNDING = 1e-9;
 
-  /** What happened to a row or a cell. */
-  public enum Kind {
-    ADDED,
-    UPDATED,
-    /** Changed here and there: here stays, unless the user picks the other. */
-    CONFLICT,
-    /** Not in the source any more: kept, to be checked. */
-    GONE,
-    /** Removed here: not brought back, unless the user wants it. */
-    REMOVED_HERE
-  }
+  private final TransferTarget target;
+  private final Map<String, BroughtRow> last = new LinkedHashMap<>();
+  private final Map<String, TransferRow> there = new LinkedHashMap<>();
+  private final List<TargetRow> here;
+  private final Map<String, Object> blanks;
+  private final Set<String> known;
+  private final Map<String, TargetRow> links;
+  private final List<TransferChange> changes = new ArrayList<>();
 
   /**
-   * A change.
+   * The table into which rows are brought.
    *
-   * @param row key of the row
-   * @param column key of the column; empty for a whole row
-   * @param here what stands here, null for blank
-   * @param there what the source holds now, null for blank
+   * @param rows those that are filled
+   * @param ofOthers numbers of rows that other sources have brought in
+   * @param blanks what a blank cell of a column stands for
+   * @param known names that the file knows; empty where any name will do
    */
-  public record Change(Kind kind, String row, String column, Object here, Object there) {}
+  public record Table(
+      List<TargetRow> rows, Set<Integer> ofOthers, Map<String, Object> blanks, Set<String> known) {}
+
+  /**
+   * A cell to be typed.
+   *
+   * @param row number of the row in its table, from 1
+   * @param value null to clear the cell
+   */
+  public record Write(int row, String column, Object value) {}
+
+  /**
+   * What is to be done.
+   *
+   * @param writes cells to be typed
+   * @param brought what is to be remembered until next time
+   */
+  public record Merged(List<Write> writes, List<BroughtRow> brought) {}
+
+  /**
+   * Compares.
+   *
+   * @param last as the rows were brought in last time
+   * @param there as the source has them now
+   */
+  public ThreeWayMerge(
+      TransferTarget target, Table table, List<BroughtRow> last, List<TransferRow> there) {
+    this.target = target;
+    this.here = List.copyOf(table.rows());
+    this.blanks = Map.copyOf(table.blanks());
+    this.known = new HashSet<>();
+    table.known().forEach(k -> known.add(Identity.of(k)));
+    last.forEach(b -> this.last.put(numbered(b.key(), this.last.keySet()), b));
+    there.forEach(r -> this.there.put(numbered(r.key(), this.there.keySet()), r));
+    links = new RowLinks(target, here, table.ofOthers()).of(this.last, this.there);
+    this.there.forEach(this::compare);
+    this.last.keySet().forEach(this::gone);
+    changes.sort(Comparator.comparing(TransferChange::kind));
+  }
+
+  /** Rows that share a key are numbered, so that none is lost. */
+  private static String numbered(String key, Set<String> taken) {
+    String numbered = key;
+    for (int n = 2; taken.contains(numbered); n++) {
+      numbered = key + "#" + n;
+    }
+    return numbered;
+  }
+
+  /** The differences, in the order of their kinds. */
+  public List<TransferChange> changes() {
+    return List.copyOf(changes);
+  }
+
+  private static String name(TransferTarget target, Map<String, Object> cells) {
+    Object name = cells.get(target.nameColumn());
+    return name == null ? "" : String.valueOf(name);
+  }
+
+  private void compare(String key, TransferRow row) {
+    TargetRow own = links.get(key);
+    if (own == null) {
+      add(key, row);
+    } else {
+      for (String column : target.followed()) {
+        compare(key, own, column, row.cells().get(column));
+      }
+    }
+  }
+
+  private void add(String key, TransferRow row) {
+    String name = name(target, row.cells());
+    Kind kind = Kind.ADDED;
+    if (last.containsKey(key)) {
+      kind = Kind.LEFT_OUT;
+    } else if (!known.isEmpty() && !known.contains(Identity.of(name))) {
+      kind = Kind.UNKNOWN;
+    }
+    boolean isUsual = kind == Kind.ADDED && !row.group().equals(TransferRow.UNFIT);
+    changes.add(new TransferChange(kind, key, name, 0, "", null, null, isUsual));
+  }
+
+  private void compare(String key, TargetRow own, String column, Object theirs) {
+    BroughtRow brought = last.get(key);
+    Object mine = own.cells().get(column);
+    Object before = brought == null ? null : brought.cells().get(column);
+    boolean isFirst = brought == null;
+    if (isSame(column, mine, theirs)) {
+      return;
+    }
+    Kind kind;
+    if (target.isStricter(column, theirs, mine)) {
+      kind = Kind.STRICTER;
+    } else if (!isFirst && isSame(column, before, theirs)) {
+      return;
+    } else if (isFirst && theirs == null) {
+      return;
+    } else {
+      boolean isUntouched =
+          !own.calculated().contains(column)
+              && (isFirst ? mine == null : isSame(column, mine, before));
+      kind = isUntouched ? Kind.UPDATED : Kind.CONFLICT;
+    }
+    changes.add(
+        new TransferChange(
+            kind,
+            key,
+            name(target, own.cells()),
+            own.number(),
+            column,
+            mine,
+            theirs,
+            kind != Kind.CONFLICT));
+  }
+
+  private boolean isSame(String column, Object one, Object other) {
+    Object first = one == null ? blanks.get(column) : one;
+    Object second = other == null ? blanks.get(column) : other;
+    if (first instanceof Double a && second instanceof Double b) {
+      return Math.abs(a - b) <= ROUNDING * Math.max(Math.abs(a), Math.abs(b));
+    }
+    return Objects.equals(first, second);
+  }
+
+  private void gone(String key) {
+    TargetRow own = links.get(key);
+    if (own != null && !there.containsKey(key)) {
+      changes.add(
+          new TransferChange(
+              Kind.GONE, key, name(target, own.cells()), own.number(), "", null, null, false));
+    }
+  }
+
+  /** Numbers of the rows here that are rows of the source. */
+  public Set<Integer> places() {
+    Set<Integer> places = new HashSet<>();
+    links.values().forEach(r -> places.add(r.number()));
+    return places;
+  }
+
+  /** What a row of the source fills in a row that is added; nothing where it is gone. */
+  public Map<String, Object> written(String key) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    TransferRow row = there.get(key);
+    if (row != null) {
+      written.putAll(row.cells());
+      written.keySet().removeIf(c -> !target.followed().contains(c) && !isOnce(c));
+    }
+    return written;
+  }
+
+  /** How many rows are added by these changes. */
+  public int added(Set<TransferChange> accepted) {
+    return (int) accepted.stream().filter(c -> c.row() == 0).count();
+  }
 
   /**
    * What comes of it.
    *
-   * @param rows those here in their order, then added ones
+   * @param accepted the changes that are to be written
+   * @param free numbers of blank rows, as many as are added
    */
-  public record Merged(List<TransferRow> rows, List<Change> changes) {}
-
-  /**
-   * @param untouchable column keys that a source never writes: approved budget, PO, invoiced
-   */
-  public ThreeWayMerge(Set<String> untouchable) {
-    this.untouchable = Set.copyOf(untouchable);
-  }
-
-  /** For budget lines: what production decides and accounts stays. */
-  public static ThreeWayMerge ofBudget() {
-    return new ThreeWayMerge(
-        Set.of(
-            "budget",
-            "changes",
-            "po",
-            "ordered",
-            "poClosed",
-            "invoice",
-            "invoiced",
-            "complete",
-            "estimate",
-            "paid",
-            "struck"));
-  }
-
-  /**
-   * Merges rows of one source.
-   *
-   * @param last as they were brought in last time
-   * @param here as they stand now
-   * @param there as the source has them now
-   */
-  public Merged merge(List<TransferRow> last, List<TransferRow> here, List<TransferRow> there) {
-    List<Change> changes = new ArrayList<>();
-    Map<String, TransferRow> before = byKey(last);
-    Map<String, TransferRow> mine = byKey(here);
-    Map<String, TransferRow> theirs = byKey(there);
-    List<TransferRow> rows = new ArrayList<>();
-    for (Map.Entry<String, TransferRow> own : mine.entrySet()) {
-      TransferRow row = own.getValue();
-      TransferRow now = theirs.get(own.getKey());
-      TransferRow then = before.get(own.getKey());
-      if (now != null) {
-        rows.add(cells(row, then, now, changes));
-      } else {
-        if (then != null) {
-          changes.add(new Change(Kind.GONE, row.key(), "", null, null));
-        }
-        rows.add(row);
-      }
-    }
-    for (Map.Entry<String, TransferRow> other : theirs.entrySet()) {
-      TransferRow row = other.getValue();
-      if (!mine.containsKey(other.getKey())) {
-        boolean removed = before.containsKey(other.getKey());
-        changes.add(
-            new Change(removed ? Kind.REMOVED_HERE : Kind.ADDED, row.key(), "", null, null));
-        if (!removed) {
-          rows.add(new TransferRow(row.key(), writable(row.cells())));
-        }
-      }
-    }
-    return new Merged(
-        List.copyOf(rows),
-        changes.stream()
-            .sorted(Comparator.comparing(Change::kind).thenComparing(Change::row))
-            .toList());
-  }
-
-  /** By key; rows that share one are numbered, so that none is lost. */
-  private static Map<String, TransferRow> byKey(List<TransferRow> rows) {
-    Map<String, TransferRow> byKey = new LinkedHashMap<>();
-    for (TransferRow row : rows) {
-      int number = 1;
-      while (byKey.containsKey(row.key() + "#" + number)) {
-        number++;
-      }
-      byKey.put(row.key() + "#" + number, row);
-    }
-    return byKey;
-  }
-
-  private Map<String, Object> writable(Map<String, Object> cells) {
-    Map<String, Object> writable = new LinkedHashMap<>(cells);
-    writable.keySet().removeAll(untouchable);
-    return writable;
-  }
-
-  private TransferRow cells(
-      TransferRow here, TransferRow last, TransferRow there, List<Change> changes) {
-    Map<String, Object> cells = new LinkedHashMap<>(here.cells());
-    Map<String, Object> before = last == null ? Map.of() : last.cells();
-    Set<String> columns = new LinkedHashSet<>(there.cells().keySet());
-    columns.addAll(before.keySet());
-    columns.removeAll(untouchable);
-    for (String column : columns) {
-      Object mine = here.cells().get(column);
-      Object theirs = there.cells().get(column);
-      if (Objects.equals(mine, theirs) || Objects.equals(before.get(column), theirs)) {
+  public Merged merged(Set<TransferChange> accepted, List<Integer> free) {
+    List<Write> writes = new ArrayList<>();
+    Map<String, Integer> places = new LinkedHashMap<>();
+    links.forEach((key, row) -> places.put(key, row.number()));
+    int next = 0;
+    for (TransferChange change : changes) {
+      boolean isWritten = change.kind() == Kind.STRICTER || accepted.contains(change);
+      if (!isWritten || change.kind() == Kind.GONE) {
         continue;
       }
-      boolean untouched = Objects.equals(mine, before.get(column));
-      changes.add(
-          new Change(untouched ? Kind.UPDATED : Kind.CONFLICT, here.key(), column, mine, theirs));
-      if (untouched && theirs == null) {
-        cells.remove(column);
-      } else if (untouched) {
-        cells.put(column, theirs);
+      if (change.row() == 0) {
+        int row = free.get(next++);
+        places.put(change.key(), row);
+        written(change.key()).forEach((c, value) -> writes.add(new Write(row, c, value)));
+        account(there.get(change.key())).ifPresent(a -> writes.add(new Write(row, "account", a)));
+      } else {
+        writes.add(new Write(change.row(), change.column(), change.there()));
       }
     }
-    return new TransferRow(here.key(), cells);
+    return new Merged(List.copyOf(writes), brought(places));
+  }
+
+  private boolean isOnce(String column) {
+    return target.once().contains(column);
+  }
+
+  /** The account that the user has typed for another row of the group, which maps it once. */
+  private Optional<Object> account(TransferRow row) {
+    if (!isOnce("account") || row.cells().containsKey("account") || row.group().isEmpty()) {
+      return Optional.empty();
+    }
+    return last.entrySet().stream()
+        .filter(b -> b.getValue().group().equals(row.group()) && links.containsKey(b.getKey()))
+        .map(b -> links.get(b.getKey()).cells().get("account"))
+        .filter(Objects::nonNull)
+        .findFirst();
+  }
+
+  /** What the source holds now; rows that are gone there stay remembered while they stand here. */
+  private List<BroughtRow> brought(Map<String, Integer> places) {
+    List<BroughtRow> brought = new ArrayList<>();
+    Set<String> unknown = new HashSet<>();
+    changes.stream().filter(c -> c.kind() == Kind.UNKNOWN).forEach(c -> unknown.add(c.key()));
+    there.forEach(
+        (key, row) -> {
+          int place = places.getOrDefault(key, 0);
+          // once its name is known here, it is new
+          if (place > 0 || !unknown.contains(key)) {
+            brought.add(new BroughtRow(key, row.group(), place, row.cells()));
+          }
+        });
+    last.forEach(
+        (key, row) -> {
+          if (!there.containsKey(key) && links.containsKey(key)) {
+            brought.add(new BroughtRow(key, row.group(), places.get(key), row.cells()));
+          }
+        });
+    return List.copyOf(brought);
   }
 }

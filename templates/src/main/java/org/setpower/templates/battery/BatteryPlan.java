@@ -29,6 +29,8 @@ public final class BatteryPlan implements PlanTemplate {
 
   private final PlanWorkbook book =
       PlanWorkbook.of("battery-plan", "Battery plan", BatteryDayPlan.MODEL)
+          .purpose(
+              "Batteries and chargers for shooting days: how many are enough, when each is changed, where it charges.")
           .unitsBy("project.units", "US");
 
   private final PlanList hours =
@@ -52,8 +54,9 @@ public final class BatteryPlan implements PlanTemplate {
                     .more("fewestAlone", "uncharged")),
         PlanTab.of(
                 "Positions",
-                "What batteries are on, one row each; then its devices, from the label or measured."
-                    + " Fill in position, nominal voltage and battery type first.")
+                "What batteries are on, one row each, with power and input voltage of its device."
+                    + " Devices that are not on all day, or more than one, stand below. Fill in"
+                    + " position, battery type, power and input voltage first.")
             .with(
                 book.table("positions")
                     .titled("Positions")
@@ -142,7 +145,17 @@ public final class BatteryPlan implements PlanTemplate {
                 FieldSpec.input("Revision")
                     .number(CellFormat.COUNT, 0, 999)
                     .help("Add one whenever a paper goes out.")),
-            book.fields("Rules", "project", "units", "day", "dayBegins", "near", "touchLimit")
+            book.fields(
+                    "Rules",
+                    "project",
+                    "units",
+                    "day",
+                    "chargersAir",
+                    "warmUp",
+                    "health",
+                    "dayBegins",
+                    "near",
+                    "touchLimit")
                 .pick("day", "days.date"),
             book.lines("", "project", "verdict", "reasons"),
             book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"));

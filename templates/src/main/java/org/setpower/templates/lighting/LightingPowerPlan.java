@@ -35,6 +35,8 @@ public final class LightingPowerPlan implements PlanTemplate {
 
   private final PlanWorkbook book =
       PlanWorkbook.of("lighting-power-plan", "Lighting power plan", LightingModel.MODEL)
+          .purpose(
+              "Sources, distros, cables and loads of a set: amps on each leg, cable sizes, generator, what to order.")
           .unitsBy("project.units", "US")
           .unitsAsked(MeasureSystem::asked);
 

@@ -15,6 +15,7 @@ public final class PlanWorkbook {
   private final String title;
   private final PlanModel model;
   private final List<PlanTab> tabs = new ArrayList<>();
+  private String purpose = "";
   private String unitCell = "";
   private String unitWord = "";
   private UnaryOperator<String> unitsAsked = word -> word;
@@ -41,6 +42,16 @@ public final class PlanWorkbook {
   public PlanWorkbook with(PlanTab... added) {
     tabs.addAll(List.of(added));
     return this;
+  }
+
+  /** What it is for, in a sentence or two: shown where new files are chosen. */
+  public PlanWorkbook purpose(String sentences) {
+    purpose = sentences;
+    return this;
+  }
+
+  public String purpose() {
+    return purpose;
   }
 
   /**

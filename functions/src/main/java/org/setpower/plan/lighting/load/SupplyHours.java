@@ -48,17 +48,27 @@ public final class SupplyHours {
 
   /** Before call until after wrap, without whole quarter hours off for sound: never too short. */
   private List<Span> running(Generator generator) {
+    List<Span> off =
+        generator.offFrom() == null || generator.offTo() == null
+            ? List.of()
+            : timeline.inner(generator.offFrom(), generator.offTo());
+    return without(onSite(generator), off);
+  }
+
+  /** Hours of a generator, off for sound or not; none of another source. */
+  public List<Span> onSite(Node source) {
+    Generator generator = sets.get(source.row());
+    return generator == null ? List.of() : onSite(generator);
+  }
+
+  private List<Span> onSite(Generator generator) {
     int before = quarters(LightingSettings.or(generator.before(), BEFORE));
     int after = quarters(LightingSettings.or(generator.after(), AFTER));
     List<Span> spans = new ArrayList<>();
     for (Window w : timeline.windows(generator.fromDay(), generator.toDay())) {
       spans.add(new Span(w.call() - before, w.wrap() + after, w.warmest()));
     }
-    List<Span> off =
-        generator.offFrom() == null || generator.offTo() == null
-            ? List.of()
-            : timeline.inner(generator.offFrom(), generator.offTo());
-    return without(merged(spans), off);
+    return merged(spans);
   }
 
   private static int quarters(double minutes) {

@@ -1,0 +1,99 @@
+package org.setpower.plan.transfer;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.plan.batteryday.BatteryDayInputs.Charger;
+import org.setpower.plan.batteryday.BatteryDayInputs.Position;
+import org.setpower.plan.batteryday.BatteryDayInputs.PowerDraw;
+import org.setpower.plan.batteryday.BatteryDayInputs.Stock;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.transfer.PlanToQuote.PlanItem;
+
+/** What a battery plan has for a quote: batteries, chargers, devices. */
+final class BatteryRows {
+  private final TransferSource plan;
+  private final TransferOptions options;
+  private final List<PlanItem> items = new ArrayList<>();
+  private final List<String> withheld = new ArrayList<>();
+
+  private BatteryRows(TransferSource plan, TransferOptions options) {
+    this.plan = plan;
+    this.options = options;
+  }
+
+  static List<TransferBatch> quote(TransferSource plan, TransferOptions options) {
+    BatteryRows rows = new BatteryRows(plan, options);
+    rows.devices();
+    rows.batteries();
+    rows.chargers();
+    return List.of(PlanToQuote.batch(rows.items, options, rows.withheld));
+  }
+
+  /** What is hired and what is short of a type; owned ones need no hire. */
+  private void batteries() {
+    Map<String, Double> counted = new HashMap<>();
+    plan.typed("stock")
+        .forEach(
+            r -> {
+              Stock stock = (Stock) r.value();
+              if (isRead(r, stock.type())) {
+                double hired = stock.hired() == null ? 0 : stock.hired();
+                // what is short is that of the type, in each of its rows
+                boolean isFirst = counted.put(Identity.of(stock.type()), hired) == null;
+                Object missing = plan.beside(r, "stock").get("shortOf");
+                double shortOf = isFirst && missing instanceof Integer pieces ? pieces : 0;
+                add(stock.type(), "batteries", hired + shortOf, hired);
+              }
+            });
+  }
+
+  /** Chargers whose names differ only in a number at the end are pieces of one item. */
+  private void chargers() {
+    plan.typed("chargers")
+        .forEach(
+            r -> {
+              String name = ((Charger) r.value()).charger();
+              if (isRead(r, name)) {
+                add(name.replaceFirst("(?<=\\S)\\s+\\d+$", ""), "batteries", 1, 0);
+              }
+            });
+  }
+
+  private void devices() {
+    Map<String, Position> positions = new HashMap<>();
+    plan.typed("positions")
+        .map(r -> (Position) r.value())
+        .forEach(p -> positions.putIfAbsent(Identity.of(p.position()), p));
+    plan.typed("devices")
+        .forEach(
+            r -> {
+              PowerDraw device = (PowerDraw) r.value();
+              Position position = positions.get(Identity.of(device.position()));
+              if (position == null) {
+                withheld.add(device.device() == null ? "?" : device.device());
+              } else if (isRead(r, device.device())) {
+                double each = device.quantity() == null ? 1 : device.quantity();
+                double places = position.quantity() == null ? 1 : position.quantity();
+                add(device.device(), position.department(), each * places, 0);
+              }
+            });
+  }
+
+  private boolean isRead(InputRow<?> row, String name) {
+    boolean isRead = name != null && Finding.verdict(row.findings()) != Verdict.STOP;
+    if (!isRead) {
+      withheld.add(name == null ? "?" : name);
+    }
+    return isRead;
+  }
+
+  private void add(String item, String section, double required, double inStock) {
+    String heading = "batteries".equals(section) ? options.word(section) : section;
+    items.add(new PlanItem(item, heading, required, inStock, null, null));
+  }
+}

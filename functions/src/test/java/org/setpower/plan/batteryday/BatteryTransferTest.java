@@ -1,0 +1,59 @@
+package org.setpower.plan.batteryday;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.transfer.TransferBatch;
+import org.setpower.plan.transfer.TransferOptions;
+import org.setpower.plan.transfer.TransferRow;
+import org.setpower.plan.transfer.TransferSource;
+import org.setpower.plan.transfer.TransferWay;
+
+/** What a battery plan has for a quote. */
+class BatteryTransferTest {
+  private static TransferBatch batch(Ranges plan, boolean onlyShort) {
+    TransferSource source = TransferSource.of(BatteryDayPlan.MODEL, plan.list());
+    return TransferWay.BATTERIES_TO_QUOTE
+        .batches(source, new TransferOptions(onlyShort, false, w -> w))
+        .get(0);
+  }
+
+  private static List<Map<String, Object>> cells(Ranges plan, boolean onlyShort) {
+    return batch(plan, onlyShort).rows().stream().map(TransferRow::cells).toList();
+  }
+
+  @Test
+  void hired_batteries_chargers_and_devices_by_piece() {
+    Ranges plan = BatteryDaySamples.camera().set("stock", 1, "owned", 2, "hired", 5);
+    plan.set("positions", 1, "department", "camera");
+    plan.row("devices", "device", "monitor", "position", "camera A", "watts", 10, "quantity", 2);
+    BatteryDaySamples.charger(plan, "charger 1", "P294", 4, 3);
+    BatteryDaySamples.charger(plan, "charger 2", "P294", 4, 3);
+    assertThat(cells(plan, false))
+        .containsExactly(
+            Map.of("item", "camera A", "section", "camera", "qty", 1.0),
+            Map.of("item", "monitor", "section", "camera", "qty", 2.0),
+            Map.of("item", "P294", "section", "batteries", "qty", 5.0),
+            Map.of("item", "charger", "section", "batteries", "qty", 2.0));
+  }
+
+  /** 92 W for 10 h and one battery of 294 Wh: four at least, so three or more are short. */
+  @Test
+  void what_is_short_is_hired_on_top() {
+    Ranges plan = BatteryDaySamples.camera().set("stock", 1, "owned", "", "hired", 1);
+    Object hired = cells(plan, false).get(1).get("qty");
+    Object missing = cells(plan, true).get(1).get("qty");
+    assertThat((Double) missing).isGreaterThanOrEqualTo(3);
+    assertThat(hired).isEqualTo((Double) missing + 1);
+  }
+
+  @Test
+  void a_device_on_no_position_is_listed() {
+    Ranges plan =
+        BatteryDaySamples.camera().row("devices", "device", "fan", "position", "?", "watts", 5);
+    assertThat(batch(plan, false).withheld()).containsExactly("fan");
+  }
+}
