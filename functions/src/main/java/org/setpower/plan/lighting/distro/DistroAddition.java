@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting.distro;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -84,7 +85,7 @@ public final class DistroAddition {
             .filter(n -> network.supply(n).type() != SupplyType.DISTRO)
             .map(Node::name)
             .filter(n -> !n.isEmpty())
-            .sorted(Identity.BY_NUMBER)
+            .sorted(Comparator.comparing(Identity::padded))
             .toList();
     Set<Node> loaded = new HashSet<>();
     inputs
@@ -97,7 +98,7 @@ public final class DistroAddition {
             .filter(n -> n.kind() == Node.Kind.OUTLET)
             .filter(n -> n.children().isEmpty() && !loaded.contains(n))
             .map(Node::name)
-            .sorted(Identity.BY_NUMBER);
+            .sorted(Comparator.comparing(Identity::padded));
     return Stream.concat(sources.stream(), outlets).distinct().toList();
   }
 
