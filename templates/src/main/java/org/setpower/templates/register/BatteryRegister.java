@@ -153,8 +153,7 @@ public final class BatteryRegister implements PlanTemplate {
         .prints(25)
         .with(
             book.lines("", "handover", "job", "backBy", "out", "held"),
-            PlanText.notes(
-                "Signatures",
+            PlanText.signatures(
                 "Handed out by, date: ........................................................",
                 "Received by, date: ........................................................"),
             PlanText.cautions(
