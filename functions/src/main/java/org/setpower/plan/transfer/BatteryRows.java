@@ -34,7 +34,7 @@ final class BatteryRows {
     return List.of(PlanToQuote.batch(rows.items, options, rows.withheld));
   }
 
-  /** What is hired and what is short of a type; owned ones need no hire. */
+  /** The whole list is what the plan has decided to hire; what is short is for the user to add. */
   private void batteries() {
     Map<String, Double> counted = new HashMap<>();
     plan.typed("stock")
@@ -47,7 +47,7 @@ final class BatteryRows {
                 boolean isFirst = counted.put(Identity.of(stock.type()), hired) == null;
                 Object missing = plan.beside(r, "stock").get("shortOf");
                 double shortOf = isFirst && missing instanceof Integer pieces ? pieces : 0;
-                add(stock.type(), "batteries", hired + shortOf, hired);
+                add(stock.type(), "batteries", hired, shortOf);
               }
             });
   }
@@ -59,7 +59,7 @@ final class BatteryRows {
             r -> {
               String name = ((Charger) r.value()).charger();
               if (isRead(r, name)) {
-                add(name.replaceFirst("(?<=\\S)\\s+\\d+$", ""), "batteries", 1, 0);
+                add(name.replaceFirst("(?<=\\S)\\s+\\d+$", ""), "batteries", 1, 1);
               }
             });
   }
@@ -79,7 +79,7 @@ final class BatteryRows {
               } else if (isRead(r, device.device())) {
                 double each = device.quantity() == null ? 1 : device.quantity();
                 double places = position.quantity() == null ? 1 : position.quantity();
-                add(device.device(), position.department(), each * places, 0);
+                add(device.device(), position.department(), each * places, each * places);
               }
             });
   }
@@ -92,8 +92,8 @@ final class BatteryRows {
     return isRead;
   }
 
-  private void add(String item, String section, double required, double inStock) {
+  private void add(String item, String section, double required, double missing) {
     String heading = "batteries".equals(section) ? options.word(section) : section;
-    items.add(new PlanItem(item, heading, required, inStock, null, null));
+    items.add(new PlanItem(item, heading, required, missing, null, null));
   }
 }
