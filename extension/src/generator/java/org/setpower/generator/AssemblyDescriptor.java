@@ -27,7 +27,7 @@ final class AssemblyDescriptor {
               .replace("templates/en", "templates/" + language)
               .replace(
                   "Set Power Sheets<",
-                  "Set Power Sheets (" + locale.getDisplayLanguage(locale) + ")<"));
+                  "Set Power Sheets (" + locale.getDisplayName(locale) + ")<"));
     }
     return descriptor.replace(english.group(), sets);
   }

@@ -72,7 +72,7 @@ public final class CodeGenerator {
     Path assembly = shipped.resolveSibling("assembly/oxt.xml");
     write(
         target.resolve("oxt.xml"),
-        AssemblyDescriptor.of(Files.readString(assembly), MessageCatalog.LANGUAGES));
+        AssemblyDescriptor.of(Files.readString(assembly), MessageCatalog.files()));
     Icons.draw(Path.of(args[3]), target.resolve("icons"));
     writeReference(target.resolve("reference"));
     if (args[6].equals("true")) {

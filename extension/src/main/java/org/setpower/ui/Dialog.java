@@ -3,6 +3,7 @@ package org.setpower.ui;
 import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.awt.ActionEvent;
+import com.sun.star.awt.ItemEvent;
 import com.sun.star.awt.PushButtonType;
 import com.sun.star.awt.XActionListener;
 import com.sun.star.awt.XButton;
@@ -10,11 +11,15 @@ import com.sun.star.awt.XControl;
 import com.sun.star.awt.XControlContainer;
 import com.sun.star.awt.XControlModel;
 import com.sun.star.awt.XDialog;
+import com.sun.star.awt.XDialog2;
+import com.sun.star.awt.XItemListener;
+import com.sun.star.awt.XListBox;
 import com.sun.star.awt.XToolkit;
 import com.sun.star.awt.XWindow;
 import com.sun.star.lang.EventObject;
 import com.sun.star.lang.XComponent;
 import com.sun.star.uno.Exception;
+import java.util.function.IntConsumer;
 import org.setpower.command.CommandContext;
 import org.setpower.uno.Uno;
 
@@ -84,19 +89,41 @@ public final class Dialog implements AutoCloseable {
   public void button(String name, int x, int y, int wide, String label, Runnable action)
       throws Exception {
     form.add("Button", name, x, y, wide, LINE, Uno.property("Label", say(label)));
-    Uno.as(XButton.class, part(name))
-        .addActionListener(
-            new XActionListener() {
-              @Override
-              public void actionPerformed(ActionEvent event) {
-                action.run();
-              }
+    Uno.as(XButton.class, part(name)).addActionListener(action(action));
+  }
 
-              @Override
-              public void disposing(EventObject source) {
-                // goes with the dialog
-              }
-            });
+  private static XActionListener action(Runnable action) {
+    return new XActionListener() {
+      @Override
+      public void actionPerformed(ActionEvent event) {
+        action.run();
+      }
+
+      @Override
+      public void disposing(EventObject source) {
+        // goes with the dialog
+      }
+    };
+  }
+
+  /** Follows what is chosen in a list; a double click there ends the dialog with yes. */
+  public void listens(String list, IntConsumer chosen) {
+    XListBox box = Uno.as(XListBox.class, part(list));
+    box.addItemListener(
+        new XItemListener() {
+          @Override
+          public void itemStateChanged(ItemEvent event) {
+            if (event.Selected >= 0) {
+              chosen.accept(event.Selected);
+            }
+          }
+
+          @Override
+          public void disposing(EventObject source) {
+            // goes with the dialog
+          }
+        });
+    box.addActionListener(action(() -> Uno.as(XDialog2.class, control).endDialog(OK)));
   }
 
   public XControl part(String name) {

@@ -55,18 +55,34 @@ public final class Form {
         Uno.property("MultiLine", high > Dialog.LINE));
   }
 
-  /** Text that labels nothing: a tilde in it, as of a folder, is no letter for the keyboard. */
-  public void text(int x, int y, int wide, int high, String text) throws Exception {
-    add(
+  /**
+   * Text that labels nothing: a tilde in it, as of a folder, is no letter for the keyboard; gives
+   * its model.
+   */
+  public Object text(int x, int y, int wide, int high, String text) throws Exception {
+    return add(
         "FixedText",
         "text" + tabIndex,
         x,
         y,
         wide,
         high,
-        Uno.property("Label", text.replace("~", "~~")),
+        Uno.property("Label", withoutKeys(text)),
         Uno.property("MultiLine", true),
         Uno.property("NoLabel", true));
+  }
+
+  /** Another text in the place of one. */
+  public static void setText(Object text, String now) {
+    try {
+      Uno.set(text, "Label", withoutKeys(now));
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static String withoutKeys(String text) {
+    return text.replace("~", "~~");
   }
 
   /** A line to type in. */

@@ -11,6 +11,7 @@ import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
@@ -65,6 +66,22 @@ class LanguageIT {
     assertThat(CommandDriver.command(office, document, "look"))
         .contains("Stop: 1; Fehler: 0; check: 1");
     assertThat(CommandDriver.command(office, document, "mend")).startsWith("Alle Formeln");
+  }
+
+  @Test
+  void new_sheets_have_american_words_in_the_united_states() throws Exception {
+    CommandDriver.speak(office, "en-US");
+    assumeTrue(
+        Files.exists(Path.of("target/sheets/templates/en-US/battery-travel-list.ots")),
+        "drawn with -Dsheet.languages=all only");
+    open("Battery travel list");
+    TestSheet project = TestSheet.firstOf(document);
+    List<String> shown = new ArrayList<>();
+    for (int row = 1; row <= 60; row++) {
+      shown.add(project.shown("A" + row) + project.shown("B" + row));
+    }
+    assertThat(shown.toString()).contains("Travelers").doesNotContainIgnoringCase("travellers");
+    assertThat(CommandDriver.command(office, document, "mend")).startsWith("All formulas match");
   }
 
   @Test

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -26,6 +27,7 @@ import org.setpower.registry.groups.FunctionRegistry;
 
 /** Every formula that users are shown, typed into a cell as it is printed. */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class ExamplesIT {
   private static final Path HANDBOOK = Path.of("target/generated/handbook");
 

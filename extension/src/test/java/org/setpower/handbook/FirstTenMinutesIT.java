@@ -8,6 +8,7 @@ import com.sun.star.table.XCell;
 import com.sun.star.text.XText;
 import com.sun.star.uno.UnoRuntime;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -16,6 +17,7 @@ import org.setpower.office.Office;
 
 /** Does what first-ten-minutes.md says in an empty plan, and sees what it promises. */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class FirstTenMinutesIT {
   private static final Path TEMPLATE =
       Path.of("target/sheets/templates/en/lighting-power-plan.ots");

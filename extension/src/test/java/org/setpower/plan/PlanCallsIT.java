@@ -2,6 +2,10 @@ package org.setpower.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.document.MacroExecMode;
+import com.sun.star.frame.XComponentLoader;
+import com.sun.star.lang.XComponent;
 import com.sun.star.script.XLibraryContainer;
 import com.sun.star.script.provider.XScriptProviderFactory;
 import java.util.ArrayList;
@@ -49,6 +53,16 @@ class PlanCallsIT {
     return ((Number) calls).longValue();
   }
 
+  /** Newer offices run a Basic function in a cell only where the document may run macros. */
+  private XComponent blankWithMacros() throws Exception {
+    PropertyValue mode = new PropertyValue();
+    mode.Name = "MacroExecutionMode";
+    mode.Value = MacroExecMode.ALWAYS_EXECUTE_NO_WARN;
+    return office
+        .service(XComponentLoader.class, "com.sun.star.frame.Desktop")
+        .loadComponentFromURL("private:factory/scalc", "_blank", 0, new PropertyValue[] {mode});
+  }
+
   @Test
   void an_edit_is_one_calculation_and_an_unrelated_one_is_none(Office shared) throws Exception {
     office = shared;
@@ -60,7 +74,7 @@ class PlanCallsIT {
         com.sun.star.uno.UnoRuntime.queryInterface(
             com.sun.star.container.XNameContainer.class, libraries.getByName("Standard"));
     modules.insertByName("PlanCalls", PROGRAM);
-    PlanDocument plan = PlanDocument.of(office, RegisterPlan.MODEL, 8, 8);
+    PlanDocument plan = PlanDocument.of(blankWithMacros(), RegisterPlan.MODEL, 8, 8);
     try {
       plan.callAlso("COUNTEDCALL()");
       TestSheet other = TestSheet.named(plan.document(), "Other");

@@ -68,7 +68,13 @@ public final class PlanDocument {
    */
   public static PlanDocument of(Office office, PlanModel model, int most, int bandRows)
       throws Exception {
-    PlanDocument plan = new PlanDocument(office.newSpreadsheet(), model);
+    return of(office.newSpreadsheet(), model, most, bandRows);
+  }
+
+  /** The same in a blank document that is open already. */
+  public static PlanDocument of(XComponent blank, PlanModel model, int most, int bandRows)
+      throws Exception {
+    PlanDocument plan = new PlanDocument(blank, model);
     plan.build(most, bandRows);
     return plan;
   }

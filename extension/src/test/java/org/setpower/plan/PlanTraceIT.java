@@ -29,7 +29,7 @@ class PlanTraceIT {
     plan = PlanDocument.of(office, RegisterPlan.MODEL, 4, 8);
     plan.type("project", "asOf", 1, 46_428).type("types", "type", 1, "P1");
     plan.type("types", "chemistry", 1, "Li-ion").type("types", "required", 1, 2);
-    plan.type("project", "slip", 1, "P1-02");
+    plan.type("checkout", "serial", 1, "P1-02");
     plan.type("limits", "chemistry", 1, "Li-ion");
     for (int row = 1; row <= 2; row++) {
       plan.type("batteries", "serial", row, "P1-0" + row).type("batteries", "type", row, "P1");

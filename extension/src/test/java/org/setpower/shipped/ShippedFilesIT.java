@@ -16,11 +16,13 @@ import java.util.jar.Manifest;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
 import org.setpower.text.MessageCatalog;
 
 /** What lies in the packed extension. */
+@Tag("one-office")
 class ShippedFilesIT {
   private static final Pattern KINDS =
       Pattern.compile(

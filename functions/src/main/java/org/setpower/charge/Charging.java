@@ -14,8 +14,9 @@ import org.setpower.pack.Pack;
  * so a charge is a logarithm away: Δt = R/m · ln((V − E₀)/(V − E₁)).
  *
  * <p>In the cold a pack takes less charge and has more resistance: its 0…100 % are those of {@link
- * Pack} at that temperature. Measured cells take longer in the cold although they take less, so the
- * hours are never fewer than those of the same pack at 25 °C.
+ * Pack} at that temperature. Measured cells take longer in the cold although they take less, so a
+ * whole charge never takes fewer hours than that of the same pack at 25 °C. What is missing is
+ * added at the end, where the current falls: until then the measured cell was on time.
  */
 public final class Charging {
   /** The charge ends when the current has fallen to this share of the amp-hours (0.05 C). */
@@ -23,6 +24,12 @@ public final class Charging {
 
   /** °C below which no lithium pack is charged (lithium plating). */
   public static final double COLDEST = 0;
+
+  /** Share of the charge above which the hours are added that a cold pack would be too fast by. */
+  private static final double TAIL = 0.95;
+
+  /** A step of the charge that takes no time that could be told. */
+  private static final double NEGLIGIBLE = 1e-12;
 
   /** °C of the tables' reference; above it nothing changes. */
   private static final double WARM = 25;
@@ -43,8 +50,8 @@ public final class Charging {
   private final double amps;
   private final double endAmps;
 
-  /** The same pack at 25 °C; {@code null} where it is as warm. */
-  private final Charging warm;
+  /** Hours by which a whole charge of the same pack at 25 °C takes longer. */
+  private final double added;
 
   private Charging(Pack pack, double amps, double endAmps, Charging warm) {
     curve = pack.curve();
@@ -53,7 +60,7 @@ public final class Charging {
     limitVolts = pack.chemistry().fullVolts();
     this.amps = amps;
     this.endAmps = Math.min(endAmps, amps);
-    this.warm = warm;
+    added = warm == null ? 0 : Math.max(0, warm.hoursHere(0, 1) - hoursHere(0, 1));
   }
 
   /**
@@ -104,7 +111,11 @@ public final class Charging {
       throw new EvaluationException(ChargeErrorCode.BACKWARDS, from, to);
     }
     double here = hoursHere(from, to);
-    return warm == null ? here : Math.max(here, warm.hoursHere(from, to));
+    return here + added * (inTail(to) - inTail(from));
+  }
+
+  private static double inTail(double charge) {
+    return Math.max(0, charge - TAIL) / (1 - TAIL);
   }
 
   private double hoursHere(double from, double to) {
@@ -117,13 +128,13 @@ public final class Charging {
     double hours = 0;
     for (int i = curve.segmentBelow(from); i < curve.segments() && from < to; i++) {
       double next = Math.min(to, curve.chargeAt(i + 1));
-      if (next > from) {
+      if (next > from + NEGLIGIBLE) {
         double low = curve.volts(from);
         double high = curve.volts(next);
         double slope = (high - low) / ((next - from) * ampHours);
         hours += ohms / slope * Math.log((limitVolts - low) / (limitVolts - high));
-        from = next;
       }
+      from = Math.max(from, next);
     }
     return hours;
   }

@@ -53,20 +53,24 @@ public final class OpenCircuit {
 
   /**
    * Share of the charge of a pack whose cells rest, by its volts. Of lead, where flooded and gel
-   * batteries differ, the lower of the two.
+   * batteries differ, the lower of the two. Cold NCA and lead rest lower by what was measured; of
+   * other cells that is not known, and they read low.
    *
    * @param cells in series
    * @param restVolts V of the pack, without load, rested for an hour
+   * @param temp °C of the resting pack
    * @throws EvaluationException for LFP, whose curve is flat; below an empty cell; above a cell
    *     just off the charger
    */
-  public static double chargeAtRest(Chemistry chemistry, double cells, double restVolts) {
+  public static double chargeAtRest(
+      Chemistry chemistry, double cells, double restVolts, double temp) {
     OpenCircuit curve = of(chemistry);
     if (chemistry == Chemistry.LFP) {
       throw new EvaluationException(PackErrorCode.FLAT, chemistry.word());
     }
     double cellVolts = restVolts / cells;
-    if (cellVolts < curve.lowest()) {
+    double warmVolts = cellVolts + TemperatureDerating.restDrop(chemistry, temp);
+    if (warmVolts < curve.lowest()) {
       throw new EvaluationException(
           PackErrorCode.BELOW_EMPTY, restVolts, cellVolts, curve.lowest());
     }
@@ -79,8 +83,8 @@ public final class OpenCircuit {
           cells * chemistry.fullVolts());
     }
     return chemistry == Chemistry.LEAD
-        ? Math.min(curve.charge(cellVolts), Curves.GEL.charge(cellVolts))
-        : curve.charge(cellVolts);
+        ? Math.min(curve.charge(warmVolts), Curves.GEL.charge(warmVolts))
+        : curve.charge(warmVolts);
   }
 
   /** Volts of an empty cell. */

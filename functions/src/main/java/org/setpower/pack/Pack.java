@@ -75,6 +75,7 @@ public final class Pack {
    */
   public static Pack byLabel(
       Chemistry chemistry, double cells, double ampHours, double health, double temp) {
+    OpenCircuit.of(chemistry);
     return byLabel(
         chemistry,
         cells,

@@ -12,6 +12,10 @@ public enum PackErrorCode implements ErrorCode {
       ErrorKind.DOMAIN,
       "{0} \"{1}\" is not a list of voltages; write \"12/24\", \"24\" or a number"),
   NO_COLD_DATA(ErrorKind.NO_ANSWER, "battery_temp is {0}; no {1} cells were measured below {2}"),
+  CHARGED_COLD(
+      ErrorKind.NO_ANSWER,
+      "charged_temp is {0}; how full a {1} battery gets so cold was not measured: rest it, and"
+          + " take start from PACK.CHARGE"),
   TOO_HOT(ErrorKind.NO_ANSWER, "battery_temp is {0}; do not use {1} batteries above {2}"),
   NO_CURVE(
       ErrorKind.NO_ANSWER,

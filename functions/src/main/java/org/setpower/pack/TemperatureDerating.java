@@ -39,6 +39,26 @@ public final class TemperatureDerating {
     return read(Tables.LABEL, chemistry, temp);
   }
 
+  /**
+   * The share of its charge that a pack takes which is charged at this temperature until the
+   * charger says full, 0…1.
+   *
+   * @throws EvaluationException below the coldest charge that was measured
+   */
+  public static double chargeTaken(Chemistry chemistry, double temp) {
+    PiecewiseLine line = Tables.TAKEN.get(chemistry);
+    if (line == null || temp < line.first()) {
+      throw new EvaluationException(
+          PackErrorCode.CHARGED_COLD, Temperature.format(temp), chemistry.word());
+    }
+    return line.at(temp);
+  }
+
+  /** V by which a cell rests lower than at 25 °C; 0 where that was not measured. */
+  static double restDrop(Chemistry chemistry, double temp) {
+    return Tables.REST.containsKey(chemistry) ? read(Tables.REST, chemistry, temp) : 0;
+  }
+
   /** How many times its resistance at 25 °C a pack has, 1 or more. */
   public static double resistance(Chemistry chemistry, double temp) {
     return read(Tables.RESISTANCE, chemistry, temp);
@@ -101,6 +121,8 @@ public final class TemperatureDerating {
     static final Map<Chemistry, PiecewiseLine> CHARGE = of("charge");
     static final Map<Chemistry, PiecewiseLine> RESISTANCE = of("resistance");
     static final Map<Chemistry, PiecewiseLine> LABEL = label();
+    static final Map<Chemistry, PiecewiseLine> TAKEN = of("taken");
+    static final Map<Chemistry, PiecewiseLine> REST = of("rest");
 
     /** A chemistry without weaker cells than those of the slow discharge goes by these. */
     private static Map<Chemistry, PiecewiseLine> label() {

@@ -46,6 +46,7 @@ public final class MessageCatalog {
   private static final Map<String, MessageCatalog> READ = new ConcurrentHashMap<>();
 
   private final String language;
+  private final String tag;
   private final Map<String, List<String>> texts;
   private final PluralForms plurals;
 
@@ -55,11 +56,12 @@ public final class MessageCatalog {
   private final Set<String> asked = new ConcurrentSkipListSet<>();
 
   private MessageCatalog(
-      String language,
+      String tag,
       Map<String, List<String>> texts,
       PluralForms plurals,
       Map<String, List<String>> others) {
-    this.language = language;
+    this.tag = tag;
+    language = tag.replaceFirst("-.*", "");
     this.texts = texts;
     this.plurals = plurals;
     this.others = others;
@@ -86,7 +88,7 @@ public final class MessageCatalog {
         READ.put(known + " " + speaker, read);
       }
     }
-    return new MessageCatalog(read.language, read.texts, read.plurals, read.others);
+    return new MessageCatalog(read.tag, read.texts, read.plurals, read.others);
   }
 
   /** The country, where it has a file of its own, else the language: en-US, de for de-AT. */
@@ -103,11 +105,10 @@ public final class MessageCatalog {
     if (!known.equals(language)) {
       Map<String, List<String>> both = new HashMap<>(found.texts);
       both.putAll(from(open(known), language, speaker).texts);
-      found = new MessageCatalog(language, Map.copyOf(both), found.plurals, Map.of());
+      found = new MessageCatalog(known, Map.copyOf(both), found.plurals, Map.of());
     }
     return speaker == Speaker.SHEETS
-        ? new MessageCatalog(
-            found.language, found.texts, found.plurals, in(known, Speaker.PLANS).texts)
+        ? new MessageCatalog(found.tag, found.texts, found.plurals, in(known, Speaker.PLANS).texts)
         : found;
   }
 
@@ -135,6 +136,16 @@ public final class MessageCatalog {
   /** The ISO 639 code of the language. */
   public String language() {
     return language;
+  }
+
+  /** The language, with its country where that has words of its own: de, en-US. */
+  public String tag() {
+    return tag;
+  }
+
+  /** Whether these are the texts of the code, as they stand there. */
+  public boolean isKey() {
+    return tag.equals(ENGLISH);
   }
 
   public boolean isEnglish() {

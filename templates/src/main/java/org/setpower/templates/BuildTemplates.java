@@ -81,7 +81,7 @@ public final class BuildTemplates {
       if (!sheet.isDrawn()) {
         Files.deleteIfExists(sheet.mark);
         Files.deleteIfExists(file(sheet.name, sheet.words, folder));
-        if (all || sheet.words.isEnglish()) {
+        if (all || sheet.words.isKey()) {
           sheets.add(sheet);
         } else {
           left++;
@@ -146,7 +146,7 @@ public final class BuildTemplates {
   }
 
   private static Path file(String name, MessageCatalog words, Path folder) {
-    return folder.resolve("templates").resolve(words.language()).resolve(name + ".ots");
+    return folder.resolve("templates").resolve(words.tag()).resolve(name + ".ots");
   }
 
   private static List<Sheet> sheets(Path extension, Path folder) throws IOException {
@@ -187,10 +187,10 @@ public final class BuildTemplates {
             marks.resolve(MessageCatalog.ENGLISH),
             english,
             drawer));
-    for (String language : MessageCatalog.LANGUAGES) {
-      MessageCatalog words = MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS);
+    for (String locale : MessageCatalog.files()) {
+      MessageCatalog words = MessageCatalog.in(locale, MessageCatalog.Speaker.SHEETS);
       String inputs = shared + Fingerprint.of(texts.apply(words));
-      sheets.add(new Sheet(name, words, marks.resolve(language), inputs, drawer));
+      sheets.add(new Sheet(name, words, marks.resolve(locale), inputs, drawer));
     }
   }
 
@@ -231,7 +231,7 @@ public final class BuildTemplates {
     new PlanFiller(drawing).initial();
     drawing.finish();
     store(office, drawing.document(), "calc8_template", file(name, words, folder));
-    if (words.isEnglish()) {
+    if (words.isKey()) {
       drawing.reopen();
       new PlanFiller(drawing).example();
       drawing.properties(workbook.exampleTitle());

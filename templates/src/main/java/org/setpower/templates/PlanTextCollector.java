@@ -52,9 +52,10 @@ public final class PlanTextCollector {
     PlanTextCollector texts = new PlanTextCollector(words);
     PlanLayout layout = new PlanLayout(workbook, words);
     texts.note(workbook.fileName(), workbook.version(), layout.ranges(), layout.tops());
-    texts.note(layout.names().answer(words.language()), layout.formulas().all());
+    texts.note(layout.names().answer(words.tag()), layout.formulas().all());
     PlanWriter.TEXTS.forEach(texts::say);
     texts.say(workbook.title());
+    texts.say(workbook.purpose());
     for (PlanTab tab : workbook.tabs()) {
       texts.say(tab.name());
       texts.say(tab.lead());

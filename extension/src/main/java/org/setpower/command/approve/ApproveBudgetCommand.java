@@ -91,8 +91,7 @@ public final class ApproveBudgetCommand implements Command {
           shown(approval.approved()));
     }
     if (!approval.stops().isEmpty()) {
-      String sentences =
-          Messages.in(CommandMessages.language()).sentences(approval.stops(), locale());
+      String sentences = Messages.in(CommandMessages.tag()).sentences(approval.stops(), locale());
       throw new UserMessageException("Correct Project first: {}", sentences);
     }
     if (!approval.withheld().isEmpty()) {
@@ -144,7 +143,7 @@ public final class ApproveBudgetCommand implements Command {
   }
 
   private static Locale locale() {
-    return Locale.forLanguageTag(CommandMessages.language());
+    return Locale.forLanguageTag(CommandMessages.tag());
   }
 
   private static String shown(LocalDate day) {

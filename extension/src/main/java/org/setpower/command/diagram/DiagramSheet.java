@@ -79,14 +79,14 @@ final class DiagramSheet {
         return new DiagramSheet(plan, book.sheet(name));
       }
     }
-    String language = plan.locale().getLanguage();
+    String language = plan.locale().toLanguageTag();
     return new DiagramSheet(plan, book.sheet(CommandMessages.in(language).of(SHEET)));
   }
 
   private static Set<String> names() {
     Set<String> names = new LinkedHashSet<>(ReportSheet.names(SHEET));
-    MessageCatalog.LANGUAGES.forEach(
-        l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.SHEETS).of(SHEET)));
+    MessageCatalog.files()
+        .forEach(l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.SHEETS).of(SHEET)));
     return names;
   }
 
@@ -253,7 +253,7 @@ final class DiagramSheet {
     XCell scratch = sheet.getCellByPosition(0, FIRST);
     scratch.setFormula("=" + now);
     double drawn = scratch.getValue();
-    String words = CommandMessages.in(plan.locale().getLanguage()).of(CHANGED);
+    String words = CommandMessages.in(plan.locale().toLanguageTag()).of(CHANGED);
     return "=IF(IFERROR(ABS(" + now + "-" + drawn + ")<0.000001;FALSE());\"\";\"" + words + "\")";
   }
 

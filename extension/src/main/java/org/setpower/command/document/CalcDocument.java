@@ -33,6 +33,7 @@ import org.setpower.uno.Uno;
 /** A spreadsheet document. */
 public record CalcDocument(XComponent document) {
   private static final String ORIGIN = "Set Power template";
+  private static final Pattern LANGUAGE = Pattern.compile("-([a-z]{2}(?:-[A-Z]{2})?)$");
   private static final Pattern CELL = Pattern.compile("(?:(.*)\\.)?\\$?([A-Za-z]+)\\$?(\\d+)");
 
   public XSpreadsheets sheets() {
@@ -147,14 +148,13 @@ public record CalcDocument(XComponent document) {
     return language(origin());
   }
 
-  /** The language of a template; nothing behind the version means English. */
+  /** The language of a template, as de or en-US; nothing behind the version means English. */
   public static String language(String origin) {
     if (origin.isEmpty()) {
       return "";
     }
-    return origin.matches(".*-[a-z]{2}")
-        ? origin.substring(origin.length() - 2)
-        : MessageCatalog.ENGLISH;
+    Matcher language = LANGUAGE.matcher(origin);
+    return language.find() ? language.group(1) : MessageCatalog.ENGLISH;
   }
 
   private XPropertySet own() {

@@ -37,8 +37,8 @@ public final class ReportSheet {
   /** What it is called in all languages: a document may come from an office in another one. */
   public static Set<String> names(String english) {
     Set<String> names = new LinkedHashSet<>(Set.of(english));
-    MessageCatalog.LANGUAGES.forEach(
-        l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.COMMANDS).of(english)));
+    MessageCatalog.files()
+        .forEach(l -> names.add(MessageCatalog.in(l, MessageCatalog.Speaker.COMMANDS).of(english)));
     return names;
   }
 

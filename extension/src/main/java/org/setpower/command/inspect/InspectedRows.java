@@ -217,11 +217,11 @@ final class InspectedRows {
   }
 
   private static String sentences(List<Finding> findings) {
-    return Messages.in(CommandMessages.language()).sentences(findings, locale());
+    return Messages.in(CommandMessages.tag()).sentences(findings, locale());
   }
 
   private static Locale locale() {
-    return Locale.forLanguageTag(CommandMessages.language());
+    return Locale.forLanguageTag(CommandMessages.tag());
   }
 
   private static String shown(LocalDate day) {

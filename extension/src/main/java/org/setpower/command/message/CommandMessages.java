@@ -47,6 +47,11 @@ public final class CommandMessages {
     return words.language();
   }
 
+  /** The same with the country, where it has words of its own: en-US. */
+  public static String tag() {
+    return words.tag();
+  }
+
   /** A text, with values in the place of each {}. */
   public static String say(String english, Object... values) {
     return words.say(english, values);
@@ -54,7 +59,7 @@ public final class CommandMessages {
 
   /** Texts in the language of a document; that of the office where it is empty. */
   public static MessageCatalog in(String language) {
-    return language.isEmpty() || language.equals(words.language())
+    return language.isEmpty() || language.equals(words.tag())
         ? words
         : MessageCatalog.in(language, MessageCatalog.Speaker.COMMANDS);
   }

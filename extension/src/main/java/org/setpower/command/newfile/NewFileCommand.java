@@ -1,5 +1,7 @@
 package org.setpower.command.newfile;
 
+import static org.setpower.command.message.CommandMessages.say;
+
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.document.XEmbeddedObjectSupplier;
 import com.sun.star.document.XUndoManagerSupplier;
@@ -18,13 +20,15 @@ import org.setpower.command.message.UserMessageException;
 import org.setpower.command.print.PageFormat;
 import org.setpower.command.settings.UserSettings;
 import org.setpower.ui.Dialog;
+import org.setpower.ui.Form;
 import org.setpower.uno.Uno;
 
 /** A new document from one of the shipped sheets, with the user's settings filled in. */
 public final class NewFileCommand implements Command {
   private static final String TITLE = "New sheet";
   private static final int WIDTH = 240;
-  private static final int HEIGHT = 170;
+  private static final int HEIGHT = 200;
+  private static final int PURPOSE = 34;
 
   @Override
   public void runInteractive(CommandContext desk) throws Exception {
@@ -55,6 +59,7 @@ public final class NewFileCommand implements Command {
     try (Dialog dialog = new Dialog(desk, TITLE, WIDTH, HEIGHT)) {
       dialog.form().label(Dialog.GAP, Dialog.GAP, dialog.inside(), 10, "~Start from");
       int bottom = Dialog.buttonsAt(HEIGHT);
+      int below = bottom - PURPOSE - Dialog.GAP;
       Object list =
           dialog
               .form()
@@ -64,16 +69,29 @@ public final class NewFileCommand implements Command {
                   Dialog.GAP,
                   18,
                   dialog.inside(),
-                  bottom - 18 - Dialog.GAP,
+                  below - 18 - Dialog.GAP,
                   Uno.property(
                       "StringItemList",
-                      items.stream().map(ShippedTemplates.Item::title).toArray(String[]::new)),
+                      items.stream().map(NewFileCommand::line).toArray(String[]::new)),
                   Uno.property("SelectedItems", new short[] {0}));
+      Object purpose =
+          dialog.form().text(Dialog.GAP, below, dialog.inside(), PURPOSE, purpose(items.get(0)));
+      dialog.listens("list", i -> Form.setText(purpose, purpose(items.get(i))));
       dialog.end(WIDTH - 2 * Dialog.GAP - 120, bottom, 60, "C~reate", true, true);
       dialog.end(WIDTH - Dialog.GAP - 60, bottom, 60, "~Cancel", false, false);
       short[] chosen = dialog.show() ? (short[]) Uno.get(list, "SelectedItems") : new short[0];
       return chosen.length == 0 ? -1 : chosen[0];
     }
+  }
+
+  private static String line(ShippedTemplates.Item item) {
+    return item.isEmpty() ? item.title() : say("Example: {}", item.title());
+  }
+
+  private static String purpose(ShippedTemplates.Item item) {
+    return item.isEmpty()
+        ? item.purpose()
+        : say("Filled in for an invented production, to look at and to change.");
   }
 
   /** As a new document without a name, so that what is shipped stays as it is. */

@@ -19,9 +19,10 @@ public final class ShippedTemplates {
    * One of them.
    *
    * @param title the name under which it is offered
+   * @param purpose what it is for
    * @param isEmpty whether it is a template to fill, not an example
    */
-  record Item(String title, String url, boolean isEmpty) {}
+  record Item(String title, String purpose, String url, boolean isEmpty) {}
 
   private final CommandContext desk;
   private final XSimpleFileAccess3 files;
@@ -34,13 +35,13 @@ public final class ShippedTemplates {
 
   /** The templates, then the examples, by title. */
   static List<Item> of(CommandContext desk) throws Exception {
-    return of(desk, CommandMessages.language());
+    return of(desk, CommandMessages.tag());
   }
 
   /** As {@link #of(CommandContext)}, with the templates in a language. */
-  static List<Item> of(CommandContext desk, String language) throws Exception {
+  static List<Item> of(CommandContext desk, String tag) throws Exception {
     ShippedTemplates shelf = new ShippedTemplates(desk);
-    shelf.collect(desk.shipped("templates/" + language));
+    shelf.collect(desk.shipped("templates/" + tag));
     if (shelf.items.isEmpty()) { // built without this language
       shelf.collect(desk.shipped("templates/" + MessageCatalog.ENGLISH));
     }
@@ -66,7 +67,7 @@ public final class ShippedTemplates {
   private void collect(String folder) throws Exception {
     for (String url : urls(folder)) {
       if (url.endsWith(".ots") || url.endsWith(".ods")) {
-        items.add(new Item(title(url), url, url.endsWith(".ots")));
+        items.add(item(url));
       }
     }
   }
@@ -86,15 +87,17 @@ public final class ShippedTemplates {
     return urls;
   }
 
-  private String title(String url) throws Exception {
+  private Item item(String url) throws Exception {
     XDocumentProperties properties =
         desk.service(XDocumentProperties.class, "com.sun.star.document.DocumentProperties");
     String name = url.replaceFirst(".*/", "").replaceFirst("\\.\\w+$", "");
+    boolean isEmpty = url.endsWith(".ots");
     try {
       properties.loadFromMedium(url, Uno.properties());
     } catch (Exception | com.sun.star.uno.RuntimeException damaged) {
-      return name; // opening it shows the error
+      return new Item(name, "", url, isEmpty); // opening it shows the error
     }
-    return properties.getTitle().isBlank() ? name : properties.getTitle();
+    String title = properties.getTitle().isBlank() ? name : properties.getTitle();
+    return new Item(title, properties.getDescription(), url, isEmpty);
   }
 }

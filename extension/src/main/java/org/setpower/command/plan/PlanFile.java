@@ -22,6 +22,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.setpower.addin.DocumentCalendar;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.plan.common.Answer;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.PlanBlock;
@@ -293,18 +294,12 @@ public final class PlanFile {
 
   /** What stands at a place of the block; its first row is the state of the whole. */
   private Optional<Figure> figure(int column, int row) throws Exception {
-    Object[][] answer = values(ANSWER);
-    int first = 1;
-    for (int b = 1; answer != null && b < answer.length; b++) {
-      int rows = answer[b][0] instanceof Double count ? count.intValue() : 0;
-      if (row >= first && row < first + rows && column + 1 < answer[b].length) {
-        String path = String.valueOf(answer[b][column + 1]);
-        return path.contains(".")
-            ? Optional.of(new Figure(path, row - first + 1))
-            : Optional.empty();
-      }
-      first += rows;
-    }
-    return Optional.empty();
+    return Answer.read(values(ANSWER)).stream()
+        .flatMap(a -> a.bands().stream())
+        .filter(b -> row > b.top() && row <= b.top() + b.rows())
+        .filter(b -> column >= b.left() && column < b.left() + b.keys().size())
+        .map(b -> new Figure(b.keys().get(column - b.left()), row - b.top()))
+        .filter(f -> f.path().contains("."))
+        .findFirst();
   }
 }

@@ -74,11 +74,11 @@ public final class PrintRangeFitter {
     XPrintAreas printed = Uno.as(XPrintAreas.class, sheet);
     CellRangeAddress[] before = printed.getPrintAreas();
     boolean list = printed.getPrintTitleRows();
+    for (CellRangeAddress table : tables) {
+      fitRows(sheet, table); // also where nothing is printed: it is read on the screen
+    }
     if (before.length == 0 && !list) {
       return false;
-    }
-    for (CellRangeAddress table : tables) {
-      fitRows(sheet, table);
     }
     placeCharts(sheet);
     CellRangeAddress used = used(sheet);

@@ -160,7 +160,7 @@ final class FileUpdate {
 
   /** The words of plans in the language of the office. */
   private static Messages words() {
-    return Messages.in(CommandMessages.language());
+    return Messages.in(CommandMessages.tag());
   }
 
   /** Cells that no plan reads, such as whose stock it is. */

@@ -114,8 +114,7 @@ public final class UpdateFileCommand implements Command {
   private static String template(CommandContext desk, CalcDocument book) throws Exception {
     String origin = book.origin();
     String name = origin.replaceFirst(" [^ ]*$", "");
-    String language = origin.matches(".*-[a-z]{2}") ? origin.substring(origin.length() - 2) : "en";
-    String url = ShippedTemplates.template(desk, language, name + ".ots");
+    String url = ShippedTemplates.template(desk, book.language(), name + ".ots");
     if (origin.isEmpty() || url.isEmpty()) {
       throw new UserMessageException("This version has no template for this file.");
     }

@@ -10,6 +10,7 @@ import com.sun.star.frame.XModel;
 import com.sun.star.uno.UnoRuntime;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
@@ -20,6 +21,7 @@ import org.setpower.office.Office;
 
 /** Open issues, listed in a document. */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class ListIssuesIT {
   private Office office;
   private TestSheet sheet;

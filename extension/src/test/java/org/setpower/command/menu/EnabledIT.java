@@ -22,6 +22,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,6 +33,7 @@ import org.setpower.uno.Uno;
 
 /** What menus and toolbars are told: whether a command makes sense now. */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class EnabledIT {
   private Office office;
   private TestSheet sheet;

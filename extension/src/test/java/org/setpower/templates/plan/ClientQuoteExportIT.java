@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -197,6 +198,7 @@ class ClientQuoteExportIT {
   };
 
   @TestFactory
+  @Tag("one-office")
   Stream<DynamicTest> the_page_is_whole_in_languages_and_currencies(Office office) {
     return Stream.of(HOUSES)
         .map(
@@ -272,6 +274,7 @@ class ClientQuoteExportIT {
 
   /** 2 × 60 × 4 + 45 × 2 = 570, less 57; waiver 41; tax 103; total 657. */
   @Test
+  @Tag("one-office")
   void amounts_have_the_decimals_of_their_currency(Office office) throws Exception {
     try (PlanSheet book = filled(office)) {
       book.type("order.currency", "JPY").type("order.back", day("2027-02-10"));

@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,6 +24,7 @@ import org.setpower.uno.Uno;
 
 /** The single-line diagram of the example, drawn on its tab of the lighting power plan. */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class LightingDiagramIT {
   private static final Path EXAMPLE =
       Path.of("target/sheets/examples/lighting-power-plan-example.ods");

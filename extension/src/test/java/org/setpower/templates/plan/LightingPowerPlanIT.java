@@ -492,6 +492,15 @@ class LightingPowerPlanIT {
       assertThat(offered(book)).containsExactly("metric", "US");
       book.rows("runs", FEED);
       assertThat(offered(book)).containsExactly("metric", "metric");
+      book.type("project.units", "");
+      String late = "US (figures are ft, °F, US gal)";
+      assertThat(offered(book)).containsExactly("metric (figures are m, °C, L)", late);
+      book.type("project.units", late);
+      assertThat(book.column("project.verdict")).containsExactly("check");
+      assertThat(book.page("Cable runs")).contains("Length (ft)");
+      // what is confirmed is picked without the statement; the other system is not to be had
+      assertThat(offered(book)).containsExactly(late, "US");
+      book.type("project.units", "metric");
       PlanLayout.Place cell = book.layout().place(book.layout().input("project.units"));
       Object validation =
           UnoAccess.get(book.range(cell.tab(), cell.column(), cell.row(), 1, 1), "Validation");

@@ -48,7 +48,7 @@ class PlanCommandsIT {
         book.page("Tests"),
         book.page("Actions"),
         book.page("Summary"),
-        book.page("Issue slip"));
+        book.page("Issue list"));
   }
 
   private static int lastRow(PlanSheet book, String path) {
@@ -148,15 +148,15 @@ class PlanCommandsIT {
               PlanNames.ANSWER + layout.names().blockColumns() - 1,
               layout.names().blockTop() + layout.names().blockRows() - 1);
       UnoRuntime.queryInterface(XSheetOperation.class, block).clearContents(CellFlags.FORMULA);
-      plan.getCellByPosition(PlanNames.ANSWER + 1, PlanNames.TOP + 1).setFormula("batteries.none");
+      plan.getCellByPosition(PlanNames.ANSWER + 3, PlanNames.TOP + 1).setFormula("batteries.none");
       for (XSpreadsheet sheet : List.of(batteries, plan)) {
         UnoRuntime.queryInterface(XProtectable.class, sheet).protect("");
       }
       assertThat(figures(book.calculated())).isNotEqualTo(before);
       plan = book.sheet(PlanNames.TAB);
       UnoRuntime.queryInterface(XProtectable.class, plan).unprotect("");
-      plan.getCellByPosition(PlanNames.ANSWER + 1, PlanNames.TOP + 1)
-          .setFormula((String) layout.names().answer("en").get(1).get(1));
+      plan.getCellByPosition(PlanNames.ANSWER + 3, PlanNames.TOP + 1)
+          .setFormula((String) layout.names().answer("en").get(1).get(3));
       String said = CommandDriver.command(office, book.document(), "mend");
       assertThat(said).contains("2 formulas restored");
       assertThat(figures(book.calculated())).isEqualTo(before);

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -28,6 +29,7 @@ import org.setpower.templates.budget.PowerBudget;
  * worked out by hand; rules are common practice of production accounting.
  */
 @ExtendWith(SharedOffice.class)
+@Tag("one-office")
 class PowerBudgetIT {
   private static final Path TEMPLATE = Path.of("target/sheets/templates/en/power-budget.ots");
   private static final Path EXAMPLE = Path.of("target/sheets/examples/power-budget-example.ods");

@@ -230,7 +230,7 @@ class RegisterCommandsIT {
             "issues.where")) {
       results.put(path, book.column(path));
     }
-    for (String path : List.of("summary.fit", "summary.quarantine", "slip.mayGoOut")) {
+    for (String path : List.of("summary.fit", "summary.quarantine", "handover.out")) {
       results.put(path, book.single(path));
     }
     return results;

@@ -180,12 +180,12 @@ class RegisterUpdateIT {
               office.service(XDesktop.class, "com.sun.star.frame.Desktop").getCurrentComponent(),
               NOW);
       try (now) {
-        for (String table : List.of("types", "tests", "incidents")) {
+        for (String table : List.of("types", "tests", "incidents", "checkout")) {
           assertSame(old, now, table);
         }
         assertSame(old, now, "batteries", "case");
         assertThat(typed(now, "batteries").get(0)).containsKeys("serial", "place", "energy");
-        for (String path : List.of("project.asOf", "project.slip")) {
+        for (String path : List.of("project.asOf", "project.job")) {
           assertThat(now.typed(path)).as(path).isEqualTo(old.typed(path)).isNotEqualTo("");
         }
         assertThat(now.page("Project")).contains("The Salt Road");

@@ -74,7 +74,9 @@ public enum BatteryDayFinding implements FindingKey {
   CONNECTION_BLANK("position.connection", Severity.STOP),
   /** Arguments: connection. */
   CONNECTION_ALONE("position.alone", Severity.STOP),
-  NO_LOAD("position.noLoad", Severity.CHECK),
+  NO_LOAD("position.noLoad", Severity.STOP),
+  /** Arguments: what is typed. */
+  INPUT_VOLTS("position.input", Severity.STOP),
   /** Arguments: device. */
   DEVICE_STOPS("position.device", Severity.STOP),
   /** Arguments: V, limit V. */
@@ -148,7 +150,10 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_POSITION("found.position", Severity.STOP),
   /** Arguments: type of the battery, type of the position. */
   FOUND_TYPE("found.type", Severity.STOP),
-  FOUND_NO_NOW("found.noNow", Severity.STOP);
+  FOUND_NO_NOW("found.noNow", Severity.STOP),
+
+  /** Arguments: °C. */
+  COLD_CELLS("disposables.cold", Severity.CHECK);
 
   private final String key;
   private final Severity severity;

@@ -3,9 +3,12 @@ package org.setpower.plan.batteryday;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.function.BiFunction;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.batteryday.typed.UnitSystem;
 import org.setpower.plan.common.Input;
+import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.NumberForm;
@@ -24,6 +27,7 @@ import org.setpower.plan.common.Table;
  * @param chargers one row each
  * @param atCall batteries that are not full, or not there, at call
  * @param atNow batteries that are not as planned at the hour of planning again
+ * @param disposables what runs on cells that are thrown away
  */
 public record BatteryDayInputs(
     InputRows<Project> project,
@@ -35,7 +39,8 @@ public record BatteryDayInputs(
     InputRows<Supply> supplies,
     InputRows<Charger> chargers,
     InputRows<AtCall> atCall,
-    InputRows<AtNow> atNow) {
+    InputRows<AtNow> atNow,
+    InputRows<Disposable> disposables) {
   static final InputTable<Project> PROJECT = InputTable.of(Project.class);
   static final InputTable<Day> DAYS = InputTable.of(Day.class);
   static final InputTable<BatteryType> TYPES = InputTable.of(BatteryType.class);
@@ -46,11 +51,57 @@ public record BatteryDayInputs(
   static final InputTable<Charger> CHARGERS = InputTable.of(Charger.class);
   static final InputTable<AtCall> AT_CALL = InputTable.of(AtCall.class);
   static final InputTable<AtNow> AT_NOW = InputTable.of(AtNow.class);
+  static final InputTable<Disposable> DISPOSABLES = InputTable.of(Disposable.class);
 
   /** All tables, in the order of the function's arguments. */
   List<InputRows<?>> all() {
     return List.of(
-        project, days, types, stock, positions, devices, supplies, chargers, atCall, atNow);
+        project,
+        days,
+        types,
+        stock,
+        positions,
+        devices,
+        supplies,
+        chargers,
+        atCall,
+        atNow,
+        disposables);
+  }
+
+  /** The same, with names for supplies and chargers without one: S1, C1 … by their rows. */
+  BatteryDayInputs named() {
+    return new BatteryDayInputs(
+        project,
+        days,
+        types,
+        stock,
+        positions,
+        devices,
+        named(supplies, (s, n) -> s.supply() == null ? s.named("S" + n) : s),
+        named(chargers, (c, n) -> c.charger() == null ? c.named("C" + n) : c),
+        atCall,
+        atNow,
+        disposables);
+  }
+
+  private static <T extends Record> InputRows<T> named(
+      InputRows<T> rows, BiFunction<T, Integer, T> name) {
+    return new InputRows<>(
+        rows.table(),
+        rows.rows().stream()
+            .map(
+                r ->
+                    r.isBlank()
+                        ? r
+                        : new InputRow<>(
+                            r.number(),
+                            name.apply(r.value(), r.number()),
+                            r.findings(),
+                            r.unreadable(),
+                            r.cells()))
+            .toList(),
+        rows.fault());
   }
 
   /** What holds for the whole plan. */
@@ -99,7 +150,40 @@ public record BatteryDayInputs(
               heading = "A day begins at",
               blank = "Blank: 04:00.",
               help = "Earlier times belong to the night before: 03:00 ends a night.")
-          LocalTime dayBegins) {}
+          LocalTime dayBegins,
+      @Input(
+              key = "chargersAir",
+              heading = "Air at the chargers",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "°C|°F",
+              min = -60,
+              max = 140,
+              blank = "Blank: as cold as outdoors; check.",
+              help = "Of every charger whose own Air there is blank.")
+          Double chargersAir,
+      @Input(
+              key = "warmUp",
+              heading = "Warm-up",
+              form = NumberForm.TWO_DECIMALS,
+              unit = "h",
+              min = 0,
+              max = 24,
+              blank = "Blank: none; below 0 °C (32 °F) outdoors a stop.",
+              help =
+                  "Of every charger whose own Warm-up is blank: until the whole battery is above"
+                      + " 0 °C (32 °F). Measure; large ones take over an hour.")
+          Double warmUp,
+      @Input(
+              key = "health",
+              heading = "Health of batteries",
+              form = NumberForm.SHARE,
+              min = 0.3,
+              max = 1,
+              blank = "Blank: 80 % is assumed; check.",
+              help =
+                  "Of every type whose own Health is blank: share of the rated capacity that a full"
+                      + " battery still gives.")
+          Double health) {}
 
   /** A stay at one place on one date; two rows for one date are a move. */
   @Table(key = "days", heading = "Days", rows = 24)
@@ -166,7 +250,13 @@ public record BatteryDayInputs(
   public record BatteryType(
       @Input(key = "type", heading = "Type", help = "One row for each type of battery.")
           String type,
-      @Input(key = "chemistry", heading = "Chemistry", help = "What its cells are made of.")
+      @Input(
+              key = "chemistry",
+              heading = "Chemistry",
+              blank =
+                  "Blank: Li-ion, where energy over capacity is a voltage of Li-ion cells only;"
+                      + " else a stop.",
+              help = "What its cells are made of.")
           Chemistry chemistry,
       @Input(
               key = "cells",
@@ -198,6 +288,8 @@ public record BatteryDayInputs(
               key = "outputs",
               heading = "Nominal voltages",
               unit = "V",
+              blank =
+                  "Blank: 12, 24 or 48 by energy over capacity; a stop where that is not clear.",
               help = "12, 24 or 48; several with a slash: 12/24.")
           String outputs,
       @Input(
@@ -231,7 +323,7 @@ public record BatteryDayInputs(
               form = NumberForm.SHARE,
               min = 0.3,
               max = 1,
-              blank = "Blank: 80 % is assumed; check.",
+              blank = "Blank: Health of batteries in Project; without it 80 % is assumed, check.",
               help = "Share of the rated capacity that a full battery still gives.")
           Double health) {}
 
@@ -309,6 +401,23 @@ public record BatteryDayInputs(
               help = "12, 24 or 48: what plate or cable ask for.")
           Double volts,
       @Input(key = "type", heading = "Battery type", help = "A type of Battery types.") String type,
+      @Input(
+              key = "power",
+              heading = "Power",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "W",
+              min = 0.1,
+              max = 20_000,
+              blank = "Blank: its devices stand in Devices; without any a stop.",
+              help = "Of the device that is on from call to wrap. Measure, or read the label.")
+          Double power,
+      @Input(
+              key = "input",
+              heading = "Input voltage",
+              unit = "V",
+              blank = "Blank: its devices stand in Devices; with a power a stop.",
+              help = "Of that device, as on its label: 11-17.")
+          String input,
       @Input(
               key = "priority",
               heading = "Priority",
@@ -458,7 +567,11 @@ public record BatteryDayInputs(
   /** What chargers hang on. */
   @Table(key = "supplies", heading = "Supplies", rows = 10)
   public record Supply(
-      @Input(key = "supply", heading = "Supply", help = "Its name: socket, inverter, generator.")
+      @Input(
+              key = "supply",
+              heading = "Supply",
+              blank = "Blank: S1, S2 … by its row.",
+              help = "Its name: socket, inverter, generator.")
           String supply,
       @Input(
               key = "watts",
@@ -476,12 +589,21 @@ public record BatteryDayInputs(
               max = 1e6,
               blank = "Blank: it does not run out.",
               help = "Of a power station that nothing feeds during the day.")
-          Double wattHours) {}
+          Double wattHours) {
+    private Supply named(String name) {
+      return new Supply(name, watts, wattHours);
+    }
+  }
 
   /** A charger. */
   @Table(key = "chargers", heading = "Chargers", rows = 20)
   public record Charger(
-      @Input(key = "charger", heading = "Charger", help = "Each only once.") String charger,
+      @Input(
+              key = "charger",
+              heading = "Charger",
+              blank = "Blank: C1, C2 … by its row; mark it so.",
+              help = "Each only once. Chargers alike, side by side, may be one row.")
+          String charger,
       @Input(
               key = "supply",
               heading = "Supply",
@@ -572,7 +694,8 @@ public record BatteryDayInputs(
               unit = "°C|°F",
               min = -60,
               max = 140,
-              blank = "Blank: as cold as outdoors; check.",
+              blank =
+                  "Blank: Air at the chargers in Project; without it as cold as outdoors, check.",
               help = "Where it charges.")
           Double air,
       @Input(
@@ -582,11 +705,32 @@ public record BatteryDayInputs(
               unit = "h",
               min = 0,
               max = 24,
-              blank = "Blank: none; below 0 °C (32 °F) outdoors a stop.",
+              blank =
+                  "Blank: Warm-up in Project; without it none, below 0 °C (32 °F) outdoors a stop.",
               help =
                   "Until the whole battery is above 0 °C (32 °F). Measure; large ones take over"
                       + " an hour.")
-          Double warmUp) {}
+          Double warmUp) {
+    private Charger named(String name) {
+      return new Charger(
+          name,
+          supply,
+          channels,
+          amps,
+          types,
+          mount,
+          atOnce,
+          efficiency,
+          usable,
+          powerFrom,
+          powerTo,
+          offFrom,
+          offTo,
+          roundTrip,
+          air,
+          warmUp);
+    }
+  }
 
   /** A battery that is not full, or not there, at call. */
   @Table(key = "atCall", heading = "Found at call", rows = 12)
@@ -623,4 +767,45 @@ public record BatteryDayInputs(
           String position,
       @Input(key = "absence", heading = "Not there", blank = "Blank: it is there.")
           BatteryAbsence absence) {}
+
+  /** What runs on cells that are thrown away. */
+  @Table(key = "disposables", heading = "Disposables", rows = 20)
+  public record Disposable(
+      @Input(key = "item", heading = "Item", help = "Transmitter, headset, remote.") String item,
+      @Input(key = "cell", heading = "Cell", help = "As it is bought: AA, AAA, 9 V.") String cell,
+      @Input(
+              key = "quantity",
+              heading = "Quantity",
+              unit = "pcs",
+              min = 1,
+              max = 200,
+              blank = "Blank: 1.",
+              help = "Pieces alike.")
+          Double quantity,
+      @Input(
+              key = "cells",
+              heading = "Cells each",
+              unit = "pcs",
+              min = 1,
+              max = 24,
+              help = "Cells of one set.")
+          Double cells,
+      @Input(
+              key = "hours",
+              heading = "A set lasts",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              min = 0.1,
+              max = 2000,
+              help = "Measure with your cells; what makers state is in the warm.")
+          Double hours,
+      @Input(
+              key = "use",
+              heading = "Hours a day",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              min = 0.1,
+              max = 24,
+              blank = "Blank: from call to wrap.")
+          Double use) {}
 }

@@ -39,7 +39,7 @@ public final class BatteryDayPlan {
   BatteryDayPlan(BatteryDayInputs inputs) {
     this.inputs = inputs;
     settings = DaySettings.of(inputs.project().rows().get(0));
-    types = new TypeList(inputs.types());
+    types = new TypeList(inputs.types(), settings.health());
     calendar = new DayCalendar(settings, inputs.days());
     Map<Integer, Double> charges = new HashMap<>();
     for (DayFrame before : calendar.before()) {

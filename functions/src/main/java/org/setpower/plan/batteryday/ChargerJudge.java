@@ -138,12 +138,13 @@ final class ChargerJudge {
   private double judgeAir() {
     double outdoors = day.air().lowest();
     double air = outdoors;
-    if (charger.air() == null) {
+    Double typed = charger.air() == null ? settings.chargersAir() : charger.air();
+    if (row.unreadable().contains("air") || typed == null) {
       if (!row.unreadable().contains("air")) {
         add(BatteryDayFinding.AIR_BLANK, outdoors);
       }
     } else {
-      air = settings.units().toCelsius(charger.air());
+      air = settings.units().toCelsius(typed);
     }
     if (air < Charging.COLDEST) {
       add(BatteryDayFinding.CHARGES_COLD, air);
@@ -155,16 +156,21 @@ final class ChargerJudge {
 
   private void judgeWarmUp(double outdoors, double air) {
     double least = SelfHeating.leastWarmUp(outdoors, Charging.COLDEST, air);
-    if (charger.warmUp() == null) {
+    Double hours = warmUp();
+    if (hours == null) {
       add(BatteryDayFinding.WARM_UP_BLANK, outdoors);
-    } else if (charger.warmUp() < least) {
-      add(
-          BatteryDayFinding.WARM_UP_IMPOSSIBLE,
-          charger.warmUp(),
-          Double.isInfinite(least) ? 99.0 : least);
-    } else if (charger.warmUp() < SHORT_WARM_UP) {
-      add(BatteryDayFinding.WARM_UP_SHORT, charger.warmUp());
+    } else if (hours < least) {
+      add(BatteryDayFinding.WARM_UP_IMPOSSIBLE, hours, Double.isInfinite(least) ? 99.0 : least);
+    } else if (hours < SHORT_WARM_UP) {
+      add(BatteryDayFinding.WARM_UP_SHORT, hours);
     }
+  }
+
+  /** As typed here, else in Project; null where neither is known. */
+  private Double warmUp() {
+    return charger.warmUp() == null && !row.unreadable().contains("warmUp")
+        ? settings.warmUp()
+        : charger.warmUp();
   }
 
   private Map<Integer, ChargerSpec.Rate> rates(List<TypeFacts> takes, double air) {
@@ -222,7 +228,7 @@ final class ChargerJudge {
         rates,
         DaySettings.or(charger.usable(), 1),
         DaySettings.or(charger.roundTrip(), 0) / 120,
-        day.air().lowest() < Charging.COLDEST ? DaySettings.or(charger.warmUp(), 0) : 0,
+        day.air().lowest() < Charging.COLDEST ? DaySettings.or(warmUp(), 0) : 0,
         PowerHours.daily(
             span(charger.powerFrom(), charger.powerTo()),
             span(charger.offFrom(), charger.offTo()),

@@ -53,7 +53,7 @@ final class DayBuild {
     this.frame = frame;
     LocalDate date = frame == null ? null : frame.date();
     stock = new StockList(inputs.stock(), types, date, gone);
-    devices = new DeviceList(inputs.devices(), settings, frame);
+    devices = new DeviceList(inputs.devices(), inputs.positions(), settings, frame);
     Set<String> names = new HashSet<>();
     inputs.positions().filled().forEach(p -> names.add(Identity.of(p.value().position())));
     devices.judgePositions(names);
@@ -122,8 +122,7 @@ final class DayBuild {
     String name = Identity.of(row.value().supply());
     List<Gate.Judged<InputRow<Supply>>> all = supplyGate.all();
     if (name.isEmpty()) {
-      boolean only = all.size() == 1 && all.get(0).item().value().supply() != null;
-      return only && !row.unreadable().contains("supply") ? all.get(0) : null;
+      return all.size() == 1 && !row.unreadable().contains("supply") ? all.get(0) : null;
     }
     return all.stream()
         .filter(s -> Identity.of(s.item().value().supply()).equals(name))

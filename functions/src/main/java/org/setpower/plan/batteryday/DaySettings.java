@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.setpower.plan.batteryday.BatteryDayInputs.Project;
+import org.setpower.plan.batteryday.typed.UnitSystem;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 
@@ -15,6 +16,9 @@ import org.setpower.plan.finding.Finding;
  *     from memory
  * @param begins hour of the clock
  * @param now null: the whole day is planned
+ * @param chargersAir as typed; null where it is blank
+ * @param warmUp hours; null where it is blank
+ * @param health of a type that says nothing; null where it is blank
  */
 record DaySettings(
     UnitSystem units,
@@ -23,13 +27,16 @@ record DaySettings(
     double near,
     double touchLimit,
     double begins,
+    Double chargersAir,
+    Double warmUp,
+    Double health,
     List<Finding> findings) {
   private static final double NEAR = 30;
   private static final double TOUCH_LIMIT = 60;
   private static final double BEGINS = 4;
 
   static DaySettings of(InputRow<Project> row) {
-    Project typed = row.isBlank() ? new Project(null, null, null, null, null, null) : row.value();
+    Project typed = row.isBlank() ? blank() : row.value();
     return new DaySettings(
         typed.units() == null ? UnitSystem.METRIC : typed.units(),
         typed.day(),
@@ -37,7 +44,14 @@ record DaySettings(
         or(typed.near(), NEAR) / 60,
         or(typed.touchLimit(), TOUCH_LIMIT),
         typed.dayBegins() == null ? BEGINS : clock(typed.dayBegins()),
+        typed.chargersAir(),
+        typed.warmUp(),
+        typed.health(),
         row.findings());
+  }
+
+  private static Project blank() {
+    return new Project(null, null, null, null, null, null, null, null, null);
   }
 
   /** A figure, or what its blank means. */

@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.setpower.base.TextEnum;
+import org.setpower.plan.batteryday.BatteryDayInputs.Position;
 import org.setpower.plan.batteryday.BatteryDayInputs.PowerDraw;
 import org.setpower.plan.batteryday.simulation.DaySpec;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.batteryday.typed.VoltRange;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;
@@ -26,9 +29,15 @@ final class DeviceList {
    * @param watts from the battery; NaN where the row is not clear
    * @param from hours; NaN where no day is planned
    * @param findings of its row, can be added to
+   * @param own whether it stands in the row of its position
    */
   record OnPosition(
-      InputRow<PowerDraw> row, double watts, double from, double to, List<Finding> findings) {
+      InputRow<PowerDraw> row,
+      double watts,
+      double from,
+      double to,
+      List<Finding> findings,
+      boolean own) {
     /** Its name; without one that of its position. */
     String name() {
       String name = row.value().device() == null ? row.value().position() : row.value().device();
@@ -43,8 +52,13 @@ final class DeviceList {
   /**
    * @param day null where no day is planned
    */
-  DeviceList(InputRows<PowerDraw> rows, DaySettings settings, DayFrame day) {
-    rows.filled().forEach(r -> add(r, settings, day));
+  DeviceList(
+      InputRows<PowerDraw> rows,
+      InputRows<Position> positions,
+      DaySettings settings,
+      DayFrame day) {
+    rows.filled().forEach(r -> byRow.put(r.number(), add(r, false, settings, day)));
+    positions.filled().forEach(r -> addOwn(r, settings, day));
     byPosition
         .values()
         .forEach(
@@ -56,7 +70,27 @@ final class DeviceList {
                         .thenComparing(d -> d.row.value().toString())));
   }
 
-  private void add(InputRow<PowerDraw> row, DaySettings settings, DayFrame day) {
+  /** The device that a position names in its own row; what is wrong with it is said there. */
+  private void addOwn(InputRow<Position> row, DaySettings settings, DayFrame day) {
+    Position position = row.value();
+    VoltRange input = position.input() == null ? null : VoltRange.parse(position.input());
+    if (position.power() != null && input != null) {
+      PowerDraw draw =
+          new PowerDraw(
+              null,
+              position.position(),
+              position.power(),
+              input.min(),
+              input.max(),
+              null,
+              null,
+              null,
+              null);
+      add(new InputRow<>(row.number(), draw, List.of(), Set.of(), Map.of()), true, settings, day);
+    }
+  }
+
+  private OnPosition add(InputRow<PowerDraw> row, boolean own, DaySettings settings, DayFrame day) {
     PowerDraw device = row.value();
     List<Finding> findings = new ArrayList<>(row.findings());
     boolean half = device.minVolts() == null || device.maxVolts() == null;
@@ -84,9 +118,9 @@ final class DeviceList {
                 DaySettings.time(day.wrap())));
       }
     }
-    OnPosition on = new OnPosition(row, watts, from, to, findings);
-    byRow.put(row.number(), on);
+    OnPosition on = new OnPosition(row, watts, from, to, findings, own);
     byPosition.computeIfAbsent(Identity.of(device.position()), p -> new ArrayList<>()).add(on);
+    return on;
   }
 
   List<OnPosition> at(String position) {
@@ -98,7 +132,7 @@ final class DeviceList {
   }
 
   /** Adds what is wrong with devices whose position is not known. */
-  void judgePositions(java.util.Set<String> known) {
+  void judgePositions(Set<String> known) {
     byRow
         .values()
         .forEach(

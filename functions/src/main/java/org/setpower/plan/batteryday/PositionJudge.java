@@ -17,6 +17,7 @@ import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.BatteryFeed;
 import org.setpower.plan.batteryday.simulation.DayPlanner;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.batteryday.typed.VoltRange;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
@@ -209,11 +210,22 @@ final class PositionJudge {
   }
 
   private void judgeDevices() {
-    if (devices.isEmpty()) {
+    boolean powered = position.power() != null || row.unreadable().contains("power");
+    boolean ranged = position.input() != null || row.unreadable().contains("input");
+    if (powered && !ranged) {
+      add(CommonFinding.BLANK_CELL, BatteryDayInputs.POSITIONS.column("input"));
+    } else if (ranged && !powered) {
+      add(CommonFinding.BLANK_CELL, BatteryDayInputs.POSITIONS.column("power"));
+    } else if (!powered && devices.isEmpty()) {
       add(BatteryDayFinding.NO_LOAD);
     }
+    if (position.input() != null && VoltRange.parse(position.input()) == null) {
+      add(BatteryDayFinding.INPUT_VOLTS, TextEnum.shortened(position.input()));
+    }
     for (OnPosition device : devices) {
-      if (device.findings().stream().anyMatch(f -> f.severity() != Severity.CHECK)) {
+      if (device.own()) {
+        findings.addAll(device.findings());
+      } else if (device.findings().stream().anyMatch(f -> f.severity() != Severity.CHECK)) {
         add(BatteryDayFinding.DEVICE_STOPS, device.name());
       }
     }
@@ -285,14 +297,21 @@ final class PositionJudge {
     for (OnPosition device : devices) {
       PowerDraw draw = device.row().value();
       if (device.isDirect() && full > draw.maxVolts()) {
-        device.findings().add(Finding.of(BatteryDayFinding.OVER_VOLTS, full, draw.maxVolts()));
-        add(BatteryDayFinding.DEVICE_STOPS, device.name());
+        stop(device, Finding.of(BatteryDayFinding.OVER_VOLTS, full, draw.maxVolts()));
       } else if (device.isDirect() && there < draw.minVolts()) {
-        device.findings().add(Finding.of(BatteryDayFinding.UNDER_VOLTS, there, draw.minVolts()));
-        add(BatteryDayFinding.DEVICE_STOPS, device.name());
+        stop(device, Finding.of(BatteryDayFinding.UNDER_VOLTS, there, draw.minVolts()));
       }
     }
     return there;
+  }
+
+  private void stop(OnPosition device, Finding finding) {
+    if (device.own()) {
+      findings.add(finding);
+    } else {
+      device.findings().add(finding);
+      add(BatteryDayFinding.DEVICE_STOPS, device.name());
+    }
   }
 
   /** Hours at the coldest of the day; null where there are none. */

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import org.setpower.base.EvaluationException;
 import org.setpower.base.TextEnum;
+import org.setpower.pack.Chemistry;
 import org.setpower.pack.PlateFeed;
 import org.setpower.plan.batteryday.BatteryDayInputs.BatteryType;
+import org.setpower.plan.batteryday.typed.LabelVolts;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.CommonFinding;
@@ -23,10 +25,25 @@ final class TypeList {
   private static final double MOST_CELL = 4;
 
   private final Gate<InputRow<BatteryType>> gate;
-  private final Map<Integer, List<Double>> outputs = new HashMap<>();
+  private final Map<Integer, Label> labels = new HashMap<>();
   private final Map<String, TypeFacts> facts = new HashMap<>();
 
-  TypeList(InputRows<BatteryType> rows) {
+  private final Double usualHealth;
+
+  /**
+   * What its label says of a type.
+   *
+   * @param chemistry null where it is not clear
+   * @param cells in series; null where they are not clear
+   * @param outputs nominal voltages; empty where they are not clear
+   */
+  private record Label(Chemistry chemistry, Double cells, List<Double> outputs) {}
+
+  /**
+   * @param usualHealth of a type that says nothing; null where that is not known
+   */
+  TypeList(InputRows<BatteryType> rows, Double usualHealth) {
+    this.usualHealth = usualHealth;
     List<Gate.Candidate<InputRow<BatteryType>>> candidates = new ArrayList<>();
     rows.filled()
         .forEach(
@@ -41,60 +58,79 @@ final class TypeList {
   private List<Finding> findings(InputRow<BatteryType> row) {
     List<Finding> findings = new ArrayList<>(row.findings());
     BatteryType type = row.value();
-    if (type.outputs() != null) {
-      try {
-        List<Double> read = PlateFeed.outputs("outputs", type.outputs());
-        read.forEach(o -> PlateFeed.volts(read, o));
-        outputs.put(row.number(), read);
-      } catch (EvaluationException e) {
-        findings.add(
-            Finding.of(BatteryDayFinding.TYPE_OUTPUTS, TextEnum.shortened(type.outputs())));
-      }
-    }
-    Double cells = cells(type);
+    Label label = label(row, findings);
+    labels.put(row.number(), label);
     boolean labelled = type.ampHours() != null && type.wattHours() != null;
-    if (cells == null && labelled && !row.unreadable().contains("cells")) {
-      findings.add(Finding.of(CommonFinding.BLANK_CELL, BatteryDayInputs.TYPES.column("cells")));
+    if (labelled) {
+      addBlank(row, "chemistry", label.chemistry == null, findings);
+      addBlank(row, "cells", label.chemistry != null && label.cells == null, findings);
+      addBlank(row, "outputs", type.outputs() == null && label.outputs.isEmpty(), findings);
     }
-    if (cells != null && labelled) {
-      double perCell = type.wattHours() / type.ampHours() / cells;
+    if (label.cells != null && labelled) {
+      double perCell = type.wattHours() / type.ampHours() / label.cells;
       if (perCell < LEAST_CELL || perCell > MOST_CELL) {
         findings.add(
-            Finding.of(BatteryDayFinding.TYPE_ENERGY, type.wattHours(), type.ampHours(), cells));
+            Finding.of(
+                BatteryDayFinding.TYPE_ENERGY, type.wattHours(), type.ampHours(), label.cells));
       }
     }
-    if (type.health() == null && !row.unreadable().contains("health")) {
+    if (type.health() == null && usualHealth == null && !row.unreadable().contains("health")) {
       findings.add(Finding.of(BatteryDayFinding.HEALTH_BLANK, TypeFacts.ASSUMED_HEALTH));
     }
     return findings;
   }
 
-  /** Cells in series: as typed, else from the volts of the label; null where they are not clear. */
-  private static Double cells(BatteryType type) {
-    if (type.cells() != null) {
-      return type.cells();
+  private static void addBlank(
+      InputRow<BatteryType> row, String key, boolean unclear, List<Finding> findings) {
+    if (unclear && !row.unreadable().contains(key)) {
+      findings.add(Finding.of(CommonFinding.BLANK_CELL, BatteryDayInputs.TYPES.column(key)));
     }
-    return type.chemistry() == null || type.ampHours() == null || type.wattHours() == null
-        ? null
-        : type.chemistry().cells(type.wattHours() / type.ampHours());
+  }
+
+  private static Label label(InputRow<BatteryType> row, List<Finding> findings) {
+    BatteryType type = row.value();
+    boolean labelled = type.ampHours() != null && type.wattHours() != null;
+    double volts = labelled ? type.wattHours() / type.ampHours() : Double.NaN;
+    boolean liIon = type.chemistry() == null && !row.unreadable().contains("chemistry");
+    Chemistry chemistry =
+        liIon && LabelVolts.isLiIonOnly(volts) ? Chemistry.LI_ION : type.chemistry();
+    Double cells = type.cells();
+    if (cells == null && chemistry != null && labelled && !row.unreadable().contains("cells")) {
+      cells = chemistry.cells(volts);
+    }
+    List<Double> outputs = List.of();
+    if (type.outputs() != null) {
+      try {
+        List<Double> read = PlateFeed.outputs("outputs", type.outputs());
+        read.forEach(o -> PlateFeed.volts(read, o));
+        outputs = read;
+      } catch (EvaluationException e) {
+        findings.add(
+            Finding.of(BatteryDayFinding.TYPE_OUTPUTS, TextEnum.shortened(type.outputs())));
+      }
+    } else if (!row.unreadable().contains("outputs")) {
+      outputs = LabelVolts.nominal(volts);
+    }
+    return new Label(chemistry, cells, outputs);
   }
 
   private void keep(Gate.Judged<InputRow<BatteryType>> judged) {
     BatteryType type = judged.item().value();
+    Label label = labels.get(judged.row());
     facts.put(
         Identity.of(type.type()),
         new TypeFacts(
             judged.row(),
             type.type(),
-            type.chemistry(),
-            cells(type),
+            label.chemistry,
+            label.cells,
             type.ampHours(),
             type.wattHours(),
-            outputs.get(judged.row()),
+            label.outputs,
             type.maxAmps(),
             Identity.of(type.mount()),
             type.resistance(),
-            DaySettings.or(type.health(), TypeFacts.ASSUMED_HEALTH)));
+            DaySettings.or(type.health(), DaySettings.or(usualHealth, TypeFacts.ASSUMED_HEALTH))));
   }
 
   Gate.Judged<InputRow<BatteryType>> row(int number) {

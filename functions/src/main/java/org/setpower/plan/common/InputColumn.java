@@ -82,6 +82,9 @@ public record InputColumn(
   /** What is typed, without blanks around it; null for a blank cell. */
   static Object trimmed(Object cell) {
     if (cell instanceof String text) {
+      if (text.isEmpty()) {
+        return null;
+      }
       String stripped = text.replace('\u00a0', ' ').strip();
       return stripped.isEmpty() ? null : stripped;
     }

@@ -228,29 +228,26 @@ public final class InputTable<T extends Record> {
   }
 
   private InputRow<T> row(int number, Object[] cells, int[] places) {
-    Map<String, Object> typed = new LinkedHashMap<>();
+    Map<String, Object> typed = null; // most rows of a sheet are blank
     for (int i = 0; i < places.length; i++) {
       Object cell = InputColumn.trimmed(cell(cells, places[i]));
       if (cell != null) {
+        typed = typed == null ? new LinkedHashMap<>() : typed;
         typed.put(columns.get(i).key(), cell);
       }
     }
-    if (typed.isEmpty()) {
+    if (typed == null) {
       return blank(number);
     }
-    List<Finding> findings = new ArrayList<>();
-    Set<String> unreadable = new HashSet<>();
+    List<Finding> findings = new ArrayList<>(0);
+    Set<String> unreadable = new HashSet<>(0);
     Object[] values = new Object[parts.size()];
     for (int i = 0; i < values.length; i++) {
       Part part = parts.get(i);
-      List<Object> read = new ArrayList<>(part.count);
-      for (int k = part.first; k < part.first + part.count; k++) {
-        Object value = value(columns.get(k), typed, findings, unreadable);
-        if (value != null || !part.list) {
-          read.add(value);
-        }
-      }
-      values[i] = part.list ? List.copyOf(read) : read.get(0);
+      values[i] =
+          part.list
+              ? list(part, typed, findings, unreadable)
+              : value(columns.get(part.first), typed, findings, unreadable);
     }
     try {
       return new InputRow<>(
@@ -262,6 +259,18 @@ public final class InputTable<T extends Record> {
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException(declaration.key(), e);
     }
+  }
+
+  private List<Object> list(
+      Part part, Map<String, Object> typed, List<Finding> findings, Set<String> unreadable) {
+    List<Object> read = new ArrayList<>(0);
+    for (int k = part.first; k < part.first + part.count; k++) {
+      Object value = value(columns.get(k), typed, findings, unreadable);
+      if (value != null) {
+        read.add(value);
+      }
+    }
+    return List.copyOf(read);
   }
 
   private static Object value(

@@ -27,6 +27,9 @@ public interface Messages {
 
   /** The sentences of all findings, in their order, one blank between them. */
   default String sentences(Collection<Finding> findings, Locale locale) {
+    if (findings.isEmpty()) {
+      return "";
+    }
     return findings.stream().map(f -> sentence(f, locale)).collect(Collectors.joining(" "));
   }
 }

@@ -119,16 +119,15 @@ public final class PlanBlock {
             .filter(c -> c.type() == LocalDate.class)
             .map(ResultColumn::path)
             .toList();
-    int first = 1;
     for (Answer.Band band : answer.bands()) {
+      int first = 1 + band.top();
       for (int c = 0; c < band.keys().size(); c++) {
         if (dates.contains(band.keys().get(c))) {
-          int place = c;
+          int place = band.left() + c;
           Arrays.stream(block, first, first + band.rows())
               .forEach(row -> row[place] = shifted(row[place], days));
         }
       }
-      first += band.rows();
     }
   }
 

@@ -131,19 +131,19 @@ public final class PlanResult {
     if (answer.width() > 1) {
       matrix[0][1] = sentences;
     }
-    int first = 1;
     for (Answer.Band band : answer.bands()) {
+      int first = 1 + band.top();
       for (int c = 0; c < band.keys().size(); c++) {
         String key = band.keys().get(c);
+        int column = band.left() + c;
         if (stops.isEmpty()) {
-          fill(matrix, first, c, key, messages, locale);
+          fill(matrix, first, column, key, messages, locale);
         } else {
           for (int r = first; r < first + band.rows(); r++) {
-            matrix[r][c] = stopped(key, sentences);
+            matrix[r][column] = stopped(key, sentences);
           }
         }
       }
-      first += band.rows();
     }
     return matrix;
   }

@@ -32,6 +32,9 @@ public record Finding(FindingKey key, List<Object> arguments) {
 
   /** The worst verdict among findings; {@code ok} when there are none. */
   public static Verdict verdict(Collection<Finding> findings) {
+    if (findings.isEmpty()) {
+      return Verdict.OK;
+    }
     return findings.stream()
         .map(f -> f.severity().verdict())
         .max(Comparator.naturalOrder())

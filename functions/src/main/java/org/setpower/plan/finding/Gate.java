@@ -69,6 +69,9 @@ public final class Gate<T> {
   }
 
   private static <T> Judged<T> judge(Candidate<T> candidate, List<Finding> findings) {
+    if (findings.isEmpty()) {
+      return new Judged<>(candidate.row(), candidate.item(), Verdict.OK, List.of(), true);
+    }
     List<Finding> sorted = findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
     Severity worst =
         sorted.stream().map(Finding::severity).max(Comparator.naturalOrder()).orElse(null);

@@ -1,27 +1,37 @@
 package org.setpower.plan.finding;
 
 import java.text.Normalizer;
-import java.util.Comparator;
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /**
  * The name of a thing as it is compared: two spellings that a person reads as one name are one
  * name. Blanks, invisible characters, case, width and the kind of dash do not matter.
  */
 public final class Identity {
-  /** By letters, and by the value of the numbers between them: 2 stands before 10. */
-  public static final Comparator<String> BY_NUMBER =
-      Comparator.comparing(Identity::padded).thenComparing(Comparator.naturalOrder());
-
-  private static final Pattern NUMBER = Pattern.compile("[0-9]+");
+  private static final int DIGITS = 20;
 
   private Identity() {}
 
-  private static String padded(String name) {
-    return NUMBER
-        .matcher(name)
-        .replaceAll(n -> "0".repeat(Math.max(0, 20 - n.group().length())) + n.group());
+  /**
+   * A name to sort by letters and by the value of the numbers between them, so that 2 stands before
+   * 10: each number has so many zeros before it that all are as long.
+   */
+  public static String padded(String name) {
+    StringBuilder padded = new StringBuilder(name.length() + DIGITS);
+    int digits = 0;
+    for (int i = 0; i <= name.length(); i++) {
+      boolean digit = i < name.length() && name.charAt(i) >= '0' && name.charAt(i) <= '9';
+      if (digit) {
+        digits++;
+      } else if (digits > 0) {
+        padded.append("0".repeat(Math.max(0, DIGITS - digits))).append(name, i - digits, i);
+        digits = 0;
+      }
+      if (!digit && i < name.length()) {
+        padded.append(name.charAt(i));
+      }
+    }
+    return padded.toString();
   }
 
   /** The compared form of a name; empty for null. */
@@ -29,7 +39,16 @@ public final class Identity {
     if (name == null) {
       return "";
     }
-    boolean plain = name.chars().allMatch(c -> c > ' ' && c < 127);
+    boolean plain = true;
+    boolean upper = true;
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      plain &= c > ' ' && c < 127;
+      upper &= c < 'a' || c > 'z';
+    }
+    if (plain && upper) {
+      return name;
+    }
     String compared =
         plain
             ? name

@@ -36,10 +36,21 @@ final class BenchTests {
 
   private static final double ROUNDING = 1e-9;
 
+  /** Columns without which a test is not compared. */
+  private static final List<String> NEEDED =
+      List.of("date", "measured", "load", "temperature", "rested");
+
+  /** By what is typed, for tests that are alike otherwise. */
+  private static final Comparator<Judged> BY_CELLS =
+      (a, b) ->
+          a.row().cells().equals(b.row().cells())
+              ? 0
+              : a.row().cells().toString().compareTo(b.row().cells().toString());
+
   /** One of which the share is not known last, then the lowest; never by the order of rows. */
   private static final Comparator<Judged> LOWEST_LAST =
       Comparator.comparing((Judged j) -> j.share() == null ? 1 : -j.share())
-          .thenComparing(j -> j.row().cells().toString());
+          .thenComparing(BY_CELLS);
 
   private final Settings settings;
   private final Map<Integer, Judged> byRow = new LinkedHashMap<>();
@@ -115,7 +126,7 @@ final class BenchTests {
     if (test.serial() != null && batteries == null) {
       findings.add(Finding.of(RegisterFinding.TEST_SERIAL, test.serial()));
     }
-    for (String key : List.of("date", "measured", "load", "temperature", "rested")) {
+    for (String key : NEEDED) {
       if (!row.cells().containsKey(key)) {
         InputColumn column = RegisterInputs.TESTS.column(key);
         findings.add(Finding.of(RegisterFinding.TEST_INCOMPLETE, column));
@@ -249,7 +260,7 @@ final class BenchTests {
             Comparator.comparing((Judged j) -> j.test().date())
                 .thenComparing(worst)
                 // nothing of two equal ones may depend on the order of rows
-                .thenComparing(j -> j.row().cells().toString()));
+                .thenComparing(BY_CELLS));
   }
 
   /** Whether a compared test later than a day is there. */

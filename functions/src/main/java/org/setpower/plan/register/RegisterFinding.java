@@ -135,7 +135,9 @@ public enum RegisterFinding implements FindingKey {
   /** Arguments: serial. */
   SLIP_SERIAL("slip.serial", Severity.STOP),
   /** Arguments: who has it. */
-  SLIP_OUT("slip.out", Severity.STOP);
+  SLIP_OUT("slip.out", Severity.STOP),
+  /** Arguments: rows. */
+  SLIP_TWICE("slip.twice", Severity.CHECK);
 
   private final String key;
   private final Severity severity;

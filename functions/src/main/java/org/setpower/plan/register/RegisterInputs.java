@@ -18,6 +18,7 @@ import org.setpower.plan.common.Table;
  * @param batteries rows by serial
  * @param tests any number a serial
  * @param incidents damage, recalls and their closing
+ * @param checkout serials for one job
  */
 public record RegisterInputs(
     InputRows<Project> project,
@@ -25,13 +26,15 @@ public record RegisterInputs(
     InputRows<Limit> limits,
     InputRows<Battery> batteries,
     InputRows<BenchTest> tests,
-    InputRows<Incident> incidents) {
+    InputRows<Incident> incidents,
+    InputRows<Checkout> checkout) {
   static final InputTable<Project> PROJECT = InputTable.of(Project.class);
   static final InputTable<BatteryType> TYPES = InputTable.of(BatteryType.class);
   static final InputTable<Limit> LIMITS = InputTable.of(Limit.class);
   static final InputTable<Battery> BATTERIES = InputTable.of(Battery.class);
   static final InputTable<BenchTest> TESTS = InputTable.of(BenchTest.class);
   static final InputTable<Incident> INCIDENTS = InputTable.of(Incident.class);
+  static final InputTable<Checkout> CHECKOUT = InputTable.of(Checkout.class);
 
   /** What holds for the whole register. */
   @Table(key = "project", heading = "Project", rows = 1, upright = true)
@@ -114,11 +117,17 @@ public record RegisterInputs(
               help = "Health below which a battery is tested more often.")
           Double watchBelow,
       @Input(
-              key = "slip",
-              heading = "Issue slip for",
-              blank = "Blank: no slip.",
-              help = "Serial of the battery that is handed out.")
-          String slip) {}
+              key = "job",
+              heading = "Job",
+              blank = "Blank: the issue list names no job.",
+              help = "The job or client of the issue list, as in Out to of Batteries.")
+          String job,
+      @Input(
+              key = "jobBack",
+              heading = "Back by",
+              blank = "Blank: no date agreed.",
+              help = "Day agreed for the return of what is on the issue list.")
+          LocalDate jobBack) {}
 
   /** A type of battery. */
   @Table(key = "types", heading = "Types", rows = 40)
@@ -137,7 +146,9 @@ public record RegisterInputs(
               min = 0,
               max = 10_000,
               blank = "Blank: none is bought.",
-              help = "How many must be fit to go out at a time.")
+              help =
+                  "How many must be fit to go out at a time. To buy is what is missing, without the"
+                      + " batteries that only await a test, an inspection or service.")
           Double required) {}
 
   /** Limits of the house by chemistry; blank ones are those of {@code limits.csv}. */
@@ -362,7 +373,9 @@ public record RegisterInputs(
               key = "lastSerial",
               heading = "Last serial",
               blank = "Blank: one battery.",
-              help = "Last of a range: same letters as the first, then a number.")
+              help =
+                  "Last of a range: same letters as the first, then as many digits. A serial with"
+                      + " fewer or more digits is compared by hand.")
           String lastSerial,
       @Input(
               key = "type",
@@ -403,4 +416,10 @@ public record RegisterInputs(
               blank = "Blank: a recall stays open.",
               help = "Number or date of the maker's written answer.")
           String reference) {}
+
+  /** A battery that is to go out with a job. */
+  @Table(key = "checkout", heading = "Check-out", rows = 60)
+  public record Checkout(
+      @Input(key = "serial", heading = "Serial", help = "As in Batteries; a list can be pasted.")
+          String serial) {}
 }

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
@@ -32,6 +32,7 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.register.RegisterInputs.Battery;
 import org.setpower.plan.register.RegisterInputs.BatteryType;
 import org.setpower.plan.register.RegisterInputs.BenchTest;
+import org.setpower.plan.register.RegisterInputs.Checkout;
 import org.setpower.plan.register.RegisterInputs.Limit;
 
 /** The battery register, calculated once: every verdict, every paper, every count. */
@@ -51,6 +52,9 @@ public final class RegisterPlan {
   private final Map<Integer, BatteryJudge.State> states = new LinkedHashMap<>();
   private final Gate<InputRow<Battery>> gate;
 
+  /** By which lists are sorted: the serial as it is typed, and as {@link Identity} sorts it. */
+  private final Map<String, String> order = new HashMap<>();
+
   private RegisterPlan(RegisterInputs inputs) {
     this.inputs = inputs;
     settings = Settings.of(inputs.project().rows().get(0));
@@ -59,6 +63,7 @@ public final class RegisterPlan {
     List<InputRow<Battery>> rows = inputs.batteries().filled().toList();
     Map<String, List<InputRow<Battery>>> bySerial =
         rows.stream().collect(Collectors.groupingBy(RegisterPlan::serial));
+    rows.forEach(r -> order.put(r.value().serial(), Identity.padded(serial(r))));
     bench = new BenchTests(settings, inputs.tests(), bySerial);
     incidents = new Incidents(settings, inputs.incidents(), bench);
     Map<String, BatteryJudge.Type> known = known(rows);
@@ -80,7 +85,7 @@ public final class RegisterPlan {
             settings.stops());
   }
 
-  /** Calculates the register from its six ranges, in the order of {@link PlanModel#inputs()}. */
+  /** Calculates the register from its ranges, in the order of {@link PlanModel#inputs()}. */
   public static PlanResult of(List<?> ranges) {
     return MODEL.calculate(ranges);
   }
@@ -114,7 +119,8 @@ public final class RegisterPlan {
         RegisterInputs.LIMITS.read(ranges.get(2)),
         RegisterInputs.BATTERIES.read(ranges.get(3)),
         RegisterInputs.TESTS.read(ranges.get(4)),
-        RegisterInputs.INCIDENTS.read(ranges.get(5)));
+        RegisterInputs.INCIDENTS.read(ranges.get(5)),
+        RegisterInputs.CHECKOUT.read(ranges.get(6)));
   }
 
   private List<Finding> findings(InputRow<Battery> row) {
@@ -207,12 +213,24 @@ public final class RegisterPlan {
   }
 
   private static boolean has(Gate.Judged<?> judged, FindingKey key) {
-    return judged.findings().stream().anyMatch(f -> f.key() == key);
+    for (Finding finding : judged.findings()) {
+      if (finding.key() == key) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether it is retired and in no count and on no list any more. */
   private boolean isGone(Gate.Judged<InputRow<Battery>> judged) {
     return states.get(judged.row()).gone();
+  }
+
+  /** Whether somebody has it who is not the job of the issue list. */
+  private boolean isOutElsewhere(Gate.Judged<InputRow<Battery>> judged) {
+    String job = Identity.of(settings.job());
+    return isOut(judged)
+        && (job.isEmpty() || !Identity.of(judged.item().value().outTo()).equals(job));
   }
 
   private static boolean isOut(Gate.Judged<InputRow<Battery>> judged) {
@@ -225,7 +243,8 @@ public final class RegisterPlan {
   }
 
   private List<ResultRows<?>> tables() {
-    List<RegisterResults.Slip> slip = slip();
+    List<RegisterResults.CheckoutResult> checkout = align(inputs.checkout(), this::checkout);
+    List<RegisterResults.Slip> slip = slip(checkout);
     List<RegisterResults.TypeResult> typeRows = align(inputs.types(), this::typeResult);
     List<RegisterResults.TestResult> testRows = align(inputs.tests(), this::testResult);
     Map<Integer, RegisterResults.IncidentResult> judged =
@@ -234,7 +253,7 @@ public final class RegisterPlan {
             types.all().stream()
                 .map(t -> Identity.of(t.item().value().type()))
                 .collect(Collectors.toSet()));
-    List<IssueRow> issues = issues(judged, slip);
+    List<IssueRow> issues = issues(judged, checkout);
     return List.of(
         new ResultRows<>(
             RegisterResults.PROJECT,
@@ -250,7 +269,9 @@ public final class RegisterPlan {
             RegisterResults.INCIDENTS, align(inputs.incidents(), r -> judged.get(r.number()))),
         new ResultRows<>(RegisterResults.ACTIONS, actions()),
         new ResultRows<>(RegisterResults.STOCKTAKE, stocktake()),
+        new ResultRows<>(RegisterResults.CHECKOUT, checkout),
         new ResultRows<>(RegisterResults.SLIP, slip),
+        new ResultRows<>(RegisterResults.HANDOVER, List.of(handover(slip))),
         new ResultRows<>(RegisterResults.SUMMARY, List.of(summary(typeRows, testRows, issues))),
         new ResultRows<>(RegisterResults.ISSUES, issues));
   }
@@ -369,7 +390,7 @@ public final class RegisterPlan {
         .sorted(
             Comparator.comparing(RegisterResults.ActionRow::action)
                 .thenComparing(a -> text(a.place()))
-                .thenComparing(a -> Identity.of(a.serial()), Identity.BY_NUMBER)
+                .thenComparing(a -> order.get(a.serial()))
                 .thenComparing(RegisterResults.ActionRow::toString))
         .toList();
   }
@@ -391,7 +412,7 @@ public final class RegisterPlan {
                     BOX))
         .sorted(
             Comparator.comparing((RegisterResults.StocktakeRow r) -> text(r.place()))
-                .thenComparing(r -> Identity.of(r.serial()), Identity.BY_NUMBER)
+                .thenComparing(r -> order.get(r.serial()))
                 .thenComparing(RegisterResults.StocktakeRow::toString))
         .toList();
   }
@@ -400,49 +421,87 @@ public final class RegisterPlan {
     return text == null ? "" : text;
   }
 
-  private List<RegisterResults.Slip> slip() {
-    if (!inputs.project().rows().get(0).cells().containsKey("slip")) {
-      return List.of();
+  private List<Gate.Judged<InputRow<Battery>>> found(InputRow<Checkout> row) {
+    String serial = Identity.of(row.value().serial());
+    return both(gate.paper(b -> !serial.isEmpty() && serial(b).equals(serial)));
+  }
+
+  private RegisterResults.CheckoutResult checkout(InputRow<Checkout> row) {
+    List<Gate.Judged<InputRow<Battery>>> found = found(row);
+    List<Finding> findings = new ArrayList<>(row.findings());
+    if (found.isEmpty()) {
+      findings.add(Finding.of(RegisterFinding.SLIP_SERIAL, text(row.value().serial())));
     }
-    String serial = Identity.of(settings.slip());
-    List<Gate.Judged<InputRow<Battery>>> found =
-        both(gate.paper(b -> !serial.isEmpty() && serial(b).equals(serial)));
-    if (found.size() != 1 || !found.get(0).fit() || isOut(found.get(0))) {
-      Stream<Finding> already =
-          found.stream()
-              .filter(RegisterPlan::isOut)
-              .map(f -> Incidents.named(f.item().value().outTo()))
-              .map(who -> Finding.of(RegisterFinding.SLIP_OUT, who));
-      List<Finding> why =
-          found.isEmpty()
-              ? List.of(Finding.of(RegisterFinding.SLIP_SERIAL, text(settings.slip())))
-              : Stream.concat(already, found.stream().flatMap(f -> f.findings().stream()))
-                  .distinct()
-                  .sorted(Finding.WORST_FIRST)
-                  .toList();
-      return List.of(
-          new RegisterResults.Slip(
-              settings.slip(), Finding.verdict(why), false, why, null, null, null, null, null));
+    for (Gate.Judged<InputRow<Battery>> battery : found) {
+      findings.addAll(battery.findings());
+      if (isOutElsewhere(battery)) {
+        Object who = Incidents.named(battery.item().value().outTo());
+        findings.add(Finding.of(RegisterFinding.SLIP_OUT, who));
+      }
     }
-    Gate.Judged<InputRow<Battery>> fit = found.get(0);
+    long same = inputs.checkout().filled().filter(r -> isSame(r, row)).count();
+    if (same > 1) {
+      findings.add(Finding.of(RegisterFinding.SLIP_TWICE, (double) same));
+    }
+    boolean mayGoOut =
+        !row.isUnreadable()
+            && found.size() == 1
+            && found.get(0).fit()
+            && !isOutElsewhere(found.get(0));
+    return new RegisterResults.CheckoutResult(
+        Finding.verdict(findings),
+        findings.stream().distinct().sorted(Finding.WORST_FIRST).toList(),
+        mayGoOut);
+  }
+
+  private static boolean isSame(InputRow<Checkout> one, InputRow<Checkout> other) {
+    return !one.isUnreadable()
+        && Identity.of(one.value().serial()).equals(Identity.of(other.value().serial()));
+  }
+
+  /** What may go out, then what is held back, each serial once; by serial. */
+  private List<RegisterResults.Slip> slip(List<RegisterResults.CheckoutResult> checkout) {
+    Set<String> once = new HashSet<>();
+    return inputs
+        .checkout()
+        .filled()
+        .filter(r -> r.isUnreadable() || once.add(Identity.of(r.value().serial())))
+        .map(r -> slip(r, checkout.get(r.number() - 1)))
+        .sorted(
+            Comparator.comparing((RegisterResults.Slip s) -> !s.mayGoOut())
+                .thenComparing(s -> Identity.padded(Identity.of(s.serial())))
+                .thenComparing(RegisterResults.Slip::toString))
+        .toList();
+  }
+
+  private RegisterResults.Slip slip(InputRow<Checkout> row, RegisterResults.CheckoutResult judged) {
+    if (!judged.mayGoOut()) {
+      return new RegisterResults.Slip(
+          row.value().serial(), judged.verdict(), false, judged.reasons(), null, null, null, null);
+    }
+    Gate.Judged<InputRow<Battery>> fit = found(row).get(0);
     Battery battery = fit.item().value();
     BatteryJudge.State state = states.get(fit.row());
     boolean tested = status(fit) != Status.NOT_TESTED;
-    return List.of(
-        new RegisterResults.Slip(
-            battery.serial(),
-            fit.verdict(),
-            true,
-            fit.findings(),
-            battery.type(),
-            battery.energy(),
-            tested ? state.health() : null,
-            tested ? state.tested() : null,
-            battery.backBy()));
+    return new RegisterResults.Slip(
+        battery.serial(),
+        judged.verdict(),
+        true,
+        judged.reasons(),
+        battery.type(),
+        battery.energy(),
+        tested ? state.health() : null,
+        tested ? state.tested() : null);
+  }
+
+  private RegisterResults.Handover handover(List<RegisterResults.Slip> slip) {
+    int out = (int) slip.stream().filter(RegisterResults.Slip::mayGoOut).count();
+    return new RegisterResults.Handover(settings.job(), settings.jobBack(), out, slip.size() - out);
   }
 
   private List<IssueRow> issues(
-      Map<Integer, RegisterResults.IncidentResult> judged, List<RegisterResults.Slip> slip) {
+      Map<Integer, RegisterResults.IncidentResult> judged,
+      List<RegisterResults.CheckoutResult> checkout) {
     Issues issues = new Issues();
     issues.add(RegisterInputs.PROJECT.heading(), "1", settings.findings());
     types
@@ -491,10 +550,20 @@ public final class RegisterPlan {
                     i.number(),
                     i.value().serial() == null ? i.value().type() : i.value().serial(),
                     judged.get(i.number()).reasons()));
-    slip.stream()
-        .filter(s -> s.reasons().stream().anyMatch(f -> f.key() == RegisterFinding.SLIP_SERIAL))
-        .forEach(s -> issues.add(RegisterResults.SLIP.heading(), text(s.serial()), s.reasons()));
+    for (InputRow<Checkout> c : inputs.checkout().filled().toList()) {
+      // what is wrong with its battery is an issue of Batteries
+      List<Finding> own =
+          checkout.get(c.number() - 1).reasons().stream()
+              .filter(f -> ofCheckout(f) || c.findings().contains(f))
+              .toList();
+      add(issues, RegisterInputs.CHECKOUT, c.number(), c.value().serial(), own);
+    }
     return issues.rows(RegisterResults.ISSUES.rows());
+  }
+
+  private static boolean ofCheckout(Finding finding) {
+    return finding.key() == RegisterFinding.SLIP_SERIAL
+        || finding.key() == RegisterFinding.SLIP_TWICE;
   }
 
   private static void add(
@@ -539,7 +608,9 @@ public final class RegisterPlan {
       return new int[] {row};
     }
     return switch (source) {
-      case "project", "slip", "summary" -> new int[] {1};
+      case "project", "handover", "summary" -> new int[] {1};
+      case "checkout" -> checkoutRows(table, row);
+      case "slip" -> IntStream.rangeClosed(1, slip().size()).toArray();
       case "batteries" -> relatedBatteries(table, row);
       case "tests" -> ofBatteries(table, row, inputs.tests(), t -> Identity.of(t.serial()));
       case "types" -> {
@@ -567,9 +638,22 @@ public final class RegisterPlan {
       case "tests" -> serialRows(inputs.tests().rows().get(row - 1).value().serial());
       case "actions" -> serialRows(actions().get(row - 1).serial());
       case "stocktake" -> serialRows(stocktake().get(row - 1).serial());
-      case "slip" -> serialRows(settings.slip());
+      case "slip" -> serialRows(slip().get(row - 1).serial());
+      case "checkout" -> serialRows(inputs.checkout().rows().get(row - 1).value().serial());
       default -> numbers(inputs.batteries(), b -> true);
     };
+  }
+
+  private List<RegisterResults.Slip> slip() {
+    return slip(align(inputs.checkout(), this::checkout));
+  }
+
+  private int[] checkoutRows(String table, int row) {
+    if (!table.equals("slip")) {
+      return numbers(inputs.checkout(), c -> true);
+    }
+    String serial = Identity.of(slip().get(row - 1).serial());
+    return numbers(inputs.checkout(), c -> Identity.of(c.serial()).equals(serial));
   }
 
   private int[] serialRows(String serial) {
@@ -617,7 +701,8 @@ public final class RegisterPlan {
           RegisterInputs.LIMITS,
           RegisterInputs.BATTERIES,
           RegisterInputs.TESTS,
-          RegisterInputs.INCIDENTS);
+          RegisterInputs.INCIDENTS,
+          RegisterInputs.CHECKOUT);
     }
 
     @Override
@@ -631,7 +716,9 @@ public final class RegisterPlan {
           RegisterResults.INCIDENTS,
           RegisterResults.ACTIONS,
           RegisterResults.STOCKTAKE,
+          RegisterResults.CHECKOUT,
           RegisterResults.SLIP,
+          RegisterResults.HANDOVER,
           RegisterResults.SUMMARY,
           RegisterResults.ISSUES);
     }
@@ -651,7 +738,8 @@ public final class RegisterPlan {
               read.limits(),
               read.batteries(),
               read.tests(),
-              read.incidents());
+              read.incidents(),
+              read.checkout());
       if (all.stream().anyMatch(r -> r.fault().isPresent())) {
         return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);
       }

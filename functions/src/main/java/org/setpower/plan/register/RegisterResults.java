@@ -20,7 +20,9 @@ public final class RegisterResults {
   static final ResultTable<IncidentResult> INCIDENTS = ResultTable.of(IncidentResult.class);
   static final ResultTable<ActionRow> ACTIONS = ResultTable.of(ActionRow.class);
   static final ResultTable<StocktakeRow> STOCKTAKE = ResultTable.of(StocktakeRow.class);
+  static final ResultTable<CheckoutResult> CHECKOUT = ResultTable.of(CheckoutResult.class);
   static final ResultTable<Slip> SLIP = ResultTable.of(Slip.class);
+  static final ResultTable<Handover> HANDOVER = ResultTable.of(Handover.class);
   static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
   static final ResultTable<IssueRow> ISSUES =
       IssueRow.table(
@@ -31,13 +33,14 @@ public final class RegisterResults {
           "batteries.reasons",
           "tests.reasons",
           "incidents.reasons",
-          "slip.reasons",
+          "checkout.reasons",
           "types.type",
           "limits.chemistry",
           "batteries.serial",
           "tests.serial",
           "incidents.serial",
-          "incidents.type");
+          "incidents.type",
+          "checkout.serial");
 
   private RegisterResults() {}
 
@@ -554,32 +557,71 @@ public final class RegisterResults {
               rule = "A box to tick on paper.")
           String counted) {}
 
-  /** A paper: goes with one battery. Everything but the serial and the reason needs the gate. */
-  @Table(key = "slip", heading = "Issue slip", rows = 1)
+  /** Beside a serial that is to go out. */
+  @Table(key = "checkout", heading = "Check-out", rows = 60)
+  public record CheckoutResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "checkout.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "checkout.serial",
+                "project.job",
+                "batteries.serial",
+                "batteries.reasons",
+                "batteries.outTo"
+              },
+              rule =
+                  "Of the battery; a stop if Batteries has no such serial, or if it is out to"
+                      + " another job.")
+          List<Finding> reasons,
+      @Result(
+              key = "mayGoOut",
+              heading = "May go out",
+              from = {
+                "checkout.serial",
+                "project.job",
+                "batteries.serial",
+                "batteries.fit",
+                "batteries.outTo"
+              },
+              rule = "Yes only if the battery is fit and not out to another job.")
+          Boolean mayGoOut) {}
+
+  /**
+   * A paper: goes with the batteries of a job, each serial once. Everything but the serial and the
+   * reason needs the gate.
+   */
+  @Table(key = "slip", heading = "Issue list", rows = 60)
   public record Slip(
       @Result(
               key = "serial",
               heading = "Serial",
-              from = "project.slip",
-              rule = "The battery that is handed out.")
+              from = {"checkout.serial", "checkout.mayGoOut"},
+              rule = "Of Check-out: first what may go out, then what is held back.")
           String serial,
       @Result(
               key = "verdict",
               heading = "Status",
-              from = {"project.slip", "batteries.serial", "batteries.verdict", "batteries.outTo"},
-              rule = "Of the battery; stop if it is out, or if Batteries has no such serial.")
+              from = {"slip.serial", "checkout.verdict"},
+              rule = "From Check-out.")
           Verdict verdict,
       @Result(
               key = "mayGoOut",
               heading = "May go out",
-              from = {"project.slip", "batteries.serial", "batteries.fit", "batteries.outTo"},
-              rule = "Yes only if the battery is fit and not out.")
+              from = {"slip.serial", "checkout.mayGoOut"},
+              rule = "From Check-out.")
           Boolean mayGoOut,
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"project.slip", "batteries.serial", "batteries.reasons", "batteries.outTo"},
-              rule = "Of the battery.")
+              from = {"slip.serial", "checkout.reasons"},
+              rule = "From Check-out.")
           List<Finding> reasons,
       @Result(
               key = "type",
@@ -606,13 +648,33 @@ public final class RegisterResults {
               heading = "Last test",
               from = {"slip.mayGoOut", "batteries.status", "batteries.tested"},
               rule = "Of a battery that may go out and has a valid test.")
-          LocalDate tested,
+          LocalDate tested) {}
+
+  /** The head of the issue list. */
+  @Table(key = "handover", heading = "Issue list", rows = 1)
+  public record Handover(
+      @Result(key = "job", heading = "Job", from = "project.job", rule = "From Check-out.")
+          String job,
       @Result(
               key = "backBy",
               heading = "Back by",
-              from = {"slip.mayGoOut", "batteries.backBy"},
-              rule = "Of a battery that may go out.")
-          LocalDate backBy) {}
+              from = "project.jobBack",
+              rule = "From Check-out.")
+          LocalDate backBy,
+      @Result(
+              key = "out",
+              heading = "May go out",
+              unit = "pcs",
+              from = "slip.mayGoOut",
+              rule = "Serials of the list that may go out.")
+          Integer out,
+      @Result(
+              key = "held",
+              heading = "Held back",
+              unit = "pcs",
+              from = "slip.mayGoOut",
+              rule = "Serials of the list that do not go out.")
+          Integer held) {}
 
   /** The head figures. */
   @Table(key = "summary", heading = "Summary", rows = 1)

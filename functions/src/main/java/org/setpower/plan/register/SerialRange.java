@@ -5,13 +5,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A range of serials: letters that are the same and a number behind them, with zeros before it or
- * without. Only such a range can be judged; for others somebody compares by hand.
+ * A range of serials: letters that are the same and as many digits behind them. Only such a range
+ * can be judged, and only for serials of that form; for others somebody compares by hand.
  */
 final class SerialRange {
   private static final Pattern NUMBERED = Pattern.compile("(.*?)([0-9]+)");
 
   private final String prefix;
+  private final int digits;
   private final BigInteger first;
   private final BigInteger last;
 
@@ -23,14 +24,16 @@ final class SerialRange {
     BY_HAND
   }
 
-  private SerialRange(String prefix, BigInteger first, BigInteger last) {
+  private SerialRange(String prefix, int digits, BigInteger first, BigInteger last) {
     this.prefix = prefix;
+    this.digits = digits;
     this.first = first;
     this.last = last;
   }
 
   /**
-   * The range between two serials in either order; null where their letters differ.
+   * The range between two serials in either order; null where their letters or the number of their
+   * digits differ.
    *
    * @param one an {@link org.setpower.plan.finding.Identity}
    * @param other an {@link org.setpower.plan.finding.Identity}
@@ -38,12 +41,15 @@ final class SerialRange {
   static SerialRange between(String one, String other) {
     Matcher a = NUMBERED.matcher(one);
     Matcher b = NUMBERED.matcher(other);
-    if (!a.matches() || !b.matches() || !a.group(1).equals(b.group(1))) {
+    if (!a.matches()
+        || !b.matches()
+        || !a.group(1).equals(b.group(1))
+        || a.group(2).length() != b.group(2).length()) {
       return null;
     }
     BigInteger first = new BigInteger(a.group(2));
     BigInteger last = new BigInteger(b.group(2));
-    return new SerialRange(a.group(1), first.min(last), first.max(last));
+    return new SerialRange(a.group(1), a.group(2).length(), first.min(last), first.max(last));
   }
 
   Match match(String serial) {
@@ -52,7 +58,11 @@ final class SerialRange {
       return serial.startsWith(prefix) ? Match.BY_HAND : Match.NO;
     }
     if (!numbered.group(1).equals(prefix)) {
-      return Match.NO;
+      // digits alone may be the maker's number without its letters
+      return numbered.group(1).isEmpty() ? Match.BY_HAND : Match.NO;
+    }
+    if (numbered.group(2).length() != digits) {
+      return Match.BY_HAND;
     }
     BigInteger number = new BigInteger(numbered.group(2));
     return number.compareTo(first) >= 0 && number.compareTo(last) <= 0 ? Match.YES : Match.NO;

@@ -32,7 +32,8 @@ record Settings(
     UntestedRule untested,
     double retireBelow,
     double watchBelow,
-    String slip,
+    String job,
+    LocalDate jobBack,
     List<Finding> findings) {
   private static final double COLDEST = 15;
   private static final double WARMEST = 30;
@@ -46,7 +47,7 @@ record Settings(
     List<Finding> findings = new ArrayList<>(row.findings());
     Project typed =
         row.isBlank()
-            ? new Project(null, null, null, null, null, null, null, null, null, null, null)
+            ? new Project(null, null, null, null, null, null, null, null, null, null, null, null)
             : row.value();
     if (row.isBlank()) {
       findings.add(Finding.of(CommonFinding.BLANK_CELL, RegisterInputs.PROJECT.column("asOf")));
@@ -73,7 +74,8 @@ record Settings(
         or(typed.untested(), UntestedRule.HOLD),
         retireBelow,
         watchBelow,
-        typed.slip(),
+        typed.job(),
+        typed.jobBack(),
         List.copyOf(findings));
   }
 

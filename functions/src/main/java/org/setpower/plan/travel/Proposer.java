@@ -71,6 +71,15 @@ final class Proposer {
     return new Outcome(lines, proposal.proven());
   }
 
+  private static boolean isFitted(Facts battery) {
+    return !battery.isSpare() && !battery.isBank();
+  }
+
+  /** Whether it is in equipment of the one who carries it. */
+  private boolean isBrought(Packings.Decided decided) {
+    return isFitted(decided.battery()) && carriage.isUser(decided.battery(), decided.person());
+  }
+
   private int left(Facts battery) {
     return battery.quantity() - packings.decided(battery);
   }
@@ -89,7 +98,7 @@ final class Proposer {
             .filter(t -> carriage.isUser(battery, people.get(t)))
             .findFirst()
             .orElse(-1),
-        !battery.isSpare() && !battery.isBank(),
+        isFitted(battery),
         people.stream()
             .map(p -> !packings.isDecided(battery, p) && carriage.blocks(battery, p).isEmpty())
             .toList(),
@@ -128,7 +137,7 @@ final class Proposer {
         if (d.person().id().equals(people.get(t).id())) {
           Double one = d.battery().kilograms();
           room[t] -= one == null ? 0 : one * d.pieces();
-          load[t] += d.battery().balanceKilograms() * d.pieces();
+          load[t] += isBrought(d) ? 0 : d.battery().balanceKilograms() * d.pieces();
         }
       }
       load[t] = Facts.dustless(load[t]);

@@ -303,12 +303,6 @@ public record TravelInputs(
               help = "The type, or the serial of one battery. Each only once.")
           String battery,
       @Input(
-              key = "type",
-              heading = "Type",
-              blank = "Blank: as Battery.",
-              help = "The type of a battery that is named by its serial.")
-          String type,
-      @Input(
               key = "energy",
               heading = "Energy of one",
               form = NumberForm.ONE_DECIMAL,
@@ -381,17 +375,23 @@ public record TravelInputs(
               help = "The way, chosen on purpose: no traveller carries it.")
           Onward by,
       @Input(
-              key = "rest",
-              heading = "Rest goes by",
-              blank = "Blank: as on Project.",
-              help = "How those travel that no traveller can carry.")
-          Onward rest,
+              key = "type",
+              heading = "Type",
+              blank = "Blank: as Battery.",
+              help = "The type of a battery that is named by its serial.")
+          String type,
       @Input(
               key = "register",
               heading = "Register",
               blank = "Blank: not from the register.",
               help = "The state in the battery register, brought in by serial.")
           Status register,
+      @Input(
+              key = "rest",
+              heading = "Rest goes by",
+              blank = "Blank: as on Project.",
+              help = "How those travel that no traveller can carry.")
+          Onward rest,
       @Input(
               key = "user",
               heading = "User",

@@ -402,7 +402,7 @@ public final class TravelResults {
                 "packing.*"
               },
               rule =
-                  "As decided; else the most needed Wh, fewest over 100 Wh, fitted ones with their user, smallest heaviest load to 0.5 kg, with the user, fewest changes; the rest on its way.")
+                  "As decided; else the most needed Wh, fewest over 100 Wh, smallest heaviest load to 0.5 kg, with the user, fewest changes; the rest on its way.")
           Integer pieces,
       @Result(
               key = "bag",

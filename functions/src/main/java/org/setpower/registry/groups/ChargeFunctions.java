@@ -41,8 +41,7 @@ public final class ChargeFunctions {
               "Do not charge a lithium battery below 0 °C (32 °F). Do not exceed the "
                   + "charging current that its maker permits. 100 % means a current of 0.05 C."
                   + " Measured new cells from 0 to 45 °C: a whole charge within 3 %; until 95 % of"
-                  + " it is in, with the resistance within 5 % from 25 °C, without it up to 10 %"
-                  + " fewer hours; at 0 °C a part of a charge takes up to 16 % less than given.")
+                  + " it is in, with the resistance within 5 %, without it up to 10 % too many hours.")
           .errorCodes(
               ChargeErrorCode.TOO_COLD,
               ChargeErrorCode.TOO_FAST,

@@ -94,6 +94,14 @@ final class PackParameters {
 
   static final Parameter<Double> START = Parameters.share("start", "State of charge at the start");
 
+  static final Parameter<Double> CHARGED_TEMP =
+      Parameters.temperature("charged_temp", "Temperature at which the battery was charged")
+          .orElse(25.0, "25 °C, charged in a warm room");
+
+  static final Parameter<Double> REST_TEMP =
+      Parameters.temperature("battery_temp", "Temperature of the resting battery")
+          .orElse(25.0, "25 °C (a colder battery then reads low)");
+
   static final Parameter<Double> CHARGE_LEFT =
       Parameters.share(
               "charge_left",

@@ -10,7 +10,9 @@ import static org.setpower.plan.batteryday.BatteryDaySamples.withP98;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.Finding;
 
 /**
  * A charger helps only the batteries that it takes, when it has power, as fast as it is. A day with
@@ -110,5 +112,22 @@ class BatteryDayChargersTest {
     assertThat(slow.get(P150)).isEqualTo(fast.get(P150)).isLessThan(none.get(P150));
     assertThat(slow.get(P98)).isEqualTo(fast.get(P98)).isLessThan(none.get(P98));
     assertThat(slow.get(P294)).isGreaterThan(fast.get(P294));
+  }
+
+  /**
+   * Twenty positions, sixty batteries, ten chargers: the search comes to its end, and chargers that
+   * take a type save batteries of it.
+   */
+  @Test
+  void the_fewest_of_a_large_day_are_proven() {
+    PlanResult result = BatteryDayBenchmark.full().calculate();
+    assertThat(result.rows(BatteryDayResults.PROJECT).get(0).reasons())
+        .extracting(Finding::key)
+        .doesNotContain(BatteryDayFinding.NOT_PROVEN);
+    assertThat(result.rows(BatteryDayResults.STOCK))
+        .filteredOn(s -> s != null)
+        .hasSize(4)
+        .allSatisfy(s -> assertThat(s.fewest()).isEqualTo(s.fewestAlone()))
+        .anySatisfy(s -> assertThat(s.fewest()).isLessThan(s.uncharged()));
   }
 }

@@ -240,7 +240,73 @@ final class BatteryDaySamples {
     ranges.row("atCall", "number", "B22", "absence", "lent");
     ranges.row("atNow", "number", "B3", "charge", 0.4, "position", "camera A");
     ranges.row("atNow", "number", "B23", "absence", "quarantine");
+    ranges.row("disposables", "item", "radio", "cell", "AA", "quantity", 4, "cells", 2);
+    ranges.set("disposables", 1, "hours", 6, "use", 9);
+    ranges.row("disposables", "item", "headset", "cell", "aa", "cells", 1, "hours", 20);
     return ranges;
+  }
+
+  /**
+   * A day of two cameras, a wireless link and three lights from −5 °C in the morning, with fourteen
+   * batteries of three types and three chargers, in as few cells as it takes.
+   */
+  static Ranges shortDay() {
+    return Ranges.of(BatteryDayPlan.MODEL)
+        .row("project", "chargersAir", 20, "warmUp", 1.5, "health", 0.95)
+        .row(
+            "days",
+            "date",
+            day("2027-02-02"),
+            "call",
+            at(7, 0),
+            "wrap",
+            at(17, 0),
+            "min",
+            -5,
+            "max",
+            8,
+            "breakFrom",
+            at(12, 0),
+            "breakTo",
+            at(13, 0))
+        .row("types", "type", "P98", "ampHours", 6.8, "wattHours", 98, "maxAmps", 12)
+        .row(
+            "types",
+            "type",
+            "P150",
+            "ampHours",
+            5.2,
+            "wattHours",
+            150,
+            "outputs",
+            "12/24",
+            "maxAmps",
+            20)
+        .row("types", "type", "P294", "ampHours", 10.2, "wattHours", 294, "maxAmps", 30)
+        .row("stock", "type", "P98", "owned", 3)
+        .row("stock", "type", "P150", "owned", 6)
+        .row("stock", "type", "P294", "owned", 5)
+        .row("positions", "position", "camera A", "type", "P294", "power", 70, "input", "20-35")
+        .row("positions", "position", "camera B", "type", "P294", "power", 62, "input", "20–35 V")
+        .row("positions", "position", "link", "type", "P98", "power", 14, "input", "11-17")
+        .row(
+            "positions",
+            "position",
+            "light",
+            "volts",
+            24,
+            "type",
+            "P150",
+            "power",
+            15,
+            "input",
+            "11-36",
+            "quantity",
+            3)
+        .row("supplies", "watts", 2000)
+        .row("chargers", "channels", 4, "amps", 3, "types", "P294")
+        .row("chargers", "channels", 2, "amps", 3, "types", "P150")
+        .row("chargers", "channels", 2, "amps", 2, "types", "P98");
   }
 
   /** One of most faults. */
@@ -313,6 +379,9 @@ final class BatteryDaySamples {
     ranges.set("positions", 7, "atOnce", 1, "connection", "parallel", "cable", 5);
     ranges.row("positions", "position", "idle", "volts", 24, "type", "light", "cable", 1);
     ranges.set("positions", 8, "cableSize", "thick");
+    ranges.row(
+        "positions", "position", "wide", "volts", 24, "type", "light", "power", 9, "input", "wide");
+    ranges.row("positions", "position", "half", "volts", 24, "type", "light", "power", 9);
     ranges.row("devices", "device", "lost", "position", "moon", "watts", 5, "minVolts", 9);
     ranges.row(
         "devices",
@@ -532,6 +601,7 @@ final class BatteryDaySamples {
   static List<Ranges> all() {
     return List.of(
         night(),
+        shortDay(),
         faults(),
         chargerFaults(),
         series(),
@@ -584,6 +654,9 @@ final class BatteryDaySamples {
       case "project.now" -> List.of("", "", at(12, 0), at(16, 30));
       case "project.dayBegins" -> List.of(at(4, 0), at(5, 0), at(6, 0), at(22, 30));
       case "project.touchLimit" -> List.of(60.0, 60.0, 30.0);
+      case "project.chargersAir" -> List.of("", 20.0, 12.0);
+      case "project.warmUp" -> List.of("", 1.0, 2.0);
+      case "project.health" -> List.of("", 0.9, 1.0);
       case "project.units" -> List.of("metric", "metric", "metric", "US");
       case "days.date" ->
           List.of(
@@ -624,6 +697,11 @@ final class BatteryDaySamples {
       case "stock.first" -> List.of("", "", "", "", "", "", "", "", 61.0, 81.0);
       case "positions.position", "devices.position", "atNow.position" ->
           List.of("a", "b", "c", "d", "e", "f");
+      case "disposables.cell" -> List.of("AA", "AAA", "9 V", "aa");
+      case "disposables.hours" -> List.of(4.0, 8.0, 20.0);
+      case "disposables.cells" -> List.of(1.0, 2.0, 1.5);
+      case "positions.power" -> List.of("", "", "", 50.0, 92.0);
+      case "positions.input" -> List.of("", "", "", "11-36", "11-36", "11–17 V", "12");
       case "positions.volts" -> List.of(24.0, 24.0, 24.0, 24.0, 12.0, 48.0);
       case "positions.priority" -> List.of(1.0, 2.0, 50.0, 70.0);
       case "positions.quantity" -> List.of(1.0, 2.0, 3.0);

@@ -117,6 +117,47 @@ class PlanBlockTest {
     assertThat(block[1]).containsExactly("ok", 46427.0 - 1462, "");
   }
 
+  private static Object[][] placed(Object width, Object[]... bands) {
+    Object[][] answer = new Object[1 + bands.length][];
+    answer[0] = new Object[] {"en", LAYOUT, width, "", ""};
+    System.arraycopy(bands, 0, answer, 1, bands.length);
+    return answer;
+  }
+
+  /** The reasons stand beside the other two, one row lower. */
+  @Test
+  void bands_stand_where_the_answer_says() {
+    Object[][] answer =
+        placed(
+            3.0,
+            new Object[] {2.0, 0.0, 0.0, "loans.verdict", "loans.back"},
+            new Object[] {1.0, 1.0, 2.0, "loans.reasons", ""});
+    assertThat(PlanBlock.of(MODEL, answer, List.of(loan("A", 46420.0 - 1462)), 1462))
+        .isDeepEqualTo(new Object[][] {{"ok", "", ""}, {"ok", 46427.0 - 1462, ""}, {"", "", ""}});
+    Object[][] stopped = PlanBlock.of(MODEL, answer, List.of("#"), 0);
+    assertThat(stopped[1]).containsExactly("stop", "", "");
+    assertThat((String) stopped[2][2]).contains("cannot be read");
+  }
+
+  @Test
+  void a_place_that_is_none_or_taken_is_a_stop() {
+    Object[] verdicts = {2.0, 0.0, 0.0, "loans.verdict", ""};
+    Object[][][] wrong = {
+      placed(3.0, verdicts, new Object[] {2.0, 1.0, 0.0, "loans.back", ""}),
+      placed(3.0, new Object[] {2.0, -1.0, 0.0, "loans.verdict", ""}),
+      placed(3.0, new Object[] {2.0, 0.5, 0.0, "loans.verdict", ""}),
+      placed(3.0, new Object[] {2.0, 0.0, 3.0, "loans.verdict", ""}),
+      placed(3.0, new Object[] {2.0, 0.0, "loans.verdict", "loans.back", ""}),
+      placed(0.0, verdicts),
+      placed(1e9, verdicts),
+      placed(40_000.0, new Object[] {40_000.0, 0.0, 0.0, "loans.verdict", ""}),
+    };
+    for (Object[][] answer : wrong) {
+      Object[][] block = PlanBlock.of(MODEL, answer, List.of(loan("A", "")), 0);
+      assertThat(block[0][0]).as(Arrays.deepToString(answer)).isEqualTo("stop");
+    }
+  }
+
   @Test
   void another_layout_stops_every_row() {
     for (Object layout : new Object[] {"", "0123456789abcdef", 7.0, "#", null}) {

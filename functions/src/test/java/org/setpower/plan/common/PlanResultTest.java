@@ -113,8 +113,8 @@ class PlanResultTest {
             "en",
             "",
             List.of(
-                new Answer.Band(List.of("lamps.amps"), 2),
-                new Answer.Band(List.of("lamps.verdict", "lamps.used"), 3)),
+                new Answer.Band(List.of("lamps.amps"), 2, 0, 0),
+                new Answer.Band(List.of("lamps.verdict", "lamps.used"), 3, 2, 0)),
             3);
     assertThat(result(true).matrix(answer, new EnglishMessages(), Locale.ENGLISH))
         .isDeepEqualTo(
@@ -126,6 +126,21 @@ class PlanResultTest {
               {"", "", ""},
               {"", "", ""}
             });
+  }
+
+  @Test
+  void bands_stand_beside_each_other() {
+    Answer answer =
+        new Answer(
+            "en",
+            "",
+            List.of(
+                new Answer.Band(List.of("lamps.amps"), 3, 0, 0),
+                new Answer.Band(List.of("lamps.verdict"), 1, 0, 1),
+                new Answer.Band(List.of("lamps.used"), 2, 1, 1)),
+            2);
+    assertThat(result(true).matrix(answer, new EnglishMessages(), Locale.ENGLISH))
+        .isDeepEqualTo(new Object[][] {{"ok", ""}, {0.1, "stop"}, {"", "yes"}, {"", ""}});
   }
 
   @Test

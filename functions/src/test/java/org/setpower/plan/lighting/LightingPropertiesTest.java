@@ -121,6 +121,29 @@ class LightingPropertiesTest {
     assertThat(compared).isGreaterThan(2000);
   }
 
+  @Test
+  void units_that_are_not_confirmed_yet_are_the_same_plan_with_one_more_check() {
+    int compared = 0;
+    for (Ranges plan : plans(20)) {
+      Ranges us = inUsUnits(decided(plan)).set("project", 1, "units", "US");
+      PlanResult one = us.calculate();
+      PlanResult other =
+          us.copy().set("project", 1, "units", "US (figures are ft, °F, US gal)").calculate();
+      for (ResultTable<?> table : LightingModel.MODEL.results()) {
+        if (!List.of("project", "issues", "summary").contains(table.key())) {
+          for (ResultColumn column : table.columns()) {
+            assertThat(block(other, column)).as(column.path()).isEqualTo(block(one, column));
+            compared++;
+          }
+        }
+      }
+      LightingPapers.Summary late = other.rows(LightingPapers.SUMMARY).get(0);
+      assertThat(late.checks()).isEqualTo(one.rows(LightingPapers.SUMMARY).get(0).checks() + 1);
+      assertThat(late.verdict()).isNotEqualTo(Verdict.OK);
+    }
+    assertThat(compared).isGreaterThan(2000);
+  }
+
   private static int assertSame(ResultColumn column, PlanResult one, PlanResult other) {
     Object[][] metric = block(one, column);
     Object[][] us = block(other, column);

@@ -300,9 +300,15 @@ class LightingRulesTest {
     assertThat(plan.calculate().rows(LightingPapers.PULL_ROW)).isEmpty();
   }
 
+  /** BS 7671: 5G16 carries 63 A, bunched with another 0.8 of it, 50.4 A: enough for 50 A. */
   @Test
   void a_blank_default_installation_is_one_check() {
-    PlanResult plan = quay().set("project", 1, "installation", "").calculate();
+    PlanResult plan =
+        quay()
+            .set("project", 1, "installation", "")
+            .set("supplies", 1, "breaker", 50)
+            .set("supplies", 2, "breaker", 50)
+            .calculate();
     assertThat(plan.rows(LightingPapers.SUMMARY).get(0).checks()).isEqualTo(1);
     assertThat(plan.rows(LightingPapers.SUMMARY).get(0).stops()).isZero();
   }

@@ -16,7 +16,7 @@ public class RegisterContractTest extends PlanContract {
 
   @Override
   protected Set<String> unordered() {
-    return Set.of("types", "limits", "batteries", "tests", "incidents");
+    return Set.of("types", "limits", "batteries", "tests", "incidents", "checkout");
   }
 
   @Override

@@ -125,19 +125,25 @@ class RegisterPapersTest {
   }
 
   private static int assertSlip(Ranges ranges, PlanResult result) {
-    List<RegisterResults.Slip> slips = result.rows(RegisterResults.SLIP);
-    if (slips.isEmpty() || !slips.get(0).mayGoOut()) {
-      return 0;
-    }
     List<Map<String, Object>> rows = ranges.rows("batteries");
-    List<Integer> same =
-        IntStream.range(0, rows.size())
-            .filter(i -> slips.get(0).serial().equals(text(rows.get(i).get("serial"))))
-            .boxed()
-            .toList();
-    assertThat(same).hasSize(1);
-    assertThat(result.rows(RegisterResults.BATTERIES).get(same.get(0)).fit()).isTrue();
-    return 1;
+    int out = 0;
+    for (RegisterResults.Slip slip : result.rows(RegisterResults.SLIP)) {
+      if (!slip.mayGoOut()) {
+        assertThat(slip.reasons()).isNotEmpty();
+        assertThat(slip.type()).isNull();
+        continue;
+      }
+      List<Integer> same =
+          IntStream.range(0, rows.size())
+              .filter(i -> slip.serial().equals(text(rows.get(i).get("serial"))))
+              .boxed()
+              .toList();
+      assertThat(same).hasSize(1);
+      assertThat(result.rows(RegisterResults.BATTERIES).get(same.get(0)).fit()).isTrue();
+      out++;
+    }
+    assertThat(result.rows(RegisterResults.HANDOVER).get(0).out()).isEqualTo(out);
+    return out;
   }
 
   private static String text(Object cell) {

@@ -215,7 +215,7 @@ class RegisterRulesTest {
 
   @Test
   void a_new_register_of_blank_conditions_is_one_issue() {
-    Ranges ranges = sound().set("project", 1, "slip", "");
+    Ranges ranges = sound().set("checkout", 1, "serial", "");
     for (int i = 100; i < 400; i++) {
       ranges.row("batteries", "serial", "P1-" + i, "type", "P1", "energy", 98);
     }
@@ -387,13 +387,67 @@ class RegisterRulesTest {
   }
 
   @Test
-  void the_slip_needs_a_serial_that_is_there() {
-    Ranges other = sound().set("project", 1, "slip", "P1-99");
+  void the_issue_list_needs_a_serial_that_is_there() {
+    Ranges other = sound().set("checkout", 1, "serial", "P1-99");
     assertThat(slip(other).mayGoOut()).isFalse();
+    assertThat(slip(other).verdict()).isEqualTo(Verdict.STOP);
     assertThat(keys(slip(other).reasons())).containsExactly(RegisterFinding.SLIP_SERIAL);
-    assertThat(sound().set("project", 1, "slip", "").calculate().rows(RegisterResults.SLIP))
+    List<IssueRow> issues = other.calculate().rows(RegisterResults.ISSUES);
+    assertThat(issues).anyMatch(i -> i.where().toString().contains("P1-99"));
+    assertThat(sound().set("checkout", 1, "serial", "").calculate().rows(RegisterResults.SLIP))
         .isEmpty();
-    assertThat(slip(sound().set("project", 1, "slip", "#")).mayGoOut()).isFalse();
+    assertThat(slip(sound().set("checkout", 1, "serial", "#")).mayGoOut()).isFalse();
+  }
+
+  private static Ranges checkout(Ranges ranges, String... serials) {
+    ranges.rows("checkout").clear();
+    for (String serial : serials) {
+      ranges.row("checkout", "serial", serial);
+    }
+    return ranges;
+  }
+
+  /** One that may go out, one held back, one that is not there, one typed twice. */
+  @Test
+  void one_issue_list_takes_all_serials_of_a_job() {
+    Ranges ranges = add(add(add(sound(), "P1-10", 92, 55), "P1-9", 92, 55), "P1-02", 92, 55);
+    ranges.set("batteries", 4, "condition", "dropped");
+    ranges.set("project", 1, "job", "documentary", "jobBack", day("2027-02-20"));
+    PlanResult result =
+        checkout(ranges, "P1-77", "P1-02", "P1-10", "P1-9", "p1-10", "P1-01").calculate();
+    List<RegisterResults.Slip> list = result.rows(RegisterResults.SLIP);
+    assertThat(list)
+        .extracting(RegisterResults.Slip::serial)
+        .containsExactly("P1-01", "P1-9", "P1-10", "P1-02", "P1-77");
+    assertThat(list)
+        .extracting(RegisterResults.Slip::mayGoOut)
+        .containsExactly(true, true, true, false, false);
+    assertThat(keys(list.get(2).reasons())).containsExactly(RegisterFinding.SLIP_TWICE);
+    assertThat(keys(list.get(3).reasons())).contains(RegisterFinding.DAMAGED);
+    assertThat(list.subList(3, 5)).extracting(RegisterResults.Slip::type).containsOnlyNulls();
+    assertThat(list.subList(3, 5))
+        .extracting(RegisterResults.Slip::verdict)
+        .containsOnly(Verdict.STOP);
+    RegisterResults.Handover head = result.rows(RegisterResults.HANDOVER).get(0);
+    assertThat(head.job()).isEqualTo("documentary");
+    assertThat(head.backBy()).isEqualTo("2027-02-20");
+    assertThat(head.out()).isEqualTo(3);
+    assertThat(head.held()).isEqualTo(2);
+    List<RegisterResults.CheckoutResult> rows = result.rows(RegisterResults.CHECKOUT);
+    assertThat(rows)
+        .extracting(RegisterResults.CheckoutResult::mayGoOut)
+        .startsWith(false, false, true, true, true, true);
+  }
+
+  /** The list is printed again once Out to is filled in. */
+  @Test
+  void what_is_out_to_the_job_stays_on_its_list() {
+    Ranges out = sound().set("batteries", 1, "outTo", "documentary");
+    assertThat(slip(out.set("project", 1, "job", "Documentary ")).mayGoOut()).isTrue();
+    assertThat(slip(out.set("project", 1, "job", "music video")).mayGoOut()).isFalse();
+    assertThat(slip(out.set("project", 1, "job", "#")).mayGoOut()).isFalse();
+    Ranges damaged = sound().set("batteries", 1, "outTo", "A", "condition", "wet");
+    assertThat(slip(damaged.set("project", 1, "job", "A")).mayGoOut()).isFalse();
   }
 
   @Test
@@ -452,21 +506,31 @@ class RegisterRulesTest {
   }
 
   @Test
-  void a_recall_by_range_takes_serials_by_their_number() {
-    // P1-010 is number 10, the range is 2 to 5
-    assertThat(battery(incidents(), 3).fit()).isTrue();
-    assertThat(battery(incidents().set("incidents", 2, "lastSerial", "P1-11"), 3).status())
+  void a_recall_by_range_takes_serials_of_the_same_form() {
+    // P1-010 has a digit more than P1-02 to P1-05, so nobody but the maker can say
+    assertThat(keys(battery(incidents(), 3).reasons())).contains(RegisterFinding.RECALL_BY_HAND);
+    assertThat(battery(incidents(), 3).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(battery(incidents(), 3).fit()).isFalse();
+    Ranges same = incidents().set("batteries", 3, "serial", "P1-10");
+    same.set("tests", 3, "serial", "P1-10");
+    assertThat(battery(same, 3).fit()).isTrue();
+    assertThat(battery(same.set("incidents", 2, "lastSerial", "P1-11"), 3).status())
         .isEqualTo(Status.QUARANTINE);
     Ranges letters = incidents().set("batteries", 3, "serial", "P1-0A");
     assertThat(keys(battery(letters, 3).reasons())).contains(RegisterFinding.RECALL_BY_HAND);
     assertThat(battery(letters, 3).fit()).isFalse();
     Ranges turned = incidents().set("incidents", 2, "serial", "P1-05", "lastSerial", "P1-02");
     assertThat(battery(turned, 2).status()).isEqualTo(Status.QUARANTINE);
+    Ranges digits = incidents().set("incidents", 2, "lastSerial", "P1-100");
+    assertThat(keys(digits.calculate().rows(RegisterResults.INCIDENTS).get(1).reasons()))
+        .contains(RegisterFinding.INCIDENT_RANGE);
+    assertThat(battery(digits, 2).fit()).isFalse();
+    assertThat(battery(digits, 3).fit()).isFalse();
   }
 
   @Test
   void a_recall_by_type_takes_all_of_it() {
-    Ranges recall = stock().set("project", 1, "slip", "P1-04");
+    Ranges recall = stock().set("checkout", 1, "serial", "P1-04");
     recall.row("incidents", "type", "p1", "happened", "recalled", "date", day("2027-01-01"));
     assertThat(summary(recall).quarantine()).isEqualTo(9);
     assertThat(summary(recall).fit()).isZero();

@@ -30,7 +30,7 @@ final class RegisterSamples {
   /** A register of one sound battery, P1-01, tested, inspected, fit to go out. */
   static Ranges sound() {
     return Ranges.of(RegisterPlan.MODEL)
-        .row("project", "asOf", day("2027-02-10"), "slip", "P1-01")
+        .row("project", "asOf", day("2027-02-10"))
         .row("types", "type", "P1", "chemistry", "Li-ion", "required", 2)
         .row("batteries", "serial", "P1-01", "type", "P1", "condition", "fine", "energy", 98)
         .row(
@@ -58,7 +58,8 @@ final class RegisterSamples {
             "cell3",
             4.15,
             "cell4",
-            4.15);
+            4.15)
+        .row("checkout", "serial", "P1-01");
   }
 
   /** Adds a battery like the sound one. */
@@ -124,6 +125,10 @@ final class RegisterSamples {
         0.02,
         "maxResistance",
         1.5);
+    stock.set("project", 1, "job", "The Salt Road", "jobBack", day("2027-02-26"));
+    stock.row("checkout", "serial", "P1-02");
+    stock.row("checkout", "serial", "p1-02");
+    stock.row("checkout", "serial", "P1-05");
     add(stock, "P1-02", 92, 52);
     add(stock, "P1-03", 91.5, 60);
     add(stock, "P1-04", 92.5, 56);
@@ -207,7 +212,8 @@ final class RegisterSamples {
   /** One of every fault that is not met by chance. */
   static Ranges faults() {
     Ranges ranges = sound();
-    ranges.set("project", 1, "slip", "P9-99", "coldestTest", 30, "warmestTest", 20);
+    ranges.set("project", 1, "coldestTest", 30, "warmestTest", 20);
+    ranges.set("checkout", 1, "serial", "P9-99");
     ranges.set("project", 1, "retireBelow", 0.9, "watchBelow", 0.5);
     ranges.row("limits", "chemistry", "Li-ion", "minVolts", 1, "maxVolts", 9);
     ranges.row("limits", "chemistry", "LFP", "minVolts", 4, "maxVolts", 3);
@@ -236,7 +242,7 @@ final class RegisterSamples {
   /** Cells that make rows of random tables meet, and fit batteries likely. */
   static List<Object> values(InputColumn column) {
     return switch (column.key()) {
-      case "serial", "slip" ->
+      case "serial" ->
           List.of("A-01", "A-02", "A-03", "A-04", "A-05", "A-06", "A-07", "B-1", "B-2", 77.0);
       case "lastSerial" -> List.of("", "", "", "", "A-02", "A-04", "A-004", "B-2", "nonsense");
       case "type" -> List.of("A", "A", "A", "B");

@@ -13,9 +13,10 @@ class SerialRangeTest {
     "P1-07,YES",
     "P1-01,NO",
     "P1-13,NO",
-    "P1-007,YES",
-    "P1-7,YES",
-    "P1-0013,NO",
+    "P1-007,BY_HAND",
+    "P1-7,BY_HAND",
+    "P1-0013,BY_HAND",
+    "07,BY_HAND",
     "P2-07,NO",
     "P1-0A,BY_HAND",
     "X,NO",
@@ -28,9 +29,8 @@ class SerialRangeTest {
   }
 
   @Test
-  void ends_with_other_letters_are_no_range() {
-    assertThat(SerialRange.between("B26-9", "B26-11").match("B26-10")).isEqualTo(Match.YES);
-    assertThat(SerialRange.between("B26-9", "B26-11").match("B26-1")).isEqualTo(Match.NO);
+  void ends_with_other_letters_or_digits_are_no_range() {
+    assertThat(SerialRange.between("B26-9", "B26-11")).isNull();
     assertThat(SerialRange.between("P1-02", "P2-12")).isNull();
     assertThat(SerialRange.between("P1", "P")).isNull();
   }

@@ -29,6 +29,8 @@ public final class BatteryPlan implements PlanTemplate {
 
   private final PlanWorkbook book =
       PlanWorkbook.of("battery-plan", "Battery plan", BatteryDayPlan.MODEL)
+          .purpose(
+              "Batteries and chargers for shooting days: how many are enough, when each is changed, where it charges.")
           .unitsBy("project.units", "US");
 
   private final PlanList hours =
@@ -52,8 +54,9 @@ public final class BatteryPlan implements PlanTemplate {
                     .more("fewestAlone", "uncharged")),
         PlanTab.of(
                 "Positions",
-                "What batteries are on, one row each; then its devices, from the label or measured."
-                    + " Fill in position, nominal voltage and battery type first.")
+                "What batteries are on, one row each, with power and input voltage of its device."
+                    + " Devices that are not on all day, or more than one, stand below. Fill in"
+                    + " position, battery type, power and input voltage first.")
             .with(
                 book.table("positions")
                     .titled("Positions")
@@ -126,7 +129,39 @@ public final class BatteryPlan implements PlanTemplate {
                         + " it, has power, a free channel and watts left.",
                     "What is short goes dark piece by piece, the highest priority figure first."),
                 book.list("timeline", "position", "piece", "type", "batteries", "from", "to"),
-                hours));
+                hours),
+        PlanTab.of(
+                "Disposables",
+                "Cells that are thrown away: radios, headsets, transmitters. Fill in item, cell,"
+                    + " cells each and how long a set lasts.")
+            .hidden()
+            .with(
+                book.table("disposables").titled("Disposables").shows("sets", "day", "all"),
+                book.list("Cells to buy", 20, "cells", "cell", "day", "all")),
+        PlanTab.of(
+                "Hot-swap stack",
+                "Each hot-swap plate of Positions: one battery supplies alone while the other is"
+                    + " changed.")
+            .hidden()
+            .with(
+                book.list(
+                        "hotSwap",
+                        "position",
+                        "batteries",
+                        "amps",
+                        "maxAmps",
+                        "carries",
+                        "one",
+                        "stack")
+                    .width("position", 42)),
+        PlanTab.of(
+                "Voltage comparison",
+                "Each position at 12, 24 and 48 V: current, and what its DC cable loses. Check the"
+                    + " input voltage of the device before you change it.")
+            .hidden()
+            .with(
+                book.list("voltages", "position", "watts", "volts", "amps", "drop", "lost", "has")
+                    .width("position", 42)));
   }
 
   private PlanTab project() {
@@ -142,7 +177,17 @@ public final class BatteryPlan implements PlanTemplate {
                 FieldSpec.input("Revision")
                     .number(CellFormat.COUNT, 0, 999)
                     .help("Add one whenever a paper goes out.")),
-            book.fields("Rules", "project", "units", "day", "dayBegins", "near", "touchLimit")
+            book.fields(
+                    "Rules",
+                    "project",
+                    "units",
+                    "day",
+                    "chargersAir",
+                    "warmUp",
+                    "health",
+                    "dayBegins",
+                    "near",
+                    "touchLimit")
                 .pick("day", "days.date"),
             book.lines("", "project", "verdict", "reasons"),
             book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"));
@@ -182,8 +227,8 @@ public final class BatteryPlan implements PlanTemplate {
             PlanText.cautions(HOT, DAMAGED, CHARGING, JOINED, GAUGES),
             PlanText.notes(
                 "More tabs",
-                "Charging tonight, Lent out, Battery labels and Timeline are hidden:"
-                    + " show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
+                "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack and"
+                    + " Voltage comparison are hidden: show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
                     + " tab."));
   }
 

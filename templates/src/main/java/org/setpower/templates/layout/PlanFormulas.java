@@ -126,11 +126,30 @@ public final class PlanFormulas {
 
   /**
    * A unit system as it may be picked: while lengths or others are typed, only that in which they
-   * are, since a change would give them another meaning.
+   * are, since a change would give them another meaning. Where it was cleared meanwhile, only with
+   * a statement about these figures, which the plan has confirmed.
    */
   public String offered(String word) {
     String now = PlanNames.cell(layout.workbook().unitCell());
-    return "IF(AND(" + now + "<>\"\";$Plan.$C$3>0);" + now + ";\"" + word + "\")";
+    String quoted = "\"" + word + "\"";
+    return "IF($Plan.$C$3=0;"
+        + quoted
+        + ";IF("
+        + now
+        + "=\"\";\""
+        + layout.workbook().unitsAsked(word)
+        + "\";IF("
+        + isUnit(now, word)
+        + ";"
+        + quoted
+        + ";"
+        + now
+        + ")))";
+  }
+
+  /** Whether units are those of a word, said with or without a statement about typed figures. */
+  private static String isUnit(String cell, String word) {
+    return "LEFT(" + cell + ";" + word.length() + ")=\"" + word + "\"";
   }
 
   /** How many figures are typed in units that Project decides. */
@@ -166,10 +185,8 @@ public final class PlanFormulas {
     return "\""
         + words.of(heading).replace("\"", "\"\"")
         + " (\"&IF("
-        + PlanNames.cell(layout.workbook().unitCell())
-        + "=\""
-        + layout.workbook().unitWord()
-        + "\";\""
+        + isUnit(PlanNames.cell(layout.workbook().unitCell()), layout.workbook().unitWord())
+        + ";\""
         + words.of(either[1])
         + "\";\""
         + words.of(either[0])

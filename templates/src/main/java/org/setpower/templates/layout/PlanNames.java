@@ -3,12 +3,12 @@ package org.setpower.templates.layout;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
@@ -53,18 +53,12 @@ public final class PlanNames {
   /** The first column of the answer. */
   public static final int ANSWER = 3;
 
+  /** A longer call is read by nobody. */
+  private static final int MOST_LETTERS = 300;
+
   private final PlanWorkbook workbook;
   private final Map<String, List<String>> shown;
-  private final List<Band> bands = new ArrayList<>();
-  private final int width;
-
-  /**
-   * Tables of results side by side in the block.
-   *
-   * @param rows as many as the longest has
-   * @param tables keys of the tables, from left to right
-   */
-  record Band(int rows, List<String> tables) {}
+  private final BlockPlaces places;
 
   PlanNames(PlanWorkbook workbook) {
     this.workbook = workbook;
@@ -72,76 +66,100 @@ public final class PlanNames {
         workbook.answer().stream()
             .collect(
                 Collectors.groupingBy(PlanNames::table, LinkedHashMap::new, Collectors.toList()));
-    width = shown.values().stream().mapToInt(List::size).max().orElse(1);
-    shown.keySet().stream()
-        .sorted(Comparator.comparing((String t) -> workbook.results(t).rows()).reversed())
-        .forEach(this::pack);
+    places =
+        BlockPlaces.of(
+            shown.entrySet().stream()
+                .map(
+                    t ->
+                        new BlockPlaces.Size(
+                            t.getKey(), workbook.results(t.getKey()).rows(), t.getValue().size()))
+                .toList());
   }
 
   private static String table(String path) {
     return path.substring(0, path.indexOf('.'));
   }
 
-  /** Puts a table beside another of at least its length where there is room: cells cost time. */
-  private void pack(String table) {
-    for (Band band : bands) {
-      int used = band.tables().stream().mapToInt(t -> shown.get(t).size()).sum();
-      if (used + shown.get(table).size() <= width) {
-        band.tables().add(table);
-        return;
-      }
-    }
-    bands.add(new Band(workbook.results(table).rows(), new ArrayList<>(List.of(table))));
-  }
-
   private static String capital(String key) {
     return Character.toUpperCase(key.charAt(0)) + key.substring(1);
   }
 
-  /** The rows of the answer: language and layout, then one for each band. */
+  /**
+   * The rows of the answer: language, layout and columns of the block, then one for each table:
+   * rows, place in the block, keys.
+   */
   public List<List<Object>> answer(String language) {
     List<List<Object>> rows = new ArrayList<>();
-    rows.add(padded(List.of(language, workbook.version())));
-    for (Band band : bands) {
-      List<Object> row = new ArrayList<>(List.of((double) band.rows()));
-      band.tables().forEach(t -> row.addAll(shown.get(t)));
-      rows.add(padded(row));
-    }
+    rows.add(padded(List.of(language, workbook.version(), (double) places.columns())));
+    places
+        .all()
+        .forEach(
+            p -> {
+              List<Object> row = new ArrayList<>();
+              row.addAll(List.of((double) p.rows(), (double) p.top(), (double) p.left()));
+              row.addAll(shown.get(p.table()));
+              rows.add(padded(row));
+            });
     return rows;
   }
 
   private List<Object> padded(List<Object> cells) {
     List<Object> row = new ArrayList<>(cells);
-    while (row.size() <= width) {
+    while (row.size() < answerColumns()) {
       row.add("");
     }
     return row;
   }
 
+  /** Columns of the answer. */
+  public int answerColumns() {
+    return 3 + shown.values().stream().mapToInt(List::size).max().orElse(1);
+  }
+
   /** The first row of the block, below the answer. */
   public int blockTop() {
-    return TOP + bands.size() + 2;
+    return TOP + places.all().size() + 2;
   }
 
   /** Rows of the block. */
   public int blockRows() {
-    return 1 + bands.stream().mapToInt(Band::rows).sum();
+    return 1 + places.rows();
   }
 
   /** Columns of the block. */
   public int blockColumns() {
-    return width;
+    return places.columns();
   }
 
   /** The array formula of the block. */
   public String call() {
+    return call(isShort() ? t -> handed(range(t.key())) : this::argument);
+  }
+
+  private String call(Function<InputTable<?>, String> argument) {
     return "PLAN."
         + workbook.model().name().toUpperCase(Locale.ROOT)
-        + "(IFERROR(Answer;\"#\")"
+        + "("
+        + handed("Answer")
         + workbook.model().inputs().stream()
-            .map(t -> ";IFERROR(" + range(t.key()) + ";\"#\")")
+            .map(t -> ";" + argument.apply(t))
             .collect(Collectors.joining())
         + ")";
+  }
+
+  /** Whether the call says by itself how each table is handed over, or by names. */
+  private boolean isShort() {
+    return call(t -> handed(range(t.key()))).length() <= MOST_LETTERS;
+  }
+
+  /** A cell in error must not take the whole call with it. */
+  private static String handed(String range) {
+    return "IFERROR(" + range + ";\"#\")";
+  }
+
+  /** The name of an argument of a call that would be too long without it. */
+  private String argument(InputTable<?> table) {
+    return "In_" + (workbook.model().inputs().indexOf(table) + 1);
   }
 
   /** The name of a table to fill, from its row of keys to its end row. */
@@ -284,6 +302,9 @@ public final class PlanNames {
     Map<String, String> ranges = new TreeMap<>();
     ranges.put(MISSING, at(0, 1));
     ranges.put(COPIED, at(0, 2));
+    if (!isShort()) {
+      workbook.model().inputs().forEach(t -> ranges.put(argument(t), handed(range(t.key()))));
+    }
     if (!workbook.unitCell().isEmpty()) {
       ranges.put(UNITS, at(UNITS_COLUMN, 0) + ":" + CellNames.fixed(UNITS_COLUMN, 1));
     }
@@ -296,26 +317,28 @@ public final class PlanNames {
     ranges.put(
         "Layout", at(0, layoutTop()) + ":" + CellNames.fixed(1, layoutTop() + layout().length - 1));
     ranges.put(
-        "Answer", at(ANSWER, TOP) + ":" + CellNames.fixed(ANSWER + width, TOP + bands.size()));
+        "Answer",
+        at(ANSWER, TOP)
+            + ":"
+            + CellNames.fixed(ANSWER + answerColumns() - 1, TOP + places.all().size()));
     int row = blockTop();
     ranges.put(
         "Block",
-        at(ANSWER, row) + ":" + CellNames.fixed(ANSWER + width - 1, row + blockRows() - 1));
-    row++;
-    for (Band band : bands) {
-      int column = ANSWER;
-      for (String table : band.tables()) {
-        int last = column + shown.get(table).size() - 1;
-        int money = shown.get(table).indexOf(workbook.decimals());
-        if (money >= 0) {
-          ranges.put(DECIMALS, at(column + money, row));
-        }
-        ranges.put(
-            "Results_" + table,
-            at(column, row) + ":" + CellNames.fixed(last, row + band.rows() - 1));
-        column = last + 1;
+        at(ANSWER, row)
+            + ":"
+            + CellNames.fixed(ANSWER + blockColumns() - 1, row + blockRows() - 1));
+    for (BlockPlaces.Place place : places.all()) {
+      int column = ANSWER + place.left();
+      int top = row + 1 + place.top();
+      int money = shown.get(place.table()).indexOf(workbook.decimals());
+      if (money >= 0) {
+        ranges.put(DECIMALS, at(column + money, top));
       }
-      row += band.rows();
+      ranges.put(
+          "Results_" + place.table(),
+          at(column, top)
+              + ":"
+              + CellNames.fixed(column + place.columns() - 1, top + place.rows() - 1));
     }
     return ranges;
   }

@@ -2,6 +2,7 @@ package org.setpower.templates.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.PlanModel;
@@ -14,8 +15,10 @@ public final class PlanWorkbook {
   private final String title;
   private final PlanModel model;
   private final List<PlanTab> tabs = new ArrayList<>();
+  private String purpose = "";
   private String unitCell = "";
   private String unitWord = "";
+  private UnaryOperator<String> unitsAsked = word -> word;
   private final List<String> stamps = new ArrayList<>();
   private String decimals = "";
   private String basis = "";
@@ -41,6 +44,16 @@ public final class PlanWorkbook {
     return this;
   }
 
+  /** What it is for, in a sentence or two: shown where new files are chosen. */
+  public PlanWorkbook purpose(String sentences) {
+    purpose = sentences;
+    return this;
+  }
+
+  public String purpose() {
+    return purpose;
+  }
+
   /**
    * The cell that decides units written as {@code m|ft}.
    *
@@ -51,6 +64,20 @@ public final class PlanWorkbook {
     unitCell = path;
     unitWord = word;
     return this;
+  }
+
+  /**
+   * What is picked in place of each word of that cell while figures are typed and none is picked:
+   * it begins with the word, and the plan has it confirmed.
+   */
+  public PlanWorkbook unitsAsked(UnaryOperator<String> asked) {
+    unitsAsked = asked;
+    return this;
+  }
+
+  /** What is picked in place of a word of the units while figures are typed and none is picked. */
+  public String unitsAsked(String word) {
+    return unitsAsked.apply(word);
   }
 
   /** The cell that decides units written as {@code m|ft}; empty without one. */

@@ -30,7 +30,10 @@ public final class BatteryRegister implements PlanTemplate {
 
   /** A register on a model that has other columns to fill: a file of another version. */
   public BatteryRegister(PlanModel model) {
-    book = PlanWorkbook.of("battery-register", "Battery register", model);
+    book =
+        PlanWorkbook.of("battery-register", "Battery register", model)
+            .purpose(
+                "All batteries of a house by serial, with tests and incidents: what may go out, what is quarantined.");
     book.with(
         project(),
         PlanTab.of(
@@ -54,6 +57,12 @@ public final class BatteryRegister implements PlanTemplate {
                     .pick("serial", "batteries.serial")
                     .unit("temperature", "project.temperatureUnit", "°C")
                     .shows("compared", "health")),
+        PlanTab.of(
+                "Check-out",
+                "The serials that are to go out with a job; a list can be pasted. Print Issue list.")
+            .with(
+                book.fields("", "project", "job", "jobBack"),
+                book.table("checkout").pick("serial", "batteries.serial").shows("mayGoOut")),
         PlanTab.of("Actions", "What to do with which battery, the most urgent first.")
             .paper()
             .with(
@@ -61,21 +70,7 @@ public final class BatteryRegister implements PlanTemplate {
                 book.list(
                     "actions", "verdict", "serial", "type", "place", "outTo", "action", "reasons")),
         summary(),
-        PlanTab.page("Issue slip", "Goes out with one battery. Pick its serial, then print.")
-            .with(
-                book.fields("", "project", "slip").pick("slip", "batteries.serial"),
-                book.figures(2, "slip", "serial", "mayGoOut"),
-                book.lines(
-                    "", "slip", "verdict", "reasons", "type", "energy", "health", "tested",
-                    "backBy"),
-                PlanText.cautions(
-                    HOT,
-                    "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery."
-                        + " Quarantine it outdoors, away from people and batteries. Do not charge"
-                        + " it. Do not send it by air. Call us.",
-                    CHARGING,
-                    "Cover the terminals one by one for travel.",
-                    "Return the battery about half full, and report what happened to it.")),
+        issueList(),
         PlanTab.of("Stocktake list", "For the walk along the shelves, by place, then by serial.")
             .hidden()
             .paper()
@@ -149,6 +144,39 @@ public final class BatteryRegister implements PlanTemplate {
                     "meanHealth",
                     "lowestHealth",
                     "toBuy"));
+  }
+
+  /** One paper for a job, however many batteries it has. */
+  private PlanTab issueList() {
+    return PlanTab.of("Issue list", "Goes out with the batteries of a job: those marked yes only.")
+        .upright()
+        .prints(25)
+        .with(
+            book.lines("", "handover", "job", "backBy", "out", "held"),
+            PlanText.notes(
+                "Signatures",
+                "Handed out by, date: ........................................................",
+                "Received by, date: ........................................................"),
+            PlanText.cautions(
+                HOT,
+                "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery."
+                    + " Quarantine it outdoors, away from people and batteries. Do not charge"
+                    + " it. Do not send it by air. Call us.",
+                CHARGING,
+                "Cover the terminals one by one for travel.",
+                "Return the battery about half full, and report what happened to it."),
+            book.list(
+                    "slip",
+                    "verdict",
+                    "serial",
+                    "mayGoOut",
+                    "type",
+                    "energy",
+                    "health",
+                    "tested",
+                    "reasons")
+                .width("type", 18)
+                .width("reasons", 80));
   }
 
   private PlanTab summary() {

@@ -19,6 +19,8 @@ public final class BatteryTravelList implements PlanTemplate {
 
   private final PlanWorkbook book =
       PlanWorkbook.of("battery-travel-list", "Battery travel list", TravelPlan.MODEL)
+          .purpose(
+              "Which batteries fly with whom under which rules, what goes as freight or by road, and the papers.")
           .stamped("project.production", "project.revision");
 
   /** Declares the list. */
@@ -29,11 +31,11 @@ public final class BatteryTravelList implements PlanTemplate {
         PlanTab.of(
                 "Batteries",
                 "One row for each type, or for each serial: a list can be pasted. Weight, UN 38.3"
-                    + " and state of charge count for what does not fly as baggage. Goes by, in"
-                    + " the closed group, sends a battery by road or freight on purpose.")
+                    + " and state of charge count for what does not fly as baggage. Goes by sends"
+                    + " a battery by road or freight on purpose: no traveller carries it.")
             .with(
                 book.table("batteries")
-                    .optional("by", "backCharge")
+                    .optional("type", "backCharge")
                     .pick("user", "travellers.traveller")
                     .unit("kilograms", "project.weightUnit", "kg")
                     .shows("carriedPieces")
@@ -70,7 +72,9 @@ public final class BatteryTravelList implements PlanTemplate {
                         "discharge",
                         "decided",
                         "reasons")
-                    .width("traveller", 34)),
+                    .width("traveller", 34)
+                    .width("reasons", 130)
+                    .tall(3)),
         summary(),
         checkIn(),
         questions(),
@@ -82,7 +86,8 @@ public final class BatteryTravelList implements PlanTemplate {
             .with(
                 book.list("rules", "flight", "battery", "carriage", "edition", "confirm", "source")
                     .width("edition", 90)
-                    .width("source", 200)),
+                    .width("source", 200)
+                    .tall(2)),
         PlanTab.of("Assumptions", "What the list takes as given.")
             .hidden()
             .with(
@@ -100,8 +105,10 @@ public final class BatteryTravelList implements PlanTemplate {
                 PlanText.notes(
                     "Proposal",
                     "In this order: the most needed Wh carried, by priority; the fewest batteries"
-                        + " over 100 Wh; batteries in equipment with their user; the smallest"
-                        + " heaviest load, to half a kilogram; with the user; the fewest changes.",
+                        + " over 100 Wh; the smallest heaviest load, to half a kilogram; with the"
+                        + " user; the fewest changes.",
+                    "A battery in equipment is no load to its user, who brings the equipment"
+                        + " anyway.",
                     "A battery without a weight counts as 1 kg for 140 Wh where loads are shared,"
                         + " and nowhere else.")));
   }
@@ -206,7 +213,7 @@ public final class BatteryTravelList implements PlanTemplate {
                 .width("bag", 14)
                 .width("travellers", 70)
                 .width("notes", 110)
-                .tall(2));
+                .tall(4));
   }
 
   private PlanTab questions() {
@@ -231,7 +238,7 @@ public final class BatteryTravelList implements PlanTemplate {
             book.list(
                     "cards", "traveller", "battery", "carried", "energy", "pieces", "bag", "notes")
                 .width("notes", 110)
-                .tall(5));
+                .tall(6));
   }
 
   private PlanTab freight() {

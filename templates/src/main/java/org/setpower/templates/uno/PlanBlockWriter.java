@@ -58,10 +58,10 @@ final class PlanBlockWriter {
     UnoAccess.as(
             XCellRangeData.class, PlanWriter.range(sheet, 0, names.layoutTop(), 2, layout.length))
         .setDataArray(layout);
-    List<List<Object>> answer = names.answer(words.language());
+    List<List<Object>> answer = names.answer(words.tag());
     XCellRange asked =
         PlanWriter.range(
-            sheet, PlanNames.ANSWER, PlanNames.TOP, names.blockColumns() + 1, answer.size());
+            sheet, PlanNames.ANSWER, PlanNames.TOP, names.answerColumns(), answer.size());
     UnoAccess.as(XCellRangeData.class, asked)
         .setDataArray(answer.stream().map(List::toArray).toArray(Object[][]::new));
     XCellRange block =

@@ -81,7 +81,6 @@ public final class PlanWriter {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
-  private static final int ROOM = 40; // rows of a list with room for more lines than one
   private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
@@ -109,7 +108,7 @@ public final class PlanWriter {
   public static PlanWriter of(Office office, PlanWorkbook workbook, MessageCatalog words)
       throws IOException {
     XComponent document = office.newSpreadsheet();
-    StyleWriter styles = new StyleWriter(document, words.language());
+    StyleWriter styles = new StyleWriter(document, words.tag());
     PlanWriter drawing = new PlanWriter(document, workbook, words, styles);
     drawing.draw();
     return drawing;
@@ -506,10 +505,12 @@ public final class PlanWriter {
   }
 
   private void draw(PlanTab tab, PlanFields fields, int row) {
+    boolean plain = fields.columns().stream().allMatch(c -> fields.standIn(c).isEmpty());
+    int help = plain ? 1 : 2; // what a blank hands over stands between
     for (int i = 0; i < fields.columns().size(); i++) {
       InputColumn column = fields.columns().get(i);
       String heading = layout.label(column);
-      XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words), 1);
+      XCellRange cell = field(tab, row + i, heading, InputCells.help(column, words), 1, help);
       toFill(cell, column, fields.pick(column));
       if (!fields.standIn(column).isEmpty()) {
         int used = layout.cell(tab) + 1;
@@ -523,20 +524,25 @@ public final class PlanWriter {
   private void draw(PlanTab tab, PlanNotes notes, int row) {
     for (int i = 0; i < notes.cells().size(); i++) {
       FieldSpec cell = notes.cells().get(i);
-      XCellRange at = field(tab, row + i, words.of(cell.heading()), words.of(cell.help()), 2);
+      XCellRange at = field(tab, row + i, words.of(cell.heading()), words.of(cell.help()), 2, 2);
       UnoAccess.set(at, "CellStyle", styles.of(CellStyle.TO_FILL, cell.format()));
       ValidationWriter.put(at, cell, words, words.of(cell.help()), null);
     }
   }
 
-  /** Label, cell and help of a single cell to fill; gives the cell. */
-  private XCellRange field(PlanTab tab, int row, String label, String help, int wide) {
+  /**
+   * Label, cell and help of a single cell to fill; gives the cell.
+   *
+   * @param wide columns of the cell
+   * @param away columns from there to the help
+   */
+  private XCellRange field(PlanTab tab, int row, String label, String help, int wide, int away) {
     int at = layout.cell(tab);
     int labelled = tab.isPage() ? 0 : PlanLayout.LABEL;
     write(tab, labelled, row, label, styles.of(CellStyle.LABEL));
     merge(tab, labelled, row, at - labelled);
     int span = tab.isPage() ? tab.twelfths(3) : wide;
-    int beside = at + (tab.isPage() ? span : 2);
+    int beside = at + (tab.isPage() ? span : away);
     if (tab.isPage()) {
       XCellRange shown = merge(tab, beside, row, tab.grid() - beside);
       UnoAccess.set(shown, "ShrinkToFit", true);
@@ -665,11 +671,9 @@ public final class PlanWriter {
     XDocumentProperties properties =
         UnoAccess.as(XDocumentPropertiesSupplier.class, document).getDocumentProperties();
     properties.setTitle(title);
+    properties.setDescription(words.of(workbook.purpose()));
     String origin =
-        workbook.fileName()
-            + " "
-            + workbook.version()
-            + (words.isEnglish() ? "" : "-" + words.language());
+        workbook.fileName() + " " + workbook.version() + (words.isKey() ? "" : "-" + words.tag());
     var own = properties.getUserDefinedProperties();
     if (!UnoAccess.as(com.sun.star.beans.XPropertySet.class, own)
         .getPropertySetInfo()
@@ -749,8 +753,14 @@ public final class PlanWriter {
     Object[][] shown =
         UnoAccess.as(XCellRangeData.class, range(tab, left, first, wide, list.rows()))
             .getDataArray();
-    for (int i = Math.min(ROOM, list.rows()) - 1; i >= 0 && isBlank(shown[i]); i--) {
-      height(tab, first + i, 120 + list.tall() * LINE);
+    int filled = list.rows();
+    while (filled > 0 && isBlank(shown[filled - 1])) {
+      filled--;
+    }
+    if (filled < list.rows()) {
+      XCellRange blank = range(tab, 0, first + filled, 1, list.rows() - filled);
+      Object rows = UnoAccess.as(XColumnRowRange.class, blank).getRows();
+      UnoAccess.set(rows, "Height", 120 + list.tall() * LINE);
     }
   }
 

@@ -36,15 +36,21 @@ final class StyleWriter {
   private final XNameContainer pages;
   private final Set<String> made = new HashSet<>();
 
-  /** The styles of a document in a language. */
-  StyleWriter(Object document, String language) {
+  /**
+   * The styles of a document.
+   *
+   * @param tag its language, with or without a country: de, en-US
+   */
+  StyleWriter(Object document, String tag) {
     this.document = document;
-    this.language = new Locale(language, language.toUpperCase(java.util.Locale.ROOT), "");
+    String[] parts = tag.split("-");
+    String country = parts[parts.length - 1].toUpperCase(java.util.Locale.ROOT);
+    language = new Locale(parts[0], country, "");
     var families = UnoAccess.as(XStyleFamiliesSupplier.class, document).getStyleFamilies();
     cells = family(families, "CellStyles");
     pages = family(families, "PageStyles");
     Object base = UnoAccess.ask(() -> cells.getByName("Default"));
-    if (!language.equals(MessageCatalog.ENGLISH)) {
+    if (!tag.equals(MessageCatalog.ENGLISH)) {
       UnoAccess.set(document, "CharLocale", this.language);
       UnoAccess.set(base, "CharLocale", this.language);
     }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.setpower.plan.common.Answer;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.registry.groups.CableFunctions;
@@ -117,7 +118,7 @@ class PlanWorkbookTest {
   @ParameterizedTest
   @MethodSource("workbooks")
   void formulas_are_short_in_every_language(PlanWorkbook workbook) {
-    for (String language : MessageCatalog.LANGUAGES) {
+    for (String language : MessageCatalog.files()) {
       PlanLayout layout =
           new PlanLayout(workbook, MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
       Map<String, String> formulas = layout.formulas().all();
@@ -146,14 +147,29 @@ class PlanWorkbookTest {
     assertThat(answer.get(0)).startsWith("en", InputTable.layoutHash(workbook.model().inputs()));
     List<Object> keys =
         answer.subList(1, answer.size()).stream()
-            .flatMap(r -> r.subList(1, r.size()).stream())
+            .flatMap(r -> r.subList(3, r.size()).stream())
             .filter(k -> !"".equals(k))
             .toList();
     assertThat(keys).doesNotHaveDuplicates().hasSameElementsAs(workbook.answer());
-    double rows =
-        answer.subList(1, answer.size()).stream().mapToDouble(r -> (Double) r.get(0)).sum();
-    assertThat((double) names.blockRows()).isEqualTo(1 + rows);
-    assertThat(answer).allMatch(r -> r.size() == names.blockColumns() + 1);
+    assertThat(answer).allMatch(r -> r.size() == names.answerColumns());
+    Answer read =
+        Answer.read(answer.stream().map(List::toArray).toArray(Object[][]::new)).orElseThrow();
+    assertThat(read.rows() + 1).isEqualTo(names.blockRows());
+    assertThat(read.width()).isEqualTo(names.blockColumns());
+  }
+
+  /** Cells of a block cost time whether they hold something or not. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void most_cells_of_a_block_hold_results(PlanWorkbook workbook) {
+    PlanNames names = new PlanLayout(workbook, MessageCatalog.english()).names();
+    long results =
+        workbook.answer().stream()
+            .mapToLong(p -> workbook.results(p.substring(0, p.indexOf('.'))).rows())
+            .sum();
+    assertThat((double) results / (names.blockRows() * names.blockColumns()))
+        .as(workbook.fileName())
+        .isGreaterThan(0.7);
   }
 
   @Test

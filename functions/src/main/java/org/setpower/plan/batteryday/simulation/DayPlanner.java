@@ -204,22 +204,48 @@ public final class DayPlanner {
   /** The fewest batteries with which nothing goes dark, all full at call. */
   public Fewest fewest() {
     Map<Integer, Integer> uncharged = new TreeMap<>();
+    Map<Integer, Integer> least = new TreeMap<>();
     for (int type : types(day)) {
-      DaySpec own = only(List.of(type), List.of());
-      int number = smallest(own, policies(own), type, Map.of());
+      int number = leastOf(type, List.of(), MOST_BATTERIES);
       if (number > 0) {
         uncharged.put(type, number);
+        int charged = leastOf(type, day.chargers(), number);
+        least.put(type, charged > 0 ? charged : number);
       }
+    }
+    DaySpec all = only(List.copyOf(least.keySet()), day.chargers());
+    List<DayPolicy> tried = policies(all);
+    if (firstLit(all.with(full(least), all.chargers()), tried) != null) {
+      return new Fewest(uncharged, least, least, !effort.isSpent());
     }
     Map<Integer, Integer> alone = new TreeMap<>();
     uncharged.forEach(
         (type, most) -> {
           DaySpec near = only(sharing(type, uncharged.keySet()), day.chargers());
-          int number = smallest(near, policies(near), type, uncharged);
+          int number = smallest(near, policies(near), type, uncharged, least.get(type));
           alone.put(type, number > 0 ? Math.min(number, most) : most);
         });
-    Map<Integer, Integer> together = together(alone, uncharged);
-    return new Fewest(uncharged, alone, together, !effort.isSpent());
+    return new Fewest(uncharged, alone, together(all, tried, alone, uncharged), !effort.isSpent());
+  }
+
+  /**
+   * The fewest of a type where nothing of another type competes for chargers and watts; 0 if none
+   * help. An edit changes few of them, so those of the last plans are kept.
+   */
+  private int leastOf(int type, List<ChargerSpec> chargers, int most) {
+    DaySpec own = only(List.of(type), chargers);
+    KeptSearch.Key key = KeptSearch.key(own, type, most);
+    KeptSearch.Found kept = KeptSearch.get(key);
+    if (kept != null && kept.cost() < effort.left()) {
+      effort.spend(kept.cost());
+      return kept.number();
+    }
+    long before = effort.left();
+    int number = smallest(own, policies(own), type, Map.of(type, most), 1);
+    if (!effort.isSpent()) {
+      KeptSearch.keep(key, new KeptSearch.Found(number, before - effort.left()));
+    }
+    return number;
   }
 
   private static List<Integer> types(DaySpec day) {
@@ -280,14 +306,17 @@ public final class DayPlanner {
    * The number of a type with which a schedule is found, and with one fewer none; 0 if none is
    * found with any. Batteries that a schedule never touches change nothing in it: so the next
    * number tried is one fewer than it touches.
+   *
+   * @param enough batteries by type, the most that are tried
+   * @param known fewer are known not to do
    */
   private int smallest(
-      DaySpec near, List<DayPolicy> tried, int type, Map<Integer, Integer> enough) {
+      DaySpec near, List<DayPolicy> tried, int type, Map<Integer, Integer> enough, int known) {
     Map<Integer, Integer> stock = new TreeMap<>(enough);
     stock.keySet().retainAll(types(near));
-    int least = Math.max(1, atOnce(near, type));
+    int least = Math.max(known, atOnce(near, type));
     int smallest = 0;
-    int number = enough.getOrDefault(type, MOST_BATTERIES);
+    int number = enough.get(type);
     while (number >= least) {
       stock.put(type, number);
       DayRun lit = firstLit(near.with(full(stock), near.chargers()), tried);
@@ -329,9 +358,10 @@ public final class DayPlanner {
 
   /** The fewest in all, none of a type below what it needs alone. */
   private Map<Integer, Integer> together(
-      Map<Integer, Integer> alone, Map<Integer, Integer> enough) {
-    DaySpec all = only(List.copyOf(alone.keySet()), day.chargers());
-    List<DayPolicy> tried = policies(all);
+      DaySpec all,
+      List<DayPolicy> tried,
+      Map<Integer, Integer> alone,
+      Map<Integer, Integer> enough) {
     List<Map<Integer, Integer>> level = List.of(alone);
     for (int more = 0; more <= MOST_MORE; more++) {
       Set<Map<Integer, Integer>> next = new LinkedHashSet<>();

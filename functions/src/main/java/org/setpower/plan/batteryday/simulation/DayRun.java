@@ -28,6 +28,7 @@ final class DayRun {
   private final List<RunningUnit> units = new ArrayList<>();
   private final List<RunningUnit> byImportance;
   private final Map<Integer, DayBattery> batteries = new LinkedHashMap<>();
+  private final List<DayBattery> all = new ArrayList<>();
   private final Map<Integer, List<DayBattery>> byType = new HashMap<>();
   private final ChargingDesk desk;
   private final TreeSet<Double> moments = new TreeSet<>();
@@ -49,6 +50,7 @@ final class DayRun {
     for (BatterySpec spec : day.batteries()) {
       DayBattery battery = new DayBattery(spec);
       batteries.put(spec.number(), battery);
+      all.add(battery);
       byType.computeIfAbsent(battery.type, t -> new ArrayList<>()).add(battery);
     }
     desk = new ChargingDesk(day, morning);
@@ -88,7 +90,7 @@ final class DayRun {
   int touched(int type) {
     int place = 0;
     int last = 1;
-    for (DayBattery battery : batteries.values()) {
+    for (DayBattery battery : all) {
       place += battery.type == type ? 1 : 0;
       last = battery.type == type && battery.touched ? place : last;
     }
@@ -168,7 +170,7 @@ final class DayRun {
   }
 
   private void comeBack(double now) {
-    for (DayBattery battery : batteries.values()) {
+    for (DayBattery battery : all) {
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
         battery.charge = 1;
         battery.cold = false;
@@ -308,11 +310,15 @@ final class DayRun {
   }
 
   private void sendWaiting(double now) {
-    List<DayBattery> waiting = new ArrayList<>();
-    for (DayBattery battery : batteries.values()) {
+    List<DayBattery> waiting = null;
+    for (DayBattery battery : all) {
       if (battery.waits && battery.place == Place.SHELF) {
+        waiting = waiting == null ? new ArrayList<>() : waiting;
         waiting.add(battery);
       }
+    }
+    if (waiting == null) {
+      return;
     }
     waiting.sort(Comparator.comparingDouble(b -> b.charge));
     waiting.forEach(b -> send(b, true, now));
@@ -407,18 +413,26 @@ final class DayRun {
   }
 
   private static boolean reaches(RunningUnit unit, List<DayBattery> set, double now, double goal) {
-    double charge = set.stream().mapToDouble(b -> b.chargeAt(now)).min().orElse(0);
+    double charge = 1;
+    for (DayBattery battery : set) {
+      charge = Math.min(charge, battery.chargeAt(now));
+    }
     return unit.reach(charge, now, RunningUnit.isCold(set)) >= goal - SAME;
   }
 
   /** Batteries that the unit can use, from the least charged to the fullest. */
   private List<DayBattery> usable(RunningUnit unit, double now, boolean charging) {
     List<DayBattery> usable = new ArrayList<>();
+    List<DayBattery> own = byType.get(unit.spec.type());
+    if (own == null) {
+      return usable;
+    }
+    double[] charges = new double[own.size()];
     cost += batteries.size();
     double lastCharge = Double.NaN;
     boolean lastCold = false;
     boolean lastWorth = false;
-    for (DayBattery b : byType.getOrDefault(unit.spec.type(), List.of())) {
+    for (DayBattery b : own) {
       if (isThere(b, now, charging)) {
         // most are full: what is known of one is known of all as full
         double charge = b.chargeAt(now);
@@ -428,14 +442,25 @@ final class DayRun {
           lastWorth = isWorthIt(unit, charge, now, b.cold);
         }
         if (lastWorth) {
-          usable.add(b);
+          insert(usable, charges, b, charge);
         }
       }
     }
-    usable.sort(
-        Comparator.comparingDouble((DayBattery b) -> b.chargeAt(now))
-            .thenComparingInt(b -> b.number));
     return usable;
+  }
+
+  /** Most come in order: the fullest last, of equals by number. */
+  private static void insert(
+      List<DayBattery> sorted, double[] charges, DayBattery battery, double charge) {
+    int place = sorted.size();
+    while (place > 0
+        && (charges[place - 1] > charge
+            || charges[place - 1] == charge && sorted.get(place - 1).number > battery.number)) {
+      charges[place] = charges[place - 1];
+      place--;
+    }
+    charges[place] = charge;
+    sorted.add(place, battery);
   }
 
   private boolean isThere(DayBattery b, double now, boolean charging) {

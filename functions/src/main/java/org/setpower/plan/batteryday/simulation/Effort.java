@@ -12,6 +12,10 @@ final class Effort {
     left -= cost;
   }
 
+  long left() {
+    return left;
+  }
+
   boolean isSpent() {
     return left <= 0;
   }

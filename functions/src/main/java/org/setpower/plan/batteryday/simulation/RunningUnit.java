@@ -78,7 +78,12 @@ final class RunningUnit {
   }
 
   static boolean isCold(List<DayBattery> batteries) {
-    return batteries.stream().anyMatch(b -> b.cold);
+    for (DayBattery battery : batteries) {
+      if (battery.cold) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The hour at which the active battery is empty; infinite if it reaches the end. */

@@ -5,6 +5,8 @@ import org.setpower.plan.finding.Severity;
 
 /** What can be wrong in a lighting power plan. */
 public enum LightingFinding implements FindingKey {
+  /** Arguments: units, the units of figures. */
+  UNITS_LATE("units.late", Severity.CHECK),
   INSTALLATION_OPEN("installation.open", Severity.CHECK),
   /** Arguments: what is typed. */
   INSTALLATION_WRONG("installation.wrong", Severity.DANGER),
@@ -151,6 +153,10 @@ public enum LightingFinding implements FindingKey {
   BOND_OPEN("generator.bond", Severity.CHECK),
   /** Arguments: where. */
   BOND_WRONG("generator.bondWrong", Severity.DANGER),
+  /** Arguments: item. */
+  BATTERY_WATTS("battery.watts", Severity.STOP),
+  /** Arguments: charger. */
+  CHARGER_UNPLUGGED("battery.charger", Severity.CHECK),
   /** Arguments: what is typed. */
   READING_PLACE("reading.place", Severity.STOP),
   /** Arguments: leg, A read, A planned. */

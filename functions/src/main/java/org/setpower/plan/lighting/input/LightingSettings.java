@@ -39,7 +39,7 @@ public record LightingSettings(
     if (row.isBlank()) {
       findings.add(Finding.of(CommonFinding.BLANK_CELL, ProjectTables.PROJECT.column("units")));
     }
-    InstallationMethod installation = InstallationMethod.FREELY;
+    InstallationMethod installation = InstallationMethod.BESIDE_ANOTHER;
     if (typed.installation() != null) {
       installation = installation(typed.installation());
       if (installation == null) {
@@ -47,6 +47,10 @@ public record LightingSettings(
       }
     } else if (row.isBlank() || !row.unreadable().contains("installation")) {
       findings.add(Finding.of(LightingFinding.INSTALLATION_OPEN));
+    }
+    if (MeasureSystem.isAsked(row.cells().get("units"))) {
+      findings.add(
+          Finding.of(LightingFinding.UNITS_LATE, typed.units().word(), typed.units().figures()));
     }
     return new LightingSettings(
         or(typed.units(), MeasureSystem.METRIC),

@@ -1,21 +1,56 @@
 package org.setpower.plan.lighting.input;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.setpower.base.TextEnum;
+import org.setpower.plan.finding.Identity;
 
 /** Units of every length, temperature and volume typed in a plan. */
 public enum MeasureSystem implements TextEnum {
   /** m, °C, L. */
-  METRIC("metric"),
+  METRIC("metric", "m, °C, L"),
   /** ft, °F, US gal. */
-  US("US", "imperial");
+  US("US", "ft, °F, US gal", "imperial");
 
   private final String word;
+  private final String figures;
   private final List<String> alsoWritten;
 
-  MeasureSystem(String word, String... alsoWritten) {
+  MeasureSystem(String word, String figures, String... alsoWritten) {
     this.word = word;
-    this.alsoWritten = List.of(alsoWritten);
+    this.figures = figures;
+    List<String> all = new ArrayList<>(List.of(alsoWritten));
+    all.add(asked());
+    this.alsoWritten = List.copyOf(all);
+  }
+
+  /** The units of lengths, temperatures and volumes. */
+  public String figures() {
+    return figures;
+  }
+
+  /**
+   * What is picked instead of the word while figures are typed and no units are picked: a statement
+   * about these figures, so that a pick never gives them another meaning unnoticed.
+   */
+  public String asked() {
+    return word + " (figures are " + figures + ")";
+  }
+
+  /** The same of a word; the word itself where it is none of these. */
+  public static String asked(String word) {
+    return Arrays.stream(values())
+        .filter(u -> u.word.equals(word))
+        .map(u -> u.asked())
+        .findFirst()
+        .orElse(word);
+  }
+
+  /** Whether a cell holds such a statement, which somebody has to confirm. */
+  static boolean isAsked(Object cell) {
+    return cell instanceof String text
+        && Arrays.stream(values()).anyMatch(u -> Identity.of(u.asked()).equals(Identity.of(text)));
   }
 
   @Override

@@ -43,7 +43,7 @@ public final class ProjectTables {
       @Input(
               key = "installation",
               heading = "Default installation",
-              blank = "Blank: free, with a check.",
+              blank = "Blank: bunched 2, with a check.",
               help = "How cables lie: free, bunched 2 to 20, drum 1 to 4 layers, radial drum.")
           String installation,
       @Input(

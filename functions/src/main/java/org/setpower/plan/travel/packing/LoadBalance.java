@@ -33,7 +33,7 @@ final class LoadBalance {
   }
 
   private void count(int item, int traveller, int n) {
-    loads[traveller] += n * party.items().get(item).balanceKilograms();
+    loads[traveller] += n * party.items().get(item).load(traveller);
     kilograms[traveller] += n * party.items().get(item).limitKilograms();
     for (int k = 0; k < counted.length; k++) {
       Party.Limit limit = party.limits().get(k);
@@ -59,7 +59,7 @@ final class LoadBalance {
       step = null;
       for (int i = 0; i < party.items().size(); i++) {
         for (int t = 0; t < people && pieces[i * people + heaviest] > 0.5; t++) {
-          if (t != heaviest && !isAtUser(i, heaviest)) {
+          if (t != heaviest) {
             tryStep(i, heaviest, t);
           }
         }
@@ -81,20 +81,13 @@ final class LoadBalance {
     offer(item, from, to, -1);
     double weight = party.items().get(item).balanceKilograms();
     for (int j = 0; j < party.items().size(); j++) {
-      if (pieces[j * people + to] > 0.5
-          && !isAtUser(j, to)
-          && party.items().get(j).balanceKilograms() < weight) {
+      if (pieces[j * people + to] > 0.5 && party.items().get(j).balanceKilograms() < weight) {
         move(j, to, from);
         offer(item, from, to, j);
         move(j, from, to);
       }
     }
     move(item, to, from);
-  }
-
-  /** Whether an item in equipment is with its user, where it stays. */
-  private boolean isAtUser(int item, int traveller) {
-    return party.items().get(item).fitted() && party.items().get(item).user() == traveller;
   }
 
   private void offer(int item, int from, int to, int back) {

@@ -20,7 +20,7 @@ public record Party(List<Item> items, List<Limit> limits, double[] room, double[
    * @param limitKilograms weight of one as far as it is known; 0 if it is not
    * @param balanceKilograms weight of one by which loads are shared
    * @param user the traveller who works with it; −1 for anyone
-   * @param fitted whether it is in equipment, which stays with its user
+   * @param fitted whether it is in equipment, which its user brings anyway
    * @param first who takes it first where nothing else decides
    * @param caps how many each traveller may take
    * @param last how many each traveller had in the last proposal
@@ -36,7 +36,12 @@ public record Party(List<Item> items, List<Limit> limits, double[] room, double[
       boolean fitted,
       int first,
       int[] caps,
-      int[] last) {}
+      int[] last) {
+    /** What one weighs where loads are shared. */
+    double load(int traveller) {
+      return fitted && traveller == user ? 0 : balanceKilograms;
+    }
+  }
 
   /**
    * A limit of a traveller.

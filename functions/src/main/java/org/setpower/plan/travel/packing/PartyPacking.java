@@ -8,11 +8,12 @@ import java.util.stream.IntStream;
 
 /**
  * Proposes who carries what, one aim after the other: the most Wh of each priority, the first
- * first; fewest pieces over 100 Wh; batteries in equipment with their user; the smallest heaviest
- * load, to half a kilogram; most pieces with their user; fewest changes from the last proposal.
- * Each aim is an integer programme that keeps what the aims before have reached. Without a last
- * proposal, what is left open goes to a traveller that depends on the battery alone, so that one
- * changed cell moves few pieces. The same question always has the same answer.
+ * first; fewest pieces over 100 Wh; the smallest heaviest load, to half a kilogram; most pieces
+ * with their user; fewest changes from the last proposal. A battery in equipment is no load to its
+ * user, who brings the equipment anyway: else a few hundred grams of battery would part a recorder
+ * from its mixer. Each aim is an integer programme that keeps what the aims before have reached.
+ * Without a last proposal, what is left open goes to a traveller that depends on the battery alone,
+ * so that one changed cell moves few pieces. The same question always has the same answer.
  */
 public final class PartyPacking {
   /** What one aim may take: some tens of milliseconds. */
@@ -112,7 +113,7 @@ public final class PartyPacking {
     double[] row = new double[size];
     for (int i = 0; i < party.items().size(); i++) {
       Party.Item item = party.items().get(i);
-      row[at(i, traveller)] = balance ? item.balanceKilograms() : item.limitKilograms();
+      row[at(i, traveller)] = balance ? item.load(traveller) : item.limitKilograms();
     }
     return row;
   }
@@ -122,9 +123,8 @@ public final class PartyPacking {
     aim(
         weights(i -> party.items().get(i).over() ? -1 : 0),
         party.items().stream().anyMatch(Party.Item::over) ? 1 : 0);
-    aim(users(true), 1);
     shareLoads();
-    aim(users(false), 1);
+    aim(users(), 1);
     if (party.items().stream().anyMatch(i -> Arrays.stream(i.last()).anyMatch(n -> n > 0))) {
       changeLeast();
     } else {
@@ -134,12 +134,12 @@ public final class PartyPacking {
     }
   }
 
-  /** Pieces with their user, of batteries in equipment or of all others. */
-  private double[] users(boolean fitted) {
+  /** Pieces with their user. */
+  private double[] users() {
     double[] users = new double[cells];
     for (int i = 0; i < party.items().size(); i++) {
       Party.Item item = party.items().get(i);
-      if (item.user() >= 0 && item.fitted() == fitted) {
+      if (item.user() >= 0) {
         users[at(i, item.user())] = 1;
       }
     }
