@@ -578,7 +578,7 @@ public final class RegisterResults {
               },
               rule =
                   "Of the battery; a stop if Batteries has no such serial, or if it is out to"
-                      + " somebody else.")
+                      + " another job.")
           List<Finding> reasons,
       @Result(
               key = "mayGoOut",
@@ -590,7 +590,7 @@ public final class RegisterResults {
                 "batteries.fit",
                 "batteries.outTo"
               },
-              rule = "Yes only if the battery is fit and not out to somebody else.")
+              rule = "Yes only if the battery is fit and not out to another job.")
           Boolean mayGoOut) {}
 
   /**
