@@ -39,6 +39,9 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.faults(),
         LightingSamples.shortOfFuel(),
         BatterySamples.filled(),
+        BatterySamples.filled().set("groups", 1, "on", "no"),
+        BatterySamples.tight(),
+        BatterySamples.channels(),
         BatterySamples.tubes().set("batteryLoads", 1, "item", "panel"),
         BatterySamples.tubes().set("batteryChargers", 1, "charger", "case"),
         LightingSamples.quay().set("project", 1, "units", "US (figures are ft, °F, US gal)"));
