@@ -196,7 +196,32 @@ final class BatteryJudge {
       }
     }
     if (battery.inspected() != null && battery.inspected().isAfter(settings.asOf())) {
-      add(Status.KEEP, RegisterFinding.INSPECTED_LATER, battery.inspected());
+      add(Status.NOT_INSPECTED, RegisterFinding.INSPECTED_LATER, battery.inspected());
+    } else if (battery.condition() == Condition.FINE && battery.outTo() == null) {
+      judgeInspection();
+    }
+    if (battery.returned() != null && battery.returned().isAfter(settings.asOf())) {
+      add(Status.NOT_INSPECTED, RegisterFinding.RETURNED_LATER, battery.returned());
+    }
+  }
+
+  /** Fine is what an inspection found: of a known day, by a role, recent, after the last return. */
+  private void judgeInspection() {
+    LocalDate inspected = battery.inspected();
+    if (inspected == null || battery.inspectedBy() == null) {
+      add(Status.NOT_INSPECTED, RegisterFinding.INSPECTION_BLANK);
+    } else if (battery.returned() != null && battery.returned().isAfter(inspected)) {
+      add(
+          Status.NOT_INSPECTED,
+          RegisterFinding.INSPECTION_BEFORE_RETURN,
+          battery.returned(),
+          inspected);
+    } else if (inspected.plusDays(settings.inspectionDays()).isBefore(settings.asOf())) {
+      add(
+          Status.NOT_INSPECTED,
+          RegisterFinding.INSPECTION_OLD,
+          inspected,
+          (double) settings.inspectionDays());
     }
   }
 

@@ -34,6 +34,9 @@ final class BenchTests {
    */
   static final double LOWEST_SHARE = 0.3;
 
+  /** A load is set to full watts, and so little more changes no result; common practice. */
+  private static final double LOAD_ROOM = 1.05;
+
   private static final double ROUNDING = 1e-9;
 
   /** Columns without which a test is not compared. */
@@ -152,7 +155,7 @@ final class BenchTests {
         findings.add(Finding.of(RegisterFinding.TEST_INCOMPLETE, column));
       }
     } else {
-      if (test.load() != null && test.load() > settings.maxLoad() * rated + ROUNDING) {
+      if (test.load() != null && test.load() > LOAD_ROOM * settings.maxLoad() * rated + ROUNDING) {
         findings.add(
             Finding.of(RegisterFinding.TEST_LOAD, test.load(), settings.maxLoad() * rated));
       }
@@ -263,9 +266,11 @@ final class BenchTests {
                 .thenComparing(BY_CELLS));
   }
 
-  /** Whether a compared test later than a day is there. */
-  boolean hasComparedAfter(String serial, LocalDate day) {
-    return of(serial).stream().anyMatch(j -> j.compared() && j.test().date().isAfter(day));
+  /** Whether a compared test later than a day, and not later than another, is there. */
+  boolean hasComparedBetween(String serial, LocalDate day, LocalDate last) {
+    return of(serial).stream()
+        .filter(j -> j.compared() && j.test().date().isAfter(day))
+        .anyMatch(j -> !j.test().date().isAfter(last));
   }
 
   /**

@@ -15,6 +15,14 @@ public enum RegisterFinding implements FindingKey {
   /** Arguments: condition. */
   NEEDS_SERVICE("service", Severity.STOP),
   NOT_INSPECTED("notInspected", Severity.STOP),
+  /** Fine without day or role. */
+  INSPECTION_BLANK("inspection.blank", Severity.STOP),
+  /** Arguments: date, days an inspection is valid. */
+  INSPECTION_OLD("inspection.old", Severity.STOP),
+  /** Arguments: date of the return, date of the inspection. */
+  INSPECTION_BEFORE_RETURN("inspection.return", Severity.STOP),
+  /** Arguments: date of the return. */
+  RETURNED_LATER("returnedLater", Severity.STOP),
   /** Arguments: condition, date or —. */
   INCIDENT_OPEN("incident.open", Severity.DANGER),
   /** A closing that does not count. Arguments: condition, date or —, what is missing. */
@@ -71,7 +79,7 @@ public enum RegisterFinding implements FindingKey {
   WARRANTY("warranty", Severity.CHECK),
   NO_SUMMARY("noSummary", Severity.CHECK),
   /** Arguments: date. */
-  INSPECTED_LATER("inspectedLater", Severity.CHECK),
+  INSPECTED_LATER("inspectedLater", Severity.STOP),
   /** Arguments: decision. */
   DECIDED("decided", Severity.STOP),
   DECIDED_QUARANTINE("decided.quarantine", Severity.DANGER),
@@ -129,6 +137,8 @@ public enum RegisterFinding implements FindingKey {
   LIMIT_MILD("limit.mild", Severity.CHECK),
   LIMIT_CROSSED("limit.crossed", Severity.STOP),
   WATCH_BELOW_RETIRE("project.watch", Severity.CHECK),
+  /** Arguments: date. */
+  JOB_BACK_PAST("project.jobBack", Severity.CHECK),
   TEST_TEMPERATURES_CROSSED("project.temperatures", Severity.STOP),
   /** Arguments: required, fit. */
   TYPE_SHORT("type.short", Severity.CHECK),

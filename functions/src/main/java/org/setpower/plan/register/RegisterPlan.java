@@ -230,7 +230,9 @@ public final class RegisterPlan {
   private boolean isOutElsewhere(Gate.Judged<InputRow<Battery>> judged) {
     String job = Identity.of(settings.job());
     return isOut(judged)
-        && (job.isEmpty() || !Identity.of(judged.item().value().outTo()).equals(job));
+        && (job.isEmpty()
+            || !Identity.of(judged.item().value().outTo()).equals(job)
+            || has(judged, RegisterFinding.OVERDUE));
   }
 
   private static boolean isOut(Gate.Judged<InputRow<Battery>> judged) {
@@ -477,7 +479,7 @@ public final class RegisterPlan {
   private RegisterResults.Slip slip(InputRow<Checkout> row, RegisterResults.CheckoutResult judged) {
     if (!judged.mayGoOut()) {
       return new RegisterResults.Slip(
-          row.value().serial(), judged.verdict(), false, judged.reasons(), null, null, null, null);
+          row.value().serial(), judged.verdict(), false, judged.reasons(), null, null, null, null, null, null);
     }
     Gate.Judged<InputRow<Battery>> fit = found(row).get(0);
     Battery battery = fit.item().value();
@@ -491,12 +493,20 @@ public final class RegisterPlan {
         battery.type(),
         battery.energy(),
         tested ? state.health() : null,
-        tested ? state.tested() : null);
+        tested ? state.tested() : null,
+        BOX,
+        BOX);
   }
 
   private RegisterResults.Handover handover(List<RegisterResults.Slip> slip) {
     int out = (int) slip.stream().filter(RegisterResults.Slip::mayGoOut).count();
-    return new RegisterResults.Handover(settings.job(), settings.jobBack(), out, slip.size() - out);
+    return new RegisterResults.Handover(
+        settings.job(),
+        settings.jobBack(),
+        settings.contact(),
+        settings.asOf().equals(LocalDate.MAX) ? null : settings.asOf(),
+        out,
+        slip.size() - out);
   }
 
   private List<IssueRow> issues(
