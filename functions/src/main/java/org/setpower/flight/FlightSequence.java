@@ -23,13 +23,19 @@ public final class FlightSequence {
       return BaggageRule.of(wattHours, carried, chemistry, rules, onDate);
     }
 
-    /** The rule's class after the airline's answer. */
-    FlightClass classOf(BaggageRule rule) {
+    /**
+     * The rule's class after the airline's answer. It says nothing of a battery without printed Wh:
+     * only a refusal counts there.
+     */
+    FlightClass classOf(BaggageRule rule, double wattHours) {
       FlightClass verdict = rule.verdict();
       if (answer.isEmpty() || verdict.compareTo(FlightClass.ASK) > 0) {
         return verdict;
       }
-      return answer.getAsInt() == 0 ? FlightClass.CARGO_ONLY : verdict.agreed();
+      if (answer.getAsInt() == 0) {
+        return FlightClass.CARGO_ONLY;
+      }
+      return wattHours > 0 ? verdict.agreed() : verdict;
     }
   }
 
@@ -40,7 +46,7 @@ public final class FlightSequence {
   public static FlightClass strictest(
       List<Flight> flights, double wattHours, CarriageMode carried, FlightChemistry chemistry) {
     return flights.stream()
-        .map(f -> f.classOf(f.rule(wattHours, carried, chemistry)))
+        .map(f -> f.classOf(f.rule(wattHours, carried, chemistry), wattHours))
         .reduce(FlightClass::and)
         .orElseThrow();
   }
@@ -60,12 +66,15 @@ public final class FlightSequence {
       BaggageRule rule = flight.rule(wattHours, carried, chemistry);
       fewest = Math.min(fewest, rule.count().orElse(Integer.MAX_VALUE));
       fewest = Math.min(fewest, flight.answer.orElse(Integer.MAX_VALUE));
-      if (unanswered == null && flight.classOf(rule).needsAnswer()) {
+      if (unanswered == null && flight.classOf(rule, wattHours).needsAnswer()) {
         unanswered = flight;
       }
     }
     if (fewest == 0) {
       return 0;
+    }
+    if (unanswered != null && unanswered.answer.isPresent()) {
+      return unanswered.rule(wattHours, carried, chemistry).limit(); // which refuses
     }
     if (unanswered != null) {
       throw new EvaluationException(FlightErrorCode.ANSWER_MISSING, unanswered.row, flights.size());

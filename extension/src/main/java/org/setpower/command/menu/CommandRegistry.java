@@ -15,6 +15,7 @@ import org.setpower.command.CommandRequest;
 import org.setpower.command.approve.ApproveBudgetCommand;
 import org.setpower.command.bringin.BringInCommand;
 import org.setpower.command.diagram.DrawDiagramCommand;
+import org.setpower.command.distro.AddDistroCommand;
 import org.setpower.command.export.ExportClientQuoteCommand;
 import org.setpower.command.export.ExportValuesCommand;
 import org.setpower.command.help.AboutCommand;
@@ -62,6 +63,7 @@ public final class CommandRegistry extends UnoService implements XJobExecutor, X
           Map.entry("update", UpdateFileCommand::new),
           Map.entry("fit", FitPrintCommand::new),
           Map.entry("diagram", DrawDiagramCommand::new),
+          Map.entry("distro", AddDistroCommand::new),
           Map.entry("tabs", ShowTabsCommand::new),
           Map.entry("settings", SettingsCommand::new),
           Map.entry("handbook", HandbookCommand::new),

@@ -69,6 +69,14 @@ class AcceleratorKeysTest {
                   "~Cancel")),
           Map.entry("Show tabs", List.of("~Hidden tabs", "~Show", "~Cancel")),
           Map.entry(
+              "Add distro",
+              List.of(
+                  "~Name", "~Type", "~Fed from", "~Length (m)", "Ca~ble size", "~Add", "~Cancel")),
+          Map.entry(
+              "Add distro in feet",
+              List.of(
+                  "~Name", "~Type", "~Fed from", "~Length (ft)", "Ca~ble size", "~Add", "~Cancel")),
+          Map.entry(
               "Mark as inspected",
               List.of("~Day of the inspection", "~Role, no name", "~Mark", "~Cancel")),
           Map.entry("Settings of Set Power", settings()));

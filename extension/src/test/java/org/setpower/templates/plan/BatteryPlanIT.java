@@ -2,7 +2,12 @@ package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.XStorable;
+import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -15,8 +20,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
+import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
 import org.setpower.templates.battery.BatteryPlan;
+import org.setpower.templates.uno.UnoAccess;
 
 /**
  * What somebody could be hurt or left in the dark by stops in the cells of the battery plan.
@@ -26,6 +33,7 @@ import org.setpower.templates.battery.BatteryPlan;
 @Tag("one-office")
 class BatteryPlanIT {
   private static final Path TEMPLATE = Path.of("target/sheets/templates/en/battery-plan.ots");
+  private static final Path EXAMPLE = Path.of("target/sheets/examples/battery-plan-example.ods");
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
   private static final double DATE =
       ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.parse("2027-02-02"));
@@ -393,6 +401,59 @@ class BatteryPlanIT {
           "devices", device("camera", 92, 20, 35), with(device("link", 14, 11, 36), "watts", "x"));
       assertThat(book.column("positions.verdict")).containsExactly("ok", "stop");
       assertThat(book.column("card.position")).containsOnly("camera").isNotEmpty();
+    }
+  }
+
+  /** Watts and input voltage in the row of the position; what its label says is the rest. */
+  @Test
+  void a_position_needs_no_row_of_devices(Office office) throws IOException {
+    try (PlanSheet book = camera(office)) {
+      List<String> changes = book.column("card.by");
+      book.rows("devices");
+      assertStops(book, "The power is blank");
+      book.rows("positions", with(position("camera", 24, "P294"), "power", 92.0, "input", "20-35"));
+      assertThat(book.column("card.by")).isEqualTo(changes).isNotEmpty();
+      book.rows("positions", with(position("camera", 24, "P294"), "power", 92.0, "input", "11-17"));
+      assertStops(book, "33.6 V, the device takes 17.0 V");
+      book.rows(
+          "types", row("type", "P294", "ampHours", 10.2, "wattHours", 294.0, "maxAmps", 30.0));
+      book.type("project.health", 1.0);
+      book.rows("positions", row("position", "camera", "type", "P294", "power", 92.0));
+      assertThat(book.column("types.verdict")).containsExactly("ok");
+      assertStops(book, "Input voltage is blank");
+    }
+  }
+
+  /** Two sets of two cells for four radios over ten hours. */
+  @Test
+  void cells_that_are_thrown_away_are_counted(Office office) throws IOException {
+    try (PlanSheet book = camera(office)) {
+      book.rows(
+          "disposables",
+          row("item", "radio", "cell", "AA", "quantity", 4.0, "cells", 2.0, "hours", 6.0));
+      assertThat(book.column("disposables.day")).containsExactly("16.0");
+      assertThat(book.column("cells.cell")).containsExactly("AA");
+      assertThat(book.column("cells.day")).containsExactly("16.0");
+      assertThat(book.column("voltages.position")).hasSize(3);
+    }
+  }
+
+  /** Summary, change card, charging tonight, lent out, labels: five sheets of paper. */
+  @Test
+  void the_papers_of_the_example_take_at_most_five_pages(Office office) throws Exception {
+    try (PlanSheet book = new PlanSheet(office, EXAMPLE, workbook).calculated()) {
+      CommandDriver.command(office, book.document(), "fit");
+      workbook.tabs().stream()
+          .filter(PlanTab::isPaper)
+          .forEach(t -> UnoAccess.set(book.sheet(t.name()), "IsVisible", true));
+      Path pdf = office.workFolder().resolve("battery-papers.pdf");
+      PropertyValue filter = new PropertyValue();
+      filter.Name = "FilterName";
+      filter.Value = "calc_pdf_Export";
+      UnoRuntime.queryInterface(XStorable.class, book.document())
+          .storeToURL(office.address(pdf), new PropertyValue[] {filter});
+      String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+      assertThat(text.split("/Type\\s*/Page\\b", -1)).hasSizeBetween(2, 6);
     }
   }
 

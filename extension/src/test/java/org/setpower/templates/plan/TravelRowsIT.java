@@ -97,23 +97,35 @@ class TravelRowsIT {
     int first = book.layout().place(list).row() + 1;
     int left = book.layout().place(list).column();
     int wide = book.layout().columns(list).size();
-    int shown = 0;
-    for (int i = 0; i < list.rows(); i++) {
-      XCellRange cells = book.range(tab, left, first + i, wide, 1);
-      Object[] data = UnoRuntime.queryInterface(XCellRangeData.class, cells).getDataArray()[0];
-      if (Stream.of(data).allMatch(c -> "".equals(c))) {
-        continue;
-      }
-      shown++;
-      Object rows = UnoRuntime.queryInterface(XColumnRowRange.class, cells).getRows();
-      int before = height(cells);
-      UnoAccess.set(rows, "OptimalHeight", true);
-      int needed = height(cells);
-      if (needed > before + 30) {
-        cut.add(tab.name() + " row " + (i + 1) + ": " + before + " of " + needed);
+    XCellRange all = book.range(tab, left, first, wide, list.rows());
+    Object[][] data = UnoRuntime.queryInterface(XCellRangeData.class, all).getDataArray();
+    int shown = list.rows();
+    while (shown > 0 && Stream.of(data[shown - 1]).allMatch(""::equals)) {
+      shown--;
+    }
+    if (shown == 0) {
+      return 0;
+    }
+    XCellRange rows = book.range(tab, left, first, 1, shown);
+    int[] before = heights(rows, shown);
+    UnoAccess.set(
+        UnoRuntime.queryInterface(XColumnRowRange.class, rows).getRows(), "OptimalHeight", true);
+    int[] needed = heights(rows, shown);
+    for (int i = 0; i < shown; i++) {
+      if (needed[i] > before[i] + 30) {
+        cut.add(tab.name() + " row " + (i + 1) + ": " + before[i] + " of " + needed[i]);
       }
     }
     return shown;
+  }
+
+  private static int[] heights(XCellRange rows, int count) {
+    int[] heights = new int[count];
+    for (int i = 0; i < count; i++) {
+      int row = i;
+      heights[i] = height(UnoAccess.ask(() -> rows.getCellRangeByPosition(0, row, 0, row)));
+    }
+    return heights;
   }
 
   private static int height(XCellRange row) {

@@ -1,6 +1,7 @@
 package org.setpower.plan.batteries;
 
 import java.util.Map;
+import org.setpower.plan.batteryday.simulation.PowerHours;
 
 /**
  * The chargers of a day.
@@ -11,7 +12,7 @@ import java.util.Map;
  * @param mains when they have mains
  */
 public record ChargerSet(
-    int channels, double hours, Map<Double, Double> hoursBySize, MainsSchedule mains) {
+    int channels, double hours, Map<Double, Double> hoursBySize, PowerHours mains) {
   double hoursFor(double wattHours) {
     return hoursBySize.getOrDefault(wattHours, hours);
   }

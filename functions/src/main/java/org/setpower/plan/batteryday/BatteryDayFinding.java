@@ -128,6 +128,8 @@ public enum BatteryDayFinding implements FindingKey {
   NOT_CHARGED("charger.chemistry", Severity.STOP),
   /** Arguments: °C. */
   CHARGES_COLD("charger.cold", Severity.DANGER),
+  /** Arguments: °C, share. */
+  CHARGES_COOL("charger.cool", Severity.CHECK),
   /** Arguments: °C. */
   AIR_BLANK("charger.air", Severity.CHECK),
   /** Arguments: °C. */
@@ -150,7 +152,10 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_POSITION("found.position", Severity.STOP),
   /** Arguments: type of the battery, type of the position. */
   FOUND_TYPE("found.type", Severity.STOP),
-  FOUND_NO_NOW("found.noNow", Severity.STOP);
+  FOUND_NO_NOW("found.noNow", Severity.STOP),
+
+  /** Arguments: °C. */
+  COLD_CELLS("disposables.cold", Severity.CHECK);
 
   private final String key;
   private final Severity severity;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.batteryday.typed.UnitSystem;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
@@ -26,6 +27,7 @@ import org.setpower.plan.common.Table;
  * @param chargers one row each
  * @param atCall batteries that are not full, or not there, at call
  * @param atNow batteries that are not as planned at the hour of planning again
+ * @param disposables what runs on cells that are thrown away
  */
 public record BatteryDayInputs(
     InputRows<Project> project,
@@ -37,7 +39,8 @@ public record BatteryDayInputs(
     InputRows<Supply> supplies,
     InputRows<Charger> chargers,
     InputRows<AtCall> atCall,
-    InputRows<AtNow> atNow) {
+    InputRows<AtNow> atNow,
+    InputRows<Disposable> disposables) {
   static final InputTable<Project> PROJECT = InputTable.of(Project.class);
   static final InputTable<Day> DAYS = InputTable.of(Day.class);
   static final InputTable<BatteryType> TYPES = InputTable.of(BatteryType.class);
@@ -48,11 +51,22 @@ public record BatteryDayInputs(
   static final InputTable<Charger> CHARGERS = InputTable.of(Charger.class);
   static final InputTable<AtCall> AT_CALL = InputTable.of(AtCall.class);
   static final InputTable<AtNow> AT_NOW = InputTable.of(AtNow.class);
+  static final InputTable<Disposable> DISPOSABLES = InputTable.of(Disposable.class);
 
   /** All tables, in the order of the function's arguments. */
   List<InputRows<?>> all() {
     return List.of(
-        project, days, types, stock, positions, devices, supplies, chargers, atCall, atNow);
+        project,
+        days,
+        types,
+        stock,
+        positions,
+        devices,
+        supplies,
+        chargers,
+        atCall,
+        atNow,
+        disposables);
   }
 
   /** The same, with names for supplies and chargers without one: S1, C1 … by their rows. */
@@ -64,20 +78,21 @@ public record BatteryDayInputs(
         stock,
         positions,
         devices,
-        named(supplies, (s, n) -> s.supply() == null ? s.named("S" + n) : s, "supply"),
-        named(chargers, (c, n) -> c.charger() == null ? c.named("C" + n) : c, "charger"),
+        named(supplies, (s, n) -> s.supply() == null ? s.named("S" + n) : s),
+        named(chargers, (c, n) -> c.charger() == null ? c.named("C" + n) : c),
         atCall,
-        atNow);
+        atNow,
+        disposables);
   }
 
   private static <T extends Record> InputRows<T> named(
-      InputRows<T> rows, BiFunction<T, Integer, T> name, String key) {
+      InputRows<T> rows, BiFunction<T, Integer, T> name) {
     return new InputRows<>(
         rows.table(),
         rows.rows().stream()
             .map(
                 r ->
-                    r.isBlank() || r.unreadable().contains(key)
+                    r.isBlank()
                         ? r
                         : new InputRow<>(
                             r.number(),
@@ -393,14 +408,14 @@ public record BatteryDayInputs(
               unit = "W",
               min = 0.1,
               max = 20_000,
-              blank = "Blank: its devices stand in Devices; without any a stop.",
+              blank = "Blank: as in Devices; without a device there a stop.",
               help = "Of the device that is on from call to wrap. Measure, or read the label.")
           Double power,
       @Input(
               key = "input",
               heading = "Input voltage",
               unit = "V",
-              blank = "Blank: its devices stand in Devices; with a power a stop.",
+              blank = "Blank: as in Devices; with a power a stop.",
               help = "Of that device, as on its label: 11-17.")
           String input,
       @Input(
@@ -752,4 +767,45 @@ public record BatteryDayInputs(
           String position,
       @Input(key = "absence", heading = "Not there", blank = "Blank: it is there.")
           BatteryAbsence absence) {}
+
+  /** What runs on cells that are thrown away. */
+  @Table(key = "disposables", heading = "Disposables", rows = 20)
+  public record Disposable(
+      @Input(key = "item", heading = "Item", help = "Transmitter, headset, remote.") String item,
+      @Input(key = "cell", heading = "Cell", help = "As it is bought: AA, AAA, 9 V.") String cell,
+      @Input(
+              key = "quantity",
+              heading = "Quantity",
+              unit = "pcs",
+              min = 1,
+              max = 200,
+              blank = "Blank: 1.",
+              help = "Pieces alike.")
+          Double quantity,
+      @Input(
+              key = "cells",
+              heading = "Cells each",
+              unit = "pcs",
+              min = 1,
+              max = 24,
+              help = "Cells of one set.")
+          Double cells,
+      @Input(
+              key = "hours",
+              heading = "A set lasts",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              min = 0.1,
+              max = 2000,
+              help = "Measure with your cells; what makers state is in the warm.")
+          Double hours,
+      @Input(
+              key = "use",
+              heading = "Hours a day",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              min = 0.1,
+              max = 24,
+              blank = "Blank: from call to wrap.")
+          Double use) {}
 }

@@ -2,6 +2,7 @@ package org.setpower.plan.batteryday;
 
 import java.util.List;
 import java.util.Map;
+import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.IssueRow;
@@ -17,7 +18,8 @@ final class BatteryDayIssues {
       BatteryDayPlan plan,
       List<Finding> project,
       Map<Integer, List<Finding>> positions,
-      Map<Integer, List<Finding>> stock) {
+      Map<Integer, List<Finding>> stock,
+      DisposableCells disposables) {
     this.plan = plan;
     BatteryDayInputs inputs = plan.inputs();
     issues.add(BatteryDayInputs.PROJECT.heading(), "1", project);
@@ -37,6 +39,10 @@ final class BatteryDayIssues {
     }
     addEquipment(inputs);
     addFound(inputs);
+    for (InputRow<BatteryDayInputs.Disposable> row : inputs.disposables().filled().toList()) {
+      List<Finding> own = disposables.result(row.number()).reasons();
+      add(BatteryDayInputs.DISPOSABLES, row, row.value().item(), own);
+    }
   }
 
   private void addEquipment(BatteryDayInputs inputs) {

@@ -34,7 +34,8 @@ final class BatteryDayModel implements PlanModel {
         BatteryDayInputs.SUPPLIES,
         BatteryDayInputs.CHARGERS,
         BatteryDayInputs.AT_CALL,
-        BatteryDayInputs.AT_NOW);
+        BatteryDayInputs.AT_NOW,
+        BatteryDayInputs.DISPOSABLES);
   }
 
   @Override
@@ -58,6 +59,10 @@ final class BatteryDayModel implements PlanModel {
         BatteryDayResults.LENT_OUT,
         BatteryDayResults.TIMELINE,
         BatteryDayResults.HOURS,
+        BatteryDayResults.DISPOSABLES,
+        BatteryDayResults.CELLS,
+        BatteryDayResults.VOLTAGES,
+        BatteryDayResults.HOT_SWAP,
         BatteryDayResults.SUMMARY,
         BatteryDayResults.ISSUES);
   }
@@ -80,7 +85,8 @@ final class BatteryDayModel implements PlanModel {
             BatteryDayInputs.SUPPLIES.read(ranges.get(6)),
             BatteryDayInputs.CHARGERS.read(ranges.get(7)),
             BatteryDayInputs.AT_CALL.read(ranges.get(8)),
-            BatteryDayInputs.AT_NOW.read(ranges.get(9)));
+            BatteryDayInputs.AT_NOW.read(ranges.get(9)),
+            BatteryDayInputs.DISPOSABLES.read(ranges.get(10)));
     List<InputRows<?>> all = read.all();
     if (all.stream().anyMatch(r -> r.fault().isPresent())) {
       return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);

@@ -31,6 +31,10 @@ public final class BatteryDayResults {
   static final ResultTable<LentRow> LENT_OUT = ResultTable.of(LentRow.class);
   static final ResultTable<TimelineRow> TIMELINE = ResultTable.of(TimelineRow.class);
   static final ResultTable<HourRow> HOURS = ResultTable.of(HourRow.class);
+  static final ResultTable<DisposableResult> DISPOSABLES = ResultTable.of(DisposableResult.class);
+  static final ResultTable<CellRow> CELLS = ResultTable.of(CellRow.class);
+  static final ResultTable<VoltageRow> VOLTAGES = ResultTable.of(VoltageRow.class);
+  static final ResultTable<HotSwapRow> HOT_SWAP = ResultTable.of(HotSwapRow.class);
   static final ResultTable<SummaryResult> SUMMARY = ResultTable.of(SummaryResult.class);
   static final ResultTable<IssueRow> ISSUES =
       IssueRow.table(
@@ -46,6 +50,7 @@ public final class BatteryDayResults {
           "chargers.reasons",
           "atCall.reasons",
           "atNow.reasons",
+          "disposables.reasons",
           "project.*",
           "days.*",
           "types.*",
@@ -55,7 +60,8 @@ public final class BatteryDayResults {
           "supplies.*",
           "chargers.*",
           "atCall.*",
-          "atNow.*");
+          "atNow.*",
+          "disposables.*");
 
   private BatteryDayResults() {}
 
@@ -120,7 +126,7 @@ public final class BatteryDayResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = "types.*",
+              from = {"project.*", "types.*"},
               rule = "What is wrong with the row.")
           List<Finding> reasons) {}
 
@@ -882,6 +888,245 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule = "Dark at that time.")
           Integer dark) {}
+
+  /** Beside what runs on cells that are thrown away. */
+  @Table(key = "disposables", heading = "Disposables", rows = 20)
+  public record DisposableResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "disposables.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {"project.*", "days.*", "disposables.*"},
+              rule = "What is wrong with the row, and cells in the cold.")
+          List<Finding> reasons,
+      @Result(
+              key = "sets",
+              heading = "Sets a day",
+              unit = "pcs",
+              from = {"project.*", "days.*", "disposables.*"},
+              rule =
+                  "On the day shown, a fresh set first: hours over what a set lasts, rounded up.")
+          Integer sets,
+      @Result(
+              key = "day",
+              heading = "Cells, day shown",
+              unit = "pcs",
+              from = {"disposables.sets", "disposables.*"},
+              rule = "Sets, times cells, times pieces.")
+          Integer day,
+      @Result(
+              key = "all",
+              heading = "Cells, all days",
+              unit = "pcs",
+              from = {"project.*", "days.*", "disposables.*"},
+              rule = "The same, summed over the dates of Days.")
+          Integer all) {}
+
+  /** Cells to buy. */
+  @Table(key = "cells", heading = "Cells to buy", rows = 20)
+  public record CellRow(
+      @Result(key = "cell", heading = "Cell", from = "disposables.*", rule = "From Disposables.")
+          String cell,
+      @Result(
+              key = "day",
+              heading = "Day shown",
+              unit = "pcs",
+              from = {"disposables.day", "disposables.*"},
+              rule = "Sum of its rows.")
+          Integer day,
+      @Result(
+              key = "all",
+              heading = "All days",
+              unit = "pcs",
+              from = {"disposables.all", "disposables.*"},
+              rule = "Sum of its rows.")
+          Integer all) {}
+
+  /** A position at a nominal voltage. */
+  @Table(key = "voltages", heading = "Voltage comparison", rows = 120)
+  public record VoltageRow(
+      @Result(
+              key = "position",
+              heading = "Position",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "From Positions.")
+          String position,
+      @Result(
+              key = "watts",
+              heading = "Peak power",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "W",
+              from = "positions.watts",
+              rule = "From Positions.")
+          Double watts,
+      @Result(
+              key = "volts",
+              heading = "Nominal voltage",
+              unit = "V",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "12, 24 and 48 V.")
+          Double volts,
+      @Result(
+              key = "amps",
+              heading = "Current",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule =
+                  "Peak power over the voltage at the device; blank where the cable cannot carry it.")
+          Double amps,
+      @Result(
+              key = "drop",
+              heading = "Voltage drop",
+              form = NumberForm.TWO_DECIMALS,
+              unit = "V",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "In its DC cable; 0 without one.")
+          Double drop,
+      @Result(
+              key = "lost",
+              heading = "Lost in the cable",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "W",
+              from = {"voltages.amps", "voltages.drop"},
+              rule = "Current times voltage drop.")
+          Double lost,
+      @Result(
+              key = "has",
+              heading = "The battery gives it",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "Yes where its nominal voltages, or those of its set in series, hold it.")
+          Boolean has) {}
+
+  /** A hot-swap plate. */
+  @Table(key = "hotSwap", heading = "Hot-swap stack", rows = 40)
+  public record HotSwapRow(
+      @Result(
+              key = "position",
+              heading = "Position",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "From Positions.")
+          String position,
+      @Result(
+              key = "batteries",
+              heading = "Batteries at once",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "days.*",
+                "types.*",
+                "stock.*",
+                "positions.*",
+                "devices.*",
+                "supplies.*",
+                "chargers.*",
+                "atCall.*"
+              },
+              rule = "From Positions.")
+          Integer batteries,
+      @Result(
+              key = "amps",
+              heading = "Current at cut-off",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = "positions.amps",
+              rule = "One of them carries it alone.")
+          Double amps,
+      @Result(
+              key = "maxAmps",
+              heading = "Max. current of one",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = "positions.maxAmps",
+              rule = "From Battery types.")
+          Double maxAmps,
+      @Result(
+              key = "carries",
+              heading = "One carries it",
+              from = {"hotSwap.amps", "hotSwap.maxAmps"},
+              rule = "No: do not use this plate with these batteries.")
+          Boolean carries,
+      @Result(
+              key = "one",
+              heading = "Time for a change",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              from = "positions.runtime",
+              rule = "What one full battery lasts at the min. temperature.")
+          Double one,
+      @Result(
+              key = "stack",
+              heading = "Without a change",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              from = {"positions.runtime", "hotSwap.batteries"},
+              rule = "All of them full, one after the other.")
+          Double stack) {}
 
   /** The head figures. */
   @Table(key = "summary", heading = "Summary", rows = 1)

@@ -12,9 +12,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.setpower.pack.ConstantWatts;
+import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.IssueRow;
@@ -28,6 +31,9 @@ final class BatteryDayTables {
   /** A box to tick on paper. */
   private static final String BOX = "☐";
 
+  /** Nominal voltages of plates. */
+  private static final double[] NOMINAL = {12, 24, 48};
+
   private final BatteryDayPlan plan;
   private final DayBuild build;
   private final DayOutcome outcome;
@@ -38,6 +44,7 @@ final class BatteryDayTables {
   private final Map<Integer, Integer> shortOf = new TreeMap<>();
   private final List<BatteryDayResults.TonightRow> tonight;
   private final List<Finding> projectFindings;
+  private final DisposableCells disposables;
 
   BatteryDayTables(BatteryDayPlan plan) {
     this.plan = plan;
@@ -52,6 +59,7 @@ final class BatteryDayTables {
     plan.inputs().stock().filled().forEach(r -> stockFindings.put(r.number(), stockFindings(r)));
     tonight = tonight();
     projectFindings = projectFindings();
+    disposables = new DisposableCells(plan.inputs().disposables(), plan.calendar());
   }
 
   private static List<Finding> sorted(Collection<Finding> findings) {
@@ -237,7 +245,8 @@ final class BatteryDayTables {
     List<BatteryDayResults.PositionResult> positions =
         align(inputs.positions(), r -> position(r.number()));
     List<IssueRow> issues =
-        new BatteryDayIssues(plan, projectFindings, positionFindings, stockFindings).rows();
+        new BatteryDayIssues(plan, projectFindings, positionFindings, stockFindings, disposables)
+            .rows();
     return List.of(
         new ResultRows<>(
             BatteryDayResults.PROJECT,
@@ -286,6 +295,12 @@ final class BatteryDayTables {
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
         new ResultRows<>(BatteryDayResults.HOURS, hours()),
+        new ResultRows<>(
+            BatteryDayResults.DISPOSABLES,
+            align(inputs.disposables(), r -> disposables.result(r.number()))),
+        new ResultRows<>(BatteryDayResults.CELLS, disposables.cells()),
+        new ResultRows<>(BatteryDayResults.VOLTAGES, voltages()),
+        new ResultRows<>(BatteryDayResults.HOT_SWAP, hotSwap()),
         new ResultRows<>(BatteryDayResults.SUMMARY, List.of(summary(positions, issues))),
         new ResultRows<>(BatteryDayResults.ISSUES, issues));
   }
@@ -507,6 +522,52 @@ final class BatteryDayTables {
               dark.size()));
     }
     return rows;
+  }
+
+  /** Every position with a power at each nominal voltage of plates. */
+  private List<BatteryDayResults.VoltageRow> voltages() {
+    List<BatteryDayResults.VoltageRow> rows = new ArrayList<>();
+    for (Gate.Judged<PositionJudge.State> judged : build.positions().all()) {
+      PositionJudge.State state = judged.item();
+      for (double volts : NOMINAL) {
+        if (state.feed() != null) {
+          rows.add(voltage(state, volts));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private static BatteryDayResults.VoltageRow voltage(PositionJudge.State state, double volts) {
+    double ohms = state.feed().leadOhms();
+    boolean carried = volts >= ConstantWatts.collapseVolts(state.peak(), ohms);
+    double there = carried ? ConstantWatts.loadVolts(state.peak(), ohms, volts) : Double.NaN;
+    int series = state.connection() == BatteryConnection.SERIES ? state.atOnce() : 1;
+    return new BatteryDayResults.VoltageRow(
+        state.row().value().position(),
+        state.peak(),
+        volts,
+        carried ? (Double) (state.peak() / there) : null,
+        carried ? (Double) (volts - there) : null,
+        carried ? (Double) (state.peak() / there * (volts - there)) : null,
+        state.type().outputs().contains(volts / series));
+  }
+
+  private List<BatteryDayResults.HotSwapRow> hotSwap() {
+    return build.positions().all().stream()
+        .map(Gate.Judged::item)
+        .filter(s -> s.connection() == BatteryConnection.HOT_SWAP && s.feed() != null)
+        .map(
+            s ->
+                new BatteryDayResults.HotSwapRow(
+                    s.row().value().position(),
+                    s.atOnce(),
+                    s.amps(),
+                    s.maxAmps(),
+                    s.amps() <= s.maxAmps(),
+                    s.runtime(),
+                    s.runtime() == null ? null : (Double) (s.atOnce() * s.runtime())))
+        .toList();
   }
 
   private BatteryDayResults.TimelineRow bar(DayEvent from, double to) {

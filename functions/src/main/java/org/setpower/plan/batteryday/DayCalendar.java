@@ -229,6 +229,19 @@ final class DayCalendar {
     return Finding.of(BatteryDayFinding.DAY_BEFORE_UNCLEAR, earlier);
   }
 
+  /** Hours from first call to last wrap of each date that can be planned. */
+  Map<LocalDate, Double> lengths() {
+    Map<LocalDate, Double> lengths = new TreeMap<>();
+    dates.forEach(
+        (date, stays) -> {
+          if (isClear(date)) {
+            double wrap = stays.stream().mapToDouble(Stay::wrap).max().orElseThrow();
+            lengths.put(date, wrap - stays.get(0).call);
+          }
+        });
+    return lengths;
+  }
+
   /** What is wrong with the day shown, for Project. */
   List<Finding> ofProject() {
     return ofProject;

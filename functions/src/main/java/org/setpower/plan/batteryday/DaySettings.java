@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.setpower.plan.batteryday.BatteryDayInputs.Project;
+import org.setpower.plan.batteryday.typed.UnitSystem;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 

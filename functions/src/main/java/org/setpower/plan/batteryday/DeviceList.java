@@ -12,6 +12,7 @@ import org.setpower.plan.batteryday.BatteryDayInputs.Position;
 import org.setpower.plan.batteryday.BatteryDayInputs.PowerDraw;
 import org.setpower.plan.batteryday.simulation.DaySpec;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.batteryday.typed.VoltRange;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;

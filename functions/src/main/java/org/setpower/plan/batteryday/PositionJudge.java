@@ -17,6 +17,7 @@ import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.BatteryFeed;
 import org.setpower.plan.batteryday.simulation.DayPlanner;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.batteryday.typed.VoltRange;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;

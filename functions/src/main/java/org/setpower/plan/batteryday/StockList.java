@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.setpower.base.TextEnum;
 import org.setpower.plan.batteryday.BatteryDayInputs.Stock;
+import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;

@@ -9,6 +9,7 @@ import org.setpower.base.TextEnum;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.PlateFeed;
 import org.setpower.plan.batteryday.BatteryDayInputs.BatteryType;
+import org.setpower.plan.batteryday.typed.LabelVolts;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.CommonFinding;

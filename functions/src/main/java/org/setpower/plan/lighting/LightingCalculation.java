@@ -15,6 +15,7 @@ import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Severity;
 import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.lighting.battery.BatteryDays;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.LightingFinding;
@@ -61,6 +62,7 @@ final class LightingCalculation {
   private final Gate<InputRow<Run>> runs;
   private final Gate<InputRow<Load>> loadGate;
   private final Gate<InputRow<Generator>> generators;
+  private final BatteryDays batteries;
 
   LightingCalculation(LightingInputs inputs) {
     this.inputs = inputs;
@@ -118,6 +120,13 @@ final class LightingCalculation {
             r -> loadFindings(loads.get(r.number())));
     generators =
         gate(inputs.generators().filled().toList(), r -> r.value().name(), this::generatorFindings);
+    batteries =
+        new BatteryDays(
+            inputs,
+            settings,
+            flows.loads().stream()
+                .filter(l -> l.isCounted() && loadGate.row(l.row().number()).fit())
+                .toList());
   }
 
   private <T extends Record> Gate<InputRow<T>> gate(
@@ -367,6 +376,10 @@ final class LightingCalculation {
 
   Gate<InputRow<Load>> loadGate() {
     return loadGate;
+  }
+
+  BatteryDays batteries() {
+    return batteries;
   }
 
   Gate<InputRow<Generator>> generators() {

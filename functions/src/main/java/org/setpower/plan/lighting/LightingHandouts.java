@@ -1,5 +1,6 @@
 package org.setpower.plan.lighting;
 
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -310,6 +311,21 @@ final class LightingHandouts {
                     l.shortOf(),
                     LightingTables.known(l.breaker())))
         .toList();
+  }
+
+  /** Every hour of a day with the load of the first generators, in the order of their rows. */
+  List<LightingPapers.HourRow> hours() {
+    List<LightingPapers.HourRow> rows = new ArrayList<>();
+    Double[] load = new Double[4];
+    for (int h = 0; h < 24; h++) {
+      for (int g = 0; g < load.length; g++) {
+        GeneratorJudge.State state = plan.generatorStates().get(g + 1);
+        boolean known = state != null && state.node() != null && h < state.fuel().profile().size();
+        load[g] = known ? state.fuel().profile().get(h) : null;
+      }
+      rows.add(new LightingPapers.HourRow(LocalTime.of(h, 0), load[0], load[1], load[2], load[3]));
+    }
+    return rows;
   }
 
   List<LightingPapers.ProfileRow> profile() {

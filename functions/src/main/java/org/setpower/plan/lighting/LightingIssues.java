@@ -7,12 +7,14 @@ import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.lighting.input.BatteryTables;
 import org.setpower.plan.lighting.input.CableTables;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
 import org.setpower.plan.lighting.input.LoadTables;
 import org.setpower.plan.lighting.input.ProjectTables;
 import org.setpower.plan.lighting.input.SupplyTables;
+import org.setpower.plan.lighting.paper.VoltageComparison;
 import org.setpower.plan.lighting.result.LightingPapers;
 import org.setpower.plan.lighting.result.LightingResults;
 
@@ -53,6 +55,26 @@ final class LightingIssues {
     plan.loadGate().all().forEach(j -> add(LoadTables.LOADS, j, j.item().value().item()));
     plan.equipment().all().forEach(j -> add(LoadTables.EQUIPMENT, j, j.item().value().item()));
     plan.generators().all().forEach(j -> add(SupplyTables.GENERATORS, j, j.item().value().name()));
+    VoltageComparison comparison =
+        new VoltageComparison(inputs.comparison(), plan.settings().units());
+    inputs
+        .comparison()
+        .filled()
+        .forEach(r -> add(CableTables.COMPARISON, r, null, comparison.result(r).reasons()));
+    inputs
+        .batteryTypes()
+        .filled()
+        .forEach(r -> add(BatteryTables.TYPES, r, r.value().type(), plan.batteries().ofType(r)));
+    inputs
+        .batteryLoads()
+        .filled()
+        .forEach(r -> add(BatteryTables.LOADS, r, r.value().item(), plan.batteries().ofLoad(r)));
+    inputs
+        .batteryChargers()
+        .filled()
+        .forEach(
+            r ->
+                add(BatteryTables.CHARGERS, r, r.value().charger(), plan.batteries().ofCharger(r)));
     inputs
         .readings()
         .filled()
@@ -67,6 +89,13 @@ final class LightingIssues {
 
   private void own(InputTable<?> table, InputRow<?> row) {
     issues.add(table.heading(), "#" + row.number(), row.findings());
+  }
+
+  private void add(InputTable<?> table, InputRow<?> row, String name, List<Finding> findings) {
+    issues.add(
+        table.heading(),
+        name(name, row.number()),
+        findings.stream().filter(f -> !plan.settings().stops().contains(f)).toList());
   }
 
   /** What Project stops is one issue of Project, what another row stops one of that row. */

@@ -7,6 +7,7 @@ import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.lighting.battery.BatteryResults;
 import org.setpower.plan.lighting.diagram.DiagramLayout;
 import org.setpower.plan.lighting.diagram.DiagramPlan;
 import org.setpower.plan.lighting.input.LightingFinding;
@@ -60,7 +61,13 @@ public final class LightingModel implements PlanModel {
         LightingPapers.LEG_ROW,
         LightingPapers.BALANCE_ROW,
         LightingPapers.ORDER_ROW,
-        LightingPapers.PROFILE_ROW);
+        LightingPapers.PROFILE_ROW,
+        LightingPapers.HOUR_ROW,
+        LightingPapers.COMPARISON_ROW,
+        BatteryResults.TYPE_RESULT,
+        BatteryResults.LOAD_RESULT,
+        BatteryResults.CHARGER_RESULT,
+        BatteryResults.CHANGE_ROW);
   }
 
   @Override

@@ -19,6 +19,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
+import org.setpower.plan.lighting.battery.BatteryResults;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.LegWord;
@@ -40,6 +41,7 @@ import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.load.Timeline;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
+import org.setpower.plan.lighting.paper.VoltageComparison;
 import org.setpower.plan.lighting.protection.RunJudge;
 import org.setpower.plan.lighting.result.LightingPapers;
 import org.setpower.plan.lighting.result.LightingResults;
@@ -72,6 +74,8 @@ final class LightingTables {
     List<IssueRow> issues = new LightingIssues(plan).rows(readings);
     LightingHandouts handouts = new LightingHandouts(plan);
     List<Finding> project = plan.projectFindings();
+    VoltageComparison comparison =
+        new VoltageComparison(plan.inputs().comparison(), settings.units());
     return List.of(
         new ResultRows<>(
             LightingResults.PROJECT_RESULT,
@@ -105,7 +109,20 @@ final class LightingTables {
         new ResultRows<>(LightingPapers.LEG_ROW, legs()),
         new ResultRows<>(LightingPapers.BALANCE_ROW, handouts.balance()),
         new ResultRows<>(LightingPapers.ORDER_ROW, handouts.order()),
-        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()));
+        new ResultRows<>(LightingPapers.PROFILE_ROW, handouts.profile()),
+        new ResultRows<>(LightingPapers.HOUR_ROW, handouts.hours()),
+        new ResultRows<>(
+            LightingPapers.COMPARISON_ROW, align(plan.inputs().comparison(), comparison::result)),
+        new ResultRows<>(
+            BatteryResults.TYPE_RESULT,
+            align(plan.inputs().batteryTypes(), plan.batteries()::type)),
+        new ResultRows<>(
+            BatteryResults.LOAD_RESULT,
+            align(plan.inputs().batteryLoads(), plan.batteries()::load)),
+        new ResultRows<>(
+            BatteryResults.CHARGER_RESULT,
+            align(plan.inputs().batteryChargers(), plan.batteries()::charger)),
+        new ResultRows<>(BatteryResults.CHANGE_ROW, plan.batteries().changeRows()));
   }
 
   /** One result a row of the table, null for blank rows. */

@@ -16,8 +16,8 @@ import org.setpower.plan.batteries.ChargerSet;
 import org.setpower.plan.batteries.CheapestMix;
 import org.setpower.plan.batteries.DaySimulation;
 import org.setpower.plan.batteries.Device;
-import org.setpower.plan.batteries.MainsSchedule;
 import org.setpower.plan.batteryday.BatteryDayPlan;
+import org.setpower.plan.batteryday.simulation.PowerHours;
 import org.setpower.plan.budget.BudgetPlan;
 import org.setpower.plan.lighting.LightingModel;
 import org.setpower.plan.quote.QuotePlan;
@@ -80,10 +80,10 @@ public final class PlanFunctions {
       Parameters.positive(
           "charge_hours", "Hours for a charge, from any state of charge", Unit.HOUR);
 
-  private static final Parameter<MainsSchedule> MAINS =
+  private static final Parameter<PowerHours> MAINS =
       Parameter.of(
               "mains", "Rows: from (h), to (h) with mains", Unit.HOUR, RANGE, PlanFunctions::mains)
-          .orElse(MainsSchedule.always(), "always");
+          .orElse(PowerHours.always(), "always");
 
   private static final Parameter<Map<Double, Double>> SIZE_HOURS =
       Parameter.of(
@@ -250,8 +250,8 @@ public final class PlanFunctions {
     return Math.min(1, Checks.above(name, Checks.atMost(name, value, 1.1), 0));
   }
 
-  private static MainsSchedule mains(String name, Object raw) {
-    List<MainsSchedule.Span> spans = new ArrayList<>();
+  private static PowerHours mains(String name, Object raw) {
+    List<PowerHours.Span> spans = new ArrayList<>();
     for (RangeTable.Row row : RangeTable.of(name, raw, "from", "to").filledRows()) {
       double from = hour(row, 0);
       double to = hour(row, 1);
@@ -259,9 +259,9 @@ public final class PlanFunctions {
         throw new EvaluationException(
             BatteryPlanErrorCode.ENDS_BEFORE_START, row.number(), name, from, to);
       }
-      spans.add(new MainsSchedule.Span(from, to));
+      spans.add(new PowerHours.Span(from, to));
     }
-    return MainsSchedule.within(spans);
+    return PowerHours.within(spans);
   }
 
   private static Map<Double, Double> sizeHours(String name, Object raw) {

@@ -20,6 +20,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.setpower.base.EvaluationException;
+import org.setpower.plan.batteryday.simulation.PowerHours;
 
 /** The day against playing it through minute by minute, and what must hold of any day. */
 class DaySimulationTest {
@@ -53,11 +54,11 @@ class DaySimulationTest {
     }
 
     ChargerSet chargers() {
-      MainsSchedule mains =
-          MainsSchedule.within(
+      PowerHours mains =
+          PowerHours.within(
               List.of(
-                  new MainsSchedule.Span((gapFrom + gapLength) / 60.0, MINUTES),
-                  new MainsSchedule.Span(0, gapFrom / 60.0)));
+                  new PowerHours.Span((gapFrom + gapLength) / 60.0, MINUTES),
+                  new PowerHours.Span(0, gapFrom / 60.0)));
       return new ChargerSet(channels, chargeSmall / 60.0, Map.of(300.0, chargeLarge / 60.0), mains);
     }
 
@@ -183,7 +184,7 @@ class DaySimulationTest {
     Device whole = new Device(1, first.watts(), 0, 10 * lasts, first.wattHours(), first.atOnce());
     List<DaySimulation.Stock> stock =
         List.of(new DaySimulation.Stock(1, first.wattHours(), 60, 0.8));
-    ChargerSet none = new ChargerSet(0, 1, Map.of(), MainsSchedule.always());
+    ChargerSet none = new ChargerSet(0, 1, Map.of(), PowerHours.always());
     // −10 °C: 0.7378 of the energy (lower quartile of measured NMC cells)
     DaySimulation plan = DaySimulation.of(List.of(whole), stock, none, -10);
     DaySimulation.Event swap =
@@ -212,7 +213,7 @@ class DaySimulationTest {
   private static final List<DaySimulation.Stock> BUSY_STOCK =
       List.of(new DaySimulation.Stock(1, 98, 2, 1), new DaySimulation.Stock(2, 150, 1, 1));
   private static final ChargerSet BUSY_CHARGERS =
-      new ChargerSet(2, 0.005, Map.of(), MainsSchedule.always());
+      new ChargerSet(2, 0.005, Map.of(), PowerHours.always());
 
   private static List<Device> busy(int swaps) {
     return List.of(
@@ -222,24 +223,22 @@ class DaySimulationTest {
   /** Mains from 0 to 2 and from 3 to 9: a charge of 2 h begun at 1 waits from 2 to 3. */
   @Example
   void a_charge_waits_for_mains() {
-    MainsSchedule mains =
-        MainsSchedule.within(List.of(new MainsSchedule.Span(3, 9), new MainsSchedule.Span(0, 2)));
+    PowerHours mains =
+        PowerHours.within(List.of(new PowerHours.Span(3, 9), new PowerHours.Span(0, 2)));
     assertThat(mains.finish(1, 2)).isEqualTo(4);
     assertThat(mains.finish(0, 2)).isEqualTo(2);
     assertThat(mains.finish(2.5, 1)).isEqualTo(4);
     assertThat(mains.finish(1, 7)).isEqualTo(9);
     assertThat(mains.finish(1, 7.1)).isEqualTo(Double.POSITIVE_INFINITY);
-    assertThat(MainsSchedule.always().finish(3, 2)).isEqualTo(5);
+    assertThat(PowerHours.always().finish(3, 2)).isEqualTo(5);
   }
 
   @Example
   void hours_of_mains_may_touch_and_overlap() {
-    MainsSchedule mains =
-        MainsSchedule.within(
+    PowerHours mains =
+        PowerHours.within(
             List.of(
-                new MainsSchedule.Span(1, 4),
-                new MainsSchedule.Span(0, 6),
-                new MainsSchedule.Span(6, 8)));
+                new PowerHours.Span(1, 4), new PowerHours.Span(0, 6), new PowerHours.Span(6, 8)));
     assertThat(mains.finish(0, 8)).isEqualTo(8);
     assertThat(mains.finish(0, 8.1)).isEqualTo(Double.POSITIVE_INFINITY);
   }

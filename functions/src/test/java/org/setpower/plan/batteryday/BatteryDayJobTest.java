@@ -2,14 +2,18 @@ package org.setpower.plan.batteryday;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.setpower.plan.batteryday.BatteryDaySamples.at;
 import static org.setpower.plan.batteryday.BatteryDaySamples.camera;
 import static org.setpower.plan.batteryday.BatteryDaySamples.shortDay;
 
+import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.pack.Chemistry;
+import org.setpower.plan.batteryday.typed.LabelVolts;
+import org.setpower.plan.batteryday.typed.VoltRange;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
@@ -97,6 +101,109 @@ class BatteryDayJobTest {
     assertThat(other.rows(BatteryDayResults.SUMMARY))
         .isEqualTo(one.rows(BatteryDayResults.SUMMARY));
     assertThat(other.rows(BatteryDayResults.STOCK)).isEqualTo(one.rows(BatteryDayResults.STOCK));
+  }
+
+  /** At 07:00: day, call, temperature, two batteries that are not full, one that is lent. */
+  @Test
+  void a_morning_takes_eight_cells() {
+    Ranges day = shortDay();
+    long before = typed(day);
+    PlanResult planned = day.calculate();
+    day.set("days", 1, "call", at(7, 30), "min", -2);
+    day.row("atCall", "number", "B1", "charge", 0.6);
+    day.row("atCall", "number", "B10", "charge", 0.3);
+    day.row("atCall", "number", "B14", "absence", "lent");
+    assertThat(typed(day) - before + 2).isLessThanOrEqualTo(8); // two are typed over
+    PlanResult now = day.calculate();
+    assertThat(now.rows(BatteryDayResults.RUN).get(0).call()).isEqualTo(LocalTime.of(7, 30));
+    assertThat(now.rows(BatteryDayResults.AT_CALL))
+        .filteredOn(r -> r != null)
+        .allSatisfy(r -> assertThat(r.verdict()).isEqualTo(Verdict.OK));
+    assertThat(now.rows(BatteryDayResults.BATTERIES).get(0).atCall()).isEqualTo(0.6);
+    assertThat(now.rows(BatteryDayResults.SCHEDULE))
+        .noneMatch(e -> e.on().contains("B14"))
+        .isNotEqualTo(planned.rows(BatteryDayResults.SCHEDULE));
+  }
+
+  /** At 13:00: the time, three batteries with other charges, one elsewhere, one dropped. */
+  @Test
+  void a_lunch_takes_twelve_cells_and_leaves_the_morning() {
+    Ranges day = shortDay();
+    long before = typed(day);
+    List<BatteryDayResults.ScheduleRow> planned = day.calculate().rows(BatteryDayResults.SCHEDULE);
+    day.set("project", 1, "now", at(13, 0));
+    day.row("atNow", "number", "B10", "charge", 0.2);
+    day.row("atNow", "number", "B11", "charge", 0.15);
+    day.row("atNow", "number", "B5", "charge", 0.5);
+    day.row("atNow", "number", "B12", "position", "camera A", "charge", 0.9);
+    day.row("atNow", "number", "B14", "absence", "quarantine");
+    assertThat(typed(day) - before).isLessThanOrEqualTo(12);
+    PlanResult now = day.calculate();
+    List<BatteryDayResults.ScheduleRow> again = now.rows(BatteryDayResults.SCHEDULE);
+    assertThat(again.stream().filter(e -> e.hour() < 13).toList())
+        .isNotEmpty()
+        .isEqualTo(planned.stream().filter(e -> e.hour() < 13).toList());
+    assertThat(again).isNotEqualTo(planned);
+    assertThat(again.stream().filter(e -> e.hour() >= 13)).noneMatch(e -> e.on().contains("B14"));
+    assertThat(now.rows(BatteryDayResults.TONIGHT)).noneMatch(t -> t.battery().equals("B14"));
+  }
+
+  /** Nobody has said how worn the batteries are: 80 % is taken, and it is said. */
+  @Test
+  void health_blank_is_checked_with_the_cautious_value() {
+    Ranges blank = camera().set("types", 1, "health", "");
+    BatteryDayResults.TypeResult type = blank.calculate().rows(BatteryDayResults.TYPES).get(0);
+    assertThat(type.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(keys(type.reasons())).containsExactly(BatteryDayFinding.HEALTH_BLANK);
+    Double assumed = position(blank, 1).runtime();
+    assertThat(assumed).isEqualTo(position(camera().set("types", 1, "health", 0.8), 1).runtime());
+    assertThat(assumed).isLessThan(0.82 * position(camera(), 1).runtime());
+    blank.set("project", 1, "health", 0.9);
+    assertThat(position(blank, 1).runtime()).isGreaterThan(assumed);
+    assertThat(blank.calculate().rows(BatteryDayResults.TYPES).get(0).verdict())
+        .isEqualTo(Verdict.OK);
+  }
+
+  /** The air at the chargers and the warm-up of Project hold where a charger says nothing. */
+  @Test
+  void what_project_says_of_chargers_holds_for_all_but_is_no_way_around_the_cold() {
+    Ranges day = shortDay();
+    day.set("project", 1, "chargersAir", "");
+    assertThat(day.calculate().rows(BatteryDayResults.CHARGERS))
+        .filteredOn(c -> c != null)
+        .allSatisfy(c -> assertThat(keys(c.reasons())).contains(BatteryDayFinding.CHARGES_COLD));
+    day.set("project", 1, "chargersAir", -1);
+    assertThat(day.calculate().rows(BatteryDayResults.CHARGERS).get(0).verdict())
+        .isEqualTo(Verdict.STOP);
+    day.set("project", 1, "chargersAir", 20, "warmUp", "");
+    assertThat(keys(day.calculate().rows(BatteryDayResults.CHARGERS).get(0).reasons()))
+        .contains(BatteryDayFinding.WARM_UP_BLANK);
+    day.set("project", 1, "warmUp", 0.01);
+    assertThat(keys(day.calculate().rows(BatteryDayResults.CHARGERS).get(0).reasons()))
+        .contains(BatteryDayFinding.WARM_UP_IMPOSSIBLE);
+    day.set("chargers", 1, "warmUp", 1.5);
+    assertThat(day.calculate().rows(BatteryDayResults.CHARGERS).get(0).verdict())
+        .isEqualTo(Verdict.OK);
+    day.set("chargers", 1, "air", -5);
+    assertThat(keys(day.calculate().rows(BatteryDayResults.CHARGERS).get(0).reasons()))
+        .contains(BatteryDayFinding.CHARGES_COLD);
+  }
+
+  /** A 5 Ah cell took 4.29 Ah at 0 °C and 4.79 Ah at 25 °C (open data of 2021): 10.4 % less. */
+  @Test
+  void a_cool_charger_does_not_fill_batteries() {
+    Ranges day = shortDay().set("days", 1, "min", 2, "max", 8).set("project", 1, "chargersAir", 0);
+    BatteryDayResults.ChargerResult cool = day.calculate().rows(BatteryDayResults.CHARGERS).get(0);
+    assertThat(cool.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(cool.reasons())
+        .anySatisfy(
+            f -> {
+              assertThat(f.key()).isEqualTo(BatteryDayFinding.CHARGES_COOL);
+              assertThat((Double) f.arguments().get(1)).isCloseTo(0.104, within(0.001));
+            });
+    day.set("project", 1, "chargersAir", 15);
+    assertThat(day.calculate().rows(BatteryDayResults.CHARGERS).get(0).verdict())
+        .isEqualTo(Verdict.OK);
   }
 
   /** Labels of the trade: 14.4 V, 28.8 V, 51.8 V are Li-ion; 12.8, 25.6, 48 and 51.2 V are not. */

@@ -240,6 +240,9 @@ final class BatteryDaySamples {
     ranges.row("atCall", "number", "B22", "absence", "lent");
     ranges.row("atNow", "number", "B3", "charge", 0.4, "position", "camera A");
     ranges.row("atNow", "number", "B23", "absence", "quarantine");
+    ranges.row("disposables", "item", "radio", "cell", "AA", "quantity", 4, "cells", 2);
+    ranges.set("disposables", 1, "hours", 6, "use", 9);
+    ranges.row("disposables", "item", "headset", "cell", "aa", "cells", 1, "hours", 20);
     return ranges;
   }
 
@@ -694,6 +697,9 @@ final class BatteryDaySamples {
       case "stock.first" -> List.of("", "", "", "", "", "", "", "", 61.0, 81.0);
       case "positions.position", "devices.position", "atNow.position" ->
           List.of("a", "b", "c", "d", "e", "f");
+      case "disposables.cell" -> List.of("AA", "AAA", "9 V", "aa");
+      case "disposables.hours" -> List.of(4.0, 8.0, 20.0);
+      case "disposables.cells" -> List.of(1.0, 2.0, 1.5);
       case "positions.power" -> List.of("", "", "", 50.0, 92.0);
       case "positions.input" -> List.of("", "", "", "11-36", "11-36", "11–17 V", "12");
       case "positions.volts" -> List.of(24.0, 24.0, 24.0, 24.0, 12.0, 48.0);

@@ -38,6 +38,9 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.stage(),
         LightingSamples.faults(),
         LightingSamples.shortOfFuel(),
+        BatterySamples.filled(),
+        BatterySamples.tubes().set("batteryLoads", 1, "item", "panel"),
+        BatterySamples.tubes().set("batteryChargers", 1, "charger", "case"),
         LightingSamples.quay().set("project", 1, "units", "US (figures are ft, °F, US gal)"));
   }
 

@@ -55,7 +55,7 @@ public final class BatteryPlan implements PlanTemplate {
         PlanTab.of(
                 "Positions",
                 "What batteries are on, one row each, with power and input voltage of its device."
-                    + " Devices that are not on all day, or more than one, stand below. Fill in"
+                    + " Enter devices that are not on all day, or more than one, below. Fill in"
                     + " position, battery type, power and input voltage first.")
             .with(
                 book.table("positions")
@@ -129,7 +129,39 @@ public final class BatteryPlan implements PlanTemplate {
                         + " it, has power, a free channel and watts left.",
                     "What is short goes dark piece by piece, the highest priority figure first."),
                 book.list("timeline", "position", "piece", "type", "batteries", "from", "to"),
-                hours));
+                hours),
+        PlanTab.of(
+                "Disposables",
+                "Cells that are thrown away: radios, headsets, transmitters. Fill in item, cell,"
+                    + " cells each and how long a set lasts.")
+            .hidden()
+            .with(
+                book.table("disposables").titled("Disposables").shows("sets", "day", "all"),
+                book.list("Cells to buy", 20, "cells", "cell", "day", "all")),
+        PlanTab.of(
+                "Hot-swap stack",
+                "Each hot-swap plate of Positions: one battery supplies alone while the other is"
+                    + " changed.")
+            .hidden()
+            .with(
+                book.list(
+                        "hotSwap",
+                        "position",
+                        "batteries",
+                        "amps",
+                        "maxAmps",
+                        "carries",
+                        "one",
+                        "stack")
+                    .width("position", 42)),
+        PlanTab.of(
+                "Voltage comparison",
+                "Each position at 12, 24 and 48 V: current, and what its DC cable loses. Check the"
+                    + " input voltage of the device before you change it.")
+            .hidden()
+            .with(
+                book.list("voltages", "position", "watts", "volts", "amps", "drop", "lost", "has")
+                    .width("position", 42)));
   }
 
   private PlanTab project() {
@@ -195,8 +227,8 @@ public final class BatteryPlan implements PlanTemplate {
             PlanText.cautions(HOT, DAMAGED, CHARGING, JOINED, GAUGES),
             PlanText.notes(
                 "More tabs",
-                "Charging tonight, Lent out, Battery labels and Timeline are hidden:"
-                    + " show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
+                "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack and"
+                    + " Voltage comparison are hidden: show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
                     + " tab."));
   }
 

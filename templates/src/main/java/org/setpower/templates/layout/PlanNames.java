@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
@@ -51,6 +52,9 @@ public final class PlanNames {
 
   /** The first column of the answer. */
   public static final int ANSWER = 3;
+
+  /** A longer call is read by nobody. */
+  private static final int MOST_LETTERS = 300;
 
   private final PlanWorkbook workbook;
   private final Map<String, List<String>> shown;
@@ -129,13 +133,33 @@ public final class PlanNames {
 
   /** The array formula of the block. */
   public String call() {
+    return call(isShort() ? t -> handed(range(t.key())) : this::argument);
+  }
+
+  private String call(Function<InputTable<?>, String> argument) {
     return "PLAN."
         + workbook.model().name().toUpperCase(Locale.ROOT)
-        + "(IFERROR(Answer;\"#\")"
+        + "("
+        + handed("Answer")
         + workbook.model().inputs().stream()
-            .map(t -> ";IFERROR(" + range(t.key()) + ";\"#\")")
+            .map(t -> ";" + argument.apply(t))
             .collect(Collectors.joining())
         + ")";
+  }
+
+  /** Whether the call says by itself how each table is handed over, or by names. */
+  private boolean isShort() {
+    return call(t -> handed(range(t.key()))).length() <= MOST_LETTERS;
+  }
+
+  /** A cell in error must not take the whole call with it. */
+  private static String handed(String range) {
+    return "IFERROR(" + range + ";\"#\")";
+  }
+
+  /** The name of an argument of a call that would be too long without it. */
+  private String argument(InputTable<?> table) {
+    return "In_" + (workbook.model().inputs().indexOf(table) + 1);
   }
 
   /** The name of a table to fill, from its row of keys to its end row. */
@@ -278,6 +302,9 @@ public final class PlanNames {
     Map<String, String> ranges = new TreeMap<>();
     ranges.put(MISSING, at(0, 1));
     ranges.put(COPIED, at(0, 2));
+    if (!isShort()) {
+      workbook.model().inputs().forEach(t -> ranges.put(argument(t), handed(range(t.key()))));
+    }
     if (!workbook.unitCell().isEmpty()) {
       ranges.put(UNITS, at(UNITS_COLUMN, 0) + ":" + CellNames.fixed(UNITS_COLUMN, 1));
     }

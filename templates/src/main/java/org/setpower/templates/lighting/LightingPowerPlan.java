@@ -5,6 +5,8 @@ import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.registry.groups.CableFunctions;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.plan.LeafColumn;
+import org.setpower.templates.plan.PlanChart;
+import org.setpower.templates.plan.PlanList;
 import org.setpower.templates.plan.PlanNotes;
 import org.setpower.templates.plan.PlanTab;
 import org.setpower.templates.plan.PlanText;
@@ -25,6 +27,9 @@ public final class LightingPowerPlan implements PlanTemplate {
   private static final String DRUMS = "Unwind every cable drum before it is loaded.";
   private static final String RCDS =
       "Press the test button of every RCD (GFCI) before use. Do not bridge one that trips.";
+  private static final String BATTERIES =
+      "Do not charge lithium batteries below 0 °C (32 °F). Do not use a dropped, wet or swollen"
+          + " battery.";
   private static final String FUMES =
       "Do not run a generator where fumes can collect. Do not refuel it while it runs or is hot.";
 
@@ -37,6 +42,7 @@ public final class LightingPowerPlan implements PlanTemplate {
 
   /** Declares the plan. */
   public LightingPowerPlan() {
+    PlanList hours = book.list("", 24, "hours", "at", "first", "second", "third", "fourth");
     book.with(
         project(),
         PlanTab.of(
@@ -125,7 +131,10 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "mean",
                         "cost",
                         "co2"),
-                book.table("sizes").titled("Generators on offer")),
+                book.table("sizes").titled("Generators on offer"),
+                PlanChart.lines(
+                    "Load by hour", 16, "kW", hours, "at", "first", "second", "third", "fourth"),
+                hours),
         summary());
     hidden();
   }
@@ -197,14 +206,55 @@ public final class LightingPowerPlan implements PlanTemplate {
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
             PlanText.notes(
                 "More tabs",
-                "Distribution, Loads by outlet, Cable pull, Diagram, Generator sheet, Order list,"
-                    + " Distro labels, Load balance, Equipment and Assumptions are hidden: show"
-                    + " them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
-                    + " tab."));
+                "Equipment, Batteries, Battery stock, Battery changes, Distribution, Loads by outlet, Cable pull,"
+                    + " Diagram, Generator sheet, Order list, Distro labels, Load balance, Voltage"
+                    + " comparison and Assumptions are hidden: show them with Set Power ▸ Show"
+                    + " tabs…, or with Show Sheet in the menu of a tab."));
   }
 
   private void hidden() {
     book.with(
+        PlanTab.of("Equipment", "One row for each type of device. Fill in item and power first.")
+            .hidden()
+            .with(
+                book.table("equipment")
+                    .width("item", 38)
+                    .width("plug", 44)
+                    .optional("leading", "leakage")
+                    .shows("atOnce", "toHire")),
+        PlanTab.of(
+                "Batteries",
+                "One row for each kind of light on batteries: item and battery type first. Types of"
+                    + " batteries and chargers stand on Battery stock. "
+                    + BATTERIES)
+            .hidden()
+            .with(
+                book.table("batteryLoads")
+                    .width("item", 38)
+                    .pick("item", "equipment.item")
+                    .pick("battery", "batteryTypes.type")
+                    .pick("group", "groups.group")
+                    .optional("converter", "group")
+                    .shows("runtime", "changes", "dark")),
+        PlanTab.of("Battery changes", "What goes on and what comes off. " + BATTERIES)
+            .hidden()
+            .upright()
+            .prints(40)
+            .with(
+                book.list(
+                        "", 120, "batteryChanges", "date", "by", "item", "piece", "on", "off", "to")
+                    .width("item", 44)),
+        PlanTab.of(
+                "Battery stock",
+                "One row for each type of battery, then one for each kind of charger. A charger is"
+                    + " also an item of Loads, where its power counts.")
+            .hidden()
+            .with(
+                book.table("batteryTypes").shows("fewest", "uncharged", "shortOf"),
+                book.table("batteryChargers")
+                    .titled("Chargers")
+                    .pick("charger", "equipment.item")
+                    .shows("power", "charges")),
         PlanTab.of("Distribution", "What is plugged where. " + ISOLATE)
             .hidden()
             .prints(30)
@@ -339,14 +389,12 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "toLeg",
                     "before",
                     "after")),
-        PlanTab.of("Equipment", "One row for each type of device. Fill in item and power first.")
+        PlanTab.of(
+                "Voltage comparison",
+                "The same power over the same cable on other systems. Fill in the first row; below"
+                    + " it system and voltage are enough.")
             .hidden()
-            .with(
-                book.table("equipment")
-                    .width("item", 38)
-                    .width("plug", 44)
-                    .optional("leading", "leakage")
-                    .shows("atOnce", "toHire")),
+            .with(book.table("comparison").shows("amps", "drop", "share", "loss")),
         PlanTab.of("Assumptions", "Spare cable and the cable that there is.")
             .hidden()
             .with(

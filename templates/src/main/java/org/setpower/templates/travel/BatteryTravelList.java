@@ -73,7 +73,8 @@ public final class BatteryTravelList implements PlanTemplate {
                         "decided",
                         "reasons")
                     .width("traveller", 34)
-                    .tall(2)),
+                    .width("reasons", 130)
+                    .tall(3)),
         summary(),
         checkIn(),
         questions(),
@@ -212,7 +213,7 @@ public final class BatteryTravelList implements PlanTemplate {
                 .width("bag", 14)
                 .width("travellers", 70)
                 .width("notes", 110)
-                .tall(3));
+                .tall(4));
   }
 
   private PlanTab questions() {

@@ -22,6 +22,11 @@ public record PowerHours(List<Span> spans) {
     return new PowerHours(List.of(new Span(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY)));
   }
 
+  /** Power within these hours only; they may touch or overlap. */
+  public static PowerHours within(List<Span> given) {
+    return new PowerHours(merged(given));
+  }
+
   /**
    * Power at these hours of every day, less those at which it is off.
    *
@@ -89,7 +94,7 @@ public record PowerHours(List<Span> spans) {
   }
 
   /** The hour at which so many hours of power are had; infinite if the power ends before. */
-  double finish(double start, double hours) {
+  public double finish(double start, double hours) {
     double left = hours;
     for (Span span : spans) {
       double begin = Math.max(start, span.from);

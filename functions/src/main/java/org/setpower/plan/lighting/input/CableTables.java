@@ -9,6 +9,7 @@ import org.setpower.plan.common.Table;
 public final class CableTables {
   public static final InputTable<Run> RUNS = InputTable.of(Run.class);
   public static final InputTable<CableStock> STOCK = InputTable.of(CableStock.class);
+  public static final InputTable<Comparison> COMPARISON = InputTable.of(Comparison.class);
 
   private CableTables() {}
 
@@ -131,4 +132,43 @@ public final class CableTables {
               max = 10_000,
               help = "Pieces of this cable.")
           Double pieces) {}
+
+  /** A system on which the same power is compared over the same cable. */
+  @Table(key = "comparison", heading = "Voltage comparison", rows = 8)
+  public record Comparison(
+      @Input(key = "system", heading = "System", help = "1PH, split (120/240 V) or 3PH.")
+          SupplySystem system,
+      @Input(
+              key = "volts",
+              heading = "Voltage",
+              unit = "V",
+              min = 90,
+              max = 700,
+              help = "Line to line; on 1PH line to neutral.")
+          Double volts,
+      @Input(
+              key = "watts",
+              heading = "Power",
+              unit = "W",
+              min = 1,
+              max = 1e6,
+              blank = "Blank: as in the row above; in the first a stop.",
+              help = "At the end of the cable, on all legs alike.")
+          Double watts,
+      @Input(
+              key = "length",
+              heading = "Length",
+              form = NumberForm.ONE_DECIMAL,
+              unit = ProjectTables.LENGTH,
+              min = 0.1,
+              max = 5000,
+              blank = "Blank: as in the row above; in the first a stop.",
+              help = "One way.")
+          Double length,
+      @Input(
+              key = "size",
+              heading = "Size",
+              blank = "Blank: as in the row above; in the first a stop.",
+              help = "As on the sheath: 2.5 mm², 5G2.5, 12 AWG, 4/0.")
+          String size) {}
 }

@@ -153,6 +153,10 @@ public enum LightingFinding implements FindingKey {
   BOND_OPEN("generator.bond", Severity.CHECK),
   /** Arguments: where. */
   BOND_WRONG("generator.bondWrong", Severity.DANGER),
+  /** Arguments: item. */
+  BATTERY_WATTS("battery.watts", Severity.STOP),
+  /** Arguments: charger. */
+  CHARGER_UNPLUGGED("battery.charger", Severity.CHECK),
   /** Arguments: what is typed. */
   READING_PLACE("reading.place", Severity.STOP),
   /** Arguments: leg, A read, A planned. */

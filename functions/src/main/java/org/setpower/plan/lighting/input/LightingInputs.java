@@ -8,7 +8,11 @@ import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.lighting.input.BatteryTables.BatteryCharger;
+import org.setpower.plan.lighting.input.BatteryTables.BatteryLoad;
+import org.setpower.plan.lighting.input.BatteryTables.BatteryType;
 import org.setpower.plan.lighting.input.CableTables.CableStock;
+import org.setpower.plan.lighting.input.CableTables.Comparison;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.LoadTables.Load;
@@ -34,7 +38,11 @@ public record LightingInputs(
     InputRows<Equipment> equipment,
     InputRows<Generator> generators,
     InputRows<CableStock> stock,
-    InputRows<Reading> readings) {
+    InputRows<Reading> readings,
+    InputRows<BatteryType> batteryTypes,
+    InputRows<BatteryLoad> batteryLoads,
+    InputRows<BatteryCharger> batteryChargers,
+    InputRows<Comparison> comparison) {
   /** In the order of the function's arguments. */
   public static final List<InputTable<?>> TABLES =
       List.of(
@@ -49,7 +57,11 @@ public record LightingInputs(
           LoadTables.EQUIPMENT,
           SupplyTables.GENERATORS,
           CableTables.STOCK,
-          LoadTables.READINGS);
+          LoadTables.READINGS,
+          BatteryTables.TYPES,
+          BatteryTables.LOADS,
+          BatteryTables.CHARGERS,
+          CableTables.COMPARISON);
 
   /** Reads the ranges, in the order of {@link #TABLES}. */
   public static LightingInputs read(List<?> ranges) {
@@ -65,7 +77,11 @@ public record LightingInputs(
         LoadTables.EQUIPMENT.read(ranges.get(8)),
         SupplyTables.GENERATORS.read(ranges.get(9)),
         CableTables.STOCK.read(ranges.get(10)),
-        LoadTables.READINGS.read(ranges.get(11)));
+        LoadTables.READINGS.read(ranges.get(11)),
+        BatteryTables.TYPES.read(ranges.get(12)),
+        BatteryTables.LOADS.read(ranges.get(13)),
+        BatteryTables.CHARGERS.read(ranges.get(14)),
+        CableTables.COMPARISON.read(ranges.get(15)));
   }
 
   /** All tables, in the order of {@link #TABLES}. */
@@ -82,7 +98,11 @@ public record LightingInputs(
         equipment,
         generators,
         stock,
-        readings);
+        readings,
+        batteryTypes,
+        batteryLoads,
+        batteryChargers,
+        comparison);
   }
 
   /**

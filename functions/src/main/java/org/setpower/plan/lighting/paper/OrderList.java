@@ -26,6 +26,15 @@ import org.setpower.plan.lighting.protection.RunCable;
 public final class OrderList {
   private static final double ROUNDING = 1e-9;
 
+  private static final List<Connector> METRIC_ONE_LEG =
+      List.of(Connector.CEE_16_3, Connector.CEE_32_3, Connector.CEE_63_3);
+  private static final List<Connector> METRIC_THREE_LEGS =
+      List.of(Connector.CEE_16_5, Connector.CEE_32_5, Connector.CEE_63_5, Connector.CEE_125_5);
+  private static final List<Connector> US_ONE_LEG =
+      List.of(Connector.STAGE_PIN_20, Connector.STAGE_PIN_60, Connector.STAGE_PIN_100);
+  private static final List<Connector> US_TWO_LEGS =
+      List.of(Connector.FOUR_WIRE_50, Connector.FOUR_WIRE_100);
+
   private final LightingSettings settings;
   private final Network network;
   private final Map<String, Line> lines = new TreeMap<>();
@@ -141,6 +150,9 @@ public final class OrderList {
     Connector own = cable.typed().connector();
     Connector outlet = connector(cable.node().parent());
     Connector used = own == null ? outlet : own;
+    if (used == null) {
+      used = ofSource(cable);
+    }
     String connector = used == null ? "" : used.word();
     for (double piece : pieces) {
       for (Map.Entry<String, Integer> cores : conductors(cable.cores()).entrySet()) {
@@ -177,6 +189,26 @@ public final class OrderList {
       conductors.put("L" + leg, 1);
     }
     return conductors;
+  }
+
+  /**
+   * The connector of a cable straight from a source, whose own is not typed: a set for single
+   * cores, else the smallest one that is made for the upstream breaker; null where none is.
+   */
+  private Connector ofSource(RunCable cable) {
+    Node from = cable.node().parent();
+    if (from == null || from.kind() != Node.Kind.SUPPLY) {
+      return null;
+    }
+    int legs = Integer.bitCount(cable.node().legs());
+    double breaker = from.protectingBreaker();
+    List<Connector> made =
+        cable.cores().isSingle()
+            ? List.of(Connector.SINGLE_POLE)
+            : network.isUs()
+                ? legs == 1 ? US_ONE_LEG : legs == 2 ? US_TWO_LEGS : List.of()
+                : legs == 3 ? METRIC_THREE_LEGS : legs == 1 ? METRIC_ONE_LEG : List.of();
+    return made.stream().filter(c -> c.amps() >= breaker).findFirst().orElse(null);
   }
 
   /** The connector at a place: that of an outlet, or of the cable that ends there. */

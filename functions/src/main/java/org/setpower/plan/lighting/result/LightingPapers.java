@@ -1,12 +1,15 @@
 package org.setpower.plan.lighting.result;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
+import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.input.ProjectTables;
 
@@ -26,7 +29,10 @@ public final class LightingPapers {
           Source.EQUIPMENT,
           Source.GENERATORS,
           Source.SIZES,
-          Source.READINGS);
+          Source.READINGS,
+          Source.BATTERY_TYPES,
+          Source.BATTERY_LOADS,
+          Source.BATTERY_CHARGERS);
   public static final ResultTable<PlaceRow> PLACE_ROW = ResultTable.of(PlaceRow.class);
   public static final ResultTable<PluggingRow> PLUGGING_ROW = ResultTable.of(PluggingRow.class);
   public static final ResultTable<PullRow> PULL_ROW = ResultTable.of(PullRow.class);
@@ -35,6 +41,9 @@ public final class LightingPapers {
   public static final ResultTable<BalanceRow> BALANCE_ROW = ResultTable.of(BalanceRow.class);
   public static final ResultTable<OrderRow> ORDER_ROW = ResultTable.of(OrderRow.class);
   public static final ResultTable<ProfileRow> PROFILE_ROW = ResultTable.of(ProfileRow.class);
+  public static final ResultTable<HourRow> HOUR_ROW = ResultTable.of(HourRow.class);
+  public static final ResultTable<ComparisonRow> COMPARISON_ROW =
+      ResultTable.of(ComparisonRow.class);
 
   private LightingPapers() {}
 
@@ -55,7 +64,11 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS,
                 Source.SIZES,
-                Source.READINGS
+                Source.READINGS,
+                Source.COMPARISON,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "The worst of all issues.")
           Verdict verdict,
@@ -73,7 +86,11 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS,
                 Source.SIZES,
-                Source.READINGS
+                Source.READINGS,
+                Source.COMPARISON,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Issues that are a stop.")
           int stops,
@@ -91,7 +108,11 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS,
                 Source.SIZES,
-                Source.READINGS
+                Source.READINGS,
+                Source.COMPARISON,
+                Source.BATTERY_TYPES,
+                Source.BATTERY_LOADS,
+                Source.BATTERY_CHARGERS
               },
               rule = "Issues to check.")
           int checks,
@@ -1334,4 +1355,132 @@ public final class LightingPapers {
               },
               rule = "Of the hour.")
           double load) {}
+
+  /** The load of the generators hour by hour, for the chart: every hour of the day. */
+  @Table(key = "hours", heading = "Load by hour", rows = 24)
+  public record HourRow(
+      @Result(
+              key = "at",
+              heading = "Time",
+              from = {},
+              rule = "The hour that begins.")
+          LocalTime at,
+      @Result(
+              key = "first",
+              heading = "Generator 1",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "kW",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Mean load of the hour on its day of most energy: row 1 of Generator.")
+          Double first,
+      @Result(
+              key = "second",
+              heading = "Generator 2",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "kW",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Mean load of the hour on its day of most energy: row 2 of Generator.")
+          Double second,
+      @Result(
+              key = "third",
+              heading = "Generator 3",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "kW",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Mean load of the hour on its day of most energy: row 3 of Generator.")
+          Double third,
+      @Result(
+              key = "fourth",
+              heading = "Generator 4",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "kW",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Mean load of the hour on its day of most energy: row 4 of Generator.")
+          Double fourth) {}
+
+  /** The same power over the same cable on another system. */
+  @Table(key = "comparison", heading = "Voltage comparison", rows = 8)
+  public record ComparisonRow(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "comparison.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {Source.PROJECT, Source.COMPARISON},
+              rule = "What is wrong with the row.")
+          List<Finding> reasons,
+      @Result(
+              key = "amps",
+              heading = "Current",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "A",
+              from = {Source.PROJECT, Source.COMPARISON},
+              rule = "Of a leg at power factor 1: LOAD.AMPS.")
+          Double amps,
+      @Result(
+              key = "drop",
+              heading = "Voltage drop",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "V",
+              from = {Source.PROJECT, Source.COMPARISON},
+              rule = "CABLE.DROP of the cable, loaded and warm.")
+          Double drop,
+      @Result(
+              key = "share",
+              heading = "Share",
+              form = NumberForm.FINE_SHARE,
+              from = {Source.PROJECT, Source.COMPARISON},
+              rule = "Voltage drop over the voltage.")
+          Double share,
+      @Result(
+              key = "loss",
+              heading = "Lost as heat",
+              unit = "W",
+              from = {Source.PROJECT, Source.COMPARISON},
+              rule = "Power that warms the cable.")
+          Double loss) {}
 }

@@ -14,6 +14,10 @@ final class Source {
   static final String GENERATORS = "generators.*";
   static final String STOCK = "cableStock.*";
   static final String READINGS = "readings.*";
+  static final String COMPARISON = "comparison.*";
+  static final String BATTERY_TYPES = "batteryTypes.*";
+  static final String BATTERY_LOADS = "batteryLoads.*";
+  static final String BATTERY_CHARGERS = "batteryChargers.*";
 
   private Source() {}
 }

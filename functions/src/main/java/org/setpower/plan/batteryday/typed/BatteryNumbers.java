@@ -1,4 +1,4 @@
-package org.setpower.plan.batteryday;
+package org.setpower.plan.batteryday.typed;
 
 import java.util.Locale;
 import java.util.Set;
@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 import org.setpower.plan.finding.Identity;
 
 /** The numbers on batteries: B1, B2 … */
-final class BatteryNumbers {
+public final class BatteryNumbers {
   private static final int MOST = 9999;
   private static final Pattern ONE = Pattern.compile("B?(\\d{1,4})");
   private static final Pattern PART =
@@ -17,18 +17,18 @@ final class BatteryNumbers {
   private BatteryNumbers() {}
 
   /** The number as it is printed. */
-  static String shown(int number) {
+  public static String shown(int number) {
     return "B" + number;
   }
 
   /** The number that a text names; 0 if it names none. */
-  static int one(String text) {
+  public static int one(String text) {
     Matcher matcher = ONE.matcher(Identity.of(text));
     return matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
   }
 
   /** The numbers that a text such as "B3, B5-B7" names; null if it cannot be read for certain. */
-  static Set<Integer> all(String text) {
+  public static Set<Integer> all(String text) {
     Set<Integer> numbers = new TreeSet<>();
     for (String part : text.toUpperCase(Locale.ROOT).split("[,;]", -1)) {
       Matcher matcher = PART.matcher(Identity.of(part));

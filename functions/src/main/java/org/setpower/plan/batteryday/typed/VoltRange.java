@@ -1,4 +1,4 @@
-package org.setpower.plan.batteryday;
+package org.setpower.plan.batteryday.typed;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * @param min V
  * @param max V
  */
-record VoltRange(double min, double max) {
+public record VoltRange(double min, double max) {
   private static final String NUMBER = "(\\d{1,3}(?:[.,]\\d{1,2})?)";
   private static final Pattern TEXT =
       Pattern.compile(
@@ -17,7 +17,7 @@ record VoltRange(double min, double max) {
           Pattern.CASE_INSENSITIVE);
 
   /** Reads "11-17", "11 – 17 V", "11.5…16.8 V DC"; null for anything else. */
-  static VoltRange parse(String typed) {
+  public static VoltRange parse(String typed) {
     Matcher matcher = TEXT.matcher(typed.strip());
     return matcher.matches()
         ? new VoltRange(number(matcher.group(1)), number(matcher.group(2)))

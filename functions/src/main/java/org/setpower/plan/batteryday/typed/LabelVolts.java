@@ -1,9 +1,9 @@
-package org.setpower.plan.batteryday;
+package org.setpower.plan.batteryday.typed;
 
 import java.util.List;
 
 /** What the volts of a label, its watt-hours over its amp-hours, say of a battery. */
-final class LabelVolts {
+public final class LabelVolts {
   private static final double CLOSE = 0.01;
 
   /** V of a cell that labels of Li-ion count with. */
@@ -23,7 +23,7 @@ final class LabelVolts {
    * Whether these are the volts of Li-ion cells in series and not those of an LFP battery. NiMH is
    * not told apart: 14.4 V are 12 of its cells too, but nobody uses it on a plate any more.
    */
-  static boolean isLiIonOnly(double volts) {
+  public static boolean isLiIonOnly(double volts) {
     boolean liIon = false;
     for (int n = 1; n <= MOST_CELLS; n++) {
       int cells = n;
@@ -38,7 +38,7 @@ final class LabelVolts {
   }
 
   /** The nominal voltage of a plate that a battery of these volts is for; empty if not clear. */
-  static List<Double> nominal(double volts) {
+  public static List<Double> nominal(double volts) {
     if (volts >= 10 && volts <= 18) {
       return List.of(12.0);
     }

@@ -1,4 +1,4 @@
-package org.setpower.plan.batteryday;
+package org.setpower.plan.batteryday.typed;
 
 import java.util.List;
 import org.setpower.base.TextEnum;
@@ -27,12 +27,12 @@ public enum UnitSystem implements TextEnum {
   }
 
   /** Degrees Celsius of a typed temperature. */
-  double toCelsius(double typed) {
+  public double toCelsius(double typed) {
     return this == METRIC ? typed : (typed - 32) / 1.8;
   }
 
   /** Metres of a typed length. */
-  double toMetres(double typed) {
+  public double toMetres(double typed) {
     return this == METRIC ? typed : typed * METRES_A_FOOT;
   }
 }

@@ -1,0 +1,592 @@
+package org.setpower.plan.lighting.battery;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.setpower.plan.batteryday.BatteryDayFinding;
+import org.setpower.plan.batteryday.BatteryDayPlan;
+import org.setpower.plan.batteryday.BatteryDayResults;
+import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputRow;
+import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.finding.CommonFinding;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Identity;
+import org.setpower.plan.finding.Severity;
+import org.setpower.plan.lighting.input.BatteryTables.BatteryCharger;
+import org.setpower.plan.lighting.input.BatteryTables.BatteryLoad;
+import org.setpower.plan.lighting.input.BatteryTables.BatteryType;
+import org.setpower.plan.lighting.input.LightingFinding;
+import org.setpower.plan.lighting.input.LightingInputs;
+import org.setpower.plan.lighting.input.LightingSettings;
+import org.setpower.plan.lighting.input.LoadTables.Equipment;
+import org.setpower.plan.lighting.input.MeasureSystem;
+import org.setpower.plan.lighting.input.ProjectTables.LoadGroup;
+import org.setpower.plan.lighting.input.ProjectTables.ShootDay;
+import org.setpower.plan.lighting.load.PlannedLoad;
+
+/**
+ * Runs each day with lights on batteries by the model of the battery plan: types, lights and
+ * chargers become its rows, and what it finds wrong comes back to the rows here. A battery begins a
+ * day as the night before left it. A charger takes place, hours and watts from its rows of Loads,
+ * so that what it draws counts in the distribution too.
+ */
+public final class BatteryDays {
+  /** Days that one plan is run for; a change elsewhere asks for the same ones again. */
+  private static final int MOST_KEPT = 64;
+
+  private static final double LAST_MINUTE = 1439 / 1440.0;
+
+  private static final Map<List<Object>, PlanResult> KEPT =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<List<Object>, PlanResult> eldest) {
+          return size() > MOST_KEPT;
+        }
+      };
+
+  private final LightingInputs inputs;
+  private final MeasureSystem units;
+  private final LocalDate shown;
+  private final List<Finding> stops;
+  private final List<PlannedLoad> charging;
+  private final Map<Integer, List<Finding>> typeFindings = new HashMap<>();
+  private final Map<Integer, List<Finding>> loadFindings = new HashMap<>();
+  private final Map<Integer, List<Finding>> chargerFindings = new HashMap<>();
+  private final Map<Integer, String> names = new TreeMap<>();
+  private final Map<Integer, Double> watts = new HashMap<>();
+  private final Map<LocalDate, Day> days = new TreeMap<>();
+
+  /** One row of the battery plan's tables. */
+  private record Row(Map<String, Object> cells) {
+    static Row of(Object... keysAndCells) {
+      Map<String, Object> cells = new LinkedHashMap<>();
+      for (int i = 0; i < keysAndCells.length; i += 2) {
+        if (keysAndCells[i + 1] != null) {
+          cells.put((String) keysAndCells[i], keysAndCells[i + 1]);
+        }
+      }
+      return new Row(cells);
+    }
+  }
+
+  /**
+   * A day that was run.
+   *
+   * @param chargers row of Chargers by the row of the battery plan
+   * @param power watts of the rows of Loads by row of Chargers
+   */
+  private record Day(
+      PlanResult result, List<Integer> loads, List<Integer> chargers, Map<Integer, Double> power) {
+    <R> List<R> rows(String table, Class<R> type) {
+      ResultTable<?> declared =
+          BatteryDayPlan.MODEL.results().stream()
+              .filter(t -> t.key().equals(table))
+              .findFirst()
+              .orElseThrow();
+      return result.rows(declared).stream().map(type::cast).toList();
+    }
+  }
+
+  /**
+   * Runs the days.
+   *
+   * @param fit rows of Loads that may be plugged in
+   */
+  public BatteryDays(LightingInputs inputs, LightingSettings settings, List<PlannedLoad> fit) {
+    this.inputs = inputs;
+    units = settings.units();
+    shown = settings.dayShown();
+    stops = settings.stops();
+    charging = fit;
+    inputs.batteryTypes().filled().forEach(r -> typeFindings.put(r.number(), own(r)));
+    inputs.batteryChargers().filled().forEach(this::judgeCharger);
+    Map<String, Double> equipment = new HashMap<>();
+    for (InputRow<Equipment> row : LightingInputs.sorted(inputs.equipment())) {
+      if (row.value().watts() != null && row.unreadable().isEmpty()) {
+        equipment.putIfAbsent(Identity.of(row.value().item()), row.value().watts());
+      }
+    }
+    inputs.batteryLoads().filled().forEach(r -> judgeLoad(r, equipment));
+    run();
+  }
+
+  private static List<Finding> own(InputRow<?> row) {
+    return new ArrayList<>(row.findings());
+  }
+
+  private static boolean isClear(List<Finding> findings) {
+    return findings.stream().allMatch(f -> f.severity() == Severity.CHECK);
+  }
+
+  private void judgeCharger(InputRow<BatteryCharger> row) {
+    List<Finding> findings = own(row);
+    String charger = row.value().charger();
+    boolean plugged =
+        charging.stream()
+            .anyMatch(l -> Identity.of(l.row().value().item()).equals(Identity.of(charger)));
+    if (charger != null && !plugged) {
+      findings.add(Finding.of(LightingFinding.CHARGER_UNPLUGGED, charger));
+    }
+    chargerFindings.put(row.number(), findings);
+  }
+
+  private void judgeLoad(InputRow<BatteryLoad> row, Map<String, Double> equipment) {
+    List<Finding> findings = own(row);
+    BatteryLoad load = row.value();
+    if (load.item() != null) {
+      Double power =
+          load.watts() == null && !row.unreadable().contains("watts")
+              ? equipment.get(Identity.of(load.item()))
+              : load.watts();
+      if (power == null && !row.unreadable().contains("watts")) {
+        findings.add(Finding.of(LightingFinding.BATTERY_WATTS, load.item()));
+      } else {
+        watts.put(row.number(), power);
+      }
+      boolean again = names.containsValue(load.item());
+      names.put(row.number(), again ? load.item() + " #" + row.number() : load.item());
+    }
+    loadFindings.put(row.number(), findings);
+  }
+
+  private Set<LocalDate> dates() {
+    return inputs
+        .days()
+        .filled()
+        .map(r -> r.value().date())
+        .filter(Objects::nonNull)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private void run() {
+    if (!stops.isEmpty()) {
+      loadFindings.values().forEach(f -> add(f, stops));
+      return;
+    }
+    Set<LocalDate> dates = dates();
+    if (dates.isEmpty()) {
+      loadFindings.values().forEach(f -> f.add(Finding.of(BatteryDayFinding.NO_DAY)));
+      return;
+    }
+    Map<String, Double> charges = new TreeMap<>();
+    for (LocalDate date : dates) {
+      List<InputRow<BatteryLoad>> on =
+          inputs.batteryLoads().filled().filter(r -> isOn(r, date)).toList();
+      if (!on.isEmpty()) {
+        Day day = day(date, on, charges);
+        days.put(date, day);
+        collect(day);
+        if (changes().size() > BatteryResults.CHANGE_ROW.rows()) {
+          add(
+              loadFindings.get(on.get(0).number()),
+              List.of(Finding.of(BatteryDayFinding.TOO_MANY_CHANGES)));
+          return;
+        }
+        for (var battery : day.rows("batteries", BatteryDayResults.BatteryResult.class)) {
+          if (battery.next() != null) {
+            charges.put(battery.number(), battery.next());
+          }
+        }
+      }
+    }
+  }
+
+  private boolean isOn(InputRow<BatteryLoad> row, LocalDate date) {
+    BatteryLoad load = row.value();
+    return isClear(loadFindings.get(row.number()))
+        && (load.fromDay() == null || !date.isBefore(load.fromDay()))
+        && (load.toDay() == null || !date.isAfter(load.toDay()))
+        && !isOff(load.group());
+  }
+
+  private boolean isOff(String group) {
+    return group != null
+        && inputs
+            .groups()
+            .filled()
+            .map(InputRow::value)
+            .filter(g -> Boolean.FALSE.equals(g.on()))
+            .map(LoadGroup::group)
+            .anyMatch(g -> Identity.of(g).equals(Identity.of(group)));
+  }
+
+  private Day day(LocalDate date, List<InputRow<BatteryLoad>> on, Map<String, Double> charges) {
+    Map<String, List<Row>> tables = new HashMap<>();
+    tables.put("project", List.of(Row.of("units", "metric", "day", InputColumn.serial(date))));
+    tables.put("days", inputs.days().filled().map(this::dayRow).toList());
+    List<Row> types = new ArrayList<>();
+    List<Row> stock = new ArrayList<>();
+    for (InputRow<BatteryType> row : inputs.batteryTypes().rows()) {
+      Map<String, Object> cells = new LinkedHashMap<>(row.cells());
+      Object owned = cells.remove("owned");
+      types.add(new Row(cells));
+      if (!row.isBlank() && row.value().type() != null && owned != null) {
+        stock.add(Row.of("type", row.value().type(), "owned", row.value().owned()));
+      } else {
+        stock.add(Row.of());
+      }
+    }
+    tables.put("types", types);
+    tables.put("stock", stock);
+    tables.put("positions", on.stream().map(this::position).toList());
+    tables.put("devices", on.stream().map(this::device).toList());
+    tables.put(
+        "atCall",
+        charges.entrySet().stream()
+            .map(e -> Row.of("number", e.getKey(), "charge", e.getValue()))
+            .toList());
+    List<Row> supplies = new ArrayList<>();
+    List<Row> chargers = new ArrayList<>();
+    List<Integer> chargerRows = new ArrayList<>();
+    Map<Integer, Double> power = new HashMap<>();
+    for (InputRow<BatteryCharger> row : inputs.batteryChargers().filled().toList()) {
+      if (isClear(chargerFindings.get(row.number()))) {
+        for (PlannedLoad load : pluggedOn(date, row.value())) {
+          String name = row.value().charger() + " " + load.row().value().place();
+          double all = load.watts() * load.quantity();
+          boolean again = supplies.stream().anyMatch(s -> name.equals(s.cells.get("supply")));
+          String supply = again ? name + " #" + load.row().number() : name;
+          supplies.add(Row.of("supply", supply, "watts", all));
+          for (int i = 1; i <= load.quantity(); i++) {
+            String own = load.quantity() > 1 ? supply + " " + i : supply;
+            chargers.add(charger(own, supply, row.value(), load, date));
+            chargerRows.add(row.number());
+          }
+          power.merge(row.number(), all, Double::sum);
+        }
+      }
+    }
+    tables.put("supplies", supplies);
+    tables.put("chargers", chargers);
+    return new Day(
+        calculated(ranges(tables)), on.stream().map(InputRow::number).toList(), chargerRows, power);
+  }
+
+  private Row dayRow(InputRow<ShootDay> row) {
+    ShootDay day = row.value();
+    return Row.of(
+        "date",
+        day.date() == null ? null : InputColumn.serial(day.date()),
+        "call",
+        day.call() == null ? (Object) 0.0 : day.call(),
+        "wrap",
+        clock(day.wrap() == null ? (Double) 1.0 : day.wrap()),
+        "min",
+        day.coldest() == null ? null : units.toCelsius(day.coldest()),
+        "max",
+        day.warmest() == null || day.coldest() == null ? null : units.toCelsius(day.warmest()),
+        "atCall",
+        "full");
+  }
+
+  private Row position(InputRow<BatteryLoad> row) {
+    BatteryLoad load = row.value();
+    return Row.of(
+        "position",
+        names.get(row.number()),
+        "volts",
+        load.volts(),
+        "type",
+        load.battery(),
+        "quantity",
+        load.quantity() == null ? null : Math.ceil(load.quantity()));
+  }
+
+  private Row device(InputRow<BatteryLoad> row) {
+    BatteryLoad load = row.value();
+    return Row.of(
+        "position",
+        names.get(row.number()),
+        "watts",
+        watts.get(row.number()),
+        "minVolts",
+        load.minVolts(),
+        "maxVolts",
+        load.maxVolts(),
+        "converter",
+        load.converter(),
+        "from",
+        clock(load.from()),
+        "to",
+        clock(load.to()));
+  }
+
+  private List<PlannedLoad> pluggedOn(LocalDate date, BatteryCharger charger) {
+    return charging.stream()
+        .filter(l -> Identity.of(l.row().value().item()).equals(Identity.of(charger.charger())))
+        .filter(
+            l ->
+                (l.row().value().fromDay() == null || !date.isBefore(l.row().value().fromDay()))
+                    && (l.row().value().toDay() == null || !date.isAfter(l.row().value().toDay())))
+        .toList();
+  }
+
+  private Row charger(
+      String name, String supply, BatteryCharger kind, PlannedLoad load, LocalDate date) {
+    Double from = load.row().value().from();
+    Double to = load.row().value().to();
+    List<ShootDay> windows =
+        inputs.days().filled().map(InputRow::value).filter(d -> date.equals(d.date())).toList();
+    double call =
+        windows.stream().mapToDouble(d -> d.call() == null ? 0 : d.call()).min().orElse(0);
+    ShootDay last = windows.get(windows.size() - 1);
+    double wrap = last.wrap() == null ? 1 : last.wrap();
+    boolean always = from == null && to == null && call == 0 && wrap == 1;
+    return Row.of(
+        "charger",
+        name,
+        "supply",
+        supply,
+        "channels",
+        kind.channels(),
+        "amps",
+        kind.amps(),
+        "types",
+        kind.types(),
+        "atOnce",
+        kind.atOnce(),
+        "efficiency",
+        kind.efficiency(),
+        "usable",
+        kind.usable(),
+        "powerFrom",
+        always ? null : clock(from == null ? (Double) call : from),
+        "powerTo",
+        always ? null : clock(to == null ? (Double) wrap : to),
+        "roundTrip",
+        kind.roundTrip(),
+        "air",
+        kind.air() == null ? null : units.toCelsius(kind.air()),
+        "warmUp",
+        kind.warmUp());
+  }
+
+  /** A time as the battery plan reads it, which knows no 24:00. */
+  private static Double clock(Double time) {
+    return time == null ? null : (Double) Math.min(time, LAST_MINUTE);
+  }
+
+  private static List<Object> ranges(Map<String, List<Row>> tables) {
+    List<Object> ranges = new ArrayList<>();
+    for (InputTable<?> table : BatteryDayPlan.MODEL.inputs()) {
+      List<Row> rows = tables.getOrDefault(table.key(), List.of());
+      List<List<Object>> range = new ArrayList<>();
+      List<InputColumn> columns = table.columns();
+      if (table.isUpright()) {
+        columns.forEach(
+            c -> range.add(List.of(c.key(), rows.get(0).cells.getOrDefault(c.key(), ""))));
+        range.add(List.of(InputTable.END, ""));
+      } else {
+        range.add(columns.stream().map(c -> (Object) c.key()).toList());
+        for (Row row : rows) {
+          range.add(columns.stream().map(c -> row.cells.getOrDefault(c.key(), "")).toList());
+        }
+        List<Object> end = new ArrayList<>(List.of(InputTable.END));
+        columns.stream().skip(1).forEach(c -> end.add(""));
+        range.add(end);
+      }
+      ranges.add(range);
+    }
+    return ranges;
+  }
+
+  private static PlanResult calculated(List<Object> ranges) {
+    synchronized (KEPT) {
+      return KEPT.computeIfAbsent(
+          ranges,
+          all ->
+              BatteryDayPlan.of(
+                  all.stream()
+                      .map(
+                          t ->
+                              (Object)
+                                  ((List<?>) t)
+                                      .stream()
+                                          .map(r -> ((List<?>) r).toArray())
+                                          .toArray(Object[][]::new))
+                      .toList()));
+    }
+  }
+
+  /** Hands what a day finds wrong to the rows of its own tables. */
+  private void collect(Day day) {
+    List<Finding> ofDay = new ArrayList<>();
+    day.rows("project", BatteryDayResults.ProjectResult.class)
+        .forEach(r -> ofDay.addAll(r.reasons()));
+    day.rows("days", BatteryDayResults.DayResult.class).stream()
+        .filter(r -> r != null && Boolean.TRUE.equals(r.shown()))
+        .forEach(r -> ofDay.addAll(r.reasons()));
+    List<BatteryDayResults.PositionResult> positions =
+        day.rows("positions", BatteryDayResults.PositionResult.class);
+    List<BatteryDayResults.DeviceResult> devices =
+        day.rows("devices", BatteryDayResults.DeviceResult.class);
+    for (int i = 0; i < day.loads.size(); i++) {
+      List<Finding> findings = loadFindings.get(day.loads.get(i));
+      add(findings, positions.get(i).reasons());
+      add(findings, devices.get(i).reasons());
+      add(findings, ofDay);
+    }
+    var types = day.rows("types", BatteryDayResults.TypeResult.class);
+    var stock = day.rows("stock", BatteryDayResults.StockResult.class);
+    for (int row : typeFindings.keySet()) {
+      if (types.size() >= row && types.get(row - 1) != null) {
+        add(typeFindings.get(row), ofPlan(types.get(row - 1).reasons()));
+      }
+      if (stock.size() >= row && stock.get(row - 1) != null) {
+        add(typeFindings.get(row), ofPlan(stock.get(row - 1).reasons()));
+      }
+    }
+    var chargers = day.rows("chargers", BatteryDayResults.ChargerResult.class);
+    for (int i = 0; i < day.chargers.size(); i++) {
+      add(chargerFindings.get(day.chargers.get(i)), chargers.get(i).reasons());
+    }
+  }
+
+  /** Without what a blank or unreadable cell already says in its own table. */
+  private static List<Finding> ofPlan(List<Finding> findings) {
+    return findings.stream().filter(f -> f.key() instanceof BatteryDayFinding).toList();
+  }
+
+  private static void add(List<Finding> all, List<Finding> more) {
+    more.stream().filter(f -> !all.contains(f)).forEach(all::add);
+  }
+
+  /** Findings of a row, its unreadable cells included, worst first. */
+  private static List<Finding> sorted(List<Finding> findings) {
+    return findings.stream().distinct().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** The days that figures are of: the one shown, or all. */
+  private List<Day> figures() {
+    return days.entrySet().stream()
+        .filter(e -> shown == null || shown.equals(e.getKey()))
+        .map(Map.Entry::getValue)
+        .toList();
+  }
+
+  /** What is wrong with a row of Battery types. */
+  public List<Finding> ofType(InputRow<BatteryType> row) {
+    List<Finding> findings = new ArrayList<>(typeFindings.get(row.number()));
+    String type = Identity.of(row.value().type());
+    long same =
+        inputs
+            .batteryTypes()
+            .filled()
+            .filter(r -> Identity.of(r.value().type()).equals(type))
+            .count();
+    if (same > 1 && !type.isEmpty()) {
+      findings.add(Finding.of(CommonFinding.DOUBLE_IDENTITY, type, (int) same));
+    }
+    return sorted(findings);
+  }
+
+  /** What is wrong with a row of Lights on batteries. */
+  public List<Finding> ofLoad(InputRow<BatteryLoad> row) {
+    return sorted(loadFindings.get(row.number()));
+  }
+
+  /** What is wrong with a row of Chargers. */
+  public List<Finding> ofCharger(InputRow<BatteryCharger> row) {
+    return sorted(chargerFindings.get(row.number()));
+  }
+
+  /** Beside a row of Battery types. */
+  public BatteryResults.TypeResult type(InputRow<BatteryType> row) {
+    List<Finding> findings = ofType(row);
+    Integer fewest = null;
+    Integer uncharged = null;
+    Integer shortOf = null;
+    for (Day day : figures()) {
+      var stock = day.rows("stock", BatteryDayResults.StockResult.class);
+      var type = stock.size() < row.number() ? null : stock.get(row.number() - 1);
+      fewest = most(fewest, type == null ? null : type.fewest());
+      uncharged = most(uncharged, type == null ? null : type.uncharged());
+      shortOf = most(shortOf, type == null ? null : type.shortOf());
+    }
+    return new BatteryResults.TypeResult(
+        Finding.verdict(findings), findings, fewest, uncharged, shortOf);
+  }
+
+  private static Integer most(Integer one, Integer other) {
+    return one == null || other != null && other > one ? other : one;
+  }
+
+  /** Beside a row of Lights on batteries. */
+  public BatteryResults.LoadResult load(InputRow<BatteryLoad> row) {
+    List<Finding> findings = ofLoad(row);
+    Double runtime = null;
+    Integer changes = null;
+    Double dark = null;
+    for (Day day : figures()) {
+      int place = day.loads.indexOf(row.number());
+      if (place >= 0) {
+        var position = day.rows("positions", BatteryDayResults.PositionResult.class).get(place);
+        Double lasts = position.runtime();
+        runtime = runtime == null || lasts != null && lasts < runtime ? lasts : runtime;
+        changes = most(changes, position.changes());
+        dark =
+            dark == null || position.dark() != null && position.dark() > dark
+                ? position.dark()
+                : dark;
+      }
+    }
+    return new BatteryResults.LoadResult(
+        Finding.verdict(findings), findings, runtime, changes, dark);
+  }
+
+  /** Beside a row of Chargers. */
+  public BatteryResults.ChargerResult charger(InputRow<BatteryCharger> row) {
+    List<Finding> findings = ofCharger(row);
+    Double power = null;
+    Integer charges = null;
+    for (Day day : figures()) {
+      int sum = 0;
+      var chargers = day.rows("chargers", BatteryDayResults.ChargerResult.class);
+      for (int i = 0; i < day.chargers.size(); i++) {
+        Integer own = chargers.get(i).charges();
+        sum += day.chargers.get(i) == row.number() && own != null ? own : 0;
+      }
+      Double there = day.power.get(row.number());
+      if (there != null) {
+        power = power == null ? there : Math.max(power, there);
+        charges = most(charges, sum);
+      }
+    }
+    return new BatteryResults.ChargerResult(Finding.verdict(findings), findings, power, charges);
+  }
+
+  /** The changes of the days that figures are of; too many are a stop, and none is shown. */
+  public List<BatteryResults.ChangeRow> changeRows() {
+    List<BatteryResults.ChangeRow> rows = changes();
+    return rows.size() > BatteryResults.CHANGE_ROW.rows() ? List.of() : rows;
+  }
+
+  private List<BatteryResults.ChangeRow> changes() {
+    List<BatteryResults.ChangeRow> rows = new ArrayList<>();
+    days.forEach(
+        (date, day) -> {
+          if (shown == null || shown.equals(date)) {
+            day.rows("card", BatteryDayResults.CardRow.class)
+                .forEach(
+                    c ->
+                        rows.add(
+                            new BatteryResults.ChangeRow(
+                                date, c.by(), c.position(), c.piece(), c.on(), c.off(), c.to())));
+          }
+        });
+    return rows;
+  }
+}

@@ -1,0 +1,425 @@
+package org.setpower.plan.lighting.battery;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Result;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.common.Table;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
+
+/** What the days on batteries come to. */
+public final class BatteryResults {
+  public static final ResultTable<TypeResult> TYPE_RESULT = ResultTable.of(TypeResult.class);
+  public static final ResultTable<LoadResult> LOAD_RESULT = ResultTable.of(LoadResult.class);
+  public static final ResultTable<ChargerResult> CHARGER_RESULT =
+      ResultTable.of(ChargerResult.class);
+  public static final ResultTable<ChangeRow> CHANGE_ROW = ResultTable.of(ChangeRow.class);
+
+  private BatteryResults() {}
+
+  /** Beside a type. */
+  @Table(key = "batteryTypes", heading = "Battery types", rows = 8)
+  public record TypeResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "batteryTypes.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "What is wrong with the row, and how many are short of the type.")
+          List<Finding> reasons,
+      @Result(
+              key = "fewest",
+              heading = "Min. required",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule =
+                  "The most of all days: with these numbers of every type, all full at call, nothing goes dark.")
+          Integer fewest,
+      @Result(
+              key = "uncharged",
+              heading = "Min. required, nothing charged",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "The most of all days without a charger.")
+          Integer uncharged,
+      @Result(
+              key = "shortOf",
+              heading = "Short",
+              unit = "pcs",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "Min. required less what is there, the most of all days.")
+          Integer shortOf) {}
+
+  /** Beside lights on batteries. */
+  @Table(key = "batteryLoads", heading = "Lights on batteries", rows = 24)
+  public record LoadResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "batteryLoads.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "What is wrong with the row on any day, and what goes dark.")
+          List<Finding> reasons,
+      @Result(
+              key = "runtime",
+              heading = "Time on one battery",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "At the lowest temperature of the coldest day.")
+          Double runtime,
+      @Result(
+              key = "changes",
+              heading = "Battery changes",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "Of the day shown, or the most of a day.")
+          Integer changes,
+      @Result(
+              key = "dark",
+              heading = "Dark",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "h",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "Hours without a battery, all pieces, of the day shown or the worst.")
+          Double dark) {}
+
+  /** Beside a charger. */
+  @Table(key = "batteryChargers", heading = "Chargers", rows = 8)
+  public record ChargerResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "batteryChargers.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "What is wrong with the row on any day.")
+          List<Finding> reasons,
+      @Result(
+              key = "power",
+              heading = "Power from the mains",
+              unit = "W",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "What its rows of Loads take together, the most of a day.")
+          Double power,
+      @Result(
+              key = "charges",
+              heading = "Charges",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "Batteries that it charges on the day shown, or the most of a day.")
+          Integer charges) {}
+
+  /** A paper: the battery changes in order of time. */
+  @Table(key = "batteryChanges", heading = "Battery changes", rows = 600)
+  public record ChangeRow(
+      @Result(
+              key = "date",
+              heading = "Date",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "Of the day shown, or of all days.")
+          LocalDate date,
+      @Result(
+              key = "by",
+              heading = "By",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "By this time.")
+          LocalTime by,
+      @Result(
+              key = "item",
+              heading = "Item",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "From Lights on batteries.")
+          String item,
+      @Result(
+              key = "piece",
+              heading = "Piece",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "Of several alike.")
+          Integer piece,
+      @Result(
+              key = "on",
+              heading = "Goes on",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "The least charged battery that lasts, else the fullest.")
+          String on,
+      @Result(
+              key = "off",
+              heading = "Comes off",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "The battery that was on.")
+          String off,
+      @Result(
+              key = "to",
+              heading = "To charger",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "The charger that has it back first; shelf if none does.")
+          String to) {}
+}
