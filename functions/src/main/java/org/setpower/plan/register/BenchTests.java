@@ -37,6 +37,8 @@ final class BenchTests {
   /** A load is set to full watts, and so little more changes no result; common practice. */
   private static final double LOAD_ROOM = 1.05;
 
+  private static final double FULL = 0.9;
+  private static final double HALF = 0.5;
   private static final double ROUNDING = 1e-9;
 
   /** Columns without which a test is not compared. */
@@ -86,6 +88,24 @@ final class BenchTests {
           && other.test().charge() != null
           && Math.abs(celsius - other.celsius) <= LIKE_TEMPERATURE + ROUNDING
           && Math.abs(test().charge() - other.test().charge()) <= LIKE_CHARGE + ROUNDING;
+    }
+
+    /** How many cell voltages are typed. */
+    int cells() {
+      return test().cells().size();
+    }
+
+    /**
+     * A rested lithium-ion cell that its state of charge contradicts: above 90 % it has more than
+     * 3.8 V, below 50 % less than 4.05 V. From memory, with room to the curves of makers.
+     */
+    Optional<Double> contradicting() {
+      Double charge = test().charge();
+      return charge == null
+          ? Optional.empty()
+          : test().cells().stream()
+              .filter(v -> charge >= FULL && v < 3.8 || charge <= HALF && v > 4.05)
+              .findFirst();
     }
 
     /** V between the best and the worst cell. */

@@ -37,6 +37,10 @@ public enum RegisterFinding implements FindingKey {
   ENTER_INCIDENT("enterIncident", Severity.CHECK),
   /** Arguments: V, lowest V, highest V. */
   CELL_OUTSIDE("cellOutside", Severity.DANGER),
+  /** Fewer cells than in tests of its type. Arguments: cells typed, cells of the type. */
+  CELLS_MISSING("cellsMissing", Severity.CHECK),
+  /** Arguments: V, state of charge. */
+  CELLS_CHARGE("cellsCharge", Severity.HOLD),
   /** Arguments: V, limit V. */
   IMBALANCE("imbalance", Severity.STOP),
   /** Arguments: mΩ, median mΩ of the type, limit as a multiple. */

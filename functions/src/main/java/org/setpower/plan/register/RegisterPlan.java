@@ -69,7 +69,7 @@ public final class RegisterPlan {
     Map<String, BatteryJudge.Type> known = known(rows);
     BatteryJudge.Type unknown =
         new BatteryJudge.Type(
-            false, null, null, new BenchTests.Peers(List.of()), new BenchTests.Peers(List.of()));
+            false, null, null, 0, new BenchTests.Peers(List.of()), new BenchTests.Peers(List.of()));
     for (InputRow<Battery> row : rows) {
       boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
       states.put(
@@ -170,6 +170,8 @@ public final class RegisterPlan {
               true,
               twice ? null : chemistry,
               twice || chemistry == null ? null : used.get(chemistry),
+              own.stream().flatMap(s -> bench.of(s).stream()).mapToInt(BenchTests.Judged::cells).max()
+                  .orElse(0),
               new BenchTests.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
               new BenchTests.Peers(
                   own.stream().flatMap(s -> bench.newestResistance(s).stream()).toList())));
@@ -200,6 +202,7 @@ public final class RegisterPlan {
               : has(judged, RegisterFinding.NEWER_TEST)
                       || has(judged, RegisterFinding.UNDATED_TEST)
                       || has(judged, RegisterFinding.BELOW_TYPE)
+                      || has(judged, RegisterFinding.CELLS_MISSING)
                   ? Action.TEST
                   : status(judged) == Status.WATCH ? Action.WATCH : null;
       case NOT_TESTED -> Action.TEST;

@@ -525,6 +525,27 @@ class RegisterRulesTest {
     assertThat(battery(ranges.set("incidents", 1, "closed", day("2026-11-03")), 1).fit()).isTrue();
   }
 
+  /** Rested lithium-ion cells have about 4.2 V full and 3.7 V half full: from memory. */
+  @ParameterizedTest
+  @CsvSource({"2.6,1", "4.15,0.4", "3.5,0.95"})
+  void a_cell_that_contradicts_its_charge_holds_the_battery(double volts, double charge) {
+    Ranges ranges = sound().set("tests", 1, "charge", charge);
+    for (int cell = 1; cell <= 4; cell++) {
+      ranges.set("tests", 1, "cell" + cell, volts);
+    }
+    assertThat(battery(ranges, 1).fit()).isFalse();
+    assertThat(keys(battery(ranges, 1).reasons())).contains(RegisterFinding.CELLS_CHARGE);
+  }
+
+  @Test
+  void a_test_with_fewer_cells_than_its_type_is_a_check() {
+    Ranges two = add(sound(), "P1-02", 92, 55);
+    two.set("tests", 2, "cell1", 4.15, "cell2", 4.15, "cell3", 4.15);
+    assertThat(keys(battery(two, 1).reasons())).isEmpty();
+    assertThat(keys(battery(two, 2).reasons())).containsExactly(RegisterFinding.CELLS_MISSING);
+    assertThat(battery(two, 2).action()).isEqualTo(Action.TEST);
+  }
+
   /** Half of 98 Wh an hour are 49 W; nobody sets a load to the watt. */
   @Test
   void a_load_may_be_five_per_cent_high() {

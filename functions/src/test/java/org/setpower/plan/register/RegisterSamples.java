@@ -265,7 +265,7 @@ final class RegisterSamples {
     ranges.set("batteries", 3, "inspectedBy", "");
     ranges.set("batteries", 4, "inspected", day("2026-10-01"));
     ranges.set("batteries", 5, "returned", day("2027-02-01"));
-    ranges.set("batteries", 6, "returned", day("2027-12-01"));
+    ranges.set("batteries", 6, "returned", day("2027-12-01"), "retired", day("2027-12-02"));
     return ranges;
   }
 
