@@ -286,7 +286,7 @@ final class BudgetLine {
   private BigDecimal toDate() {
     BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
     boolean closed = Boolean.TRUE.equals(line.poClosed()) || Boolean.TRUE.equals(line.complete());
-    BigDecimal open = BudgetRules.decimal(line.ordered()).subtract(invoiced).max(BigDecimal.ZERO);
+    BigDecimal open = left(BudgetRules.decimal(line.ordered()).subtract(invoiced));
     return closed ? invoiced : invoiced.add(open);
   }
 
@@ -295,7 +295,14 @@ final class BudgetLine {
       return Money.decimal(line.estimate());
     }
     boolean over = isStruck() || Boolean.TRUE.equals(line.complete());
-    return over ? zero : typed.subtract(toDate).max(zero);
+    return over ? zero : left(typed.subtract(toDate));
+  }
+
+  /** What is still to come: not below 0; of a reduction, which is minus, not above. */
+  private BigDecimal left(BigDecimal amount) {
+    return line.type() == CostType.REDUCTION && plan.all().signum() < 0
+        ? amount.min(BigDecimal.ZERO)
+        : amount.max(BigDecimal.ZERO);
   }
 
   private void judgeReport() {

@@ -45,10 +45,7 @@ record Settings(
 
   static Settings of(InputRow<Project> row) {
     List<Finding> findings = new ArrayList<>(row.findings());
-    Project typed =
-        row.isBlank()
-            ? new Project(null, null, null, null, null, null, null, null, null, null, null, null)
-            : row.value();
+    Project typed = row.isBlank() ? RegisterInputs.PROJECT.none() : row.value();
     if (row.isBlank()) {
       findings.add(Finding.of(CommonFinding.BLANK_CELL, RegisterInputs.PROJECT.column("asOf")));
     }

@@ -105,6 +105,21 @@ class RegisterRulesTest {
         .isEqualTo(1);
   }
 
+  /** Two are required. A second one that only wants a test comes back, a dropped one does not. */
+  @Test
+  void what_only_awaits_a_test_is_not_bought() {
+    Ranges two = sound();
+    two.row("batteries", "serial", "P1-02", "type", "P1", "condition", "fine", "energy", 98);
+    assertThat(battery(two, 2).status()).isEqualTo(Status.NOT_TESTED);
+    assertThat(battery(two, 2).fit()).isFalse();
+    assertThat(two.calculate().rows(RegisterResults.TYPES).get(0).toBuy()).isZero();
+    two.set("batteries", 2, "condition", "");
+    assertThat(two.calculate().rows(RegisterResults.TYPES).get(0).toBuy()).isZero();
+    two.set("batteries", 2, "condition", "dropped");
+    assertThat(two.calculate().rows(RegisterResults.TYPES).get(0).toBuy()).isEqualTo(1);
+    assertThat(sound().calculate().rows(RegisterResults.TYPES).get(0).toBuy()).isEqualTo(1);
+  }
+
   @Test
   void a_swollen_battery_in_service_is_not_counted_as_coming_back() {
     Ranges swollen = sound().set("batteries", 1, "condition", "swollen", "decided", "service");

@@ -150,11 +150,9 @@ public final class BatteryRegister implements PlanTemplate {
   private PlanTab issueList() {
     return PlanTab.of("Issue list", "Goes out with the batteries of a job: those marked yes only.")
         .upright()
-        .prints(25)
         .with(
             book.lines("", "handover", "job", "backBy", "out", "held"),
-            PlanText.notes(
-                "Signatures",
+            PlanText.signatures(
                 "Handed out by, date: ........................................................",
                 "Received by, date: ........................................................"),
             PlanText.cautions(
