@@ -113,8 +113,6 @@ final class BatterySamples {
             1,
             "efficiency",
             0.85,
-            "usable",
-            0.9,
             "roundTrip",
             20);
   }
