@@ -138,7 +138,8 @@ final class AnswerBook {
     if (afterIssue || afterFlight) {
       found.add(Finding.of(TravelFinding.ANSWER_LATE, answered));
     }
-    if (legs.stream().anyMatch(l -> l.date() != null && answered.isBefore(l.date().minusYears(1)))) {
+    if (legs.stream()
+        .anyMatch(l -> l.date() != null && answered.isBefore(l.date().minusYears(1)))) {
       found.add(Finding.of(TravelFinding.ANSWER_OLD, answered));
     }
   }

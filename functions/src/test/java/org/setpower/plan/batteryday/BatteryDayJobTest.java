@@ -193,8 +193,7 @@ class BatteryDayJobTest {
   @Test
   void a_cool_charger_does_not_fill_batteries() {
     Ranges day = shortDay().set("days", 1, "min", 2, "max", 8).set("project", 1, "chargersAir", 0);
-    BatteryDayResults.ChargerResult cool =
-        day.calculate().rows(BatteryDayResults.CHARGERS).get(0);
+    BatteryDayResults.ChargerResult cool = day.calculate().rows(BatteryDayResults.CHARGERS).get(0);
     assertThat(cool.verdict()).isEqualTo(Verdict.CHECK);
     assertThat(cool.reasons())
         .anySatisfy(
