@@ -226,8 +226,7 @@ public final class InputTable<T extends Record> {
   /** A row in which nothing is typed. */
   public T none() {
     try {
-      return constructor.newInstance(
-          parts.stream().map(p -> p.list ? List.of() : null).toArray());
+      return constructor.newInstance(parts.stream().map(p -> p.list ? List.of() : null).toArray());
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException(declaration.key(), e);
     }

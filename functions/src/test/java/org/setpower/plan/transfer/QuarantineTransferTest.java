@@ -43,9 +43,7 @@ class QuarantineTransferTest {
     assertThat(batches.get(0).rows())
         .extracting(r -> r.cells().get("battery"), r -> r.cells().get("register"))
         .containsExactly(
-            tuple("A1", "not tested"),
-            tuple("A2", "quarantine"),
-            tuple("A3", "quarantine"));
+            tuple("A1", "not tested"), tuple("A2", "quarantine"), tuple("A3", "quarantine"));
     assertThat(batches.get(0).rows())
         .extracting(TransferRow::group)
         .containsExactly("", TransferRow.UNFIT, TransferRow.UNFIT);
