@@ -428,7 +428,7 @@ public final class BudgetResults {
           TotalKind kind,
       @Result(
               key = "label",
-              heading = "Line",
+              heading = "Budget line",
               from = {"lines.description", LINES_ALL, "lines.reasons", "project.*"},
               rule = "Its description; struck lines on which nothing happened are left out.")
           Phrase label,
