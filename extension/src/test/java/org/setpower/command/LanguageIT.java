@@ -7,6 +7,7 @@ import com.sun.star.container.XNameAccess;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
 import org.setpower.office.Office;
+import org.setpower.uno.Uno;
 
 /**
  * What the commands say and offer follows the language of the office; one of its own, as an office
@@ -82,6 +84,13 @@ class LanguageIT {
     }
     assertThat(shown.toString()).contains("Travelers").doesNotContainIgnoringCase("travellers");
     assertThat(CommandDriver.command(office, document, "mend")).startsWith("All formulas match");
+    Object portrait =
+        UnoRuntime.queryInterface(XStyleFamiliesSupplier.class, document)
+            .getStyleFamilies()
+            .getByName("PageStyles");
+    portrait =
+        UnoRuntime.queryInterface(XNameAccess.class, portrait).getByName("Set Power portrait");
+    assertThat(Uno.get(portrait, "Width")).as("Letter, in 1/100 mm").isEqualTo(21_590);
   }
 
   @Test

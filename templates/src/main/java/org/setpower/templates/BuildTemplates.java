@@ -20,6 +20,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.office.Office;
+import org.setpower.templates.example.ExampleTables;
 import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.uno.KeyFigureReader;
 import org.setpower.templates.uno.PlanFiller;
@@ -155,12 +156,13 @@ public final class BuildTemplates {
       DrawingInputs inputs = new DrawingInputs(workbook);
       String packed = Fingerprint.of(extension, inputs::work);
       String own = Fingerprint.ofBeside(BuildTemplates.class, inputs::make);
+      String linked = Fingerprint.of(ExampleTables.linked(workbook.workbook().model()));
       Drawer draws = (office, words, to) -> draw(office, workbook, words, to);
       add(
           sheets,
           name,
           folder,
-          packed + own,
+          packed + own + linked,
           draws,
           w -> PlanTextCollector.ask(workbook.workbook(), w));
     }

@@ -55,7 +55,7 @@ final class BatteryBench {
       }
       double edit = ProcessorTime.usual(edits);
       figures.atMost(
-          6,
+          4,
           String.format(
               Locale.ROOT,
               "battery plan of 20 positions, 60 batteries and 10 chargers, an edit: %.0f ms; to"

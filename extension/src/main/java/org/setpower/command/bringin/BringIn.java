@@ -31,7 +31,7 @@ final class BringIn {
   /** The name of the command, in the list of undo steps and of its windows. */
   static final String TITLE = "Bring in rows";
 
-  private static final int NAMED = 8;
+  private static final int NAMED = 5;
 
   private final CalcDocument book;
   private final String replaced;
@@ -193,8 +193,8 @@ final class BringIn {
       lines.add(
           what
               + ": "
-              + String.join(", ", names.subList(0, Math.min(NAMED, names.size())))
-              + (names.size() > NAMED ? ", …" : "."));
+              + String.join("; ", names.subList(0, Math.min(NAMED, names.size())))
+              + (names.size() > NAMED ? "; …" : "."));
     }
   }
 

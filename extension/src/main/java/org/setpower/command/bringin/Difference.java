@@ -59,8 +59,10 @@ record Difference(TransferChange change, String sentence) {
     List<String> shown = new ArrayList<>();
     cells.forEach(
         (key, value) -> {
-          InputColumn column = table.column(key);
-          shown.add(column.heading(TargetTable.words()) + ": " + shown(column, value));
+          if (!key.equals(table.nameColumn())) {
+            InputColumn column = table.column(key);
+            shown.add(column.heading(TargetTable.words()) + ": " + shown(column, value));
+          }
         });
     return String.join(" · ", shown);
   }

@@ -268,15 +268,17 @@ final class SourceFile implements AutoCloseable {
                   source.stops()));
     }
     if (!withheld.isEmpty()) {
-      head.append(' ').append(say("Not brought in, as they may not be used: {}.", some(withheld)));
+      head.append(' ')
+          .append(
+              say("Rows that are a stop or unfit there are not brought in: {}.", some(withheld)));
     }
     return head.toString();
   }
 
   private static String some(List<String> names) {
     int most = 8;
-    return String.join(", ", names.subList(0, Math.min(most, names.size())))
-        + (names.size() > most ? ", …" : "");
+    return String.join("; ", names.subList(0, Math.min(most, names.size())))
+        + (names.size() > most ? "; …" : "");
   }
 
   @Override

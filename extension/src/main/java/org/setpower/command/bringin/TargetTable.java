@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,9 +20,9 @@ import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.plan.PlanFile;
 import org.setpower.plan.common.InputColumn;
-import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.Messages;
+import org.setpower.plan.transfer.TargetReader;
 import org.setpower.plan.transfer.TargetRow;
 import org.setpower.plan.transfer.ThreeWayMerge;
 import org.setpower.plan.transfer.TransferTarget;
@@ -36,48 +35,16 @@ final class TargetTable {
 
   private final PlanFile plan;
   private final TransferTarget target;
-  private final List<Object> ranges;
+  private final TargetReader reader;
   private final InputTable<?> table;
-  private final List<TargetRow> rows = new ArrayList<>();
-  private final int room;
+  private final Map<String, Set<Integer>> formulas;
 
   TargetTable(PlanFile plan, TransferTarget target) throws Exception {
     this.plan = plan;
     this.target = target;
-    ranges = plan.read();
-    table = table(target.table());
-    Map<String, Set<Integer>> formulas = formulas();
-    List<? extends InputRow<?>> read = read(table);
-    room = read.size();
-    for (InputRow<?> row : read) {
-      if (!row.isBlank()) {
-        Set<String> calculated = new HashSet<>();
-        formulas.forEach(
-            (key, numbers) -> {
-              if (numbers.contains(row.number())) {
-                calculated.add(key);
-              }
-            });
-        rows.add(new TargetRow(row.number(), compared(row), calculated));
-      }
-    }
-  }
-
-  private InputTable<?> table(String key) {
-    return plan.model().inputs().stream()
-        .filter(t -> t.key().equals(key))
-        .findFirst()
-        .orElseThrow();
-  }
-
-  private List<? extends InputRow<?>> read(InputTable<?> some) {
-    return some.read(ranges.get(plan.model().inputs().indexOf(some))).rows();
-  }
-
-  private Map<String, Object> compared(InputRow<?> row) {
-    Map<String, Object> cells = new LinkedHashMap<>();
-    row.cells().forEach((key, cell) -> cells.put(key, table.column(key).compared(cell)));
-    return cells;
+    reader = new TargetReader(plan.model(), plan.read(), target);
+    table = reader.table();
+    formulas = formulas();
   }
 
   /** Rows of each column whose cell holds a formula. */
@@ -102,55 +69,19 @@ final class TargetTable {
 
   /** As a comparison takes it. */
   ThreeWayMerge.Table compared(Set<Integer> ofOthers) {
-    return new ThreeWayMerge.Table(rows, ofOthers, blanks(), known());
-  }
-
-  private Map<String, Object> blanks() {
-    Map<String, Object> blanks = new HashMap<>();
-    if (target == TransferTarget.BUDGET_LINES) {
-      blanks.put("qty", 1.0);
-      blanks.put("unit", "once");
-      InputTable<?> project = table("project");
-      for (InputRow<?> row : read(project)) {
-        for (String key : List.of("currency", "tax")) {
-          Object cell = project.column(key).compared(row.cells().get(key));
-          if (cell != null) {
-            blanks.put(key, cell);
-          }
-        }
-      }
-    } else if (target == TransferTarget.BUDGET_COUNTS) {
-      blanks.put("inAll", "no");
-    }
-    return blanks;
-  }
-
-  /** The names of the table that rows have to be in. */
-  private Set<String> known() {
-    Set<String> known = new HashSet<>();
-    if (!target.known().isEmpty()) {
-      InputTable<?> list = table(target.known());
-      InputColumn name = list.columns().get(0);
-      for (InputRow<?> row : read(list)) {
-        Object cell = name.compared(row.cells().get(name.key()));
-        if (cell != null) {
-          known.add(String.valueOf(cell));
-        }
-      }
-    }
-    return known;
+    return reader.compared(formulas, ofOthers);
   }
 
   /** Blank rows below the last filled one, then those between. */
   List<Integer> free(int count) {
     Set<Integer> filled = new HashSet<>();
     int last = 0;
-    for (TargetRow row : rows) {
+    for (TargetRow row : compared(Set.of()).rows()) {
       filled.add(row.number());
       last = Math.max(last, row.number());
     }
     List<Integer> free = new ArrayList<>();
-    for (int n = last + 1; n <= room && free.size() < count; n++) {
+    for (int n = last + 1; n <= reader.room() && free.size() < count; n++) {
       free.add(n);
     }
     for (int n = 1; n < last && free.size() < count; n++) {
@@ -163,7 +94,7 @@ final class TargetTable {
           "The table “{}” has room for {} rows and is too full for {} more. Delete rows, or bring"
               + " in fewer. Nothing was changed.",
           heading(),
-          room,
+          reader.room(),
           count);
     }
     return free;
@@ -189,13 +120,17 @@ final class TargetTable {
     return words().text(table.heading());
   }
 
+  String nameColumn() {
+    return target.nameColumn();
+  }
+
   InputColumn column(String key) {
     return table.column(key);
   }
 
   /** The heading of the table that names have to be in. */
   String knownHeading() {
-    return words().text(table(target.known()).heading());
+    return words().text(reader.known().heading());
   }
 
   static Messages words() {

@@ -7,7 +7,10 @@ import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.JobCell;
 import org.setpower.uno.Uno;
 
-/** Paper follows the units of a job: Letter where they are US, else A4. */
+/**
+ * Paper follows the units of a job: Letter where they are US, else A4. Where a sheet has none, it
+ * follows the country of its words.
+ */
 public final class PageFormat {
   private static final int A4_SHORT = 21_000;
   private static final int A4_LONG = 29_700;
@@ -29,7 +32,7 @@ public final class PageFormat {
             Uno.as(XStyleFamiliesSupplier.class, book.document())
                 .getStyleFamilies()
                 .getByName("PageStyles"));
-    boolean letter = "US".equals(units);
+    boolean letter = units.isEmpty() ? "en-US".equals(book.language()) : units.equals("US");
     for (String name : styles.getElementNames()) {
       Object style = styles.getByName(name);
       int size = Math.max((int) Uno.get(style, "Width"), (int) Uno.get(style, "Height"));

@@ -150,6 +150,36 @@ class EnabledIT {
   }
 
   @Test
+  void rows_are_brought_into_files_that_take_some_only() throws Exception {
+    entry(sheet, "bring").becomes(false);
+    for (String name : List.of("battery-register", "rental-quote")) {
+      TestSheet first =
+          TestSheet.firstOf(
+              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
+      try {
+        entry(first, "bring").becomes(name.equals("rental-quote"));
+      } finally {
+        first.close();
+      }
+    }
+  }
+
+  @Test
+  void a_distro_is_added_to_a_lighting_plan_only() throws Exception {
+    entry(sheet, "distro").becomes(false);
+    for (String name : List.of("battery-register", "lighting-power-plan")) {
+      TestSheet first =
+          TestSheet.firstOf(
+              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
+      try {
+        entry(first, "distro").becomes(name.equals("lighting-power-plan"));
+      } finally {
+        first.close();
+      }
+    }
+  }
+
+  @Test
   void batteries_are_marked_as_inspected_in_a_register_only() throws Exception {
     entry(sheet, "inspect").becomes(false);
     for (String name : List.of("lighting-power-plan", "battery-register")) {

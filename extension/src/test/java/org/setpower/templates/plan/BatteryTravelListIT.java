@@ -253,7 +253,7 @@ class BatteryTravelListIT {
       List<Map<String, Object>> flights = new ArrayList<>();
       List<Map<String, Object>> types = new ArrayList<>();
       for (int f = 1; f <= 6; f++) {
-        flights.add(flight("flight", "F" + f, "rules", f == 6 ? "US" : "ICAO"));
+        flights.add(flight("flight", "F" + f, "rules", f == 6 ? "US domestic" : "ICAO"));
       }
       for (int t = 1; t <= 9; t++) {
         types.add(battery("battery", "type " + t, "energy", 50.0 + t, "quantity", 1.0));

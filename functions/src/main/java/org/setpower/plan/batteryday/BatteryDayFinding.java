@@ -128,6 +128,8 @@ public enum BatteryDayFinding implements FindingKey {
   NOT_CHARGED("charger.chemistry", Severity.STOP),
   /** Arguments: °C. */
   CHARGES_COLD("charger.cold", Severity.DANGER),
+  /** Arguments: °C, share. */
+  CHARGES_COOL("charger.cool", Severity.CHECK),
   /** Arguments: °C. */
   AIR_BLANK("charger.air", Severity.CHECK),
   /** Arguments: °C. */

@@ -408,14 +408,14 @@ public record BatteryDayInputs(
               unit = "W",
               min = 0.1,
               max = 20_000,
-              blank = "Blank: its devices stand in Devices; without any a stop.",
+              blank = "Blank: as in Devices; without a device there a stop.",
               help = "Of the device that is on from call to wrap. Measure, or read the label.")
           Double power,
       @Input(
               key = "input",
               heading = "Input voltage",
               unit = "V",
-              blank = "Blank: its devices stand in Devices; with a power a stop.",
+              blank = "Blank: as in Devices; with a power a stop.",
               help = "Of that device, as on its label: 11-17.")
           String input,
       @Input(

@@ -13,6 +13,7 @@ import org.setpower.base.TextEnum;
 import org.setpower.charge.Charging;
 import org.setpower.pack.Chemistry;
 import org.setpower.pack.SelfHeating;
+import org.setpower.pack.TemperatureDerating;
 import org.setpower.plan.batteryday.BatteryDayInputs.Charger;
 import org.setpower.plan.batteryday.BatteryDayInputs.Supply;
 import org.setpower.plan.batteryday.simulation.ChargeCurve;
@@ -30,6 +31,9 @@ import org.setpower.plan.finding.Severity;
 final class ChargerJudge {
   /** A shorter warm-up is told: a large battery takes over an hour, common practice. */
   private static final double SHORT_WARM_UP = 0.5;
+
+  /** °C of the air below which it is told that batteries do not get full. */
+  private static final double COOL = 10;
 
   private static final double EFFICIENCY = 0.8;
   private static final int DAYS = 8;
@@ -145,6 +149,10 @@ final class ChargerJudge {
       }
     } else {
       air = settings.units().toCelsius(typed);
+    }
+    if (air >= Charging.COLDEST && air < COOL) {
+      double taken = TemperatureDerating.chargeTaken(Chemistry.LI_ION, air);
+      add(BatteryDayFinding.CHARGES_COOL, air, 1 - taken);
     }
     if (air < Charging.COLDEST) {
       add(BatteryDayFinding.CHARGES_COLD, air);

@@ -376,10 +376,8 @@ final class BudgetLine {
   private BigDecimal toDate() {
     BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
     boolean closed = Boolean.TRUE.equals(line.poClosed()) || isComplete();
-    BigDecimal ordered = BudgetRules.decimal(line.ordered());
-    // nothing is open where nothing is ordered: a credit note makes no commitment
-    boolean open = !closed && ordered.signum() > 0;
-    return open ? invoiced.max(ordered) : invoiced;
+    BigDecimal open = left(BudgetRules.decimal(line.ordered()).subtract(invoiced));
+    return closed ? invoiced : invoiced.add(open);
   }
 
   /** What a cost is planned beyond cost to date; a reduction comes until it is credited. */
@@ -387,11 +385,14 @@ final class BudgetLine {
     if (line.estimate() != null) {
       return Money.decimal(line.estimate());
     }
-    if (isOver()) {
-      return BigDecimal.ZERO;
-    }
-    BigDecimal left = plan.all().subtract(toDate);
-    return plan.all().signum() < 0 ? left.min(BigDecimal.ZERO) : left.max(BigDecimal.ZERO);
+    return isOver() ? BigDecimal.ZERO : left(plan.all().subtract(toDate));
+  }
+
+  /** What is still to come: not below 0; of a reduction, which is minus, not above. */
+  private BigDecimal left(BigDecimal amount) {
+    return line.type() == CostType.REDUCTION && plan.all().signum() < 0
+        ? amount.min(BigDecimal.ZERO)
+        : amount.max(BigDecimal.ZERO);
   }
 
   private void judgeReport() {

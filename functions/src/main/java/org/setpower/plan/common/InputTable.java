@@ -223,6 +223,15 @@ public final class InputTable<T extends Record> {
         : Optional.of(Finding.of(CommonFinding.WRONG_KEYS, this, list));
   }
 
+  /** A row in which nothing is typed. */
+  public T none() {
+    try {
+      return constructor.newInstance(parts.stream().map(p -> p.list ? List.of() : null).toArray());
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(declaration.key(), e);
+    }
+  }
+
   private InputRow<T> blank(int number) {
     return new InputRow<>(number, null, List.of(), Set.of(), Map.of());
   }

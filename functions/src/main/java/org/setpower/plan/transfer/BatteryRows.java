@@ -5,8 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.plan.batteryday.BatteryDayInputs.Charger;
-import org.setpower.plan.batteryday.BatteryDayInputs.Position;
-import org.setpower.plan.batteryday.BatteryDayInputs.PowerDraw;
 import org.setpower.plan.batteryday.BatteryDayInputs.Stock;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
@@ -14,7 +12,7 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.transfer.PlanToQuote.PlanItem;
 
-/** What a battery plan has for a quote: batteries, chargers, devices. */
+/** What a battery plan has for a quote: batteries and chargers. */
 final class BatteryRows {
   private final TransferSource plan;
   private final TransferOptions options;
@@ -28,13 +26,12 @@ final class BatteryRows {
 
   static List<TransferBatch> quote(TransferSource plan, TransferOptions options) {
     BatteryRows rows = new BatteryRows(plan, options);
-    rows.devices();
     rows.batteries();
     rows.chargers();
     return List.of(PlanToQuote.batch(rows.items, options, rows.withheld));
   }
 
-  /** What is hired and what is short of a type; owned ones need no hire. */
+  /** The whole list is what the plan has decided to hire; what is short is for the user to add. */
   private void batteries() {
     Map<String, Double> counted = new HashMap<>();
     plan.typed("stock")
@@ -47,7 +44,7 @@ final class BatteryRows {
                 boolean isFirst = counted.put(Identity.of(stock.type()), hired) == null;
                 Object missing = plan.beside(r, "stock").get("shortOf");
                 double shortOf = isFirst && missing instanceof Integer pieces ? pieces : 0;
-                add(stock.type(), "batteries", hired + shortOf, hired);
+                add(stock.type(), hired, shortOf);
               }
             });
   }
@@ -59,27 +56,7 @@ final class BatteryRows {
             r -> {
               String name = ((Charger) r.value()).charger();
               if (isRead(r, name)) {
-                add(name.replaceFirst("(?<=\\S)\\s+\\d+$", ""), "batteries", 1, 0);
-              }
-            });
-  }
-
-  private void devices() {
-    Map<String, Position> positions = new HashMap<>();
-    plan.typed("positions")
-        .map(r -> (Position) r.value())
-        .forEach(p -> positions.putIfAbsent(Identity.of(p.position()), p));
-    plan.typed("devices")
-        .forEach(
-            r -> {
-              PowerDraw device = (PowerDraw) r.value();
-              Position position = positions.get(Identity.of(device.position()));
-              if (position == null) {
-                withheld.add(device.device() == null ? "?" : device.device());
-              } else if (isRead(r, device.device())) {
-                double each = device.quantity() == null ? 1 : device.quantity();
-                double places = position.quantity() == null ? 1 : position.quantity();
-                add(device.device(), position.department(), each * places, 0);
+                add(name.replaceFirst("(?<=\\S)\\s+\\d+$", ""), 1, 1);
               }
             });
   }
@@ -92,8 +69,7 @@ final class BatteryRows {
     return isRead;
   }
 
-  private void add(String item, String section, double required, double inStock) {
-    String heading = "batteries".equals(section) ? options.word(section) : section;
-    items.add(new PlanItem(item, heading, required, inStock, null, null));
+  private void add(String item, double required, double missing) {
+    items.add(new PlanItem(item, options.word("batteries"), required, missing, null, null));
   }
 }

@@ -47,7 +47,7 @@ final class LightingRows {
               name(row),
               options.word(row.kind().equals("load") ? "lighting" : "power"),
               row.required() + row.spare(),
-              row.stock() == null ? 0 : row.stock(),
+              row.shortOf(),
               days.from,
               days.to));
     }

@@ -15,24 +15,20 @@ public final class PlanToQuote {
    * What a plan needs of an item.
    *
    * @param section heading on the client's page; null without one
-   * @param required pieces in all, spares included
-   * @param inStock pieces that need no hire
+   * @param required pieces of the whole list, spares included
+   * @param missing pieces that are short
    * @param from first day in use; null for the whole order
    * @param to last day in use; null for the whole order
    */
   public record PlanItem(
-      String item, String section, double required, double inStock, LocalDate from, LocalDate to) {
-    private double missing() {
-      return Math.max(0, required - inStock);
-    }
-
+      String item, String section, double required, double missing, LocalDate from, LocalDate to) {
     /** Both together: pieces add up, days cover both. */
     private PlanItem with(PlanItem other) {
       return new PlanItem(
           item,
           section,
           required + other.required,
-          inStock + other.inStock,
+          missing + other.missing,
           from == null || other.from == null ? null : from.isBefore(other.from) ? from : other.from,
           to == null || other.to == null ? null : to.isAfter(other.to) ? to : other.to);
     }
@@ -54,7 +50,7 @@ public final class PlanToQuote {
     List<TransferRow> rows = new ArrayList<>();
     byName.forEach(
         (key, item) -> {
-          double qty = options.onlyShort() ? item.missing() : item.required;
+          double qty = options.onlyShort() ? item.missing : item.required;
           if (qty > 0) {
             rows.add(new TransferRow(key, cells(item, qty, options)));
           }

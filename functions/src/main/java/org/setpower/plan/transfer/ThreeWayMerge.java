@@ -158,6 +158,9 @@ public final class ThreeWayMerge {
     if (first instanceof Double a && second instanceof Double b) {
       return Math.abs(a - b) <= ROUNDING * Math.max(Math.abs(a), Math.abs(b));
     }
+    if (column.equals(target.nameColumn()) && first != null && second != null) {
+      return Identity.of(String.valueOf(first)).equals(Identity.of(String.valueOf(second)));
+    }
     return Objects.equals(first, second);
   }
 

@@ -121,7 +121,10 @@ final class Carriage {
     for (Trip.Leg leg : person.legs()) {
       FlightClass found = battery.classUnder(leg.edition());
       if (found.compareTo(FlightClass.ASK) > 0) {
-        blocks.add(Finding.of(TravelFinding.LINE_CLASS, leg.name(), found.word()));
+        blocks.add(
+            battery.isUnknown()
+                ? Finding.of(TravelFinding.LINE_BATTERY, battery.name())
+                : Finding.of(TravelFinding.LINE_CLASS, leg.name(), found.word()));
       } else if (found.needsAnswer() && answers.answer(leg, person, battery).isEmpty()) {
         blocks.add(Finding.of(TravelFinding.LINE_UNANSWERED, leg.name(), leg.carrier()));
       }

@@ -3,6 +3,7 @@ package org.setpower.plan.travel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.setpower.flight.CarriageMode;
 import org.setpower.flight.FlightClass;
 import org.setpower.flight.Packing;
@@ -117,6 +118,12 @@ record Facts(
     return typed.lithium() == null ? Double.NaN : dustless(typed.lithium());
   }
 
+  /** Whether a carrier may take it for a power bank. */
+  boolean mayBeBank() {
+    return isBank()
+        || Boolean.TRUE.equals(typed.outputs()) && isSpare() && wattHours <= MOST_BAGGAGE;
+  }
+
   /** Whether what its class is judged by is not known. */
   boolean isUnknown() {
     return chemistry == TravelChemistry.LITHIUM_METAL
@@ -206,6 +213,18 @@ record Facts(
         || isBank() && edition.isToConfirm("banks_apart");
   }
 
+  /** The limit of energy that lies between two figures; 0 for none. */
+  private double lineBetween(double one, double other) {
+    if (chemistry.isDry() || chemistry == TravelChemistry.LITHIUM_METAL) {
+      return 0;
+    }
+    return CabinEdition.all().stream()
+        .flatMap(e -> Stream.of(e.smallWattHours(), e.largeWattHours()))
+        .filter(line -> Math.min(one, other) <= line && line < Math.max(one, other))
+        .findFirst()
+        .orElse(0.0);
+  }
+
   /** What is wrong with the battery itself, wherever it goes. */
   List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
@@ -282,9 +301,23 @@ record Facts(
       findings.add(
           Finding.of(TravelFinding.ENERGY_WORKED_OUT, wattHours, typed.volts(), typed.ampHours()));
     } else if (Math.abs(product(typed) - wattHours) > SAME * wattHours) {
-      findings.add(Finding.of(TravelFinding.ENERGY_DIFFERS, wattHours, product(typed)));
+      double line = lineBetween(wattHours, product(typed));
+      findings.add(
+          line > 0
+              ? Finding.of(TravelFinding.ENERGY_ACROSS, wattHours, product(typed), line)
+              : Finding.of(TravelFinding.ENERGY_DIFFERS, wattHours, product(typed)));
     }
     double density = kilograms == null ? 0 : wattHours / kilograms;
+    boolean alone = kilograms != null && carried != CarriageMode.IN_EQUIPMENT;
+    if (alone && density < chemistry.leastWattHoursAKilogram()) {
+      findings.add(
+          Finding.of(
+              TravelFinding.ENERGY_LOW,
+              wattHours,
+              kilograms,
+              density,
+              chemistry.leastWattHoursAKilogram()));
+    }
     if (density > chemistry.mostWattHoursAKilogram()) {
       findings.add(
           Finding.of(

@@ -53,6 +53,17 @@ final class PersonLimits {
     return byPerson.computeIfAbsent(person.row(), row -> found(person));
   }
 
+  /** The same, and what carriers may take for power banks counted as such. */
+  List<Limit> cautious(Trip.Person person) {
+    List<Limit> limits = new ArrayList<>(of(person));
+    if (batteries.stream().anyMatch(b -> b.mayBeBank() && !b.isBank())) {
+      for (Trip.Leg leg : person.legs()) {
+        add(limits, leg, Kind.BANKS, Facts::mayBeBank, person.ownBanks(), leg.banks());
+      }
+    }
+    return limits;
+  }
+
   private List<Limit> found(Trip.Person person) {
     List<Limit> limits = new ArrayList<>();
     for (Trip.Leg leg : person.legs()) {

@@ -43,7 +43,7 @@ final class Proposer {
   Proposer(Packings packings, List<Trip.Person> people, PersonLimits limits, Carriage carriage) {
     this.packings = packings;
     this.people = people;
-    this.limits = people.stream().map(limits::of).toList();
+    this.limits = people.stream().map(limits::cautious).toList();
     this.carriage = carriage;
   }
 

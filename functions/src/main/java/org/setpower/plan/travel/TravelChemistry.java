@@ -43,6 +43,14 @@ public enum TravelChemistry implements TextEnum {
     return mostWattHoursAKilogram;
   }
 
+  /**
+   * Fewer Wh a kg than a battery of these cells has: the cells are half of its weight at least.
+   * From memory; 0 where nothing is asked.
+   */
+  public double leastWattHoursAKilogram() {
+    return this == LI_ION ? 50 : this == LFP ? 40 : 0;
+  }
+
   /** Whether the limits in Wh of lithium-ion batteries hold: LFP cells are lithium-ion cells. */
   public boolean isLithiumIon() {
     return this == LI_ION || this == LFP;

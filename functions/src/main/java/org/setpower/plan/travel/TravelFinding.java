@@ -18,6 +18,8 @@ public enum TravelFinding implements FindingKey {
   EDITION_BEFORE("edition.before", Severity.STOP),
   /** Arguments: date of issue. */
   FLIGHT_PASSED("flight.passed", Severity.CHECK),
+  /** Nobody is on it. */
+  FLIGHT_EMPTY("flight.empty", Severity.CHECK),
   WRITTEN_UNREFERENCED("written.unreferenced", Severity.CHECK),
   /** Arguments: spares, over 100 Wh, power banks as written; the same as used. */
   WRITTEN_MORE("written.more", Severity.CHECK),
@@ -74,8 +76,12 @@ public enum TravelFinding implements FindingKey {
   ENERGY_WORKED_OUT("energy.workedOut", Severity.CHECK),
   /** Arguments: Wh on the label, Wh from V and Ah. */
   ENERGY_DIFFERS("energy.differs", Severity.CHECK),
+  /** Arguments: Wh on the label, V × Ah, the limit between them. */
+  ENERGY_ACROSS("energy.across", Severity.STOP),
   /** Arguments: Wh, kg, Wh a kg, the most of its chemistry. */
   ENERGY_WEIGHT("energyWeight", Severity.CHECK),
+  /** Arguments: Wh, kg, Wh a kg, least Wh a kg of such batteries. */
+  ENERGY_LOW("energyLow", Severity.CHECK),
   NO_LITHIUM("noLithium", Severity.STOP),
   NO_VOLTS("noVolts", Severity.STOP),
   SPILLABLE("spillable", Severity.STOP),

@@ -3,7 +3,6 @@ package org.setpower.plan.travel;
 import java.time.LocalDate;
 import org.setpower.flight.CarriageMode;
 import org.setpower.flight.Packing;
-import org.setpower.flight.RuleBook;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
@@ -69,8 +68,8 @@ public record TravelInputs(
               key = "flightRules",
               heading = "Flight rules",
               blank = "Blank: ICAO.",
-              help = "For flights that name none. US for flights from, to and within the US.")
-          RuleBook flightRules,
+              help = "For flights that name none. US: the stricter of US and ICAO counts.")
+          TripRules flightRules,
       @Input(
               key = "rest",
               heading = "Rest goes by",
@@ -157,8 +156,9 @@ public record TravelInputs(
               key = "rules",
               heading = "Rules",
               blank = "Blank: as on Project.",
-              help = "US for flights from, to and within the United States; else ICAO.")
-          RuleBook rules,
+              help =
+                  "US from or to the US: the stricter of both counts. US domestic: stays in the US.")
+          TripRules rules,
       @Input(key = "from", heading = "From", blank = "Blank: not printed.") String from,
       @Input(key = "to", heading = "To", blank = "Blank: not printed.") String to,
       @Input(

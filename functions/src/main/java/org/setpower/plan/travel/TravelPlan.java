@@ -194,7 +194,7 @@ public final class TravelPlan {
     return new TravelResults.FlightResult(
         judged.verdict(),
         judged.findings(),
-        edition.rules(),
+        leg.rules(),
         leg.shown().name(),
         leg.shown().validTo(),
         limited(leg.spares()),

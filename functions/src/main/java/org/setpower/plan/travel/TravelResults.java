@@ -3,7 +3,6 @@ package org.setpower.plan.travel;
 import java.time.LocalDate;
 import java.util.List;
 import org.setpower.flight.FlightClass;
-import org.setpower.flight.RuleBook;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
 import org.setpower.plan.common.Result;
@@ -64,7 +63,7 @@ public final class TravelResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"flights.*", "project.issued", "project.flightRules"},
+              from = {"flights.*", "travellers.*", "project.issued", "project.flightRules"},
               rule = "What is wrong with the flight, or with the rules held for its day.")
           List<Finding> reasons,
       @Result(
@@ -72,7 +71,7 @@ public final class TravelResults {
               heading = "Rules used",
               from = {"flights.rules", "project.flightRules"},
               rule = "Those typed, else those of Project; ICAO where none are.")
-          RuleBook rulesUsed,
+          TripRules rulesUsed,
       @Result(
               key = "edition",
               heading = "Edition",

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.setpower.flight.RuleBook;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
@@ -45,13 +44,15 @@ final class Trip {
   /**
    * A flight.
    *
-   * @param edition the rules it is judged by
+   * @param rules by whose rules it is judged
+   * @param edition their limits on its day
    * @param held whether these rules are read and answer for its day
    */
   record Leg(
       int row,
       String id,
       Flight typed,
+      TripRules rules,
       CabinEdition edition,
       boolean held,
       List<Finding> findings) {
@@ -69,7 +70,7 @@ final class Trip {
 
     /** The edition to name: one that was not read is never named. */
     CabinEdition shown() {
-      return edition.read() ? edition : edition.lastRead();
+      return edition.read() ? edition : rules.lastRead();
     }
 
     /** Whether its carrier's limits stand in place of rules that are not held. */
@@ -160,10 +161,6 @@ final class Trip {
     project = row.isBlank() ? BLANK : row.value();
     settings = new ArrayList<>(row.findings());
     List<Leg> all = inputs.flights().filled().map(this::leg).toList();
-    flights =
-        new Gate<>(
-            all.stream().map(l -> new Gate.Candidate<>(l.row, l, l.id, l.findings, false)).toList(),
-            List.of());
     legs =
         all.stream()
             .filter(l -> !l.id.isEmpty())
@@ -177,6 +174,16 @@ final class Trip {
       order.put(leg.row, order.size());
     }
     List<Person> persons = inputs.travellers().filled().map(this::person).toList();
+    if (!persons.isEmpty()) {
+      all.stream()
+          .filter(
+              l -> persons.stream().noneMatch(p -> p.legs.stream().anyMatch(o -> o.row == l.row)))
+          .forEach(l -> l.findings.add(Finding.of(TravelFinding.FLIGHT_EMPTY)));
+    }
+    flights =
+        new Gate<>(
+            all.stream().map(l -> new Gate.Candidate<>(l.row, l, l.id, l.findings, false)).toList(),
+            List.of());
     travellers =
         new Gate<>(
             persons.stream()
@@ -206,12 +213,14 @@ final class Trip {
 
   private Leg leg(InputRow<Flight> row) {
     Flight typed = row.value();
-    RuleBook rules = typed.rules() == null ? project.flightRules() : typed.rules();
+    TripRules chosen = typed.rules() == null ? project.flightRules() : typed.rules();
+    TripRules rules = chosen == null ? TripRules.ICAO : chosen;
     LocalDate day = typed.date() == null ? LocalDate.MAX : typed.date();
-    CabinEdition edition = CabinEdition.on(rules == null ? RuleBook.ICAO : rules, day);
+    CabinEdition edition = rules.on(day);
     boolean held = edition.answersFor(day);
     List<Finding> findings = new ArrayList<>(row.findings());
-    Leg leg = new Leg(row.number(), Identity.of(typed.flight()), typed, edition, held, findings);
+    Leg leg =
+        new Leg(row.number(), Identity.of(typed.flight()), typed, rules, edition, held, findings);
     if (typed.date() != null && !held) {
       findings.add(notHeld(leg));
     }

@@ -168,7 +168,8 @@ public final class PackFunctions {
   private static final String CURVE_SOURCE =
       "P = (E − I·R)·I, integrated; curves: Chen et al., J. Electrochem. Soc. 167"
           + " (2020) 080534 (Li-ion), ARTS-Lab 2023 (LFP), Kollmeyer 2018 (NCA), handbook rest"
-          + " volts (lead); cold: Kollmeyer 2018, Plett 2015 (LFP) and the cells of PACK.COLD";
+          + " volts (lead); cold: Kollmeyer 2018 and the cells of PACK.COLD; LFP in the cold is"
+          + " computed from ARTS-Lab 2023 and the NCA cell";
   private static final String CURVE_CAUTION =
       "Enter milliohms of the battery today under a sustained load: 1.5 times a 10 s"
           + " pulse figure; a 1 kHz meter reads far too low. If it is not known, enter"
@@ -180,8 +181,8 @@ public final class PackFunctions {
           + " within 10 % in the cold; with \"label\" at most 8 % too many hours, half of them"
           + " within 6 %, and up to 47 % too few in the cold, where most cells give more than the"
           + " weakest. Cells that the figures were not made from: at most 8 % too many, half"
-          + " within 7 %. Seven runs of used cells whose charge was measured: none too many. LFP below 20 °C was measured at a thirtieth of its capacity; at a"
-          + " higher load only its voltage was. charge_left is a share of what the battery can"
+          + " within 7 %. Seven runs of used cells whose charge was measured: none too many. LFP below 20 °C is computed; one cell at a thirtieth of its capacity"
+          + " agrees within 2 %; at a higher load only its voltage was measured. charge_left is a share of what the battery can"
           + " give at its temperature; what it cannot give in the cold remains as well: at"
           + " −20 °C, where that is 28 %, 20 % end the job at a state of charge of 42.4 %"
           + " (1 − 0.8 · 0.72). A battery charged in the cold is not full: give charged_temp;"

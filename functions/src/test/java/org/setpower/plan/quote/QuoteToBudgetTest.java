@@ -72,6 +72,22 @@ class QuoteToBudgetTest {
         .doesNotContainKey("account");
   }
 
+  /** The order discount is a line of its own: it lowers the final cost, ordered or not. */
+  @Test
+  void the_final_cost_of_the_example_is_its_net_too() {
+    Ranges budget = budget(lines(QuoteSamples.example().calculate()), "EUR");
+    for (boolean isOrdered : new boolean[] {false, true}) {
+      BigDecimal cost = BigDecimal.ZERO;
+      int row = 0;
+      for (BudgetResults.LineState line : budget.calculate().rows(BudgetResults.LINES)) {
+        row++;
+        cost = cost.add(line.finalCost());
+        budget.set("lines", row, "ordered", line.planned().doubleValue(), "po", "P1");
+      }
+      assertThat(cost).as("ordered: %s", isOrdered).isEqualByComparingTo("2329.70");
+    }
+  }
+
   /** A row that is inserted above must not turn the lines below into other ones. */
   @Test
   void keys_do_not_depend_on_the_place_of_a_row() {

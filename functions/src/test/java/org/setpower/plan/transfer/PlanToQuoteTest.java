@@ -12,10 +12,10 @@ class PlanToQuoteTest {
   private static final LocalDate OUT = LocalDate.of(2027, 2, 2);
   private static final List<PlanItem> ITEMS =
       List.of(
-          new PlanItem("LED panel, large", "lighting", 3, 1, null, null),
-          new PlanItem("P294", "batteries", 9.2, 12, OUT, OUT.plusDays(3)),
-          new PlanItem(" ", "lighting", 2, 0, null, null),
-          new PlanItem("led  panel, LARGE", "lighting", 1, 0, OUT, OUT));
+          new PlanItem("LED panel, large", "lighting", 3, 2, null, null),
+          new PlanItem("P294", "batteries", 9.2, 0, OUT, OUT.plusDays(3)),
+          new PlanItem(" ", "lighting", 2, 2, null, null),
+          new PlanItem("led  panel, LARGE", "lighting", 1, 1, OUT, OUT));
 
   private static List<TransferRow> rows(boolean onlyShort, boolean days) {
     return PlanToQuote.batch(ITEMS, new TransferOptions(onlyShort, days, w -> w), List.of()).rows();

@@ -144,6 +144,18 @@ class ThreeWayMergeTest {
             new Write(50, "section", "batteries"));
   }
 
+  /** Two spellings that a person reads as one name are no difference. */
+  @Test
+  void a_name_spelt_otherwise_is_the_same_name() {
+    assertThat(
+            items(
+                    List.of(),
+                    List.of(here(1, "item", "haze  machine", "qty", 1.0)),
+                    there("HAZEMACHINE", "item", "Haze machine", "qty", 1.0))
+                .changes())
+        .isEmpty();
+  }
+
   @Test
   void a_row_is_found_where_it_was_sorted_to() {
     List<BroughtRow> last =

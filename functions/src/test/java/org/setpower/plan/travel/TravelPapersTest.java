@@ -779,7 +779,7 @@ class TravelPapersTest {
   /** Under US rules power banks are spares, and spares have no number. */
   @Test
   void a_card_counts_without_a_limit_where_there_is_none() {
-    Ranges trip = add(flight(TODAY, "US"), "P98", 98, 3);
+    Ranges trip = add(flight(TODAY, "US domestic"), "P98", 98, 3);
     add(trip, "bank", 150, 1, "carried", "power bank");
     answer(trip, "bank", 150, 2, "carried", "power bank");
     assertThat(

@@ -119,7 +119,7 @@ class TravelRulesTest {
       for (String date : List.of("2018-10-01", "2026-03-26", "2026-03-27", "2026-12-31")) {
         for (CarriageMode carried : CarriageMode.values()) {
           for (double energy : new double[] {1, 74, 99.99, 100, 100.01, 159.99, 160, 160.01, 294}) {
-            Ranges trip = flight(date, rules.word());
+            Ranges trip = flight(date, rules == RuleBook.US ? "US domestic" : rules.word());
             add(trip, "battery", energy, 1, "carried", carried.word());
             FlightClass model = trip.calculate().rows(TravelResults.RULES).get(0).carriage();
             FlightClass leaf =
@@ -553,6 +553,73 @@ class TravelRulesTest {
     assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).edition()).contains("49 CFR");
     trip.set("flights", 1, "rules", "ICAO");
     assertThat(trip.calculate().rows(TravelResults.FLIGHTS).get(0).edition()).contains("Addendum");
+  }
+
+  /** From or to the US each limit is the stricter of US and ICAO: 20 spares and two power banks. */
+  @ParameterizedTest
+  @CsvSource({"US,20,2,STOP", "US domestic,60,5,OK", "ICAO,20,2,STOP"})
+  void a_flight_from_or_to_the_us_has_the_stricter_of_both(
+      String rules, int spares, int banks, Verdict decided) {
+    Ranges trip = add(flight(TODAY, rules), "P98", 98, 60);
+    assertThat(battery(trip, 1).carriedPieces()).isEqualTo(spares);
+    add(trip, "bank", 74, 5, "carried", "power bank");
+    decide(decide(trip, "P98", "gaffer", spares - banks), "bank", "gaffer", 5);
+    assertThat(
+            lines(trip).stream()
+                .filter(l -> l.battery().equals("bank"))
+                .map(TravelResults.LineRow::verdict))
+        .contains(decided);
+  }
+
+  @Test
+  void nickel_in_the_hold_stops_where_one_of_both_rules_says_cabin() {
+    Ranges trip = add(flight(TODAY, "US"), "AA", "", 8, "chemistry", "NiMH");
+    decide(trip, "AA", "gaffer", 8).set("packing", 1, "bag", "hold");
+    assertThat(lineKeys(trip)).containsExactly(TravelFinding.PACKED_HOLD);
+  }
+
+  /** 14.4 V × 10 Ah = 144 Wh with 98 Wh on the label: nobody knows on which side of 100 it is. */
+  @ParameterizedTest
+  @CsvSource({"98,10,true", "144,6.8,true", "150,12,true", "98,6.2,false", "150,11,false"})
+  void a_label_across_a_limit_is_held_back(double energy, double ampHours, boolean held) {
+    Ranges trip = add(flight(TODAY), "P", energy, 1, "volts", 14.4, "ampHours", ampHours);
+    answer(trip, "P", 160, 2);
+    assertThat(battery(trip, 1).verdict() == Verdict.STOP).isEqualTo(held);
+    assertThat(battery(trip, 1).carriedPieces()).isEqualTo(held ? 0 : 1);
+  }
+
+  /** 14.6 typed for 146: 14 Wh/kg; lithium-ion packs have 100 to 250, from memory. */
+  @ParameterizedTest
+  @CsvSource({"14.6,1.05,true", "146,1.05,false", "98,0.75,false"})
+  void fewer_wh_than_the_weight_has_are_a_check(double energy, double kilograms, boolean low) {
+    Ranges trip = add(flight(TODAY), "P", energy, 1, "kilograms", kilograms);
+    assertThat(keys(battery(trip, 1).reasons()).contains(TravelFinding.ENERGY_LOW)).isEqualTo(low);
+  }
+
+  /** What may be taken for a power bank is proposed like one: two a person. */
+  @Test
+  void the_proposal_counts_outputs_as_a_power_bank() {
+    Ranges trip = add(flight(TODAY), "V98", 98, 3, "outputs", "yes", "terminals", "yes");
+    assertThat(battery(trip, 1).carriedPieces()).isEqualTo(2);
+    add(trip, "bank", 74, 1, "carried", "power bank", "priority", 1);
+    assertThat(battery(trip, 1).carriedPieces()).isEqualTo(1);
+  }
+
+  @Test
+  void a_battery_without_wh_has_no_class_that_could_be_named() {
+    Ranges trip = decide(add(flight(TODAY), "focus", "", 1), "focus", "gaffer", 1);
+    assertThat(lineKeys(trip)).containsExactly(TravelFinding.LINE_BATTERY);
+  }
+
+  @Test
+  void a_flight_that_nobody_takes_is_a_check() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 1);
+    trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
+    trip.set("travellers", 1, "flights", "SA 101");
+    List<TravelResults.FlightResult> flights = trip.calculate().rows(TravelResults.FLIGHTS);
+    assertThat(keys(flights.get(0).reasons())).isEmpty();
+    assertThat(keys(flights.get(1).reasons())).containsExactly(TravelFinding.FLIGHT_EMPTY);
+    assertThat(flights.get(1).verdict()).isEqualTo(Verdict.CHECK);
   }
 
   // people

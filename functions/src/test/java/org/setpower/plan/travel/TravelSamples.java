@@ -130,7 +130,7 @@ final class TravelSamples {
     Ranges trip = flight("2026-06-01");
     trip.set("project", 1, "rest", "road", "handOver", day("2026-05-28"), "transport", "note 4");
     trip.set("project", 1, "needed", day("2026-06-04"), "transit", 2, "chargers", 500);
-    trip.set("project", 1, "weightUnit", "kg", "roadRules", "ADR", "flightRules", "US");
+    trip.set("project", 1, "weightUnit", "kg", "roadRules", "ADR", "flightRules", "US domestic");
     trip.set("flights", 1, "from", "quay", "to", "pans", "writtenSpares", 8, "writtenOver", 3);
     trip.set("flights", 1, "writtenBanks", 1, "writtenReference", "mail 9");
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
@@ -155,7 +155,7 @@ final class TravelSamples {
 
   /** One of every fault that is not met by chance. */
   static Ranges faults() {
-    Ranges trip = flight("2026-06-01", "US");
+    Ranges trip = flight("2026-06-01", "US domestic");
     trip.set("project", 1, "issued", day("2026-06-05"));
     trip.set("project", 1, "rest", "cargo aircraft", "contact", "");
     trip.row("flights", "flight", "Q1", "date", day("2027-06-02"), "carrier", "Quay Air");

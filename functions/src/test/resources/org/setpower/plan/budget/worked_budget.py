@@ -122,7 +122,8 @@ for n, line in sorted(T["lines"].items()):
     else:
         to_come = planned - to_date
         # a reduction is still to come with its minus
-        to_come = D(0) if done or to_come * planned < 0 else to_come
+        minus = line["type"] == "reduction" and planned < 0
+        to_come = D(0) if done or (to_come > 0) == minus else to_come
     final = to_date + to_come
     finals[id(line)] = final
     v = dict(

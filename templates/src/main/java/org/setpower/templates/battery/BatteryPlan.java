@@ -55,7 +55,7 @@ public final class BatteryPlan implements PlanTemplate {
         PlanTab.of(
                 "Positions",
                 "What batteries are on, one row each, with power and input voltage of its device."
-                    + " Devices that are not on all day, or more than one, stand below. Fill in"
+                    + " Enter devices that are not on all day, or more than one, below. Fill in"
                     + " position, battery type, power and input voltage first.")
             .with(
                 book.table("positions")

@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
 import org.setpower.plan.common.InputColumn;
+import org.setpower.templates.example.ExampleTables;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
 import org.setpower.templates.plan.PlanFields;
@@ -81,9 +82,9 @@ public final class PlanFiller {
     return read(INITIAL + name).stream().map(CSVRecord::toMap).toList();
   }
 
-  /** The lines of a file of the example by column; none where there is no file. */
+  /** The lines of a table of the example by column; none where there is no file. */
   public List<Map<String, String>> lines(String table) {
-    return read(folder + table + ".csv").stream().map(CSVRecord::toMap).toList();
+    return new ExampleTables(drawing.workbook().model()).lines(table);
   }
 
   private static List<CSVRecord> read(String resource) {

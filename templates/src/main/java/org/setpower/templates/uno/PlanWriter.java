@@ -571,7 +571,7 @@ public final class PlanWriter {
             value,
             styles.of(reason ? CellStyle.REASON : CellStyle.RESULT, format));
         money(range(tab, place.column(), place.row(), 1, 1), format, CellStyle.RESULT);
-        XCellRange cell = merge(tab, place.column(), place.row(), span(tab, reason, format));
+        XCellRange cell = merge(tab, place.column(), place.row(), span(tab, column, format));
         height(tab, place.row(), reason ? 120 + sentences(tab) * LINE : 560);
         UnoAccess.set(cell, "HoriJustify", CellHoriJustify.LEFT);
         StatusColours.putVerdict(cell, styles, CellStyle.RESULT);
@@ -593,11 +593,15 @@ public final class PlanWriter {
   }
 
   /** How many columns the value of a line takes: a list on the tab has narrow ones. */
-  private int span(PlanTab tab, boolean reason, CellFormat format) {
+  private int span(PlanTab tab, ResultColumn column, CellFormat format) {
     if (tab.isPage()) {
       return tab.grid() - tab.twelfths(5);
     }
-    return reason ? layout.widths(tab).size() - 3 : format.isDate() ? 3 : 1;
+    int most = layout.widths(tab).size() - 3;
+    if (column.type() == List.class) {
+      return most;
+    }
+    return format.isDate() || column.type() == String.class ? Math.min(3, most) : 1;
   }
 
   /** Lines of text that several sentences take beside a label. */
@@ -624,7 +628,7 @@ public final class PlanWriter {
       write(tab, 0, row + i, line, styles.of(text.style()));
       merge(tab, 0, row + i, span);
       int lines = 1 + (int) (line.length() / (Math.min(width, 250) * LETTERS_PER_MM));
-      height(tab, row + i, 120 + lines * LINE);
+      height(tab, row + i, 120 + Math.max(lines, text.room()) * LINE);
     }
   }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.setpower.base.ReferenceTable;
 import org.setpower.base.TextEnum;
 import org.setpower.flight.FlightClass;
@@ -147,6 +148,38 @@ public record CabinEdition(
       }
     }
     return found;
+  }
+
+  /** The stricter of two at each limit; it answers where both do. */
+  public CabinEdition stricter(CabinEdition other) {
+    Set<String> both = new TreeSet<>(confirm);
+    both.addAll(other.confirm);
+    if (banksAreSpares || other.banksAreSpares) {
+      both.remove("banks_apart"); // they are counted together here
+    }
+    return new CabinEdition(
+        rules,
+        validFrom.isAfter(other.validFrom) ? validFrom : other.validFrom,
+        validTo.isBefore(other.validTo) ? validTo : other.validTo,
+        name + "; " + other.name,
+        read && other.read,
+        Math.min(smallWattHours, other.smallWattHours),
+        Math.min(largeWattHours, other.largeWattHours),
+        Math.min(spares, other.spares),
+        Math.min(over, other.over),
+        banksAreSpares || other.banksAreSpares,
+        Math.min(banks, other.banks),
+        Math.min(devices, other.devices),
+        nickel.and(other.nickel),
+        nickelAreSpares || other.nickelAreSpares,
+        Math.min(leadVolts, other.leadVolts),
+        Math.min(leadWattHours, other.leadWattHours),
+        Math.min(leadSpares, other.leadSpares),
+        Math.min(metalGrams, other.metalGrams),
+        Math.min(metalOverGrams, other.metalOverGrams),
+        Set.copyOf(both),
+        source + "; " + other.source,
+        basis.equals(other.basis) ? basis : "memory");
   }
 
   /** The newest edition of its rules that was read. */

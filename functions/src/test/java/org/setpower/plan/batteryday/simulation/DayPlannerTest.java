@@ -166,6 +166,37 @@ class DayPlannerTest {
     assertThat(saved).isGreaterThan(20);
   }
 
+  /** The same of all types together, which is the figure of the sheet; and calculated twice. */
+  @Test
+  void more_chargers_and_watts_never_ask_for_more_in_all() {
+    Random random = new Random(11);
+    int saved = 0;
+    for (int i = 0; i < 60; i++) {
+      List<UnitSpec> units = units(random);
+      List<ChargerSpec> chargers = new ArrayList<>();
+      double watts = 150 + random.nextInt(300);
+      Map<Integer, Integer> before = together(units, chargers, watts);
+      for (int c = 1; c <= 3; c++) {
+        int[] types = random.nextInt(3) == 0 ? new int[] {1, 2} : new int[] {1 + random.nextInt(2)};
+        chargers.add(charger(c, 2 + random.nextInt(5), 0, 48, types));
+        Map<Integer, Integer> after = together(units, List.copyOf(chargers), watts);
+        assertThat(sum(after)).as("day %s, charger %s", i, c).isLessThanOrEqualTo(sum(before));
+        assertThat(together(units, List.copyOf(chargers), watts)).isEqualTo(after);
+        saved += sum(before) - sum(after);
+        before = after;
+      }
+      Map<Integer, Integer> more = together(units, List.copyOf(chargers), 2 * watts);
+      assertThat(sum(more)).as("day %s, watts", i).isLessThanOrEqualTo(sum(before));
+    }
+    assertThat(saved).isGreaterThan(20);
+  }
+
+  private static Map<Integer, Integer> together(
+      List<UnitSpec> units, List<ChargerSpec> chargers, double watts) {
+    List<SupplySpec> supply = List.of(new SupplySpec(1, watts, Double.POSITIVE_INFINITY));
+    return new DayPlanner(day(units, chargers, supply)).fewest().together();
+  }
+
   /** More watts never ask for more batteries. */
   @Test
   void more_watts_never_ask_for_more() {
