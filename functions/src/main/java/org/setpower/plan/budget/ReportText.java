@@ -19,10 +19,10 @@ enum ReportText {
   COST_DRAFT("Amounts in {0} with tax not reclaimed, budget: draft"),
   NET_APPROVED("Amounts in {0} without tax, budget approved on {1}"),
   COST_APPROVED("Amounts in {0} with tax not reclaimed, budget approved on {1}"),
-  NET_DRAFT_AT("Amounts in {0} without tax, budget: draft, as at {1}"),
-  COST_DRAFT_AT("Amounts in {0} with tax not reclaimed, budget: draft, as at {1}"),
-  NET_APPROVED_AT("Amounts in {0} without tax, budget approved on {1}, as at {2}"),
-  COST_APPROVED_AT("Amounts in {0} with tax not reclaimed, budget approved on {1}, as at {2}"),
+  NET_DRAFT_AT("{0} without tax, draft, as at {1}"),
+  COST_DRAFT_AT("{0} with tax not reclaimed, draft, as at {1}"),
+  NET_APPROVED_AT("{0} without tax, approved {1}, as at {2}"),
+  COST_APPROVED_AT("{0} with tax not reclaimed, approved {1}, as at {2}"),
   CASH("Amounts in {0} with tax"),
   CASH_AT("Amounts in {0} with tax, still to pay from {1}");
 

@@ -184,8 +184,7 @@ public final class PowerBudget implements PlanTemplate {
 
   private PlanTab summary() {
     return PlanTab.page("Summary", "The cost report, and the open issues, stops first.")
-        .flowing()
-        .prints(40)
+        .prints(30)
         .grid(FINE)
         .result()
         .with(
@@ -204,7 +203,7 @@ public final class PowerBudget implements PlanTemplate {
                 "rows",
                 "withheld",
                 "peak"),
-            book.list("Open issues", 8, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 5, "issues", "verdict", "where", "rows", "reasons")
                 .width("verdict", 16)
                 .width("where", 64)
                 .width("rows", 16)
