@@ -335,7 +335,8 @@ class BatteryRegisterIT {
       throws IOException {
     try (PlanSheet book = empty(office)) {
       double today = ChronoUnit.DAYS.between(DAY_ZERO, LocalDate.now());
-      book.rows("batteries", battery("inspected", today - 2)).rows("tests", test("date", today - 3));
+      book.rows("batteries", battery("inspected", today - 2))
+          .rows("tests", test("date", today - 3));
       book.type("project.asOf", "").calculated();
       assertThat(slip(book, "mayGoOut")).isEqualTo("yes");
       assertThat(book.page("Project")).contains("" + today);

@@ -439,8 +439,8 @@ class BatteryTravelListIT {
           .filteredOn(c -> c.input() != null && c.input().key().equals("terminals"))
           .singleElement()
           .matches(c -> !c.grouped());
-      for (String open : List.of("chemistry", "charge", "by")) {
-        assertThat(isOpen(book, "batteries", open)).as(open).isEqualTo(!open.equals("by"));
+      for (String open : List.of("chemistry", "charge", "by", "type")) {
+        assertThat(isOpen(book, "batteries", open)).as(open).isEqualTo(!open.equals("type"));
       }
       for (String open : List.of("energy", "number", "reference", "answered")) {
         assertThat(isOpen(book, "answers", open)).as(open).isTrue();

@@ -260,8 +260,7 @@ final class BatteryJudge {
           (double) type.cells());
     }
     boolean outside = findings.stream().anyMatch(f -> f.key() == RegisterFinding.CELL_OUTSIDE);
-    boolean lithiumIon =
-        type.chemistry() == Chemistry.LI_ION || type.chemistry() == Chemistry.NCA;
+    boolean lithiumIon = type.chemistry() == Chemistry.LI_ION || type.chemistry() == Chemistry.NCA;
     if (lithiumIon && !outside) {
       Double charge = counting.get().test().charge();
       counting

@@ -281,7 +281,8 @@ public record RegisterInputs(
               key = "returned",
               heading = "Returned on",
               blank = "Blank: it was not out since its inspection.",
-              help = "Day of the last return: it goes out again after an inspection on or after it.")
+              help =
+                  "Day of the last return: it goes out again after an inspection on or after it.")
           LocalDate returned,
       @Input(
               key = "un383",

@@ -170,7 +170,10 @@ public final class RegisterPlan {
               true,
               twice ? null : chemistry,
               twice || chemistry == null ? null : used.get(chemistry),
-              own.stream().flatMap(s -> bench.of(s).stream()).mapToInt(BenchTests.Judged::cells).max()
+              own.stream()
+                  .flatMap(s -> bench.of(s).stream())
+                  .mapToInt(BenchTests.Judged::cells)
+                  .max()
                   .orElse(0),
               new BenchTests.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
               new BenchTests.Peers(
@@ -482,7 +485,16 @@ public final class RegisterPlan {
   private RegisterResults.Slip slip(InputRow<Checkout> row, RegisterResults.CheckoutResult judged) {
     if (!judged.mayGoOut()) {
       return new RegisterResults.Slip(
-          row.value().serial(), judged.verdict(), false, judged.reasons(), null, null, null, null, null, null);
+          row.value().serial(),
+          judged.verdict(),
+          false,
+          judged.reasons(),
+          null,
+          null,
+          null,
+          null,
+          null,
+          null);
     }
     Gate.Judged<InputRow<Battery>> fit = found(row).get(0);
     Battery battery = fit.item().value();

@@ -42,6 +42,7 @@ record Settings(
   private static final double REST = 1;
   private static final double MAX_LOAD = 0.5;
   private static final double VALID_DAYS = 180;
+
   /** Common practice of rental houses: at least each quarter. */
   private static final double INSPECTION_DAYS = 90;
 
@@ -65,9 +66,7 @@ record Settings(
     if (watchBelow < retireBelow) {
       findings.add(Finding.of(RegisterFinding.WATCH_BELOW_RETIRE));
     }
-    if (typed.asOf() != null
-        && typed.jobBack() != null
-        && typed.jobBack().isBefore(typed.asOf())) {
+    if (typed.asOf() != null && typed.jobBack() != null && typed.jobBack().isBefore(typed.asOf())) {
       findings.add(Finding.of(RegisterFinding.JOB_BACK_PAST, typed.jobBack()));
     }
     return new Settings(

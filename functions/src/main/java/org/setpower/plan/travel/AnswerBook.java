@@ -138,6 +138,10 @@ final class AnswerBook {
     if (afterIssue || afterFlight) {
       found.add(Finding.of(TravelFinding.ANSWER_LATE, answered));
     }
+    if (legs.stream()
+        .anyMatch(l -> l.date() != null && answered.isBefore(l.date().minusYears(1)))) {
+      found.add(Finding.of(TravelFinding.ANSWER_OLD, answered));
+    }
   }
 
   private static void battery(CarrierAnswer typed, List<Facts> batteries, List<Finding> found) {

@@ -56,6 +56,8 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: day of the answer. */
   ANSWER_LATE("answer.late", Severity.STOP),
   ANSWER_UNDATED("answer.undated", Severity.CHECK),
+  /** Arguments: day of the answer. */
+  ANSWER_OLD("answer.old", Severity.CHECK),
   ANSWER_REFUSED("answer.refused", Severity.CHECK),
   /** Arguments: pieces of the answer, flight, pieces that count. */
   ANSWER_MORE("answer.more", Severity.CHECK),

@@ -559,8 +559,7 @@ class RegisterRulesTest {
     assertThat(slip(out.set("project", 1, "job", "documentary")).mayGoOut()).isFalse();
     assertThat(slip(out.set("batteries", 1, "backBy", day("2027-02-10"))).mayGoOut()).isTrue();
     assertThat(keys(slip(out.set("project", 1, "jobBack", day("2027-02-09"))).reasons())).isEmpty();
-    assertThat(
-            keys(out.calculate().rows(RegisterResults.PROJECT).get(0).reasons()))
+    assertThat(keys(out.calculate().rows(RegisterResults.PROJECT).get(0).reasons()))
         .containsExactly(RegisterFinding.JOB_BACK_PAST);
   }
 

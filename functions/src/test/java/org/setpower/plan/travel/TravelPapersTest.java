@@ -800,8 +800,8 @@ class TravelPapersTest {
     assertThat(flight.verdict()).isEqualTo(Verdict.CHECK);
     assertThat(ENGLISH.sentences(flight.reasons(), Locale.ENGLISH))
         .isEqualTo(
-            "The carrier wrote 40 spares, 5 over 100 Wh, 6 power banks a person: more than the"
-                + " rules. 20, 2, 2 count.");
+            "Carrier's limits a person: spares 40, over 100 Wh 5, power banks 6; at least one is"
+                + " above the rules. What counts: spares 20, over 100 Wh 2, power banks 2.");
     assertThat(ENGLISH.sentences(TravelSamples.flights(result).get(0).notes(), Locale.ENGLISH))
         .contains("spares 40, over 100 Wh 5, power banks 6; mail 20.")
         .contains("Used of these, by the rules: spares 20, over 100 Wh 2, power banks 2.");

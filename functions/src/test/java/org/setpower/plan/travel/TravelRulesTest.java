@@ -442,6 +442,15 @@ class TravelRulesTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource({"2025-05-31,true", "2025-06-01,false"})
+  void an_answer_more_than_a_year_old_is_a_check(String answered, boolean old) {
+    Ranges trip = answer(add(flight(TODAY), "P150", 150, 2), "P150", 150, 2);
+    trip.set("answers", 1, "answered", day(answered));
+    List<Finding> reasons = trip.calculate().rows(TravelResults.ANSWERS).get(0).reasons();
+    assertThat(keys(reasons).contains(TravelFinding.ANSWER_OLD)).isEqualTo(old);
+  }
+
   @Test
   void an_answer_covers_the_travellers_it_names() {
     Ranges trip = flight(TODAY).row("travellers", "traveller", "sound");

@@ -147,7 +147,7 @@ final class TravelSamples {
     add(trip, "P588", 588, 2, "kilograms", 4.3, "rest", "passenger aircraft", "charge", 1);
     answer(trip, "P150", 150, 3, "travellers", "gaffer; sound", "carried", "spare");
     answer(trip, "P150", 150, 1, "flight", "QB 20", "carrier", "Quay Air");
-    trip.set("answers", 2, "date", day("2026-06-02"));
+    trip.set("answers", 2, "date", day("2026-06-02"), "answered", day("2025-01-07"));
     trip.row("packing", "battery", "P98", "traveller", "sound", "pieces", 1, "bag", "cabin");
     trip.row("packing", "battery", "V90", "traveller", "sound", "pieces", 1, "decided", "no");
     return trip;

@@ -149,7 +149,9 @@ public final class BatteryRegister implements PlanTemplate {
 
   /** One paper for a job, however many batteries it has. */
   private PlanTab issueList() {
-    return PlanTab.of("Issue list", "Goes out with the batteries of a job. Why some are held back stands on Check-out.")
+    return PlanTab.of(
+            "Issue list",
+            "Goes out with the batteries of a job. Why some are held back stands on Check-out.")
         .upright()
         .with(
             book.lines("", "handover", "job", "issued", "backBy", "contact", "out", "held"),
@@ -165,7 +167,14 @@ public final class BatteryRegister implements PlanTemplate {
                 "Cover the terminals one by one for travel.",
                 "Return the battery about half full, and report what happened to it."),
             book.list(
-                "slip", "serial", "mayGoOut", "type", "energy", "health", "tested", "taken",
+                "slip",
+                "serial",
+                "mayGoOut",
+                "type",
+                "energy",
+                "health",
+                "tested",
+                "taken",
                 "back"));
   }
 
