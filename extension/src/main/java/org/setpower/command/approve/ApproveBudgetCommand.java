@@ -114,9 +114,7 @@ public final class ApproveBudgetCommand implements Command {
   private static String approve(
       CommandContext desk, PlanFile file, BudgetApproval approval, LocalDate day) throws Exception {
     UndoStep.allOrNothing(
-        desk.book(),
-        TITLE,
-        () -> desk.book().withoutCalculation(() -> write(file, approval, day)));
+        desk.book(), TITLE, () -> desk.book().withoutCalculation(() -> write(file, approval, day)));
     return plural(
             "Budget of {} line approved on {}.",
             "Budget of {} lines approved on {}.",

@@ -416,7 +416,8 @@ class PowerBudgetIT {
       int heading = labels.indexOf("Departments");
       double before = finals.get(labels.indexOf("Total before contingency"));
       assertThat(cents(before)).isEqualTo(cents(sum(numbers(book, "lines.finalCost"))));
-      assertThat(cents(sum(finals.subList(1, accounts)) - before)).isEqualTo(cents(finals.get(accounts)));
+      assertThat(cents(sum(finals.subList(1, accounts)) - before))
+          .isEqualTo(cents(finals.get(accounts)));
       assertThat(cents(sum(finals.subList(heading + 1, departments)) - before))
           .isEqualTo(cents(finals.get(departments)))
           .isEqualTo(cents(finals.get(accounts)));

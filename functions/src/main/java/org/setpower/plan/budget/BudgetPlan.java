@@ -14,8 +14,8 @@ import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
-import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.Phrase;
+import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.common.ResultTable;
@@ -107,7 +107,12 @@ public final class BudgetPlan {
       }
     }
     return new BudgetApproval(
-        plan.rules.project().approved(), plan.rules.stops(), withheld, checks, amounts, plan.totals.contingency());
+        plan.rules.project().approved(),
+        plan.rules.stops(),
+        withheld,
+        checks,
+        amounts,
+        plan.totals.contingency());
   }
 
   static boolean isStop(Finding finding) {
@@ -123,7 +128,11 @@ public final class BudgetPlan {
             BudgetResults.PROJECT,
             List.of(
                 new BudgetResults.ProjectState(
-                    Finding.verdict(project), project, rules.isDraft(), ReportText.basis(rules), ReportText.cash(rules)))),
+                    Finding.verdict(project),
+                    project,
+                    rules.isDraft(),
+                    ReportText.basis(rules),
+                    ReportText.cash(rules)))),
         new ResultRows<>(
             BudgetResults.COUNTS,
             align(

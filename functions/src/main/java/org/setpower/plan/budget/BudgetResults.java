@@ -914,7 +914,11 @@ public final class BudgetResults {
               from = "project.approved",
               rule = "Once Budget approved on has a day.")
           Boolean approved,
-      @Result(key = "rows", heading = "Lines", from = LINES_ALL, rule = "Filled rows, without struck ones on which nothing happened.")
+      @Result(
+              key = "rows",
+              heading = "Lines",
+              from = LINES_ALL,
+              rule = "Filled rows, without struck ones on which nothing happened.")
           Integer rows,
       @Result(
               key = "decimals",

@@ -28,7 +28,9 @@ import org.setpower.plan.finding.Severity;
 /** The project, counts, exchange rates and overtime of a budget; blanks replaced. */
 final class BudgetRules {
   private static final Project BLANK =
-      new Project(null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+      new Project(
+          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+          null, null, null, null, null, null, null, null, null, null, null, null);
   private static final double DAYS_AFTER = 30;
 
   private final Project project;
@@ -60,8 +62,7 @@ final class BudgetRules {
     }
     judgeTax();
     if (isLastFirst()) {
-      findings.add(
-          Finding.of(BudgetFinding.SHOOT_DATES, project.lastDay(), project.firstDay()));
+      findings.add(Finding.of(BudgetFinding.SHOOT_DATES, project.lastDay(), project.firstDay()));
     }
     counts = gate(inputs.counts(), c -> Identity.of(c.count()), c -> List.of());
     exchange = gate(inputs.exchange(), e -> Identity.of(e.currency()), BudgetRules::judge);

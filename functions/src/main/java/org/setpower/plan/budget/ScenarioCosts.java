@@ -15,6 +15,7 @@ import org.setpower.plan.finding.Finding;
 final class ScenarioCosts {
   private final BudgetRules rules;
   private final List<BudgetLine> lines;
+
   /** Null without a contingency. */
   private final BigDecimal contingencyLeft;
 

@@ -218,7 +218,7 @@ class BudgetMoneyTest {
     assertThat(weeks(ranges).stream().map(w -> w.payments().intValue()))
         .containsExactly(300, 300, 300);
     assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 1));
-    // four seen on 10 February: what is left comes in the two weeks that are left
+    // seen on 10 February: what is left comes in the two weeks that are left
     ranges.set("project", 1, "asAt", day("2027-02-10"));
     assertThat(weeks(ranges).stream().map(w -> w.payments().intValue())).containsExactly(450, 450);
     ranges.set("project", 1, "lastDay", day("2027-01-19"));

@@ -230,7 +230,9 @@ public final class PlanWriter {
     UnoAccess.set(
         sheet,
         "PageStyle",
-        tab.isSent() ? styles.letter() : styles.page(tab.isUpright(), tab.isPage() && !tab.isFlowing(), 1));
+        tab.isSent()
+            ? styles.letter()
+            : styles.page(tab.isUpright(), tab.isPage() && !tab.isFlowing(), 1));
     UnoAccess.set(sheet, "IsVisible", !tab.isHidden());
   }
 

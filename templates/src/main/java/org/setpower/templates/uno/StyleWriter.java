@@ -231,8 +231,8 @@ final class StyleWriter {
   }
 
   /**
-   * The name of a page style: A4, in the United States Letter, fitted to so many pages across or wholly to one page, a footer
-   * that names what it is.
+   * The name of a page style: A4, in the United States Letter, fitted to so many pages across or
+   * wholly to one page, a footer that names what it is.
    */
   String page(boolean portrait, boolean onePage, int across) {
     return page(portrait, onePage, across, false);
