@@ -48,7 +48,7 @@ public final class PlanFormulas {
             .map(p -> "&\"  ·  " + layout.words().of("Rows") + " \"&" + rows((PlanList) p))
             .findFirst()
             .orElse("");
-    return stamp() + rows + toFit(tab);
+    return stampOf(tab) + rows + toFit(tab);
   }
 
   /** What to do before rows are printed that do not stand in the print range. */
@@ -90,7 +90,7 @@ public final class PlanFormulas {
   }
 
   /** The cells that no plan reads, beside each other: the job, its revision. */
-  private String stamp() {
+  private String stampOf(PlanTab tab) {
     List<String> parts = new ArrayList<>();
     for (PlanNotes notes : layout.workbook().parts(PlanNotes.class).toList()) {
       for (FieldSpec cell : notes.cells()) {
@@ -106,8 +106,9 @@ public final class PlanFormulas {
       String label = layout.words().of(layout.input(path).heading());
       parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
     }
-    if (!layout.workbook().basis().isEmpty()) {
-      ResultColumn basis = layout.workbook().result(layout.workbook().basis());
+    String of = tab.basis().isEmpty() ? layout.workbook().basis() : tab.basis();
+    if (!of.isEmpty()) {
+      ResultColumn basis = layout.workbook().result(of);
       parts.add("\"  ·  \"&" + layout.names().single(basis));
     }
     return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
