@@ -96,22 +96,28 @@ public final class PlanFormulas {
       for (FieldSpec cell : notes.cells()) {
         Place place = layout.place(notes, cell);
         String at = layout.absolute(place.tab(), place.column(), place.row());
-        String label =
-            cell.format() == CellFormat.COUNT ? layout.words().of(cell.heading()) + " " : "";
-        parts.add("IF(" + at + "=\"\";\"\";\"  ·  " + label + "\"&" + at + ")");
+        parts.add(
+            cell.format() == CellFormat.COUNT
+                ? labelled(layout.words().of(cell.heading()), at)
+                : at);
       }
     }
     for (String path : layout.workbook().stamps()) {
       String cell = PlanNames.cell(path);
       String label = layout.words().of(layout.input(path).heading());
-      parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
+      parts.add(labelled(label, cell));
     }
     String of = tab.basis().isEmpty() ? layout.workbook().basis() : tab.basis();
     if (!of.isEmpty()) {
       ResultColumn basis = layout.workbook().result(of);
-      parts.add("\"  ·  \"&" + layout.names().single(basis));
+      parts.add(layout.names().single(basis));
     }
-    return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
+    return parts.isEmpty() ? "\"\"" : "TEXTJOIN(\"  ·  \";1;" + String.join(";", parts) + ")";
+  }
+
+  /** Nothing where the cell is blank. */
+  private static String labelled(String label, String cell) {
+    return "IF(" + cell + "=\"\";\"\";\"" + label + " \"&" + cell + ")";
   }
 
   /** Whether a tab is a copy, or the plan cannot be trusted, or there is no extension. */
