@@ -27,8 +27,6 @@ final class CostTotals {
       BigDecimal toComplete,
       BigDecimal finalCost,
       BigDecimal variance) {
-    private static final Sums NONE = even(BigDecimal.ZERO, BigDecimal.ZERO);
-
     /** Nothing ordered, and kept in full. */
     private static Sums even(BigDecimal budget, BigDecimal zero) {
       return new Sums(budget, zero, zero, budget, budget, zero);
