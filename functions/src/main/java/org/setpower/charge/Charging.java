@@ -14,9 +14,9 @@ import org.setpower.pack.Pack;
  * so a charge is a logarithm away: Δt = R/m · ln((V − E₀)/(V − E₁)).
  *
  * <p>In the cold a pack takes less charge and has more resistance: its 0…100 % are those of {@link
- * Pack} at that temperature. Measured cells take longer in the cold although they take less, so a
- * whole charge never takes fewer hours than that of the same pack at 25 °C. What is missing is
- * added at the end, where the current falls: until then the measured cell was on time.
+ * Pack} at that temperature. Measured cells take longer in the cold although they take less, so up
+ * to the end it never takes fewer hours than the same pack at 25 °C. What is missing is added
+ * there, where the current falls: until then the measured cell was on time.
  */
 public final class Charging {
   /** The charge ends when the current has fallen to this share of the amp-hours (0.05 C). */
@@ -50,7 +50,10 @@ public final class Charging {
   private final double amps;
   private final double endAmps;
 
-  /** Hours by which a whole charge of the same pack at 25 °C takes longer. */
+  /** The same pack at 25 °C; {@code null} where it is as warm. */
+  private final Charging warm;
+
+  /** Hours by which a whole charge of that takes longer. */
   private final double added;
 
   private Charging(Pack pack, double amps, double endAmps, Charging warm) {
@@ -60,6 +63,7 @@ public final class Charging {
     limitVolts = pack.chemistry().fullVolts();
     this.amps = amps;
     this.endAmps = Math.min(endAmps, amps);
+    this.warm = warm;
     added = warm == null ? 0 : Math.max(0, warm.hoursHere(0, 1) - hoursHere(0, 1));
   }
 
@@ -111,7 +115,9 @@ public final class Charging {
       throw new EvaluationException(ChargeErrorCode.BACKWARDS, from, to);
     }
     double here = hoursHere(from, to);
-    return here + added * (inTail(to) - inTail(from));
+    double hours = here + added * (inTail(to) - inTail(from));
+    boolean toTheEnd = warm != null && to > TAIL;
+    return toTheEnd ? Math.max(hours, warm.hoursHere(from, to)) : hours;
   }
 
   private static double inTail(double charge) {

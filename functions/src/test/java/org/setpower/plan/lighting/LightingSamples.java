@@ -901,7 +901,11 @@ final class LightingSamples {
           List.of(day("2027-02-01"), day("2027-02-02"), day("2027-02-04"));
       case "call", "wrap", "time", "offFrom", "offTo" ->
           List.of(clock(5, 30), clock(7, 0), clock(12, 0), clock(18, 0), clock(23, 0));
-      case "warmest", "intake", "air" -> List.of(5.0, 25.0, 38.0, 90.0);
+      case "air" ->
+          "runs".equals(column.table())
+              ? List.of(5.0, 25.0, 38.0, 90.0)
+              : List.of(5.0, 25.0, 38.0, 58.0);
+      case "warmest", "intake" -> List.of(5.0, 25.0, 38.0, 90.0);
       case "coldest" -> List.of(-20.0, 5.0, 20.0);
       case "consumption" -> List.of(6.0, 9.5);
       case "group" -> List.of("scene 1", "scene 2");
