@@ -469,7 +469,8 @@ final class BatteryDayTables {
             p ->
                 departments.put(
                     p.item().row().value().position(), p.item().row().value().department()));
-    return schedule.stream()
+    List<BatteryDayResults.CardRow> rows = new ArrayList<>();
+    schedule.stream()
         .filter(s -> s.what() == ScheduleEntry.CHANGE)
         .map(
             s ->
@@ -482,7 +483,23 @@ final class BatteryDayTables {
                     s.off(),
                     s.to(),
                     BOX))
-        .toList();
+        .forEach(rows::add);
+    // last, as they have no time: the crew must not take them for planned
+    schedule.stream()
+        .filter(s -> s.what() == ScheduleEntry.NOT_PLANNED)
+        .map(
+            s ->
+                new BatteryDayResults.CardRow(
+                    null,
+                    departments.get(s.position()),
+                    s.position() + ": " + s.what().word(),
+                    null,
+                    "",
+                    "",
+                    "",
+                    ""))
+        .forEach(rows::add);
+    return rows;
   }
 
   private List<BatteryDayResults.LentRow> lentOut() {

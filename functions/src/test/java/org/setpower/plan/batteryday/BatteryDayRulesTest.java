@@ -55,6 +55,9 @@ class BatteryDayRulesTest {
             new BatteryDayResults.ScheduleRow(
                 LocalTime.of(7, 0), 7.0, "camera A", null, ScheduleEntry.NOT_PLANNED, "", "", ""));
     assertThat(result.rows(BatteryDayResults.TIMELINE)).isEmpty();
+    assertThat(result.rows(BatteryDayResults.CARD))
+        .extracting(BatteryDayResults.CardRow::position)
+        .containsExactly("camera A: not planned");
     assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).verdict()).isEqualTo(Verdict.STOP);
   }
 
@@ -395,7 +398,9 @@ class BatteryDayRulesTest {
       PlanResult result = ranges.calculate();
       int headline = result.rows(BatteryDayResults.SUMMARY).get(0).changes();
       assertThat(headline).isPositive();
-      assertThat(result.rows(BatteryDayResults.CARD)).hasSize(headline);
+      assertThat(result.rows(BatteryDayResults.CARD))
+          .filteredOn(c -> c.by() != null)
+          .hasSize(headline);
       assertThat(
               result.rows(BatteryDayResults.POSITIONS).stream()
                   .filter(p -> p.changes() != null)
@@ -741,12 +746,21 @@ class BatteryDayRulesTest {
     position(two, "camera B", 12, "P294", 60, 20, 36);
     position(two, "link", 12, "P98", 14, 11, 18);
     position(two, "tomorrow", 12, "P294", 60, 20, 36);
+    two.set("positions", 2, "department", "camera");
     two.set("positions", 4, "fromDay", day("2027-02-03"));
     PlanResult result = two.calculate();
     assertThat(result.rows(BatteryDayResults.SCHEDULE))
         .filteredOn(r -> r.what() == ScheduleEntry.NOT_PLANNED)
         .extracting(BatteryDayResults.ScheduleRow::position)
         .containsExactly("camera B");
+    List<BatteryDayResults.CardRow> card = result.rows(BatteryDayResults.CARD);
+    assertThat(card).hasSizeGreaterThan(3);
+    assertThat(card.get(card.size() - 1))
+        .isEqualTo(
+            new BatteryDayResults.CardRow(
+                null, "camera", "camera B: not planned", null, "", "", "", ""));
+    assertThat(card.subList(0, card.size() - 1))
+        .allSatisfy(c -> assertThat(c.position()).isIn("camera A", "link"));
     assertThat(result.rows(BatteryDayResults.SCHEDULE))
         .extracting(BatteryDayResults.ScheduleRow::hour)
         .isSorted();
