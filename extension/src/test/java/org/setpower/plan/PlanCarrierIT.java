@@ -109,8 +109,8 @@ class PlanCarrierIT {
     everyRowStops("Update file");
     TestSheet tab = plan.tab("batteries");
     assertThat(tab.shown("D5")).isEmpty();
-    assertThat(tab.shown("Q5")).isEqualTo("stop");
-    assertThat(tab.shown("Q9")).isEqualTo("stop");
+    assertThat(tab.shown("R5")).isEqualTo("stop");
+    assertThat(tab.shown("R9")).isEqualTo("stop");
   }
 
   @Test
@@ -119,8 +119,8 @@ class PlanCarrierIT {
     plan.insertColumn("batteries", "A");
     assertThat(plan.status()).isEqualTo("ok ");
     TestSheet tab = plan.tab("batteries");
-    assertThat(tab.shown("S5")).isEqualTo(before.get(0));
-    assertThat(tab.shown("S6")).isEqualTo(before.get(1));
+    assertThat(tab.shown("T5")).isEqualTo(before.get(0));
+    assertThat(tab.shown("T6")).isEqualTo(before.get(1));
   }
 
   @Test
@@ -130,7 +130,7 @@ class PlanCarrierIT {
     TestSheet tab = plan.tab("batteries");
     List<String> after = new ArrayList<>();
     for (int row = 1; row <= ROOM; row++) {
-      after.add(tab.shown("R" + (PlanDocument.KEYS + 3 + row)));
+      after.add(tab.shown("S" + (PlanDocument.KEYS + 3 + row)));
     }
     assertThat(after).isEqualTo(before);
     assertThat(plan.status()).isEqualTo("ok ");

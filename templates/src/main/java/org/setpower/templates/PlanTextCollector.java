@@ -61,6 +61,9 @@ public final class PlanTextCollector {
       texts.say(tab.lead());
       texts.note(tab.isHidden(), tab.isPage(), tab.isPaper(), layout.widths(tab));
       texts.note(tab.isUpright(), tab.isSent());
+      if (tab.isFlowing()) {
+        texts.note("flowing");
+      }
       if (tab.printed() > 0) {
         texts.note(tab.printed());
       }

@@ -2,6 +2,7 @@ package org.setpower.command.approve;
 
 import static org.setpower.command.message.CommandMessages.plural;
 
+import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
 import java.time.LocalDate;
@@ -43,7 +44,7 @@ public final class ApproveBudgetCommand implements Command {
             "Approve the budget of {} lines as planned, on {}?",
             approval.amounts().size(),
             shown(today));
-    if (MessageBoxes.ask(desk, question)) {
+    if (MessageBoxes.ask(desk, question + checks(approval))) {
       MessageBoxes.say(desk, approve(desk, file, approval, today));
     }
   }
@@ -113,26 +114,42 @@ public final class ApproveBudgetCommand implements Command {
   private static String approve(
       CommandContext desk, PlanFile file, BudgetApproval approval, LocalDate day) throws Exception {
     UndoStep.allOrNothing(
-        desk.book(),
-        TITLE,
-        () -> desk.book().withoutCalculation(() -> write(file, approval.amounts(), day)));
+        desk.book(), TITLE, () -> desk.book().withoutCalculation(() -> write(file, approval, day)));
     return plural(
-        "Budget of {} line approved on {}.",
-        "Budget of {} lines approved on {}.",
-        approval.amounts().size(),
-        shown(day));
+            "Budget of {} line approved on {}.",
+            "Budget of {} lines approved on {}.",
+            approval.amounts().size(),
+            shown(day))
+        + checks(approval);
   }
 
-  private static void write(PlanFile file, List<BudgetApproval.Amount> amounts, LocalDate day)
+  /** Which lines are a check: nobody approves them unseen. */
+  private static String checks(BudgetApproval approval) {
+    return approval.checks().isEmpty()
+        ? ""
+        : " " + CommandMessages.say("Lines that are a check: {}.", named(approval.checks()));
+  }
+
+  private static void write(PlanFile file, BudgetApproval approval, LocalDate day)
       throws Exception {
     XCellRange budgets = file.typed(table(file, LINES), "budget");
     // cell by cell: LibreOffice 7.4 does not undo setDataArray where cells were blank
-    for (BudgetApproval.Amount amount : amounts) {
+    for (BudgetApproval.Amount amount : approval.amounts()) {
       budgets.getCellByPosition(0, amount.row() - 1).setValue(amount.planned().doubleValue());
+    }
+    setting(file, "approvedTotal").setValue(approval.total().doubleValue());
+    if (approval.contingency().signum() == 0) {
+      setting(file, "approvedContingency").setFormula("");
+    } else {
+      setting(file, "approvedContingency").setValue(approval.contingency().doubleValue());
     }
     file.typed(table(file, PROJECT), "approved")
         .getCellByPosition(0, 0)
         .setValue(InputColumn.serial(day) - file.days());
+  }
+
+  private static XCell setting(PlanFile file, String key) throws Exception {
+    return file.typed(table(file, PROJECT), key).getCellByPosition(0, 0);
   }
 
   private static InputTable<?> table(PlanFile file, String key) {

@@ -218,15 +218,17 @@ class PowerBudgetIT {
       }
       book.rows("lines", array(lines));
       List<String> labels = book.column("report.label");
-      assertThat(labels).hasSize(2 + 11 + 6 + 2 * 2).startsWith("Accounts", "A10");
+      assertThat(labels).hasSize(2 + 11 + 6 + 2 * 3).startsWith("Accounts", "A10");
       assertThat(labels.stream().filter("Total"::equals)).hasSize(2);
       int first = labels.indexOf("Total");
       int second = labels.lastIndexOf("Total");
       List<Double> budgets = numbers(book, "report.budget");
       // 22 × 100 + 0 … 21, and 10 % of it
       assertThat(budgets.get(first)).isEqualTo(2674.1).isEqualTo(budgets.get(second));
-      assertThat(budgets.get(first))
-          .isEqualTo(Math.rint(sum(budgets.subList(1, first)) * 100) / 100);
+      assertThat(labels.get(first - 2)).isEqualTo("Total before contingency");
+      assertThat(budgets.get(first - 2)).isEqualTo(2431.0);
+      assertThat(budgets.get(first - 2))
+          .isEqualTo(Math.rint(sum(budgets.subList(1, first - 2)) * 100) / 100);
     }
   }
 
@@ -254,8 +256,9 @@ class PowerBudgetIT {
           .startsWith("300.00 more: the contingency is overspent by 800.80.");
       assertThat(book.column("scenarios.verdict")).containsExactly("check");
       book.rows("scenarios", row("scenario", "dearer", "type", "rental", "dearer", 0.05));
-      assertThat(numbers(book, "scenarios.more")).containsExactly(150.0);
-      assertThat(numbers(book, "scenarios.left")).containsExactly(-650.8);
+      // all of it is invoiced: nothing gets dearer
+      assertThat(numbers(book, "scenarios.more")).containsExactly(0.0);
+      assertThat(numbers(book, "scenarios.left")).containsExactly(-500.8);
     }
   }
 
@@ -264,7 +267,7 @@ class PowerBudgetIT {
     try (PlanSheet book = empty(office)) {
       Map<String, Object> line = row("description", "x", "type", "rental", "price", 2000.0);
       book.rows("lines", line);
-      assertThat(book.single("summary.draft")).isEqualTo("yes");
+      assertThat(book.single("summary.approved")).isEqualTo("no");
       assertThat(book.page("Summary")).contains("budget: draft");
       book.type("project.approved", day("2027-01-10"));
       line.put("budget", 1900.0);
@@ -272,7 +275,7 @@ class PowerBudgetIT {
       book.rows("lines", line, row("description", "later", "type", "fuel", "price", 10.0));
       assertThat(numbers(book, "lines.budgetNow")).containsExactly(1950.0, 0.0);
       assertThat(numbers(book, "lines.variance")).containsExactly(-50.0, -10.0);
-      assertThat(book.single("summary.draft")).isEqualTo("no");
+      assertThat(book.single("summary.approved")).isEqualTo("yes");
       assertThat(book.page("Summary")).contains("budget approved on 10 Jan 2027");
     }
   }
@@ -281,6 +284,7 @@ class PowerBudgetIT {
   @Test
   void approving_writes_what_is_planned_and_the_day(Office office) throws Exception {
     try (PlanSheet book = empty(office)) {
+      book.type("project.contingency", 0.1);
       Map<String, Object> lamps =
           row("description", "lamps", "type", "rental", "price", 400.0, "qty", 5.0);
       Map<String, Object> fuel = row("description", "fuel", "type", "fuel", "price", 10.0);
@@ -293,13 +297,20 @@ class PowerBudgetIT {
       assertThat(approve(office, book)).isEqualTo("Budget of 2 lines approved on 10 Jan 2027.");
       assertThat(book.typed("project.approved")).isEqualTo(day("2027-01-10"));
       assertThat(numbers(book, "lines.budgetNow")).containsExactly(2000.0, 0.0, 10.0);
-      assertThat(book.single("summary.draft")).isEqualTo("no");
+      assertThat(book.typed("project.approvedTotal")).isEqualTo(2010.0);
+      assertThat(book.typed("project.approvedContingency")).isEqualTo(201.0);
+      assertThat(book.single("project.verdict")).isEqualTo("ok");
+      assertThat(book.column("byLine.label"))
+          .containsExactly("lamps", "fuel", "Total before contingency", "Contingency", "Total");
+      assertThat(numbers(book, "byLine.budget"))
+          .containsExactly(2000.0, 10.0, 2010.0, 201.0, 2211.0);
+      assertThat(book.single("summary.approved")).isEqualTo("yes");
       assertThatThrownBy(() -> approve(office, book)).hasMessageContaining("is approved, on");
       XUndoManager undo =
           UnoRuntime.queryInterface(XUndoManagerSupplier.class, book.document()).getUndoManager();
       undo.undo();
       assertThat(book.typed("project.approved")).isEqualTo("");
-      assertThat(book.single("summary.draft")).isEqualTo("yes");
+      assertThat(book.single("summary.approved")).isEqualTo("no");
     }
   }
 
@@ -403,15 +414,18 @@ class PowerBudgetIT {
       int accounts = labels.indexOf("Total");
       int departments = labels.lastIndexOf("Total");
       int heading = labels.indexOf("Departments");
-      assertThat(cents(sum(finals.subList(1, accounts)))).isEqualTo(cents(finals.get(accounts)));
-      assertThat(cents(sum(finals.subList(heading + 1, departments))))
+      double before = finals.get(labels.indexOf("Total before contingency"));
+      assertThat(cents(before)).isEqualTo(cents(sum(numbers(book, "lines.finalCost"))));
+      assertThat(cents(sum(finals.subList(1, accounts)) - before))
+          .isEqualTo(cents(finals.get(accounts)));
+      assertThat(cents(sum(finals.subList(heading + 1, departments)) - before))
           .isEqualTo(cents(finals.get(departments)))
           .isEqualTo(cents(finals.get(accounts)));
       double kept = finals.get(labels.indexOf("Contingency"));
       assertThat(cents(sum(numbers(book, "lines.finalCost")) + kept))
           .isEqualTo(cents(finals.get(accounts)));
       assertThat(cents(sum(numbers(book, "weeks.payments"))))
-          .isEqualTo(cents(sum(numbers(book, "lines.gross"))));
+          .isEqualTo(cents(sum(numbers(book, "lines.toPay"))));
     }
   }
 

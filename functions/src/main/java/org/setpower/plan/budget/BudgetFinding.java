@@ -26,6 +26,29 @@ public enum BudgetFinding implements FindingKey {
   /** Arguments: hours, hours covered. */
   NO_TIERS("noTiers", Severity.CHECK),
   CREW_ONLY("crewOnly", Severity.CHECK),
+  /** Hours of crew whose price is for neither a day, a week nor an hour. */
+  HOURS_UNUSED("hours", Severity.CHECK),
+  /** Arguments: × days, days of the hire. */
+  HOURS_AS_DAYS("hoursAsDays", Severity.CHECK),
+  /** Arguments: type. */
+  SIGN_MINUS("sign.minus", Severity.CHECK),
+  SIGN_PLUS("sign.plus", Severity.CHECK),
+  /** Arguments: ordered. */
+  COMPLETE_NO_INVOICE("complete.noInvoice", Severity.STOP),
+  /** Arguments: ordered less invoiced. */
+  COMPLETE_LESS("complete.less", Severity.CHECK),
+  /** Arguments: total kept at the approval, approved amounts of the lines now. */
+  APPROVED_DIFFERS("approved.differs", Severity.STOP),
+  APPROVED_OPEN("approved.open", Severity.CHECK),
+  /** Arguments: taken out of the contingency, contingency. */
+  CONTINGENCY_USED_UP("contingency", Severity.CHECK),
+  /** Arguments: from contingency, approved changes. */
+  FROM_CONTINGENCY("fromContingency", Severity.CHECK),
+  SALES_TAX("salesTax", Severity.CHECK),
+  TAX_LEFT_OUT("taxLeft", Severity.CHECK),
+  NO_AS_AT("asAt", Severity.CHECK),
+  /** Arguments: last day, first day. */
+  SHOOT_DATES("shoot", Severity.CHECK),
   /** Arguments: estimated final cost, budget, over. */
   OVERSPENT("overspent", Severity.CHECK),
   ADDED_LATER("addedLater", Severity.CHECK),
@@ -50,6 +73,9 @@ public enum BudgetFinding implements FindingKey {
   SCENARIO_EMPTY("scenario.empty", Severity.CHECK),
   /** Arguments: type. */
   SCENARIO_NO_LINES("scenario.noLines", Severity.CHECK),
+  SCENARIO_WEEK("scenario.week", Severity.CHECK),
+  /** Arguments: more cost. */
+  SCENARIO_UNCOVERED("scenario.uncovered", Severity.CHECK),
   /** Arguments: more cost, overspent by. */
   SCENARIO_OVER("scenario.over", Severity.CHECK),
   /** Arguments: heading of the price. */

@@ -65,7 +65,7 @@ public record BudgetInputs(
               form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
-              blank = "Blank: all of it.",
+              blank = "Blank: all of it; in USD none, check.",
               help = "Share of the tax that comes back. Ask your accountant.")
           Double recoverable,
       @Input(
@@ -87,7 +87,8 @@ public record BudgetInputs(
               min = 0,
               max = 1,
               blank = "Blank: none.",
-              help = "Share of the budget of all lines, kept as a line of its own.")
+              help =
+                  "Share of the budget of all lines, a line of its own; once approved the amount stays.")
           Double contingency,
       @Input(
               key = "approved",
@@ -95,6 +96,30 @@ public record BudgetInputs(
               blank = "Blank: draft: the budget column is the plan.",
               help = "Written by Approve budget.")
           LocalDate approved,
+      @Input(
+              key = "approvedTotal",
+              heading = "Total approved",
+              form = NumberForm.MONEY,
+              min = -1_000_000_000,
+              max = 1_000_000_000,
+              blank = "Blank: check once the budget is approved.",
+              help = "Of all lines. Written by Approve budget; other amounts below are a stop.")
+          Double approvedTotal,
+      @Input(
+              key = "approvedContingency",
+              heading = "Contingency approved",
+              form = NumberForm.MONEY,
+              min = 0,
+              max = 1_000_000_000,
+              blank = "Blank: the share of the budget.",
+              help = "Written by Approve budget.")
+          Double approvedContingency,
+      @Input(
+              key = "asAt",
+              heading = "Report as at",
+              blank = "Blank: Cash flow shows the whole plan; check where something is paid.",
+              help = "Day of the cost report; Cash flow shows what is still to pay from then on.")
+          LocalDate asAt,
       @Input(
               key = "ordered",
               heading = "Ordered on",
@@ -105,14 +130,36 @@ public record BudgetInputs(
               key = "delivered",
               heading = "Delivered on",
               blank = "Blank: lines due then are not in Cash flow, check.",
-              help = "When what is due on delivery is paid; first week of weekly payments.")
+              help = "When what is due on delivery is paid.")
           LocalDate delivered,
       @Input(
               key = "back",
               heading = "Back on",
               blank = "Blank: lines due then are not in Cash flow, check.",
-              help = "When what is due on return is paid; last week of weekly payments.")
+              help = "When what is due on return is paid.")
           LocalDate back,
+      @Input(
+              key = "firstDay",
+              heading = "First day",
+              blank = "Blank: Delivered on.",
+              help = "Of shooting: first week of weekly payments.")
+          LocalDate firstDay,
+      @Input(
+              key = "lastDay",
+              heading = "Last day",
+              blank = "Blank: Back on.",
+              help = "Of shooting: last week of weekly payments.")
+          LocalDate lastDay,
+      @Input(
+              key = "weekDays",
+              heading = "Days in a week",
+              unit = "days",
+              form = NumberForm.EXACT,
+              min = 1,
+              max = 7,
+              blank = "Blank: a day more costs a whole week, check.",
+              help = "That a price for a week covers, for scenarios: 3 of rental, 5 of crew.")
+          Double weekDays,
       @Input(
               key = "daysAfter",
               heading = "Days after",
@@ -121,7 +168,7 @@ public record BudgetInputs(
               min = 0,
               max = 365,
               blank = "Blank: 30 days.",
-              help = "Of what is due so many days after Back on.")
+              help = "Counted from Back on; from an invoice: type Due on in the line.")
           Double daysAfter,
       @Input(
               key = "reclaimAfter",
@@ -318,7 +365,7 @@ public record BudgetInputs(
               min = 0,
               max = 3660,
               blank = "Blank: 1; check where the price is for a day, a week or an hour.",
-              help = "Days, weeks or hours.")
+              help = "Days, weeks or hours; days where Hours a day is filled in.")
           Double times,
       @Input(
               key = "price",
@@ -327,7 +374,7 @@ public record BudgetInputs(
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: costs nothing, check.",
-              help = "Quote or price list, of one, in the line's currency.")
+              help = "Quote or price list, of one, in the line's currency; minus for a reduction.")
           Double price,
       @Input(
               key = "count",
@@ -361,7 +408,7 @@ public record BudgetInputs(
               form = NumberForm.FINE_SHARE,
               min = 0,
               max = 1,
-              blank = "Blank: that of Project.")
+              blank = "Blank: that of Project; crew has none.")
           Double tax,
       @Input(
               key = "recoverable",
@@ -373,6 +420,12 @@ public record BudgetInputs(
           Double recoverable,
       @Input(key = "due", heading = "Due", blank = "Blank: on delivery.", help = "When it is paid.")
           PaymentDue due,
+      @Input(
+              key = "dueOn",
+              heading = "Due on",
+              blank = "Blank: by Due.",
+              help = "Day agreed or on the invoice.")
+          LocalDate dueOn,
       @Input(
               key = "hours",
               heading = "Hours a day",
@@ -391,7 +444,7 @@ public record BudgetInputs(
               min = 0.5,
               max = 24,
               blank = "Blank: check where hours are typed.",
-              help = "Crew by the day: paid hours that the rate covers.")
+              help = "Crew by the day or week: paid hours of a day that the rate covers.")
           Double coveredHours,
       @Input(
               key = "fringe",
@@ -475,7 +528,7 @@ public record BudgetInputs(
               form = NumberForm.MONEY,
               min = -100_000_000,
               max = 100_000_000,
-              blank = "Blank: what is planned less cost to date, not below 0.",
+              blank = "Blank: what is planned less cost to date, not beyond 0.",
               help = "0: nothing more comes.")
           Double estimate,
       @Input(
@@ -494,7 +547,7 @@ public record BudgetInputs(
               min = -100_000_000,
               max = 100_000_000,
               blank = "Blank: 0 once the budget is approved.",
-              help = "Written by Approve budget.")
+              help = "Written by Approve budget; do not type here.")
           Double budget,
       @Input(
               key = "changes",
@@ -504,7 +557,16 @@ public record BudgetInputs(
               max = 100_000_000,
               blank = "Blank: none.",
               help = "Approved after the budget, minus is less.")
-          Double changes) {}
+          Double changes,
+      @Input(
+              key = "fromContingency",
+              heading = "From contingency",
+              form = NumberForm.MONEY,
+              min = 0,
+              max = 100_000_000,
+              blank = "Blank: nothing.",
+              help = "Part of the approved changes that comes out of the contingency.")
+          Double fromContingency) {}
 
   /** Money that comes back. */
   @Table(key = "deposits", heading = "Deposits", rows = 12)
@@ -548,7 +610,7 @@ public record BudgetInputs(
               min = -1,
               max = 10,
               blank = "Blank: no.",
-              help = "Share on the price of these lines.")
+              help = "Share on the price of what is not invoiced yet.")
           Double dearer,
       @Input(
               key = "moreTimes",
@@ -557,7 +619,7 @@ public record BudgetInputs(
               min = -3660,
               max = 3660,
               blank = "Blank: none.",
-              help = "Days or weeks more for these lines; total counts stay.")
+              help = "Days more for these lines; complete lines and total counts stay.")
           Double moreTimes,
       @Input(
               key = "other",

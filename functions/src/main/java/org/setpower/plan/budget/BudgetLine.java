@@ -81,11 +81,10 @@ final class BudgetLine {
     boolean clear = row.findings().isEmpty() && rules.stops().isEmpty();
     if (clear && findings.stream().noneMatch(f -> BudgetPlan.isStop(f))) {
       tax = CostTax.of(rules.project(), line, rules.currency());
-      plan = plan(line.price(), BigDecimal.ZERO);
+      plan = plan(line.price(), BigDecimal.ZERO, BigDecimal.ZERO);
       planned = tax.reported(plan.all());
       report = reported();
-      BigDecimal toDate = toDate();
-      cash = tax.taxed(toDate.add(estimate(plan.all(), toDate, BigDecimal.ZERO)));
+      cash = tax.taxed(finalTyped());
       judgeReport();
     }
   }
@@ -119,6 +118,8 @@ final class BudgetLine {
     }
     if (!isStruck()) {
       judgeBlanks();
+      judgeHours();
+      judgeSign();
     }
     judgeNumbers();
   }
@@ -143,7 +144,29 @@ final class BudgetLine {
     if (!isCrew() && crewCells) {
       add(BudgetFinding.CREW_ONLY);
     }
-    if (isCrew() && isByDay() && line.hours() != null) {
+  }
+
+  private void judgeSign() {
+    double price = line.price() == null ? 0 : line.price();
+    if (price < 0 && line.type() != null && line.type() != CostType.REDUCTION) {
+      add(BudgetFinding.SIGN_MINUS, line.type().word());
+    } else if (price > 0 && line.type() == CostType.REDUCTION) {
+      add(BudgetFinding.SIGN_PLUS);
+    }
+  }
+
+  private void judgeHours() {
+    if (!isCrew() || line.hours() == null) {
+      return;
+    }
+    if (isByHour()) {
+      long days = rules.days();
+      if (line.times() != null && days > 0 && line.times() > days) {
+        add(BudgetFinding.HOURS_AS_DAYS, line.times(), (double) days);
+      }
+    } else if (!isByPeriod()) {
+      add(BudgetFinding.HOURS_UNUSED);
+    } else {
       if (line.coveredHours() == null) {
         add(BudgetFinding.COVERED_BLANK, line.hours());
       } else if (rules.paidHours().isWithoutTiers() && line.hours() > line.coveredHours()) {
@@ -160,17 +183,43 @@ final class BudgetLine {
     if (ordered && line.supplier() == null) {
       add(BudgetFinding.NO_SUPPLIER);
     }
-    if (line.invoiced() != null && line.invoiced() != 0 && line.invoice() == null) {
+    boolean invoiced = line.invoiced() != null && line.invoiced() != 0;
+    if (invoiced && line.invoice() == null && !isCrew()) {
       add(BudgetFinding.NO_INVOICE);
     }
-    boolean over = isStruck() || Boolean.TRUE.equals(line.complete());
-    if (over && line.estimate() != null && line.estimate() != 0) {
+    if (isComplete() && ordered && line.ordered() > 0) {
+      judgeCompleteOrder();
+    }
+    if (isOver() && line.estimate() != null && line.estimate() != 0) {
       add(BudgetFinding.ESTIMATE_AFTER_END, line.estimate());
     }
-    if (rules.isDraft() && (line.budget() != null || line.changes() != null)) {
+    boolean approved =
+        line.budget() != null || line.changes() != null || line.fromContingency() != null;
+    if (rules.isDraft() && approved) {
       add(BudgetFinding.STILL_DRAFT);
-    } else if (!rules.isDraft() && line.budget() == null && !isStruck()) {
+    } else if (isAddedLater()) {
       add(BudgetFinding.ADDED_LATER);
+    }
+    BigDecimal from = BudgetRules.decimal(line.fromContingency());
+    BigDecimal changes = BudgetRules.decimal(line.changes());
+    if (!rules.isDraft() && from.signum() > 0 && from.compareTo(changes) > 0) {
+      add(BudgetFinding.FROM_CONTINGENCY, from, changes);
+    }
+  }
+
+  private boolean isAddedLater() {
+    boolean changed = line.changes() != null && line.changes() != 0;
+    return !rules.isDraft() && line.budget() == null && !changed && !isStruck();
+  }
+
+  /** An order is no saving because somebody ticks the line: that is the invoice's to say. */
+  private void judgeCompleteOrder() {
+    BigDecimal ordered = Money.decimal(line.ordered());
+    BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
+    if (invoiced.signum() <= 0) {
+      add(BudgetFinding.COMPLETE_NO_INVOICE, ordered);
+    } else if (invoiced.compareTo(ordered) < 0) {
+      add(BudgetFinding.COMPLETE_LESS, ordered.subtract(invoiced));
     }
   }
 
@@ -182,15 +231,43 @@ final class BudgetLine {
     return Boolean.TRUE.equals(line.struck());
   }
 
+  private boolean isComplete() {
+    return Boolean.TRUE.equals(line.complete());
+  }
+
+  /** Whether nothing more is planned to come. */
+  private boolean isOver() {
+    return isStruck() || isComplete();
+  }
+
+  /** Whether it is struck and nothing was ever approved, ordered, invoiced or paid on it. */
+  boolean isQuiet() {
+    return isStruck()
+        && report != null
+        && report.budget().signum() == 0
+        && report.ordered().signum() == 0
+        && report.finalCost().signum() == 0
+        && BudgetRules.decimal(line.paid()).signum() == 0;
+  }
+
   private boolean isCrew() {
     return line.type() == CostType.CREW;
   }
 
-  private boolean isByDay() {
-    return line.unit() == PriceUnit.DAY;
+  private boolean isByHour() {
+    return line.unit() == PriceUnit.HOUR;
   }
 
-  private Plan plan(Double price, BigDecimal moreTimes) {
+  boolean isByWeek() {
+    return line.unit() == PriceUnit.WEEK;
+  }
+
+  /** By the day or by the week: the rate covers so many hours of each day. */
+  private boolean isByPeriod() {
+    return line.unit() == PriceUnit.DAY || isByWeek();
+  }
+
+  private Plan plan(Double price, BigDecimal moreTimes, BigDecimal moreDays) {
     BigDecimal counted = Money.decimal(line.qty() == null ? 1 : line.qty());
     if (count != null) {
       counted = counted.multiply(Money.decimal(count.value()));
@@ -209,7 +286,7 @@ final class BudgetLine {
     BigDecimal each = rate;
     if (paidHours != null) {
       each = rate.multiply(paidHours);
-      if (isByDay()) {
+      if (isByPeriod()) {
         BigDecimal covered = Money.decimal(line.coveredHours());
         each = each.divide(covered, MathContext.DECIMAL128);
       } else if (isInAll()) {
@@ -225,19 +302,18 @@ final class BudgetLine {
     BigDecimal exchange = Money.decimal(rules.rate(own).orElseThrow());
     BigDecimal pay = rules.rounded(inOwn.multiply(exchange));
     return new Plan(
-        counted, times, paidHours, pay, fringes(pay, counted), perDiems(counted, moreTimes));
+        counted, times, paidHours, pay, fringes(pay, counted), perDiems(counted, moreDays));
   }
 
   /** Paid hours of a day; null where pay does not depend on hours. */
   private BigDecimal paidHours() {
-    boolean byHour = line.unit() == PriceUnit.HOUR;
-    if (!isCrew() || line.hours() == null || !byHour && !isByDay()) {
+    if (!isCrew() || line.hours() == null || !isByHour() && !isByPeriod()) {
       return null;
     }
-    if (isByDay() && (line.coveredHours() == null || rules.paidHours().isWithoutTiers())) {
+    if (isByPeriod() && (line.coveredHours() == null || rules.paidHours().isWithoutTiers())) {
       return null;
     }
-    BigDecimal covered = isByDay() ? Money.decimal(line.coveredHours()) : BigDecimal.ZERO;
+    BigDecimal covered = isByPeriod() ? Money.decimal(line.coveredHours()) : BigDecimal.ZERO;
     return rules.paidHours().paid(rules.paidHours().counted(line.hours(), covered));
   }
 
@@ -266,36 +342,50 @@ final class BudgetLine {
    * so that equal amounts typed give a variance of 0.
    */
   private Report reported() {
-    BigDecimal zero = BigDecimal.ZERO;
-    BigDecimal typed = plan.all();
     BigDecimal ordered = BudgetRules.decimal(line.ordered());
     BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
     BigDecimal toDate = toDate();
     BigDecimal budget =
         rules.isDraft()
-            ? typed
+            ? plan.all()
             : BudgetRules.decimal(line.budget()).add(BudgetRules.decimal(line.changes()));
     return new Report(
         tax.reported(budget),
         tax.reported(ordered),
         tax.reported(invoiced),
         tax.reported(toDate),
-        tax.reported(toDate.add(estimate(typed, toDate, zero))));
+        tax.reported(finalTyped()));
+  }
+
+  /** The budget before approved changes, in the basis of the report. */
+  BigDecimal original() {
+    return tax.reported(rules.isDraft() ? plan.all() : BudgetRules.decimal(line.budget()));
+  }
+
+  /** What of its changes comes out of the contingency, in the basis of the report. */
+  BigDecimal fromContingency() {
+    return tax.reported(BudgetRules.decimal(line.fromContingency()));
+  }
+
+  /** The estimated final cost, as amounts are typed. */
+  private BigDecimal finalTyped() {
+    BigDecimal toDate = toDate();
+    return toDate.add(estimate(toDate));
   }
 
   private BigDecimal toDate() {
     BigDecimal invoiced = BudgetRules.decimal(line.invoiced());
-    boolean closed = Boolean.TRUE.equals(line.poClosed()) || Boolean.TRUE.equals(line.complete());
+    boolean closed = Boolean.TRUE.equals(line.poClosed()) || isComplete();
     BigDecimal open = left(BudgetRules.decimal(line.ordered()).subtract(invoiced));
     return closed ? invoiced : invoiced.add(open);
   }
 
-  private BigDecimal estimate(BigDecimal typed, BigDecimal toDate, BigDecimal zero) {
+  /** What a cost is planned beyond cost to date; a reduction comes until it is credited. */
+  private BigDecimal estimate(BigDecimal toDate) {
     if (line.estimate() != null) {
       return Money.decimal(line.estimate());
     }
-    boolean over = isStruck() || Boolean.TRUE.equals(line.complete());
-    return over ? zero : left(typed.subtract(toDate));
+    return isOver() ? BigDecimal.ZERO : left(plan.all().subtract(toDate));
   }
 
   /** What is still to come: not below 0; of a reduction, which is minus, not above. */
@@ -306,7 +396,7 @@ final class BudgetLine {
   }
 
   private void judgeReport() {
-    if (report.variance().signum() < 0) {
+    if (report.variance().signum() < 0 && !isAddedLater()) {
       add(BudgetFinding.OVERSPENT, report.finalCost(), report.budget(), report.variance().negate());
     }
     BigDecimal paid = BudgetRules.decimal(line.paid());
@@ -321,24 +411,57 @@ final class BudgetLine {
     return cash;
   }
 
-  /** What the line costs more, in the basis of the report, with another price and more days. */
-  BigDecimal more(Double dearer, Double moreTimes) {
+  /**
+   * What the line costs more, in the basis of the report: the price changes only what is not
+   * invoiced yet, and a complete line changes no more.
+   */
+  BigDecimal more(Double dearer, Double moreDays) {
+    if (isComplete()) {
+      return rules.rounded(BigDecimal.ZERO);
+    }
     double factor = 1 + (dearer == null ? 0 : dearer);
     Double price =
         line.price() == null
             ? null
             : (Double) Money.decimal(line.price()).multiply(Money.decimal(factor)).doubleValue();
-    Plan changed = plan(price, BudgetRules.decimal(moreTimes));
-    return tax.reported(changed.all()).subtract(planned);
+    BigDecimal days = BudgetRules.decimal(moreDays);
+    BigDecimal now = plan.all();
+    BigDecimal priced = plan(price, BigDecimal.ZERO, BigDecimal.ZERO).all();
+    BigDecimal longer = plan(price, times(days), days).all().subtract(priced);
+    BigDecimal extra = priced.subtract(now).multiply(shareToCome()).add(longer);
+    return tax.reported(now.add(extra)).subtract(planned);
+  }
+
+  /** So many days in the unit of × days: of a week its share where its days are known. */
+  private BigDecimal times(BigDecimal days) {
+    Double week = rules.project().weekDays();
+    return isByWeek() && week != null
+        ? days.divide(Money.decimal(week), MathContext.DECIMAL128)
+        : days;
+  }
+
+  /** What is not invoiced yet of what is planned, as a share. */
+  private BigDecimal shareToCome() {
+    BigDecimal now = plan.all();
+    if (now.signum() == 0) {
+      return BigDecimal.ZERO;
+    }
+    BigDecimal toCome = finalTyped().subtract(BudgetRules.decimal(line.invoiced()));
+    return toCome.divide(now, MathContext.DECIMAL128).max(BigDecimal.ZERO);
   }
 
   PaymentDue due() {
     return line.due() == null ? PaymentDue.ON_DELIVERY : line.due();
   }
 
+  /** Whether it is paid in weekly parts. */
+  boolean isWeekly() {
+    return due() == PaymentDue.EACH_WEEK && line.dueOn() == null;
+  }
+
   /** The day on which it is paid; empty for weekly payments and where the date is missing. */
   Optional<LocalDate> paidOn() {
-    return Optional.ofNullable(rules.day(due()));
+    return Optional.ofNullable(line.dueOn() == null ? rules.day(due()) : line.dueOn());
   }
 
   void add(Finding finding) {

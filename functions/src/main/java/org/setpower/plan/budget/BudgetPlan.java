@@ -14,6 +14,7 @@ import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultRows;
@@ -34,6 +35,7 @@ public final class BudgetPlan {
   private final Map<Integer, BudgetLine> lines = new LinkedHashMap<>();
   private final Gate<BudgetLine> gate;
   private final List<BudgetLine> fit;
+  private final ApprovedBudget approved;
   private final CostTotals totals;
   private final ScenarioCosts scenarios;
   private final OptionCosts options;
@@ -59,7 +61,8 @@ public final class BudgetPlan {
                 .toList(),
             rules.stops());
     fit = gate.paper(l -> true).fit().stream().map(Gate.Judged::item).toList();
-    totals = new CostTotals(rules, fit);
+    approved = new ApprovedBudget(rules, lines.values(), fit);
+    totals = new CostTotals(rules, fit, approved);
     scenarios = new ScenarioCosts(rules, fit, totals.contingencyLeft(), inputs.scenarios());
     options = new OptionCosts(rules, inputs.options());
     cash = new CashWeeks(rules, fit, inputs.deposits());
@@ -90,6 +93,7 @@ public final class BudgetPlan {
   public static BudgetApproval approval(List<?> ranges) {
     BudgetPlan plan = new BudgetPlan(read(ranges));
     List<Integer> withheld = new ArrayList<>();
+    List<Integer> checks = new ArrayList<>();
     List<BudgetApproval.Amount> amounts = new ArrayList<>();
     for (BudgetLine line : plan.lines.values()) {
       int row = line.row().number();
@@ -97,10 +101,18 @@ public final class BudgetPlan {
         withheld.add(row);
       } else if (!line.isStruck()) {
         amounts.add(new BudgetApproval.Amount(row, line.plan().all()));
+        if (plan.gate.row(row).verdict() == Verdict.CHECK) {
+          checks.add(row);
+        }
       }
     }
     return new BudgetApproval(
-        plan.rules.project().approved(), plan.rules.stops(), withheld, amounts);
+        plan.rules.project().approved(),
+        plan.rules.stops(),
+        withheld,
+        checks,
+        amounts,
+        plan.totals.contingency());
   }
 
   static boolean isStop(Finding finding) {
@@ -110,13 +122,17 @@ public final class BudgetPlan {
   private List<ResultRows<?>> tables() {
     List<IssueRow> issues = issues();
     List<BudgetResults.CashWeek> weeks = cash.rows();
-    List<Finding> project = sorted(rules.findings());
+    List<Finding> project = projectFindings();
     return List.of(
         new ResultRows<>(
             BudgetResults.PROJECT,
             List.of(
                 new BudgetResults.ProjectState(
-                    Finding.verdict(project), project, rules.isDraft(), ReportText.basis(rules)))),
+                    Finding.verdict(project),
+                    project,
+                    rules.isDraft(),
+                    ReportText.basis(rules),
+                    ReportText.cash(rules)))),
         new ResultRows<>(
             BudgetResults.COUNTS,
             align(
@@ -171,6 +187,7 @@ public final class BudgetPlan {
                         options.state(r.number()).co2(),
                         options.heavier(r.number())))),
         new ResultRows<>(BudgetResults.REPORT, report()),
+        new ResultRows<>(BudgetResults.BY_LINE, byLine()),
         new ResultRows<>(BudgetResults.WEEKS, weeks),
         new ResultRows<>(BudgetResults.SUMMARY, List.of(summary(weeks, issues))),
         new ResultRows<>(BudgetResults.ISSUES, issues));
@@ -190,7 +207,7 @@ public final class BudgetPlan {
   /** What is wrong with a row of a table to fill, worst first. */
   private List<Finding> findings(String table, InputRow<?> row) {
     return switch (table) {
-      case "project" -> sorted(rules.findings());
+      case "project" -> projectFindings();
       case "counts" -> rules.counts().row(row.number()).findings();
       case "exchange" -> rules.exchange().row(row.number()).findings();
       case "tiers" -> rules.tiers().row(row.number()).findings();
@@ -199,6 +216,17 @@ public final class BudgetPlan {
       case "deposits" -> sorted(cash.depositFindings(row.number()));
       default -> sorted(scenarios.state(row.number()).findings());
     };
+  }
+
+  private List<Finding> projectFindings() {
+    List<Finding> all = new ArrayList<>(rules.findings());
+    all.addAll(approved.findings());
+    all.addAll(totals.findings());
+    boolean paid = fit.stream().anyMatch(l -> BudgetRules.decimal(l.line().paid()).signum() != 0);
+    if (paid && rules.project().asAt() == null) {
+      all.add(Finding.of(BudgetFinding.NO_AS_AT));
+    }
+    return sorted(all);
   }
 
   private Verdict verdict(String table, InputRow<?> row) {
@@ -290,9 +318,48 @@ public final class BudgetPlan {
 
   private List<BudgetResults.ReportRow> report() {
     List<BudgetResults.ReportRow> rows = new ArrayList<>();
-    report(rows, ReportText.ACCOUNTS, totals.by(Line::account));
-    report(rows, ReportText.DEPARTMENTS, totals.by(Line::department));
+    report(rows, ReportText.ACCOUNTS, totals.shown(totals.by(Line::account)));
+    report(rows, ReportText.DEPARTMENTS, totals.shown(totals.by(Line::department)));
     return rows;
+  }
+
+  private List<BudgetResults.LineRow> byLine() {
+    List<BudgetResults.LineRow> rows = new ArrayList<>();
+    BigDecimal changes = BigDecimal.ZERO;
+    for (BudgetLine line : lines.values()) {
+      if (!gate.row(line.row().number()).fit()) {
+        Phrase label = ReportText.label(line.line().description(), true);
+        rows.add(lineRow(TotalKind.WITHHELD, label, null, null));
+      } else if (!line.isQuiet()) {
+        BigDecimal later = line.report().budget().subtract(line.original());
+        changes = changes.add(later);
+        Phrase label = ReportText.label(line.line().description(), false);
+        CostTotals.Sums sums = CostTotals.sums(line);
+        rows.add(lineRow(TotalKind.GROUP, label, sums, later));
+      }
+    }
+    for (CostTotals.Row row : totals.belowLines()) {
+      boolean sum = row.kind() == TotalKind.TOTAL || row.kind() == TotalKind.SUBTOTAL;
+      BigDecimal later = sum ? changes : BigDecimal.ZERO;
+      rows.add(lineRow(row.kind(), ReportText.label(row), row.sums(), later));
+    }
+    return rows;
+  }
+
+  private static BudgetResults.LineRow lineRow(
+      TotalKind kind, Phrase label, CostTotals.Sums s, BigDecimal changes) {
+    return s == null
+        ? new BudgetResults.LineRow(kind, label, null, null, null, null, null, null, null)
+        : new BudgetResults.LineRow(
+            kind,
+            label,
+            s.budget().subtract(changes),
+            changes,
+            s.ordered(),
+            s.costToDate(),
+            s.toComplete(),
+            s.finalCost(),
+            s.variance());
   }
 
   private static void report(
@@ -326,8 +393,8 @@ public final class BudgetPlan {
     CostTotals.Sums total = totals.total();
     return new BudgetResults.BudgetSummary(
         IssueRow.worst(issues),
-        rules.isDraft(),
-        gate.all().size(),
+        !rules.isDraft(),
+        (int) lines.values().stream().filter(l -> !l.isQuiet()).count(),
         rules.currency() == null ? null : (Integer) rules.currency().getDefaultFractionDigits(),
         gate.all().size() - fit.size(),
         total.budget(),
@@ -409,6 +476,7 @@ public final class BudgetPlan {
           BudgetResults.SCENARIOS,
           BudgetResults.OPTIONS,
           BudgetResults.REPORT,
+          BudgetResults.BY_LINE,
           BudgetResults.WEEKS,
           BudgetResults.SUMMARY,
           BudgetResults.ISSUES);

@@ -19,6 +19,7 @@ public final class BudgetResults {
   public static final ResultTable<ExchangeState> EXCHANGE = ResultTable.of(ExchangeState.class);
   public static final ResultTable<TierState> TIERS = ResultTable.of(TierState.class);
   public static final ResultTable<LineState> LINES = ResultTable.of(LineState.class);
+  public static final ResultTable<LineRow> BY_LINE = ResultTable.of(LineRow.class);
   public static final ResultTable<ReportRow> REPORT = ResultTable.of(ReportRow.class);
   public static final ResultTable<OptionState> OPTIONS = ResultTable.of(OptionState.class);
   public static final ResultTable<AccountTotal> ACCOUNTS = ResultTable.of(AccountTotal.class);
@@ -77,9 +78,15 @@ public final class BudgetResults {
       @Result(
               key = "basis",
               heading = "Basis",
-              from = {"project.currency", "project.columns", "project.approved"},
+              from = {"project.currency", "project.columns", "project.approved", "project.asAt"},
               rule = "Currency and tax of all columns of the cost report; whether it is a draft.")
-          Phrase basis) {}
+          Phrase basis,
+      @Result(
+              key = "cashBasis",
+              heading = "Basis of cash",
+              from = {"project.currency", "project.asAt"},
+              rule = "Currency of Cash flow, always with tax; from which day.")
+          Phrase cashBasis) {}
 
   /** Beside a count. */
   @Table(key = "counts", heading = "Imported", rows = 60)
@@ -332,7 +339,7 @@ public final class BudgetResults {
               form = NumberForm.MONEY,
               from = {"lines.finalCost", "lines.costToDate"},
               rule =
-                  "As typed; blank: 0 where struck or complete, else planned less cost to date, not below 0.")
+                  "As typed; blank: 0 where struck or complete, else planned less cost to date, not beyond 0.")
           BigDecimal toComplete,
       @Result(
               key = "finalCost",
@@ -400,17 +407,83 @@ public final class BudgetResults {
               heading = "Paid on",
               from = {
                 "lines.due",
+                "lines.dueOn",
                 "project.ordered",
                 "project.delivered",
                 "project.back",
                 "project.daysAfter",
                 "lines.plannedTyped"
               },
-              rule = "By Due and the dates of Project; blank for weekly payments.")
+              rule = "Due on, or by Due and the dates of Project; blank for weekly payments.")
           LocalDate paidOn) {}
 
+  /** Every line, then contingency and total: the page to read line by line. */
+  @Table(key = "byLine", heading = "Cost report by line", rows = 204)
+  public record LineRow(
+      @Result(
+              key = "kind",
+              heading = "Row",
+              from = {LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Line, line that is a stop, contingency, total.")
+          TotalKind kind,
+      @Result(
+              key = "label",
+              heading = "Budget line",
+              from = {"lines.description", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Its description; struck lines on which nothing happened are left out.")
+          Phrase label,
+      @Result(
+              key = "budget",
+              heading = "Budget",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "lines.budget", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As approved, without later changes; planned while it is a draft.")
+          BigDecimal budget,
+      @Result(
+              key = "changes",
+              heading = "Approved changes",
+              form = NumberForm.MONEY,
+              from = {"lines.budgetNow", "lines.changes", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Approved after the budget.")
+          BigDecimal changes,
+      @Result(
+              key = "ordered",
+              heading = "Ordered",
+              form = NumberForm.MONEY,
+              from = {"lines.orderedNow", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As under Budget lines.")
+          BigDecimal ordered,
+      @Result(
+              key = "costToDate",
+              heading = "Cost to date",
+              form = NumberForm.MONEY,
+              from = {"lines.costToDate", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As under Budget lines.")
+          BigDecimal costToDate,
+      @Result(
+              key = "toComplete",
+              heading = "Estimate to complete",
+              form = NumberForm.MONEY,
+              from = {"lines.toComplete", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "As under Budget lines.")
+          BigDecimal toComplete,
+      @Result(
+              key = "finalCost",
+              heading = "Estimated final cost",
+              form = NumberForm.MONEY,
+              from = {"lines.finalCost", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Cost to date and estimate to complete.")
+          BigDecimal finalCost,
+      @Result(
+              key = "variance",
+              heading = "Variance",
+              form = NumberForm.MONEY,
+              from = {"lines.variance", LINES_ALL, "lines.reasons", "project.*"},
+              rule = "Budget and approved changes less estimated final cost; minus is over.")
+          BigDecimal variance) {}
+
   /** Accounts, then departments, each with contingency and total: the page of the cost report. */
-  @Table(key = "report", heading = "Cost report", rows = 410)
+  @Table(key = "report", heading = "Cost report", rows = 414)
   public record ReportRow(
       @Result(
               key = "kind",
@@ -426,7 +499,7 @@ public final class BudgetResults {
                 "departments.department",
                 LINES_ALL,
                 "lines.reasons",
-                "project.contingency"
+                "project.*"
               },
               rule = "By name.")
           Phrase label,
@@ -474,12 +547,12 @@ public final class BudgetResults {
           BigDecimal variance) {}
 
   /** Totals by account, contingency, total. */
-  @Table(key = "accounts", heading = "Accounts", rows = 202)
+  @Table(key = "accounts", heading = "Accounts", rows = 203)
   public record AccountTotal(
       @Result(
               key = "kind",
               heading = "Row",
-              from = {LINES_ALL, "lines.reasons", "project.contingency"},
+              from = {LINES_ALL, "lines.reasons", "project.*"},
               rule = "Account, contingency or total.")
           TotalKind kind,
       @Result(
@@ -492,28 +565,28 @@ public final class BudgetResults {
               key = "budget",
               heading = "Budget",
               form = NumberForm.MONEY,
-              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
+              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Sum of its lines; of contingency its share of all budgets.")
           BigDecimal budget,
       @Result(
               key = "ordered",
               heading = "Ordered",
               form = NumberForm.MONEY,
-              from = {"lines.orderedNow", "lines.reasons", LINES_ALL},
+              from = {"lines.orderedNow", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Sum of its lines.")
           BigDecimal ordered,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
               form = NumberForm.MONEY,
-              from = {"lines.costToDate", "lines.reasons", LINES_ALL},
+              from = {"lines.costToDate", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Sum of its lines.")
           BigDecimal costToDate,
       @Result(
               key = "toComplete",
               heading = "Estimate to complete",
               form = NumberForm.MONEY,
-              from = {"lines.toComplete", "lines.reasons", LINES_ALL, "project.contingency"},
+              from = {"lines.toComplete", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Sum of its lines; contingency is kept in full and nets nothing.")
           BigDecimal toComplete,
       @Result(
@@ -532,12 +605,12 @@ public final class BudgetResults {
           BigDecimal variance) {}
 
   /** Totals by department, contingency, total. */
-  @Table(key = "departments", heading = "Departments", rows = 202)
+  @Table(key = "departments", heading = "Departments", rows = 203)
   public record DepartmentTotal(
       @Result(
               key = "kind",
               heading = "Row",
-              from = {LINES_ALL, "lines.reasons", "project.contingency"},
+              from = {LINES_ALL, "lines.reasons", "project.*"},
               rule = "Department, contingency or total.")
           TotalKind kind,
       @Result(
@@ -550,28 +623,28 @@ public final class BudgetResults {
               key = "budget",
               heading = "Budget",
               form = NumberForm.MONEY,
-              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
+              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Sum of its lines; of contingency its share of all budgets.")
           BigDecimal budget,
       @Result(
               key = "ordered",
               heading = "Ordered",
               form = NumberForm.MONEY,
-              from = {"lines.orderedNow", "lines.reasons", LINES_ALL},
+              from = {"lines.orderedNow", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Sum of its lines.")
           BigDecimal ordered,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
               form = NumberForm.MONEY,
-              from = {"lines.costToDate", "lines.reasons", LINES_ALL},
+              from = {"lines.costToDate", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Sum of its lines.")
           BigDecimal costToDate,
       @Result(
               key = "toComplete",
               heading = "Estimate to complete",
               form = NumberForm.MONEY,
-              from = {"lines.toComplete", "lines.reasons", LINES_ALL, "project.contingency"},
+              from = {"lines.toComplete", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Sum of its lines; contingency is kept in full and nets nothing.")
           BigDecimal toComplete,
       @Result(
@@ -713,7 +786,7 @@ public final class BudgetResults {
                 "project.daysAfter",
                 "project.reclaimAfter",
                 DEPOSITS_ALL,
-                "project.currency"
+                PROJECT_ALL
               },
               rule = "Monday.")
           LocalDate week,
@@ -733,7 +806,7 @@ public final class BudgetResults {
                 "project.daysAfter",
                 "project.reclaimAfter",
                 DEPOSITS_ALL,
-                "project.currency"
+                PROJECT_ALL
               },
               rule = "Lines paid in the week; weekly ones in equal parts.")
           BigDecimal payments,
@@ -753,7 +826,7 @@ public final class BudgetResults {
                 "project.daysAfter",
                 "project.reclaimAfter",
                 DEPOSITS_ALL,
-                "project.currency"
+                PROJECT_ALL
               },
               rule = "As typed.")
           BigDecimal depositsOut,
@@ -773,7 +846,7 @@ public final class BudgetResults {
                 "project.daysAfter",
                 "project.reclaimAfter",
                 DEPOSITS_ALL,
-                "project.currency"
+                PROJECT_ALL
               },
               rule = "As typed.")
           BigDecimal depositsBack,
@@ -793,7 +866,7 @@ public final class BudgetResults {
                 "project.daysAfter",
                 "project.reclaimAfter",
                 DEPOSITS_ALL,
-                "project.currency"
+                PROJECT_ALL
               },
               rule = "Reclaimed tax of earlier payments.")
           BigDecimal reclaim,
@@ -821,7 +894,7 @@ public final class BudgetResults {
                 "project.daysAfter",
                 "project.reclaimAfter",
                 DEPOSITS_ALL,
-                "project.currency"
+                PROJECT_ALL
               },
               rule = "Sum up to this week.")
           BigDecimal soFar) {}
@@ -836,12 +909,16 @@ public final class BudgetResults {
               rule = "The worst of all open issues.")
           Verdict verdict,
       @Result(
-              key = "draft",
-              heading = "Draft",
+              key = "approved",
+              heading = "Approved",
               from = "project.approved",
-              rule = "Until the budget is approved.")
-          Boolean draft,
-      @Result(key = "rows", heading = "Lines", from = LINES_ALL, rule = "Filled rows.")
+              rule = "Once Budget approved on has a day.")
+          Boolean approved,
+      @Result(
+              key = "rows",
+              heading = "Lines",
+              from = LINES_ALL,
+              rule = "Filled rows, without struck ones on which nothing happened.")
           Integer rows,
       @Result(
               key = "decimals",
@@ -859,49 +936,49 @@ public final class BudgetResults {
               key = "budget",
               heading = "Budget",
               form = NumberForm.MONEY,
-              from = {"lines.budgetNow", "project.contingency", "lines.reasons", LINES_ALL},
+              from = {"lines.budgetNow", "project.*", "lines.reasons", LINES_ALL},
               rule = "As in the row Total of the cost report.")
           BigDecimal budget,
       @Result(
               key = "ordered",
               heading = "Ordered",
               form = NumberForm.MONEY,
-              from = {"lines.orderedNow", "lines.reasons", LINES_ALL},
+              from = {"lines.orderedNow", "lines.reasons", LINES_ALL, "project.*"},
               rule = "As in the row Total of the cost report.")
           BigDecimal ordered,
       @Result(
               key = "costToDate",
               heading = "Cost to date",
               form = NumberForm.MONEY,
-              from = {"lines.costToDate", "lines.reasons", LINES_ALL},
+              from = {"lines.costToDate", "lines.reasons", LINES_ALL, "project.*"},
               rule = "As in the row Total of the cost report.")
           BigDecimal costToDate,
       @Result(
               key = "toComplete",
               heading = "Estimate to complete",
               form = NumberForm.MONEY,
-              from = {"lines.toComplete", "project.contingency", "lines.reasons", LINES_ALL},
+              from = {"lines.toComplete", "project.*", "lines.reasons", LINES_ALL},
               rule = "As in the row Total of the cost report.")
           BigDecimal toComplete,
       @Result(
               key = "finalCost",
               heading = "Estimated final cost",
               form = NumberForm.MONEY,
-              from = {"lines.finalCost", "project.contingency", "lines.reasons", LINES_ALL},
+              from = {"lines.finalCost", "project.*", "lines.reasons", LINES_ALL},
               rule = "As in the row Total of the cost report.")
           BigDecimal finalCost,
       @Result(
               key = "contingency",
               heading = "Contingency",
               form = NumberForm.MONEY,
-              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.contingency"},
-              rule = "Share of the budget of all lines.")
+              from = {"lines.budgetNow", "lines.reasons", LINES_ALL, "project.*"},
+              rule = "As approved, or its share of all budgets; less what changes took out of it.")
           BigDecimal contingency,
       @Result(
               key = "variance",
               heading = "Variance",
               form = NumberForm.MONEY,
-              from = {"lines.variance", "lines.reasons", LINES_ALL},
+              from = {"lines.variance", "lines.reasons", LINES_ALL, "project.*"},
               rule = "Of all lines.")
           BigDecimal variance,
       @Result(
@@ -909,7 +986,7 @@ public final class BudgetResults {
               heading = "Contingency left",
               form = NumberForm.MONEY,
               from = {"summary.contingency", "summary.variance"},
-              rule = "Contingency less the total that lines are over.")
+              rule = "Contingency less the total that lines are over; blank without one.")
           BigDecimal contingencyLeft,
       @Result(
               key = "gross",
@@ -934,7 +1011,7 @@ public final class BudgetResults {
                 "project.daysAfter",
                 "project.reclaimAfter",
                 DEPOSITS_ALL,
-                "project.currency"
+                PROJECT_ALL
               },
               rule = "Of all weeks.")
           BigDecimal inCash,
@@ -954,7 +1031,7 @@ public final class BudgetResults {
                 "project.daysAfter",
                 "project.reclaimAfter",
                 DEPOSITS_ALL,
-                "project.currency"
+                PROJECT_ALL
               },
               rule = "Lines whose date is missing.")
           BigDecimal notInCash,

@@ -2,6 +2,7 @@ package org.setpower.plan.budget;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.HashMap;
@@ -29,7 +30,7 @@ final class BudgetRules {
   private static final Project BLANK =
       new Project(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null, null, null, null);
+          null, null, null, null, null, null, null, null, null, null, null, null);
   private static final double DAYS_AFTER = 30;
 
   private final Project project;
@@ -58,6 +59,10 @@ final class BudgetRules {
     if (isBackFirst()) {
       findings.add(
           Finding.of(BudgetFinding.BACK_BEFORE_DELIVERED, project.back(), project.delivered()));
+    }
+    judgeTax();
+    if (isLastFirst()) {
+      findings.add(Finding.of(BudgetFinding.SHOOT_DATES, project.lastDay(), project.firstDay()));
     }
     counts = gate(inputs.counts(), c -> Identity.of(c.count()), c -> List.of());
     exchange = gate(inputs.exchange(), e -> Identity.of(e.currency()), BudgetRules::judge);
@@ -117,6 +122,51 @@ final class BudgetRules {
         && project.back().isBefore(project.delivered());
   }
 
+  private void judgeTax() {
+    boolean taxed = project.tax() != null && project.tax() > 0;
+    if (taxed && isSalesTax(currency) && project.recoverable() == null) {
+      findings.add(Finding.of(BudgetFinding.SALES_TAX));
+    }
+    if (taxed
+        && project.columns() != TaxBasis.COST
+        && recoverable(project, currency).compareTo(BigDecimal.ONE) < 0) {
+      findings.add(Finding.of(BudgetFinding.TAX_LEFT_OUT));
+    }
+  }
+
+  /**
+   * Whether tax in this currency is as a rule a sales tax, which no buyer reclaims: the United
+   * States have no value added tax (common practice).
+   */
+  private static boolean isSalesTax(Currency of) {
+    return of != null && "USD".equals(of.getCurrencyCode());
+  }
+
+  /** The share of tax that comes back where a line says nothing. */
+  static BigDecimal recoverable(Project project, Currency currency) {
+    if (project.recoverable() != null) {
+      return Money.decimal(project.recoverable());
+    }
+    return isSalesTax(currency) ? BigDecimal.ZERO : BigDecimal.ONE;
+  }
+
+  /** Whether the shoot ends before it begins. */
+  private boolean isLastFirst() {
+    return project.firstDay() != null
+        && project.lastDay() != null
+        && project.lastDay().isBefore(project.firstDay());
+  }
+
+  /** The first day of weekly payments; null where it is missing. */
+  LocalDate weeklyFrom() {
+    return project.firstDay() == null ? project.delivered() : project.firstDay();
+  }
+
+  /** The last day of weekly payments; null where it is missing. */
+  LocalDate weeklyTo() {
+    return project.lastDay() == null ? project.back() : project.lastDay();
+  }
+
   Project project() {
     return project;
   }
@@ -169,6 +219,13 @@ final class BudgetRules {
 
   BigDecimal rounded(BigDecimal amount) {
     return Money.rounded(amount, currency);
+  }
+
+  /** Days from the delivery to the return, both counted; 0 where they are not known. */
+  long days() {
+    return project.delivered() == null || project.back() == null || isBackFirst()
+        ? 0
+        : ChronoUnit.DAYS.between(project.delivered(), project.back()) + 1;
   }
 
   boolean isDraft() {

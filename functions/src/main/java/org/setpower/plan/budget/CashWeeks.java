@@ -1,6 +1,7 @@
 package org.setpower.plan.budget;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -11,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.setpower.hire.Money;
 import org.setpower.plan.budget.BudgetInputs.Deposit;
 import org.setpower.plan.common.InputColumn;
@@ -22,6 +24,8 @@ import org.setpower.plan.finding.Finding;
 final class CashWeeks {
   /** Weekly payments over more than a year are a slip of the pen. */
   private static final int MOST_WEEKS = 53;
+
+  private static final BigDecimal NOTHING = BigDecimal.ZERO;
 
   private final BudgetRules rules;
   private final Map<LocalDate, Week> weeks = new TreeMap<>();
@@ -48,20 +52,19 @@ final class CashWeeks {
 
   /** Why a line cannot be placed; empty when it can. */
   static List<Finding> judge(BudgetRules rules, BudgetLine line) {
-    if (line.due() != PaymentDue.EACH_WEEK) {
+    if (!line.isWeekly()) {
       return line.paidOn().isPresent()
           ? List.of()
           : List.of(missing(line.due(), dateOf(line.due())));
     }
-    for (String key : List.of("delivered", "back")) {
-      boolean typed =
-          "back".equals(key) ? rules.project().back() != null : rules.project().delivered() != null;
-      if (!typed) {
-        return List.of(missing(line.due(), key));
-      }
+    LocalDate from = rules.weeklyFrom();
+    LocalDate to = rules.weeklyTo();
+    if (from == null) {
+      return List.of(missing(line.due(), "delivered"));
     }
-    if (rules.isBackFirst()) {
-      return List.of(missing(line.due(), "back"));
+    if (to == null || to.isBefore(from)) {
+      String end = rules.project().lastDay() == null ? "back" : "lastDay";
+      return List.of(missing(line.due(), end));
     }
     long count = mondays(rules);
     return count <= MOST_WEEKS
@@ -87,40 +90,73 @@ final class CashWeeks {
   }
 
   private static long mondays(BudgetRules rules) {
-    LocalDate first = monday(rules.project().delivered());
-    return ChronoUnit.WEEKS.between(first, monday(rules.project().back())) + 1;
+    LocalDate first = monday(rules.weeklyFrom());
+    return ChronoUnit.WEEKS.between(first, monday(rules.weeklyTo())) + 1;
   }
 
   private Week week(LocalDate day) {
     return weeks.computeIfAbsent(monday(day), k -> new Week());
   }
 
-  private void place(BudgetLine line) {
-    CostTax.Taxed cash = line.cash();
-    if (!judge(rules, line).isEmpty()) {
-      undated = undated.add(cash.gross());
-    } else if (line.due() == PaymentDue.EACH_WEEK) {
-      int count = (int) mondays(rules);
-      List<BigDecimal> equal = Collections.nCopies(count, BigDecimal.ONE);
-      List<BigDecimal> parts = Money.split(cash.gross(), equal, rules.currency());
-      List<BigDecimal> backs = Money.split(cash.reclaimed(), equal, rules.currency());
-      for (int i = 0; i < count; i++) {
-        LocalDate day = monday(rules.project().delivered()).plusWeeks(i);
-        pay(day, parts.get(i), backs.get(i));
-      }
-    } else {
-      pay(line.paidOn().orElseThrow(), cash.gross(), cash.reclaimed());
-    }
+  /** Before the report: nothing of it is shown any more. */
+  private boolean isOver(LocalDate day) {
+    LocalDate asAt = rules.project().asAt();
+    return asAt != null && day.isBefore(monday(asAt));
   }
 
-  private void pay(LocalDate day, BigDecimal gross, BigDecimal reclaimed) {
-    if (gross.signum() != 0) {
-      Week paid = week(day);
-      paid.payments = paid.payments.add(gross);
+  private void place(BudgetLine line) {
+    CostTax.Taxed cash = line.cash();
+    boolean still = rules.project().asAt() != null;
+    BigDecimal paid = still ? rules.rounded(BudgetRules.decimal(line.line().paid())) : NOTHING;
+    BigDecimal toPay = cash.gross().subtract(paid);
+    if (cash.gross().signum() != 0 && !judge(rules, line).isEmpty()) {
+      undated = undated.add(toPay);
+      return;
     }
-    if (reclaimed.signum() != 0) {
-      Week back = week(day.plusDays(rules.reclaimAfter()));
-      back.reclaim = back.reclaim.add(reclaimed);
+    List<LocalDate> days = days(line);
+    BigDecimal back = cash.reclaimed();
+    if (paid.signum() != 0 && cash.gross().signum() != 0) {
+      BigDecimal share = toPay.divide(cash.gross(), MathContext.DECIMAL128);
+      back = rules.rounded(back.multiply(share));
+      reclaim(days, cash.reclaimed().subtract(back));
+    }
+    List<LocalDate> left = days.stream().filter(d -> !isOver(d)).toList();
+    left = left.isEmpty() ? List.of(rules.project().asAt()) : left;
+    List<BigDecimal> parts = parts(toPay, left.size());
+    for (int i = 0; i < left.size(); i++) {
+      if (parts.get(i).signum() != 0) {
+        Week week = week(left.get(i));
+        week.payments = week.payments.add(parts.get(i));
+      }
+    }
+    reclaim(left, back);
+  }
+
+  /** The days on which a line is paid by the plan. */
+  private List<LocalDate> days(BudgetLine line) {
+    if (line.cash().gross().signum() == 0 && !judge(rules, line).isEmpty()) {
+      return List.of(rules.project().asAt() == null ? LocalDate.EPOCH : rules.project().asAt());
+    }
+    if (!line.isWeekly()) {
+      return List.of(line.paidOn().orElseThrow());
+    }
+    LocalDate first = monday(rules.weeklyFrom());
+    return Stream.iterate(first, d -> d.plusWeeks(1)).limit(mondays(rules)).toList();
+  }
+
+  private List<BigDecimal> parts(BigDecimal amount, int count) {
+    return Money.split(amount, Collections.nCopies(count, BigDecimal.ONE), rules.currency());
+  }
+
+  /** Tax of payments on these days comes back; what came back before the report is over. */
+  private void reclaim(List<LocalDate> days, BigDecimal amount) {
+    List<BigDecimal> parts = parts(amount, days.size());
+    for (int i = 0; i < days.size(); i++) {
+      LocalDate day = days.get(i).plusDays(rules.reclaimAfter());
+      if (parts.get(i).signum() != 0 && !isOver(day)) {
+        Week week = week(day);
+        week.reclaim = week.reclaim.add(parts.get(i));
+      }
     }
   }
 
@@ -147,9 +183,11 @@ final class CashWeeks {
 
   private void move(Deposit deposit, LocalDate out) {
     BigDecimal amount = rules.rounded(Money.decimal(deposit.amount()));
-    Week paid = week(out);
-    paid.depositsOut = paid.depositsOut.add(amount);
-    if (deposit.back() != null) {
+    if (!isOver(out)) {
+      Week paid = week(out);
+      paid.depositsOut = paid.depositsOut.add(amount);
+    }
+    if (deposit.back() != null && !isOver(deposit.back())) {
       Week back = week(deposit.back());
       back.depositsBack = back.depositsBack.add(amount);
     }

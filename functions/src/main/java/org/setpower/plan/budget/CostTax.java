@@ -21,11 +21,26 @@ record CostTax(
     Currency currency) {
 
   static CostTax of(Project project, Line line, Currency currency) {
+    boolean wages = line.tax() == null && line.type() == CostType.CREW;
     Double tax = line.tax() == null ? project.tax() : line.tax();
-    Double back = line.recoverable() == null ? project.recoverable() : line.recoverable();
+    BigDecimal back =
+        line.recoverable() == null
+            ? BudgetRules.recoverable(project, currency)
+            : Money.decimal(line.recoverable());
+    return of(project, wages ? BigDecimal.ZERO : Money.decimal(tax), back, currency);
+  }
+
+  /** The usual tax of the project. */
+  static CostTax of(Project project, Currency currency) {
+    BigDecimal back = BudgetRules.recoverable(project, currency);
+    return of(project, Money.decimal(project.tax()), back, currency);
+  }
+
+  private static CostTax of(
+      Project project, BigDecimal tax, BigDecimal recoverable, Currency currency) {
     return new CostTax(
-        Money.decimal(tax),
-        Money.decimal(back == null ? 1 : back),
+        tax,
+        recoverable,
         project.amounts() == null ? TypedAmounts.NET : project.amounts(),
         project.columns() == null ? TaxBasis.NET : project.columns(),
         currency);

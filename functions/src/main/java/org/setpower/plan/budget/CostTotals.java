@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import org.setpower.hire.Money;
 import org.setpower.plan.budget.BudgetInputs.Line;
+import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Identity;
 
 /** Totals of lines by account and by department; contingency is a line of its own. */
@@ -16,6 +17,7 @@ final class CostTotals {
 
   private final BudgetRules rules;
   private final List<BudgetLine> lines;
+  private final ApprovedBudget approved;
 
   /** Six columns of the cost report. */
   record Sums(
@@ -25,11 +27,16 @@ final class CostTotals {
       BigDecimal toComplete,
       BigDecimal finalCost,
       BigDecimal variance) {
-    private static final Sums NONE = even(BigDecimal.ZERO, BigDecimal.ZERO);
-
     /** Nothing ordered, and kept in full. */
     private static Sums even(BigDecimal budget, BigDecimal zero) {
       return new Sums(budget, zero, zero, budget, budget, zero);
+    }
+
+    /** An amount that counts as spent where it is a budget, and as over where it is below 0. */
+    private static Sums cautious(BigDecimal difference) {
+      BigDecimal cost = difference.max(BigDecimal.ZERO);
+      BigDecimal zero = BigDecimal.ZERO;
+      return new Sums(difference, zero, zero, cost, cost, difference.subtract(cost));
     }
 
     private Sums plus(Sums other) {
@@ -54,12 +61,13 @@ final class CostTotals {
   /**
    * @param lines those that are fit
    */
-  CostTotals(BudgetRules rules, List<BudgetLine> lines) {
+  CostTotals(BudgetRules rules, List<BudgetLine> lines, ApprovedBudget approved) {
     this.rules = rules;
+    this.approved = approved;
     this.lines = lines;
   }
 
-  private static Sums sums(BudgetLine line) {
+  static Sums sums(BudgetLine line) {
     BudgetLine.Report report = line.report();
     return new Sums(
         report.budget(),
@@ -72,20 +80,50 @@ final class CostTotals {
 
   /** Of all lines, without contingency. */
   Sums all() {
-    return lines.stream().map(CostTotals::sums).reduce(Sums.NONE, Sums::plus);
+    return lines.stream().map(CostTotals::sums).reduce(difference(), Sums::plus);
   }
 
-  /** The share of the budget of all lines that is kept. */
+  /** What was approved and stands in no line that counts. */
+  private Sums difference() {
+    return Sums.cautious(approved.difference());
+  }
+
+  boolean hasContingency() {
+    return rules.project().contingency() != null || keptContingency() != null;
+  }
+
+  private Double keptContingency() {
+    return rules.isDraft() ? null : rules.project().approvedContingency();
+  }
+
+  /** As approved, or the share of the budget of all lines; less what changes took out of it. */
   BigDecimal contingency() {
-    Double share = rules.project().contingency();
-    return share == null || rules.currency() == null
-        ? BigDecimal.ZERO
-        : rules.rounded(all().budget.multiply(Money.decimal(share)));
+    if (!hasContingency() || rules.currency() == null) {
+      return BigDecimal.ZERO;
+    }
+    return before().subtract(approved.fromContingency());
   }
 
-  /** What is left of the contingency when the lines are over in all. */
+  private BigDecimal before() {
+    Double kept = keptContingency();
+    return rules.rounded(
+        kept == null
+            ? all().budget.multiply(Money.decimal(rules.project().contingency()))
+            : Money.decimal(kept));
+  }
+
+  /** What is wrong with the contingency. */
+  List<Finding> findings() {
+    BigDecimal taken = approved.fromContingency();
+    BigDecimal left = contingency();
+    return taken.signum() > 0 && (left.signum() < 0 || !hasContingency())
+        ? List.of(Finding.of(BudgetFinding.CONTINGENCY_USED_UP, taken, left.add(taken)))
+        : List.of();
+  }
+
+  /** What is left of the contingency when the lines are over in all; null without one. */
   BigDecimal contingencyLeft() {
-    return contingency().add(all().variance.min(BigDecimal.ZERO));
+    return hasContingency() ? contingency().add(all().variance.min(BigDecimal.ZERO)) : null;
   }
 
   private Sums kept() {
@@ -94,12 +132,15 @@ final class CostTotals {
 
   /** Of all lines and contingency. */
   Sums total() {
-    return rules.project().contingency() == null ? all() : all().plus(kept());
+    return hasContingency() ? all().plus(kept()) : all();
   }
 
   List<Row> by(Function<Line, String> group) {
     Map<String, Row> groups = new TreeMap<>();
     for (BudgetLine line : lines) {
+      if (line.isQuiet()) {
+        continue;
+      }
       String typed = group.apply(line.line());
       String name = typed == null ? NO_GROUP : typed;
       groups.merge(
@@ -108,11 +149,38 @@ final class CostTotals {
           (a, b) -> new Row(TotalKind.GROUP, first(a.name, b.name), a.sums.plus(b.sums)));
     }
     List<Row> rows = new ArrayList<>(groups.values());
-    if (rules.project().contingency() != null) {
+    rows.addAll(end());
+    return rows;
+  }
+
+  /** The rows below lines or groups: what is in none of them, contingency, total. */
+  private List<Row> end() {
+    List<Row> rows = new ArrayList<>();
+    if (difference().budget.signum() != 0) {
+      rows.add(new Row(TotalKind.DIFFERENCE, null, difference()));
+    }
+    if (hasContingency()) {
       rows.add(new Row(TotalKind.CONTINGENCY, null, kept()));
     }
     rows.add(new Row(TotalKind.TOTAL, null, total()));
     return rows;
+  }
+
+  /** The same with the total before contingency, as the pages have it. */
+  List<Row> shown(List<Row> rows) {
+    List<Row> shown = new ArrayList<>();
+    for (Row row : rows) {
+      if (row.kind == TotalKind.CONTINGENCY) {
+        shown.add(new Row(TotalKind.SUBTOTAL, null, all()));
+      }
+      shown.add(row);
+    }
+    return shown;
+  }
+
+  /** The rows below all lines. */
+  List<Row> belowLines() {
+    return shown(end());
   }
 
   /** One spelling of a name, whatever the order of lines. */

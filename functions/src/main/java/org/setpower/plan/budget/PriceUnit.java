@@ -8,6 +8,7 @@ public enum PriceUnit implements TextEnum {
   HOUR("hour"),
   WEEK("week"),
   LITRE("litre"),
+  GALLON("gallon"),
   KWH("kWh"),
   KM("km"),
   ONCE("once");

@@ -1,5 +1,6 @@
 package org.setpower.plan.budget;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.setpower.plan.common.Phrase;
@@ -9,12 +10,21 @@ enum ReportText {
   ACCOUNTS("Accounts"),
   DEPARTMENTS("Departments"),
   OTHER("Other"),
+  STOPPED("{0}: stop, not counted"),
+  DIFFERENCE("Approved, but in no line"),
+  SUBTOTAL("Total before contingency"),
   CONTINGENCY("Contingency"),
   TOTAL("Total"),
   NET_DRAFT("Amounts in {0} without tax, budget: draft"),
   COST_DRAFT("Amounts in {0} with tax not reclaimed, budget: draft"),
   NET_APPROVED("Amounts in {0} without tax, budget approved on {1}"),
-  COST_APPROVED("Amounts in {0} with tax not reclaimed, budget approved on {1}");
+  COST_APPROVED("Amounts in {0} with tax not reclaimed, budget approved on {1}"),
+  NET_DRAFT_AT("{0} without tax, draft, as at {1}"),
+  COST_DRAFT_AT("{0} with tax not reclaimed, draft, as at {1}"),
+  NET_APPROVED_AT("{0} without tax, approved {1}, as at {2}"),
+  COST_APPROVED_AT("{0} with tax not reclaimed, approved {1}, as at {2}"),
+  CASH("Amounts in {0} with tax"),
+  CASH_AT("Amounts in {0} with tax, still to pay from {1}");
 
   private final String pattern;
 
@@ -29,6 +39,8 @@ enum ReportText {
   /** What a row of totals is called. */
   static Phrase label(CostTotals.Row row) {
     return switch (row.kind()) {
+      case DIFFERENCE -> DIFFERENCE.of();
+      case SUBTOTAL -> SUBTOTAL.of();
       case CONTINGENCY -> CONTINGENCY.of();
       case TOTAL -> TOTAL.of();
       default -> row.isUnnamed() ? OTHER.of() : Phrase.of("{0}", row.name());
@@ -42,11 +54,34 @@ enum ReportText {
     }
     boolean cost = rules.project().columns() == TaxBasis.COST;
     String currency = rules.currency().getCurrencyCode();
-    if (rules.isDraft()) {
-      return Phrase.of((cost ? COST_DRAFT : NET_DRAFT).pattern, currency);
+    LocalDate asAt = rules.project().asAt();
+    LocalDate approved = rules.project().approved();
+    if (asAt == null) {
+      return rules.isDraft()
+          ? Phrase.of((cost ? COST_DRAFT : NET_DRAFT).pattern, currency)
+          : Phrase.of((cost ? COST_APPROVED : NET_APPROVED).pattern, currency, approved);
     }
-    ReportText text = cost ? COST_APPROVED : NET_APPROVED;
-    return Phrase.of(text.pattern, currency, rules.project().approved());
+    return rules.isDraft()
+        ? Phrase.of((cost ? COST_DRAFT_AT : NET_DRAFT_AT).pattern, currency, asAt)
+        : Phrase.of((cost ? COST_APPROVED_AT : NET_APPROVED_AT).pattern, currency, approved, asAt);
+  }
+
+  /** In what Cash flow is; null where the currency is not known. */
+  static Phrase cash(BudgetRules rules) {
+    if (rules.currency() == null) {
+      return null;
+    }
+    String currency = rules.currency().getCurrencyCode();
+    LocalDate asAt = rules.project().asAt();
+    return asAt == null
+        ? Phrase.of(CASH.pattern, currency)
+        : Phrase.of(CASH_AT.pattern, currency, asAt);
+  }
+
+  /** What a line is called in the cost report by line. */
+  static Phrase label(String description, boolean stopped) {
+    String name = description == null ? "?" : description;
+    return Phrase.of(stopped ? STOPPED.pattern : "{0}", name);
   }
 
   static List<String> patterns() {

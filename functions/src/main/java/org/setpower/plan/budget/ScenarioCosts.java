@@ -15,14 +15,17 @@ import org.setpower.plan.finding.Finding;
 final class ScenarioCosts {
   private final BudgetRules rules;
   private final List<BudgetLine> lines;
+
+  /** Null without a contingency. */
   private final BigDecimal contingencyLeft;
+
   private final Map<Integer, State> states = new HashMap<>();
 
   /**
    * A scenario.
    *
    * @param more in the basis of the cost report; null where it is not known
-   * @param left of the contingency; below 0 it is overspent
+   * @param left of the contingency; below 0 it is overspent, null without one
    */
   record State(List<Finding> findings, BigDecimal more, BigDecimal left) {}
 
@@ -61,6 +64,16 @@ final class ScenarioCosts {
     BigDecimal more = rules.rounded(Money.decimal(or(scenario.other())));
     for (BudgetLine line : changed) {
       more = more.add(line.more(scenario.dearer(), scenario.moreTimes()));
+    }
+    boolean weekly = changed.stream().anyMatch(BudgetLine::isByWeek);
+    if (weekly && or(scenario.moreTimes()) != 0 && rules.project().weekDays() == null) {
+      findings.add(Finding.of(BudgetFinding.SCENARIO_WEEK));
+    }
+    if (contingencyLeft == null) {
+      if (more.signum() > 0) {
+        findings.add(Finding.of(BudgetFinding.SCENARIO_UNCOVERED, more));
+      }
+      return new State(findings, more, null);
     }
     BigDecimal left = contingencyLeft.subtract(more);
     if (left.signum() < 0) {

@@ -8,6 +8,12 @@ public enum TotalKind implements TextEnum {
   HEADING("heading"),
   /** Of one account or department. */
   GROUP("group"),
+  /** A line that is a stop: named, not counted. */
+  WITHHELD("withheld"),
+  /** What was approved and stands in no line that counts. */
+  DIFFERENCE("difference"),
+  /** Before contingency. */
+  SUBTOTAL("subtotal"),
   CONTINGENCY("contingency"),
   TOTAL("total");
 

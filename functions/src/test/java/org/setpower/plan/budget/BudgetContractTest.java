@@ -25,6 +25,7 @@ public class BudgetContractTest extends PlanContract {
         BudgetSamples.full(),
         BudgetSamples.faults(),
         BudgetSamples.more(),
+        BudgetSamples.moved(),
         BudgetSamples.unknownCurrency());
   }
 

@@ -233,13 +233,19 @@ class BudgetFindingsTest {
     assertThat(scenarios.get(0).left()).isEqualByComparingTo("-800.80");
     assertThat(new EnglishMessages().sentences(scenarios.get(0).reasons(), Locale.ENGLISH))
         .startsWith("300.00 more: the contingency is overspent by 800.80.");
-    assertThat(scenarios.get(1).more()).isEqualByComparingTo("450");
-    assertThat(scenarios.get(1).left()).isEqualByComparingTo("-950.80");
+    // all of it is invoiced: nothing gets dearer
+    assertThat(scenarios.get(1).more()).isEqualByComparingTo("0");
+    assertThat(scenarios.get(1).left()).isEqualByComparingTo("-500.80");
     // within the contingency nothing is wrong
     ranges.set("lines", 1, "invoiced", "", "invoice", "");
     assertThat(ranges.calculate().rows(BudgetResults.SCENARIOS).get(0).reasons()).isEmpty();
     assertThat(ranges.calculate().rows(BudgetResults.SCENARIOS).get(0).left())
         .isEqualByComparingTo("0");
+    // 15 % of 3,000 still to come
+    assertThat(ranges.calculate().rows(BudgetResults.SCENARIOS).get(1).more())
+        .isEqualByComparingTo("450");
+    assertThat(ranges.calculate().rows(BudgetResults.SCENARIOS).get(1).left())
+        .isEqualByComparingTo("-150");
   }
 
   @Test
@@ -260,7 +266,7 @@ class BudgetFindingsTest {
     Ranges ranges = line(2000).set("lines", 1, "budget", 1800, "changes", 100);
     assertThat(state(ranges, 1).budgetNow()).isEqualByComparingTo("2000");
     assertThat(keys(state(ranges, 1).reasons())).containsExactly(BudgetFinding.STILL_DRAFT);
-    assertThat(summary(ranges).draft()).isTrue();
+    assertThat(summary(ranges).approved()).isFalse();
     ranges.set("project", 1, "approved", day("2027-01-10"));
     assertThat(state(ranges, 1).budgetNow()).isEqualByComparingTo("1900");
     assertThat(state(ranges, 1).variance()).isEqualByComparingTo("-100");

@@ -78,6 +78,8 @@ class BudgetOptionsTest {
         .hasSize(
             2
                 + ranges.calculate().rows(BudgetResults.ACCOUNTS).size()
-                + ranges.calculate().rows(BudgetResults.DEPARTMENTS).size());
+                + ranges.calculate().rows(BudgetResults.DEPARTMENTS).size()
+                // before contingency
+                + 2);
   }
 }

@@ -37,6 +37,8 @@ final class BudgetSamples {
             .set("project", 1, "recoverable", 0.8, "columns", "with unrecoverable tax")
             .set("project", 1, "amounts", "with tax", "contingency", 0.08)
             .set("project", 1, "approved", day("2027-01-10"), "daysAfter", 30)
+            .set("project", 1, "approvedTotal", 1400, "asAt", day("2027-01-30"), "weekDays", 5)
+            .set("project", 1, "firstDay", day("2027-02-01"), "lastDay", day("2027-02-12"))
             .set("project", 1, "reclaimAfter", 60, "minimumCall", 8, "rounding", 0.5)
             .set("project", 1, "fringe", 0.25, "ceiling", 1500, "perDiem", 40)
             .row("counts", "count", "operator hours", "value", 57.5, "inAll", "yes")
@@ -50,6 +52,7 @@ final class BudgetSamples {
         .set("lines", 1, "times", 6, "minTimes", 7, "price", 55, "discount", 0.1)
         .set("lines", 1, "budget", 1400, "changes", 20, "po", "P1", "ordered", 1400)
         .set("lines", 1, "invoice", "I1", "invoiced", 700, "paid", 500, "estimate", 10)
+        .set("lines", 1, "fromContingency", 20)
         .row("lines", "description", "gaffer", "type", "crew", "account", "2300", "qty", 2)
         .set("lines", 2, "unit", "day", "times", 5, "price", 340, "hours", 12.2)
         .set("lines", 2, "coveredHours", 10, "daysAway", 3, "due", "each week")
@@ -64,6 +67,9 @@ final class BudgetSamples {
         .row("lines", "description", "not needed", "type", "loss", "struck", "yes", "price", 9)
         .row("lines", "description", "best boy", "type", "crew", "unit", "hour", "price", 34)
         .set("lines", 7, "qty", 1, "times", 5, "hours", 11, "daysAway", 2, "perDiem", 50)
+        .set("lines", 7, "dueOn", day("2027-03-05"))
+        .row("lines", "description", "by the week", "type", "crew", "unit", "week", "price", 900)
+        .set("lines", 8, "times", 2, "hours", 11, "coveredHours", 10)
         .row("deposits", "to", "rental desk", "amount", 1000, "out", day("2027-01-20"))
         .set("deposits", 1, "back", day("2027-02-20"))
         .row("scenarios", "scenario", "diesel dearer", "type", "fuel", "dearer", 0.15)
@@ -108,6 +114,26 @@ final class BudgetSamples {
         .row("scenarios", "scenario", "over", "other", 1);
   }
 
+  /** An approval that moved, with wages, sales tax and orders that contradict themselves. */
+  static Ranges moved() {
+    return empty()
+        .set("project", 1, "currency", "USD", "approved", day("2027-01-10"))
+        .set("project", 1, "approvedTotal", 900, "approvedContingency", 50, "contingency", 0.1)
+        .set("project", 1, "firstDay", day("2027-02-12"), "lastDay", day("2027-02-01"))
+        .row("lines", "description", "a", "type", "rental", "unit", "week", "times", 2)
+        .set("lines", 1, "price", 100, "budget", 500, "changes", 40, "fromContingency", 60)
+        .set("lines", 1, "paid", 10, "due", "each week")
+        .row("lines", "description", "b", "type", "rental", "price", -5, "budget", 300)
+        .set("lines", 2, "ordered", 50, "complete", "yes", "po", "P")
+        .row("lines", "description", "c", "type", "reduction", "price", 5, "ordered", 50)
+        .set("lines", 3, "complete", "yes", "invoiced", 20)
+        .row("lines", "description", "d", "type", "crew", "hours", 12, "price", 5)
+        .row("lines", "description", "e", "type", "crew", "unit", "hour", "hours", 12, "times", 60)
+        .set("lines", 5, "price", 5)
+        .row("scenarios", "scenario", "a day more", "type", "rental", "moreTimes", 1)
+        .row("scenarios", "scenario", "over", "other", 9000);
+  }
+
   /** Weekly payments over years, a long day without overtime, a line after the approval. */
   static Ranges more() {
     return empty()
@@ -150,6 +176,10 @@ final class BudgetSamples {
       case "lines.tax", "project.tax" -> List.of(0.0, 0.1, 0.2, 0.055);
       case "lines.ordered", "lines.invoiced", "lines.budget" ->
           List.of(0.0, 100.0, 2000.0, 2450.0, 1500.55, -20.0);
+      case "project.approvedTotal" -> List.of(0.0, 2000.0, 2450.0);
+      case "project.approvedContingency" -> List.of(100.0, 250.0);
+      case "lines.fromContingency" -> List.of("", "", 20.0);
+      case "project.weekDays" -> List.of(3.0, 5.0, 6.0);
       case "lines.changes", "lines.estimate", "lines.paid" -> List.of(0.0, 250.0, 33.33);
       case "project.contingency" -> List.of(0.0, 0.08, 0.1);
       case "project.rounding" -> List.of(0.25, 0.5, 1.0);

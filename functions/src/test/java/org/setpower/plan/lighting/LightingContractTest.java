@@ -45,6 +45,9 @@ public class LightingContractTest extends PlanContract {
         BatterySamples.channels(),
         BatterySamples.tubes().set("batteryLoads", 1, "item", "panel"),
         BatterySamples.tubes().set("batteryChargers", 1, "charger", "case"),
+        LightingSamples.quay()
+            .set("loads", 1, "quantity", 2)
+            .set("equipment", 1, "leakage", 4.6), // more than 30 % of 30 mA
         LightingSamples.quay().set("project", 1, "units", "US (figures are ft, °F, US gal)"));
   }
 

@@ -177,6 +177,8 @@ final class RegisterSamples {
       ranges.set("tests", 3 + 2 * i, "temperature", 4, "rested", 2);
       ranges.set("tests", 3 + 2 * i, "date", i < 2 ? (Object) day("2027-02-01") : "");
     }
+    add(ranges, "P1-06", 92, 55);
+    ranges.set("tests", 10, "cell1", 4.15, "cell2", 3.0);
     return ranges;
   }
 

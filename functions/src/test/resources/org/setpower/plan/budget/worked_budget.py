@@ -80,7 +80,8 @@ def plan(line, dearer=D(0), more=D(0)):
 
 def taxes(line, net):
     net = cents(net)
-    tax = cents(net * num(line, "tax", P["tax"]))
+    usual = "0" if line["type"] == "crew" else P["tax"]
+    tax = cents(net * num(line, "tax", usual))
     return net, tax, cents(tax * num(line, "recoverable", P["recoverable"]))
 
 
@@ -90,6 +91,7 @@ def report(line, amount):
 
 
 rows = []
+finals = {}
 weeks = defaultdict(lambda: defaultdict(D))
 
 
@@ -118,8 +120,12 @@ for n, line in sorted(T["lines"].items()):
     if "estimate" in line:
         to_come = D(line["estimate"])
     else:
-        to_come = D(0) if done else max(D(0), planned - to_date)
+        to_come = planned - to_date
+        # a reduction is still to come with its minus
+        minus = line["type"] == "reduction" and planned < 0
+        to_come = D(0) if done or (to_come > 0) == minus else to_come
     final = to_date + to_come
+    finals[id(line)] = final
     v = dict(
         budget=report(line, num(line, "budget") + num(line, "changes")),
         ordered=report(line, ordered),
@@ -141,7 +147,8 @@ for n, line in sorted(T["lines"].items()):
         ("lines", n, "finalCost", v["finalCost"]),
         ("lines", n, "variance", v["variance"]),
     ]
-    for c in COLUMNS:
+    quiet = yes(line, "struck") and not any(v.values())
+    for c in COLUMNS if not quiet else ():
         for group in (("account", line.get("account", "other")), ("department", line.get("department", "other"))):
             totals[group][c] += v[c]
         totals["all"][c] += v[c]
@@ -188,8 +195,13 @@ for n, s in sorted(T["scenarios"].items()):
     more = cents(num(s, "other"))
     for line in T["lines"].values():
         if line["type"] == s.get("type") and not yes(line, "struck"):
-            before = report(line, sum(plan(line)))
-            more += report(line, sum(plan(line, num(s, "dearer"), num(s, "moreTimes")))) - before
+            now = sum(plan(line))
+            dearer = sum(plan(line, num(s, "dearer")))
+            longer = sum(plan(line, num(s, "dearer"), num(s, "moreTimes")))
+            # dearer only what is not invoiced
+            share = max(D(0), (finals[id(line)] - num(line, "invoiced")) / now) if now else D(0)
+            if not yes(line, "complete"):
+                more += report(line, now + (dearer - now) * share + longer - dearer) - report(line, now)
     rows += [("scenarios", n, "more", more), ("scenarios", n, "left", left - more)]
 
 for d in T["deposits"].values():

@@ -13,6 +13,7 @@ import org.setpower.templates.spec.FieldSpec;
 /** The budget of the power of a production as a cost report, with options, scenarios and cash. */
 public final class PowerBudget implements PlanTemplate {
   private static final int FINE = 24;
+  private static final int NARROW = 48;
 
   private final PlanWorkbook book =
       PlanWorkbook.of("power-budget", "Power budget", BudgetPlan.MODEL)
@@ -31,9 +32,10 @@ public final class PowerBudget implements PlanTemplate {
                     + " pick them under Count.")
             .with(book.table("counts").width("count", 60)),
         lines(),
+        summary(),
+        byLine(),
         options(),
         cash(),
-        summary(),
         assumptions());
   }
 
@@ -60,9 +62,21 @@ public final class PowerBudget implements PlanTemplate {
                 "columns",
                 "amounts",
                 "contingency",
-                "approved"),
+                "approved",
+                "approvedTotal",
+                "approvedContingency"),
             book.fields(
-                "Dates", "project", "ordered", "delivered", "back", "daysAfter", "reclaimAfter"),
+                "Dates",
+                "project",
+                "asAt",
+                "ordered",
+                "delivered",
+                "back",
+                "firstDay",
+                "lastDay",
+                "daysAfter",
+                "reclaimAfter",
+                "weekDays"),
             book.fields(
                 "Prices for Options", "project", "fuelPrice", "energyPrice", "crewHour", "gridCo2"),
             book.lines("", "project", "verdict", "reasons"),
@@ -74,11 +88,10 @@ public final class PowerBudget implements PlanTemplate {
             "Budget lines",
             "One row for each cost. Fill in description, type, quantity and price; orders and"
                 + " invoices stand in the second closed group.")
-        .paper()
         .with(
             book.table("lines")
                 .optional("count", "struck")
-                .optional("po", "changes")
+                .optional("po", "fromContingency")
                 .pick("count", "counts.count")
                 .translated("description")
                 .width("description", 50)
@@ -145,6 +158,9 @@ public final class PowerBudget implements PlanTemplate {
             "Cash flow",
             "When the money is needed, with tax: by Due of each line and the dates of Project."
                 + " Deposits are filled in on Project; they are no cost.")
+        .basis("project.cashBasis")
+        .flowing()
+        .prints(40)
         .grid(FINE)
         .with(
             book.lines("", "summary", "gross", "inCash", "notInCash", "paid", "toPay"),
@@ -168,6 +184,7 @@ public final class PowerBudget implements PlanTemplate {
 
   private PlanTab summary() {
     return PlanTab.page("Summary", "The cost report, and the open issues, stops first.")
+        .prints(30)
         .grid(FINE)
         .result()
         .with(
@@ -182,15 +199,15 @@ public final class PowerBudget implements PlanTemplate {
                 "contingency",
                 "contingencyLeft",
                 "lowestOption",
-                "draft",
+                "approved",
                 "rows",
                 "withheld",
                 "peak"),
-            book.list("Open issues", 8, "issues", "verdict", "where", "rows", "reasons")
+            book.list("Open issues", 5, "issues", "verdict", "where", "rows", "reasons")
                 .width("verdict", 16)
-                .width("where", 48)
+                .width("where", 64)
                 .width("rows", 16)
-                .width("reasons", 112),
+                .width("reasons", 96),
             PlanText.notes(
                 "More tabs",
                 "Assumptions is hidden: show it with Set Power ▸ Show tabs…, or with Show Sheet in"
@@ -212,6 +229,40 @@ public final class PowerBudget implements PlanTemplate {
                 .width("finalCost", 24)
                 .width("variance", 24)
                 .look("kind", "heading", CellStyle.GROUP)
+                .look("kind", "difference", CellStyle.SUM)
+                .look("kind", "subtotal", CellStyle.SUM)
+                .look("kind", "contingency", CellStyle.SUM)
+                .look("kind", "total", CellStyle.TOTAL));
+  }
+
+  private PlanTab byLine() {
+    return PlanTab.page(
+            "Cost report by line",
+            "What each line was approved at, what is ordered and spent, and what is still to come.")
+        .flowing()
+        .prints(50)
+        .grid(NARROW)
+        .with(
+            book.list(
+                    "byLine",
+                    "label",
+                    "budget",
+                    "changes",
+                    "ordered",
+                    "costToDate",
+                    "toComplete",
+                    "finalCost",
+                    "variance")
+                .width("label", 50)
+                .width("budget", 25)
+                .width("changes", 27)
+                .width("ordered", 20)
+                .width("costToDate", 20)
+                .width("toComplete", 20)
+                .width("finalCost", 20)
+                .width("variance", 25)
+                .look("kind", "difference", CellStyle.SUM)
+                .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)
                 .look("kind", "total", CellStyle.TOTAL));
   }

@@ -48,7 +48,7 @@ public final class PlanFormulas {
             .map(p -> "&\"  ·  " + layout.words().of("Rows") + " \"&" + rows((PlanList) p))
             .findFirst()
             .orElse("");
-    return stamp() + rows + toFit(tab);
+    return stampOf(tab) + rows + toFit(tab);
   }
 
   /** What to do before rows are printed that do not stand in the print range. */
@@ -90,27 +90,34 @@ public final class PlanFormulas {
   }
 
   /** The cells that no plan reads, beside each other: the job, its revision. */
-  private String stamp() {
+  private String stampOf(PlanTab tab) {
     List<String> parts = new ArrayList<>();
     for (PlanNotes notes : layout.workbook().parts(PlanNotes.class).toList()) {
       for (FieldSpec cell : notes.cells()) {
         Place place = layout.place(notes, cell);
         String at = layout.absolute(place.tab(), place.column(), place.row());
-        String label =
-            cell.format() == CellFormat.COUNT ? layout.words().of(cell.heading()) + " " : "";
-        parts.add("IF(" + at + "=\"\";\"\";\"  ·  " + label + "\"&" + at + ")");
+        parts.add(
+            cell.format() == CellFormat.COUNT
+                ? labelled(layout.words().of(cell.heading()), at)
+                : at);
       }
     }
     for (String path : layout.workbook().stamps()) {
       String cell = PlanNames.cell(path);
       String label = layout.words().of(layout.input(path).heading());
-      parts.add("IF(" + cell + "=\"\";\"\";\"  ·  " + label + " \"&" + cell + ")");
+      parts.add(labelled(label, cell));
     }
-    if (!layout.workbook().basis().isEmpty()) {
-      ResultColumn basis = layout.workbook().result(layout.workbook().basis());
-      parts.add("\"  ·  \"&" + layout.names().single(basis));
+    String of = tab.basis().isEmpty() ? layout.workbook().basis() : tab.basis();
+    if (!of.isEmpty()) {
+      ResultColumn basis = layout.workbook().result(of);
+      parts.add(layout.names().single(basis));
     }
-    return parts.isEmpty() ? "\"\"" : "MID(" + String.join("&", parts) + ";6;200)";
+    return parts.isEmpty() ? "\"\"" : "TEXTJOIN(\"  ·  \";1;" + String.join(";", parts) + ")";
+  }
+
+  /** Nothing where the cell is blank. */
+  private static String labelled(String label, String cell) {
+    return "IF(" + cell + "=\"\";\"\";\"" + label + " \"&" + cell + ")";
   }
 
   /** Whether a tab is a copy, or the plan cannot be trusted, or there is no extension. */

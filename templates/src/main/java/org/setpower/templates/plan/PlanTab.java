@@ -16,10 +16,12 @@ public final class PlanTab {
   private final List<PlanPart> parts = new ArrayList<>();
   private PlanList beside;
   private boolean page;
+  private boolean flowing;
   private boolean paper;
   private boolean upright;
   private boolean sent;
   private boolean hidden;
+  private String basis = "";
   private int printed;
   private int grid = GRID;
   private int ink = CellStyle.Ink.NONE;
@@ -39,6 +41,18 @@ public final class PlanTab {
     PlanTab tab = new PlanTab(name, lead);
     tab.page = true;
     return tab.paper();
+  }
+
+  /** It takes as many sheets of paper as it needs, each as wide as its page. */
+  public PlanTab flowing() {
+    flowing = true;
+    return this;
+  }
+
+  /** The result, {@code table.key}, that says in what its amounts are, instead of the file's. */
+  public PlanTab basis(String path) {
+    basis = path;
+    return this;
   }
 
   /** Its page has another number of columns: lists of many figures need narrow ones. */
@@ -141,6 +155,16 @@ public final class PlanTab {
 
   public boolean isPage() {
     return page;
+  }
+
+  /** Whether its page takes more than one sheet of paper. */
+  public boolean isFlowing() {
+    return flowing;
+  }
+
+  /** The result that says in what its amounts are; empty for that of the file. */
+  public String basis() {
+    return basis;
   }
 
   /** Columns of its page. */

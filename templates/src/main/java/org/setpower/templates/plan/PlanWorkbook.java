@@ -211,7 +211,8 @@ public final class PlanWorkbook {
   public List<String> answer() {
     return Stream.concat(
             tabs.stream().flatMap(t -> t.parts().stream()).flatMap(PlanWorkbook::results),
-            Stream.of(decimals, basis).filter(d -> !d.isEmpty()))
+            Stream.concat(Stream.of(decimals, basis), tabs.stream().map(PlanTab::basis))
+                .filter(d -> !d.isEmpty()))
         .map(p -> result(p).path())
         .distinct()
         .toList();

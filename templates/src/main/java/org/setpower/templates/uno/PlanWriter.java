@@ -230,7 +230,9 @@ public final class PlanWriter {
     UnoAccess.set(
         sheet,
         "PageStyle",
-        tab.isSent() ? styles.letter() : styles.page(tab.isUpright(), tab.isPage(), 1));
+        tab.isSent()
+            ? styles.letter()
+            : styles.page(tab.isUpright(), tab.isPage() && !tab.isFlowing(), 1));
     UnoAccess.set(sheet, "IsVisible", !tab.isHidden());
   }
 
@@ -790,7 +792,7 @@ public final class PlanWriter {
     int end = tab.printed() > 0 ? layout.place(last).row() + tab.printed() : layout.lastRow(tab);
     int rows = end + 1 - first;
     areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
-    if (!tab.isPage() && last instanceof PlanList list && !list.isWide()) {
+    if ((!tab.isPage() || tab.isFlowing()) && last instanceof PlanList list && !list.isWide()) {
       areas.setTitleRows(address(range(tab, 0, layout.headingRow(list), 1, 1)));
       areas.setPrintTitleRows(true);
     }

@@ -29,6 +29,8 @@ final class StyleWriter {
   private static final int MARGIN = 1000;
   private static final int A4_SHORT = 21000;
   private static final int A4_LONG = 29700;
+  private static final int LETTER_SHORT = 21590;
+  private static final int LETTER_LONG = 27940;
 
   private final Object document;
   private final Locale language;
@@ -229,8 +231,8 @@ final class StyleWriter {
   }
 
   /**
-   * The name of a page style: A4, fitted to so many pages across or wholly to one page, a footer
-   * that names what it is.
+   * The name of a page style: A4, in the United States Letter, fitted to so many pages across or
+   * wholly to one page, a footer that names what it is.
    */
   String page(boolean portrait, boolean onePage, int across) {
     return page(portrait, onePage, across, false);
@@ -249,8 +251,11 @@ final class StyleWriter {
     if (made.add(name)) {
       Object page = create(pages, "com.sun.star.style.PageStyle", name, "");
       UnoAccess.set(page, "IsLandscape", !portrait);
-      UnoAccess.set(page, "Width", portrait ? A4_SHORT : A4_LONG);
-      UnoAccess.set(page, "Height", portrait ? A4_LONG : A4_SHORT);
+      boolean american = "US".equals(language.Country);
+      int brief = american ? LETTER_SHORT : A4_SHORT;
+      int tall = american ? LETTER_LONG : A4_LONG;
+      UnoAccess.set(page, "Width", portrait ? brief : tall);
+      UnoAccess.set(page, "Height", portrait ? tall : brief);
       UnoAccess.set(page, "ScaleToPagesX", (short) across);
       UnoAccess.set(page, "ScaleToPagesY", (short) (onePage ? 1 : 0));
       UnoAccess.set(page, "PrintDownFirst", false);

@@ -1,0 +1,345 @@
+package org.setpower.plan.budget;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.setpower.plan.budget.BudgetSamples.day;
+import static org.setpower.plan.budget.BudgetSamples.empty;
+import static org.setpower.plan.budget.BudgetSamples.line;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.budget.BudgetResults.LineState;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
+
+/**
+ * A budget as a line producer keeps it. Expected amounts are calculated by hand in decimals; rules
+ * are common practice of production accounting.
+ */
+class BudgetMoneyTest {
+  private static LineState state(Ranges ranges, int row) {
+    return ranges.calculate().rows(BudgetResults.LINES).get(row - 1);
+  }
+
+  private static List<String> keys(List<Finding> findings) {
+    return findings.stream().map(f -> f.key().key()).toList();
+  }
+
+  private static List<String> keys(Ranges ranges, int row) {
+    return keys(state(ranges, row).reasons());
+  }
+
+  private static BudgetResults.BudgetSummary summary(Ranges ranges) {
+    return ranges.calculate().rows(BudgetResults.SUMMARY).get(0);
+  }
+
+  private static BudgetResults.ProjectState project(Ranges ranges) {
+    return ranges.calculate().rows(BudgetResults.PROJECT).get(0);
+  }
+
+  /** 3 weeks at 1,700 for days of 10 h, worked 12 h: 13 paid hours of 10, 3 × 1,700 × 1.3. */
+  @Test
+  void crew_by_the_week_gets_overtime() {
+    Ranges ranges =
+        empty()
+            .row("lines", "description", "gaffer", "type", "crew", "unit", "week", "times", 3)
+            .set("lines", 1, "price", 1700, "hours", 12)
+            .row("tiers", "after", 10, "factor", 1.5);
+    assertThat(keys(ranges, 1)).contains("budget.covered");
+    ranges.set("lines", 1, "coveredHours", 10);
+    assertThat(state(ranges, 1).paidHours()).isEqualByComparingTo("13");
+    assertThat(state(ranges, 1).pay()).isEqualByComparingTo("6630");
+    ranges.rows("tiers").clear();
+    assertThat(keys(ranges, 1)).contains("budget.noTiers");
+    ranges.set("lines", 1, "unit", "once", "times", "");
+    assertThat(keys(ranges, 1)).contains("budget.hours");
+  }
+
+  @Test
+  void a_complete_order_without_an_invoice_is_no_saving() {
+    Ranges ranges = line(856.8).set("lines", 1, "ordered", 856.8, "po", "P", "supplier", "desk");
+    ranges.set("lines", 1, "complete", "yes");
+    assertThat(state(ranges, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(keys(ranges, 1)).contains("budget.complete.noInvoice");
+    assertThat(summary(ranges).verdict()).isEqualTo(Verdict.STOP);
+    // a part invoiced: what is left of the order counts as saved, which somebody must confirm
+    ranges.set("lines", 1, "invoiced", 800, "invoice", "I");
+    assertThat(keys(ranges, 1)).containsExactly("budget.complete.less");
+    assertThat(state(ranges, 1).variance()).isEqualByComparingTo("56.80");
+    ranges.set("lines", 1, "invoiced", 856.8);
+    assertThat(state(ranges, 1).reasons()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, -200, -200", "-50, -150, -200", "-250, 0, -250"})
+  void a_rebate_is_still_to_come_until_it_is_credited(
+      double invoiced, BigDecimal toComplete, BigDecimal finalCost) {
+    Ranges ranges = empty().row("lines", "description", "rebate", "type", "reduction");
+    ranges.set("lines", 1, "price", -200, "invoiced", invoiced, "invoice", "I");
+    assertThat(state(ranges, 1).toComplete()).isEqualByComparingTo(toComplete);
+    assertThat(state(ranges, 1).finalCost()).isEqualByComparingTo(finalCost);
+  }
+
+  @Test
+  void a_sign_against_the_type_is_a_check() {
+    assertThat(keys(line(-5), 1)).contains("budget.sign.minus");
+    Ranges ranges = empty().row("lines", "description", "x", "type", "reduction", "price", 20);
+    assertThat(keys(ranges, 1)).contains("budget.sign.plus");
+    assertThat(state(ranges.set("lines", 1, "price", -20), 1).reasons()).isEmpty();
+  }
+
+  /** Approved 2,000 and 500, contingency 10 %: 250. */
+  private static Ranges approved() {
+    return line(2000)
+        .row("lines", "description", "fuel", "type", "fuel", "price", 500, "budget", 500)
+        .set("lines", 1, "budget", 2000)
+        .set("project", 1, "approved", day("2027-01-10"), "contingency", 0.1)
+        .set("project", 1, "approvedTotal", 2500, "approvedContingency", 250);
+  }
+
+  private static BigDecimal variance(Ranges ranges) {
+    return summary(ranges).variance();
+  }
+
+  @Test
+  void what_is_approved_does_not_move() {
+    assertThat(project(approved()).reasons()).isEmpty();
+    assertThat(summary(approved()).budget()).isEqualByComparingTo("2750");
+    // 3,000 ordered; the approved 2,000 overtyped with 3,000: the overrun stays
+    Ranges over = approved().set("lines", 1, "ordered", 3000, "po", "P", "supplier", "desk");
+    assertThat(variance(over)).isEqualByComparingTo("-1000");
+    over.set("lines", 1, "budget", 3000);
+    assertThat(keys(project(over).reasons())).contains("budget.approved.differs");
+    assertThat(project(over).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(summary(over).budget()).isEqualByComparingTo("2750");
+    assertThat(variance(over)).isEqualByComparingTo("-1000");
+    // a line deleted: no saving
+    Ranges gone = approved();
+    gone.rows("lines").remove(1);
+    assertThat(project(gone).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(summary(gone).budget()).isEqualByComparingTo("2750");
+    assertThat(summary(gone).finalCost()).isEqualByComparingTo("2750");
+    assertThat(variance(gone)).isEqualByComparingTo("0");
+    // a line that becomes a stop: its budget stays, and is no saving
+    Ranges stopped = approved().set("lines", 2, "price", "soon");
+    assertThat(keys(project(stopped).reasons())).isEmpty();
+    assertThat(summary(stopped).budget()).isEqualByComparingTo("2750");
+    assertThat(variance(stopped)).isEqualByComparingTo("0");
+  }
+
+  @Test
+  void an_approval_without_its_total_is_a_check() {
+    Ranges ranges = approved().set("project", 1, "approvedTotal", "");
+    assertThat(keys(project(ranges).reasons())).contains("budget.approved.open");
+  }
+
+  @Test
+  void contingency_stays_as_approved() {
+    Ranges ranges = approved().set("lines", 1, "changes", 650).set("project", 1, "contingency", 1);
+    assertThat(summary(ranges).contingency()).isEqualByComparingTo("250");
+    assertThat(summary(ranges).budget()).isEqualByComparingTo("3400");
+    // 150 of the change comes out of the contingency: in all 500 more
+    ranges.set("lines", 1, "fromContingency", 150);
+    assertThat(summary(ranges).contingency()).isEqualByComparingTo("100");
+    assertThat(summary(ranges).budget()).isEqualByComparingTo("3250");
+    ranges.set("lines", 1, "fromContingency", 251);
+    assertThat(keys(project(ranges).reasons())).contains("budget.contingency");
+    ranges.set("lines", 1, "fromContingency", 651);
+    assertThat(keys(ranges, 1)).contains("budget.fromContingency");
+  }
+
+  @Test
+  void approving_keeps_the_total_and_the_contingency_and_names_checks() {
+    Ranges ranges =
+        line(2000)
+            .set("project", 1, "contingency", 0.1)
+            .row("lines", "description", "fuel", "type", "fuel", "price", 500)
+            .row("lines", "description", "no price", "type", "fuel");
+    BudgetApproval approval = BudgetPlan.approval(ranges.list());
+    assertThat(approval.total()).isEqualByComparingTo("2500");
+    assertThat(approval.contingency()).isEqualByComparingTo("250");
+    assertThat(approval.checks()).containsExactly(3);
+    ranges.set("project", 1, "contingency", "");
+    assertThat(BudgetPlan.approval(ranges.list()).contingency()).isEqualByComparingTo("0");
+  }
+
+  /** 1,000 of pay, 250 of fringes: no tax on wages; 20 % where it is typed. */
+  @Test
+  void crew_has_no_tax_unless_it_is_typed() {
+    Ranges ranges = empty().row("lines", "description", "gaffer", "type", "crew", "price", 1000);
+    ranges.set("project", 1, "fringe", 0.25);
+    assertThat(state(ranges, 1).gross()).isEqualByComparingTo("1250");
+    assertThat(state(ranges.set("lines", 1, "tax", 0.2), 1).gross()).isEqualByComparingTo("1500");
+  }
+
+  /** Sales tax is not reclaimed: 8.875 % of 1,000 stays a cost. */
+  @Test
+  void tax_in_dollars_is_not_reclaimed_unless_somebody_says_so() {
+    Ranges ranges = line(1000).set("project", 1, "currency", "USD", "tax", 0.08875);
+    assertThat(keys(project(ranges).reasons())).contains("budget.salesTax", "budget.taxLeft");
+    ranges.set("project", 1, "columns", "with unrecoverable tax");
+    assertThat(state(ranges, 1).finalCost()).isEqualByComparingTo("1088.75");
+    assertThat(keys(project(ranges).reasons())).containsExactly("budget.salesTax");
+    ranges.set("project", 1, "recoverable", 0);
+    assertThat(project(ranges).reasons()).isEmpty();
+    assertThat(state(ranges, 1).finalCost()).isEqualByComparingTo("1088.75");
+  }
+
+  private static List<BudgetResults.CashWeek> weeks(Ranges ranges) {
+    return ranges.calculate().rows(BudgetResults.WEEKS);
+  }
+
+  /** 1,200 with tax due on 28 January, 500 paid, seen on Wednesday 10 February: 700 are due now. */
+  @Test
+  void cash_shows_what_is_still_to_pay_from_the_week_of_the_report() {
+    Ranges ranges = line(1000).set("lines", 1, "paid", 500, "invoiced", 1000, "invoice", "I");
+    assertThat(keys(project(ranges).reasons())).contains("budget.asAt");
+    ranges.set("project", 1, "asAt", day("2027-02-10"));
+    assertThat(project(ranges).reasons()).isEmpty();
+    assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 8));
+    assertThat(weeks(ranges).get(0).payments()).isEqualByComparingTo("700");
+    assertThat(summary(ranges).inCash()).isEqualByComparingTo("700");
+  }
+
+  /** 900 without tax, shooting 1 to 19 February: three weeks of 300. */
+  @Test
+  void weekly_payments_run_over_the_shoot() {
+    Ranges ranges =
+        empty()
+            .row("lines", "description", "x", "type", "crew", "price", 900, "due", "each week")
+            .set("project", 1, "delivered", day("2027-01-25"), "back", day("2027-02-25"));
+    assertThat(weeks(ranges)).hasSize(5);
+    ranges.set("project", 1, "firstDay", day("2027-02-01"), "lastDay", day("2027-02-19"));
+    assertThat(weeks(ranges).stream().map(w -> w.payments().intValue()))
+        .containsExactly(300, 300, 300);
+    assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 1));
+    // seen on 10 February: what is left comes in the two weeks that are left
+    ranges.set("project", 1, "asAt", day("2027-02-10"));
+    assertThat(weeks(ranges).stream().map(w -> w.payments().intValue())).containsExactly(450, 450);
+    ranges.set("project", 1, "lastDay", day("2027-01-19"));
+    assertThat(keys(project(ranges).reasons())).contains("budget.shoot");
+  }
+
+  @Test
+  void a_date_of_its_own_goes_before_due() {
+    Ranges ranges = line(1000).set("lines", 1, "due", "days after", "dueOn", day("2027-02-17"));
+    assertThat(state(ranges, 1).paidOn()).isEqualTo(LocalDate.of(2027, 2, 17));
+    assertThat(weeks(ranges).get(0).week()).isEqualTo(LocalDate.of(2027, 2, 15));
+  }
+
+  /** 60 hours typed as × days beside 12 hours a day would be 720 hours in 13 days. */
+  @Test
+  void hours_typed_as_days_are_a_check() {
+    Ranges ranges = empty().row("lines", "description", "x", "type", "crew", "unit", "hour");
+    ranges.set("lines", 1, "price", 34, "times", 60, "hours", 12);
+    assertThat(keys(ranges, 1)).contains("budget.hoursAsDays");
+    assertThat(keys(ranges.set("lines", 1, "times", 13), 1)).doesNotContain("budget.hoursAsDays");
+  }
+
+  @Test
+  void a_line_of_a_change_is_not_called_unapproved() {
+    Ranges ranges = approved().row("lines", "description", "crane", "type", "rental");
+    ranges.set("lines", 3, "price", 650);
+    // one fact, one message
+    assertThat(keys(ranges, 3)).containsExactly("budget.addedLater");
+    assertThat(state(ranges.set("lines", 3, "changes", 650), 3).reasons()).isEmpty();
+    assertThat(keys(ranges.set("lines", 3, "changes", 600), 3)).containsExactly("budget.overspent");
+  }
+
+  /** Priced by the week at 700: a day more is a third of a week of three days, 233.33. */
+  @Test
+  void a_day_more_of_a_weekly_price_is_its_share_of_the_week() {
+    Ranges ranges =
+        line(700)
+            .set("lines", 1, "unit", "week", "times", 2)
+            .row("scenarios", "scenario", "a day more", "type", "rental", "moreTimes", 1);
+    BudgetResults.ScenarioState whole = ranges.calculate().rows(BudgetResults.SCENARIOS).get(0);
+    assertThat(whole.more()).isEqualByComparingTo("700");
+    assertThat(keys(whole.reasons())).contains("budget.scenario.week");
+    ranges.set("project", 1, "weekDays", 3);
+    BudgetResults.ScenarioState part = ranges.calculate().rows(BudgetResults.SCENARIOS).get(0);
+    assertThat(part.more()).isEqualByComparingTo("233.33");
+    assertThat(keys(part.reasons())).doesNotContain("budget.scenario.week");
+  }
+
+  /** 1,000 planned, 600 invoiced: 15 % on the 400 still to come. */
+  @Test
+  void dearer_changes_only_what_is_not_invoiced() {
+    Ranges ranges =
+        line(1000)
+            .set("lines", 1, "invoiced", 600, "invoice", "I")
+            .row("scenarios", "scenario", "dearer", "type", "rental", "dearer", 0.15);
+    assertThat(ranges.calculate().rows(BudgetResults.SCENARIOS).get(0).more())
+        .isEqualByComparingTo("60");
+    ranges.set("lines", 1, "complete", "yes");
+    assertThat(ranges.calculate().rows(BudgetResults.SCENARIOS).get(0).more())
+        .isEqualByComparingTo("0");
+  }
+
+  /** Planned 1,000, invoiced 1,150, no contingency: nothing is left and nothing is overspent. */
+  @Test
+  void without_a_contingency_nothing_of_it_is_left() {
+    Ranges ranges =
+        line(1000)
+            .set("lines", 1, "invoiced", 1150, "invoice", "I")
+            .row("scenarios", "scenario", "truck late", "other", 300);
+    assertThat(summary(ranges).contingencyLeft()).isNull();
+    BudgetResults.ScenarioState state = ranges.calculate().rows(BudgetResults.SCENARIOS).get(0);
+    assertThat(state.left()).isNull();
+    assertThat(keys(state.reasons())).containsExactly("budget.scenario.uncovered");
+  }
+
+  @Test
+  void a_struck_line_is_no_line() {
+    Ranges ranges = line(100).row("lines", "description", "no", "type", "loss", "struck", "yes");
+    ranges.set("lines", 1, "account", "A").set("lines", 2, "account", "B");
+    assertThat(summary(ranges).rows()).isOne();
+    assertThat(ranges.calculate().rows(BudgetResults.ACCOUNTS)).hasSize(2);
+  }
+
+  @Test
+  void crew_on_the_payroll_has_no_invoice_number() {
+    Ranges ranges = empty().row("lines", "description", "x", "type", "crew", "price", 500);
+    assertThat(state(ranges.set("lines", 1, "invoiced", 500), 1).reasons()).isEmpty();
+  }
+
+  @Test
+  void a_gallon_is_a_unit() {
+    assertThat(state(line(4.05).set("lines", 1, "unit", "gallon", "qty", 10), 1).planned())
+        .isEqualByComparingTo("40.50");
+  }
+
+  /** 2,000 and 500 approved, 100 of changes, 2,200 to date of the first. */
+  @Test
+  void the_cost_report_by_line_adds_up() {
+    Ranges ranges =
+        approved()
+            .set("lines", 1, "changes", 100, "invoiced", 2200, "invoice", "I")
+            .row("lines", "description", "no", "type", "loss", "struck", "yes")
+            .row("lines", "description", "stop", "type", "fuel", "price", "soon");
+    List<BudgetResults.LineRow> rows = ranges.calculate().rows(BudgetResults.BY_LINE);
+    assertThat(rows.stream().map(r -> r.kind().word()))
+        .containsExactly("group", "group", "withheld", "subtotal", "contingency", "total");
+    BudgetResults.LineRow first = rows.get(0);
+    assertThat(
+            Stream.of(first.budget(), first.changes(), first.ordered(), first.costToDate())
+                .map(BigDecimal::intValue))
+        .containsExactly(2000, 100, 0, 2200);
+    assertThat(
+            Stream.of(first.toComplete(), first.finalCost(), first.variance())
+                .map(BigDecimal::intValue))
+        .containsExactly(0, 2200, -100);
+    assertThat(rows.get(2).budget()).isNull();
+    BudgetResults.LineRow before = rows.get(3);
+    assertThat(before.budget().add(before.changes())).isEqualByComparingTo("2600");
+    assertThat(before.variance()).isEqualByComparingTo("-100");
+    BudgetResults.LineRow total = rows.get(5);
+    assertThat(total.budget().add(total.changes())).isEqualByComparingTo("2850");
+    assertThat(total.finalCost()).isEqualByComparingTo("2950");
+  }
+}
