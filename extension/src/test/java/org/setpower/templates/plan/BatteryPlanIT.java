@@ -400,7 +400,12 @@ class BatteryPlanIT {
       book.rows(
           "devices", device("camera", 92, 20, 35), with(device("link", 14, 11, 36), "watts", "x"));
       assertThat(book.column("positions.verdict")).containsExactly("ok", "stop");
-      assertThat(book.column("card.position")).containsOnly("camera").isNotEmpty();
+      assertThat(book.column("card.position"))
+          .containsOnly("camera", "link: not planned")
+          .endsWith("link: not planned");
+      assertThat(book.column("card.on"))
+          .isNotEmpty()
+          .allSatisfy(on -> assertThat(on).startsWith("B"));
     }
   }
 

@@ -143,6 +143,8 @@ public enum BatteryDayFinding implements FindingKey {
   HOURS_HALF("charger.hours", Severity.STOP),
   /** Arguments: at a time, channels. */
   CHANNELS("charger.atOnce", Severity.CHECK),
+  /** Arguments: type, channels at a time, channels, W of one, W of the supply. */
+  CHANNEL_WATTS("charger.channelWatts", Severity.CHECK),
 
   /** Arguments: number. */
   FOUND_UNKNOWN("found.number", Severity.STOP),
@@ -152,6 +154,10 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_POSITION("found.position", Severity.STOP),
   /** Arguments: type of the battery, type of the position. */
   FOUND_TYPE("found.type", Severity.STOP),
+  /** Arguments: position, batteries, the most. */
+  FOUND_FULL("found.full", Severity.STOP),
+  /** Arguments: position. */
+  FOUND_AWAY("found.away", Severity.STOP),
   FOUND_NO_NOW("found.noNow", Severity.STOP),
 
   /** Arguments: °C. */

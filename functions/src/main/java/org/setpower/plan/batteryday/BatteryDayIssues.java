@@ -2,7 +2,6 @@ package org.setpower.plan.batteryday;
 
 import java.util.List;
 import java.util.Map;
-import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.IssueRow;
@@ -59,19 +58,8 @@ final class BatteryDayIssues {
       List<Finding> own = build.chargers().row(row.number()).findings();
       add(BatteryDayInputs.CHARGERS, row, row.value().charger(), own);
     }
-    // a battery that is lent, kept as reserve or in quarantine is ordinary business
-    build
-        .stock()
-        .gate()
-        .all()
-        .forEach(
-            b ->
-                issues.add(
-                    BatteryDayResults.BATTERIES.heading(),
-                    BatteryNumbers.shown(b.row()),
-                    b.findings().stream()
-                        .filter(f -> f.key() == BatteryDayFinding.BATTERY_ROW)
-                        .toList()));
+    // a battery that is lent, kept as reserve or in quarantine is ordinary business, and why the
+    // row of another is not clear is an issue there
   }
 
   private void addFound(BatteryDayInputs inputs) {
@@ -86,7 +74,17 @@ final class BatteryDayIssues {
   }
 
   private void add(InputTable<?> table, InputRow<?> row, String name, List<Finding> findings) {
-    issues.add(table.heading(), name == null ? "#" + row.number() : name, findings);
+    issues.add(
+        table.heading(),
+        name == null ? "#" + row.number() : name,
+        findings.stream().filter(f -> !isSaidElsewhere(f)).toList());
+  }
+
+  /** Whether it follows from a stop in another row, which is an issue there. */
+  private boolean isSaidElsewhere(Finding finding) {
+    return finding.key() == BatteryDayFinding.TYPE_UNCLEAR
+        || finding.key() == BatteryDayFinding.SUPPLY_UNCLEAR
+        || finding.key() == BatteryDayFinding.TAKES_NOTHING && plan.types().isUnclear();
   }
 
   List<IssueRow> rows() {

@@ -1,10 +1,11 @@
 package org.setpower.plan.batteryday;
 
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.setpower.base.TextEnum;
 import org.setpower.plan.batteryday.BatteryDayInputs.AtCall;
@@ -53,11 +54,12 @@ public final class BatteryDayPlan {
     inputs.atCall().filled().forEach(r -> readAtCall(r, known));
     charges.putAll(atCall.charges());
     build = new DayBuild(inputs, settings, types, calendar.shown(), atCall.gone());
-    List<DaySpec.Found> found = new ArrayList<>();
+    Map<Integer, DaySpec.Found> found = new LinkedHashMap<>();
     inputs.atNow().filled().forEach(r -> readAtNow(r, known, found));
+    judgePlaces(found);
     boolean again = settings.now() != null && calendar.ofProject().isEmpty();
     double now = again ? settings.hour(settings.now()) : Double.POSITIVE_INFINITY;
-    spec = build.spec(settings, charges, now, again ? found : List.of());
+    spec = build.spec(settings, charges, now, again ? List.copyOf(found.values()) : List.of());
     if (spec == null || spec.units().isEmpty()) {
       outcome = null;
       fewest = null;
@@ -82,21 +84,64 @@ public final class BatteryDayPlan {
     atCall.add(row, typed.number(), typed.charge(), typed.absence(), known);
   }
 
-  private void readAtNow(InputRow<AtNow> row, Set<Integer> known, List<DaySpec.Found> found) {
+  private void readAtNow(
+      InputRow<AtNow> row, Set<Integer> known, Map<Integer, DaySpec.Found> found) {
     AtNow typed = row.value();
     int number = atNow.add(row, typed.number(), typed.charge(), typed.absence(), known);
     if (settings.now() == null) {
       atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_NO_NOW));
     }
     int position = typed.position() == null ? 0 : position(row, number);
+    if (typed.position() != null && typed.absence() != null) {
+      atNow.add(
+          row.number(),
+          Finding.of(BatteryDayFinding.FOUND_AWAY, TextEnum.shortened(typed.position())));
+    }
     if (number > 0) {
-      found.add(
+      found.put(
+          row.number(),
           new DaySpec.Found(
               number,
               atNow.charges().getOrDefault(number, Double.NaN),
               position,
               atNow.gone().containsKey(number)));
     }
+  }
+
+  /** Where more batteries are said to be than there is room for, it is not known which are. */
+  private void judgePlaces(Map<Integer, DaySpec.Found> found) {
+    Map<Integer, Set<Integer>> on = new TreeMap<>();
+    found.values().stream()
+        .filter(f -> f.position() > 0 && !f.away())
+        .forEach(f -> on.computeIfAbsent(f.position(), p -> new TreeSet<>()).add(f.number()));
+    found.replaceAll(
+        (row, f) -> {
+          Set<Integer> batteries = on.getOrDefault(f.position(), Set.of());
+          PositionJudge.State state =
+              batteries.isEmpty() ? null : build.positions().row(f.position()).item();
+          int places = state == null ? 0 : state.quantity() * state.atOnce();
+          if (f.away() || batteries.size() <= places) {
+            return f;
+          }
+          atNow.add(
+              row,
+              Finding.of(
+                  BatteryDayFinding.FOUND_FULL,
+                  TextEnum.shortened(state.row().value().position()),
+                  (double) batteries.size(),
+                  (double) places));
+          return new DaySpec.Found(f.number(), f.charge(), 0, false);
+        });
+  }
+
+  /** The batteries that are known to be gone at the hour of planning again. */
+  Map<Integer, BatteryAbsence> goneNow() {
+    Map<Integer, BatteryAbsence> gone = new HashMap<>(atNow.gone());
+    if (settings.now() == null) {
+      // without that hour a loan may lie ahead; what is damaged is not fit at any hour
+      gone.values().removeIf(a -> a == BatteryAbsence.LENT);
+    }
+    return gone;
   }
 
   /** The row of the position that a battery is on; 0 if it cannot be there. */

@@ -232,7 +232,7 @@ public final class BatteryDayResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"project.*", "days.*", "types.*", "stock.*", "atCall.*"},
+              from = {"project.*", "days.*", "types.*", "stock.*", "atCall.*", "atNow.*"},
               rule = "Why the plan does not use it.")
           List<Finding> reasons,
       @Result(
@@ -260,7 +260,7 @@ public final class BatteryDayResults {
               heading = "Charge at the next call",
               form = NumberForm.SHARE,
               from = "run.entries",
-              rule = "After charging tonight.")
+              rule = "After charging tonight; blank if Days has no later date: add it.")
           Double next) {}
 
   /** Beside a position. */
@@ -672,7 +672,7 @@ public final class BatteryDayResults {
               key = "what",
               heading = "What",
               from = "run.entries",
-              rule = "Start, change, no battery, on again, end.")
+              rule = "Start, change, no battery, on again, end; not planned where it has a stop.")
           ScheduleEntry what,
       @Result(
               key = "on",
@@ -793,25 +793,25 @@ public final class BatteryDayResults {
       @Result(
               key = "battery",
               heading = "Battery",
-              from = {"stock.*", "atCall.*", "project.*", "days.*", "types.*"},
+              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
               rule = "Lent on the day shown.")
           String battery,
       @Result(
               key = "type",
               heading = "Type",
-              from = {"stock.*", "atCall.*", "project.*", "days.*", "types.*"},
+              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
               rule = "From Battery stock.")
           String type,
       @Result(
               key = "to",
               heading = "Lent to",
-              from = {"stock.*", "atCall.*", "project.*", "days.*", "types.*"},
+              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
               rule = "From Battery stock.")
           String to,
       @Result(
               key = "backOn",
               heading = "Back on",
-              from = {"stock.*", "atCall.*", "project.*", "days.*", "types.*"},
+              from = {"stock.*", "atCall.*", "atNow.*", "project.*", "days.*", "types.*"},
               rule = "From Battery stock.")
           LocalDate backOn) {}
 
@@ -1008,7 +1008,8 @@ public final class BatteryDayResults {
                 "atCall.*"
               },
               rule =
-                  "Peak power over the voltage at the device; blank where the cable cannot carry it.")
+                  "Peak power over the voltage at the device; blank where the cable cannot carry"
+                      + " it.")
           Double amps,
       @Result(
               key = "drop",
@@ -1184,6 +1185,8 @@ public final class BatteryDayResults {
               heading = "Not full at the next call",
               unit = "pcs",
               from = "tonight.ready",
-              rule = "Batteries of Charging tonight that are not ready.")
+              rule =
+                  "Batteries of Charging tonight that are not ready; blank if Days has no later"
+                      + " date: add it.")
           Integer notReady) {}
 }

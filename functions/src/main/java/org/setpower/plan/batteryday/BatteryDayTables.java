@@ -37,7 +37,11 @@ final class BatteryDayTables {
   private final BatteryDayPlan plan;
   private final DayBuild build;
   private final DayOutcome outcome;
+  private final Map<Integer, BatteryAbsence> goneNow;
+
+  /** As they are at the hour of planning again, if the day is. */
   private final Gate<StockList.StockBattery> batteries;
+
   private final List<BatteryDayResults.ScheduleRow> schedule = new ArrayList<>();
   private final Map<Integer, List<Finding>> positionFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> stockFindings = new HashMap<>();
@@ -50,7 +54,9 @@ final class BatteryDayTables {
     this.plan = plan;
     build = plan.build();
     outcome = plan.outcome();
-    batteries = build.stock().gate();
+    goneNow = plan.goneNow();
+    batteries = build.stock().gateWithout(goneNow);
+    addNotPlanned();
     if (outcome != null) {
       outcome.events().forEach(e -> schedule.add(scheduleRow(e)));
     }
@@ -110,7 +116,10 @@ final class BatteryDayTables {
     if (outcome == null || !judged.fit() || state.feed() == null) {
       return findings;
     }
-    if (planned(state.type().row()) == 0) {
+    boolean inStock =
+        build.stock().gate().paper(StockList.StockBattery::isPlanned).fit().stream()
+            .anyMatch(b -> b.item().type().row() == state.type().row());
+    if (!inStock) {
       findings.add(Finding.of(BatteryDayFinding.NO_STOCK, state.type().name()));
     } else if (dark(judged.row()) > 0) {
       List<DayEvent> dark =
@@ -175,6 +184,29 @@ final class BatteryDayTables {
                 .collect(Collectors.joining(", ")));
   }
 
+  /** Positions of the date that a stop keeps out of the schedule are named in it. */
+  private void addNotPlanned() {
+    DayFrame day = plan.calendar().shown();
+    if (day == null) {
+      return;
+    }
+    for (Gate.Judged<PositionJudge.State> judged : build.positions().all()) {
+      BatteryDayInputs.Position position = judged.item().row().value();
+      if (!judged.fit() && PositionJudge.isOn(position, day.date())) {
+        schedule.add(
+            new BatteryDayResults.ScheduleRow(
+                DaySettings.time(day.call()),
+                day.call(),
+                position.position() == null ? "#" + judged.row() : position.position(),
+                null,
+                ScheduleEntry.NOT_PLANNED,
+                "",
+                "",
+                ""));
+      }
+    }
+  }
+
   private static String names(List<Integer> numbers) {
     return numbers.stream().map(BatteryNumbers::shown).collect(Collectors.joining(", "));
   }
@@ -223,7 +255,7 @@ final class BatteryDayTables {
               DaySettings.time(charge.start()),
               DaySettings.time(charge.full()),
               Double.isInfinite(until) ? null : (Boolean) (charge.back() <= until)));
-    } else if (outcome.nextCharge().get(number) < 1 - 1e-6 && !isAwayNow(number)) {
+    } else if (outcome.nextCharge().get(number) < 1 - 1e-6 && !goneNow.containsKey(number)) {
       rows.add(
           new BatteryDayResults.TonightRow(
               BatteryNumbers.shown(number),
@@ -234,10 +266,6 @@ final class BatteryDayTables {
               null,
               Double.isInfinite(until) ? null : (Boolean) false));
     }
-  }
-
-  private boolean isAwayNow(int number) {
-    return plan.atNow().gone().containsKey(number);
   }
 
   List<ResultRows<?>> all() {
@@ -343,6 +371,7 @@ final class BatteryDayTables {
   private BatteryDayResults.BatteryResult battery(Gate.Judged<StockList.StockBattery> judged) {
     int number = judged.row();
     TypeFacts type = judged.item().type();
+    boolean ends = outcome != null && !goneNow.containsKey(number);
     return new BatteryDayResults.BatteryResult(
         BatteryNumbers.shown(number),
         type == null ? "" : type.name(),
@@ -350,8 +379,14 @@ final class BatteryDayTables {
         judged.findings(),
         judged.item().use(),
         plan.chargeAtCall(number),
-        outcome == null ? null : outcome.endCharge().get(number),
-        outcome == null ? null : outcome.nextCharge().get(number));
+        ends ? outcome.endCharge().get(number) : null,
+        ends && hasNext() ? outcome.nextCharge().get(number) : null);
+  }
+
+  /** Whether Days has a date after the one shown. */
+  private boolean hasNext() {
+    DayFrame day = plan.calendar().shown();
+    return day != null && Double.isFinite(day.until());
   }
 
   private BatteryDayResults.PositionResult position(int row) {
@@ -422,7 +457,7 @@ final class BatteryDayTables {
             DaySettings.time(day.wrap()),
             day.air().lowest(),
             day.air().highest(),
-            outcome == null ? null : (Integer) schedule.size());
+            outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
   }
 
   private List<BatteryDayResults.CardRow> card() {
@@ -434,7 +469,8 @@ final class BatteryDayTables {
             p ->
                 departments.put(
                     p.item().row().value().position(), p.item().row().value().department()));
-    return schedule.stream()
+    List<BatteryDayResults.CardRow> rows = new ArrayList<>();
+    schedule.stream()
         .filter(s -> s.what() == ScheduleEntry.CHANGE)
         .map(
             s ->
@@ -447,7 +483,23 @@ final class BatteryDayTables {
                     s.off(),
                     s.to(),
                     BOX))
-        .toList();
+        .forEach(rows::add);
+    // last, as they have no time: the crew must not take them for planned
+    schedule.stream()
+        .filter(s -> s.what() == ScheduleEntry.NOT_PLANNED)
+        .map(
+            s ->
+                new BatteryDayResults.CardRow(
+                    null,
+                    departments.get(s.position()),
+                    s.position() + ": " + s.what().word(),
+                    null,
+                    "",
+                    "",
+                    "",
+                    ""))
+        .forEach(rows::add);
+    return rows;
   }
 
   private List<BatteryDayResults.LentRow> lentOut() {
@@ -492,9 +544,17 @@ final class BatteryDayTables {
     if (outcome == null) {
       return rows;
     }
-    int planned = batteries.paper(StockList.StockBattery::isPlanned).fit().size();
+    Set<Integer> atCall =
+        build.stock().gate().paper(StockList.StockBattery::isPlanned).fit().stream()
+            .map(Gate.Judged::row)
+            .collect(Collectors.toSet());
+    double now =
+        plan.settings().now() == null
+            ? Double.POSITIVE_INFINITY
+            : plan.settings().hour(plan.settings().now());
     for (int i = 0; i < BatteryDayResults.HOURS.rows(); i++) {
       double hour = plan.settings().begins() + i / 2.0;
+      long planned = atCall.stream().filter(n -> hour < now || !goneNow.containsKey(n)).count();
       Set<Integer> on = new HashSet<>();
       Set<Integer> dark = new HashSet<>();
       for (DayEvent event : outcome.events()) {
@@ -507,6 +567,9 @@ final class BatteryDayTables {
           }
         }
       }
+      if (hour >= now) {
+        on.removeAll(goneNow.keySet());
+      }
       Set<Integer> charging =
           outcome.charges().stream()
               .filter(c -> c.start() <= hour && hour < c.full())
@@ -518,7 +581,7 @@ final class BatteryDayTables {
               DaySettings.time(hour),
               on.size(),
               charging.size(),
-              Math.max(0, planned - on.size() - charging.size()),
+              (int) Math.max(0, planned - on.size() - charging.size()),
               dark.size()));
     }
     return rows;
@@ -604,6 +667,9 @@ final class BatteryDayTables {
         batteries.all().size() - fit,
         plan.fewest() == null ? null : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
         (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),
-        (int) tonight.stream().filter(t -> Boolean.FALSE.equals(t.ready())).count());
+        outcome == null || !hasNext()
+            ? null
+            : (Integer)
+                (int) tonight.stream().filter(t -> Boolean.FALSE.equals(t.ready())).count());
   }
 }

@@ -3,6 +3,7 @@ package org.setpower.plan.batteryday;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -99,6 +100,7 @@ final class ChargerJudge {
     }
     double air = judgeAir();
     Map<Integer, ChargerSpec.Rate> rates = rates(takes, air);
+    judgeChannels(rates, inStock);
     boolean clear = findings.stream().allMatch(f -> f.severity() == Severity.CHECK);
     if (!clear) {
       return new State(row, findings, null, null);
@@ -112,6 +114,35 @@ final class ChargerJudge {
                     .max()
                     .orElseThrow();
     return new State(row, findings, spec(rates), slowest);
+  }
+
+  /** Whether the supply feeds the channels that are meant to charge at a time. */
+  private void judgeChannels(Map<Integer, ChargerSpec.Rate> rates, Collection<TypeFacts> inStock) {
+    if (rates.isEmpty() || supply == null || !supply.fit() || charger.channels() == null) {
+      return;
+    }
+    Map.Entry<Integer, ChargerSpec.Rate> most =
+        rates.entrySet().stream()
+            .max(Comparator.comparingDouble(r -> r.getValue().watts()))
+            .orElseThrow();
+    double watts = most.getValue().watts();
+    double given = supply.item().value().watts();
+    double fed = Math.floor(given / watts + 1e-9);
+    if (fed < together()) {
+      String type =
+          inStock.stream()
+              .filter(t -> t.row() == most.getKey())
+              .map(TypeFacts::name)
+              .findFirst()
+              .orElse("—");
+      add(BatteryDayFinding.CHANNEL_WATTS, type, fed, together(), watts, given);
+    }
+  }
+
+  /** Channels that are meant to charge at a time. */
+  private double together() {
+    return Math.floor(
+        Math.min(charger.channels(), DaySettings.or(charger.atOnce(), charger.channels())));
   }
 
   private static Set<String> names(String typed) {
@@ -134,7 +165,9 @@ final class ChargerJudge {
     }
     return inStock.stream()
         .filter(t -> named == null || named.contains(Identity.of(t.name())))
-        .filter(t -> mounts == null || t.mount().isEmpty() || mounts.contains(t.mount()))
+        .filter(
+            t ->
+                mounts == null || t.mountIdentity().isEmpty() || mounts.contains(t.mountIdentity()))
         .toList();
   }
 
@@ -227,12 +260,10 @@ final class ChargerJudge {
   }
 
   private ChargerSpec spec(Map<Integer, ChargerSpec.Rate> rates) {
-    double together =
-        Math.min(charger.channels(), DaySettings.or(charger.atOnce(), charger.channels()));
     return new ChargerSpec(
         row.number(),
         supply.row(),
-        (int) Math.floor(together),
+        (int) together(),
         rates,
         DaySettings.or(charger.usable(), 1),
         DaySettings.or(charger.roundTrip(), 0) / 120,

@@ -29,7 +29,13 @@ final class DayCalendar {
   private final List<Finding> ofProject = new ArrayList<>();
   private final DayFrame shown;
 
-  private record Stay(InputRow<Day> row, double call, double wrap, double coldest) {}
+  /**
+   * A row.
+   *
+   * @param pause its break; null where there is none, or none that can be
+   */
+  private record Stay(
+      InputRow<Day> row, double call, double wrap, double coldest, DaySpec.Pause pause) {}
 
   DayCalendar(DaySettings settings, InputRows<Day> rows) {
     this.settings = settings;
@@ -78,20 +84,24 @@ final class DayCalendar {
       double call = day.call() == null ? 0 : settings.hour(day.call());
       double wrap = day.wrap() == null ? call + 1 : settings.end(day.wrap(), call);
       double coldest = day.min() == null ? ASSUMED : settings.units().toCelsius(day.min());
-      judgeBreak(day, call, wrap, own);
+      DaySpec.Pause pause = pause(day, call, wrap, own);
       dates
           .computeIfAbsent(day.date(), d -> new ArrayList<>())
-          .add(new Stay(row, call, wrap, coldest));
+          .add(new Stay(row, call, wrap, coldest, pause));
     }
   }
 
-  private void judgeBreak(Day day, double call, double wrap, List<Finding> own) {
-    if (day.breakFrom() != null && day.breakTo() != null && day.call() != null) {
-      double from = settings.hour(day.breakFrom());
-      if (from < call || settings.end(day.breakTo(), from) > wrap) {
-        own.add(Finding.of(BatteryDayFinding.BREAK_OUTSIDE, day.breakFrom(), day.breakTo()));
-      }
+  private DaySpec.Pause pause(Day day, double call, double wrap, List<Finding> own) {
+    if (day.breakFrom() == null || day.breakTo() == null || day.call() == null) {
+      return null;
     }
+    double from = settings.hour(day.breakFrom());
+    double to = settings.end(day.breakTo(), from);
+    if (from < call || to > wrap) {
+      own.add(Finding.of(BatteryDayFinding.BREAK_OUTSIDE, day.breakFrom(), day.breakTo()));
+      return null;
+    }
+    return new DaySpec.Pause(from, to);
   }
 
   private void judgeMoves(List<Stay> stays) {
@@ -148,9 +158,8 @@ final class DayCalendar {
       if (i > 0 && stay.call > stays.get(i - 1).wrap) {
         breaks.add(new DaySpec.Pause(stays.get(i - 1).wrap, stay.call));
       }
-      if (day.breakFrom() != null && day.breakTo() != null) {
-        double from = settings.hour(day.breakFrom());
-        breaks.add(new DaySpec.Pause(from, settings.end(day.breakTo(), from)));
+      if (stay.pause != null) {
+        breaks.add(stay.pause);
       }
       shelf =
           day.shelf() == null || Double.isNaN(shelf)

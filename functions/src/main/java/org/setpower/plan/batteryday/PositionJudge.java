@@ -166,7 +166,8 @@ final class PositionJudge {
     }
     if (type != null) {
       String mount = Identity.of(position.mount());
-      if (!mount.isEmpty() && !type.mount().isEmpty() && !mount.equals(type.mount())) {
+      String own = type.mountIdentity();
+      if (!mount.isEmpty() && !own.isEmpty() && !mount.equals(own)) {
         add(
             BatteryDayFinding.MOUNT,
             TextEnum.shortened(type.mount()),

@@ -8,7 +8,9 @@ public enum ScheduleEntry implements TextEnum {
   CHANGE("change"),
   DARK("no battery"),
   ON_AGAIN("on again"),
-  END("end");
+  END("end"),
+  /** Its position has a stop. */
+  NOT_PLANNED("not planned");
 
   private final String word;
 

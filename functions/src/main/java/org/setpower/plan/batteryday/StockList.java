@@ -2,6 +2,7 @@ package org.setpower.plan.batteryday;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -227,14 +228,39 @@ final class StockList {
 
   /** The gate of the batteries: what it withholds is neither used nor charged. */
   Gate<StockBattery> gate() {
+    return gate(batteries.values());
+  }
+
+  private static Gate<StockBattery> gate(Collection<StockBattery> all) {
     return new Gate<>(
-        batteries.values().stream()
+        all.stream()
             .map(
                 b ->
                     new Gate.Candidate<>(
                         b.number(), b, BatteryNumbers.shown(b.number()), b.findings(), false))
             .toList(),
         List.of());
+  }
+
+  /** The gate of the batteries after more of them are gone: what it withholds is not fit. */
+  Gate<StockBattery> gateWithout(Map<Integer, BatteryAbsence> gone) {
+    return gate(
+        batteries.values().stream()
+            .map(b -> gone.containsKey(b.number()) ? without(b, gone.get(b.number())) : b)
+            .toList());
+  }
+
+  private static StockBattery without(StockBattery battery, BatteryAbsence absence) {
+    boolean lent = absence == BatteryAbsence.LENT;
+    List<Finding> own = new ArrayList<>(battery.findings());
+    own.removeIf(f -> f.key() == BatteryDayFinding.BATTERY_RESERVE);
+    own.add(
+        Finding.of(lent ? BatteryDayFinding.BATTERY_LENT : BatteryDayFinding.BATTERY_QUARANTINE));
+    boolean worse =
+        battery.use() == BatteryUse.QUARANTINE || battery.use() == BatteryUse.UNCLEAR && lent;
+    BatteryUse use = lent ? BatteryUse.LENT : BatteryUse.QUARANTINE;
+    return new StockBattery(
+        battery.number(), battery.type(), battery.row(), worse ? battery.use() : use, own);
   }
 
   /** The batteries of a row. */

@@ -4,13 +4,14 @@ import java.util.List;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.BatteryFeed;
+import org.setpower.plan.finding.Identity;
 
 /**
  * What is known of a type of battery.
  *
  * @param row its row, by which the day knows it
  * @param outputs nominal voltages
- * @param mount as it is compared; empty for any
+ * @param mount as it is typed; empty for any
  * @param milliohms of one battery at its highest voltage; null where only the label is known
  */
 record TypeFacts(
@@ -27,6 +28,11 @@ record TypeFacts(
     double health) {
   /** Share of the rated capacity that is assumed where it is not typed. */
   static final double ASSUMED_HEALTH = 0.8;
+
+  /** The mount as it is compared; empty for any. */
+  String mountIdentity() {
+    return Identity.of(mount);
+  }
 
   private double highest() {
     return outputs.stream().mapToDouble(o -> o).max().orElseThrow();

@@ -128,7 +128,7 @@ final class TypeList {
             type.wattHours(),
             label.outputs,
             type.maxAmps(),
-            Identity.of(type.mount()),
+            type.mount() == null ? "" : type.mount(),
             type.resistance(),
             DaySettings.or(type.health(), DaySettings.or(usualHealth, TypeFacts.ASSUMED_HEALTH))));
   }
@@ -145,6 +145,11 @@ final class TypeList {
   /** The type of a row; null for one that is not clear. */
   TypeFacts ofRow(int row) {
     return facts.values().stream().filter(f -> f.row() == row).findFirst().orElse(null);
+  }
+
+  /** Whether a row of Battery types is not clear. */
+  boolean isUnclear() {
+    return gate.all().stream().anyMatch(t -> !t.fit());
   }
 
   /** Why a name is no type that can be planned with. */

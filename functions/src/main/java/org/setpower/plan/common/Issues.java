@@ -1,5 +1,6 @@
 package org.setpower.plan.common;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -7,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
@@ -19,6 +22,9 @@ import org.setpower.plan.finding.Verdict;
  */
 public final class Issues {
   private static final int NAMED = 8;
+
+  /** Digits, or what lies between digits. */
+  private static final Pattern PIECES = Pattern.compile("[0-9]+|[^0-9]+");
 
   private final Map<String, Issue> byCause = new LinkedHashMap<>();
 
@@ -41,7 +47,7 @@ public final class Issues {
 
     /** Table and rows, the first eight by name. */
     public Place where() {
-      List<String> each = names.stream().distinct().sorted().toList();
+      List<String> each = names.stream().distinct().sorted(Issues::inOrder).toList();
       String first = each.stream().limit(NAMED).collect(Collectors.joining(", "));
       return new Place(table, first + (each.size() > NAMED ? ", …" : ""));
     }
@@ -62,6 +68,27 @@ public final class Issues {
     public String toString() {
       return table + ": " + rows;
     }
+  }
+
+  /** Names as people sort them: B2 before B10. */
+  private static int inOrder(String one, String other) {
+    Matcher a = PIECES.matcher(one);
+    Matcher b = PIECES.matcher(other);
+    while (a.find() && b.find()) {
+      boolean numbers = isNumber(a.group()) && isNumber(b.group());
+      int order =
+          numbers
+              ? new BigInteger(a.group()).compareTo(new BigInteger(b.group()))
+              : a.group().compareTo(b.group());
+      if (order != 0) {
+        return order;
+      }
+    }
+    return one.compareTo(other);
+  }
+
+  private static boolean isNumber(String piece) {
+    return piece.charAt(0) >= '0' && piece.charAt(0) <= '9';
   }
 
   /** Adds the findings of a row. */

@@ -1,6 +1,7 @@
 package org.setpower.plan.batteryday;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.setpower.plan.batteryday.BatteryDaySamples.at;
 import static org.setpower.plan.batteryday.BatteryDaySamples.camera;
 import static org.setpower.plan.batteryday.BatteryDaySamples.charger;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.Verdict;
 
 /**
  * A charger helps only the batteries that it takes, when it has power, as fast as it is. A day with
@@ -129,5 +131,32 @@ class BatteryDayChargersTest {
         .hasSize(4)
         .allSatisfy(s -> assertThat(s.fewest()).isEqualTo(s.fewestAlone()))
         .anySatisfy(s -> assertThat(s.fewest()).isLessThan(s.uncharged()));
+  }
+
+  /**
+   * 2 A into 4 cells of 4.2 V at 80 % are 42 W: an inverter of 60 W feeds one of two channels, one
+   * of 84 W both.
+   */
+  @Test
+  void a_supply_that_feeds_only_some_channels_is_told() {
+    Ranges van = charger(withP98(camera(), 4), "van", "P98", 2, 2).set("supplies", 1, "watts", 60);
+    BatteryDayResults.ChargerResult charger =
+        van.calculate().rows(BatteryDayResults.CHARGERS).get(0);
+    assertThat(charger.verdict()).isEqualTo(Verdict.CHECK);
+    assertThat(charger.reasons())
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.key()).isEqualTo(BatteryDayFinding.CHANNEL_WATTS);
+              assertThat(f.arguments().subList(0, 3)).containsExactly("P98", 1.0, 2.0);
+              assertThat((Double) f.arguments().get(3)).isCloseTo(42, within(1e-9));
+              assertThat(f.arguments().get(4)).isEqualTo(60.0);
+            });
+    van.set("chargers", 1, "atOnce", 1);
+    assertThat(van.calculate().rows(BatteryDayResults.CHARGERS).get(0).verdict())
+        .isEqualTo(Verdict.OK);
+    van.set("chargers", 1, "atOnce", "").set("supplies", 1, "watts", 84);
+    assertThat(van.calculate().rows(BatteryDayResults.CHARGERS).get(0).verdict())
+        .isEqualTo(Verdict.OK);
   }
 }

@@ -39,6 +39,14 @@ class BatteryDayJobTest {
     return findings.stream().map(Finding::key).toList();
   }
 
+  /** The card has no change, and names the position that is not planned. */
+  private static void assertNoChange(Ranges ranges) {
+    assertThat(ranges.calculate().rows(BatteryDayResults.CARD))
+        .containsExactly(
+            new BatteryDayResults.CardRow(
+                null, null, "camera A: not planned", null, "", "", "", ""));
+  }
+
   private static BatteryDayResults.PositionResult position(Ranges ranges, int row) {
     return ranges.calculate().rows(BatteryDayResults.POSITIONS).get(row - 1);
   }
@@ -277,7 +285,7 @@ class BatteryDayJobTest {
     ranges.set("positions", 1, "power", power, "input", input);
     assertThat(position(ranges, 1).verdict()).isEqualTo(Verdict.STOP);
     assertThat(keys(position(ranges, 1).reasons())).contains(stop);
-    assertThat(ranges.calculate().rows(BatteryDayResults.CARD)).isEmpty();
+    assertNoChange(ranges);
   }
 
   /** Half of it is typed, or a word is where watts belong. */
@@ -291,7 +299,7 @@ class BatteryDayJobTest {
     assertThat(keys(position(half, 1).reasons())).contains(CommonFinding.BLANK_CELL);
     half.set("positions", 1, "power", "much");
     assertThat(position(half, 1).verdict()).isEqualTo(Verdict.STOP);
-    assertThat(half.calculate().rows(BatteryDayResults.CARD)).isEmpty();
+    assertNoChange(half);
   }
 
   /** 92 W in Devices and 50 W in its row are 142 W. */

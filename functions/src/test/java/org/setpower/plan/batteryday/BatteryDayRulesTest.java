@@ -11,9 +11,11 @@ import static org.setpower.plan.batteryday.BatteryDaySamples.withP98;
 
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.CommonFinding;
@@ -48,7 +50,14 @@ class BatteryDayRulesTest {
     BatteryDayResults.PositionResult position = result.rows(BatteryDayResults.POSITIONS).get(0);
     assertThat(position.verdict()).isEqualTo(Verdict.STOP);
     assertThat(keys(position.reasons())).contains(reason);
-    assertThat(result.rows(BatteryDayResults.SCHEDULE)).isEmpty();
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .containsExactly(
+            new BatteryDayResults.ScheduleRow(
+                LocalTime.of(7, 0), 7.0, "camera A", null, ScheduleEntry.NOT_PLANNED, "", "", ""));
+    assertThat(result.rows(BatteryDayResults.TIMELINE)).isEmpty();
+    assertThat(result.rows(BatteryDayResults.CARD))
+        .extracting(BatteryDayResults.CardRow::position)
+        .containsExactly("camera A: not planned");
     assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).verdict()).isEqualTo(Verdict.STOP);
   }
 
@@ -389,7 +398,9 @@ class BatteryDayRulesTest {
       PlanResult result = ranges.calculate();
       int headline = result.rows(BatteryDayResults.SUMMARY).get(0).changes();
       assertThat(headline).isPositive();
-      assertThat(result.rows(BatteryDayResults.CARD)).hasSize(headline);
+      assertThat(result.rows(BatteryDayResults.CARD))
+          .filteredOn(c -> c.by() != null)
+          .hasSize(headline);
       assertThat(
               result.rows(BatteryDayResults.POSITIONS).stream()
                   .filter(p -> p.changes() != null)
@@ -569,5 +580,216 @@ class BatteryDayRulesTest {
     assertThat(again.stream().filter(r -> r.hour() < 12.5))
         .containsExactlyElementsOf(planned.stream().filter(r -> r.hour() < 12.5).toList());
     assertThat(again.stream().filter(r -> r.hour() >= 12.5)).noneMatch(r -> r.on().contains("B6"));
+  }
+
+  /** Dropped or lent at lunch: the label says so, and nothing is promised of it any more. */
+  @ParameterizedTest
+  @CsvSource({"B1, quarantine, QUARANTINE", "B2, quarantine, QUARANTINE", "B5, lent, LENT"})
+  void what_is_gone_at_lunch_is_withheld(String number, String absence, BatteryUse use) {
+    Ranges lunch = camera().set("project", 1, "now", at(13, 10));
+    lunch.row("atNow", "number", number, "absence", absence);
+    PlanResult result = lunch.calculate();
+    assertThat(result.rows(BatteryDayResults.BATTERIES))
+        .filteredOn(b -> b.number().equals(number))
+        .singleElement()
+        .satisfies(
+            b -> {
+              assertThat(b.use()).isEqualTo(use);
+              assertThat(b.verdict()).isNotEqualTo(Verdict.OK);
+              assertThat(keys(b.reasons()))
+                  .containsExactly(
+                      use == BatteryUse.LENT
+                          ? BatteryDayFinding.BATTERY_LENT
+                          : BatteryDayFinding.BATTERY_QUARANTINE);
+              assertThat(b.atCall()).isEqualTo(1);
+              assertThat(b.atEnd()).isNull();
+              assertThat(b.next()).isNull();
+            });
+    assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).planned()).isEqualTo(4);
+    assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).withheld()).isEqualTo(1);
+    assertThat(result.rows(BatteryDayResults.STOCK).get(0).planned()).isEqualTo(4);
+    assertThat(result.rows(BatteryDayResults.LENT_OUT)).hasSize(use == BatteryUse.LENT ? 1 : 0);
+    List<BatteryDayResults.HourRow> hours = result.rows(BatteryDayResults.HOURS);
+    // the half hours begin at 04:00: 12:00 is before lunch, 17:30 after wrap
+    assertThat(hours.get(16).on() + hours.get(16).shelf()).isEqualTo(5);
+    assertThat(hours.get(27).on() + hours.get(27).shelf()).isEqualTo(4);
+  }
+
+  /** Without the time of planning again the row stops, and a dropped battery is not printed fit. */
+  @Test
+  void a_quarantine_counts_on_labels_without_a_time() {
+    Ranges lunch = camera();
+    lunch.row("atNow", "number", "B3", "absence", "quarantine");
+    PlanResult result = lunch.calculate();
+    assertThat(result.rows(BatteryDayResults.AT_NOW).get(0).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(result.rows(BatteryDayResults.BATTERIES).get(2).use())
+        .isEqualTo(BatteryUse.QUARANTINE);
+  }
+
+  private static BatteryDayResults.AtNowResult foundNow(Ranges ranges, int row) {
+    return ranges.calculate().rows(BatteryDayResults.AT_NOW).get(row - 1);
+  }
+
+  /** A single plate holds one battery, a hot-swap plate of two and two single plates hold two. */
+  @Test
+  void more_batteries_than_a_position_holds_stop() {
+    Ranges lunch = camera().set("project", 1, "now", at(13, 0));
+    lunch.row("atNow", "number", "B3", "position", "camera A");
+    assertThat(foundNow(lunch, 1).verdict()).isEqualTo(Verdict.OK);
+    lunch.row("atNow", "number", "B5", "position", "camera A");
+    for (int row = 1; row <= 2; row++) {
+      assertThat(foundNow(lunch, row).verdict()).isEqualTo(Verdict.STOP);
+      assertThat(foundNow(lunch, row).reasons())
+          .containsExactly(Finding.of(BatteryDayFinding.FOUND_FULL, "camera A", 2.0, 1.0));
+    }
+    assertThat(summary(lunch).verdict()).isEqualTo(Verdict.STOP);
+    Ranges pieces = lunch.copy().set("positions", 1, "quantity", 2);
+    assertThat(foundNow(pieces, 2).verdict()).isEqualTo(Verdict.OK);
+    lunch.set("positions", 1, "connection", "hot-swap", "atOnce", 2);
+    assertThat(foundNow(lunch, 2).verdict()).isEqualTo(Verdict.OK);
+    lunch.row("atNow", "number", "B4", "position", "camera A");
+    assertThat(foundNow(lunch, 3).verdict()).isEqualTo(Verdict.STOP);
+    lunch.set("atNow", 3, "position", "", "absence", "quarantine");
+    assertThat(foundNow(lunch, 2).verdict()).isEqualTo(Verdict.OK);
+  }
+
+  /** Two batteries found on two pieces of a position are on one each. */
+  @Test
+  void batteries_found_on_a_position_take_a_piece_each() {
+    Ranges pieces = camera().set("positions", 1, "quantity", 2).set("stock", 1, "owned", 12);
+    pieces.set("project", 1, "now", at(8, 0));
+    pieces.row("atNow", "number", "B11", "position", "camera A");
+    pieces.row("atNow", "number", "B12", "position", "camera A");
+    List<BatteryDayResults.ScheduleRow> next =
+        pieces.calculate().rows(BatteryDayResults.SCHEDULE).stream()
+            .filter(r -> r.what() == ScheduleEntry.CHANGE)
+            .limit(2)
+            .toList();
+    // full at 08:00 they last three hours; nothing is changed before
+    assertThat(next).allSatisfy(r -> assertThat(r.hour()).isBetween(10.9, 11.2));
+    assertThat(next)
+        .extracting(BatteryDayResults.ScheduleRow::off)
+        .containsExactlyInAnyOrder("B11", "B12");
+    // as planned: B2 stays on the second piece, B1 on the first
+    Ranges planned = pieces.copy().set("atNow", 1, "number", "B2");
+    planned.rows("atNow").remove(1);
+    Ranges without = planned.copy();
+    without.rows("atNow").clear();
+    assertThat(planned.calculate().rows(BatteryDayResults.SCHEDULE))
+        .isEqualTo(without.calculate().rows(BatteryDayResults.SCHEDULE));
+  }
+
+  @Test
+  void a_battery_that_is_away_and_on_a_position_stops() {
+    Ranges lunch = camera().set("project", 1, "now", at(13, 0));
+    lunch.row("atNow", "number", "B3", "position", "camera A", "absence", "quarantine");
+    assertThat(foundNow(lunch, 1).reasons())
+        .containsExactly(Finding.of(BatteryDayFinding.FOUND_AWAY, "camera A"));
+    assertThat(foundNow(lunch, 1).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(lunch.calculate().rows(BatteryDayResults.SCHEDULE))
+        .filteredOn(r -> r.hour() >= 13)
+        .noneMatch(r -> r.on().contains("B3"));
+  }
+
+  /** Nobody knows what is full by a call that is not there. */
+  @Test
+  void without_a_next_date_nothing_is_said_of_the_next_call() {
+    Ranges last = charger(camera(), "one", "P294", 1, 3);
+    assertThat(summary(last).notReady()).isNull();
+    assertThat(last.calculate().rows(BatteryDayResults.BATTERIES))
+        .allSatisfy(b -> assertThat(b.next()).isNull());
+    last.row("days", "date", day("2027-02-03"), "call", at(7, 0), "wrap", at(9, 0));
+    assertThat(summary(last).notReady()).isNotNull();
+    assertThat(last.calculate().rows(BatteryDayResults.BATTERIES))
+        .allSatisfy(b -> assertThat(b.next()).isNotNull());
+  }
+
+  /** A break that ends before it begins, or lies outside the day, is none. */
+  @ParameterizedTest
+  @CsvSource({"14, 13", "6, 8", "16, 18", "12, 12"})
+  void a_break_that_cannot_be_is_none(int from, int to) {
+    Ranges turned = camera().set("days", 1, "breakFrom", at(from, 0), "breakTo", at(to, 0));
+    PlanResult result = turned.calculate();
+    assertThat(keys(result.rows(BatteryDayResults.DAYS).get(0).reasons()))
+        .contains(BatteryDayFinding.BREAK_OUTSIDE);
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .isEqualTo(camera().calculate().rows(BatteryDayResults.SCHEDULE));
+    assertThat(firstPosition(turned).onHours()).isEqualTo(10);
+  }
+
+  /** Now is asked for on the tab Today. */
+  @Test
+  void a_row_without_now_says_where_now_is() {
+    Ranges lunch = camera();
+    lunch.row("atNow", "number", "B3", "charge", 0.5);
+    Finding finding = foundNow(lunch, 1).reasons().get(0);
+    assertThat(finding.key()).isEqualTo(BatteryDayFinding.FOUND_NO_NOW);
+    assertThat(new EnglishMessages().sentence(finding, Locale.ENGLISH))
+        .contains("Today")
+        .doesNotContain("Project");
+  }
+
+  @Test
+  void a_mount_is_named_as_it_is_typed() {
+    Ranges plates =
+        camera()
+            .set("types", 1, "mount", "Small plate")
+            .set("positions", 1, "mount", "Large plate");
+    assertThat(firstPosition(plates).reasons())
+        .contains(Finding.of(BatteryDayFinding.MOUNT, "Small plate", "Large plate"));
+  }
+
+  /** The others are planned, and the paper says which is not. */
+  @Test
+  void a_stopped_position_is_named_in_the_schedule() {
+    Ranges two = withP98(camera(), 6);
+    position(two, "camera B", 12, "P294", 60, 20, 36);
+    position(two, "link", 12, "P98", 14, 11, 18);
+    position(two, "tomorrow", 12, "P294", 60, 20, 36);
+    two.set("positions", 2, "department", "camera");
+    two.set("positions", 4, "fromDay", day("2027-02-03"));
+    PlanResult result = two.calculate();
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .filteredOn(r -> r.what() == ScheduleEntry.NOT_PLANNED)
+        .extracting(BatteryDayResults.ScheduleRow::position)
+        .containsExactly("camera B");
+    List<BatteryDayResults.CardRow> card = result.rows(BatteryDayResults.CARD);
+    assertThat(card).hasSizeGreaterThan(3);
+    assertThat(card.get(card.size() - 1))
+        .isEqualTo(
+            new BatteryDayResults.CardRow(
+                null, "camera", "camera B: not planned", null, "", "", "", ""));
+    assertThat(card.subList(0, card.size() - 1))
+        .allSatisfy(c -> assertThat(c.position()).isIn("camera A", "link"));
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .extracting(BatteryDayResults.ScheduleRow::hour)
+        .isSorted();
+    assertThat(result.rows(BatteryDayResults.RUN).get(0).entries())
+        .isEqualTo(result.rows(BatteryDayResults.SCHEDULE).size());
+  }
+
+  /** What follows from a row that is not clear is said in its rows; the issue is said once. */
+  @Test
+  void one_blank_cell_is_one_issue() {
+    Ranges blank = charger(camera(), "one", "P294", 2, 4).set("types", 1, "maxAmps", "");
+    blank.set("stock", 1, "owned", 12);
+    PlanResult result = blank.calculate();
+    assertThat(result.rows(BatteryDayResults.ISSUES))
+        .singleElement()
+        .satisfies(i -> assertThat(keys(i.reasons())).containsExactly(CommonFinding.BLANK_CELL));
+    assertThat(summary(blank).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(firstPosition(blank).verdict()).isEqualTo(Verdict.STOP);
+    assertThat(result.rows(BatteryDayResults.BATTERIES))
+        .allSatisfy(b -> assertThat(b.verdict()).isEqualTo(Verdict.STOP));
+  }
+
+  @Test
+  void issues_name_rows_in_the_order_of_their_numbers() {
+    Ranges two = camera().set("project", 1, "now", at(13, 0)).set("stock", 1, "owned", 12);
+    two.row("atNow", "number", "B10", "position", "camera A");
+    two.row("atNow", "number", "B2", "position", "camera A");
+    assertThat(two.calculate().rows(BatteryDayResults.ISSUES))
+        .extracting(i -> i.where().toString())
+        .contains("Found now: B2, B10");
   }
 }

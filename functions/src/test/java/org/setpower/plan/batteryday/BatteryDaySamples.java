@@ -612,7 +612,18 @@ final class BatteryDaySamples {
         night().set("project", 1, "now", ""),
         Ranges.of(BatteryDayPlan.MODEL).row("project", "near", 10),
         restless(),
-        crowded());
+        crowded(),
+        lunch());
+  }
+
+  /** Batteries that are said to be where they cannot be, and an inverter for one channel of two. */
+  static Ranges lunch() {
+    Ranges ranges = charger(withP98(camera(), 4), "van", "P98", 2, 2);
+    ranges.set("supplies", 1, "watts", 60).set("project", 1, "now", at(13, 10));
+    ranges.row("atNow", "number", "B1", "position", "camera A", "absence", "quarantine");
+    ranges.row("atNow", "number", "B3", "position", "camera A");
+    ranges.row("atNow", "number", "B5", "position", "camera A");
+    return ranges;
   }
 
   /** More ways to charge than can be tried: eighty pieces on chargers with few watts. */

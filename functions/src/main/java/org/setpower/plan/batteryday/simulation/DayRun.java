@@ -3,9 +3,11 @@ package org.setpower.plan.batteryday.simulation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.setpower.plan.batteryday.simulation.DayBattery.Place;
 import org.setpower.plan.batteryday.simulation.DayEvent.What;
@@ -184,12 +186,19 @@ final class DayRun {
   private void find(double now) {
     policy = afternoon;
     desk.follow(afternoon);
+    Set<DayBattery> placed = new HashSet<>();
+    for (DaySpec.Found found : day.found()) {
+      DayBattery battery = batteries.get(found.number());
+      if (battery != null && !found.away() && isOn(found.position(), battery)) {
+        placed.add(battery);
+      }
+    }
     for (DaySpec.Found found : day.found()) {
       DayBattery battery = batteries.get(found.number());
       if (battery == null) {
         continue;
       }
-      boolean moves = found.away() || found.position() > 0;
+      boolean moves = found.away() || found.position() > 0 && !placed.contains(battery);
       if (battery.place == Place.CHARGING && (moves || !Double.isNaN(found.charge()))) {
         endCharge(battery, now);
       }
@@ -202,8 +211,8 @@ final class DayRun {
       if (found.away()) {
         battery.place = Place.AWAY;
         battery.waits = false;
-      } else if (found.position() > 0) {
-        putOnPosition(found.position(), battery, now);
+      } else if (found.position() > 0 && moves) {
+        putOnPosition(found.position(), battery, placed, now);
       } else if (battery.place == Place.SHELF) {
         battery.waits = true;
       }
@@ -227,15 +236,35 @@ final class DayRun {
     }
   }
 
-  private void putOnPosition(int position, DayBattery battery, double now) {
+  private boolean isOn(int position, DayBattery battery) {
+    return units.stream()
+        .filter(u -> u.spec.position() == position)
+        .flatMap(u -> u.slots.stream())
+        .anyMatch(s -> s != null && s.contains(battery));
+  }
+
+  /** The slot for a battery that was found on a unit; −1 if all have one that was. */
+  private static int slot(RunningUnit unit, Set<DayBattery> placed) {
+    int first = Math.max(0, unit.active);
+    for (int i = 0; i < unit.slots.size(); i++) {
+      int slot = (first + i) % unit.slots.size();
+      List<DayBattery> held = unit.slots.get(slot);
+      if (held == null || held.stream().noneMatch(placed::contains)) {
+        return slot;
+      }
+    }
+    return -1;
+  }
+
+  private void putOnPosition(int position, DayBattery battery, Set<DayBattery> placed, double now) {
     for (RunningUnit unit : units) {
       boolean there =
           unit.spec.position() == position
               && unit.perSlot() == 1
               && unit.spec.type() == battery.type
               && unit.isInStretch(now);
-      if (there) {
-        int slot = Math.max(0, unit.active);
+      int slot = there ? slot(unit, placed) : -1;
+      if (slot >= 0) {
         unit.takeOff(slot)
             .forEach(
                 b -> {
@@ -243,6 +272,7 @@ final class DayRun {
                   b.waits = true;
                 });
         unit.put(slot, List.of(battery), now);
+        placed.add(battery);
         return;
       }
     }
