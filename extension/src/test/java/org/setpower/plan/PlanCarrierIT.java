@@ -58,6 +58,8 @@ class PlanCarrierIT {
       row.put("type", "P1");
       row.put("condition", CONDITIONS[i % CONDITIONS.length]);
       row.put("energy", 98.0 + i);
+      row.put("inspected", 46_420.0);
+      row.put("inspectedBy", "bench");
       rows.add(row);
     }
     plan.fill("batteries", rows);

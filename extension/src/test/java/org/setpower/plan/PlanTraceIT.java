@@ -34,6 +34,7 @@ class PlanTraceIT {
     for (int row = 1; row <= 2; row++) {
       plan.type("batteries", "serial", row, "P1-0" + row).type("batteries", "type", row, "P1");
       plan.type("batteries", "energy", row, 98).type("batteries", "condition", row, "fine");
+      plan.type("batteries", "inspected", row, 46_400).type("batteries", "inspectedBy", row, "bench");
     }
     plan.type("incidents", "serial", 1, "P1-01").type("incidents", "happened", 1, "wet");
     plan.type("incidents", "date", 1, 46_300);

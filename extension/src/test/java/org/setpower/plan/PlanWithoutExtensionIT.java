@@ -26,6 +26,7 @@ class PlanWithoutExtensionIT {
     plan.type("types", "chemistry", 1, "Li-ion");
     plan.type("batteries", "serial", 1, "P1-01").type("batteries", "type", 1, "P1");
     plan.type("batteries", "condition", 1, "fine").type("batteries", "energy", 1, 98);
+    plan.type("batteries", "inspected", 1, 46_420).type("batteries", "inspectedBy", 1, "bench");
     assertThat(plan.shown("batteries", "verdict", 1)).isEqualTo("check");
     Path ods = folder.resolve("plan.ods");
     Path xlsx = folder.resolve("plan.xlsx");

@@ -18,7 +18,9 @@ final class DrawingInputs {
 
   /** The plans whose classes another plan uses. */
   private static final Map<String, String> USED =
-      Map.of("org/setpower/plan/travel/", "org/setpower/plan/register/");
+      Map.of(
+          "org/setpower/plan/travel/", "org/setpower/plan/register/",
+          "org/setpower/plan/lighting/", "org/setpower/plan/batteryday/");
 
   /** Commands that a drawing calls, to set print ranges, and what they need. */
   private static final String CALLED = "command/([A-Z]|document/|menu/|message/|plan/|print/).*";

@@ -84,9 +84,9 @@ final class NewDistro {
     show(desk);
     NewRow run = rows.get(rows.size() - 1);
     return plural(
-        "{1} is added with {0} row of Outlets and its cable run from {2}. Read their status, and"
+        "{2} is added with {1} row of Outlets and its cable run from {3}. Read their status, and"
             + " correct breakers and RCDs by the box at hand.",
-        "{1} is added with {0} rows of Outlets and its cable run from {2}. Read their status, and"
+        "{2} is added with {1} rows of Outlets and its cable run from {3}. Read their status, and"
             + " correct breakers and RCDs by the box at hand.",
         rows.size() - 2L,
         order.name().strip(),

@@ -165,6 +165,21 @@ class EnabledIT {
   }
 
   @Test
+  void a_distro_is_added_to_a_lighting_plan_only() throws Exception {
+    entry(sheet, "distro").becomes(false);
+    for (String name : List.of("battery-register", "lighting-power-plan")) {
+      TestSheet first =
+          TestSheet.firstOf(
+              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
+      try {
+        entry(first, "distro").becomes(name.equals("lighting-power-plan"));
+      } finally {
+        first.close();
+      }
+    }
+  }
+
+  @Test
   void batteries_are_marked_as_inspected_in_a_register_only() throws Exception {
     entry(sheet, "inspect").becomes(false);
     for (String name : List.of("lighting-power-plan", "battery-register")) {

@@ -1,8 +1,11 @@
 package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import com.sun.star.document.XUndoManager;
+import com.sun.star.document.XUndoManagerSupplier;
 import com.sun.star.sheet.ValidationAlertStyle;
 import com.sun.star.sheet.XSheetCondition;
 import com.sun.star.sheet.XSpreadsheet;
@@ -21,6 +24,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.addin.SharedOffice;
+import org.setpower.command.CommandDriver;
 import org.setpower.office.Office;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.lighting.LightingPowerPlan;
@@ -496,7 +500,7 @@ class LightingPowerPlanIT {
       String late = "US (figures are ft, °F, US gal)";
       assertThat(offered(book)).containsExactly("metric (figures are m, °C, L)", late);
       book.type("project.units", late);
-      assertThat(book.column("project.verdict")).containsExactly("check");
+      assertThat(book.single("project.verdict")).isEqualTo("check");
       assertThat(book.page("Cable runs")).contains("Length (ft)");
       // what is confirmed is picked without the statement; the other system is not to be had
       assertThat(offered(book)).containsExactly(late, "US");
@@ -783,6 +787,143 @@ class LightingPowerPlanIT {
       // 5000 / 208 = 24.0 A on each pair: √3 · 24.0 = 41.6 A a leg, and the lamps of 120 V.
       assertThat(number(book, "loads.amps", 4)).isCloseTo(24.04, within(0.01));
       assertThat(book.single("summary.loadsFit")).isEqualTo("6");
+    }
+  }
+
+  @Test
+  void a_distro_is_added_with_outlets_and_cable_in_one_step(Office office) throws Exception {
+    try (PlanSheet book = quay(office)) {
+      String said =
+          CommandDriver.command(
+              office,
+              book.document(),
+              "distro",
+              "kind",
+              "63 A to 32 A and 6 × 16 A",
+              "from",
+              "quay",
+              "length",
+              "40");
+      assertThat(said).startsWith("B is added with 2 rows of Outlets");
+      assertThat(book.column("supplies.verdict")).doesNotContain("stop");
+      assertThat(book.column("outlets.verdict")).hasSize(3).doesNotContain("stop");
+      assertThat(book.column("outlets.legsOf").get(2)).isEqualTo("L1-L2-L3");
+      // 5G16 by VDE 0298-4, laid singly at 30 °C and less: more than the 63 A upstream
+      assertThat(number(book, "runs.upstream", 2)).isEqualTo(63);
+      assertThat(book.column("runs.verdict").get(1)).isNotEqualTo("stop");
+      XUndoManager undo =
+          UnoAccess.as(XUndoManagerSupplier.class, book.document()).getUndoManager();
+      assertThat(undo.getCurrentUndoActionTitle()).isEqualTo("Add distro");
+      undo.undo();
+      assertThat(book.column("supplies.verdict")).hasSize(2);
+      assertThat(book.column("outlets.verdict")).hasSize(1);
+      assertThat(book.column("runs.verdict")).hasSize(1);
+      undo.redo();
+      assertThat(book.column("outlets.verdict")).hasSize(3);
+      assertThatThrownBy(
+              () ->
+                  CommandDriver.command(
+                      office,
+                      book.document(),
+                      "distro",
+                      "name",
+                      "a",
+                      "kind",
+                      "32 A to 6 × 16 A",
+                      "from",
+                      "quay",
+                      "length",
+                      "4"))
+          .hasStackTraceContaining("is taken");
+    }
+  }
+
+  @Test
+  void lights_on_batteries_are_planned_with_what_charges_them(Office office) throws Exception {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "days",
+          row(
+              "date",
+              day("2027-02-01"),
+              "call",
+              clock(7, 0),
+              "wrap",
+              clock(18, 0),
+              "warmest",
+              20,
+              "coldest",
+              15));
+      book.rows(
+          "equipment",
+          LED,
+          row("item", "LED tube", "watts", 50, "inrush", "electronic", "harmonic", 0.1),
+          row("item", "charging station", "watts", 300, "harmonic", 0.1, "powerFactor", 0.95));
+      book.rows("loads", LAMP, row("item", "charging station", "place", "A-3"));
+      book.rows(
+          "batteryTypes",
+          row(
+              "type",
+              "98 Wh",
+              "chemistry",
+              "NMC",
+              "ampHours",
+              6.8,
+              "wattHours",
+              98,
+              "outputs",
+              "12",
+              "maxAmps",
+              12,
+              "owned",
+              6,
+              "health",
+              1));
+      Map<String, Object> tube =
+          row(
+              "item",
+              "LED tube",
+              "battery",
+              "98 Wh",
+              "quantity",
+              2,
+              "minVolts",
+              11,
+              "maxVolts",
+              17,
+              "from",
+              clock(8, 0),
+              "to",
+              clock(11, 0));
+      book.rows("batteryLoads", tube);
+      book.rows(
+          "batteryChargers",
+          row("charger", "charging station", "channels", 2, "amps", 3, "air", 15));
+      sound(book);
+      // 98 Wh / 50 W = 1.96 h at most: one change a tube in three hours
+      assertThat(book.column("batteryLoads.changes")).containsExactly("2.0");
+      assertThat(book.column("batteryChanges.item")).containsExactly("LED tube", "LED tube");
+      assertThat(number(book, "batteryTypes.uncharged", 1)).isEqualTo(4);
+      book.rows("batteryLoads", with(tube, "quantity", 8));
+      stops(book, "batteryLoads", 1, "run dry");
+      assertThat(number(book, "batteryTypes.shortOf", 1)).isPositive();
+    }
+  }
+
+  /** 2000 W over 50 m of 2.5 mm², R = 8.0 Ω/km at 20 °C and more when warm: more than 6.9 V. */
+  @Test
+  void voltages_are_compared_over_one_cable(Office office) throws Exception {
+    try (PlanSheet book = quay(office)) {
+      book.rows(
+          "comparison",
+          row("system", "1PH", "volts", 230, "watts", 2000, "length", 50, "size", "2.5 mm²"),
+          row("system", "1PH", "volts", 120),
+          row("system", "3PH", "volts", 400));
+      assertThat(number(book, "comparison.amps", 1)).isCloseTo(8.70, within(0.01));
+      assertThat(number(book, "comparison.amps", 2)).isCloseTo(16.67, within(0.01));
+      assertThat(number(book, "comparison.amps", 3)).isCloseTo(2.89, within(0.01));
+      assertThat(number(book, "comparison.drop", 1)).isBetween(6.4, 8.7);
+      sound(book);
     }
   }
 }

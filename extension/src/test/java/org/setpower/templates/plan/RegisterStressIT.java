@@ -44,6 +44,8 @@ class RegisterStressIT {
     row.put("cycles", 50.0 + i);
     row.put("place", "shelf " + i % 12);
     row.put("un383", "yes");
+    row.put("inspected", day("2026-10-20"));
+    row.put("inspectedBy", "bench");
     return row;
   }
 

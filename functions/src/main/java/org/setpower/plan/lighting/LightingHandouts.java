@@ -313,14 +313,21 @@ final class LightingHandouts {
         .toList();
   }
 
-  /** Every hour of a day with the load of the first generators, in the order of their rows. */
+  /** Every hour of a day with the load of the first generators by name. */
   List<LightingPapers.HourRow> hours() {
     List<LightingPapers.HourRow> rows = new ArrayList<>();
+    List<GeneratorJudge.State> states =
+        plan.generatorStates().values().stream()
+            .filter(s -> s.node() != null)
+            .sorted(
+                Comparator.comparing((GeneratorJudge.State s) -> Identity.of(s.node().name()))
+                    .thenComparing(s -> s.fuel().profile().toString()))
+            .toList();
     Double[] load = new Double[4];
     for (int h = 0; h < 24; h++) {
       for (int g = 0; g < load.length; g++) {
-        GeneratorJudge.State state = plan.generatorStates().get(g + 1);
-        boolean known = state != null && state.node() != null && h < state.fuel().profile().size();
+        GeneratorJudge.State state = g < states.size() ? states.get(g) : null;
+        boolean known = state != null && h < state.fuel().profile().size();
         load[g] = known ? state.fuel().profile().get(h) : null;
       }
       rows.add(new LightingPapers.HourRow(LocalTime.of(h, 0), load[0], load[1], load[2], load[3]));

@@ -66,6 +66,7 @@ final class BatteryJudge {
    *
    * @param chemistry null where the type or its chemistry is not known
    * @param limits null where the type, its chemistry or its limits are not known
+   * @param cells most cell voltages in a test of the type
    * @param counting tests that count, one a battery
    * @param resistances newest tests with a resistance, one a battery
    */
@@ -73,6 +74,7 @@ final class BatteryJudge {
       boolean known,
       Chemistry chemistry,
       CellLimits limits,
+      int cells,
       BenchTests.Peers counting,
       BenchTests.Peers resistances) {}
 
@@ -151,6 +153,7 @@ final class BatteryJudge {
     if (type.limits() != null) {
       judgeCells(type.limits(), cells);
     }
+    judgeMeasured(type, counting);
     Double times = judgeResistance(type, resistance);
     judgeHealth(type, counting);
     for (Judged test : bench.of(serial)) {
@@ -196,7 +199,32 @@ final class BatteryJudge {
       }
     }
     if (battery.inspected() != null && battery.inspected().isAfter(settings.asOf())) {
-      add(Status.KEEP, RegisterFinding.INSPECTED_LATER, battery.inspected());
+      add(Status.NOT_INSPECTED, RegisterFinding.INSPECTED_LATER, battery.inspected());
+    } else if (battery.condition() == Condition.FINE && battery.outTo() == null) {
+      judgeInspection();
+    }
+    if (battery.returned() != null && battery.returned().isAfter(settings.asOf())) {
+      add(Status.NOT_INSPECTED, RegisterFinding.RETURNED_LATER, battery.returned());
+    }
+  }
+
+  /** Fine is what an inspection found: of a known day, by a role, recent, after the last return. */
+  private void judgeInspection() {
+    LocalDate inspected = battery.inspected();
+    if (inspected == null || battery.inspectedBy() == null) {
+      add(Status.NOT_INSPECTED, RegisterFinding.INSPECTION_BLANK);
+    } else if (battery.returned() != null && battery.returned().isAfter(inspected)) {
+      add(
+          Status.NOT_INSPECTED,
+          RegisterFinding.INSPECTION_BEFORE_RETURN,
+          battery.returned(),
+          inspected);
+    } else if (inspected.plusDays(settings.inspectionDays()).isBefore(settings.asOf())) {
+      add(
+          Status.NOT_INSPECTED,
+          RegisterFinding.INSPECTION_OLD,
+          inspected,
+          (double) settings.inspectionDays());
     }
   }
 
@@ -216,6 +244,30 @@ final class BatteryJudge {
     }
     if (newest.isPresent() && newest.get().spread() > limits.spread() + ROUNDING) {
       add(Status.SERVICE, RegisterFinding.IMBALANCE, newest.get().spread(), limits.spread());
+    }
+  }
+
+  /** A cell that was not measured, or not when the test says, may be the bad one. */
+  private void judgeMeasured(Type type, Optional<Judged> counting) {
+    if (counting.isEmpty()) {
+      return;
+    }
+    if (counting.get().cells() > 0 && counting.get().cells() < type.cells()) {
+      add(
+          Status.KEEP,
+          RegisterFinding.CELLS_MISSING,
+          (double) counting.get().cells(),
+          (double) type.cells());
+    }
+    boolean outside = findings.stream().anyMatch(f -> f.key() == RegisterFinding.CELL_OUTSIDE);
+    boolean lithiumIon =
+        type.chemistry() == Chemistry.LI_ION || type.chemistry() == Chemistry.NCA;
+    if (lithiumIon && !outside) {
+      Double charge = counting.get().test().charge();
+      counting
+          .get()
+          .contradicting()
+          .ifPresent(v -> add(Status.UNCLEAR, RegisterFinding.CELLS_CHARGE, v, charge));
     }
   }
 

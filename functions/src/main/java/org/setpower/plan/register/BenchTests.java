@@ -34,6 +34,11 @@ final class BenchTests {
    */
   static final double LOWEST_SHARE = 0.3;
 
+  /** A load is set to full watts, and so little more changes no result; common practice. */
+  private static final double LOAD_ROOM = 1.05;
+
+  private static final double FULL = 0.9;
+  private static final double HALF = 0.5;
   private static final double ROUNDING = 1e-9;
 
   /** Columns without which a test is not compared. */
@@ -83,6 +88,24 @@ final class BenchTests {
           && other.test().charge() != null
           && Math.abs(celsius - other.celsius) <= LIKE_TEMPERATURE + ROUNDING
           && Math.abs(test().charge() - other.test().charge()) <= LIKE_CHARGE + ROUNDING;
+    }
+
+    /** How many cell voltages are typed. */
+    int cells() {
+      return test().cells().size();
+    }
+
+    /**
+     * A rested lithium-ion cell that its state of charge contradicts: above 90 % it has more than
+     * 3.8 V, below 50 % less than 4.05 V. From memory, with room to the curves of makers.
+     */
+    Optional<Double> contradicting() {
+      Double charge = test().charge();
+      return charge == null
+          ? Optional.empty()
+          : test().cells().stream()
+              .filter(v -> charge >= FULL && v < 3.8 || charge <= HALF && v > 4.05)
+              .findFirst();
     }
 
     /** V between the best and the worst cell. */
@@ -152,7 +175,7 @@ final class BenchTests {
         findings.add(Finding.of(RegisterFinding.TEST_INCOMPLETE, column));
       }
     } else {
-      if (test.load() != null && test.load() > settings.maxLoad() * rated + ROUNDING) {
+      if (test.load() != null && test.load() > LOAD_ROOM * settings.maxLoad() * rated + ROUNDING) {
         findings.add(
             Finding.of(RegisterFinding.TEST_LOAD, test.load(), settings.maxLoad() * rated));
       }
@@ -263,9 +286,11 @@ final class BenchTests {
                 .thenComparing(BY_CELLS));
   }
 
-  /** Whether a compared test later than a day is there. */
-  boolean hasComparedAfter(String serial, LocalDate day) {
-    return of(serial).stream().anyMatch(j -> j.compared() && j.test().date().isAfter(day));
+  /** Whether a compared test later than a day, and not later than another, is there. */
+  boolean hasComparedBetween(String serial, LocalDate day, LocalDate last) {
+    return of(serial).stream()
+        .filter(j -> j.compared() && j.test().date().isAfter(day))
+        .anyMatch(j -> !j.test().date().isAfter(last));
   }
 
   /**

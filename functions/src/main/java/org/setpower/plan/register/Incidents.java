@@ -165,15 +165,36 @@ final class Incidents {
     boolean inspected =
         b.inspected() != null
             && b.inspectedBy() != null
+            && !maybeSame(b.inspectedBy(), c.incident().reportedBy())
             && b.inspected().isAfter(day)
             && !b.inspected().isAfter(settings.asOf());
     if (!inspected) {
       missing.add(Finding.of(RegisterFinding.CLOSING_INSPECTION, named(b.serial())));
     }
-    if (!bench.hasComparedAfter(Identity.of(b.serial()), day)) {
+    LocalDate closed = c.incident().closed();
+    if (closed == null || !bench.hasComparedBetween(Identity.of(b.serial()), day, closed)) {
       missing.add(Finding.of(RegisterFinding.CLOSING_TEST, named(b.serial())));
     }
     return missing;
+  }
+
+  /**
+   * Whether two roles may be one person: technician 2 and technician 02 are, and technician alone
+   * may be any of them.
+   */
+  private static boolean maybeSame(String one, String other) {
+    String a = role(one);
+    String b = role(other);
+    String shorter = a.length() < b.length() ? a : b;
+    return a.equals(b)
+        || shorter.matches("\\p{L}+") && (a.startsWith(shorter) && b.startsWith(shorter));
+  }
+
+  private static String role(String typed) {
+    return Identity.of(typed)
+        .replaceAll("[^\\p{L}\\p{N}]", "")
+        .replaceAll("^TECHNICIANN[OR](?=\\d)", "TECHNICIAN")
+        .replaceAll("(?<!\\d)0+(?=\\d)", "");
   }
 
   /** What is missing for closing the row, whatever the battery. */
@@ -195,7 +216,7 @@ final class Incidents {
     if (!TECHNICIAN.matcher(Identity.of(i.closedBy())).matches()) {
       missing.add(Finding.of(RegisterFinding.CLOSING_ROLE, named(i.closedBy())));
     }
-    if (i.reportedBy() == null || Identity.of(i.reportedBy()).equals(Identity.of(i.closedBy()))) {
+    if (i.reportedBy() == null || maybeSame(i.reportedBy(), i.closedBy())) {
       missing.add(Finding.of(RegisterFinding.CLOSING_REPORTER));
     }
     if (i.reason() == null) {

@@ -15,6 +15,14 @@ public enum RegisterFinding implements FindingKey {
   /** Arguments: condition. */
   NEEDS_SERVICE("service", Severity.STOP),
   NOT_INSPECTED("notInspected", Severity.STOP),
+  /** Fine without day or role. */
+  INSPECTION_BLANK("inspection.blank", Severity.STOP),
+  /** Arguments: date, days an inspection is valid. */
+  INSPECTION_OLD("inspection.old", Severity.STOP),
+  /** Arguments: date of the return, date of the inspection. */
+  INSPECTION_BEFORE_RETURN("inspection.return", Severity.STOP),
+  /** Arguments: date of the return. */
+  RETURNED_LATER("returnedLater", Severity.STOP),
   /** Arguments: condition, date or —. */
   INCIDENT_OPEN("incident.open", Severity.DANGER),
   /** A closing that does not count. Arguments: condition, date or —, what is missing. */
@@ -29,6 +37,10 @@ public enum RegisterFinding implements FindingKey {
   ENTER_INCIDENT("enterIncident", Severity.CHECK),
   /** Arguments: V, lowest V, highest V. */
   CELL_OUTSIDE("cellOutside", Severity.DANGER),
+  /** Fewer cells than in tests of its type. Arguments: cells typed, cells of the type. */
+  CELLS_MISSING("cellsMissing", Severity.CHECK),
+  /** Arguments: V, state of charge. */
+  CELLS_CHARGE("cellsCharge", Severity.HOLD),
   /** Arguments: V, limit V. */
   IMBALANCE("imbalance", Severity.STOP),
   /** Arguments: mΩ, median mΩ of the type, limit as a multiple. */
@@ -71,7 +83,7 @@ public enum RegisterFinding implements FindingKey {
   WARRANTY("warranty", Severity.CHECK),
   NO_SUMMARY("noSummary", Severity.CHECK),
   /** Arguments: date. */
-  INSPECTED_LATER("inspectedLater", Severity.CHECK),
+  INSPECTED_LATER("inspectedLater", Severity.STOP),
   /** Arguments: decision. */
   DECIDED("decided", Severity.STOP),
   DECIDED_QUARANTINE("decided.quarantine", Severity.DANGER),
@@ -129,6 +141,8 @@ public enum RegisterFinding implements FindingKey {
   LIMIT_MILD("limit.mild", Severity.CHECK),
   LIMIT_CROSSED("limit.crossed", Severity.STOP),
   WATCH_BELOW_RETIRE("project.watch", Severity.CHECK),
+  /** Arguments: date. */
+  JOB_BACK_PAST("project.jobBack", Severity.CHECK),
   TEST_TEMPERATURES_CROSSED("project.temperatures", Severity.STOP),
   /** Arguments: required, fit. */
   TYPE_SHORT("type.short", Severity.CHECK),

@@ -81,7 +81,7 @@ public record RegisterInputs(
               min = 0.01,
               max = 5,
               blank = "Blank: 0.5 W a rated Wh, empty in two hours.",
-              help = "A higher load gives less: its test is not compared.")
+              help = "A test with a load more than 5 % above it is not compared: it gives less.")
           Double maxLoad,
       @Input(
               key = "validDays",
@@ -92,6 +92,15 @@ public record RegisterInputs(
               blank = "Blank: 180 days.",
               help = "A battery whose last compared test is older is not tested.")
           Double validDays,
+      @Input(
+              key = "inspectionDays",
+              heading = "Inspection valid",
+              unit = "days",
+              min = 1,
+              max = 3650,
+              blank = "Blank: 90 days.",
+              help = "A battery whose last inspection is older does not go out before the next.")
+          Double inspectionDays,
       @Input(
               key = "untested",
               heading = "Batteries not tested",
@@ -127,7 +136,13 @@ public record RegisterInputs(
               heading = "Back by",
               blank = "Blank: no date agreed.",
               help = "Day agreed for the return of what is on the issue list.")
-          LocalDate jobBack) {}
+          LocalDate jobBack,
+      @Input(
+              key = "contact",
+              heading = "Contact of the house",
+              blank = "Blank: the issue list names none.",
+              help = "Telephone of a role, such as the rental desk; printed on the issue list.")
+          String contact) {}
 
   /** A type of battery. */
   @Table(key = "types", heading = "Types", rows = 40)
@@ -235,13 +250,13 @@ public record RegisterInputs(
       @Input(
               key = "inspected",
               heading = "Inspected on",
-              blank = "Blank: no incident can be closed.",
+              blank = "Blank: not inspected, does not go out.",
               help = "Day of the last inspection by hand and eye.")
           LocalDate inspected,
       @Input(
               key = "inspectedBy",
               heading = "Inspected by",
-              blank = "Blank: the inspection closes no incident.",
+              blank = "Blank: not inspected, does not go out.",
               help = "A role, no name.")
           String inspectedBy,
       @Input(
@@ -262,6 +277,12 @@ public record RegisterInputs(
               blank = "Blank: no date agreed.",
               help = "Day agreed for its return.")
           LocalDate backBy,
+      @Input(
+              key = "returned",
+              heading = "Returned on",
+              blank = "Blank: it was not out since its inspection.",
+              help = "Day of the last return: it goes out again after an inspection on or after it.")
+          LocalDate returned,
       @Input(
               key = "un383",
               heading = "UN 38.3 summary",

@@ -69,7 +69,7 @@ public final class RegisterPlan {
     Map<String, BatteryJudge.Type> known = known(rows);
     BatteryJudge.Type unknown =
         new BatteryJudge.Type(
-            false, null, null, new BenchTests.Peers(List.of()), new BenchTests.Peers(List.of()));
+            false, null, null, 0, new BenchTests.Peers(List.of()), new BenchTests.Peers(List.of()));
     for (InputRow<Battery> row : rows) {
       boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
       states.put(
@@ -170,6 +170,8 @@ public final class RegisterPlan {
               true,
               twice ? null : chemistry,
               twice || chemistry == null ? null : used.get(chemistry),
+              own.stream().flatMap(s -> bench.of(s).stream()).mapToInt(BenchTests.Judged::cells).max()
+                  .orElse(0),
               new BenchTests.Peers(own.stream().flatMap(s -> bench.counting(s).stream()).toList()),
               new BenchTests.Peers(
                   own.stream().flatMap(s -> bench.newestResistance(s).stream()).toList())));
@@ -200,6 +202,7 @@ public final class RegisterPlan {
               : has(judged, RegisterFinding.NEWER_TEST)
                       || has(judged, RegisterFinding.UNDATED_TEST)
                       || has(judged, RegisterFinding.BELOW_TYPE)
+                      || has(judged, RegisterFinding.CELLS_MISSING)
                   ? Action.TEST
                   : status(judged) == Status.WATCH ? Action.WATCH : null;
       case NOT_TESTED -> Action.TEST;
@@ -230,7 +233,9 @@ public final class RegisterPlan {
   private boolean isOutElsewhere(Gate.Judged<InputRow<Battery>> judged) {
     String job = Identity.of(settings.job());
     return isOut(judged)
-        && (job.isEmpty() || !Identity.of(judged.item().value().outTo()).equals(job));
+        && (job.isEmpty()
+            || !Identity.of(judged.item().value().outTo()).equals(job)
+            || has(judged, RegisterFinding.OVERDUE));
   }
 
   private static boolean isOut(Gate.Judged<InputRow<Battery>> judged) {
@@ -477,7 +482,7 @@ public final class RegisterPlan {
   private RegisterResults.Slip slip(InputRow<Checkout> row, RegisterResults.CheckoutResult judged) {
     if (!judged.mayGoOut()) {
       return new RegisterResults.Slip(
-          row.value().serial(), judged.verdict(), false, judged.reasons(), null, null, null, null);
+          row.value().serial(), judged.verdict(), false, judged.reasons(), null, null, null, null, null, null);
     }
     Gate.Judged<InputRow<Battery>> fit = found(row).get(0);
     Battery battery = fit.item().value();
@@ -491,12 +496,20 @@ public final class RegisterPlan {
         battery.type(),
         battery.energy(),
         tested ? state.health() : null,
-        tested ? state.tested() : null);
+        tested ? state.tested() : null,
+        BOX,
+        BOX);
   }
 
   private RegisterResults.Handover handover(List<RegisterResults.Slip> slip) {
     int out = (int) slip.stream().filter(RegisterResults.Slip::mayGoOut).count();
-    return new RegisterResults.Handover(settings.job(), settings.jobBack(), out, slip.size() - out);
+    return new RegisterResults.Handover(
+        settings.job(),
+        settings.jobBack(),
+        settings.contact(),
+        settings.asOf().equals(LocalDate.MAX) ? null : settings.asOf(),
+        out,
+        slip.size() - out);
   }
 
   private List<IssueRow> issues(

@@ -49,7 +49,7 @@ public final class RegisterResults {
   public record ProjectResult(
       @Result(
               key = "verdict",
-              heading = "Status",
+              heading = "Status of the entries here",
               from = "project.reasons",
               rule = "The worst of the reasons.")
           Verdict verdict,
@@ -648,7 +648,19 @@ public final class RegisterResults {
               heading = "Last test",
               from = {"slip.mayGoOut", "batteries.status", "batteries.tested"},
               rule = "Of a battery that may go out and has a valid test.")
-          LocalDate tested) {}
+          LocalDate tested,
+      @Result(
+              key = "taken",
+              heading = "Taken",
+              from = "slip.mayGoOut",
+              rule = "A box to tick on paper.")
+          String taken,
+      @Result(
+              key = "back",
+              heading = "Back, condition",
+              from = "slip.mayGoOut",
+              rule = "A box to tick on paper.")
+          String back) {}
 
   /** The head of the issue list. */
   @Table(key = "handover", heading = "Issue list", rows = 1)
@@ -661,6 +673,18 @@ public final class RegisterResults {
               from = "project.jobBack",
               rule = "From Check-out.")
           LocalDate backBy,
+      @Result(
+              key = "contact",
+              heading = "Contact of the house",
+              from = "project.contact",
+              rule = "From Check-out.")
+          String contact,
+      @Result(
+              key = "issued",
+              heading = "Issued on",
+              from = "project.asOf",
+              rule = "The day of the register.")
+          LocalDate issued,
       @Result(
               key = "out",
               heading = "May go out",

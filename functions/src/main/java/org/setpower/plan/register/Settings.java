@@ -29,17 +29,22 @@ record Settings(
     double rest,
     double maxLoad,
     long validDays,
+    long inspectionDays,
     UntestedRule untested,
     double retireBelow,
     double watchBelow,
     String job,
     LocalDate jobBack,
+    String contact,
     List<Finding> findings) {
   private static final double COLDEST = 15;
   private static final double WARMEST = 30;
   private static final double REST = 1;
   private static final double MAX_LOAD = 0.5;
   private static final double VALID_DAYS = 180;
+  /** Common practice of rental houses: at least each quarter. */
+  private static final double INSPECTION_DAYS = 90;
+
   private static final double RETIRE_BELOW = 0.8;
   private static final double WATCH_BELOW = 0.85;
 
@@ -60,6 +65,11 @@ record Settings(
     if (watchBelow < retireBelow) {
       findings.add(Finding.of(RegisterFinding.WATCH_BELOW_RETIRE));
     }
+    if (typed.asOf() != null
+        && typed.jobBack() != null
+        && typed.jobBack().isBefore(typed.asOf())) {
+      findings.add(Finding.of(RegisterFinding.JOB_BACK_PAST, typed.jobBack()));
+    }
     return new Settings(
         or(typed.asOf(), LocalDate.MAX),
         unit,
@@ -68,11 +78,13 @@ record Settings(
         or(typed.rest(), REST),
         or(typed.maxLoad(), MAX_LOAD),
         (long) Math.floor(or(typed.validDays(), VALID_DAYS)),
+        (long) Math.floor(or(typed.inspectionDays(), INSPECTION_DAYS)),
         or(typed.untested(), UntestedRule.HOLD),
         retireBelow,
         watchBelow,
         typed.job(),
         typed.jobBack(),
+        typed.contact(),
         List.copyOf(findings));
   }
 

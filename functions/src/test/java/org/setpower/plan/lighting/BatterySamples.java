@@ -113,9 +113,49 @@ final class BatterySamples {
             1,
             "efficiency",
             0.85,
-            "usable",
-            0.9,
             "roundTrip",
             20);
+  }
+
+  /** One tube all day on two batteries and a small charger: what charges later leaves it dark. */
+  static Ranges tight() {
+    return filled()
+        .set("equipment", 3, "watts", 60)
+        .set("batteryTypes", 1, "owned", 2)
+        .set("batteryLoads", 1, "quantity", 1, "from", "", "to", "", "converter", "", "watts", 50)
+        .set("batteryChargers", 1, "efficiency", 0.9, "atOnce", "", "channels", 1, "warmUp", 0.5)
+        .row(
+            "days",
+            "date",
+            day("2027-02-02"),
+            "call",
+            clock(7, 0),
+            "wrap",
+            clock(18, 0),
+            "warmest",
+            20,
+            "coldest",
+            15)
+        .row(
+            "comparison",
+            "system",
+            "1PH",
+            "volts",
+            230,
+            "watts",
+            2000,
+            "length",
+            50,
+            "size",
+            "2.5 mm²");
+  }
+
+  /** Four tubes at once and a charger with power for all its channels. */
+  static Ranges channels() {
+    return tight()
+        .set("equipment", 3, "watts", 600)
+        .set("batteryTypes", 1, "owned", 6)
+        .set("batteryLoads", 1, "quantity", 4)
+        .set("batteryChargers", 1, "channels", 2, "roundTrip", 5);
   }
 }

@@ -135,6 +135,16 @@ class LightingBatteriesTest {
     assertThat(keys(load(uncharged).reasons())).doesNotContain("batteries.position.dark");
   }
 
+  /** What goes dark on the first day is still run, and told, on the second. */
+  @Test
+  void a_stop_of_one_day_takes_nothing_out_of_the_next() {
+    Ranges both = twoDays().set("batteryLoads", 1, "quantity", 6);
+    Ranges first = both.copy().set("batteryLoads", 1, "toDay", day("2027-02-01"));
+    assertThat(keys(load(first).reasons())).contains("batteries.position.dark");
+    assertThat(both.calculate().rows(BatteryResults.CHANGE_ROW))
+        .hasSizeGreaterThan(first.calculate().rows(BatteryResults.CHANGE_ROW).size());
+  }
+
   private static Ranges twoDays() {
     return tubes()
         .set("batteryTypes", 1, "owned", 4)

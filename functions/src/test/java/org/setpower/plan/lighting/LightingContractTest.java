@@ -39,6 +39,10 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.faults(),
         LightingSamples.shortOfFuel(),
         BatterySamples.filled(),
+        BatterySamples.filled().set("groups", 1, "on", "no"),
+        BatterySamples.tight(),
+        BatterySamples.tight().set("days", 1, "coldest", -6),
+        BatterySamples.channels(),
         BatterySamples.tubes().set("batteryLoads", 1, "item", "panel"),
         BatterySamples.tubes().set("batteryChargers", 1, "charger", "case"),
         LightingSamples.quay().set("project", 1, "units", "US (figures are ft, °F, US gal)"));

@@ -443,6 +443,27 @@ class LightingRulesTest {
     assertThat(order(plan).stream().filter(o -> o.kind().equals("cable")).count()).isEqualTo(2);
   }
 
+  /** Straight from a source no outlet says which connector: the smallest made for the breaker. */
+  @Test
+  void a_cable_straight_from_a_source_has_the_connector_of_its_breaker() {
+    assertThat(cable(order(quay())).connector()).isEqualTo("IEC 60309 63 A 5-pin");
+    Ranges large =
+        quay()
+            .set("project", 1, "rule", "VDE 0298-4")
+            .set("supplies", 1, "breaker", 125)
+            .set("runs", 1, "size", "5G35");
+    assertThat(cable(order(large)).connector()).isEqualTo("IEC 60309 125 A 5-pin");
+    assertThat(cable(order(quay().set("runs", 1, "connector", "terminals"))).connector())
+        .isEqualTo("terminals");
+    assertThat(order(stage()).stream().filter(r -> r.size() != null && r.size().startsWith("4/0")))
+        .isNotEmpty()
+        .allMatch(r -> "single-pole set".equals(r.connector()));
+  }
+
+  private static LightingPapers.OrderRow cable(List<LightingPapers.OrderRow> order) {
+    return order.stream().filter(r -> "cable".equals(r.kind())).findFirst().orElseThrow();
+  }
+
   @Test
   void an_adaptor_to_a_smaller_plug_names_the_breaker_it_needs() {
     Ranges plan = quay().set("outlets", 1, "connector", "IEC 60309 32 A 5-pin", "breaker", "32");

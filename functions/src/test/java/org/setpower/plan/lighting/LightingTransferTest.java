@@ -33,7 +33,7 @@ class LightingTransferTest {
         .containsExactlyInAnyOrder(
             List.of("LED 1600", "lighting", 1.0),
             List.of("distro 63 A, 1–6: IEC 60309 16 A 3-pin", "power", 1.0),
-            List.of("cable rubber, 5 × 16 mm², 25 m", "power", 1.0));
+            List.of("cable rubber, 5 × 16 mm², 25 m, IEC 60309 63 A 5-pin", "power", 1.0));
     assertThat(batch.withheld()).isEmpty();
   }
 

@@ -109,7 +109,7 @@ class RegisterRulesTest {
   @Test
   void what_only_awaits_a_test_is_not_bought() {
     Ranges two = sound();
-    two.row("batteries", "serial", "P1-02", "type", "P1", "condition", "fine", "energy", 98);
+    two.row("batteries", RegisterSamples.fine("P1-02"));
     assertThat(battery(two, 2).status()).isEqualTo(Status.NOT_TESTED);
     assertThat(battery(two, 2).fit()).isFalse();
     assertThat(two.calculate().rows(RegisterResults.TYPES).get(0).toBuy()).isZero();
@@ -307,6 +307,7 @@ class RegisterRulesTest {
   void a_test_is_valid_on_its_last_day() {
     // 3 Nov 2026 and 180 days are 2 May 2027
     Ranges ranges = sound().set("project", 1, "asOf", day("2027-05-02"));
+    ranges.set("batteries", 1, "inspected", day("2027-05-01"));
     assertThat(battery(ranges, 1).status()).isEqualTo(Status.KEEP);
     ranges.set("project", 1, "asOf", day("2027-05-03"));
     assertThat(battery(ranges, 1).status()).isEqualTo(Status.NOT_TESTED);
@@ -463,6 +464,104 @@ class RegisterRulesTest {
     assertThat(slip(out.set("project", 1, "job", "#")).mayGoOut()).isFalse();
     Ranges damaged = sound().set("batteries", 1, "outTo", "A", "condition", "wet");
     assertThat(slip(damaged.set("project", 1, "job", "A")).mayGoOut()).isFalse();
+  }
+
+  /** 10 February 2027 is the day; 90 days before is 12 November 2026: common practice. */
+  @ParameterizedTest
+  @CsvSource({
+    "inspected,''",
+    "inspectedBy,''",
+    "inspected,2019-05-01",
+    "inspected,2026-11-11",
+    "inspected,2027-02-11",
+    "returned,2027-01-16",
+    "returned,2027-02-11"
+  })
+  void fine_needs_a_recent_inspection_after_the_last_return(String key, String cell) {
+    Object typed = cell.startsWith("2") ? (Object) day(cell) : cell;
+    Ranges ranges = sound().set("batteries", 1, key, typed);
+    assertWithheld(ranges, Status.NOT_INSPECTED);
+    assertThat(battery(ranges, 1).action()).isEqualTo(Action.INSPECT);
+    assertThat(battery(ranges.set("batteries", 1, "decided", "keep"), 1).fit()).isFalse();
+  }
+
+  @Test
+  void an_inspection_counts_on_its_last_day_and_on_the_day_of_the_return() {
+    Ranges last = sound().set("batteries", 1, "inspected", day("2026-11-12"));
+    assertThat(battery(last, 1).fit()).isTrue();
+    assertThat(battery(last.set("project", 1, "inspectionDays", 89), 1).fit()).isFalse();
+    Ranges returned = sound().set("batteries", 1, "returned", day("2027-01-15"));
+    assertThat(battery(returned, 1).fit()).isTrue();
+  }
+
+  /** Whoever reported it neither inspects nor closes it: common practice. */
+  @ParameterizedTest
+  @CsvSource({
+    "technician 2,technician 02",
+    "technician 2,technician",
+    "technician,technician 2",
+    "technician no. 2,technician 2"
+  })
+  void a_reporter_under_another_spelling_closes_nothing(String reporter, String closer) {
+    Ranges ranges = incidents().set("incidents", 1, "reportedBy", reporter, "closedBy", closer);
+    assertThat(battery(ranges, 1).fit()).isFalse();
+    Ranges inspected = incidents().set("incidents", 1, "reportedBy", reporter);
+    inspected.set("incidents", 1, "closedBy", "technician 7");
+    assertThat(battery(inspected.set("batteries", 1, "inspectedBy", closer), 1).fit()).isFalse();
+  }
+
+  @Test
+  void another_numbered_technician_closes_it() {
+    Ranges ranges = incidents().set("incidents", 1, "reportedBy", "technician 2");
+    assertThat(battery(ranges.set("incidents", 1, "closedBy", "technician 3"), 1).fit()).isTrue();
+    assertThat(battery(ranges.set("incidents", 1, "closedBy", "technician 12"), 1).fit()).isTrue();
+  }
+
+  /** Its test is of 3 November 2026. */
+  @Test
+  void an_incident_is_not_closed_before_the_test_it_rests_on() {
+    Ranges ranges = incidents().set("incidents", 1, "closed", day("2026-11-02"));
+    assertThat(battery(ranges, 1).fit()).isFalse();
+    assertThat(battery(ranges.set("incidents", 1, "closed", day("2026-11-03")), 1).fit()).isTrue();
+  }
+
+  /** Rested lithium-ion cells have about 4.2 V full and 3.7 V half full: from memory. */
+  @ParameterizedTest
+  @CsvSource({"2.6,1", "4.15,0.4", "3.5,0.95"})
+  void a_cell_that_contradicts_its_charge_holds_the_battery(double volts, double charge) {
+    Ranges ranges = sound().set("tests", 1, "charge", charge);
+    for (int cell = 1; cell <= 4; cell++) {
+      ranges.set("tests", 1, "cell" + cell, volts);
+    }
+    assertThat(battery(ranges, 1).fit()).isFalse();
+    assertThat(keys(battery(ranges, 1).reasons())).contains(RegisterFinding.CELLS_CHARGE);
+  }
+
+  @Test
+  void a_test_with_fewer_cells_than_its_type_is_a_check() {
+    Ranges two = add(sound(), "P1-02", 92, 55);
+    two.set("tests", 2, "cell1", 4.15, "cell2", 4.15, "cell3", 4.15);
+    assertThat(keys(battery(two, 1).reasons())).isEmpty();
+    assertThat(keys(battery(two, 2).reasons())).containsExactly(RegisterFinding.CELLS_MISSING);
+    assertThat(battery(two, 2).action()).isEqualTo(Action.TEST);
+  }
+
+  /** Half of 98 Wh an hour are 49 W; nobody sets a load to the watt. */
+  @Test
+  void a_load_may_be_five_per_cent_high() {
+    assertThat(battery(sound().set("tests", 1, "load", 50), 1).fit()).isTrue();
+    assertThat(battery(sound().set("tests", 1, "load", 52), 1).fit()).isFalse();
+  }
+
+  @Test
+  void what_is_overdue_with_a_job_is_not_on_its_next_list() {
+    Ranges out = sound().set("batteries", 1, "outTo", "documentary", "backBy", day("2027-02-09"));
+    assertThat(slip(out.set("project", 1, "job", "documentary")).mayGoOut()).isFalse();
+    assertThat(slip(out.set("batteries", 1, "backBy", day("2027-02-10"))).mayGoOut()).isTrue();
+    assertThat(keys(slip(out.set("project", 1, "jobBack", day("2027-02-09"))).reasons())).isEmpty();
+    assertThat(
+            keys(out.calculate().rows(RegisterResults.PROJECT).get(0).reasons()))
+        .containsExactly(RegisterFinding.JOB_BACK_PAST);
   }
 
   @Test

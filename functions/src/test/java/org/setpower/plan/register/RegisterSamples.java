@@ -32,7 +32,7 @@ final class RegisterSamples {
     return Ranges.of(RegisterPlan.MODEL)
         .row("project", "asOf", day("2027-02-10"))
         .row("types", "type", "P1", "chemistry", "Li-ion", "required", 2)
-        .row("batteries", "serial", "P1-01", "type", "P1", "condition", "fine", "energy", 98)
+        .row("batteries", fine("P1-01"))
         .row(
             "tests",
             "serial",
@@ -62,9 +62,27 @@ final class RegisterSamples {
         .row("checkout", "serial", "P1-01");
   }
 
+  /** A battery that an inspection found fine. */
+  static Object[] fine(String serial) {
+    return new Object[] {
+      "serial",
+      serial,
+      "type",
+      "P1",
+      "condition",
+      "fine",
+      "energy",
+      98,
+      "inspected",
+      day("2027-01-15"),
+      "inspectedBy",
+      "bench"
+    };
+  }
+
   /** Adds a battery like the sound one. */
   static Ranges add(Ranges ranges, String serial, double measured, double resistance) {
-    ranges.row("batteries", "serial", serial, "type", "P1", "condition", "fine", "energy", 98);
+    ranges.row("batteries", fine(serial));
     ranges.row(
         "tests",
         "serial",
@@ -138,6 +156,9 @@ final class RegisterSamples {
     stock.row("batteries", "serial", "P1-08", "type", "P1", "energy", 98);
     stock.set("batteries", 5, "warranty", day("2028-01-01"));
     stock.row("batteries", "serial", "P1-09", "type", "P1", "condition", "fine");
+    stock.set("batteries", 9, "inspected", day("2027-01-15"), "inspectedBy", "bench");
+    stock.set("batteries", 3, "returned", day("2027-01-10"));
+    stock.set("project", 1, "contact", "rental desk", "inspectionDays", 60);
     for (int cell = 1; cell <= 14; cell++) {
       stock.set("tests", 2, "cell" + cell, 4.15);
     }
@@ -205,6 +226,7 @@ final class RegisterSamples {
         "reason",
         "exchanged by the maker");
     ranges.set("batteries", 2, "inspected", day("2026-11-02"), "inspectedBy", "bench");
+    ranges.set("project", 1, "inspectionDays", 120);
     ranges.row("incidents", "type", "P2", "happened", "contacts", "date", day("2026-10-01"));
     return ranges;
   }
@@ -236,6 +258,14 @@ final class RegisterSamples {
     ranges.row(
         "incidents", "serial", "X", "lastSerial", "P1-2", "type", "none", "happened", "fine");
     ranges.row("incidents", "happened", "wet", "date", day("2026-10-01"));
+    ranges.set("project", 1, "jobBack", day("2027-01-01"));
+    for (String serial : List.of("P1-03", "P1-04", "P1-05", "P1-06")) {
+      ranges.row("batteries", fine(serial));
+    }
+    ranges.set("batteries", 3, "inspectedBy", "");
+    ranges.set("batteries", 4, "inspected", day("2026-10-01"));
+    ranges.set("batteries", 5, "returned", day("2027-02-01"));
+    ranges.set("batteries", 6, "returned", day("2027-12-01"), "retired", day("2027-12-02"));
     return ranges;
   }
 
@@ -265,7 +295,9 @@ final class RegisterSamples {
       case "happened" -> List.of("dropped", "wet", "recalled", "contacts", "hot");
       case "asOf" -> List.of(46_500.0, 46_600.0);
       case "date" -> List.of(46_300.0, 46_400.0, 46_450.0, 46_700.0);
-      case "inspected" -> List.of(46_420.0, 46_480.0);
+      case "inspected" -> List.of(46_420.0, 46_480.0, 46_480.0, 46_480.0);
+      case "inspectionDays" -> List.of(60.0, 200.0, 400.0);
+      case "returned" -> List.of("", "", "", "", "", "", 46_410.0, 46_450.0, 46_900.0);
       case "closed" -> List.of(46_470.0, 46_490.0);
       case "retired" -> List.of("", "", "", "", "", "", 46_400.0);
       case "chemistry" -> List.of("Li-ion", "Li-ion", "Li-ion", "Li-ion", "LFP", "NiMH");

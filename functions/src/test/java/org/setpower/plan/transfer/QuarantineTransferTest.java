@@ -31,6 +31,9 @@ class QuarantineTransferTest {
             .row("batteries", "serial", "A2", "type", "P1", "condition", "dropped", "energy", 98)
             .row("batteries", "serial", "A3", "type", "P1", "condition", "fine", "energy", 98)
             .row("incidents", "serial", "A3", "happened", "wet", "date", day("2027-01-20"));
+    for (int row = 1; row <= 3; row++) {
+      ranges.set("batteries", row, "inspected", day("2027-02-01"), "inspectedBy", "bench");
+    }
     return TransferSource.of(RegisterPlan.MODEL, ranges.list());
   }
 

@@ -452,6 +452,12 @@ public final class PlanLayout {
           keys + ":" + CellNames.fixed(last, first.row() + inputs.rows()));
       ranges.put(PlanNames.top(inputs.key()), keys);
     }
+    if (!names.isShort()) {
+      workbook
+          .model()
+          .inputs()
+          .forEach(t -> ranges.put(names.argument(t), ranges.get(PlanNames.range(t.key()))));
+    }
     for (PlanList list : listed.keySet()) {
       Place top = places.get(list);
       ranges.put(names.top(list), absolute(top.tab(), top.column(), top.row()));

@@ -133,7 +133,7 @@ public final class PlanNames {
 
   /** The array formula of the block. */
   public String call() {
-    return call(isShort() ? t -> handed(range(t.key())) : this::argument);
+    return call(t -> handed(isShort() ? range(t.key()) : argument(t)));
   }
 
   private String call(Function<InputTable<?>, String> argument) {
@@ -147,8 +147,8 @@ public final class PlanNames {
         + ")";
   }
 
-  /** Whether the call says by itself how each table is handed over, or by names. */
-  private boolean isShort() {
+  /** Whether the call has the names of the tables themselves, or shorter ones. */
+  boolean isShort() {
     return call(t -> handed(range(t.key()))).length() <= MOST_LETTERS;
   }
 
@@ -157,9 +157,9 @@ public final class PlanNames {
     return "IFERROR(" + range + ";\"#\")";
   }
 
-  /** The name of an argument of a call that would be too long without it. */
-  private String argument(InputTable<?> table) {
-    return "In_" + (workbook.model().inputs().indexOf(table) + 1);
+  /** Another name of a table, for a call that would be too long with the first. */
+  String argument(InputTable<?> table) {
+    return "_" + (workbook.model().inputs().indexOf(table) + 1);
   }
 
   /** The name of a table to fill, from its row of keys to its end row. */
@@ -302,9 +302,6 @@ public final class PlanNames {
     Map<String, String> ranges = new TreeMap<>();
     ranges.put(MISSING, at(0, 1));
     ranges.put(COPIED, at(0, 2));
-    if (!isShort()) {
-      workbook.model().inputs().forEach(t -> ranges.put(argument(t), handed(range(t.key()))));
-    }
     if (!workbook.unitCell().isEmpty()) {
       ranges.put(UNITS, at(UNITS_COLUMN, 0) + ":" + CellNames.fixed(UNITS_COLUMN, 1));
     }

@@ -239,7 +239,7 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of("Battery changes", "What goes on and what comes off. " + BATTERIES)
             .hidden()
             .upright()
-            .prints(40)
+            .prints(30)
             .with(
                 book.list(
                         "", 120, "batteryChanges", "date", "by", "item", "piece", "on", "off", "to")

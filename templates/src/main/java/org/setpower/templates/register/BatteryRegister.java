@@ -61,7 +61,7 @@ public final class BatteryRegister implements PlanTemplate {
                 "Check-out",
                 "The serials that are to go out with a job; a list can be pasted. Print Issue list.")
             .with(
-                book.fields("", "project", "job", "jobBack"),
+                book.fields("", "project", "job", "jobBack", "contact"),
                 book.table("checkout").pick("serial", "batteries.serial").shows("mayGoOut")),
         PlanTab.of("Actions", "What to do with which battery, the most urgent first.")
             .paper()
@@ -127,6 +127,7 @@ public final class BatteryRegister implements PlanTemplate {
                     "asOf",
                     "temperatureUnit",
                     "validDays",
+                    "inspectionDays",
                     "untested",
                     "retireBelow",
                     "watchBelow")
@@ -148,10 +149,10 @@ public final class BatteryRegister implements PlanTemplate {
 
   /** One paper for a job, however many batteries it has. */
   private PlanTab issueList() {
-    return PlanTab.of("Issue list", "Goes out with the batteries of a job: those marked yes only.")
+    return PlanTab.of("Issue list", "Goes out with the batteries of a job. Why some are held back stands on Check-out.")
         .upright()
         .with(
-            book.lines("", "handover", "job", "backBy", "out", "held"),
+            book.lines("", "handover", "job", "issued", "backBy", "contact", "out", "held"),
             PlanText.signatures(
                 "Handed out by, date: ........................................................",
                 "Received by, date: ........................................................"),
@@ -164,17 +165,8 @@ public final class BatteryRegister implements PlanTemplate {
                 "Cover the terminals one by one for travel.",
                 "Return the battery about half full, and report what happened to it."),
             book.list(
-                    "slip",
-                    "verdict",
-                    "serial",
-                    "mayGoOut",
-                    "type",
-                    "energy",
-                    "health",
-                    "tested",
-                    "reasons")
-                .width("type", 18)
-                .width("reasons", 80));
+                "slip", "serial", "mayGoOut", "type", "energy", "health", "tested", "taken",
+                "back"));
   }
 
   private PlanTab summary() {

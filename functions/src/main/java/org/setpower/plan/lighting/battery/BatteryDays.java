@@ -3,6 +3,7 @@ package org.setpower.plan.lighting.battery;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,6 +66,8 @@ public final class BatteryDays {
   private final Map<Integer, List<Finding>> typeFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> loadFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> chargerFindings = new HashMap<>();
+  private final Set<Integer> clearLoads = new HashSet<>();
+  private final Set<Integer> clearChargers = new HashSet<>();
   private final Map<Integer, String> names = new TreeMap<>();
   private final Map<Integer, Double> watts = new HashMap<>();
   private final Map<LocalDate, Day> days = new TreeMap<>();
@@ -127,10 +130,6 @@ public final class BatteryDays {
     return new ArrayList<>(row.findings());
   }
 
-  private static boolean isClear(List<Finding> findings) {
-    return findings.stream().allMatch(f -> f.severity() == Severity.CHECK);
-  }
-
   private void judgeCharger(InputRow<BatteryCharger> row) {
     List<Finding> findings = own(row);
     String charger = row.value().charger();
@@ -181,6 +180,9 @@ public final class BatteryDays {
       loadFindings.values().forEach(f -> f.add(Finding.of(BatteryDayFinding.NO_DAY)));
       return;
     }
+    // what a day finds wrong does not take the rows out of the next
+    loadFindings.forEach((row, own) -> addIf(clearLoads, row, own));
+    chargerFindings.forEach((row, own) -> addIf(clearChargers, row, own));
     Map<String, Double> charges = new TreeMap<>();
     for (LocalDate date : dates) {
       List<InputRow<BatteryLoad>> on =
@@ -204,9 +206,15 @@ public final class BatteryDays {
     }
   }
 
+  private static void addIf(Set<Integer> clear, int row, List<Finding> own) {
+    if (own.stream().allMatch(f -> f.severity() == Severity.CHECK)) {
+      clear.add(row);
+    }
+  }
+
   private boolean isOn(InputRow<BatteryLoad> row, LocalDate date) {
     BatteryLoad load = row.value();
-    return isClear(loadFindings.get(row.number()))
+    return clearLoads.contains(row.number())
         && (load.fromDay() == null || !date.isBefore(load.fromDay()))
         && (load.toDay() == null || !date.isAfter(load.toDay()))
         && !isOff(load.group());
@@ -253,7 +261,7 @@ public final class BatteryDays {
     List<Integer> chargerRows = new ArrayList<>();
     Map<Integer, Double> power = new HashMap<>();
     for (InputRow<BatteryCharger> row : inputs.batteryChargers().filled().toList()) {
-      if (isClear(chargerFindings.get(row.number()))) {
+      if (clearChargers.contains(row.number())) {
         for (PlannedLoad load : pluggedOn(date, row.value())) {
           String name = row.value().charger() + " " + load.row().value().place();
           double all = load.watts() * load.quantity();
@@ -360,8 +368,6 @@ public final class BatteryDays {
         kind.atOnce(),
         "efficiency",
         kind.efficiency(),
-        "usable",
-        kind.usable(),
         "powerFrom",
         always ? null : clock(from == null ? (Double) call : from),
         "powerTo",

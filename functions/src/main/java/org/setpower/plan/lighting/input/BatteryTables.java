@@ -242,15 +242,6 @@ public final class BatteryTables {
               help = "What goes into the battery over what the supply gives.")
           Double efficiency,
       @Input(
-              key = "usable",
-              heading = "Usable from",
-              form = NumberForm.SHARE,
-              min = 0.5,
-              max = 1,
-              blank = "Blank: 100 %.",
-              help = "State of charge from which a battery may be taken off it.")
-          Double usable,
-      @Input(
               key = "roundTrip",
               heading = "Round trip",
               unit = "min",

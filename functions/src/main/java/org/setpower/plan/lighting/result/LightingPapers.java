@@ -30,6 +30,7 @@ public final class LightingPapers {
           Source.GENERATORS,
           Source.SIZES,
           Source.READINGS,
+          Source.COMPARISON,
           Source.BATTERY_TYPES,
           Source.BATTERY_LOADS,
           Source.BATTERY_CHARGERS);
@@ -1362,7 +1363,7 @@ public final class LightingPapers {
       @Result(
               key = "at",
               heading = "Time",
-              from = {},
+              from = Source.GENERATORS,
               rule = "The hour that begins.")
           LocalTime at,
       @Result(
@@ -1381,7 +1382,8 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Mean load of the hour on its day of most energy: row 1 of Generator.")
+              rule =
+                  "Mean load of the hour on its day of most energy: the first generator by name.")
           Double first,
       @Result(
               key = "second",
@@ -1399,7 +1401,8 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Mean load of the hour on its day of most energy: row 2 of Generator.")
+              rule =
+                  "Mean load of the hour on its day of most energy: the second generator by name.")
           Double second,
       @Result(
               key = "third",
@@ -1417,7 +1420,8 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Mean load of the hour on its day of most energy: row 3 of Generator.")
+              rule =
+                  "Mean load of the hour on its day of most energy: the third generator by name.")
           Double third,
       @Result(
               key = "fourth",
@@ -1435,7 +1439,8 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Mean load of the hour on its day of most energy: row 4 of Generator.")
+              rule =
+                  "Mean load of the hour on its day of most energy: the fourth generator by name.")
           Double fourth) {}
 
   /** The same power over the same cable on another system. */
