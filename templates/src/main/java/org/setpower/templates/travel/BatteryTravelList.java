@@ -85,9 +85,9 @@ public final class BatteryTravelList implements PlanTemplate {
             .hidden()
             .with(
                 book.list("rules", "flight", "battery", "carriage", "edition", "confirm", "source")
-                    .width("edition", 90)
+                    .width("edition", 120)
                     .width("source", 200)
-                    .tall(2)),
+                    .tall(4)),
         PlanTab.of("Assumptions", "What the list takes as given.")
             .hidden()
             .with(
