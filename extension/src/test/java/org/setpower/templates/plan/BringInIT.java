@@ -121,10 +121,17 @@ class BringInIT {
     register.rows("types", row("type", "P1", "chemistry", "Li-ion"));
     register.rows(
         "batteries",
-        row("serial", "P1-01", "type", "P1", "condition", "fine", "energy", 98.0, "un383", "yes"),
-        row("serial", "P1-02", "type", "P1", "condition", "fine", "energy", 98.0, "un383", "yes"),
+        fine("P1-01"),
+        fine("P1-02"),
         row("serial", "P1-03", "type", "P1", "condition", "swollen", "energy", 98.0));
     return register.calculated();
+  }
+
+  private static Map<String, Object> fine(String serial) {
+    Map<String, Object> battery = row("serial", serial, "type", "P1", "condition", "fine");
+    battery.putAll(row("energy", 98.0, "un383", "yes"));
+    battery.putAll(row("inspected", DAY, "inspectedBy", "technician"));
+    return battery;
   }
 
   private PlanSheet quote() throws Exception {
