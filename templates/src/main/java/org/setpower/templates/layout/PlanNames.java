@@ -54,7 +54,7 @@ public final class PlanNames {
   public static final int ANSWER = 3;
 
   /** A longer call is read by nobody. */
-  private static final int MOST_LETTERS = 300;
+  private static final int MOST_LETTERS = 250;
 
   private final PlanWorkbook workbook;
   private final Map<String, List<String>> shown;
