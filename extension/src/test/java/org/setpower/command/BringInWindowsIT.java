@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
@@ -16,6 +17,7 @@ import org.setpower.office.Office;
 import org.setpower.uno.Uno;
 
 /** The windows of Bring in…, with the keyboard and without eyes. */
+@Tag("one-office")
 class BringInWindowsIT {
   private static final Path SHEETS = Path.of("target/sheets");
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
@@ -21,6 +22,7 @@ import org.setpower.office.Office;
 import org.setpower.uno.Uno;
 
 /** The windows of the battery register's commands, with the keyboard and without eyes. */
+@Tag("one-office")
 class RegisterWindowsIT {
   private static final Path EXAMPLE =
       Path.of("target/sheets/examples/battery-register-example.ods");
