@@ -134,64 +134,38 @@ class EnabledIT {
     }
   }
 
-  @Test
-  void a_budget_is_approved_in_a_power_budget_only() throws Exception {
-    entry(sheet, "approve").becomes(false);
-    for (String name : List.of("battery-register", "power-budget")) {
-      TestSheet first =
-          TestSheet.firstOf(
-              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
+  /** An entry is grey in a plain document and in one example, and not in the other. */
+  private void helpsIn(String command, String yes, String no) throws Exception {
+    entry(sheet, command).becomes(false);
+    for (String name : List.of(no, yes)) {
+      Path example = Path.of("target/sheets/examples/" + name + "-example.ods");
+      TestSheet first = TestSheet.firstOf(office.open(example));
       try {
-        entry(first, "approve").becomes(name.equals("power-budget"));
+        entry(first, command).becomes(name.equals(yes));
       } finally {
         first.close();
       }
     }
+  }
+
+  @Test
+  void a_budget_is_approved_in_a_power_budget_only() throws Exception {
+    helpsIn("approve", "power-budget", "battery-register");
   }
 
   @Test
   void rows_are_brought_into_files_that_take_some_only() throws Exception {
-    entry(sheet, "bring").becomes(false);
-    for (String name : List.of("battery-register", "rental-quote")) {
-      TestSheet first =
-          TestSheet.firstOf(
-              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
-      try {
-        entry(first, "bring").becomes(name.equals("rental-quote"));
-      } finally {
-        first.close();
-      }
-    }
+    helpsIn("bring", "rental-quote", "battery-register");
   }
 
   @Test
   void a_distro_is_added_to_a_lighting_plan_only() throws Exception {
-    entry(sheet, "distro").becomes(false);
-    for (String name : List.of("battery-register", "lighting-power-plan")) {
-      TestSheet first =
-          TestSheet.firstOf(
-              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
-      try {
-        entry(first, "distro").becomes(name.equals("lighting-power-plan"));
-      } finally {
-        first.close();
-      }
-    }
+    helpsIn("distro", "lighting-power-plan", "battery-register");
   }
 
   @Test
   void batteries_are_marked_as_inspected_in_a_register_only() throws Exception {
-    entry(sheet, "inspect").becomes(false);
-    for (String name : List.of("lighting-power-plan", "battery-register")) {
-      TestSheet first =
-          TestSheet.firstOf(
-              office.open(Path.of("target/sheets/examples/" + name + "-example.ods")));
-      try {
-        entry(first, "inspect").becomes(name.equals("battery-register"));
-      } finally {
-        first.close();
-      }
-    }
+    helpsIn("inspect", "battery-register", "lighting-power-plan");
   }
 
   @Test
