@@ -19,10 +19,19 @@ final class AddInClass {
             import com.sun.star.lang.IllegalArgumentException;
             import com.sun.star.script.CannotConvertException;
             import com.sun.star.sheet.NoConvergenceException;
+            import com.sun.star.uno.XComponentContext;
             import org.setpower.XFunctions;
 
             /** Generated from the catalogue of functions. */
             public final class FunctionsAddIn extends AddIn implements XFunctions {
+
+              /** Outside an office. */
+              public FunctionsAddIn() {}
+
+              /** Created by the office. */
+              public FunctionsAddIn(XComponentContext context) {
+                super(context);
+              }
             """);
     functions.forEach(f -> java.append(method(f)));
     return java.append("}\n").toString();

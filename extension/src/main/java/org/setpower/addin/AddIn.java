@@ -6,10 +6,12 @@ import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.script.CannotConvertException;
 import com.sun.star.sheet.NoConvergenceException;
+import com.sun.star.uno.XComponentContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.setpower.base.EvaluationException;
 import org.setpower.plan.common.PlanBlock;
 import org.setpower.registry.FunctionSpec;
@@ -20,6 +22,23 @@ import org.setpower.registry.FunctionSpec;
  */
 public abstract class AddIn extends WeakBase implements XServiceInfo {
   private static final String SERVICE = "org.setpower.Functions";
+  private static final String WATCH = "org.setpower.PrintWatch";
+
+  private static final AtomicBoolean IS_WATCHING = new AtomicBoolean();
+
+  /** Outside an office. */
+  AddIn() {}
+
+  /** Created by the office, which prepares printing from the first time on. */
+  AddIn(XComponentContext context) {
+    if (IS_WATCHING.compareAndSet(false, true)) {
+      try {
+        context.getServiceManager().createInstanceWithContext(WATCH, context);
+      } catch (com.sun.star.uno.Exception | RuntimeException fault) {
+        System.err.println(fault); // a sheet still calculates
+      }
+    }
+  }
 
   /** The services this class answers for. */
   public static String[] services() {

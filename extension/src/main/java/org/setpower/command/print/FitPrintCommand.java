@@ -31,7 +31,7 @@ public final class FitPrintCommand implements Command {
     return fit(desk);
   }
 
-  private static String fit(CommandContext desk) throws Exception {
+  static String fit(CommandContext desk) throws Exception {
     CalcDocument book = desk.book();
     if (!book.isFromTemplate()) {
       throw new UserMessageException("This document was not made from a sheet of Set Power.");

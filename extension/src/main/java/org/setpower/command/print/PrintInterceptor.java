@@ -1,0 +1,136 @@
+package org.setpower.command.print;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.DispatchDescriptor;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XDispatch;
+import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XDispatchProviderInterceptor;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XInterceptorInfo;
+import com.sun.star.frame.XStatusListener;
+import com.sun.star.lang.XComponent;
+import com.sun.star.lib.uno.helper.WeakBase;
+import com.sun.star.sheet.XSpreadsheetView;
+import com.sun.star.uno.XComponentContext;
+import com.sun.star.util.URL;
+import com.sun.star.util.XModifiable;
+import org.setpower.command.CommandContext;
+import org.setpower.command.message.FallibleAction;
+import org.setpower.uno.Uno;
+
+/** Sets print ranges to filled rows before a window prints, previews or exports to PDF. */
+final class PrintInterceptor extends WeakBase
+    implements XDispatchProviderInterceptor, XInterceptorInfo {
+  private static final String[] PRINTING = {
+    ".uno:Print",
+    ".uno:PrintDefault",
+    ".uno:PrintPreview",
+    ".uno:ExportToPDF",
+    ".uno:ExportDirectToPDF",
+  };
+
+  private final XComponentContext context;
+  private final XFrame frame;
+  private XDispatchProvider slave;
+  private XDispatchProvider master;
+
+  PrintInterceptor(XComponentContext context, XFrame frame) {
+    this.context = context;
+    this.frame = frame;
+  }
+
+  /** The office asks for these addresses only. */
+  @Override
+  public String[] getInterceptedURLs() {
+    return PRINTING.clone();
+  }
+
+  @Override
+  public XDispatch queryDispatch(URL url, String target, int flags) {
+    XDispatch printing = slave == null ? null : slave.queryDispatch(url, target, flags);
+    return printing == null ? null : new Prepared(printing);
+  }
+
+  @Override
+  public XDispatch[] queryDispatches(DispatchDescriptor[] requests) {
+    XDispatch[] answers = new XDispatch[requests.length];
+    for (int i = 0; i < answers.length; i++) {
+      DispatchDescriptor request = requests[i];
+      answers[i] = queryDispatch(request.FeatureURL, request.FrameName, request.SearchFlags);
+    }
+    return answers;
+  }
+
+  /** What cannot be prepared is printed as it is: each paper names rows that it does not show. */
+  private void prepare() {
+    try {
+      XController view = frame.getController();
+      if (Uno.as(XSpreadsheetView.class, view) == null) {
+        return; // the preview itself: it is fitted already
+      }
+      CommandContext desk = new CommandContext(context, Uno.as(XComponent.class, view.getModel()));
+      if (desk.mayWrite() && desk.book().isFromTemplate()) {
+        keepingUnmodified(
+            Uno.as(XModifiable.class, desk.document()), () -> FitPrintCommand.fit(desk));
+      }
+    } catch (com.sun.star.uno.Exception | RuntimeException fault) {
+      System.err.println(fault);
+    }
+  }
+
+  /** Who only prints is not asked to save. */
+  private static void keepingUnmodified(XModifiable document, FallibleAction setting)
+      throws com.sun.star.uno.Exception {
+    boolean wasModified = document.isModified();
+    setting.run();
+    if (!wasModified) {
+      document.setModified(false);
+    }
+  }
+
+  @Override
+  public XDispatchProvider getSlaveDispatchProvider() {
+    return slave;
+  }
+
+  @Override
+  public void setSlaveDispatchProvider(XDispatchProvider next) {
+    slave = next;
+  }
+
+  @Override
+  public XDispatchProvider getMasterDispatchProvider() {
+    return master;
+  }
+
+  @Override
+  public void setMasterDispatchProvider(XDispatchProvider previous) {
+    master = previous;
+  }
+
+  /** Prints after print ranges are set. */
+  private final class Prepared extends WeakBase implements XDispatch {
+    private final XDispatch printing;
+
+    Prepared(XDispatch printing) {
+      this.printing = printing;
+    }
+
+    @Override
+    public void dispatch(URL url, PropertyValue[] arguments) {
+      prepare();
+      printing.dispatch(url, arguments);
+    }
+
+    @Override
+    public void addStatusListener(XStatusListener listener, URL url) {
+      printing.addStatusListener(listener, url);
+    }
+
+    @Override
+    public void removeStatusListener(XStatusListener listener, URL url) {
+      printing.removeStatusListener(listener, url);
+    }
+  }
+}

@@ -1,0 +1,106 @@
+package org.setpower.command.print;
+
+import com.sun.star.document.DocumentEvent;
+import com.sun.star.document.XDocumentEventBroadcaster;
+import com.sun.star.document.XDocumentEventListener;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XDispatchProviderInterception;
+import com.sun.star.frame.XFrame;
+import com.sun.star.frame.XFramesSupplier;
+import com.sun.star.frame.theGlobalEventBroadcaster;
+import com.sun.star.lang.EventObject;
+import com.sun.star.lang.XComponent;
+import com.sun.star.lang.XEventListener;
+import com.sun.star.uno.Exception;
+import com.sun.star.uno.XComponentContext;
+import java.util.HashSet;
+import java.util.Set;
+import org.setpower.command.CommandContext;
+import org.setpower.command.message.CommandMessages;
+import org.setpower.uno.Uno;
+import org.setpower.uno.UnoService;
+
+/**
+ * Waits for windows with documents of ours: their print ranges are set when they print. The office
+ * has no event early enough before printing, so each such window gets a {@link PrintInterceptor}.
+ * Made once, with the first function of ours that a cell calls; a document of somebody else never
+ * starts Java for it.
+ */
+public final class PrintWatch extends UnoService implements XDocumentEventListener {
+  private static final String SERVICE = "org.setpower.PrintWatch";
+  private static final String SHOWN = "OnViewCreated";
+
+  private final XComponentContext context;
+  private final Set<XFrame> watched = new HashSet<>();
+
+  /** Created by the first function that is called. */
+  public PrintWatch(XComponentContext context) throws Exception {
+    super(SERVICE);
+    this.context = context;
+    CommandMessages.as(context);
+    Uno.as(XDocumentEventBroadcaster.class, theGlobalEventBroadcaster.get(context))
+        .addDocumentEventListener(this);
+    CommandContext desk = new CommandContext(context, null);
+    var frames = Uno.as(XFramesSupplier.class, desk.desktop()).getFrames();
+    for (int i = 0; i < frames.getCount(); i++) {
+      watch(Uno.as(XFrame.class, frames.getByIndex(i)).getController());
+    }
+  }
+
+  /** The services this class answers for. */
+  public static String[] services() {
+    return new String[] {SERVICE};
+  }
+
+  @Override
+  public void documentEventOccured(DocumentEvent event) {
+    if (SHOWN.equals(event.EventName)) {
+      watch(event.ViewController);
+    }
+  }
+
+  private void watch(Object view) {
+    XController controller = Uno.as(XController.class, view);
+    if (controller == null || controller.getModel() == null || controller.getFrame() == null) {
+      return;
+    }
+    CommandContext desk =
+        new CommandContext(context, Uno.as(XComponent.class, controller.getModel()));
+    XFrame frame = controller.getFrame();
+    if (!desk.hasBook() || !desk.book().isFromTemplate() || !isNew(frame)) {
+      return;
+    }
+    frame.addEventListener(new Ending(frame));
+    Uno.as(XDispatchProviderInterception.class, frame)
+        .registerDispatchProviderInterceptor(new PrintInterceptor(context, frame));
+  }
+
+  private boolean isNew(XFrame frame) {
+    synchronized (watched) {
+      return watched.add(frame);
+    }
+  }
+
+  @Override
+  public void disposing(EventObject office) {
+    synchronized (watched) {
+      watched.clear();
+    }
+  }
+
+  /** Forgets a window that is closed. */
+  private final class Ending implements XEventListener {
+    private final XFrame frame;
+
+    Ending(XFrame frame) {
+      this.frame = frame;
+    }
+
+    @Override
+    public void disposing(EventObject event) {
+      synchronized (watched) {
+        watched.remove(frame);
+      }
+    }
+  }
+}
