@@ -239,7 +239,6 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of("Battery changes", "What goes on and what comes off. " + BATTERIES)
             .hidden()
             .upright()
-            .prints(30)
             .with(
                 book.list(
                         "", 120, "batteryChanges", "date", "by", "item", "piece", "on", "off", "to")
@@ -257,7 +256,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .shows("power", "charges")),
         PlanTab.of("Distribution", "What is plugged where. " + ISOLATE)
             .hidden()
-            .prints(30)
+            .paper()
             .with(
                 book.list(
                         "",
@@ -276,7 +275,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("plugged", 80)),
         PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
             .hidden()
-            .prints(30)
+            .paper()
             .with(
                 book.lines("", "summary", "loadsWithheld"),
                 book.list(
@@ -293,7 +292,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("item", 48)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
-            .prints(30)
+            .paper()
             .with(
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "runsWithheld"),
@@ -333,7 +332,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "RCD tested by:                    Neutral bonded at:")),
         PlanTab.of("Order list", "What the plan needs, and what of it is short.")
             .hidden()
-            .prints(30)
+            .paper()
             .with(
                 book.lines("", "summary", "runsWithheld"),
                 book.list(
@@ -356,7 +355,6 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of("Distro labels", "A label for each distro, to be cut out and taped to it.")
             .hidden()
             .upright()
-            .prints(40)
             .with(
                 book.list("", 240, "labels", "place", "plugged", "legs", "breaker", "rcd", "amps")
                     .width("place", 36)

@@ -11,6 +11,11 @@ public final class PlanTab {
 
   private static final int PAGE_WIDTH = 192;
 
+  /** Lines of a list that a first page has room for below its head. */
+  private static final int LANDSCAPE_ROWS = 26;
+
+  private static final int UPRIGHT_ROWS = 42;
+
   private final String name;
   private final String lead;
   private final List<PlanPart> parts = new ArrayList<>();
@@ -76,10 +81,7 @@ public final class PlanTab {
     return this;
   }
 
-  /**
-   * It is printed down to a row of its last list until print ranges are set to filled rows: a list
-   * with few rows has no blank pages, one with more says what to do first.
-   */
+  /** Its page is printed down to a row of its last list until print ranges are set. */
   public PlanTab prints(int rows) {
     printed = rows;
     return paper();
@@ -199,9 +201,20 @@ public final class PlanTab {
     return hidden;
   }
 
-  /** How many rows of its last list are printed at first; 0 for all. */
+  /**
+   * How many rows of its last list are printed until print ranges are set to filled rows, 0 for
+   * all: a list with few rows has no blank pages, one with more says what to do first. A letter has
+   * no line to say it on.
+   */
   public int printed() {
-    return printed;
+    if (printed > 0 || page || sent || !paper) {
+      return printed;
+    }
+    if (!(parts().get(parts().size() - 1) instanceof PlanList list) || list.isWide()) {
+      return 0;
+    }
+    int onPage = (upright ? UPRIGHT_ROWS : LANDSCAPE_ROWS) / Math.max(1, list.tall());
+    return onPage < list.rows() ? onPage : 0;
   }
 
   public int ink() {

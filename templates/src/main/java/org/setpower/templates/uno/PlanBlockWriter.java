@@ -23,6 +23,9 @@ final class PlanBlockWriter {
   /** What a copied tab says. */
   static final String COPIED = "This tab is a copy: it shows the original's figures.";
 
+  /** Starts Java when the file is opened: the menu answers at once, and printing is prepared. */
+  private static final String WAKE = "=IFERROR(IF(NOW()>0;SHEET.VERSION());\"\")";
+
   /** Why units cannot be picked. */
   static final String UNITS_STAY =
       "Pick metric or US. While lengths, temperatures or volumes are typed in this plan its units"
@@ -46,6 +49,7 @@ final class PlanBlockWriter {
     write(0, 0, words.of(HIDDEN));
     write(0, 1, words.of(MISSING));
     write(0, 2, words.of(COPIED));
+    write(1, 0, WAKE);
     if (!unitCell.isEmpty()) {
       List<String> systems = layout.input(unitCell).words();
       for (int i = 0; i < systems.size(); i++) {
