@@ -8,6 +8,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
@@ -16,7 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.setpower.base.TextEnum;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
@@ -193,22 +193,19 @@ public final class InputTable<T extends Record> {
 
   /** Where each column stands in the range; −1 for one that does not. */
   private int[] places(Object[] keys) {
-    return columns.stream()
-        .mapToInt(
-            c ->
-                IntStream.range(0, keys.length)
-                    .filter(i -> c.key().equals(InputColumn.trimmed(keys[i])))
-                    .findFirst()
-                    .orElse(-1))
-        .toArray();
+    Map<Object, Integer> places = new HashMap<>();
+    for (int i = keys.length - 1; i >= 0; i--) { // the first of two counts
+      places.put(InputColumn.trimmed(keys[i]), i);
+    }
+    return columns.stream().mapToInt(c -> places.getOrDefault(c.key(), -1)).toArray();
   }
 
   private Optional<Finding> fault(Object[] keys, int[] places) {
     Set<String> wrong = new HashSet<>();
-    Set<Object> seen = new HashSet<>();
-    for (Object key : keys) {
-      Object trimmed = InputColumn.trimmed(key);
-      if (!seen.add(trimmed) || columns.stream().noneMatch(c -> c.key().equals(trimmed))) {
+    Set<Integer> known = Arrays.stream(places).boxed().collect(Collectors.toSet());
+    for (int i = 0; i < keys.length; i++) {
+      if (!known.contains(i)) { // no column of ours, or a second time
+        Object trimmed = InputColumn.trimmed(keys[i]);
         wrong.add(trimmed == null ? "(blank)" : TextEnum.shortened(trimmed.toString()));
       }
     }

@@ -25,11 +25,10 @@ import org.setpower.plan.finding.Verdict;
 /** A calculated plan: its tables of results, and the way back from each figure. */
 public final class PlanResult {
   private final List<InputRows<?>> inputs;
-  private final List<ResultTable<?>> declared;
   private final List<Finding> faults;
   private final Map<String, ResultRows<?>> tables = new LinkedHashMap<>();
   private final Relations relations;
-  private final Map<String, ResultColumn> columns = new HashMap<>();
+  private final Map<String, ResultTable<?>> byKey = new HashMap<>();
   private final Map<Class<?>, Supplier<?>> parts = new HashMap<>();
 
   /**
@@ -43,9 +42,8 @@ public final class PlanResult {
       Supplier<List<ResultRows<?>>> filled,
       Relations relations) {
     this.inputs = List.copyOf(inputs);
-    this.declared = List.copyOf(declared);
     this.relations = relations;
-    declared.forEach(t -> t.columns().forEach(c -> columns.put(c.path(), c)));
+    declared.forEach(t -> byKey.put(t.key(), t));
     faults = new ArrayList<>(inputs.stream().flatMap(i -> i.fault().stream()).toList());
     if (faults.isEmpty()) {
       filled.get().forEach(f -> tables.put(f.table().key(), f));
@@ -151,7 +149,7 @@ public final class PlanResult {
   private void fill(
       Object[][] matrix, int first, int column, String key, Messages messages, Locale locale) {
     ResultRows<?> filled = tables.get(tableOf(key));
-    int place = place(filled.table(), key);
+    int place = filled.table().place(key);
     for (int r = 0; r < last(filled); r++) {
       Object value = filled.table().value(filled.rows().get(r), place);
       matrix[first + r][column] = cell(value, messages, locale);
@@ -169,14 +167,6 @@ public final class PlanResult {
 
   private static String tableOf(String path) {
     return path.substring(0, path.indexOf('.'));
-  }
-
-  private static int place(ResultTable<?> table, String path) {
-    List<ResultColumn> columns = table.columns();
-    return IntStream.range(0, columns.size())
-        .filter(i -> columns.get(i).path().equals(path))
-        .findFirst()
-        .orElseThrow();
   }
 
   private List<Finding> refused(Answer answer) {
@@ -217,7 +207,10 @@ public final class PlanResult {
   }
 
   private ResultColumn column(String path) {
-    return columns.get(path);
+    int dot = path.indexOf('.');
+    ResultTable<?> table = dot < 0 ? null : byKey.get(path.substring(0, dot));
+    Integer place = table == null ? null : table.place(path);
+    return place == null ? null : table.columns().get(place);
   }
 
   /** A cell as its component holds it; null where the table has no such row. */
@@ -225,7 +218,7 @@ public final class PlanResult {
     ResultRows<?> filled = tables.get(tableOf(path));
     return filled == null || row > filled.rows().size()
         ? null
-        : filled.table().value(filled.rows().get(row - 1), place(filled.table(), path));
+        : filled.table().value(filled.rows().get(row - 1), filled.table().place(path));
   }
 
   private static Object cell(Object value, Messages messages, Locale locale) {
@@ -308,11 +301,7 @@ public final class PlanResult {
             .toList();
     return new Trace.Step(
         column.path(),
-        declared.stream()
-            .filter(t -> t.key().equals(column.table()))
-            .findFirst()
-            .orElseThrow()
-            .heading(),
+        byKey.get(column.table()).heading(),
         Arrays.stream(rows).boxed().toList(),
         column.heading(),
         column.unit(),

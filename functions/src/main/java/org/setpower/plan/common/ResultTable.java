@@ -3,6 +3,7 @@ package org.setpower.plan.common;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -16,6 +17,7 @@ public final class ResultTable<R extends Record> {
   private final Table declaration;
   private final int rows;
   private final List<ResultColumn> columns;
+  private final Map<String, Integer> places = new HashMap<>();
   private final List<Method> accessors = new ArrayList<>();
 
   /**
@@ -41,6 +43,9 @@ public final class ResultTable<R extends Record> {
               result.rule()));
     }
     columns = List.copyOf(all);
+    for (int i = 0; i < all.size(); i++) {
+      places.put(all.get(i).path(), i);
+    }
   }
 
   /** The table that a record declares. */
@@ -63,6 +68,11 @@ public final class ResultTable<R extends Record> {
 
   public List<ResultColumn> columns() {
     return columns;
+  }
+
+  /** Where the column of a path stands; null if there is none. */
+  Integer place(String path) {
+    return places.get(path);
   }
 
   /** A cell of a row, as the component holds it; null for a blank row. */
