@@ -24,7 +24,8 @@ import org.setpower.office.Office;
 
 /**
  * A window that somebody opened, as a screen reader sees it and as a keyboard drives it: through
- * the office's own accessible tree and its own way of pressing keys.
+ * the office's own accessible tree and its own way of pressing keys. In LibreOffice 26.8 a window
+ * has no {@code XAccessible} any more, so that this works up to 25.2 only.
  */
 public final class ShownWindow {
   /** An office that takes a window apart has ended when it was asked for its windows then. */
