@@ -142,7 +142,7 @@ class BatteryPlanIT {
 
   /** One camera of 92 W from 7 to 17 h at 20 °C, five batteries of 294 Wh, no charger. */
   private PlanSheet camera(Office office) throws IOException {
-    return new PlanSheet(office, TEMPLATE, workbook)
+    return PlanSheet.blank(office, TEMPLATE, workbook)
         .rows("days", day())
         .rows("types", p294())
         .rows("stock", stock("P294", 5))
@@ -160,7 +160,7 @@ class BatteryPlanIT {
 
   @Test
   void an_empty_plan_stops_and_says_what_to_fill(Office office) throws IOException {
-    try (PlanSheet book = new PlanSheet(office, TEMPLATE, workbook)) {
+    try (PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook)) {
       assertThat(book.single("summary.verdict")).isEqualTo("stop");
       assertThat(book.page("Summary")).contains("Days is empty");
     }

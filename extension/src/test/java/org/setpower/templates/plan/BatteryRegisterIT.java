@@ -33,7 +33,7 @@ class BatteryRegisterIT {
   private final PlanWorkbook workbook = new BatteryRegister().workbook();
 
   private PlanSheet empty(Office office) throws IOException {
-    PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
+    PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook);
     book.type("project.asOf", day("2027-02-10")).rows("checkout", Map.of("serial", "A1"));
     book.rows("types", Map.of("type", "T", "chemistry", "Li-ion", "required", 1.0));
     return book;

@@ -117,7 +117,7 @@ class BatteryTravelListIT {
 
   /** A flight in June 2026 under ICAO rules, one traveller, no battery. */
   private PlanSheet empty(Office office) throws IOException {
-    PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
+    PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook);
     book.type("project.issued", day("2026-05-20")).type("project.contact", "desk, +00 000");
     book.rows("flights", flight()).rows("travellers", row("traveller", "gaffer"));
     return book;

@@ -124,7 +124,7 @@ class LightingPowerPlanIT {
 
   /** One distro on 63 A with one lamp: nothing is wrong with it. */
   private PlanSheet quay(Office office) throws IOException {
-    PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
+    PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook);
     book.type("project.units", "metric")
         .type("project.rule", "VDE 0298-4")
         .type("project.installation", "free");

@@ -12,10 +12,12 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.office.Office;
 import org.setpower.plan.common.InputColumn;
+import org.setpower.plan.common.InputTable;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
@@ -24,9 +26,68 @@ import org.setpower.text.MessageCatalog;
 
 /** An open workbook of a plan: typed into and read by paths of columns, {@code table.key}. */
 final class PlanSheet implements AutoCloseable {
+  private static final Map<Path, Kept> KEPT = new HashMap<>();
+
   private final PlanWorkbook workbook;
   private final PlanLayout layout;
   private final XComponent document;
+  private final boolean isKept;
+
+  /**
+   * A workbook as its template makes it. Opening costs more than most tests: the same document is
+   * lent again, with what its template has typed in it. For tests that type and read, and do
+   * nothing else to it.
+   */
+  static PlanSheet blank(Office office, Path template, PlanWorkbook workbook) throws IOException {
+    Kept kept = KEPT.get(template);
+    if (kept == null) {
+      PlanSheet first =
+          new PlanSheet(office.open(template), workbook, MessageCatalog.english(), true);
+      KEPT.put(template, new Kept(first.document, first.allTyped()));
+      return first;
+    }
+    PlanSheet again = new PlanSheet(kept.document, workbook, MessageCatalog.english(), true);
+    again.typeAll(kept.typed);
+    return again;
+  }
+
+  /** A document that stays open, and the cells of each table as its template has them. */
+  private record Kept(XComponent document, Map<String, Object[][]> typed) {}
+
+  private Map<String, Object[][]> allTyped() {
+    Map<String, Object[][]> typed = new HashMap<>();
+    for (PlanTable table : workbook.parts(PlanTable.class).toList()) {
+      typed.put(table.inputs().key(), cells(table).getDataArray());
+    }
+    for (InputColumn single : singles()) {
+      typed.put(single.path(), new Object[][] {{typed(single.path())}});
+    }
+    return typed;
+  }
+
+  private void typeAll(Map<String, Object[][]> typed) {
+    XCalculatable calculation = UnoRuntime.queryInterface(XCalculatable.class, document);
+    calculation.enableAutomaticCalculation(false);
+    for (PlanTable table : workbook.parts(PlanTable.class).toList()) {
+      cells(table).setDataArray(typed.get(table.inputs().key()));
+    }
+    singles().forEach(s -> type(s.path(), typed.get(s.path())[0][0]));
+    calculation.enableAutomaticCalculation(true);
+    calculation.calculate();
+  }
+
+  private XCellRangeData cells(PlanTable table) {
+    return UnoRuntime.queryInterface(
+        XCellRangeData.class, inputs(table.inputs().key(), 0, table.inputs().rows()));
+  }
+
+  /** The cells to fill that stand in no table. */
+  private List<InputColumn> singles() {
+    return workbook.model().inputs().stream()
+        .filter(InputTable::isUpright)
+        .flatMap(t -> t.columns().stream())
+        .toList();
+  }
 
   PlanSheet(Office office, Path file, PlanWorkbook workbook) throws IOException {
     this(office, file, workbook, MessageCatalog.english());
@@ -43,6 +104,12 @@ final class PlanSheet implements AutoCloseable {
   }
 
   PlanSheet(XComponent document, PlanWorkbook workbook, MessageCatalog words) {
+    this(document, workbook, words, false);
+  }
+
+  private PlanSheet(
+      XComponent document, PlanWorkbook workbook, MessageCatalog words, boolean isKept) {
+    this.isKept = isKept;
     this.workbook = workbook;
     layout = new PlanLayout(workbook, words);
     this.document = document;
@@ -212,6 +279,8 @@ final class PlanSheet implements AutoCloseable {
 
   @Override
   public void close() {
-    Office.discard(document);
+    if (!isKept) {
+      Office.discard(document);
+    }
   }
 }

@@ -38,7 +38,7 @@ class PowerBudgetIT {
 
   /** A budget in EUR, 20 % tax, reclaimed, ordered 18 and delivered 28 January; no line. */
   private PlanSheet empty(Office office) throws IOException {
-    PlanSheet book = new PlanSheet(office, TEMPLATE, workbook);
+    PlanSheet book = PlanSheet.blank(office, TEMPLATE, workbook);
     book.rows("lines");
     book.type("project.currency", "EUR").type("project.tax", 0.2);
     book.type("project.ordered", day("2027-01-18")).type("project.delivered", day("2027-01-28"));

@@ -48,7 +48,7 @@ class RentalQuoteIT {
 
   /** House, client and order in full, 1 to 16 February, a three-day week, 20 % tax; no row. */
   static PlanSheet empty(Office office, PlanWorkbook workbook) throws IOException {
-    return filled(new PlanSheet(office, TEMPLATE, workbook));
+    return filled(PlanSheet.blank(office, TEMPLATE, workbook));
   }
 
   /** The same in a document that is open. */
