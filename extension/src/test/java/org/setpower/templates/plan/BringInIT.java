@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -158,6 +159,7 @@ class BringInIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_quote_becomes_lines_of_a_budget_to_the_cent() throws Exception {
     String quote = stored(quote(), "quote.ods");
     PlanSheet budget = budget();
@@ -218,6 +220,7 @@ class BringInIT {
   }
 
   @Test
+  @Tag("one-office")
   void an_answer_decides() throws Exception {
     String quote = stored(quote(), "quote.ods");
     PlanSheet budget = budget();
@@ -228,6 +231,7 @@ class BringInIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_register_fills_travel_list_and_stock_and_withholds_what_is_unfit() throws Exception {
     PlanSheet source = register();
     String register = stored(source, "register.ods");
@@ -267,6 +271,7 @@ class BringInIT {
   }
 
   @Test
+  @Tag("one-office")
   void what_cannot_be_brought_in_leaves_the_file_as_it_is() throws Exception {
     PlanSheet budget = budget();
     String quote = stored(quote(), "quote.ods");
@@ -290,6 +295,7 @@ class BringInIT {
   }
 
   @Test
+  @Tag("one-office")
   void a_file_of_another_version_is_refused_with_the_way_out() throws Exception {
     PlanSheet old = quote();
     Object names = Uno.get(old.document(), "NamedRanges");
