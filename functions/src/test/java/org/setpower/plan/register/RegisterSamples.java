@@ -100,7 +100,15 @@ final class RegisterSamples {
         "rested",
         2,
         "resistance",
-        resistance);
+        resistance,
+        "cell1",
+        4.15,
+        "cell2",
+        4.14,
+        "cell3",
+        4.15,
+        "cell4",
+        4.15);
     return ranges;
   }
 
@@ -144,6 +152,7 @@ final class RegisterSamples {
         "maxResistance",
         1.5);
     stock.set("project", 1, "job", "The Salt Road", "jobBack", day("2027-02-26"));
+    stock.set("project", 1, "issue", "2027-017");
     stock.row("checkout", "serial", "P1-02");
     stock.row("checkout", "serial", "p1-02");
     stock.row("checkout", "serial", "P1-05");
@@ -191,6 +200,8 @@ final class RegisterSamples {
         "batteries", 1, "inspected", day("2026-11-02"), "inspectedBy", "bench", "cycles", 300);
     ranges.row(
         "incidents",
+        "number",
+        1,
         "serial",
         "P1-01",
         "happened",
@@ -209,6 +220,8 @@ final class RegisterSamples {
         "none");
     ranges.row(
         "incidents",
+        "number",
+        2,
         "serial",
         "P1-02",
         "lastSerial",
@@ -229,7 +242,8 @@ final class RegisterSamples {
         "exchanged by the maker");
     ranges.set("batteries", 2, "inspected", day("2026-11-02"), "inspectedBy", "bench");
     ranges.set("project", 1, "inspectionDays", 120);
-    ranges.row("incidents", "type", "P2", "happened", "contacts", "date", day("2026-10-01"));
+    ranges.row("incidents", "number", 4, "type", "P2", "happened", "contacts");
+    ranges.set("incidents", 3, "date", day("2026-10-01"));
     return ranges;
   }
 
@@ -293,8 +307,11 @@ final class RegisterSamples {
               "dropped",
               "swollen",
               "contacts",
-              "recalled");
-      case "happened" -> List.of("dropped", "wet", "recalled", "contacts", "hot");
+              "recalled",
+              "lost",
+              "not charging");
+      case "number" -> List.of(1.0, 2.0, 3.0, 4.0, 7.0, 1.5);
+      case "happened" -> List.of("dropped", "wet", "recalled", "contacts", "hot", "lost");
       case "asOf" -> List.of(46_500.0, 46_600.0);
       case "date" -> List.of(46_300.0, 46_400.0, 46_450.0, 46_700.0);
       case "inspected" -> List.of(46_420.0, 46_480.0, 46_480.0, 46_480.0);
