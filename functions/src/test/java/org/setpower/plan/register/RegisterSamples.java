@@ -247,6 +247,21 @@ final class RegisterSamples {
     return ranges;
   }
 
+  /**
+   * Watched ones whose test is due, cells not measured, zeros lost, closings too early and late.
+   */
+  static Ranges due(String untested) {
+    Ranges ranges = add(add(incidents(), "P1-03", 82, 55), "P1-04", 92, 55);
+    ranges.set("project", 1, "untested", untested);
+    ranges.set("batteries", 1, "condition", "dropped");
+    ranges.set("incidents", 2, "closed", day("2026-11-02"), "serial", "P1-02", "lastSerial", "");
+    ranges.set("tests", 4, "date", day("2026-03-01"));
+    ranges.set("tests", 5, "date", day("2026-03-01"));
+    ranges.set("batteries", 6, "decided", "watch");
+    add(add(ranges, "0012", 92, 55), "12", 92, 55).set("batteries", 8, "serial", 12.0);
+    return ranges.set("tests", 6, "cell1", "", "cell2", "", "cell3", "", "cell4", "");
+  }
+
   /** One of every fault that is not met by chance. */
   static Ranges faults() {
     Ranges ranges = sound();
