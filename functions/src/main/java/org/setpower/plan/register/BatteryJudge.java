@@ -31,6 +31,7 @@ final class BatteryJudge {
       Set.of(
           RegisterFinding.BELOW_WATCH,
           RegisterFinding.BELOW_TYPE,
+          RegisterFinding.BELOW_TYPE_AND_WATCH,
           RegisterFinding.DECIDED_WATCH,
           RegisterFinding.NOT_TESTED,
           RegisterFinding.NOT_TESTED_HELD,
@@ -339,12 +340,18 @@ final class BatteryJudge {
       return;
     }
     double health = counting.get().health();
+    boolean apart = type.counting().score(counting.get()).orElse(0.0) < APART;
     if (health < settings.retireBelow()) {
       add(Status.RETIRE, RegisterFinding.BELOW_RETIRE, health, settings.retireBelow());
     } else if (health < settings.watchBelow()) {
-      add(Status.WATCH, RegisterFinding.BELOW_WATCH, health, settings.watchBelow());
-    }
-    if (type.counting().score(counting.get()).orElse(0.0) < APART) {
+      add(
+          Status.WATCH,
+          apart && isValid(counting)
+              ? RegisterFinding.BELOW_TYPE_AND_WATCH
+              : RegisterFinding.BELOW_WATCH,
+          health,
+          settings.watchBelow());
+    } else if (apart) {
       add(Status.WATCH, RegisterFinding.BELOW_TYPE, health);
     }
   }

@@ -60,6 +60,8 @@ public enum RegisterFinding implements FindingKey {
   BELOW_WATCH("belowWatch", Severity.CHECK),
   /** Arguments: health. */
   BELOW_TYPE("belowType", Severity.CHECK),
+  /** Arguments: health, limit. */
+  BELOW_TYPE_AND_WATCH("belowTypeAndWatch", Severity.CHECK),
   /** Arguments: days a test is valid. */
   NOT_TESTED_HELD("notTested.held", Severity.HOLD),
   /** Arguments: days a test is valid. */

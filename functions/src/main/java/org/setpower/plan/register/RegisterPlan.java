@@ -247,7 +247,9 @@ public final class RegisterPlan {
                       || has(judged, RegisterFinding.CELLS_MISSING)
                       || has(judged, RegisterFinding.CELLS_NONE)
                   ? Action.TEST
-                  : status(judged) == Status.WATCH ? Action.WATCH : null;
+                  : has(judged, RegisterFinding.BELOW_TYPE_AND_WATCH)
+                      ? Action.TEST_AND_WATCH
+                      : status(judged) == Status.WATCH ? Action.WATCH : null;
       case NOT_TESTED ->
           WATCHED.stream().anyMatch(k -> has(judged, k)) ? Action.TEST_AND_WATCH : Action.TEST;
       case NOT_INSPECTED -> Action.INSPECT;

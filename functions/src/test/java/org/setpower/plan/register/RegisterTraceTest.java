@@ -153,6 +153,18 @@ class RegisterTraceTest {
   }
 
   @Test
+  void one_that_is_below_watch_and_its_type_is_one_line() {
+    Ranges ranges = sound().set("tests", 1, "measured", 82);
+    for (int i = 2; i <= 7; i++) {
+      add(ranges, "P1-0" + i, 92 + i / 10.0, 55);
+    }
+    assertThat(battery(ranges, 1).reasons())
+        .containsExactly(Finding.of(RegisterFinding.BELOW_TYPE_AND_WATCH, 82.0 / 98, 0.85));
+    assertThat(battery(ranges, 1).action()).isEqualTo(Action.TEST_AND_WATCH);
+    assertThat(battery(ranges, 1).status()).isEqualTo(Status.WATCH);
+  }
+
+  @Test
   void a_decision_to_watch_stays_when_the_test_is_due() {
     Ranges ranges = sound().set("tests", 1, "date", day("2026-03-01"));
     ranges.set("batteries", 1, "decided", "watch");

@@ -177,6 +177,7 @@ public final class BatteryRegister implements PlanTemplate {
                     "tested",
                     "taken",
                     "back")
+                .width("type", 46)
                 .marked("type", "handover.issue"));
   }
 

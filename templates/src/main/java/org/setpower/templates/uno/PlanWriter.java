@@ -434,7 +434,7 @@ public final class PlanWriter {
       if (mark != null) {
         int heading = layout.headingRow(list);
         put(range(tab, column.at(), heading, 1, 1), "=" + formulas.marked(column, mark));
-        height(tab, heading, 150 + (1 + layout.headingLines(columns)) * HEADING_LINE);
+        height(tab, heading, 150 + Math.max(2, layout.headingLines(columns)) * HEADING_LINE);
       }
     }
     if (tab.isPage()) {
