@@ -372,6 +372,7 @@ class BatteryRegisterIT {
   private static void typeAsKeyboard(Office office, PlanSheet book, String path, String typed)
       throws Exception {
     PlanLayout.Place place = book.layout().place(book.layout().input(path));
+    Uno.set(book.sheet(place.tab().name()), "IsVisible", true);
     XModel model = UnoRuntime.queryInterface(XModel.class, book.document());
     XController controller = model.getCurrentController();
     UnoRuntime.queryInterface(XSelectionSupplier.class, controller)

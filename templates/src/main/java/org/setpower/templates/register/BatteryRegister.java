@@ -62,7 +62,10 @@ public final class BatteryRegister implements PlanTemplate {
                 "The serials that are to go out with a job; a list can be pasted. Print Issue list.")
             .with(
                 book.fields("", "project", "job", "issue", "jobBack", "contact"),
-                book.table("checkout").pick("serial", "batteries.serial").shows("mayGoOut")),
+                book.table("checkout")
+                    .pick("serial", "batteries.serial")
+                    .width("mayGoOut", 46)
+                    .shows("mayGoOut")),
         PlanTab.of("Actions", "What to do with which battery, the most urgent first.")
             .paper()
             .with(
