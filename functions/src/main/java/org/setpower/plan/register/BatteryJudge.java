@@ -272,8 +272,9 @@ final class BatteryJudge {
   /** Any test counts, however old or cold: a cell once outside its limits stays suspect. */
   private void judgeCells(CellLimits limits, Optional<Judged> newest) {
     bench.of(serial).stream()
+        .filter(t -> t.outside(limits).isPresent())
         .filter(t -> t.test().date() == null || !incidents.isReleasedSince(row, t.test().date()))
-        .flatMap(t -> t.outside(limits).stream())
+        .map(t -> t.outside(limits).orElseThrow())
         .max(limits.furthest())
         .ifPresent(
             v ->

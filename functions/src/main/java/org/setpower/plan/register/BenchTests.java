@@ -156,7 +156,11 @@ final class BenchTests {
     if (test.serial() != null && batteries == null) {
       findings.add(Finding.of(RegisterFinding.TEST_SERIAL, test.serial()));
     }
-    boolean empty = READINGS.stream().noneMatch(row.cells()::containsKey);
+    boolean empty =
+        test.measured() == null
+            && test.resistance() == null
+            && test.cells().isEmpty()
+            && READINGS.stream().noneMatch(row.cells()::containsKey);
     if (empty) {
       findings.add(Finding.of(RegisterFinding.TEST_EMPTY));
     }

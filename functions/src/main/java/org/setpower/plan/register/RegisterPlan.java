@@ -9,7 +9,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -94,15 +93,16 @@ public final class RegisterPlan {
             0,
             new BenchTests.Peers(List.of()),
             new BenchTests.Peers(List.of()));
+    Map<String, String> zeros = zeros(bySerial.keySet());
     for (InputRow<Battery> row : rows) {
       boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
       BatteryJudge judge = new BatteryJudge(settings, row, bench, incidents);
-      zeros(row, bySerial.keySet())
-          .ifPresent(
-              other ->
-                  judge.add(
-                      Status.UNCLEAR,
-                      Finding.of(RegisterFinding.SERIAL_ZEROS, row.value().serial(), other)));
+      String other = zeros.get(serial(row));
+      if (other != null && row.cells().get("serial") instanceof Number) {
+        judge.add(
+            Status.UNCLEAR,
+            Finding.of(RegisterFinding.SERIAL_ZEROS, row.value().serial(), other));
+      }
       states.put(row.number(), judge.judge(known.getOrDefault(type(row), unknown), twice));
     }
     gate =
@@ -161,14 +161,16 @@ public final class RegisterPlan {
     return Identity.of(row.value().serial());
   }
 
-  /** A serial like that of a row, with zeros that a number has lost. */
-  private static Optional<String> zeros(InputRow<Battery> row, Set<String> serials) {
-    String serial = serial(row);
-    return row.cells().get("serial") instanceof Number
-        ? serials.stream()
-            .filter(s -> !s.equals(serial) && SerialRange.withoutZeros(s).equals(serial))
-            .min(Comparator.naturalOrder())
-        : Optional.empty();
+  /** Serials with zeros before them, by what a number would leave of them. */
+  private static Map<String, String> zeros(Set<String> serials) {
+    Map<String, String> zeros = new HashMap<>();
+    for (String serial : serials) {
+      String without = SerialRange.withoutZeros(serial);
+      if (!without.equals(serial)) {
+        zeros.merge(without, serial, (a, b) -> a.compareTo(b) < 0 ? a : b);
+      }
+    }
+    return zeros;
   }
 
   private static String type(InputRow<Battery> row) {
@@ -623,9 +625,7 @@ public final class RegisterPlan {
                     RegisterInputs.TESTS,
                     t.number(),
                     t.value().serial(),
-                    bench.row(t.number()).findings().stream()
-                        .filter(f -> !said.contains(List.of(Identity.of(t.value().serial()), f)))
-                        .toList()));
+                    unsaid(t, said)));
     inputs
         .incidents()
         .filled()
@@ -649,6 +649,16 @@ public final class RegisterPlan {
       add(issues, RegisterInputs.CHECKOUT, c.number(), c.value().serial(), own);
     }
     return issues.rows(RegisterResults.ISSUES.rows());
+  }
+
+  /** What is wrong with a test, without what a finding of its battery says already. */
+  private List<Finding> unsaid(InputRow<BenchTest> test, Set<List<Object>> said) {
+    List<Finding> findings = bench.row(test.number()).findings();
+    if (findings.isEmpty() || said.isEmpty()) {
+      return findings;
+    }
+    String serial = Identity.of(test.value().serial());
+    return findings.stream().filter(f -> !said.contains(List.of(serial, f))).toList();
   }
 
   /** What a finding of a battery says of rows of other tables, which is no issue of them too. */

@@ -54,7 +54,8 @@ final class SerialRange {
 
   /** A serial of digits only without the zeros before it; any other as it is. */
   static String withoutZeros(String serial) {
-    return serial.matches("0+[0-9]+") ? serial.replaceFirst("^0+(?=[0-9])", "") : serial;
+    boolean zeros = serial.startsWith("0") && serial.chars().allMatch(c -> c >= '0' && c <= '9');
+    return zeros ? serial.replaceFirst("^0+(?=[0-9])", "") : serial;
   }
 
   Match match(String serial) {
