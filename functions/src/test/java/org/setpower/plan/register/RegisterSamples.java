@@ -138,7 +138,7 @@ final class RegisterSamples {
         "watch");
     stock.set("project", 1, "temperatureUnit", "°C", "coldestTest", 10, "warmestTest", 25);
     stock.set("project", 1, "rest", 1, "maxLoad", 0.5, "validDays", 365, "untested", "goes out");
-    stock.set("project", 1, "retireBelow", 0.7, "watchBelow", 0.9);
+    stock.set("project", 1, "retireBelow", 0.7, "watchBelow", 0.8);
     stock.row(
         "limits",
         "chemistry",
@@ -172,7 +172,7 @@ final class RegisterSamples {
       stock.set("tests", 2, "cell" + cell, 4.15);
     }
     stock.set("tests", 2, "cell14", 4.12);
-    return stock;
+    return add(stock, "P1-11", 77, 55);
   }
 
   /** Newer tests that do not count: good and low ones, with a date and without. */
@@ -259,6 +259,7 @@ final class RegisterSamples {
     ranges.set("tests", 5, "date", day("2026-03-01"));
     ranges.set("batteries", 6, "decided", "watch");
     add(add(ranges, "0012", 92, 55), "12", 92, 55).set("batteries", 8, "serial", 12.0);
+    add(ranges, "P1-09", 82, 55).set("tests", 8, "temperature", 28);
     return ranges.set("tests", 6, "cell1", "", "cell2", "", "cell3", "", "cell4", "");
   }
 
