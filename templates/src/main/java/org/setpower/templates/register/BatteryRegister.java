@@ -94,7 +94,12 @@ public final class BatteryRegister implements PlanTemplate {
                 "Damage and recalls, numbered 1, 2, 3 and so on; never clear a row. A battery with an"
                     + " open incident stays in, whatever Condition says.")
             .hidden()
-            .with(book.table("incidents").pick("type", "types.type").shows("batteries", "open")),
+            .with(
+                book.table("incidents")
+                    .optional("lastSerial", "type")
+                    .pick("type", "types.type")
+                    .width("reportedBy", 34)
+                    .shows("batteries", "open")),
         PlanTab.of(
                 "Assumptions",
                 "Limits of the house; blank cells have the limit that their help names.")
