@@ -361,7 +361,7 @@ class BatteryRegisterIT {
   void a_serial_keeps_the_zeros_that_are_typed(Office office) throws Exception {
     try (PlanSheet book = empty(office)) {
       book.rows("batteries", battery()).rows("tests", test());
-      for (String path : List.of("batteries.serial", "incidents.serial", "checkout.serial")) {
+      for (String path : List.of("batteries.serial", "checkout.serial")) {
         typeAsKeyboard(office, book, path, "0012");
         assertThat(book.typed(path)).as(path).isEqualTo("0012");
       }
@@ -372,7 +372,6 @@ class BatteryRegisterIT {
   private static void typeAsKeyboard(Office office, PlanSheet book, String path, String typed)
       throws Exception {
     PlanLayout.Place place = book.layout().place(book.layout().input(path));
-    Uno.set(book.sheet(place.tab().name()), "IsVisible", true);
     XModel model = UnoRuntime.queryInterface(XModel.class, book.document());
     XController controller = model.getCurrentController();
     UnoRuntime.queryInterface(XSelectionSupplier.class, controller)
