@@ -2,6 +2,15 @@ package org.setpower.templates.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.XController;
+import com.sun.star.frame.XDispatchHelper;
+import com.sun.star.frame.XDispatchProvider;
+import com.sun.star.frame.XModel;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XPrintAreas;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.view.XSelectionSupplier;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,7 +27,9 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.office.Office;
+import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.register.BatteryRegister;
+import org.setpower.uno.Uno;
 
 /**
  * No paper, count or list of the battery register offers a battery that somebody can get hurt by.
@@ -342,6 +353,79 @@ class BatteryRegisterIT {
       assertThat(book.page("Project")).contains("" + today);
       book.type("project.asOf", "soon").calculated();
       withheld(book, 1);
+    }
+  }
+
+  /** What a keyboard types is text in a column of names, so that no zero is lost. */
+  @Test
+  void a_serial_keeps_the_zeros_that_are_typed(Office office) throws Exception {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery()).rows("tests", test());
+      for (String path : List.of("batteries.serial", "checkout.serial")) {
+        typeAsKeyboard(office, book, path, "0012");
+        assertThat(book.typed(path)).as(path).isEqualTo("0012");
+      }
+      assertThat(book.calculated().column("slip.serial")).containsExactly("0012");
+    }
+  }
+
+  private static void typeAsKeyboard(Office office, PlanSheet book, String path, String typed)
+      throws Exception {
+    PlanLayout.Place place = book.layout().place(book.layout().input(path));
+    XModel model = UnoRuntime.queryInterface(XModel.class, book.document());
+    XController controller = model.getCurrentController();
+    UnoRuntime.queryInterface(XSelectionSupplier.class, controller)
+        .select(book.range(place.tab(), place.column(), place.row(), 1, 1));
+    office
+        .service(XDispatchHelper.class, "com.sun.star.frame.DispatchHelper")
+        .executeDispatch(
+            UnoRuntime.queryInterface(XDispatchProvider.class, controller.getFrame()),
+            ".uno:EnterString",
+            "",
+            0,
+            new PropertyValue[] {Uno.property("StringName", typed)});
+  }
+
+  @Test
+  void each_page_of_an_issue_list_has_its_number(Office office) throws Exception {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery()).rows("tests", test());
+      book.type("project.issue", "2027-017").calculated();
+      assertThat(book.single("handover.issue")).isEqualTo("2027-017");
+      XPrintAreas pages = UnoRuntime.queryInterface(XPrintAreas.class, book.sheet("Issue list"));
+      assertThat(pages.getPrintTitleRows()).isTrue();
+      int repeated = pages.getTitleRows().StartRow;
+      String page = book.page("Issue list");
+      String heading =
+          Arrays.deepToString(
+              UnoRuntime.queryInterface(
+                      XCellRangeData.class,
+                      book.sheet("Issue list").getCellRangeByPosition(0, repeated, 9, repeated))
+                  .getDataArray());
+      assertThat(heading).contains("Type\nIssue number: 2027-017");
+      assertThat(page.indexOf("Handed out by")).isLessThan(page.indexOf("Issue number: 2027"));
+      book.type("project.issue", "").calculated();
+      assertThat(book.page("Issue list")).doesNotContain("Issue number:");
+    }
+  }
+
+  @Test
+  void an_incident_that_was_cleared_is_missed(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows("batteries", battery("condition", "dropped")).rows("tests", test());
+      assertThat(book.column("batteries.reasons").get(0)).contains("enter there No. 1");
+      Map<String, Object> first =
+          Map.of("number", 1.0, "serial", "A1", "happened", "dropped", "date", day("2027-01-20"));
+      Map<String, Object> second =
+          Map.of("number", 2.0, "serial", "A1", "happened", "wet", "date", day("2027-01-20"));
+      book.rows("incidents", first, second);
+      assertThat(book.single("summary.incidentsMissing")).isEqualTo("0");
+      assertThat(book.column("batteries.reasons").get(0)).doesNotContain("enter there");
+      book.rows("incidents", second).rows("batteries", battery());
+      assertThat(book.single("summary.incidentsMissing")).isEqualTo("1");
+      assertThat(book.column("incidents.reasons").get(0))
+          .contains("Incidents has no row with No. 1.");
+      assertThat(book.column("issues.reasons")).anyMatch(r -> r.contains("no row with No. 1"));
     }
   }
 

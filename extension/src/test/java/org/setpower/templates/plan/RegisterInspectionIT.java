@@ -154,7 +154,7 @@ class RegisterInspectionIT {
     assertThat(said)
         .startsWith("2 batteries marked as inspected on 9 Feb 2027 by technician.")
         .contains("8 batteries left out:")
-        .contains("• A2: Condition or incident is swollen.")
+        .contains("• A2: The condition is swollen.")
         .contains("• A3: The condition is not a word of the list.")
         .contains("• A4: An incident is open (wet, 20 Jan 2027).")
         .contains("• A5: It is out. Clear Out to when it is back.")

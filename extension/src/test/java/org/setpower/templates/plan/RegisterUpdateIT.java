@@ -3,6 +3,7 @@ package org.setpower.templates.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.star.frame.XDesktop;
+import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.util.XModifiable;
@@ -200,6 +201,42 @@ class RegisterUpdateIT {
       assertThat(UnoRuntime.queryInterface(XModifiable.class, old.document()).isModified())
           .isFalse();
       assertThat(Files.readAllBytes(file)).isEqualTo(bytes);
+    }
+  }
+
+  /** The filled example of a build before incidents had numbers and lists an issue number. */
+  @Test
+  void a_file_of_an_earlier_build_is_brought_into_this_one(Office office) throws Exception {
+    Path file = office.newFolder().resolve("earlier.ods");
+    Files.copy(Path.of("src/test/resources/older/battery-register.ods"), file);
+    byte[] bytes = Files.readAllBytes(file);
+    XComponent earlier = office.open(file);
+    try {
+      TestSheet batteries = TestSheet.named(earlier, "Batteries");
+      List<Object> names = Arrays.stream(batteries.data("B1:B60")).map(r -> r[0]).toList();
+      int first = names.indexOf("serial") + 1; // below the row of keys
+      UnoRuntime.queryInterface(XModifiable.class, earlier).setModified(false);
+      String said = CommandDriver.command(office, earlier, "update");
+      assertThat(said).contains("The older file was not changed.").doesNotContain("not taken over");
+      PlanSheet now =
+          new PlanSheet(
+              office.service(XDesktop.class, "com.sun.star.frame.Desktop").getCurrentComponent(),
+              NOW);
+      try (now) {
+        assertThat(typed(now, "batteries").stream().map(r -> r.get("serial")).limit(24))
+            .containsExactlyElementsOf(names.subList(first, first + 24));
+        assertThat(typed(now, "tests").stream().filter(r -> !r.isEmpty())).hasSize(25);
+        assertThat(typed(now, "incidents").stream().filter(r -> !r.isEmpty()).limit(2))
+            .extracting(r -> r.get("serial") + " " + r.get("happened"))
+            .containsExactly("P294-08 dropped", "P98-06 swollen");
+        now.calculated();
+        assertThat(now.column("batteries.verdict")).contains("ok", "check", "stop");
+        assertThat(now.column("incidents.reasons").get(0)).contains("No. needs a whole number");
+        assertThat(now.page("Summary")).doesNotContain("Choose Update file.");
+      }
+      assertThat(Files.readAllBytes(file)).isEqualTo(bytes);
+    } finally {
+      Office.discard(earlier);
     }
   }
 }

@@ -11,6 +11,8 @@ public enum Action implements TextEnum {
   SERVICE("service"),
   CORRECT("correct the row"),
   INSPECT("inspect"),
+  /** Watched, and its test is due. */
+  TEST_AND_WATCH("test, then more often"),
   TEST("test"),
   ASK("ask for return"),
   WATCH("test more often");

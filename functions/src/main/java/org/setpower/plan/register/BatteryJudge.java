@@ -31,9 +31,15 @@ final class BatteryJudge {
       Set.of(
           RegisterFinding.BELOW_WATCH,
           RegisterFinding.BELOW_TYPE,
+          RegisterFinding.BELOW_TYPE_AND_WATCH,
           RegisterFinding.DECIDED_WATCH,
           RegisterFinding.NOT_TESTED,
           RegisterFinding.NOT_TESTED_HELD,
+          RegisterFinding.WATCH_UNTESTED,
+          RegisterFinding.WATCH_UNTESTED_HELD,
+          RegisterFinding.DECIDED_WATCH_UNTESTED,
+          RegisterFinding.DECIDED_WATCH_UNTESTED_HELD,
+          RegisterFinding.CELLS_NONE,
           RegisterFinding.NEWER_TEST,
           RegisterFinding.NEWER_TEST_LOW,
           RegisterFinding.UNDATED_TEST,
@@ -48,9 +54,17 @@ final class BatteryJudge {
       Stream.of(
               MILDER_THAN_STOP,
               MILDER_THAN_RETIRING,
-              Set.of(RegisterFinding.NEEDS_SERVICE, RegisterFinding.INCIDENT_SERVICE))
+              Set.of(
+                  RegisterFinding.NEEDS_SERVICE,
+                  RegisterFinding.NOT_CHARGING,
+                  RegisterFinding.INCIDENT_SERVICE))
           .flatMap(Set::stream)
           .collect(Collectors.toUnmodifiableSet());
+
+  /** What is said of a battery that is lost. */
+  private static final Set<FindingKey> OF_LOST =
+      Set.of(
+          RegisterFinding.LOST, RegisterFinding.ENTER_INCIDENT, RegisterFinding.CONDITION_CLOSED);
 
   private final Settings settings;
   private final InputRow<Battery> row;
@@ -64,6 +78,7 @@ final class BatteryJudge {
   /**
    * What is known of the batteries of one type.
    *
+   * @param twice whether two rows have its name
    * @param chemistry null where the type or its chemistry is not known
    * @param limits null where the type, its chemistry or its limits are not known
    * @param cells most cell voltages in a test of the type
@@ -72,6 +87,7 @@ final class BatteryJudge {
    */
   record Type(
       boolean known,
+      boolean twice,
       Chemistry chemistry,
       CellLimits limits,
       int cells,
@@ -82,7 +98,7 @@ final class BatteryJudge {
    * What is known of a battery.
    *
    * @param findings without those of the gate, in any order
-   * @param gone whether it is retired and in no count and on no list any more
+   * @param gone whether it is retired or lost, and in no count and on no list
    * @param tested day of the test that counts, null without one
    * @param due day on which that test gets too old
    * @param imbalance V
@@ -140,11 +156,7 @@ final class BatteryJudge {
     if (!row.findings().isEmpty() || !settings.stops().isEmpty()) {
       atLeast(Status.UNCLEAR);
     }
-    if (!type.known() && battery.type() != null) {
-      add(Status.UNCLEAR, RegisterFinding.TYPE_UNKNOWN, battery.type());
-    } else if (type.limits() == null && battery.type() != null) {
-      add(Status.UNCLEAR, RegisterFinding.TYPE_UNCLEAR, battery.type());
-    }
+    judgeType(type);
     judgeCondition();
     incidents.judge(row, this);
     Optional<Judged> cells = bench.newestCells(serial);
@@ -163,10 +175,14 @@ final class BatteryJudge {
     }
     judgeTested(counting);
     Status status = decide();
-    boolean gone = isGone(battery, settings);
+    boolean gone = isGone(battery, settings) || status == Status.LOST;
     boolean moved = mayBeMoved(twice);
-    keepStrictest(twice, gone);
+    keepStrictest(twice, status);
     judgePaperwork(status, moved);
+    if (twice && status != Status.RETIRE) {
+      // which of the rows is right is the only question, besides what can hurt
+      findings.removeIf(f -> f.severity() != Severity.DANGER);
+    }
     return new State(
         List.copyOf(findings),
         proposed,
@@ -182,6 +198,22 @@ final class BatteryJudge {
         resistance.isEmpty() ? null : (Boolean) (times != null));
   }
 
+  private void judgeType(Type type) {
+    String name = battery.type();
+    if (name == null) {
+      return;
+    }
+    if (!type.known()) {
+      add(Status.UNCLEAR, RegisterFinding.TYPE_UNKNOWN, name);
+    } else if (type.twice()) {
+      add(Status.UNCLEAR, RegisterFinding.TYPE_TWICE, name);
+    } else if (type.chemistry() == null) {
+      add(Status.UNCLEAR, RegisterFinding.TYPE_CHEMISTRY, name);
+    } else if (type.limits() == null) {
+      add(Status.UNCLEAR, RegisterFinding.TYPE_LIMITS, name, type.chemistry().word());
+    }
+  }
+
   private void judgeCondition() {
     if (row.unreadable().contains("condition")) {
       add(Status.QUARANTINE, RegisterFinding.CONDITION_UNKNOWN);
@@ -189,12 +221,15 @@ final class BatteryJudge {
       add(Status.NOT_INSPECTED, RegisterFinding.NOT_INSPECTED);
     } else if (battery.condition() == Condition.RECALLED) {
       add(Status.QUARANTINE, RegisterFinding.RECALLED);
+    } else if (battery.condition() == Condition.NOT_CHARGING) {
+      add(Status.SERVICE, RegisterFinding.NOT_CHARGING);
     } else {
       String word = battery.condition().word();
       switch (battery.condition().consequence()) {
         case QUARANTINE -> add(Status.QUARANTINE, RegisterFinding.DAMAGED, word);
         case RETIRE_ONLY -> add(Status.QUARANTINE, RegisterFinding.RETIRE_ONLY, word);
         case SERVICE -> add(Status.SERVICE, RegisterFinding.NEEDS_SERVICE, word);
+        case LOST -> add(Status.LOST, RegisterFinding.LOST);
         case NONE -> {}
       }
     }
@@ -211,8 +246,14 @@ final class BatteryJudge {
   /** Fine is what an inspection found: of a known day, by a role, recent, after the last return. */
   private void judgeInspection() {
     LocalDate inspected = battery.inspected();
-    if (inspected == null || battery.inspectedBy() == null) {
+    if (inspected == null && battery.inspectedBy() == null) {
       add(Status.NOT_INSPECTED, RegisterFinding.INSPECTION_BLANK);
+    } else if (inspected == null || battery.inspectedBy() == null) {
+      String blank = inspected == null ? "inspected" : "inspectedBy";
+      add(
+          Status.NOT_INSPECTED,
+          RegisterFinding.INSPECTION_PART,
+          RegisterInputs.BATTERIES.column(blank));
     } else if (battery.returned() != null && battery.returned().isAfter(inspected)) {
       add(
           Status.NOT_INSPECTED,
@@ -230,18 +271,19 @@ final class BatteryJudge {
 
   /** Any test counts, however old or cold: a cell once outside its limits stays suspect. */
   private void judgeCells(CellLimits limits, Optional<Judged> newest) {
-    for (Judged test : bench.of(serial)) {
-      Optional<Double> outside = test.outside(limits);
-      LocalDate day = test.test().date();
-      if (outside.isPresent() && (day == null || !incidents.isReleasedSince(row, day))) {
-        add(
-            Status.QUARANTINE,
-            RegisterFinding.CELL_OUTSIDE,
-            outside.get(),
-            limits.lowest(),
-            limits.highest());
-      }
-    }
+    bench.of(serial).stream()
+        .filter(t -> t.outside(limits).isPresent())
+        .filter(t -> t.test().date() == null || !incidents.isReleasedSince(row, t.test().date()))
+        .map(t -> t.outside(limits).orElseThrow())
+        .max(limits.furthest())
+        .ifPresent(
+            v ->
+                add(
+                    Status.QUARANTINE,
+                    RegisterFinding.CELL_OUTSIDE,
+                    v,
+                    limits.lowest(),
+                    limits.highest()));
     if (newest.isPresent() && newest.get().spread() > limits.spread() + ROUNDING) {
       add(Status.SERVICE, RegisterFinding.IMBALANCE, newest.get().spread(), limits.spread());
     }
@@ -251,6 +293,12 @@ final class BatteryJudge {
   private void judgeMeasured(Type type, Optional<Judged> counting) {
     if (counting.isEmpty()) {
       return;
+    }
+    if (counting.get().cells() == 0
+        && type.cells() > 0
+        && isValid(counting)
+        && bench.of(serial).stream().noneMatch(t -> t.cells() > 0 && isValid(t))) {
+      add(Status.KEEP, RegisterFinding.CELLS_NONE, (double) settings.validDays());
     }
     if (counting.get().cells() > 0 && counting.get().cells() < type.cells()) {
       add(
@@ -293,34 +341,62 @@ final class BatteryJudge {
       return;
     }
     double health = counting.get().health();
+    boolean apart = type.counting().score(counting.get()).orElse(0.0) < APART;
     if (health < settings.retireBelow()) {
       add(Status.RETIRE, RegisterFinding.BELOW_RETIRE, health, settings.retireBelow());
     } else if (health < settings.watchBelow()) {
-      add(Status.WATCH, RegisterFinding.BELOW_WATCH, health, settings.watchBelow());
-    }
-    if (type.counting().score(counting.get()).orElse(0.0) < APART) {
+      add(
+          Status.WATCH,
+          apart && isValid(counting)
+              ? RegisterFinding.BELOW_TYPE_AND_WATCH
+              : RegisterFinding.BELOW_WATCH,
+          health,
+          settings.watchBelow());
+    } else if (apart) {
       add(Status.WATCH, RegisterFinding.BELOW_TYPE, health);
     }
   }
 
   /** A battery that stays in for another reason is not asked for a test. */
   private void judgeTested(Optional<Judged> counting) {
-    boolean valid =
-        counting.isPresent()
-            && !counting
-                .get()
-                .test()
-                .date()
-                .plusDays(settings.validDays())
-                .isBefore(settings.asOf());
-    if (!valid && proposed.compareTo(Status.NOT_TESTED) < 0) {
+    if (!isValid(counting) && proposed.compareTo(Status.NOT_TESTED) < 0) {
       boolean held = settings.untested() == UntestedRule.HOLD;
-      add(
-          Status.NOT_TESTED,
-          held ? RegisterFinding.NOT_TESTED_HELD : RegisterFinding.NOT_TESTED,
-          (double) settings.validDays());
+      double days = settings.validDays();
+      findings.removeIf(f -> f.key() == RegisterFinding.BELOW_TYPE);
+      if (findings.removeIf(f -> f.key() == RegisterFinding.BELOW_WATCH)) {
+        add(
+            Status.NOT_TESTED,
+            held ? RegisterFinding.WATCH_UNTESTED_HELD : RegisterFinding.WATCH_UNTESTED,
+            counting.orElseThrow().health(),
+            settings.watchBelow(),
+            days);
+      } else if (battery.decided() == Decision.WATCH) {
+        add(
+            Status.NOT_TESTED,
+            held
+                ? RegisterFinding.DECIDED_WATCH_UNTESTED_HELD
+                : RegisterFinding.DECIDED_WATCH_UNTESTED,
+            days);
+      } else {
+        add(
+            Status.NOT_TESTED,
+            held ? RegisterFinding.NOT_TESTED_HELD : RegisterFinding.NOT_TESTED,
+            days);
+      }
     }
     judgeRefused(counting);
+  }
+
+  private boolean isValid(Optional<Judged> counting) {
+    return counting.isPresent() && isValid(counting.get());
+  }
+
+  /** Whether a test was made, and is not too old. */
+  private boolean isValid(Judged test) {
+    LocalDate day = test.test().date();
+    return day != null
+        && !day.isAfter(settings.asOf())
+        && !day.plusDays(settings.validDays()).isBefore(settings.asOf());
   }
 
   /** A newer test that is not compared may say more than the one that counts: nobody passes it. */
@@ -371,9 +447,11 @@ final class BatteryJudge {
   }
 
   /** What a stricter finding leaves no room for is not said: two advices are none. */
-  private void keepStrictest(boolean twice, boolean gone) {
-    if (gone) {
+  private void keepStrictest(boolean twice, Status status) {
+    if (isGone(battery, settings)) {
       findings.removeIf(f -> f.key() != RegisterFinding.RETIRED);
+    } else if (status == Status.LOST) {
+      findings.removeIf(f -> !OF_LOST.contains(f.key()));
     } else if (twice || isDangerous(findings)) {
       findings.removeIf(f -> MILDER_THAN_DANGER.contains(f.key()));
     } else if (Stream.concat(findings.stream(), row.findings().stream())
@@ -405,7 +483,7 @@ final class BatteryJudge {
             case QUARANTINE -> Finding.of(RegisterFinding.DECIDED_QUARANTINE);
             default -> Finding.of(RegisterFinding.DECIDED, decision.word());
           });
-    } else if (decision != null && decision.status() != proposed) {
+    } else if (decision != null && decision.status() != proposed && !isWatchedToo(decision)) {
       findings.add(Finding.of(RegisterFinding.DECISION_MILDER, decision.word(), proposed.word()));
     }
     if (isGone(battery, settings)) {
@@ -414,7 +492,15 @@ final class BatteryJudge {
     return stricter ? decision.status() : proposed;
   }
 
+  /** Watched and not tested are two things to do, and neither contradicts the other. */
+  private boolean isWatchedToo(Decision decision) {
+    return decision == Decision.WATCH && proposed == Status.NOT_TESTED;
+  }
+
   private void judgePaperwork(Status status, boolean moved) {
+    if (status == Status.LOST) {
+      return;
+    }
     String outTo = battery.outTo();
     boolean out = row.cells().containsKey("outTo");
     if (out && !moved) {
@@ -464,6 +550,10 @@ final class BatteryJudge {
 
   /** Whether a condition or an incident leaves only retirement. */
   static boolean isRetireOnly(List<Finding> findings) {
-    return findings.stream().anyMatch(f -> f.key() == RegisterFinding.RETIRE_ONLY);
+    return findings.stream()
+        .anyMatch(
+            f ->
+                f.key() == RegisterFinding.RETIRE_ONLY
+                    || f.key() == RegisterFinding.INCIDENT_RETIRE_ONLY);
   }
 }

@@ -45,6 +45,13 @@ final class BenchTests {
   private static final List<String> NEEDED =
       List.of("date", "measured", "load", "temperature", "rested");
 
+  /** Columns of what is measured: a row without any of them is no test. */
+  private static final List<String> READINGS =
+      RegisterInputs.TESTS.columns().stream()
+          .map(InputColumn::key)
+          .filter(k -> k.equals("measured") || k.equals("resistance") || k.startsWith("cell"))
+          .toList();
+
   /** By what is typed, for tests that are alike otherwise. */
   private static final Comparator<Judged> BY_CELLS =
       (a, b) ->
@@ -119,7 +126,7 @@ final class BenchTests {
     Optional<Double> outside(CellLimits limits) {
       return test().cells().stream()
           .filter(v -> v < limits.lowest() || v > limits.highest())
-          .max(Comparator.comparing(v -> Math.max(limits.lowest() - v, v - limits.highest())));
+          .max(limits.furthest());
     }
   }
 
@@ -149,7 +156,15 @@ final class BenchTests {
     if (test.serial() != null && batteries == null) {
       findings.add(Finding.of(RegisterFinding.TEST_SERIAL, test.serial()));
     }
-    for (String key : NEEDED) {
+    boolean empty =
+        test.measured() == null
+            && test.resistance() == null
+            && test.cells().isEmpty()
+            && READINGS.stream().noneMatch(row.cells()::containsKey);
+    if (empty) {
+      findings.add(Finding.of(RegisterFinding.TEST_EMPTY));
+    }
+    for (String key : empty ? List.<String>of() : NEEDED) {
       if (!row.cells().containsKey(key)) {
         InputColumn column = RegisterInputs.TESTS.column(key);
         findings.add(Finding.of(RegisterFinding.TEST_INCOMPLETE, column));
@@ -170,9 +185,8 @@ final class BenchTests {
     Double rated = rated(batteries);
     Double health = null;
     if (rated == null) {
-      if (batteries != null) {
-        InputColumn column = RegisterInputs.BATTERIES.column("energy");
-        findings.add(Finding.of(RegisterFinding.TEST_INCOMPLETE, column));
+      if (batteries != null && !empty) {
+        findings.add(Finding.of(RegisterFinding.TEST_NO_RATING, Incidents.named(test.serial())));
       }
     } else {
       if (test.load() != null && test.load() > LOAD_ROOM * settings.maxLoad() * rated + ROUNDING) {

@@ -1,6 +1,7 @@
 package org.setpower.plan.register;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -57,6 +58,12 @@ record CellLimits(double lowest, double highest, double spread, double resistanc
         house.maxVolts() == null ? fact.highest : Math.min(fact.highest, house.maxVolts()),
         house.maxSpread() == null ? fact.spread : house.maxSpread(),
         house.maxResistance() == null ? fact.resistance : house.maxResistance());
+  }
+
+  /** Cell voltages by how far they lie outside, the furthest last. */
+  Comparator<Double> furthest() {
+    return Comparator.comparing((Double v) -> Math.max(lowest - v, v - highest))
+        .thenComparing(Comparator.naturalOrder());
   }
 
   /** Judges the rows of the house, one a chemistry. */

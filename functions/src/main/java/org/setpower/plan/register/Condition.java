@@ -16,10 +16,13 @@ public enum Condition implements TextEnum {
   LEAKING("leaking", Consequence.RETIRE_ONLY),
   HOT("hot", Consequence.RETIRE_ONLY),
   BURNT("burnt", Consequence.RETIRE_ONLY, "burned"),
+  CRACKED("cracked", Consequence.QUARANTINE, "cracked casing"),
   RECALLED("recalled", Consequence.QUARANTINE),
   CELL_VOLTAGE("cell voltage", Consequence.QUARANTINE),
   CONTACTS("contacts", Consequence.SERVICE),
-  LABEL_UNREADABLE("label unreadable", Consequence.SERVICE);
+  LABEL_UNREADABLE("label unreadable", Consequence.SERVICE),
+  NOT_CHARGING("not charging", Consequence.SERVICE, "will not charge"),
+  LOST("lost", Consequence.LOST, "stolen");
 
   /** What a condition leads to. */
   enum Consequence {
@@ -27,6 +30,8 @@ public enum Condition implements TextEnum {
     SERVICE,
     /** Until an incident is closed. */
     QUARANTINE,
+    /** In no count and on no list; once found, in quarantine until an incident is closed. */
+    LOST,
     /** In quarantine until it is disposed of: no incident of this kind can be closed. */
     RETIRE_ONLY
   }

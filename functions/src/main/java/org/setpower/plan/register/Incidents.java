@@ -5,8 +5,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;
@@ -27,9 +32,14 @@ import org.setpower.plan.register.SerialRange.Match;
 final class Incidents {
   private static final Pattern TECHNICIAN = Pattern.compile("TECHNICIAN[^A-Z]*[A-Z]?");
 
+  private static final int NAMED = 5;
+
   private final Settings settings;
   private final BenchTests bench;
   private final List<Case> cases;
+
+  /** How many rows have each number that is one. */
+  private final NavigableMap<Integer, Integer> numbers = new TreeMap<>();
 
   /** A row of Incidents with the range of serials that it names. */
   private record Case(
@@ -40,6 +50,11 @@ final class Incidents {
 
     boolean namesRange() {
       return row.cells().containsKey("lastSerial");
+    }
+
+    /** Whether somebody filled in the day of its closing. */
+    boolean isClosing() {
+      return row.cells().containsKey("closed");
     }
 
     /** Whether neither a serial nor a type is typed. */
@@ -56,12 +71,19 @@ final class Incidents {
         return batteryType.isEmpty() ? Match.BY_HAND : Match.YES;
       }
       if (!namesRange()) {
-        return !serial.isEmpty() && serial.equals(first) ? Match.YES : Match.NO;
+        return !serial.isEmpty() && isFirst(serial) ? Match.YES : Match.NO;
       }
       if (!serial.isEmpty() && (serial.equals(first) || serial.equals(last))) {
         return Match.YES;
       }
       return range == null ? Match.BY_HAND : range.match(serial);
+    }
+
+    /** A serial that came as a number may have lost the zeros before it. */
+    private boolean isFirst(String serial) {
+      return serial.equals(first)
+          || row.cells().get("serial") instanceof Number
+              && SerialRange.withoutZeros(serial).equals(first);
     }
 
     /** What it calls for; a word that is not known calls for quarantine. */
@@ -77,6 +99,7 @@ final class Incidents {
     this.settings = settings;
     this.bench = bench;
     cases = rows.filled().map(Incidents::read).toList();
+    cases.forEach(c -> number(c).ifPresent(n -> numbers.merge(n, 1, Integer::sum)));
   }
 
   private static Case read(InputRow<Incident> row) {
@@ -90,11 +113,57 @@ final class Incidents {
         first.isEmpty() || last.isEmpty() ? null : SerialRange.between(first, last));
   }
 
+  private static Optional<Integer> number(Case c) {
+    Double typed = c.incident().number();
+    return typed == null || typed != Math.rint(typed)
+        ? Optional.empty()
+        : Optional.of(typed.intValue());
+  }
+
+  private double nextNumber() {
+    return numbers.isEmpty() ? 1 : numbers.lastKey() + 1;
+  }
+
+  /** Numbers from 1 to the highest that no row has: rows that were cleared, or skipped numbers. */
+  int missing() {
+    return numbers.isEmpty() ? 0 : numbers.lastKey() - numbers.size();
+  }
+
+  /** What is wrong with the number of a row. */
+  private List<Finding> numbering(Case c) {
+    Optional<Integer> number = number(c);
+    if (number.isEmpty()) {
+      return List.of(Finding.of(RegisterFinding.INCIDENT_NUMBER, nextNumber()));
+    }
+    List<Finding> findings = new ArrayList<>();
+    double rows = numbers.get(number.get());
+    if (rows > 1) {
+      double typed = number.get();
+      findings.add(Finding.of(RegisterFinding.INCIDENT_NUMBER_TWICE, typed, rows, nextNumber()));
+    }
+    Integer before = numbers.lowerKey(number.get());
+    int first = before == null ? 1 : before + 1;
+    if (first < number.get()) {
+      String missing =
+          IntStream.range(first, number.get())
+              .limit(NAMED)
+              .mapToObj(String::valueOf)
+              .collect(Collectors.joining(", "));
+      findings.add(
+          Finding.of(
+              RegisterFinding.INCIDENT_MISSING,
+              missing + (number.get() - first > NAMED ? ", …" : "")));
+    }
+    return findings;
+  }
+
   /** What the rows say of a battery: adds a finding and the state for each that is open. */
   void judge(InputRow<Battery> battery, BatteryJudge judge) {
     String serial = Identity.of(battery.value().serial());
     String type = Identity.of(battery.value().type());
+    Condition condition = battery.value().condition();
     boolean noted = false;
+    Case closed = null;
     for (Case c : cases) {
       Match match = c.match(serial, type);
       if (match == Match.BY_HAND) {
@@ -103,20 +172,39 @@ final class Incidents {
             Finding.of(RegisterFinding.RECALL_BY_HAND, named(c.incident().serial())));
       }
       if (match == Match.YES) {
-        noted |= c.incident().happened() == battery.value().condition();
+        boolean same = c.incident().happened() == condition;
         List<Finding> missing = missing(c, battery);
         if (!missing.isEmpty()) {
-          open(c, missing, judge);
+          noted |= same;
+          open(c, missing, same, judge);
+        } else if (same && (closed == null || isLater(c, closed))) {
+          closed = c;
         }
       }
     }
-    Condition condition = battery.value().condition();
     if (!noted && condition != null && condition != Condition.FINE) {
-      judge.add(Status.KEEP, Finding.of(RegisterFinding.ENTER_INCIDENT));
+      judge.add(
+          Status.KEEP,
+          closed == null
+              ? Finding.of(RegisterFinding.ENTER_INCIDENT, condition.word(), nextNumber())
+              : Finding.of(
+                  RegisterFinding.CONDITION_CLOSED,
+                  condition.word(),
+                  closed.incident().date(),
+                  nextNumber()));
     }
   }
 
-  private static void open(Case c, List<Finding> missing, BatteryJudge judge) {
+  private static boolean isLater(Case one, Case other) {
+    return one.incident().date().isAfter(other.incident().date());
+  }
+
+  /**
+   * Adds what an open incident calls for.
+   *
+   * @param same whether the condition of the battery says so already
+   */
+  private static void open(Case c, List<Finding> missing, boolean same, BatteryJudge judge) {
     Condition happened = c.incident().happened();
     if (happened == null || happened == Condition.FINE || c.row().isUnreadable()) {
       judge.add(
@@ -125,18 +213,22 @@ final class Incidents {
       return;
     }
     Object day = named(c.incident().date());
-    if (c.consequence() == Consequence.SERVICE) {
+    if (same && (!c.isClosing() || c.consequence() == Consequence.RETIRE_ONLY)) {
+      return;
+    }
+    if (c.consequence() == Consequence.RETIRE_ONLY) {
+      judge.add(
+          Status.QUARANTINE,
+          Finding.of(RegisterFinding.INCIDENT_RETIRE_ONLY, happened.word(), day));
+    } else if (c.consequence() == Consequence.SERVICE) {
       judge.add(Status.SERVICE, Finding.of(RegisterFinding.INCIDENT_SERVICE, happened.word(), day));
-    } else if (c.row().cells().containsKey("closed")) {
+    } else if (c.isClosing()) {
       Finding first = missing.stream().min(Finding.WORST_FIRST).orElseThrow();
       judge.add(
           Status.QUARANTINE,
           Finding.of(RegisterFinding.INCIDENT_NOT_CLOSED, happened.word(), day, first));
     } else {
       judge.add(Status.QUARANTINE, Finding.of(RegisterFinding.INCIDENT_OPEN, happened.word(), day));
-    }
-    if (c.consequence() == Consequence.RETIRE_ONLY) {
-      judge.add(Status.QUARANTINE, Finding.of(RegisterFinding.RETIRE_ONLY, happened.word()));
     }
   }
 
@@ -165,15 +257,20 @@ final class Incidents {
     boolean inspected =
         b.inspected() != null
             && b.inspectedBy() != null
-            && !maybeSame(b.inspectedBy(), c.incident().reportedBy())
             && b.inspected().isAfter(day)
             && !b.inspected().isAfter(settings.asOf());
     if (!inspected) {
       missing.add(Finding.of(RegisterFinding.CLOSING_INSPECTION, named(b.serial())));
+    } else if (maybeSame(b.inspectedBy(), c.incident().reportedBy())) {
+      missing.add(
+          Finding.of(RegisterFinding.CLOSING_INSPECTOR, named(b.serial()), b.inspectedBy()));
     }
     LocalDate closed = c.incident().closed();
-    if (closed == null || !bench.hasComparedBetween(Identity.of(b.serial()), day, closed)) {
+    String serial = Identity.of(b.serial());
+    if (!bench.hasComparedBetween(serial, day, settings.asOf())) {
       missing.add(Finding.of(RegisterFinding.CLOSING_TEST, named(b.serial())));
+    } else if (closed == null || !bench.hasComparedBetween(serial, day, closed)) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_TEST_LATER, named(b.serial()), named(closed)));
     }
     return missing;
   }
@@ -207,17 +304,20 @@ final class Incidents {
     if (c.consequence() == Consequence.RETIRE_ONLY) {
       missing.add(Finding.of(RegisterFinding.CLOSING_NEVER, i.happened().word()));
     }
-    if (i.closed() == null
-        || i.date() == null
-        || !i.closed().isAfter(i.date())
-        || i.closed().isAfter(settings.asOf())) {
+    if (i.closed() == null || i.date() == null) {
       missing.add(Finding.of(RegisterFinding.CLOSING_DATE));
+    } else if (!i.closed().isAfter(i.date())) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_BEFORE, i.closed(), i.date()));
+    } else if (i.closed().isAfter(settings.asOf())) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_LATER, i.closed()));
     }
     if (!TECHNICIAN.matcher(Identity.of(i.closedBy())).matches()) {
       missing.add(Finding.of(RegisterFinding.CLOSING_ROLE, named(i.closedBy())));
     }
-    if (i.reportedBy() == null || maybeSame(i.reportedBy(), i.closedBy())) {
-      missing.add(Finding.of(RegisterFinding.CLOSING_REPORTER));
+    if (i.reportedBy() == null) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_UNREPORTED));
+    } else if (maybeSame(i.reportedBy(), i.closedBy())) {
+      missing.add(Finding.of(RegisterFinding.CLOSING_REPORTER, named(i.closedBy())));
     }
     if (i.reason() == null) {
       missing.add(Finding.of(RegisterFinding.CLOSING_REASON));
@@ -251,8 +351,9 @@ final class Incidents {
               .filter(b -> !missing(c, b).isEmpty())
               .toList();
       List<Finding> findings = new ArrayList<>(c.row().findings());
+      findings.addAll(numbering(c));
       findings.addAll(unclear(c, about.isEmpty(), types, settings.asOf()));
-      if (c.row().cells().containsKey("closed")) {
+      if (c.isClosing()) {
         findings.addAll(missing(c));
         open.forEach(b -> findings.addAll(missing(c, b)));
       } else if (!open.isEmpty()) {

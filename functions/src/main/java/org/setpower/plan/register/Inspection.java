@@ -33,6 +33,11 @@ public record Inspection(
   private static final Set<FindingKey> MORE =
       Set.of(
           RegisterFinding.NEEDS_SERVICE,
+          RegisterFinding.NOT_CHARGING,
+          RegisterFinding.LOST,
+          RegisterFinding.ENTER_INCIDENT,
+          RegisterFinding.CONDITION_CLOSED,
+          RegisterFinding.SERIAL_ZEROS,
           RegisterFinding.INCIDENT_SERVICE,
           RegisterFinding.RECALL_BY_HAND,
           RegisterFinding.RETIRED,

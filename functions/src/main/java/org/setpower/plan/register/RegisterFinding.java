@@ -15,8 +15,13 @@ public enum RegisterFinding implements FindingKey {
   /** Arguments: condition. */
   NEEDS_SERVICE("service", Severity.STOP),
   NOT_INSPECTED("notInspected", Severity.STOP),
-  /** Fine without day or role. */
+  LOST("lost", Severity.STOP),
+  /** It takes no charge. */
+  NOT_CHARGING("notCharging", Severity.STOP),
+  /** Fine without day and role. */
   INSPECTION_BLANK("inspection.blank", Severity.STOP),
+  /** Fine with one of the two. Arguments: heading of the other. */
+  INSPECTION_PART("inspection.part", Severity.STOP),
   /** Arguments: date, days an inspection is valid. */
   INSPECTION_OLD("inspection.old", Severity.STOP),
   /** Arguments: date of the return, date of the inspection. */
@@ -33,12 +38,16 @@ public enum RegisterFinding implements FindingKey {
   INCIDENT_UNCLEAR("incident.unclear", Severity.DANGER),
   /** Arguments: first serial. */
   RECALL_BY_HAND("recallByHand", Severity.HOLD),
-  /** A condition that is not fine and has no incident. */
-  ENTER_INCIDENT("enterIncident", Severity.CHECK),
+  /** A condition that is not fine and has no incident. Arguments: condition, next number. */
+  ENTER_INCIDENT("enterIncident", Severity.STOP),
+  /** A condition whose incident is closed. Arguments: condition, date, next number. */
+  CONDITION_CLOSED("conditionClosed", Severity.STOP),
   /** Arguments: V, lowest V, highest V. */
   CELL_OUTSIDE("cellOutside", Severity.DANGER),
   /** Fewer cells than in tests of its type. Arguments: cells typed, cells of the type. */
   CELLS_MISSING("cellsMissing", Severity.CHECK),
+  /** No cell measured while a test is valid, though its type has them. Arguments: days. */
+  CELLS_NONE("cellsNone", Severity.CHECK),
   /** Arguments: V, state of charge. */
   CELLS_CHARGE("cellsCharge", Severity.HOLD),
   /** Arguments: V, limit V. */
@@ -51,10 +60,16 @@ public enum RegisterFinding implements FindingKey {
   BELOW_WATCH("belowWatch", Severity.CHECK),
   /** Arguments: health. */
   BELOW_TYPE("belowType", Severity.CHECK),
+  /** Arguments: health, limit. */
+  BELOW_TYPE_AND_WATCH("belowTypeAndWatch", Severity.CHECK),
   /** Arguments: days a test is valid. */
   NOT_TESTED_HELD("notTested.held", Severity.HOLD),
   /** Arguments: days a test is valid. */
   NOT_TESTED("notTested", Severity.CHECK),
+  /** Watched and held. Arguments: health, limit, days a test is valid. */
+  WATCH_UNTESTED_HELD("watchUntested.held", Severity.HOLD),
+  /** Arguments: health, limit, days a test is valid. */
+  WATCH_UNTESTED("watchUntested", Severity.CHECK),
   /** A newer test that is not compared. Arguments: date, why. */
   NEWER_TEST("newerTest", Severity.CHECK),
   /** A newer test that is not compared and is low or not known. Arguments: date, why. */
@@ -65,10 +80,16 @@ public enum RegisterFinding implements FindingKey {
   UNDATED_TEST_LOW("undatedTest.low", Severity.HOLD),
   /** Arguments: row of the test below the headings. */
   TEST_UNCLEAR("test.unclear", Severity.STOP),
+  /** A serial that came as a number. Arguments: serial, the same with zeros. */
+  SERIAL_ZEROS("serialZeros", Severity.HOLD),
   /** Arguments: type. */
   TYPE_UNKNOWN("type.unknown", Severity.STOP),
   /** Arguments: type. */
-  TYPE_UNCLEAR("type.unclear", Severity.STOP),
+  TYPE_TWICE("type.twice", Severity.STOP),
+  /** Arguments: type. */
+  TYPE_CHEMISTRY("type.chemistry", Severity.STOP),
+  /** Arguments: type, chemistry. */
+  TYPE_LIMITS("type.limits", Severity.STOP),
   /** Arguments: date. */
   RETIRED("retired", Severity.STOP),
   /** Arguments: date. */
@@ -88,6 +109,10 @@ public enum RegisterFinding implements FindingKey {
   DECIDED("decided", Severity.STOP),
   DECIDED_QUARANTINE("decided.quarantine", Severity.DANGER),
   DECIDED_WATCH("decided.watch", Severity.CHECK),
+  /** Arguments: days a test is valid. */
+  DECIDED_WATCH_UNTESTED("decided.watchUntested", Severity.CHECK),
+  /** Arguments: days a test is valid. */
+  DECIDED_WATCH_UNTESTED_HELD("decided.watchUntested.held", Severity.HOLD),
   /** Arguments: decision, what is proposed. */
   DECISION_MILDER("decided.milder", Severity.CHECK),
 
@@ -97,6 +122,10 @@ public enum RegisterFinding implements FindingKey {
   TEST_LATER("test.later", Severity.STOP),
   /** Arguments: heading. */
   TEST_INCOMPLETE("test.incomplete", Severity.CHECK),
+  /** A row without a reading. */
+  TEST_EMPTY("test.empty", Severity.CHECK),
+  /** Arguments: serial. */
+  TEST_NO_RATING("test.noRating", Severity.CHECK),
   /** Arguments: degrees, lowest, highest, unit. */
   TEST_TEMPERATURE("test.temperature", Severity.CHECK),
   /** In the other unit it would do. Arguments: degrees, unit, other unit. */
@@ -110,6 +139,14 @@ public enum RegisterFinding implements FindingKey {
   /** Likely another unit. Arguments: measured Wh, lowest share, rated Wh. */
   TEST_UNDER_RATING("test.underRating", Severity.CHECK),
 
+  /** No whole number. Arguments: next number. */
+  INCIDENT_NUMBER("incident.number", Severity.CHECK),
+  /** Arguments: number, rows, next number. */
+  INCIDENT_NUMBER_TWICE("incident.numberTwice", Severity.CHECK),
+  /** Numbers before this row that no row has. Arguments: numbers. */
+  INCIDENT_MISSING("incident.missing", Severity.CHECK),
+  /** Arguments: condition, date or —. */
+  INCIDENT_RETIRE_ONLY("incident.retireOnly", Severity.DANGER),
   INCIDENT_NOWHERE("incident.nowhere", Severity.STOP),
   /** Arguments: serial. */
   INCIDENT_SERIAL("incident.serial", Severity.STOP),
@@ -125,17 +162,28 @@ public enum RegisterFinding implements FindingKey {
   INCIDENT_ROW_OPEN("incident.rowOpen", Severity.CHECK),
   /** Closed by somebody who may not. Arguments: who, or —. */
   CLOSING_ROLE("closing.role", Severity.STOP),
+  /** Arguments: who closed it. */
   CLOSING_REPORTER("closing.reporter", Severity.STOP),
+  /** Reported by is blank. */
+  CLOSING_UNREPORTED("closing.unreported", Severity.STOP),
   CLOSING_REASON("closing.reason", Severity.STOP),
-  /** Closed before it happened, or after the register's day. */
+  /** Closed on no day. */
   CLOSING_DATE("closing.date", Severity.STOP),
+  /** Arguments: closed on, date of the incident. */
+  CLOSING_BEFORE("closing.before", Severity.STOP),
+  /** Arguments: closed on. */
+  CLOSING_LATER("closing.later", Severity.STOP),
   CLOSING_REFERENCE("closing.reference", Severity.STOP),
   /** Arguments: condition. */
   CLOSING_NEVER("closing.never", Severity.STOP),
   /** Arguments: serial. */
   CLOSING_INSPECTION("closing.inspection", Severity.STOP),
+  /** Arguments: serial, who inspected it. */
+  CLOSING_INSPECTOR("closing.inspector", Severity.STOP),
   /** Arguments: serial. */
   CLOSING_TEST("closing.test", Severity.STOP),
+  /** Tested after it was closed. Arguments: serial, closed on. */
+  CLOSING_TEST_LATER("closing.testLater", Severity.STOP),
 
   /** Arguments: V typed, V used. */
   LIMIT_MILD("limit.mild", Severity.CHECK),
@@ -144,7 +192,7 @@ public enum RegisterFinding implements FindingKey {
   /** Arguments: date. */
   JOB_BACK_PAST("project.jobBack", Severity.CHECK),
   TEST_TEMPERATURES_CROSSED("project.temperatures", Severity.STOP),
-  /** Arguments: required, fit. */
+  /** Arguments: required, fit, those that can come back, to buy. */
   TYPE_SHORT("type.short", Severity.CHECK),
   /** Arguments: serial. */
   SLIP_SERIAL("slip.serial", Severity.STOP),

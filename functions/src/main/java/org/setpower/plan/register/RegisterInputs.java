@@ -132,6 +132,12 @@ public record RegisterInputs(
               help = "The job or client of the issue list, as in Out to of Batteries.")
           String job,
       @Input(
+              key = "issue",
+              heading = "Issue number",
+              blank = "Blank: the issue list has no number.",
+              help = "A new one for each issue list, such as 2027-017; printed on each page.")
+          String issue,
+      @Input(
               key = "jobBack",
               heading = "Back by",
               blank = "Blank: no date agreed.",
@@ -228,7 +234,9 @@ public record RegisterInputs(
               key = "condition",
               heading = "Condition",
               blank = "Blank: not inspected, does not go out.",
-              help = "What hand and eye say; the worst counts.")
+              help =
+                  "What hand and eye say; the worst counts. cracked (casing): quarantine. not charging:"
+                      + " service. lost: in no count, never handed out.")
           Condition condition,
       @Input(
               key = "energy",
@@ -385,6 +393,14 @@ public record RegisterInputs(
   /** Damage or recall of one battery, of a range of serials, or of a type. */
   @Table(key = "incidents", heading = "Incidents", rows = 100)
   public record Incident(
+      @Input(
+              key = "number",
+              heading = "No.",
+              min = 1,
+              max = 99_999,
+              blank = "Blank: a cleared row is not noticed, so this is a check.",
+              help = "1, 2, 3 and so on. Never clear a row: a missing number is a check.")
+          Double number,
       @Input(
               key = "serial",
               heading = "Serial",

@@ -33,6 +33,7 @@ import org.setpower.plan.register.RegisterInputs.Battery;
 import org.setpower.plan.register.RegisterInputs.BatteryType;
 import org.setpower.plan.register.RegisterInputs.BenchTest;
 import org.setpower.plan.register.RegisterInputs.Checkout;
+import org.setpower.plan.register.RegisterInputs.Incident;
 import org.setpower.plan.register.RegisterInputs.Limit;
 
 /** The battery register, calculated once: every verdict, every paper, every count. */
@@ -42,6 +43,22 @@ public final class RegisterPlan {
 
   /** A box to tick on paper. */
   private static final String BOX = "☐";
+
+  /** Watched, and not tested. */
+  private static final List<FindingKey> WATCHED =
+      List.of(
+          RegisterFinding.WATCH_UNTESTED,
+          RegisterFinding.WATCH_UNTESTED_HELD,
+          RegisterFinding.DECIDED_WATCH_UNTESTED,
+          RegisterFinding.DECIDED_WATCH_UNTESTED_HELD);
+
+  /** Findings of a battery that are an issue of the table where they are to be corrected. */
+  private static final Set<FindingKey> OF_OTHER_TABLES =
+      Set.of(
+          RegisterFinding.TYPE_TWICE,
+          RegisterFinding.TYPE_CHEMISTRY,
+          RegisterFinding.TYPE_LIMITS,
+          RegisterFinding.TEST_UNCLEAR);
 
   private final RegisterInputs inputs;
   private final Settings settings;
@@ -69,13 +86,24 @@ public final class RegisterPlan {
     Map<String, BatteryJudge.Type> known = known(rows);
     BatteryJudge.Type unknown =
         new BatteryJudge.Type(
-            false, null, null, 0, new BenchTests.Peers(List.of()), new BenchTests.Peers(List.of()));
+            false,
+            false,
+            null,
+            null,
+            0,
+            new BenchTests.Peers(List.of()),
+            new BenchTests.Peers(List.of()));
+    Map<String, String> zeros = zeros(bySerial.keySet());
     for (InputRow<Battery> row : rows) {
       boolean twice = !serial(row).isEmpty() && bySerial.get(serial(row)).size() > 1;
-      states.put(
-          row.number(),
-          new BatteryJudge(settings, row, bench, incidents)
-              .judge(known.getOrDefault(type(row), unknown), twice));
+      BatteryJudge judge = new BatteryJudge(settings, row, bench, incidents);
+      String other = zeros.get(serial(row));
+      if (other != null && row.cells().get("serial") instanceof Number) {
+        judge.add(
+            Status.UNCLEAR,
+            Finding.of(RegisterFinding.SERIAL_ZEROS, row.value().serial(), other));
+      }
+      states.put(row.number(), judge.judge(known.getOrDefault(type(row), unknown), twice));
     }
     gate =
         new Gate<>(
@@ -133,6 +161,18 @@ public final class RegisterPlan {
     return Identity.of(row.value().serial());
   }
 
+  /** Serials with zeros before them, by what a number would leave of them. */
+  private static Map<String, String> zeros(Set<String> serials) {
+    Map<String, String> zeros = new HashMap<>();
+    for (String serial : serials) {
+      String without = SerialRange.withoutZeros(serial);
+      if (!without.equals(serial)) {
+        zeros.merge(without, serial, (a, b) -> a.compareTo(b) < 0 ? a : b);
+      }
+    }
+    return zeros;
+  }
+
   private static String type(InputRow<Battery> row) {
     return Identity.of(row.value().type());
   }
@@ -168,6 +208,7 @@ public final class RegisterPlan {
           type,
           new BatteryJudge.Type(
               true,
+              twice,
               twice ? null : chemistry,
               twice || chemistry == null ? null : used.get(chemistry),
               own.stream()
@@ -206,13 +247,18 @@ public final class RegisterPlan {
                       || has(judged, RegisterFinding.UNDATED_TEST)
                       || has(judged, RegisterFinding.BELOW_TYPE)
                       || has(judged, RegisterFinding.CELLS_MISSING)
+                      || has(judged, RegisterFinding.CELLS_NONE)
                   ? Action.TEST
-                  : status(judged) == Status.WATCH ? Action.WATCH : null;
-      case NOT_TESTED -> Action.TEST;
+                  : has(judged, RegisterFinding.BELOW_TYPE_AND_WATCH)
+                      ? Action.TEST_AND_WATCH
+                      : status(judged) == Status.WATCH ? Action.WATCH : null;
+      case NOT_TESTED ->
+          WATCHED.stream().anyMatch(k -> has(judged, k)) ? Action.TEST_AND_WATCH : Action.TEST;
       case NOT_INSPECTED -> Action.INSPECT;
       case UNCLEAR -> Action.CORRECT;
       case SERVICE -> Action.SERVICE;
       case RETIRE -> isGone(judged) ? null : Action.RETIRE;
+      case LOST -> null;
       case QUARANTINE ->
           BatteryJudge.isRetireOnly(judged.findings()) ? Action.RETIRE : Action.QUARANTINE;
     };
@@ -227,7 +273,7 @@ public final class RegisterPlan {
     return false;
   }
 
-  /** Whether it is retired and in no count and on no list any more. */
+  /** Whether it is retired or lost, and in no count and on no list. */
   private boolean isGone(Gate.Judged<InputRow<Battery>> judged) {
     return states.get(judged.row()).gone();
   }
@@ -329,8 +375,18 @@ public final class RegisterPlan {
             + count(paper.withheld(), Status.NOT_INSPECTED);
     Double required = row.value().required();
     List<Finding> findings = new ArrayList<>(judged.findings());
+    Integer toBuy =
+        required == null
+            ? null
+            : (Integer) Math.max(0, (int) Math.ceil(required) - fit - comesBack);
     if (required != null && required > fit) {
-      findings.add(Finding.of(RegisterFinding.TYPE_SHORT, required, (double) fit));
+      findings.add(
+          Finding.of(
+              RegisterFinding.TYPE_SHORT,
+              required,
+              (double) fit,
+              (double) comesBack,
+              (double) toBuy));
     }
     return new RegisterResults.TypeResult(
         Finding.verdict(findings),
@@ -343,9 +399,7 @@ public final class RegisterPlan {
         count(paper.withheld(), Status.QUARANTINE),
         mean(healths),
         healths.isEmpty() ? null : healths.get(0),
-        required == null
-            ? null
-            : (Integer) Math.max(0, (int) Math.ceil(required) - fit - comesBack));
+        toBuy);
   }
 
   private static <T> List<Gate.Judged<T>> both(Gate.Paper<T> paper) {
@@ -400,12 +454,14 @@ public final class RegisterPlan {
                 .thenComparing(a -> text(a.place()))
                 .thenComparing(a -> order.get(a.serial()))
                 .thenComparing(RegisterResults.ActionRow::toString))
+        // a serial that two rows have is one battery to look for
+        .distinct()
         .toList();
   }
 
   private List<RegisterResults.StocktakeRow> stocktake() {
     return gate.all().stream()
-        .filter(b -> !isGone(b) || isOut(b))
+        .filter(b -> !isGone(b) || isOut(b) && status(b) != Status.LOST)
         .map(
             b ->
                 new RegisterResults.StocktakeRow(
@@ -437,8 +493,8 @@ public final class RegisterPlan {
   private RegisterResults.CheckoutResult checkout(InputRow<Checkout> row) {
     List<Gate.Judged<InputRow<Battery>>> found = found(row);
     List<Finding> findings = new ArrayList<>(row.findings());
-    if (found.isEmpty()) {
-      findings.add(Finding.of(RegisterFinding.SLIP_SERIAL, text(row.value().serial())));
+    if (found.isEmpty() && row.value().serial() != null) {
+      findings.add(Finding.of(RegisterFinding.SLIP_SERIAL, row.value().serial()));
     }
     for (Gate.Judged<InputRow<Battery>> battery : found) {
       findings.addAll(battery.findings());
@@ -448,7 +504,7 @@ public final class RegisterPlan {
       }
     }
     long same = inputs.checkout().filled().filter(r -> isSame(r, row)).count();
-    if (same > 1) {
+    if (same > 1 && !found.isEmpty()) {
       findings.add(Finding.of(RegisterFinding.SLIP_TWICE, (double) same));
     }
     boolean mayGoOut =
@@ -517,6 +573,7 @@ public final class RegisterPlan {
     int out = (int) slip.stream().filter(RegisterResults.Slip::mayGoOut).count();
     return new RegisterResults.Handover(
         settings.job(),
+        settings.issue(),
         settings.jobBack(),
         settings.contact(),
         settings.asOf().equals(LocalDate.MAX) ? null : settings.asOf(),
@@ -545,12 +602,17 @@ public final class RegisterPlan {
                         ? null
                         : l.item().value().chemistry().word(),
                     l.findings()));
+    Set<List<Object>> said = new HashSet<>();
     for (Gate.Judged<InputRow<Battery>> b : gate.all()) {
-      if (isGone(b) && !isOut(b)) {
+      if (isGone(b) && !isOut(b) && !has(b, RegisterFinding.ENTER_INCIDENT)) {
         continue;
       }
       // what the settings stop is one issue of Project
-      List<Finding> own = b.findings().stream().filter(f -> !settings.stops().contains(f)).toList();
+      List<Finding> own =
+          b.findings().stream()
+              .filter(f -> !settings.stops().contains(f) && !OF_OTHER_TABLES.contains(f.key()))
+              .toList();
+      own.forEach(f -> said.addAll(causes(b, f)));
       add(issues, RegisterInputs.BATTERIES, b.row(), b.item().value().serial(), own);
     }
     inputs
@@ -563,7 +625,7 @@ public final class RegisterPlan {
                     RegisterInputs.TESTS,
                     t.number(),
                     t.value().serial(),
-                    bench.row(t.number()).findings()));
+                    unsaid(t, said)));
     inputs
         .incidents()
         .filled()
@@ -574,7 +636,10 @@ public final class RegisterPlan {
                     RegisterInputs.INCIDENTS,
                     i.number(),
                     i.value().serial() == null ? i.value().type() : i.value().serial(),
-                    judged.get(i.number()).reasons()));
+                    judged.get(i.number()).reasons().stream()
+                        .filter(f -> f.key() != RegisterFinding.INCIDENT_ROW_OPEN)
+                        .filter(f -> !said.contains(closing(i.value(), f)))
+                        .toList()));
     for (InputRow<Checkout> c : inputs.checkout().filled().toList()) {
       // what is wrong with its battery is an issue of Batteries
       List<Finding> own =
@@ -584,6 +649,34 @@ public final class RegisterPlan {
       add(issues, RegisterInputs.CHECKOUT, c.number(), c.value().serial(), own);
     }
     return issues.rows(RegisterResults.ISSUES.rows());
+  }
+
+  /** What is wrong with a test, without what a finding of its battery says already. */
+  private List<Finding> unsaid(InputRow<BenchTest> test, Set<List<Object>> said) {
+    List<Finding> findings = bench.row(test.number()).findings();
+    if (findings.isEmpty() || said.isEmpty()) {
+      return findings;
+    }
+    String serial = Identity.of(test.value().serial());
+    return findings.stream().filter(f -> !said.contains(List.of(serial, f))).toList();
+  }
+
+  /** What a finding of a battery says of rows of other tables, which is no issue of them too. */
+  private static List<List<Object>> causes(Gate.Judged<InputRow<Battery>> battery, Finding f) {
+    List<Object> arguments = f.arguments();
+    if (arguments.isEmpty() || !(arguments.get(arguments.size() - 1) instanceof Finding cause)) {
+      return List.of();
+    }
+    return List.of(
+        f.key() == RegisterFinding.INCIDENT_NOT_CLOSED
+            ? arguments
+            : List.of(serial(battery.item()), cause));
+  }
+
+  /** A finding of a row of Incidents, as {@code INCIDENT_NOT_CLOSED} names it. */
+  private static List<Object> closing(Incident incident, Finding finding) {
+    Object word = incident.happened() == null ? "" : incident.happened().word();
+    return List.of(word, Incidents.named(incident.date()), finding);
   }
 
   private static boolean ofCheckout(Finding finding) {
@@ -613,6 +706,8 @@ public final class RegisterPlan {
         count(all.withheld(), Status.NOT_INSPECTED),
         count(both(all), Status.NOT_TESTED),
         count(all.withheld(), Status.UNCLEAR),
+        count(gate.all(), Status.LOST),
+        incidents.missing(),
         mean(
             states.values().stream()
                 .filter(s -> !s.gone())

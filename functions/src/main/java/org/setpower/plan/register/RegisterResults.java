@@ -79,8 +79,14 @@ public final class RegisterResults {
               key = "batteries",
               heading = "Batteries",
               unit = "pcs",
-              from = {"types.type", "batteries.type", "batteries.retired", "project.asOf"},
-              rule = "Rows of Batteries of the type that are not retired.")
+              from = {
+                "types.type",
+                "batteries.type",
+                "batteries.retired",
+                "batteries.condition",
+                "project.asOf"
+              },
+              rule = "Rows of Batteries of the type that are neither retired nor lost.")
           Integer batteries,
       @Result(
               key = "out",
@@ -91,6 +97,7 @@ public final class RegisterResults {
                 "batteries.type",
                 "batteries.outTo",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf"
               },
               rule = "Of these with Out to filled in.")
@@ -132,6 +139,7 @@ public final class RegisterResults {
                 "batteries.type",
                 "batteries.health",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf"
               },
               rule = "Mean of the health of its batteries.")
@@ -145,6 +153,7 @@ public final class RegisterResults {
                 "batteries.type",
                 "batteries.health",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf"
               },
               rule = "Lowest health of its batteries.")
@@ -450,6 +459,7 @@ public final class RegisterResults {
                 "batteries.place",
                 "batteries.serial",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf",
                 "batteries.outTo"
               },
@@ -463,6 +473,7 @@ public final class RegisterResults {
                 "batteries.serial",
                 "batteries.outTo",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf"
               },
               rule = "From Batteries.")
@@ -474,6 +485,7 @@ public final class RegisterResults {
                 "batteries.place",
                 "batteries.serial",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf",
                 "batteries.outTo"
               },
@@ -487,6 +499,7 @@ public final class RegisterResults {
                 "batteries.serial",
                 "batteries.type",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf",
                 "batteries.outTo"
               },
@@ -500,6 +513,7 @@ public final class RegisterResults {
                 "batteries.serial",
                 "batteries.status",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf",
                 "batteries.outTo"
               },
@@ -513,6 +527,7 @@ public final class RegisterResults {
                 "batteries.serial",
                 "batteries.verdict",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf",
                 "batteries.outTo"
               },
@@ -526,6 +541,7 @@ public final class RegisterResults {
                 "batteries.serial",
                 "batteries.fit",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf",
                 "batteries.outTo"
               },
@@ -539,6 +555,7 @@ public final class RegisterResults {
                 "batteries.serial",
                 "batteries.backBy",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf",
                 "batteries.outTo"
               },
@@ -551,6 +568,7 @@ public final class RegisterResults {
                 "batteries.place",
                 "batteries.serial",
                 "batteries.retired",
+                "batteries.condition",
                 "project.asOf",
                 "batteries.outTo"
               },
@@ -668,6 +686,12 @@ public final class RegisterResults {
       @Result(key = "job", heading = "Job", from = "project.job", rule = "From Check-out.")
           String job,
       @Result(
+              key = "issue",
+              heading = "Issue number",
+              from = "project.issue",
+              rule = "From Check-out.")
+          String issue,
+      @Result(
               key = "backBy",
               heading = "Back by",
               from = "project.jobBack",
@@ -714,7 +738,8 @@ public final class RegisterResults {
               heading = "Batteries",
               unit = "pcs",
               from = {"batteries.*", "project.asOf"},
-              rule = "Rows of Batteries in which something is typed and that are not retired.")
+              rule =
+                  "Rows of Batteries in which something is typed and that are neither retired nor lost.")
           Integer batteries,
       @Result(
               key = "fit",
@@ -780,10 +805,29 @@ public final class RegisterResults {
               rule = "Batteries whose row, type, limits or tests cannot be read.")
           Integer unclear,
       @Result(
+              key = "lost",
+              heading = "Lost",
+              unit = "pcs",
+              from = {"batteries.status", "batteries.condition"},
+              rule = "Batteries whose condition is lost; they are in no other count.")
+          Integer lost,
+      @Result(
+              key = "incidentsMissing",
+              heading = "Incidents missing",
+              unit = "rows",
+              from = "incidents.number",
+              rule = "Numbers of Incidents from 1 to the highest that no row has.")
+          Integer incidentsMissing,
+      @Result(
               key = "meanHealth",
               heading = "Mean health",
               form = NumberForm.SHARE,
-              from = {"batteries.health", "batteries.retired", "project.asOf"},
+              from = {
+                "batteries.health",
+                "batteries.retired",
+                "batteries.condition",
+                "project.asOf"
+              },
               rule = "Mean of the health of all batteries with one.")
           Double meanHealth,
       @Result(

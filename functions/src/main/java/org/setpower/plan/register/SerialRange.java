@@ -52,6 +52,12 @@ final class SerialRange {
     return new SerialRange(a.group(1), a.group(2).length(), first.min(last), first.max(last));
   }
 
+  /** A serial of digits only without the zeros before it; any other as it is. */
+  static String withoutZeros(String serial) {
+    boolean zeros = serial.startsWith("0") && serial.chars().allMatch(c -> c >= '0' && c <= '9');
+    return zeros ? serial.replaceFirst("^0+(?=[0-9])", "") : serial;
+  }
+
   Match match(String serial) {
     Matcher numbered = NUMBERED.matcher(serial);
     if (!numbered.matches()) {

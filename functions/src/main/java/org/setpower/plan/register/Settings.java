@@ -34,6 +34,7 @@ record Settings(
     double retireBelow,
     double watchBelow,
     String job,
+    String issue,
     LocalDate jobBack,
     String contact,
     List<Finding> findings) {
@@ -82,6 +83,7 @@ record Settings(
         retireBelow,
         watchBelow,
         typed.job(),
+        typed.issue(),
         typed.jobBack(),
         typed.contact(),
         List.copyOf(findings));

@@ -15,7 +15,9 @@ public enum Status implements TextEnum {
   UNCLEAR("unclear"),
   SERVICE("service"),
   RETIRE("retire"),
-  QUARANTINE("quarantine");
+  QUARANTINE("quarantine"),
+  /** In no count and on no list. */
+  LOST("lost");
 
   private final String word;
 

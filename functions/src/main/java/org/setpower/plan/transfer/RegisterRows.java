@@ -10,6 +10,7 @@ import java.util.Set;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Identity;
+import org.setpower.plan.register.Condition;
 import org.setpower.plan.register.RegisterInputs.Battery;
 import org.setpower.plan.register.RegisterInputs.BatteryType;
 import org.setpower.plan.register.Status;
@@ -43,12 +44,13 @@ final class RegisterRows {
             r -> {
               Battery battery = (Battery) r.value();
               String key = Identity.of(battery.type());
-              boolean isThere = isFit(r) && battery.outTo() == null && battery.retired() == null;
+              boolean isGone = battery.retired() != null || battery.condition() == Condition.LOST;
+              boolean isThere = isFit(r) && battery.outTo() == null && !isGone;
               if (!key.isEmpty()) {
                 names.putIfAbsent(key, battery.type());
                 fit.merge(key, isThere ? 1 : 0, Integer::sum);
               }
-              if (!isThere && battery.retired() == null) {
+              if (!isThere && !isGone) {
                 withheld.add(battery.serial() == null ? "?" : battery.serial());
               }
             });
@@ -80,6 +82,8 @@ final class RegisterRows {
               String key = Identity.of(battery.serial());
               if (key.isEmpty()) {
                 withheld.add("?");
+              } else if (battery.condition() == Condition.LOST) {
+                withheld.add(battery.serial());
               } else if (seen.add(key)) {
                 TravelChemistry chemistry = chemistries.get(Identity.of(battery.type()));
                 String group = isFit(r) ? "" : TransferRow.UNFIT;

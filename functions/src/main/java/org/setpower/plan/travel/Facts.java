@@ -52,6 +52,7 @@ record Facts(
           Condition.LEAKING,
           Condition.HOT,
           Condition.BURNT,
+          Condition.CRACKED,
           Condition.CELL_VOLTAGE);
 
   static Facts of(InputRow<Battery> row, WeightUnit unit) {

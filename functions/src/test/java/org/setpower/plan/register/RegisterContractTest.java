@@ -25,6 +25,8 @@ public class RegisterContractTest extends PlanContract {
         RegisterSamples.stock(),
         RegisterSamples.refused(),
         RegisterSamples.incidents(),
+        RegisterSamples.due("hold"),
+        RegisterSamples.due("goes out"),
         RegisterSamples.faults());
   }
 

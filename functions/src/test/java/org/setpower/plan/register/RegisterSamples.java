@@ -100,7 +100,15 @@ final class RegisterSamples {
         "rested",
         2,
         "resistance",
-        resistance);
+        resistance,
+        "cell1",
+        4.15,
+        "cell2",
+        4.14,
+        "cell3",
+        4.15,
+        "cell4",
+        4.15);
     return ranges;
   }
 
@@ -130,7 +138,7 @@ final class RegisterSamples {
         "watch");
     stock.set("project", 1, "temperatureUnit", "°C", "coldestTest", 10, "warmestTest", 25);
     stock.set("project", 1, "rest", 1, "maxLoad", 0.5, "validDays", 365, "untested", "goes out");
-    stock.set("project", 1, "retireBelow", 0.7, "watchBelow", 0.9);
+    stock.set("project", 1, "retireBelow", 0.7, "watchBelow", 0.8);
     stock.row(
         "limits",
         "chemistry",
@@ -144,6 +152,7 @@ final class RegisterSamples {
         "maxResistance",
         1.5);
     stock.set("project", 1, "job", "The Salt Road", "jobBack", day("2027-02-26"));
+    stock.set("project", 1, "issue", "2027-017");
     stock.row("checkout", "serial", "P1-02");
     stock.row("checkout", "serial", "p1-02");
     stock.row("checkout", "serial", "P1-05");
@@ -163,7 +172,7 @@ final class RegisterSamples {
       stock.set("tests", 2, "cell" + cell, 4.15);
     }
     stock.set("tests", 2, "cell14", 4.12);
-    return stock;
+    return add(stock, "P1-11", 77, 55);
   }
 
   /** Newer tests that do not count: good and low ones, with a date and without. */
@@ -191,6 +200,8 @@ final class RegisterSamples {
         "batteries", 1, "inspected", day("2026-11-02"), "inspectedBy", "bench", "cycles", 300);
     ranges.row(
         "incidents",
+        "number",
+        1,
         "serial",
         "P1-01",
         "happened",
@@ -209,6 +220,8 @@ final class RegisterSamples {
         "none");
     ranges.row(
         "incidents",
+        "number",
+        2,
         "serial",
         "P1-02",
         "lastSerial",
@@ -229,8 +242,25 @@ final class RegisterSamples {
         "exchanged by the maker");
     ranges.set("batteries", 2, "inspected", day("2026-11-02"), "inspectedBy", "bench");
     ranges.set("project", 1, "inspectionDays", 120);
-    ranges.row("incidents", "type", "P2", "happened", "contacts", "date", day("2026-10-01"));
+    ranges.row("incidents", "number", 4, "type", "P2", "happened", "contacts");
+    ranges.set("incidents", 3, "date", day("2026-10-01"));
     return ranges;
+  }
+
+  /**
+   * Watched ones whose test is due, cells not measured, zeros lost, closings too early and late.
+   */
+  static Ranges due(String untested) {
+    Ranges ranges = add(add(incidents(), "P1-03", 82, 55), "P1-04", 92, 55);
+    ranges.set("project", 1, "untested", untested);
+    ranges.set("batteries", 1, "condition", "dropped");
+    ranges.set("incidents", 2, "closed", day("2026-11-02"), "serial", "P1-02", "lastSerial", "");
+    ranges.set("tests", 4, "date", day("2026-03-01"));
+    ranges.set("tests", 5, "date", day("2026-03-01"));
+    ranges.set("batteries", 6, "decided", "watch");
+    add(add(ranges, "0012", 92, 55), "12", 92, 55).set("batteries", 8, "serial", 12.0);
+    add(ranges, "P1-09", 82, 55).set("tests", 8, "temperature", 28);
+    return ranges.set("tests", 6, "cell1", "", "cell2", "", "cell3", "", "cell4", "");
   }
 
   /** One of every fault that is not met by chance. */
@@ -293,8 +323,11 @@ final class RegisterSamples {
               "dropped",
               "swollen",
               "contacts",
-              "recalled");
-      case "happened" -> List.of("dropped", "wet", "recalled", "contacts", "hot");
+              "recalled",
+              "lost",
+              "not charging");
+      case "number" -> List.of(1.0, 2.0, 3.0, 4.0, 7.0, 1.5);
+      case "happened" -> List.of("dropped", "wet", "recalled", "contacts", "hot", "lost");
       case "asOf" -> List.of(46_500.0, 46_600.0);
       case "date" -> List.of(46_300.0, 46_400.0, 46_450.0, 46_700.0);
       case "inspected" -> List.of(46_420.0, 46_480.0, 46_480.0, 46_480.0);

@@ -78,6 +78,23 @@ class RegisterTransferTest {
     assertThat(verdicts.get(3).get("verdict")).hasToString("STOP");
   }
 
+  /** Nobody packs a lost battery, and a cracked one does not fly. */
+  @Test
+  void lost_ones_stay_behind_and_cracked_ones_stop() {
+    Ranges register = RegisterSamples.sound().set("batteries", 1, "condition", "lost");
+    RegisterSamples.add(register, "P1-02", 92, 55).set("batteries", 2, "condition", "cracked");
+    TransferBatch batch = batch(TransferWay.REGISTER_TO_TRAVEL, register);
+    assertThat(batch.withheld()).containsExactly("P1-01");
+    assertThat(batch.rows()).extracting(r -> r.cells().get("condition")).containsExactly("cracked");
+    assertThat(batch(TransferWay.REGISTER_TO_BATTERIES, register).withheld())
+        .containsExactly("P1-02");
+    Ranges travel = Ranges.of(TravelPlan.MODEL);
+    travel.row("batteries");
+    batch.rows().get(0).cells().forEach((k, v) -> travel.set("batteries", 1, k, v));
+    assertThat(travel.calculate().cells("batteries").get(0).get("reasons").toString())
+        .contains("DAMAGED");
+  }
+
   /** A serial that stands twice is in quarantine, and comes once. */
   @Test
   void a_serial_that_stands_twice_comes_once() {

@@ -206,6 +206,21 @@ public final class PlanFormulas {
     return "IF(" + value + "&\"\"=\"\";\"\";\"" + heading(path) + ": \"&" + value + ")";
   }
 
+  /** A heading with a result below it; the heading alone where the result is blank. */
+  public String marked(Column column, String path) {
+    String value = names.single(layout.workbook().result(path));
+    String heading = column.heading().replace("\"", "\"\"");
+    return "\""
+        + heading
+        + "\"&IF("
+        + value
+        + "&\"\"=\"\";\"\";CHAR(10)&\""
+        + heading(path)
+        + ": \"&"
+        + value
+        + ")";
+  }
+
   /** The heading of a result of a letter; blank where the result is. */
   public String label(String path) {
     String value = names.single(layout.workbook().result(path));
@@ -248,6 +263,9 @@ public final class PlanFormulas {
         all.put(top + " more", more(list));
       }
       layout.columns(list).forEach(c -> all.put(top + " " + c.heading(), cell(c, top)));
+      layout.columns(list).stream()
+          .filter(c -> list.marks().containsKey(c.result().path()))
+          .forEach(c -> all.put(top + " marked", marked(c, list.marks().get(c.result().path()))));
     }
     layout
         .workbook()

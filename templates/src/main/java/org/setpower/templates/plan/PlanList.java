@@ -15,6 +15,7 @@ public final class PlanList implements PlanPart {
   private final int rows;
   private final List<String> keys;
   private final Map<String, Integer> widths = new HashMap<>();
+  private final Map<String, String> marks = new LinkedHashMap<>();
   private final Map<String, CellStyle> looks = new LinkedHashMap<>();
   private String kind = "";
   private boolean wide;
@@ -41,6 +42,21 @@ public final class PlanList implements PlanPart {
   public PlanList wide() {
     wide = true;
     return this;
+  }
+
+  /**
+   * The heading of a column, which is repeated on each page, shows a result as well.
+   *
+   * @param path of a table with one row
+   */
+  public PlanList marked(String key, String path) {
+    marks.put(results.key() + "." + key, path);
+    return this;
+  }
+
+  /** Results in headings, by the path of the column. */
+  public Map<String, String> marks() {
+    return Collections.unmodifiableMap(marks);
   }
 
   /** Rows in which a result that is not shown has this word look so. */

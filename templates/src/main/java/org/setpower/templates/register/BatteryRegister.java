@@ -61,8 +61,11 @@ public final class BatteryRegister implements PlanTemplate {
                 "Check-out",
                 "The serials that are to go out with a job; a list can be pasted. Print Issue list.")
             .with(
-                book.fields("", "project", "job", "jobBack", "contact"),
-                book.table("checkout").pick("serial", "batteries.serial").shows("mayGoOut")),
+                book.fields("", "project", "job", "issue", "jobBack", "contact"),
+                book.table("checkout")
+                    .pick("serial", "batteries.serial")
+                    .width("mayGoOut", 46)
+                    .shows("mayGoOut")),
         PlanTab.of("Actions", "What to do with which battery, the most urgent first.")
             .paper()
             .with(
@@ -88,10 +91,15 @@ public final class BatteryRegister implements PlanTemplate {
                     "counted")),
         PlanTab.of(
                 "Incidents",
-                "Damage and recalls. A battery with an open incident stays in quarantine, whatever"
-                    + " Condition says.")
+                "Damage and recalls, numbered 1, 2, 3 and so on; never clear a row. A battery with an"
+                    + " open incident stays in, whatever Condition says.")
             .hidden()
-            .with(book.table("incidents").pick("type", "types.type").shows("batteries", "open")),
+            .with(
+                book.table("incidents")
+                    .optional("lastSerial", "type")
+                    .pick("type", "types.type")
+                    .width("reportedBy", 34)
+                    .shows("batteries", "open")),
         PlanTab.of(
                 "Assumptions",
                 "Limits of the house; blank cells have the limit that their help names.")
@@ -154,7 +162,8 @@ public final class BatteryRegister implements PlanTemplate {
             "Goes out with the batteries of a job. Why some are held back stands on Check-out.")
         .upright()
         .with(
-            book.lines("", "handover", "job", "issued", "backBy", "contact", "out", "held"),
+            book.lines(
+                "", "handover", "issue", "job", "issued", "backBy", "contact", "out", "held"),
             PlanText.signatures(
                 "Handed out by, date: ........................................................",
                 "Received by, date: ........................................................"),
@@ -167,15 +176,17 @@ public final class BatteryRegister implements PlanTemplate {
                 "Cover the terminals one by one for travel.",
                 "Return the battery about half full, and report what happened to it."),
             book.list(
-                "slip",
-                "serial",
-                "mayGoOut",
-                "type",
-                "energy",
-                "health",
-                "tested",
-                "taken",
-                "back"));
+                    "slip",
+                    "serial",
+                    "mayGoOut",
+                    "type",
+                    "energy",
+                    "health",
+                    "tested",
+                    "taken",
+                    "back")
+                .width("type", 46)
+                .marked("type", "handover.issue"));
   }
 
   private PlanTab summary() {
@@ -197,6 +208,8 @@ public final class BatteryRegister implements PlanTemplate {
                 "notInspected",
                 "notTested",
                 "unclear",
+                "lost",
+                "incidentsMissing",
                 "meanHealth",
                 "notCompared"),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")

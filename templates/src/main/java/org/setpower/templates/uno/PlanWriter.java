@@ -430,6 +430,12 @@ public final class PlanWriter {
     }
     for (Column column : columns) {
       results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().top(list));
+      String mark = list.marks().get(column.result().path());
+      if (mark != null) {
+        int heading = layout.headingRow(list);
+        put(range(tab, column.at(), heading, 1, 1), "=" + formulas.marked(column, mark));
+        height(tab, heading, 150 + Math.max(2, layout.headingLines(columns)) * HEADING_LINE);
+      }
     }
     if (tab.isPage()) {
       for (int i = 1; i <= list.rows(); i++) {
