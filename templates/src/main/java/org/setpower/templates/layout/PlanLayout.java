@@ -45,6 +45,7 @@ public final class PlanLayout {
   private static final int NUMBER = 16;
   private static final int MONEY = 24;
   private static final int REASON = 110;
+  private static final int REASON_OF_ROW = 160; // of a table, right of all it has
   private static final int BETWEEN = 6;
   private static final int LABEL_WIDTH = 44;
   private static final double LETTER = 1.9; // of a label, in mm
@@ -240,7 +241,8 @@ public final class PlanLayout {
 
   private void add(List<Column> all, PlanTab tab, PlanTable table, ResultColumn result) {
     String heading = InputCells.heading(result, words);
-    int width = width(heading, table.widthOf(result.key(), usual(result)));
+    int usual = result.type() == List.class ? REASON_OF_ROW : usual(result);
+    int width = width(heading, table.widthOf(result.key(), usual));
     boolean grouped = table.isMore(result.path());
     int at = take(tab, all.size(), width);
     all.add(new Column(null, result, null, heading, at, 1, width, grouped));
@@ -396,6 +398,24 @@ public final class PlanLayout {
     return lastRow.get(tab);
   }
 
+  /**
+   * The list whose rows end what is printed of a tab, so that more of them are not printed until
+   * print ranges are set again; null where there is none, or no line to say so.
+   */
+  public PlanList fitted(PlanTab tab) {
+    if (!tab.isPaper() || tab.isSent()) {
+      return null;
+    }
+    PlanPart last = tab.parts().get(tab.parts().size() - 1);
+    return last instanceof PlanList list && !list.isWide() ? list : null;
+  }
+
+  /** The last row that is printed until print ranges are set. */
+  public int lastPrinted(PlanTab tab) {
+    PlanPart last = tab.parts().get(tab.parts().size() - 1);
+    return tab.printed() > 0 ? place(last).row() + tab.printed() : lastRow(tab);
+  }
+
   /** The first row below the headings and keys of a table. */
   public int firstRow(PlanTable table) {
     return places.get(table).row() + 2;
@@ -495,7 +515,18 @@ public final class PlanLayout {
           PlanNames.home(tops.get(i)),
           "$" + PlanNames.TAB + "." + CellNames.fixed(PlanNames.ANSWER + i, 1));
     }
+    List<PlanList> fitted = fitted();
+    for (int i = 0; i < fitted.size(); i++) {
+      ranges.put(
+          PlanNames.printed(names.top(fitted.get(i))),
+          "$" + PlanNames.TAB + "." + CellNames.fixed(PlanNames.ANSWER + i, 2));
+    }
     return ranges;
+  }
+
+  /** The lists that end what is printed of their tabs. */
+  public List<PlanList> fitted() {
+    return workbook.tabs().stream().map(this::fitted).filter(l -> l != null).toList();
   }
 
   private String top(PlanFigures figures) {

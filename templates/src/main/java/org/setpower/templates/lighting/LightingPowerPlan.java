@@ -84,6 +84,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     + " outlet, a source or the end of another run.")
             .with(
                 book.table("runs")
+                    .width("ratingTable", 160)
                     .optional("pieces", "ratingSource")
                     .leaf(
                         LeafColumn.of("Voltage drop", CableFunctions.DROP)

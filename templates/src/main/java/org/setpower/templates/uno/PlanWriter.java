@@ -9,6 +9,7 @@ import com.sun.star.frame.XModel;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FillDirection;
+import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellSeries;
@@ -244,10 +245,11 @@ public final class PlanWriter {
     write(tab, 0, 2, "=" + formulas.stamp(tab), styles.of(CellStyle.STAMP));
     write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
     UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
-    if (tab.isPage()) {
-      merge(tab, 0, 1, tab.grid());
+    if (tab.isPaper()) { // its end would be cut at the edge of the paper
+      int width = layout.widths(tab).stream().mapToInt(w -> w).sum();
+      merge(tab, 0, 1, layout.widths(tab).size());
       UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
-      int lines = 1 + (int) (words.of(tab.lead()).length() / (192 * LETTERS_PER_MM));
+      int lines = 1 + (int) (words.of(tab.lead()).length() / (width * LETTERS_PER_MM));
       height(tab, 1, 120 + lines * LINE);
     }
   }
@@ -337,7 +339,7 @@ public final class PlanWriter {
         money(cells, column.format(), CellStyle.RESULT);
       }
     }
-    outline(tab, columns);
+    outline(tab, columns, first, rows);
     filled(tab, columns, row + 1, rows);
   }
 
@@ -389,8 +391,11 @@ public final class PlanWriter {
     }
   }
 
-  /** Closed groups of columns that few people need. */
-  private void outline(PlanTab tab, List<Column> columns) {
+  /**
+   * Closed groups of columns that few people need. Their texts are not wrapped: the office counts
+   * the lines of hidden cells too, and a long one would make its row ten lines high.
+   */
+  private void outline(PlanTab tab, List<Column> columns, int row, int rows) {
     XSheetOutline outline = UnoAccess.as(XSheetOutline.class, sheet(tab));
     int first = -1;
     for (int i = 0; i <= columns.size(); i++) {
@@ -398,6 +403,7 @@ public final class PlanWriter {
       if (grouped && first < 0) {
         first = i;
       } else if (!grouped && first >= 0) {
+        UnoAccess.set(range(tab, first, row, i - first, rows), "IsTextWrapped", false);
         CellRangeAddress at = address(range(tab, first, 0, i - first, 1));
         outline.group(at, TableOrientation.COLUMNS);
         outline.hideDetail(at);
@@ -429,7 +435,14 @@ public final class PlanWriter {
       height(tab, layout.headingRow(list), 150 + layout.headingLines(all) * HEADING_LINE);
     }
     for (Column column : columns) {
-      results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().top(list));
+      XCellRange cells = range(tab, column.at(), row + 1, 1, list.rows());
+      if (tab.isPage()) { // its cells are merged, which an array cannot be
+        results(cells, column, layout.names().top(list));
+      } else {
+        style(cells, column);
+        String shown = "=" + formulas.cell(column, layout.names().top(list));
+        UnoAccess.as(XArrayFormulaRange.class, cells).setArrayFormula(shown);
+      }
     }
     if (tab.isPage()) {
       for (int i = 1; i <= list.rows(); i++) {
@@ -789,8 +802,7 @@ public final class PlanWriter {
     int columns = layout.widths(tab).size();
     int first = PlanLayout.firstPrinted(tab);
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
-    int end = tab.printed() > 0 ? layout.place(last).row() + tab.printed() : layout.lastRow(tab);
-    int rows = end + 1 - first;
+    int rows = layout.lastPrinted(tab) + 1 - first;
     areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     if ((!tab.isPage() || tab.isFlowing()) && last instanceof PlanList list && !list.isWide()) {
       areas.setTitleRows(address(range(tab, 0, layout.headingRow(list), 1, 1)));

@@ -84,22 +84,28 @@ class PlanWorkbookTest {
         .hasSizeLessThanOrEqualTo(MOST_TABS);
   }
 
-  /** Nothing is left out of a paper in silence, before print ranges are set to filled rows. */
+  /** Nothing is left out of a paper in silence: more rows than are printed, and a line says so. */
   @ParameterizedTest
   @MethodSource("workbooks")
-  void a_paper_that_prints_few_rows_at_first_says_what_to_do(PlanWorkbook workbook) {
+  void a_paper_says_when_more_rows_are_filled_than_are_printed(PlanWorkbook workbook) {
     PlanLayout layout = new PlanLayout(workbook, MessageCatalog.english());
     workbook.tabs().stream()
         .filter(t -> t.printed() > 0)
         .forEach(
             t -> {
-              PlanList list = (PlanList) t.parts().get(t.parts().size() - 1);
-              int row = layout.place(list).row() + 1;
-              assertThat(t.printed()).isLessThan(list.rows());
-              assertThat(layout.formulas().stamp(t))
-                  .contains("Set print ranges before you print")
-                  .contains("$A$" + (row + t.printed() + 1) + ":$A$" + (row + list.rows()) + ")");
+              PlanList list = layout.fitted(t);
+              assertThat(t.printed()).as(t.name()).isLessThan(list.rows());
+              assertThat(layout.lastPrinted(t)).isEqualTo(layout.place(list).row() + t.printed());
             });
+    for (PlanList list : layout.fitted()) {
+      int row = layout.place(list).row() + 1;
+      String printed = "Printed_" + layout.names().top(list).substring("Top_".length());
+      assertThat(layout.formulas().stamp(layout.place(list).tab()))
+          .contains(")))>" + printed + ";Notice_fit;")
+          .contains("$A$" + (row + 1) + ":")
+          .contains("$" + (row + list.rows()) + ")");
+      assertThat(layout.ranges()).containsKeys(printed, "Notice_fit");
+    }
   }
 
   @ParameterizedTest
