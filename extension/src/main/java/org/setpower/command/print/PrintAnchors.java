@@ -83,8 +83,7 @@ public record PrintAnchors(
     for (String name : names.getElementNames()) {
       String top = "Top_" + name.substring(Math.min(name.length(), PlanNames.PRINTED.length()));
       if (name.startsWith(PlanNames.PRINTED) && names.hasByName(top)) {
-        XCellRange cell =
-            Uno.as(XCellRangeReferrer.class, names.getByName(top)).getReferredCells();
+        XCellRange cell = Uno.as(XCellRangeReferrer.class, names.getByName(top)).getReferredCells();
         if (cell != null) {
           XSpreadsheet sheet = Uno.as(XSheetCellRange.class, cell).getSpreadsheet();
           papers.add(new Paper(CalcDocument.name(sheet), STAMP, name));

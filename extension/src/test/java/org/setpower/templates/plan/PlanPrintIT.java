@@ -50,14 +50,12 @@ class PlanPrintIT {
   }
 
   private static PlanSheet example(Office office, PlanWorkbook workbook) throws Exception {
-    return new PlanSheet(
-        office, EXAMPLES.resolve(workbook.fileName() + "-example.ods"), workbook);
+    return new PlanSheet(office, EXAMPLES.resolve(workbook.fileName() + "-example.ods"), workbook);
   }
 
   private static String stamp(PlanSheet book, PlanTab tab) {
     XCellRange cell = book.range(tab, 0, 2, 1, 1);
-    return UnoAccess.as(XText.class, UnoAccess.ask(() -> cell.getCellByPosition(0, 0)))
-        .getString();
+    return UnoAccess.as(XText.class, UnoAccess.ask(() -> cell.getCellByPosition(0, 0))).getString();
   }
 
   private static List<String> stale(PlanSheet book) {
@@ -79,7 +77,7 @@ class PlanPrintIT {
     Path fitted = folder.resolve("fitted.ods");
     try (PlanSheet book = example(office, workbook)) {
       CommandDriver.command(office, book.document(), "fit");
-      office.store(book.document(), fitted, "calc8");
+      office.store(book.document(), "calc8", fitted);
     }
     try (PlanSheet book = new PlanSheet(office, fitted, workbook)) {
       for (PlanTable table : workbook.parts(PlanTable.class).toList()) {
@@ -135,12 +133,12 @@ class PlanPrintIT {
       undo.redo();
       assertThat(stale(book)).isEmpty();
       Path copy = folder.resolve("again.ods");
-      office.store(book.document(), copy, "calc8");
+      office.store(book.document(), "calc8", copy);
       try (PlanSheet again = new PlanSheet(office, copy, workbook)) {
         assertThat(stale(again.calculated())).isEmpty();
       }
       Path excel = folder.resolve("again.xlsx");
-      office.store(book.document(), excel, "Calc MS Excel 2007 XML");
+      office.store(book.document(), "Calc MS Excel 2007 XML", excel);
       try (PlanSheet again = new PlanSheet(office, excel, workbook)) {
         assertThat(stale(again.calculated())).isEmpty();
       }

@@ -126,8 +126,7 @@ final class LightingDiagram {
    * What another department than the electricians' brings, or what charges batteries, has
    * electronics as an LED has, and is no lamp; tungsten always is one.
    */
-  private boolean isLamp(
-      org.setpower.plan.lighting.input.LoadTables.Load typed, Equipment device) {
+  private boolean isLamp(org.setpower.plan.lighting.input.LoadTables.Load typed, Equipment device) {
     if (device != null && device.inrush() == InrushClass.TUNGSTEN) {
       return true;
     }

@@ -126,8 +126,7 @@ final class LightingHandouts {
       }
     }
     items.forEach(
-        (node, here) ->
-            plugged.computeIfAbsent(node, k -> new ArrayList<>()).addAll(pieces(here)));
+        (node, here) -> plugged.computeIfAbsent(node, k -> new ArrayList<>()).addAll(pieces(here)));
     return network.nodes().stream()
         .filter(n -> n.kind() == Node.Kind.OUTLET || n.kind() == Node.Kind.CIRCUIT)
         .filter(n -> plugged.containsKey(n) || withheld.containsKey(n))
@@ -147,7 +146,8 @@ final class LightingHandouts {
     Map<String, Double> all = new TreeMap<>();
     run.below().stream()
         .filter(n -> isBeforeDistro(run, n))
-        .forEach(n -> items.getOrDefault(n, Map.of()).forEach((i, q) -> all.merge(i, q, Double::sum)));
+        .forEach(
+            n -> items.getOrDefault(n, Map.of()).forEach((i, q) -> all.merge(i, q, Double::sum)));
     return String.join(", ", pieces(all));
   }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
@@ -51,8 +50,7 @@ public final class PlanFormulas {
     tab.parts().stream()
         .filter(p -> p instanceof PlanList && !tab.isPage())
         .findFirst()
-        .ifPresent(
-            p -> parts.add("\"" + layout.words().of("Rows") + " \"&" + rows((PlanList) p)));
+        .ifPresent(p -> parts.add("\"" + layout.words().of("Rows") + " \"&" + rows((PlanList) p)));
     if (tab.isPaper() && !tab.isSent()) {
       parts.add(PlanNames.TODAY);
     }

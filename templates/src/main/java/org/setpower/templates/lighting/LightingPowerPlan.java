@@ -172,6 +172,7 @@ public final class LightingPowerPlan implements PlanTemplate {
   private PlanTab summary() {
     return PlanTab.page("Summary", "What stops the plan, the legs of each source, open issues.")
         .grid(24)
+        .prints(6)
         .result()
         .with(
             book.figures(
@@ -201,16 +202,16 @@ public final class LightingPowerPlan implements PlanTemplate {
                 .width("neutral", 24)
                 .width("headroom", 32)
                 .width("peakAt", 32),
-            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
-                .width("where", 48)
-                .width("reasons", 112),
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
             PlanText.notes(
                 "More tabs",
                 "Equipment, Batteries, Battery stock, Battery changes, Distribution, Loads by outlet, Cable pull,"
                     + " Diagram, Generator sheet, Order list, Distro labels, Load balance, Voltage"
                     + " comparison and Assumptions are hidden: show them with Set Power ▸ Show"
-                    + " tabs…, or with Show Sheet in the menu of a tab."));
+                    + " tabs…, or with Show Sheet in the menu of a tab."),
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+                .width("where", 48)
+                .width("reasons", 112));
   }
 
   private void hidden() {
@@ -273,10 +274,10 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "neutral",
                         "withheld")
                     .width("connector", 44)
-                    .width("plugged", 80)),
+                    .width("plugged", 100)),
         PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
             .hidden()
-            .paper()
+            .upright()
             .with(
                 book.lines("", "summary", "loadsWithheld"),
                 book.list(
@@ -284,26 +285,47 @@ public final class LightingPowerPlan implements PlanTemplate {
                         120,
                         "plugging",
                         "verdict",
-                        "place",
+                        "outlet",
+                        "breaker",
+                        "cable",
                         "item",
                         "quantity",
                         "legs",
                         "amps",
-                        "location")
-                    .width("item", 48)),
+                        "location",
+                        "from",
+                        "to")
+                    .width("cable", 52)
+                    .width("item", 44)
+                    .width("legs", 16)
+                    .width("location", 30)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
-            .paper()
+            .upright()
             .with(
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "runsWithheld"),
                 book.list(
-                    "", 60, "pull", "verdict", "to", "from", "length", "pieces", "size", "cores",
-                    "singles")),
+                        "",
+                        60,
+                        "pull",
+                        "verdict",
+                        "to",
+                        "from",
+                        "length",
+                        "pieces",
+                        "size",
+                        "cores",
+                        "singles",
+                        "feeds",
+                        "location")
+                    .width("feeds", 52)
+                    .width("location", 30)),
         PlanTab.page(
                 "Generator sheet",
                 "For the generator operator: size, fuel and refuelling of the first generator.")
             .hidden()
+            .prints(12)
             .with(
                 book.lines(
                     "",
@@ -323,14 +345,14 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "refuelOn",
                     "refuelAt"),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
-                book.list("Load by hour", 24, "profile", "generator", "hour", "load")
-                    .width("generator", 64)
-                    .width("load", 32),
                 PlanText.notes(
                     "Log",
                     "Hour meter at start:                    at end:",
                     "Litres delivered:                    at:",
-                    "RCD tested by:                    Neutral bonded at:")),
+                    "RCD tested by:                    Neutral bonded at:"),
+                book.list("Load by hour", 24, "profile", "generator", "hour", "load")
+                    .width("generator", 64)
+                    .width("load", 32)),
         PlanTab.of("Order list", "What the plan needs, and what of it is short.")
             .hidden()
             .paper()

@@ -89,8 +89,7 @@ final class PlanBlockWriter {
   }
 
   private void number(int column, int row, double value) {
-    UnoAccess.tell(
-        () -> sheet.getCellByPosition(column, row).setValue(value));
+    UnoAccess.tell(() -> sheet.getCellByPosition(column, row).setValue(value));
   }
 
   private void write(int column, int row, String text) {

@@ -538,7 +538,7 @@ public final class LightingPapers {
           String location,
       @Result(
               key = "from",
-              heading = "On",
+              heading = "On from",
               unit = ProjectTables.CLOCK,
               from = {
                 Source.PROJECT,
@@ -555,7 +555,7 @@ public final class LightingPapers {
           Double from,
       @Result(
               key = "to",
-              heading = "Off",
+              heading = "On to",
               unit = ProjectTables.CLOCK,
               from = {
                 Source.PROJECT,
