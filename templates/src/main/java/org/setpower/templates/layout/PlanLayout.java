@@ -210,10 +210,22 @@ public final class PlanLayout {
     return tab.isPage() ? tab.twelfths(5) : LABEL + 1;
   }
 
+  /**
+   * Columns of results below each other begin with the same one, so that a closed group of the
+   * cells to fill of one table hides no result of another.
+   */
+  private static int resultsAt(PlanTab tab) {
+    return tab.parts().stream()
+        .filter(p -> p instanceof PlanTable)
+        .mapToInt(p -> 1 + ((PlanTable) p).inputs().columns().size())
+        .max()
+        .orElseThrow();
+  }
+
   private List<Column> columns(PlanTab tab, PlanTable table) {
     List<Column> all = new ArrayList<>();
     List<String> results = table.results();
-    add(all, tab, table, workbook.result(results.get(0)));
+    add(all, tab, table, workbook.result(results.get(0)), 0);
     for (InputColumn input : table.inputs().columns()) {
       String heading = InputCells.heading(input, words);
       CellFormat format = InputCells.of(input).format();
@@ -229,22 +241,26 @@ public final class PlanLayout {
               width,
               table.isOptional(input)));
     }
+    int next = tab.isAligned() ? resultsAt(tab) : all.size();
     for (LeafColumn leaf : table.leaves()) {
       String heading = InputCells.heading(leaf.heading(), leaf.unit(), words);
       int width = width(heading, NUMBER);
-      int at = take(tab, all.size(), width);
+      int at = take(tab, next++, width);
       all.add(new Column(null, null, leaf, heading, at, 1, width, false));
     }
-    results.subList(1, results.size()).forEach(r -> add(all, tab, table, workbook.result(r)));
+    for (String result : results.subList(1, results.size())) {
+      add(all, tab, table, workbook.result(result), next++);
+    }
     return all;
   }
 
-  private void add(List<Column> all, PlanTab tab, PlanTable table, ResultColumn result) {
+  private void add(
+      List<Column> all, PlanTab tab, PlanTable table, ResultColumn result, int column) {
     String heading = InputCells.heading(result, words);
     int usual = result.type() == List.class ? REASON_OF_ROW : usual(result);
     int width = width(heading, table.widthOf(result.key(), usual));
     boolean grouped = table.isMore(result.path());
-    int at = take(tab, all.size(), width);
+    int at = take(tab, column, width);
     all.add(new Column(null, result, null, heading, at, 1, width, grouped));
   }
 

@@ -48,18 +48,15 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of(
                 "Sources & distro",
                 "One row for each source and each distro. A cable run feeds each distro; its"
-                    + " outlets stand on the next tab.")
+                    + " outlets stand below, from row 52. Outlet 3 of distro A is called A-3.")
+            .aligned()
             .with(
                 book.table("supplies")
                     .optional("existing", "electrician")
                     .shows("available", "amps1", "amps2", "amps3", "headroom")
-                    .more("neutral", "imbalance", "peakDate", "peakAt", "fedFrom")),
-        PlanTab.of(
-                "Outlets",
-                "One row for each group of like outlets of a distro. Outlet 3 of distro A is"
-                    + " called A-3; its leg stands in Legs of outlets.")
-            .with(
+                    .more("neutral", "imbalance", "peakDate", "peakAt", "fedFrom"),
                 book.table("outlets")
+                    .titled("Outlets")
                     .pick("distro", "supplies.name")
                     .width("connector", 44)
                     .optional("rcdType", "circuits")
@@ -136,6 +133,19 @@ public final class LightingPowerPlan implements PlanTemplate {
                 PlanChart.lines(
                     "Load by hour", 16, "kW", hours, "at", "first", "second", "third", "fourth"),
                 hours),
+        PlanTab.of(
+                "Batteries",
+                "One row for each kind of light on batteries: item and battery type first. Types of"
+                    + " batteries and chargers stand on Battery stock. "
+                    + BATTERIES)
+            .with(
+                book.table("batteryLoads")
+                    .width("item", 38)
+                    .pick("item", "equipment.item")
+                    .pick("battery", "batteryTypes.type")
+                    .pick("group", "groups.group")
+                    .optional("converter", "group")
+                    .shows("runtime", "changes", "dark")),
         summary());
     hidden();
   }
@@ -144,7 +154,7 @@ public final class LightingPowerPlan implements PlanTemplate {
     return PlanTab.of(
             "Project",
             "Whether every cable, breaker and leg stands the load. Fill in units and days here,"
-                + " then Sources & distro, Outlets, Loads and Cable runs; read Summary.")
+                + " then Sources & distro, Loads and Cable runs; read Summary.")
         .first()
         .with(
             PlanNotes.of(
@@ -205,7 +215,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
             PlanText.notes(
                 "More tabs",
-                "Equipment, Batteries, Battery stock, Battery changes, Distribution, Loads by outlet, Cable pull,"
+                "Equipment, Battery stock, Battery changes, Distribution, Loads by outlet, Cable pull,"
                     + " Diagram, Generator sheet, Order list, Distro labels, Load balance, Voltage"
                     + " comparison and Assumptions are hidden: show them with Set Power ▸ Show"
                     + " tabs…, or with Show Sheet in the menu of a tab."),
@@ -224,20 +234,6 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("plug", 44)
                     .optional("leading", "leakage")
                     .shows("atOnce", "toHire")),
-        PlanTab.of(
-                "Batteries",
-                "One row for each kind of light on batteries: item and battery type first. Types of"
-                    + " batteries and chargers stand on Battery stock. "
-                    + BATTERIES)
-            .hidden()
-            .with(
-                book.table("batteryLoads")
-                    .width("item", 38)
-                    .pick("item", "equipment.item")
-                    .pick("battery", "batteryTypes.type")
-                    .pick("group", "groups.group")
-                    .optional("converter", "group")
-                    .shows("runtime", "changes", "dark")),
         PlanTab.of("Battery changes", "What goes on and what comes off. " + BATTERIES)
             .hidden()
             .upright()

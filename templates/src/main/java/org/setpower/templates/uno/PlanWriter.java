@@ -403,13 +403,22 @@ public final class PlanWriter {
       if (grouped && first < 0) {
         first = i;
       } else if (!grouped && first >= 0) {
-        UnoAccess.set(range(tab, first, row, i - first, rows), "IsTextWrapped", false);
-        CellRangeAddress at = address(range(tab, first, 0, i - first, 1));
-        outline.group(at, TableOrientation.COLUMNS);
-        outline.hideDetail(at);
+        int left = columns.get(first).at();
+        int wide = columns.get(i - 1).at() + 1 - left;
+        UnoAccess.set(range(tab, left, row, wide, rows), "IsTextWrapped", false);
+        XCellRange top = range(tab, left, 0, wide, 1);
+        if (isShown(top)) { // else the group of a table above hides them
+          outline.group(address(top), TableOrientation.COLUMNS);
+          outline.hideDetail(address(top));
+        }
         first = -1;
       }
     }
+  }
+
+  private static boolean isShown(XCellRange cells) {
+    Object columns = UnoAccess.as(XColumnRowRange.class, cells).getColumns();
+    return (boolean) UnoAccess.get(columns, "IsVisible");
   }
 
   /** The table as commands find it: its cells to fill first, below its row of keys. */
@@ -418,7 +427,8 @@ public final class PlanWriter {
         UnoAccess.as(XDatabaseRanges.class, UnoAccess.get(document, "DatabaseRanges"));
     int first = columns.stream().filter(c -> c.input() != null).findFirst().orElseThrow().at();
     String name = "Rows_" + tab.name().replace(' ', '_') + "_" + keyRow;
-    ranges.addNewByName(name, address(range(tab, first, keyRow, columns.size() - first, rows + 1)));
+    int wide = columns.get(columns.size() - 1).at() + 1 - first;
+    ranges.addNewByName(name, address(range(tab, first, keyRow, wide, rows + 1)));
   }
 
   private void draw(PlanTab tab, PlanList list, int row) {
@@ -740,7 +750,8 @@ public final class PlanWriter {
     XCellRange first = range(tab, 0, 0, 1, 1);
     XViewFreezable view = UnoAccess.as(XViewFreezable.class, controller);
     if (part instanceof PlanTable table) {
-      view.freezeAtPosition(2, layout.firstRow(table));
+      // the headings of the first of two tables would stand over the columns of the second
+      view.freezeAtPosition(2, tab.isAligned() ? 0 : layout.firstRow(table));
       first = range(tab, PlanLayout.LABEL, layout.firstRow(table), 1, 1);
     } else if (part instanceof PlanList) {
       view.freezeAtPosition(2, layout.place(part).row() + 1);

@@ -21,6 +21,7 @@ import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanNames;
+import org.setpower.templates.lighting.LightingPowerPlan;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.text.MessageCatalog;
 
@@ -176,6 +177,36 @@ class PlanWorkbookTest {
     assertThat((double) results / (names.blockRows() * names.blockColumns()))
         .as(workbook.fileName())
         .isGreaterThan(0.7);
+  }
+
+  /** Two tables on a tab: where the second begins, and no result of it in a closed group. */
+  @Test
+  void outlets_stand_below_sources_where_their_tab_says() {
+    PlanWorkbook lighting = new LightingPowerPlan().workbook();
+    PlanLayout layout = new PlanLayout(lighting, MessageCatalog.english());
+    PlanTab tab =
+        lighting.tabs().stream()
+            .filter(t -> t.name().equals("Sources & distro"))
+            .findFirst()
+            .orElseThrow();
+    PlanTable supplies = (PlanTable) tab.parts().get(0);
+    PlanTable outlets = (PlanTable) tab.parts().get(1);
+    assertThat(tab.lead()).contains("from row " + (layout.place(outlets).row() + 1) + ".");
+    List<Integer> closed =
+        layout.columns(supplies).stream().filter(Column::grouped).map(Column::at).toList();
+    assertThat(layout.columns(outlets))
+        .filteredOn(c -> !c.grouped())
+        .extracting(Column::at)
+        .doesNotContainAnyElementsOf(closed);
+    assertThat(lighting.tabs().stream().filter(t -> !t.isHidden()).map(PlanTab::name))
+        .containsExactly(
+            "Project",
+            "Sources & distro",
+            "Loads",
+            "Cable runs",
+            "Generator",
+            "Batteries",
+            "Summary");
   }
 
   @Test
