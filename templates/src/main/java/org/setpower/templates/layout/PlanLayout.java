@@ -222,6 +222,17 @@ public final class PlanLayout {
         .orElseThrow();
   }
 
+  /** Reasons stand right of all results of the tab, for the same cause. */
+  private static int reasonsAt(PlanTab tab) {
+    return resultsAt(tab)
+        + tab.parts().stream()
+            .filter(p -> p instanceof PlanTable)
+            .map(p -> (PlanTable) p)
+            .mapToInt(t -> t.leaves().size() + t.results().size() - 2) // status and reasons
+            .max()
+            .orElseThrow();
+  }
+
   private List<Column> columns(PlanTab tab, PlanTable table) {
     List<Column> all = new ArrayList<>();
     List<String> results = table.results();
@@ -249,7 +260,9 @@ public final class PlanLayout {
       all.add(new Column(null, null, leaf, heading, at, 1, width, false));
     }
     for (String result : results.subList(1, results.size())) {
-      add(all, tab, table, workbook.result(result), next++);
+      ResultColumn column = workbook.result(result);
+      boolean reason = column.type() == List.class;
+      add(all, tab, table, column, reason && tab.isAligned() ? reasonsAt(tab) : next++);
     }
     return all;
   }
@@ -257,7 +270,8 @@ public final class PlanLayout {
   private void add(
       List<Column> all, PlanTab tab, PlanTable table, ResultColumn result, int column) {
     String heading = InputCells.heading(result, words);
-    int usual = result.type() == List.class ? REASON_OF_ROW : usual(result);
+    boolean alone = tab.isAligned() || tab.parts().size() == 1;
+    int usual = alone && result.type() == List.class ? REASON_OF_ROW : usual(result);
     int width = width(heading, table.widthOf(result.key(), usual));
     boolean grouped = table.isMore(result.path());
     int at = take(tab, column, width);

@@ -33,6 +33,8 @@ public final class LightingPowerPlan implements PlanTemplate {
   private static final String FUMES =
       "Do not run a generator where fumes can collect. Do not refuel it while it runs or is hot.";
 
+  private static final int NARROW = 16;
+
   private final PlanWorkbook book =
       PlanWorkbook.of("lighting-power-plan", "Lighting power plan", LightingModel.MODEL)
           .purpose(
@@ -52,16 +54,20 @@ public final class LightingPowerPlan implements PlanTemplate {
             .aligned()
             .with(
                 book.table("supplies")
+                    .width("curve", NARROW)
                     .optional("existing", "electrician")
                     .shows("available", "amps1", "amps2", "amps3", "headroom")
                     .more("neutral", "imbalance", "peakDate", "peakAt", "fedFrom"),
                 book.table("outlets")
                     .titled("Outlets")
                     .pick("distro", "supplies.name")
-                    .width("connector", 44)
+                    .width("connector", 40)
+                    .width("breaker", NARROW)
+                    .width("curve", NARROW)
                     .optional("rcdType", "circuits")
                     .shows("legsOf", "used", "peak", "peakPlace", "protects")
-                    .width("legsOf", 44)),
+                    .width("legsOf", 52)
+                    .width("peakPlace", NARROW)),
         PlanTab.of(
                 "Loads",
                 "One row for each item and place. Fill in item, place and qty first; the place"
@@ -111,6 +117,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                 "Generator",
                 "One row for each generator of Sources & distro. Decide its size last, beside the"
                     + " proposed one.")
+            .aligned()
             .with(
                 book.table("generators")
                     .optional("fuelPrice", "usable")
@@ -135,9 +142,9 @@ public final class LightingPowerPlan implements PlanTemplate {
                 hours),
         PlanTab.of(
                 "Batteries",
-                "One row for each kind of light on batteries: item and battery type first. Types of"
-                    + " batteries and chargers stand on Battery stock. "
-                    + BATTERIES)
+                BATTERIES
+                    + " One row for each kind of light on batteries; their types stand on Battery"
+                    + " stock.")
             .with(
                 book.table("batteryLoads")
                     .width("item", 38)
@@ -246,6 +253,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                 "One row for each type of battery, then one for each kind of charger. A charger is"
                     + " also an item of Loads, where its power counts.")
             .hidden()
+            .aligned()
             .with(
                 book.table("batteryTypes").shows("fewest", "uncharged", "shortOf"),
                 book.table("batteryChargers")
@@ -273,7 +281,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("plugged", 100)),
         PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
             .hidden()
-            .upright()
+            .paper()
             .with(
                 book.lines("", "summary", "loadsWithheld"),
                 book.list(
@@ -297,7 +305,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("location", 30)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
-            .upright()
+            .paper()
             .with(
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "runsWithheld"),

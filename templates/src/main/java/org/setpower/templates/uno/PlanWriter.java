@@ -22,6 +22,7 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.sheet.XViewFreezable;
+import com.sun.star.sheet.XViewPane;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellRangeAddress;
@@ -759,6 +760,9 @@ public final class PlanWriter {
       first = range(tab, layout.cell(tab), layout.place(part).row(), 1, 1);
     }
     UnoAccess.as(XSelectionSupplier.class, controller).select(first);
+    if (tab.isAligned()) { // its title is not frozen and may have been scrolled off
+      UnoAccess.as(XViewPane.class, controller).setFirstVisibleRow(0);
+    }
   }
 
   /** Rows are as tall as what they show now; merged cells keep the height they have. */
