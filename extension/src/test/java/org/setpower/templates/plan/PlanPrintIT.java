@@ -150,6 +150,29 @@ class PlanPrintIT {
     }
   }
 
+  /** Lists are arrays: all their rows come again, with another figure after an edit. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void lists_show_the_same_rows_when_a_file_is_opened_again(
+      PlanWorkbook workbook, Office office, @TempDir Path folder) throws Exception {
+    Map<String, List<String>> shown = new java.util.TreeMap<>();
+    try (PlanSheet book = example(office, workbook)) {
+      book.calculated();
+      workbook
+          .parts(PlanList.class)
+          .flatMap(l -> l.columns().stream())
+          .forEach(c -> shown.put(c, book.column(c)));
+      office.store(book.document(), "calc8", folder.resolve("again.ods"));
+      office.store(book.document(), "Calc MS Excel 2007 XML", folder.resolve("again.xlsx"));
+    }
+    for (String file : List.of("again.ods", "again.xlsx")) {
+      try (PlanSheet again = new PlanSheet(office, folder.resolve(file), workbook)) {
+        again.calculated();
+        shown.forEach((path, rows) -> assertThat(again.column(path)).as(path).isEqualTo(rows));
+      }
+    }
+  }
+
   private static void text(TestSheet sheet, int column, int row, String text) throws Exception {
     UnoAccess.as(XText.class, sheet.sheet().getCellByPosition(column, row)).setString(text);
   }

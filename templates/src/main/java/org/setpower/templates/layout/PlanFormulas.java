@@ -241,6 +241,11 @@ public final class PlanFormulas {
         : column.leaf().formula(names::leaf);
   }
 
+  /** What a column of a list shows, in an array of its rows. */
+  public String array(Column column, String top) {
+    return names.listed(column.result(), top);
+  }
+
   /** Every formula, by what it is for. */
   public Map<String, String> all() {
     Map<String, String> all = new TreeMap<>();
@@ -267,6 +272,7 @@ public final class PlanFormulas {
         all.put(top + " more", more(list));
       }
       layout.columns(list).forEach(c -> all.put(top + " " + c.heading(), cell(c, top)));
+      layout.columns(list).forEach(c -> all.put(top + " array " + c.heading(), array(c, top)));
     }
     layout
         .workbook()

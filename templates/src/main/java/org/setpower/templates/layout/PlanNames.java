@@ -231,6 +231,14 @@ public final class PlanNames {
     return shownAt(column, "ROW()-CELL(\"ROW\";" + top + ")");
   }
 
+  /**
+   * The array formula of a column of a list: row 0 of INDEX is all rows. ROW() would not do, which
+   * is that of the first cell in all of them once the file is opened again.
+   */
+  public String listed(ResultColumn column, String top) {
+    return shownAt(column, "CELL(\"ROW\";" + top + ")*0");
+  }
+
   /** A result in the row of a cell below a cell with a name, for the look of that row. */
   public String inRow(String path, String top) {
     int dot = path.indexOf('.');

@@ -451,7 +451,7 @@ public final class PlanWriter {
         results(cells, column, layout.names().top(list));
       } else {
         style(cells, column);
-        String shown = "=" + formulas.cell(column, layout.names().top(list));
+        String shown = "=" + formulas.array(column, layout.names().top(list));
         UnoAccess.as(XArrayFormulaRange.class, cells).setArrayFormula(shown);
       }
     }

@@ -165,6 +165,15 @@ class PlanWorkbookTest {
     assertThat(read.width()).isEqualTo(names.blockColumns());
   }
 
+  /** A list is an array formula a column: past the end of its results it would show #N/A. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void no_list_has_more_rows_than_its_results(PlanWorkbook workbook) {
+    workbook
+        .parts(PlanList.class)
+        .forEach(l -> assertThat(l.rows()).isLessThanOrEqualTo(l.results().rows()));
+  }
+
   /** Cells of a block cost time whether they hold something or not. */
   @ParameterizedTest
   @MethodSource("workbooks")
