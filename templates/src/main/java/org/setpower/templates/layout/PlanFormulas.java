@@ -31,6 +31,10 @@ public final class PlanFormulas {
   /** What to do where more rows are filled than are printed. */
   public static final String TO_FIT = "Set print ranges before you print";
 
+  /** Languages as formats name them. */
+  private static final Map<String, String> MONTHS =
+      Map.of("en", "809", "en-US", "409", "de", "407", "fr", "40C", "es", "C0A");
+
   private final PlanLayout layout;
   private final PlanNames names;
 
@@ -83,9 +87,12 @@ public final class PlanFormulas {
         + ";\"\")";
   }
 
-  /** The date of a paper: the month in letters, as figures mean another day elsewhere. */
-  public static String today() {
-    return "TEXT(TODAY();\"d mmm yyyy\")";
+  /**
+   * The date of a paper: the month in letters, as figures mean another day elsewhere, and in those
+   * of the document's language, which TEXT does not know by itself.
+   */
+  public String today() {
+    return "TEXT(TODAY();\"[$-" + MONTHS.get(layout.words().tag()) + "]d mmm yyyy\")";
   }
 
   private String rows(PlanList list) {
@@ -251,6 +258,7 @@ public final class PlanFormulas {
     Map<String, String> all = new TreeMap<>();
     all.put("block", names.call());
     all.put("job", job());
+    all.put("today", today());
     layout.workbook().tabs().forEach(t -> all.put("notice " + t.name(), notice(t)));
     layout.workbook().tabs().forEach(t -> all.put("stamp " + t.name(), stamp(t)));
     names.uprights().stream()

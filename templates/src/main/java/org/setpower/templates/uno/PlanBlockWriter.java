@@ -53,7 +53,7 @@ final class PlanBlockWriter {
     write(0, 2, words.of(COPIED));
     write(1, 0, WAKE);
     write(1, 1, "  ·  " + words.of(PlanFormulas.TO_FIT));
-    write(1, 2, "=" + PlanFormulas.today());
+    write(1, 2, "=" + layout.formulas().today());
     write(0, 3, "=" + layout.formulas().job());
     if (!unitCell.isEmpty()) {
       List<String> systems = layout.input(unitCell).words();

@@ -136,6 +136,17 @@ class PlanWorkbookTest {
     }
   }
 
+  @Test
+  void every_language_has_its_months() {
+    for (String language : MessageCatalog.files()) {
+      PlanLayout layout =
+          new PlanLayout(
+              new LightingPowerPlan().workbook(),
+              MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
+      assertThat(layout.formulas().today()).as(language).doesNotContain("null");
+    }
+  }
+
   @ParameterizedTest
   @MethodSource("workbooks")
   void names_differ_whatever_their_case(PlanWorkbook workbook) {
