@@ -50,7 +50,7 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of(
                 "Sources & distro",
                 "One row for each source and each distro. A cable run feeds each distro; its"
-                    + " outlets stand below, from row 52. Outlet 3 of distro A is called A-3.")
+                    + " outlets are listed below, from row 52. Outlet 3 of distro A is called A-3.")
             .aligned()
             .with(
                 book.table("supplies")
@@ -143,7 +143,7 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of(
                 "Batteries",
                 BATTERIES
-                    + " One row for each kind of light on batteries; their types stand on Battery"
+                    + " One row for each kind of light on batteries; their types are on Battery"
                     + " stock.")
             .with(
                 book.table("batteryLoads")
