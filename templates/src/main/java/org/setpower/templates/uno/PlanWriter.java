@@ -740,6 +740,12 @@ public final class PlanWriter {
         freeze(tab, controller);
       }
     }
+    for (PlanTab tab : workbook.tabs()) {
+      if (tab.isAligned() && !tab.isHidden()) { // its title is not frozen, and is scrolled off
+        view.setActiveSheet(sheet(tab));
+        UnoAccess.as(XViewPane.class, controller).setFirstVisibleRow(0);
+      }
+    }
     view.setActiveSheet(sheet(workbook.tabs().get(0)));
     workbook.tabs().forEach(t -> UnoAccess.as(XProtectable.class, sheet(t)).protect(""));
     UnoAccess.as(XProtectable.class, sheet(PlanNames.TAB)).protect("");
@@ -760,9 +766,6 @@ public final class PlanWriter {
       first = range(tab, layout.cell(tab), layout.place(part).row(), 1, 1);
     }
     UnoAccess.as(XSelectionSupplier.class, controller).select(first);
-    if (tab.isAligned()) { // its title is not frozen and may have been scrolled off
-      UnoAccess.as(XViewPane.class, controller).setFirstVisibleRow(0);
-    }
   }
 
   /** Rows are as tall as what they show now; merged cells keep the height they have. */
