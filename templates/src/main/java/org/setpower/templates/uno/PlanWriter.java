@@ -22,7 +22,6 @@ import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.sheet.XViewFreezable;
-import com.sun.star.sheet.XViewPane;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellRangeAddress;
@@ -83,6 +82,7 @@ public final class PlanWriter {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final int HEAD = 4; // title, what the tab is for, job, notice
   private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
@@ -740,12 +740,6 @@ public final class PlanWriter {
         freeze(tab, controller);
       }
     }
-    for (PlanTab tab : workbook.tabs()) {
-      if (tab.isAligned() && !tab.isHidden()) { // its title is not frozen, and is scrolled off
-        view.setActiveSheet(sheet(tab));
-        UnoAccess.as(XViewPane.class, controller).setFirstVisibleRow(0);
-      }
-    }
     view.setActiveSheet(sheet(workbook.tabs().get(0)));
     workbook.tabs().forEach(t -> UnoAccess.as(XProtectable.class, sheet(t)).protect(""));
     UnoAccess.as(XProtectable.class, sheet(PlanNames.TAB)).protect("");
@@ -757,8 +751,9 @@ public final class PlanWriter {
     XCellRange first = range(tab, 0, 0, 1, 1);
     XViewFreezable view = UnoAccess.as(XViewFreezable.class, controller);
     if (part instanceof PlanTable table) {
-      // the headings of the first of two tables would stand over the columns of the second
-      view.freezeAtPosition(2, tab.isAligned() ? 0 : layout.firstRow(table));
+      // the headings of the first of two tables would be over the columns of the second; the head
+      // stays, as without it the office opens the file scrolled down by a row
+      view.freezeAtPosition(2, tab.isAligned() ? HEAD : layout.firstRow(table));
       first = range(tab, PlanLayout.LABEL, layout.firstRow(table), 1, 1);
     } else if (part instanceof PlanList) {
       view.freezeAtPosition(2, layout.place(part).row() + 1);
