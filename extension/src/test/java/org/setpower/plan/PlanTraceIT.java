@@ -144,6 +144,16 @@ class PlanTraceIT {
     }
   }
 
+  /** Lists are array formulas: each of their cells is explained by its own row. */
+  @Test
+  void a_row_of_an_array_is_explained() throws Exception {
+    plan.name("Top_batteries", "$Batteries.$B$4");
+    TestSheet tab = plan.tab("batteries");
+    tab.array("AZ5:AZ7", "=INDEX(Results_batteries;CELL(\"ROW\";Top_batteries)*0;1)&\"\"");
+    assertThat(tab.shown("AZ6")).isEqualTo("check");
+    assertThat(explain("Batteries.AZ6")).containsPattern("\\[Batteries\\.[A-Z]+6\\]");
+  }
+
   @Test
   void nothing_is_left_in_the_document() {
     String before = plan.status();

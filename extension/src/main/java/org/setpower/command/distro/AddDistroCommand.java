@@ -113,10 +113,10 @@ public final class AddDistroCommand implements Command {
   public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     desk.refuseReadOnly();
     NewDistro distro = NewDistro.in(desk);
-    String typed = order.text("length");
+    String typed = order.text("length", "");
     Double length;
     try {
-      length = Double.valueOf(typed);
+      length = typed.isBlank() ? null : Double.valueOf(typed); // the order refuses a blank
     } catch (NumberFormatException e) {
       throw new UserMessageException("“{}” is no number.", typed).because(e);
     }

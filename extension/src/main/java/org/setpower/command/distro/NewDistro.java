@@ -1,7 +1,5 @@
 package org.setpower.command.distro;
 
-import static org.setpower.command.message.CommandMessages.plural;
-
 import com.sun.star.sheet.XSpreadsheetView;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
@@ -13,6 +11,7 @@ import java.util.Optional;
 import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.UndoStep;
+import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.plan.PlanFile;
 import org.setpower.plan.common.InputTable;
@@ -83,14 +82,17 @@ final class NewDistro {
                 }));
     show(desk);
     NewRow run = rows.get(rows.size() - 1);
-    return plural(
-        "{2} is added with {1} row of Outlets and its cable run from {3}. Read their status, and"
-            + " correct breakers and RCDs by the box at hand.",
-        "{2} is added with {1} rows of Outlets and its cable run from {3}. Read their status, and"
-            + " correct breakers and RCDs by the box at hand.",
-        rows.size() - 2L,
-        order.name().strip(),
-        run.cells().get("from"));
+    String language = book.language();
+    boolean same = language.startsWith(CommandMessages.language());
+    return CommandMessages.in(same ? language : "") // its tabs say RCD or GFCI
+        .plural(
+            "{2} is added with {1} row of Outlets and its cable run from {3}. Read their status, and"
+                + " correct breakers and RCDs by the box at hand.",
+            "{2} is added with {1} rows of Outlets and its cable run from {3}. Read their status, and"
+                + " correct breakers and RCDs by the box at hand.",
+            rows.size() - 2L,
+            order.name().strip(),
+            run.cells().get("from"));
   }
 
   private static UserMessageException refused(Refusal refusal, Order order) {

@@ -43,7 +43,7 @@ public final class PlanFile {
       Pattern.compile("ORG\\.SETPOWER\\.FUNCTIONS\\.(PLAN\\w+)\\(", Pattern.CASE_INSENSITIVE);
   private static final Pattern FIGURE =
       Pattern.compile(
-          "INDEX\\(Results_(\\w+);(ROW\\(\\)-)?(ROW\\(|CELL\\(\"ROW\";)?([\\w$.]+)\\)?;(\\d+)\\)");
+          "INDEX\\(Results_(\\w+);(ROW\\(\\)-)?(ROW\\(|CELL\\(\"ROW\";)?([\\w$.]+)\\)?(\\*0)?;(\\d+)\\)");
 
   private final CalcDocument book;
   private final PlanModel model;
@@ -260,10 +260,11 @@ public final class PlanFile {
     while (calls.find()) {
       CellRangeAddress part = address(RESULTS + calls.group(1));
       if (part != null) {
-        boolean byRow = calls.group(2) != null;
+        // row 0 is all rows of an array, which begins below the cell that it names
+        boolean byRow = calls.group(2) != null || calls.group(5) != null;
         int number = number(calls.group(4), calls.group(3) != null);
         int inPart = (byRow ? row + 1 - number : number) - 1;
-        int column = part.StartColumn - block.StartColumn + Integer.parseInt(calls.group(5)) - 1;
+        int column = part.StartColumn - block.StartColumn + Integer.parseInt(calls.group(6)) - 1;
         shown.add(new Shown(figure(column, part.StartRow - block.StartRow + inPart), byRow));
       }
     }

@@ -4,6 +4,8 @@ import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XDatabaseRange;
+import com.sun.star.sheet.XSheetCellRange;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import com.sun.star.uno.Exception;
@@ -13,6 +15,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.JobCell;
+import org.setpower.templates.layout.PlanNames;
 import org.setpower.uno.Uno;
 
 /**
@@ -22,8 +25,12 @@ import org.setpower.uno.Uno;
  * @param units what the job calculates in
  * @param tables where tables stand, with the row that heads them
  * @param charts over which cells charts stand
+ * @param papers which of them say how far they are printed
+ * @param toFit what they say where more rows are filled
  */
-public record PrintAnchors(String units, List<Table> tables, List<Chart> charts) {
+public record PrintAnchors(
+    String units, List<Table> tables, List<Chart> charts, List<Paper> papers, String toFit) {
+  private static final int STAMP = 2;
   private static final Pattern CHART = Pattern.compile("Chart_.*_(\\d+)");
 
   /** The cells of a table of a sheet. */
@@ -31,6 +38,14 @@ public record PrintAnchors(String units, List<Table> tables, List<Chart> charts)
 
   /** The cells below a chart, which is the one with this index on its sheet. */
   record Chart(String sheet, int index, CellRangeAddress cells) {}
+
+  /**
+   * A sheet with a cell that holds its last printed row.
+   *
+   * @param stamp the row of its line that says when more are filled, from 0
+   * @param name of that cell
+   */
+  record Paper(String sheet, int stamp, String name) {}
 
   /** Those of a document. */
   public static PrintAnchors of(CalcDocument book) throws Exception {
@@ -59,7 +74,23 @@ public record PrintAnchors(String units, List<Table> tables, List<Chart> charts)
                 cells));
       }
     }
-    return new PrintAnchors(JobCell.UNITS.in(book), tables, charts);
+    return new PrintAnchors(
+        JobCell.UNITS.in(book), tables, charts, papers(names), book.named(PlanNames.TO_FIT));
+  }
+
+  private static List<Paper> papers(XNameAccess names) throws Exception {
+    List<Paper> papers = new ArrayList<>();
+    for (String name : names.getElementNames()) {
+      String top = "Top_" + name.substring(Math.min(name.length(), PlanNames.PRINTED.length()));
+      if (name.startsWith(PlanNames.PRINTED) && names.hasByName(top)) {
+        XCellRange cell = Uno.as(XCellRangeReferrer.class, names.getByName(top)).getReferredCells();
+        if (cell != null) {
+          XSpreadsheet sheet = Uno.as(XSheetCellRange.class, cell).getSpreadsheet();
+          papers.add(new Paper(CalcDocument.name(sheet), STAMP, name));
+        }
+      }
+    }
+    return papers;
   }
 
   /** The same, after a row was inserted on top of each sheet. */
@@ -67,7 +98,9 @@ public record PrintAnchors(String units, List<Table> tables, List<Chart> charts)
     return new PrintAnchors(
         units,
         tables.stream().map(t -> new Table(t.sheet, below(t.cells))).toList(),
-        charts.stream().map(c -> new Chart(c.sheet, c.index, below(c.cells))).toList());
+        charts.stream().map(c -> new Chart(c.sheet, c.index, below(c.cells))).toList(),
+        papers.stream().map(p -> new Paper(p.sheet, p.stamp + 1, p.name)).toList(),
+        toFit);
   }
 
   private static CellRangeAddress below(CellRangeAddress at) {

@@ -8,6 +8,7 @@ import com.sun.star.drawing.XDrawPageSupplier;
 import com.sun.star.drawing.XShape;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeReferrer;
 import com.sun.star.sheet.XPrintAreas;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSheetPageBreak;
@@ -18,6 +19,7 @@ import com.sun.star.table.BorderLine;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
+import com.sun.star.text.XText;
 import com.sun.star.uno.Exception;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -60,7 +62,38 @@ public final class PrintRangeFitter {
     for (XSpreadsheet sheet : book.all()) {
       fitted += fit.fit(sheet, fit.tables(CalcDocument.name(sheet))) ? 1 : 0;
     }
+    for (PrintAnchors.Paper paper : anchors.papers()) {
+      fit.note(paper);
+    }
     return fitted;
+  }
+
+  /**
+   * Writes down how far a paper is printed, with which its line compares what is filled; a copy
+   * without names has no such cell, and no such line from now on.
+   */
+  private void note(PrintAnchors.Paper paper) throws Exception {
+    XSpreadsheet sheet = book.sheets().hasByName(paper.sheet()) ? book.sheet(paper.sheet()) : null;
+    if (sheet == null) {
+      return; // not among the sheets of a copy
+    }
+    XNameAccess names = Uno.as(XNameAccess.class, Uno.get(book.document(), "NamedRanges"));
+    if (names.hasByName(paper.name())) {
+      int last = 0;
+      for (CellRangeAddress area : Uno.as(XPrintAreas.class, sheet).getPrintAreas()) {
+        last = Math.max(last, area.EndRow + 1);
+      }
+      Uno.as(XCellRangeReferrer.class, names.getByName(paper.name()))
+          .getReferredCells()
+          .getCellByPosition(0, 0)
+          .setValue(last);
+    } else {
+      XText stamp = Uno.as(XText.class, sheet.getCellByPosition(0, paper.stamp()));
+      if (!anchors.toFit().isEmpty() && stamp.getString().endsWith(anchors.toFit())) {
+        String line = stamp.getString();
+        stamp.setString(line.substring(0, line.length() - anchors.toFit().length()));
+      }
+    }
   }
 
   private List<CellRangeAddress> tables(String sheet) {
@@ -184,7 +217,7 @@ public final class PrintRangeFitter {
       return sheet
           .getCellByPosition(table.StartColumn, table.StartRow + 1)
           .getFormula()
-          .startsWith("=");
+          .matches("\\{?=.*");
     } catch (com.sun.star.lang.IndexOutOfBoundsException e) {
       throw new IllegalStateException(e);
     }

@@ -347,7 +347,7 @@ class LightingPowerPlanIT {
       stops(book, "runs", 2, "does not protect this cable");
       assertThat(book.column("loads.verdict")).containsExactly("stop", "ok");
       assertThat(book.column("loads.reasons").get(0)).contains("tail, which feeds it, is a stop");
-      assertThat(book.column("plugging.place")).containsExactly("A-3");
+      assertThat(book.column("plugging.outlet")).containsExactly("A-3");
       assertThat(book.single("summary.loadsWithheld")).isEqualTo("1");
       assertThat(book.column("issues.where")).hasSize(1);
     }
@@ -474,7 +474,7 @@ class LightingPowerPlanIT {
           row("place", "A-5"),
           with(LAMP, "place", "A-6"));
       assertThat(book.column("loads.verdict")).containsExactly("ok", "stop", "stop", "ok");
-      assertThat(book.column("plugging.place")).containsExactly("A-2", "A-6");
+      assertThat(book.column("plugging.outlet")).containsExactly("A-2", "A-6");
     }
   }
 

@@ -6,17 +6,20 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Severity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.diagram.DiagramLoad;
 import org.setpower.plan.lighting.diagram.DiagramNode;
 import org.setpower.plan.lighting.diagram.DiagramPlan;
+import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.SupplySystem;
@@ -32,6 +35,8 @@ import org.setpower.plan.lighting.protection.RunJudge;
 
 /** Picks out of a calculated plan what its single-line diagram shows. */
 final class LightingDiagram {
+  private static final Set<String> LIGHTING = Set.of("lighting", "light", "electric", "electrical");
+
   private final LightingCalculation plan;
   private final Network network;
   private final Flows flows;
@@ -117,7 +122,25 @@ final class LightingDiagram {
     }
   }
 
-  private static DiagramLoad load(
+  /**
+   * What another department than the electricians' brings, or what charges batteries, has
+   * electronics as an LED has, and is no lamp; tungsten always is one.
+   */
+  private boolean isLamp(org.setpower.plan.lighting.input.LoadTables.Load typed, Equipment device) {
+    if (device != null && device.inrush() == InrushClass.TUNGSTEN) {
+      return true;
+    }
+    boolean charges =
+        plan.inputs()
+            .batteryChargers()
+            .filled()
+            .anyMatch(c -> Identity.of(c.value().charger()).equals(Identity.of(typed.item())));
+    return !charges
+        && (typed.department() == null
+            || LIGHTING.contains(typed.department().strip().toLowerCase(Locale.ROOT)));
+  }
+
+  private DiagramLoad load(
       Gate.Judged<InputRow<org.setpower.plan.lighting.input.LoadTables.Load>> row,
       PlannedLoad load,
       double quantity,
@@ -130,6 +153,7 @@ final class LightingDiagram {
         row.item().value().item(),
         quantity,
         device == null ? null : device.inrush(),
+        isLamp(row.item().value(), device),
         load.spans().isEmpty(),
         row.verdict(),
         stops,
@@ -146,6 +170,7 @@ final class LightingDiagram {
             typed.distro() == null ? null : name,
             Double.NaN,
             null,
+            false,
             false,
             row.verdict(),
             ofGroups.remove(row.row()),

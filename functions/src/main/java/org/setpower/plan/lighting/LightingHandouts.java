@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.setpower.base.Numbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.finding.Gate;
@@ -36,6 +40,9 @@ import org.setpower.plan.lighting.result.LightingPapers;
 
 /** Makes what a plan hands out; only what the gate lets pass is printed as fit. */
 final class LightingHandouts {
+  private static final Pattern NUMBER = Pattern.compile("\\d+");
+  private static final int DIGITS = 5;
+
   private final LightingCalculation plan;
   private final Network network;
   private final Flows flows;
@@ -97,11 +104,15 @@ final class LightingHandouts {
 
   List<LightingPapers.PlaceRow> distribution() {
     Map<Node, List<String>> plugged = new HashMap<>();
+    Map<Node, Map<String, Double>> items = pluggedAtOnce();
     Map<Node, Integer> withheld = new HashMap<>();
     for (Gate.Judged<InputRow<Run>> run : plan.runs().all()) {
       Node at = network.runs().get(run.row()).parent();
       if (at != null && run.fit()) {
-        plugged.computeIfAbsent(at, k -> new ArrayList<>()).add("→ " + run.item().value().to());
+        String end = atEnd(network.runs().get(run.row()), items);
+        plugged
+            .computeIfAbsent(at, k -> new ArrayList<>())
+            .add("→ " + run.item().value().to() + (end.isEmpty() ? "" : ": " + end));
       } else if (at != null) {
         withheld.merge(at, 1, Integer::sum);
       }
@@ -114,20 +125,39 @@ final class LightingHandouts {
             .forEach(p -> withheld.merge(p.node(), 1, Integer::sum));
       }
     }
-    pluggedAtOnce()
-        .forEach(
-            (node, items) ->
-                items.forEach(
-                    (item, quantity) ->
-                        plugged
-                            .computeIfAbsent(node, k -> new ArrayList<>())
-                            .add("%.0f × %s".formatted(quantity, item))));
+    items.forEach(
+        (node, here) -> plugged.computeIfAbsent(node, k -> new ArrayList<>()).addAll(pieces(here)));
     return network.nodes().stream()
         .filter(n -> n.kind() == Node.Kind.OUTLET || n.kind() == Node.Kind.CIRCUIT)
         .filter(n -> plugged.containsKey(n) || withheld.containsKey(n))
         .sorted(Comparator.comparing(Node::row))
         .map(n -> place(n, plugged.getOrDefault(n, List.of()), withheld.getOrDefault(n, 0)))
         .toList();
+  }
+
+  private static List<String> pieces(Map<String, Double> items) {
+    return items.entrySet().stream()
+        .map(i -> "%.0f × %s".formatted(i.getValue(), i.getKey()))
+        .toList();
+  }
+
+  /** The loads at the end of a run and of the runs behind it; not those of a distro it feeds. */
+  private static String atEnd(Node run, Map<Node, Map<String, Double>> items) {
+    Map<String, Double> all = new TreeMap<>();
+    run.below().stream()
+        .filter(n -> isBeforeDistro(run, n))
+        .forEach(
+            n -> items.getOrDefault(n, Map.of()).forEach((i, q) -> all.merge(i, q, Double::sum)));
+    return String.join(", ", pieces(all));
+  }
+
+  private static boolean isBeforeDistro(Node run, Node below) {
+    for (Node n = below; n != run; n = n.parent()) {
+      if (n.kind() == Node.Kind.SUPPLY) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** By place the most pieces of each item that are in use at one time and fit. */
@@ -179,27 +209,76 @@ final class LightingHandouts {
   List<LightingPapers.PluggingRow> plugging() {
     return plan.loadGate().paper(l -> true).fit().stream()
         .filter(j -> plan.loads().get(j.row()).isCounted())
+        .filter(j -> !plan.loads().get(j.row()).parts().isEmpty())
         .map(
             j -> {
               Load typed = j.item().value();
               PlannedLoad load = plan.loads().get(j.row());
+              Node first = load.parts().get(0).node();
+              Node outlet = outlet(first);
               return new LightingPapers.PluggingRow(
                   typed.place(),
+                  outlet == first ? typed.place() : outlet.name(),
+                  LightingTables.known(Network.protectedPlace(outlet).protectingBreaker()),
+                  cables(first),
                   typed.item(),
                   load.quantity(),
                   legs(load),
                   amps(load, network),
                   typed.department(),
                   typed.location(),
+                  typed.from(),
+                  typed.to(),
                   j.verdict());
             })
         .sorted(
-            Comparator.comparing((LightingPapers.PluggingRow r) -> Identity.of(r.place()))
+            Comparator.comparing((LightingPapers.PluggingRow r) -> byNumber(r.outlet()))
+                .thenComparing(r -> byNumber(r.place()))
                 .thenComparing(LightingPapers.PluggingRow::toString))
         .toList();
   }
 
+  /** The outlet of a distro through which a place is fed, else the source. */
+  private static Node outlet(Node place) {
+    return place.path().stream()
+        .filter(n -> n.kind() != Node.Kind.RUN)
+        .filter(n -> n.kind() != Node.Kind.CIRCUIT || !isOfRun(n))
+        .findFirst()
+        .orElse(place);
+  }
+
+  private static boolean isOfRun(Node circuit) {
+    return circuit.parent() != null && circuit.parent().kind() == Node.Kind.RUN;
+  }
+
+  /** The runs between outlet and place, from the outlet on: name, size, length. */
+  private String cables(Node place) {
+    List<String> cables = new ArrayList<>();
+    Node end = outlet(place);
+    for (Node n = place; n != end; n = n.parent()) {
+      if (n.kind() == Node.Kind.RUN) {
+        Run run = network.run(n);
+        String unit = network.isUs() ? " ft" : " m";
+        String length = run.length() == null ? null : Numbers.format(run.length()) + unit;
+        cables.add(
+            0,
+            Stream.of(run.to(), run.size(), length)
+                .filter(t -> t != null)
+                .collect(Collectors.joining(" · ")));
+      }
+    }
+    return String.join(" → ", cables);
+  }
+
+  /** A name by its numbers: A-2 comes before A-10. */
+  private static String byNumber(String name) {
+    return NUMBER
+        .matcher(Identity.of(name))
+        .replaceAll(m -> "0".repeat(Math.max(0, DIGITS - m.group().length())) + m.group());
+  }
+
   List<LightingPapers.PullRow> pull() {
+    Map<Node, Map<String, Double>> items = pluggedAtOnce();
     return plan.runs().paper(r -> true).fit().stream()
         .map(
             j -> {
@@ -213,12 +292,36 @@ final class LightingHandouts {
                   typed.size(),
                   cable.cores().word(),
                   cable.cores().isSingle(),
+                  atEnd(cable.node(), items),
+                  location(cable.node()),
                   j.verdict());
             })
         .sorted(
-            Comparator.comparing((LightingPapers.PullRow r) -> Identity.of(r.from()))
+            Comparator.comparing((LightingPapers.PullRow r) -> byNumber(r.from()))
                 .thenComparing(LightingPapers.PullRow::toString))
         .toList();
+  }
+
+  /** Where the distro that a run feeds stands, else the loads at its end. */
+  private String location(Node run) {
+    for (Node child : run.children()) {
+      if (child.kind() == Node.Kind.SUPPLY) {
+        return network.supply(child).location();
+      }
+    }
+    String places =
+        plan.loadGate().paper(l -> true).fit().stream()
+            .filter(
+                j ->
+                    plan.loads().get(j.row()).parts().stream()
+                        .map(PlannedLoad.Part::node)
+                        .anyMatch(n -> n.path().contains(run) && isBeforeDistro(run, n)))
+            .map(j -> j.item().value().location())
+            .filter(l -> l != null)
+            .distinct()
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return places.isEmpty() ? null : places;
   }
 
   /** A label for each distro; one that is a stop says so and lists nothing. */

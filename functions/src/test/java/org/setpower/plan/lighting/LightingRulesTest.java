@@ -565,4 +565,44 @@ class LightingRulesTest {
         .extracting(LightingPapers.LabelRow::kind)
         .containsExactly("name", "stop", "caution", "");
   }
+
+  /** Whoever plugs reads outlet, breaker, cable, lamp and where it stands on one line. */
+  @Test
+  void papers_name_the_lamp_behind_a_cable_and_where_it_stands() {
+    Ranges ranges =
+        quay()
+            .row(
+                "runs", "to", "pan1", "from", "A-3", "length", 20, "size", "3G2.5", "type",
+                "rubber")
+            .row("loads", "item", "LED 1600", "place", "pan1", "location", "dike", "from", 0.75);
+    var result = ranges.calculate();
+    LightingPapers.PluggingRow row =
+        result.rows(LightingPapers.PLUGGING_ROW).stream()
+            .filter(r -> r.place().equals("pan1"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(row.outlet()).isEqualTo("A-3");
+    assertThat(row.breaker()).isEqualTo(16);
+    assertThat(row.cable()).isEqualTo("pan1 · 3G2.5 · 20 m");
+    assertThat(row.location()).isEqualTo("dike");
+    assertThat(row.from()).isEqualTo(0.75);
+    assertThat(result.rows(LightingPapers.PLUGGING_ROW))
+        .extracting(LightingPapers.PluggingRow::outlet)
+        .containsExactly("A-2", "A-3");
+    assertThat(result.rows(LightingPapers.PLACE_ROW))
+        .extracting(LightingPapers.PlaceRow::plugged)
+        .contains("→ pan1: 1 × LED 1600");
+    LightingPapers.PullRow pulled =
+        result.rows(LightingPapers.PULL_ROW).stream()
+            .filter(r -> r.to().equals("pan1"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(pulled.feeds()).isEqualTo("1 × LED 1600");
+    assertThat(pulled.location()).isEqualTo("dike");
+    // the run to the distro does not list what the distro's own label lists
+    assertThat(result.rows(LightingPapers.PULL_ROW))
+        .filteredOn(r -> r.to().equals("A"))
+        .extracting(LightingPapers.PullRow::feeds)
+        .containsExactly("");
+  }
 }

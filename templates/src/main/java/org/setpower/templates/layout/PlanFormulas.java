@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.setpower.plan.common.ResultColumn;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.plan.InputCells;
@@ -32,6 +31,10 @@ public final class PlanFormulas {
   /** What to do where more rows are filled than are printed. */
   public static final String TO_FIT = "Set print ranges before you print";
 
+  /** Languages as formats name them. */
+  private static final Map<String, String> MONTHS =
+      Map.of("en", "809", "en-US", "409", "de", "407", "fr", "40C", "es", "C0A");
+
   private final PlanLayout layout;
   private final PlanNames names;
 
@@ -40,29 +43,56 @@ public final class PlanFormulas {
     names = layout.names();
   }
 
-  /** The cells that no plan reads, and how many rows a list has. */
+  /** The job, in what amounts are, how many rows a list has, the date of a paper. */
   public String stamp(PlanTab tab) {
-    String rows =
-        tab.parts().stream()
-            .filter(p -> p instanceof PlanList && !tab.isPage())
-            .map(p -> "&\"  ·  " + layout.words().of("Rows") + " \"&" + rows((PlanList) p))
-            .findFirst()
-            .orElse("");
-    return stampOf(tab) + rows + toFit(tab);
+    List<String> parts = new ArrayList<>();
+    parts.add(PlanNames.JOB);
+    String of = tab.basis().isEmpty() ? layout.workbook().basis() : tab.basis();
+    if (!of.isEmpty()) {
+      parts.add(names.single(layout.workbook().result(of)));
+    }
+    tab.parts().stream()
+        .filter(p -> p instanceof PlanList && !tab.isPage())
+        .findFirst()
+        .ifPresent(p -> parts.add("\"" + layout.words().of("Rows") + " \"&" + rows((PlanList) p)));
+    if (tab.isPaper() && !tab.isSent()) {
+      parts.add(PlanNames.TODAY);
+    }
+    return "TEXTJOIN(\"  ·  \";1;" + String.join(";", parts) + ")" + toFit(tab);
   }
 
-  /** What to do before rows are printed that do not stand in the print range. */
+  /**
+   * What to do before rows are printed that do not stand in the print range. A formula cannot see
+   * that range: who sets it writes down its last row.
+   */
   private String toFit(PlanTab tab) {
-    if (tab.printed() == 0) {
+    PlanList list = layout.fitted(tab);
+    if (list == null) {
       return "";
     }
-    PlanList list = (PlanList) tab.parts().get(tab.parts().size() - 1);
     Place top = layout.place(list);
-    String left =
-        CellNames.fixed(top.column(), top.row() + 1 + tab.printed())
+    List<Column> columns = layout.columns(list);
+    String cells =
+        CellNames.fixed(top.column(), top.row() + 1)
             + ":"
-            + CellNames.fixed(top.column(), top.row() + list.rows());
-    return "&IF(SUMPRODUCT(LEN(" + left + "))=0;\"\";\"  ·  " + layout.words().of(TO_FIT) + "\")";
+            + CellNames.fixed(columns.get(columns.size() - 1).at(), top.row() + list.rows());
+    return "&IF(SUMPRODUCT(MAX((LEN("
+        + cells
+        + ")>0)*ROW("
+        + cells
+        + ")))>"
+        + PlanNames.printed(names.top(list))
+        + ";"
+        + PlanNames.TO_FIT
+        + ";\"\")";
+  }
+
+  /**
+   * The date of a paper: the month in letters, as figures mean another day elsewhere, and in those
+   * of the document's language, which TEXT does not know by itself.
+   */
+  public String today() {
+    return "TEXT(TODAY();\"[$-" + MONTHS.get(layout.words().tag()) + "]d mmm yyyy\")";
   }
 
   private String rows(PlanList list) {
@@ -90,7 +120,7 @@ public final class PlanFormulas {
   }
 
   /** The cells that no plan reads, beside each other: the job, its revision. */
-  private String stampOf(PlanTab tab) {
+  public String job() {
     List<String> parts = new ArrayList<>();
     for (PlanNotes notes : layout.workbook().parts(PlanNotes.class).toList()) {
       for (FieldSpec cell : notes.cells()) {
@@ -106,11 +136,6 @@ public final class PlanFormulas {
       String cell = PlanNames.cell(path);
       String label = layout.words().of(layout.input(path).heading());
       parts.add(labelled(label, cell));
-    }
-    String of = tab.basis().isEmpty() ? layout.workbook().basis() : tab.basis();
-    if (!of.isEmpty()) {
-      ResultColumn basis = layout.workbook().result(of);
-      parts.add(layout.names().single(basis));
     }
     return parts.isEmpty() ? "\"\"" : "TEXTJOIN(\"  ·  \";1;" + String.join(";", parts) + ")";
   }
@@ -238,10 +263,17 @@ public final class PlanFormulas {
         : column.leaf().formula(names::leaf);
   }
 
+  /** What a column of a list shows, in an array of its rows. */
+  public String array(Column column, String top) {
+    return names.listed(column.result(), top);
+  }
+
   /** Every formula, by what it is for. */
   public Map<String, String> all() {
     Map<String, String> all = new TreeMap<>();
     all.put("block", names.call());
+    all.put("job", job());
+    all.put("today", today());
     layout.workbook().tabs().forEach(t -> all.put("notice " + t.name(), notice(t)));
     layout.workbook().tabs().forEach(t -> all.put("stamp " + t.name(), stamp(t)));
     names.uprights().stream()
@@ -266,6 +298,7 @@ public final class PlanFormulas {
       layout.columns(list).stream()
           .filter(c -> list.marks().containsKey(c.result().path()))
           .forEach(c -> all.put(top + " marked", marked(c, list.marks().get(c.result().path()))));
+      layout.columns(list).forEach(c -> all.put(top + " array " + c.heading(), array(c, top)));
     }
     layout
         .workbook()

@@ -45,6 +45,7 @@ public final class PlanLayout {
   private static final int NUMBER = 16;
   private static final int MONEY = 24;
   private static final int REASON = 110;
+  private static final int REASON_OF_ROW = 160; // of a table, right of all it has
   private static final int BETWEEN = 6;
   private static final int LABEL_WIDTH = 44;
   private static final double LETTER = 1.9; // of a label, in mm
@@ -209,10 +210,33 @@ public final class PlanLayout {
     return tab.isPage() ? tab.twelfths(5) : LABEL + 1;
   }
 
+  /**
+   * Columns of results below each other begin with the same one, so that a closed group of the
+   * cells to fill of one table hides no result of another.
+   */
+  private static int resultsAt(PlanTab tab) {
+    return tab.parts().stream()
+        .filter(p -> p instanceof PlanTable)
+        .mapToInt(p -> 1 + ((PlanTable) p).inputs().columns().size())
+        .max()
+        .orElseThrow();
+  }
+
+  /** Reasons stand right of all results of the tab, for the same cause. */
+  private static int reasonsAt(PlanTab tab) {
+    return resultsAt(tab)
+        + tab.parts().stream()
+            .filter(p -> p instanceof PlanTable)
+            .map(p -> (PlanTable) p)
+            .mapToInt(t -> t.leaves().size() + t.results().size() - 2) // status and reasons
+            .max()
+            .orElseThrow();
+  }
+
   private List<Column> columns(PlanTab tab, PlanTable table) {
     List<Column> all = new ArrayList<>();
     List<String> results = table.results();
-    add(all, tab, table, workbook.result(results.get(0)));
+    add(all, tab, table, workbook.result(results.get(0)), 0);
     for (InputColumn input : table.inputs().columns()) {
       String heading = InputCells.heading(input, words);
       CellFormat format = InputCells.of(input).format();
@@ -228,21 +252,29 @@ public final class PlanLayout {
               width,
               table.isOptional(input)));
     }
+    int next = tab.isAligned() ? resultsAt(tab) : all.size();
     for (LeafColumn leaf : table.leaves()) {
       String heading = InputCells.heading(leaf.heading(), leaf.unit(), words);
       int width = width(heading, NUMBER);
-      int at = take(tab, all.size(), width);
+      int at = take(tab, next++, width);
       all.add(new Column(null, null, leaf, heading, at, 1, width, false));
     }
-    results.subList(1, results.size()).forEach(r -> add(all, tab, table, workbook.result(r)));
+    for (String result : results.subList(1, results.size())) {
+      ResultColumn column = workbook.result(result);
+      boolean reason = column.type() == List.class;
+      add(all, tab, table, column, reason && tab.isAligned() ? reasonsAt(tab) : next++);
+    }
     return all;
   }
 
-  private void add(List<Column> all, PlanTab tab, PlanTable table, ResultColumn result) {
+  private void add(
+      List<Column> all, PlanTab tab, PlanTable table, ResultColumn result, int column) {
     String heading = InputCells.heading(result, words);
-    int width = width(heading, table.widthOf(result.key(), usual(result)));
+    boolean alone = tab.isAligned() || tab.parts().size() == 1;
+    int usual = alone && result.type() == List.class ? REASON_OF_ROW : usual(result);
+    int width = width(heading, table.widthOf(result.key(), usual));
     boolean grouped = table.isMore(result.path());
-    int at = take(tab, all.size(), width);
+    int at = take(tab, column, width);
     all.add(new Column(null, result, null, heading, at, 1, width, grouped));
   }
 
@@ -396,6 +428,24 @@ public final class PlanLayout {
     return lastRow.get(tab);
   }
 
+  /**
+   * The list whose rows end what is printed of a tab, so that more of them are not printed until
+   * print ranges are set again; null where there is none, or no line to say so.
+   */
+  public PlanList fitted(PlanTab tab) {
+    if (!tab.isPaper() || tab.isSent()) {
+      return null;
+    }
+    PlanPart last = tab.parts().get(tab.parts().size() - 1);
+    return last instanceof PlanList list && !list.isWide() ? list : null;
+  }
+
+  /** The last row that is printed until print ranges are set. */
+  public int lastPrinted(PlanTab tab) {
+    PlanPart last = tab.parts().get(tab.parts().size() - 1);
+    return tab.printed() > 0 ? place(last).row() + tab.printed() : lastRow(tab);
+  }
+
   /** The first row below the headings and keys of a table. */
   public int firstRow(PlanTable table) {
     return places.get(table).row() + 2;
@@ -495,7 +545,18 @@ public final class PlanLayout {
           PlanNames.home(tops.get(i)),
           "$" + PlanNames.TAB + "." + CellNames.fixed(PlanNames.ANSWER + i, 1));
     }
+    List<PlanList> fitted = fitted();
+    for (int i = 0; i < fitted.size(); i++) {
+      ranges.put(
+          PlanNames.printed(names.top(fitted.get(i))),
+          "$" + PlanNames.TAB + "." + CellNames.fixed(PlanNames.ANSWER + i, 2));
+    }
     return ranges;
+  }
+
+  /** The lists that end what is printed of their tabs. */
+  public List<PlanList> fitted() {
+    return workbook.tabs().stream().map(this::fitted).filter(l -> l != null).toList();
   }
 
   private String top(PlanFigures figures) {

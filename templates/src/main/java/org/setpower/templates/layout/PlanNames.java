@@ -32,6 +32,18 @@ public final class PlanNames {
   /** Its cell with the sentence of a copied tab. */
   public static final String COPIED = "Notice_copied";
 
+  /** Its cell with what to do where more rows are filled than are printed. */
+  public static final String TO_FIT = "Notice_fit";
+
+  /** Its cell with production and revision. */
+  public static final String JOB = "Job_stamp";
+
+  /** Its cell with the date that papers show. */
+  public static final String TODAY = "Date_today";
+
+  /** What the names of cells with the last printed row of a paper begin with. */
+  public static final String PRINTED = "Printed_";
+
   /** The cells with the units that may be picked: while figures are typed in some, only those. */
   public static final String UNITS = "Units_offered";
 
@@ -209,9 +221,22 @@ public final class PlanNames {
     return "Home_" + top.substring(top.indexOf('_') + 1);
   }
 
+  /** The name of the cell with the last row, from 1, that is printed of the tab of a list. */
+  public static String printed(String top) {
+    return PRINTED + top.substring(top.indexOf('_') + 1);
+  }
+
   /** The formula of a cell that shows a result in a row below a cell with a name. */
   public String shown(ResultColumn column, String top) {
     return shownAt(column, "ROW()-CELL(\"ROW\";" + top + ")");
+  }
+
+  /**
+   * The array formula of a column of a list: row 0 of INDEX is all rows. ROW() would not do, which
+   * is that of the first cell in all of them once the file is opened again.
+   */
+  public String listed(ResultColumn column, String top) {
+    return shownAt(column, "CELL(\"ROW\";" + top + ")*0");
   }
 
   /** A result in the row of a cell below a cell with a name, for the look of that row. */
@@ -302,6 +327,9 @@ public final class PlanNames {
     Map<String, String> ranges = new TreeMap<>();
     ranges.put(MISSING, at(0, 1));
     ranges.put(COPIED, at(0, 2));
+    ranges.put(TO_FIT, at(1, 1));
+    ranges.put(TODAY, at(1, 2));
+    ranges.put(JOB, at(0, 3));
     if (!workbook.unitCell().isEmpty()) {
       ranges.put(UNITS, at(UNITS_COLUMN, 0) + ":" + CellNames.fixed(UNITS_COLUMN, 1));
     }

@@ -33,6 +33,8 @@ public final class LightingPowerPlan implements PlanTemplate {
   private static final String FUMES =
       "Do not run a generator where fumes can collect. Do not refuel it while it runs or is hot.";
 
+  private static final int NARROW = 16;
+
   private final PlanWorkbook book =
       PlanWorkbook.of("lighting-power-plan", "Lighting power plan", LightingModel.MODEL)
           .purpose(
@@ -48,23 +50,24 @@ public final class LightingPowerPlan implements PlanTemplate {
         PlanTab.of(
                 "Sources & distro",
                 "One row for each source and each distro. A cable run feeds each distro; its"
-                    + " outlets stand on the next tab.")
+                    + " outlets are listed below, from row 52. Outlet 3 of distro A is called A-3.")
+            .aligned()
             .with(
                 book.table("supplies")
+                    .width("curve", NARROW)
                     .optional("existing", "electrician")
                     .shows("available", "amps1", "amps2", "amps3", "headroom")
-                    .more("neutral", "imbalance", "peakDate", "peakAt", "fedFrom")),
-        PlanTab.of(
-                "Outlets",
-                "One row for each group of like outlets of a distro. Outlet 3 of distro A is"
-                    + " called A-3; its leg stands in Legs of outlets.")
-            .with(
+                    .more("neutral", "imbalance", "peakDate", "peakAt", "fedFrom"),
                 book.table("outlets")
+                    .titled("Outlets")
                     .pick("distro", "supplies.name")
-                    .width("connector", 44)
+                    .width("connector", 40)
+                    .width("breaker", NARROW)
+                    .width("curve", NARROW)
                     .optional("rcdType", "circuits")
                     .shows("legsOf", "used", "peak", "peakPlace", "protects")
-                    .width("legsOf", 44)),
+                    .width("legsOf", 52)
+                    .width("peakPlace", NARROW)),
         PlanTab.of(
                 "Loads",
                 "One row for each item and place. Fill in item, place and qty first; the place"
@@ -84,6 +87,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                     + " outlet, a source or the end of another run.")
             .with(
                 book.table("runs")
+                    .width("ratingTable", 160)
                     .optional("pieces", "ratingSource")
                     .leaf(
                         LeafColumn.of("Voltage drop", CableFunctions.DROP)
@@ -113,6 +117,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                 "Generator",
                 "One row for each generator of Sources & distro. Decide its size last, beside the"
                     + " proposed one.")
+            .aligned()
             .with(
                 book.table("generators")
                     .optional("fuelPrice", "usable")
@@ -135,6 +140,19 @@ public final class LightingPowerPlan implements PlanTemplate {
                 PlanChart.lines(
                     "Load by hour", 16, "kW", hours, "at", "first", "second", "third", "fourth"),
                 hours),
+        PlanTab.of(
+                "Batteries",
+                BATTERIES
+                    + " One row for each kind of light on batteries; their types are on Battery"
+                    + " stock.")
+            .with(
+                book.table("batteryLoads")
+                    .width("item", 38)
+                    .pick("item", "equipment.item")
+                    .pick("battery", "batteryTypes.type")
+                    .pick("group", "groups.group")
+                    .optional("converter", "group")
+                    .shows("runtime", "changes", "dark")),
         summary());
     hidden();
   }
@@ -143,7 +161,7 @@ public final class LightingPowerPlan implements PlanTemplate {
     return PlanTab.of(
             "Project",
             "Whether every cable, breaker and leg stands the load. Fill in units and days here,"
-                + " then Sources & distro, Outlets, Loads and Cable runs; read Summary.")
+                + " then Sources & distro, Loads and Cable runs; read Summary.")
         .first()
         .with(
             PlanNotes.of(
@@ -171,6 +189,7 @@ public final class LightingPowerPlan implements PlanTemplate {
   private PlanTab summary() {
     return PlanTab.page("Summary", "What stops the plan, the legs of each source, open issues.")
         .grid(24)
+        .prints(6)
         .result()
         .with(
             book.figures(
@@ -200,16 +219,16 @@ public final class LightingPowerPlan implements PlanTemplate {
                 .width("neutral", 24)
                 .width("headroom", 32)
                 .width("peakAt", 32),
-            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
-                .width("where", 48)
-                .width("reasons", 112),
             PlanText.cautions(ISOLATE, ELECTRICIAN, RCDS, SINGLES, DRUMS, FUMES),
             PlanText.notes(
                 "More tabs",
-                "Equipment, Batteries, Battery stock, Battery changes, Distribution, Loads by outlet, Cable pull,"
+                "Equipment, Battery stock, Battery changes, Distribution, Loads by outlet, Cable pull,"
                     + " Diagram, Generator sheet, Order list, Distro labels, Load balance, Voltage"
                     + " comparison and Assumptions are hidden: show them with Set Power ▸ Show"
-                    + " tabs…, or with Show Sheet in the menu of a tab."));
+                    + " tabs…, or with Show Sheet in the menu of a tab."),
+            book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
+                .width("where", 48)
+                .width("reasons", 112));
   }
 
   private void hidden() {
@@ -222,20 +241,6 @@ public final class LightingPowerPlan implements PlanTemplate {
                     .width("plug", 44)
                     .optional("leading", "leakage")
                     .shows("atOnce", "toHire")),
-        PlanTab.of(
-                "Batteries",
-                "One row for each kind of light on batteries: item and battery type first. Types of"
-                    + " batteries and chargers stand on Battery stock. "
-                    + BATTERIES)
-            .hidden()
-            .with(
-                book.table("batteryLoads")
-                    .width("item", 38)
-                    .pick("item", "equipment.item")
-                    .pick("battery", "batteryTypes.type")
-                    .pick("group", "groups.group")
-                    .optional("converter", "group")
-                    .shows("runtime", "changes", "dark")),
         PlanTab.of("Battery changes", "What goes on and what comes off. " + BATTERIES)
             .hidden()
             .upright()
@@ -248,6 +253,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                 "One row for each type of battery, then one for each kind of charger. A charger is"
                     + " also an item of Loads, where its power counts.")
             .hidden()
+            .aligned()
             .with(
                 book.table("batteryTypes").shows("fewest", "uncharged", "shortOf"),
                 book.table("batteryChargers")
@@ -272,7 +278,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "neutral",
                         "withheld")
                     .width("connector", 44)
-                    .width("plugged", 80)),
+                    .width("plugged", 100)),
         PlanTab.of("Loads by outlet", "What to plug where. " + RCDS)
             .hidden()
             .paper()
@@ -283,13 +289,20 @@ public final class LightingPowerPlan implements PlanTemplate {
                         120,
                         "plugging",
                         "verdict",
-                        "place",
+                        "outlet",
+                        "breaker",
+                        "cable",
                         "item",
                         "quantity",
                         "legs",
                         "amps",
-                        "location")
-                    .width("item", 48)),
+                        "location",
+                        "from",
+                        "to")
+                    .width("cable", 52)
+                    .width("item", 44)
+                    .width("legs", 16)
+                    .width("location", 30)),
         PlanTab.of("Cable pull", "Which cable is laid where. " + DRUMS)
             .hidden()
             .paper()
@@ -297,12 +310,26 @@ public final class LightingPowerPlan implements PlanTemplate {
                 PlanText.cautions(SINGLES),
                 book.lines("", "summary", "runsWithheld"),
                 book.list(
-                    "", 60, "pull", "verdict", "to", "from", "length", "pieces", "size", "cores",
-                    "singles")),
+                        "",
+                        60,
+                        "pull",
+                        "verdict",
+                        "to",
+                        "from",
+                        "length",
+                        "pieces",
+                        "size",
+                        "cores",
+                        "singles",
+                        "feeds",
+                        "location")
+                    .width("feeds", 52)
+                    .width("location", 30)),
         PlanTab.page(
                 "Generator sheet",
                 "For the generator operator: size, fuel and refuelling of the first generator.")
             .hidden()
+            .prints(12)
             .with(
                 book.lines(
                     "",
@@ -322,14 +349,14 @@ public final class LightingPowerPlan implements PlanTemplate {
                     "refuelOn",
                     "refuelAt"),
                 PlanText.cautions(FUMES, RCDS, SINGLES, ELECTRICIAN),
-                book.list("Load by hour", 24, "profile", "generator", "hour", "load")
-                    .width("generator", 64)
-                    .width("load", 32),
                 PlanText.notes(
                     "Log",
                     "Hour meter at start:                    at end:",
                     "Litres delivered:                    at:",
-                    "RCD tested by:                    Neutral bonded at:")),
+                    "RCD tested by:                    Neutral bonded at:"),
+                book.list("Load by hour", 24, "profile", "generator", "hour", "load")
+                    .width("generator", 64)
+                    .width("load", 32)),
         PlanTab.of("Order list", "What the plan needs, and what of it is short.")
             .hidden()
             .paper()

@@ -26,6 +26,7 @@ public final class PlanTab {
   private boolean upright;
   private boolean sent;
   private boolean hidden;
+  private boolean aligned;
   private String basis = "";
   private int printed;
   private int grid = GRID;
@@ -102,6 +103,12 @@ public final class PlanTab {
   /** Hidden until somebody shows it. */
   public PlanTab hidden() {
     hidden = true;
+    return this;
+  }
+
+  /** Results of its tables, one below another, begin with the same column. */
+  public PlanTab aligned() {
+    aligned = true;
     return this;
   }
 
@@ -195,6 +202,10 @@ public final class PlanTab {
 
   public boolean isSent() {
     return sent;
+  }
+
+  public boolean isAligned() {
+    return aligned;
   }
 
   public boolean isHidden() {

@@ -6,7 +6,10 @@ import com.sun.star.text.XText;
 import com.sun.star.text.XTextContent;
 import org.setpower.templates.spec.CellStyle;
 
-/** The line at the foot of each printed page: document, sheet, page and date. */
+/**
+ * The line at the foot of each printed page: document, sheet and page. The date stands at its head:
+ * here LibreOffice writes it in the figures of the office's country, whatever format is asked for.
+ */
 final class PageFooter {
   private static final String FIELD = "com.sun.star.text.TextField.";
 
@@ -23,13 +26,7 @@ final class PageFooter {
         UnoAccess.as(XHeaderFooterContent.class, UnoAccess.get(page, "RightPageFooterContent"));
     fill(content.getLeftText(), FIELD + "DocInfo.Title");
     fill(content.getCenterText(), FIELD + "SheetName");
-    fill(
-        content.getRightText(),
-        FIELD + "PageNumber",
-        " / ",
-        FIELD + "PageCount",
-        "  ·  ",
-        FIELD + "DateTime");
+    fill(content.getRightText(), FIELD + "PageNumber", " / ", FIELD + "PageCount");
     UnoAccess.set(page, "RightPageFooterContent", content);
   }
 
@@ -54,9 +51,6 @@ final class PageFooter {
         Object field =
             UnoAccess.ask(
                 () -> UnoAccess.as(XMultiServiceFactory.class, document).createInstance(piece));
-        if (piece.endsWith("DateTime")) {
-          UnoAccess.set(field, "IsDate", true);
-        }
         UnoAccess.tell(
             () -> text.insertTextContent(end, UnoAccess.as(XTextContent.class, field), false));
       } else {

@@ -7,8 +7,10 @@ import com.sun.star.table.XCellRange;
 import java.util.List;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
+import org.setpower.templates.layout.PlanFormulas;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanNames;
+import org.setpower.templates.plan.PlanList;
 import org.setpower.text.MessageCatalog;
 
 /** Draws the hidden tab that asks the plan: what is handed over, what is asked, the answer. */
@@ -50,6 +52,9 @@ final class PlanBlockWriter {
     write(0, 1, words.of(MISSING));
     write(0, 2, words.of(COPIED));
     write(1, 0, WAKE);
+    write(1, 1, "  ·  " + words.of(PlanFormulas.TO_FIT));
+    write(1, 2, "=" + layout.formulas().today());
+    write(0, 3, "=" + layout.formulas().job());
     if (!unitCell.isEmpty()) {
       List<String> systems = layout.input(unitCell).words();
       for (int i = 0; i < systems.size(); i++) {
@@ -75,7 +80,16 @@ final class PlanBlockWriter {
     for (int i = 0; i < tops.size(); i++) {
       write(PlanNames.ANSWER + i, 1, "=SHEET(" + tops.get(i) + ")");
     }
+    List<PlanList> fitted = this.layout.fitted();
+    for (int i = 0; i < fitted.size(); i++) {
+      int last = this.layout.lastPrinted(this.layout.place(fitted.get(i)).tab());
+      number(PlanNames.ANSWER + i, 2, last + 1);
+    }
     UnoAccess.set(sheet, "IsVisible", false);
+  }
+
+  private void number(int column, int row, double value) {
+    UnoAccess.tell(() -> sheet.getCellByPosition(column, row).setValue(value));
   }
 
   private void write(int column, int row, String text) {

@@ -9,6 +9,7 @@ import com.sun.star.frame.XModel;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.CellFlags;
 import com.sun.star.sheet.FillDirection;
+import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellSeries;
@@ -81,6 +82,7 @@ public final class PlanWriter {
   private static final int LINE = 480; // height of a line of 10 pt in 1/100 mm
   private static final int HEADING_LINE = 420;
   private static final int KEY_ROW = 10; // not hidden: a filter that is lifted shows hidden rows
+  private static final int HEAD = 4; // title, what the tab is for, job, notice
   private static final int SENTENCES = 300; // letters of several sentences
   private static final double LETTERS_PER_MM = 0.55; // of 10 pt, on the safe side
 
@@ -244,10 +246,11 @@ public final class PlanWriter {
     write(tab, 0, 2, "=" + formulas.stamp(tab), styles.of(CellStyle.STAMP));
     write(tab, 0, 3, "=" + formulas.notice(tab), styles.of(CellStyle.MISSING));
     UnoAccess.set(range(tab, 0, 3, 1, 1), "IsTextWrapped", false);
-    if (tab.isPage()) {
-      merge(tab, 0, 1, tab.grid());
+    if (tab.isPaper()) { // its end would be cut at the edge of the paper
+      int width = layout.widths(tab).stream().mapToInt(w -> w).sum();
+      merge(tab, 0, 1, layout.widths(tab).size());
       UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
-      int lines = 1 + (int) (words.of(tab.lead()).length() / (192 * LETTERS_PER_MM));
+      int lines = 1 + (int) (words.of(tab.lead()).length() / (width * LETTERS_PER_MM));
       height(tab, 1, 120 + lines * LINE);
     }
   }
@@ -337,7 +340,7 @@ public final class PlanWriter {
         money(cells, column.format(), CellStyle.RESULT);
       }
     }
-    outline(tab, columns);
+    outline(tab, columns, first, rows);
     filled(tab, columns, row + 1, rows);
   }
 
@@ -389,8 +392,11 @@ public final class PlanWriter {
     }
   }
 
-  /** Closed groups of columns that few people need. */
-  private void outline(PlanTab tab, List<Column> columns) {
+  /**
+   * Closed groups of columns that few people need. Their texts are not wrapped: the office counts
+   * the lines of hidden cells too, and a long one would make its row ten lines high.
+   */
+  private void outline(PlanTab tab, List<Column> columns, int row, int rows) {
     XSheetOutline outline = UnoAccess.as(XSheetOutline.class, sheet(tab));
     int first = -1;
     for (int i = 0; i <= columns.size(); i++) {
@@ -398,12 +404,22 @@ public final class PlanWriter {
       if (grouped && first < 0) {
         first = i;
       } else if (!grouped && first >= 0) {
-        CellRangeAddress at = address(range(tab, first, 0, i - first, 1));
-        outline.group(at, TableOrientation.COLUMNS);
-        outline.hideDetail(at);
+        int left = columns.get(first).at();
+        int wide = columns.get(i - 1).at() + 1 - left;
+        UnoAccess.set(range(tab, left, row, wide, rows), "IsTextWrapped", false);
+        XCellRange top = range(tab, left, 0, wide, 1);
+        if (isShown(top)) { // else the group of a table above hides them
+          outline.group(address(top), TableOrientation.COLUMNS);
+          outline.hideDetail(address(top));
+        }
         first = -1;
       }
     }
+  }
+
+  private static boolean isShown(XCellRange cells) {
+    Object columns = UnoAccess.as(XColumnRowRange.class, cells).getColumns();
+    return (boolean) UnoAccess.get(columns, "IsVisible");
   }
 
   /** The table as commands find it: its cells to fill first, below its row of keys. */
@@ -412,7 +428,8 @@ public final class PlanWriter {
         UnoAccess.as(XDatabaseRanges.class, UnoAccess.get(document, "DatabaseRanges"));
     int first = columns.stream().filter(c -> c.input() != null).findFirst().orElseThrow().at();
     String name = "Rows_" + tab.name().replace(' ', '_') + "_" + keyRow;
-    ranges.addNewByName(name, address(range(tab, first, keyRow, columns.size() - first, rows + 1)));
+    int wide = columns.get(columns.size() - 1).at() + 1 - first;
+    ranges.addNewByName(name, address(range(tab, first, keyRow, wide, rows + 1)));
   }
 
   private void draw(PlanTab tab, PlanList list, int row) {
@@ -429,7 +446,14 @@ public final class PlanWriter {
       height(tab, layout.headingRow(list), 150 + layout.headingLines(all) * HEADING_LINE);
     }
     for (Column column : columns) {
-      results(range(tab, column.at(), row + 1, 1, list.rows()), column, layout.names().top(list));
+      XCellRange cells = range(tab, column.at(), row + 1, 1, list.rows());
+      if (tab.isPage()) { // its cells are merged, which an array cannot be
+        results(cells, column, layout.names().top(list));
+      } else {
+        style(cells, column);
+        String shown = "=" + formulas.array(column, layout.names().top(list));
+        UnoAccess.as(XArrayFormulaRange.class, cells).setArrayFormula(shown);
+      }
       String mark = list.marks().get(column.result().path());
       if (mark != null) {
         int heading = layout.headingRow(list);
@@ -733,7 +757,9 @@ public final class PlanWriter {
     XCellRange first = range(tab, 0, 0, 1, 1);
     XViewFreezable view = UnoAccess.as(XViewFreezable.class, controller);
     if (part instanceof PlanTable table) {
-      view.freezeAtPosition(2, layout.firstRow(table));
+      // the headings of the first of two tables would be over the columns of the second; the head
+      // stays, as without it the office opens the file scrolled down by a row
+      view.freezeAtPosition(2, tab.isAligned() ? HEAD : layout.firstRow(table));
       first = range(tab, PlanLayout.LABEL, layout.firstRow(table), 1, 1);
     } else if (part instanceof PlanList) {
       view.freezeAtPosition(2, layout.place(part).row() + 1);
@@ -795,8 +821,7 @@ public final class PlanWriter {
     int columns = layout.widths(tab).size();
     int first = PlanLayout.firstPrinted(tab);
     PlanPart last = tab.parts().get(tab.parts().size() - 1);
-    int end = tab.printed() > 0 ? layout.place(last).row() + tab.printed() : layout.lastRow(tab);
-    int rows = end + 1 - first;
+    int rows = layout.lastPrinted(tab) + 1 - first;
     areas.setPrintAreas(new CellRangeAddress[] {address(range(tab, 0, first, columns, rows))});
     if ((!tab.isPage() || tab.isFlowing()) && last instanceof PlanList list && !list.isWide()) {
       areas.setTitleRows(address(range(tab, 0, layout.headingRow(list), 1, 1)));

@@ -21,6 +21,7 @@ import org.setpower.templates.example.PlanTemplate;
 import org.setpower.templates.layout.PlanLayout;
 import org.setpower.templates.layout.PlanLayout.Column;
 import org.setpower.templates.layout.PlanNames;
+import org.setpower.templates.lighting.LightingPowerPlan;
 import org.setpower.templates.spec.CellFormat;
 import org.setpower.text.MessageCatalog;
 
@@ -84,22 +85,28 @@ class PlanWorkbookTest {
         .hasSizeLessThanOrEqualTo(MOST_TABS);
   }
 
-  /** Nothing is left out of a paper in silence, before print ranges are set to filled rows. */
+  /** Nothing is left out of a paper in silence: more rows than are printed, and a line says so. */
   @ParameterizedTest
   @MethodSource("workbooks")
-  void a_paper_that_prints_few_rows_at_first_says_what_to_do(PlanWorkbook workbook) {
+  void a_paper_says_when_more_rows_are_filled_than_are_printed(PlanWorkbook workbook) {
     PlanLayout layout = new PlanLayout(workbook, MessageCatalog.english());
     workbook.tabs().stream()
         .filter(t -> t.printed() > 0)
         .forEach(
             t -> {
-              PlanList list = (PlanList) t.parts().get(t.parts().size() - 1);
-              int row = layout.place(list).row() + 1;
-              assertThat(t.printed()).isLessThan(list.rows());
-              assertThat(layout.formulas().stamp(t))
-                  .contains("Set print ranges before you print")
-                  .contains("$A$" + (row + t.printed() + 1) + ":$A$" + (row + list.rows()) + ")");
+              PlanList list = layout.fitted(t);
+              assertThat(t.printed()).as(t.name()).isLessThan(list.rows());
+              assertThat(layout.lastPrinted(t)).isEqualTo(layout.place(list).row() + t.printed());
             });
+    for (PlanList list : layout.fitted()) {
+      int row = layout.place(list).row() + 1;
+      String printed = "Printed_" + layout.names().top(list).substring("Top_".length());
+      assertThat(layout.formulas().stamp(layout.place(list).tab()))
+          .contains(")))>" + printed + ";Notice_fit;")
+          .contains("$A$" + (row + 1) + ":")
+          .contains("$" + (row + list.rows()) + ")");
+      assertThat(layout.ranges()).containsKeys(printed, "Notice_fit");
+    }
   }
 
   @ParameterizedTest
@@ -126,6 +133,17 @@ class PlanWorkbookTest {
       assertThat(formulas.values())
           .isNotEmpty()
           .allSatisfy(f -> assertThat(f).hasSizeLessThanOrEqualTo(MOST_LETTERS));
+    }
+  }
+
+  @Test
+  void every_language_has_its_months() {
+    for (String language : MessageCatalog.files()) {
+      PlanLayout layout =
+          new PlanLayout(
+              new LightingPowerPlan().workbook(),
+              MessageCatalog.in(language, MessageCatalog.Speaker.SHEETS));
+      assertThat(layout.formulas().today()).as(language).doesNotContain("null");
     }
   }
 
@@ -158,6 +176,15 @@ class PlanWorkbookTest {
     assertThat(read.width()).isEqualTo(names.blockColumns());
   }
 
+  /** A list is an array formula a column: past the end of its results it would show #N/A. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void no_list_has_more_rows_than_its_results(PlanWorkbook workbook) {
+    workbook
+        .parts(PlanList.class)
+        .forEach(l -> assertThat(l.rows()).isLessThanOrEqualTo(l.results().rows()));
+  }
+
   /** Cells of a block cost time whether they hold something or not. */
   @ParameterizedTest
   @MethodSource("workbooks")
@@ -170,6 +197,36 @@ class PlanWorkbookTest {
     assertThat((double) results / (names.blockRows() * names.blockColumns()))
         .as(workbook.fileName())
         .isGreaterThan(0.7);
+  }
+
+  /** Two tables on a tab: where the second begins, and no result of it in a closed group. */
+  @Test
+  void outlets_stand_below_sources_where_their_tab_says() {
+    PlanWorkbook lighting = new LightingPowerPlan().workbook();
+    PlanLayout layout = new PlanLayout(lighting, MessageCatalog.english());
+    PlanTab tab =
+        lighting.tabs().stream()
+            .filter(t -> t.name().equals("Sources & distro"))
+            .findFirst()
+            .orElseThrow();
+    PlanTable supplies = (PlanTable) tab.parts().get(0);
+    PlanTable outlets = (PlanTable) tab.parts().get(1);
+    assertThat(tab.lead()).contains("from row " + (layout.place(outlets).row() + 1) + ".");
+    List<Integer> closed =
+        layout.columns(supplies).stream().filter(Column::grouped).map(Column::at).toList();
+    assertThat(layout.columns(outlets))
+        .filteredOn(c -> !c.grouped())
+        .extracting(Column::at)
+        .doesNotContainAnyElementsOf(closed);
+    assertThat(lighting.tabs().stream().filter(t -> !t.isHidden()).map(PlanTab::name))
+        .containsExactly(
+            "Project",
+            "Sources & distro",
+            "Loads",
+            "Cable runs",
+            "Generator",
+            "Batteries",
+            "Summary");
   }
 
   @Test

@@ -2,7 +2,6 @@ package org.setpower.plan.lighting.diagram;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.SupplyType;
 
 /**
@@ -50,27 +49,19 @@ record Branch(
 
   /** What is drawn before the texts of loads. */
   enum LoadKind {
-    NONE(null),
-    LAMP(InrushClass.TUNGSTEN),
-    MOTOR(InrushClass.MOTOR),
-    HEATER(InrushClass.NONE),
+    NONE,
+    LAMP,
+    MOTOR,
+    HEATER,
+    /** Of another kind, or of several. */
+    OTHER,
     /** The row goes on elsewhere. */
-    ARROW(null),
+    ARROW,
     /** Outlets without a load. */
-    IDLE(null);
-
-    private final InrushClass kind;
-
-    LoadKind(InrushClass kind) {
-      this.kind = kind;
-    }
-
-    InrushClass kind() {
-      return kind;
-    }
+    IDLE;
 
     boolean isDrawn() {
-      return kind != null;
+      return this == LAMP || this == MOTOR || this == HEATER || this == OTHER;
     }
   }
 

@@ -304,7 +304,9 @@ final class BranchMaker {
     InrushClass kind = kinds.size() == 1 ? kinds.get(0) : null;
     return kind == InrushClass.MOTOR
         ? LoadKind.MOTOR
-        : kind == InrushClass.NONE ? LoadKind.HEATER : LoadKind.LAMP;
+        : kind == InrushClass.NONE
+            ? LoadKind.HEATER
+            : loads.stream().allMatch(DiagramLoad::lamp) ? LoadKind.LAMP : LoadKind.OTHER;
   }
 
   /** By their numbers: A-2 comes before A-10. */

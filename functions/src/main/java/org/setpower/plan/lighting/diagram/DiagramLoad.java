@@ -12,6 +12,7 @@ import org.setpower.plan.lighting.input.InrushClass;
  * @param row its number, from 1
  * @param quantity pieces at this place; NaN where there is no count
  * @param kind null where it is not known
+ * @param lamp whether it is a light as far as its row says
  * @param off whether its group is not counted
  * @param see what feeds it and is a stop, for which it is one; empty where its own stops tell
  */
@@ -21,6 +22,7 @@ public record DiagramLoad(
     String item,
     double quantity,
     InrushClass kind,
+    boolean lamp,
     boolean off,
     Verdict verdict,
     List<Finding> stops,

@@ -331,7 +331,7 @@ final class Panel {
     if (branch.load().isDrawn()) {
       int at = end + (branch.bar() == Bar.NONE ? 0 : STUB);
       onto.add(new Line(end, axis, at, axis, branch.ink(), Symbols.LINE, false));
-      onto.add(Symbols.load(at, axis, branch.load().kind(), branch.ink()));
+      onto.add(Symbols.load(at, axis, branch.load(), branch.ink()));
     }
     int count = branch.loads().size();
     int y = count <= 2 ? axis - count * style.line() / 2 : top + TEXT_GAP;

@@ -8,7 +8,6 @@ import org.setpower.plan.lighting.diagram.Element.Polyline;
 import org.setpower.plan.lighting.diagram.Element.Rect;
 import org.setpower.plan.lighting.diagram.Element.Symbol;
 import org.setpower.plan.lighting.diagram.Element.Text;
-import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.SupplyType;
 
 /** Symbols as IEC 60617 shows them, drawn on a line from left to right. */
@@ -65,11 +64,14 @@ final class Symbols {
             new Line(x + 80, y, x + SOCKET, y, ink, LINE, false)));
   }
 
-  /** A lamp, a motor, or a heater. */
-  static Symbol load(int x, int y, InrushClass kind, Ink ink) {
+  /** A lamp, a motor, a heater, or the general symbol of a device. */
+  static Symbol load(int x, int y, Branch.LoadKind kind, Ink ink) {
     int radius = LOAD / 2;
     int middle = x + radius;
-    if (kind == InrushClass.NONE) {
+    if (kind == Branch.LoadKind.OTHER) {
+      return new Symbol("load", List.of(new Rect(x, y - 130, LOAD, 260, ink, null)));
+    }
+    if (kind == Branch.LoadKind.HEATER) {
       return new Symbol(
           "heater",
           List.of(
@@ -78,7 +80,7 @@ final class Symbols {
               new Line(x + 270, y - 100, x + 270, y + 100, ink, THIN, false)));
     }
     Arc circle = new Arc(middle, y, radius, radius, 0, 360, ink, THIN);
-    if (kind == InrushClass.MOTOR) {
+    if (kind == Branch.LoadKind.MOTOR) {
       return new Symbol("motor", List.of(circle, letter("M", middle, y, ink)));
     }
     int reach = (int) (radius * Math.sqrt(0.5));

@@ -389,6 +389,55 @@ public final class LightingPapers {
               rule = "As typed.")
           String place,
       @Result(
+              key = "outlet",
+              heading = "Outlet",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Where its cable or its plug goes in.")
+          String outlet,
+      @Result(
+              key = "breaker",
+              heading = "Breaker",
+              unit = "A",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The smallest from here to the source.")
+          Double breaker,
+      @Result(
+              key = "cable",
+              heading = "Cable",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Cable runs between outlet and load.")
+          String cable,
+      @Result(
               key = "item",
               heading = "Item",
               from = {
@@ -487,6 +536,40 @@ public final class LightingPapers {
               },
               rule = "As typed.")
           String location,
+      @Result(
+              key = "from",
+              heading = "On from",
+              unit = ProjectTables.CLOCK,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed; blank: from Call.")
+          Double from,
+      @Result(
+              key = "to",
+              heading = "On to",
+              unit = ProjectTables.CLOCK,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "As typed; blank: to Wrap.")
+          Double to,
       @Result(
               key = "verdict",
               heading = "Status",
@@ -622,6 +705,38 @@ public final class LightingPapers {
               rule =
                   "Single-core cables: earth, neutral, legs; disconnect in reverse (NEC 520.53, from memory).")
           boolean singles,
+      @Result(
+              key = "feeds",
+              heading = "Feeds",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Loads at its end that are fit; of a distro, none.")
+          String feeds,
+      @Result(
+              key = "location",
+              heading = "Location",
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "Where the distro or the loads at its end stand.")
+          String location,
       @Result(
               key = "verdict",
               heading = "Status",
