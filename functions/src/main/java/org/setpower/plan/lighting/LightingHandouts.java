@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.finding.Gate;
@@ -313,7 +314,7 @@ final class LightingHandouts {
         .toList();
   }
 
-  /** Every hour of a day with the load of the first generators by name. */
+  /** Every hour of a day and its night with the load of the first generators by name. */
   List<LightingPapers.HourRow> hours() {
     List<LightingPapers.HourRow> rows = new ArrayList<>();
     List<GeneratorJudge.State> states =
@@ -324,7 +325,8 @@ final class LightingHandouts {
                     .thenComparing(s -> s.fuel().profile().toString()))
             .toList();
     Double[] load = new Double[4];
-    for (int h = 0; h < 24; h++) {
+    int begins = states.stream().mapToInt(s -> s.fuel().begins()).min().orElse(0);
+    for (int h : clock(begins)) {
       for (int g = 0; g < load.length; g++) {
         GeneratorJudge.State state = g < states.size() ? states.get(g) : null;
         boolean known = state != null && h < state.fuel().profile().size();
@@ -335,6 +337,11 @@ final class LightingHandouts {
     return rows;
   }
 
+  /** The hours of the clock from one on, past midnight. */
+  private static int[] clock(int begins) {
+    return IntStream.range(begins, begins + 24).map(h -> h % 24).toArray();
+  }
+
   List<LightingPapers.ProfileRow> profile() {
     List<LightingPapers.ProfileRow> rows = new ArrayList<>();
     plan.generatorStates().values().stream()
@@ -342,8 +349,9 @@ final class LightingHandouts {
         .sorted(Comparator.comparing(s -> Identity.of(s.node().name())))
         .forEach(
             s -> {
-              for (int h = 0; h < s.fuel().profile().size(); h++) {
-                double load = s.fuel().profile().get(h);
+              for (int h : clock(s.fuel().begins())) {
+                boolean known = h < s.fuel().profile().size();
+                double load = known ? s.fuel().profile().get(h) : 0;
                 if (load > 0) {
                   rows.add(new LightingPapers.ProfileRow(s.node().name(), h, load));
                 }

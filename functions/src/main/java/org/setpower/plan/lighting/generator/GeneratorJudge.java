@@ -189,6 +189,13 @@ public final class GeneratorJudge {
     if (leading) {
       findings.add(Finding.of(LightingFinding.GENERATOR_LEADING));
     }
+    if (hours.isOffInVain(typed)) {
+      findings.add(
+          Finding.of(
+              LightingFinding.GENERATOR_CLOCK,
+              typed.offFrom() == null ? "—" : Timeline.text(typed.offFrom()),
+              typed.offTo() == null ? "—" : Timeline.text(typed.offTo())));
+    }
     return new State(
         node,
         air,

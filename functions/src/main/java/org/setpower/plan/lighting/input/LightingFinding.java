@@ -112,6 +112,10 @@ public enum LightingFinding implements FindingKey {
   LEG_OPEN("load.legOpen", Severity.CHECK),
   DAYS_CROSSED("load.days", Severity.STOP),
   NEVER_ON("load.never", Severity.CHECK),
+  /** Arguments: from, to, call, wrap. */
+  LOAD_CLOCK("load.clock", Severity.CHECK),
+  /** Arguments: from, to, call, wrap. */
+  LOAD_MORNING("load.morning", Severity.CHECK),
   /** Arguments: V, lowest V. */
   UNDERVOLTAGE("load.undervoltage", Severity.STOP),
   /** Arguments: V, lowest V. */
@@ -145,6 +149,8 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: min. temperature with its unit. */
   GENERATOR_COLD("generator.cold", Severity.CHECK),
   GENERATOR_LEADING("generator.leading", Severity.CHECK),
+  /** Arguments: off from, off to. */
+  GENERATOR_CLOCK("generator.clock", Severity.CHECK),
   /** Arguments: share. */
   GENERATOR_WET("generator.wet", Severity.CHECK),
   GENERATOR_SIZE_OPEN("generator.size", Severity.CHECK),

@@ -164,7 +164,9 @@ public final class LoadTables {
               min = 0,
               max = 1,
               blank = "Blank: from Call.",
-              help = "When it is switched on.")
+              help =
+                  "When it is switched on."
+                      + " A time before Call and before the Wrap of a night is the next morning.")
           Double from,
       @Input(
               key = "to",
@@ -221,7 +223,9 @@ public final class LoadTables {
               unit = ProjectTables.CLOCK,
               min = 0,
               max = 1,
-              help = "Time of the reading.")
+              help =
+                  "Time of the reading."
+                      + " A time before Call and before the Wrap of a night is the next morning.")
           Double time,
       @Input(
               key = "l1",

@@ -92,7 +92,9 @@ public final class ProjectTables {
               min = 0,
               max = 1,
               blank = "Blank: 00:00.",
-              help = "Loads without a time are on from here.")
+              help =
+                  "Loads without a time are on from here. A night is one day: its times after"
+                      + " midnight belong to the day on which it begins.")
           Double call,
       @Input(
               key = "wrap",

@@ -1336,7 +1336,7 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Begins at.")
+              rule = "Begins at, in the order of the day and its night.")
           int hour,
       @Result(
               key = "load",
@@ -1363,8 +1363,18 @@ public final class LightingPapers {
       @Result(
               key = "at",
               heading = "Time",
-              from = Source.GENERATORS,
-              rule = "The hour that begins.")
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The hour that begins, in the order of the day and its night.")
           LocalTime at,
       @Result(
               key = "first",
