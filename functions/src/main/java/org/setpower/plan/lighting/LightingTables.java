@@ -21,6 +21,7 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.battery.BatteryResults;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
+import org.setpower.plan.lighting.input.CableTables.CableStock;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingFinding;
@@ -97,8 +98,7 @@ final class LightingTables {
         new ResultRows<>(
             LightingResults.GENERATOR_RESULT, align(plan.inputs().generators(), this::generator)),
         new ResultRows<>(
-            LightingResults.STOCK_RESULT,
-            align(plan.inputs().stock(), r -> typed(r, LightingResults.StockResult::new))),
+            LightingResults.STOCK_RESULT, align(plan.inputs().stock(), LightingTables::stock)),
         new ResultRows<>(LightingResults.READING_RESULT, readings),
         new ResultRows<>(LightingPapers.SUMMARY, List.of(handouts.summary(issues))),
         new ResultRows<>(LightingPapers.ISSUES, issues),
@@ -137,6 +137,12 @@ final class LightingTables {
   private static <R> R typed(InputRow<?> row, BiFunction<Verdict, List<Finding>, R> result) {
     List<Finding> findings = row.findings().stream().sorted(Finding.WORST_FIRST).toList();
     return result.apply(Finding.verdict(findings), findings);
+  }
+
+  private static LightingResults.StockResult stock(InputRow<CableStock> row) {
+    List<Finding> findings =
+        LightingCalculation.stockFindings(row).stream().sorted(Finding.WORST_FIRST).toList();
+    return new LightingResults.StockResult(Finding.verdict(findings), findings);
   }
 
   /** Legs of all sources, then of all distros. */

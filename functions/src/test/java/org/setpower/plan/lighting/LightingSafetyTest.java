@@ -601,6 +601,92 @@ class LightingSafetyTest {
     assertThat(keys(run(quay().set("runs", 1, "cores", "3"), 1).reasons())).contains("run.cores");
   }
 
+  // Cores that Size names.
+
+  /** 3G is a cable of three cores (HD 361): its Cores are no choice. */
+  @Test
+  void cores_that_size_names_count_and_too_few_stop() {
+    Ranges plan = quay().set("runs", 1, "size", "3G16");
+    assertThat(keys(run(plan, 1).reasons())).contains("run.cores");
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    plan.set("runs", 1, "size", "4G16");
+    assertThat(keys(run(plan, 1).reasons())).contains("run.cores");
+    for (String size : List.of("1x16", "2x16")) {
+      assertThat(keys(run(plan.set("runs", 1, "size", size), 1).reasons())).contains("run.cores");
+    }
+    for (String size : List.of("5G16", "5x16", "5 G 16", "16 mm²", "7G16")) {
+      assertThat(keys(run(plan.set("runs", 1, "size", size), 1).reasons())).as(size).isEmpty();
+    }
+    Ranges us = stage().set("runs", 2, "size", "2/3", "cores", "");
+    assertThat(keys(run(us, 2).reasons())).doesNotContain("run.cores", "run.coresDiffer");
+    assertThat(run(us.set("runs", 2, "size", "2/2"), 2).verdict()).isEqualTo(Verdict.STOP);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "3G16,5,true",
+    "5G16,3,true",
+    "5G16,4,true",
+    "5G16,5,false",
+    "3G35,5 single,true",
+    "1x35,5 single,false",
+    "5 × 35,5 single,false"
+  })
+  void size_and_cores_that_disagree_stop(String size, String cores, boolean differ) {
+    Ranges plan = quay().set("runs", 1, "size", size, "cores", cores);
+    if (cores.endsWith("single")) {
+      plan.set("runs", 1, "type", "feeder");
+    }
+    assertThat(keys(run(plan, 1).reasons()).contains("run.coresDiffer")).isEqualTo(differ);
+    assertThat(run(plan, 1).verdict() == Verdict.STOP).isEqualTo(differ);
+    if (differ) {
+      assertThat(plan.calculate().rows(LightingPapers.PULL_ROW)).isEmpty();
+    }
+  }
+
+  /** A plug of five pins on three cores leaves two legs without a conductor. */
+  @Test
+  void a_connector_with_more_pins_than_the_cable_has_cores_is_a_check() {
+    Ranges plan = onOneOutlet("3G16", "3", "32");
+    assertThat(keys(run(plan, 2).reasons())).isEmpty();
+    plan.set("outlets", 1, "connector", "IEC 60309 63 A 5-pin");
+    plan.set("loads", 2, "leg", "L1");
+    assertThat(keys(run(plan, 2).reasons())).containsExactly("run.pins");
+    plan.set("runs", 2, "connector", "IEC 60309 63 A 3-pin");
+    assertThat(keys(run(plan, 2).reasons())).isEmpty();
+  }
+
+  /** H07RN-F 5G6 stands on the sheath (HD 22.4): type and size in one. */
+  @Test
+  void a_size_with_the_type_of_the_sheath_is_read() {
+    Ranges plan = quay().set("runs", 1, "size", "H07RN-F 5G16");
+    assertThat(run(plan, 1).rating()).isEqualTo(63);
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.OK);
+    plan.set("runs", 1, "size", "H07RN-F 3G16");
+    assertThat(keys(run(plan, 1).reasons())).contains("run.cores");
+    plan.set("runs", 1, "size", "H05VV-F 5G16");
+    assertThat(keys(run(plan, 1).reasons())).containsExactly("run.typeDiffers");
+    assertThat(run(plan, 1).verdict()).isEqualTo(Verdict.STOP);
+    plan.set("runs", 1, "size", "H07RN-F");
+    assertThat(keys(run(plan, 1).reasons())).contains("run.size");
+  }
+
+  @Test
+  void stock_whose_size_and_cores_disagree_does_not_count() {
+    Ranges plan = quay().set("runs", 1, "size", "5G16");
+    plan.row(
+        "cableStock", "type", "rubber", "size", "3G16", "cores", "5", "length", 25, "pieces", 9);
+    assertThat(LightingPlans.order(plan))
+        .filteredOn(l -> l.kind().equals("cable"))
+        .allMatch(l -> l.shortOf() == 1);
+    assertThat(plan.calculate().rows(LightingResults.STOCK_RESULT).get(0).verdict())
+        .isEqualTo(Verdict.STOP);
+    plan.set("cableStock", 1, "size", "5G16", "cores", "");
+    assertThat(LightingPlans.order(plan))
+        .filteredOn(l -> l.kind().equals("cable"))
+        .allMatch(l -> l.shortOf() == 0);
+  }
+
   @Test
   void the_pull_list_asks_for_the_order_of_connecting_singles() {
     Ranges plan = quay().set("runs", 1, "size", "35 mm²", "type", "feeder", "cores", "5 single");

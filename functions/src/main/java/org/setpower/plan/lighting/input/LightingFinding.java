@@ -87,6 +87,12 @@ public enum LightingFinding implements FindingKey {
   NEUTRAL_OVER("run.neutral", Severity.DANGER),
   /** Arguments: what is needed, cores. */
   CORES_MISSING("run.cores", Severity.DANGER),
+  /** Arguments: size, cores. */
+  CORES_DIFFER("run.coresDiffer", Severity.DANGER),
+  /** Arguments: type on the sheath, type. */
+  TYPE_DIFFERS("run.typeDiffers", Severity.DANGER),
+  /** Arguments: connector, cores. */
+  PINS_MORE("run.pins", Severity.CHECK),
   /** Arguments: pieces, length. */
   PIECES_SHORT("run.pieces", Severity.STOP),
   /** Arguments: what is typed. */

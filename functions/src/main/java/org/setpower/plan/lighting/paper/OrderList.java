@@ -286,9 +286,12 @@ public final class OrderList {
     for (InputRow<CableStock> row : LightingInputs.sorted(inputs.stock())) {
       CableStock typed = row.value();
       CableSize size = RunCable.size(typed.size());
-      if (!row.findings().isEmpty() || size == null) {
+      if (!row.findings().isEmpty()
+          || size == null
+          || !RunCable.sheath(typed.size(), typed.type(), typed.cores()).isEmpty()) {
         continue;
       }
+      int marked = CableSize.cores(typed.size());
       double left = typed.pieces();
       for (Map.Entry<String, Line> entry : byConductor()) {
         Line line = entry.getValue();
@@ -297,9 +300,9 @@ public final class OrderList {
             line.kind().equals("cable")
                 && line.what().equals(typed.type().word())
                 && line.size().equals(size.toString())
-                && (typed.cores() == null || typed.cores().isSingle()
-                    ? single
-                    : typed.cores().word().equals(line.cores()))
+                && (typed.cores() == null
+                    ? marked > 1 ? line.cores().equals("" + marked) : single
+                    : typed.cores().isSingle() ? single : typed.cores().word().equals(line.cores()))
                 && Math.abs(line.length() - typed.length()) < 1e-6;
         if (same) {
           double before = Double.isNaN(line.stock()) ? 0 : line.stock();
