@@ -55,8 +55,8 @@ final class LightingHandouts {
     return legs.isEmpty() ? null : String.join(", ", legs);
   }
 
-  /** Current of one leg on the place that has most pieces. */
-  static Double amps(PlannedLoad load, Network network) {
+  /** Current of one leg on the place that has most pieces, at the voltage there. */
+  static Double amps(PlannedLoad load, Network network, Flows flows) {
     if (!load.isCounted()) {
       return null;
     }
@@ -67,7 +67,8 @@ final class LightingHandouts {
           load.connection() == Connection.LINE_LINE
               ? network.lineVolts(root)
               : network.legVolts(root) * load.connection().legs();
-      most = Math.max(most, load.watts() * part.quantity() / (volts * load.powerFactor()));
+      double nominal = load.watts() * part.quantity() / (volts * load.powerFactor());
+      most = Math.max(most, nominal * flows.rise(load, part));
     }
     return most;
   }
@@ -189,7 +190,7 @@ final class LightingHandouts {
                   typed.item(),
                   load.quantity(),
                   legs(load),
-                  amps(load, network),
+                  amps(load, network, flows),
                   typed.department(),
                   typed.location(),
                   j.verdict());

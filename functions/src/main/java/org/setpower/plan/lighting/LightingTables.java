@@ -337,7 +337,7 @@ final class LightingTables {
         LightingHandouts.legs(load),
         known(watts),
         known(watts / load.powerFactor()),
-        LightingHandouts.amps(load, network),
+        LightingHandouts.amps(load, network, flows),
         known(plan.loadJudge().volts(load)),
         known(upstream),
         known(shared));

@@ -14,6 +14,7 @@ import static org.setpower.plan.lighting.LightingSamples.day;
 import static org.setpower.plan.lighting.LightingSamples.pans;
 import static org.setpower.plan.lighting.LightingSamples.quay;
 import static org.setpower.plan.lighting.LightingSamples.stage;
+import static org.setpower.plan.lighting.LightingSamples.tungsten;
 
 import java.util.List;
 import java.util.Map;
@@ -51,7 +52,7 @@ class LightingRulesTest {
 
   @Test
   void a_range_takes_its_pieces_in_turn() {
-    Ranges plan = quay().set("loads", 1, "place", "A-1…6", "quantity", 8);
+    Ranges plan = tungsten().set("loads", 1, "place", "A-1…6", "quantity", 8);
     double amps = 1600 / (LEG_VOLTS * 0.98);
     // two outlets have two pieces: A-1 on L1 and A-2 on L2
     assertThat(load(plan, 1).amps()).isCloseTo(2 * amps, within(1e-9));
@@ -59,7 +60,7 @@ class LightingRulesTest {
     assertThat(supply(plan, 2).amps2()).isCloseTo(3 * amps, within(1e-9));
     assertThat(supply(plan, 2).amps3()).isCloseTo(2 * amps, within(1e-9));
     for (String range : List.of("A-1-6", "A-1..6", "A-1 to 6", "A-1–6")) {
-      assertThat(supply(quay().set("loads", 1, "place", range, "quantity", 8), 2).amps3())
+      assertThat(supply(tungsten().set("loads", 1, "place", range, "quantity", 8), 2).amps3())
           .as(range)
           .isCloseTo(2 * amps, within(1e-9));
     }
@@ -149,7 +150,7 @@ class LightingRulesTest {
 
   @Test
   void an_open_leg_is_suggested_where_least_flows_and_is_a_check() {
-    Ranges plan = quay().row("loads", "item", "LED 1600", "place", "A");
+    Ranges plan = tungsten().row("loads", "item", "LED 1600", "place", "A");
     assertThat(load(plan, 2).legUsed()).isEqualTo("L1");
     assertThat(keys(load(plan, 2).reasons())).containsExactly("load.legOpen");
     plan.set("loads", 2, "leg", "L2");
@@ -173,8 +174,8 @@ class LightingRulesTest {
   @Test
   void available_is_the_smallest_upstream_less_what_others_take() {
     // 63 A less the crane's 12 A; a 125 A main breaker behind it does not change that
-    assertThat(supply(quay(), 2).available()).isCloseTo(51, within(1e-9));
-    Ranges plan = quay().set("supplies", 2, "breaker", 125);
+    assertThat(supply(tungsten(), 2).available()).isCloseTo(51, within(1e-9));
+    Ranges plan = tungsten().set("supplies", 2, "breaker", 125);
     assertThat(supply(plan, 2).available()).isCloseTo(51, within(1e-9));
     double lamp = 1600 / (LEG_VOLTS * 0.98);
     assertThat(supply(plan, 2).headroom()).isCloseTo(51 - lamp, within(1e-9));
@@ -185,7 +186,7 @@ class LightingRulesTest {
   @Test
   void loads_count_when_they_are_on_together() {
     Ranges plan =
-        quay()
+        tungsten()
             .set("loads", 1, "from", clock(8, 0), "to", clock(12, 0))
             .row(
                 "loads",
@@ -207,7 +208,7 @@ class LightingRulesTest {
 
   @Test
   void a_night_ends_the_next_morning() {
-    Ranges plan = quay().set("days", 1, "call", clock(16, 0), "wrap", clock(3, 0));
+    Ranges plan = tungsten().set("days", 1, "call", clock(16, 0), "wrap", clock(3, 0));
     plan.row("loads", "item", "LED 1600", "place", "A-5", "from", clock(2, 0), "to", clock(2, 30));
     // 02:00 is before wrap, so it is the end of the night
     double lamp = 1600 / (LEG_VOLTS * 0.98);
@@ -219,7 +220,7 @@ class LightingRulesTest {
   @Test
   void day_ranges_and_groups_switch_loads() {
     Ranges plan =
-        quay()
+        tungsten()
             .row(
                 "days",
                 "date",
@@ -397,6 +398,32 @@ class LightingRulesTest {
     assertThat(keys(run(plan, 2).reasons())).contains("run.collapse");
   }
 
+  /** 4,400 W at power factor 0.98 take 20.2 A at 222 V, and 19.4 A at 231 V. */
+  @Test
+  void what_draws_constant_power_takes_the_current_of_the_voltage_it_gets() {
+    Ranges plan = quay().set("equipment", 1, "watts", 3600, "harmonic", 0);
+    plan.set("supplies", 1, "existing", "").set("outlets", 1, "breaker", "16");
+    plan.row("runs", "to", "tail", "from", "A-3", "length", 100, "size", "3G2.5", "type", "rubber");
+    plan.set("loads", 1, "place", "tail");
+    double volts = load(plan, 1).volts();
+    assertThat(volts).isBetween(180.0, 222.0);
+    double amps = 3600 / (volts * 0.98);
+    // at 230.9 V it would be 15.9 A
+    assertThat(amps).isGreaterThan(16.5);
+    assertThat(load(plan, 1).amps()).isCloseTo(amps, within(1e-3));
+    assertThat(run(plan, 2).amps()).isCloseTo(amps, within(1e-3));
+    assertThat(supply(plan, 2).amps3()).isCloseTo(amps, within(1e-3));
+    assertThat(supply(plan, 1).headroom()).isCloseTo(63 - amps, within(1e-3));
+    assertThat(keys(outlet(plan, 1).reasons())).containsExactly("outlet.over");
+    // what is a resistance never takes more than at the source's voltage
+    for (String kind : List.of("heater", "tungsten")) {
+      plan.set("equipment", 1, "inrush", kind);
+      assertThat(run(plan, 2).amps()).isCloseTo(3600 / (LEG_VOLTS * 0.98), within(1e-9));
+      assertThat(load(plan, 1).amps()).isCloseTo(3600 / (LEG_VOLTS * 0.98), within(1e-9));
+      assertThat(keys(outlet(plan, 1).reasons())).isEmpty();
+    }
+  }
+
   @Test
   void drops_add_up_from_the_source() {
     Ranges plan = quay().set("runs", 1, "length", 200);
@@ -484,7 +511,7 @@ class LightingRulesTest {
 
   @Test
   void the_proposed_exchange_lowers_the_peak_most() {
-    Ranges plan = quay();
+    Ranges plan = tungsten();
     plan.row("equipment", "item", "small", "watts", 400, "powerFactor", 1, "harmonic", 0);
     plan.row("loads", "item", "LED 1600", "place", "A-5");
     plan.row("loads", "item", "small", "place", "A-1");
@@ -502,7 +529,7 @@ class LightingRulesTest {
 
   @Test
   void a_reading_six_amps_above_the_plan_is_a_check() {
-    Ranges plan = quay();
+    Ranges plan = tungsten();
     double lamp = 1600 / (LEG_VOLTS * 0.98);
     plan.row(
         "readings",

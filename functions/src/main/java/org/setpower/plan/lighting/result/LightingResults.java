@@ -886,7 +886,9 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Of one leg, all pieces on one place.")
+              rule =
+                  "Of one leg, all pieces on one place, at the voltage there; heaters and tungsten at that"
+                      + " of the source.")
           Double amps,
       @Result(
               key = "volts",
