@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -110,10 +111,11 @@ final class LightingHandouts {
     }
     for (Gate.Judged<InputRow<Load>> load : plan.loadGate().all()) {
       if (!load.fit()) {
-        plan.loads()
-            .get(load.row())
-            .parts()
-            .forEach(p -> withheld.merge(p.node(), 1, Integer::sum));
+        plan.loads().get(load.row()).parts().stream()
+            .map(p -> outlet(p.node()))
+            .filter(Objects::nonNull)
+            .distinct()
+            .forEach(n -> withheld.merge(n, 1, Integer::sum));
       }
     }
     pluggedAtOnce()
@@ -130,6 +132,17 @@ final class LightingHandouts {
         .sorted(Comparator.comparing(Node::row))
         .map(n -> place(n, plugged.getOrDefault(n, List.of()), withheld.getOrDefault(n, 0)))
         .toList();
+  }
+
+  /** The outlet or circuit on which a place hangs; null where it hangs on none. */
+  private static Node outlet(Node place) {
+    Node at = place;
+    while (at != null && at.kind() == Node.Kind.RUN) {
+      at = at.parent();
+    }
+    boolean outlet =
+        at != null && (at.kind() == Node.Kind.OUTLET || at.kind() == Node.Kind.CIRCUIT);
+    return outlet ? at : null;
   }
 
   /** By place the most pieces of each item that are in use at one time and fit. */
@@ -296,6 +309,7 @@ final class LightingHandouts {
         order.addDevices(row.item().value(), (int) Math.ceil(most));
       }
     }
+    stopped(order);
     order.takeStock(plan.inputs());
     return order.lines().stream()
         .map(
@@ -313,6 +327,36 @@ final class LightingHandouts {
                     l.shortOf(),
                     LightingTables.known(l.breaker())))
         .toList();
+  }
+
+  /** Rows of Loads and Cable runs that are not in the order. */
+  private void stopped(OrderList order) {
+    Map<String, Double> most =
+        LightingTables.atOnce(flows, l -> !plan.loadGate().row(l.row().number()).fit());
+    Map<String, Double> pieces = new TreeMap<>();
+    Map<String, String> names = new HashMap<>();
+    for (Gate.Judged<InputRow<Load>> row : plan.loadGate().all()) {
+      PlannedLoad load = plan.loads().get(row.row());
+      String item = Identity.of(row.item().value().item());
+      if (!row.fit() && row.item().value().item() != null) {
+        names.putIfAbsent(item, row.item().value().item());
+        pieces.merge(item, load.isCounted() ? 0 : load.quantity(), Double::sum);
+      }
+    }
+    pieces.forEach(
+        (item, own) ->
+            order.addStop(
+                names.get(item),
+                null,
+                Double.NaN,
+                (int) Math.ceil(own + most.getOrDefault(item, 0.0))));
+    for (Gate.Judged<InputRow<Run>> row : plan.ownRuns().all()) {
+      Run typed = row.item().value();
+      if (!row.fit()) {
+        double length = typed.length() == null ? Double.NaN : typed.length();
+        order.addStop(typed.to(), typed.size(), length, 1);
+      }
+    }
   }
 
   /** Every hour of a day and its night with the load of the first generators by name. */

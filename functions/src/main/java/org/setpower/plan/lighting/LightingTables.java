@@ -391,6 +391,7 @@ final class LightingTables {
         known(state.leftKva()),
         known(state.leftKva() * GeneratorRating.RATED_POWER_FACTOR),
         known(state.share()),
+        known(state.imbalance()),
         state.fuel().hours(),
         state.fuel().meanKw(),
         known(units.fromLitres(state.fuel().litres())),

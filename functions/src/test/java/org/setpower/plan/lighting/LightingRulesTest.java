@@ -17,11 +17,13 @@ import static org.setpower.plan.lighting.LightingSamples.stage;
 import static org.setpower.plan.lighting.LightingSamples.tungsten;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.setpower.base.PhaseSystem;
 import org.setpower.cable.CableRun;
 import org.setpower.cable.CableSize;
+import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Verdict;
@@ -97,7 +99,7 @@ class LightingRulesTest {
 
   @Test
   void twin_outlets_share_their_breaker() {
-    Ranges plan = quay().set("equipment", 1, "watts", 2300);
+    Ranges plan = quay().set("equipment", 1, "watts", 2300, "leakage", 1);
     plan.row("loads", "item", "LED 1600", "place", "A-1");
     assertThat(outlet(plan, 1).verdict()).isEqualTo(Verdict.OK);
     plan.set("outlets", 1, "sharing", 2);
@@ -257,6 +259,7 @@ class LightingRulesTest {
   void the_day_shown_changes_figures_and_never_a_status() {
     Ranges plan =
         quay()
+            .set("equipment", 1, "leakage", 1)
             .row("days", "date", day("2027-02-02"), "warmest", 8)
             .set("loads", 1, "toDay", day("2027-02-01"), "quantity", 4)
             .set("project", 1, "dayShown", day("2027-02-02"));
@@ -448,6 +451,76 @@ class LightingRulesTest {
     assertThat(length).isLessThan(150);
     assertThat(keys(run(plan.copy().set("runs", 2, "length", length * 0.97), 2).reasons()))
         .doesNotContain("run.drop");
+  }
+
+  // What a stop leaves out.
+
+  /** Two lamps at the end of a cable are stopped: papers and order must not be short silently. */
+  @Test
+  void what_a_stop_leaves_out_is_counted_on_papers_and_in_the_order() {
+    Ranges plan = quay();
+    plan.row("runs", "to", "pan", "from", "A-3", "length", 20, "size", "3G2.5", "type", "rubber");
+    plan.row("equipment", "item", "fresnel", "watts", 650, "stock", 0);
+    plan.row("loads", "item", "fresnel", "place", "pan", "quantity", 2, "leg", "L1");
+    assertThat(load(plan, 2).verdict()).isEqualTo(Verdict.STOP);
+    PlanResult result = plan.calculate();
+    assertThat(result.rows(LightingPapers.SUMMARY).get(0).loadsWithheld()).isEqualTo(1);
+    assertThat(result.rows(LightingPapers.PLACE_ROW))
+        .filteredOn(p -> p.place().equals("A-3"))
+        .singleElement()
+        .satisfies(p -> assertThat(p.withheld()).isEqualTo(1));
+    assertThat(order(plan))
+        .filteredOn(o -> o.what().equals("fresnel"))
+        .singleElement()
+        .satisfies(
+            o -> {
+              assertThat(o.kind()).isEqualTo("stop");
+              assertThat(o.required()).isEqualTo(2);
+              assertThat(o.shortOf()).isZero();
+            });
+    plan.set("loads", 2, "leg", "");
+    assertThat(order(plan))
+        .filteredOn(o -> o.what().equals("fresnel"))
+        .singleElement()
+        .satisfies(o -> assertThat(o.kind()).isEqualTo("load"));
+    // of a cable run that is a stop as well
+    plan.set("runs", 2, "size", "3G1").set("outlets", 1, "breaker", "32");
+    plan.set("outlets", 1, "connector", "IEC 60309 32 A 5-pin");
+    assertThat(order(plan)).anyMatch(o -> o.kind().equals("stop") && o.what().equals("pan"));
+  }
+
+  /** 4,000 W at half its level on 16 A: turned up it takes 17.7 A. */
+  @Test
+  void a_plug_that_is_larger_than_its_outlet_is_a_check_also_when_dimmed() {
+    Ranges plan = quay().set("equipment", 1, "watts", 4000, "plug", "IEC 60309 32 A 3-pin");
+    plan.set("loads", 1, "level", 0.5);
+    assertThat(keys(load(plan, 1).reasons())).containsExactly("load.plug");
+    assertThat(load(plan, 1).verdict()).isEqualTo(Verdict.CHECK);
+    assertThat((double) load(plan, 1).reasons().get(0).arguments().get(2))
+        .isCloseTo(4000 / (LEG_VOLTS * 0.98), within(0.2));
+    plan.set("equipment", 1, "plug", "IEC 60309 16 A 3-pin");
+    assertThat(keys(load(plan, 1).reasons())).isEmpty();
+    // at the end of a cable its connector counts, else that of the outlet it is plugged in
+    plan.set("equipment", 1, "plug", "IEC 60309 32 A 3-pin");
+    plan.row("runs", "to", "pan", "from", "A-3", "length", 20, "size", "3G2.5", "type", "rubber");
+    plan.set("loads", 1, "place", "pan");
+    assertThat(keys(load(plan, 1).reasons())).containsExactly("load.plug");
+    plan.set("runs", 2, "connector", "IEC 60309 32 A 3-pin");
+    assertThat(keys(load(plan, 1).reasons())).containsExactly("load.plug");
+    plan.set("outlets", 1, "connector", "IEC 60309 32 A 3-pin", "breaker", "25");
+    assertThat(keys(load(plan, 1).reasons())).isEmpty();
+  }
+
+  /** 16.02 A on 16 A: both would read 16.0. */
+  @Test
+  void a_figure_and_its_limit_never_read_the_same() {
+    Ranges plan = quay().set("equipment", 1, "watts", 3_698, "powerFactor", 1, "harmonic", 0);
+    plan.set("equipment", 1, "inrush", "heater", "leakage", 1);
+    EnglishMessages english = new EnglishMessages();
+    String sentence = english.sentence(outlet(plan, 1).reasons().get(0), Locale.UK);
+    assertThat(sentence).contains("16.01 A").contains("16 A breaker");
+    plan.set("equipment", 1, "watts", 3_900);
+    assertThat(english.sentence(outlet(plan, 1).reasons().get(0), Locale.UK)).contains("16.9 A");
   }
 
   // Order, balance, readings.

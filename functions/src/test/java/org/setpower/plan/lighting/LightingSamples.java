@@ -163,7 +163,9 @@ final class LightingSamples {
                 "spareCable",
                 0.1,
                 "headroom",
-                0.2)
+                0.2,
+                "maxImbalance",
+                0.3)
             .row(
                 "days",
                 "date",

@@ -125,6 +125,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "power",
                         "engineLeft",
                         "starting",
+                        "imbalance",
                         "derating",
                         "airUsed",
                         "hours",
@@ -397,6 +398,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .with(
                 book.fields("Order", "project", "spareCable"),
+                book.fields("Generators", "project", "maxImbalance"),
                 book.table("cableStock").titled("Cable stock")));
   }
 

@@ -29,7 +29,8 @@ import org.setpower.supply.GeneratorRating;
  * @param litres in all; NaN where the chart does not have it
  * @param cost NaN without a price
  * @param co2 kg
- * @param refuelAt first start before which the tank must be filled again; −1 never
+ * @param refuelAt by when the tank must be filled again: the start before, or where a full tank
+ *     does not last a run, when it is empty; −1 never
  * @param dry the first run that no full tank lasts; null for none
  * @param begins hour of the clock at which it starts on the day with the largest energy
  * @param profile mean kW of each hour of the clock on that day, which ends with its night
@@ -165,6 +166,9 @@ public record FuelUse(
         refuel = run.get(0).from();
       }
       sinceFull += now;
+    }
+    if (dry != null && (refuel < 0 || dry.empty() < refuel)) {
+      refuel = dry.empty();
     }
     double mean = energy / (quarters * QUARTER);
     double off =

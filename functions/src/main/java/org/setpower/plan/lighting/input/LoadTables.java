@@ -99,7 +99,9 @@ public final class LoadTables {
               unit = "mA",
               min = 0,
               max = 100,
-              blank = "Blank: 1 mA.",
+              blank =
+                  "Blank: 1 mA, from 2 A on 0.5 mA/A; heaters and tungsten 0.75 mA/kW, at least"
+                      + " 0.25 mA; at most 5 mA.",
               help = "Standing earth leakage of one.")
           Double leakage,
       @Input(

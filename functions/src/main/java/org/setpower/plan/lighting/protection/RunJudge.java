@@ -225,11 +225,7 @@ public final class RunJudge {
 
   /** A connector of more pins than there are cores leaves legs or neutral without one. */
   private void pins(RunCable cable, List<Finding> findings) {
-    Connector connector = cable.typed().connector();
-    Node from = cable.node().parent();
-    if (connector == null && from.kind() == Node.Kind.OUTLET) {
-      connector = network.outlet(from).connector();
-    }
+    Connector connector = network.connector(cable.node());
     boolean plug = connector != null && connector.isPlug();
     if (plug && !cable.cores().isSingle() && cable.cores().count() < connector.pins()) {
       findings.add(Finding.of(LightingFinding.PINS_MORE, connector.word(), cable.cores().word()));
