@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.office.Office;
@@ -27,6 +28,8 @@ final class PlanSheet implements AutoCloseable {
   private final PlanWorkbook workbook;
   private final PlanLayout layout;
   private final XComponent document;
+
+  private final Map<String, Integer> typedCells = new HashMap<>();
 
   PlanSheet(Office office, Path file, PlanWorkbook workbook) throws IOException {
     this(office, file, workbook, MessageCatalog.english());
@@ -101,17 +104,26 @@ final class PlanSheet implements AutoCloseable {
     for (Object[] row : cells) {
       Arrays.fill(row, "");
     }
+    int filled = 0;
     for (int r = 0; r < typed.length; r++) {
       for (int c = 0; c < columns.size(); c++) {
         cells[r][c] = typed[r].getOrDefault(columns.get(c).key(), "");
+        filled += "".equals(cells[r][c]) ? 0 : 1;
       }
     }
+    typedCells.put(table, filled);
     UnoRuntime.queryInterface(XCellRangeData.class, inputs(table, 0, room)).setDataArray(cells);
     return this;
   }
 
+  /** How many cells somebody has to fill to get here. */
+  int typedCells() {
+    return typedCells.values().stream().mapToInt(n -> n).sum();
+  }
+
   /** Types a single cell. */
   PlanSheet type(String path, Object value) {
+    typedCells.put(path, 1);
     Place place = layout.place(layout.input(path));
     UnoRuntime.queryInterface(
             XCellRangeData.class, range(place.tab(), place.column(), place.row(), 1, 1))

@@ -398,7 +398,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .with(
                 book.fields("Order", "project", "spareCable"),
-                book.fields("Generators", "project", "maxImbalance"),
+                book.fields("Rules", "project", "maxImbalance"),
                 book.table("cableStock").titled("Cable stock")));
   }
 
