@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -24,12 +25,16 @@ import org.setpower.plan.finding.Verdict;
 
 /** A calculated plan: its tables of results, and the way back from each figure. */
 public final class PlanResult {
+  /** By the tables of a plan, which never change. */
+  private static final Map<List<ResultTable<?>>, Map<String, ResultPlace>> COLUMNS =
+      new ConcurrentHashMap<>();
+
   private final List<InputRows<?>> inputs;
   private final List<ResultTable<?>> declared;
   private final List<Finding> faults;
   private final Map<String, ResultRows<?>> tables = new LinkedHashMap<>();
   private final Relations relations;
-  private final Map<String, ResultColumn> columns = new HashMap<>();
+  private final Map<String, ResultPlace> columns;
   private final Map<Class<?>, Supplier<?>> parts = new HashMap<>();
 
   /**
@@ -45,12 +50,26 @@ public final class PlanResult {
     this.inputs = List.copyOf(inputs);
     this.declared = List.copyOf(declared);
     this.relations = relations;
-    declared.forEach(t -> t.columns().forEach(c -> columns.put(c.path(), c)));
+    columns = COLUMNS.computeIfAbsent(this.declared, PlanResult::places);
     faults = new ArrayList<>(inputs.stream().flatMap(i -> i.fault().stream()).toList());
     if (faults.isEmpty()) {
       filled.get().forEach(f -> tables.put(f.table().key(), f));
     }
   }
+
+  private static Map<String, ResultPlace> places(List<ResultTable<?>> declared) {
+    Map<String, ResultPlace> places = new HashMap<>();
+    for (ResultTable<?> table : declared) {
+      for (int i = 0; i < table.columns().size(); i++) {
+        places.putIfAbsent(
+            table.columns().get(i).path(), new ResultPlace(table.columns().get(i), i));
+      }
+    }
+    return places;
+  }
+
+  /** A column and where it stands in its table. */
+  private record ResultPlace(ResultColumn column, int place) {}
 
   /** Adds what is no table, such as a drawing; it is made when somebody asks for it. */
   public <P> PlanResult with(Class<P> type, Supplier<P> part) {
@@ -151,7 +170,7 @@ public final class PlanResult {
   private void fill(
       Object[][] matrix, int first, int column, String key, Messages messages, Locale locale) {
     ResultRows<?> filled = tables.get(tableOf(key));
-    int place = place(filled.table(), key);
+    int place = columns.get(key).place();
     for (int r = 0; r < last(filled); r++) {
       Object value = filled.table().value(filled.rows().get(r), place);
       matrix[first + r][column] = cell(value, messages, locale);
@@ -169,14 +188,6 @@ public final class PlanResult {
 
   private static String tableOf(String path) {
     return path.substring(0, path.indexOf('.'));
-  }
-
-  private static int place(ResultTable<?> table, String path) {
-    List<ResultColumn> columns = table.columns();
-    return IntStream.range(0, columns.size())
-        .filter(i -> columns.get(i).path().equals(path))
-        .findFirst()
-        .orElseThrow();
   }
 
   private List<Finding> refused(Answer answer) {
@@ -217,7 +228,8 @@ public final class PlanResult {
   }
 
   private ResultColumn column(String path) {
-    return columns.get(path);
+    ResultPlace place = columns.get(path);
+    return place == null ? null : place.column();
   }
 
   /** A cell as its component holds it; null where the table has no such row. */
@@ -225,7 +237,7 @@ public final class PlanResult {
     ResultRows<?> filled = tables.get(tableOf(path));
     return filled == null || row > filled.rows().size()
         ? null
-        : filled.table().value(filled.rows().get(row - 1), place(filled.table(), path));
+        : filled.table().value(filled.rows().get(row - 1), columns.get(path).place());
   }
 
   private static Object cell(Object value, Messages messages, Locale locale) {

@@ -2,6 +2,7 @@ package org.setpower.plan.lighting;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -147,25 +148,46 @@ final class LightingHandouts {
 
   /** By place the most pieces of each item that are in use at one time and fit. */
   private Map<Node, Map<String, Double>> pluggedAtOnce() {
-    Map<Node, Map<String, Double>> most = new HashMap<>();
+    List<PlannedLoad> loads = flows.loads();
+    Map<Node, Map<String, Integer>> places = new HashMap<>();
+    int[][] slots = new int[loads.size()][];
+    int count = 0;
+    for (int i = 0; i < slots.length; i++) {
+      PlannedLoad load = loads.get(i);
+      boolean fit = plan.loadGate().row(load.row().number()).fit();
+      slots[i] = new int[fit ? load.parts().size() : 0];
+      for (int p = 0; p < slots[i].length; p++) {
+        Map<String, Integer> items =
+            places.computeIfAbsent(load.parts().get(p).node(), k -> new TreeMap<>());
+        Integer slot = items.putIfAbsent(load.row().value().item(), count);
+        slots[i][p] = slot == null ? count++ : slot;
+      }
+    }
+    double[] most = new double[count];
+    double[] now = new double[count];
     for (LoadState state : flows.states()) {
-      Map<Node, Map<String, Double>> now = new HashMap<>();
-      for (PlannedLoad load : state.active().stream().mapToObj(flows.loads()::get).toList()) {
-        if (plan.loadGate().row(load.row().number()).fit()) {
-          for (PlannedLoad.Part part : load.parts()) {
-            now.computeIfAbsent(part.node(), k -> new HashMap<>())
-                .merge(load.row().value().item(), part.quantity(), Double::sum);
-          }
+      Arrays.fill(now, 0);
+      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+        for (int p = 0; p < slots[i].length; p++) {
+          now[slots[i][p]] += loads.get(i).parts().get(p).quantity();
         }
       }
-      now.forEach(
-          (node, items) ->
-              items.forEach(
-                  (item, quantity) ->
-                      most.computeIfAbsent(node, k -> new TreeMap<>())
-                          .merge(item, quantity, Math::max)));
+      for (int i = 0; i < count; i++) {
+        most[i] = Math.max(most[i], now[i]);
+      }
     }
-    return most;
+    Map<Node, Map<String, Double>> plugged = new HashMap<>();
+    places.forEach(
+        (node, items) ->
+            items.forEach(
+                (item, slot) -> {
+                  if (most[slot] > 0) {
+                    plugged
+                        .computeIfAbsent(node, k -> new TreeMap<>())
+                        .put(item, most[slot]);
+                  }
+                }));
+    return plugged;
   }
 
   private LightingPapers.PlaceRow place(Node node, List<String> plugged, int withheld) {

@@ -2,6 +2,7 @@ package org.setpower.plan.lighting;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -350,15 +351,29 @@ final class LightingTables {
 
   /** By item the most pieces that are on at one time. */
   static Map<String, Double> atOnce(Flows flows, Predicate<PlannedLoad> counted) {
-    Map<String, Double> atOnce = new HashMap<>();
-    for (LoadState state : flows.states()) {
-      Map<String, Double> now = new HashMap<>();
-      state.active().stream()
-          .mapToObj(flows.loads()::get)
-          .filter(counted)
-          .forEach(l -> now.merge(Identity.of(l.row().value().item()), l.quantity(), Double::sum));
-      now.forEach((item, quantity) -> atOnce.merge(item, quantity, Math::max));
+    List<PlannedLoad> loads = flows.loads();
+    Map<String, Integer> places = new HashMap<>();
+    int[] items = new int[loads.size()];
+    for (int i = 0; i < items.length; i++) {
+      PlannedLoad load = loads.get(i);
+      String item = counted.test(load) ? Identity.of(load.row().value().item()) : null;
+      items[i] = item == null ? -1 : places.computeIfAbsent(item, k -> places.size());
     }
+    double[] most = new double[places.size()];
+    double[] now = new double[most.length];
+    for (LoadState state : flows.states()) {
+      Arrays.fill(now, 0);
+      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+        if (items[i] >= 0) {
+          now[items[i]] += loads.get(i).quantity();
+        }
+      }
+      for (int i = 0; i < most.length; i++) {
+        most[i] = Math.max(most[i], now[i]);
+      }
+    }
+    Map<String, Double> atOnce = new HashMap<>();
+    places.forEach((item, place) -> atOnce.put(item, most[place]));
     return atOnce;
   }
 

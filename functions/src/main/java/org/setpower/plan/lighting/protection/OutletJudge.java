@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting.protection;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -58,7 +59,7 @@ public final class OutletJudge {
   private final LightingSettings settings;
   private final Flows flows;
   private final Set<Node> used = new HashSet<>();
-  private final Map<Node, Double> leakage = new HashMap<>();
+  private final double[] leakage;
 
   /** By a node with an RCD and by the milliamps of those that trip with it where these are. */
   private final Map<Node, TreeMap<Double, Set<String>>> together = new HashMap<>();
@@ -77,23 +78,37 @@ public final class OutletJudge {
         .filter(n -> n.rcd().isThere())
         .filter(used::contains)
         .forEach(this::pair);
+    leakage = new double[network.nodes().size()];
+    List<List<Leak>> leaks = flows.loads().stream().map(this::leaks).toList();
+    double[] now = new double[leakage.length];
     for (LoadState state : flows.states()) {
-      Map<Node, Double> now = new HashMap<>();
-      state.active().stream().mapToObj(flows.loads()::get).forEach(l -> leak(l, now));
-      now.forEach((node, milliamps) -> leakage.merge(node, milliamps, Math::max));
+      Arrays.fill(now, 0);
+      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+        for (Leak leak : leaks.get(i)) {
+          now[leak.node()] += leak.milliamps();
+        }
+      }
+      for (int n = 0; n < now.length; n++) {
+        leakage[n] = Math.max(leakage[n], now[n]);
+      }
     }
   }
 
+  /** What a load leaks through the RCD of a node, by its place in the network. */
+  private record Leak(int node, double milliamps) {}
+
   /** An RCD sees what leaks behind it, also through other RCDs. */
-  private void leak(PlannedLoad load, Map<Node, Double> now) {
-    for (PlannedLoad.Part part : load.parts()) {
-      double own = leakage(load, part);
+  private List<Leak> leaks(PlannedLoad load) {
+    List<Leak> leaks = new ArrayList<>();
+    for (PlannedLoad.Part part : load.isCounted() ? load.parts() : List.<PlannedLoad.Part>of()) {
+      double own = leakage(load, part) * part.quantity();
       for (Node n = part.node(); n != null; n = n.parent()) {
         if (n.rcd().isThere()) {
-          now.merge(n, own * part.quantity(), Double::sum);
+          leaks.add(new Leak(n.index(), own));
         }
       }
     }
+    return leaks;
   }
 
   /** Standing leakage of one piece, mA. */
@@ -251,6 +266,6 @@ public final class OutletJudge {
   }
 
   private double leakage(Node node) {
-    return leakage.getOrDefault(node, 0.0);
+    return leakage[node.index()];
   }
 }
