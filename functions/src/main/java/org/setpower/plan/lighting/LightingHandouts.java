@@ -182,9 +182,7 @@ final class LightingHandouts {
             items.forEach(
                 (item, slot) -> {
                   if (most[slot] > 0) {
-                    plugged
-                        .computeIfAbsent(node, k -> new TreeMap<>())
-                        .put(item, most[slot]);
+                    plugged.computeIfAbsent(node, k -> new TreeMap<>()).put(item, most[slot]);
                   }
                 }));
     return plugged;

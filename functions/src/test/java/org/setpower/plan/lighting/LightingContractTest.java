@@ -59,8 +59,19 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.quay().set("runs", 1, "size", "H05VV-F 5G16"),
         LightingSamples.quay()
             .row(
-                "runs", "to", "tail", "from", "A-3", "length", 5, "size", "3G2.5", "type", "rubber",
-                "connector", "IEC 60309 16 A 5-pin"),
+                "runs",
+                "to",
+                "tail",
+                "from",
+                "A-3",
+                "length",
+                5,
+                "size",
+                "3G2.5",
+                "type",
+                "rubber",
+                "connector",
+                "IEC 60309 16 A 5-pin"),
         LightingSafetyTest.onGenerator(20)
             .set("loads", 1, "quantity", 3)
             .set("generators", 1, "offFrom", clock(23, 0), "offTo", clock(23, 30)));
