@@ -55,11 +55,16 @@ public record CableSize(Family family, double value) {
 
   /** Cores before an area, as on the sheath of a cable: "5G2.5", "3 × 1.5". */
   private static final Pattern CORES_FIRST =
-      Pattern.compile("[1-9]\\d?\\s*[gx×*]\\s*(?=\\d)(.*)", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("([1-9]\\d?)\\s*[gx×*]\\s*(?=\\d)(.*)", Pattern.CASE_INSENSITIVE);
 
   /** Cores behind a gauge, as on the sheath of a cord: "12/3". */
   private static final Pattern CORES_LAST =
-      Pattern.compile("(\\d{1,2})/[1-9]\\d?\\s*(?:awg)?", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("(\\d{1,2})/([1-9]\\d?)\\s*(?:awg)?", Pattern.CASE_INSENSITIVE);
+
+  /** A harmonised type (HD 361) before the size, as on the sheath of a cable: "H07RN-F 5G2.5". */
+  private static final Pattern TYPE_FIRST =
+      Pattern.compile(
+          "([HA]0[1357][A-Z0-9]{1,6}-[A-Z])\\s*(?=[\\d])(.*)", Pattern.CASE_INSENSITIVE);
 
   private static final BoundedCache<CableSize> TEXTS = new BoundedCache<>();
 
@@ -81,15 +86,43 @@ public record CableSize(Family family, double value) {
 
   /**
    * Reads "12 AWG", "AWG 12", "#12", "2/0", "250 kcmil", "2.5 mm²", "2,5 mm2", "2.5", and with
-   * cores, which do not count, "5G2.5", "3 × 1.5", "12/3". A bare number that stands in the series
-   * of gauges and in that of areas is refused.
+   * cores, which do not count, "5G2.5", "3 × 1.5", "12/3", "H07RN-F 5G2.5". A bare number that
+   * stands in the series of gauges and in that of areas is refused.
    */
   public static CableSize parse(String text) {
     return TEXTS.read(text, CableSize::read);
   }
 
+  /** Cores that a text names besides its size, such as 5 of "5G2.5"; 0 where it names none. */
+  public static int cores(String text) {
+    String plain = size(text);
+    Matcher cord = CORES_LAST.matcher(plain);
+    // 4/0 is a gauge
+    if (cord.matches()) {
+      return Integer.parseInt(cord.group(2));
+    }
+    Matcher cores = CORES_FIRST.matcher(plain);
+    return cores.matches() ? Integer.parseInt(cores.group(1)) : 0;
+  }
+
+  /** The type that a text names before its size, such as H07RN-F; empty where it names none. */
+  public static String type(String text) {
+    Matcher type = TYPE_FIRST.matcher(plain(text));
+    return type.matches() ? type.group(1).toUpperCase(Locale.ROOT) : "";
+  }
+
+  private static String plain(String text) {
+    return text.length() > 40 ? "" : Numbers.plainSpaces(text);
+  }
+
+  private static String size(String text) {
+    String plain = plain(text);
+    Matcher type = TYPE_FIRST.matcher(plain);
+    return type.matches() ? type.group(2) : plain;
+  }
+
   private static CableSize read(String text) {
-    String plain = text.length() > 40 ? "" : Numbers.plainSpaces(text);
+    String plain = size(text);
     Matcher cord = CORES_LAST.matcher(plain);
     if (cord.matches()) {
       return gauge(text, Integer.parseInt(cord.group(1)), false);
@@ -97,7 +130,7 @@ public record CableSize(Family family, double value) {
     Matcher cores = CORES_FIRST.matcher(plain);
     boolean withCores = cores.matches();
     if (withCores) {
-      plain = cores.group(1);
+      plain = cores.group(2);
     }
     Matcher gauge = GAUGE.matcher(plain);
     boolean named = plain.toLowerCase(Locale.ROOT).contains("awg") || plain.startsWith("#");

@@ -643,6 +643,7 @@ class LightingPowerPlanIT {
       // LED 3 · 7.07 … the sum of watts, worked out by hand: 1600·2 + 960 + 800 + 400 + 650·2 + 600
       // + 1500 + 1800 + 800 + 1300 + 300 + 120 + 300 + 400 = 13 780 W.
       assertThat(book.single("summary.power").replaceAll("[^0-9]", "")).isEqualTo("13780");
+      assertThat(book.typedCells()).isLessThanOrEqualTo(180);
     }
   }
 
@@ -787,6 +788,7 @@ class LightingPowerPlanIT {
       // 5000 / 208 = 24.0 A on each pair: √3 · 24.0 = 41.6 A a leg, and the lamps of 120 V.
       assertThat(number(book, "loads.amps", 4)).isCloseTo(24.04, within(0.01));
       assertThat(book.single("summary.loadsFit")).isEqualTo("6");
+      assertThat(book.typedCells()).isLessThanOrEqualTo(240);
     }
   }
 

@@ -89,6 +89,8 @@ final class PlanSheet implements AutoCloseable {
         .toList();
   }
 
+  private final Map<String, Integer> typedCells = new HashMap<>();
+
   PlanSheet(Office office, Path file, PlanWorkbook workbook) throws IOException {
     this(office, file, workbook, MessageCatalog.english());
   }
@@ -168,17 +170,26 @@ final class PlanSheet implements AutoCloseable {
     for (Object[] row : cells) {
       Arrays.fill(row, "");
     }
+    int filled = 0;
     for (int r = 0; r < typed.length; r++) {
       for (int c = 0; c < columns.size(); c++) {
         cells[r][c] = typed[r].getOrDefault(columns.get(c).key(), "");
+        filled += "".equals(cells[r][c]) ? 0 : 1;
       }
     }
+    typedCells.put(table, filled);
     UnoRuntime.queryInterface(XCellRangeData.class, inputs(table, 0, room)).setDataArray(cells);
     return this;
   }
 
+  /** How many cells somebody has to fill to get here. */
+  int typedCells() {
+    return typedCells.values().stream().mapToInt(n -> n).sum();
+  }
+
   /** Types a single cell. */
   PlanSheet type(String path, Object value) {
+    typedCells.put(path, 1);
     Place place = layout.place(layout.input(path));
     UnoRuntime.queryInterface(
             XCellRangeData.class, range(place.tab(), place.column(), place.row(), 1, 1))

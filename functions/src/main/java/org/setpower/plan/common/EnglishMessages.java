@@ -6,6 +6,8 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.text.DecimalFormat;
+import java.text.Format;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.time.LocalDate;
@@ -24,6 +26,9 @@ import org.setpower.plan.finding.Finding;
  * locale writes them; the words are English whatever the locale.
  */
 public class EnglishMessages implements Messages {
+  private static final int MOST_DECIMALS = 3;
+  private static final double LEAST = 1e-4;
+
   private final Properties sentences = new Properties();
   private final Map<List<Object>, MessageFormat> formats = new ConcurrentHashMap<>();
 
@@ -56,7 +61,42 @@ public class EnglishMessages implements Messages {
         formats.computeIfAbsent(
             List.of(pattern, locale), k -> new MessageFormat(text(pattern), locale));
     // a format is not for two threads at once
-    return ((MessageFormat) format.clone()).format(shown);
+    MessageFormat own = (MessageFormat) format.clone();
+    tellApart(own, shown);
+    return own.format(shown);
+  }
+
+  /** Adds decimals where two figures that differ, such as a value and its limit, read the same. */
+  private static void tellApart(MessageFormat format, Object... arguments) {
+    Format[] formats = format.getFormatsByArgumentIndex();
+    for (int i = 0; i < Math.min(formats.length, arguments.length); i++) {
+      for (int j = i + 1; j < Math.min(formats.length, arguments.length); j++) {
+        if (formats[i] instanceof DecimalFormat one
+            && formats[j] instanceof DecimalFormat other
+            && arguments[i] instanceof Number value
+            && arguments[j] instanceof Number limit
+            && one.getMultiplier() == other.getMultiplier()) {
+          tellApart(one, value.doubleValue(), other, limit.doubleValue());
+        }
+      }
+    }
+  }
+
+  private static void tellApart(
+      DecimalFormat one, double value, DecimalFormat other, double limit) {
+    double apart = Math.abs(value - limit) * one.getMultiplier();
+    for (int more = 0; more < MOST_DECIMALS && apart > LEAST && apart < 1; more++) {
+      if (rounded(one, value) != rounded(other, limit)) {
+        return;
+      }
+      one.setMaximumFractionDigits(one.getMaximumFractionDigits() + 1);
+      other.setMaximumFractionDigits(other.getMaximumFractionDigits() + 1);
+    }
+  }
+
+  private static double rounded(DecimalFormat format, double value) {
+    double unit = Math.pow(10, format.getMaximumFractionDigits());
+    return Math.rint(value * format.getMultiplier() * unit) / unit;
   }
 
   @Override

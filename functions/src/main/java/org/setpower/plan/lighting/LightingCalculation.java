@@ -17,6 +17,7 @@ import org.setpower.plan.finding.Severity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.battery.BatteryDays;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
+import org.setpower.plan.lighting.input.CableTables.CableStock;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
@@ -288,6 +289,14 @@ final class LightingCalculation {
     if (row.value().warmest() == null && !row.unreadable().contains("warmest")) {
       findings.add(Finding.of(LightingFinding.DAY_TEMPERATURE_OPEN));
     }
+    return findings;
+  }
+
+  /** What is wrong with a row of Cable stock. */
+  static List<Finding> stockFindings(InputRow<CableStock> row) {
+    List<Finding> findings = new ArrayList<>(row.findings());
+    CableStock typed = row.value();
+    findings.addAll(RunCable.sheath(typed.size(), typed.type(), typed.cores()));
     return findings;
   }
 

@@ -2,16 +2,19 @@ package org.setpower.plan.lighting;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
+import java.util.stream.IntStream;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.finding.Gate;
@@ -61,8 +64,8 @@ final class LightingHandouts {
     return legs.isEmpty() ? null : String.join(", ", legs);
   }
 
-  /** Current of one leg on the place that has most pieces. */
-  static Double amps(PlannedLoad load, Network network) {
+  /** Current of one leg on the place that has most pieces, at the voltage there. */
+  static Double amps(PlannedLoad load, Network network, Flows flows) {
     if (!load.isCounted()) {
       return null;
     }
@@ -73,7 +76,8 @@ final class LightingHandouts {
           load.connection() == Connection.LINE_LINE
               ? network.lineVolts(root)
               : network.legVolts(root) * load.connection().legs();
-      most = Math.max(most, load.watts() * part.quantity() / (volts * load.powerFactor()));
+      double nominal = load.watts() * part.quantity() / (volts * load.powerFactor());
+      most = Math.max(most, nominal * flows.rise(load, part));
     }
     return most;
   }
@@ -119,10 +123,11 @@ final class LightingHandouts {
     }
     for (Gate.Judged<InputRow<Load>> load : plan.loadGate().all()) {
       if (!load.fit()) {
-        plan.loads()
-            .get(load.row())
-            .parts()
-            .forEach(p -> withheld.merge(p.node(), 1, Integer::sum));
+        plan.loads().get(load.row()).parts().stream()
+            .map(p -> outlet(p.node()))
+            .filter(Objects::nonNull)
+            .distinct()
+            .forEach(n -> withheld.merge(n, 1, Integer::sum));
       }
     }
     items.forEach(
@@ -160,27 +165,57 @@ final class LightingHandouts {
     return true;
   }
 
+  /** The outlet or circuit on which a place hangs; null where it hangs on none. */
+  private static Node outlet(Node place) {
+    Node at = place;
+    while (at != null && at.kind() == Node.Kind.RUN) {
+      at = at.parent();
+    }
+    boolean outlet =
+        at != null && (at.kind() == Node.Kind.OUTLET || at.kind() == Node.Kind.CIRCUIT);
+    return outlet ? at : null;
+  }
+
   /** By place the most pieces of each item that are in use at one time and fit. */
   private Map<Node, Map<String, Double>> pluggedAtOnce() {
-    Map<Node, Map<String, Double>> most = new HashMap<>();
+    List<PlannedLoad> loads = flows.loads();
+    Map<Node, Map<String, Integer>> places = new HashMap<>();
+    int[][] slots = new int[loads.size()][];
+    int count = 0;
+    for (int i = 0; i < slots.length; i++) {
+      PlannedLoad load = loads.get(i);
+      boolean fit = plan.loadGate().row(load.row().number()).fit();
+      slots[i] = new int[fit ? load.parts().size() : 0];
+      for (int p = 0; p < slots[i].length; p++) {
+        Map<String, Integer> items =
+            places.computeIfAbsent(load.parts().get(p).node(), k -> new TreeMap<>());
+        Integer slot = items.putIfAbsent(load.row().value().item(), count);
+        slots[i][p] = slot == null ? count++ : slot;
+      }
+    }
+    double[] most = new double[count];
+    double[] now = new double[count];
     for (LoadState state : flows.states()) {
-      Map<Node, Map<String, Double>> now = new HashMap<>();
-      for (PlannedLoad load : state.active().stream().mapToObj(flows.loads()::get).toList()) {
-        if (plan.loadGate().row(load.row().number()).fit()) {
-          for (PlannedLoad.Part part : load.parts()) {
-            now.computeIfAbsent(part.node(), k -> new HashMap<>())
-                .merge(load.row().value().item(), part.quantity(), Double::sum);
-          }
+      Arrays.fill(now, 0);
+      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+        for (int p = 0; p < slots[i].length; p++) {
+          now[slots[i][p]] += loads.get(i).parts().get(p).quantity();
         }
       }
-      now.forEach(
-          (node, items) ->
-              items.forEach(
-                  (item, quantity) ->
-                      most.computeIfAbsent(node, k -> new TreeMap<>())
-                          .merge(item, quantity, Math::max)));
+      for (int i = 0; i < count; i++) {
+        most[i] = Math.max(most[i], now[i]);
+      }
     }
-    return most;
+    Map<Node, Map<String, Double>> plugged = new HashMap<>();
+    places.forEach(
+        (node, items) ->
+            items.forEach(
+                (item, slot) -> {
+                  if (most[slot] > 0) {
+                    plugged.computeIfAbsent(node, k -> new TreeMap<>()).put(item, most[slot]);
+                  }
+                }));
+    return plugged;
   }
 
   private LightingPapers.PlaceRow place(Node node, List<String> plugged, int withheld) {
@@ -224,7 +259,7 @@ final class LightingHandouts {
                   typed.item(),
                   load.quantity(),
                   legs(load),
-                  amps(load, network),
+                  amps(load, network, flows),
                   typed.department(),
                   typed.location(),
                   typed.from(),
@@ -397,6 +432,7 @@ final class LightingHandouts {
         order.addDevices(row.item().value(), (int) Math.ceil(most));
       }
     }
+    stopped(order);
     order.takeStock(plan.inputs());
     return order.lines().stream()
         .map(
@@ -416,7 +452,37 @@ final class LightingHandouts {
         .toList();
   }
 
-  /** Every hour of a day with the load of the first generators by name. */
+  /** Rows of Loads and Cable runs that are not in the order. */
+  private void stopped(OrderList order) {
+    Map<String, Double> most =
+        LightingTables.atOnce(flows, l -> !plan.loadGate().row(l.row().number()).fit());
+    Map<String, Double> pieces = new TreeMap<>();
+    Map<String, String> names = new HashMap<>();
+    for (Gate.Judged<InputRow<Load>> row : plan.loadGate().all()) {
+      PlannedLoad load = plan.loads().get(row.row());
+      String item = Identity.of(row.item().value().item());
+      if (!row.fit() && row.item().value().item() != null) {
+        names.putIfAbsent(item, row.item().value().item());
+        pieces.merge(item, load.isCounted() ? 0 : load.quantity(), Double::sum);
+      }
+    }
+    pieces.forEach(
+        (item, own) ->
+            order.addStop(
+                names.get(item),
+                null,
+                Double.NaN,
+                (int) Math.ceil(own + most.getOrDefault(item, 0.0))));
+    for (Gate.Judged<InputRow<Run>> row : plan.ownRuns().all()) {
+      Run typed = row.item().value();
+      if (!row.fit()) {
+        double length = typed.length() == null ? Double.NaN : typed.length();
+        order.addStop(typed.to(), typed.size(), length, 1);
+      }
+    }
+  }
+
+  /** Every hour of a day and its night with the load of the first generators by name. */
   List<LightingPapers.HourRow> hours() {
     List<LightingPapers.HourRow> rows = new ArrayList<>();
     List<GeneratorJudge.State> states =
@@ -427,7 +493,8 @@ final class LightingHandouts {
                     .thenComparing(s -> s.fuel().profile().toString()))
             .toList();
     Double[] load = new Double[4];
-    for (int h = 0; h < 24; h++) {
+    int begins = states.stream().mapToInt(s -> s.fuel().begins()).min().orElse(0);
+    for (int h : clock(begins)) {
       for (int g = 0; g < load.length; g++) {
         GeneratorJudge.State state = g < states.size() ? states.get(g) : null;
         boolean known = state != null && h < state.fuel().profile().size();
@@ -438,6 +505,11 @@ final class LightingHandouts {
     return rows;
   }
 
+  /** The hours of the clock from one on, past midnight. */
+  private static int[] clock(int begins) {
+    return IntStream.range(begins, begins + 24).map(h -> h % 24).toArray();
+  }
+
   List<LightingPapers.ProfileRow> profile() {
     List<LightingPapers.ProfileRow> rows = new ArrayList<>();
     plan.generatorStates().values().stream()
@@ -445,8 +517,9 @@ final class LightingHandouts {
         .sorted(Comparator.comparing(s -> Identity.of(s.node().name())))
         .forEach(
             s -> {
-              for (int h = 0; h < s.fuel().profile().size(); h++) {
-                double load = s.fuel().profile().get(h);
+              for (int h : clock(s.fuel().begins())) {
+                boolean known = h < s.fuel().profile().size();
+                double load = known ? s.fuel().profile().get(h) : 0;
                 if (load > 0) {
                   rows.add(new LightingPapers.ProfileRow(s.node().name(), h, load));
                 }

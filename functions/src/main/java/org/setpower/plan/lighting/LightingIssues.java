@@ -41,7 +41,15 @@ final class LightingIssues {
                     LightingCalculation.dayFindings(r)));
     inputs.groups().filled().forEach(r -> own(ProjectTables.GROUPS, r));
     inputs.sizes().filled().forEach(r -> own(ProjectTables.SIZES, r));
-    inputs.stock().filled().forEach(r -> own(CableTables.STOCK, r));
+    inputs
+        .stock()
+        .filled()
+        .forEach(
+            r ->
+                issues.add(
+                    CableTables.STOCK.heading(),
+                    "#" + r.number(),
+                    LightingCalculation.stockFindings(r)));
     plan.supplies().all().forEach(j -> add(SupplyTables.SUPPLIES, j, j.item().value().name()));
     plan.outlets()
         .all()

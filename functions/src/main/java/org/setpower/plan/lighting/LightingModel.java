@@ -7,6 +7,7 @@ import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.lighting.battery.BatteryDays;
 import org.setpower.plan.lighting.battery.BatteryResults;
 import org.setpower.plan.lighting.diagram.DiagramLayout;
 import org.setpower.plan.lighting.diagram.DiagramPlan;
@@ -79,6 +80,7 @@ public final class LightingModel implements PlanModel {
   public List<String> phrases() {
     List<String> phrases = new ArrayList<>(DiagramLayout.words());
     phrases.addAll(DistroLabel.words());
+    phrases.addAll(BatteryDays.words());
     return phrases;
   }
 

@@ -2,6 +2,7 @@ package org.setpower.plan.lighting;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,6 +22,7 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.battery.BatteryResults;
 import org.setpower.plan.lighting.generator.GeneratorJudge;
+import org.setpower.plan.lighting.input.CableTables.CableStock;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingFinding;
@@ -97,8 +99,7 @@ final class LightingTables {
         new ResultRows<>(
             LightingResults.GENERATOR_RESULT, align(plan.inputs().generators(), this::generator)),
         new ResultRows<>(
-            LightingResults.STOCK_RESULT,
-            align(plan.inputs().stock(), r -> typed(r, LightingResults.StockResult::new))),
+            LightingResults.STOCK_RESULT, align(plan.inputs().stock(), LightingTables::stock)),
         new ResultRows<>(LightingResults.READING_RESULT, readings),
         new ResultRows<>(LightingPapers.SUMMARY, List.of(handouts.summary(issues))),
         new ResultRows<>(LightingPapers.ISSUES, issues),
@@ -137,6 +138,12 @@ final class LightingTables {
   private static <R> R typed(InputRow<?> row, BiFunction<Verdict, List<Finding>, R> result) {
     List<Finding> findings = row.findings().stream().sorted(Finding.WORST_FIRST).toList();
     return result.apply(Finding.verdict(findings), findings);
+  }
+
+  private static LightingResults.StockResult stock(InputRow<CableStock> row) {
+    List<Finding> findings =
+        LightingCalculation.stockFindings(row).stream().sorted(Finding.WORST_FIRST).toList();
+    return new LightingResults.StockResult(Finding.verdict(findings), findings);
   }
 
   /** Legs of all sources, then of all distros. */
@@ -331,7 +338,7 @@ final class LightingTables {
         LightingHandouts.legs(load),
         known(watts),
         known(watts / load.powerFactor()),
-        LightingHandouts.amps(load, network),
+        LightingHandouts.amps(load, network, flows),
         known(plan.loadJudge().volts(load)),
         known(upstream),
         known(shared));
@@ -344,15 +351,29 @@ final class LightingTables {
 
   /** By item the most pieces that are on at one time. */
   static Map<String, Double> atOnce(Flows flows, Predicate<PlannedLoad> counted) {
-    Map<String, Double> atOnce = new HashMap<>();
-    for (LoadState state : flows.states()) {
-      Map<String, Double> now = new HashMap<>();
-      state.active().stream()
-          .mapToObj(flows.loads()::get)
-          .filter(counted)
-          .forEach(l -> now.merge(Identity.of(l.row().value().item()), l.quantity(), Double::sum));
-      now.forEach((item, quantity) -> atOnce.merge(item, quantity, Math::max));
+    List<PlannedLoad> loads = flows.loads();
+    Map<String, Integer> places = new HashMap<>();
+    int[] items = new int[loads.size()];
+    for (int i = 0; i < items.length; i++) {
+      PlannedLoad load = loads.get(i);
+      String item = counted.test(load) ? Identity.of(load.row().value().item()) : null;
+      items[i] = item == null ? -1 : places.computeIfAbsent(item, k -> places.size());
     }
+    double[] most = new double[places.size()];
+    double[] now = new double[most.length];
+    for (LoadState state : flows.states()) {
+      Arrays.fill(now, 0);
+      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+        if (items[i] >= 0) {
+          now[items[i]] += loads.get(i).quantity();
+        }
+      }
+      for (int i = 0; i < most.length; i++) {
+        most[i] = Math.max(most[i], now[i]);
+      }
+    }
+    Map<String, Double> atOnce = new HashMap<>();
+    places.forEach((item, place) -> atOnce.put(item, most[place]));
     return atOnce;
   }
 
@@ -385,6 +406,7 @@ final class LightingTables {
         known(state.leftKva()),
         known(state.leftKva() * GeneratorRating.RATED_POWER_FACTOR),
         known(state.share()),
+        known(state.imbalance()),
         state.fuel().hours(),
         state.fuel().meanKw(),
         known(units.fromLitres(state.fuel().litres())),

@@ -1,5 +1,7 @@
 package org.setpower.plan.lighting;
 
+import static org.setpower.plan.lighting.LightingSamples.clock;
+
 import java.util.List;
 import java.util.Set;
 import org.setpower.plan.common.InputColumn;
@@ -48,7 +50,31 @@ public class LightingContractTest extends PlanContract {
         LightingSamples.quay()
             .set("loads", 1, "quantity", 2)
             .set("equipment", 1, "leakage", 4.6), // more than 30 % of 30 mA
-        LightingSamples.quay().set("project", 1, "units", "US (figures are ft, °F, US gal)"));
+        LightingSamples.quay().set("project", 1, "units", "US (figures are ft, °F, US gal)"),
+        LightingSamples.quay().set("loads", 1, "from", clock(1, 0), "to", clock(4, 0)),
+        LightingSamples.quay().set("loads", 1, "from", clock(21, 0), "to", clock(23, 0)),
+        LightingSamples.quay()
+            .set("runs", 1, "size", "3G16", "cores", "5")
+            .set("equipment", 1, "plug", "IEC 60309 32 A 3-pin"),
+        LightingSamples.quay().set("runs", 1, "size", "H05VV-F 5G16"),
+        LightingSamples.quay()
+            .row(
+                "runs",
+                "to",
+                "tail",
+                "from",
+                "A-3",
+                "length",
+                5,
+                "size",
+                "3G2.5",
+                "type",
+                "rubber",
+                "connector",
+                "IEC 60309 16 A 5-pin"),
+        LightingSafetyTest.onGenerator(20)
+            .set("loads", 1, "quantity", 3)
+            .set("generators", 1, "offFrom", clock(23, 0), "offTo", clock(23, 30)));
   }
 
   @Override

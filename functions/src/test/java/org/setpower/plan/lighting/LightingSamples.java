@@ -91,6 +91,11 @@ final class LightingSamples {
         .row("loads", "item", "LED 1600", "place", "A-2");
   }
 
+  /** The same with a lamp that is a resistance: its current does not rise as the voltage drops. */
+  static Ranges tungsten() {
+    return quay().set("equipment", 1, "inrush", "tungsten");
+  }
+
   /** A-7 of 32 A without an RCD of its own feeds distro B. */
   static Ranges feeder(String rcdOfDistro) {
     return quay()
@@ -158,7 +163,9 @@ final class LightingSamples {
                 "spareCable",
                 0.1,
                 "headroom",
-                0.2)
+                0.2,
+                "maxImbalance",
+                0.3)
             .row(
                 "days",
                 "date",

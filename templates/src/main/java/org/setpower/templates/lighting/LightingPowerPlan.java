@@ -130,6 +130,7 @@ public final class LightingPowerPlan implements PlanTemplate {
                         "power",
                         "engineLeft",
                         "starting",
+                        "imbalance",
                         "derating",
                         "airUsed",
                         "hours",
@@ -424,6 +425,7 @@ public final class LightingPowerPlan implements PlanTemplate {
             .hidden()
             .with(
                 book.fields("Order", "project", "spareCable"),
+                book.fields("Rules", "project", "maxImbalance"),
                 book.table("cableStock").titled("Cable stock")));
   }
 

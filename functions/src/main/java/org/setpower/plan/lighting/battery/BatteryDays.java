@@ -15,9 +15,11 @@ import java.util.stream.Collectors;
 import org.setpower.plan.batteryday.BatteryDayFinding;
 import org.setpower.plan.batteryday.BatteryDayPlan;
 import org.setpower.plan.batteryday.BatteryDayResults;
+import org.setpower.plan.batteryday.ScheduleEntry;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.CommonFinding;
@@ -34,6 +36,7 @@ import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.MeasureSystem;
 import org.setpower.plan.lighting.input.ProjectTables.LoadGroup;
 import org.setpower.plan.lighting.input.ProjectTables.ShootDay;
+import org.setpower.plan.lighting.load.DayClock;
 import org.setpower.plan.lighting.load.PlannedLoad;
 
 /**
@@ -47,6 +50,10 @@ public final class BatteryDays {
   private static final int MOST_KEPT = 64;
 
   private static final double LAST_MINUTE = 1439 / 1440.0;
+  private static final double ROUNDING = 1e-6;
+  private static final String PLAIN = "{0}";
+  private static final String DARK = "no battery: dark";
+  private static final String UNPLANNED = "not planned, because of a stop";
 
   private static final Map<List<Object>, PlanResult> KEPT =
       new LinkedHashMap<>(16, 0.75f, true) {
@@ -233,7 +240,16 @@ public final class BatteryDays {
 
   private Day day(LocalDate date, List<InputRow<BatteryLoad>> on, Map<String, Double> charges) {
     Map<String, List<Row>> tables = new HashMap<>();
-    tables.put("project", List.of(Row.of("units", "metric", "day", InputColumn.serial(date))));
+    tables.put(
+        "project",
+        List.of(
+            Row.of(
+                "units",
+                "metric",
+                "day",
+                InputColumn.serial(date),
+                "dayBegins",
+                clock(morning(date)))));
     tables.put("days", inputs.days().filled().map(this::dayRow).toList());
     List<Row> types = new ArrayList<>();
     List<Row> stock = new ArrayList<>();
@@ -281,6 +297,20 @@ public final class BatteryDays {
     tables.put("chargers", chargers);
     return new Day(
         calculated(ranges(tables)), on.stream().map(InputRow::number).toList(), chargerRows, power);
+  }
+
+  /** Times of a day before this one belong to its next morning; no call of any day does. */
+  private Double morning(LocalDate date) {
+    DayClock clock = null;
+    double earliest = 1;
+    for (InputRow<ShootDay> row : inputs.days().filled().toList()) {
+      DayClock own = DayClock.of(row.value().call(), row.value().wrap());
+      earliest = Math.min(earliest, own.call());
+      if (date.equals(row.value().date())) {
+        clock = clock == null ? own : clock.and(own);
+      }
+    }
+    return Math.min(earliest, clock.morning());
   }
 
   private Row dayRow(InputRow<ShootDay> row) {
@@ -585,14 +615,42 @@ public final class BatteryDays {
     days.forEach(
         (date, day) -> {
           if (shown == null || shown.equals(date)) {
-            day.rows("card", BatteryDayResults.CardRow.class)
-                .forEach(
-                    c ->
-                        rows.add(
-                            new BatteryResults.ChangeRow(
-                                date, c.by(), c.position(), c.piece(), c.on(), c.off(), c.to())));
+            changes(rows, date, day);
           }
         });
     return rows;
+  }
+
+  /** What is not planned stands last: it has no time. */
+  private static void changes(List<BatteryResults.ChangeRow> rows, LocalDate date, Day day) {
+    List<BatteryResults.ChangeRow> unplanned = new ArrayList<>();
+    for (var entry : day.rows("schedule", BatteryDayResults.ScheduleRow.class)) {
+      boolean planned = entry.what() != ScheduleEntry.NOT_PLANNED;
+      Phrase on =
+          switch (entry.what()) {
+            case CHANGE -> Phrase.of(PLAIN, entry.on());
+            case DARK -> Phrase.of(DARK);
+            case NOT_PLANNED -> Phrase.of(UNPLANNED);
+            default -> null;
+          };
+      if (on != null) {
+        (planned ? rows : unplanned)
+            .add(
+                new BatteryResults.ChangeRow(
+                    planned ? date.plusDays((long) (entry.hour() / 24 + ROUNDING)) : date,
+                    planned ? entry.at() : null,
+                    entry.position(),
+                    entry.piece(),
+                    on,
+                    entry.off(),
+                    entry.to()));
+      }
+    }
+    rows.addAll(unplanned);
+  }
+
+  /** What stands on the list of changes. */
+  public static List<String> words() {
+    return List.of(PLAIN, DARK, UNPLANNED);
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -300,7 +301,7 @@ public final class BatteryResults {
                 "batteryLoads.*",
                 "batteryChargers.*"
               },
-              rule = "Of the day shown, or of all days.")
+              rule = "Of the day shown, or of all days; after midnight that of the morning.")
           LocalDate date,
       @Result(
               key = "by",
@@ -380,8 +381,9 @@ public final class BatteryResults {
                 "batteryLoads.*",
                 "batteryChargers.*"
               },
-              rule = "The least charged battery that lasts, else the fullest.")
-          String on,
+              rule =
+                  "The least charged battery that lasts, else the fullest; where none is left, dark.")
+          Phrase on,
       @Result(
               key = "off",
               heading = "Comes off",

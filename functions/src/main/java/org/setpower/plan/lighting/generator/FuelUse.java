@@ -1,9 +1,11 @@
 package org.setpower.plan.lighting.generator;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.setpower.base.EvaluationException;
 import org.setpower.plan.lighting.input.LightingSettings;
 import org.setpower.plan.lighting.input.MeasureSystem;
@@ -27,9 +29,11 @@ import org.setpower.supply.GeneratorRating;
  * @param litres in all; NaN where the chart does not have it
  * @param cost NaN without a price
  * @param co2 kg
- * @param refuelAt first start before which the tank must be filled again; −1 never
+ * @param refuelAt by when the tank must be filled again: the start before, or where a full tank
+ *     does not last a run, when it is empty; −1 never
  * @param dry the first run that no full tank lasts; null for none
- * @param profile mean kW of each hour of the day with the largest energy
+ * @param begins hour of the clock at which it starts on the day with the largest energy
+ * @param profile mean kW of each hour of the clock on that day, which ends with its night
  */
 public record FuelUse(
     double hours,
@@ -39,9 +43,10 @@ public record FuelUse(
     double co2,
     int refuelAt,
     DryRun dry,
+    int begins,
     List<Double> profile) {
   static final FuelUse NONE =
-      new FuelUse(0, 0, Double.NaN, Double.NaN, Double.NaN, -1, null, List.of());
+      new FuelUse(0, 0, Double.NaN, Double.NaN, Double.NaN, -1, null, 0, List.of());
 
   /**
    * A run without a stop for which a full tank is too small.
@@ -59,6 +64,43 @@ public record FuelUse(
   private static final int COOL = 4;
 
   private static final int HOURS = 24;
+
+  /** Hours of a shooting day with its night. */
+  private static final int NIGHT = 3 * HOURS;
+
+  /** Energy of the hours of a shooting day. */
+  private static final class DayLoad {
+    private final double[] kilowattHours = new double[NIGHT];
+    private final boolean[] runs = new boolean[NIGHT];
+
+    void add(int hour, double kwh) {
+      int at = Math.min(NIGHT - 1, hour);
+      kilowattHours[at] += kwh;
+      runs[at] = true;
+    }
+
+    double sum() {
+      return Arrays.stream(kilowattHours).sum();
+    }
+
+    int begins() {
+      int first = 0;
+      while (!runs[first]) {
+        first++;
+      }
+      return first;
+    }
+
+    /** By hour of the clock; of a day that is longer than that the higher load. */
+    List<Double> byClock() {
+      Double[] hours = new Double[HOURS];
+      Arrays.fill(hours, 0.0);
+      for (int h = 0; h < NIGHT; h++) {
+        hours[h % HOURS] = Math.max(hours[h % HOURS], kilowattHours[h]);
+      }
+      return List.of(hours);
+    }
+  }
 
   static FuelUse of(
       Generator typed,
@@ -80,7 +122,7 @@ public record FuelUse(
         }
       }
     }
-    Map<Integer, double[]> days = new HashMap<>();
+    Map<Integer, DayLoad> days = new TreeMap<>();
     double[] burnt = new double[flows.states().size() + 1];
     double[] kilowatts = new double[burnt.length];
     for (int s = 0; s < burnt.length; s++) {
@@ -115,15 +157,18 @@ public record FuelUse(
             dry = new DryRun(done * QUARTER, all * QUARTER, q);
           }
           done++;
-          days.computeIfAbsent(Math.floorDiv(q, Timeline.DAY), k -> new double[HOURS])[
-                  Math.floorMod(q, Timeline.DAY) / 4] +=
-              kilowatts[s] * QUARTER;
+          int midnight = timeline.midnight(q);
+          days.computeIfAbsent(midnight, k -> new DayLoad())
+              .add((q - midnight) / 4, kilowatts[s] * QUARTER);
         }
       }
       if (lasted && refuel < 0 && sinceFull > 0 && sinceFull + now > tank) {
         refuel = run.get(0).from();
       }
       sinceFull += now;
+    }
+    if (dry != null && (refuel < 0 || dry.empty() < refuel)) {
+      refuel = dry.empty();
     }
     double mean = energy / (quarters * QUARTER);
     double off =
@@ -137,6 +182,10 @@ public record FuelUse(
     litres -= off * least;
     double cost =
         typed.fuelPrice() == null ? Double.NaN : units.fromLitres(litres) * typed.fuelPrice();
+    DayLoad most = null;
+    for (DayLoad day : days.values()) {
+      most = most == null || day.sum() > most.sum() ? day : most;
+    }
     return new FuelUse(
         hours,
         mean,
@@ -145,7 +194,8 @@ public record FuelUse(
         Emissions.ofFuel(litres, Fuel.DIESEL),
         refuel,
         dry,
-        profile(days));
+        most.begins(),
+        most.byClock());
   }
 
   /** Hours between two stops that are long enough to refuel in. */
@@ -187,25 +237,5 @@ public record FuelUse(
     } catch (EvaluationException outside) {
       return Double.NaN;
     }
-  }
-
-  private static List<Double> profile(Map<Integer, double[]> days) {
-    double most = -1;
-    double[] best = new double[0];
-    for (int day : days.keySet().stream().sorted().toList()) {
-      double sum = 0;
-      for (double hour : days.get(day)) {
-        sum += hour;
-      }
-      if (sum > most) {
-        most = sum;
-        best = days.get(day);
-      }
-    }
-    List<Double> profile = new ArrayList<>();
-    for (double hour : best) {
-      profile.add(hour);
-    }
-    return profile;
   }
 }

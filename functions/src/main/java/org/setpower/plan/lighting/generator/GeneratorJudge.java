@@ -66,6 +66,8 @@ public final class GeneratorJudge {
    * @param proposed smallest on offer; null where none is enough
    * @param leftKva after derating
    * @param share running load of what is left, of alternator or engine, whichever is more
+   * @param imbalance largest difference of its legs, as a share of the rated current of a leg; NaN
+   *     where it has one leg or its size is not known
    */
   public record State(
       Node node,
@@ -79,6 +81,7 @@ public final class GeneratorJudge {
       Double proposed,
       double leftKva,
       double share,
+      double imbalance,
       FuelUse fuel,
       List<Finding> findings) {}
 
@@ -156,6 +159,7 @@ public final class GeneratorJudge {
           null,
           Double.NaN,
           Double.NaN,
+          Double.NaN,
           FuelUse.NONE,
           findings);
     }
@@ -186,8 +190,16 @@ public final class GeneratorJudge {
               Timeline.text(fuel.dry().empty()),
               fuel.dry().run()));
     }
+    double imbalance = imbalance(node, size, findings);
     if (leading) {
       findings.add(Finding.of(LightingFinding.GENERATOR_LEADING));
+    }
+    if (hours.isOffInVain(typed)) {
+      findings.add(
+          Finding.of(
+              LightingFinding.GENERATOR_CLOCK,
+              typed.offFrom() == null ? "—" : Timeline.text(typed.offFrom()),
+              typed.offTo() == null ? "—" : Timeline.text(typed.offTo())));
     }
     return new State(
         node,
@@ -201,6 +213,7 @@ public final class GeneratorJudge {
         proposed,
         left,
         need.share(left),
+        imbalance,
         fuel,
         findings);
   }
@@ -224,6 +237,40 @@ public final class GeneratorJudge {
     if (fuel.hours() > 0 && mean < WET) {
       findings.add(Finding.of(LightingFinding.GENERATOR_WET, mean));
     }
+  }
+
+  private double imbalance(Node node, Double size, List<Finding> findings) {
+    int legs = Integer.bitCount(node.legs());
+    if (legs < 2 || size == null) {
+      return Double.NaN;
+    }
+    double rated = size * 1000 / legs / network.legVolts(node);
+    double most = 0;
+    double low = 0;
+    double high = 0;
+    for (int s = 0; s < flows.states().size(); s++) {
+      double least = Double.POSITIVE_INFINITY;
+      double highest = 0;
+      for (int leg = 0; leg < 3; leg++) {
+        if ((node.legs() >> leg & 1) == 1) {
+          double amps = flows.amps(s, node, leg);
+          least = Math.min(least, amps);
+          highest = Math.max(highest, amps);
+        }
+      }
+      if (highest - least > most) {
+        most = highest - least;
+        low = least;
+        high = highest;
+      }
+    }
+    double share = most / rated;
+    if (share > settings.maxImbalance() + ROUNDING) {
+      findings.add(
+          Finding.of(
+              LightingFinding.GENERATOR_IMBALANCE, low, high, share, settings.maxImbalance()));
+    }
+    return share;
   }
 
   /** Diesel clouds and a cold engine starts badly. */

@@ -135,7 +135,9 @@ public final class BatteryTables {
               min = 0,
               max = 1,
               blank = "Blank: from call.",
-              help = "When it is switched on.")
+              help =
+                  "When it is switched on."
+                      + " A time before Call and before the Wrap of a night is the next morning.")
           Double from,
       @Input(
               key = "to",

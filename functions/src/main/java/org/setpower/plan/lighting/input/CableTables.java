@@ -35,13 +35,13 @@ public final class CableTables {
       @Input(
               key = "size",
               heading = "Size",
-              help = "As on the sheath: 2.5 mm², 5G2.5, 3 × 1.5, 12 AWG, 12/3, 4/0.")
+              help = "As on the sheath: 2.5 mm², H07RN-F 5G2.5, 3 × 1.5, 12 AWG, 12/3, 4/0.")
           String size,
       @Input(key = "type", heading = "Type", help = "What the cable is made as.") CableType type,
       @Input(
               key = "cores",
               heading = "Cores",
-              blank = "Blank: what the outlet needs.",
+              blank = "Blank: as Size says, else what the outlet needs.",
               help = "Conductors with earth; 5 single is a set of single-core cables.")
           CoreSet cores,
       @Input(
@@ -112,7 +112,7 @@ public final class CableTables {
       @Input(
               key = "cores",
               heading = "Cores",
-              blank = "Blank: single cores.",
+              blank = "Blank: as Size says, else single cores.",
               help = "Conductors with earth.")
           CoreSet cores,
       @Input(

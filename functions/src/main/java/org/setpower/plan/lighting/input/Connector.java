@@ -47,6 +47,11 @@ public enum Connector implements TextEnum {
     return amps;
   }
 
+  /** Whether all its contacts are in one plug of one circuit. */
+  public boolean isPlug() {
+    return this != SINGLE_POLE && this != MULTI_19 && this != TERMINALS;
+  }
+
   /** Contacts, earth included. */
   public int pins() {
     return pins;

@@ -48,9 +48,9 @@ public enum LightingFinding implements FindingKey {
   RCD_OPEN("outlet.rcdOpen", Severity.CHECK),
   /** Arguments: what is typed. */
   RCD_UNREADABLE("outlet.rcdWrong", Severity.DANGER),
-  /** Arguments: upstream mA, own mA. */
+  /** Arguments: its mA, mA of those behind it, where these are. */
   RCD_SELECTIVITY("outlet.rcdSelectivity", Severity.CHECK),
-  /** Arguments: mA, RCD mA. */
+  /** Arguments: place, mA, RCD mA. */
   RCD_LEAKAGE("outlet.rcdLeakage", Severity.CHECK),
   /** Arguments: place, A, time, breaker A. */
   OUTLET_OVER("outlet.over", Severity.DANGER),
@@ -87,6 +87,12 @@ public enum LightingFinding implements FindingKey {
   NEUTRAL_OVER("run.neutral", Severity.DANGER),
   /** Arguments: what is needed, cores. */
   CORES_MISSING("run.cores", Severity.DANGER),
+  /** Arguments: size, cores. */
+  CORES_DIFFER("run.coresDiffer", Severity.DANGER),
+  /** Arguments: type on the sheath, type. */
+  TYPE_DIFFERS("run.typeDiffers", Severity.DANGER),
+  /** Arguments: connector, cores. */
+  PINS_MORE("run.pins", Severity.CHECK),
   /** Arguments: pieces, length. */
   PIECES_SHORT("run.pieces", Severity.STOP),
   /** Arguments: what is typed. */
@@ -112,6 +118,12 @@ public enum LightingFinding implements FindingKey {
   LEG_OPEN("load.legOpen", Severity.CHECK),
   DAYS_CROSSED("load.days", Severity.STOP),
   NEVER_ON("load.never", Severity.CHECK),
+  /** Arguments: plug, connector, A at full level, breaker A. */
+  PLUG_LARGE("load.plug", Severity.CHECK),
+  /** Arguments: from, to, call, wrap. */
+  LOAD_CLOCK("load.clock", Severity.CHECK),
+  /** Arguments: from, to, call, wrap. */
+  LOAD_MORNING("load.morning", Severity.CHECK),
   /** Arguments: V, lowest V. */
   UNDERVOLTAGE("load.undervoltage", Severity.STOP),
   /** Arguments: V, lowest V. */
@@ -145,6 +157,10 @@ public enum LightingFinding implements FindingKey {
   /** Arguments: min. temperature with its unit. */
   GENERATOR_COLD("generator.cold", Severity.CHECK),
   GENERATOR_LEADING("generator.leading", Severity.CHECK),
+  /** Arguments: lowest A, highest A, difference of the rated current, limit. */
+  GENERATOR_IMBALANCE("generator.imbalance", Severity.CHECK),
+  /** Arguments: off from, off to. */
+  GENERATOR_CLOCK("generator.clock", Severity.CHECK),
   /** Arguments: share. */
   GENERATOR_WET("generator.wet", Severity.CHECK),
   GENERATOR_SIZE_OPEN("generator.size", Severity.CHECK),

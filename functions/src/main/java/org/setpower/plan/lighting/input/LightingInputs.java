@@ -1,8 +1,6 @@
 package org.setpower.plan.lighting.input;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeMap;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
@@ -43,6 +41,8 @@ public record LightingInputs(
     InputRows<BatteryLoad> batteryLoads,
     InputRows<BatteryCharger> batteryChargers,
     InputRows<Comparison> comparison) {
+  private static final int LARGE = 100_000;
+
   /** In the order of the function's arguments. */
   public static final List<InputTable<?>> TABLES =
       List.of(
@@ -111,25 +111,31 @@ public record LightingInputs(
    */
   public static <T extends Record> List<InputRow<T>> sorted(InputRows<T> rows) {
     TreeMap<String, InputRow<T>> sorted = new TreeMap<>();
+    List<InputColumn> columns = rows.table().columns();
     rows.filled()
         .forEach(
-            r ->
-                sorted.put(
-                    ""
-                        + cells(rows, r, false)
-                        + cells(rows, r, true)
-                        + "|%05d".formatted(r.number()),
-                    r));
+            r -> {
+              StringBuilder key = new StringBuilder(200);
+              append(key, columns, r, false);
+              append(key, columns, r, true);
+              // 100,000 and the number: as many digits in each row
+              key.append('|').append(LARGE + r.number());
+              sorted.put(key.toString(), r);
+            });
     return List.copyOf(sorted.values());
   }
 
-  private static Map<String, Object> cells(InputRows<?> rows, InputRow<?> row, boolean choice) {
-    Map<String, Object> cells = new LinkedHashMap<>();
-    for (InputColumn column : rows.table().columns()) {
-      if (row.cells().containsKey(column.key()) && column.unit().contains("|") == choice) {
-        cells.put(column.key(), row.cells().get(column.key()));
+  private static void append(
+      StringBuilder key, List<InputColumn> columns, InputRow<?> row, boolean choice) {
+    key.append('{');
+    for (InputColumn column : columns) {
+      if (column.unit().contains("|") == choice) {
+        Object cell = row.cells().get(column.key());
+        if (cell != null) {
+          key.append(column.key()).append('=').append(cell).append(", ");
+        }
       }
     }
-    return cells;
+    key.append('}');
   }
 }

@@ -27,15 +27,19 @@ public record LightingSettings(
     LocalDate dayShown,
     double spareCable,
     double headroom,
+    double maxImbalance,
     List<Finding> findings) {
   private static final double MAX_DROP = 0.05;
   private static final double HEADROOM = 0.2;
+
+  /** Common practice. */
+  private static final double MAX_IMBALANCE = 0.25;
 
   /** Reads the row of Project. */
   public static LightingSettings of(InputRow<Project> row) {
     List<Finding> findings = new ArrayList<>(row.findings());
     Project typed =
-        row.isBlank() ? new Project(null, null, null, null, null, null, null) : row.value();
+        row.isBlank() ? new Project(null, null, null, null, null, null, null, null) : row.value();
     if (row.isBlank()) {
       findings.add(Finding.of(CommonFinding.BLANK_CELL, ProjectTables.PROJECT.column("units")));
     }
@@ -60,6 +64,7 @@ public record LightingSettings(
         typed.dayShown(),
         or(typed.spareCable(), 0.0),
         or(typed.headroom(), HEADROOM),
+        or(typed.maxImbalance(), MAX_IMBALANCE),
         findings);
   }
 

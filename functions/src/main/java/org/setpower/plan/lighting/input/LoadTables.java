@@ -99,7 +99,9 @@ public final class LoadTables {
               unit = "mA",
               min = 0,
               max = 100,
-              blank = "Blank: 1 mA.",
+              blank =
+                  "Blank: 1 mA, from 2 A on 0.5 mA/A; heaters and tungsten 0.75 mA/kW, at least"
+                      + " 0.25 mA; at most 5 mA.",
               help = "Standing earth leakage of one.")
           Double leakage,
       @Input(
@@ -164,7 +166,9 @@ public final class LoadTables {
               min = 0,
               max = 1,
               blank = "Blank: from Call.",
-              help = "When it is switched on.")
+              help =
+                  "When it is switched on."
+                      + " A time before Call and before the Wrap of a night is the next morning.")
           Double from,
       @Input(
               key = "to",
@@ -221,7 +225,9 @@ public final class LoadTables {
               unit = ProjectTables.CLOCK,
               min = 0,
               max = 1,
-              help = "Time of the reading.")
+              help =
+                  "Time of the reading."
+                      + " A time before Call and before the Wrap of a night is the next morning.")
           Double time,
       @Input(
               key = "l1",

@@ -78,7 +78,18 @@ public final class ProjectTables {
               max = 1,
               blank = "Blank: 20 %.",
               help = "Share that a generator is larger than its peak load.")
-          Double headroom) {}
+          Double headroom,
+      @Input(
+              key = "maxImbalance",
+              heading = "Max. leg difference",
+              form = NumberForm.SHARE,
+              min = 0,
+              max = 1,
+              blank = "Blank: 25 %, common practice.",
+              help =
+                  "Of a generator: its highest leg less its lowest, as a share of the rated current of"
+                      + " a leg. Makers state it.")
+          Double maxImbalance) {}
 
   /** A day, or a place of a day with two. */
   @Table(key = "days", heading = "Days", rows = 30)
@@ -92,7 +103,9 @@ public final class ProjectTables {
               min = 0,
               max = 1,
               blank = "Blank: 00:00.",
-              help = "Loads without a time are on from here.")
+              help =
+                  "Loads without a time are on from here. A night is one day: its times after"
+                      + " midnight belong to the day on which it begins.")
           Double call,
       @Input(
               key = "wrap",

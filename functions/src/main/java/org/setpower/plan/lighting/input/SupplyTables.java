@@ -98,7 +98,9 @@ public final class SupplyTables {
               min = 0,
               max = 1,
               blank = "Blank: all day.",
-              help = "When power comes on, where it is not always there.")
+              help =
+                  "When power comes on, where it is not always there."
+                      + " A time before Call and before the Wrap of a night is the next morning.")
           Double from,
       @Input(
               key = "to",
@@ -272,7 +274,9 @@ public final class SupplyTables {
               min = 0,
               max = 1,
               blank = "Blank: not off.",
-              help = "Off in these hours.")
+              help =
+                  "Off in these hours."
+                      + " A time before Call and before the Wrap of a night is the next morning.")
           Double offFrom,
       @Input(
               key = "offTo",

@@ -156,7 +156,7 @@ public final class Flows {
   }
 
   private void calculate(LoadState state) {
-    double[] sums = sums(state, null);
+    double[] sums = voltages(sums(state, null), state);
     rootSums.add(sums);
     int quarter = shownQuarter(state);
     for (int node : used) {
@@ -168,8 +168,13 @@ public final class Flows {
     for (int node : used) {
       peaks(state, sums, node, quarter);
       leave(node);
+      for (int leg = 0; leg < LEGS; leg++) {
+        int at = node * LEGS + leg;
+        if (amps[at] > 0) {
+          dropShare[at] = Math.max(dropShare[at], stateDrop[at]);
+        }
+      }
     }
-    voltages(state, sums);
   }
 
   private void peaks(LoadState state, double[] sums, int node, int quarter) {
@@ -242,9 +247,10 @@ public final class Flows {
   private double[] sums(LoadState state, double[] drops) {
     double[] sums = new double[count * LegCurrents.WIDTH];
     for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+      boolean rises = drops != null && loads.get(i).isConstantPower();
       for (PlannedLoad.Part part : loads.get(i).parts()) {
         int node = part.node().index();
-        double factor = drops == null ? 1 : 1 / (1 - worst(drops, node, part.legs()));
+        double factor = rises ? 1 / (1 - worst(drops, node, part.legs())) : 1;
         LegCurrents.add(sums, node, part.currents(), factor);
       }
     }
@@ -271,7 +277,8 @@ public final class Flows {
     return Math.min(COLLAPSE, worst);
   }
 
-  private void voltages(LoadState state, double[] nominal) {
+  /** Finds the drops of a state, and its currents at the voltages that are left. */
+  private double[] voltages(double[] nominal, LoadState state) {
     double[] sums = nominal;
     Arrays.fill(stateDrop, 0);
     for (int sweep = 0; sweep < SWEEPS; sweep++) {
@@ -290,14 +297,7 @@ public final class Flows {
       }
       sums = sums(state, stateDrop);
     }
-    for (int node : used) {
-      for (int leg = 0; leg < LEGS; leg++) {
-        int at = node * LEGS + leg;
-        if (amps[at] > 0) {
-          dropShare[at] = Math.max(dropShare[at], stateDrop[at]);
-        }
-      }
-    }
+    return sums;
   }
 
   /** Share of a leg's voltage that is lost over the cable run of a node, to neutral and back. */
@@ -404,6 +404,12 @@ public final class Flows {
       }
     }
     return worst;
+  }
+
+  /** Times its current at the voltage of the source that a part takes where it is. */
+  public double rise(PlannedLoad load, PlannedLoad.Part part) {
+    boolean rises = load.isConstantPower() && part.node().isFed();
+    return rises ? 1 / (1 - Math.min(COLLAPSE, dropShare(part.node(), part.legs()))) : 1;
   }
 
   /** Whether a drop leaves loads of constant power no stable voltage. */

@@ -18,6 +18,7 @@ import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.LoadTables.Load;
 import org.setpower.plan.lighting.input.ProjectTables.LoadGroup;
 import org.setpower.plan.lighting.load.Timeline.Span;
+import org.setpower.plan.lighting.load.Timeline.Window;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 
@@ -173,6 +174,7 @@ public final class LoadTable {
       return List.of();
     }
     List<Span> spans = timeline.spans(typed.fromDay(), typed.toDay(), typed.from(), typed.to());
+    clock(typed, findings);
     if (!nodes.isEmpty() && nodes.get(0).isFed()) {
       Node source = nodes.get(0).root();
       sound(source, device, spans, findings);
@@ -196,6 +198,22 @@ public final class LoadTable {
       findings.add(Finding.of(LightingFinding.NEVER_ON));
     }
     return spans;
+  }
+
+  /** Says of times away from call and wrap how they are understood. */
+  private void clock(Load typed, List<Finding> findings) {
+    Window day = timeline.away(typed.fromDay(), typed.toDay(), typed.from(), typed.to());
+    if (day != null) {
+      findings.add(
+          Finding.of(
+              Timeline.isUnclear(day, typed.from(), typed.to())
+                  ? LightingFinding.LOAD_MORNING
+                  : LightingFinding.LOAD_CLOCK,
+              Timeline.text(typed.from()),
+              typed.to() == null ? Timeline.text(day.wrap()) : Timeline.text(typed.to()),
+              Timeline.text(day.call()),
+              Timeline.text(day.wrap())));
+    }
   }
 
   /** What goes off with its generator must be planned for; a discharge lamp is dark for longer. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.lighting.input.Connection;
+import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LoadTables.Equipment;
 import org.setpower.plan.lighting.input.LoadTables.Load;
@@ -129,6 +130,15 @@ public final class PlannedLoad {
   /** What is wrong with it, to be added to. */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /**
+   * Whether it draws the same power at every voltage, and so more current at a low one; heaters and
+   * tungsten lamps do not.
+   */
+  public boolean isConstantPower() {
+    return equipment == null
+        || equipment.inrush() != InrushClass.NONE && equipment.inrush() != InrushClass.TUNGSTEN;
   }
 
   /** How many pieces. */

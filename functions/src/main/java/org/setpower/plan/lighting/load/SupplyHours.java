@@ -76,12 +76,7 @@ public final class SupplyHours {
   }
 
   private List<Span> always(Supply supply) {
-    return merged(
-        timeline.spans(
-            null,
-            null,
-            LightingSettings.or(supply.from(), 0.0),
-            LightingSettings.or(supply.to(), 1.0)));
+    return merged(timeline.powered(supply.from(), supply.to()));
   }
 
   private static List<Span> merged(List<Span> spans) {
@@ -135,6 +130,19 @@ public final class SupplyHours {
       times.add("%.0f min".formatted(generator.offMinutes()));
     }
     return times.isEmpty() ? null : String.join(", ", times);
+  }
+
+  /** Whether hours off for sound are typed of which none, or not for sure one, is taken off. */
+  public boolean isOffInVain(Generator generator) {
+    Double from = generator.offFrom();
+    Double to = generator.offTo();
+    if (from == null || to == null) {
+      return (from == null) != (to == null);
+    }
+    return from.equals(to)
+        || !timeline.isWithin(from, to, onSite(generator))
+        || timeline.windows(generator.fromDay(), generator.toDay()).stream()
+            .anyMatch(w -> Timeline.isUnclear(w, from, to));
   }
 
   /** Hours of a source; null where it is always on. */

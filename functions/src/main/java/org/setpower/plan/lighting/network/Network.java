@@ -14,6 +14,7 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.lighting.input.CableTables.Run;
 import org.setpower.plan.lighting.input.CableType;
+import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.LegWord;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingInputs;
@@ -315,6 +316,19 @@ public final class Network {
   /** The row of Outlets behind an outlet, a circuit or a shared breaker. */
   public OutletGroup outlet(Node node) {
     return outlets.groups().get(node.row()).row().value();
+  }
+
+  /** The connector at a place: that of an outlet, or of the cable that ends there; else null. */
+  public Connector connector(Node node) {
+    if (node == null || node.kind() == Node.Kind.SUPPLY) {
+      return null;
+    }
+    if (node.kind() == Node.Kind.RUN) {
+      Connector own = run(node).connector();
+      return own == null ? connector(node.parent()) : own;
+    }
+    // a circuit of a multi-circuit connector is reached by a breakout
+    return node.kind() == Node.Kind.CIRCUIT ? null : outlet(node).connector();
   }
 
   /** Nodes of a row of Outlets: breakers that are shared, outlets and circuits. */

@@ -85,7 +85,9 @@ public record BalanceProposal(
         .forEach(
             l -> {
               PlannedLoad.Part part = l.parts().get(0);
-              double amps = l.watts() * part.quantity() / (flows.legVolts(node) * l.powerFactor());
+              double nominal =
+                  l.watts() * part.quantity() / (flows.legVolts(node) * l.powerFactor());
+              double amps = nominal * flows.rise(l, part);
               plugs.add(new Plug(l, Integer.numberOfTrailingZeros(part.legs()), amps));
             });
     return plugs;

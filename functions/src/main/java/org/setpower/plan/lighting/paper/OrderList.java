@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.setpower.base.Numbers;
 import org.setpower.cable.CableSize;
 import org.setpower.plan.common.InputRow;
+import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.lighting.input.CableTables.CableStock;
 import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.CoreSet;
@@ -25,6 +26,7 @@ import org.setpower.plan.lighting.protection.RunCable;
 /** What to order: generators, distros, cable by type, size and cores, adaptors, devices. */
 public final class OrderList {
   private static final double ROUNDING = 1e-9;
+  private static final String STOP = Verdict.STOP.code();
 
   private static final List<Connector> METRIC_ONE_LEG =
       List.of(Connector.CEE_16_3, Connector.CEE_32_3, Connector.CEE_63_3);
@@ -42,7 +44,7 @@ public final class OrderList {
   /**
    * A line of the order.
    *
-   * @param kind generator, distro, cable, adaptor or load
+   * @param kind generator, distro, cable, adaptor or load; stop for what is not ordered
    * @param size of cable or generator, empty for others
    * @param cores of cable; for a set of single-core cables the conductor
    * @param length of a piece as typed; NaN for others
@@ -62,7 +64,9 @@ public final class OrderList {
       double breaker) {
     /** Pieces that are missing; 0 where stock is not known to be enough. */
     public double shortOf() {
-      return Math.max(0, required + spare - (Double.isNaN(stock) ? 0 : stock));
+      return kind.equals(STOP)
+          ? 0
+          : Math.max(0, required + spare - (Double.isNaN(stock) ? 0 : stock));
     }
   }
 
@@ -138,6 +142,22 @@ public final class OrderList {
             Double.NaN));
   }
 
+  /** Names what a stop leaves out, so that the order is not short of it silently. */
+  public void addStop(String what, String size, double length, int pieces) {
+    add(
+        new Line(
+            STOP,
+            what == null ? "" : what,
+            size == null ? "" : size,
+            "",
+            "",
+            length,
+            pieces,
+            0,
+            Double.NaN,
+            Double.NaN));
+  }
+
   /** Adds the pieces of a run, a set of single-core cables by conductor. */
   public void addCable(RunCable cable) {
     if (cable.size() == null || cable.typed().type() == null || Double.isNaN(cable.metres())) {
@@ -148,7 +168,7 @@ public final class OrderList {
             ? List.of(cable.typed().length())
             : Pieces.parse(cable.typed().pieces());
     Connector own = cable.typed().connector();
-    Connector outlet = connector(cable.node().parent());
+    Connector outlet = network.connector(cable.node().parent());
     Connector used = own == null ? outlet : own;
     if (used == null) {
       used = ofSource(cable);
@@ -211,26 +231,13 @@ public final class OrderList {
     return made.stream().filter(c -> c.amps() >= breaker).findFirst().orElse(null);
   }
 
-  /** The connector at a place: that of an outlet, or of the cable that ends there. */
-  private Connector connector(Node node) {
-    if (node == null || node.kind() == Node.Kind.SUPPLY) {
-      return null;
-    }
-    if (node.kind() == Node.Kind.RUN) {
-      Connector own = network.run(node).connector();
-      return own == null ? connector(node.parent()) : own;
-    }
-    // a circuit of a multi-circuit connector is reached by a breakout
-    return node.kind() == Node.Kind.CIRCUIT ? null : network.outlet(node).connector();
-  }
-
   /** Adds the adaptors of a load. */
   public void addLoad(PlannedLoad load) {
     if (load.equipment() == null || load.equipment().plug() == null) {
       return;
     }
     for (PlannedLoad.Part part : load.parts()) {
-      Connector there = connector(part.node());
+      Connector there = network.connector(part.node());
       if (there != null && there != load.equipment().plug() && part.quantity() > 0) {
         adaptor(
             there, load.equipment().plug(), part.node().protectingBreaker(), (int) part.quantity());
@@ -286,9 +293,12 @@ public final class OrderList {
     for (InputRow<CableStock> row : LightingInputs.sorted(inputs.stock())) {
       CableStock typed = row.value();
       CableSize size = RunCable.size(typed.size());
-      if (!row.findings().isEmpty() || size == null) {
+      if (!row.findings().isEmpty()
+          || size == null
+          || !RunCable.sheath(typed.size(), typed.type(), typed.cores()).isEmpty()) {
         continue;
       }
+      int marked = CableSize.cores(typed.size());
       double left = typed.pieces();
       for (Map.Entry<String, Line> entry : byConductor()) {
         Line line = entry.getValue();
@@ -297,9 +307,9 @@ public final class OrderList {
             line.kind().equals("cable")
                 && line.what().equals(typed.type().word())
                 && line.size().equals(size.toString())
-                && (typed.cores() == null || typed.cores().isSingle()
-                    ? single
-                    : typed.cores().word().equals(line.cores()))
+                && (typed.cores() == null
+                    ? marked > 1 ? line.cores().equals("" + marked) : single
+                    : typed.cores().isSingle() ? single : typed.cores().word().equals(line.cores()))
                 && Math.abs(line.length() - typed.length()) < 1e-6;
         if (same) {
           double before = Double.isNaN(line.stock()) ? 0 : line.stock();

@@ -3,6 +3,7 @@ package org.setpower.plan.lighting.protection;
 import java.util.List;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.lighting.input.Connection;
+import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.InrushClass;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.load.Flows;
@@ -10,8 +11,10 @@ import org.setpower.plan.lighting.load.PlannedLoad;
 import org.setpower.plan.lighting.network.Network;
 import org.setpower.plan.lighting.network.Node;
 
-/** Judges the voltage that loads get. */
+/** Judges the voltage that loads get, and their plugs. */
 public final class LoadJudge {
+  private static final int LINE_LINE = 2;
+
   private final Network network;
   private final Flows flows;
 
@@ -37,12 +40,13 @@ public final class LoadJudge {
         : network.lineVolts(node.root());
   }
 
-  /** Adds what is wrong with the voltage. */
+  /** Adds what is wrong with voltage and plug. */
   public void judge(PlannedLoad load) {
     double volts = volts(load);
     if (Double.isNaN(volts)) {
       return;
     }
+    plug(load, volts);
     List<Finding> findings = load.findings();
     Double min = load.equipment().minVolts();
     Double max = load.equipment().maxVolts();
@@ -56,6 +60,36 @@ public final class LoadJudge {
     double nominal = nominal(load, load.parts().get(0).node());
     if (max != null && nominal > max) {
       findings.add(Finding.of(LightingFinding.OVERVOLTAGE, nominal, max));
+    }
+  }
+
+  /** A plug that is made for more than its outlet: turned up it may take more than that. */
+  private void plug(PlannedLoad load, double volts) {
+    Connector plug = load.equipment().plug();
+    Connector least = null;
+    Node where = null;
+    for (PlannedLoad.Part part : load.parts()) {
+      Node node = part.node();
+      while (plug != null && node != null && node.kind() != Node.Kind.SUPPLY) {
+        Connector there = network.connector(node);
+        if (there != null && (least == null || there.amps() < least.amps())) {
+          least = there;
+          where = part.node();
+        }
+        node = node.parent();
+      }
+    }
+    if (least != null && plug.amps() > least.amps()) {
+      int legs = load.connection().legs() == LINE_LINE ? 1 : load.connection().legs();
+      double full = load.equipment().watts() / legs / volts / load.powerFactor();
+      load.findings()
+          .add(
+              Finding.of(
+                  LightingFinding.PLUG_LARGE,
+                  plug.word(),
+                  least.word(),
+                  full,
+                  where.protectingBreaker()));
     }
   }
 }

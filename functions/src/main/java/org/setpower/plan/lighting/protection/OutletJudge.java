@@ -1,11 +1,15 @@
 package org.setpower.plan.lighting.protection;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.setpower.cable.RatingRule;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.lighting.input.LightingFinding;
@@ -34,7 +38,17 @@ public final class OutletJudge {
   private static final double SELECTIVE = 3;
 
   private static final double LEAKAGE_SHARE = 0.3;
-  private static final double USUAL_LEAKAGE = 1;
+
+  /** Electronics and motors: 1 mA common practice, 0.5 mA an ampere and 5 mA IEC 61140. */
+  private static final double LEAKAGE = 1;
+
+  private static final double LEAKAGE_PER_AMP = 0.5;
+  private static final double MOST_LEAKAGE = 5;
+
+  /** Heaters and tungsten: 0.25 mA class II, 0.75 mA a kW, IEC 60335-1 13.2, from memory. */
+  private static final double RESISTIVE_LEAKAGE = 0.25;
+
+  private static final double LEAKAGE_PER_WATT = 0.75 / 1000;
 
   /** NEC 210.20: 3 h or more. */
   private static final int CONTINUOUS = 12;
@@ -45,7 +59,10 @@ public final class OutletJudge {
   private final LightingSettings settings;
   private final Flows flows;
   private final Set<Node> used = new HashSet<>();
-  private final Map<Node, Double> leakage = new HashMap<>();
+  private final double[] leakage;
+
+  /** By a node with an RCD and by the milliamps of those that trip with it where these are. */
+  private final Map<Node, TreeMap<Double, Set<String>>> together = new HashMap<>();
 
   public OutletJudge(Network network, LightingSettings settings, Flows flows) {
     this.network = network;
@@ -57,22 +74,72 @@ public final class OutletJudge {
     for (Node run : network.runs().values()) {
       used.addAll(run.path());
     }
+    network.nodes().stream()
+        .filter(n -> n.rcd().isThere())
+        .filter(used::contains)
+        .forEach(this::pair);
+    leakage = new double[network.nodes().size()];
+    List<List<Leak>> leaks = flows.loads().stream().map(this::leaks).toList();
+    double[] now = new double[leakage.length];
     for (LoadState state : flows.states()) {
-      Map<Node, Double> now = new HashMap<>();
-      state.active().stream().mapToObj(flows.loads()::get).forEach(l -> leak(l, now));
-      now.forEach((node, milliamps) -> leakage.merge(node, milliamps, Math::max));
+      Arrays.fill(now, 0);
+      for (int i = state.active().nextSetBit(0); i >= 0; i = state.active().nextSetBit(i + 1)) {
+        for (Leak leak : leaks.get(i)) {
+          now[leak.node()] += leak.milliamps();
+        }
+      }
+      for (int n = 0; n < now.length; n++) {
+        leakage[n] = Math.max(leakage[n], now[n]);
+      }
     }
   }
 
-  private static void leak(PlannedLoad load, Map<Node, Double> now) {
-    double own = LightingSettings.or(load.equipment().leakage(), USUAL_LEAKAGE);
-    for (PlannedLoad.Part part : load.parts()) {
+  /** What a load leaks through the RCD of a node, by its place in the network. */
+  private record Leak(int node, double milliamps) {}
+
+  /** An RCD sees what leaks behind it, also through other RCDs. */
+  private List<Leak> leaks(PlannedLoad load) {
+    List<Leak> leaks = new ArrayList<>();
+    for (PlannedLoad.Part part : load.isCounted() ? load.parts() : List.<PlannedLoad.Part>of()) {
+      double own = leakage(load, part) * part.quantity();
       for (Node n = part.node(); n != null; n = n.parent()) {
         if (n.rcd().isThere()) {
-          now.merge(n, own * part.quantity(), Double::sum);
-          break;
+          leaks.add(new Leak(n.index(), own));
         }
       }
+    }
+    return leaks;
+  }
+
+  /** Standing leakage of one piece, mA. */
+  private double leakage(PlannedLoad load, PlannedLoad.Part part) {
+    if (load.equipment().leakage() != null) {
+      return load.equipment().leakage();
+    }
+    double watts = load.equipment().watts();
+    double amps = watts / load.powerFactor() / network.legVolts(part.node().root());
+    double usual =
+        load.isConstantPower()
+            ? Math.max(LEAKAGE, LEAKAGE_PER_AMP * amps)
+            : Math.max(RESISTIVE_LEAKAGE, LEAKAGE_PER_WATT * watts);
+    return Math.min(MOST_LEAKAGE, usual);
+  }
+
+  /** Notes an RCD that trips with the next one towards the source. */
+  private void pair(Node node) {
+    Node upstream = node.parent();
+    while (upstream != null && !upstream.rcd().isThere()) {
+      upstream = upstream.parent();
+    }
+    double milliamps = node.rcd().milliamps();
+    if (upstream != null
+        && (upstream.rcd().milliamps() < SELECTIVE * milliamps
+            || upstream.rcd().type() != RcdType.S)) {
+      boolean supply = node.kind() == Node.Kind.SUPPLY;
+      together
+          .computeIfAbsent(upstream, k -> new TreeMap<>())
+          .computeIfAbsent(milliamps, k -> new TreeSet<>())
+          .add(supply ? node.name() : network.outlet(node).distro());
     }
   }
 
@@ -105,7 +172,7 @@ public final class OutletJudge {
         .filter(n -> n.kind() != Node.Kind.BREAKER)
         .findFirst()
         .ifPresent(n -> rcd(row, Network.protectedPlace(n), findings));
-    fed.stream().filter(n -> n.rcd().isThere()).forEach(n -> leakage(n, findings));
+    rcds(fed.stream().filter(n -> n.rcd().isThere()).toList(), findings);
     return findings;
   }
 
@@ -166,21 +233,39 @@ public final class OutletJudge {
         findings.add(Finding.of(LightingFinding.RCD_NONE, breaker));
       }
     }
-    if (own && chain.size() > 1) {
-      Node.Rcd device = chain.get(0).rcd();
-      Node.Rcd upstream = chain.get(1).rcd();
-      if (upstream.milliamps() < SELECTIVE * device.milliamps() || upstream.type() != RcdType.S) {
-        findings.add(
-            Finding.of(LightingFinding.RCD_SELECTIVITY, upstream.milliamps(), device.milliamps()));
-      }
+  }
+
+  /** What is wrong with RCDs of one row: each kind of pair once, and the one that leaks most. */
+  void rcds(List<Node> nodes, List<Finding> findings) {
+    Map<List<Double>, Set<String>> pairs = new LinkedHashMap<>();
+    Node most = null;
+    for (Node node : nodes) {
+      together
+          .getOrDefault(node, new TreeMap<>())
+          .forEach(
+              (milliamps, names) ->
+                  pairs
+                      .computeIfAbsent(
+                          List.of(node.rcd().milliamps(), milliamps), k -> new TreeSet<>())
+                      .addAll(names));
+      most = most == null || leakage(node) > leakage(most) ? node : most;
+    }
+    pairs.forEach(
+        (milliamps, names) ->
+            findings.add(
+                Finding.of(
+                    LightingFinding.RCD_SELECTIVITY,
+                    milliamps.get(0),
+                    milliamps.get(1),
+                    String.join(", ", names))));
+    if (most != null && leakage(most) > LEAKAGE_SHARE * most.rcd().milliamps() * (1 + ROUNDING)) {
+      findings.add(
+          Finding.of(
+              LightingFinding.RCD_LEAKAGE, most.name(), leakage(most), most.rcd().milliamps()));
     }
   }
 
-  /** Standing leakage that an RCD carries by itself. */
-  void leakage(Node node, List<Finding> findings) {
-    double milliamps = leakage.getOrDefault(node, 0.0);
-    if (milliamps > LEAKAGE_SHARE * node.rcd().milliamps() * (1 + ROUNDING)) {
-      findings.add(Finding.of(LightingFinding.RCD_LEAKAGE, milliamps, node.rcd().milliamps()));
-    }
+  private double leakage(Node node) {
+    return leakage[node.index()];
   }
 }

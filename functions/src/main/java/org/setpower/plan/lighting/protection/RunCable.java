@@ -2,6 +2,7 @@ package org.setpower.plan.lighting.protection;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.setpower.base.EvaluationException;
 import org.setpower.base.PhaseSystem;
 import org.setpower.cable.CableRun;
@@ -40,6 +41,9 @@ public record RunCable(
   private static final double METRES_PER_KM = 1000;
   private static final double COLD = 20;
 
+  /** Heavy rubber cables and their halogen-free and polyurethane likes (HD 22, EN 50525-2-21). */
+  private static final Pattern RUBBER = Pattern.compile("H07(RN|BN4|BB|BQ|ZZ).*");
+
   /** Understands a row. */
   public static RunCable of(Node node, Run typed, LightingSettings settings) {
     List<Finding> findings = new ArrayList<>();
@@ -56,6 +60,7 @@ public record RunCable(
         findings.add(Finding.of(LightingFinding.INSTALLATION_WRONG, typed.installation()));
       }
     }
+    sheath(typed.size(), typed.type(), typed.cores()).forEach(findings::add);
     double metres = typed.length() == null ? Double.NaN : settings.units().toMetres(typed.length());
     pieces(typed, findings);
     if (typed.makersRating() != null && typed.ratingSource() == null) {
@@ -65,7 +70,7 @@ public record RunCable(
         node,
         typed,
         size,
-        typed.cores() == null ? needed(node, typed.type()) : typed.cores(),
+        typed.cores() == null ? cores(node, typed) : typed.cores(),
         laid,
         metres,
         typed.parallel() == null ? 1 : (int) Math.floor(typed.parallel()),
@@ -83,6 +88,47 @@ public record RunCable(
     } catch (EvaluationException unknown) {
       return null;
     }
+  }
+
+  /** Where what stands on the sheath says something else than the cells beside it. */
+  public static List<Finding> sheath(String size, CableType type, CoreSet cores) {
+    List<Finding> findings = new ArrayList<>();
+    int marked = marked(size, type);
+    if (cores != null && marked > (cores.isSingle() ? 1 : 0) && marked != cores.count()) {
+      findings.add(Finding.of(LightingFinding.CORES_DIFFER, size, cores.word()));
+    }
+    String sheath = size == null ? "" : CableSize.type(size);
+    CableType is =
+        sheath.startsWith("H05")
+            ? CableType.CORD
+            : RUBBER.matcher(sheath).matches() ? CableType.RUBBER : null;
+    boolean flexible = type == CableType.CORD || type == CableType.RUBBER;
+    if (is != null && type != null && (flexible ? is != type : type == CableType.BUILDING)) {
+      findings.add(Finding.of(LightingFinding.TYPE_DIFFERS, sheath, type.word()));
+    }
+    return findings;
+  }
+
+  /** Cores that Size names, earth included; 0 where it names none or its type has circuits. */
+  static int marked(String size, CableType type) {
+    // the cores of American building cable do not count its bare earth conductor
+    boolean counts = type != CableType.MULTI_CIRCUIT && type != CableType.BUILDING;
+    return size == null || !counts ? 0 : CableSize.cores(size);
+  }
+
+  /** What Size names, else what the place needs. */
+  private static CoreSet cores(Node node, Run typed) {
+    CoreSet needed = needed(node, typed.type());
+    int marked = marked(typed.size(), typed.type());
+    if (marked == 0 || marked == needed.count() || needed.isSingle() && marked == 1) {
+      return needed;
+    }
+    return switch (marked) {
+      case 3 -> Integer.bitCount(node.legs()) == 2 ? CoreSet.LINE_TO_LINE : CoreSet.THREE;
+      case 4 -> Integer.bitCount(node.legs()) == 2 ? CoreSet.SPLIT : CoreSet.FOUR;
+      case 5 -> CoreSet.FIVE;
+      default -> needed;
+    };
   }
 
   private static void pieces(Run typed, List<Finding> findings) {

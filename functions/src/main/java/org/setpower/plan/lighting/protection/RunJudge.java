@@ -8,6 +8,7 @@ import org.setpower.cable.CableSize;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.lighting.input.CableType;
 import org.setpower.plan.lighting.input.Connection;
+import org.setpower.plan.lighting.input.Connector;
 import org.setpower.plan.lighting.input.CoreSet;
 import org.setpower.plan.lighting.input.LightingFinding;
 import org.setpower.plan.lighting.input.LightingSettings;
@@ -208,13 +209,26 @@ public final class RunJudge {
         node.hasNeutral() && (feedsOn || neutralUsed.getOrDefault(node.row(), true));
     int needed = legs + (toNeutral ? 1 : 0) + 1;
     CoreSet cores = cable.cores();
-    if (cores.count() < needed || cores.isSingle() && cores.legs() < legs) {
+    int marked = RunCable.marked(cable.typed().size(), cable.typed().type());
+    boolean few = marked > 0 && !cores.isSingle() && marked < needed;
+    if (few || cores.count() < needed || cores.isSingle() && cores.legs() < legs) {
       String names = legs == 1 ? "1 leg" : legs + " legs";
       findings.add(
           Finding.of(
               LightingFinding.CORES_MISSING,
               names + (toNeutral ? ", neutral" : "") + ", earth",
-              cores.word()));
+              few ? "" + marked : cores.word()));
+    } else {
+      pins(cable, findings);
+    }
+  }
+
+  /** A connector of more pins than there are cores leaves legs or neutral without one. */
+  private void pins(RunCable cable, List<Finding> findings) {
+    Connector connector = network.connector(cable.node());
+    boolean plug = connector != null && connector.isPlug();
+    if (plug && !cable.cores().isSingle() && cable.cores().count() < connector.pins()) {
+      findings.add(Finding.of(LightingFinding.PINS_MORE, connector.word(), cable.cores().word()));
     }
   }
 

@@ -79,7 +79,7 @@ public final class SupplyJudge {
     }
     over(node, findings);
     if (typed.rcd() != null) {
-      outlets.leakage(node, findings);
+      outlets.rcds(List.of(node), findings);
     }
     if (node.parent() == null && outlets.isUsed(node)) {
       source(row, findings);

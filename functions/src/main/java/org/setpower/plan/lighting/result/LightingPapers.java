@@ -29,6 +29,7 @@ public final class LightingPapers {
           Source.EQUIPMENT,
           Source.GENERATORS,
           Source.SIZES,
+          Source.STOCK,
           Source.READINGS,
           Source.COMPARISON,
           Source.BATTERY_TYPES,
@@ -65,6 +66,7 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS,
                 Source.SIZES,
+                Source.STOCK,
                 Source.READINGS,
                 Source.COMPARISON,
                 Source.BATTERY_TYPES,
@@ -87,6 +89,7 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS,
                 Source.SIZES,
+                Source.STOCK,
                 Source.READINGS,
                 Source.COMPARISON,
                 Source.BATTERY_TYPES,
@@ -109,6 +112,7 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS,
                 Source.SIZES,
+                Source.STOCK,
                 Source.READINGS,
                 Source.COMPARISON,
                 Source.BATTERY_TYPES,
@@ -1451,7 +1455,7 @@ public final class LightingPapers {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Begins at.")
+              rule = "Begins at, in the order of the day and its night.")
           int hour,
       @Result(
               key = "load",
@@ -1478,8 +1482,18 @@ public final class LightingPapers {
       @Result(
               key = "at",
               heading = "Time",
-              from = Source.GENERATORS,
-              rule = "The hour that begins.")
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS
+              },
+              rule = "The hour that begins, in the order of the day and its night.")
           LocalTime at,
       @Result(
               key = "first",

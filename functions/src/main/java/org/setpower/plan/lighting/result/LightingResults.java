@@ -886,7 +886,9 @@ public final class LightingResults {
                 Source.EQUIPMENT,
                 Source.GENERATORS
               },
-              rule = "Of one leg, all pieces on one place.")
+              rule =
+                  "Of one leg, all pieces on one place, at the voltage there; heaters and tungsten at that"
+                      + " of the source.")
           Double amps,
       @Result(
               key = "volts",
@@ -1059,10 +1061,10 @@ public final class LightingResults {
           Double airUsed,
       @Result(
               key = "derating",
-              heading = "Derating",
+              heading = "Left after derating",
               form = NumberForm.SHARE,
               from = {Source.PROJECT, Source.DAYS, Source.GENERATORS},
-              rule = "GENSET.DERATE of altitude and air.")
+              rule = "GENSET.DERATE of altitude and air; 100 % loses nothing.")
           Double derating,
       @Result(
               key = "load",
@@ -1216,6 +1218,24 @@ public final class LightingResults {
               rule = "Of alternator or engine after derating, whichever is loaded more.")
           Double share,
       @Result(
+              key = "imbalance",
+              heading = "Leg difference",
+              form = NumberForm.SHARE,
+              from = {
+                Source.PROJECT,
+                Source.DAYS,
+                Source.GROUPS,
+                Source.SUPPLIES,
+                Source.OUTLETS,
+                Source.RUNS,
+                Source.LOADS,
+                Source.EQUIPMENT,
+                Source.GENERATORS,
+                Source.SIZES
+              },
+              rule = "Highest leg less lowest, as a share of the rated current of a leg.")
+          Double imbalance,
+      @Result(
               key = "hours",
               heading = "Running",
               form = NumberForm.ONE_DECIMAL,
@@ -1308,7 +1328,7 @@ public final class LightingResults {
           Double co2,
       @Result(
               key = "refuelOn",
-              heading = "Refuel before, day",
+              heading = "Refuel by, day",
               from = {
                 Source.PROJECT,
                 Source.DAYS,
@@ -1321,12 +1341,11 @@ public final class LightingResults {
                 Source.GENERATORS,
                 Source.SIZES
               },
-              rule =
-                  "Day of the start before which to refuel; a tank too small for a run is a check.")
+              rule = "Day of that time.")
           LocalDate refuelOn,
       @Result(
               key = "refuelAt",
-              heading = "Refuel before",
+              heading = "Refuel by",
               unit = ProjectTables.CLOCK,
               from = {
                 Source.PROJECT,
@@ -1340,7 +1359,9 @@ public final class LightingResults {
                 Source.GENERATORS,
                 Source.SIZES
               },
-              rule = "Time of that start. Do not refuel while it runs.")
+              rule =
+                  "Start before which to refuel; where a full tank does not last a run, when it is"
+                      + " empty. Do not refuel while it runs.")
           Double refuelAt) {}
 
   /** Beside a reading. */
