@@ -135,6 +135,9 @@ final class TravelSamples {
     trip.set("flights", 1, "writtenBanks", 1, "writtenReference", "mail 9");
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
     trip.set("flights", 2, "rules", "");
+    trip.set("project", 1, "freightFrom", "quay", "freightTo", "pans", "confirmed", "mail 30");
+    trip.set("flights", 1, "writtenDevices", 12).set("travellers", 1, "ownLarge", 1);
+    trip.set("travellers", 1, "back", "road");
     trip.set("travellers", 1, "cabinKg", 4, "ownSpares", 1, "ownBanks", 1, "ownDevices", 2);
     trip.row("travellers", "traveller", "sound", "flights", "SA 101; QB 20");
     add(trip, "P98", 98, 8, "kilograms", 0.75, "priority", 2, "user", "gaffer", "cells", 12);
@@ -344,6 +347,16 @@ final class TravelSamples {
         .toList();
   }
 
+  /** The rows of air freight, without heads. */
+  static List<TravelPapers.FreightRow> freight(PlanResult result) {
+    return result.rows(TravelPapers.FREIGHT).stream().filter(r -> r.pieces() != null).toList();
+  }
+
+  /** The rows of the road paper, without heads. */
+  static List<TravelPapers.RoadRow> road(PlanResult result) {
+    return result.rows(TravelPapers.ROAD).stream().filter(r -> r.pieces() != null).toList();
+  }
+
   /** The check-in sheet's rows of types. */
   static List<TravelPapers.CheckInRow> types(PlanResult result) {
     return result.rows(TravelPapers.CHECK_IN).stream()
@@ -354,7 +367,7 @@ final class TravelSamples {
   /** The check-in sheet's rows of flights. */
   static List<TravelPapers.CheckInRow> flights(PlanResult result) {
     return result.rows(TravelPapers.CHECK_IN).stream()
-        .filter(c -> c != null && c.type() == null)
+        .filter(c -> c != null && c.type() == null && !c.notes().isEmpty())
         .toList();
   }
 
@@ -387,6 +400,10 @@ final class TravelSamples {
       case "batteries.user" -> List.of("T1", "T2", "T3", "nobody");
       case "answers.travellers" -> List.of("", "", "T1", "T1; T2", "T9");
       case "travellers.cabinKg" -> List.of("", 2.0, 5.0);
+      case "batteries.chargePieces", "batteries.backPieces" -> List.of("", 3.0, 12.0, 12.0);
+      case "travellers.back" -> List.of("", "", "road");
+      case "flights.from", "flights.to", "answers.date2", "travellers.ownLarge" -> List.of("");
+      case "flights.writtenDevices" -> List.of("", "", 3.0);
       case "travellers.ownSpares", "travellers.ownBanks", "travellers.ownDevices" ->
           List.of("", 0.0, 1.0, 2.0, 16.0);
       case "batteries.battery", "packing.battery" ->
@@ -417,7 +434,7 @@ final class TravelSamples {
       case "batteries.volts" -> List.of(12.0, 14.4);
       case "batteries.ampHours" -> List.of(6.2, 10.0);
       case "batteries.lithium" -> List.of(0.5, 1.5, 3.0);
-      case "batteries.kilograms" -> List.of(0.75, 1.1, 2.1, 60.0);
+      case "batteries.kilograms" -> List.of(0.75, 1.1, 2.1, 4.0);
       case "batteries.charge" -> List.of(0.2, 0.3, 0.31, 1.0);
       case "batteries.cells" -> List.of(4.0, 12.0);
       case "batteries.terminals", "batteries.un383" -> List.of("yes", "yes", "yes", "no");
