@@ -35,7 +35,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     + " a battery by road or freight on purpose: no traveller carries it.")
             .with(
                 book.table("batteries")
-                    .optional("type", "backCharge")
+                    .optional("type", "backPieces")
                     .pick("user", "travellers.traveller")
                     .unit("kilograms", "project.weightUnit", "kg")
                     .shows("carriedPieces")
@@ -50,7 +50,9 @@ public final class BatteryTravelList implements PlanTemplate {
         PlanTab.of(
                 "Packing",
                 "The proposal stands right. Where you decide otherwise, fill in battery, traveller"
-                    + " and pieces here: decided rows win, the rest is proposed again.")
+                    + " and pieces here: decided rows win, the rest is proposed again. To fix the"
+                    + " proposal, copy its cells from Battery to Bag of all rows with a traveller,"
+                    + " and paste them here with Paste Special, values only.")
             .with(
                 book.table("packing")
                     .titled("Decided")
@@ -64,8 +66,8 @@ public final class BatteryTravelList implements PlanTemplate {
                         LINES,
                         "lines",
                         "verdict",
-                        "traveller",
                         "battery",
+                        "traveller",
                         "pieces",
                         "bag",
                         "energy",
@@ -78,6 +80,7 @@ public final class BatteryTravelList implements PlanTemplate {
         summary(),
         checkIn(),
         questions(),
+        packingList(),
         cards(),
         freight(),
         road(),
@@ -117,17 +120,21 @@ public final class BatteryTravelList implements PlanTemplate {
     return PlanTab.of(
             "Project",
             "Who carries which batteries on which flight, and what goes by road or as freight. Fill"
-                + " in the travellers here, then Flights and Batteries; read Packing and Summary.")
+                + " in the travellers here, then Flights and Batteries; read Packing and Summary."
+                + " Packing list, Passenger cards, Freight papers, Road paper, Rule check and"
+                + " Assumptions are hidden: show them with Set Power ▸ Show tabs…")
         .first()
         .with(
             book.fields("The trip", "project", "production", "revision"),
             book.fields(
-                    "Rules and papers", "project", "flightRules", "weightUnit", "issued", "contact")
+                    "Rules and papers", "project", "flightRules", "weightUnit", "issued", "contact", "confirmed")
                 .standIn("issued", "TODAY()"),
             book.fields(
                 "Freight and road",
                 "project",
                 "rest",
+                "freightFrom",
+                "freightTo",
                 "handOver",
                 "needed",
                 "transit",
@@ -137,8 +144,7 @@ public final class BatteryTravelList implements PlanTemplate {
             book.lines("", "project", "verdict", "reasons"),
             book.table("travellers")
                 .titled("Travellers")
-                .optional("ownSpares", "ownDevices")
-                .width("flights", 44)
+                .width("flights", 60)
                 .unit("cabinKg", "project.weightUnit", "kg")
                 .shows("pieces", "wattHours", "weight"));
   }
@@ -179,13 +185,9 @@ public final class BatteryTravelList implements PlanTemplate {
                 "handOverBy"),
             PlanText.cautions(HOT, DAMAGED, CARRIER),
             book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
-                .width("where", 48)
-                .width("reasons", 128),
-            PlanText.notes(
-                "More tabs",
-                "Passenger cards, Freight papers, Road paper, Rule check and Assumptions are hidden:"
-                    + " show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
-                    + " tab."));
+                .width("where", 58)
+                .width("reasons", 118)
+                .tall(2));
   }
 
   private PlanTab checkIn() {
@@ -228,6 +230,20 @@ public final class BatteryTravelList implements PlanTemplate {
                 .tall(4));
   }
 
+  private PlanTab packingList() {
+    return PlanTab.of("Packing list", "For whoever packs: tick what is in its bag or box.")
+        .hidden()
+        .upright()
+        .with(
+            book.list("pack", "bearer", "battery", "amount", "bag", "discharge", "packed")
+                .width("bearer", 60)
+                .width("battery", 50)
+                .width("amount", 34)
+                .width("bag", 20)
+                .width("discharge", 24)
+                .width("packed", 18));
+  }
+
   private PlanTab cards() {
     return PlanTab.of("Passenger cards", "One for each traveller: cut between the blank rows.")
         .hidden()
@@ -235,8 +251,7 @@ public final class BatteryTravelList implements PlanTemplate {
         .with(
             PlanText.cautions(HOT, DAMAGED, CARRIER),
             book.lines("", "papers", "issued", "notes").ofRow(2),
-            book.list(
-                    "cards", "traveller", "battery", "carried", "energy", "pieces", "bag", "notes")
+            book.list("cards", "traveller", "battery", "amount", "carried", "bag", "notes")
                 .width("notes", 110)
                 .tall(6));
   }
@@ -256,6 +271,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     "energy",
                     "un",
                     "name",
+                    "hazard",
                     "instruction",
                     "section",
                     "aircraft",
@@ -298,6 +314,8 @@ public final class BatteryTravelList implements PlanTemplate {
                     "energy",
                     "un",
                     "name",
+                    "hazard",
+                    "tunnel",
                     "provision",
                     "weight",
                     "points",
