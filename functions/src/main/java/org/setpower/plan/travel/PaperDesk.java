@@ -102,7 +102,7 @@ final class PaperDesk {
         } else {
           separate(rows, behind);
         }
-        rows.add(flight(leg));
+        rows.add(flight(leg, before == null || carrier(before) != carrier(leg)));
         behind.add(Behind.of(List.of(), leg));
         before = leg;
       }
@@ -129,9 +129,13 @@ final class PaperDesk {
     }
   }
 
-  /** The row above the types of a flight: its date, carrier, route, rules. */
-  private TravelPapers.CheckInRow flight(Trip.Leg leg) {
-    List<Finding> notes = new ArrayList<>();
+  /**
+   * The row above the types of a flight: its date, carrier, route, rules.
+   *
+   * @param first whether it begins a page, which is handed out alone
+   */
+  private TravelPapers.CheckInRow flight(Trip.Leg leg, boolean first) {
+    List<Finding> notes = new ArrayList<>(first ? alone() : List.of());
     notes.add(
         route(leg).isEmpty()
             ? TravelStatement.FLIGHT.of(leg.date(), leg.carrier())
@@ -156,17 +160,15 @@ final class PaperDesk {
         .map(Carriage.Line::person)
         .filter(p -> p.legs().contains(leg))
         .distinct()
+        .filter(p -> p.ownSpares() + p.ownBanks() > 0)
         .sorted(Comparator.comparing(Trip.Person::id))
-        .forEach(p -> notes.add(counted(p, leg)));
+        .forEach(
+            p ->
+                notes.add(
+                    TravelStatement.COUNTED_OWN.of(
+                        p.name(), spares(p, leg), large(p, leg), banks(p))));
     return new TravelPapers.CheckInRow(
         leg.name(), null, null, null, null, null, null, null, null, notes);
-  }
-
-  /** What a traveller has on a flight of what is counted together, own ones among it. */
-  private Finding counted(Trip.Person person, Trip.Leg leg) {
-    boolean own = person.ownSpares() + person.ownBanks() > 0;
-    TravelStatement statement = own ? TravelStatement.COUNTED_OWN : TravelStatement.COUNTED;
-    return statement.of(person.name(), spares(person, leg), large(person, leg), banks(person));
   }
 
   private TravelPapers.CheckInRow checkIn(Trip.Leg leg, List<Carriage.Line> lines) {
@@ -185,7 +187,7 @@ final class PaperDesk {
             .min(Comparator.naturalOrder())
             .orElse(null);
     List<Finding> notes = new ArrayList<>();
-    answers.answer(leg, first.person(), battery).ifPresent(c -> answer(leg, battery, c, notes));
+    answers.answer(leg, first.person(), battery).ifPresent(c -> answer(List.of(leg), battery, c, notes));
     if (battery.workedOut()) {
       notes.add(workedOut(battery));
     }
@@ -227,19 +229,19 @@ final class PaperDesk {
   }
 
   private static void answer(
-      Trip.Leg leg, Facts battery, AnswerBook.Covers covers, List<Finding> notes) {
+      List<Trip.Leg> legs, Facts battery, AnswerBook.Covers covers, List<Finding> notes) {
+    String flights = legs.stream().map(Trip.Leg::name).collect(Collectors.joining(", "));
     notes.add(
         covers.typed().answered() == null
             ? TravelStatement.ANSWER_UNDATED.of(
-                leg.name(), covers.number(), covers.typed().reference())
+                flights, covers.number(), covers.typed().reference())
             : TravelStatement.ANSWER.of(
-                leg.name(),
-                covers.number(),
-                covers.typed().reference(),
-                covers.typed().answered()));
-    int most = PersonLimits.most(battery, leg);
-    if (covers.number() > most) {
-      notes.add(TravelStatement.ANSWER_USED.of(leg.name(), most));
+                flights, covers.number(), covers.typed().reference(), covers.typed().answered()));
+    for (Trip.Leg leg : legs) {
+      int most = PersonLimits.most(battery, leg);
+      if (covers.number() > most) {
+        notes.add(TravelStatement.ANSWER_USED.of(leg.name(), most));
+      }
     }
   }
 
@@ -330,6 +332,16 @@ final class PaperDesk {
             : TravelStatement.CARD_REVISION.of(project.production(), project.revision(), issued));
   }
 
+  /** Whose a page is that is handed out alone. */
+  private List<Finding> alone() {
+    List<Finding> notes = new ArrayList<>();
+    stamp().ifPresent(notes::add);
+    if (trip.project.contact() != null) {
+      notes.add(TravelStatement.CONTACT.of(trip.project.contact()));
+    }
+    return notes;
+  }
+
   private static TravelPapers.CardRow card(Trip.Person person, List<Finding> notes) {
     return new TravelPapers.CardRow(person.name(), null, null, null, null, null, null, notes);
   }
@@ -386,11 +398,7 @@ final class PaperDesk {
 
   /** The row above the flights of a traveller: whose card it is, and what is one's own. */
   private TravelPapers.CardRow card(Trip.Person person) {
-    List<Finding> notes = new ArrayList<>();
-    stamp().ifPresent(notes::add);
-    if (trip.project.contact() != null) {
-      notes.add(TravelStatement.CONTACT.of(trip.project.contact()));
-    }
+    List<Finding> notes = alone();
     if (person.ownSpares() + person.ownBanks() > 0) {
       notes.add(TravelStatement.OWN.of(person.ownSpares(), person.ownBanks()));
     }
@@ -442,11 +450,13 @@ final class PaperDesk {
 
   private List<Finding> notes(Carriage.Line line) {
     List<Finding> notes = new ArrayList<>();
+    Map<AnswerBook.Covers, List<Trip.Leg>> answered = new LinkedHashMap<>();
     for (Trip.Leg leg : line.person().legs()) {
       answers
           .answer(leg, line.person(), line.battery())
-          .ifPresent(c -> answer(leg, line.battery(), c, notes));
+          .ifPresent(c -> answered.computeIfAbsent(c, k -> new ArrayList<>()).add(leg));
     }
+    answered.forEach((c, legs) -> answer(legs, line.battery(), c, notes));
     if (line.battery().workedOut()) {
       notes.add(workedOut(line.battery()));
     }
@@ -504,9 +514,16 @@ final class PaperDesk {
   private List<Finding> day(TravelPapers.Direction direction, TravelStatement byHand) {
     boolean out = direction == TravelPapers.Direction.OUT;
     LocalDate day = out ? trip.project.handOver() : trip.project.backOn();
-    return day == null
-        ? List.of(byHand.of())
-        : List.of(TravelStatement.HANDED_OVER.of(day), byHand.of());
+    List<Finding> notes = new ArrayList<>();
+    if (day != null) {
+      notes.add(TravelStatement.HANDED_OVER.of(day));
+    }
+    notes.add(byHand.of());
+    if (byHand == TravelStatement.GROSS) {
+      notes.add(TravelStatement.FREIGHT_DATA.of());
+      notes.addAll(alone());
+    }
+    return notes;
   }
 
   private List<OnwardDesk.Rest> rest(Predicate<OnwardDesk.Rest> belongs) {
@@ -577,7 +594,7 @@ final class PaperDesk {
     List<TravelPapers.RoadRow> rows = new ArrayList<>();
     paged(
         r -> r.way() == Onward.ROAD,
-        () -> rows.add(roadHead(null, ResultTable.NEW_PAGE, List.of())),
+        () -> rows.add(null),
         d -> rows.add(roadHead(d, way(d), day(d, TravelStatement.PACKAGES))),
         r -> rows.add(road(r)));
     return rows;
@@ -626,7 +643,8 @@ final class PaperDesk {
     int air = withheld(r -> r.way().isAir()) + stopped;
     int byRoad = withheld(r -> r.way() == Onward.ROAD) + stopped;
     int freight = rest(r -> r.way().isAir()).size();
-    List<TravelPapers.RoadRow> road = road().stream().filter(r -> r.pieces() != null).toList();
+    List<TravelPapers.RoadRow> road =
+        road().stream().filter(r -> r != null && r.pieces() != null).toList();
     int types = (int) checkIn().stream().filter(r -> r != null && r.type() != null).count();
     return List.of(
         paper(types, lines, baggageNotes()),

@@ -28,8 +28,6 @@ public enum TravelStatement implements FindingKey {
   /** Arguments: spares, over 100 Wh, power banks that a person may take. */
   TOGETHER("paper.together"),
   /** Arguments: traveller, spares, over 100 Wh, power banks. */
-  COUNTED("paper.counted"),
-  /** Arguments: traveller, spares, over 100 Wh, power banks. */
   COUNTED_OWN("paper.countedOwn"),
   /** Arguments: max. pieces. */
   TOGETHER_DEVICES("paper.togetherDevices"),

@@ -383,7 +383,9 @@ final class TravelSamples {
 
   /** The rows of the road paper, without heads. */
   static List<TravelPapers.RoadRow> road(PlanResult result) {
-    return result.rows(TravelPapers.ROAD).stream().filter(r -> r.pieces() != null).toList();
+    return result.rows(TravelPapers.ROAD).stream()
+        .filter(r -> r != null && r.pieces() != null)
+        .toList();
   }
 
   /** The check-in sheet's rows of types. */

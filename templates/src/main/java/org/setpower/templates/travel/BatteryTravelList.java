@@ -49,10 +49,9 @@ public final class BatteryTravelList implements PlanTemplate {
                         "usedEnergy")),
         PlanTab.of(
                 "Packing",
-                "The proposal stands right. Where you decide otherwise, fill in battery, traveller"
-                    + " and pieces here: decided rows win, the rest is proposed again. To fix the"
-                    + " proposal, copy its cells from Battery to Bag of all rows with a traveller,"
-                    + " and paste them here with Paste Special, values only.")
+                "The proposal stands right. Decided rows win, the rest is proposed again. To fix the"
+                    + " proposal, copy its rows with a traveller, from Battery to Bag, and paste"
+                    + " them into Battery here, values only.")
             .with(
                 book.table("packing")
                     .titled("Decided")
@@ -121,8 +120,7 @@ public final class BatteryTravelList implements PlanTemplate {
             "Project",
             "Who carries which batteries on which flight, and what goes by road or as freight. Fill"
                 + " in the travellers here, then Flights and Batteries; read Packing and Summary."
-                + " Packing list, Passenger cards, Freight papers, Road paper, Rule check and"
-                + " Assumptions are hidden: show them with Set Power ▸ Show tabs…")
+                + " Papers and more tabs are hidden: Set Power ▸ Show tabs…")
         .first()
         .with(
             book.fields("The trip", "project", "production", "revision"),
@@ -185,8 +183,8 @@ public final class BatteryTravelList implements PlanTemplate {
                 "handOverBy"),
             PlanText.cautions(HOT, DAMAGED, CARRIER),
             book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
-                .width("where", 58)
-                .width("reasons", 118)
+                .width("where", 60)
+                .width("reasons", 108)
                 .tall(2));
   }
 
@@ -249,10 +247,12 @@ public final class BatteryTravelList implements PlanTemplate {
         .hidden()
         .upright()
         .with(
-            PlanText.cautions(HOT, DAMAGED, CARRIER),
-            book.lines("", "papers", "issued", "notes").ofRow(2),
             book.list("cards", "traveller", "battery", "amount", "carried", "bag", "notes")
-                .width("notes", 110)
+                .width("traveller", 40)
+                .width("amount", 26)
+                .width("carried", 24)
+                .width("bag", 18)
+                .width("notes", 150)
                 .tall(6));
   }
 
