@@ -102,8 +102,11 @@ final class PaperDesk {
         } else {
           separate(rows, behind);
         }
-        rows.add(flight(leg, before == null || carrier(before) != carrier(leg)));
-        behind.add(Behind.of(List.of(), leg));
+        boolean later = before != null && carrier(before) != carrier(leg);
+        for (TravelPapers.CheckInRow head : heads(leg, later)) {
+          rows.add(head);
+          behind.add(Behind.of(List.of(), leg));
+        }
         before = leg;
       }
       rows.add(checkIn(leg, group.getValue()));
@@ -130,12 +133,49 @@ final class PaperDesk {
   }
 
   /**
-   * The row above the types of a flight: its date, carrier, route, rules.
+   * The rows above the types of a flight.
    *
-   * @param first whether it begins a page, which is handed out alone
+   * @param later whether it begins a page after the first, which has not the head of the sheet
    */
-  private TravelPapers.CheckInRow flight(Trip.Leg leg, boolean first) {
-    List<Finding> notes = new ArrayList<>(first ? alone() : List.of());
+  private List<TravelPapers.CheckInRow> heads(Trip.Leg leg, boolean later) {
+    List<TravelPapers.CheckInRow> rows = new ArrayList<>();
+    if (later && !alone().isEmpty()) {
+      rows.add(head(leg, null, alone()));
+    }
+    rows.add(head(leg, null, flight(leg)));
+    List<Finding> together = new ArrayList<>();
+    together.add(new Finding(TravelStatement.TOGETHER, List.copyOf(leg.used())));
+    if (leg.devices() != CabinEdition.NONE) {
+      together.add(TravelStatement.TOGETHER_DEVICES.of(leg.devices()));
+    }
+    rows.add(head(leg, null, together));
+    carried().stream()
+        .map(Carriage.Line::person)
+        .filter(p -> p.legs().contains(leg))
+        .distinct()
+        .filter(p -> p.ownSpares() + p.ownBanks() > 0)
+        .sorted(Comparator.comparing(Trip.Person::id))
+        .forEach(
+            p ->
+                rows.add(
+                    head(
+                        leg,
+                        p.name(),
+                        List.of(
+                            TravelStatement.COUNTED_OWN.of(
+                                spares(p, leg), large(p, leg), banks(p))))));
+    return rows;
+  }
+
+  private static TravelPapers.CheckInRow head(
+      Trip.Leg leg, String traveller, List<Finding> notes) {
+    return new TravelPapers.CheckInRow(
+        leg.name(), null, null, null, null, null, null, null, traveller, notes);
+  }
+
+  /** Date, carrier, route and rules of a flight. */
+  private List<Finding> flight(Trip.Leg leg) {
+    List<Finding> notes = new ArrayList<>();
     notes.add(
         route(leg).isEmpty()
             ? TravelStatement.FLIGHT.of(leg.date(), leg.carrier())
@@ -152,23 +192,7 @@ final class PaperDesk {
         notes.add(new Finding(TravelStatement.USED, List.copyOf(leg.used())));
       }
     }
-    notes.add(new Finding(TravelStatement.TOGETHER, List.copyOf(leg.used())));
-    if (leg.devices() != CabinEdition.NONE) {
-      notes.add(TravelStatement.TOGETHER_DEVICES.of(leg.devices()));
-    }
-    carried().stream()
-        .map(Carriage.Line::person)
-        .filter(p -> p.legs().contains(leg))
-        .distinct()
-        .filter(p -> p.ownSpares() + p.ownBanks() > 0)
-        .sorted(Comparator.comparing(Trip.Person::id))
-        .forEach(
-            p ->
-                notes.add(
-                    TravelStatement.COUNTED_OWN.of(
-                        p.name(), spares(p, leg), large(p, leg), banks(p))));
-    return new TravelPapers.CheckInRow(
-        leg.name(), null, null, null, null, null, null, null, null, notes);
+    return notes;
   }
 
   private TravelPapers.CheckInRow checkIn(Trip.Leg leg, List<Carriage.Line> lines) {
@@ -478,7 +502,9 @@ final class PaperDesk {
     paged(
         air ? r -> r.way().isAir() : r -> r.way() == Onward.ROAD,
         () -> behind.add(null),
-        head -> behind.add(null),
+        d ->
+            day(d, air ? TravelStatement.GROSS : TravelStatement.PACKAGES)
+                .forEach(n -> behind.add(null)),
         r -> behind.add(Behind.of(r.battery(), trip)));
     return behind;
   }
@@ -519,7 +545,7 @@ final class PaperDesk {
       notes.add(TravelStatement.HANDED_OVER.of(day));
     }
     notes.add(byHand.of());
-    if (byHand == TravelStatement.GROSS) {
+    if (byHand == TravelStatement.GROSS && !out) { // a page without the head of the sheet
       notes.add(TravelStatement.FREIGHT_DATA.of());
       notes.addAll(alone());
     }
@@ -544,17 +570,17 @@ final class PaperDesk {
     List<TravelPapers.FreightRow> rows = new ArrayList<>();
     paged(
         r -> r.way().isAir(),
-        () -> rows.add(freightHead(null, ResultTable.NEW_PAGE, List.of())),
-        d -> rows.add(freightHead(d, way(d), day(d, TravelStatement.GROSS))),
+        () -> rows.add(freightHead(null, ResultTable.NEW_PAGE, null)),
+        d -> day(d, TravelStatement.GROSS).forEach(n -> rows.add(freightHead(d, way(d), n))),
         r -> rows.add(freight(r)));
     return rows;
   }
 
   private static TravelPapers.FreightRow freightHead(
-      TravelPapers.Direction direction, String way, List<Finding> notes) {
+      TravelPapers.Direction direction, String way, Finding note) {
     return new TravelPapers.FreightRow(
         direction, way, null, null, null, null, null, null, null, null, null, null, null, null, null,
-        null, null, null, null, notes);
+        null, null, null, null, note == null ? List.of() : List.of(note));
   }
 
   private static TravelPapers.FreightRow freight(OnwardDesk.Rest r) {
@@ -595,15 +621,15 @@ final class PaperDesk {
     paged(
         r -> r.way() == Onward.ROAD,
         () -> rows.add(null),
-        d -> rows.add(roadHead(d, way(d), day(d, TravelStatement.PACKAGES))),
+        d -> day(d, TravelStatement.PACKAGES).forEach(n -> rows.add(roadHead(d, way(d), n))),
         r -> rows.add(road(r)));
     return rows;
   }
 
   private static TravelPapers.RoadRow roadHead(
-      TravelPapers.Direction direction, String way, List<Finding> notes) {
+      TravelPapers.Direction direction, String way, Finding note) {
     return new TravelPapers.RoadRow(
-        direction, way, null, null, null, null, null, null, null, null, null, notes);
+        direction, way, null, null, null, null, null, null, null, null, null, List.of(note));
   }
 
   private static TravelPapers.RoadRow road(OnwardDesk.Rest r) {

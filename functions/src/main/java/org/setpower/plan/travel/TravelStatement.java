@@ -27,7 +27,7 @@ public enum TravelStatement implements FindingKey {
   ANSWER_USED("paper.answerUsed"),
   /** Arguments: spares, over 100 Wh, power banks that a person may take. */
   TOGETHER("paper.together"),
-  /** Arguments: traveller, spares, over 100 Wh, power banks. */
+  /** Arguments: spares, over 100 Wh, power banks. */
   COUNTED_OWN("paper.countedOwn"),
   /** Arguments: max. pieces. */
   TOGETHER_DEVICES("paper.togetherDevices"),

@@ -38,8 +38,9 @@ class TravelCountsTest {
   }
 
   private static String checkIn(PlanResult result) {
-    return TravelSamples.flights(result).stream()
-        .map(c -> said(c.notes()))
+    return result.rows(TravelPapers.CHECK_IN).stream()
+        .filter(c -> c != null)
+        .map(c -> c.travellers() + ": " + said(c.notes()))
         .collect(Collectors.joining("\n"));
   }
 
@@ -121,7 +122,7 @@ class TravelCountsTest {
     PlanResult result = trip.calculate();
     assertThat(checkIn(result))
         .contains("All spares of a person together: max. 20")
-        .contains("gaffer: spares 9, over 100 Wh 0, power banks 2, own ones among them");
+        .contains("gaffer: Spares 9, over 100 Wh 0, power banks 2, own ones among them");
     assertThat(TravelSamples.types(result))
         .filteredOn(r -> r.type().startsWith("P9"))
         .allMatch(r -> r.maxCarried() == null);

@@ -398,7 +398,14 @@ final class TravelSamples {
   /** The check-in sheet's rows of flights. */
   static List<TravelPapers.CheckInRow> flights(PlanResult result) {
     return result.rows(TravelPapers.CHECK_IN).stream()
-        .filter(c -> c != null && c.type() == null && !c.notes().isEmpty())
+        .filter(c -> c != null && c.type() == null)
+        .filter(
+            c ->
+                c.notes().stream()
+                    .anyMatch(
+                        n ->
+                            n.key() == TravelStatement.FLIGHT
+                                || n.key() == TravelStatement.FLIGHT_ROUTE))
         .toList();
   }
 
