@@ -38,8 +38,8 @@ public final class BatteryTravelList implements PlanTemplate {
                     .optional("type", "backPieces")
                     .pick("user", "travellers.traveller")
                     .unit("kilograms", "project.weightUnit", "kg")
-                    .shows("carriedPieces")
                     .more(
+                        "carriedPieces",
                         "heldPieces",
                         "freightPieces",
                         "roadPieces",
@@ -118,9 +118,9 @@ public final class BatteryTravelList implements PlanTemplate {
   private PlanTab project() {
     return PlanTab.of(
             "Project",
-            "Who carries which batteries on which flight, and what goes by road or as freight. Fill"
-                + " in the travellers here, then Flights and Batteries; read Packing and Summary."
-                + " Papers and more tabs are hidden: Set Power ▸ Show tabs…")
+            "Who carries which batteries, and what goes by road or as freight. Fill in the travellers,"
+                + " then Flights and Batteries; read Packing and Summary. More tabs: Set Power ▸ Show"
+                + " tabs…")
         .first()
         .with(
             book.fields("The trip", "project", "production", "revision"),
@@ -142,7 +142,7 @@ public final class BatteryTravelList implements PlanTemplate {
             book.lines("", "project", "verdict", "reasons"),
             book.table("travellers")
                 .titled("Travellers")
-                .width("flights", 60)
+                .width("flights", 70)
                 .unit("cabinKg", "project.weightUnit", "kg")
                 .shows("pieces", "wattHours", "weight"));
   }
