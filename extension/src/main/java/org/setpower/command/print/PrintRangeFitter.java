@@ -260,8 +260,7 @@ public final class PrintRangeFitter {
   private static BitSet newPages(Object[][] values, CellRangeAddress all) {
     BitSet begins = new BitSet();
     for (int i = 0; i < values.length; i++) {
-      begins.set(
-          all.StartRow + i, Arrays.stream(values[i]).anyMatch(ResultTable.NEW_PAGE::equals));
+      begins.set(all.StartRow + i, Arrays.stream(values[i]).anyMatch(ResultTable.NEW_PAGE::equals));
     }
     return begins;
   }
@@ -292,11 +291,7 @@ public final class PrintRangeFitter {
   }
 
   private static List<Pagination.Stretch> stretches(
-      XSpreadsheet sheet,
-      CellRangeAddress all,
-      BitSet shown,
-      BitSet begins,
-      CellRangeAddress heads)
+      XSpreadsheet sheet, CellRangeAddress all, BitSet shown, BitSet begins, CellRangeAddress heads)
       throws Exception {
     for (var pageBreak : Uno.as(XSheetPageBreak.class, sheet).getRowPageBreaks()) {
       if (pageBreak.ManualBreak) {

@@ -321,7 +321,8 @@ class BatteryTravelListIT {
             battery.put("chargePieces", 2.0);
             change.accept(battery);
             book.rows("batteries", battery);
-            assertThat(book.column("freight.battery").stream().filter("P294"::equals)).hasSize(rows);
+            assertThat(book.column("freight.battery").stream().filter("P294"::equals))
+                .hasSize(rows);
             assertThat(book.page("Freight papers").contains("P294")).isEqualTo(rows == 1);
             assertThat(book.page("Freight papers")).contains("not a Shipper's Declaration");
             if (rows == 1) {
@@ -710,8 +711,8 @@ class BatteryTravelListIT {
   }
 
   /**
-   * Summary, cards on two pages, road or freight, a check-in sheet for each carrier; and the packing
-   * list.
+   * Summary, cards on two pages, road or freight, a check-in sheet for each carrier; and the
+   * packing list.
    */
   private static final int PAGES = 1 + 2 + 1 + 2 + 1;
 

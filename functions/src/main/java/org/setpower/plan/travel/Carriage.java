@@ -185,7 +185,9 @@ final class Carriage {
       int pieces = limit.own() + counted.stream().mapToInt(Line::pieces).sum();
       if (pieces > limit.most() && !counted.isEmpty()) {
         Set<Integer> rows =
-            counted.stream().map(l -> l.battery.row()).collect(Collectors.toCollection(TreeSet::new));
+            counted.stream()
+                .map(l -> l.battery.row())
+                .collect(Collectors.toCollection(TreeSet::new));
         exceeded.computeIfAbsent(List.of(rows, pieces), k -> new ArrayList<>()).add(limit);
       }
     }

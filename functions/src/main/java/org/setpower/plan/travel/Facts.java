@@ -39,8 +39,8 @@ record Facts(
   private static final double SAME = 0.05;
 
   /**
-   * Wh of a kilogram below and above which no battery is, whatever its cells: lead has 30 to 40, the
-   * best lithium metal cells less than 700 (common practice).
+   * Wh of a kilogram below and above which no battery is, whatever its cells: lead has 30 to 40,
+   * the best lithium metal cells less than 700 (common practice).
    */
   private static final double POOREST = 20;
 

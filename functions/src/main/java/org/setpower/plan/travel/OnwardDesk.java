@@ -295,7 +295,9 @@ final class OnwardDesk {
       freight = freight(battery, day).orElse(null);
     } else if (way == Onward.ROAD) {
       RoadBook book = trip.project.roadRules() == null ? RoadBook.ADR : trip.project.roadRules();
-      road = RoadRule.of(book.word(), cells(battery), roadDay(trip, day).orElse(LocalDate.MAX)).orElse(null);
+      road =
+          RoadRule.of(book.word(), cells(battery), roadDay(trip, day).orElse(LocalDate.MAX))
+              .orElse(null);
     }
     return new Rest(battery, pieces, way, direction, freight, road);
   }
@@ -433,8 +435,7 @@ final class OnwardDesk {
                 rest.discharge()));
       } else if (rest.stated() > rest.battery.quantity()) {
         findings.add(
-            Finding.of(
-                TravelFinding.FREIGHT_CHARGE_MANY, rest.stated(), rest.battery.quantity()));
+            Finding.of(TravelFinding.FREIGHT_CHARGE_MANY, rest.stated(), rest.battery.quantity()));
       }
     } else if (!Double.isNaN(limit)
         && (rest.chargeOfAll() == null || Facts.dustless(charge) > limit)) {
@@ -478,15 +479,14 @@ final class OnwardDesk {
       findings.add(Finding.of(TravelFinding.ROAD_NO_RULE, rest.battery.chemistry().word()));
       return;
     }
-    LocalDate day = direction == TravelPapers.Direction.OUT ? trip.project.handOver() : trip.project.backOn();
+    LocalDate day =
+        direction == TravelPapers.Direction.OUT ? trip.project.handOver() : trip.project.backOn();
     if (roadDay(trip, day).filter(d -> d.isAfter(rest.road.validTo())).isPresent()) {
       findings.add(
           trip.project.transport() == null
               ? Finding.of(TravelFinding.ROAD_PAST, rest.road.validTo())
               : Finding.of(
-                  TravelFinding.ROAD_PAST_ANSWERED,
-                  rest.road.validTo(),
-                  trip.project.transport()));
+                  TravelFinding.ROAD_PAST_ANSWERED, rest.road.validTo(), trip.project.transport()));
     }
     cells(rest, rest.road.smallBattery(), findings);
     if (rest.road.confirm()) {

@@ -88,16 +88,7 @@ final class PaperDesk {
         if (before != null && carrier(before) != carrier(leg)) {
           rows.add(
               new TravelPapers.CheckInRow(
-                  ResultTable.NEW_PAGE,
-                  null,
-                  null,
-                  null,
-                  null,
-                  null,
-                  null,
-                  null,
-                  null,
-                  List.of()));
+                  ResultTable.NEW_PAGE, null, null, null, null, null, null, null, null, List.of()));
           behind.add(null);
         } else {
           separate(rows, behind);
@@ -167,8 +158,7 @@ final class PaperDesk {
     return rows;
   }
 
-  private static TravelPapers.CheckInRow head(
-      Trip.Leg leg, String traveller, List<Finding> notes) {
+  private static TravelPapers.CheckInRow head(Trip.Leg leg, String traveller, List<Finding> notes) {
     return new TravelPapers.CheckInRow(
         leg.name(), null, null, null, null, null, null, null, traveller, notes);
   }
@@ -211,7 +201,9 @@ final class PaperDesk {
             .min(Comparator.naturalOrder())
             .orElse(null);
     List<Finding> notes = new ArrayList<>();
-    answers.answer(leg, first.person(), battery).ifPresent(c -> answer(List.of(leg), battery, c, notes));
+    answers
+        .answer(leg, first.person(), battery)
+        .ifPresent(c -> answer(List.of(leg), battery, c, notes));
     if (battery.workedOut()) {
       notes.add(workedOut(battery));
     }
@@ -429,7 +421,9 @@ final class PaperDesk {
     return card(person, notes);
   }
 
-  /** A flight with what counts together on it, own batteries among it, and how many there may be. */
+  /**
+   * A flight with what counts together on it, own batteries among it, and how many there may be.
+   */
   private List<Finding> flight(Trip.Person person, Trip.Leg leg) {
     List<Finding> notes = new ArrayList<>();
     notes.add(
@@ -441,8 +435,7 @@ final class PaperDesk {
             ? TravelStatement.COUNT_SPARES_OPEN.of(spares(person, leg))
             : TravelStatement.COUNT_SPARES.of(spares(person, leg), leg.spares()));
     if (leg.over() != CabinEdition.NONE) {
-      notes.add(
-          TravelStatement.COUNT_LARGE.of(large(person, leg), carriage.large(person, leg)));
+      notes.add(TravelStatement.COUNT_LARGE.of(large(person, leg), carriage.large(person, leg)));
     }
     if (leg.banks() != CabinEdition.NONE) {
       notes.add(TravelStatement.COUNT_BANKS.of(banks(person), leg.banks()));
@@ -579,8 +572,26 @@ final class PaperDesk {
   private static TravelPapers.FreightRow freightHead(
       TravelPapers.Direction direction, String way, Finding note) {
     return new TravelPapers.FreightRow(
-        direction, way, null, null, null, null, null, null, null, null, null, null, null, null, null,
-        null, null, null, null, note == null ? List.of() : List.of(note));
+        direction,
+        way,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        note == null ? List.of() : List.of(note));
   }
 
   private static TravelPapers.FreightRow freight(OnwardDesk.Rest r) {

@@ -86,7 +86,8 @@ record Route(List<Trip.Leg> legs) {
 
   private void broken(List<Finding> findings) {
     Map<LocalDate, List<Trip.Leg>> days =
-        legs.stream().collect(Collectors.groupingBy(Route::date, TreeMap::new, Collectors.toList()));
+        legs.stream()
+            .collect(Collectors.groupingBy(Route::date, TreeMap::new, Collectors.toList()));
     String place = null;
     for (List<Trip.Leg> day : days.values()) {
       Map<String, Integer> leavings = leavings(day);

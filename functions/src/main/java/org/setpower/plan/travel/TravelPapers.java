@@ -711,7 +711,8 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "Tunnel restriction code under ADR; blank under the provision of small batteries.")
+              rule =
+                  "Tunnel restriction code under ADR; blank under the provision of small batteries.")
           String tunnel,
       @Result(
               key = "provision",

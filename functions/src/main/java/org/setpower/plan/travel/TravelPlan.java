@@ -134,16 +134,14 @@ public final class TravelPlan {
     if (isOneWay()) {
       whole.add(Finding.of(TravelFinding.NO_RETURN, pieces(stranded())));
     }
-    int away =
-        (trip.project.back() == Onward.STAYS ? 0 : onward.away()) + pieces(backAnotherWay());
+    int away = (trip.project.back() == Onward.STAYS ? 0 : onward.away()) + pieces(backAnotherWay());
     if (away > 0 && trip.project.backOn() == null) {
       whole.add(Finding.of(TravelFinding.NO_WAY_BACK, away));
     }
     LocalDate by = onward.handOverBy();
     LocalDate issued = trip.project.issued();
     LocalDate handOver = trip.project.handOver();
-    boolean goes =
-        onward.gate().all().stream().anyMatch(r -> r.item().way() != Onward.STAYS);
+    boolean goes = onward.gate().all().stream().anyMatch(r -> r.item().way() != Onward.STAYS);
     if (goes && handOver != null && issued != null && handOver.isBefore(issued)) {
       whole.add(Finding.of(TravelFinding.HAND_OVER_BEFORE, handOver, issued));
     }

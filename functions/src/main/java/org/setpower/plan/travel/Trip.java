@@ -76,8 +76,7 @@ final class Trip {
 
     /** Whether its carrier's limits stand in place of rules that are not held. */
     boolean isWritten() {
-      return typed.writtenReference() != null
-          && hasLimits();
+      return typed.writtenReference() != null && hasLimits();
     }
 
     /** Whether a limit of its carrier is typed. */

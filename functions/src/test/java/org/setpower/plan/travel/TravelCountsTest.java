@@ -75,7 +75,9 @@ class TravelCountsTest {
         .contains("2 a person, " + asked + " in all");
   }
 
-  /** IATA leaflet 2018, Table 2.3.A: 20 spares, the operator may allow more; 15 devices likewise. */
+  /**
+   * IATA leaflet 2018, Table 2.3.A: 20 spares, the operator may allow more; 15 devices likewise.
+   */
   @Test
   void the_carriers_written_limit_counts_above_20_where_the_rule_says_so() {
     Ranges trip = add(flight(TODAY), "P98", 98, 40);
@@ -201,8 +203,7 @@ class TravelCountsTest {
     } else {
       assertThat(found).containsExactly(key);
     }
-    assertThat(
-            trip.calculate().rows(TravelResults.BATTERIES).get(0).verdict() == Verdict.STOP)
+    assertThat(trip.calculate().rows(TravelResults.BATTERIES).get(0).verdict() == Verdict.STOP)
         .isEqualTo("travel.energyImpossible".equals(key));
   }
 

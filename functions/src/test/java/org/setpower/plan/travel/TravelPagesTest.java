@@ -126,8 +126,7 @@ class TravelPagesTest {
     assertThat(RoadRule.all()).hasSizeGreaterThan(5);
     for (RoadRule rule : RoadRule.all()) {
       assertThat(rule.validTo()).isAfter(rule.validFrom());
-      assertThat(List.of(rule.edition(), rule.hazard(), rule.source()))
-          .noneMatch(String::isEmpty);
+      assertThat(List.of(rule.edition(), rule.hazard(), rule.source())).noneMatch(String::isEmpty);
     }
   }
 

@@ -336,8 +336,7 @@ class TravelPapersTest {
     TravelPapers.CardRow head = trip.calculate().rows(TravelPapers.CARDS).get(0);
     assertThat(head.traveller()).isEqualTo("gaffer");
     assertThat(keys(head.notes()))
-        .containsExactly(
-            TravelStatement.CARD_DATE, TravelStatement.CONTACT, TravelStatement.OWN);
+        .containsExactly(TravelStatement.CARD_DATE, TravelStatement.CONTACT, TravelStatement.OWN);
     assertThat(keys(trip.calculate().rows(TravelPapers.CARDS).get(1).notes()))
         .containsExactly(
             TravelStatement.CARD_FLIGHT,

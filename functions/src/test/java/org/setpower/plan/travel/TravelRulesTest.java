@@ -235,7 +235,9 @@ class TravelRulesTest {
         .isEqualTo(1);
   }
 
-  /** No edition leaves it to the carrier to approve more than two power banks or two over 100 Wh. */
+  /**
+   * No edition leaves it to the carrier to approve more than two power banks or two over 100 Wh.
+   */
   @Test
   void a_carriers_limit_is_never_milder_than_the_rules() {
     Ranges trip = add(flight(TODAY), "bank", 74, 40, "carried", "power bank");
@@ -652,8 +654,7 @@ class TravelRulesTest {
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
     assertThat(trip.calculate().rows(TravelResults.SUMMARY).get(0).fewestTravellers()).isEqualTo(3);
     assertThat(TravelSamples.flights(trip.calculate()))
-        .extracting(
-            r -> r.notes().stream().filter(n -> n.key() == TravelStatement.RULES).toList())
+        .extracting(r -> r.notes().stream().filter(n -> n.key() == TravelStatement.RULES).toList())
         .hasSize(2)
         .doesNotHaveDuplicates();
   }

@@ -125,7 +125,13 @@ public final class BatteryTravelList implements PlanTemplate {
         .with(
             book.fields("The trip", "project", "production", "revision"),
             book.fields(
-                    "Rules and papers", "project", "flightRules", "weightUnit", "issued", "contact", "confirmed")
+                    "Rules and papers",
+                    "project",
+                    "flightRules",
+                    "weightUnit",
+                    "issued",
+                    "contact",
+                    "confirmed")
                 .standIn("issued", "TODAY()"),
             book.fields(
                 "Freight and road",
