@@ -27,6 +27,7 @@ import java.util.BitSet;
 import java.util.List;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.ResultTable;
 import org.setpower.uno.Uno;
 
 /**
@@ -129,7 +130,11 @@ public final class PrintRangeFitter {
     }
     List<Pagination.Stretch> stretches =
         stretches(
-            sheet, all, shown(sheet, all, values, tables), list ? printed.getTitleRows() : null);
+            sheet,
+            all,
+            shown(sheet, all, values, tables),
+            newPages(values, all),
+            list ? printed.getTitleRows() : null);
     PageFormat.Fit paper = PageFormat.fit(style(sheet), widths(sheet, all));
     int last = stretches.get(stretches.size() - 1).last();
     List<Pagination.Part> parts =
@@ -279,9 +284,18 @@ public final class PrintRangeFitter {
     return shown;
   }
 
-  /** Nothing, or the mark below the rows of a table. */
+  /** Nothing, the mark below the rows of a table, or that of a new page. */
   private static boolean isBlank(Object value) {
-    return value.equals("") || value.equals(InputTable.END);
+    return value.equals("") || value.equals(InputTable.END) || value.equals(ResultTable.NEW_PAGE);
+  }
+
+  /** The rows after which a plan begins a page. */
+  private static BitSet newPages(Object[][] values, CellRangeAddress all) {
+    BitSet begins = new BitSet();
+    for (int i = 0; i < values.length; i++) {
+      begins.set(all.StartRow + i, Arrays.stream(values[i]).anyMatch(ResultTable.NEW_PAGE::equals));
+    }
+    return begins;
   }
 
   private static boolean isEmpty(CellRangeAddress table, BitSet shown) {
@@ -310,11 +324,12 @@ public final class PrintRangeFitter {
   }
 
   private static List<Pagination.Stretch> stretches(
-      XSpreadsheet sheet, CellRangeAddress all, BitSet shown, CellRangeAddress heads)
+      XSpreadsheet sheet, CellRangeAddress all, BitSet shown, BitSet begins, CellRangeAddress heads)
       throws Exception {
-    BitSet begins = new BitSet();
     for (var pageBreak : Uno.as(XSheetPageBreak.class, sheet).getRowPageBreaks()) {
-      begins.set(pageBreak.Position, pageBreak.ManualBreak);
+      if (pageBreak.ManualBreak) {
+        begins.set(pageBreak.Position);
+      }
     }
     List<Pagination.Stretch> stretches = new ArrayList<>();
     int before = all.StartRow;

@@ -152,7 +152,10 @@ public final class PlanResult {
     int place = filled.table().place(key);
     for (int r = 0; r < last(filled); r++) {
       Object value = filled.table().value(filled.rows().get(r), place);
-      matrix[first + r][column] = cell(value, messages, locale);
+      matrix[first + r][column] =
+          value instanceof TextEnum word && filled.table().columns().get(place).translated()
+              ? messages.text(word.word())
+              : cell(value, messages, locale);
     }
   }
 

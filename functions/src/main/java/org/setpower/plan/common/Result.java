@@ -25,6 +25,9 @@ public @interface Result {
   /** Unit of the number; empty without one. */
   String unit() default "";
 
+  /** Whether the word of a {@link org.setpower.base.TextEnum} is translated: on paper it is. */
+  boolean translated() default false;
+
   /** How the number is shown. */
   NumberForm form() default NumberForm.WHOLE;
 

@@ -10,6 +10,7 @@ import java.util.List;
  * @param heading name in the key language
  * @param unit unit of the number, empty without one
  * @param type Java type of the component
+ * @param translated whether its word is translated
  * @param form how a number is shown
  * @param from columns it is made of
  * @param rule how it is made of them
@@ -20,6 +21,7 @@ public record ResultColumn(
     String heading,
     String unit,
     Class<?> type,
+    boolean translated,
     NumberForm form,
     List<String> from,
     String rule) {

@@ -11,6 +11,9 @@ import java.util.Map;
  * A table of results, declared by a record with {@link Table} whose components have {@link Result}.
  */
 public final class ResultTable<R extends Record> {
+  /** In a cell of a row without anything else: what follows begins a page. It shows nothing. */
+  public static final String NEW_PAGE = "\u00A0";
+
   private static final Map<Class<?>, Class<?>> BOXED =
       Map.of(int.class, Integer.class, double.class, Double.class, boolean.class, Boolean.class);
 
@@ -38,6 +41,7 @@ public final class ResultTable<R extends Record> {
               result.heading(),
               result.unit(),
               BOXED.getOrDefault(component.getType(), component.getType()),
+              result.translated(),
               result.form(),
               result.from().length == 0 ? from : List.of(result.from()),
               result.rule()));

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.setpower.flight.CarriageMode;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
@@ -94,6 +95,7 @@ final class AnswerBook {
     if (typed.travellers() != null && Trip.names(typed.travellers()).isEmpty()) {
       found.add(Finding.of(TravelFinding.ANSWER_TRAVELLER, typed.travellers()));
     }
+    dates(typed, legs, found);
     dated(row, legs, found);
     if (typed.number() != null && typed.number() < 1) {
       found.add(Finding.of(TravelFinding.ANSWER_REFUSED));
@@ -119,9 +121,22 @@ final class AnswerBook {
         && !Identity.of(typed.carrier()).equals(Identity.of(leg.carrier()))) {
       found.add(Finding.of(TravelFinding.ANSWER_CARRIER, leg.name(), leg.carrier()));
     }
-    if (typed.date() != null && leg.date() != null && !typed.date().equals(leg.date())) {
+    if (typed.date() != null
+        && leg.date() != null
+        && !leg.date().equals(typed.date())
+        && !leg.date().equals(typed.date2())) {
       found.add(Finding.of(TravelFinding.ANSWER_DATE, leg.name(), leg.date()));
     }
+  }
+
+  /** Of two dates each belongs to one of the flights: one that has moved is covered no more. */
+  private static void dates(CarrierAnswer typed, List<Trip.Leg> legs, List<Finding> found) {
+    if (typed.date2() == null || legs.isEmpty()) {
+      return;
+    }
+    Stream.of(typed.date(), typed.date2())
+        .filter(d -> d != null && legs.stream().noneMatch(l -> d.equals(l.date())))
+        .forEach(d -> found.add(Finding.of(TravelFinding.ANSWER_DATE2, d)));
   }
 
   private void dated(InputRow<CarrierAnswer> row, List<Trip.Leg> legs, List<Finding> found) {

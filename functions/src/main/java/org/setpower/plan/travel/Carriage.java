@@ -1,12 +1,19 @@
 package org.setpower.plan.travel;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.setpower.flight.FlightClass;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
@@ -31,6 +38,13 @@ final class Carriage {
    * @param decided whether somebody decided it by hand
    */
   record Line(Facts battery, Trip.Person person, int pieces, Bag bag, boolean decided) {}
+
+  /**
+   * What is too much.
+   *
+   * @param rows rows of Batteries that count
+   */
+  private record Over(Finding finding, Set<Integer> rows) {}
 
   Carriage(Trip trip, AnswerBook answers, PersonLimits limits, Packings packings) {
     this.trip = trip;
@@ -73,11 +87,18 @@ final class Carriage {
       findings.removeIf(f -> f.key() == CommonFinding.DOUBLE_IDENTITY);
       findings.addAll(blocks(line.battery, line.person));
       findings.addAll(stops(line, batteries));
-      findings.addAll(over(line, lines));
+      overs(line.person, lines).stream()
+          .filter(o -> o.rows.contains(line.battery.row()))
+          .forEach(o -> findings.add(o.finding));
       String name = line.battery.id() + " / " + line.person.id();
       candidates.add(new Gate.Candidate<>(i + 1, line, name, findings, false));
     }
     gate = new Gate<>(candidates, trip.stops());
+    for (Gate.Judged<Trip.Person> person : trip.travellers.all()) {
+      for (Over over : overs(person.item(), lines)) {
+        overs.computeIfAbsent(person.row(), k -> new ArrayList<>()).add(over.finding);
+      }
+    }
     weights(lines);
   }
 
@@ -152,22 +173,44 @@ final class Carriage {
     return stops;
   }
 
-  private List<Finding> over(Line line, List<Line> lines) {
-    List<Finding> found = new ArrayList<>();
-    for (PersonLimits.Limit limit : limits.of(line.person)) {
-      int pieces = limit.own();
-      for (Line other : lines) {
-        boolean counts =
-            other.person.id().equals(line.person.id())
-                && limit.rows().contains(other.battery.row());
-        pieces += counts ? other.pieces : 0;
-      }
-      if (pieces > limit.most() && limit.rows().contains(line.battery.row())) {
-        Finding over = Finding.of(limit.kind().finding, pieces, limit.most(), limit.leg().name());
-        found.add(over);
-        overs.computeIfAbsent(line.person.row(), k -> new ArrayList<>()).add(over);
+  /** What is too much for a traveller: of limits that count the same the least, once. */
+  private List<Over> overs(Trip.Person person, List<Line> lines) {
+    Map<List<Object>, List<PersonLimits.Limit>> exceeded = new LinkedHashMap<>();
+    for (PersonLimits.Limit limit : limits.of(person)) {
+      List<Line> counted =
+          lines.stream()
+              .filter(l -> l.person.id().equals(person.id()))
+              .filter(l -> limit.rows().contains(l.battery.row()))
+              .toList();
+      int pieces = limit.own() + counted.stream().mapToInt(Line::pieces).sum();
+      if (pieces > limit.most() && !counted.isEmpty()) {
+        Set<Integer> rows =
+            counted.stream()
+                .map(l -> l.battery.row())
+                .collect(Collectors.toCollection(TreeSet::new));
+        exceeded.computeIfAbsent(List.of(rows, pieces), k -> new ArrayList<>()).add(limit);
       }
     }
+    List<Over> found = new ArrayList<>();
+    exceeded.forEach(
+        (counted, all) -> {
+          PersonLimits.Limit least =
+              all.stream()
+                  .min(
+                      Comparator.comparingInt(PersonLimits.Limit::most)
+                          .thenComparing(PersonLimits.Limit::kind))
+                  .orElseThrow();
+          String flights =
+              all.stream()
+                  .filter(l -> l.most() == least.most() && l.kind() == least.kind())
+                  .map(l -> l.leg().name())
+                  .distinct()
+                  .collect(Collectors.joining(", "));
+          found.add(
+              new Over(
+                  Finding.of(least.kind().finding, counted.get(1), least.most(), flights),
+                  all.stream().flatMap(l -> l.rows().stream()).collect(Collectors.toSet())));
+        });
     return found;
   }
 
@@ -228,12 +271,31 @@ final class Carriage {
         .toList();
   }
 
-  /** The flights whose rule for it is from memory. */
-  List<String> toConfirm(Facts battery) {
-    return trip.legs.stream()
-        .filter(l -> l.held() && battery.isToConfirm(l.edition()))
-        .filter(l -> battery.classUnder(l.edition()).compareTo(FlightClass.ASK) <= 0)
-        .map(Trip.Leg::name)
+  /** The rules from memory by which batteries are judged, each with its flights. */
+  List<Finding> fromMemory(List<Facts> batteries) {
+    Map<TravelFinding, Set<String>> flights = new EnumMap<>(TravelFinding.class);
+    for (Trip.Leg leg : trip.legs) {
+      batteries.stream()
+          .filter(b -> leg.held() && b.typed().by() == null)
+          .filter(b -> b.classUnder(leg.edition()).compareTo(FlightClass.ASK) <= 0)
+          .flatMap(b -> b.fromMemory(leg.edition()).stream())
+          .forEach(r -> flights.computeIfAbsent(r, k -> new LinkedHashSet<>()).add(leg.name()));
+    }
+    return flights.entrySet().stream()
+        .map(r -> Finding.of(r.getKey(), String.join(", ", r.getValue())))
+        .toList();
+  }
+
+  /** Lines that may travel and whose traveller flies out and not back. */
+  List<Line> stranded() {
+    LocalDate last =
+        trip.legs.stream()
+            .map(Trip.Leg::date)
+            .filter(Objects::nonNull)
+            .max(Comparator.naturalOrder())
+            .orElse(LocalDate.MIN);
+    return gate.paper(l -> !new Route(l.person.legs()).returns(last)).fit().stream()
+        .map(Gate.Judged::item)
         .toList();
   }
 
@@ -245,10 +307,20 @@ final class Carriage {
         .orElse(null);
   }
 
-  /** How many a traveller may take of a battery on a flight at most; empty for no limit. */
+  /** How many a traveller may take of spares over the small limit on a flight. */
+  int large(Trip.Person person, Trip.Leg leg) {
+    return limits.large(person, leg);
+  }
+
+  /**
+   * How many a traveller may take of a battery on a flight at most, but for what all spares and all
+   * equipment have together; empty for no limit.
+   */
   Optional<Integer> most(Facts battery, Trip.Person person, Trip.Leg leg) {
     return limits.of(person).stream()
         .filter(l -> l.leg() == leg && l.rows().contains(battery.row()))
+        .filter(l -> l.kind() != PersonLimits.Kind.SPARES)
+        .filter(l -> l.kind() != PersonLimits.Kind.DEVICES)
         .map(PersonLimits.Limit::most)
         .min(Comparator.naturalOrder());
   }

@@ -38,6 +38,17 @@ record Facts(
   /** The label and V × Ah may differ by this share without a remark. */
   private static final double SAME = 0.05;
 
+  /**
+   * Wh of a kilogram below and above which no battery is, whatever its cells: lead has 30 to 40,
+   * the best lithium metal cells less than 700 (common practice).
+   */
+  private static final double POOREST = 20;
+
+  private static final double BEST = 700;
+
+  /** A tenth of a battery of 400 Wh: of less a digit may be lost. */
+  private static final double LITTLE = 40;
+
   /** W·h of a kilogram, where a weight is not known; common practice, only to share loads. */
   private static final double WATT_HOURS_A_KILOGRAM = 140;
 
@@ -203,15 +214,30 @@ record Facts(
     return isBank() ? FlightClass.ASK : FlightClass.HOLD_OR_CABIN;
   }
 
+  /** The limits by which it is judged under an edition and that are from memory. */
+  List<TravelFinding> fromMemory(CabinEdition edition) {
+    List<TravelFinding> rules = new ArrayList<>();
+    if (chemistry == TravelChemistry.SODIUM) {
+      rules.add(TravelFinding.RULE_SODIUM);
+    }
+    if (chemistry.isDry() && edition.isToConfirm("nickel")) {
+      rules.add(TravelFinding.RULE_NICKEL);
+    }
+    if (chemistry == TravelChemistry.LEAD_SEALED && edition.isToConfirm("lead")) {
+      rules.add(TravelFinding.RULE_LEAD);
+    }
+    if (isBank() && isOver(edition) && edition.isToConfirm("banks_over")) {
+      rules.add(TravelFinding.RULE_BANKS_OVER);
+    }
+    if (isBank() && edition.isToConfirm("banks_apart")) {
+      rules.add(TravelFinding.RULE_BANKS_APART);
+    }
+    return rules;
+  }
+
   /** Whether the limit by which it is judged under an edition is from memory. */
   boolean isToConfirm(CabinEdition edition) {
-    if (edition.isToConfirm("all") || chemistry == TravelChemistry.SODIUM) {
-      return true;
-    }
-    return chemistry.isDry() && edition.isToConfirm("nickel")
-        || chemistry == TravelChemistry.LEAD_SEALED && edition.isToConfirm("lead")
-        || isBank() && isOver(edition) && edition.isToConfirm("banks_over")
-        || isBank() && edition.isToConfirm("banks_apart");
+    return edition.isToConfirm("all") || !fromMemory(edition).isEmpty();
   }
 
   /** The limit of energy that lies between two figures; 0 for none. */
@@ -305,11 +331,30 @@ record Facts(
       double line = lineBetween(wattHours, product(typed));
       findings.add(
           line > 0
-              ? Finding.of(TravelFinding.ENERGY_ACROSS, wattHours, product(typed), line)
-              : Finding.of(TravelFinding.ENERGY_DIFFERS, wattHours, product(typed)));
+              ? Finding.of(TravelFinding.ENERGY_ACROSS, wattHours, product(typed), line, SAME)
+              : Finding.of(TravelFinding.ENERGY_DIFFERS, wattHours, product(typed), SAME));
     }
-    double density = kilograms == null ? 0 : wattHours / kilograms;
-    boolean alone = kilograms != null && carried != CarriageMode.IN_EQUIPMENT;
+    weight(findings);
+  }
+
+  /** Whether the weight can have that energy; without a weight whether anything confirms it. */
+  private void weight(List<Finding> findings) {
+    boolean cells = chemistry.isLithiumIon() || chemistry == TravelChemistry.SODIUM;
+    if (kilograms == null) {
+      boolean confirmed = workedOut || product(typed) > 0 || carried == CarriageMode.IN_EQUIPMENT;
+      if (cells && !confirmed && wattHours < LITTLE) {
+        findings.add(Finding.of(TravelFinding.ENERGY_UNCONFIRMED, wattHours, 10 * wattHours));
+      }
+      return;
+    }
+    double density = wattHours / kilograms;
+    boolean alone = carried != CarriageMode.IN_EQUIPMENT;
+    if (cells && alone && density < POOREST || chemistry.isJudgedByEnergy() && density > BEST) {
+      findings.add(
+          Finding.of(
+              TravelFinding.ENERGY_IMPOSSIBLE, wattHours, kilograms, density, POOREST, BEST));
+      return;
+    }
     if (alone && density < chemistry.leastWattHoursAKilogram()) {
       findings.add(
           Finding.of(

@@ -2,7 +2,10 @@ package org.setpower.plan.travel;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.setpower.flight.Packing;
@@ -47,6 +50,23 @@ final class OnwardDesk {
           : battery.typed().backCharge();
     }
 
+    /** Of how many pieces the state of charge is stated. */
+    int stated() {
+      Double typed =
+          direction == TravelPapers.Direction.OUT
+              ? battery.typed().chargePieces()
+              : battery.typed().backPieces();
+      if (charge() == null) {
+        return 0;
+      }
+      return typed == null ? battery.quantity() == 1 ? 1 : 0 : (int) Math.floor(typed);
+    }
+
+    /** The state of charge of all pieces; null where it is not stated of each. */
+    Double chargeOfAll() {
+      return stated() >= pieces ? charge() : null;
+    }
+
     /** How it travels, and that it is on its way back. */
     String wayWord() {
       return direction == TravelPapers.Direction.OUT
@@ -85,16 +105,22 @@ final class OnwardDesk {
       if (freight == null || !freight.bindsAt(battery.wattHours())) {
         return null;
       }
-      double now = charge() == null ? 1 : charge();
+      double now = chargeOfAll() == null ? 1 : chargeOfAll();
       return Facts.dustless(Math.max(0, now - freight.charge()) * battery.wattHours());
     }
 
     /** Wh of all that they lack of full on arrival. */
     double lacks() {
-      double now = charge() == null ? 1 : charge();
+      // where nobody says of how many it was read, all may have as little
+      int read = stated() == 0 && charge() != null ? pieces : Math.min(pieces, stated());
+      double lacking = (pieces - read) * (1 - there(1));
+      return battery.wattHours() * (lacking + (read == 0 ? 0 : read * (1 - there(charge()))));
+    }
+
+    /** The state of charge on arrival. */
+    private double there(double now) {
       boolean binds = freight != null && freight.bindsAt(battery.wattHours());
-      double there = binds ? Math.min(now, freight.charge()) : now;
-      return pieces * battery.wattHours() * (1 - there);
+      return binds ? Math.min(now, freight.charge()) : now;
     }
 
     /** Whether it travels by road as a small battery of small cells. */
@@ -148,17 +174,45 @@ final class OnwardDesk {
     return new OnwardDesk(trip, TravelPapers.Direction.OUT, rests);
   }
 
-  /** What comes back of that which goes out: nothing while its day is not known. */
-  OnwardDesk back() {
+  /**
+   * What comes back of that which goes out: nothing while its day is not known.
+   *
+   * @param carried lines whose flights do not bring them back, with another way
+   */
+  OnwardDesk back(List<Carriage.Line> carried) {
     LocalDate day = trip.project.backOn();
-    List<Rest> rests = new ArrayList<>();
+    Map<Integer, Facts> batteries = new LinkedHashMap<>();
+    Map<Integer, Map<Onward, Integer>> pieces = new LinkedHashMap<>();
     for (Gate.Judged<Rest> judged : gate.all()) {
       Rest out = judged.item();
       Onward way = trip.project.back() == null ? out.way : trip.project.back();
-      boolean returns = judged.fit() && out.way != Onward.STAYS && way != Onward.STAYS;
-      if (day != null && returns) {
-        rests.add(rest(trip, out.battery, out.pieces, way, TravelPapers.Direction.BACK, day));
+      if (judged.fit() && out.way != Onward.STAYS && way != Onward.STAYS) {
+        batteries.put(out.battery.row(), out.battery);
+        pieces
+            .computeIfAbsent(out.battery.row(), k -> new EnumMap<>(Onward.class))
+            .merge(way, out.pieces, Integer::sum);
       }
+    }
+    for (Carriage.Line line : carried) {
+      batteries.put(line.battery().row(), line.battery());
+      pieces
+          .computeIfAbsent(line.battery().row(), k -> new EnumMap<>(Onward.class))
+          .merge(line.person().typed().back(), line.pieces(), Integer::sum);
+    }
+    List<Rest> rests = new ArrayList<>();
+    if (day != null) {
+      pieces.forEach(
+          (row, ways) ->
+              ways.forEach(
+                  (way, n) ->
+                      rests.add(
+                          rest(
+                              trip,
+                              batteries.get(row),
+                              n,
+                              way,
+                              TravelPapers.Direction.BACK,
+                              day))));
     }
     return new OnwardDesk(trip, TravelPapers.Direction.BACK, rests);
   }
@@ -174,15 +228,13 @@ final class OnwardDesk {
     this.trip = trip;
     this.direction = direction;
     double kilograms = roadKilograms(rests);
-    gate =
-        new Gate<>(
-            rests.stream()
-                .map(
-                    r ->
-                        new Gate.Candidate<>(
-                            r.battery.row(), r, r.battery.id(), findings(r, kilograms), false))
-                .toList(),
-            trip.stops());
+    List<Gate.Candidate<Rest>> candidates = new ArrayList<>();
+    for (Rest r : rests) {
+      String name = r.battery.id() + " / " + r.way;
+      candidates.add(
+          new Gate.Candidate<>(candidates.size() + 1, r, name, findings(r, kilograms), false));
+    }
+    gate = new Gate<>(candidates, trip.stops());
   }
 
   /** Wh that those on their way lack of full on arrival. */
@@ -243,9 +295,16 @@ final class OnwardDesk {
       freight = freight(battery, day).orElse(null);
     } else if (way == Onward.ROAD) {
       RoadBook book = trip.project.roadRules() == null ? RoadBook.ADR : trip.project.roadRules();
-      road = RoadRule.of(book.word(), cells(battery)).orElse(null);
+      road =
+          RoadRule.of(book.word(), cells(battery), roadDay(trip, day).orElse(LocalDate.MAX))
+              .orElse(null);
     }
     return new Rest(battery, pieces, way, direction, freight, road);
+  }
+
+  /** The day by whose rules it goes by road: that of issue where no other is typed. */
+  private static Optional<LocalDate> roadDay(Trip trip, LocalDate day) {
+    return Optional.ofNullable(day == null ? trip.project.issued() : day);
   }
 
   private static Optional<FreightRule> freight(Facts battery, LocalDate day) {
@@ -362,9 +421,24 @@ final class OnwardDesk {
                 limit,
                 rest.discharge()));
       } else if (Facts.dustless(charge) > limit) {
-        findings.add(Finding.of(TravelFinding.FREIGHT_CHARGE, charge, limit, rest.discharge()));
+        double out = Facts.dustless((charge - limit) * rest.battery.wattHours());
+        findings.add(Finding.of(TravelFinding.FREIGHT_CHARGE, charge, limit, out));
+      } else if (rest.stated() < rest.pieces) {
+        int left = rest.pieces - rest.stated();
+        findings.add(
+            Finding.of(
+                TravelFinding.FREIGHT_CHARGE_PIECES,
+                rest.stated(),
+                rest.pieces,
+                charge,
+                left,
+                rest.discharge()));
+      } else if (rest.stated() > rest.battery.quantity()) {
+        findings.add(
+            Finding.of(TravelFinding.FREIGHT_CHARGE_MANY, rest.stated(), rest.battery.quantity()));
       }
-    } else if (!Double.isNaN(limit) && (charge == null || Facts.dustless(charge) > limit)) {
+    } else if (!Double.isNaN(limit)
+        && (rest.chargeOfAll() == null || Facts.dustless(charge) > limit)) {
       findings.add(Finding.of(TravelFinding.FREIGHT_RECOMMENDED, limit));
     }
     cells(rest, SMALL_BATTERY, findings);
@@ -404,6 +478,15 @@ final class OnwardDesk {
     if (rest.road == null) {
       findings.add(Finding.of(TravelFinding.ROAD_NO_RULE, rest.battery.chemistry().word()));
       return;
+    }
+    LocalDate day =
+        direction == TravelPapers.Direction.OUT ? trip.project.handOver() : trip.project.backOn();
+    if (roadDay(trip, day).filter(d -> d.isAfter(rest.road.validTo())).isPresent()) {
+      findings.add(
+          trip.project.transport() == null
+              ? Finding.of(TravelFinding.ROAD_PAST, rest.road.validTo())
+              : Finding.of(
+                  TravelFinding.ROAD_PAST_ANSWERED, rest.road.validTo(), trip.project.transport()));
     }
     cells(rest, rest.road.smallBattery(), findings);
     if (rest.road.confirm()) {

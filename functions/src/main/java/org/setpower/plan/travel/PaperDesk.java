@@ -8,13 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.setpower.flight.CarriageMode;
 import org.setpower.flight.Packing;
+import org.setpower.plan.common.Phrase;
+import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
+import org.setpower.plan.finding.Identity;
 import org.setpower.plan.travel.rules.CabinEdition;
 
 /** Writes the papers. It judges nothing: it takes its rows from the gates. */
@@ -63,6 +67,7 @@ final class PaperDesk {
         String key =
             String.join(
                 "\n",
+                String.valueOf((char) ('A' + carrier(leg))),
                 String.valueOf((char) ('A' + trip.order(leg))),
                 b.type(),
                 b.chemistry().name(),
@@ -80,15 +85,34 @@ final class PaperDesk {
     for (Map.Entry<String, List<Carriage.Line>> group : groups.entrySet()) {
       Trip.Leg leg = legs.get(group.getKey());
       if (leg != before) {
-        separate(rows, behind);
-        rows.add(flight(leg));
-        behind.add(Behind.of(List.of(), leg));
+        if (before != null && carrier(before) != carrier(leg)) {
+          rows.add(
+              new TravelPapers.CheckInRow(
+                  ResultTable.NEW_PAGE, null, null, null, null, null, null, null, null, List.of()));
+          behind.add(null);
+        } else {
+          separate(rows, behind);
+        }
+        boolean later = before != null && carrier(before) != carrier(leg);
+        for (TravelPapers.CheckInRow head : heads(leg, later)) {
+          rows.add(head);
+          behind.add(Behind.of(List.of(), leg));
+        }
         before = leg;
       }
       rows.add(checkIn(leg, group.getValue()));
       behind.add(Behind.of(group.getValue(), leg));
     }
     return rows;
+  }
+
+  /** The place of a flight's carrier: each gets a page of its own. */
+  private int carrier(Trip.Leg leg) {
+    return trip.legs.stream()
+        .filter(l -> Identity.of(l.carrier()).equals(Identity.of(leg.carrier())))
+        .mapToInt(trip::order)
+        .min()
+        .orElse(trip.order(leg));
   }
 
   /** A blank row between flights and between cards. */
@@ -99,8 +123,48 @@ final class PaperDesk {
     }
   }
 
-  /** The row above the types of a flight: its date, carrier, route, rules. */
-  private TravelPapers.CheckInRow flight(Trip.Leg leg) {
+  /**
+   * The rows above the types of a flight.
+   *
+   * @param later whether it begins a page after the first, which has not the head of the sheet
+   */
+  private List<TravelPapers.CheckInRow> heads(Trip.Leg leg, boolean later) {
+    List<TravelPapers.CheckInRow> rows = new ArrayList<>();
+    if (later && !alone().isEmpty()) {
+      rows.add(head(leg, null, alone()));
+    }
+    rows.add(head(leg, null, flight(leg)));
+    List<Finding> together = new ArrayList<>();
+    together.add(new Finding(TravelStatement.TOGETHER, List.copyOf(leg.used())));
+    if (leg.devices() != CabinEdition.NONE) {
+      together.add(TravelStatement.TOGETHER_DEVICES.of(leg.devices()));
+    }
+    rows.add(head(leg, null, together));
+    carried().stream()
+        .map(Carriage.Line::person)
+        .filter(p -> p.legs().contains(leg))
+        .distinct()
+        .filter(p -> p.ownSpares() + p.ownBanks() > 0)
+        .sorted(Comparator.comparing(Trip.Person::id))
+        .forEach(
+            p ->
+                rows.add(
+                    head(
+                        leg,
+                        p.name(),
+                        List.of(
+                            TravelStatement.COUNTED_OWN.of(
+                                spares(p, leg), large(p, leg), banks(p))))));
+    return rows;
+  }
+
+  private static TravelPapers.CheckInRow head(Trip.Leg leg, String traveller, List<Finding> notes) {
+    return new TravelPapers.CheckInRow(
+        leg.name(), null, null, null, null, null, null, null, traveller, notes);
+  }
+
+  /** Date, carrier, route and rules of a flight. */
+  private List<Finding> flight(Trip.Leg leg) {
     List<Finding> notes = new ArrayList<>();
     notes.add(
         route(leg).isEmpty()
@@ -118,8 +182,7 @@ final class PaperDesk {
         notes.add(new Finding(TravelStatement.USED, List.copyOf(leg.used())));
       }
     }
-    return new TravelPapers.CheckInRow(
-        leg.name(), null, null, null, null, null, null, null, null, notes);
+    return notes;
   }
 
   private TravelPapers.CheckInRow checkIn(Trip.Leg leg, List<Carriage.Line> lines) {
@@ -138,7 +201,9 @@ final class PaperDesk {
             .min(Comparator.naturalOrder())
             .orElse(null);
     List<Finding> notes = new ArrayList<>();
-    answers.answer(leg, first.person(), battery).ifPresent(c -> answer(leg, battery, c, notes));
+    answers
+        .answer(leg, first.person(), battery)
+        .ifPresent(c -> answer(List.of(leg), battery, c, notes));
     if (battery.workedOut()) {
       notes.add(workedOut(battery));
     }
@@ -166,9 +231,13 @@ final class PaperDesk {
   }
 
   private static String route(Trip.Leg leg) {
-    String from = leg.typed().from() == null ? "" : leg.typed().from();
-    String to = leg.typed().to() == null ? "" : leg.typed().to();
-    return from.isEmpty() && to.isEmpty() ? "" : from + "–" + to;
+    return route(leg.typed().from(), leg.typed().to());
+  }
+
+  private static String route(String from, String to) {
+    return from == null && to == null
+        ? ""
+        : (from == null ? "" : from) + "–" + (to == null ? "" : to);
   }
 
   private static Double known(double value) {
@@ -176,19 +245,19 @@ final class PaperDesk {
   }
 
   private static void answer(
-      Trip.Leg leg, Facts battery, AnswerBook.Covers covers, List<Finding> notes) {
+      List<Trip.Leg> legs, Facts battery, AnswerBook.Covers covers, List<Finding> notes) {
+    String flights = legs.stream().map(Trip.Leg::name).collect(Collectors.joining(", "));
     notes.add(
         covers.typed().answered() == null
             ? TravelStatement.ANSWER_UNDATED.of(
-                leg.name(), covers.number(), covers.typed().reference())
+                flights, covers.number(), covers.typed().reference())
             : TravelStatement.ANSWER.of(
-                leg.name(),
-                covers.number(),
-                covers.typed().reference(),
-                covers.typed().answered()));
-    int most = PersonLimits.most(battery, leg);
-    if (covers.number() > most) {
-      notes.add(TravelStatement.ANSWER_USED.of(leg.name(), most));
+                flights, covers.number(), covers.typed().reference(), covers.typed().answered()));
+    for (Trip.Leg leg : legs) {
+      int most = PersonLimits.most(battery, leg);
+      if (covers.number() > most) {
+        notes.add(TravelStatement.ANSWER_USED.of(leg.name(), most));
+      }
     }
   }
 
@@ -218,12 +287,17 @@ final class PaperDesk {
         separate(rows, behind);
         rows.add(card(line.person()));
         behind.add(Behind.of(line.person()));
+        for (Trip.Leg leg : line.person().legs()) {
+          rows.add(card(line.person(), flight(line.person(), leg)));
+          behind.add(Behind.of(line.person()));
+        }
         before = line.person();
       }
       rows.add(
           new TravelPapers.CardRow(
               line.person().name(),
               line.battery().name(),
+              amount(line.battery(), line.pieces()),
               line.battery().carried(),
               known(line.battery().wattHours()),
               line.pieces(),
@@ -246,7 +320,7 @@ final class PaperDesk {
             TravelStatement.HOT.of(),
             TravelStatement.DAMAGED.of(),
             TravelStatement.CARRIER.of());
-    rows.add(new TravelPapers.CardRow(person.name(), null, null, null, null, null, notes));
+    rows.add(card(person, notes));
     behind.add(Behind.of(person));
   }
 
@@ -274,40 +348,114 @@ final class PaperDesk {
             : TravelStatement.CARD_REVISION.of(project.production(), project.revision(), issued));
   }
 
-  /** The row above the batteries of a traveller: the flights, the counts, what is one's own. */
-  private TravelPapers.CardRow card(Trip.Person person) {
+  /** Whose a page is that is handed out alone. */
+  private List<Finding> alone() {
     List<Finding> notes = new ArrayList<>();
     stamp().ifPresent(notes::add);
     if (trip.project.contact() != null) {
       notes.add(TravelStatement.CONTACT.of(trip.project.contact()));
     }
-    notes.add(
-        TravelStatement.FLIGHTS.of(
-            String.join(", ", person.legs().stream().map(Trip.Leg::name).toList())));
-    person.legs().forEach(leg -> count(person, leg, notes));
+    return notes;
+  }
+
+  private static TravelPapers.CardRow card(Trip.Person person, List<Finding> notes) {
+    return new TravelPapers.CardRow(person.name(), null, null, null, null, null, null, notes);
+  }
+
+  /** Pieces and Wh of one, as they can be read without the heads of columns. */
+  private static Phrase amount(Facts battery, int pieces) {
+    return Double.isNaN(battery.wattHours())
+        ? Phrase.of(TravelPapers.Words.PIECES, pieces)
+        : Phrase.of(TravelPapers.Words.PIECES_OF, pieces, battery.wattHours());
+  }
+
+  /** What is packed with whom, and what goes another way. */
+  List<TravelPapers.PackRow> pack() {
+    List<TravelPapers.PackRow> rows = new ArrayList<>();
+    byTraveller()
+        .forEach(
+            l ->
+                rows.add(
+                    new TravelPapers.PackRow(
+                        Phrase.of(TravelPapers.Words.NAME, l.person().name()),
+                        l.battery().name(),
+                        amount(l.battery(), l.pieces()),
+                        l.bag(),
+                        null,
+                        TravelPapers.Words.BOX)));
+    packed()
+        .forEach(
+            r ->
+                rows.add(
+                    new TravelPapers.PackRow(
+                        Phrase.of(r.way().word()),
+                        r.battery().name(),
+                        amount(r.battery(), r.pieces()),
+                        null,
+                        r.chargeOfAll() == null ? r.discharge() : null,
+                        TravelPapers.Words.BOX)));
+    return rows;
+  }
+
+  /** What the rows of the packing list are made of. */
+  List<Behind> behindPack() {
+    return Stream.concat(
+            byTraveller().stream().map(l -> Behind.of(List.of(l))),
+            packed().map(r -> Behind.of(r.battery(), trip)))
+        .toList();
+  }
+
+  /** What goes out and nobody carries, by its way. */
+  private Stream<OnwardDesk.Rest> packed() {
+    return onward.gate().paper(r -> true).fit().stream()
+        .map(Gate.Judged::item)
+        .sorted(Comparator.comparing(OnwardDesk.Rest::way).thenComparing(r -> r.battery().id()));
+  }
+
+  /** The row above the flights of a traveller: whose card it is, and what is one's own. */
+  private TravelPapers.CardRow card(Trip.Person person) {
+    List<Finding> notes = alone();
     if (person.ownSpares() + person.ownBanks() > 0) {
       notes.add(TravelStatement.OWN.of(person.ownSpares(), person.ownBanks()));
     }
-    return new TravelPapers.CardRow(person.name(), null, null, null, null, null, notes);
+    return card(person, notes);
   }
 
-  /** What counts together on a flight, own batteries among it, and how many there may be. */
-  private void count(Trip.Person person, Trip.Leg leg, List<Finding> notes) {
-    int ownBanks = leg.edition().banksAreSpares() ? person.ownBanks() : 0;
-    int spares =
-        person.ownSpares() + ownBanks + pieces(person, b -> PersonLimits.isSpare(b, leg.edition()));
+  /**
+   * A flight with what counts together on it, own batteries among it, and how many there may be.
+   */
+  private List<Finding> flight(Trip.Person person, Trip.Leg leg) {
+    List<Finding> notes = new ArrayList<>();
+    notes.add(
+        route(leg).isEmpty()
+            ? TravelStatement.CARD_FLIGHT.of(leg.name(), leg.date(), leg.carrier())
+            : TravelStatement.CARD_ROUTE.of(leg.name(), leg.date(), leg.carrier(), route(leg)));
     notes.add(
         leg.spares() == CabinEdition.NONE
-            ? TravelStatement.COUNT_SPARES_OPEN.of(leg.name(), spares, leg.date())
-            : TravelStatement.COUNT_SPARES.of(leg.name(), spares, leg.spares(), leg.date()));
+            ? TravelStatement.COUNT_SPARES_OPEN.of(spares(person, leg))
+            : TravelStatement.COUNT_SPARES.of(spares(person, leg), leg.spares()));
     if (leg.over() != CabinEdition.NONE) {
-      int large = pieces(person, b -> PersonLimits.isLarge(b, leg.edition()));
-      notes.add(TravelStatement.COUNT_LARGE.of(large, leg.over()));
+      notes.add(TravelStatement.COUNT_LARGE.of(large(person, leg), carriage.large(person, leg)));
     }
     if (leg.banks() != CabinEdition.NONE) {
-      int banks = person.ownBanks() + pieces(person, Facts::isBank);
-      notes.add(TravelStatement.COUNT_BANKS.of(banks, leg.banks()));
+      notes.add(TravelStatement.COUNT_BANKS.of(banks(person), leg.banks()));
     }
+    return notes;
+  }
+
+  private int spares(Trip.Person person, Trip.Leg leg) {
+    int ownBanks = leg.edition().banksAreSpares() ? person.ownBanks() : 0;
+    return person.ownSpares()
+        + ownBanks
+        + pieces(person, b -> PersonLimits.isSpare(b, leg.edition()));
+  }
+
+  private int large(Trip.Person person, Trip.Leg leg) {
+    return person.ownLarge() + pieces(person, b -> PersonLimits.isLarge(b, leg.edition()));
+  }
+
+  private int banks(Trip.Person person) {
+    return person.ownBanks() + pieces(person, Facts::isBank);
   }
 
   private int pieces(Trip.Person person, Predicate<Facts> counts) {
@@ -319,11 +467,13 @@ final class PaperDesk {
 
   private List<Finding> notes(Carriage.Line line) {
     List<Finding> notes = new ArrayList<>();
+    Map<AnswerBook.Covers, List<Trip.Leg>> answered = new LinkedHashMap<>();
     for (Trip.Leg leg : line.person().legs()) {
       answers
           .answer(leg, line.person(), line.battery())
-          .ifPresent(c -> answer(leg, line.battery(), c, notes));
+          .ifPresent(c -> answered.computeIfAbsent(c, k -> new ArrayList<>()).add(leg));
     }
+    answered.forEach((c, legs) -> answer(legs, line.battery(), c, notes));
     if (line.battery().workedOut()) {
       notes.add(workedOut(line.battery()));
     }
@@ -339,11 +489,60 @@ final class PaperDesk {
     return notes;
   }
 
-  /** What the rows of air freight or of the road are made of. */
+  /** What the rows of air freight or of the road are made of; null for heads. */
   List<Behind> behindRest(boolean air) {
-    return rest(r -> air ? r.way().isAir() : r.way() == Onward.ROAD).stream()
-        .map(r -> Behind.of(r.battery(), trip))
-        .toList();
+    List<Behind> behind = new ArrayList<>();
+    paged(
+        air ? r -> r.way().isAir() : r -> r.way() == Onward.ROAD,
+        () -> behind.add(null),
+        d ->
+            day(d, air ? TravelStatement.GROSS : TravelStatement.PACKAGES)
+                .forEach(n -> behind.add(null)),
+        r -> behind.add(Behind.of(r.battery(), trip)));
+    return behind;
+  }
+
+  /** Each direction on a page of its own, below its head. */
+  private void paged(
+      Predicate<OnwardDesk.Rest> belongs,
+      Runnable newPage,
+      Consumer<TravelPapers.Direction> head,
+      Consumer<OnwardDesk.Rest> each) {
+    TravelPapers.Direction before = null;
+    for (OnwardDesk.Rest rest : rest(belongs)) {
+      if (rest.direction() != before) {
+        if (before != null) {
+          newPage.run();
+        }
+        before = rest.direction();
+        head.accept(before);
+      }
+      each.accept(rest);
+    }
+  }
+
+  /** From where to where freight goes; empty where nobody says so. */
+  private String way(TravelPapers.Direction direction) {
+    boolean out = direction == TravelPapers.Direction.OUT;
+    String from = out ? trip.project.freightFrom() : trip.project.freightTo();
+    String to = out ? trip.project.freightTo() : trip.project.freightFrom();
+    return route(from, to);
+  }
+
+  /** The day, and what is weighed and written by hand. */
+  private List<Finding> day(TravelPapers.Direction direction, TravelStatement byHand) {
+    boolean out = direction == TravelPapers.Direction.OUT;
+    LocalDate day = out ? trip.project.handOver() : trip.project.backOn();
+    List<Finding> notes = new ArrayList<>();
+    if (day != null) {
+      notes.add(TravelStatement.HANDED_OVER.of(day));
+    }
+    notes.add(byHand.of());
+    if (byHand == TravelStatement.GROSS && !out) { // a page without the head of the sheet
+      notes.add(TravelStatement.FREIGHT_DATA.of());
+      notes.addAll(alone());
+    }
+    return notes;
   }
 
   private List<OnwardDesk.Rest> rest(Predicate<OnwardDesk.Rest> belongs) {
@@ -361,72 +560,118 @@ final class PaperDesk {
   }
 
   List<TravelPapers.FreightRow> freight() {
-    return rest(r -> r.way().isAir()).stream()
-        .map(
-            r -> {
-              Facts b = r.battery();
-              boolean ruled = r.freight() != null;
-              List<Finding> notes = new ArrayList<>();
-              if (ruled && r.freight().isToConfirm()) {
-                notes.add(
-                    TravelStatement.FREIGHT_CONFIRM.of(
-                        r.freight().instruction(), r.freight().confirm()));
-              } else if (!ruled) {
-                notes.add(TravelStatement.FREIGHT_CONFIRM.of("SP A123, A199", "all of it"));
-              }
-              return new TravelPapers.FreightRow(
-                  r.direction(),
-                  b.name(),
-                  r.pieces(),
-                  known(b.wattHours()),
-                  r.way(),
-                  ruled ? r.freight().un() : "",
-                  ruled ? r.freight().name() : "",
-                  ruled ? r.freight().instruction() : "not restricted (SP A123, A199)",
-                  ruled ? r.freight().section() : "",
-                  r.kilograms(),
-                  r.packages(),
-                  r.packageKilograms(),
-                  ruled ? known(r.freight().charge()) : null,
-                  ruled && r.freight().bindsAt(b.wattHours()),
-                  r.charge(),
-                  ruled ? r.freight().packaging() : "",
-                  ruled ? r.freight().marks() : "",
-                  ruled ? r.freight().labels() : "",
-                  notes);
-            })
-        .toList();
+    List<TravelPapers.FreightRow> rows = new ArrayList<>();
+    paged(
+        r -> r.way().isAir(),
+        () -> rows.add(freightHead(null, ResultTable.NEW_PAGE, null)),
+        d -> day(d, TravelStatement.GROSS).forEach(n -> rows.add(freightHead(d, way(d), n))),
+        r -> rows.add(freight(r)));
+    return rows;
+  }
+
+  private static TravelPapers.FreightRow freightHead(
+      TravelPapers.Direction direction, String way, Finding note) {
+    return new TravelPapers.FreightRow(
+        direction,
+        way,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        note == null ? List.of() : List.of(note));
+  }
+
+  private static TravelPapers.FreightRow freight(OnwardDesk.Rest r) {
+    Facts b = r.battery();
+    boolean ruled = r.freight() != null;
+    List<Finding> notes = new ArrayList<>();
+    if (ruled && r.freight().isToConfirm()) {
+      notes.add(
+          TravelStatement.FREIGHT_CONFIRM.of(r.freight().instruction(), r.freight().confirm()));
+    } else if (!ruled) {
+      notes.add(TravelStatement.FREIGHT_CONFIRM.of("SP A123, A199", "all of it"));
+    }
+    return new TravelPapers.FreightRow(
+        r.direction(),
+        b.name(),
+        r.pieces(),
+        known(b.wattHours()),
+        r.way(),
+        ruled ? r.freight().un() : "",
+        ruled ? r.freight().name() : "",
+        ruled ? r.freight().hazard() : "",
+        ruled ? r.freight().instruction() : "not restricted (SP A123, A199)",
+        ruled ? r.freight().section() : "",
+        r.kilograms(),
+        r.packages(),
+        r.packageKilograms(),
+        ruled ? known(r.freight().charge()) : null,
+        ruled && r.freight().bindsAt(b.wattHours()),
+        r.chargeOfAll(),
+        ruled ? r.freight().packaging() : "",
+        ruled ? r.freight().marks() : "",
+        ruled ? r.freight().labels() : "",
+        notes);
   }
 
   List<TravelPapers.RoadRow> road() {
-    return rest(r -> r.way() == Onward.ROAD).stream()
-        .map(
-            r -> {
-              Facts b = r.battery();
-              boolean alone = b.packed() == Packing.ALONE;
-              List<Finding> notes = new ArrayList<>();
-              if (r.road() == null || r.road().confirm()) {
-                notes.add(TravelStatement.ROAD_CONFIRM.of());
-              }
-              String un = "";
-              String name = "";
-              if (r.road() != null) {
-                un = alone ? r.road().alone() : r.road().inEquipment();
-                name = alone ? r.road().nameAlone() : r.road().nameInEquipment();
-              }
-              return new TravelPapers.RoadRow(
-                  r.direction(),
-                  b.name(),
-                  r.pieces(),
-                  known(b.wattHours()),
-                  un,
-                  name,
-                  r.isSmallByRoad() ? r.road().provision() : "",
-                  r.kilograms(),
-                  r.points(),
-                  notes);
-            })
-        .toList();
+    List<TravelPapers.RoadRow> rows = new ArrayList<>();
+    paged(
+        r -> r.way() == Onward.ROAD,
+        () -> rows.add(null),
+        d -> day(d, TravelStatement.PACKAGES).forEach(n -> rows.add(roadHead(d, way(d), n))),
+        r -> rows.add(road(r)));
+    return rows;
+  }
+
+  private static TravelPapers.RoadRow roadHead(
+      TravelPapers.Direction direction, String way, Finding note) {
+    return new TravelPapers.RoadRow(
+        direction, way, null, null, null, null, null, null, null, null, null, List.of(note));
+  }
+
+  private static TravelPapers.RoadRow road(OnwardDesk.Rest r) {
+    Facts b = r.battery();
+    boolean alone = b.packed() == Packing.ALONE;
+    boolean full = r.road() != null && !r.isSmallByRoad();
+    List<Finding> notes = new ArrayList<>();
+    if (r.road() == null || r.road().confirm()) {
+      notes.add(TravelStatement.ROAD_CONFIRM.of());
+    } else if (full && !r.road().tunnel().isEmpty()) {
+      notes.add(TravelStatement.TUNNEL_CONFIRM.of());
+    }
+    String un = "";
+    String name = "";
+    if (r.road() != null) {
+      un = alone ? r.road().alone() : r.road().inEquipment();
+      name = alone ? r.road().nameAlone() : r.road().nameInEquipment();
+    }
+    return new TravelPapers.RoadRow(
+        r.direction(),
+        b.name(),
+        r.pieces(),
+        known(b.wattHours()),
+        un,
+        name,
+        full ? r.road().hazard() : "",
+        full ? r.road().tunnel() : "",
+        r.isSmallByRoad() ? r.road().provision() : "",
+        r.kilograms(),
+        r.points(),
+        notes);
   }
 
   List<TravelPapers.PaperRow> papers() {
@@ -434,13 +679,14 @@ final class PaperDesk {
     int lines = carriage.gate().paper(l -> true).withheld().size() + stopped;
     int air = withheld(r -> r.way().isAir()) + stopped;
     int byRoad = withheld(r -> r.way() == Onward.ROAD) + stopped;
-    List<TravelPapers.FreightRow> freight = freight();
-    List<TravelPapers.RoadRow> road = road();
+    int freight = rest(r -> r.way().isAir()).size();
+    List<TravelPapers.RoadRow> road =
+        road().stream().filter(r -> r != null && r.pieces() != null).toList();
     int types = (int) checkIn().stream().filter(r -> r != null && r.type() != null).count();
     return List.of(
         paper(types, lines, baggageNotes()),
         paper(carried().size(), lines, baggageNotes()),
-        paper(freight.size(), air, counted(freight.size(), air, freightNotes())),
+        paper(freight, air, counted(freight, air, freightNotes())),
         paper(road.size(), byRoad, counted(road.size(), byRoad, roadNotes(road))));
   }
 

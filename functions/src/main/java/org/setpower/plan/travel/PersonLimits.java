@@ -77,7 +77,7 @@ final class PersonLimits {
           b -> isSpare(b, edition),
           person.ownSpares() + ownBanks,
           leg.spares());
-      add(limits, leg, Kind.LARGE, b -> isLarge(b, edition), 0, leg.over());
+      add(limits, leg, Kind.LARGE, b -> isLarge(b, edition), person.ownLarge(), leg.over());
       add(limits, leg, Kind.BANKS, Facts::isBank, person.ownBanks(), leg.banks());
       add(
           limits,
@@ -85,7 +85,7 @@ final class PersonLimits {
           Kind.DEVICES,
           b -> b.isLithium() && b.carried() == CarriageMode.IN_EQUIPMENT,
           person.ownDevices(),
-          edition.devices());
+          leg.devices());
       add(
           limits,
           leg,
@@ -121,6 +121,24 @@ final class PersonLimits {
     }
   }
 
+  /**
+   * How many spares over the small limit a person may take on a flight: the rules' figure, or what
+   * its carrier has answered for all types together where that is less.
+   */
+  int large(Trip.Person person, Trip.Leg leg) {
+    Set<Integer> large =
+        batteries.stream()
+            .filter(b -> isLarge(b, leg.edition()))
+            .map(Facts::row)
+            .collect(Collectors.toSet());
+    long answered =
+        answered(person, leg).entrySet().stream()
+            .filter(a -> a.getValue().stream().anyMatch(large::contains))
+            .mapToLong(a -> a.getKey().number())
+            .sum();
+    return (int) Math.min(leg.over(), answered + person.ownLarge());
+  }
+
   /** How many of a battery a person may take on a flight at most, answers apart. */
   static int most(Facts battery, Trip.Leg leg) {
     CabinEdition edition = leg.edition();
@@ -135,7 +153,7 @@ final class PersonLimits {
       most = Math.min(most, leg.banks());
     }
     if (battery.isLithium() && battery.carried() == CarriageMode.IN_EQUIPMENT) {
-      most = Math.min(most, edition.devices());
+      most = Math.min(most, leg.devices());
     }
     if (battery.chemistry() == TravelChemistry.LEAD_SEALED && battery.isSpare()) {
       most = Math.min(most, edition.leadSpares());

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.finding.Identity;
@@ -86,14 +87,16 @@ final class QuestionDesk {
     Facts first = rows.get(0);
     int pieces = rows.stream().mapToInt(Facts::quantity).sum();
     int most = Math.min(pieces, PersonLimits.most(first, leg));
-    String people = String.join(", ", people(leg, first));
-    String chemistry = first.chemistry().word();
-    String carried = first.carried().word();
+    List<String> asking = people(leg, first);
+    int asked = (int) Math.min(pieces, (long) most * asking.size());
+    String people = String.join(", ", asking);
+    Phrase chemistry = Phrase.of(first.chemistry().word());
+    Phrase carried = Phrase.of(first.carried().word());
     return Double.isNaN(first.wattHours())
         ? TravelStatement.QUESTION_TYPE_OPEN.of(
-            first.typeName(), chemistry, carried, most, pieces, people)
+            first.typeName(), chemistry, carried, most, asked, people)
         : TravelStatement.QUESTION_TYPE.of(
-            first.typeName(), chemistry, first.wattHours(), carried, most, pieces, people);
+            first.typeName(), chemistry, first.wattHours(), carried, most, asked, people);
   }
 
   /** Who flies there and has no answer for a battery. */

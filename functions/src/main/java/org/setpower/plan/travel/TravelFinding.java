@@ -24,6 +24,16 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: spares, over 100 Wh, power banks as written; the same as used. */
   WRITTEN_MORE("written.more", Severity.CHECK),
 
+  /** Arguments: two flights, their day. */
+  TRAVELLER_TWICE("traveller.twice", Severity.STOP),
+  /** Arguments: flight, its From. */
+  TRAVELLER_BROKEN("traveller.broken", Severity.CHECK),
+  /** Arguments: flights, pieces, these by battery. */
+  TRAVELLER_NO_RETURN("traveller.noReturn", Severity.CHECK),
+  /** Arguments: pieces. */
+  NO_RETURN("noReturn", Severity.CHECK),
+  /** Arguments: pieces. */
+  OWN_LARGE("ownLarge", Severity.CHECK),
   /** Arguments: flight. */
   TRAVELLER_FLIGHT("traveller.flight", Severity.STOP),
   /** Arguments: pieces, max., flight. */
@@ -47,6 +57,8 @@ public enum TravelFinding implements FindingKey {
   ANSWER_CARRIER("answer.carrier", Severity.STOP),
   /** Arguments: flight, its date. */
   ANSWER_DATE("answer.date", Severity.STOP),
+  /** Arguments: date. */
+  ANSWER_DATE2("answer.date2", Severity.STOP),
   /** Arguments: traveller. */
   ANSWER_TRAVELLER("answer.traveller", Severity.STOP),
   /** Arguments: type. */
@@ -76,14 +88,18 @@ public enum TravelFinding implements FindingKey {
   ZERO_ENERGY("zeroEnergy", Severity.STOP),
   /** Arguments: Wh, V, Ah. */
   ENERGY_WORKED_OUT("energy.workedOut", Severity.CHECK),
-  /** Arguments: Wh on the label, Wh from V and Ah. */
+  /** Arguments: Wh on the label, Wh from V and Ah, tolerance. */
   ENERGY_DIFFERS("energy.differs", Severity.CHECK),
-  /** Arguments: Wh on the label, V × Ah, the limit between them. */
+  /** Arguments: Wh on the label, V × Ah, the limit between them, tolerance. */
   ENERGY_ACROSS("energy.across", Severity.STOP),
   /** Arguments: Wh, kg, Wh a kg, the most of its chemistry. */
   ENERGY_WEIGHT("energyWeight", Severity.CHECK),
   /** Arguments: Wh, kg, Wh a kg, least Wh a kg of such batteries. */
   ENERGY_LOW("energyLow", Severity.CHECK),
+  /** Arguments: Wh, kg, Wh a kg, least and most Wh a kg of any battery. */
+  ENERGY_IMPOSSIBLE("energyImpossible", Severity.STOP),
+  /** Arguments: Wh, ten times as many. */
+  ENERGY_UNCONFIRMED("energyUnconfirmed", Severity.CHECK),
   NO_LITHIUM("noLithium", Severity.STOP),
   NO_VOLTS("noVolts", Severity.STOP),
   SPILLABLE("spillable", Severity.STOP),
@@ -100,7 +116,15 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: its way. */
   CARGO_ONLY("cargoOnly", Severity.CHECK),
   /** Arguments: flights. */
-  RULE_CONFIRM("ruleConfirm", Severity.CHECK),
+  RULE_NICKEL("rule.nickel", Severity.CHECK),
+  /** Arguments: flights. */
+  RULE_LEAD("rule.lead", Severity.CHECK),
+  /** Arguments: flights. */
+  RULE_BANKS_OVER("rule.banksOver", Severity.CHECK),
+  /** Arguments: flights. */
+  RULE_BANKS_APART("rule.banksApart", Severity.CHECK),
+  /** Arguments: flights. */
+  RULE_SODIUM("rule.sodium", Severity.CHECK),
   /** Arguments: flights. */
   UNANSWERED("unanswered", Severity.CHECK),
   /** Arguments: flights. */
@@ -145,6 +169,10 @@ public enum TravelFinding implements FindingKey {
   FREIGHT_PASSENGER("freight.passenger", Severity.STOP),
   /** Arguments: state of charge, max., Wh to take out of each. */
   FREIGHT_CHARGE("freight.charge", Severity.STOP),
+  /** Arguments: pieces stated, pieces shipped, state of charge, pieces left, Wh out of each. */
+  FREIGHT_CHARGE_PIECES("freight.chargePieces", Severity.STOP),
+  /** Arguments: pieces stated, pieces there. */
+  FREIGHT_CHARGE_MANY("freight.chargeMany", Severity.STOP),
   /** Arguments: max., Wh to take out of each if full. */
   FREIGHT_CHARGE_BLANK("freight.chargeBlank", Severity.STOP),
   /** Arguments: max., Wh to take out of each if full. */
@@ -169,6 +197,8 @@ public enum TravelFinding implements FindingKey {
   FREIGHT_SETS("freight.sets", Severity.STOP),
   /** Arguments: handed over on, hand over by. */
   HANDED_OVER_LATE("handedOverLate", Severity.CHECK),
+  /** Arguments: handed over on, date of issue. */
+  HAND_OVER_BEFORE("handOverBefore", Severity.CHECK),
   /** Arguments: hand over by, date of issue. */
   HAND_OVER_PASSED("handOverPassed", Severity.CHECK),
   /** Arguments: kg, max. kg. */
@@ -178,6 +208,10 @@ public enum TravelFinding implements FindingKey {
   ROAD_REGULATED("road.regulated", Severity.STOP),
   /** Arguments: reference. */
   ROAD_REGULATED_ANSWERED("road.regulatedAnswered", Severity.CHECK),
+  /** Arguments: last day. */
+  ROAD_PAST("road.past", Severity.STOP),
+  /** Arguments: last day, reference. */
+  ROAD_PAST_ANSWERED("road.pastAnswered", Severity.CHECK),
   /** Arguments: chemistry. */
   ROAD_NO_RULE("road.noRule", Severity.STOP);
 

@@ -80,7 +80,7 @@ public record TravelInputs(
               key = "handOver",
               heading = "Handed over on",
               blank = "Blank: air freight papers stop.",
-              help = "The day on which the forwarder takes the air freight.")
+              help = "The day on which the forwarder or the driver takes what nobody carries.")
           LocalDate handOver,
       @Input(
               key = "needed",
@@ -136,7 +136,25 @@ public record TravelInputs(
               heading = "Transport office's answer",
               blank = "Blank: none; where it is needed the road paper stops.",
               help = "Reference of its written answer on what the road rules leave to it.")
-          String transport) {}
+          String transport,
+      @Input(
+              key = "confirmed",
+              heading = "Rules from memory confirmed",
+              blank = "Blank: not confirmed; each such rule is a check here.",
+              help = "Reference of the mail that confirmed them: carrier, forwarder or authority.")
+          String confirmed,
+      @Input(
+              key = "freightFrom",
+              heading = "Freight from",
+              blank = "Blank: not printed.",
+              help = "Place or airport where freight and road transport begin on the way out.")
+          String freightFrom,
+      @Input(
+              key = "freightTo",
+              heading = "Freight to",
+              blank = "Blank: not printed.",
+              help = "Place or airport where they end on the way out.")
+          String freightTo) {}
 
   /** A flight. */
   @Table(key = "flights", heading = "Flights", rows = 12)
@@ -159,8 +177,18 @@ public record TravelInputs(
               help =
                   "US from or to the US: the stricter of both counts. US domestic: stays in the US.")
           TripRules rules,
-      @Input(key = "from", heading = "From", blank = "Blank: not printed.") String from,
-      @Input(key = "to", heading = "To", blank = "Blank: not printed.") String to,
+      @Input(
+              key = "from",
+              heading = "From",
+              blank = "Blank: not printed.",
+              help = "Place or airport. From and To show whether everything comes back.")
+          String from,
+      @Input(
+              key = "to",
+              heading = "To",
+              blank = "Blank: not printed.",
+              help = "Place or airport, written as in From of the next flight.")
+          String to,
       @Input(
               key = "writtenSpares",
               heading = "Carrier's limit, spares",
@@ -168,7 +196,8 @@ public record TravelInputs(
               min = 0,
               max = 1000,
               blank = "Blank: as the rules; past their edition none.",
-              help = "All spare batteries a person, as the carrier writes for this flight.")
+              help =
+                  "All spare batteries a person, as the carrier writes for this flight. Above the rules it counts where these leave it to the carrier.")
           Double writtenSpares,
       @Input(
               key = "writtenOver",
@@ -188,6 +217,15 @@ public record TravelInputs(
               blank = "Blank: as the rules; past their edition none.",
               help = "Power banks a person, as the carrier writes for this flight.")
           Double writtenBanks,
+      @Input(
+              key = "writtenDevices",
+              heading = "Carrier's limit, in equipment",
+              unit = "pcs",
+              min = 0,
+              max = 1000,
+              blank = "Blank: as the rules.",
+              help = "Batteries in equipment a person, as the carrier writes for this flight.")
+          Double writtenDevices,
       @Input(
               key = "writtenReference",
               heading = "Reference of these limits",
@@ -222,8 +260,17 @@ public record TravelInputs(
               min = 0,
               max = 100,
               blank = "Blank: none.",
-              help = "Spare batteries of one's own: they count too.")
+              help = "Spare batteries of one's own up to 100 Wh: they count too.")
           Double ownSpares,
+      @Input(
+              key = "ownLarge",
+              heading = "Own spares over 100 Wh",
+              unit = "pcs",
+              min = 0,
+              max = 100,
+              blank = "Blank: none.",
+              help = "Not among Own spares. They need the carrier's written answer too.")
+          Double ownLarge,
       @Input(
               key = "ownBanks",
               heading = "Own power banks",
@@ -241,7 +288,13 @@ public record TravelInputs(
               max = 100,
               blank = "Blank: none.",
               help = "Telephone, computer and other devices of one's own: they count too.")
-          Double ownDevices) {}
+          Double ownDevices,
+      @Input(
+              key = "back",
+              heading = "Batteries come back by",
+              blank = "Blank: on the flights of this traveller.",
+              help = "Where the flights do not bring them back. stays: they do not come back.")
+          Onward back) {}
 
   /** A written answer of a carrier. It covers what it names and nothing else. */
   @Table(key = "answers", heading = "Carriers' answers", rows = 40)
@@ -255,6 +308,12 @@ public record TravelInputs(
           String flight,
       @Input(key = "date", heading = "Date of flight", help = "The date of flight it names.")
           LocalDate date,
+      @Input(
+              key = "date2",
+              heading = "Second date",
+              blank = "Blank: one date.",
+              help = "Where the flights it names are on two days.")
+          LocalDate date2,
       @Input(
               key = "travellers",
               heading = "Travellers",
@@ -369,6 +428,15 @@ public record TravelInputs(
               help = "Now, for freight. Read it again after discharging.")
           Double charge,
       @Input(
+              key = "chargePieces",
+              heading = "Pieces at that charge",
+              unit = "pcs",
+              min = 0,
+              max = 500,
+              blank = "Blank: none; 1 where Qty is 1.",
+              help = "Of how many pieces it was read. The others count as full.")
+          Double chargePieces,
+      @Input(
               key = "by",
               heading = "Goes by",
               blank = "Blank: carried as far as rules and answers leave it.",
@@ -430,7 +498,7 @@ public record TravelInputs(
               min = 0,
               max = 100_000,
               blank = "Blank: not known.",
-              help = "On the label, where it shows no Wh.")
+              help = "On the label. V × Ah may differ from the Wh of the label by 5 %.")
           Double ampHours,
       @Input(
               key = "cells",
@@ -475,7 +543,16 @@ public record TravelInputs(
               max = 1,
               blank = "Blank: air freight papers of the way back stop where a limit is mandatory.",
               help = "Read it after discharging for the way back.")
-          Double backCharge) {}
+          Double backCharge,
+      @Input(
+              key = "backPieces",
+              heading = "Pieces at that charge, way back",
+              unit = "pcs",
+              min = 0,
+              max = 500,
+              blank = "Blank: none; 1 where Qty is 1.",
+              help = "Of how many pieces it was read. The others count as full.")
+          Double backPieces) {}
 
   /** Who carries how many of a battery. */
   @Table(key = "packing", heading = "Packing", rows = 240)

@@ -1,10 +1,13 @@
 package org.setpower.plan.travel;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.setpower.base.TextEnum;
 import org.setpower.flight.CarriageMode;
 import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -17,6 +20,7 @@ public final class TravelPapers {
   static final ResultTable<FreightRow> FREIGHT = ResultTable.of(FreightRow.class);
   static final ResultTable<RoadRow> ROAD = ResultTable.of(RoadRow.class);
   static final ResultTable<QuestionRow> QUESTIONS = ResultTable.of(QuestionRow.class);
+  static final ResultTable<PackRow> PACK = ResultTable.of(PackRow.class);
   static final ResultTable<PaperRow> PAPERS = ResultTable.of(PaperRow.class);
 
   private TravelPapers() {}
@@ -35,6 +39,34 @@ public final class TravelPapers {
     @Override
     public String word() {
       return word;
+    }
+  }
+
+  /** Words on the papers of the travel list that are no sentences. */
+  static final class Words {
+    static final String NAME = "{0}";
+    static final String PIECES = "{0,number,0} pcs";
+    static final String PIECES_OF = "{0,number,0} × {1,number,0.##} Wh";
+
+    /** To tick by hand. */
+    static final String BOX = "☐";
+
+    private Words() {}
+
+    /** All that is translated. */
+    static List<String> patterns() {
+      return Stream.concat(
+              Stream.of(NAME, PIECES, PIECES_OF),
+              Stream.of(
+                      CarriageMode.values(),
+                      Bag.values(),
+                      Onward.values(),
+                      Direction.values(),
+                      TravelChemistry.values())
+                  .flatMap(Arrays::stream)
+                  .map(TextEnum::word))
+          .distinct()
+          .toList();
     }
   }
 
@@ -70,6 +102,7 @@ public final class TravelPapers {
       @Result(
               key = "chemistry",
               heading = "Chemistry",
+              translated = true,
               from = {
                 "project.*",
                 "flights.*",
@@ -83,6 +116,7 @@ public final class TravelPapers {
       @Result(
               key = "carried",
               heading = "How carried",
+              translated = true,
               from = {
                 "project.*",
                 "flights.*",
@@ -111,6 +145,7 @@ public final class TravelPapers {
       @Result(
               key = "bag",
               heading = "Bag",
+              translated = true,
               from = {
                 "project.*",
                 "flights.*",
@@ -147,7 +182,8 @@ public final class TravelPapers {
                 "batteries.*",
                 "packing.*"
               },
-              rule = "The least of the rules' and the carrier's figures.")
+              rule =
+                  "The least of the rules' and the carrier's figures of this type; what all spares and all equipment have together is said of the flight.")
           Integer maxCarried,
       @Result(
               key = "travellers",
@@ -207,8 +243,22 @@ public final class TravelPapers {
               rule = "What is carried.")
           String battery,
       @Result(
+              key = "amount",
+              heading = "Amount",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces, and Wh of one where they are known.")
+          Phrase amount,
+      @Result(
               key = "carried",
               heading = "How carried",
+              translated = true,
               from = {
                 "project.*",
                 "flights.*",
@@ -251,6 +301,7 @@ public final class TravelPapers {
       @Result(
               key = "bag",
               heading = "Bag",
+              translated = true,
               from = {
                 "project.*",
                 "flights.*",
@@ -273,7 +324,7 @@ public final class TravelPapers {
                 "packing.*"
               },
               rule =
-                  "Of a traveller: production, contact, flights, counts, cautions. Of a battery: what was answered in writing, ticked or worked out; nothing else.")
+                  "Of a traveller: production, contact, each flight with its counts, cautions. Of a battery: what was answered in writing, ticked or worked out; nothing else.")
           List<Finding> notes) {}
 
   /** Data of an air freight shipment. */
@@ -282,6 +333,7 @@ public final class TravelPapers {
       @Result(
               key = "direction",
               heading = "Trip",
+              translated = true,
               from = {
                 "project.*",
                 "flights.*",
@@ -337,6 +389,7 @@ public final class TravelPapers {
       @Result(
               key = "aircraft",
               heading = "Aircraft",
+              translated = true,
               from = {
                 "project.*",
                 "flights.*",
@@ -373,6 +426,19 @@ public final class TravelPapers {
               },
               rule = "Of the rule; marked where it is from memory.")
           String name,
+      @Result(
+              key = "hazard",
+              heading = "Class",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Class of dangerous goods.")
+          String hazard,
       @Result(
               key = "instruction",
               heading = "Packing instruction",
@@ -542,6 +608,7 @@ public final class TravelPapers {
       @Result(
               key = "direction",
               heading = "Trip",
+              translated = true,
               from = {
                 "project.*",
                 "flights.*",
@@ -621,6 +688,33 @@ public final class TravelPapers {
               rule = "Alone, or with or in equipment.")
           String name,
       @Result(
+              key = "hazard",
+              heading = "Class",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Class of dangerous goods; blank under the provision of small batteries.")
+          String hazard,
+      @Result(
+              key = "tunnel",
+              heading = "Tunnel code",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule =
+                  "Tunnel restriction code under ADR; blank under the provision of small batteries.")
+          String tunnel,
+      @Result(
               key = "provision",
               heading = "Special provision",
               from = {
@@ -674,6 +768,91 @@ public final class TravelPapers {
               },
               rule = "Parts of the rule that are from memory.")
           List<Finding> notes) {}
+
+  /** What goes into which bag or box. */
+  @Table(key = "pack", heading = "Packing list", rows = 240)
+  public record PackRow(
+      @Result(
+              key = "bearer",
+              heading = "Traveller or way",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Who carries, or which way it goes.")
+          Phrase bearer,
+      @Result(
+              key = "battery",
+              heading = "Battery",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "What is packed.")
+          String battery,
+      @Result(
+              key = "amount",
+              heading = "Amount",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Pieces, and Wh of one where they are known.")
+          Phrase amount,
+      @Result(
+              key = "bag",
+              heading = "Bag",
+              translated = true,
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "As decided; cabin in a proposal.")
+          Bag bag,
+      @Result(
+              key = "discharge",
+              heading = "Discharge each by",
+              form = NumberForm.ONE_DECIMAL,
+              unit = "Wh",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "Wh to take out of each for freight.")
+          Double discharge,
+      @Result(
+              key = "packed",
+              heading = "Packed",
+              from = {
+                "project.*",
+                "flights.*",
+                "travellers.*",
+                "answers.*",
+                "batteries.*",
+                "packing.*"
+              },
+              rule = "To tick by hand.")
+          String packed) {}
 
   /** What to ask a carrier in writing. */
   @Table(key = "questions", heading = "Questions to carriers", rows = 12)

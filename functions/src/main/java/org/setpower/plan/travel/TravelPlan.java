@@ -5,8 +5,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.flight.FlightClass;
@@ -30,6 +34,14 @@ import org.setpower.plan.travel.rules.CabinEdition;
 public final class TravelPlan {
   /** The model of the sheet. */
   public static final PlanModel MODEL = new Model();
+
+  /** What a line says of a row that is an issue itself. */
+  private static final Set<FindingKey> ELSEWHERE =
+      Set.of(
+          TravelFinding.LINE_BATTERY,
+          TravelFinding.LINE_TRAVELLER,
+          TravelFinding.LINE_FLIGHT,
+          TravelFinding.LINE_ANSWER_UNCLEAR);
 
   private final TravelInputs inputs;
   private final Trip trip;
@@ -59,7 +71,7 @@ public final class TravelPlan {
             trip.stops());
     carriage.judge(batteries);
     onward = OnwardDesk.out(trip, batteries.all(), carriage, packings);
-    back = onward.back();
+    back = onward.back(backAnotherWay());
     desk = new PaperDesk(trip, answers, batteries, carriage, onward, back);
   }
 
@@ -98,10 +110,6 @@ public final class TravelPlan {
               ? Finding.of(TravelFinding.NOT_BAGGAGE, most, way)
               : Finding.of(TravelFinding.CARGO_ONLY, way));
     }
-    List<String> confirm = carriage.toConfirm(battery);
-    if (!confirm.isEmpty()) {
-      findings.add(Finding.of(TravelFinding.RULE_CONFIRM, String.join(", ", confirm)));
-    }
     List<String> unanswered = carriage.unanswered(battery);
     if (!unanswered.isEmpty()) {
       findings.add(Finding.of(TravelFinding.UNANSWERED, String.join(", ", unanswered)));
@@ -118,18 +126,74 @@ public final class TravelPlan {
     if (!carriage.isProven()) {
       whole.add(Finding.of(TravelFinding.NOT_PROVEN));
     }
-    int away = onward.away();
-    if (away > 0 && trip.project.back() != Onward.STAYS && trip.project.backOn() == null) {
+    if (trip.project.confirmed() == null) {
+      whole.addAll(
+          carriage.fromMemory(
+              batteries.paper(b -> true).fit().stream().map(Gate.Judged::item).toList()));
+    }
+    if (isOneWay()) {
+      whole.add(Finding.of(TravelFinding.NO_RETURN, pieces(stranded())));
+    }
+    int away = (trip.project.back() == Onward.STAYS ? 0 : onward.away()) + pieces(backAnotherWay());
+    if (away > 0 && trip.project.backOn() == null) {
       whole.add(Finding.of(TravelFinding.NO_WAY_BACK, away));
     }
     LocalDate by = onward.handOverBy();
     LocalDate issued = trip.project.issued();
+    LocalDate handOver = trip.project.handOver();
+    boolean goes = onward.gate().all().stream().anyMatch(r -> r.item().way() != Onward.STAYS);
+    if (goes && handOver != null && issued != null && handOver.isBefore(issued)) {
+      whole.add(Finding.of(TravelFinding.HAND_OVER_BEFORE, handOver, issued));
+    }
     if (by != null && trip.project.handOver() != null && trip.project.handOver().isAfter(by)) {
       whole.add(Finding.of(TravelFinding.HANDED_OVER_LATE, trip.project.handOver(), by));
     } else if (by != null && issued != null && by.isBefore(issued)) {
       whole.add(Finding.of(TravelFinding.HAND_OVER_PASSED, by, issued));
     }
     return sorted(whole);
+  }
+
+  private static int pieces(List<Carriage.Line> lines) {
+    return lines.stream().mapToInt(Carriage.Line::pieces).sum();
+  }
+
+  /** Lines that no flight brings back and of which nobody says how they come back. */
+  private List<Carriage.Line> stranded() {
+    return carriage.stranded().stream().filter(l -> l.person().typed().back() == null).toList();
+  }
+
+  /** Lines that no flight brings back and that come back another way. */
+  private List<Carriage.Line> backAnotherWay() {
+    return carriage.stranded().stream()
+        .filter(l -> l.person().typed().back() != null)
+        .filter(l -> l.person().typed().back() != Onward.STAYS)
+        .toList();
+  }
+
+  /** Whether nothing that is carried comes back on a flight: the list has no flights back. */
+  private boolean isOneWay() {
+    int carried = carriage.gate().paper(l -> true).fit().size();
+    return carried > 0 && stranded().size() == carried;
+  }
+
+  /** What is wrong with what a traveller carries. */
+  private List<Finding> load(Trip.Person person) {
+    List<Finding> findings = new ArrayList<>(carriage.overs(person.row()));
+    List<Carriage.Line> own =
+        stranded().stream().filter(l -> l.person().row() == person.row()).toList();
+    if (!own.isEmpty() && !isOneWay() && !new Route(person.legs()).isBroken()) {
+      Map<String, Integer> each = new TreeMap<>();
+      own.forEach(l -> each.merge(l.battery().name(), l.pieces(), Integer::sum));
+      findings.add(
+          Finding.of(
+              TravelFinding.TRAVELLER_NO_RETURN,
+              String.join(", ", person.legs().stream().map(Trip.Leg::name).toList()),
+              pieces(own),
+              each.entrySet().stream()
+                  .map(e -> e.getKey() + " " + e.getValue())
+                  .collect(Collectors.joining(", "))));
+    }
+    return findings;
   }
 
   private static List<Finding> sorted(List<Finding> findings) {
@@ -176,6 +240,7 @@ public final class TravelPlan {
         new ResultRows<>(TravelPapers.FREIGHT, desk.freight()),
         new ResultRows<>(TravelPapers.ROAD, desk.road()),
         new ResultRows<>(TravelPapers.QUESTIONS, new QuestionDesk(trip, answers, batteries).rows()),
+        new ResultRows<>(TravelPapers.PACK, desk.pack()),
         new ResultRows<>(TravelPapers.PAPERS, desk.papers()));
   }
 
@@ -190,7 +255,6 @@ public final class TravelPlan {
   private TravelResults.FlightResult flight(int row) {
     Gate.Judged<Trip.Leg> judged = trip.flights.row(row);
     Trip.Leg leg = judged.item();
-    CabinEdition edition = leg.edition();
     return new TravelResults.FlightResult(
         judged.verdict(),
         judged.findings(),
@@ -200,7 +264,7 @@ public final class TravelPlan {
         limited(leg.spares()),
         limited(leg.over()),
         limited(leg.banks()),
-        limited(edition.devices()));
+        limited(leg.devices()));
   }
 
   private static Integer limited(int most) {
@@ -210,7 +274,7 @@ public final class TravelPlan {
   private TravelResults.TravellerResult traveller(int row) {
     Gate.Judged<Trip.Person> judged = trip.travellers.row(row);
     List<Finding> findings = new ArrayList<>(judged.findings());
-    findings.addAll(carriage.overs(row));
+    findings.addAll(load(judged.item()));
     List<Carriage.Line> own =
         carriage.gate().all().stream()
             .map(Gate.Judged::item)
@@ -424,7 +488,7 @@ public final class TravelPlan {
         .forEach(
             t -> {
               List<Finding> findings = new ArrayList<>(t.findings());
-              findings.addAll(carriage.overs(t.row()));
+              findings.addAll(load(t.item()));
               issues.add(TravelInputs.TRAVELLERS.heading(), t.item().name(), sorted(findings));
             });
     answers.all().forEach((row, f) -> issues.add(TravelInputs.ANSWERS.heading(), "#" + row, f));
@@ -443,7 +507,10 @@ public final class TravelPlan {
                 issues.add(
                     TravelResults.LINES.heading(),
                     l.item().person().name() + " / " + l.item().battery().name(),
-                    l.findings()));
+                    l.findings().stream()
+                        .filter(f -> !ELSEWHERE.contains(f.key()))
+                        .filter(f -> !carriage.overs(l.item().person().row()).contains(f))
+                        .toList()));
     left()
         .forEach(
             r ->
@@ -502,6 +569,7 @@ public final class TravelPlan {
       }
       case "checkin" -> desk.checkIn(rows);
       case "cards" -> desk.cards(rows);
+      case "pack" -> rows.addAll(desk.behindPack());
       case "freight" -> rows.addAll(desk.behindRest(true));
       case "road" -> rows.addAll(desk.behindRest(false));
       default -> {
@@ -562,6 +630,7 @@ public final class TravelPlan {
           TravelPapers.FREIGHT,
           TravelPapers.ROAD,
           TravelPapers.QUESTIONS,
+          TravelPapers.PACK,
           TravelPapers.PAPERS);
     }
 
@@ -571,6 +640,11 @@ public final class TravelPlan {
               Arrays.stream(TravelFinding.values()), Arrays.stream(TravelStatement.values()))
           .map(FindingKey.class::cast)
           .toList();
+    }
+
+    @Override
+    public List<String> phrases() {
+      return TravelPapers.Words.patterns();
     }
 
     @Override

@@ -19,17 +19,25 @@ public enum TravelStatement implements FindingKey {
   FLIGHT_ROUTE("paper.flightRoute"),
   /** Arguments: edition, its last day. */
   RULES("paper.rules"),
-  /** Arguments: flights. */
-  FLIGHTS("paper.flights"),
   /** Arguments: spares, over 100 Wh, power banks, reference. */
   WRITTEN("paper.written"),
   /** Arguments: spares, over 100 Wh, power banks that count of what is written. */
   USED("paper.used"),
   /** Arguments: flight, pieces a person that count of what is answered. */
   ANSWER_USED("paper.answerUsed"),
-  /** Arguments: flight, pieces, max., date. */
+  /** Arguments: spares, over 100 Wh, power banks that a person may take. */
+  TOGETHER("paper.together"),
+  /** Arguments: spares, over 100 Wh, power banks. */
+  COUNTED_OWN("paper.countedOwn"),
+  /** Arguments: max. pieces. */
+  TOGETHER_DEVICES("paper.togetherDevices"),
+  /** Arguments: flight, date, carrier. */
+  CARD_FLIGHT("paper.cardFlight"),
+  /** Arguments: flight, date, carrier, route. */
+  CARD_ROUTE("paper.cardRoute"),
+  /** Arguments: pieces, max. */
   COUNT_SPARES("paper.countSpares"),
-  /** Arguments: flight, pieces, date. */
+  /** Arguments: pieces. */
   COUNT_SPARES_OPEN("paper.countSparesOpen"),
   /** Arguments: pieces, max. */
   COUNT_LARGE("paper.countLarge"),
@@ -45,6 +53,11 @@ public enum TravelStatement implements FindingKey {
   /** Arguments: packing instruction, parts of it. */
   FREIGHT_CONFIRM("paper.freightConfirm"),
   ROAD_CONFIRM("paper.roadConfirm"),
+  TUNNEL_CONFIRM("paper.tunnelConfirm"),
+  /** Arguments: day. */
+  HANDED_OVER("paper.handedOver"),
+  GROSS("paper.gross"),
+  PACKAGES("paper.packages"),
   /** Arguments: pieces of own spares, of own power banks. */
   OWN("paper.own"),
   /** Arguments: rows on it, rows that belong on it. */

@@ -23,7 +23,8 @@ import org.setpower.plan.travel.rules.CabinEdition;
 final class Trip {
   private static final Project BLANK =
       new Project(
-          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+          null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+          null, null, null);
 
   private static final String ALL = "ALL";
 
@@ -75,17 +76,27 @@ final class Trip {
 
     /** Whether its carrier's limits stand in place of rules that are not held. */
     boolean isWritten() {
-      return typed.writtenReference() != null
-          && (typed.writtenSpares() != null
-              || typed.writtenOver() != null
-              || typed.writtenBanks() != null);
+      return typed.writtenReference() != null && hasLimits();
     }
 
-    /** Whether its carrier writes more than the rules leave. */
+    /** Whether a limit of its carrier is typed. */
+    boolean hasLimits() {
+      return typed.writtenSpares() != null
+          || typed.writtenOver() != null
+          || typed.writtenBanks() != null
+          || typed.writtenDevices() != null;
+    }
+
+    /** Whether its carrier writes more than counts. */
     boolean isWrittenMore() {
-      return typed.writtenSpares() != null && typed.writtenSpares() > edition.spares()
-          || typed.writtenOver() != null && typed.writtenOver() > edition.over()
-          || typed.writtenBanks() != null && typed.writtenBanks() > edition.banks();
+      return isMore(typed.writtenSpares(), spares())
+          || isMore(typed.writtenOver(), over())
+          || isMore(typed.writtenBanks(), banks())
+          || isMore(typed.writtenDevices(), devices());
+    }
+
+    private static boolean isMore(Double written, int used) {
+      return written != null && written >= 1 + (double) used;
     }
 
     /** What its carrier writes: spares, over the small limit, power banks. */
@@ -103,22 +114,30 @@ final class Trip {
     }
 
     int spares() {
-      return limit(typed.writtenSpares(), edition.spares());
+      return limit(typed.writtenSpares(), edition.spares(), "spares");
     }
 
     int over() {
-      return limit(typed.writtenOver(), edition.over());
+      return limit(typed.writtenOver(), edition.over(), "over");
     }
 
     int banks() {
-      return limit(typed.writtenBanks(), edition.banks());
+      return limit(typed.writtenBanks(), edition.banks(), "banks");
     }
 
-    private int limit(Double written, int rule) {
+    int devices() {
+      return typed.writtenDevices() == null
+          ? edition.devices()
+          : limit(typed.writtenDevices(), edition.devices(), "devices");
+    }
+
+    private int limit(Double written, int rule, String name) {
       if (written == null) {
         return !held && isWritten() ? 0 : rule;
       }
-      return Math.min(rule, (int) Math.floor(written));
+      boolean approved = held && edition.leaves(name) && typed.writtenReference() != null;
+      int most = (int) Math.floor(written);
+      return approved ? most : Math.min(rule, most);
     }
   }
 
@@ -139,8 +158,13 @@ final class Trip {
       return typed.traveller() == null ? "#" + row : typed.traveller();
     }
 
+    /** All own spares, those over the small limit among them. */
     int ownSpares() {
-      return whole(typed.ownSpares());
+      return whole(typed.ownSpares()) + ownLarge();
+    }
+
+    int ownLarge() {
+      return whole(typed.ownLarge());
     }
 
     int ownBanks() {
@@ -227,11 +251,7 @@ final class Trip {
     if (typed.date() != null && project.issued() != null && day.isBefore(project.issued())) {
       findings.add(Finding.of(TravelFinding.FLIGHT_PASSED, project.issued()));
     }
-    boolean limits =
-        typed.writtenSpares() != null
-            || typed.writtenOver() != null
-            || typed.writtenBanks() != null;
-    if (limits && typed.writtenReference() == null) {
+    if (leg.hasLimits() && typed.writtenReference() == null) {
       findings.add(Finding.of(TravelFinding.WRITTEN_UNREFERENCED));
     }
     if (leg.isWrittenMore()) {
@@ -286,6 +306,10 @@ final class Trip {
             own,
             findings);
     own.forEach(leg -> owned(person, leg));
+    if (person.ownLarge() > 0) {
+      findings.add(Finding.of(TravelFinding.OWN_LARGE, person.ownLarge()));
+    }
+    findings.addAll(new Route(own).findings());
     return person;
   }
 
@@ -294,8 +318,9 @@ final class Trip {
     int banks = person.ownBanks();
     int spares = person.ownSpares() + (leg.edition.banksAreSpares() ? banks : 0);
     over(person, TravelFinding.OVER_BANKS, banks, leg.banks(), leg);
+    over(person, TravelFinding.OVER_LARGE, person.ownLarge(), leg.over(), leg);
     over(person, TravelFinding.OVER_SPARES, spares, leg.spares(), leg);
-    over(person, TravelFinding.OVER_DEVICES, person.ownDevices(), leg.edition.devices(), leg);
+    over(person, TravelFinding.OVER_DEVICES, person.ownDevices(), leg.devices(), leg);
   }
 
   private static void over(Person person, TravelFinding key, int pieces, int most, Leg leg) {

@@ -135,6 +135,9 @@ final class TravelSamples {
     trip.set("flights", 1, "writtenBanks", 1, "writtenReference", "mail 9");
     trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
     trip.set("flights", 2, "rules", "");
+    trip.set("project", 1, "freightFrom", "quay", "freightTo", "pans", "confirmed", "mail 30");
+    trip.set("flights", 1, "writtenDevices", 12).set("travellers", 1, "ownLarge", 1);
+    trip.set("travellers", 1, "back", "road");
     trip.set("travellers", 1, "cabinKg", 4, "ownSpares", 1, "ownBanks", 1, "ownDevices", 2);
     trip.row("travellers", "traveller", "sound", "flights", "SA 101; QB 20");
     add(trip, "P98", 98, 8, "kilograms", 0.75, "priority", 2, "user", "gaffer", "cells", 12);
@@ -184,7 +187,7 @@ final class TravelSamples {
     add(trip, "dirty", 50, 1, "condition", "contacts");
     add(trip, "serial", 50, 2, "register", "quarantine");
     add(trip, "untested", 50, 1, "register", "not tested");
-    add(trip, "heavy", 300, 1, "kilograms", 80, "packed", "with equipment");
+    add(trip, "heavy", 8000, 1, "kilograms", 80, "packed", "with equipment");
     trip.set("batteries", 17, "charge", 0.2, "inUse", 1);
     add(trip, "cam", 90, 1, "carried", "in equipment");
     add(trip, "metal", "", 1, "chemistry", "lithium metal", "lithium", 5);
@@ -231,13 +234,14 @@ final class TravelSamples {
     add(trip, "P98", 98, 30, "kilograms", 0.7);
     add(trip, "P294", 294, 3, "kilograms", 2.1, "charge", 0.5);
     add(trip, "P295", 295, 3, "kilograms", 2.1, "charge", 0.3, "rest", "passenger aircraft");
+    trip.set("batteries", 3, "chargePieces", 4);
     add(trip, "cam", 150, 3, "kilograms", 2.1, "carried", "in equipment");
     add(trip, "big", 1210, 60, "kilograms", 8.2, "rest", "road");
     add(trip, "metal", "", 1, "chemistry", "lithium metal", "lithium", 3, "kilograms", 3);
     trip.set("batteries", 6, "packed", "in equipment");
     add(trip, "lead3", 80, 1, "chemistry", "lead, sealed", "volts", 12, "rest", "road");
     add(trip, "P588", 588, 1, "un383", "");
-    add(trip, "block", 1210, 1, "kilograms", 80, "packed", "with equipment", "charge", 0.2);
+    add(trip, "block", 8000, 1, "kilograms", 80, "packed", "with equipment", "charge", 0.2);
     add(trip, "sets", 98, 9, "kilograms", 1, "packed", "with equipment", "inUse", 2);
     add(trip, "wet", 98, 9, "chemistry", "lead, wet");
     return trip;
@@ -259,8 +263,9 @@ final class TravelSamples {
     trip.row("travellers", "traveller", "sound", "flights", "Q1");
     trip.set("travellers", 1, "flights", "SA 101");
     add(trip, "P294", 294, 3, "kilograms", 2.1, "by", "cargo aircraft", "charge", 0.3);
-    add(trip, "P295", 295, 3, "kilograms", 0.5, "by", "cargo aircraft", "charge", 0.3);
-    trip.set("batteries", 2, "backCharge", 0.3, "terminals", "yes");
+    add(trip, "P295", 295, 3, "kilograms", 0.9, "by", "cargo aircraft", "charge", 0.3);
+    trip.set("batteries", 1, "chargePieces", 3).set("batteries", 2, "chargePieces", 3);
+    trip.set("batteries", 2, "backCharge", 0.3, "backPieces", 3, "terminals", "yes");
     add(trip, "cam", 98, 1, "carried", "in equipment");
     add(trip, "P150", 150, 2, "outputs", "yes", "kilograms", 1.1);
     add(trip, "metal", "", 1, "chemistry", "lithium metal", "lithium", 9);
@@ -290,7 +295,8 @@ final class TravelSamples {
     trip.set("project", 1, "rest", "cargo aircraft", "handOver", day("2026-05-29"));
     trip.set("project", 1, "chargers", 500, "needed", day("2026-06-01"), "transit", 3);
     trip.rows("travellers").clear();
-    return add(trip, "P294", 294, 10, "kilograms", 2.1, "charge", 0.3);
+    add(trip, "P294", 294, 10, "kilograms", 2.1, "charge", 0.3);
+    return trip.set("batteries", 1, "chargePieces", 10);
   }
 
   /**
@@ -308,8 +314,34 @@ final class TravelSamples {
     return trip;
   }
 
+  /** Travellers in two places, on two days, and not back; answers for two days. */
+  private static Ranges lost() {
+    Ranges trip = flight("2026-06-01").set("flights", 1, "from", "Home", "to", "Coast");
+    trip.set("project", 1, "handOver", day("2026-05-01"), "back", "stays");
+    trip.row("flights", "flight", "SA 102", "date", day("2026-06-09"), "carrier", "Salt Air");
+    trip.row("flights", "flight", "TX 1", "date", day("2026-06-01"), "carrier", "Salt Air");
+    trip.set("flights", 2, "from", "Coast", "to", "Home");
+    trip.set("flights", 3, "from", "Home", "to", "Coast");
+    trip.row("travellers", "traveller", "sound", "flights", "SA 101");
+    trip.row("travellers", "traveller", "twin", "flights", "SA 101; TX 1");
+    trip.row("travellers", "traveller", "jumper", "flights", "SA 102; TX 1; SA 101");
+    trip.row("flights", "flight", "SA 103", "date", day("2026-06-10"), "carrier", "Salt Air");
+    trip.set("flights", 4, "from", "Home", "to", "Coast");
+    trip.row("travellers", "traveller", "leaper", "flights", "SA 101; SA 103");
+    trip.set("travellers", 1, "flights", "SA 101; SA 102");
+    add(trip, "P98", 98, 4, "terminals", "yes");
+    add(trip, "P150", 150, 1);
+    add(trip, "bank", 140, 1, "carried", "power bank");
+    add(trip, "P588", 588, 2, "by", "cargo aircraft", "charge", 0.3, "chargePieces", 3);
+    trip.set("batteries", 4, "kilograms", 4.3);
+    decide(decide(trip, "P98", "gaffer", 2), "P98", "sound", 2);
+    answer(trip, "P150", 150, 1, "flight", "SA 101; SA 102", "date2", day("2026-06-09"));
+    return answer(trip, "bank", 150, 1, "carried", "power bank");
+  }
+
   static List<Ranges> all() {
     return List.of(
+        lost(),
         full(),
         faults(),
         crowded(),
@@ -344,6 +376,18 @@ final class TravelSamples {
         .toList();
   }
 
+  /** The rows of air freight, without heads. */
+  static List<TravelPapers.FreightRow> freight(PlanResult result) {
+    return result.rows(TravelPapers.FREIGHT).stream().filter(r -> r.pieces() != null).toList();
+  }
+
+  /** The rows of the road paper, without heads. */
+  static List<TravelPapers.RoadRow> road(PlanResult result) {
+    return result.rows(TravelPapers.ROAD).stream()
+        .filter(r -> r != null && r.pieces() != null)
+        .toList();
+  }
+
   /** The check-in sheet's rows of types. */
   static List<TravelPapers.CheckInRow> types(PlanResult result) {
     return result.rows(TravelPapers.CHECK_IN).stream()
@@ -355,6 +399,13 @@ final class TravelSamples {
   static List<TravelPapers.CheckInRow> flights(PlanResult result) {
     return result.rows(TravelPapers.CHECK_IN).stream()
         .filter(c -> c != null && c.type() == null)
+        .filter(
+            c ->
+                c.notes().stream()
+                    .anyMatch(
+                        n ->
+                            n.key() == TravelStatement.FLIGHT
+                                || n.key() == TravelStatement.FLIGHT_ROUTE))
         .toList();
   }
 
@@ -387,6 +438,10 @@ final class TravelSamples {
       case "batteries.user" -> List.of("T1", "T2", "T3", "nobody");
       case "answers.travellers" -> List.of("", "", "T1", "T1; T2", "T9");
       case "travellers.cabinKg" -> List.of("", 2.0, 5.0);
+      case "batteries.chargePieces", "batteries.backPieces" -> List.of("", 3.0, 12.0, 12.0);
+      case "travellers.back" -> List.of("", "", "road");
+      case "flights.from", "flights.to", "answers.date2", "travellers.ownLarge" -> List.of("");
+      case "flights.writtenDevices" -> List.of("", "", 3.0);
       case "travellers.ownSpares", "travellers.ownBanks", "travellers.ownDevices" ->
           List.of("", 0.0, 1.0, 2.0, 16.0);
       case "batteries.battery", "packing.battery" ->
@@ -417,7 +472,7 @@ final class TravelSamples {
       case "batteries.volts" -> List.of(12.0, 14.4);
       case "batteries.ampHours" -> List.of(6.2, 10.0);
       case "batteries.lithium" -> List.of(0.5, 1.5, 3.0);
-      case "batteries.kilograms" -> List.of(0.75, 1.1, 2.1, 60.0);
+      case "batteries.kilograms" -> List.of(0.75, 1.1, 2.1, 4.0);
       case "batteries.charge" -> List.of(0.2, 0.3, 0.31, 1.0);
       case "batteries.cells" -> List.of(4.0, 12.0);
       case "batteries.terminals", "batteries.un383" -> List.of("yes", "yes", "yes", "no");

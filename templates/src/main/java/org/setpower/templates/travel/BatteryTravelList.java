@@ -35,11 +35,11 @@ public final class BatteryTravelList implements PlanTemplate {
                     + " a battery by road or freight on purpose: no traveller carries it.")
             .with(
                 book.table("batteries")
-                    .optional("type", "backCharge")
+                    .optional("type", "backPieces")
                     .pick("user", "travellers.traveller")
                     .unit("kilograms", "project.weightUnit", "kg")
-                    .shows("carriedPieces")
                     .more(
+                        "carriedPieces",
                         "heldPieces",
                         "freightPieces",
                         "roadPieces",
@@ -49,8 +49,9 @@ public final class BatteryTravelList implements PlanTemplate {
                         "usedEnergy")),
         PlanTab.of(
                 "Packing",
-                "The proposal stands right. Where you decide otherwise, fill in battery, traveller"
-                    + " and pieces here: decided rows win, the rest is proposed again.")
+                "The proposal stands right. Decided rows win, the rest is proposed again. To fix the"
+                    + " proposal, copy its rows with a traveller, from Battery to Bag, and paste"
+                    + " them into Battery here, values only.")
             .with(
                 book.table("packing")
                     .titled("Decided")
@@ -64,8 +65,8 @@ public final class BatteryTravelList implements PlanTemplate {
                         LINES,
                         "lines",
                         "verdict",
-                        "traveller",
                         "battery",
+                        "traveller",
                         "pieces",
                         "bag",
                         "energy",
@@ -78,6 +79,7 @@ public final class BatteryTravelList implements PlanTemplate {
         summary(),
         checkIn(),
         questions(),
+        packingList(),
         cards(),
         freight(),
         road(),
@@ -116,18 +118,27 @@ public final class BatteryTravelList implements PlanTemplate {
   private PlanTab project() {
     return PlanTab.of(
             "Project",
-            "Who carries which batteries on which flight, and what goes by road or as freight. Fill"
-                + " in the travellers here, then Flights and Batteries; read Packing and Summary.")
+            "Who carries which batteries, and what goes by road or as freight. Fill in the travellers,"
+                + " then Flights and Batteries; read Packing and Summary. More tabs: Set Power ▸ Show"
+                + " tabs…")
         .first()
         .with(
             book.fields("The trip", "project", "production", "revision"),
             book.fields(
-                    "Rules and papers", "project", "flightRules", "weightUnit", "issued", "contact")
+                    "Rules and papers",
+                    "project",
+                    "flightRules",
+                    "weightUnit",
+                    "issued",
+                    "contact",
+                    "confirmed")
                 .standIn("issued", "TODAY()"),
             book.fields(
                 "Freight and road",
                 "project",
                 "rest",
+                "freightFrom",
+                "freightTo",
                 "handOver",
                 "needed",
                 "transit",
@@ -137,8 +148,7 @@ public final class BatteryTravelList implements PlanTemplate {
             book.lines("", "project", "verdict", "reasons"),
             book.table("travellers")
                 .titled("Travellers")
-                .optional("ownSpares", "ownDevices")
-                .width("flights", 44)
+                .width("flights", 70)
                 .unit("cabinKg", "project.weightUnit", "kg")
                 .shows("pieces", "wattHours", "weight"));
   }
@@ -179,13 +189,9 @@ public final class BatteryTravelList implements PlanTemplate {
                 "handOverBy"),
             PlanText.cautions(HOT, DAMAGED, CARRIER),
             book.list("Open issues", 16, "issues", "verdict", "where", "reasons")
-                .width("where", 48)
-                .width("reasons", 128),
-            PlanText.notes(
-                "More tabs",
-                "Passenger cards, Freight papers, Road paper, Rule check and Assumptions are hidden:"
-                    + " show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
-                    + " tab."));
+                .width("where", 60)
+                .width("reasons", 108)
+                .tall(2));
   }
 
   private PlanTab checkIn() {
@@ -228,16 +234,31 @@ public final class BatteryTravelList implements PlanTemplate {
                 .tall(4));
   }
 
+  private PlanTab packingList() {
+    return PlanTab.of("Packing list", "For whoever packs: tick what is in its bag or box.")
+        .hidden()
+        .upright()
+        .with(
+            book.list("pack", "bearer", "battery", "amount", "bag", "discharge", "packed")
+                .width("bearer", 60)
+                .width("battery", 50)
+                .width("amount", 34)
+                .width("bag", 20)
+                .width("discharge", 24)
+                .width("packed", 18));
+  }
+
   private PlanTab cards() {
     return PlanTab.of("Passenger cards", "One for each traveller: cut between the blank rows.")
         .hidden()
         .upright()
         .with(
-            PlanText.cautions(HOT, DAMAGED, CARRIER),
-            book.lines("", "papers", "issued", "notes").ofRow(2),
-            book.list(
-                    "cards", "traveller", "battery", "carried", "energy", "pieces", "bag", "notes")
-                .width("notes", 110)
+            book.list("cards", "traveller", "battery", "amount", "carried", "bag", "notes")
+                .width("traveller", 40)
+                .width("amount", 26)
+                .width("carried", 24)
+                .width("bag", 18)
+                .width("notes", 150)
                 .tall(6));
   }
 
@@ -256,6 +277,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     "energy",
                     "un",
                     "name",
+                    "hazard",
                     "instruction",
                     "section",
                     "aircraft",
@@ -298,6 +320,8 @@ public final class BatteryTravelList implements PlanTemplate {
                     "energy",
                     "un",
                     "name",
+                    "hazard",
+                    "tunnel",
                     "provision",
                     "weight",
                     "points",

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.setpower.base.ReferenceTable;
 import org.setpower.base.TextEnum;
 import org.setpower.flight.FlightClass;
@@ -30,6 +32,7 @@ import org.setpower.flight.RuleBook;
  * @param leadSpares spare sealed lead batteries a person
  * @param metalGrams lithium up to here without an answer
  * @param metalOverGrams lithium up to here with an answer
+ * @param more limits above which the carrier may approve more
  * @param confirm limits that are from memory
  */
 public record CabinEdition(
@@ -52,6 +55,7 @@ public record CabinEdition(
     int leadSpares,
     double metalGrams,
     double metalOverGrams,
+    Set<String> more,
     Set<String> confirm,
     String source,
     String basis) {
@@ -108,6 +112,7 @@ public record CabinEdition(
         cells.count("lead_spares", before == null ? 0 : before.leadSpares),
         cells.number("metal_g", before == null ? Double.NaN : before.metalGrams),
         cells.number("metal_over_g", before == null ? Double.NaN : before.metalOverGrams),
+        row.blank("more") && before != null ? before.more : Set.of(row.text("more").split(" ")),
         Set.of(row.text("confirm").split(" ")),
         row.source(),
         row.basis());
@@ -177,6 +182,9 @@ public record CabinEdition(
         Math.min(leadSpares, other.leadSpares),
         Math.min(metalGrams, other.metalGrams),
         Math.min(metalOverGrams, other.metalOverGrams),
+        Stream.of("spares", "devices")
+            .filter(l -> leaves(l) && other.leaves(l))
+            .collect(Collectors.toSet()),
         Set.copyOf(both),
         source + "; " + other.source,
         basis.equals(other.basis) ? basis : "memory");
@@ -196,6 +204,13 @@ public record CabinEdition(
   /** Whether it was read and answers for the day. */
   public boolean answersFor(LocalDate day) {
     return read && !day.isBefore(validFrom) && !day.isAfter(validTo);
+  }
+
+  /** Whether it leaves it to the carrier to approve more than a limit, or has none. */
+  public boolean leaves(String limit) {
+    return more.contains(limit)
+        || limit.equals("spares") && spares == NONE
+        || limit.equals("devices") && devices == NONE;
   }
 
   /** Whether a limit prints "confirm". */

@@ -13,6 +13,7 @@ import org.setpower.flight.Packing;
  * @param cells the word of the cells
  * @param small whether it is for small batteries of small cells
  * @param name proper shipping name
+ * @param hazard class of dangerous goods
  * @param passengerKg net weight a package on passenger aircraft; NaN where it does not fly or has
  *     no limit
  * @param cargoKg net weight a package on cargo aircraft
@@ -29,6 +30,7 @@ public record FreightRule(
     LocalDate validFrom,
     String un,
     String name,
+    String hazard,
     String instruction,
     String section,
     double passengerKg,
@@ -77,6 +79,7 @@ public record FreightRule(
         LocalDate.parse(row.text("valid_from")),
         row.text("un"),
         row.text("name"),
+        row.text("class"),
         row.text("instruction"),
         row.text("section"),
         kilograms(row, "passenger_kg"),

@@ -1,5 +1,7 @@
 package org.setpower.plan.travel.rules;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.setpower.base.ReferenceTable;
@@ -8,6 +10,8 @@ import org.setpower.base.ReferenceTable;
  * How batteries travel by road.
  *
  * @param rules the word of the road rules
+ * @param validTo last day for which it answers
+ * @param edition its name
  * @param cells the word of the cells
  * @param alone UN number of batteries by themselves
  * @param inEquipment UN number of batteries with or in equipment
@@ -15,6 +19,8 @@ import org.setpower.base.ReferenceTable;
  * @param nameInEquipment proper shipping name of batteries with or in equipment
  * @param smallCell largest cell under the provision, Wh or g of lithium
  * @param smallBattery largest battery under the provision, Wh or g of lithium
+ * @param hazard class of dangerous goods
+ * @param tunnel tunnel restriction code, from memory; empty without one
  * @param provision under which small batteries travel
  * @param points a kg under 1.1.3.6; NaN where no points are counted
  * @param maxPoints a transport unit
@@ -22,6 +28,9 @@ import org.setpower.base.ReferenceTable;
  */
 public record RoadRule(
     String rules,
+    LocalDate validFrom,
+    LocalDate validTo,
+    String edition,
     String cells,
     String alone,
     String nameAlone,
@@ -29,6 +38,8 @@ public record RoadRule(
     String nameInEquipment,
     double smallCell,
     double smallBattery,
+    String hazard,
+    String tunnel,
     String provision,
     double points,
     double maxPoints,
@@ -42,6 +53,9 @@ public record RoadRule(
                 r ->
                     new RoadRule(
                         r.text("rules"),
+                        LocalDate.parse(r.text("valid_from")),
+                        LocalDate.parse(r.text("valid_to")),
+                        r.text("edition"),
                         r.text("cells"),
                         r.text("un_alone"),
                         r.text("name_alone"),
@@ -49,6 +63,8 @@ public record RoadRule(
                         r.text("name_equipment"),
                         r.number("small_cell"),
                         r.number("small_battery"),
+                        r.text("class"),
+                        r.text("tunnel"),
                         r.text("provision"),
                         r.blank("points") ? Double.NaN : r.number("points"),
                         r.blank("points") ? Double.NaN : r.number("max_points"),
@@ -58,11 +74,17 @@ public record RoadRule(
             .toList();
   }
 
-  /** The rule for cells; empty where none is held. */
-  public static Optional<RoadRule> of(String rules, String cells) {
+  /** Every rule held. */
+  public static List<RoadRule> all() {
+    return Held.ALL;
+  }
+
+  /** The newest rule for cells that is in force on a day, or was; empty where none is held. */
+  public static Optional<RoadRule> of(String rules, String cells, LocalDate day) {
     return Held.ALL.stream()
         .filter(r -> r.rules.equals(rules) && r.cells.equals(cells))
-        .findFirst();
+        .filter(r -> !r.validFrom.isAfter(day))
+        .max(Comparator.comparing(RoadRule::validFrom));
   }
 
   /** Whether points are counted, of which a transport unit has only so many. */

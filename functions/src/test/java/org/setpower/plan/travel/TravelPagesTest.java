@@ -1,0 +1,194 @@
+package org.setpower.plan.travel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.setpower.plan.travel.TravelSamples.add;
+import static org.setpower.plan.travel.TravelSamples.day;
+import static org.setpower.plan.travel.TravelSamples.decide;
+import static org.setpower.plan.travel.TravelSamples.flight;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.Answer;
+import org.setpower.plan.common.EnglishMessages;
+import org.setpower.plan.common.Messages;
+import org.setpower.plan.common.PlanResult;
+import org.setpower.plan.common.Ranges;
+import org.setpower.plan.common.ResultTable;
+import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.FindingKey;
+import org.setpower.plan.travel.rules.RoadRule;
+
+/** How the papers are divided, what stands on their heads, and in which words. */
+class TravelPagesTest {
+  private static final String TODAY = "2026-06-01";
+  private static final EnglishMessages ENGLISH = new EnglishMessages();
+
+  private static String said(List<Finding> findings) {
+    return ENGLISH.sentences(findings, Locale.ENGLISH);
+  }
+
+  private static List<FindingKey> keys(List<Finding> findings) {
+    return findings.stream().map(Finding::key).toList();
+  }
+
+  /** Out with two carriers, back with the first: two desks, two pages. */
+  @Test
+  void each_carrier_reads_a_page_of_its_own() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 2);
+    trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
+    trip.row("flights", "flight", "SA 102", "date", day("2026-06-09"), "carrier", "salt air");
+    List<String> column =
+        trip.calculate().rows(TravelPapers.CHECK_IN).stream()
+            .map(r -> r == null ? "" : r.flight() + (r.type() == null ? "" : " " + r.type()))
+            .distinct()
+            .toList();
+    assertThat(column)
+        .containsExactly(
+            "SA 101",
+            "SA 101 P98",
+            "",
+            "SA 102",
+            "SA 102 P98",
+            ResultTable.NEW_PAGE,
+            "QB 20",
+            "QB 20 P98");
+  }
+
+  /** A row a flight, with its carrier, and amounts that are read without the heads of columns. */
+  @Test
+  void a_card_is_read_without_heads() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 4, "user", "gaffer");
+    trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
+    List<TravelPapers.CardRow> rows = trip.calculate().rows(TravelPapers.CARDS);
+    assertThat(said(rows.get(1).notes())).startsWith("SA 101, 1 Jun 2026, Salt Air. Spares 4 of");
+    assertThat(said(rows.get(2).notes())).startsWith("QB 20, 2 Jun 2026, Quay Air. Spares 4 of");
+    assertThat(ENGLISH.phrase(rows.get(3).amount(), Locale.ENGLISH)).isEqualTo("4 × 98 Wh");
+  }
+
+  private static Ranges freight() {
+    Ranges trip = add(flight(TODAY), "P294", 294, 2, "kilograms", 2.1, "by", "cargo aircraft");
+    trip.set("batteries", 1, "charge", 0.3, "chargePieces", 2, "backCharge", 0.3, "backPieces", 2);
+    trip.set("project", 1, "handOver", day("2026-05-28"), "backOn", day("2026-06-20"));
+    return trip.set("project", 1, "freightFrom", "Home", "freightTo", "Coast");
+  }
+
+  /** UN 3480 is class 9 (ADR / UN Model Regulations). */
+  @Test
+  void freight_out_and_back_are_pages_with_day_route_and_class() {
+    List<TravelPapers.FreightRow> rows = freight().calculate().rows(TravelPapers.FREIGHT);
+    assertThat(rows)
+        .extracting(TravelPapers.FreightRow::battery)
+        .containsSubsequence("Home–Coast", "P294", ResultTable.NEW_PAGE, "Coast–Home", "P294");
+    assertThat(said(rows.get(0).notes())).isEqualTo("Handed over on 28 May 2026.");
+    assertThat(said(rows.get(1).notes())).contains("gross weight");
+    assertThat(rows.get(2).hazard()).isEqualTo("9");
+    assertThat(said(rows.get(4).notes())).isEqualTo("Handed over on 20 Jun 2026.");
+    assertThat(said(rows.get(6).notes())).contains("not a Shipper's Declaration");
+  }
+
+  /** A small battery travels under SP 188 alone; a large one is class 9 with its tunnel code. */
+  @Test
+  void the_road_paper_has_class_and_tunnel_code_to_confirm() {
+    Ranges trip = freight().set("batteries", 1, "by", "road");
+    add(trip, "P98", 98, 2, "kilograms", 0.75, "cells", 12, "by", "road");
+    List<TravelPapers.RoadRow> rows = TravelSamples.road(trip.calculate());
+    assertThat(rows.get(0).hazard() + rows.get(0).tunnel()).isEqualTo("9E");
+    assertThat(keys(rows.get(0).notes())).containsExactly(TravelStatement.TUNNEL_CONFIRM);
+    assertThat(rows.get(1).hazard() + rows.get(1).tunnel()).isEmpty();
+    assertThat(rows.get(1).provision()).isEqualTo("SP 188");
+    trip.set("project", 1, "roadRules", "US", "transport", "note 4");
+    assertThat(TravelSamples.road(trip.calculate()).get(0).tunnel()).isEmpty();
+  }
+
+  /** Past the last day for which a row of the road rules answers, the transport office decides. */
+  @ParameterizedTest
+  @CsvSource({"ADR,2027-06-30,2027-07-01", "US,2026-12-31,2027-01-01"})
+  void road_rules_end(String rules, String last, String next) {
+    Ranges trip = add(flight(TODAY), "P98", 98, 2, "kilograms", 0.75, "cells", 12, "by", "road");
+    trip.set("project", 1, "roadRules", rules, "back", "stays", "handOver", day(last));
+    assertThat(TravelSamples.road(trip.calculate())).hasSize(1);
+    trip.set("project", 1, "handOver", day(next));
+    assertThat(TravelSamples.road(trip.calculate())).isEmpty();
+    assertThat(keys(TravelSamples.rest(trip.calculate()).get(0).reasons()))
+        .contains(TravelFinding.ROAD_PAST);
+    trip.set("project", 1, "transport", "note 4");
+    assertThat(TravelSamples.road(trip.calculate())).hasSize(1);
+  }
+
+  @Test
+  void every_road_rule_has_days_edition_class_and_source() {
+    assertThat(RoadRule.all()).hasSizeGreaterThan(5);
+    for (RoadRule rule : RoadRule.all()) {
+      assertThat(rule.validTo()).isAfter(rule.validFrom());
+      assertThat(List.of(rule.edition(), rule.hazard(), rule.source())).noneMatch(String::isEmpty);
+    }
+  }
+
+  /** Only what is fit is packed; 40 batteries are some 20 rows. */
+  @Test
+  void the_packing_list_has_travellers_then_ways_and_nothing_that_stops() {
+    Ranges trip = freight().row("travellers", "traveller", "sound");
+    add(trip, "P98", 98, 6);
+    add(trip, "wet", 98, 1, "condition", "wet");
+    decide(decide(trip, "P98", "sound", 2), "P98", "gaffer", 4);
+    decide(trip, "wet", "gaffer", 1);
+    assertThat(
+            trip.calculate().rows(TravelPapers.PACK).stream()
+                .map(
+                    r ->
+                        ENGLISH.phrase(r.bearer(), Locale.ENGLISH)
+                            + " "
+                            + r.battery()
+                            + " "
+                            + ENGLISH.phrase(r.amount(), Locale.ENGLISH)))
+        .containsExactly(
+            "gaffer P98 4 × 98 Wh", "sound P98 2 × 98 Wh", "cargo aircraft P294 2 × 294 Wh");
+  }
+
+  private static String page(PlanResult result, String language, String... columns) {
+    Object[][] cells =
+        result.matrix(
+            new Answer(List.of(columns), 40),
+            Messages.in(language),
+            Locale.forLanguageTag(language));
+    return Arrays.stream(cells)
+        .flatMap(Arrays::stream)
+        .map(Objects::toString)
+        .collect(Collectors.joining("|"));
+  }
+
+  /** Typed words stay English in lists; on paper they are words of the reader. */
+  @ParameterizedTest
+  @CsvSource({
+    "de,Ersatz,Kabine,hin,zurück,Frachtflugzeug",
+    "fr,rechange,cabine,aller,retour,avion-cargo",
+    "es,repuesto,cabina,ida,vuelta,avión de carga"
+  })
+  void words_on_papers_are_those_of_the_reader(
+      String language, String spare, String cabin, String out, String back, String cargo) {
+    Ranges trip = add(freight(), "P98", 98, 2);
+    PlanResult result = trip.calculate();
+    assertThat(page(result, language, "checkin.carried", "checkin.bag")).contains(spare, cabin);
+    assertThat(page(result, language, "cards.carried", "cards.bag")).contains(spare, cabin);
+    assertThat(page(result, language, "freight.direction", "freight.aircraft"))
+        .contains(out, back, cargo);
+    assertThat(page(result, language, "pack.bearer")).contains(cargo);
+    assertThat(page(result, "en", "checkin.carried")).contains("spare");
+  }
+
+  @Test
+  void an_empty_list_has_no_papers() {
+    PlanResult result = Ranges.of(TravelPlan.MODEL).calculate();
+    assertThat(result.rows(TravelPapers.CHECK_IN)).isEmpty();
+    assertThat(result.rows(TravelPapers.CARDS)).isEmpty();
+    assertThat(result.rows(TravelPapers.FREIGHT)).isEmpty();
+    assertThat(result.rows(TravelPapers.ROAD)).isEmpty();
+    assertThat(result.rows(TravelPapers.PACK)).isEmpty();
+  }
+}
