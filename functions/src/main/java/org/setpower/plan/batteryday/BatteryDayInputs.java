@@ -53,6 +53,26 @@ public record BatteryDayInputs(
   static final InputTable<AtNow> AT_NOW = InputTable.of(AtNow.class);
   static final InputTable<Disposable> DISPOSABLES = InputTable.of(Disposable.class);
 
+  /**
+   * Reads the tables.
+   *
+   * @param ranges in the order of the function's arguments
+   */
+  static BatteryDayInputs read(List<?> ranges) {
+    return new BatteryDayInputs(
+        PROJECT.read(ranges.get(0)),
+        DAYS.read(ranges.get(1)),
+        TYPES.read(ranges.get(2)),
+        STOCK.read(ranges.get(3)),
+        POSITIONS.read(ranges.get(4)),
+        DEVICES.read(ranges.get(5)),
+        SUPPLIES.read(ranges.get(6)),
+        CHARGERS.read(ranges.get(7)),
+        AT_CALL.read(ranges.get(8)),
+        AT_NOW.read(ranges.get(9)),
+        DISPOSABLES.read(ranges.get(10)));
+  }
+
   /** All tables, in the order of the function's arguments. */
   List<InputRows<?>> all() {
     return List.of(

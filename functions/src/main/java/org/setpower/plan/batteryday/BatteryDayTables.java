@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,6 +22,7 @@ import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
@@ -28,9 +30,6 @@ import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of a plan. */
 final class BatteryDayTables {
-  /** A box to tick on paper. */
-  private static final String BOX = "☐";
-
   /** Nominal voltages of plates. */
   private static final double[] NOMINAL = {12, 24, 48};
 
@@ -58,7 +57,9 @@ final class BatteryDayTables {
     batteries = build.stock().gateWithout(goneNow);
     addNotPlanned();
     if (outcome != null) {
-      outcome.events().forEach(e -> schedule.add(scheduleRow(e)));
+      for (int i = 0; i < outcome.events().size(); i++) {
+        schedule.add(scheduleRow(i));
+      }
     }
     judgeShort();
     build.positions().all().forEach(p -> positionFindings.put(p.row(), positionFindings(p)));
@@ -167,21 +168,60 @@ final class BatteryDayTables {
     return sorted(findings);
   }
 
-  private BatteryDayResults.ScheduleRow scheduleRow(DayEvent event) {
+  /**
+   * @param place of the event among all
+   */
+  private BatteryDayResults.ScheduleRow scheduleRow(int place) {
+    DayEvent event = outcome.events().get(place);
+    Double until = event.what() == DayEvent.What.DARK ? darkUntil(place) : null;
     return new BatteryDayResults.ScheduleRow(
         DaySettings.time(event.hour()),
         event.hour(),
         positionName(unit(event).position()),
         unit(event).piece(),
-        ScheduleEntry.values()[event.what().ordinal()],
+        ScheduleEntry.valueOf(event.what().name()),
         names(event.on()),
+        event.from().stream()
+            .filter(u -> u >= 0)
+            .map(this::unitName)
+            .distinct()
+            .collect(Collectors.joining(", ")),
         names(event.off()),
-        event.off().isEmpty()
-            ? ""
-            : event.to().stream()
-                .map(this::chargerName)
-                .distinct()
-                .collect(Collectors.joining(", ")));
+        BatteryDayPapers.joined(event.to().stream().map(this::goesTo).toList()),
+        until == null ? null : DaySettings.time(until));
+  }
+
+  /** The hour at which a piece that went dark has a battery again, or ends; null if not known. */
+  private Double darkUntil(int place) {
+    List<DayEvent> events = outcome.events();
+    for (int i = place + 1; i < events.size(); i++) {
+      DayEvent later = events.get(i);
+      boolean over = !later.on().isEmpty() || later.what() == DayEvent.What.END;
+      if (later.unit() == events.get(place).unit() && over) {
+        return later.hour();
+      }
+    }
+    return null;
+  }
+
+  private Phrase goesTo(DayEvent.Goes goes) {
+    if (goes.away()) {
+      return Phrase.of(BatteryDayPapers.AWAY);
+    }
+    if (goes.unit() >= 0) {
+      return Phrase.of("{0}", unitName(goes.unit()));
+    }
+    return goes.charge() == null
+        ? Phrase.of(BatteryDayPapers.SHELF)
+        : Phrase.of("{0}", charger(goes.charge().charger()));
+  }
+
+  /** The name of a piece: that of its position, with a number where there are several. */
+  private String unitName(int unit) {
+    UnitSpec spec = build.units().get(unit);
+    boolean several =
+        build.units().stream().filter(u -> u.position() == spec.position()).count() > 1;
+    return positionName(spec.position()) + (several ? " " + spec.piece() : "");
   }
 
   /** Positions of the date that a stop keeps out of the schedule are named in it. */
@@ -202,17 +242,15 @@ final class BatteryDayTables {
                 ScheduleEntry.NOT_PLANNED,
                 "",
                 "",
-                ""));
+                "",
+                null,
+                null));
       }
     }
   }
 
   private static String names(List<Integer> numbers) {
     return numbers.stream().map(BatteryNumbers::shown).collect(Collectors.joining(", "));
-  }
-
-  private String chargerName(DayEvent.Charge charge) {
-    return charge == null ? "shelf" : charger(charge.charger());
   }
 
   private String charger(int row) {
@@ -318,7 +356,8 @@ final class BatteryDayTables {
                 })),
         new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
-        new ResultRows<>(BatteryDayResults.CARD, card()),
+        new ResultRows<>(
+            BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan.calendar().shown())),
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
@@ -411,7 +450,7 @@ final class BatteryDayTables {
             ? (Integer)
                 (int)
                     schedule.stream()
-                        .filter(s -> s.what() == ScheduleEntry.CHANGE)
+                        .filter(s -> s.what().isChange())
                         .filter(s -> s.position().equals(name))
                         .count()
             : null,
@@ -449,7 +488,7 @@ final class BatteryDayTables {
   private BatteryDayResults.RunResult run() {
     DayFrame day = plan.calendar().shown();
     return day == null
-        ? new BatteryDayResults.RunResult(null, null, null, null, null, null, null)
+        ? new BatteryDayResults.RunResult(null, null, null, null, null, null, null, null)
         : new BatteryDayResults.RunResult(
             day.date(),
             day.location(),
@@ -457,49 +496,8 @@ final class BatteryDayTables {
             DaySettings.time(day.wrap()),
             day.air().lowest(),
             day.air().highest(),
+            BatteryDayPapers.heading(day),
             outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
-  }
-
-  private List<BatteryDayResults.CardRow> card() {
-    Map<String, String> departments = new HashMap<>();
-    build
-        .positions()
-        .all()
-        .forEach(
-            p ->
-                departments.put(
-                    p.item().row().value().position(), p.item().row().value().department()));
-    List<BatteryDayResults.CardRow> rows = new ArrayList<>();
-    schedule.stream()
-        .filter(s -> s.what() == ScheduleEntry.CHANGE)
-        .map(
-            s ->
-                new BatteryDayResults.CardRow(
-                    s.at(),
-                    departments.get(s.position()),
-                    s.position(),
-                    s.piece(),
-                    s.on(),
-                    s.off(),
-                    s.to(),
-                    BOX))
-        .forEach(rows::add);
-    // last, as they have no time: the crew must not take them for planned
-    schedule.stream()
-        .filter(s -> s.what() == ScheduleEntry.NOT_PLANNED)
-        .map(
-            s ->
-                new BatteryDayResults.CardRow(
-                    null,
-                    departments.get(s.position()),
-                    s.position() + ": " + s.what().word(),
-                    null,
-                    "",
-                    "",
-                    "",
-                    ""))
-        .forEach(rows::add);
-    return rows;
   }
 
   private List<BatteryDayResults.LentRow> lentOut() {
@@ -516,25 +514,33 @@ final class BatteryDayTables {
         .toList();
   }
 
+  /** A bar for the batteries that go on together and come off together. */
   private List<BatteryDayResults.TimelineRow> timeline() {
+    Map<List<Object>, List<Integer>> bars = new LinkedHashMap<>();
+    // by battery and piece: in one moment it may come off one piece and go on another
+    Map<List<Integer>, DayEvent> open = new HashMap<>();
+    for (DayEvent event : outcome == null ? List.<DayEvent>of() : outcome.events()) {
+      for (int number : event.off()) {
+        DayEvent from = open.remove(List.of(number, event.unit()));
+        bars.computeIfAbsent(List.of(from, event.hour()), k -> new ArrayList<>()).add(number);
+      }
+      event.on().forEach(n -> open.put(List.of(n, event.unit()), event));
+    }
     List<BatteryDayResults.TimelineRow> rows = new ArrayList<>();
-    if (outcome == null) {
-      return rows;
-    }
-    Map<Integer, DayEvent> open = new TreeMap<>();
-    for (DayEvent event : outcome.events()) {
-      DayEvent before = open.remove(event.unit());
-      if (before != null) {
-        rows.add(bar(before, event.hour()));
-      }
-      if (!event.on().isEmpty()) {
-        open.put(event.unit(), event);
-      }
-    }
-    rows.sort(
-        Comparator.comparing(BatteryDayResults.TimelineRow::position)
-            .thenComparing(BatteryDayResults.TimelineRow::piece)
-            .thenComparing(BatteryDayResults.TimelineRow::from));
+    bars.entrySet().stream()
+        .sorted(
+            Comparator.comparing(
+                    (Map.Entry<List<Object>, List<Integer>> b) ->
+                        positionName(unit((DayEvent) b.getKey().get(0)).position()))
+                .thenComparing(b -> unit((DayEvent) b.getKey().get(0)).piece())
+                .thenComparing(b -> ((DayEvent) b.getKey().get(0)).hour()))
+        .forEach(
+            b ->
+                rows.add(
+                    bar(
+                        (DayEvent) b.getKey().get(0),
+                        b.getValue(),
+                        (Double) b.getKey().get(1))));
     return rows;
   }
 
@@ -555,27 +561,24 @@ final class BatteryDayTables {
     for (int i = 0; i < BatteryDayResults.HOURS.rows(); i++) {
       double hour = plan.settings().begins() + i / 2.0;
       long planned = atCall.stream().filter(n -> hour < now || !goneNow.containsKey(n)).count();
-      Set<Integer> on = new HashSet<>();
+      Set<List<Integer>> on = new HashSet<>();
       Set<Integer> dark = new HashSet<>();
       for (DayEvent event : outcome.events()) {
         if (event.hour() <= hour) {
-          event.off().forEach(on::remove);
-          on.addAll(event.on());
+          event.off().forEach(n -> on.remove(List.of(n, event.unit())));
+          event.on().forEach(n -> on.add(List.of(n, event.unit())));
           dark.remove(event.unit());
           if (event.what() == DayEvent.What.DARK) {
             dark.add(event.unit());
           }
         }
       }
-      if (hour >= now) {
-        on.removeAll(goneNow.keySet());
-      }
       Set<Integer> charging =
           outcome.charges().stream()
               .filter(c -> c.start() <= hour && hour < c.full())
               .map(DayEvent.Charge::battery)
               .collect(Collectors.toSet());
-      charging.removeAll(on);
+      on.forEach(n -> charging.remove(n.get(0)));
       rows.add(
           new BatteryDayResults.HourRow(
               DaySettings.time(hour),
@@ -633,15 +636,15 @@ final class BatteryDayTables {
         .toList();
   }
 
-  private BatteryDayResults.TimelineRow bar(DayEvent from, double to) {
+  private BatteryDayResults.TimelineRow bar(DayEvent from, List<Integer> numbers, double to) {
     UnitSpec unit = unit(from);
     return new BatteryDayResults.TimelineRow(
         positionName(unit.position()),
         unit.piece(),
         plan.types().ofRow(unit.type()).name(),
-        names(from.on()),
-        from.hour(),
-        to);
+        names(numbers),
+        DaySettings.time(from.hour()),
+        DaySettings.time(to));
   }
 
   private BatteryDayResults.SummaryResult summary(
@@ -654,7 +657,7 @@ final class BatteryDayTables {
         outcome == null
             ? null
             : (Integer)
-                (int) schedule.stream().filter(s -> s.what() == ScheduleEntry.CHANGE).count(),
+                (int) schedule.stream().filter(s -> s.what().isChange()).count(),
         outcome == null
             ? null
             : (Double)

@@ -43,7 +43,7 @@ record DaySettings(
         typed.now(),
         or(typed.near(), NEAR) / 60,
         or(typed.touchLimit(), TOUCH_LIMIT),
-        typed.dayBegins() == null ? BEGINS : clock(typed.dayBegins()),
+        typed.dayBegins() == null ? BEGINS : hours(typed.dayBegins()),
         typed.chargersAir(),
         typed.warmUp(),
         typed.health(),
@@ -59,13 +59,14 @@ record DaySettings(
     return typed == null ? otherwise : typed;
   }
 
-  private static double clock(LocalTime time) {
+  /** Hours after midnight. */
+  static double hours(LocalTime time) {
     return time.toSecondOfDay() / 3600.0;
   }
 
   /** Hours after the midnight that begins the day. */
   double hour(LocalTime time) {
-    return clock(time) < begins ? clock(time) + 24 : clock(time);
+    return hours(time) < begins ? hours(time) + 24 : hours(time);
   }
 
   /** Hours of an end, later than its begin. */

@@ -238,6 +238,9 @@ public final class PlanResult {
     if (value instanceof Verdict verdict) {
       return verdict.code();
     }
+    if (value instanceof ResultWord word) {
+      return messages.text(word.word());
+    }
     if (value instanceof TextEnum word) {
       return word.word();
     }

@@ -585,12 +585,20 @@ public final class BatteryDays {
     days.forEach(
         (date, day) -> {
           if (shown == null || shown.equals(date)) {
-            day.rows("card", BatteryDayResults.CardRow.class)
+            day.rows("card", BatteryDayResults.CardRow.class).stream()
+                .filter(c -> !c.isEnd())
                 .forEach(
                     c ->
                         rows.add(
                             new BatteryResults.ChangeRow(
-                                date, c.by(), c.position(), c.piece(), c.on(), c.off(), c.to())));
+                                date,
+                                c.by(),
+                                c.position(),
+                                c.piece(),
+                                c.what(),
+                                c.on(),
+                                c.off(),
+                                c.to())));
           }
         });
     return rows;

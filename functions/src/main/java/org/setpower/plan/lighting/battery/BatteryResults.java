@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -279,7 +280,7 @@ public final class BatteryResults {
               rule = "Batteries that it charges on the day shown, or the most of a day.")
           Integer charges) {}
 
-  /** A paper: the battery changes in order of time. */
+  /** A paper: what goes on and comes off, in order of time. */
   @Table(key = "batteryChanges", heading = "Battery changes", rows = 600)
   public record ChangeRow(
       @Result(
@@ -363,6 +364,26 @@ public final class BatteryResults {
               rule = "Of several alike.")
           Integer piece,
       @Result(
+              key = "what",
+              heading = "What",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "Start, change, no battery, on again.")
+          Phrase what,
+      @Result(
               key = "on",
               heading = "Goes on",
               from = {
@@ -404,7 +425,7 @@ public final class BatteryResults {
           String off,
       @Result(
               key = "to",
-              heading = "To charger",
+              heading = "Goes to",
               from = {
                 "project.*",
                 "days.*",
@@ -421,5 +442,5 @@ public final class BatteryResults {
                 "batteryChargers.*"
               },
               rule = "The charger that has it back first; shelf if none does.")
-          String to) {}
+          Phrase to) {}
 }
