@@ -146,6 +146,12 @@ public record BatteryDayInputs(
               help = "At lunch: from this time on the day is planned again.")
           LocalTime now,
       @Input(
+              key = "today",
+              heading = "Date of Today",
+              blank = "Blank: the day shown; with several dates in Days a check.",
+              help = "The date on which the batteries of Today are found.")
+          LocalDate today,
+      @Input(
               key = "near",
               heading = "Change in a break if due after it within",
               form = NumberForm.WHOLE,
@@ -309,8 +315,9 @@ public record BatteryDayInputs(
               heading = "Nominal voltages",
               unit = "V",
               blank =
-                  "Blank: 12, 24 or 48 by energy over capacity; a stop where that is not clear.",
-              help = "12, 24 or 48; several with a slash: 12/24.")
+                  "Blank: 7.2, 12, 24 or 48 by energy over capacity; a stop where that is not"
+                      + " clear.",
+              help = "One, such as 7.2, or of 12, 24 and 48 several with a slash: 12/24.")
           String outputs,
       @Input(
               key = "maxAmps",
@@ -417,8 +424,10 @@ public record BatteryDayInputs(
               unit = "V",
               min = 1,
               max = 96,
-              blank = "Blank: that of the battery type, if it has only one; else a stop.",
-              help = "12, 24 or 48: what plate or cable ask for.")
+              blank =
+                  "Blank: that of the battery type, if only one fits the input voltage; else a"
+                      + " stop.",
+              help = "7.2, 12, 24 or 48: what plate or cable ask for.")
           Double volts,
       @Input(key = "type", heading = "Battery type", help = "A type of Battery types.") String type,
       @Input(

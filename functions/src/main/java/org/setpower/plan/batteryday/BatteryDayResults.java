@@ -183,7 +183,8 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule =
                   "With these numbers of every type, all full at call, nothing goes dark;"
-                      + " with one fewer of a type the plan knows no schedule.")
+                      + " with one fewer of a type the plan knows no schedule. Blank where it is"
+                      + " not proven.")
           Integer fewest,
       @Result(
               key = "fewestAlone",
@@ -206,7 +207,9 @@ public final class BatteryDayResults {
               heading = "Short",
               unit = "pcs",
               from = {"stock.fewest", "batteries.use", "stock.type"},
-              rule = "Min. required less what is to plan with, over all rows of the type.")
+              rule =
+                  "Min. required less what is to plan with, over all rows of the type; none where"
+                      + " nothing goes dark, blank where it is not proven.")
           Integer shortOf) {}
 
   /** A numbered battery. */
@@ -432,7 +435,7 @@ public final class BatteryDayResults {
       @Result(
               key = "dark",
               heading = "Dark",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "Hours of all pieces without a battery.")
@@ -484,8 +487,8 @@ public final class BatteryDayResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = "supplies.*",
-              rule = "What is wrong with the row.")
+              from = {"supplies.*", "run.entries"},
+              rule = "What is wrong with the row, and whether its watts make positions dark.")
           List<Finding> reasons,
       @Result(
               key = "peak",
@@ -516,9 +519,10 @@ public final class BatteryDayResults {
                 "devices.*",
                 "supplies.*",
                 "chargers.*",
-                "atCall.*"
+                "atCall.*",
+                "run.entries"
               },
-              rule = "What is wrong with the row.")
+              rule = "What is wrong with the row, and whether it charges at night.")
           List<Finding> reasons,
       @Result(
               key = "hours",
@@ -819,9 +823,9 @@ public final class BatteryDayResults {
           LocalTime from,
       @Result(
               key = "until",
-              heading = "Full at",
+              heading = "Until",
               from = "run.entries",
-              rule = "CHARGE.HOURS later, without the hours without power.")
+              rule = "Full, after CHARGE.HOURS; or the power ends, and it goes on in another row.")
           LocalTime until,
       @Result(
               key = "ready",
@@ -1186,7 +1190,7 @@ public final class BatteryDayResults {
       @Result(
               key = "dark",
               heading = "Dark",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "positions.dark",
               rule = "Sum over the positions.")

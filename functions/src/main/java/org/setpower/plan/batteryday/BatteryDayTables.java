@@ -1,6 +1,7 @@
 package org.setpower.plan.batteryday;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,8 +16,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.batteryday.simulation.ChargerSpec;
 import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
+import org.setpower.plan.batteryday.simulation.PowerHours;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
@@ -44,6 +47,8 @@ final class BatteryDayTables {
   private final List<BatteryDayResults.ScheduleRow> schedule = new ArrayList<>();
   private final Map<Integer, List<Finding>> positionFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> stockFindings = new HashMap<>();
+  private final Map<Integer, List<Finding>> supplyFindings = new HashMap<>();
+  private final Map<Integer, List<Finding>> chargerFindings = new HashMap<>();
   private final Map<Integer, Integer> shortOf = new TreeMap<>();
   private final List<BatteryDayResults.TonightRow> tonight;
   private final List<Finding> projectFindings;
@@ -64,6 +69,14 @@ final class BatteryDayTables {
     judgeShort();
     build.positions().all().forEach(p -> positionFindings.put(p.row(), positionFindings(p)));
     plan.inputs().stock().filled().forEach(r -> stockFindings.put(r.number(), stockFindings(r)));
+    build.supplies().all().forEach(s -> supplyFindings.put(s.row(), supplyFindings(s)));
+    build
+        .chargers()
+        .all()
+        .forEach(
+            c ->
+                chargerFindings.put(
+                    c.row(), new ChargerUse(plan).findings(c)));
     tonight = tonight();
     projectFindings = projectFindings();
     disposables = new DisposableCells(plan.inputs().disposables(), plan.calendar());
@@ -76,6 +89,7 @@ final class BatteryDayTables {
   private List<Finding> projectFindings() {
     List<Finding> findings = new ArrayList<>(plan.settings().findings());
     findings.addAll(plan.calendar().ofProject());
+    findings.addAll(plan.ofToday());
     findings.addAll(build.tooLarge());
     if (outcome != null && !outcome.complete()) {
       findings.add(Finding.of(BatteryDayFinding.TOO_MANY_CHANGES));
@@ -83,7 +97,7 @@ final class BatteryDayTables {
     if (plan.fewest() != null && !plan.fewest().proven()) {
       findings.add(Finding.of(BatteryDayFinding.NOT_PROVEN));
     }
-    long late = tonight.stream().filter(t -> Boolean.FALSE.equals(t.ready())).count();
+    int late = late();
     if (late > 0) {
       findings.add(
           Finding.of(
@@ -94,14 +108,50 @@ final class BatteryDayTables {
     return sorted(findings);
   }
 
-  /** How many batteries of each type are missing. */
+  /** Batteries that are not ready by the next call. */
+  private int late() {
+    return (int)
+        tonight.stream()
+            .filter(t -> Boolean.FALSE.equals(t.ready()))
+            .map(BatteryDayResults.TonightRow::battery)
+            .distinct()
+            .count();
+  }
+
+  /**
+   * How many batteries of each type are missing: none where nothing goes dark; not known where the
+   * search came to no end.
+   */
   private void judgeShort() {
     if (plan.fewest() == null) {
       return;
     }
+    boolean lit = outcome.isLit();
     plan.fewest()
         .together()
-        .forEach((type, number) -> shortOf.put(type, Math.max(0, number - planned(type))));
+        .forEach(
+            (type, number) -> {
+              if (lit || plan.fewest().proven()) {
+                shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type)));
+              }
+            });
+  }
+
+  private List<Finding> supplyFindings(Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged) {
+    List<Finding> findings = new ArrayList<>(judged.findings());
+    if (outcome != null && judged.fit() && !outcome.isLit() && outcome.complete()) {
+      double dark = Arrays.stream(outcome.darkHours()).sum();
+      double without = plan.darkWithout(judged.row());
+      if (without < dark - 1 / 60.0) {
+        findings.add(
+            Finding.of(
+                BatteryDayFinding.SUPPLY_LIMIT,
+                judged.item().value().watts(),
+                DaySettings.duration(without),
+                DaySettings.duration(dark)));
+      }
+    }
+    return sorted(findings);
   }
 
   private int planned(int type) {
@@ -134,7 +184,7 @@ final class BatteryDayTables {
           Finding.of(
               BatteryDayFinding.RUNS_DRY,
               (double) pieces,
-              dark(judged.row()),
+              DaySettings.duration(dark(judged.row())),
               DaySettings.time(first)));
     }
     return sorted(findings);
@@ -165,7 +215,30 @@ final class BatteryDayTables {
               (double) planned(type.row()),
               (double) missing));
     }
+    if (type != null && plan.fewest() != null && !plan.fewest().proven()) {
+      addNotProven(type, findings);
+    }
     return sorted(findings);
+  }
+
+  /** What the day shows of a type where the search came to no end. */
+  private void addNotProven(TypeFacts type, List<Finding> findings) {
+    double dark = 0;
+    for (int i = 0; i < build.units().size(); i++) {
+      dark += build.units().get(i).type() == type.row() ? outcome.darkHours()[i] : 0;
+    }
+    double there = planned(type.row());
+    if (dark > 1e-6) {
+      findings.add(Finding.of(BatteryDayFinding.STOCK_DARK, there, DaySettings.duration(dark)));
+      return;
+    }
+    double used =
+        outcome.events().stream()
+            .filter(e -> unit(e).type() == type.row())
+            .flatMap(e -> e.on().stream())
+            .distinct()
+            .count();
+    findings.add(Finding.of(BatteryDayFinding.STOCK_LASTS, there, used));
   }
 
   /**
@@ -281,19 +354,24 @@ final class BatteryDayTables {
       DayEvent.Charge charge,
       double wrap,
       double until) {
-    String type = build.stock().batteries().get(number).type().name();
+    TypeFacts facts = build.stock().batteries().get(number).type();
+    String type = facts.name();
     boolean charges = charge != null && charge.full() > wrap;
     if (charges) {
-      rows.add(
-          new BatteryDayResults.TonightRow(
-              BatteryNumbers.shown(number),
-              type,
-              charger(charge.charger()),
-              charge.channel(),
-              DaySettings.time(charge.start()),
-              DaySettings.time(charge.full()),
-              Double.isInfinite(until) ? null : (Boolean) (charge.back() <= until)));
-    } else if (outcome.nextCharge().get(number) < 1 - 1e-6 && !goneNow.containsKey(number)) {
+      // where the power ends a charge stops; it goes on when the power is back
+      PowerHours power = build.chargers().row(charge.charger()).item().spec().power();
+      for (PowerHours.Span span : power.within(charge.start(), charge.full())) {
+        rows.add(
+            new BatteryDayResults.TonightRow(
+                BatteryNumbers.shown(number),
+                type,
+                charger(charge.charger()),
+                charge.channel(),
+                DaySettings.time(span.from()),
+                DaySettings.time(span.to()),
+                Double.isInfinite(until) ? null : (Boolean) (charge.back() <= until)));
+      }
+    } else if (outcome.nextCharge().get(number) < full(facts) && !goneNow.containsKey(number)) {
       rows.add(
           new BatteryDayResults.TonightRow(
               BatteryNumbers.shown(number),
@@ -306,12 +384,30 @@ final class BatteryDayTables {
     }
   }
 
+  /** State of charge from which a battery of a type is not charged: as full as chargers make it. */
+  private double full(TypeFacts type) {
+    return build.chargers().paper(c -> c.spec() != null).fit().stream()
+            .map(c -> c.item().spec())
+            .filter(c -> c.types().containsKey(type.row()))
+            .mapToDouble(ChargerSpec::fullCharge)
+            .max()
+            .orElse(1)
+        - ChargerSpec.LEAST_CHARGE;
+  }
+
   List<ResultRows<?>> all() {
     BatteryDayInputs inputs = plan.inputs();
     List<BatteryDayResults.PositionResult> positions =
         align(inputs.positions(), r -> position(r.number()));
     List<IssueRow> issues =
-        new BatteryDayIssues(plan, projectFindings, positionFindings, stockFindings, disposables)
+        new BatteryDayIssues(
+                plan,
+                projectFindings,
+                positionFindings,
+                stockFindings,
+                supplyFindings,
+                chargerFindings,
+                disposables)
             .rows();
     return List.of(
         new ResultRows<>(
@@ -394,7 +490,7 @@ final class BatteryDayTables {
     List<StockList.StockBattery> own = build.stock().ofRow(row.number());
     TypeFacts type = plan.types().find(row.value().type());
     Integer key = type == null ? null : (Integer) type.row();
-    boolean known = plan.fewest() != null && key != null;
+    boolean known = plan.fewest() != null && plan.fewest().proven() && key != null;
     return new BatteryDayResults.StockResult(
         Finding.verdict(findings),
         findings,
@@ -469,16 +565,16 @@ final class BatteryDayTables {
   private BatteryDayResults.SupplyResult supply(int row) {
     Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged = build.supplies().row(row);
     return new BatteryDayResults.SupplyResult(
-        judged.verdict(),
-        judged.findings(),
+        Finding.verdict(supplyFindings.get(row)),
+        supplyFindings.get(row),
         outcome == null || !judged.fit() ? null : outcome.peakWatts().getOrDefault(row, 0.0));
   }
 
   private BatteryDayResults.ChargerResult charge(int row) {
     Gate.Judged<ChargerJudge.State> judged = build.chargers().row(row);
     return new BatteryDayResults.ChargerResult(
-        judged.verdict(),
-        judged.findings(),
+        Finding.verdict(chargerFindings.get(row)),
+        chargerFindings.get(row),
         judged.item().slowest(),
         outcome == null
             ? null
@@ -668,11 +764,12 @@ final class BatteryDayTables {
                     .sum(),
         fit,
         batteries.all().size() - fit,
-        plan.fewest() == null ? null : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
+        plan.fewest() == null || !plan.fewest().proven() && !outcome.isLit()
+            ? null
+            : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
         (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),
         outcome == null || !hasNext()
             ? null
-            : (Integer)
-                (int) tonight.stream().filter(t -> Boolean.FALSE.equals(t.ready())).count());
+            : (Integer) late());
   }
 }

@@ -73,6 +73,8 @@ final class DayCalendar {
       own.add(Finding.of(BatteryDayFinding.MAX_BLANK));
     } else if (day.max() < day.min()) {
       own.add(Finding.of(BatteryDayFinding.DAY_CROSSED));
+    } else if (day.max() > day.min() && (day.minFrom() == null || day.maxFrom() == null)) {
+      own.add(Finding.of(BatteryDayFinding.MAX_UNUSED));
     }
     if ((day.breakFrom() == null) != (day.breakTo() == null)) {
       own.add(Finding.of(BatteryDayFinding.BREAK_HALF));
@@ -210,6 +212,11 @@ final class DayCalendar {
     }
     long days = Math.min(30, ChronoUnit.DAYS.between(date, next));
     return 24.0 * days + dates.get(next).get(0).call;
+  }
+
+  /** Whether Days has more than one date. */
+  boolean hasSeveral() {
+    return dates.size() > 1;
   }
 
   /** The date that is planned; null if none can be. */

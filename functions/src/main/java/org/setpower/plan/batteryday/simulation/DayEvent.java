@@ -58,6 +58,7 @@ public record DayEvent(
    * @param full hour at which it is full
    * @param back hour at which it is on set again, full
    * @param usableCharge state of charge from which it may be taken
+   * @param fullCharge state of charge at which the charge ends
    */
   public record Charge(
       int battery,
@@ -67,11 +68,20 @@ public record DayEvent(
       double usable,
       double full,
       double back,
-      double usableCharge) {
+      double usableCharge,
+      double fullCharge) {
     /** The same charge, ended at an hour. */
     Charge ended(double hour) {
       return new Charge(
-          battery, charger, channel, start, Math.min(usable, hour), hour, hour, usableCharge);
+          battery,
+          charger,
+          channel,
+          start,
+          Math.min(usable, hour),
+          hour,
+          hour,
+          usableCharge,
+          fullCharge);
     }
   }
 }

@@ -16,8 +16,14 @@ final class DayRun {
   /** Hours closer than this are the same. */
   static final double SAME = 1e-9;
 
-  /** A battery that would work for less is left on the shelf, unless it reaches the next break. */
+  /** Hours; a full battery that works for less is no plan. */
   static final double SHORTEST = 1.0 / 6;
+
+  /**
+   * Hours; a part-used battery that would work for less is left on the shelf, unless it reaches the
+   * next break or the end: nobody changes batteries every few minutes. Common practice.
+   */
+  static final double LEAST_GAIN = 1.0 / 3;
 
   /** More events are no plan that a crew can follow. */
   static final int MOST_EVENTS = 600;
@@ -179,7 +185,7 @@ final class DayRun {
   private void comeBack(double now) {
     for (DayBattery battery : all) {
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
-        battery.charge = 1;
+        battery.charge = Math.max(battery.charge, battery.charging.fullCharge());
         battery.cold = false;
         battery.charging = null;
         battery.place = Place.SHELF;
@@ -493,8 +499,13 @@ final class DayRun {
             && desk.isNear(b.charging);
   }
 
-  private static boolean isWorthIt(RunningUnit unit, double charge, double now, boolean cold) {
-    return unit.works(charge, now, cold) && unit.reach(charge, now, cold) >= now + SHORTEST;
+  private boolean isWorthIt(RunningUnit unit, double charge, double now, boolean cold) {
+    if (!unit.works(charge, now, cold)) {
+      return false;
+    }
+    double reach = unit.reach(charge, now, cold);
+    double least = charge >= 1 - SAME ? SHORTEST : LEAST_GAIN;
+    return reach >= now + least || reach >= goal(unit, now) - SAME;
   }
 
   /** From the least charged to the fullest: the first set that reaches the goal, else the last. */
@@ -613,7 +624,7 @@ final class DayRun {
     Map<Integer, Double> endCharge = new LinkedHashMap<>();
     batteries.values().forEach(b -> endCharge.put(b.number, b.chargeAt(end)));
     List<DayBattery> rest = new ArrayList<>(batteries.values());
-    rest.removeIf(b -> b.place != Place.SHELF || b.charge >= 1 - SAME);
+    rest.removeIf(b -> b.place != Place.SHELF);
     rest.sort(Comparator.comparingDouble(b -> b.charge));
     rest.forEach(b -> send(b, false, end));
     Map<Integer, Double> nextCharge = new LinkedHashMap<>();
