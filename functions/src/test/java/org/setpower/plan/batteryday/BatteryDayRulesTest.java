@@ -218,9 +218,12 @@ class BatteryDayRulesTest {
         .isNotEmpty()
         .isEqualTo(typed.calculate().rows(BatteryDayResults.CARD));
     assertThat(firstPosition(blank)).isEqualTo(firstPosition(typed));
-    // two voltages, two supplies, and a label that fits 20 cells of 3.7 V and 21 of 3.6 V
-    assertThat(keys(firstPosition(blank.set("types", 1, "outputs", "12/24")).reasons()))
+    // of two voltages the one that a device of 20 V to 35 V takes; both where it takes 11 V too
+    blank.set("types", 1, "outputs", "12/24");
+    assertThat(firstPosition(blank).arrives()).isEqualTo(24);
+    assertThat(keys(firstPosition(blank.copy().set("devices", 1, "minVolts", 11)).reasons()))
         .contains(CommonFinding.BLANK_CELL);
+    // two supplies, and a label that fits 20 cells of 3.7 V and 21 of 3.6 V
     blank.row("supplies", "supply", "inverter", "watts", 300);
     PlanResult several =
         blank.set("types", 1, "outputs", "48").set("types", 1, "wattHours", 755).calculate();

@@ -294,8 +294,8 @@ public final class BatteryDays {
         clock(day.wrap() == null ? (Double) 1.0 : day.wrap()),
         "min",
         day.coldest() == null ? null : units.toCelsius(day.coldest()),
-        "max",
-        day.warmest() == null || day.coldest() == null ? null : units.toCelsius(day.warmest()),
+        "max", // its hours are not known, so the coldest holds all day
+        day.coldest() == null ? null : units.toCelsius(day.coldest()),
         "atCall",
         "full");
   }
@@ -457,7 +457,12 @@ public final class BatteryDays {
     }
     var chargers = day.rows("chargers", BatteryDayResults.ChargerResult.class);
     for (int i = 0; i < day.chargers.size(); i++) {
-      add(chargerFindings.get(day.chargers.get(i)), chargers.get(i).reasons());
+      // the rows of Loads say where each is, so none is meant twice
+      add(
+          chargerFindings.get(day.chargers.get(i)),
+          chargers.get(i).reasons().stream()
+              .filter(f -> f.key() != BatteryDayFinding.CHARGER_MOVED)
+              .toList());
     }
   }
 
