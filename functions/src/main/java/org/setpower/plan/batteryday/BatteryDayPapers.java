@@ -13,8 +13,8 @@ final class BatteryDayPapers {
   static final String AWAY = "not there any more";
 
   private static final String AT_CALL = "at call";
-  private static final String DARK_UNTIL = "no battery: dark until {0}";
-  private static final String TAKEN = "{0}, taken from {1}";
+  private static final String DARK_UNTIL = "dark until {0}";
+  private static final String TAKEN = "from {1}";
   private static final String DAY = "{0}, call {1}, wrap {2}";
   private static final String DAY_AT = "{0}, {3}, call {1}, wrap {2}";
   private static final String BOTH = "{0}, {1}";
@@ -27,8 +27,7 @@ final class BatteryDayPapers {
   /** The patterns of all phrases. */
   static List<String> phrases() {
     List<String> all =
-        new ArrayList<>(
-            List.of("{0}", SHELF, AWAY, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, BOTH));
+        new ArrayList<>(List.of("{0}", SHELF, AWAY, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, BOTH));
     for (ScheduleEntry entry : ScheduleEntry.values()) {
       all.add(entry.word());
     }

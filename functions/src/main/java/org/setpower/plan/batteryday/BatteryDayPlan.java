@@ -167,8 +167,7 @@ public final class BatteryDayPlan {
       int position = position(row, read == null ? 0 : read.number());
       if (read != null) {
         found.put(
-            row.number(),
-            new DaySpec.Found(read.number(), read.charge(), position, read.away()));
+            row.number(), new DaySpec.Found(read.number(), read.charge(), position, read.away()));
       }
     }
   }
@@ -178,14 +177,12 @@ public final class BatteryDayPlan {
     Map<Integer, Set<Integer>> places = new TreeMap<>();
     found.values().stream()
         .filter(f -> f.position() > 0)
-        .forEach(
-            f -> places.computeIfAbsent(f.number(), n -> new TreeSet<>()).add(f.position()));
+        .forEach(f -> places.computeIfAbsent(f.number(), n -> new TreeSet<>()).add(f.position()));
     found.replaceAll(
         (row, f) -> {
           if (places.getOrDefault(f.number(), Set.of()).size() > 1) {
             atNow.add(
-                row,
-                Finding.of(BatteryDayFinding.FOUND_PLACES, BatteryNumbers.shown(f.number())));
+                row, Finding.of(BatteryDayFinding.FOUND_PLACES, BatteryNumbers.shown(f.number())));
             return nowhere(f);
           }
           return isInSet(row, f) ? nowhere(f) : f;

@@ -788,7 +788,8 @@ public final class BatteryDayResults {
     public boolean isChange() {
       Object word = what.arguments().isEmpty() ? what.pattern() : what.arguments().get(0);
       String entry = word instanceof Phrase phrase ? phrase.pattern() : word.toString();
-      return entry.equals(ScheduleEntry.CHANGE.word()) || entry.equals(ScheduleEntry.ON_AGAIN.word());
+      return entry.equals(ScheduleEntry.CHANGE.word())
+          || entry.equals(ScheduleEntry.ON_AGAIN.word());
     }
   }
 
@@ -881,17 +882,9 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule = "That went on.")
           String batteries,
-      @Result(
-              key = "from",
-              heading = "From",
-              from = "run.entries",
-              rule = "When it goes on.")
+      @Result(key = "from", heading = "From", from = "run.entries", rule = "When it goes on.")
           LocalTime from,
-      @Result(
-              key = "to",
-              heading = "To",
-              from = "run.entries",
-              rule = "When it comes off.")
+      @Result(key = "to", heading = "To", from = "run.entries", rule = "When it comes off.")
           LocalTime to) {}
 
   /** A half hour of the chart: where the batteries are. */

@@ -73,10 +73,7 @@ final class BatteryDayTables {
     build
         .chargers()
         .all()
-        .forEach(
-            c ->
-                chargerFindings.put(
-                    c.row(), new ChargerUse(plan).findings(c)));
+        .forEach(c -> chargerFindings.put(c.row(), new ChargerUse(plan).findings(c)));
     tonight = tonight();
     projectFindings = projectFindings();
     disposables = new DisposableCells(plan.inputs().disposables(), plan.calendar());
@@ -453,7 +450,8 @@ final class BatteryDayTables {
         new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
         new ResultRows<>(
-            BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan.calendar().shown())),
+            BatteryDayResults.CARD,
+            BatteryDayPapers.card(schedule, build, plan.calendar().shown())),
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
@@ -633,10 +631,7 @@ final class BatteryDayTables {
         .forEach(
             b ->
                 rows.add(
-                    bar(
-                        (DayEvent) b.getKey().get(0),
-                        b.getValue(),
-                        (Double) b.getKey().get(1))));
+                    bar((DayEvent) b.getKey().get(0), b.getValue(), (Double) b.getKey().get(1))));
     return rows;
   }
 
@@ -752,8 +747,7 @@ final class BatteryDayTables {
         IssueRow.worst(issues),
         outcome == null
             ? null
-            : (Integer)
-                (int) schedule.stream().filter(s -> s.what().isChange()).count(),
+            : (Integer) (int) schedule.stream().filter(s -> s.what().isChange()).count(),
         outcome == null
             ? null
             : (Double)
@@ -768,8 +762,6 @@ final class BatteryDayTables {
             ? null
             : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
         (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),
-        outcome == null || !hasNext()
-            ? null
-            : (Integer) late());
+        outcome == null || !hasNext() ? null : (Integer) late());
   }
 }

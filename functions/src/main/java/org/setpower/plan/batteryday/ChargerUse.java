@@ -12,8 +12,7 @@ import org.setpower.plan.finding.Gate;
 /** What the day shows of a charger: charging at night, and one that may be in two rows. */
 final class ChargerUse {
   /** Hours of the clock at which nobody is there who did not plan to be: common practice. */
-  private static final PowerHours NIGHT =
-      PowerHours.daily(new PowerHours.Span(23, 30), null, 32);
+  private static final PowerHours NIGHT = PowerHours.daily(new PowerHours.Span(23, 30), null, 32);
 
   private final BatteryDayPlan plan;
 

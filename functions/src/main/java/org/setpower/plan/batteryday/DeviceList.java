@@ -90,9 +90,7 @@ final class DeviceList {
 
   private OnPosition add(InputRow<PowerDraw> row, DaySettings settings, DayFrame day) {
     OnPosition on = read(row, false, settings, day);
-    byPosition
-        .computeIfAbsent(Identity.of(row.value().position()), p -> new ArrayList<>())
-        .add(on);
+    byPosition.computeIfAbsent(Identity.of(row.value().position()), p -> new ArrayList<>()).add(on);
     return on;
   }
 

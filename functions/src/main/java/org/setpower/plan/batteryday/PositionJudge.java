@@ -196,8 +196,7 @@ final class PositionJudge {
       }
       int series = connection == BatteryConnection.SERIES ? atOnce : 1;
       if (volts != null && !type.outputs().contains(volts / series)) {
-        String outputs =
-            String.join("/", type.outputs().stream().map(Numbers::format).toList());
+        String outputs = String.join("/", type.outputs().stream().map(Numbers::format).toList());
         add(BatteryDayFinding.NO_OUTPUT, outputs, volts / series);
       }
     }

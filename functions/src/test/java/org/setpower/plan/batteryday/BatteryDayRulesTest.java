@@ -275,8 +275,7 @@ class BatteryDayRulesTest {
         camera()
             .set("days", 1, "min", -5, "max", 20, "minFrom", at(6, 0), "minTo", at(7, 0))
             .set("days", 1, "maxFrom", at(8, 0), "maxTo", at(17, 0));
-    assertThat(changes(warmer).get(0).by())
-        .isAfter(changes(cold).get(0).by());
+    assertThat(changes(warmer).get(0).by()).isAfter(changes(cold).get(0).by());
     assertThat(firstPosition(warmer).runtime()).isEqualTo(firstPosition(cold).runtime());
   }
 
@@ -311,8 +310,7 @@ class BatteryDayRulesTest {
         20);
     assertThat(firstPosition(move).verdict()).isEqualTo(Verdict.OK);
     assertThat(firstPosition(move).onHours()).isEqualTo(9);
-    assertThat(changes(move).get(0).by())
-        .isAfter(changes(cold).get(0).by().plusHours(1));
+    assertThat(changes(move).get(0).by()).isAfter(changes(cold).get(0).by().plusHours(1));
     move.set("days", 2, "call", at(8, 0));
     assertThat(keys(move.calculate().rows(BatteryDayResults.DAYS).get(0).reasons()))
         .contains(BatteryDayFinding.DAY_OVERLAP);
@@ -341,11 +339,9 @@ class BatteryDayRulesTest {
   @Test
   void a_change_soon_after_a_break_is_made_in_it() {
     Ranges near = camera().set("days", 1, "breakFrom", at(10, 0), "breakTo", at(11, 0));
-    assertThat(changes(near).get(0).by())
-        .isEqualTo(LocalTime.of(10, 0));
+    assertThat(changes(near).get(0).by()).isEqualTo(LocalTime.of(10, 0));
     Ranges later = camera().set("days", 1, "breakFrom", at(9, 0), "breakTo", at(10, 0));
-    assertThat(changes(later).get(0).by())
-        .isAfter(LocalTime.of(11, 0));
+    assertThat(changes(later).get(0).by()).isAfter(LocalTime.of(11, 0));
   }
 
   /** Four batteries for eight lamps: four lamps work, four are dark; the camera keeps its own. */
@@ -386,9 +382,7 @@ class BatteryDayRulesTest {
     plate.set("positions", 1, "connection", "hot-swap", "atOnce", 2).set("stock", 1, "owned", 3);
     PlanResult result = plate.calculate();
     assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();
-    assertThat(changes(plate))
-        .isNotEmpty()
-        .allSatisfy(c -> assertThat(c.on()).doesNotContain(","));
+    assertThat(changes(plate)).isNotEmpty().allSatisfy(c -> assertThat(c.on()).doesNotContain(","));
     assertThat(result.rows(BatteryDayResults.STOCK).get(0).fewest()).isLessThanOrEqualTo(2);
   }
 

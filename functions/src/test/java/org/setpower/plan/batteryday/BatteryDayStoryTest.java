@@ -22,7 +22,9 @@ import org.setpower.plan.common.Ranges;
 class BatteryDayStoryTest {
   private static final String[] CONNECTIONS = {"", "", "", "hot-swap", "series", "parallel"};
 
-  /** A day that is short more often than not: two types, some chargers, batteries found at lunch. */
+  /**
+   * A day that is short more often than not: two types, some chargers, batteries found at lunch.
+   */
   private static Ranges day(Random random) {
     Ranges day = camera().set("stock", 1, "owned", 1 + random.nextInt(7));
     day.set("positions", 1, "quantity", 1 + random.nextInt(2), "priority", random.nextInt(9) + 1);

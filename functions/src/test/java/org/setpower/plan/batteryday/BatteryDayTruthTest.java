@@ -228,7 +228,9 @@ class BatteryDayTruthTest {
     assertThat(result(small, 1).verdict()).isEqualTo(Verdict.STOP);
   }
 
-  /** 150 Wh over 10.4 Ah are 14.4 V: no battery of 24 V; 150 Wh over 6.8 Ah are 22 V: none of 12. */
+  /**
+   * 150 Wh over 10.4 Ah are 14.4 V: no battery of 24 V; 150 Wh over 6.8 Ah are 22 V: none of 12.
+   */
   @ParameterizedTest
   @CsvSource({
     "150, 10.4, 24, true",
@@ -277,8 +279,7 @@ class BatteryDayTruthTest {
     Ranges twice = camera();
     twice.rows("devices").clear();
     twice.set("positions", 1, "power", 400, "input", "20-35");
-    twice.row(
-        "positions", "position", "camera A", "type", "P294", "power", 400, "input", "20-35");
+    twice.row("positions", "position", "camera A", "type", "P294", "power", 400, "input", "20-35");
     twice.set("positions", 2, "volts", 24);
     assertThat(keys(result(twice, 1).reasons()))
         .hasSize(1)
@@ -317,8 +318,7 @@ class BatteryDayTruthTest {
       day.set("positions", 2, "priority", 9);
       charger(day, "slow", "P294", 1, 1 + random.nextInt(2));
       day.set("chargers", 1, "usable", 0.5);
-      List<BatteryDayResults.ScheduleRow> rows =
-          day.calculate().rows(BatteryDayResults.SCHEDULE);
+      List<BatteryDayResults.ScheduleRow> rows = day.calculate().rows(BatteryDayResults.SCHEDULE);
       for (BatteryDayResults.ScheduleRow row : rows) {
         for (BatteryDayResults.ScheduleRow later : rows) {
           boolean off = later.off().equals(row.on()) && later.hour() > row.hour() + 1e-9;

@@ -110,7 +110,9 @@ final class DayLog {
             on.stream().map(b -> b.number).toList(),
             on.stream().map(b -> wasOn.getOrDefault(b, -1)).toList(),
             off.stream().map(b -> b.number).toList(),
-            off.stream().map(b -> new DayEvent.Goes(b.charging, -1, b.place == Place.AWAY)).toList()));
+            off.stream()
+                .map(b -> new DayEvent.Goes(b.charging, -1, b.place == Place.AWAY))
+                .toList()));
   }
 
   /** Ends a moment: only now it is known which unit took a battery of another. */
