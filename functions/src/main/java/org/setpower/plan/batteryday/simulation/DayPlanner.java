@@ -31,7 +31,7 @@ public final class DayPlanner {
   private static final int MOST_AFTERNOONS = 40;
 
   /** Figures looked at in a search; a day of 20 positions takes a fraction. */
-  private static final long MOST_EFFORT = 1_500_000;
+  private static final long MOST_EFFORT = 3_000_000;
 
   private final DaySpec day;
   private final List<DayPolicy> policies;
