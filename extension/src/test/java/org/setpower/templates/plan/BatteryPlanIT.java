@@ -265,7 +265,7 @@ class BatteryPlanIT {
       book.rows("stock", stock("P294", 1));
       assertThat(book.column("card.on")).containsExactly("B1");
       assertThat(book.column("card.what")).containsExactly("at call", "end");
-      assertThat(book.single("summary.dark")).isEqualTo("0.0");
+      assertThat(book.single("summary.dark")).isEqualTo("0.00");
       assertThat(book.single("summary.verdict")).isEqualTo("ok");
     }
   }

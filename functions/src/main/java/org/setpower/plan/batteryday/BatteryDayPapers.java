@@ -72,6 +72,9 @@ final class BatteryDayPapers {
     List<BatteryDayResults.CardRow> rows = new ArrayList<>();
     List<BatteryDayResults.CardRow> notPlanned = new ArrayList<>();
     for (BatteryDayResults.ScheduleRow row : schedule) {
+      if (row.what() == ScheduleEntry.END && row.off().isEmpty()) {
+        continue; // it was dark until then, and the paper has said so
+      }
       boolean planned = row.what() != ScheduleEntry.NOT_PLANNED;
       boolean nothingToDo =
           row.what() == ScheduleEntry.FOUND || row.on().isEmpty() && row.off().isEmpty();

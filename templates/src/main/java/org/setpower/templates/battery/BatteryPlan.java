@@ -117,11 +117,23 @@ public final class BatteryPlan implements PlanTemplate {
             .with(
                 PlanText.cautions(HOT, DAMAGED, CHARGING),
                 book.list(
-                    "tonight", "battery", "type", "charger", "channel", "from", "until", "ready")),
+                        "tonight", "battery", "type", "charger", "channel", "from", "until", "ready")
+                    .width("battery", 24)
+                    .width("type", 34)
+                    .width("charger", 48)
+                    .width("channel", 20)
+                    .width("from", 20)
+                    .width("until", 20)
+                    .width("ready", 24)),
         PlanTab.of("Lent out", "Who has which batteries on the day shown.")
             .hidden()
             .upright()
-            .with(book.list("lentOut", "battery", "type", "to", "backOn")),
+            .with(
+                book.list("lentOut", "battery", "type", "to", "backOn")
+                    .width("battery", 30)
+                    .width("type", 50)
+                    .width("to", 66)
+                    .width("backOn", 44)),
         PlanTab.of(
                 "Battery labels",
                 "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
@@ -129,7 +141,11 @@ public final class BatteryPlan implements PlanTemplate {
             .upright()
             .with(
                 book.list("batteries", "number", "type", "use", "atCall", "atEnd", "next")
-                    .width("use", 64)),
+                    .width("type", 40)
+                    .width("use", 64)
+                    .width("atCall", 20)
+                    .width("atEnd", 20)
+                    .width("next", 22)),
         PlanTab.of("Timeline", "Which battery is on which position from when to when.")
             .hidden()
             .with(
@@ -250,7 +266,7 @@ public final class BatteryPlan implements PlanTemplate {
                 "withheld",
                 "stopped",
                 "notReady"),
-            book.lines("", "run", "date", "location", "call", "wrap", "coldest", "warmest"),
+            book.lines("", "run", "day", "coldest", "warmest"),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),
