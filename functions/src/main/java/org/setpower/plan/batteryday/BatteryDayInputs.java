@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.function.BiFunction;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.batteryday.typed.BatteryAbsence;
+import org.setpower.plan.batteryday.typed.ChargeAtCall;
 import org.setpower.plan.batteryday.typed.UnitSystem;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRow;

@@ -17,6 +17,7 @@ import org.setpower.plan.batteryday.simulation.BatterySpec;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
 import org.setpower.plan.batteryday.simulation.DayPlanner;
 import org.setpower.plan.batteryday.simulation.DaySpec;
+import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.PlanModel;

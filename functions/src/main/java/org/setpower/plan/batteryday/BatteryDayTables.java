@@ -21,6 +21,7 @@ import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
 import org.setpower.plan.batteryday.simulation.PowerHours;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;

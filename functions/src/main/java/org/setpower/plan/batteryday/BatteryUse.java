@@ -1,6 +1,6 @@
 package org.setpower.plan.batteryday;
 
-import org.setpower.plan.common.ResultWord;
+import org.setpower.plan.finding.ResultWord;
 
 /** What the plan does with a battery. */
 public enum BatteryUse implements ResultWord {

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.setpower.plan.batteryday.BatteryDayInputs.Day;
 import org.setpower.plan.batteryday.simulation.AirTemperature;
 import org.setpower.plan.batteryday.simulation.DaySpec;
+import org.setpower.plan.batteryday.typed.ChargeAtCall;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;

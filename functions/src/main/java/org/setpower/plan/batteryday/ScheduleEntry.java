@@ -1,6 +1,6 @@
 package org.setpower.plan.batteryday;
 
-import org.setpower.plan.common.ResultWord;
+import org.setpower.plan.finding.ResultWord;
 
 /** What happens at a position. */
 public enum ScheduleEntry implements ResultWord {

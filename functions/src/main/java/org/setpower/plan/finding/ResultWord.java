@@ -1,4 +1,4 @@
-package org.setpower.plan.common;
+package org.setpower.plan.finding;
 
 import org.setpower.base.TextEnum;
 
