@@ -616,6 +616,7 @@ final class BatteryDaySamples {
         roomy(),
         moved(),
         otherDay(),
+        camera().set("days", 1, "min", -55, "max", -55),
         lunch());
   }
 

@@ -400,4 +400,12 @@ class BatteryDayTruthTest {
     assertThat(next).containsExactlyInAnyOrder(1.0, 0.896);
     assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).notReady()).isZero();
   }
+
+  /** Colder than anybody measured: no hours are made up. */
+  @Test
+  void colder_than_measured_stops() {
+    Ranges polar = camera().set("days", 1, "min", -55, "max", -55);
+    assertThat(keys(result(polar, 1).reasons())).contains("batteries.position.temperature");
+    assertThat(result(polar, 1).verdict()).isEqualTo(Verdict.STOP);
+  }
 }
