@@ -52,6 +52,11 @@ public final class PlateFeed {
         .toList();
   }
 
+  /** Whether volts name a class of plates. */
+  public static boolean isClass(double volts) {
+    return Classes.KNOWN.contains(volts);
+  }
+
   private static void checkClass(String name, double volts) {
     if (!Classes.KNOWN.contains(volts)) {
       throw new EvaluationException(

@@ -172,10 +172,13 @@ class BatteryPlanIT {
     try (PlanSheet book = camera(office)) {
       assertThat(book.single("summary.verdict")).isEqualTo("ok");
       assertThat(book.single("summary.changes")).isEqualTo("3");
-      assertThat(book.column("card.on")).containsExactly("B2", "B3", "B4");
-      assertThat(book.column("card.off")).containsExactly("B1", "B2", "B3");
+      assertThat(book.column("card.what"))
+          .containsExactly("at call", "change", "change", "change", "end");
+      assertThat(book.column("card.on")).containsExactly("B1", "B2", "B3", "B4");
+      assertThat(book.column("card.off")).containsExactly("", "B1", "B2", "B3", "B4");
+      assertThat(Double.parseDouble(book.column("card.by").get(0))).isEqualTo(at(7, 0));
       assertThat(book.column("positions.changes")).containsExactly("3.0");
-      assertThat(Double.parseDouble(book.column("card.by").get(0)) * 24).isBetween(9.9, 10.2);
+      assertThat(Double.parseDouble(book.column("card.by").get(1)) * 24).isBetween(9.9, 10.2);
     }
   }
 
@@ -244,12 +247,12 @@ class BatteryPlanIT {
   void a_move_has_its_own_temperature(Office office) throws IOException {
     try (PlanSheet book = camera(office)) {
       book.rows("days", day("min", -5.0, "max", -5.0));
-      double cold = Double.parseDouble(book.column("card.by").get(0));
+      double cold = Double.parseDouble(book.column("card.by").get(1));
       book.rows(
           "days",
           day("min", -5.0, "max", -5.0, "wrap", at(9, 0)),
           day("call", at(9, 0), "min", 20.0, "max", 20.0));
-      assertThat(Double.parseDouble(book.column("card.by").get(0))).isGreaterThan(cold);
+      assertThat(Double.parseDouble(book.column("card.by").get(1))).isGreaterThan(cold);
       assertThat(book.column("days.shown")).containsExactly("yes", "yes");
     }
   }
@@ -260,8 +263,9 @@ class BatteryPlanIT {
     try (PlanSheet book = camera(office)) {
       book.rows("days", day("breakFrom", at(9, 0), "breakTo", at(10, 0), "wrap", at(11, 0)));
       book.rows("stock", stock("P294", 1));
-      assertThat(book.column("card.on")).isEmpty();
-      assertThat(book.single("summary.dark")).isEqualTo("0.0");
+      assertThat(book.column("card.on")).containsExactly("B1");
+      assertThat(book.column("card.what")).containsExactly("at call", "end");
+      assertThat(book.single("summary.dark")).isEqualTo("0.00");
       assertThat(book.single("summary.verdict")).isEqualTo("ok");
     }
   }
@@ -401,8 +405,9 @@ class BatteryPlanIT {
           "devices", device("camera", 92, 20, 35), with(device("link", 14, 11, 36), "watts", "x"));
       assertThat(book.column("positions.verdict")).containsExactly("ok", "stop");
       assertThat(book.column("card.position"))
-          .containsOnly("camera", "link: not planned")
-          .endsWith("link: not planned");
+          .containsOnly("camera", "link")
+          .endsWith("link");
+      assertThat(book.column("card.what")).endsWith("end", "not planned");
       assertThat(book.column("card.on"))
           .isNotEmpty()
           .allSatisfy(on -> assertThat(on).startsWith("B"));
@@ -459,6 +464,35 @@ class BatteryPlanIT {
           .storeToURL(office.address(pdf), new PropertyValue[] {filter});
       String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
       assertThat(text.split("/Type\\s*/Page\\b", -1)).hasSizeBetween(2, 6);
+    }
+  }
+
+  /** Every paper says of which day it is. */
+  @Test
+  void papers_name_the_day(Office office) throws IOException {
+    try (PlanSheet book = camera(office)) {
+      book.rows("days", day("location", "salt pans"));
+      for (PlanTab tab : workbook.tabs()) {
+        if (tab.isPaper()) {
+          assertThat(book.page(tab.name()))
+              .as(tab.name())
+              .contains("2 Feb 2027, salt pans, call 07:00, wrap 17:00");
+        }
+      }
+    }
+  }
+
+  /** What is found at lunch is applied on its date only; quarantine on all. */
+  @Test
+  void today_is_of_one_date(Office office) throws IOException {
+    try (PlanSheet book = camera(office)) {
+      book.rows("days", day(), day("date", DATE + 1)).type("project.day", DATE + 1);
+      book.rows("atCall", row("number", "B2", "absence", "quarantine"));
+      assertThat(book.page("Project")).contains("The date of Today is blank");
+      book.type("project.today", DATE);
+      assertThat(book.page("Project")).contains("Today is of 2 Feb 2027");
+      assertThat(book.single("project.verdict")).isEqualTo("stop");
+      assertThat(book.column("card.on")).isNotEmpty().doesNotContain("B2");
     }
   }
 

@@ -18,6 +18,10 @@ public enum BatteryDayFinding implements FindingKey {
   TOO_LARGE("project.tooLarge", Severity.STOP),
   TOO_MANY_CHANGES("project.changes", Severity.STOP),
   NOT_PROVEN("project.notProven", Severity.CHECK),
+  /** Arguments: date shown. */
+  TODAY_BLANK("project.todayBlank", Severity.CHECK),
+  /** Arguments: date of Today, date shown. */
+  TODAY_OTHER("project.todayOther", Severity.STOP),
   /** Arguments: batteries, time. */
   NOT_READY("project.notReady", Severity.CHECK),
 
@@ -27,6 +31,7 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: °C assumed. */
   MIN_BLANK("days.minBlank", Severity.CHECK),
   MAX_BLANK("days.maxBlank", Severity.CHECK),
+  MAX_UNUSED("days.maxUnused", Severity.CHECK),
   DAY_CROSSED("days.crossed", Severity.STOP),
   BREAK_HALF("days.breakHalf", Severity.CHECK),
   /** Arguments: from, to. */
@@ -34,6 +39,8 @@ public enum BatteryDayFinding implements FindingKey {
 
   /** Arguments: what is typed. */
   TYPE_OUTPUTS("types.outputs", Severity.STOP),
+  /** Arguments: Wh, Ah, V of them, nominal V. */
+  TYPE_VOLTS("types.volts", Severity.STOP),
   /** Arguments: Wh, Wh of cells and Ah. */
   TYPE_ENERGY("types.energy", Severity.CHECK),
   HEALTH_BLANK("types.health", Severity.CHECK),
@@ -61,6 +68,10 @@ public enum BatteryDayFinding implements FindingKey {
   LENT_OVERDUE("stock.overdue", Severity.CHECK),
   /** Arguments: needed, to plan with, short. */
   SHORT_OF("stock.short", Severity.CHECK),
+  /** Arguments: to plan with, used. */
+  STOCK_LASTS("stock.lasts", Severity.CHECK),
+  /** Arguments: to plan with, dark hours and minutes. */
+  STOCK_DARK("stock.dark", Severity.CHECK),
 
   BATTERY_QUARANTINE("battery.quarantine", Severity.DANGER),
   BATTERY_LENT("battery.lent", Severity.HOLD),
@@ -103,7 +114,9 @@ public enum BatteryDayFinding implements FindingKey {
   DAYS_CROSSED("position.days", Severity.STOP),
   /** Arguments: type. */
   NO_STOCK("position.noStock", Severity.STOP),
-  /** Arguments: pieces, h, time at which it begins. */
+  /** Arguments: W of the row, W in all. */
+  BOTH_POWERS("position.bothPowers", Severity.CHECK),
+  /** Arguments: pieces, hours and minutes, time at which it begins. */
   RUNS_DRY("position.dark", Severity.STOP),
 
   /** Arguments: position. */
@@ -116,6 +129,9 @@ public enum BatteryDayFinding implements FindingKey {
   VOLTS_CROSSED("device.crossed", Severity.STOP),
   /** Arguments: call, wrap. */
   OUTSIDE_DAY("device.times", Severity.CHECK),
+
+  /** Arguments: W, dark hours and minutes with more, and as planned. */
+  SUPPLY_LIMIT("supply.limit", Severity.CHECK),
 
   /** Arguments: supply. */
   SUPPLY_UNKNOWN("charger.supply", Severity.STOP),
@@ -141,6 +157,10 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: type, W, W of the supply. */
   NO_WATTS("charger.watts", Severity.STOP),
   HOURS_HALF("charger.hours", Severity.STOP),
+  /** Arguments: time until which it charges. */
+  CHARGES_AT_NIGHT("charger.night", Severity.CHECK),
+  /** Arguments: charger, its supply. */
+  CHARGER_MOVED("charger.moved", Severity.CHECK),
   /** Arguments: at a time, channels. */
   CHANNELS("charger.atOnce", Severity.CHECK),
   /** Arguments: type, channels at a time, channels, W of one, W of the supply. */
@@ -156,6 +176,10 @@ public enum BatteryDayFinding implements FindingKey {
   FOUND_TYPE("found.type", Severity.STOP),
   /** Arguments: position, batteries, the most. */
   FOUND_FULL("found.full", Severity.STOP),
+  /** Arguments: number. */
+  FOUND_PLACES("found.places", Severity.STOP),
+  /** Arguments: position, batteries of a set. */
+  FOUND_SET("found.set", Severity.STOP),
   /** Arguments: position. */
   FOUND_AWAY("found.away", Severity.STOP),
   FOUND_NO_NOW("found.noNow", Severity.STOP),

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.function.BiFunction;
 import org.setpower.pack.Chemistry;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.batteryday.typed.BatteryAbsence;
+import org.setpower.plan.batteryday.typed.ChargeAtCall;
 import org.setpower.plan.batteryday.typed.UnitSystem;
 import org.setpower.plan.common.Input;
 import org.setpower.plan.common.InputRow;
@@ -52,6 +54,26 @@ public record BatteryDayInputs(
   static final InputTable<AtCall> AT_CALL = InputTable.of(AtCall.class);
   static final InputTable<AtNow> AT_NOW = InputTable.of(AtNow.class);
   static final InputTable<Disposable> DISPOSABLES = InputTable.of(Disposable.class);
+
+  /**
+   * Reads the tables.
+   *
+   * @param ranges in the order of the function's arguments
+   */
+  static BatteryDayInputs read(List<?> ranges) {
+    return new BatteryDayInputs(
+        PROJECT.read(ranges.get(0)),
+        DAYS.read(ranges.get(1)),
+        TYPES.read(ranges.get(2)),
+        STOCK.read(ranges.get(3)),
+        POSITIONS.read(ranges.get(4)),
+        DEVICES.read(ranges.get(5)),
+        SUPPLIES.read(ranges.get(6)),
+        CHARGERS.read(ranges.get(7)),
+        AT_CALL.read(ranges.get(8)),
+        AT_NOW.read(ranges.get(9)),
+        DISPOSABLES.read(ranges.get(10)));
+  }
 
   /** All tables, in the order of the function's arguments. */
   List<InputRows<?>> all() {
@@ -125,6 +147,12 @@ public record BatteryDayInputs(
               blank = "Blank: the whole day is planned.",
               help = "At lunch: from this time on the day is planned again.")
           LocalTime now,
+      @Input(
+              key = "today",
+              heading = "Date of Today",
+              blank = "Blank: the day shown; with several dates in Days a check.",
+              help = "The date on which the batteries of Today are found.")
+          LocalDate today,
       @Input(
               key = "near",
               heading = "Change in a break if due after it within",
@@ -289,8 +317,9 @@ public record BatteryDayInputs(
               heading = "Nominal voltages",
               unit = "V",
               blank =
-                  "Blank: 12, 24 or 48 by energy over capacity; a stop where that is not clear.",
-              help = "12, 24 or 48; several with a slash: 12/24.")
+                  "Blank: 7.2, 12, 24 or 48 by energy over capacity; a stop where that is not"
+                      + " clear.",
+              help = "One, such as 7.2, or of 12, 24 and 48 several with a slash: 12/24.")
           String outputs,
       @Input(
               key = "maxAmps",
@@ -397,8 +426,10 @@ public record BatteryDayInputs(
               unit = "V",
               min = 1,
               max = 96,
-              blank = "Blank: that of the battery type, if it has only one; else a stop.",
-              help = "12, 24 or 48: what plate or cable ask for.")
+              blank =
+                  "Blank: that of the battery type, if only one fits the input voltage; else a"
+                      + " stop.",
+              help = "7.2, 12, 24 or 48: what plate or cable ask for.")
           Double volts,
       @Input(key = "type", heading = "Battery type", help = "A type of Battery types.") String type,
       @Input(

@@ -18,6 +18,8 @@ final class BatteryDayIssues {
       List<Finding> project,
       Map<Integer, List<Finding>> positions,
       Map<Integer, List<Finding>> stock,
+      Map<Integer, List<Finding>> supplies,
+      Map<Integer, List<Finding>> chargers,
       DisposableCells disposables) {
     this.plan = plan;
     BatteryDayInputs inputs = plan.inputs();
@@ -36,7 +38,7 @@ final class BatteryDayIssues {
     for (InputRow<BatteryDayInputs.Position> row : inputs.positions().filled().toList()) {
       add(BatteryDayInputs.POSITIONS, row, row.value().position(), positions.get(row.number()));
     }
-    addEquipment(inputs);
+    addEquipment(inputs, supplies, chargers);
     addFound(inputs);
     for (InputRow<BatteryDayInputs.Disposable> row : inputs.disposables().filled().toList()) {
       List<Finding> own = disposables.result(row.number()).reasons();
@@ -44,18 +46,21 @@ final class BatteryDayIssues {
     }
   }
 
-  private void addEquipment(BatteryDayInputs inputs) {
+  private void addEquipment(
+      BatteryDayInputs inputs,
+      Map<Integer, List<Finding>> supplies,
+      Map<Integer, List<Finding>> chargers) {
     DayBuild build = plan.build();
     for (InputRow<BatteryDayInputs.PowerDraw> row : inputs.devices().filled().toList()) {
       List<Finding> own = build.devices().row(row.number()).findings().stream().distinct().toList();
       add(BatteryDayInputs.DEVICES, row, row.value().device(), own);
     }
     for (InputRow<BatteryDayInputs.Supply> row : inputs.supplies().filled().toList()) {
-      List<Finding> own = build.supplies().row(row.number()).findings();
+      List<Finding> own = supplies.get(row.number());
       add(BatteryDayInputs.SUPPLIES, row, row.value().supply(), own);
     }
     for (InputRow<BatteryDayInputs.Charger> row : inputs.chargers().filled().toList()) {
-      List<Finding> own = build.chargers().row(row.number()).findings();
+      List<Finding> own = chargers.get(row.number());
       add(BatteryDayInputs.CHARGERS, row, row.value().charger(), own);
     }
     // a battery that is lent, kept as reserve or in quarantine is ordinary business, and why the

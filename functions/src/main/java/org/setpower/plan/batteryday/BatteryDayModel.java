@@ -73,20 +73,13 @@ final class BatteryDayModel implements PlanModel {
   }
 
   @Override
+  public List<String> phrases() {
+    return BatteryDayPapers.phrases();
+  }
+
+  @Override
   public PlanResult calculate(List<?> ranges) {
-    BatteryDayInputs read =
-        new BatteryDayInputs(
-            BatteryDayInputs.PROJECT.read(ranges.get(0)),
-            BatteryDayInputs.DAYS.read(ranges.get(1)),
-            BatteryDayInputs.TYPES.read(ranges.get(2)),
-            BatteryDayInputs.STOCK.read(ranges.get(3)),
-            BatteryDayInputs.POSITIONS.read(ranges.get(4)),
-            BatteryDayInputs.DEVICES.read(ranges.get(5)),
-            BatteryDayInputs.SUPPLIES.read(ranges.get(6)),
-            BatteryDayInputs.CHARGERS.read(ranges.get(7)),
-            BatteryDayInputs.AT_CALL.read(ranges.get(8)),
-            BatteryDayInputs.AT_NOW.read(ranges.get(9)),
-            BatteryDayInputs.DISPOSABLES.read(ranges.get(10)));
+    BatteryDayInputs read = BatteryDayInputs.read(ranges);
     List<InputRows<?>> all = read.all();
     if (all.stream().anyMatch(r -> r.fault().isPresent())) {
       return new PlanResult(all, results(), List::of, (table, row, source) -> new int[0]);

@@ -1,5 +1,6 @@
 package org.setpower.plan.batteryday;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,10 +12,13 @@ import org.setpower.base.TextEnum;
 import org.setpower.plan.batteryday.BatteryDayInputs.AtCall;
 import org.setpower.plan.batteryday.BatteryDayInputs.AtNow;
 import org.setpower.plan.batteryday.BatteryDayInputs.Position;
+import org.setpower.plan.batteryday.simulation.BatteryConnection;
 import org.setpower.plan.batteryday.simulation.BatterySpec;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
 import org.setpower.plan.batteryday.simulation.DayPlanner;
 import org.setpower.plan.batteryday.simulation.DaySpec;
+import org.setpower.plan.batteryday.typed.BatteryAbsence;
+import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
@@ -35,36 +39,51 @@ public final class BatteryDayPlan {
   private final DayBuild build;
   private final DaySpec spec;
   private final DayOutcome outcome;
+  private final DayPlanner planner;
   private final DayPlanner.Fewest fewest;
+  private final List<Finding> ofToday = new ArrayList<>();
+
+  /** Whether Today is of the day shown, so that it is applied. */
+  private final boolean applies;
 
   BatteryDayPlan(BatteryDayInputs inputs) {
     this.inputs = inputs;
     settings = DaySettings.of(inputs.project().rows().get(0));
     types = new TypeList(inputs.types(), settings.health());
     calendar = new DayCalendar(settings, inputs.days());
+    applies = judgeToday();
+    Set<Integer> known = numbers();
+    inputs.atCall().filled().forEach(r -> readAtCall(r, known));
+    Map<Integer, DaySpec.Found> found = new LinkedHashMap<>();
+    inputs.atNow().filled().forEach(r -> readAtNow(r, known, found));
     Map<Integer, Double> charges = new HashMap<>();
     for (DayFrame before : calendar.before()) {
-      DayBuild build = new DayBuild(inputs, settings, types, before, Map.of());
+      boolean later = settings.today() != null && !before.date().isBefore(settings.today());
+      Map<Integer, BatteryAbsence> gone = later ? quarantined() : Map.of();
+      DayBuild build = new DayBuild(inputs, settings, types, before, gone);
       DaySpec day = build.spec(settings, charges, Double.POSITIVE_INFINITY, List.of());
       if (day != null) {
         charges.putAll(new DayPlanner(day).plan().nextCharge());
       }
     }
-    Set<Integer> known = numbers();
-    inputs.atCall().filled().forEach(r -> readAtCall(r, known));
-    charges.putAll(atCall.charges());
-    build = new DayBuild(inputs, settings, types, calendar.shown(), atCall.gone());
-    Map<Integer, DaySpec.Found> found = new LinkedHashMap<>();
-    inputs.atNow().filled().forEach(r -> readAtNow(r, known, found));
+    boolean again = applies && settings.now() != null && calendar.ofProject().isEmpty();
+    Map<Integer, BatteryAbsence> gone = new HashMap<>();
+    if (applies) {
+      gone.putAll(atCall.gone());
+      charges.putAll(atCall.charges());
+    }
+    gone.putAll(again ? quarantined(atCall) : quarantined());
+    build = new DayBuild(inputs, settings, types, calendar.shown(), gone);
+    inputs.atNow().filled().forEach(r -> placeAtNow(r, found));
     judgePlaces(found);
-    boolean again = settings.now() != null && calendar.ofProject().isEmpty();
     double now = again ? settings.hour(settings.now()) : Double.POSITIVE_INFINITY;
     spec = build.spec(settings, charges, now, again ? List.copyOf(found.values()) : List.of());
     if (spec == null || spec.units().isEmpty()) {
       outcome = null;
+      planner = null;
       fewest = null;
     } else {
-      DayPlanner planner = new DayPlanner(spec);
+      planner = new DayPlanner(spec);
       outcome = planner.plan();
       fewest = planner.fewest();
     }
@@ -73,6 +92,42 @@ public final class BatteryDayPlan {
   /** Calculates the plan from its ranges, in the order of {@link PlanModel#inputs()}. */
   public static PlanResult of(List<?> ranges) {
     return MODEL.calculate(ranges);
+  }
+
+  /** Whether what is typed on Today is of the day shown; with nothing typed there it is. */
+  private boolean judgeToday() {
+    boolean typed =
+        settings.now() != null
+            || inputs.atCall().filled().findAny().isPresent()
+            || inputs.atNow().filled().findAny().isPresent();
+    DayFrame day = calendar.shown();
+    if (!typed || day == null) {
+      return true;
+    }
+    if (settings.today() == null) {
+      if (settings.isTodayRead() && calendar.hasSeveral()) {
+        ofToday.add(Finding.of(BatteryDayFinding.TODAY_BLANK, day.date()));
+      }
+      return settings.isTodayRead();
+    }
+    if (!settings.today().equals(day.date())) {
+      ofToday.add(Finding.of(BatteryDayFinding.TODAY_OTHER, settings.today(), day.date()));
+      return false;
+    }
+    return true;
+  }
+
+  /** What is dropped or wet on one day stays out on all, as long as it is typed. */
+  private Map<Integer, BatteryAbsence> quarantined() {
+    Map<Integer, BatteryAbsence> all = quarantined(atCall);
+    all.putAll(quarantined(atNow));
+    return all;
+  }
+
+  private static Map<Integer, BatteryAbsence> quarantined(FoundBatteries found) {
+    Map<Integer, BatteryAbsence> gone = new HashMap<>(found.gone());
+    gone.values().removeIf(a -> a != BatteryAbsence.QUARANTINE);
+    return gone;
   }
 
   private Set<Integer> numbers() {
@@ -91,7 +146,6 @@ public final class BatteryDayPlan {
     if (settings.now() == null) {
       atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_NO_NOW));
     }
-    int position = typed.position() == null ? 0 : position(row, number);
     if (typed.position() != null && typed.absence() != null) {
       atNow.add(
           row.number(),
@@ -103,13 +157,37 @@ public final class BatteryDayPlan {
           new DaySpec.Found(
               number,
               atNow.charges().getOrDefault(number, Double.NaN),
-              position,
+              0,
               atNow.gone().containsKey(number)));
+    }
+  }
+
+  private void placeAtNow(InputRow<AtNow> row, Map<Integer, DaySpec.Found> found) {
+    DaySpec.Found read = found.get(row.number());
+    if (row.value().position() != null) {
+      int position = position(row, read == null ? 0 : read.number());
+      if (read != null) {
+        found.put(
+            row.number(), new DaySpec.Found(read.number(), read.charge(), position, read.away()));
+      }
     }
   }
 
   /** Where more batteries are said to be than there is room for, it is not known which are. */
   private void judgePlaces(Map<Integer, DaySpec.Found> found) {
+    Map<Integer, Set<Integer>> places = new TreeMap<>();
+    found.values().stream()
+        .filter(f -> f.position() > 0)
+        .forEach(f -> places.computeIfAbsent(f.number(), n -> new TreeSet<>()).add(f.position()));
+    found.replaceAll(
+        (row, f) -> {
+          if (places.getOrDefault(f.number(), Set.of()).size() > 1) {
+            atNow.add(
+                row, Finding.of(BatteryDayFinding.FOUND_PLACES, BatteryNumbers.shown(f.number())));
+            return nowhere(f);
+          }
+          return isInSet(row, f) ? nowhere(f) : f;
+        });
     Map<Integer, Set<Integer>> on = new TreeMap<>();
     found.values().stream()
         .filter(f -> f.position() > 0 && !f.away())
@@ -119,8 +197,8 @@ public final class BatteryDayPlan {
           Set<Integer> batteries = on.getOrDefault(f.position(), Set.of());
           PositionJudge.State state =
               batteries.isEmpty() ? null : build.positions().row(f.position()).item();
-          int places = state == null ? 0 : state.quantity() * state.atOnce();
-          if (f.away() || batteries.size() <= places) {
+          int room = state == null ? 0 : state.quantity() * state.atOnce();
+          if (f.away() || batteries.size() <= room) {
             return f;
           }
           atNow.add(
@@ -129,14 +207,36 @@ public final class BatteryDayPlan {
                   BatteryDayFinding.FOUND_FULL,
                   TextEnum.shortened(state.row().value().position()),
                   (double) batteries.size(),
-                  (double) places));
-          return new DaySpec.Found(f.number(), f.charge(), 0, false);
+                  (double) room));
+          return nowhere(f);
         });
+  }
+
+  private static DaySpec.Found nowhere(DaySpec.Found found) {
+    return new DaySpec.Found(found.number(), found.charge(), 0, found.away());
+  }
+
+  /** Whether a battery is said to be in a set, of which the others are not known. */
+  private boolean isInSet(int row, DaySpec.Found found) {
+    if (found.position() == 0 || found.away()) {
+      return false;
+    }
+    PositionJudge.State state = build.positions().row(found.position()).item();
+    boolean set = state.atOnce() > 1 && state.connection() != BatteryConnection.HOT_SWAP;
+    if (set) {
+      atNow.add(
+          row,
+          Finding.of(
+              BatteryDayFinding.FOUND_SET,
+              TextEnum.shortened(state.row().value().position()),
+              (double) state.atOnce()));
+    }
+    return set;
   }
 
   /** The batteries that are known to be gone at the hour of planning again. */
   Map<Integer, BatteryAbsence> goneNow() {
-    Map<Integer, BatteryAbsence> gone = new HashMap<>(atNow.gone());
+    Map<Integer, BatteryAbsence> gone = new HashMap<>(applies ? atNow.gone() : quarantined(atNow));
     if (settings.now() == null) {
       // without that hour a loan may lie ahead; what is damaged is not fit at any hour
       gone.values().removeIf(a -> a == BatteryAbsence.LENT);
@@ -169,6 +269,16 @@ public final class BatteryDayPlan {
       return 0;
     }
     return named.get(0).number();
+  }
+
+  /** What is wrong with the date of Today. */
+  List<Finding> ofToday() {
+    return ofToday;
+  }
+
+  /** Dark hours if the watts of a supply did not bind. */
+  double darkWithout(int supply) {
+    return planner.darkWithout(supply);
   }
 
   BatteryDayInputs inputs() {

@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.util.List;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
@@ -182,7 +183,8 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule =
                   "With these numbers of every type, all full at call, nothing goes dark;"
-                      + " with one fewer of a type the plan knows no schedule.")
+                      + " with one fewer of a type the plan knows no schedule. Blank where it is"
+                      + " not proven.")
           Integer fewest,
       @Result(
               key = "fewestAlone",
@@ -205,7 +207,9 @@ public final class BatteryDayResults {
               heading = "Short",
               unit = "pcs",
               from = {"stock.fewest", "batteries.use", "stock.type"},
-              rule = "Min. required less what is to plan with, over all rows of the type.")
+              rule =
+                  "Min. required less what is to plan with, over all rows of the type; none where"
+                      + " nothing goes dark, blank where it is not proven.")
           Integer shortOf) {}
 
   /** A numbered battery. */
@@ -424,12 +428,14 @@ public final class BatteryDayResults {
               key = "changes",
               heading = "Changes",
               from = {"schedule.what", "schedule.position"},
-              rule = "Entries of the schedule that are a change, of all pieces.")
+              rule =
+                  "Entries of the schedule in which a battery goes on after the start, of all"
+                      + " pieces.")
           Integer changes,
       @Result(
               key = "dark",
               heading = "Dark",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "run.entries",
               rule = "Hours of all pieces without a battery.")
@@ -481,8 +487,8 @@ public final class BatteryDayResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = "supplies.*",
-              rule = "What is wrong with the row.")
+              from = {"supplies.*", "run.entries"},
+              rule = "What is wrong with the row, and whether its watts make positions dark.")
           List<Finding> reasons,
       @Result(
               key = "peak",
@@ -513,9 +519,10 @@ public final class BatteryDayResults {
                 "devices.*",
                 "supplies.*",
                 "chargers.*",
-                "atCall.*"
+                "atCall.*",
+                "run.entries"
               },
-              rule = "What is wrong with the row.")
+              rule = "What is wrong with the row, and whether it charges at night.")
           List<Finding> reasons,
       @Result(
               key = "hours",
@@ -629,6 +636,12 @@ public final class BatteryDayResults {
               rule = "Of the date.")
           Double warmest,
       @Result(
+              key = "day",
+              heading = "Day",
+              from = {"project.*", "days.*"},
+              rule = "Date, location, call and wrap, printed on each page.")
+          Phrase day,
+      @Result(
               key = "entries",
               heading = "Entries of the schedule",
               unit = "rows",
@@ -672,7 +685,9 @@ public final class BatteryDayResults {
               key = "what",
               heading = "What",
               from = "run.entries",
-              rule = "Start, change, no battery, on again, end; not planned where it has a stop.")
+              rule =
+                  "Start, change, off where the other batteries of a plate work, no battery, on"
+                      + " again, found at Now, end; not planned where it has a stop.")
           ScheduleEntry what,
       @Result(
               key = "on",
@@ -681,6 +696,12 @@ public final class BatteryDayResults {
               rule = "The least charged battery that reaches the next break, else the fullest.")
           String on,
       @Result(
+              key = "taken",
+              heading = "Taken from",
+              from = "run.entries",
+              rule = "The position that a battery going on is taken from.")
+          String taken,
+      @Result(
               key = "off",
               heading = "Comes off",
               from = "run.entries",
@@ -688,12 +709,20 @@ public final class BatteryDayResults {
           String off,
       @Result(
               key = "to",
-              heading = "To charger",
+              heading = "Goes to",
               from = "run.entries",
-              rule = "The charger that has it back first; shelf if none does.")
-          String to) {}
+              rule =
+                  "The charger that has it back first, or the position that takes it; shelf if none"
+                      + " does.")
+          Phrase to,
+      @Result(
+              key = "until",
+              heading = "Dark until",
+              from = "run.entries",
+              rule = "When a battery goes on again, or the position ends.")
+          LocalTime until) {}
 
-  /** A paper: the changes, in order of time. */
+  /** A paper: all that goes on and comes off, in order of time. */
   @Table(key = "card", heading = "Change card", rows = 600)
   public record CardRow(
       @Result(
@@ -721,6 +750,12 @@ public final class BatteryDayResults {
               rule = "From Change schedule.")
           Integer piece,
       @Result(
+              key = "what",
+              heading = "What",
+              from = {"schedule.what", "schedule.taken", "schedule.until"},
+              rule = "From Change schedule.")
+          Phrase what,
+      @Result(
               key = "on",
               heading = "Goes on",
               from = {"schedule.on", "schedule.what"},
@@ -734,16 +769,29 @@ public final class BatteryDayResults {
           String off,
       @Result(
               key = "to",
-              heading = "To charger",
+              heading = "Goes to",
               from = {"schedule.to", "schedule.what"},
               rule = "From Change schedule.")
-          String to,
+          Phrase to,
       @Result(
               key = "done",
               heading = "Done",
               from = "schedule.what",
               rule = "A box to tick on paper.")
-          String done) {}
+          String done) {
+    /** Whether a position ends. */
+    public boolean isEnd() {
+      return what.pattern().equals(ScheduleEntry.END.word());
+    }
+
+    /** Whether a battery is changed: these are counted. */
+    public boolean isChange() {
+      Object word = what.arguments().isEmpty() ? what.pattern() : what.arguments().get(0);
+      String entry = word instanceof Phrase phrase ? phrase.pattern() : word.toString();
+      return entry.equals(ScheduleEntry.CHANGE.word())
+          || entry.equals(ScheduleEntry.ON_AGAIN.word());
+    }
+  }
 
   /** A paper: what charges after wrap. */
   @Table(key = "tonight", heading = "Charging tonight", rows = 400)
@@ -776,9 +824,9 @@ public final class BatteryDayResults {
           LocalTime from,
       @Result(
               key = "until",
-              heading = "Full at",
+              heading = "Until",
               from = "run.entries",
-              rule = "CHARGE.HOURS later, without the hours without power.")
+              rule = "Full, after CHARGE.HOURS; or the power ends, and it goes on in another row.")
           LocalTime until,
       @Result(
               key = "ready",
@@ -834,22 +882,10 @@ public final class BatteryDayResults {
               from = "run.entries",
               rule = "That went on.")
           String batteries,
-      @Result(
-              key = "from",
-              heading = "From",
-              form = NumberForm.TWO_DECIMALS,
-              unit = "h",
-              from = "run.entries",
-              rule = "Hours after the midnight that begins the date.")
-          Double from,
-      @Result(
-              key = "to",
-              heading = "To",
-              form = NumberForm.TWO_DECIMALS,
-              unit = "h",
-              from = "run.entries",
-              rule = "Until it comes off.")
-          Double to) {}
+      @Result(key = "from", heading = "From", from = "run.entries", rule = "When it goes on.")
+          LocalTime from,
+      @Result(key = "to", heading = "To", from = "run.entries", rule = "When it comes off.")
+          LocalTime to) {}
 
   /** A half hour of the chart: where the batteries are. */
   @Table(key = "hours", heading = "Where the batteries are", rows = 48)
@@ -1142,12 +1178,12 @@ public final class BatteryDayResults {
               key = "changes",
               heading = "Changes",
               from = "schedule.what",
-              rule = "Entries of the schedule that are a change.")
+              rule = "Entries of the schedule in which a battery goes on after the start.")
           Integer changes,
       @Result(
               key = "dark",
               heading = "Dark",
-              form = NumberForm.ONE_DECIMAL,
+              form = NumberForm.TWO_DECIMALS,
               unit = "h",
               from = "positions.dark",
               rule = "Sum over the positions.")

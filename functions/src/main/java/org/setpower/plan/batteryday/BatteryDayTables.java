@@ -1,10 +1,12 @@
 package org.setpower.plan.batteryday;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -14,13 +16,17 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.setpower.pack.ConstantWatts;
 import org.setpower.plan.batteryday.simulation.BatteryConnection;
+import org.setpower.plan.batteryday.simulation.ChargerSpec;
 import org.setpower.plan.batteryday.simulation.DayEvent;
 import org.setpower.plan.batteryday.simulation.DayOutcome;
+import org.setpower.plan.batteryday.simulation.PowerHours;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
+import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.IssueRow;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.ResultRows;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
@@ -28,9 +34,6 @@ import org.setpower.plan.finding.Verdict;
 
 /** The tables of results of a plan. */
 final class BatteryDayTables {
-  /** A box to tick on paper. */
-  private static final String BOX = "☐";
-
   /** Nominal voltages of plates. */
   private static final double[] NOMINAL = {12, 24, 48};
 
@@ -45,6 +48,8 @@ final class BatteryDayTables {
   private final List<BatteryDayResults.ScheduleRow> schedule = new ArrayList<>();
   private final Map<Integer, List<Finding>> positionFindings = new HashMap<>();
   private final Map<Integer, List<Finding>> stockFindings = new HashMap<>();
+  private final Map<Integer, List<Finding>> supplyFindings = new HashMap<>();
+  private final Map<Integer, List<Finding>> chargerFindings = new HashMap<>();
   private final Map<Integer, Integer> shortOf = new TreeMap<>();
   private final List<BatteryDayResults.TonightRow> tonight;
   private final List<Finding> projectFindings;
@@ -58,11 +63,18 @@ final class BatteryDayTables {
     batteries = build.stock().gateWithout(goneNow);
     addNotPlanned();
     if (outcome != null) {
-      outcome.events().forEach(e -> schedule.add(scheduleRow(e)));
+      for (int i = 0; i < outcome.events().size(); i++) {
+        schedule.add(scheduleRow(i));
+      }
     }
     judgeShort();
     build.positions().all().forEach(p -> positionFindings.put(p.row(), positionFindings(p)));
     plan.inputs().stock().filled().forEach(r -> stockFindings.put(r.number(), stockFindings(r)));
+    build.supplies().all().forEach(s -> supplyFindings.put(s.row(), supplyFindings(s)));
+    build
+        .chargers()
+        .all()
+        .forEach(c -> chargerFindings.put(c.row(), new ChargerUse(plan).findings(c)));
     tonight = tonight();
     projectFindings = projectFindings();
     disposables = new DisposableCells(plan.inputs().disposables(), plan.calendar());
@@ -75,6 +87,7 @@ final class BatteryDayTables {
   private List<Finding> projectFindings() {
     List<Finding> findings = new ArrayList<>(plan.settings().findings());
     findings.addAll(plan.calendar().ofProject());
+    findings.addAll(plan.ofToday());
     findings.addAll(build.tooLarge());
     if (outcome != null && !outcome.complete()) {
       findings.add(Finding.of(BatteryDayFinding.TOO_MANY_CHANGES));
@@ -82,7 +95,7 @@ final class BatteryDayTables {
     if (plan.fewest() != null && !plan.fewest().proven()) {
       findings.add(Finding.of(BatteryDayFinding.NOT_PROVEN));
     }
-    long late = tonight.stream().filter(t -> Boolean.FALSE.equals(t.ready())).count();
+    int late = late();
     if (late > 0) {
       findings.add(
           Finding.of(
@@ -93,14 +106,50 @@ final class BatteryDayTables {
     return sorted(findings);
   }
 
-  /** How many batteries of each type are missing. */
+  /** Batteries that are not ready by the next call. */
+  private int late() {
+    return (int)
+        tonight.stream()
+            .filter(t -> Boolean.FALSE.equals(t.ready()))
+            .map(BatteryDayResults.TonightRow::battery)
+            .distinct()
+            .count();
+  }
+
+  /**
+   * How many batteries of each type are missing: none where nothing goes dark; not known where the
+   * search came to no end.
+   */
   private void judgeShort() {
     if (plan.fewest() == null) {
       return;
     }
+    boolean lit = outcome.isLit();
     plan.fewest()
         .together()
-        .forEach((type, number) -> shortOf.put(type, Math.max(0, number - planned(type))));
+        .forEach(
+            (type, number) -> {
+              if (lit || plan.fewest().proven()) {
+                shortOf.put(type, lit ? 0 : Math.max(0, number - planned(type)));
+              }
+            });
+  }
+
+  private List<Finding> supplyFindings(Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged) {
+    List<Finding> findings = new ArrayList<>(judged.findings());
+    if (outcome != null && judged.fit() && !outcome.isLit() && outcome.complete()) {
+      double dark = Arrays.stream(outcome.darkHours()).sum();
+      double without = plan.darkWithout(judged.row());
+      if (without < dark - 1 / 60.0) {
+        findings.add(
+            Finding.of(
+                BatteryDayFinding.SUPPLY_LIMIT,
+                judged.item().value().watts(),
+                DaySettings.duration(without),
+                DaySettings.duration(dark)));
+      }
+    }
+    return sorted(findings);
   }
 
   private int planned(int type) {
@@ -133,7 +182,7 @@ final class BatteryDayTables {
           Finding.of(
               BatteryDayFinding.RUNS_DRY,
               (double) pieces,
-              dark(judged.row()),
+              DaySettings.duration(dark(judged.row())),
               DaySettings.time(first)));
     }
     return sorted(findings);
@@ -164,24 +213,86 @@ final class BatteryDayTables {
               (double) planned(type.row()),
               (double) missing));
     }
+    if (type != null && plan.fewest() != null && !plan.fewest().proven()) {
+      addNotProven(type, findings);
+    }
     return sorted(findings);
   }
 
-  private BatteryDayResults.ScheduleRow scheduleRow(DayEvent event) {
+  /** What the day shows of a type where the search came to no end. */
+  private void addNotProven(TypeFacts type, List<Finding> findings) {
+    double dark = 0;
+    for (int i = 0; i < build.units().size(); i++) {
+      dark += build.units().get(i).type() == type.row() ? outcome.darkHours()[i] : 0;
+    }
+    double there = planned(type.row());
+    if (dark > 1e-6) {
+      findings.add(Finding.of(BatteryDayFinding.STOCK_DARK, there, DaySettings.duration(dark)));
+      return;
+    }
+    double used =
+        outcome.events().stream()
+            .filter(e -> unit(e).type() == type.row())
+            .flatMap(e -> e.on().stream())
+            .distinct()
+            .count();
+    findings.add(Finding.of(BatteryDayFinding.STOCK_LASTS, there, used));
+  }
+
+  /**
+   * @param place of the event among all
+   */
+  private BatteryDayResults.ScheduleRow scheduleRow(int place) {
+    DayEvent event = outcome.events().get(place);
+    Double until = event.what() == DayEvent.What.DARK ? darkUntil(place) : null;
     return new BatteryDayResults.ScheduleRow(
         DaySettings.time(event.hour()),
         event.hour(),
         positionName(unit(event).position()),
         unit(event).piece(),
-        ScheduleEntry.values()[event.what().ordinal()],
+        ScheduleEntry.valueOf(event.what().name()),
         names(event.on()),
+        event.from().stream()
+            .filter(u -> u >= 0)
+            .map(this::unitName)
+            .distinct()
+            .collect(Collectors.joining(", ")),
         names(event.off()),
-        event.off().isEmpty()
-            ? ""
-            : event.to().stream()
-                .map(this::chargerName)
-                .distinct()
-                .collect(Collectors.joining(", ")));
+        BatteryDayPapers.joined(event.to().stream().map(this::goesTo).toList()),
+        until == null ? null : DaySettings.time(until));
+  }
+
+  /** The hour at which a piece that went dark has a battery again, or ends; null if not known. */
+  private Double darkUntil(int place) {
+    List<DayEvent> events = outcome.events();
+    for (int i = place + 1; i < events.size(); i++) {
+      DayEvent later = events.get(i);
+      boolean over = !later.on().isEmpty() || later.what() == DayEvent.What.END;
+      if (later.unit() == events.get(place).unit() && over) {
+        return later.hour();
+      }
+    }
+    return null;
+  }
+
+  private Phrase goesTo(DayEvent.Goes goes) {
+    if (goes.away()) {
+      return Phrase.of(BatteryDayPapers.AWAY);
+    }
+    if (goes.unit() >= 0) {
+      return Phrase.of("{0}", unitName(goes.unit()));
+    }
+    return goes.charge() == null
+        ? Phrase.of(BatteryDayPapers.SHELF)
+        : Phrase.of("{0}", charger(goes.charge().charger()));
+  }
+
+  /** The name of a piece: that of its position, with a number where there are several. */
+  private String unitName(int unit) {
+    UnitSpec spec = build.units().get(unit);
+    boolean several =
+        build.units().stream().filter(u -> u.position() == spec.position()).count() > 1;
+    return positionName(spec.position()) + (several ? " " + spec.piece() : "");
   }
 
   /** Positions of the date that a stop keeps out of the schedule are named in it. */
@@ -202,17 +313,15 @@ final class BatteryDayTables {
                 ScheduleEntry.NOT_PLANNED,
                 "",
                 "",
-                ""));
+                "",
+                null,
+                null));
       }
     }
   }
 
   private static String names(List<Integer> numbers) {
     return numbers.stream().map(BatteryNumbers::shown).collect(Collectors.joining(", "));
-  }
-
-  private String chargerName(DayEvent.Charge charge) {
-    return charge == null ? "shelf" : charger(charge.charger());
   }
 
   private String charger(int row) {
@@ -243,19 +352,24 @@ final class BatteryDayTables {
       DayEvent.Charge charge,
       double wrap,
       double until) {
-    String type = build.stock().batteries().get(number).type().name();
+    TypeFacts facts = build.stock().batteries().get(number).type();
+    String type = facts.name();
     boolean charges = charge != null && charge.full() > wrap;
     if (charges) {
-      rows.add(
-          new BatteryDayResults.TonightRow(
-              BatteryNumbers.shown(number),
-              type,
-              charger(charge.charger()),
-              charge.channel(),
-              DaySettings.time(charge.start()),
-              DaySettings.time(charge.full()),
-              Double.isInfinite(until) ? null : (Boolean) (charge.back() <= until)));
-    } else if (outcome.nextCharge().get(number) < 1 - 1e-6 && !goneNow.containsKey(number)) {
+      // where the power ends a charge stops; it goes on when the power is back
+      PowerHours power = build.chargers().row(charge.charger()).item().spec().power();
+      for (PowerHours.Span span : power.within(charge.start(), charge.full())) {
+        rows.add(
+            new BatteryDayResults.TonightRow(
+                BatteryNumbers.shown(number),
+                type,
+                charger(charge.charger()),
+                charge.channel(),
+                DaySettings.time(span.from()),
+                DaySettings.time(span.to()),
+                Double.isInfinite(until) ? null : (Boolean) (charge.back() <= until)));
+      }
+    } else if (outcome.nextCharge().get(number) < full(facts) && !goneNow.containsKey(number)) {
       rows.add(
           new BatteryDayResults.TonightRow(
               BatteryNumbers.shown(number),
@@ -268,12 +382,30 @@ final class BatteryDayTables {
     }
   }
 
+  /** State of charge from which a battery of a type is not charged: as full as chargers make it. */
+  private double full(TypeFacts type) {
+    return build.chargers().paper(c -> c.spec() != null).fit().stream()
+            .map(c -> c.item().spec())
+            .filter(c -> c.types().containsKey(type.row()))
+            .mapToDouble(ChargerSpec::fullCharge)
+            .max()
+            .orElse(1)
+        - ChargerSpec.LEAST_CHARGE;
+  }
+
   List<ResultRows<?>> all() {
     BatteryDayInputs inputs = plan.inputs();
     List<BatteryDayResults.PositionResult> positions =
         align(inputs.positions(), r -> position(r.number()));
     List<IssueRow> issues =
-        new BatteryDayIssues(plan, projectFindings, positionFindings, stockFindings, disposables)
+        new BatteryDayIssues(
+                plan,
+                projectFindings,
+                positionFindings,
+                stockFindings,
+                supplyFindings,
+                chargerFindings,
+                disposables)
             .rows();
     return List.of(
         new ResultRows<>(
@@ -318,7 +450,9 @@ final class BatteryDayTables {
                 })),
         new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
-        new ResultRows<>(BatteryDayResults.CARD, card()),
+        new ResultRows<>(
+            BatteryDayResults.CARD,
+            BatteryDayPapers.card(schedule, build, plan.calendar().shown())),
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
@@ -355,7 +489,7 @@ final class BatteryDayTables {
     List<StockList.StockBattery> own = build.stock().ofRow(row.number());
     TypeFacts type = plan.types().find(row.value().type());
     Integer key = type == null ? null : (Integer) type.row();
-    boolean known = plan.fewest() != null && key != null;
+    boolean known = plan.fewest() != null && plan.fewest().proven() && key != null;
     return new BatteryDayResults.StockResult(
         Finding.verdict(findings),
         findings,
@@ -411,7 +545,7 @@ final class BatteryDayTables {
             ? (Integer)
                 (int)
                     schedule.stream()
-                        .filter(s -> s.what() == ScheduleEntry.CHANGE)
+                        .filter(s -> s.what().isChange())
                         .filter(s -> s.position().equals(name))
                         .count()
             : null,
@@ -430,16 +564,16 @@ final class BatteryDayTables {
   private BatteryDayResults.SupplyResult supply(int row) {
     Gate.Judged<InputRow<BatteryDayInputs.Supply>> judged = build.supplies().row(row);
     return new BatteryDayResults.SupplyResult(
-        judged.verdict(),
-        judged.findings(),
+        Finding.verdict(supplyFindings.get(row)),
+        supplyFindings.get(row),
         outcome == null || !judged.fit() ? null : outcome.peakWatts().getOrDefault(row, 0.0));
   }
 
   private BatteryDayResults.ChargerResult charge(int row) {
     Gate.Judged<ChargerJudge.State> judged = build.chargers().row(row);
     return new BatteryDayResults.ChargerResult(
-        judged.verdict(),
-        judged.findings(),
+        Finding.verdict(chargerFindings.get(row)),
+        chargerFindings.get(row),
         judged.item().slowest(),
         outcome == null
             ? null
@@ -449,7 +583,7 @@ final class BatteryDayTables {
   private BatteryDayResults.RunResult run() {
     DayFrame day = plan.calendar().shown();
     return day == null
-        ? new BatteryDayResults.RunResult(null, null, null, null, null, null, null)
+        ? new BatteryDayResults.RunResult(null, null, null, null, null, null, null, null)
         : new BatteryDayResults.RunResult(
             day.date(),
             day.location(),
@@ -457,49 +591,8 @@ final class BatteryDayTables {
             DaySettings.time(day.wrap()),
             day.air().lowest(),
             day.air().highest(),
+            BatteryDayPapers.heading(day),
             outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
-  }
-
-  private List<BatteryDayResults.CardRow> card() {
-    Map<String, String> departments = new HashMap<>();
-    build
-        .positions()
-        .all()
-        .forEach(
-            p ->
-                departments.put(
-                    p.item().row().value().position(), p.item().row().value().department()));
-    List<BatteryDayResults.CardRow> rows = new ArrayList<>();
-    schedule.stream()
-        .filter(s -> s.what() == ScheduleEntry.CHANGE)
-        .map(
-            s ->
-                new BatteryDayResults.CardRow(
-                    s.at(),
-                    departments.get(s.position()),
-                    s.position(),
-                    s.piece(),
-                    s.on(),
-                    s.off(),
-                    s.to(),
-                    BOX))
-        .forEach(rows::add);
-    // last, as they have no time: the crew must not take them for planned
-    schedule.stream()
-        .filter(s -> s.what() == ScheduleEntry.NOT_PLANNED)
-        .map(
-            s ->
-                new BatteryDayResults.CardRow(
-                    null,
-                    departments.get(s.position()),
-                    s.position() + ": " + s.what().word(),
-                    null,
-                    "",
-                    "",
-                    "",
-                    ""))
-        .forEach(rows::add);
-    return rows;
   }
 
   private List<BatteryDayResults.LentRow> lentOut() {
@@ -516,25 +609,30 @@ final class BatteryDayTables {
         .toList();
   }
 
+  /** A bar for the batteries that go on together and come off together. */
   private List<BatteryDayResults.TimelineRow> timeline() {
+    Map<List<Object>, List<Integer>> bars = new LinkedHashMap<>();
+    // by battery and piece: in one moment it may come off one piece and go on another
+    Map<List<Integer>, DayEvent> open = new HashMap<>();
+    for (DayEvent event : outcome == null ? List.<DayEvent>of() : outcome.events()) {
+      for (int number : event.off()) {
+        DayEvent from = open.remove(List.of(number, event.unit()));
+        bars.computeIfAbsent(List.of(from, event.hour()), k -> new ArrayList<>()).add(number);
+      }
+      event.on().forEach(n -> open.put(List.of(n, event.unit()), event));
+    }
     List<BatteryDayResults.TimelineRow> rows = new ArrayList<>();
-    if (outcome == null) {
-      return rows;
-    }
-    Map<Integer, DayEvent> open = new TreeMap<>();
-    for (DayEvent event : outcome.events()) {
-      DayEvent before = open.remove(event.unit());
-      if (before != null) {
-        rows.add(bar(before, event.hour()));
-      }
-      if (!event.on().isEmpty()) {
-        open.put(event.unit(), event);
-      }
-    }
-    rows.sort(
-        Comparator.comparing(BatteryDayResults.TimelineRow::position)
-            .thenComparing(BatteryDayResults.TimelineRow::piece)
-            .thenComparing(BatteryDayResults.TimelineRow::from));
+    bars.entrySet().stream()
+        .sorted(
+            Comparator.comparing(
+                    (Map.Entry<List<Object>, List<Integer>> b) ->
+                        positionName(unit((DayEvent) b.getKey().get(0)).position()))
+                .thenComparing(b -> unit((DayEvent) b.getKey().get(0)).piece())
+                .thenComparing(b -> ((DayEvent) b.getKey().get(0)).hour()))
+        .forEach(
+            b ->
+                rows.add(
+                    bar((DayEvent) b.getKey().get(0), b.getValue(), (Double) b.getKey().get(1))));
     return rows;
   }
 
@@ -555,27 +653,24 @@ final class BatteryDayTables {
     for (int i = 0; i < BatteryDayResults.HOURS.rows(); i++) {
       double hour = plan.settings().begins() + i / 2.0;
       long planned = atCall.stream().filter(n -> hour < now || !goneNow.containsKey(n)).count();
-      Set<Integer> on = new HashSet<>();
+      Set<List<Integer>> on = new HashSet<>();
       Set<Integer> dark = new HashSet<>();
       for (DayEvent event : outcome.events()) {
         if (event.hour() <= hour) {
-          event.off().forEach(on::remove);
-          on.addAll(event.on());
+          event.off().forEach(n -> on.remove(List.of(n, event.unit())));
+          event.on().forEach(n -> on.add(List.of(n, event.unit())));
           dark.remove(event.unit());
           if (event.what() == DayEvent.What.DARK) {
             dark.add(event.unit());
           }
         }
       }
-      if (hour >= now) {
-        on.removeAll(goneNow.keySet());
-      }
       Set<Integer> charging =
           outcome.charges().stream()
               .filter(c -> c.start() <= hour && hour < c.full())
               .map(DayEvent.Charge::battery)
               .collect(Collectors.toSet());
-      charging.removeAll(on);
+      on.forEach(n -> charging.remove(n.get(0)));
       rows.add(
           new BatteryDayResults.HourRow(
               DaySettings.time(hour),
@@ -633,15 +728,15 @@ final class BatteryDayTables {
         .toList();
   }
 
-  private BatteryDayResults.TimelineRow bar(DayEvent from, double to) {
+  private BatteryDayResults.TimelineRow bar(DayEvent from, List<Integer> numbers, double to) {
     UnitSpec unit = unit(from);
     return new BatteryDayResults.TimelineRow(
         positionName(unit.position()),
         unit.piece(),
         plan.types().ofRow(unit.type()).name(),
-        names(from.on()),
-        from.hour(),
-        to);
+        names(numbers),
+        DaySettings.time(from.hour()),
+        DaySettings.time(to));
   }
 
   private BatteryDayResults.SummaryResult summary(
@@ -653,8 +748,7 @@ final class BatteryDayTables {
         IssueRow.worst(issues),
         outcome == null
             ? null
-            : (Integer)
-                (int) schedule.stream().filter(s -> s.what() == ScheduleEntry.CHANGE).count(),
+            : (Integer) (int) schedule.stream().filter(s -> s.what().isChange()).count(),
         outcome == null
             ? null
             : (Double)
@@ -665,11 +759,10 @@ final class BatteryDayTables {
                     .sum(),
         fit,
         batteries.all().size() - fit,
-        plan.fewest() == null ? null : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
-        (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),
-        outcome == null || !hasNext()
+        plan.fewest() == null || !plan.fewest().proven() && !outcome.isLit()
             ? null
-            : (Integer)
-                (int) tonight.stream().filter(t -> Boolean.FALSE.equals(t.ready())).count());
+            : (Integer) shortOf.values().stream().mapToInt(s -> s).sum(),
+        (int) filled.stream().filter(p -> p.verdict() == Verdict.STOP).count(),
+        outcome == null || !hasNext() ? null : (Integer) late());
   }
 }

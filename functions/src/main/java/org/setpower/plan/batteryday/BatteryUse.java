@@ -1,9 +1,9 @@
 package org.setpower.plan.batteryday;
 
-import org.setpower.base.TextEnum;
+import org.setpower.plan.finding.ResultWord;
 
 /** What the plan does with a battery. */
-public enum BatteryUse implements TextEnum {
+public enum BatteryUse implements ResultWord {
   PLANNED("in the plan"),
   RESERVE("reserve"),
   LENT("lent"),

@@ -45,6 +45,7 @@ final class ChargerJudge {
   private final Charger charger;
   private final Gate.Judged<InputRow<Supply>> supply;
   private final List<Finding> findings;
+  private double fullCharge = 1;
 
   /**
    * What is known of a charger.
@@ -186,6 +187,7 @@ final class ChargerJudge {
     if (air >= Charging.COLDEST && air < COOL) {
       double taken = TemperatureDerating.chargeTaken(Chemistry.LI_ION, air);
       add(BatteryDayFinding.CHARGES_COOL, air, 1 - taken);
+      fullCharge = taken;
     }
     if (air < Charging.COLDEST) {
       add(BatteryDayFinding.CHARGES_COLD, air);
@@ -265,6 +267,7 @@ final class ChargerJudge {
         supply.row(),
         (int) together(),
         rates,
+        fullCharge,
         DaySettings.or(charger.usable(), 1),
         DaySettings.or(charger.roundTrip(), 0) / 120,
         day.air().lowest() < Charging.COLDEST ? DaySettings.or(warmUp(), 0) : 0,

@@ -17,6 +17,7 @@ import org.setpower.plan.batteryday.simulation.DaySpec;
 import org.setpower.plan.batteryday.simulation.SupplySpec;
 import org.setpower.plan.batteryday.simulation.UnitSpec;
 import org.setpower.plan.batteryday.simulation.UnitWork;
+import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.setpower.plan.batteryday.BatteryDayInputs.Day;
 import org.setpower.plan.batteryday.simulation.AirTemperature;
 import org.setpower.plan.batteryday.simulation.DaySpec;
+import org.setpower.plan.batteryday.typed.ChargeAtCall;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;
@@ -73,6 +74,8 @@ final class DayCalendar {
       own.add(Finding.of(BatteryDayFinding.MAX_BLANK));
     } else if (day.max() < day.min()) {
       own.add(Finding.of(BatteryDayFinding.DAY_CROSSED));
+    } else if (day.max() > day.min() && (day.minFrom() == null || day.maxFrom() == null)) {
+      own.add(Finding.of(BatteryDayFinding.MAX_UNUSED));
     }
     if ((day.breakFrom() == null) != (day.breakTo() == null)) {
       own.add(Finding.of(BatteryDayFinding.BREAK_HALF));
@@ -210,6 +213,11 @@ final class DayCalendar {
     }
     long days = Math.min(30, ChronoUnit.DAYS.between(date, next));
     return 24.0 * days + dates.get(next).get(0).call;
+  }
+
+  /** Whether Days has more than one date. */
+  boolean hasSeveral() {
+    return dates.size() > 1;
   }
 
   /** The date that is planned; null if none can be. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.setpower.plan.batteryday.simulation.AirTemperature;
 import org.setpower.plan.batteryday.simulation.DaySpec;
+import org.setpower.plan.batteryday.typed.ChargeAtCall;
 
 /**
  * A date: when and where work is, and how cold.

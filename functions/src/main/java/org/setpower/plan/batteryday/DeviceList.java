@@ -21,6 +21,7 @@ import org.setpower.plan.finding.Identity;
 /** The devices, by position, with the hours at which they are on. */
 final class DeviceList {
   private final Map<String, List<OnPosition>> byPosition = new HashMap<>();
+  private final Map<Integer, OnPosition> own = new HashMap<>();
   private final Map<Integer, OnPosition> byRow = new HashMap<>();
 
   /**
@@ -57,17 +58,8 @@ final class DeviceList {
       InputRows<Position> positions,
       DaySettings settings,
       DayFrame day) {
-    rows.filled().forEach(r -> byRow.put(r.number(), add(r, false, settings, day)));
+    rows.filled().forEach(r -> byRow.put(r.number(), add(r, settings, day)));
     positions.filled().forEach(r -> addOwn(r, settings, day));
-    byPosition
-        .values()
-        .forEach(
-            list ->
-                list.sort(
-                    Comparator.comparingDouble(OnPosition::watts)
-                        .thenComparingDouble(OnPosition::from)
-                        .thenComparingDouble(OnPosition::to)
-                        .thenComparing(d -> d.row.value().toString())));
   }
 
   /** The device that a position names in its own row; what is wrong with it is said there. */
@@ -86,11 +78,24 @@ final class DeviceList {
               null,
               null,
               null);
-      add(new InputRow<>(row.number(), draw, List.of(), Set.of(), Map.of()), true, settings, day);
+      own.put(
+          row.number(),
+          read(
+              new InputRow<>(row.number(), draw, List.of(), Set.of(), Map.of()),
+              true,
+              settings,
+              day));
     }
   }
 
-  private OnPosition add(InputRow<PowerDraw> row, boolean own, DaySettings settings, DayFrame day) {
+  private OnPosition add(InputRow<PowerDraw> row, DaySettings settings, DayFrame day) {
+    OnPosition on = read(row, false, settings, day);
+    byPosition.computeIfAbsent(Identity.of(row.value().position()), p -> new ArrayList<>()).add(on);
+    return on;
+  }
+
+  private static OnPosition read(
+      InputRow<PowerDraw> row, boolean own, DaySettings settings, DayFrame day) {
     PowerDraw device = row.value();
     List<Finding> findings = new ArrayList<>(row.findings());
     boolean half = device.minVolts() == null || device.maxVolts() == null;
@@ -118,13 +123,23 @@ final class DeviceList {
                 DaySettings.time(day.wrap())));
       }
     }
-    OnPosition on = new OnPosition(row, watts, from, to, findings, own);
-    byPosition.computeIfAbsent(Identity.of(device.position()), p -> new ArrayList<>()).add(on);
-    return on;
+    return new OnPosition(row, watts, from, to, findings, own);
   }
 
-  List<OnPosition> at(String position) {
-    return byPosition.getOrDefault(Identity.of(position), List.of());
+  /** The devices of a position: that of its own row, and those that name it. */
+  List<OnPosition> at(InputRow<Position> position) {
+    List<OnPosition> all =
+        new ArrayList<>(
+            byPosition.getOrDefault(Identity.of(position.value().position()), List.of()));
+    if (own.containsKey(position.number())) {
+      all.add(own.get(position.number()));
+    }
+    all.sort(
+        Comparator.comparingDouble(OnPosition::watts)
+            .thenComparingDouble(OnPosition::from)
+            .thenComparingDouble(OnPosition::to)
+            .thenComparing(d -> d.row.value().toString()));
+    return all;
   }
 
   OnPosition row(int number) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.setpower.base.EvaluationException;
+import org.setpower.base.Numbers;
 import org.setpower.base.PhaseSystem;
 import org.setpower.base.TextEnum;
 import org.setpower.cable.Ampacity;
@@ -89,8 +90,8 @@ final class PositionJudge {
     this.row = row;
     position = row.value();
     type = position.type() == null ? null : types.find(position.type());
+    this.devices = devices.at(row);
     volts = nominal();
-    this.devices = devices.at(position.position());
     findings = new ArrayList<>(row.findings());
     if (position.type() != null && type == null) {
       findings.add(types.refused(position.type()));
@@ -102,10 +103,30 @@ final class PositionJudge {
     if (position.volts() != null || type == null || row.unreadable().contains("volts")) {
       return position.volts();
     }
-    boolean only = type.outputs().size() == 1;
-    return only && connectionOf(position) != BatteryConnection.SERIES
-        ? type.outputs().get(0)
-        : null;
+    if (connectionOf(position) == BatteryConnection.SERIES) {
+      return null;
+    }
+    List<Double> fit = type.outputs();
+    if (fit.size() > 1) {
+      fit = fit.stream().filter(this::fits).toList();
+    }
+    return fit.size() == 1 ? fit.get(0) : null;
+  }
+
+  /** Whether all devices take a nominal voltage of the type, full and nominal. */
+  private boolean fits(double nominal) {
+    double full = type.cellsAt(nominal) * type.chemistry().fullVolts();
+    boolean direct = false;
+    for (OnPosition device : devices) {
+      PowerDraw draw = device.row().value();
+      if (device.isDirect() && draw.minVolts() != null && draw.maxVolts() != null) {
+        direct = true;
+        if (full > draw.maxVolts() || nominal < draw.minVolts()) {
+          return false;
+        }
+      }
+    }
+    return direct;
   }
 
   private static BatteryConnection connectionOf(Position position) {
@@ -175,8 +196,7 @@ final class PositionJudge {
       }
       int series = connection == BatteryConnection.SERIES ? atOnce : 1;
       if (volts != null && !type.outputs().contains(volts / series)) {
-        String outputs =
-            String.join("/", type.outputs().stream().map(o -> "" + Math.round(o)).toList());
+        String outputs = String.join("/", type.outputs().stream().map(Numbers::format).toList());
         add(BatteryDayFinding.NO_OUTPUT, outputs, volts / series);
       }
     }
@@ -223,12 +243,22 @@ final class PositionJudge {
     if (position.input() != null && VoltRange.parse(position.input()) == null) {
       add(BatteryDayFinding.INPUT_VOLTS, TextEnum.shortened(position.input()));
     }
+    judgeBoth();
     for (OnPosition device : devices) {
       if (device.own()) {
         findings.addAll(device.findings());
       } else if (device.findings().stream().anyMatch(f -> f.severity() != Severity.CHECK)) {
         add(BatteryDayFinding.DEVICE_STOPS, device.name());
       }
+    }
+  }
+
+  /** Power in the row and in Devices: both count, and it is told. */
+  private void judgeBoth() {
+    double own = devices.stream().filter(OnPosition::own).mapToDouble(OnPosition::watts).sum();
+    double all = devices.stream().mapToDouble(OnPosition::watts).sum();
+    if (own > 0 && all > own) {
+      add(BatteryDayFinding.BOTH_POWERS, own, all);
     }
   }
 

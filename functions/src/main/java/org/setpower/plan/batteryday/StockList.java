@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.setpower.base.TextEnum;
 import org.setpower.plan.batteryday.BatteryDayInputs.Stock;
+import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;

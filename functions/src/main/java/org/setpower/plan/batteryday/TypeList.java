@@ -24,6 +24,19 @@ final class TypeList {
 
   private static final double MOST_CELL = 4;
 
+  /**
+   * How far energy over capacity may lie from the nominal voltage: labels round, and count cells at
+   * 3.2 to 3.85 V.
+   */
+  private static final double TOLERANCE = 0.15;
+
+  /** Plates for 12 V take batteries of 10.8 V to 14.8 V, those for 24 and 48 V the same twice. */
+  private static final double LEAST_OF_PLATE = 10.8 / 12;
+
+  private static final double MOST_OF_PLATE = 14.8 / 12;
+
+  private static final double MOST_VOLTS = 96;
+
   private final Gate<InputRow<BatteryType>> gate;
   private final Map<Integer, Label> labels = new HashMap<>();
   private final Map<String, TypeFacts> facts = new HashMap<>();
@@ -66,6 +79,9 @@ final class TypeList {
       addBlank(row, "cells", label.chemistry != null && label.cells == null, findings);
       addBlank(row, "outputs", type.outputs() == null && label.outputs.isEmpty(), findings);
     }
+    if (labelled && type.outputs() != null && !label.outputs.isEmpty()) {
+      addVolts(type, label.outputs.stream().mapToDouble(o -> o).max().orElseThrow(), findings);
+    }
     if (label.cells != null && labelled) {
       double perCell = type.wattHours() / type.ampHours() / label.cells;
       if (perCell < LEAST_CELL || perCell > MOST_CELL) {
@@ -78,6 +94,19 @@ final class TypeList {
       findings.add(Finding.of(BatteryDayFinding.HEALTH_BLANK, TypeFacts.ASSUMED_HEALTH));
     }
     return findings;
+  }
+
+  /** The capacity is that at the highest of the nominal voltages. */
+  private static void addVolts(BatteryType type, double nominal, List<Finding> findings) {
+    boolean plate = PlateFeed.isClass(nominal);
+    double volts = type.wattHours() / type.ampHours();
+    double least = nominal * (plate ? LEAST_OF_PLATE : 1) * (1 - TOLERANCE);
+    double most = nominal * (plate ? MOST_OF_PLATE : 1) * (1 + TOLERANCE);
+    if (volts < least || volts > most) {
+      findings.add(
+          Finding.of(
+              BatteryDayFinding.TYPE_VOLTS, type.wattHours(), type.ampHours(), volts, nominal));
+    }
   }
 
   private static void addBlank(
@@ -102,8 +131,15 @@ final class TypeList {
     if (type.outputs() != null) {
       try {
         List<Double> read = PlateFeed.outputs("outputs", type.outputs());
-        read.forEach(o -> PlateFeed.volts(read, o));
-        outputs = read;
+        if (read.size() > 1) {
+          read.forEach(o -> PlateFeed.volts(read, o));
+        }
+        boolean known = read.stream().allMatch(o -> o >= 1 && o <= MOST_VOLTS);
+        outputs = known ? read : List.of();
+        if (!known) {
+          findings.add(
+              Finding.of(BatteryDayFinding.TYPE_OUTPUTS, TextEnum.shortened(type.outputs())));
+        }
       } catch (EvaluationException e) {
         findings.add(
             Finding.of(BatteryDayFinding.TYPE_OUTPUTS, TextEnum.shortened(type.outputs())));

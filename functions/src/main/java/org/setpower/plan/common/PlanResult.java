@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
 import org.setpower.base.TextEnum;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.finding.ResultWord;
 import org.setpower.plan.finding.Verdict;
 
 /** A calculated plan: its tables of results, and the way back from each figure. */
@@ -233,6 +234,9 @@ public final class PlanResult {
     }
     if (value instanceof Verdict verdict) {
       return verdict.code();
+    }
+    if (value instanceof ResultWord word) {
+      return messages.text(word.word());
     }
     if (value instanceof TextEnum word) {
       return word.word();

@@ -10,8 +10,9 @@ import org.setpower.plan.finding.Verdict;
 /**
  * Declares a result column, on a record's component. A {@link Verdict} becomes its code, a list of
  * {@link Finding}s its sentences, the {@link Issues.Place} of an issue and a {@link Phrase} their
- * words, a {@link org.setpower.base.TextEnum} its word, a date its day number, a time its part of a
- * day, true and false yes and no; null becomes a blank.
+ * words, a {@link org.setpower.base.TextEnum} its word, a {@link
+ * org.setpower.plan.finding.ResultWord} its word in the document's language, a date its day number,
+ * a time its part of a day, true and false yes and no; null becomes a blank.
  */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)

@@ -80,7 +80,6 @@ public final class LightingModel implements PlanModel {
   public List<String> phrases() {
     List<String> phrases = new ArrayList<>(DiagramLayout.words());
     phrases.addAll(DistroLabel.words());
-    phrases.addAll(BatteryDays.words());
     return phrases;
   }
 

@@ -15,6 +15,7 @@ import org.setpower.pack.Chemistry;
 import org.setpower.plan.batteryday.typed.LabelVolts;
 import org.setpower.plan.batteryday.typed.VoltRange;
 import org.setpower.plan.common.InputTable;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.CommonFinding;
@@ -44,7 +45,7 @@ class BatteryDayJobTest {
     assertThat(ranges.calculate().rows(BatteryDayResults.CARD))
         .containsExactly(
             new BatteryDayResults.CardRow(
-                null, null, "camera A: not planned", null, "", "", "", ""));
+                null, null, "camera A", null, Phrase.of("not planned"), "", "", null, ""));
   }
 
   private static BatteryDayResults.PositionResult position(Ranges ranges, int row) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.plan.common.EnglishMessages;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.CommonFinding;
@@ -40,6 +41,13 @@ class BatteryDayRulesTest {
     return ranges.calculate().rows(BatteryDayResults.SUMMARY).get(0);
   }
 
+  /** The card without what goes on at call and comes off at the end. */
+  private static List<BatteryDayResults.CardRow> changes(Ranges ranges) {
+    return ranges.calculate().rows(BatteryDayResults.CARD).stream()
+        .filter(BatteryDayResults.CardRow::isChange)
+        .toList();
+  }
+
   private static BatteryDayResults.ChargerResult firstCharger(Ranges ranges) {
     return ranges.calculate().rows(BatteryDayResults.CHARGERS).get(0);
   }
@@ -53,10 +61,19 @@ class BatteryDayRulesTest {
     assertThat(result.rows(BatteryDayResults.SCHEDULE))
         .containsExactly(
             new BatteryDayResults.ScheduleRow(
-                LocalTime.of(7, 0), 7.0, "camera A", null, ScheduleEntry.NOT_PLANNED, "", "", ""));
+                LocalTime.of(7, 0),
+                7.0,
+                "camera A",
+                null,
+                ScheduleEntry.NOT_PLANNED,
+                "",
+                "",
+                "",
+                null,
+                null));
     assertThat(result.rows(BatteryDayResults.TIMELINE)).isEmpty();
     assertThat(result.rows(BatteryDayResults.CARD))
-        .extracting(BatteryDayResults.CardRow::position)
+        .extracting(c -> c.position() + ": " + c.what().pattern())
         .containsExactly("camera A: not planned");
     assertThat(result.rows(BatteryDayResults.SUMMARY).get(0).verdict()).isEqualTo(Verdict.STOP);
   }
@@ -201,9 +218,12 @@ class BatteryDayRulesTest {
         .isNotEmpty()
         .isEqualTo(typed.calculate().rows(BatteryDayResults.CARD));
     assertThat(firstPosition(blank)).isEqualTo(firstPosition(typed));
-    // two voltages, two supplies, and a label that fits 20 cells of 3.7 V and 21 of 3.6 V
-    assertThat(keys(firstPosition(blank.set("types", 1, "outputs", "12/24")).reasons()))
+    // of two voltages the one that a device of 20 V to 35 V takes; both where it takes 11 V too
+    blank.set("types", 1, "outputs", "12/24");
+    assertThat(firstPosition(blank).arrives()).isEqualTo(24);
+    assertThat(keys(firstPosition(blank.copy().set("devices", 1, "minVolts", 11)).reasons()))
         .contains(CommonFinding.BLANK_CELL);
+    // two supplies, and a label that fits 20 cells of 3.7 V and 21 of 3.6 V
     blank.row("supplies", "supply", "inverter", "watts", 300);
     PlanResult several =
         blank.set("types", 1, "outputs", "48").set("types", 1, "wattHours", 755).calculate();
@@ -255,8 +275,7 @@ class BatteryDayRulesTest {
         camera()
             .set("days", 1, "min", -5, "max", 20, "minFrom", at(6, 0), "minTo", at(7, 0))
             .set("days", 1, "maxFrom", at(8, 0), "maxTo", at(17, 0));
-    assertThat(warmer.calculate().rows(BatteryDayResults.CARD).get(0).by())
-        .isAfter(cold.calculate().rows(BatteryDayResults.CARD).get(0).by());
+    assertThat(changes(warmer).get(0).by()).isAfter(changes(cold).get(0).by());
     assertThat(firstPosition(warmer).runtime()).isEqualTo(firstPosition(cold).runtime());
   }
 
@@ -291,8 +310,7 @@ class BatteryDayRulesTest {
         20);
     assertThat(firstPosition(move).verdict()).isEqualTo(Verdict.OK);
     assertThat(firstPosition(move).onHours()).isEqualTo(9);
-    assertThat(move.calculate().rows(BatteryDayResults.CARD).get(0).by())
-        .isAfter(cold.calculate().rows(BatteryDayResults.CARD).get(0).by().plusHours(1));
+    assertThat(changes(move).get(0).by()).isAfter(changes(cold).get(0).by().plusHours(1));
     move.set("days", 2, "call", at(8, 0));
     assertThat(keys(move.calculate().rows(BatteryDayResults.DAYS).get(0).reasons()))
         .contains(BatteryDayFinding.DAY_OVERLAP);
@@ -321,11 +339,9 @@ class BatteryDayRulesTest {
   @Test
   void a_change_soon_after_a_break_is_made_in_it() {
     Ranges near = camera().set("days", 1, "breakFrom", at(10, 0), "breakTo", at(11, 0));
-    assertThat(near.calculate().rows(BatteryDayResults.CARD).get(0).by())
-        .isEqualTo(LocalTime.of(10, 0));
+    assertThat(changes(near).get(0).by()).isEqualTo(LocalTime.of(10, 0));
     Ranges later = camera().set("days", 1, "breakFrom", at(9, 0), "breakTo", at(10, 0));
-    assertThat(later.calculate().rows(BatteryDayResults.CARD).get(0).by())
-        .isAfter(LocalTime.of(11, 0));
+    assertThat(changes(later).get(0).by()).isAfter(LocalTime.of(11, 0));
   }
 
   /** Four batteries for eight lamps: four lamps work, four are dark; the camera keeps its own. */
@@ -366,9 +382,7 @@ class BatteryDayRulesTest {
     plate.set("positions", 1, "connection", "hot-swap", "atOnce", 2).set("stock", 1, "owned", 3);
     PlanResult result = plate.calculate();
     assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();
-    assertThat(result.rows(BatteryDayResults.CARD))
-        .isNotEmpty()
-        .allSatisfy(c -> assertThat(c.on()).doesNotContain(","));
+    assertThat(changes(plate)).isNotEmpty().allSatisfy(c -> assertThat(c.on()).doesNotContain(","));
     assertThat(result.rows(BatteryDayResults.STOCK).get(0).fewest()).isLessThanOrEqualTo(2);
   }
 
@@ -380,8 +394,7 @@ class BatteryDayRulesTest {
             .set("positions", 1, "touchSafe", "yes")
             .set("devices", 1, "minVolts", 40, "maxVolts", 70, "watts", 200)
             .set("stock", 1, "owned", 8);
-    PlanResult result = series.calculate();
-    assertThat(result.rows(BatteryDayResults.CARD))
+    assertThat(changes(series))
         .isNotEmpty()
         .allSatisfy(
             c -> {
@@ -399,7 +412,7 @@ class BatteryDayRulesTest {
       int headline = result.rows(BatteryDayResults.SUMMARY).get(0).changes();
       assertThat(headline).isPositive();
       assertThat(result.rows(BatteryDayResults.CARD))
-          .filteredOn(c -> c.by() != null)
+          .filteredOn(BatteryDayResults.CardRow::isChange)
           .hasSize(headline);
       assertThat(
               result.rows(BatteryDayResults.POSITIONS).stream()
@@ -758,7 +771,7 @@ class BatteryDayRulesTest {
     assertThat(card.get(card.size() - 1))
         .isEqualTo(
             new BatteryDayResults.CardRow(
-                null, "camera", "camera B: not planned", null, "", "", "", ""));
+                null, "camera", "camera B", null, Phrase.of("not planned"), "", "", null, ""));
     assertThat(card.subList(0, card.size() - 1))
         .allSatisfy(c -> assertThat(c.position()).isIn("camera A", "link"));
     assertThat(result.rows(BatteryDayResults.SCHEDULE))

@@ -613,6 +613,10 @@ final class BatteryDaySamples {
         Ranges.of(BatteryDayPlan.MODEL).row("project", "near", 10),
         restless(),
         crowded(),
+        roomy(),
+        moved(),
+        otherDay(),
+        camera().set("days", 1, "min", -55, "max", -55),
         lunch());
   }
 
@@ -623,6 +627,48 @@ final class BatteryDaySamples {
     ranges.row("atNow", "number", "B1", "position", "camera A", "absence", "quarantine");
     ranges.row("atNow", "number", "B3", "position", "camera A");
     ranges.row("atNow", "number", "B5", "position", "camera A");
+    return ranges;
+  }
+
+  /** The same with more batteries than it takes. */
+  static Ranges roomy() {
+    Ranges ranges = crowded();
+    for (int row = 1; row <= ranges.rows("positions").size(); row++) {
+      ranges.set("positions", row, "quantity", 2);
+    }
+    for (int row = 1; row <= ranges.rows("stock").size(); row++) {
+      ranges.set("stock", row, "owned", 100);
+    }
+    return ranges;
+  }
+
+  /** Chargers that may be one, power typed twice, batteries found in two places and in a set. */
+  static Ranges moved() {
+    Ranges ranges = charger(camera(), "quad", "P294", 4, 3);
+    ranges.row("supplies", "supply", "base", "watts", 3000);
+    charger(ranges, "quad base", "P294", 4, 3);
+    ranges.set("chargers", 1, "powerFrom", at(7, 0), "powerTo", at(19, 0));
+    ranges.set("chargers", 2, "supply", "base", "powerFrom", at(18, 0), "powerTo", at(6, 0));
+    ranges.set("positions", 1, "power", 20, "input", "11-36").set("stock", 1, "owned", 9);
+    position(ranges, "panel", 48, "P294", 100, 40, 70);
+    ranges.set("positions", 2, "connection", "series", "atOnce", 2, "touchSafe", "yes");
+    position(ranges, "lamp", 24, "P294", 40, 20, 36);
+    position(ranges, "plate", 48, "P294", 40, 40, 70);
+    ranges.set("chargers", 1, "air", 5).set("project", 1, "now", at(12, 0));
+    ranges.row("atNow", "number", "B5", "position", "camera A");
+    ranges.row("atNow", "number", "B5", "position", "lamp");
+    ranges.row("atNow", "number", "B6", "position", "panel");
+    return ranges;
+  }
+
+  /** Today of another date, and an inverter that makes positions dark. */
+  static Ranges otherDay() {
+    Ranges ranges = camera().set("positions", 1, "quantity", 3).set("stock", 1, "owned", 6);
+    charger(ranges, "six", "P294", 6, 4);
+    ranges.set("supplies", 1, "watts", 300);
+    ranges.set("project", 1, "now", at(12, 0), "today", day("2027-02-03"));
+    ranges.row("days", "date", day("2027-02-03"), "call", at(7, 0), "wrap", at(9, 0), "min", 9);
+    ranges.row("atNow", "number", "B2", "absence", "quarantine");
     return ranges;
   }
 

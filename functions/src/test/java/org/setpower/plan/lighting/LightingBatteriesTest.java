@@ -8,6 +8,7 @@ import static org.setpower.plan.lighting.LightingSamples.day;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
@@ -43,9 +44,15 @@ class LightingBatteriesTest {
     assertThat(load.dark()).isCloseTo(0, within(1e-9));
     PlanResult plan = tubes().calculate();
     List<BatteryResults.ChangeRow> changes = plan.rows(BatteryResults.CHANGE_ROW);
-    assertThat(changes).hasSize(2).allMatch(c -> c.item().equals("LED tube"));
+    // two tubes begin and are changed once each
+    assertThat(changes).hasSize(4).allMatch(c -> c.item().equals("LED tube"));
+    assertThat(changes)
+        .extracting(c -> c.what().pattern())
+        .containsExactly("start", "start", "change", "change");
     assertThat(changes).extracting(BatteryResults.ChangeRow::on).doesNotHaveDuplicates();
-    assertThat(changes).extracting(BatteryResults.ChangeRow::to).contains("charging station A-3");
+    assertThat(changes)
+        .extracting(BatteryResults.ChangeRow::to)
+        .contains(Phrase.of("{0}", "charging station A-3"));
     assertThat(plan.rows(LightingPapers.SUMMARY).get(0).stops()).isZero();
   }
 
@@ -84,7 +91,7 @@ class LightingBatteriesTest {
     assertThat(charger(unplugged).charges()).isNull();
     assertThat(unplugged.calculate().rows(BatteryResults.CHANGE_ROW))
         .extracting(BatteryResults.ChangeRow::to)
-        .containsOnly("shelf");
+        .containsOnly(null, Phrase.of("shelf"));
     // where its outlet is a stop nothing is plugged in either
     Ranges stopped = tubes().set("outlets", 1, "breaker", "");
     assertThat(keys(charger(stopped).reasons())).contains("lighting.battery.charger");

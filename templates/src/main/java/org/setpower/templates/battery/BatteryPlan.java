@@ -31,7 +31,8 @@ public final class BatteryPlan implements PlanTemplate {
       PlanWorkbook.of("battery-plan", "Battery plan", BatteryDayPlan.MODEL)
           .purpose(
               "Batteries and chargers for shooting days: how many are enough, when each is changed, where it charges.")
-          .unitsBy("project.units", "US");
+          .unitsBy("project.units", "US")
+          .basis("run.day");
 
   private final PlanList hours =
       book.list("hours", "at", "on", "charging", "shelf", "dark").width("at", 44);
@@ -82,32 +83,69 @@ public final class BatteryPlan implements PlanTemplate {
                     .optional("mount", "roundTrip")
                     .shows("hours", "charges")),
         today(),
-        PlanTab.of("Change schedule", "What goes on and what comes off, in order of time.")
-            .paper()
+        PlanTab.of(
+                "Change schedule",
+                "All that goes on and comes off, in order of time: first what goes on at call.")
+            .upright()
             .with(
                 book.list(
-                        "card", "by", "department", "position", "piece", "on", "off", "to", "done")
-                    .width("position", 42)),
+                        "card",
+                        "by",
+                        "department",
+                        "position",
+                        "piece",
+                        "what",
+                        "on",
+                        "off",
+                        "to",
+                        "done")
+                    .width("by", 15)
+                    .width("department", 22)
+                    .width("position", 34)
+                    .width("piece", 12)
+                    .width("what", 30)
+                    .width("on", 20)
+                    .width("off", 20)
+                    .width("to", 26)
+                    .width("done", 12)),
         summary(),
-        PlanTab.of("Charging tonight", "What charges after wrap, on which channel, until when.")
+        PlanTab.of(
+                "Charging tonight",
+                "What charges at wrap and after it, on which channel, until when.")
             .hidden()
-            .paper()
+            .upright()
             .with(
                 PlanText.cautions(HOT, DAMAGED, CHARGING),
                 book.list(
-                    "tonight", "battery", "type", "charger", "channel", "from", "until", "ready")),
+                        "tonight", "battery", "type", "charger", "channel", "from", "until", "ready")
+                    .width("battery", 24)
+                    .width("type", 34)
+                    .width("charger", 48)
+                    .width("channel", 20)
+                    .width("from", 20)
+                    .width("until", 20)
+                    .width("ready", 24)),
         PlanTab.of("Lent out", "Who has which batteries on the day shown.")
             .hidden()
-            .paper()
-            .with(book.list("lentOut", "battery", "type", "to", "backOn")),
+            .upright()
+            .with(
+                book.list("lentOut", "battery", "type", "to", "backOn")
+                    .width("battery", 30)
+                    .width("type", 50)
+                    .width("to", 66)
+                    .width("backOn", 44)),
         PlanTab.of(
                 "Battery labels",
                 "Every battery by its number, and whether the plan uses it. Mark the batteries so.")
             .hidden()
-            .paper()
+            .upright()
             .with(
                 book.list("batteries", "number", "type", "use", "atCall", "atEnd", "next")
-                    .width("use", 64)),
+                    .width("type", 40)
+                    .width("use", 64)
+                    .width("atCall", 20)
+                    .width("atEnd", 20)
+                    .width("next", 22)),
         PlanTab.of("Timeline", "Which battery is on which position from when to when.")
             .hidden()
             .with(
@@ -190,16 +228,24 @@ public final class BatteryPlan implements PlanTemplate {
                     "touchLimit")
                 .pick("day", "days.date"),
             book.lines("", "project", "verdict", "reasons"),
-            book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"));
+            book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"),
+            PlanText.notes(
+                "More tabs",
+                "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack and"
+                    + " Voltage comparison are hidden: show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
+                    + " tab."));
   }
 
   /** What is typed at call and at lunch. */
   private PlanTab today() {
     return PlanTab.of(
             "Today",
-            "At call, enter the batteries that are not full or not there. At lunch, enter the time"
-                + " and only the batteries that are not as planned: the plan changes from then on.")
+            "Enter the date. At call, enter the batteries that are not full or not there. At lunch,"
+                + " enter the time and only the batteries that are not as planned: the plan changes"
+                + " from then on. A battery in quarantine stays out on all days as long as it is"
+                + " here.")
         .with(
+            book.fields("Date", "project", "today"),
             book.table("atCall").titled("Found at call"),
             book.fields("Now", "project", "now"),
             book.table("atNow").titled("Found now").pick("position", "positions.position"));
@@ -220,16 +266,11 @@ public final class BatteryPlan implements PlanTemplate {
                 "withheld",
                 "stopped",
                 "notReady"),
-            book.lines("", "run", "date", "location", "call", "wrap", "coldest", "warmest"),
+            book.lines("", "run", "day", "coldest", "warmest"),
             book.list("Open issues", 16, "issues", "verdict", "where", "rows", "reasons")
                 .width("where", 48)
                 .width("reasons", 112),
-            PlanText.cautions(HOT, DAMAGED, CHARGING, JOINED, GAUGES),
-            PlanText.notes(
-                "More tabs",
-                "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack and"
-                    + " Voltage comparison are hidden: show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
-                    + " tab."));
+            PlanText.cautions(HOT, DAMAGED, CHARGING, JOINED, GAUGES));
   }
 
   @Override

@@ -49,7 +49,7 @@ public final class PlanFormulas {
     parts.add(PlanNames.JOB);
     String of = tab.basis().isEmpty() ? layout.workbook().basis() : tab.basis();
     if (!of.isEmpty()) {
-      parts.add(names.single(layout.workbook().result(of)));
+      parts.add(shown(layout.workbook().result(of)));
     }
     tab.parts().stream()
         .filter(p -> p instanceof PlanList && !tab.isPage())
@@ -138,6 +138,18 @@ public final class PlanFormulas {
       parts.add(labelled(label, cell));
     }
     return parts.isEmpty() ? "\"\"" : "TEXTJOIN(\"  ·  \";1;" + String.join(";", parts) + ")";
+  }
+
+  /** The cell of a page that shows a result: shorter than the result itself, if there is none. */
+  private String shown(ResultColumn result) {
+    for (PlanFigures figures : layout.workbook().parts(PlanFigures.class).toList()) {
+      int index = figures.columns().indexOf(result.path());
+      if (index >= 0 && figures.row() == 1) {
+        Place place = layout.figure(figures, index);
+        return layout.absolute(place.tab(), place.column(), place.row());
+      }
+    }
+    return layout.names().single(result);
   }
 
   /** Nothing where the cell is blank. */

@@ -247,7 +247,17 @@ public final class LightingPowerPlan implements PlanTemplate {
             .upright()
             .with(
                 book.list(
-                        "", 120, "batteryChanges", "date", "by", "item", "piece", "on", "off", "to")
+                        "",
+                        120,
+                        "batteryChanges",
+                        "date",
+                        "by",
+                        "item",
+                        "piece",
+                        "what",
+                        "on",
+                        "off",
+                        "to")
                     .width("item", 44)),
         PlanTab.of(
                 "Battery stock",

@@ -9,6 +9,7 @@ import java.util.Map;
  * @param supply row of its supply
  * @param channels that charge at the same time
  * @param types what it does with each type of battery that it takes
+ * @param fullCharge state of charge at which a charge ends: in cool air less than 1
  * @param usableFrom state of charge from which a battery may be taken off it
  * @param away hours of one way between set and charger
  * @param warmUp hours until a battery from the set may be charged
@@ -19,6 +20,7 @@ public record ChargerSpec(
     int supply,
     int channels,
     Map<Integer, Rate> types,
+    double fullCharge,
     double usableFrom,
     double away,
     double warmUp,
@@ -31,10 +33,14 @@ public record ChargerSpec(
    */
   public record Rate(ChargeCurve charging, double watts, double wattHours) {}
 
+  /** A battery that would gain less stays as it is: nobody charges it for minutes. */
+  public static final double LEAST_CHARGE = 0.02;
+
   /** Whether both do the same for every battery. */
   boolean isLike(ChargerSpec other) {
     return supply == other.supply
         && channels == other.channels
+        && fullCharge == other.fullCharge
         && usableFrom == other.usableFrom
         && away == other.away
         && warmUp == other.warmUp

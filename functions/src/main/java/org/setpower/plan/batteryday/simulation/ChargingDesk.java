@@ -110,6 +110,9 @@ final class ChargingDesk {
       int place, ChargerSpec.Rate rate, DayBattery battery, double hour, boolean cold) {
     ChargerSpec charger = chargers.get(place);
     double wattHours = rate.wattHours() * (1 - battery.charge);
+    if (battery.charge > charger.fullCharge() - ChargerSpec.LEAST_CHARGE) {
+      return null;
+    }
     if (wattHours > energyLeft(supplyOf[place]) + SAME) {
       return null;
     }
@@ -136,7 +139,8 @@ final class ChargingDesk {
             charger.power().finish(start, usable),
             full,
             full + charger.away(),
-            charger.usableFrom());
+            charger.usableFrom(),
+            charger.fullCharge());
       }
       start = later;
     }

@@ -41,13 +41,14 @@ final class DayBattery {
     if (hour <= c.start()) {
       return from;
     }
+    double full = Math.max(from, c.fullCharge());
     if (hour >= c.full()) {
-      return 1;
+      return full;
     }
-    double usable = Math.max(from, c.usableCharge());
+    double usable = Math.max(from, Math.min(full, c.usableCharge()));
     if (hour < c.usable()) {
       return from + (usable - from) * (hour - c.start()) / (c.usable() - c.start());
     }
-    return usable + (1 - usable) * (hour - c.usable()) / (c.full() - c.usable());
+    return usable + (full - usable) * (hour - c.usable()) / (c.full() - c.usable());
   }
 }

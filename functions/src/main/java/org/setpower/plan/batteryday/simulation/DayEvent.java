@@ -3,23 +3,49 @@ package org.setpower.plan.batteryday.simulation;
 import java.util.List;
 
 /**
- * What happens at a position.
+ * What happens at a position: all that goes on it and comes off it at an hour.
  *
  * @param unit its place in the day's list of units
  * @param on numbers of the batteries that go on
+ * @param from the unit that each of them is taken from; −1 for shelf and chargers
  * @param off numbers of the batteries that come off
- * @param to where each of them goes, in the same order; null for the shelf
+ * @param to where each of them goes
  */
 public record DayEvent(
-    double hour, What what, int unit, List<Integer> on, List<Integer> off, List<Charge> to) {
+    double hour,
+    What what,
+    int unit,
+    List<Integer> on,
+    List<Integer> from,
+    List<Integer> off,
+    List<Goes> to) {
   /** What happens. */
   public enum What {
     START,
     CHANGE,
+    /** A battery comes off; the others of its plate work. */
+    OFF,
+    /** Nothing is there to put on. */
     DARK,
     ON_AGAIN,
-    END
+    /** What was found at the hour of planning again: it is there, nobody has to do it. */
+    FOUND,
+    END;
+
+    /** Whether somebody changes a battery. */
+    public boolean isChange() {
+      return this == CHANGE || this == ON_AGAIN;
+    }
   }
+
+  /**
+   * Where a battery goes that comes off; the shelf where nothing is said.
+   *
+   * @param charge null without a charger
+   * @param unit that takes it; −1 for none
+   * @param away whether it is neither used nor charged any more
+   */
+  public record Goes(Charge charge, int unit, boolean away) {}
 
   /**
    * A battery on a charger.
@@ -32,6 +58,7 @@ public record DayEvent(
    * @param full hour at which it is full
    * @param back hour at which it is on set again, full
    * @param usableCharge state of charge from which it may be taken
+   * @param fullCharge state of charge at which the charge ends
    */
   public record Charge(
       int battery,
@@ -41,11 +68,20 @@ public record DayEvent(
       double usable,
       double full,
       double back,
-      double usableCharge) {
+      double usableCharge,
+      double fullCharge) {
     /** The same charge, ended at an hour. */
     Charge ended(double hour) {
       return new Charge(
-          battery, charger, channel, start, Math.min(usable, hour), hour, hour, usableCharge);
+          battery,
+          charger,
+          channel,
+          start,
+          Math.min(usable, hour),
+          hour,
+          hour,
+          usableCharge,
+          fullCharge);
     }
   }
 }

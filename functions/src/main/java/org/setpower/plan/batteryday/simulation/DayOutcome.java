@@ -28,6 +28,6 @@ public record DayOutcome(
 
   /** Battery changes: those of a set together are one. */
   public int changes() {
-    return (int) events.stream().filter(e -> e.what() == DayEvent.What.CHANGE).count();
+    return (int) events.stream().filter(e -> e.what().isChange()).count();
   }
 }

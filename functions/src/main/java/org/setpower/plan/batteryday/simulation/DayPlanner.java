@@ -1,6 +1,7 @@
 package org.setpower.plan.batteryday.simulation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,7 +31,7 @@ public final class DayPlanner {
   private static final int MOST_AFTERNOONS = 40;
 
   /** Figures looked at in a search; a day of 20 positions takes a fraction. */
-  private static final long MOST_EFFORT = 1_500_000;
+  private static final long MOST_EFFORT = 3_000_000;
 
   private final DaySpec day;
   private final List<DayPolicy> policies;
@@ -153,6 +154,37 @@ public final class DayPlanner {
       }
     }
     return outcome;
+  }
+
+  /**
+   * Dark hours of the day as it is planned, but with a supply whose watts never bind: less than the
+   * plan has where these watts are what keeps batteries from charging.
+   */
+  public double darkWithout(int supply) {
+    List<SupplySpec> fed =
+        day.supplies().stream()
+            .map(
+                s ->
+                    s.row() == supply
+                        ? new SupplySpec(s.row(), Double.POSITIVE_INFINITY, s.wattHours())
+                        : s)
+            .toList();
+    DaySpec other =
+        new DaySpec(
+            day.call(),
+            day.until(),
+            day.air(),
+            day.shelf(),
+            day.breaks(),
+            day.near(),
+            day.units(),
+            day.batteries(),
+            day.chargers(),
+            fed,
+            day.now(),
+            day.found());
+    DayPolicy usual = policies.get(0);
+    return Arrays.stream(DayRun.of(other, usual, usual).darkHours()).sum();
   }
 
   private long darkFrom(DayOutcome outcome) {

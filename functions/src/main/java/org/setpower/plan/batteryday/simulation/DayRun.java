@@ -10,15 +10,20 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.setpower.plan.batteryday.simulation.DayBattery.Place;
-import org.setpower.plan.batteryday.simulation.DayEvent.What;
 
 /** Runs a day from event to event, at exact times. */
 final class DayRun {
   /** Hours closer than this are the same. */
   static final double SAME = 1e-9;
 
-  /** A battery that would work for less is left on the shelf, unless it reaches the next break. */
+  /** Hours; a full battery that works for less is no plan. */
   static final double SHORTEST = 1.0 / 6;
+
+  /**
+   * Hours; a part-used battery that would work for less is left on the shelf, unless it reaches the
+   * next break or the end: nobody changes batteries every few minutes. Common practice.
+   */
+  static final double LEAST_GAIN = 1.0 / 3;
 
   /** More events are no plan that a crew can follow. */
   static final int MOST_EVENTS = 600;
@@ -34,10 +39,11 @@ final class DayRun {
   private final Map<Integer, List<DayBattery>> byType = new HashMap<>();
   private final ChargingDesk desk;
   private final TreeSet<Double> moments = new TreeSet<>();
-  private final List<DayEvent> events = new ArrayList<>();
+  private final DayLog log;
   private final List<DayEvent.Charge> charges = new ArrayList<>();
   private final double end;
   private boolean stopped;
+  private int moves;
   private long cost;
   private boolean overrun;
 
@@ -56,6 +62,7 @@ final class DayRun {
       byType.computeIfAbsent(battery.type, t -> new ArrayList<>()).add(battery);
     }
     desk = new ChargingDesk(day, morning);
+    log = toFirstDark ? null : new DayLog(units, day.now());
     end = units.stream().mapToDouble(u -> u.work.end()).reduce(day.call(), Math::max);
   }
 
@@ -119,7 +126,7 @@ final class DayRun {
       }
       step(now);
       cost += units.size() + batteries.size();
-      if (events.size() > MOST_EVENTS) {
+      if (Math.max(moves, log == null ? 0 : log.lines()) > MOST_EVENTS) {
         stopped = true;
         overrun = true;
       }
@@ -169,12 +176,16 @@ final class DayRun {
       changeInBreak(now);
     }
     sendWaiting(now);
+    if (log != null) {
+      byImportance.forEach(u -> log.write(u, now));
+      log.close();
+    }
   }
 
   private void comeBack(double now) {
     for (DayBattery battery : all) {
       if (battery.place == Place.CHARGING && battery.charging.back() <= now + SAME) {
-        battery.charge = 1;
+        battery.charge = Math.max(battery.charge, battery.charging.fullCharge());
         battery.cold = false;
         battery.charging = null;
         battery.place = Place.SHELF;
@@ -218,7 +229,10 @@ final class DayRun {
       }
     }
     units.forEach(u -> u.active = -1);
-    units.forEach(u -> u.activate(now));
+    for (RunningUnit unit : units) {
+      unit.activate(now);
+      unit.dark = unit.dark && unit.active < 0;
+    }
   }
 
   private void takeFromUnits(DayBattery battery) {
@@ -273,6 +287,9 @@ final class DayRun {
                 });
         unit.put(slot, List.of(battery), now);
         placed.add(battery);
+        if (log != null) {
+          log.found(battery);
+        }
         return;
       }
     }
@@ -281,12 +298,9 @@ final class DayRun {
   /** Empty batteries, and those of units that end, come off. */
   private void comeOff(RunningUnit unit, double now) {
     if (!unit.isInStretch(now)) {
-      boolean ended = unit.begun;
+      moves += unit.begun ? 1 : 0;
       for (int slot = 0; slot < unit.slots.size(); slot++) {
         release(unit, slot, false, now);
-      }
-      if (ended) {
-        note(now, What.END, unit, List.of());
       }
       unit.begun = false;
       unit.dark = false;
@@ -310,21 +324,19 @@ final class DayRun {
   private void release(RunningUnit unit, int slot, boolean empty, double now) {
     for (DayBattery battery : unit.takeOff(slot)) {
       battery.place = Place.SHELF;
-      DayEvent.Charge charge = send(battery, !empty, now);
-      unit.cameOff.add(battery.number);
-      unit.goesTo.add(charge);
+      send(battery, !empty, now);
     }
   }
 
-  /** Sends a battery to a charger; null if it stays on the shelf. */
-  private DayEvent.Charge send(DayBattery battery, boolean onlyAtOnce, double now) {
+  /** Sends a battery to a charger, if one takes it. */
+  private void send(DayBattery battery, boolean onlyAtOnce, double now) {
     boolean cold = day.air().at(now) < 0 && !(day.shelf() >= 0 && battery.waits);
     DayEvent.Charge charge = desk.best(battery, now, cold);
     boolean atOnce =
         charge != null && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
     if (charge == null || onlyAtOnce && !(policy.chargePartUsed() && atOnce)) {
       battery.waits = battery.charge < 1 - SAME;
-      return null;
+      return;
     }
     desk.take(charge, battery);
     battery.charging = charge;
@@ -336,7 +348,6 @@ final class DayRun {
       moments.add(charge.usable());
     }
     moments.add(charge.full());
-    return charge;
   }
 
   private void sendWaiting(double now) {
@@ -367,8 +378,7 @@ final class DayRun {
   /** Fills the empty slots of a unit as far as there are batteries. */
   private void serve(RunningUnit unit, double now) {
     boolean wasDark = unit.dark;
-    boolean wasBegun = unit.begun;
-    List<Integer> on = new ArrayList<>();
+    boolean served = false;
     for (int slot = 0; slot < unit.slots.size(); slot++) {
       if (unit.slots.get(slot) == null) {
         List<DayBattery> chosen = choose(unit, now);
@@ -382,7 +392,7 @@ final class DayRun {
               }
             });
         unit.put(slot, chosen, now);
-        chosen.forEach(b -> on.add(b.number));
+        served = true;
       }
     }
     unit.activate(now);
@@ -391,29 +401,17 @@ final class DayRun {
       unit.dark = wasDark;
       return;
     }
-    if (!on.isEmpty()) {
-      boolean again = wasDark && wasBegun;
-      What what = again ? What.ON_AGAIN : wasBegun ? What.CHANGE : What.START;
-      note(now, what, unit, on);
+    if (served) {
+      moves++;
     } else if (unit.dark && !wasDark) {
-      note(now, What.DARK, unit, List.of());
-      stopped = stopped || toFirstDark;
+      goDark();
       unit.begun = true;
     }
   }
 
-  private void note(double now, What what, RunningUnit unit, List<Integer> on) {
-    List<DayEvent.Charge> to = new ArrayList<>(unit.goesTo);
-    events.add(
-        new DayEvent(
-            now,
-            what,
-            units.indexOf(unit),
-            List.copyOf(on),
-            List.copyOf(unit.cameOff),
-            java.util.Collections.unmodifiableList(to)));
-    unit.cameOff.clear();
-    unit.goesTo.clear();
+  private void goDark() {
+    moves++;
+    stopped = stopped || toFirstDark;
   }
 
   /** The batteries that go on: the least charged that reach the next break, else the fullest. */
@@ -501,8 +499,13 @@ final class DayRun {
             && desk.isNear(b.charging);
   }
 
-  private static boolean isWorthIt(RunningUnit unit, double charge, double now, boolean cold) {
-    return unit.works(charge, now, cold) && unit.reach(charge, now, cold) >= now + SHORTEST;
+  private boolean isWorthIt(RunningUnit unit, double charge, double now, boolean cold) {
+    if (!unit.works(charge, now, cold)) {
+      return false;
+    }
+    double reach = unit.reach(charge, now, cold);
+    double least = charge >= 1 - SAME ? SHORTEST : LEAST_GAIN;
+    return reach >= now + least || reach >= goal(unit, now) - SAME;
   }
 
   /** From the least charged to the fullest: the first set that reaches the goal, else the last. */
@@ -573,16 +576,13 @@ final class DayRun {
     for (RunningUnit victim : victims) {
       if (victim.slots.get(victim.active).stream().anyMatch(chosen::contains)) {
         for (DayBattery battery : victim.takeOff(victim.active)) {
-          victim.cameOff.add(battery.number);
-          victim.goesTo.add(null);
           battery.place = Place.SHELF;
           battery.waits = !chosen.contains(battery);
         }
         victim.activate(now);
         if (victim.active < 0) {
           victim.dark = true;
-          note(now, What.DARK, victim, List.of());
-          stopped = stopped || toFirstDark;
+          goDark();
         }
       }
     }
@@ -617,20 +617,20 @@ final class DayRun {
     release(unit, slot, true, now);
     unit.put(slot, chosen, now);
     unit.activate(now);
-    note(now, What.CHANGE, unit, chosen.stream().map(b -> b.number).toList());
+    moves++;
   }
 
   private DayOutcome outcome() {
     Map<Integer, Double> endCharge = new LinkedHashMap<>();
     batteries.values().forEach(b -> endCharge.put(b.number, b.chargeAt(end)));
     List<DayBattery> rest = new ArrayList<>(batteries.values());
-    rest.removeIf(b -> b.place != Place.SHELF || b.charge >= 1 - SAME);
+    rest.removeIf(b -> b.place != Place.SHELF);
     rest.sort(Comparator.comparingDouble(b -> b.charge));
     rest.forEach(b -> send(b, false, end));
     Map<Integer, Double> nextCharge = new LinkedHashMap<>();
     batteries.values().forEach(b -> nextCharge.put(b.number, b.chargeAt(day.until())));
     return new DayOutcome(
-        List.copyOf(events),
+        log.events(),
         List.copyOf(charges),
         units.stream().mapToDouble(u -> u.darkHours).toArray(),
         endCharge,

@@ -83,6 +83,19 @@ public record PowerHours(List<Span> spans) {
     return left;
   }
 
+  /** The parts of a time in which there is power. */
+  public List<Span> within(double from, double to) {
+    return spans.stream()
+        .map(s -> new Span(Math.max(from, s.from), Math.min(to, s.to)))
+        .filter(s -> s.to > s.from + DayRun.SAME)
+        .toList();
+  }
+
+  /** Whether there is power at the same time as with others. */
+  public boolean meets(PowerHours other) {
+    return spans.stream().anyMatch(s -> !other.within(s.from, s.to).isEmpty());
+  }
+
   /** The first hour with power, from an hour on; infinite if there is none. */
   double start(double hour) {
     for (Span span : spans) {

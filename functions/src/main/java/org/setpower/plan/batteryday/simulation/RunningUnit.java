@@ -21,11 +21,6 @@ final class RunningUnit {
   private double emptyAt = Double.POSITIVE_INFINITY;
   private double nextEdge = Double.NEGATIVE_INFINITY;
 
-  /** Batteries that came off and are not yet shown. */
-  final List<Integer> cameOff = new ArrayList<>();
-
-  final List<DayEvent.Charge> goesTo = new ArrayList<>();
-
   /** Whether batteries were on it in this stretch. */
   boolean begun;
 

@@ -37,8 +37,14 @@ public final class LabelVolts {
     return Math.abs(volts / nominal - 1) <= CLOSE;
   }
 
-  /** The nominal voltage of a plate that a battery of these volts is for; empty if not clear. */
+  /**
+   * The nominal voltage of a battery of these volts: that of its plate, or 7.2 V of two cells that
+   * slide onto a device; empty if not clear.
+   */
   public static List<Double> nominal(double volts) {
+    if (isClose(volts, 7.2) || isClose(volts, 7.4)) {
+      return List.of(7.2);
+    }
     if (volts >= 10 && volts <= 18) {
       return List.of(12.0);
     }

@@ -1,2 +1,2 @@
-/** Reads what is typed: units, numbers on batteries, voltages on labels. */
+/** Reads what is typed: units, words, numbers on batteries, voltages on labels. */
 package org.setpower.plan.batteryday.typed;

@@ -1,6 +1,7 @@
 package org.setpower.plan.lighting.battery;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,7 +16,6 @@ import java.util.stream.Collectors;
 import org.setpower.plan.batteryday.BatteryDayFinding;
 import org.setpower.plan.batteryday.BatteryDayPlan;
 import org.setpower.plan.batteryday.BatteryDayResults;
-import org.setpower.plan.batteryday.ScheduleEntry;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
@@ -50,10 +50,6 @@ public final class BatteryDays {
   private static final int MOST_KEPT = 64;
 
   private static final double LAST_MINUTE = 1439 / 1440.0;
-  private static final double ROUNDING = 1e-6;
-  private static final String PLAIN = "{0}";
-  private static final String DARK = "no battery: dark";
-  private static final String UNPLANNED = "not planned, because of a stop";
 
   private static final Map<List<Object>, PlanResult> KEPT =
       new LinkedHashMap<>(16, 0.75f, true) {
@@ -324,8 +320,8 @@ public final class BatteryDays {
         clock(day.wrap() == null ? (Double) 1.0 : day.wrap()),
         "min",
         day.coldest() == null ? null : units.toCelsius(day.coldest()),
-        "max",
-        day.warmest() == null || day.coldest() == null ? null : units.toCelsius(day.warmest()),
+        "max", // its hours are not known, so the coldest holds all day
+        day.coldest() == null ? null : units.toCelsius(day.coldest()),
         "atCall",
         "full");
   }
@@ -487,7 +483,12 @@ public final class BatteryDays {
     }
     var chargers = day.rows("chargers", BatteryDayResults.ChargerResult.class);
     for (int i = 0; i < day.chargers.size(); i++) {
-      add(chargerFindings.get(day.chargers.get(i)), chargers.get(i).reasons());
+      // the rows of Loads say where each is, so none is meant twice
+      add(
+          chargerFindings.get(day.chargers.get(i)),
+          chargers.get(i).reasons().stream()
+              .filter(f -> f.key() != BatteryDayFinding.CHARGER_MOVED)
+              .toList());
     }
   }
 
@@ -621,36 +622,24 @@ public final class BatteryDays {
     return rows;
   }
 
-  /** What is not planned stands last: it has no time. */
+  /** A time before that of the first row is that of the next morning. */
   private static void changes(List<BatteryResults.ChangeRow> rows, LocalDate date, Day day) {
-    List<BatteryResults.ChangeRow> unplanned = new ArrayList<>();
-    for (var entry : day.rows("schedule", BatteryDayResults.ScheduleRow.class)) {
-      boolean planned = entry.what() != ScheduleEntry.NOT_PLANNED;
-      Phrase on =
-          switch (entry.what()) {
-            case CHANGE -> Phrase.of(PLAIN, entry.on());
-            case DARK -> Phrase.of(DARK);
-            case NOT_PLANNED -> Phrase.of(UNPLANNED);
-            default -> null;
-          };
-      if (on != null) {
-        (planned ? rows : unplanned)
-            .add(
-                new BatteryResults.ChangeRow(
-                    planned ? date.plusDays((long) (entry.hour() / 24 + ROUNDING)) : date,
-                    planned ? entry.at() : null,
-                    entry.position(),
-                    entry.piece(),
-                    on,
-                    entry.off(),
-                    entry.to()));
+    LocalTime first = null;
+    for (var card : day.rows("card", BatteryDayResults.CardRow.class)) {
+      first = first == null ? card.by() : first;
+      if (!card.isEnd()) {
+        boolean isMorning = card.by() != null && card.by().isBefore(first);
+        rows.add(
+            new BatteryResults.ChangeRow(
+                isMorning ? date.plusDays(1) : date,
+                card.by(),
+                card.position(),
+                card.piece(),
+                card.what(),
+                card.on(),
+                card.off(),
+                card.to()));
       }
     }
-    rows.addAll(unplanned);
-  }
-
-  /** What stands on the list of changes. */
-  public static List<String> words() {
-    return List.of(PLAIN, DARK, UNPLANNED);
   }
 }

@@ -280,7 +280,7 @@ public final class BatteryResults {
               rule = "Batteries that it charges on the day shown, or the most of a day.")
           Integer charges) {}
 
-  /** A paper: the battery changes in order of time. */
+  /** A paper: what goes on and comes off, in order of time. */
   @Table(key = "batteryChanges", heading = "Battery changes", rows = 600)
   public record ChangeRow(
       @Result(
@@ -364,6 +364,26 @@ public final class BatteryResults {
               rule = "Of several alike.")
           Integer piece,
       @Result(
+              key = "what",
+              heading = "What",
+              from = {
+                "project.*",
+                "days.*",
+                "groups.*",
+                "sizes.*",
+                "supplies.*",
+                "outlets.*",
+                "runs.*",
+                "loads.*",
+                "equipment.*",
+                "generators.*",
+                "batteryTypes.*",
+                "batteryLoads.*",
+                "batteryChargers.*"
+              },
+              rule = "Start, change, no battery, on again.")
+          Phrase what,
+      @Result(
               key = "on",
               heading = "Goes on",
               from = {
@@ -383,7 +403,7 @@ public final class BatteryResults {
               },
               rule =
                   "The least charged battery that lasts, else the fullest; where none is left, dark.")
-          Phrase on,
+          String on,
       @Result(
               key = "off",
               heading = "Comes off",
@@ -406,7 +426,7 @@ public final class BatteryResults {
           String off,
       @Result(
               key = "to",
-              heading = "To charger",
+              heading = "Goes to",
               from = {
                 "project.*",
                 "days.*",
@@ -423,5 +443,5 @@ public final class BatteryResults {
                 "batteryChargers.*"
               },
               rule = "The charger that has it back first; shelf if none does.")
-          String to) {}
+          Phrase to) {}
 }

@@ -1,4 +1,4 @@
-package org.setpower.plan.batteryday;
+package org.setpower.plan.batteryday.typed;
 
 import org.setpower.base.TextEnum;
 

@@ -1,0 +1,110 @@
+package org.setpower.plan.batteryday;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.setpower.plan.batteryday.BatteryDayInputs.Position;
+import org.setpower.plan.common.Phrase;
+
+/** Words and rows of the papers. */
+final class BatteryDayPapers {
+  static final String SHELF = "shelf";
+  static final String AWAY = "not there any more";
+
+  private static final String AT_CALL = "at call";
+  private static final String DARK_UNTIL = "dark until {0}";
+  private static final String TAKEN = "from {1}";
+  private static final String DAY = "{0}, call {1}, wrap {2}";
+  private static final String DAY_AT = "{0}, {3}, call {1}, wrap {2}";
+  private static final String BOTH = "{0}, {1}";
+
+  /** A box to tick on paper. */
+  private static final String BOX = "☐";
+
+  private BatteryDayPapers() {}
+
+  /** The patterns of all phrases. */
+  static List<String> phrases() {
+    List<String> all =
+        new ArrayList<>(List.of("{0}", SHELF, AWAY, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, BOTH));
+    for (ScheduleEntry entry : ScheduleEntry.values()) {
+      all.add(entry.word());
+    }
+    for (BatteryUse use : BatteryUse.values()) {
+      all.add(use.word());
+    }
+    return all;
+  }
+
+  /** The day shown, in one line for the head of each page. */
+  static Phrase heading(DayFrame day) {
+    return Phrase.of(
+        day.location().isEmpty() ? DAY : DAY_AT,
+        day.date(),
+        DaySettings.time(day.call()),
+        DaySettings.time(day.wrap()),
+        day.location());
+  }
+
+  /** Places with commas between them, one where all are the same; null for none. */
+  static Phrase joined(List<Phrase> places) {
+    Phrase all = null;
+    boolean same = places.stream().distinct().count() == 1;
+    for (Phrase phrase : same ? places.subList(0, 1) : places) {
+      all = all == null ? phrase : Phrase.of(BOTH, all, phrase);
+    }
+    return all;
+  }
+
+  /** The rows of the schedule for paper; those without a time come last. */
+  static List<BatteryDayResults.CardRow> card(
+      List<BatteryDayResults.ScheduleRow> schedule, DayBuild build, DayFrame day) {
+    Map<String, String> departments = new HashMap<>();
+    build
+        .positions()
+        .all()
+        .forEach(
+            p -> {
+              Position position = p.item().row().value();
+              departments.put(position.position(), position.department());
+            });
+    List<BatteryDayResults.CardRow> rows = new ArrayList<>();
+    List<BatteryDayResults.CardRow> notPlanned = new ArrayList<>();
+    for (BatteryDayResults.ScheduleRow row : schedule) {
+      if (row.what() == ScheduleEntry.END && row.off().isEmpty()) {
+        continue; // it was dark until then, and the paper has said so
+      }
+      boolean planned = row.what() != ScheduleEntry.NOT_PLANNED;
+      boolean nothingToDo =
+          row.what() == ScheduleEntry.FOUND || row.on().isEmpty() && row.off().isEmpty();
+      (planned ? rows : notPlanned)
+          .add(
+              new BatteryDayResults.CardRow(
+                  planned ? row.at() : null,
+                  departments.get(row.position()),
+                  row.position(),
+                  row.piece(),
+                  what(row, day),
+                  row.on(),
+                  row.off(),
+                  row.to(),
+                  nothingToDo ? "" : BOX));
+    }
+    // the crew must not take them for planned
+    rows.addAll(notPlanned);
+    return rows;
+  }
+
+  private static Phrase what(BatteryDayResults.ScheduleRow row, DayFrame day) {
+    boolean atCall = row.what() == ScheduleEntry.START && row.hour() <= day.call() + 1e-9;
+    Phrase what = Phrase.of(atCall ? AT_CALL : row.what().word());
+    if (row.until() != null) {
+      return Phrase.of(DARK_UNTIL, row.until());
+    }
+    if (!row.taken().isEmpty()) {
+      return Phrase.of(TAKEN, what, row.taken());
+    }
+    return what;
+  }
+}
