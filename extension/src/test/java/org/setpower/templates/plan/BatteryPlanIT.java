@@ -404,9 +404,7 @@ class BatteryPlanIT {
       book.rows(
           "devices", device("camera", 92, 20, 35), with(device("link", 14, 11, 36), "watts", "x"));
       assertThat(book.column("positions.verdict")).containsExactly("ok", "stop");
-      assertThat(book.column("card.position"))
-          .containsOnly("camera", "link")
-          .endsWith("link");
+      assertThat(book.column("card.position")).containsOnly("camera", "link").endsWith("link");
       assertThat(book.column("card.what")).endsWith("end", "not planned");
       assertThat(book.column("card.on"))
           .isNotEmpty()

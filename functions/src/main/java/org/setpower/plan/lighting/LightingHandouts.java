@@ -12,9 +12,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.setpower.base.Numbers;
-import java.util.stream.IntStream;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.finding.Gate;
@@ -124,7 +124,7 @@ final class LightingHandouts {
     for (Gate.Judged<InputRow<Load>> load : plan.loadGate().all()) {
       if (!load.fit()) {
         plan.loads().get(load.row()).parts().stream()
-            .map(p -> outlet(p.node()))
+            .map(p -> outletOrNull(p.node()))
             .filter(Objects::nonNull)
             .distinct()
             .forEach(n -> withheld.merge(n, 1, Integer::sum));
@@ -166,7 +166,7 @@ final class LightingHandouts {
   }
 
   /** The outlet or circuit on which a place hangs; null where it hangs on none. */
-  private static Node outlet(Node place) {
+  private static Node outletOrNull(Node place) {
     Node at = place;
     while (at != null && at.kind() == Node.Kind.RUN) {
       at = at.parent();

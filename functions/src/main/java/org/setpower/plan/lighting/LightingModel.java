@@ -7,7 +7,6 @@ import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.FindingKey;
-import org.setpower.plan.lighting.battery.BatteryDays;
 import org.setpower.plan.lighting.battery.BatteryResults;
 import org.setpower.plan.lighting.diagram.DiagramLayout;
 import org.setpower.plan.lighting.diagram.DiagramPlan;

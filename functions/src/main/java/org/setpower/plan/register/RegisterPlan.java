@@ -100,8 +100,7 @@ public final class RegisterPlan {
       String other = zeros.get(serial(row));
       if (other != null && row.cells().get("serial") instanceof Number) {
         judge.add(
-            Status.UNCLEAR,
-            Finding.of(RegisterFinding.SERIAL_ZEROS, row.value().serial(), other));
+            Status.UNCLEAR, Finding.of(RegisterFinding.SERIAL_ZEROS, row.value().serial(), other));
       }
       states.put(row.number(), judge.judge(known.getOrDefault(type(row), unknown), twice));
     }
@@ -620,12 +619,7 @@ public final class RegisterPlan {
         .filled()
         .forEach(
             t ->
-                add(
-                    issues,
-                    RegisterInputs.TESTS,
-                    t.number(),
-                    t.value().serial(),
-                    unsaid(t, said)));
+                add(issues, RegisterInputs.TESTS, t.number(), t.value().serial(), unsaid(t, said)));
     inputs
         .incidents()
         .filled()

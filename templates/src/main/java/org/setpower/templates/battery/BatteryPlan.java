@@ -117,7 +117,8 @@ public final class BatteryPlan implements PlanTemplate {
             .with(
                 PlanText.cautions(HOT, DAMAGED, CHARGING),
                 book.list(
-                        "tonight", "battery", "type", "charger", "channel", "from", "until", "ready")
+                        "tonight", "battery", "type", "charger", "channel", "from", "until",
+                        "ready")
                     .width("battery", 24)
                     .width("type", 34)
                     .width("charger", 48)

@@ -19,7 +19,6 @@ import org.setpower.plan.batteryday.BatteryDayResults;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
-import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.CommonFinding;
