@@ -618,7 +618,8 @@ public record QuoteInputs(
               form = NumberForm.EXACT,
               min = 1,
               max = 100_000,
-              help = "No. of the row on Quote.")
+              help = "No. of the row on Quote.",
+              rowOf = "items")
           Double line,
       @Input(
               key = "item",
@@ -656,7 +657,8 @@ public record QuoteInputs(
               form = NumberForm.EXACT,
               min = 1,
               max = 100_000,
-              help = "No. of the row on Quote.")
+              help = "No. of the row on Quote.",
+              rowOf = "items")
           Double line,
       @Input(
               key = "item",
