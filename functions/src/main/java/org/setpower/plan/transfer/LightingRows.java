@@ -66,7 +66,7 @@ final class LightingRows {
 
   /** What of a plan is not in the list: name, pieces, row, as other rows of that name may be. */
   private static String lacking(InputRow<?> row, String name) {
-    Object qty = row.cells().get("qty");
+    Object qty = row.cells().getOrDefault("quantity", row.cells().get("pieces"));
     String pieces = qty instanceof Double number ? " × " + Numbers.format(number) : "";
     return row.cells().getOrDefault(name, "?") + pieces + " (#" + row.number() + ")";
   }

@@ -62,7 +62,7 @@ class LightingTransferTest {
     TransferBatch batch = batch(TransferWay.LIGHTING_TO_QUOTE, plan, false);
     assertThat(batch.withheld()).containsExactly("crane (#2)");
     assertThat(batch.rows()).noneMatch(r -> r.cells().containsValue("crane"));
-    plan.set("loads", 2, "qty", 3);
+    plan.set("loads", 2, "quantity", 3);
     assertThat(batch(TransferWay.LIGHTING_TO_QUOTE, plan, false).withheld())
         .containsExactly("crane × 3 (#2)");
   }
