@@ -29,7 +29,7 @@ import org.setpower.uno.Uno;
  * @param content digest of the page
  */
 record SentQuote(String revision, String content) {
-  private static final String PROPERTY = "Set Power quote exported";
+  private static final String PROPERTY = "SetPowerQuoteExported";
   private static final int DIGITS = 32;
 
   /** What would be exported now. */
