@@ -1229,7 +1229,7 @@ public final class QuoteResults {
           String caution) {}
 
   /** What must come back: hired rows that are fit. */
-  @Table(key = "due", heading = "Return note", rows = 302)
+  @Table(key = "due", heading = "Return note", rows = 300)
   public record DueRow(
       @Result(
               key = "kind",
