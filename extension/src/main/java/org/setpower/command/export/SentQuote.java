@@ -50,9 +50,7 @@ record SentQuote(String revision, String content) {
       page.add(line.days());
       page.add(line.amount());
     }
-    result
-        .rows(QuoteResults.CLOSING)
-        .forEach(l -> page.add(words.phrase(l.text(), Locale.ROOT)));
+    result.rows(QuoteResults.CLOSING).forEach(l -> page.add(words.phrase(l.text(), Locale.ROOT)));
     return new SentQuote(
         letter.quoteNumber() + "|" + letter.quoteRevision(), digest(page.toString()));
   }

@@ -26,8 +26,7 @@ final class RowReferences {
    * @param more rows inserted before it; negative: deleted from it on
    * @return numbers that named a deleted row and are blank now
    */
-  static int follow(CalcDocument book, CellRangeAddress area, int from, int more)
-      throws Exception {
+  static int follow(CalcDocument book, CellRangeAddress area, int from, int more) throws Exception {
     Optional<PlanFile> file = PlanFile.of(book);
     int lost = 0;
     if (file.isPresent()) {
@@ -46,9 +45,7 @@ final class RowReferences {
   }
 
   private static CellRangeAddress address(XCellRange cells) {
-    return cells == null
-        ? null
-        : Uno.as(XCellRangeAddressable.class, cells).getRangeAddress();
+    return cells == null ? null : Uno.as(XCellRangeAddressable.class, cells).getRangeAddress();
   }
 
   private static boolean isIn(CellRangeAddress cells, CellRangeAddress area) {
@@ -63,8 +60,7 @@ final class RowReferences {
     int lost = 0;
     for (InputTable<?> table : file.model().inputs()) {
       for (InputColumn column : table.columns()) {
-        XCellRange cells =
-            column.rowOf().equals(changed) ? file.typed(table, column.key()) : null;
+        XCellRange cells = column.rowOf().equals(changed) ? file.typed(table, column.key()) : null;
         lost += cells == null ? 0 : follow(cells, shift);
       }
     }

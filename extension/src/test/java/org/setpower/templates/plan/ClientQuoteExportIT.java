@@ -262,8 +262,7 @@ class ClientQuoteExportIT {
       assertThat(CommandDriver.command(office, book.document(), "client", "to", to))
           .contains("Written for the client");
       book.type("order.discount", 0.2);
-      assertThatThrownBy(
-              () -> CommandDriver.command(office, book.document(), "client", "to", to))
+      assertThatThrownBy(() -> CommandDriver.command(office, book.document(), "client", "to", to))
           .hasMessageContaining("other content under the same number and revision")
           .hasMessageContaining("Nothing was written");
       book.type("order.revision", "2");

@@ -379,12 +379,14 @@ class RentalQuoteIT {
               "FR"));
       book.rows("items", row("item", "x", "qty", 2.0), row("item", "y", "qty", 2.5, "rate", 1.0));
       book.rows("picked", row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
-      for (String paper : List.of("Delivery note", "Return note", "Insurer's list", "Carnet list")) {
+      for (String paper :
+          List.of("Delivery note", "Return note", "Insurer's list", "Carnet list")) {
         assertThat(book.page(paper)).contains("Not to be issued: row 2").doesNotContain("X1");
       }
       book.rows("items", row("item", "x", "qty", 2.0), row("item", "y", "qty", 2.0, "rate", 1.0));
       book.rows("picked", row("line", 2.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
-      for (String paper : List.of("Delivery note", "Return note", "Insurer's list", "Carnet list")) {
+      for (String paper :
+          List.of("Delivery note", "Return note", "Insurer's list", "Carnet list")) {
         assertThat(book.page(paper)).contains("Picking, row 1").doesNotContain("X1");
       }
       book.rows("picked", row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
@@ -412,8 +414,7 @@ class RentalQuoteIT {
           row("item", "y", "qty", 2.0, "rate", 1.0),
           row("item", "z", "qty", 3.0, "rate", 1.0));
       book.rows("picked", row("line", 3.0, "item", "z"), row("line", 1.0, "item", "x"));
-      book.rows(
-          "returns", row("line", 3.0, "item", "z", "qty", 1.0, "date", day("2027-02-16")));
+      book.rows("returns", row("line", 3.0, "item", "z", "qty", 1.0, "date", day("2027-02-16")));
       Place top = book.layout().place(book.table("items").inputs().column("item"));
       String first = "Quote." + CalcDocument.address(top.column(), top.row());
       String second = "Quote." + CalcDocument.address(top.column(), top.row() + 1);

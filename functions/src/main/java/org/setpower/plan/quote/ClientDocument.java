@@ -102,9 +102,7 @@ final class ClientDocument {
           fit.stream().anyMatch(l -> l.isHired() && isSame(l.item().section(), heading));
       PageText also = type == LineType.SOLD ? PageText.ALSO_SOLD : PageText.ALSO_SERVICES;
       Phrase shown =
-          heading == null
-              ? otherwise.of()
-              : (isHiredToo ? also : PageText.PLAIN).of(heading);
+          heading == null ? otherwise.of() : (isHiredToo ? also : PageText.PLAIN).of(heading);
       add(LineKind.SECTION, shown, heading, null, null, null);
       group.forEach(l -> add(kind, l));
     }

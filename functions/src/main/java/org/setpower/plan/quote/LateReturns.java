@@ -88,7 +88,10 @@ final class LateReturns {
   }
 
   private static boolean isHired(QuoteLine line, Return typed) {
-    return line != null && line.isHired() && line.isOrdered() && typed.line() == Math.rint(typed.line());
+    return line != null
+        && line.isHired()
+        && line.isOrdered()
+        && typed.line() == Math.rint(typed.line());
   }
 
   private static boolean isSame(QuoteLine line, Return typed) {

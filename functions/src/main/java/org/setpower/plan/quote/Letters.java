@@ -120,9 +120,7 @@ final class Letters {
     boolean isLossLimited = rules.house().waivedLoss() == WaivedLoss.UP_TO_EXCESS;
     return List.of(
         PageText.WAIVER_EXCESS.of(excess),
-        isLossLimited
-            ? PageText.WAIVER_LOSS_EXCESS.of(excess)
-            : PageText.WAIVER_LOSS_FULL.of());
+        isLossLimited ? PageText.WAIVER_LOSS_EXCESS.of(excess) : PageText.WAIVER_LOSS_FULL.of());
   }
 
   /** How days are charged, in words: as agreed, and the rule only where some row follows it. */

@@ -99,8 +99,7 @@ final class Papers {
   List<DeliveryRow> delivery() {
     if (!mayIssue()) {
       return List.of(
-          new DeliveryRow(
-              PaperKind.NOT_ISSUED, null, why(), null, null, null, null, null, null));
+          new DeliveryRow(PaperKind.NOT_ISSUED, null, why(), null, null, null, null, null, null));
     }
     List<DeliveryRow> rows = new ArrayList<>();
     for (QuoteLine line : goods()) {
@@ -118,8 +117,7 @@ final class Papers {
     }
     if (!rows.isEmpty()) {
       Phrase label = total(withoutWeight(), PageText.SUM_WITHOUT_WEIGHT);
-      rows.add(
-          new DeliveryRow(PaperKind.SUM, null, label, null, null, null, null, weight(), null));
+      rows.add(new DeliveryRow(PaperKind.SUM, null, label, null, null, null, null, weight(), null));
     }
     return rows;
   }
@@ -127,8 +125,7 @@ final class Papers {
   List<DueRow> due() {
     return mayIssue()
         ? hired().stream().map(this::due).toList()
-        : List.of(
-            new DueRow(PaperKind.NOT_ISSUED, null, why(), null, null, null, null, null));
+        : List.of(new DueRow(PaperKind.NOT_ISSUED, null, why(), null, null, null, null, null));
   }
 
   private DueRow due(QuoteLine line) {
@@ -145,8 +142,7 @@ final class Papers {
 
   List<ValueRow> values() {
     if (!mayIssue()) {
-      return List.of(
-          new ValueRow(PaperKind.NOT_ISSUED, null, why(), null, null, null, null));
+      return List.of(new ValueRow(PaperKind.NOT_ISSUED, null, why(), null, null, null, null));
     }
     List<ValueRow> rows = new ArrayList<>();
     for (QuoteLine line : hired()) {
@@ -170,8 +166,7 @@ final class Papers {
   List<CarnetRow> carnet() {
     if (!mayIssue()) {
       return List.of(
-          new CarnetRow(
-              PaperKind.NOT_ISSUED, null, null, why(), null, null, null, null, null));
+          new CarnetRow(PaperKind.NOT_ISSUED, null, null, why(), null, null, null, null, null));
     }
     List<QuoteLine> marked = lines.stream().filter(picked::isOnCarnet).toList();
     List<CarnetRow> rows = new ArrayList<>();

@@ -107,8 +107,7 @@ final class PickedRows {
     Double pieces = pick.qty() == null ? line.item().qty() : pick.qty();
     Optional<Integer> serials = Optional.ofNullable(pick.serials()).flatMap(Serials::count);
     if (pieces != null && serials.isPresent() && serials.get() != pieces.doubleValue()) {
-      wrong.add(
-          Finding.of(QuoteFinding.PICK_SERIALS, serials.get().doubleValue(), pieces));
+      wrong.add(Finding.of(QuoteFinding.PICK_SERIALS, serials.get().doubleValue(), pieces));
     }
   }
 

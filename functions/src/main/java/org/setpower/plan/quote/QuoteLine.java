@@ -403,7 +403,9 @@ final class QuoteLine {
 
   /** Whether the order discount is taken off it. */
   boolean isDiscounted() {
-    return isHired() && !Boolean.TRUE.equals(item.netPrice()) && rules.discounts(isSubHired(), item.discount());
+    return isHired()
+        && !Boolean.TRUE.equals(item.netPrice())
+        && rules.discounts(isSubHired(), item.discount());
   }
 
   /** Whether it has no order discount for another reason than a discount of its own. */

@@ -62,7 +62,8 @@ public final class QuotePlan {
             inputs.client().rows().get(0),
             inputs.order().rows().get(0));
     charged = new ChargedDays(rules, inputs.schedule(), inputs.shares());
-    boolean isSaid = rules.house().excess() != null || inputs.terms().filled().findAny().isPresent();
+    boolean isSaid =
+        rules.house().excess() != null || inputs.terms().filled().findAny().isPresent();
     if (rules.isWaived() && !isSaid) {
       rules.houseFindings().add(Finding.of(QuoteFinding.WAIVER_TERMS));
     }
@@ -323,16 +324,13 @@ public final class QuotePlan {
         new ResultRows<>(
             QuoteResults.PAPERS,
             List.of(
-                new QuoteResults.PapersResult(
-                    Finding.verdict(papersWithheld), papersWithheld))),
+                new QuoteResults.PapersResult(Finding.verdict(papersWithheld), papersWithheld))),
         new ResultRows<>(QuoteResults.DELIVERY, papers.delivery()),
         new ResultRows<>(QuoteResults.DUE, papers.due()),
         new ResultRows<>(QuoteResults.STATEMENT, statement.lines()),
         new ResultRows<>(QuoteResults.VALUES, papers.values()),
         new ResultRows<>(QuoteResults.CARNET, papers.carnet()),
-        new ResultRows<>(
-            QuoteResults.SUMMARY,
-            List.of(summary(items, returned, issues))),
+        new ResultRows<>(QuoteResults.SUMMARY, List.of(summary(items, returned, issues))),
         new ResultRows<>(QuoteResults.ISSUES, issues));
   }
 

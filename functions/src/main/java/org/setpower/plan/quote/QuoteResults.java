@@ -1148,7 +1148,13 @@ public final class QuoteResults {
       @Result(
               key = "item",
               heading = "Item",
-              from = {"papers.reasons", "items.item", "items.reasons", "document.reasons", ITEMS_ALL},
+              from = {
+                "papers.reasons",
+                "items.item",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
               rule = "As typed; the last line names the sum.")
           Phrase item,
       @Result(
@@ -1188,14 +1194,26 @@ public final class QuoteResults {
               key = "outOn",
               heading = "Out",
               form = NumberForm.DAY,
-              from = {"papers.reasons", "items.outOn", "items.reasons", "document.reasons", ITEMS_ALL},
+              from = {
+                "papers.reasons",
+                "items.outOn",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
               rule = "Day it goes out.")
           LocalDate outOn,
       @Result(
               key = "backOn",
               heading = "Back",
               form = NumberForm.DAY,
-              from = {"papers.reasons", "items.backOn", "items.reasons", "document.reasons", ITEMS_ALL},
+              from = {
+                "papers.reasons",
+                "items.backOn",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
               rule = "Day it is due.")
           LocalDate backOn,
       @Result(
@@ -1246,7 +1264,14 @@ public final class QuoteResults {
       @Result(
               key = "item",
               heading = "Item",
-              from = {"papers.reasons", "items.item", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              from = {
+                "papers.reasons",
+                "items.item",
+                "items.reasons",
+                ITEMS_ALL,
+                ORDER_ALL,
+                HOUSE_ALL
+              },
               rule = "As typed; the last line names the sum.")
           Phrase item,
       @Result(
@@ -1254,13 +1279,28 @@ public final class QuoteResults {
               heading = "Qty",
               unit = "pcs",
               form = NumberForm.EXACT,
-              from = {"papers.reasons", "picked.*", "items.qty", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              from = {
+                "papers.reasons",
+                "picked.*",
+                "items.qty",
+                "items.reasons",
+                ITEMS_ALL,
+                ORDER_ALL,
+                HOUSE_ALL
+              },
               rule = "As picked, else as typed; blank where Picking contradicts itself.")
           Double pieces,
       @Result(
               key = "backOn",
               heading = "Due back",
-              from = {"papers.reasons", "items.backOn", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              from = {
+                "papers.reasons",
+                "items.backOn",
+                "items.reasons",
+                ITEMS_ALL,
+                ORDER_ALL,
+                HOUSE_ALL
+              },
               rule = "Last day of the row.")
           LocalDate backOn,
       @Result(
@@ -1382,7 +1422,13 @@ public final class QuoteResults {
       @Result(
               key = "item",
               heading = "Item",
-              from = {"papers.reasons", "items.item", "items.reasons", "document.reasons", ITEMS_ALL},
+              from = {
+                "papers.reasons",
+                "items.item",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
               rule = "As typed; the last line names the sum.")
           Phrase item,
       @Result(
@@ -1390,7 +1436,14 @@ public final class QuoteResults {
               heading = "Qty",
               unit = "pcs",
               form = NumberForm.EXACT,
-              from = {"papers.reasons", "picked.*", "items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
+              from = {
+                "papers.reasons",
+                "picked.*",
+                "items.qty",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
               rule = "As picked, else as typed; blank where Picking contradicts itself.")
           Double pieces,
       @Result(

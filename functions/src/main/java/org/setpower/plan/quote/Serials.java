@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
 final class Serials {
   private static final Pattern BETWEEN = Pattern.compile("[,;/\\n]+");
   private static final Pattern SPAN =
-      Pattern.compile("(\\S*?)(\\d{1,9})\\s*(?:\\s(?:to|bis|à|a)\\s|–|…|\\s-\\s)\\s*(\\S*?)(\\d{1,9})");
+      Pattern.compile(
+          "(\\S*?)(\\d{1,9})\\s*(?:\\s(?:to|bis|à|a)\\s|–|…|\\s-\\s)\\s*(\\S*?)(\\d{1,9})");
   private static final int MOST = 10_000;
 
   private Serials() {}

@@ -42,7 +42,9 @@ class BudgetApprovalTest {
         .isEqualTo(LocalDate.of(2027, 1, 10));
   }
 
-  /** Total, contingency, day or amount, and both total and amount so that their sum still agrees. */
+  /**
+   * Total, contingency, day or amount, and both total and amount so that their sum still agrees.
+   */
   @ParameterizedTest
   @CsvSource({
     "approvedTotal, 2100, 2000",
