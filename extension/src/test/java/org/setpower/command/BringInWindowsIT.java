@@ -58,6 +58,7 @@ class BringInWindowsIT {
               "The chosen line in full",
               "Yes",
               "No",
+              "Yes to all",
               "No to all",
               "Bring in",
               "Cancel");

@@ -143,6 +143,7 @@ public final class ApproveBudgetCommand implements Command {
     } else {
       setting(file, "approvedContingency").setValue(approval.contingency().doubleValue());
     }
+    setting(file, "approvalKey").setValue(approval.key(day));
     file.typed(table(file, PROJECT), "approved")
         .getCellByPosition(0, 0)
         .setValue(InputColumn.serial(day) - file.days());

@@ -23,7 +23,7 @@ import org.setpower.uno.Uno;
  * so that a screen reader reads it; lines are chosen and answered by keyboard alone.
  */
 final class DifferencesDialog {
-  private static final int WIDTH = 400;
+  private static final int WIDTH = 440;
   private static final int HEIGHT = 250;
   private static final int HEAD = 30;
   private static final int DETAIL = 34;
@@ -84,7 +84,8 @@ final class DifferencesDialog {
       int x = Dialog.GAP;
       answer(dialog, "yes", x, bottom, "~Yes", true, false);
       answer(dialog, "no", x + BUTTON + 3, bottom, "~No", false, false);
-      answer(dialog, "none", x + 2 * (BUTTON + 3), bottom, "No to a~ll", false, true);
+      answer(dialog, "all", x + 2 * (BUTTON + 3), bottom, "Yes to ~all", true, true);
+      answer(dialog, "none", x + 3 * (BUTTON + 3), bottom, "No to a~ll", false, true);
       int wide = 76;
       dialog.end(WIDTH - 2 * Dialog.GAP - 2 * wide, bottom, wide, "~Bring in", true, true);
       dialog.end(WIDTH - Dialog.GAP - wide, bottom, wide, "~Cancel", false, false);

@@ -42,6 +42,9 @@ import org.setpower.uno.Uno;
 public final class ExportClientQuoteCommand implements Command {
   private static final String LIST = "Top_document";
   private static final String CLOSING = "Top_closing";
+  private static final String CHANGED =
+      "This quote was exported with other content under the same number and revision. Fill in the"
+          + " next Revision and what it replaces on Project.";
   private static final List<String> SUFFIXES = List.of("pdf", "xlsx");
   private static final Map<String, String> FILTERS =
       Map.of("pdf", "calc_pdf_Export", "xlsx", "Calc MS Excel 2007 XML");
@@ -55,6 +58,10 @@ public final class ExportClientQuoteCommand implements Command {
   public void runInteractive(CommandContext desk) throws Exception {
     PlanFile file = file(desk);
     String name = issued(file);
+    if (SentQuote.of(file.calculated()).isChangedIn(desk.book())
+        && !MessageBoxes.ask(desk, say(CHANGED) + "\n" + say("Export it all the same?"))) {
+      return;
+    }
     XFolderPicker2 picker =
         desk.service(XFolderPicker2.class, "com.sun.star.ui.dialogs.FolderPicker");
     String location = Uno.as(XStorable.class, desk.document()).getLocation();
@@ -81,6 +88,10 @@ public final class ExportClientQuoteCommand implements Command {
   public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
     PlanFile file = file(desk);
     String name = issued(file);
+    if (!order.text("again", "").equals("yes")
+        && SentQuote.of(file.calculated()).isChangedIn(desk.book())) {
+      throw new UserMessageException("{} Nothing was written.", say(CHANGED));
+    }
     String to = order.text("to");
     if (to.endsWith("/") || new FileStore(desk).access().isFolder(to)) {
       to = to.replaceFirst("/*$", "/") + encoded(name);
@@ -159,6 +170,7 @@ public final class ExportClientQuoteCommand implements Command {
               printed.length == 0 ? 0 : printed[0].StartRow,
               file.address(CLOSING).StartRow);
       store(desk, made, to);
+      SentQuote.of(result).keepIn(desk.book());
     } finally {
       Uno.as(XCloseable.class, made).close(true);
     }

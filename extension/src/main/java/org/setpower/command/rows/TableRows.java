@@ -166,6 +166,7 @@ final class TableRows {
           () -> {
             move(last + 1, filled, last + 1 + more);
             clear(last + 1, last + more);
+            RowReferences.follow(book, area, last + 1, more);
           });
     }
     return say("{} blank from row {} on.", rows(more), last + 2);
@@ -177,6 +178,7 @@ final class TableRows {
     if (first > filled) {
       throw new UserMessageException("Nothing is typed in these rows.");
     }
+    int[] lost = new int[1];
     UndoStep.in(
         book,
         "Delete rows",
@@ -185,8 +187,18 @@ final class TableRows {
             move(last + 1, filled, first);
           }
           clear(Math.max(first, filled - less + 1), filled);
+          lost[0] = RowReferences.follow(book, area, first, -less);
         });
-    return say("{} removed.", rows(less));
+    return lost[0] == 0
+        ? say("{} removed.", rows(less))
+        : say("{} removed.", rows(less)) + " " + lost(lost[0]);
+  }
+
+  private static String lost(int count) {
+    return plural(
+        "{} row of another tab named a removed row: its number is blank now.",
+        "{} rows of other tabs named a removed row: their numbers are blank now.",
+        count);
   }
 
   private static String rows(int count) {

@@ -110,7 +110,8 @@ class ClientQuoteExportIT {
 
   private static Path export(Office office, PlanSheet book) throws Exception {
     Path to = office.newFolder().resolve("quote");
-    CommandDriver.command(office, book.document(), "client", "to", office.address(to));
+    CommandDriver.command(
+        office, book.document(), "client", "to", office.address(to), "again", "yes");
     return to;
   }
 
@@ -248,6 +249,27 @@ class ClientQuoteExportIT {
 
   private static Locale locale(String tag) {
     return new Locale(tag.substring(0, 2), tag.substring(3), "");
+  }
+
+  /** What was sent keeps its revision; other content needs the next one. */
+  @Test
+  @Tag("one-office")
+  void changed_content_needs_the_next_revision(Office office) throws Exception {
+    try (PlanSheet book = filled(office)) {
+      String to = office.address(office.newFolder().resolve("quote"));
+      book.type("order.revision", "1");
+      CommandDriver.command(office, book.document(), "client", "to", to);
+      assertThat(CommandDriver.command(office, book.document(), "client", "to", to))
+          .contains("Written for the client");
+      book.type("order.discount", 0.2);
+      assertThatThrownBy(() -> CommandDriver.command(office, book.document(), "client", "to", to))
+          .hasMessageContaining("other content under the same number and revision")
+          .hasMessageContaining("Nothing was written");
+      book.type("order.revision", "2");
+      assertThat(CommandDriver.command(office, book.document(), "client", "to", to))
+          .contains("Written for the client");
+      book.type("order.revision", "").type("order.discount", 0.1);
+    }
   }
 
   /** Forty rows: the page is full, and what is signed stands on one page. */

@@ -3,6 +3,8 @@ package org.setpower.templates.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.uno.UnoRuntime;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,8 +20,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
+import org.setpower.command.CommandDriver;
+import org.setpower.command.document.CalcDocument;
 import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
+import org.setpower.templates.layout.PlanLayout.Place;
 import org.setpower.templates.quote.RentalQuote;
 
 /**
@@ -374,18 +379,69 @@ class RentalQuoteIT {
               "FR"));
       book.rows("items", row("item", "x", "qty", 2.0), row("item", "y", "qty", 2.5, "rate", 1.0));
       book.rows("picked", row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
-      assertThat(book.column("delivery.item")).containsExactly("x");
+      for (String paper :
+          List.of("Delivery note", "Return note", "Insurer's list", "Carnet list")) {
+        assertThat(book.page(paper)).contains("Not to be issued: row 2").doesNotContain("X1");
+      }
+      book.rows("items", row("item", "x", "qty", 2.0), row("item", "y", "qty", 2.0, "rate", 1.0));
+      book.rows("picked", row("line", 2.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
+      for (String paper :
+          List.of("Delivery note", "Return note", "Insurer's list", "Carnet list")) {
+        assertThat(book.page(paper)).contains("Picking, row 1").doesNotContain("X1");
+      }
+      book.rows("picked", row("line", 1.0, "item", "x", "serials", "X1, X2", "carnet", "yes"));
+      assertThat(book.column("delivery.item"))
+          .containsExactly("x", "y", "Total, incomplete: rows without a weight: 1");
       assertThat(book.column("delivery.serials")).containsExactly("X1, X2");
-      assertThat(book.page("Delivery note")).contains("Not to be issued: row 2");
-      assertThat(book.column("due.item")).containsExactly("x");
+      assertThat(book.column("due.item")).containsExactly("x", "y");
       assertThat(book.column("delivery.caution")).containsExactly("Do not charge below 0 °C.");
-      assertThat(book.column("delivery.weight")).containsExactly("4.0");
+      assertThat(book.column("delivery.weight")).containsExactly("4.0", "", "4.0");
       assertThat(book.column("values.serials")).containsExactly("X1, X2");
-      assertThat(book.column("values.value")).containsExactly("80.0");
+      assertThat(book.column("values.value")).containsExactly("80.0", "", "80.0");
       assertThat(book.column("carnet.origin")).containsExactly("FR");
       assertThat(book.page("Delivery note")).contains("Do not charge lithium batteries below 0 °C");
       assertThat(book.page("Client quote")).doesNotContain("lithium");
     }
+  }
+
+  /** Rows inserted and deleted by our commands take the numbers on Picking and Returns along. */
+  @Test
+  void row_numbers_follow_the_rows_of_the_quote(Office office) throws IOException {
+    try (PlanSheet book = empty(office)) {
+      book.rows(
+          "items",
+          row("item", "x", "qty", 1.0, "rate", 1.0),
+          row("item", "y", "qty", 2.0, "rate", 1.0),
+          row("item", "z", "qty", 3.0, "rate", 1.0));
+      book.rows("picked", row("line", 3.0, "item", "z"), row("line", 1.0, "item", "x"));
+      book.rows("returns", row("line", 3.0, "item", "z", "qty", 1.0, "date", day("2027-02-16")));
+      Place top = book.layout().place(book.table("items").inputs().column("item"));
+      String first = "Quote." + CalcDocument.address(top.column(), top.row());
+      String second = "Quote." + CalcDocument.address(top.column(), top.row() + 1);
+      CommandDriver.command(office, book.document(), "add", "cell", second, "rows", "2");
+      // after row 3: blank rows 4 and 5, so nothing moves but what is below
+      assertThat(numbers(book, "picked", 2)).containsExactly("3.0", "1.0");
+      CommandDriver.command(office, book.document(), "add", "cell", first);
+      assertThat(numbers(book, "picked", 2)).containsExactly("4.0", "1.0");
+      assertThat(numbers(book, "returns", 1)).containsExactly("4.0");
+      CommandDriver.command(office, book.document(), "remove", "cell", second);
+      assertThat(numbers(book, "picked", 2)).containsExactly("3.0", "1.0");
+      String said = CommandDriver.command(office, book.document(), "remove", "cell", first);
+      assertThat(said).contains("1 row of another tab named a removed row");
+      assertThat(numbers(book, "picked", 2)).containsExactly("2.0", "");
+      assertThat(book.column("picked.verdict")).containsExactly("ok", "stop");
+      assertThat(book.page("Delivery note")).contains("Picking, row 2");
+    }
+  }
+
+  private static List<String> numbers(PlanSheet book, String table, int rows) {
+    List<String> numbers = new ArrayList<>();
+    for (Object[] row :
+        UnoRuntime.queryInterface(XCellRangeData.class, book.inputs(table, 0, rows))
+            .getDataArray()) {
+      numbers.add(String.valueOf(row[0]));
+    }
+    return numbers;
   }
 
   /**
@@ -409,7 +465,7 @@ class RentalQuoteIT {
           row("item", "balloon", "qty", 1.0, "rate", 260.0, "subFrom", "B", "subRate", 180.0));
       book.rows("picked", row("line", 1.0, "item", "x", "qty", 5.0, "serials", "X1 to X5"));
       assertThat(book.column("delivery.pieces")).containsExactly("5.0", "6.0", "1.0");
-      assertThat(book.column("delivery.weight")).containsExactly("10.0");
+      assertThat(book.column("delivery.weight")).containsExactly("10.0", "", "", "10.0");
       assertThat(book.column("due.item")).containsExactly("x", "balloon");
       assertThat(book.single("summary.withoutWeight")).isEqualTo("1");
       assertThat(book.single("summary.withoutValue")).isEqualTo("1");

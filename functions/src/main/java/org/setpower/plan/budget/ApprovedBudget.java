@@ -49,6 +49,14 @@ final class ApprovedBudget {
     return !rules.isDraft() && rules.stops().isEmpty();
   }
 
+  private double key() {
+    return BudgetApproval.key(
+        rules.project().approved(),
+        rules.project().approvedTotal(),
+        rules.project().approvedContingency(),
+        all.stream().map(l -> l.line().budget()).toList());
+  }
+
   /** What is wrong with the approval. */
   List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
@@ -57,6 +65,10 @@ final class ApprovedBudget {
         findings.add(Finding.of(BudgetFinding.APPROVED_OPEN));
       } else if (kept().compareTo(now()) != 0) {
         findings.add(Finding.of(BudgetFinding.APPROVED_DIFFERS, kept(), now()));
+      }
+      Double key = rules.project().approvalKey();
+      if (key != null && key != key()) {
+        findings.add(Finding.of(BudgetFinding.APPROVED_CHANGED));
       }
     }
     return findings;

@@ -1,8 +1,12 @@
 package org.setpower.plan.budget;
 
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
+import java.util.zip.CRC32;
 import org.setpower.plan.finding.Finding;
 
 /**
@@ -26,6 +30,34 @@ public record BudgetApproval(
   /** Of all lines, as amounts are typed: kept beside them, so that no later change hides. */
   public BigDecimal total() {
     return amounts.stream().map(Amount::planned).reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /**
+   * A number worked out of what an approval wrote, which shows whether it was changed since. Rows
+   * may be moved; those added later have no approved amount.
+   */
+  public static long key(
+      LocalDate day, Double total, Double contingency, Collection<Double> amounts) {
+    CRC32 sum = new CRC32();
+    String all =
+        day
+            + "|"
+            + Objects.requireNonNullElse(total, 0.0)
+            + "|"
+            + Objects.requireNonNullElse(contingency, 0.0)
+            + "|"
+            + amounts.stream().filter(a -> a != null && a != 0).sorted().toList();
+    sum.update(all.getBytes(StandardCharsets.UTF_8));
+    return sum.getValue();
+  }
+
+  /** That of this approval. */
+  public long key(LocalDate day) {
+    return key(
+        day,
+        total().doubleValue(),
+        contingency.doubleValue(),
+        amounts.stream().map(a -> a.planned().doubleValue()).toList());
   }
 
   /** The planned amount of a line; struck ones have none. */

@@ -39,6 +39,7 @@ public enum BudgetFinding implements FindingKey {
   COMPLETE_LESS("complete.less", Severity.CHECK),
   /** Arguments: total kept at the approval, approved amounts of the lines now. */
   APPROVED_DIFFERS("approved.differs", Severity.STOP),
+  APPROVED_CHANGED("approved.changed", Severity.CHECK),
   APPROVED_OPEN("approved.open", Severity.CHECK),
   /** Arguments: taken out of the contingency, contingency. */
   CONTINGENCY_USED_UP("contingency", Severity.CHECK),

@@ -115,6 +115,15 @@ public record BudgetInputs(
               help = "Written by Approve budget.")
           Double approvedContingency,
       @Input(
+              key = "approvalKey",
+              heading = "Approval key",
+              form = NumberForm.EXACT,
+              min = 0,
+              max = 4_294_967_295.0,
+              blank = "Blank: changes by hand of what was approved may pass unnoticed.",
+              help = "Written by Approve budget, worked out of what it wrote.")
+          Double approvalKey,
+      @Input(
               key = "asAt",
               heading = "Report as at",
               blank = "Blank: Cash flow shows the whole plan; check where something is paid.",

@@ -30,7 +30,7 @@ final class BudgetRules {
   private static final Project BLANK =
       new Project(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null, null, null, null, null, null, null, null, null, null);
+          null, null, null, null, null, null, null, null, null, null, null, null, null);
   private static final double DAYS_AFTER = 30;
 
   private final Project project;

@@ -40,4 +40,10 @@ public @interface Input {
 
   /** What to type, for the cell's help. */
   String help() default "";
+
+  /**
+   * Key of the table whose rows the number names; empty for any other number. It follows its row
+   * where the commands insert or delete rows there.
+   */
+  String rowOf() default "";
 }

@@ -27,6 +27,7 @@ import org.setpower.plan.finding.FindingKey;
  * @param words words of the list, empty without one
  * @param blank what a blank means, empty where it is a stop
  * @param help what to type
+ * @param rowOf key of the table whose rows the number names, empty for any other
  */
 public record InputColumn(
     String table,
@@ -39,7 +40,8 @@ public record InputColumn(
     NumberForm form,
     List<String> words,
     String blank,
-    String help) {
+    String help,
+    String rowOf) {
   /** Characters of a text cell; more is no name of anything and takes time. */
   public static final int LONGEST_TEXT = 255;
 

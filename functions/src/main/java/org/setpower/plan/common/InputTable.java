@@ -77,7 +77,8 @@ public final class InputTable<T extends Record> {
         input.form(),
         words(type),
         input.blank(),
-        input.help());
+        input.help(),
+        input.rowOf());
   }
 
   private static List<String> words(Class<?> type) {

@@ -26,6 +26,7 @@ final class ClientDocument {
   private final OrderSums sums;
   private final List<DocumentLine> lines = new ArrayList<>();
   private int numbered;
+  private boolean hasNetPrices;
 
   private ClientDocument(QuoteRules rules, OrderSums sums) {
     this.rules = rules;
@@ -66,10 +67,13 @@ final class ClientDocument {
   /**
    * The page.
    *
-   * @param fit rows in the order of the quote
+   * @param fit rows that are ordered, in the order of the quote
+   * @param options rows that are offered only
    */
-  static List<DocumentLine> of(QuoteRules rules, OrderSums sums, List<QuoteLine> fit) {
+  static List<DocumentLine> of(
+      QuoteRules rules, OrderSums sums, List<QuoteLine> fit, List<QuoteLine> options) {
     ClientDocument document = new ClientDocument(rules, sums);
+    document.hasNetPrices = fit.stream().anyMatch(l -> isNet(rules, l));
     document.addSections(fit);
     document.addReductions();
     document.addGroups(fit, LineType.SOLD, LineKind.SOLD, PageText.SOLD);
@@ -78,6 +82,7 @@ final class ClientDocument {
     if (!rules.isWaivedInstead()) {
       document.addValue(fit.stream().filter(QuoteLine::isHired).toList());
     }
+    document.addOptions(options);
     return List.copyOf(document.lines);
   }
 
@@ -93,9 +98,25 @@ final class ClientDocument {
                     .add(l));
     for (List<QuoteLine> group : groups.values()) {
       String heading = group.get(0).item().section();
-      Phrase shown = heading == null ? otherwise.of() : PageText.PLAIN.of(heading);
+      boolean isHiredToo =
+          fit.stream().anyMatch(l -> l.isHired() && isSame(l.item().section(), heading));
+      PageText also = type == LineType.SOLD ? PageText.ALSO_SOLD : PageText.ALSO_SERVICES;
+      Phrase shown =
+          heading == null ? otherwise.of() : (isHiredToo ? also : PageText.PLAIN).of(heading);
       add(LineKind.SECTION, shown, heading, null, null, null);
       group.forEach(l -> add(kind, l));
+    }
+  }
+
+  private static boolean isSame(String one, String other) {
+    return one != null && Identity.of(one).equals(Identity.of(other));
+  }
+
+  /** What is offered with its price and counts in no sum. */
+  private void addOptions(List<QuoteLine> options) {
+    if (!options.isEmpty()) {
+      add(LineKind.SECTION, PageText.OPTIONS.of(), null, null, null, null);
+      options.forEach(l -> add(LineKind.OPTION, l));
     }
   }
 
@@ -130,9 +151,11 @@ final class ClientDocument {
     if (sums.discount().signum() > 0) {
       BigDecimal share = share(rules.order().discount());
       PageText basis =
-          rules.house().discountOn() == DiscountBasis.UNDISCOUNTED
-              ? PageText.DISCOUNT_UNDISCOUNTED
-              : PageText.DISCOUNT;
+          hasNetPrices
+              ? PageText.DISCOUNT_NET
+              : rules.house().discountOn() == DiscountBasis.UNDISCOUNTED
+                  ? PageText.DISCOUNT_UNDISCOUNTED
+                  : PageText.DISCOUNT;
       Phrase label = basis.of(PageText.percent(share), sums.discountable());
       add(LineKind.DISCOUNT, label, null, share, null, sums.discount().negate());
     }
@@ -291,12 +314,18 @@ final class ClientDocument {
     };
   }
 
+  /** Whether the page marks a row as one without the order discount, for whatever reason. */
+  private static boolean isNet(QuoteRules rules, QuoteLine line) {
+    return rules.isDiscounted() && line.isHired() && line.amount() != null && line.isNetPriced();
+  }
+
   private Phrase label(QuoteLine line) {
     Item item = line.item();
-    Phrase name =
+    Phrase typed =
         item.insteadOf() == null
             ? PageText.PLAIN.of(item.item())
             : PageText.INSTEAD.of(item.item(), item.insteadOf());
+    Phrase name = isNet(rules, line) ? PageText.NET_PRICE.of(typed) : typed;
     if (line.basis() == RateBasis.ON_REQUEST) {
       return PageText.ON_REQUEST.of(name);
     }

@@ -16,6 +16,7 @@ import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.finding.Identity;
 import org.setpower.plan.quote.QuoteInputs.Return;
 import org.setpower.plan.quote.terms.RateBasis;
+import org.setpower.plan.quote.terms.WaivedLoss;
 
 /** What came back, row by row of the quote: late days, their fee, what is missing. */
 final class LateReturns {
@@ -33,6 +34,7 @@ final class LateReturns {
    * @param fee net, after the discounts of the hire
    * @param tax on the fee
    * @param charged for the pieces: as typed, or the value of what is lost; null where not known
+   * @param subCost what the other house charges for late days; null for our own
    */
   record State(
       List<Finding> findings,
@@ -40,7 +42,8 @@ final class LateReturns {
       Long days,
       BigDecimal fee,
       BigDecimal tax,
-      BigDecimal charged) {}
+      BigDecimal charged,
+      BigDecimal subCost) {}
 
   LateReturns(
       QuoteRules rules,
@@ -81,11 +84,14 @@ final class LateReturns {
     }
     return findings.isEmpty()
         ? charge(findings, line, typed)
-        : new State(findings, line, null, null, null, null);
+        : new State(findings, line, null, null, null, null, null);
   }
 
   private static boolean isHired(QuoteLine line, Return typed) {
-    return line != null && line.isHired() && typed.line() == Math.rint(typed.line());
+    return line != null
+        && line.isHired()
+        && line.isOrdered()
+        && typed.line() == Math.rint(typed.line());
   }
 
   private static boolean isSame(QuoteLine line, Return typed) {
@@ -114,13 +120,23 @@ final class LateReturns {
   }
 
   private State charge(List<Finding> findings, QuoteLine line, Return typed) {
+    if (!rules.stops().isEmpty()) {
+      // the cause stands there, once
+      findings.addAll(rules.stops());
+      return new State(findings, line, null, null, null, null, null);
+    }
     if (line.back() == null || line.amount() == null && line.basis() != RateBasis.ON_REQUEST) {
       add(findings, QuoteFinding.RETURN_NO_PRICE, (double) line.row().number());
-      return new State(findings, line, null, null, null, null);
+      return new State(findings, line, null, null, null, null, null);
     }
     long days = Math.max(0, ChronoUnit.DAYS.between(line.back(), typed.date()));
     BigDecimal fee = null;
+    BigDecimal subCost = null;
     if (days > 0) {
+      subCost = line.lateSubCost(typed.qty(), typed.date()).orElse(null);
+      if (subCost != null) {
+        add(findings, QuoteFinding.RETURN_SUB_HIRE, (double) days, subCost);
+      }
       Optional<BigDecimal> charged = line.lateFee(typed.qty(), typed.date());
       fee = charged.orElse(null);
       if (fee == null) {
@@ -133,7 +149,25 @@ final class LateReturns {
       }
     }
     BigDecimal tax = fee == null ? null : rules.rounded(fee.multiply(line.tax().share()));
-    return new State(findings, line, days, fee, tax, charged(findings, line, typed));
+    addSame(findings, line, typed);
+    return new State(findings, line, days, fee, tax, charged(findings, line, typed), subCost);
+  }
+
+  /** Of several rows with the item the day due may show which is meant; else the number alone. */
+  private void addSame(List<Finding> findings, QuoteLine line, Return typed) {
+    boolean isShown =
+        typed.date().equals(line.back())
+            && lines.values().stream()
+                .filter(l -> l != line && PickedRows.isSame(l, line))
+                .noneMatch(l -> typed.date().equals(l.back()));
+    if (!isShown) {
+      PickedRows.others(lines, line)
+          .ifPresent(o -> add(findings, QuoteFinding.RETURN_SAME_ITEM, rowOf(line), o));
+    }
+  }
+
+  private static double rowOf(QuoteLine line) {
+    return line.row().number();
   }
 
   /** What is charged for the pieces themselves; null where nothing is, or nobody knows yet. */
@@ -146,7 +180,30 @@ final class LateReturns {
     } else if (typed.state() == ReturnState.DAMAGED && charged == null) {
       add(findings, QuoteFinding.DAMAGED, typed.qty());
     }
-    return charged;
+    return charged == null || !rules.isWaived() ? charged : waived(findings, typed, charged);
+  }
+
+  /** What is charged to a client who pays the waiver; in full where the house has no rule. */
+  private BigDecimal waived(List<Finding> findings, Return typed, BigDecimal charged) {
+    boolean isLost = typed.state() == ReturnState.LOST;
+    if (!isLost && typed.state() != ReturnState.DAMAGED) {
+      return charged;
+    }
+    if (isLost && rules.house().waivedLoss() == null) {
+      add(findings, QuoteFinding.RETURN_LOSS_RULE);
+    }
+    if (isLost && rules.house().waivedLoss() != WaivedLoss.UP_TO_EXCESS) {
+      return charged;
+    }
+    Optional<BigDecimal> excess = rules.excess();
+    if (excess.isEmpty()) {
+      add(findings, QuoteFinding.RETURN_NO_EXCESS);
+      return charged;
+    }
+    if (charged.compareTo(excess.get()) > 0) {
+      add(findings, QuoteFinding.RETURN_EXCESS, charged, excess.get());
+    }
+    return charged.min(excess.get());
   }
 
   /** Pieces out are those back and those missing, once something has come back. */
@@ -168,7 +225,7 @@ final class LateReturns {
 
   /** Pieces of a hired row that are not back; empty where nobody knows how many went out. */
   Optional<Double> open(QuoteLine line) {
-    Double out = line.isHired() ? picked.pieces(line) : null;
+    Double out = line.isHired() && line.isOrdered() && line.isSome() ? picked.pieces(line) : null;
     return Optional.ofNullable(out)
         .map(o -> isRestBack() ? 0 : Math.max(0, o - back.getOrDefault(line.row().number(), 0.0)));
   }

@@ -1,5 +1,6 @@
 package org.setpower.plan.quote;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.setpower.hire.Weekend;
@@ -13,6 +14,7 @@ import org.setpower.plan.quote.QuoteInputs.Order;
 import org.setpower.plan.quote.QuoteInputs.Term;
 import org.setpower.plan.quote.terms.DayCounting;
 import org.setpower.plan.quote.terms.RateBasis;
+import org.setpower.plan.quote.terms.WaivedLoss;
 
 /** Head and foot of the client's page. */
 final class Letters {
@@ -101,6 +103,7 @@ final class Letters {
     if (rules.isWaivedInstead()) {
       all.add(PageText.WAIVED.of());
     }
+    rules.excess().ifPresent(e -> all.addAll(waiver(rules, e)));
     if (rules.house().payment() != null) {
       all.add(PageText.PAYMENT.of(rules.house().payment()));
     }
@@ -110,6 +113,14 @@ final class Letters {
     terms.filled().forEach(t -> all.add(PageText.PLAIN.of(t.value().paragraph())));
     all.add(PageText.ACCEPTANCE.of());
     return all.stream().map(QuoteResults.ClosingLine::new).toList();
+  }
+
+  /** What a client who pays the waiver is still charged. */
+  private static List<Phrase> waiver(QuoteRules rules, BigDecimal excess) {
+    boolean isLossLimited = rules.house().waivedLoss() == WaivedLoss.UP_TO_EXCESS;
+    return List.of(
+        PageText.WAIVER_EXCESS.of(excess),
+        isLossLimited ? PageText.WAIVER_LOSS_EXCESS.of(excess) : PageText.WAIVER_LOSS_FULL.of());
   }
 
   /** How days are charged, in words: as agreed, and the rule only where some row follows it. */

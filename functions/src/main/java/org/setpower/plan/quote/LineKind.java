@@ -25,6 +25,8 @@ public enum LineKind implements TextEnum {
   BALANCE("balance"),
   SECURITY("security deposit, not part of the total"),
   VALUE("replacement value to insure"),
+  /** Offered, in no sum. */
+  OPTION("option"),
   /** The only line while a row is a stop. */
   NOT_ISSUED("not to be issued");
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputRows;
 import org.setpower.plan.finding.Finding;
@@ -50,6 +51,8 @@ final class PickedRows {
     QuoteLine line = lines.get(number(pick));
     if (line == null || pick.line() != Math.rint(pick.line())) {
       wrong.add(Finding.of(QuoteFinding.PICK_LINE, pick.line()));
+    } else if (!line.isOrdered()) {
+      wrong.add(Finding.of(QuoteFinding.PICK_NOT_ORDERED, pick.line()));
     } else if (twice.contains(number(pick))) {
       wrong.add(Finding.of(QuoteFinding.PICK_TWICE, pick.line()));
     } else if (!Identity.of(line.item().item()).equals(Identity.of(pick.item()))) {
@@ -61,12 +64,60 @@ final class PickedRows {
       if (other && line.item().qty() != null) {
         wrong.add(Finding.of(QuoteFinding.PICKED_OTHER, pick.qty(), line.item().qty()));
       }
+      judgeSame(wrong, lines, line, pick);
+      judgeSerials(wrong, line, pick);
       boolean known = line.stock().map(s -> s.origin() != null).orElse(false);
       if (isOnCarnet(pick) && !known) {
         wrong.add(Finding.of(QuoteFinding.NO_ORIGIN));
       }
     }
     return wrong;
+  }
+
+  /** Of several rows with the item the quantity may show which is meant; else the number alone. */
+  private static void judgeSame(
+      List<Finding> wrong, Map<Integer, QuoteLine> lines, QuoteLine line, Pick pick) {
+    boolean isShown =
+        pick.qty() != null
+            && pick.qty().equals(line.item().qty())
+            && lines.values().stream()
+                .filter(l -> l != line && isSame(l, line))
+                .noneMatch(l -> pick.qty().equals(l.item().qty()));
+    if (!isShown) {
+      others(lines, line)
+          .ifPresent(o -> wrong.add(Finding.of(QuoteFinding.PICK_SAME_ITEM, pick.line(), o)));
+    }
+  }
+
+  static boolean isSame(QuoteLine one, QuoteLine other) {
+    return Identity.of(one.item().item()).equals(Identity.of(other.item().item()));
+  }
+
+  /** The numbers of the other ordered rows with the item of a row; empty without one. */
+  static Optional<String> others(Map<Integer, QuoteLine> lines, QuoteLine line) {
+    String numbers =
+        lines.values().stream()
+            .filter(l -> l != line && l.isOrdered() && isSame(l, line))
+            .map(l -> String.valueOf(l.row().number()))
+            .collect(Collectors.joining(", "));
+    return numbers.isEmpty() ? Optional.empty() : Optional.of(numbers);
+  }
+
+  private static void judgeSerials(List<Finding> wrong, QuoteLine line, Pick pick) {
+    Double pieces = pick.qty() == null ? line.item().qty() : pick.qty();
+    Optional<Integer> serials = Optional.ofNullable(pick.serials()).flatMap(Serials::count);
+    if (pieces != null && serials.isPresent() && serials.get() != pieces.doubleValue()) {
+      wrong.add(Finding.of(QuoteFinding.PICK_SERIALS, serials.get().doubleValue(), pieces));
+    }
+  }
+
+  /** The rows of Picking that are a stop. */
+  List<Integer> stopped() {
+    return findings.entrySet().stream()
+        .filter(e -> !QuoteRules.stops(e.getValue()).isEmpty())
+        .map(Map.Entry::getKey)
+        .sorted()
+        .toList();
   }
 
   private static boolean isOnCarnet(Pick pick) {

@@ -31,6 +31,18 @@ public enum QuoteFinding implements FindingKey {
   /** Arguments: price by the day, by the week. */
   DEARER_BY_DAY("dearerByDay", Severity.CHECK),
   WAIVER_TAX("waiverTax", Severity.CHECK),
+  WAIVER_TERMS("waiverTerms", Severity.CHECK),
+  /** Arguments: date, out of the order, back of the order. */
+  ROW_OUTSIDE("row.outside", Severity.CHECK),
+  /** Arguments: date, out of the order, back of the order. */
+  ROW_FAR_OUTSIDE("row.farOutside", Severity.STOP),
+  ROW_ZERO("row.zero", Severity.CHECK),
+  ROW_FREE("row.free", Severity.CHECK),
+  ORDER_FREE("orderFree", Severity.CHECK),
+  /** Arguments: hired rows not ordered, order discount in per cent. */
+  PART_ORDERED("partOrdered", Severity.CHECK),
+  /** Arguments: rows. */
+  DISCOUNT_TELLS("discountTells", Severity.CHECK),
   NOT_IN_STOCK("notInStock", Severity.CHECK),
   STOCK_UNCLEAR("stockUnclear", Severity.CHECK),
   NOT_OWNED("notOwned", Severity.CHECK),
@@ -61,6 +73,14 @@ public enum QuoteFinding implements FindingKey {
   PICK_TWICE("pick.twice", Severity.STOP),
   /** Arguments: pieces picked, pieces quoted. */
   PICKED_OTHER("pick.other", Severity.CHECK),
+  /** Arguments: row, other rows with the item. */
+  PICK_SAME_ITEM("pick.same", Severity.CHECK),
+  /** Arguments: serials, pieces. */
+  PICK_SERIALS("pick.serials", Severity.CHECK),
+  /** Arguments: row. */
+  PICK_NOT_ORDERED("pick.notOrdered", Severity.STOP),
+  /** Several rows whose numbers do not fit their items. */
+  NUMBERS_OFF("numbersOff", Severity.STOP),
   NO_ORIGIN("noOrigin", Severity.CHECK),
   /** Arguments: row. */
   RETURN_LINE("return.line", Severity.STOP),
@@ -68,6 +88,14 @@ public enum QuoteFinding implements FindingKey {
   RETURN_ITEM("return.item", Severity.STOP),
   /** Arguments: pieces back, pieces out. */
   RETURN_TOO_MANY("return.many", Severity.STOP),
+  /** Arguments: row, other rows with the item. */
+  RETURN_SAME_ITEM("return.same", Severity.CHECK),
+  /** Arguments: damage, excess. */
+  RETURN_EXCESS("return.excess", Severity.CHECK),
+  RETURN_NO_EXCESS("return.noExcess", Severity.CHECK),
+  RETURN_LOSS_RULE("return.lossRule", Severity.CHECK),
+  /** Arguments: days, cost. */
+  RETURN_SUB_HIRE("return.subHire", Severity.CHECK),
   /** Arguments: returned, out. */
   RETURN_EARLY("return.early", Severity.STOP),
   /** Arguments: row. */
@@ -89,6 +117,8 @@ public enum QuoteFinding implements FindingKey {
   NOTHING_QUOTED("empty", Severity.STOP),
   /** Arguments: rows. */
   NOT_ISSUED_ROWS("notIssued.rows", Severity.STOP),
+  /** Arguments: rows of Picking. */
+  NOT_ISSUED_PICKED("notIssued.picked", Severity.STOP),
   /** Arguments: table. */
   NOT_ISSUED_TABLE("notIssued.table", Severity.STOP);
 

@@ -11,8 +11,10 @@ import org.setpower.plan.common.Table;
 import org.setpower.plan.quote.terms.DayCounting;
 import org.setpower.plan.quote.terms.DiscountBasis;
 import org.setpower.plan.quote.terms.LateRule;
+import org.setpower.plan.quote.terms.OrderStatus;
 import org.setpower.plan.quote.terms.RateBasis;
 import org.setpower.plan.quote.terms.TaxRounding;
+import org.setpower.plan.quote.terms.WaivedLoss;
 import org.setpower.plan.quote.terms.WaiverBasis;
 
 /**
@@ -124,6 +126,21 @@ public record QuoteInputs(
               blank = "Blank: untaxed, check where there is a waiver.",
               help = "Share. Ask your accountant.")
           Double waiverTax,
+      @Input(
+              key = "excess",
+              heading = "Excess with a waiver",
+              form = NumberForm.MONEY,
+              min = 0,
+              max = 10_000_000,
+              blank = "Blank: damage is charged in full, check.",
+              help = "Most charged for damage in one row of Returns where a waiver is paid.")
+          Double excess,
+      @Input(
+              key = "waivedLoss",
+              heading = "Loss with a waiver",
+              blank = "Blank: charged in full, check.",
+              help = "What a lost or stolen piece costs a client who pays the waiver.")
+          WaivedLoss waivedLoss,
       @Input(
               key = "taxPer",
               heading = "Tax rounded",
@@ -397,6 +414,12 @@ public record QuoteInputs(
               blank = "Blank: none.",
               help = "Share off this row.")
           Double discount,
+      @Input(
+              key = "order",
+              heading = "Order status",
+              blank = "Blank: ordered.",
+              help = "option: offered, in no sum. dropped: on no paper, kept as a record.")
+          OrderStatus order,
       @Input(key = "out", heading = "Out", blank = "Blank: that of Project.") LocalDate out,
       @Input(key = "back", heading = "Back", blank = "Blank: that of Project.") LocalDate back,
       @Input(
@@ -459,6 +482,12 @@ public record QuoteInputs(
               blank = "Blank: every day from out to back.",
               help = "Days that the other house charges.")
           Double subDays,
+      @Input(
+              key = "netPrice",
+              heading = "Net price",
+              blank = "Blank: no.",
+              help = "Yes: no order discount on this row; the client's page marks it.")
+          Boolean netPrice,
       @Input(
               key = "insteadOf",
               heading = "Instead of",
@@ -589,7 +618,8 @@ public record QuoteInputs(
               form = NumberForm.EXACT,
               min = 1,
               max = 100_000,
-              help = "No. of the row on Quote.")
+              help = "No. of the row on Quote.",
+              rowOf = "items")
           Double line,
       @Input(
               key = "item",
@@ -627,7 +657,8 @@ public record QuoteInputs(
               form = NumberForm.EXACT,
               min = 1,
               max = 100_000,
-              help = "No. of the row on Quote.")
+              help = "No. of the row on Quote.",
+              rowOf = "items")
           Double line,
       @Input(
               key = "item",

@@ -14,10 +14,14 @@ import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
 import org.setpower.plan.quote.QuoteInputs.Item;
 import org.setpower.plan.quote.QuoteInputs.Stock;
+import org.setpower.plan.quote.terms.OrderStatus;
 import org.setpower.plan.quote.terms.RateBasis;
 
 /** A row of the quote with its dates, days and price. Null stands for what is not known. */
 final class QuoteLine {
+  /** A row so many days outside the order is more likely a slip than a hire. */
+  private static final int FAR_DAYS = 90;
+
   private final InputRow<Item> row;
   private final Item item;
   private final QuoteRules rules;
@@ -45,8 +49,10 @@ final class QuoteLine {
     this.basis = judgedBasis();
     out = date("out", item.out(), rules.order().out());
     back = date("back", item.back(), rules.order().back());
-    judge(list);
-    if (row.findings().isEmpty() && rules.stops().isEmpty() && datesAreRight()) {
+    if (!isDropped()) {
+      judge(list);
+    }
+    if (!isDropped() && row.findings().isEmpty() && rules.stops().isEmpty() && datesAreRight()) {
       price();
     }
   }
@@ -73,6 +79,10 @@ final class QuoteLine {
   private void judge(PriceList list) {
     if (row.cells().containsKey("out") || row.cells().containsKey("back")) {
       QuoteRules.dates(out, back).ifPresent(findings::add);
+      outside(item.out()).or(() -> outside(item.back())).ifPresent(findings::add);
+    }
+    if (item.qty() != null && item.qty() == 0) {
+      add(QuoteFinding.ROW_ZERO);
     }
     if (isHired() && item.qty() != null && item.qty() != Math.rint(item.qty())) {
       add(QuoteFinding.NOT_WHOLE, item.qty());
@@ -112,8 +122,33 @@ final class QuoteLine {
     }
   }
 
+  /** Whether a date typed in the row lies outside the order, and how far. */
+  private Optional<Finding> outside(LocalDate date) {
+    LocalDate first = rules.order().out();
+    LocalDate last = rules.order().back();
+    if (date == null || first == null || last == null || !isOutside(date, first, last)) {
+      return Optional.empty();
+    }
+    boolean isFar = isOutside(date, first.minusDays(FAR_DAYS), last.plusDays(FAR_DAYS));
+    boolean isOtherYear =
+        date.getYear() != first.getYear() && !isOutside(date.withYear(first.getYear()), first, last)
+            || date.getYear() != last.getYear()
+                && !isOutside(date.withYear(last.getYear()), first, last);
+    return Optional.of(
+        Finding.of(
+            isFar || isOtherYear ? QuoteFinding.ROW_FAR_OUTSIDE : QuoteFinding.ROW_OUTSIDE,
+            date,
+            first,
+            last));
+  }
+
+  private static boolean isOutside(LocalDate date, LocalDate first, LocalDate last) {
+    return date.isBefore(first) || date.isAfter(last);
+  }
+
   private boolean datesAreRight() {
-    return findings.stream().noneMatch(f -> f.key() == QuoteFinding.BACK_BEFORE_OUT)
+    return findings.stream().noneMatch(f -> f.key() == QuoteFinding.ROW_FAR_OUTSIDE)
+        && findings.stream().noneMatch(f -> f.key() == QuoteFinding.BACK_BEFORE_OUT)
         && findings.stream().noneMatch(f -> f.key() == QuoteFinding.HIRE_TOO_LONG);
   }
 
@@ -135,6 +170,9 @@ final class QuoteLine {
     if (basis != RateBasis.ON_REQUEST) {
       each = unit();
       amount = charge(each, item.qty(), item.discount());
+      if (amount.signum() == 0 && item.qty() != 0) {
+        add(QuoteFinding.ROW_FREE);
+      }
       net =
           isDiscounted()
               ? rules.rounded(amount.multiply(QuoteRules.rest(rules.order().discount())))
@@ -289,6 +327,17 @@ final class QuoteLine {
             isDiscounted() ? full.multiply(QuoteRules.rest(rules.order().discount())) : full));
   }
 
+  /** What the other house charges for pieces that are late; empty for our own. */
+  Optional<BigDecimal> lateSubCost(Double pieces, LocalDate returned) {
+    return isSubHired() && item.subRate() != null && subCost != null
+        ? Optional.of(
+            rules.rounded(
+                Money.decimal(item.subRate())
+                    .multiply(Money.decimal(pieces))
+                    .multiply(BigDecimal.valueOf(ChronoUnit.DAYS.between(back, returned)))))
+        : Optional.empty();
+  }
+
   /** The value of so many pieces at replacement; empty where it is not known. */
   Optional<BigDecimal> value(Double pieces) {
     if (stock == null || stock.value() == null || rules.currency() == null || pieces == null) {
@@ -334,9 +383,34 @@ final class QuoteLine {
     return row.cells().containsKey("subFrom");
   }
 
+  /** Whether the client takes it: it is on papers and in sums. */
+  boolean isOrdered() {
+    return item.order() == null || item.order() == OrderStatus.ORDERED;
+  }
+
+  boolean isOption() {
+    return item.order() == OrderStatus.OPTION;
+  }
+
+  boolean isDropped() {
+    return item.order() == OrderStatus.DROPPED;
+  }
+
+  /** Whether it has pieces. */
+  boolean isSome() {
+    return item.qty() == null || item.qty() != 0;
+  }
+
   /** Whether the order discount is taken off it. */
   boolean isDiscounted() {
-    return isHired() && rules.discounts(isSubHired(), item.discount());
+    return isHired()
+        && !Boolean.TRUE.equals(item.netPrice())
+        && rules.discounts(isSubHired(), item.discount());
+  }
+
+  /** Whether it has no order discount for another reason than a discount of its own. */
+  boolean isNetPriced() {
+    return Boolean.TRUE.equals(item.netPrice()) || !rules.discounts(isSubHired(), null);
   }
 
   TaxRate tax() {

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.setpower.hire.HireDays;
@@ -35,6 +36,8 @@ public final class QuotePlan {
   /** The model of the sheet. */
   public static final PlanModel MODEL = new Model();
 
+  private static final int NAMED_ROWS = 12;
+
   private final QuoteInputs inputs;
   private final QuoteRules rules;
   private final ChargedDays charged;
@@ -48,6 +51,8 @@ public final class QuotePlan {
   private final List<Finding> withheld;
   private final OrderSums sums;
   private final ReturnStatement statement;
+  private final List<Finding> papersWithheld;
+  private final Papers papers;
 
   private QuotePlan(QuoteInputs inputs) {
     this.inputs = inputs;
@@ -57,6 +62,11 @@ public final class QuotePlan {
             inputs.client().rows().get(0),
             inputs.order().rows().get(0));
     charged = new ChargedDays(rules, inputs.schedule(), inputs.shares());
+    boolean isSaid =
+        rules.house().excess() != null || inputs.terms().filled().findAny().isPresent();
+    if (rules.isWaived() && !isSaid) {
+      rules.houseFindings().add(Finding.of(QuoteFinding.WAIVER_TERMS));
+    }
     list = new PriceList(inputs.stock());
     inputs
         .items()
@@ -79,6 +89,8 @@ public final class QuotePlan {
     withheld = withheld();
     sums = withheld.isEmpty() ? new OrderSums(rules, fit()) : null;
     statement = statement();
+    papersWithheld = papersWithheld();
+    papers = new Papers(fit(), picked, returns, papersWithheld.stream().findFirst());
   }
 
   /** Calculates the quote from its ranges, in the order of {@link PlanModel#inputs()}. */
@@ -100,8 +112,17 @@ public final class QuotePlan {
         : ReturnStatement.of(rules, returns, rows, sums);
   }
 
+  /** Rows that are fit and on papers: those that the client takes. */
   private List<QuoteLine> fit() {
-    return gate.paper(l -> true).fit().stream().map(Gate.Judged::item).toList();
+    return fit(QuoteLine::isOrdered);
+  }
+
+  private List<QuoteLine> fit(Predicate<QuoteLine> on) {
+    return gate.paper(l -> true).fit().stream()
+        .map(Gate.Judged::item)
+        .filter(QuoteLine::isSome)
+        .filter(on)
+        .toList();
   }
 
   private void judgeShelf(QuoteLine line) {
@@ -139,7 +160,7 @@ public final class QuotePlan {
   private Optional<LocalDate> lastBack() {
     List<LocalDate> days = new ArrayList<>();
     lines.values().stream()
-        .filter(l -> l.isHired() && l.back() != null)
+        .filter(l -> l.isHired() && l.isOrdered() && l.back() != null)
         .forEach(l -> days.add(l.back()));
     inputs
         .returns()
@@ -158,7 +179,28 @@ public final class QuotePlan {
     } else if (last.isPresent() && until == null && !rules.isWaived()) {
       findings.add(Finding.of(QuoteFinding.NOT_INSURED));
     }
+    judgeDiscount(findings);
     return findings.stream().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** What a discount on the whole order means for a part of it, and what it tells the client. */
+  private void judgeDiscount(List<Finding> findings) {
+    if (!rules.isDiscounted()) {
+      return;
+    }
+    long left = lines.values().stream().filter(l -> l.isHired() && !l.isOrdered()).count();
+    if (left > 0) {
+      double share = PageText.percent(QuoteRules.share(rules.order().discount()));
+      findings.add(Finding.of(QuoteFinding.PART_ORDERED, (double) left, share));
+    }
+    List<QuoteLine> net =
+        lines.values().stream()
+            .filter(l -> l.isHired() && l.isOrdered() && l.isSome() && l.isNetPriced())
+            .toList();
+    if (!net.isEmpty() && net.stream().allMatch(QuoteLine::isSubHired)) {
+      List<Integer> rows = net.stream().map(l -> l.row().number()).toList();
+      findings.add(Finding.of(QuoteFinding.DISCOUNT_TELLS, numbers(rows)));
+    }
   }
 
   /** Why the client's page may not be issued; empty when it may. */
@@ -177,13 +219,29 @@ public final class QuotePlan {
             .map(Gate.Judged::row)
             .toList();
     if (!rows.isEmpty()) {
-      String numbers = rows.stream().map(String::valueOf).collect(Collectors.joining(", "));
-      why.add(Finding.of(QuoteFinding.NOT_ISSUED_ROWS, numbers));
+      why.add(Finding.of(QuoteFinding.NOT_ISSUED_ROWS, numbers(rows)));
     }
     if (gate.all().isEmpty()) {
       why.add(Finding.of(QuoteFinding.NOTHING_QUOTED));
     }
     return why.stream().distinct().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** Why no paper goes with the kit: what stops the quote, and stops of Picking. */
+  private List<Finding> papersWithheld() {
+    List<Finding> why = new ArrayList<>(withheld);
+    List<Integer> rows = picked.stopped();
+    if (!rows.isEmpty()) {
+      why.add(Finding.of(QuoteFinding.NOT_ISSUED_PICKED, numbers(rows)));
+    }
+    return why.stream().sorted(Finding.WORST_FIRST).toList();
+  }
+
+  /** Numbers of rows; of many the first ones. */
+  private static String numbers(List<Integer> rows) {
+    String first =
+        rows.stream().limit(NAMED_ROWS).map(String::valueOf).collect(Collectors.joining(", "));
+    return first + (rows.size() > NAMED_ROWS ? ", …" : "");
   }
 
   private static void stopped(List<Finding> why, InputTable<?> table, List<Finding> findings) {
@@ -196,9 +254,6 @@ public final class QuotePlan {
     List<QuoteResults.ReturnResult> returned = align(inputs.returns(), this::returnResult);
     List<QuoteResults.ItemResult> items =
         align(inputs.items(), r -> itemResult(gate.row(r.number())));
-    List<QuoteResults.DeliveryRow> delivery = delivery();
-    List<QuoteResults.ValueRow> values = values();
-    BigDecimal toInsure = sum(values, QuoteResults.ValueRow::value);
     List<IssueRow> issues = issues();
     return List.of(
         new ResultRows<>(
@@ -261,19 +316,21 @@ public final class QuotePlan {
             QuoteResults.DOCUMENT,
             sums == null
                 ? ClientDocument.withheld(withheld)
-                : ClientDocument.of(rules, sums, fit())),
+                : ClientDocument.of(rules, sums, fit(), fit(QuoteLine::isOption))),
         new ResultRows<>(
             QuoteResults.CLOSING,
             sums == null ? List.of() : Letters.closing(rules, fit(), inputs.terms())),
         new ResultRows<>(QuoteResults.TAXES, taxes()),
-        new ResultRows<>(QuoteResults.DELIVERY, delivery),
-        new ResultRows<>(QuoteResults.DUE, due()),
-        new ResultRows<>(QuoteResults.STATEMENT, statement.lines()),
-        new ResultRows<>(QuoteResults.VALUES, values),
-        new ResultRows<>(QuoteResults.CARNET, carnet()),
         new ResultRows<>(
-            QuoteResults.SUMMARY,
-            List.of(summary(items, returned, delivery, values, toInsure, issues))),
+            QuoteResults.PAPERS,
+            List.of(
+                new QuoteResults.PapersResult(Finding.verdict(papersWithheld), papersWithheld))),
+        new ResultRows<>(QuoteResults.DELIVERY, papers.delivery()),
+        new ResultRows<>(QuoteResults.DUE, papers.due()),
+        new ResultRows<>(QuoteResults.STATEMENT, statement.lines()),
+        new ResultRows<>(QuoteResults.VALUES, papers.values()),
+        new ResultRows<>(QuoteResults.CARNET, papers.carnet()),
+        new ResultRows<>(QuoteResults.SUMMARY, List.of(summary(items, returned, issues))),
         new ResultRows<>(QuoteResults.ISSUES, issues));
   }
 
@@ -334,8 +391,10 @@ public final class QuotePlan {
         peak.isEmpty() || line.stock().isEmpty() || line.stock().get().owned() == null
             ? null
             : (Double) missing(line, peak),
-        line.subCost(),
-        net == null || line.subCost() == null ? null : net.subtract(line.subCost()));
+        line.isOrdered() ? line.subCost() : null,
+        net == null || line.subCost() == null || !line.isOrdered()
+            ? null
+            : net.subtract(line.subCost()));
   }
 
   private QuoteResults.ReturnResult returnResult(InputRow<Return> row) {
@@ -346,7 +405,8 @@ public final class QuotePlan {
         state.days(),
         state.fee(),
         state.tax(),
-        state.charged());
+        state.charged(),
+        state.subCost());
   }
 
   private List<QuoteResults.TaxLine> taxes() {
@@ -370,80 +430,24 @@ public final class QuotePlan {
     return taxes;
   }
 
-  private List<QuoteResults.DeliveryRow> delivery() {
-    return fit().stream()
-        .filter(l -> l.type() != LineType.SERVICE)
-        .map(
-            l ->
-                new QuoteResults.DeliveryRow(
-                    l.row().number(),
-                    l.item().item(),
-                    picked.pieces(l),
-                    picked.serials(l).orElse(null),
-                    l.isHired() ? l.out() : null,
-                    l.isHired() ? l.back() : null,
-                    l.weight(picked.pieces(l)).orElse(null),
-                    l.stock().map(QuoteInputs.Stock::caution).orElse(null)))
-        .toList();
-  }
-
-  private List<QuoteResults.DueRow> due() {
-    return fit().stream()
-        .filter(QuoteLine::isHired)
-        .map(
-            l ->
-                new QuoteResults.DueRow(
-                    l.row().number(),
-                    l.item().item(),
-                    picked.pieces(l),
-                    l.back(),
-                    returns.open(l).orElse(null),
-                    QuoteResults.TO_WRITE,
-                    QuoteResults.TO_WRITE))
-        .toList();
-  }
-
-  private List<QuoteResults.ValueRow> values() {
-    return fit().stream()
-        .filter(QuoteLine::isHired)
-        .map(
-            l ->
-                new QuoteResults.ValueRow(
-                    l.row().number(),
-                    l.item().item(),
-                    picked.pieces(l),
-                    picked.serials(l).orElse(null),
-                    l.value(1.0).orElse(null),
-                    l.value(picked.pieces(l)).orElse(null)))
-        .toList();
-  }
-
-  private List<QuoteResults.CarnetRow> carnet() {
-    List<QuoteResults.CarnetRow> rows = new ArrayList<>();
-    fit().stream()
-        .filter(picked::isOnCarnet)
-        .forEach(
-            l ->
-                rows.add(
-                    new QuoteResults.CarnetRow(
-                        rows.size() + 1,
-                        l.row().number(),
-                        l.item().item(),
-                        picked.serials(l).orElse(null),
-                        picked.pieces(l),
-                        l.weight(picked.pieces(l)).orElse(null),
-                        l.value(picked.pieces(l)).orElse(null),
-                        l.stock().map(QuoteInputs.Stock::origin).orElse(null))));
-    return rows;
-  }
-
   private List<IssueRow> issues() {
     Issues issues = new Issues();
-    issues.addRows(inputs.all(), this::findings, Set.of("items"));
+    issues.addRows(inputs.all(), this::grouped, Set.of("items"));
     withheld.stream()
         .filter(f -> f.key() == QuoteFinding.NOTHING_QUOTED)
         .forEach(f -> issues.add(QuoteResults.DOCUMENT.heading(), "1", List.of(f)));
     return issues.rows(QuoteResults.ISSUES.rows());
+  }
+
+  /** The findings of a row; numbers that fit no item are one issue, not one for each row. */
+  private List<Finding> grouped(String table, InputRow<?> row) {
+    return findings(table, row).stream()
+        .map(
+            f ->
+                f.key() == QuoteFinding.RETURN_ITEM || f.key() == QuoteFinding.PICK_LINE
+                    ? Finding.of(QuoteFinding.NUMBERS_OFF)
+                    : f)
+        .toList();
   }
 
   private static <R> BigDecimal sum(List<R> rows, Function<R, BigDecimal> amount) {
@@ -454,15 +458,6 @@ public final class QuotePlan {
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  private static int withoutValue(List<QuoteResults.ValueRow> values) {
-    return (int) values.stream().filter(v -> v.value() == null).count();
-  }
-
-  /** What is sold need not have a weight. */
-  private boolean isHiredWithoutWeight(QuoteResults.DeliveryRow row) {
-    return row.weight() == null && lines.get(row.row()).isHired();
-  }
-
   private <V> V of(Function<OrderSums, V> figure) {
     return sums == null ? null : figure.apply(sums);
   }
@@ -470,12 +465,10 @@ public final class QuotePlan {
   private QuoteResults.Summary summary(
       List<QuoteResults.ItemResult> items,
       List<QuoteResults.ReturnResult> returned,
-      List<QuoteResults.DeliveryRow> delivery,
-      List<QuoteResults.ValueRow> values,
-      BigDecimal toInsure,
       List<IssueRow> issues) {
     LocalDate out = rules.order().out();
     LocalDate back = rules.order().back();
+    BigDecimal lateSubHire = sum(returned, QuoteResults.ReturnResult::subCost);
     boolean dated = out != null && back != null && QuoteRules.dates(out, back).isEmpty();
     return new QuoteResults.Summary(
         IssueRow.worst(issues),
@@ -495,10 +488,10 @@ public final class QuotePlan {
         of(OrderSums::downPayment),
         of(OrderSums::balance),
         of(OrderSums::security),
-        toInsure,
-        withoutValue(values),
-        sum(delivery, QuoteResults.DeliveryRow::weight),
-        (int) delivery.stream().filter(this::isHiredWithoutWeight).count(),
+        papers.toInsure(),
+        papers.withoutValue(),
+        papers.weight(),
+        papers.withoutWeight(),
         (int)
             returned.stream()
                 .filter(r -> r != null && r.daysLate() != null && r.daysLate() > 0)
@@ -512,8 +505,19 @@ public final class QuotePlan {
         statement.amount(StatementKind.GIVE_BACK),
         statement.amount(StatementKind.TO_PAY),
         statement.open(),
-        sum(items, QuoteResults.ItemResult::subCost),
-        sum(items, QuoteResults.ItemResult::margin));
+        sum(items, QuoteResults.ItemResult::subCost).add(lateSubHire),
+        sum(items, QuoteResults.ItemResult::margin).add(lateSubFees()).subtract(lateSubHire));
+  }
+
+  /** Late fees of what is sub-hired, net. */
+  private BigDecimal lateSubFees() {
+    return inputs
+        .returns()
+        .filled()
+        .map(r -> returns.state(r.number()))
+        .filter(s -> s.subCost() != null && s.fee() != null)
+        .map(LateReturns.State::fee)
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   /** The rows that a row of results is made of. */
@@ -522,13 +526,13 @@ public final class QuotePlan {
       return new int[] {row};
     }
     return switch (source) {
-      case "house", "client", "order", "letter", "summary" -> new int[] {1};
+      case "house", "client", "order", "letter", "papers", "summary" -> new int[] {1};
       case "items" -> relatedItems(table, row);
       case "document" -> IntStream.rangeClosed(1, 1).toArray();
-      case "values" -> IntStream.rangeClosed(1, values().size()).toArray();
-      case "delivery" -> IntStream.rangeClosed(1, delivery().size()).toArray();
+      case "values" -> IntStream.rangeClosed(1, papers.values().size()).toArray();
+      case "delivery" -> IntStream.rangeClosed(1, papers.delivery().size()).toArray();
       case "taxes" -> IntStream.rangeClosed(1, taxes().size()).toArray();
-      case "due" -> IntStream.rangeClosed(1, due().size()).toArray();
+      case "due" -> IntStream.rangeClosed(1, papers.due().size()).toArray();
       case "statement" -> IntStream.rangeClosed(1, statement.lines().size()).toArray();
       case "stock" -> numbers(inputs.stock());
       case "booked" -> numbers(inputs.booked());
@@ -548,11 +552,11 @@ public final class QuotePlan {
             QuoteLine line = returns.state(row).line();
             yield line == null ? null : (Integer) line.row().number();
           }
-          case "delivery" -> delivery().get(row - 1).row();
-          case "due" -> due().get(row - 1).row();
+          case "delivery" -> papers.delivery().get(row - 1).row();
+          case "due" -> papers.due().get(row - 1).row();
           case "statement" -> statement.lines().get(row - 1).row();
-          case "values" -> values().get(row - 1).row();
-          case "carnet" -> carnet().get(row - 1).row();
+          case "values" -> papers.values().get(row - 1).row();
+          case "carnet" -> papers.carnet().get(row - 1).row();
           default -> null;
         };
     return number == null ? numbers(inputs.items()) : new int[] {number};
@@ -608,6 +612,7 @@ public final class QuotePlan {
           QuoteResults.DOCUMENT,
           QuoteResults.CLOSING,
           QuoteResults.TAXES,
+          QuoteResults.PAPERS,
           QuoteResults.DELIVERY,
           QuoteResults.DUE,
           QuoteResults.STATEMENT,

@@ -32,6 +32,7 @@ public final class QuoteResults {
   public static final ResultTable<DocumentLine> DOCUMENT = ResultTable.of(DocumentLine.class);
   public static final ResultTable<ClosingLine> CLOSING = ResultTable.of(ClosingLine.class);
   public static final ResultTable<TaxLine> TAXES = ResultTable.of(TaxLine.class);
+  public static final ResultTable<PapersResult> PAPERS = ResultTable.of(PapersResult.class);
   public static final ResultTable<DeliveryRow> DELIVERY = ResultTable.of(DeliveryRow.class);
   public static final ResultTable<DueRow> DUE = ResultTable.of(DueRow.class);
   public static final ResultTable<StatementLine> STATEMENT = ResultTable.of(StatementLine.class);
@@ -82,7 +83,7 @@ public final class QuoteResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"house.*", "order.currency", "order.waiver"},
+              from = {"house.*", "order.currency", "order.waiver", "terms.*"},
               rule = "What is wrong, or missing on the client's page.")
           List<Finding> reasons) {}
 
@@ -531,7 +532,23 @@ public final class QuoteResults {
                 "returns.daysLate"
               },
               rule = "As typed; the replacement value of what is lost. Without tax.")
-          BigDecimal charged) {}
+          BigDecimal charged,
+      @Result(
+              key = "subCost",
+              heading = "Sub-hire, late",
+              form = NumberForm.MONEY,
+              from = {
+                "returns.daysLate",
+                "returns.*",
+                "items.subFrom",
+                "items.subRate",
+                "items.subCost",
+                "items.backOn",
+                HOUSE_ALL,
+                ORDER_ALL
+              },
+              rule = "Sub-hire rate × pieces × days late.")
+          BigDecimal subCost) {}
 
   /** Head and foot of the client's page; blank while it may not be issued. */
   @Table(key = "letter", heading = "Letter", rows = 1)
@@ -1086,27 +1103,67 @@ public final class QuoteResults {
               rule = "Net × rate, rounded; or the sum of the lines' taxes.")
           BigDecimal tax) {}
 
-  /** Hired and sold rows that are fit, with their cautions. */
-  @Table(key = "delivery", heading = "Delivery note", rows = 300)
+  /** Whether papers that go with the kit may be issued. */
+  @Table(key = "papers", heading = "Papers with the kit", rows = 1)
+  public record PapersResult(
+      @Result(
+              key = "verdict",
+              heading = "Status",
+              from = "papers.reasons",
+              rule = "The worst of the reasons.")
+          Verdict verdict,
+      @Result(
+              key = "reasons",
+              heading = "Reason",
+              from = {
+                ISSUED,
+                "picked.*",
+                "picked.reasons",
+                "items.reasons",
+                ITEMS_ALL,
+                STOCK_ALL,
+                ORDER_ALL,
+                HOUSE_ALL,
+                SCHEDULE_ALL,
+                SHARES_ALL
+              },
+              rule = "What stops Quote, and rows of Picking that are a stop.")
+          List<Finding> reasons) {}
+
+  /** Hired and sold rows that are fit, with their cautions; their weight. */
+  @Table(key = "delivery", heading = "Delivery note", rows = 302)
   public record DeliveryRow(
+      @Result(
+              key = "kind",
+              heading = "Line",
+              from = {"papers.reasons", ISSUED, "picked.*", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "Goods and their sum; one line while Quote or Picking has a stop.")
+          PaperKind kind,
       @Result(
               key = "row",
               heading = "Row",
-              from = {"items.reasons", "document.reasons", ITEMS_ALL},
+              from = {"papers.reasons", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
       @Result(
               key = "item",
               heading = "Item",
-              from = {"items.item", "items.reasons", "document.reasons", ITEMS_ALL},
-              rule = "As typed.")
-          String item,
+              from = {
+                "papers.reasons",
+                "items.item",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "As typed; the last line names the sum.")
+          Phrase item,
       @Result(
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
               form = NumberForm.EXACT,
               from = {
+                "papers.reasons",
                 "picked.qty",
                 "picked.line",
                 "picked.item",
@@ -1122,6 +1179,7 @@ public final class QuoteResults {
               key = "serials",
               heading = "Serials",
               from = {
+                "papers.reasons",
                 "picked.serials",
                 "picked.line",
                 "picked.item",
@@ -1136,14 +1194,26 @@ public final class QuoteResults {
               key = "outOn",
               heading = "Out",
               form = NumberForm.DAY,
-              from = {"items.outOn", "items.reasons", "document.reasons", ITEMS_ALL},
+              from = {
+                "papers.reasons",
+                "items.outOn",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
               rule = "Day it goes out.")
           LocalDate outOn,
       @Result(
               key = "backOn",
               heading = "Back",
               form = NumberForm.DAY,
-              from = {"items.backOn", "items.reasons", "document.reasons", ITEMS_ALL},
+              from = {
+                "papers.reasons",
+                "items.backOn",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
               rule = "Day it is due.")
           LocalDate backOn,
       @Result(
@@ -1152,6 +1222,7 @@ public final class QuoteResults {
               unit = "kg",
               form = NumberForm.TWO_DECIMALS,
               from = {
+                "papers.reasons",
                 "delivery.pieces",
                 "stock.weight",
                 "stock.item",
@@ -1165,6 +1236,7 @@ public final class QuoteResults {
               key = "caution",
               heading = "Caution",
               from = {
+                "papers.reasons",
                 "stock.caution",
                 "stock.item",
                 "items.reasons",
@@ -1178,29 +1250,57 @@ public final class QuoteResults {
   @Table(key = "due", heading = "Return note", rows = 300)
   public record DueRow(
       @Result(
+              key = "kind",
+              heading = "Line",
+              from = {"papers.reasons", ISSUED, "picked.*", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "Goods and their sum; one line while Quote or Picking has a stop.")
+          PaperKind kind,
+      @Result(
               key = "row",
               heading = "Row",
-              from = {"items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              from = {"papers.reasons", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
               rule = "Row of the quote.")
           Integer row,
       @Result(
               key = "item",
               heading = "Item",
-              from = {"items.item", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
-              rule = "As typed.")
-          String item,
+              from = {
+                "papers.reasons",
+                "items.item",
+                "items.reasons",
+                ITEMS_ALL,
+                ORDER_ALL,
+                HOUSE_ALL
+              },
+              rule = "As typed; the last line names the sum.")
+          Phrase item,
       @Result(
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
               form = NumberForm.EXACT,
-              from = {"picked.*", "items.qty", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              from = {
+                "papers.reasons",
+                "picked.*",
+                "items.qty",
+                "items.reasons",
+                ITEMS_ALL,
+                ORDER_ALL,
+                HOUSE_ALL
+              },
               rule = "As picked, else as typed; blank where Picking contradicts itself.")
           Double pieces,
       @Result(
               key = "backOn",
               heading = "Due back",
-              from = {"items.backOn", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              from = {
+                "papers.reasons",
+                "items.backOn",
+                "items.reasons",
+                ITEMS_ALL,
+                ORDER_ALL,
+                HOUSE_ALL
+              },
               rule = "Last day of the row.")
           LocalDate backOn,
       @Result(
@@ -1208,19 +1308,19 @@ public final class QuoteResults {
               heading = "Not yet back",
               unit = "pcs",
               form = NumberForm.EXACT,
-              from = {"due.pieces", "returns.*", "order.restBack"},
+              from = {"papers.reasons", "due.pieces", "returns.*", "order.restBack"},
               rule = "Pieces less those on Returns; none where all else is back.")
           Double open,
       @Result(
               key = "counted",
               heading = "Counted",
-              from = {"items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              from = {"papers.reasons", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
               rule = "To be written by hand.")
           String counted,
       @Result(
               key = "state",
               heading = "State",
-              from = {"items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              from = {"papers.reasons", "items.reasons", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
               rule = "To be written by hand.")
           String state) {}
 
@@ -1305,32 +1405,52 @@ public final class QuoteResults {
           BigDecimal amount) {}
 
   /** Hired rows that are fit, at replacement value. */
-  @Table(key = "values", heading = "Insurer's list", rows = 300)
+  @Table(key = "values", heading = "Insurer's list", rows = 302)
   public record ValueRow(
+      @Result(
+              key = "kind",
+              heading = "Line",
+              from = {"papers.reasons", ISSUED, "picked.*", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "Goods and their sum; one line while Quote or Picking has a stop.")
+          PaperKind kind,
       @Result(
               key = "row",
               heading = "Row",
-              from = {"items.reasons", "document.reasons", ITEMS_ALL},
+              from = {"papers.reasons", "items.reasons", "document.reasons", ITEMS_ALL},
               rule = "Row of the quote.")
           Integer row,
       @Result(
               key = "item",
               heading = "Item",
-              from = {"items.item", "items.reasons", "document.reasons", ITEMS_ALL},
-              rule = "As typed.")
-          String item,
+              from = {
+                "papers.reasons",
+                "items.item",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
+              rule = "As typed; the last line names the sum.")
+          Phrase item,
       @Result(
               key = "pieces",
               heading = "Qty",
               unit = "pcs",
               form = NumberForm.EXACT,
-              from = {"picked.*", "items.qty", "items.reasons", "document.reasons", ITEMS_ALL},
+              from = {
+                "papers.reasons",
+                "picked.*",
+                "items.qty",
+                "items.reasons",
+                "document.reasons",
+                ITEMS_ALL
+              },
               rule = "As picked, else as typed; blank where Picking contradicts itself.")
           Double pieces,
       @Result(
               key = "serials",
               heading = "Serials",
               from = {
+                "papers.reasons",
                 "picked.serials",
                 "picked.line",
                 "picked.item",
@@ -1346,6 +1466,7 @@ public final class QuoteResults {
               heading = "Value of one",
               form = NumberForm.MONEY,
               from = {
+                "papers.reasons",
                 "stock.value",
                 "stock.item",
                 ORDER_ALL,
@@ -1360,17 +1481,24 @@ public final class QuoteResults {
               key = "value",
               heading = "Value",
               form = NumberForm.MONEY,
-              from = {"values.each", "values.pieces"},
+              from = {"papers.reasons", "values.each", "values.pieces"},
               rule = "Of all pieces.")
           BigDecimal value) {}
 
   /** Goods for the carnet: rows that are fit and marked so. */
-  @Table(key = "carnet", heading = "Carnet list", rows = 300)
+  @Table(key = "carnet", heading = "Carnet list", rows = 302)
   public record CarnetRow(
+      @Result(
+              key = "kind",
+              heading = "Line",
+              from = {"papers.reasons", ISSUED, "picked.*", ITEMS_ALL, ORDER_ALL, HOUSE_ALL},
+              rule = "Goods and their sum; one line while Quote or Picking has a stop.")
+          PaperKind kind,
       @Result(
               key = "number",
               heading = "Number",
               from = {
+                "papers.reasons",
                 "picked.carnet",
                 "picked.line",
                 "picked.item",
@@ -1385,6 +1513,7 @@ public final class QuoteResults {
               key = "row",
               heading = "Row",
               from = {
+                "papers.reasons",
                 "picked.carnet",
                 "picked.line",
                 "picked.item",
@@ -1399,6 +1528,7 @@ public final class QuoteResults {
               key = "item",
               heading = "Item",
               from = {
+                "papers.reasons",
                 "items.item",
                 "picked.carnet",
                 "picked.line",
@@ -1408,12 +1538,13 @@ public final class QuoteResults {
                 "document.reasons",
                 ITEMS_ALL
               },
-              rule = "As typed.")
-          String item,
+              rule = "As typed; the last line names the sum.")
+          Phrase item,
       @Result(
               key = "serials",
               heading = "Serials",
               from = {
+                "papers.reasons",
                 "picked.serials",
                 "picked.carnet",
                 "picked.line",
@@ -1431,6 +1562,7 @@ public final class QuoteResults {
               unit = "pcs",
               form = NumberForm.EXACT,
               from = {
+                "papers.reasons",
                 "picked.qty",
                 "items.qty",
                 "picked.carnet",
@@ -1449,6 +1581,7 @@ public final class QuoteResults {
               unit = "kg",
               form = NumberForm.TWO_DECIMALS,
               from = {
+                "papers.reasons",
                 "picked.qty",
                 "items.qty",
                 "stock.weight",
@@ -1468,6 +1601,7 @@ public final class QuoteResults {
               heading = "Value",
               form = NumberForm.MONEY,
               from = {
+                "papers.reasons",
                 "picked.qty",
                 "items.qty",
                 "stock.value",
@@ -1488,6 +1622,7 @@ public final class QuoteResults {
               key = "origin",
               heading = "Country of origin",
               from = {
+                "papers.reasons",
                 "stock.origin",
                 "stock.item",
                 "picked.carnet",
@@ -1617,13 +1752,13 @@ public final class QuoteResults {
               key = "toInsure",
               heading = "Value to insure",
               form = NumberForm.MONEY,
-              from = "values.value",
+              from = {"papers.reasons", "values.value"},
               rule = "Of all hired rows with a value.")
           BigDecimal toInsure,
       @Result(
               key = "withoutValue",
               heading = "Rows without value",
-              from = "values.value",
+              from = {"papers.reasons", "values.value"},
               rule = "Hired rows that the value to insure lacks.")
           Integer withoutValue,
       @Result(
@@ -1631,13 +1766,13 @@ public final class QuoteResults {
               heading = "Weight",
               unit = "kg",
               form = NumberForm.TWO_DECIMALS,
-              from = "delivery.weight",
+              from = {"papers.reasons", "delivery.weight"},
               rule = "Of all rows with a weight.")
           BigDecimal weight,
       @Result(
               key = "withoutWeight",
               heading = "Rows without weight",
-              from = {"delivery.weight", "items.type"},
+              from = {"papers.reasons", "delivery.weight", "items.type"},
               rule = "Hired rows that the weight lacks.")
           Integer withoutWeight,
       @Result(
@@ -1698,14 +1833,14 @@ public final class QuoteResults {
               key = "subHire",
               heading = "Cost of sub-hire",
               form = NumberForm.MONEY,
-              from = {"items.subCost", "order.currency"},
+              from = {"returns.subCost", "items.subCost", "order.currency"},
               rule = "Of all rows.")
           BigDecimal subHire,
       @Result(
               key = "margin",
               heading = "Margin on sub-hire",
               form = NumberForm.MONEY,
-              from = {"items.margin", "order.currency"},
-              rule = "Of rows with a cost and a price.")
+              from = {"returns.subCost", "returns.fee", "items.margin", "order.currency"},
+              rule = "Of rows with a cost and a price, with late days.")
           BigDecimal margin) {}
 }

@@ -37,7 +37,7 @@ final class QuoteRules {
   private static final House BLANK_HOUSE =
       new House(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null, null);
+          null, null, null, null, null, null);
   private static final Client BLANK_CLIENT = new Client(null, null, null, null, null, null, null);
   private static final Order BLANK_ORDER =
       new Order(
@@ -123,6 +123,9 @@ final class QuoteRules {
     if (order.tax() != null && order.tax() == 0 && order.taxReason() == null) {
       orderFindings.add(Finding.of(QuoteFinding.TAX_REASON));
     }
+    if (order.discount() != null && order.discount() == 1) {
+      orderFindings.add(Finding.of(QuoteFinding.ORDER_FREE));
+    }
     if (isWaived() && !isWaiverTaxTyped) {
       houseFindings.add(Finding.of(QuoteFinding.WAIVER_TAX));
     }
@@ -193,9 +196,20 @@ final class QuoteRules {
     return order.waiver() != null && order.waiver() > 0;
   }
 
+  boolean isDiscounted() {
+    return order.discount() != null && order.discount() > 0;
+  }
+
   /** Whether a waiver stands where a certificate of insurance would. */
   boolean isWaivedInstead() {
     return isWaived() && order.insuredUntil() == null;
+  }
+
+  /** The most that damage costs a client who pays a waiver; empty without either. */
+  Optional<BigDecimal> excess() {
+    return isWaived() && house.excess() != null && currency != null
+        ? Optional.of(rounded(Money.decimal(house.excess())))
+        : Optional.empty();
   }
 
   BigDecimal rounded(BigDecimal amount) {

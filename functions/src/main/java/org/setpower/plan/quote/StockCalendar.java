@@ -45,6 +45,7 @@ final class StockCalendar {
   /** Whether a row takes pieces from the shelf on known days. */
   static boolean occupies(QuoteLine line) {
     return line.isHired()
+        && !line.isDropped()
         && !line.isSubHired()
         && line.item().item() != null
         && line.item().qty() != null

@@ -61,7 +61,14 @@ final class LightingRows {
   private void withhold(String table, String name, List<String> withheld) {
     plan.typed(table)
         .filter(r -> !plan.isFit(r, table))
-        .forEach(r -> withheld.add(String.valueOf(r.cells().getOrDefault(name, "?"))));
+        .forEach(r -> withheld.add(lacking(r, name)));
+  }
+
+  /** What of a plan is not in the list: name, pieces, row, as other rows of that name may be. */
+  private static String lacking(InputRow<?> row, String name) {
+    Object qty = row.cells().getOrDefault("quantity", row.cells().get("pieces"));
+    String pieces = qty instanceof Double number ? " × " + Numbers.format(number) : "";
+    return row.cells().getOrDefault(name, "?") + pieces + " (#" + row.number() + ")";
   }
 
   /** The name under which it may stand on a price list: without what it is called on set. */

@@ -6,6 +6,8 @@ import static org.setpower.plan.budget.BudgetSamples.line;
 
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.plan.common.Ranges;
 
 /** What approving a budget writes: the plan of each line that counts, and nothing else. */
@@ -38,5 +40,36 @@ class BudgetApprovalTest {
     assertThat(approval(BudgetSamples.unknownCurrency()).stops()).isNotEmpty();
     assertThat(approval(line(1).set("project", 1, "approved", day("2027-01-10"))).approved())
         .isEqualTo(LocalDate.of(2027, 1, 10));
+  }
+
+  /**
+   * Total, contingency, day or amount, and both total and amount so that their sum still agrees.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "approvedTotal, 2100, 2000",
+    "approvedContingency, 250, 2000",
+    "approved, 46000, 2000",
+    "approvedTotal, 2100, 2100"
+  })
+  void what_was_approved_and_overtyped_is_noticed(String cell, double value, double budget) {
+    Ranges ranges = line(400).set("lines", 1, "qty", 5).set("project", 1, "contingency", 0.1);
+    BudgetApproval approval = approval(ranges);
+    LocalDate day = LocalDate.of(2027, 1, 10);
+    ranges
+        .set("project", 1, "approved", day("2027-01-10"), "approvedTotal", 2000)
+        .set("project", 1, "approvedContingency", 200, "approvalKey", approval.key(day))
+        .set("lines", 1, "budget", 2000);
+    assertThat(changed(ranges)).isFalse();
+    // a row that is added later is not part of it
+    ranges.row("lines", "description", "new", "type", "fuel", "price", 1, "qty", 1);
+    assertThat(changed(ranges)).isFalse();
+    ranges.set("project", 1, cell, value).set("lines", 1, "budget", budget);
+    assertThat(changed(ranges)).isTrue();
+  }
+
+  private static boolean changed(Ranges ranges) {
+    return ranges.calculate().rows(BudgetResults.PROJECT).get(0).reasons().stream()
+        .anyMatch(f -> f.key() == BudgetFinding.APPROVED_CHANGED);
   }
 }

@@ -119,6 +119,7 @@ final class BudgetSamples {
     return empty()
         .set("project", 1, "currency", "USD", "approved", day("2027-01-10"))
         .set("project", 1, "approvedTotal", 900, "approvedContingency", 50, "contingency", 0.1)
+        .set("project", 1, "approvalKey", 1)
         .set("project", 1, "firstDay", day("2027-02-12"), "lastDay", day("2027-02-01"))
         .row("lines", "description", "a", "type", "rental", "unit", "week", "times", 2)
         .set("lines", 1, "price", 100, "budget", 500, "changes", 40, "fromContingency", 60)

@@ -60,8 +60,11 @@ class LightingTransferTest {
   void a_load_that_is_a_stop_is_listed_and_not_brought_in() {
     Ranges plan = LightingSamples.quay().row("loads", "item", "crane", "place", "Z-9");
     TransferBatch batch = batch(TransferWay.LIGHTING_TO_QUOTE, plan, false);
-    assertThat(batch.withheld()).containsExactly("crane");
+    assertThat(batch.withheld()).containsExactly("crane (#2)");
     assertThat(batch.rows()).noneMatch(r -> r.cells().containsValue("crane"));
+    plan.set("loads", 2, "quantity", 3);
+    assertThat(batch(TransferWay.LIGHTING_TO_QUOTE, plan, false).withheld())
+        .containsExactly("crane × 3 (#2)");
   }
 
   /** 1600 W from call at 07:00 to wrap at 18:00: 17.6 kWh. */

@@ -28,6 +28,8 @@ public class QuoteContractTest extends PlanContract {
         QuoteSamples.faults(),
         QuoteSamples.unknownRules(),
         QuoteSamples.notScheduled(),
+        QuoteSamples.waived(),
+        QuoteSamples.waivedWithoutExcess(),
         QuoteSamples.empty());
   }
 

@@ -448,7 +448,8 @@ class QuoteFindingsTest {
         .containsExactly(QuoteFinding.NO_ORIGIN);
     ranges.set("stock", 3, "origin", "FR");
     QuoteResults.CarnetRow row = ranges.calculate().rows(QuoteResults.CARNET).get(0);
-    assertThat(ranges.calculate().rows(QuoteResults.CARNET)).hasSize(1);
+    // the row and the sum
+    assertThat(ranges.calculate().rows(QuoteResults.CARNET)).hasSize(2);
     assertThat(row.serials()).isEqualTo("S7");
     assertThat(row.origin()).isEqualTo("FR");
     assertThat(row.value()).isEqualByComparingTo("500");
@@ -456,7 +457,8 @@ class QuoteFindingsTest {
     assertThat(result.rows(QuoteResults.VALUES).get(0).serials()).isEqualTo("A1, A2, A3");
     // the number of another row, as after an inserted one: never on a list
     ranges.set("picked", 1, "line", 2);
-    assertThat(ranges.calculate().rows(QuoteResults.CARNET)).isEmpty();
+    assertThat(ranges.calculate().rows(QuoteResults.CARNET).stream().map(r -> r.kind()))
+        .containsExactly(PaperKind.NOT_ISSUED);
     assertThat(keys(ranges.calculate().rows(QuoteResults.PICKED).get(0).reasons()))
         .containsExactly(QuoteFinding.RETURN_ITEM);
   }
@@ -490,16 +492,16 @@ class QuoteFindingsTest {
     Ranges ranges =
         example().row("picked", "line", 1, "item", "panel", "qty", 2, "serials", "A1, A2");
     List<QuoteResults.DeliveryRow> note = ranges.calculate().rows(QuoteResults.DELIVERY);
-    assertThat(note.stream().map(d -> d.pieces())).containsExactly(2.0, 10.0, 1.0, 1.0);
+    assertThat(note.stream().map(d -> d.pieces())).containsExactly(2.0, 10.0, 1.0, 1.0, null);
     assertThat(note.get(0).serials()).isEqualTo("A1, A2");
     assertThat(note.get(0).weight()).isEqualByComparingTo("5");
     assertThat(note.get(1).serials()).isNull();
-    // two rows of Picking for one row of the quote: no figure is better than a wrong one
+    // two rows of Picking for one row of the quote: no paper is better than a wrong one
     ranges.row("picked", "line", 1, "item", "panel", "qty", 3);
     note = ranges.calculate().rows(QuoteResults.DELIVERY);
-    assertThat(note.get(0).pieces()).isNull();
+    assertThat(note).hasSize(1);
+    assertThat(note.get(0).kind()).isEqualTo(PaperKind.NOT_ISSUED);
     assertThat(note.get(0).weight()).isNull();
-    assertThat(ranges.calculate().rows(QuoteResults.SUMMARY).get(0).withoutWeight()).isOne();
   }
 
   @Test
@@ -507,7 +509,8 @@ class QuoteFindingsTest {
     Ranges ranges = example().row("items", "item", "diesel", "qty", 1, "type", "sold");
     ranges.set("items", 6, "basis", "on request");
     assertThat(ranges.calculate().rows(QuoteResults.DUE).stream().map(d -> d.item()))
-        .containsExactly("panel", "battery", "stand");
+        .containsExactly(
+            PageText.PLAIN.of("panel"), PageText.PLAIN.of("battery"), PageText.PLAIN.of("stand"));
   }
 
   /** Three panels, ten batteries and a stand at 500 and 2.5 kg each: 7000 and 35 kg. */

@@ -23,7 +23,7 @@ final class QuoteSamples {
     return Ranges.of(QuotePlan.MODEL)
         .row("house", "name", "rental desk", "address", "quay 1", "taxNumber", "T1")
         .set("house", 1, "contact", "desk", "bank", "account 1", "payment", "within 14 days")
-        .set("house", 1, "daysPerWeek", 3)
+        .set("house", 1, "daysPerWeek", 3, "excess", 150, "waivedLoss", "in full")
         .row("client", "name", "production", "billing", "salt works 1")
         .row("order", "number", "Q1", "date", day("2027-01-20"))
         .set("order", 1, "validUntil", day("2027-01-27"), "currency", "EUR", "tax", 0.2)
@@ -168,6 +168,27 @@ final class QuoteSamples {
     return byDayType()
         .set("order", 1, "currency", "EURO")
         .row("items", "item", "camera A", "qty", 1, "out", day("2027-02-09"), "rate", 1);
+  }
+
+  /** Damage and loss under a waiver, a sub-hired piece that is late, rows that are not ordered. */
+  static Ranges waived() {
+    Ranges ranges = example().set("house", 1, "waivedLoss", "");
+    ranges
+        .set("items", 2, "subFrom", "another house", "subRate", 3, "subDays", 8)
+        .set("items", 2, "netPrice", "yes")
+        .row("items", "item", "panel", "qty", 2, "rate", 50, "order", "option")
+        .row("items", "item", "stand", "qty", 2, "rate", 50, "order", "dropped")
+        .row("returns", "line", 1, "item", "panel", "qty", 1, "date", day("2027-02-16"))
+        .set("returns", 1, "state", "damaged", "charge", 400)
+        .row("returns", "line", 2, "item", "battery", "qty", 1, "date", day("2027-02-18"))
+        .row("returns", "line", 3, "item", "stand", "qty", 1, "date", day("2027-02-16"))
+        .set("returns", 3, "state", "lost");
+    return ranges;
+  }
+
+  /** As before without an excess, everything given away. */
+  static Ranges waivedWithoutExcess() {
+    return waived().set("house", 1, "excess", "").set("order", 1, "discount", 1);
   }
 
   /** No day of the schedule is in the hire. */

@@ -64,7 +64,8 @@ public final class PowerBudget implements PlanTemplate {
                 "contingency",
                 "approved",
                 "approvedTotal",
-                "approvedContingency"),
+                "approvedContingency",
+                "approvalKey"),
             book.fields(
                 "Dates",
                 "project",

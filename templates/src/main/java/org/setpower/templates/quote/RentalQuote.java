@@ -58,7 +58,7 @@ public final class RentalQuote implements PlanTemplate {
                 book.table("returns")
                     .pick("item", "items.item")
                     .width("reasons", 60)
-                    .shows("daysLate", "fee", "feeTax", "charged"))
+                    .shows("daysLate", "fee", "feeTax", "charged", "subCost"))
             .beside(book.list("due", "row", "item", "pieces", "backOn", "open").width("item", 50)),
         delivery(),
         check(),
@@ -140,7 +140,7 @@ public final class RentalQuote implements PlanTemplate {
                 + " tab, dates from Project. Other dates, weeks, sub-hire: open the group with +.")
         .with(
             book.table("items")
-                .optional("out", "insteadOf")
+                .optional("order", "insteadOf")
                 .pick("item", "stock.item")
                 .width("item", 50)
                 .shows("row", "price", "daysCharged", "amount", "missing")
@@ -225,8 +225,6 @@ public final class RentalQuote implements PlanTemplate {
                 .line("clientName", "hireOut")
                 .address("deliveryAddress", false, "hireBack")
                 .labelled("siteContact", "clientOrder"),
-            book.lines("", "letter", "verdict", "reasons"),
-            book.lines("", "summary", "weight", "withoutWeight"),
             PlanText.notes("", RECEIVED),
             PlanText.cautions(HOT, DAMAGED, CHARGING, CARRIAGE),
             book.list(
@@ -245,7 +243,9 @@ public final class RentalQuote implements PlanTemplate {
                 .width("weight", 22)
                 .width("outOn", 27)
                 .width("backOn", 27)
-                .width("caution", 60));
+                .width("caution", 60)
+                .look("kind", "sum", CellStyle.SUM)
+                .look("kind", "not to be issued", CellStyle.STOP));
   }
 
   private PlanTab returnNote() {
@@ -259,7 +259,6 @@ public final class RentalQuote implements PlanTemplate {
                 .line("houseName", "quoteNumber")
                 .address("houseAddress", false, "quoteRevision")
                 .line("clientName", "hireBack"),
-            book.lines("", "letter", "verdict", "reasons"),
             PlanText.notes("", COUNTED),
             PlanText.cautions(HOT, DAMAGED),
             book.list("due", "row", "item", "pieces", "backOn", "counted", "state")
@@ -267,7 +266,8 @@ public final class RentalQuote implements PlanTemplate {
                 .width("item", 70)
                 .width("backOn", 34)
                 .width("counted", 24)
-                .width("state", 40));
+                .width("state", 40)
+                .look("kind", "not to be issued", CellStyle.STOP));
   }
 
   private PlanTab statement() {
@@ -313,12 +313,13 @@ public final class RentalQuote implements PlanTemplate {
         .sent()
         .with(
             head("Insurer's list", 3, 4),
-            book.lines("", "summary", "toInsure", "withoutValue"),
             book.list("values", "row", "item", "pieces", "serials", "each", "value")
                 .width("item", 60)
                 .width("serials", 50)
                 .width("each", 34)
-                .width("value", 34));
+                .width("value", 34)
+                .look("kind", "sum", CellStyle.SUM)
+                .look("kind", "not to be issued", CellStyle.STOP));
   }
 
   private PlanTab carnet() {
@@ -331,7 +332,9 @@ public final class RentalQuote implements PlanTemplate {
                 .width("item", 60)
                 .width("serials", 50)
                 .width("weight", 22)
-                .width("value", 34));
+                .width("value", 34)
+                .look("kind", "sum", CellStyle.SUM)
+                .look("kind", "not to be issued", CellStyle.STOP));
   }
 
   /** What paper it is, whose and for whom. */
@@ -418,6 +421,8 @@ public final class RentalQuote implements PlanTemplate {
                 "subHireDiscounted",
                 "waiverOn",
                 "waiverTax",
+                "excess",
+                "waivedLoss",
                 "taxPer"),
             book.table("shares").titled("Share charged by type of day"),
             book.table("schedule").titled("Days by type").pick("dayType", "shares.dayType"));
