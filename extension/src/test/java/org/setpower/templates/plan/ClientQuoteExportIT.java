@@ -54,7 +54,9 @@ class ClientQuoteExportIT {
   };
 
   private static PlanSheet filled(Office office) throws Exception {
-    return filled(RentalQuoteIT.empty(office, new RentalQuote().workbook()));
+    // a document of its own: exporting and the properties below change more than cells
+    PlanSheet own = new PlanSheet(office, RentalQuoteIT.TEMPLATE, new RentalQuote().workbook());
+    return filled(RentalQuoteIT.filled(own));
   }
 
   private static PlanSheet filled(PlanSheet book) throws Exception {
@@ -268,7 +270,6 @@ class ClientQuoteExportIT {
       book.type("order.revision", "2");
       assertThat(CommandDriver.command(office, book.document(), "client", "to", to))
           .contains("Written for the client");
-      book.type("order.revision", "").type("order.discount", 0.1);
     }
   }
 
