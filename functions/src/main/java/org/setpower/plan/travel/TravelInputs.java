@@ -80,7 +80,7 @@ public record TravelInputs(
               key = "handOver",
               heading = "Handed over on",
               blank = "Blank: air freight papers stop.",
-              help = "The day on which the forwarder or the driver takes what nobody carries.")
+              help = "The day on which the forwarder or the driver takes what is not carried.")
           LocalDate handOver,
       @Input(
               key = "needed",

@@ -770,7 +770,7 @@ public final class TravelPapers {
           List<Finding> notes) {}
 
   /** What goes into which bag or box. */
-  @Table(key = "pack", heading = "Packing list", rows = 240)
+  @Table(key = "packingList", heading = "Packing list", rows = 240)
   public record PackRow(
       @Result(
               key = "bearer",

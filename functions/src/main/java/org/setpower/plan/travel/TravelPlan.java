@@ -569,7 +569,7 @@ public final class TravelPlan {
       }
       case "checkin" -> desk.checkIn(rows);
       case "cards" -> desk.cards(rows);
-      case "pack" -> rows.addAll(desk.behindPack());
+      case "packingList" -> rows.addAll(desk.behindPack());
       case "freight" -> rows.addAll(desk.behindRest(true));
       case "road" -> rows.addAll(desk.behindRest(false));
       default -> {

@@ -153,6 +153,10 @@ class LightingPropertiesTest {
       if (UNITS.contains(column.unit())) {
         cell = converted(column.unit(), cell);
       }
+      if (column.path().equals("plugging.cable")) { // names, sizes and, in either unit, lengths
+        cell = withoutLengths(cell);
+        us[r][0] = withoutLengths(us[r][0]);
+      }
       if (cell instanceof Double value) {
         figures++;
         assertThat(us[r][0]).as(column.path() + " row " + r).isInstanceOf(Double.class);
@@ -164,6 +168,10 @@ class LightingPropertiesTest {
       }
     }
     return figures;
+  }
+
+  private static Object withoutLengths(Object text) {
+    return text.toString().replaceAll("[\\d.,]+ (m|ft)\\b", "#");
   }
 
   private static Object[][] block(PlanResult plan, ResultColumn column) {

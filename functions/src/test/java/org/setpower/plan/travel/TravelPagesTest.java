@@ -178,7 +178,7 @@ class TravelPagesTest {
     assertThat(page(result, language, "cards.carried", "cards.bag")).contains(spare, cabin);
     assertThat(page(result, language, "freight.direction", "freight.aircraft"))
         .contains(out, back, cargo);
-    assertThat(page(result, language, "pack.bearer")).contains(cargo);
+    assertThat(page(result, language, "packingList.bearer")).contains(cargo);
     assertThat(page(result, "en", "checkin.carried")).contains("spare");
   }
 

@@ -235,11 +235,11 @@ public final class BatteryTravelList implements PlanTemplate {
   }
 
   private PlanTab packingList() {
-    return PlanTab.of("Packing list", "For whoever packs: tick what is in its bag or box.")
+    return PlanTab.of("Packing list", "Tick what is in its bag or box.")
         .hidden()
         .upright()
         .with(
-            book.list("pack", "bearer", "battery", "amount", "bag", "discharge", "packed")
+            book.list("packingList", "bearer", "battery", "amount", "bag", "discharge", "packed")
                 .width("bearer", 60)
                 .width("battery", 50)
                 .width("amount", 34)
