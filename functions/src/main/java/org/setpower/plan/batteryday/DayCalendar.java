@@ -191,8 +191,9 @@ final class DayCalendar {
     Day day = stay.row.value();
     boolean profile =
         day.max() != null && day.min() != null && day.minFrom() != null && day.maxFrom() != null;
-    if (!profile) {
-      return AirTemperature.Part.constant(from, stay.coldest);
+    if (!profile) { // leads are rated in the warmest, whenever it is
+      double warmest = day.max() == null ? stay.coldest : settings.units().toCelsius(day.max());
+      return AirTemperature.Part.constant(from, stay.coldest, Math.max(stay.coldest, warmest));
     }
     double cold = settings.hour(day.minFrom());
     double warm = settings.hour(day.maxFrom());

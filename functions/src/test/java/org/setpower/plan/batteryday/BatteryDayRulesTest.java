@@ -167,6 +167,8 @@ class BatteryDayRulesTest {
     assertStops(lead.set("devices", 1, "watts", 300), BatteryDayFinding.CABLE_AMPS);
     assertThat(keys(firstPosition(lead.set("devices", 1, "watts", 240)).reasons()))
         .doesNotContain(BatteryDayFinding.CABLE_AMPS);
+    // at 45 °C, whenever that is, 0.79 of it at most (BS 7671 table 4B1): 10 A
+    assertStops(lead.set("days", 1, "max", 45), BatteryDayFinding.CABLE_AMPS);
   }
 
   /** 294 Wh over 10.2 Ah are 28.8 V, 8 cells of 3.6 V; 8 of 3.7 V too. */

@@ -27,9 +27,9 @@ public record AirTemperature(List<Part> parts) {
       double coldTo,
       double warmFrom,
       double warmTo) {
-    /** The coldest all the time. */
-    public static Part constant(double from, double celsius) {
-      return new Part(from, celsius, celsius, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+    /** The coldest all the time; the warmest is known, but not when. */
+    public static Part constant(double from, double coldest, double warmest) {
+      return new Part(from, coldest, warmest, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }
 
     private boolean isConstant() {

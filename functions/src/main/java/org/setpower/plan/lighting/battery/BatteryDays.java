@@ -319,8 +319,8 @@ public final class BatteryDays {
         clock(day.wrap() == null ? (Double) 1.0 : day.wrap()),
         "min",
         day.coldest() == null ? null : units.toCelsius(day.coldest()),
-        "max", // its hours are not known, so the coldest holds all day
-        day.coldest() == null ? null : units.toCelsius(day.coldest()),
+        "max", // without its hours the coldest holds all day, but leads are rated in the warmest
+        day.warmest() == null || day.coldest() == null ? null : units.toCelsius(day.warmest()),
         "atCall",
         "full");
   }
@@ -459,7 +459,9 @@ public final class BatteryDays {
         .forEach(r -> ofDay.addAll(r.reasons()));
     day.rows("days", BatteryDayResults.DayResult.class).stream()
         .filter(r -> r != null && Boolean.TRUE.equals(r.shown()))
-        .forEach(r -> ofDay.addAll(r.reasons()));
+        .flatMap(r -> r.reasons().stream())
+        .filter(f -> f.key() != BatteryDayFinding.MAX_UNUSED) // its hours cannot be typed here
+        .forEach(ofDay::add);
     List<BatteryDayResults.PositionResult> positions =
         day.rows("positions", BatteryDayResults.PositionResult.class);
     List<BatteryDayResults.DeviceResult> devices =

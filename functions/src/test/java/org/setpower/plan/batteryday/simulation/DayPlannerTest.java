@@ -15,7 +15,7 @@ import org.setpower.pack.Chemistry;
 /** The fewest batteries: against every schedule of small days, and what must always hold. */
 class DayPlannerTest {
   private static final AirTemperature MILD =
-      new AirTemperature(List.of(AirTemperature.Part.constant(0, 20)));
+      new AirTemperature(List.of(AirTemperature.Part.constant(0, 20, 20)));
   private static final BatteryFeed FEED =
       new BatteryFeed(Chemistry.LI_ION, 8, 10.2, 45.0, 294, 1, 20, 0, 0);
 
