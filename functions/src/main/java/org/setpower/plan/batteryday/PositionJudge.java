@@ -28,6 +28,9 @@ import org.setpower.plan.finding.Severity;
 
 /** Whether a position works on its batteries: voltages, currents, mount, cable, temperature. */
 final class PositionJudge {
+  /** Powers so near to each other are likely those of one device, typed twice. */
+  private static final double SAME_DEVICE = 0.1;
+
   private final DaySettings settings;
   private final DayFrame day;
   private final InputRow<Position> row;
@@ -253,13 +256,19 @@ final class PositionJudge {
     }
   }
 
-  /** Power in the row and in Devices: both count, and it is told. */
+  /** Power in the row and the same in Devices: both count, and it is told. */
   private void judgeBoth() {
     double own = devices.stream().filter(OnPosition::own).mapToDouble(OnPosition::watts).sum();
-    double all = devices.stream().mapToDouble(OnPosition::watts).sum();
-    if (own > 0 && all > own) {
-      add(BatteryDayFinding.BOTH_POWERS, own, all);
+    List<Double> others = devices.stream().filter(d -> !d.own()).map(OnPosition::watts).toList();
+    double sum = others.stream().mapToDouble(Double::doubleValue).sum();
+    boolean twice = isLike(own, sum) || others.stream().anyMatch(w -> isLike(own, w));
+    if (own > 0 && twice) {
+      add(BatteryDayFinding.BOTH_POWERS, own, own + sum);
     }
+  }
+
+  private static boolean isLike(double watts, double others) {
+    return Math.abs(others - watts) <= SAME_DEVICE * watts;
   }
 
   /** The highest of the min. voltages; 0 where all devices have converters. */

@@ -267,10 +267,13 @@ class BatteryDayTruthTest {
   }
 
   @Test
-  void power_in_the_row_and_in_devices_is_told() {
-    Ranges both = camera().set("positions", 1, "power", 50, "input", "11-36");
-    assertThat(keys(result(both, 1).reasons())).containsExactly("batteries.position.bothPowers");
-    assertThat(result(both, 1).watts()).isCloseTo(142, within(1e-9));
+  void the_same_power_in_the_row_and_in_devices_is_told() {
+    Ranges both = camera().set("positions", 1, "power", 92, "input", "11-36");
+    assertThat(keys(result(both, 1).reasons())).contains("batteries.position.bothPowers");
+    assertThat(result(both, 1).watts()).isCloseTo(184, within(1e-9));
+    both.set("positions", 1, "power", 25);
+    assertThat(keys(result(both, 1).reasons())).isEmpty();
+    assertThat(result(both, 1).watts()).isCloseTo(117, within(1e-9));
   }
 
   /** 400 W on 20 V are 20 A, twice that 40 A, over 30 A: the cause is the name. */
