@@ -64,6 +64,7 @@ class AcceleratorKeysTest {
                   "~The chosen line in full",
                   "~Yes",
                   "~No",
+                  "Yes to ~all",
                   "No to a~ll",
                   "~Bring in",
                   "~Cancel")),
