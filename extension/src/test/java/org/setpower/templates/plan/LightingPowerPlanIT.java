@@ -169,8 +169,10 @@ class LightingPowerPlanIT {
               "Isolate the supply before any connection is changed.");
       assertThat(book.column("order.what")).contains("LED 1600 W");
       assertThat(book.column("outlets.legsOf")).containsExactly("L1: 1, 4 · L2: 2, 5 · L3: 3, 6");
-      // 1600 W / (400 V / √3 · 0.98)
-      assertThat(number(book, "loads.amps", 1)).isCloseTo(7.07, within(0.01));
+      // 1600 W / (400 V / √3 · 0.98) = 7.07 A, and more at the voltage that arrives
+      double volts = number(book, "loads.volts", 1);
+      assertThat(volts).isBetween(228.0, 230.9);
+      assertThat(number(book, "loads.amps", 1)).isCloseTo(1600 / 0.98 / volts, within(0.005));
       assertThat(book.column("loads.legUsed")).containsExactly("L2");
     }
   }
@@ -232,9 +234,11 @@ class LightingPowerPlanIT {
   @Test
   void available_is_the_smallest_upstream_less_what_others_take(Office office) throws IOException {
     try (PlanSheet book = quay(office)) {
-      // its existing 12 A are its own: they count in its legs, 63 − 12 − 7.07 A
+      // its existing 12 A are its own: they count in its legs, 63 − 12 − some 7.1 A of the lamp
       assertThat(number(book, "supplies.available", 1)).isEqualTo(63);
-      assertThat(number(book, "supplies.headroom", 1)).isCloseTo(43.93, within(0.01));
+      double lamp = number(book, "loads.amps", 1);
+      assertThat(lamp).isBetween(7.07, 7.15);
+      assertThat(number(book, "supplies.headroom", 1)).isCloseTo(63 - 12 - lamp, within(0.005));
       book.rows("supplies", QUAY, with(BOX, "breaker", 125));
       assertThat(number(book, "supplies.available", 2)).isLessThanOrEqualTo(51);
       assertThat(number(book, "supplies.headroom", 2))
@@ -904,7 +908,8 @@ class LightingPowerPlanIT {
       sound(book);
       // 98 Wh / 50 W = 1.96 h at most: one change a tube in three hours
       assertThat(book.column("batteryLoads.changes")).containsExactly("2.0");
-      assertThat(book.column("batteryChanges.item")).containsExactly("LED tube", "LED tube");
+      assertThat(book.column("batteryChanges.item")).containsOnly("LED tube");
+      assertThat(book.column("batteryChanges.what")).filteredOn("change"::equals).hasSize(2);
       assertThat(number(book, "batteryTypes.uncharged", 1)).isEqualTo(4);
       book.rows("batteryLoads", with(tube, "quantity", 8));
       stops(book, "batteryLoads", 1, "run dry");

@@ -329,7 +329,7 @@ public final class BatteryTravelList implements PlanTemplate {
                 .width("direction", 14)
                 .width("name", 44)
                 .width("notes", 50)
-                .tall(2));
+                .tall(3));
   }
 
   @Override
