@@ -48,7 +48,7 @@ class PlanCarrierIT {
   }
 
   private static PlanDocument sample(Office office, int room, int filled) throws Exception {
-    PlanDocument plan = PlanDocument.of(office, RegisterPlan.MODEL, room, room);
+    PlanDocument plan = PlanDocument.of(office, RegisterPlan.MODEL, room, 2 * room);
     plan.type("project", "asOf", 1, 46_428).type("project", "untested", 1, "goes out");
     plan.type("types", "type", 1, "P1").type("types", "chemistry", 1, "Li-ion");
     List<Map<String, Object>> rows = new ArrayList<>();
