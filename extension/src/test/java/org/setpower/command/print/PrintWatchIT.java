@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.setpower.addin.SharedOffice;
 import org.setpower.addin.TestSheet;
+import org.setpower.command.ShownWindow;
 import org.setpower.office.Office;
 import org.setpower.uno.Uno;
 
@@ -82,7 +83,7 @@ class PrintWatchIT {
       assertThat(lastRow(document)).isEqualTo(fitted);
       assertThat(Uno.as(XModifiable.class, document).isModified()).isFalse();
       dispatch(document, ".uno:ClosePreview");
-      assertThat(Uno.as(XSpreadsheetView.class, view(document))).isNotNull();
+      ShownWindow.until("the sheet", () -> Uno.as(XSpreadsheetView.class, view(document)));
     } finally {
       Office.discard(document);
     }
