@@ -254,14 +254,14 @@ public final class PowerBudget implements PlanTemplate {
                     "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 50)
-                .width("budget", 25)
-                .width("changes", 27)
+                .width("label", 52)
+                .width("budget", 20)
+                .width("changes", 20)
                 .width("ordered", 20)
                 .width("costToDate", 20)
                 .width("toComplete", 20)
                 .width("finalCost", 20)
-                .width("variance", 25)
+                .width("variance", 20)
                 .look("kind", "difference", CellStyle.SUM)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)

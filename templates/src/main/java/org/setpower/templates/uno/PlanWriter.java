@@ -250,6 +250,8 @@ public final class PlanWriter {
       int width = layout.widths(tab).stream().mapToInt(w -> w).sum();
       merge(tab, 0, 1, layout.widths(tab).size());
       UnoAccess.set(range(tab, 0, 1, 1, 1), "IsTextWrapped", true);
+      merge(tab, 0, 2, layout.widths(tab).size());
+      UnoAccess.set(range(tab, 0, 2, 1, 1), "ShrinkToFit", true);
       int lines = 1 + (int) (words.of(tab.lead()).length() / (width * LETTERS_PER_MM));
       height(tab, 1, 120 + lines * LINE);
     }
@@ -462,12 +464,16 @@ public final class PlanWriter {
       }
     }
     if (tab.isPage()) {
+      boolean tall = columns.stream().anyMatch(Column::isReason);
       for (int i = 1; i <= list.rows(); i++) {
         for (Column column : columns) {
           XCellRange cell = merge(tab, column.at(), row + i, column.span());
           UnoAccess.set(cell, "VertJustify", CellVertJustify2.CENTER);
+          if (!tall) { // one line has no room for two
+            UnoAccess.set(cell, "IsTextWrapped", false);
+            UnoAccess.set(cell, "ShrinkToFit", true);
+          }
         }
-        boolean tall = columns.stream().anyMatch(Column::isReason);
         height(tab, row + i, 120 + (tall ? 2 : 1) * LINE);
       }
     } else {

@@ -85,6 +85,25 @@ class PlanWorkbookTest {
         .hasSizeLessThanOrEqualTo(MOST_TABS);
   }
 
+  /** What stands right of a page's last column is on no paper. */
+  @ParameterizedTest
+  @MethodSource("workbooks")
+  void a_page_holds_all_columns_of_its_lists(PlanWorkbook workbook) {
+    PlanLayout layout = new PlanLayout(workbook, MessageCatalog.english());
+    workbook.tabs().stream()
+        .filter(PlanTab::isPage)
+        .forEach(
+            t ->
+                t.parts().stream()
+                    .filter(PlanList.class::isInstance)
+                    .flatMap(p -> layout.columns((PlanList) p).stream())
+                    .forEach(
+                        c ->
+                            assertThat(c.at() + c.span())
+                                .as(t.name() + ": " + c.heading())
+                                .isLessThanOrEqualTo(t.grid())));
+  }
+
   /** Nothing is left out of a paper in silence: more rows than are printed, and a line says so. */
   @ParameterizedTest
   @MethodSource("workbooks")
