@@ -57,6 +57,15 @@ public final class ResultTable<R extends Record> {
     return new ResultTable<>(type, type.getAnnotation(Table.class).rows(), List.of());
   }
 
+  /**
+   * The same.
+   *
+   * @param from what the columns are made of that do not say it themselves
+   */
+  public static <R extends Record> ResultTable<R> of(Class<R> type, List<String> from) {
+    return new ResultTable<>(type, type.getAnnotation(Table.class).rows(), from);
+  }
+
   public String key() {
     return declaration.key();
   }

@@ -13,11 +13,28 @@ import org.setpower.plan.finding.Verdict;
 
 /** What the days on batteries come to. */
 public final class BatteryResults {
-  public static final ResultTable<TypeResult> TYPE_RESULT = ResultTable.of(TypeResult.class);
-  public static final ResultTable<LoadResult> LOAD_RESULT = ResultTable.of(LoadResult.class);
+  /** Loads say what power chargers have, so that batteries depend on the whole plan. */
+  private static final List<String> PLAN =
+      List.of(
+          "project.*",
+          "days.*",
+          "groups.*",
+          "sizes.*",
+          "supplies.*",
+          "outlets.*",
+          "runs.*",
+          "loads.*",
+          "equipment.*",
+          "generators.*",
+          "batteryTypes.*",
+          "batteryLoads.*",
+          "batteryChargers.*");
+
+  public static final ResultTable<TypeResult> TYPE_RESULT = ResultTable.of(TypeResult.class, PLAN);
+  public static final ResultTable<LoadResult> LOAD_RESULT = ResultTable.of(LoadResult.class, PLAN);
   public static final ResultTable<ChargerResult> CHARGER_RESULT =
-      ResultTable.of(ChargerResult.class);
-  public static final ResultTable<ChangeRow> CHANGE_ROW = ResultTable.of(ChangeRow.class);
+      ResultTable.of(ChargerResult.class, PLAN);
+  public static final ResultTable<ChangeRow> CHANGE_ROW = ResultTable.of(ChangeRow.class, PLAN);
 
   private BatteryResults() {}
 
@@ -33,42 +50,14 @@ public final class BatteryResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "What is wrong with the row, and how many are short of the type.")
           List<Finding> reasons,
       @Result(
               key = "fewest",
               heading = "Min. required",
               unit = "pcs",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule =
                   "The most of all days: with these numbers of every type, all full at call, nothing goes dark.")
           Integer fewest,
@@ -76,42 +65,14 @@ public final class BatteryResults {
               key = "uncharged",
               heading = "Min. required, nothing charged",
               unit = "pcs",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "The most of all days without a charger.")
           Integer uncharged,
       @Result(
               key = "shortOf",
               heading = "Short",
               unit = "pcs",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "Min. required less what is there, the most of all days.")
           Integer shortOf) {}
 
@@ -127,21 +88,7 @@ public final class BatteryResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "What is wrong with the row on any day, and what goes dark.")
           List<Finding> reasons,
       @Result(
@@ -149,41 +96,13 @@ public final class BatteryResults {
               heading = "Time on one battery",
               form = NumberForm.ONE_DECIMAL,
               unit = "h",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "At the lowest temperature of the coldest day.")
           Double runtime,
       @Result(
               key = "changes",
               heading = "Battery changes",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "Of the day shown, or the most of a day.")
           Integer changes,
       @Result(
@@ -191,21 +110,7 @@ public final class BatteryResults {
               heading = "Dark",
               form = NumberForm.ONE_DECIMAL,
               unit = "h",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "Hours without a battery, all pieces, of the day shown or the worst.")
           Double dark) {}
 
@@ -221,62 +126,20 @@ public final class BatteryResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "What is wrong with the row on any day.")
           List<Finding> reasons,
       @Result(
               key = "power",
               heading = "Power from the mains",
               unit = "W",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "What its rows of Loads take together, the most of a day.")
           Double power,
       @Result(
               key = "charges",
               heading = "Charges",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "Batteries that it charges on the day shown, or the most of a day.")
           Integer charges) {}
 
@@ -286,162 +149,50 @@ public final class BatteryResults {
       @Result(
               key = "date",
               heading = "Date",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "Of the day shown, or of all days; after midnight that of the morning.")
           LocalDate date,
       @Result(
               key = "by",
               heading = "By",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "By this time.")
           LocalTime by,
       @Result(
               key = "item",
               heading = "Item",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "From Lights on batteries.")
           String item,
       @Result(
               key = "piece",
               heading = "Piece",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "Of several alike.")
           Integer piece,
       @Result(
               key = "what",
               heading = "What",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "Start, change, no battery, on again.")
           Phrase what,
       @Result(
               key = "on",
               heading = "Goes on",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule =
                   "The least charged battery that lasts, else the fullest; where none is left, dark.")
           String on,
       @Result(
               key = "off",
               heading = "Comes off",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "The battery that was on.")
           String off,
       @Result(
               key = "to",
               heading = "Goes to",
-              from = {
-                "project.*",
-                "days.*",
-                "groups.*",
-                "sizes.*",
-                "supplies.*",
-                "outlets.*",
-                "runs.*",
-                "loads.*",
-                "equipment.*",
-                "generators.*",
-                "batteryTypes.*",
-                "batteryLoads.*",
-                "batteryChargers.*"
-              },
+              from = {},
               rule = "The charger that has it back first; shelf if none does.")
           Phrase to) {}
 }
