@@ -254,14 +254,14 @@ public final class PowerBudget implements PlanTemplate {
                     "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 52)
-                .width("budget", 20)
-                .width("changes", 20)
+                .width("label", 45)
+                .width("budget", 22)
+                .width("changes", 23)
                 .width("ordered", 20)
                 .width("costToDate", 20)
                 .width("toComplete", 20)
                 .width("finalCost", 20)
-                .width("variance", 20)
+                .width("variance", 22)
                 .look("kind", "difference", CellStyle.SUM)
                 .look("kind", "subtotal", CellStyle.SUM)
                 .look("kind", "contingency", CellStyle.SUM)
