@@ -2,6 +2,7 @@ package org.setpower.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.star.lang.XComponent;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -50,6 +51,29 @@ class PlanWithoutExtensionIT {
       opened.type("batteries", "condition", 1, "swollen");
       assertThat(opened.shown("batteries", "verdict", 1)).isEqualTo("stop");
       opened.close();
+    }
+  }
+
+  /** The same of the shipped example: every cell that shows a verdict, in rows and in lists. */
+  @Test
+  void no_verdict_of_the_example_is_shown(Office office) throws Exception {
+    XComponent filled = office.open(Path.of("target/sheets/examples/battery-register-example.ods"));
+    Path ods = folder.resolve("register.ods");
+    Path xlsx = folder.resolve("register.xlsx");
+    assertThat(TestSheet.named(filled, "Batteries").shown("A8")).isIn("ok", "check", "stop");
+    office.store(filled, "calc8", ods);
+    office.store(filled, "Calc MS Excel 2007 XML", xlsx);
+    Office.discard(filled);
+    try (Office without = Office.start()) {
+      for (Path file : List.of(ods, xlsx)) {
+        XComponent opened = without.open(file);
+        for (String tab : List.of("Batteries", "Tests", "Actions", "Stocktake list")) {
+          for (Object[] row : TestSheet.named(opened, tab).data("A1:A60")) {
+            assertThat(row[0]).as(file + " " + tab).isNotIn("ok", "check", "stop");
+          }
+        }
+        Office.discard(opened);
+      }
     }
   }
 

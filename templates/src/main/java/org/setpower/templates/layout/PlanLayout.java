@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.ResultColumn;
@@ -545,6 +546,12 @@ public final class PlanLayout {
           PlanNames.home(tops.get(i)),
           "$" + PlanNames.TAB + "." + CellNames.fixed(PlanNames.ANSWER + i, 1));
     }
+    List<String> above = above();
+    for (int i = 0; i < above.size(); i++) {
+      ranges.put(
+          PlanNames.row(above.get(i)),
+          "$" + PlanNames.TAB + "." + CellNames.fixed(PlanNames.ANSWER + i, PlanNames.ROWS));
+    }
     List<PlanList> fitted = fitted();
     for (int i = 0; i < fitted.size(); i++) {
       ranges.put(
@@ -584,6 +591,15 @@ public final class PlanLayout {
       }
     }
     throw new IllegalStateException(path + " stands in no row");
+  }
+
+  /** The names of the cells above rows of tables and lists. */
+  public List<String> above() {
+    return Stream.concat(
+            workbook.parts(PlanTable.class).map(t -> PlanNames.top(t.inputs().key())),
+            workbook.parts(PlanList.class).map(names::top))
+        .distinct()
+        .toList();
   }
 
   /** The name of a cell on each tab, by which a copy of the tab knows that it is one. */

@@ -59,6 +59,9 @@ public final class PlanNames {
    */
   static final String ONE = "CELL(\"ROW\";$" + TAB + ".$A$1)";
 
+  /** Its row with the rows of cells that stand above others. */
+  public static final int ROWS = 3;
+
   /** Its first row in use. */
   public static final int TOP = 4;
 
@@ -221,14 +224,22 @@ public final class PlanNames {
     return "Home_" + top.substring(top.indexOf('_') + 1);
   }
 
+  /** The name of the row, from 1, of a cell that stands above rows. */
+  public static String row(String top) {
+    return "Row_" + top.substring(top.indexOf('_') + 1);
+  }
+
   /** The name of the cell with the last row, from 1, that is printed of the tab of a list. */
   public static String printed(String top) {
     return PRINTED + top.substring(top.indexOf('_') + 1);
   }
 
-  /** The formula of a cell that shows a result in a row below a cell with a name. */
+  /**
+   * The formula of a cell that shows a result in a row below a cell with a name. It is calculated
+   * when a file opens, as the row of that cell is.
+   */
   public String shown(ResultColumn column, String top) {
-    return shownAt(column, "ROW()-CELL(\"ROW\";" + top + ")");
+    return at(column, "ROW()-" + row(top));
   }
 
   /**
@@ -262,14 +273,18 @@ public final class PlanNames {
     return shownAt(column, ONE.replace("$1", "$" + row));
   }
 
+  /** A result; a blank text stays one in an array, and in a comparison. */
   private String shownAt(ResultColumn column, String row) {
-    int place = shown.get(column.table()).indexOf(column.path()) + 1;
-    String cell = "INDEX(Results_" + column.table() + ";" + row + ";" + place + ")";
     boolean number =
         Number.class.isAssignableFrom(column.type())
             || column.type() == LocalDate.class
             || column.type() == LocalTime.class;
-    return number ? cell : cell + "&\"\"";
+    return number ? at(column, row) : at(column, row) + "&\"\"";
+  }
+
+  private String at(ResultColumn column, String row) {
+    int place = shown.get(column.table()).indexOf(column.path()) + 1;
+    return "INDEX(Results_" + column.table() + ";" + row + ";" + place + ")";
   }
 
   /** The tables with one row, whose cells are handed over on the hidden tab. */

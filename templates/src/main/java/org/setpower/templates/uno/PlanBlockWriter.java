@@ -80,6 +80,10 @@ final class PlanBlockWriter {
     for (int i = 0; i < tops.size(); i++) {
       write(PlanNames.ANSWER + i, 1, "=SHEET(" + tops.get(i) + ")");
     }
+    List<String> above = this.layout.above();
+    for (int i = 0; i < above.size(); i++) {
+      write(PlanNames.ANSWER + i, PlanNames.ROWS, "=CELL(\"ROW\";" + above.get(i) + ")");
+    }
     List<PlanList> fitted = this.layout.fitted();
     for (int i = 0; i < fitted.size(); i++) {
       int last = this.layout.lastPrinted(this.layout.place(fitted.get(i)).tab());
