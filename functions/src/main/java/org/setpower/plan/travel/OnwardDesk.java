@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.setpower.flight.Packing;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.travel.rules.FreightRule;
@@ -390,7 +391,7 @@ final class OnwardDesk {
     } else if (FreightRule.edition(day).isEmpty()) {
       findings.add(Finding.of(TravelFinding.FREIGHT_PAST, FreightRule.lastDay()));
     } else if (rest.freight == null) {
-      findings.add(Finding.of(TravelFinding.FREIGHT_NO_RULE, rest.battery.chemistry().word()));
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_RULE, Phrase.of(rest.battery.chemistry().word())));
     } else {
       rule(rest, findings);
     }
@@ -446,7 +447,9 @@ final class OnwardDesk {
     if (rest.freight.isToConfirm()) {
       findings.add(
           Finding.of(
-              TravelFinding.FREIGHT_CONFIRM, rest.freight.instruction(), rest.freight.confirm()));
+              TravelFinding.FREIGHT_CONFIRM,
+              rest.freight.instruction(),
+              Phrase.of(rest.freight.confirm())));
     }
   }
 
@@ -476,7 +479,7 @@ final class OnwardDesk {
 
   private void road(Rest rest, double kilograms, List<Finding> findings) {
     if (rest.road == null) {
-      findings.add(Finding.of(TravelFinding.ROAD_NO_RULE, rest.battery.chemistry().word()));
+      findings.add(Finding.of(TravelFinding.ROAD_NO_RULE, Phrase.of(rest.battery.chemistry().word())));
       return;
     }
     LocalDate day =

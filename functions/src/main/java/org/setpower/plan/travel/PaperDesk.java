@@ -172,8 +172,8 @@ final class PaperDesk {
             : TravelStatement.FLIGHT_ROUTE.of(leg.date(), leg.carrier(), route(leg)));
     notes.add(
         leg.held()
-            ? TravelStatement.RULES.of(leg.edition().name(), leg.edition().validTo())
-            : TravelStatement.EDITION_ENDED.of(leg.shown().name(), leg.shown().validTo()));
+            ? TravelStatement.RULES.of(leg.edition().title(), leg.edition().validTo())
+            : TravelStatement.EDITION_ENDED.of(leg.shown().title(), leg.shown().validTo()));
     if (leg.isWritten()) {
       List<Object> written = new ArrayList<>(leg.written());
       written.add(leg.typed().writtenReference());
@@ -302,6 +302,7 @@ final class PaperDesk {
               known(line.battery().wattHours()),
               line.pieces(),
               line.bag(),
+              TravelPapers.Words.BOX,
               notes(line)));
       behind.add(Behind.of(List.of(line)));
     }
@@ -359,7 +360,7 @@ final class PaperDesk {
   }
 
   private static TravelPapers.CardRow card(Trip.Person person, List<Finding> notes) {
-    return new TravelPapers.CardRow(person.name(), null, null, null, null, null, null, notes);
+    return new TravelPapers.CardRow(person.name(), null, null, null, null, null, null, null, notes);
   }
 
   /** Pieces and Wh of one, as they can be read without the heads of columns. */
@@ -367,49 +368,6 @@ final class PaperDesk {
     return Double.isNaN(battery.wattHours())
         ? Phrase.of(TravelPapers.Words.PIECES, pieces)
         : Phrase.of(TravelPapers.Words.PIECES_OF, pieces, battery.wattHours());
-  }
-
-  /** What is packed with whom, and what goes another way. */
-  List<TravelPapers.PackRow> pack() {
-    List<TravelPapers.PackRow> rows = new ArrayList<>();
-    byTraveller()
-        .forEach(
-            l ->
-                rows.add(
-                    new TravelPapers.PackRow(
-                        Phrase.of(TravelPapers.Words.NAME, l.person().name()),
-                        l.battery().name(),
-                        amount(l.battery(), l.pieces()),
-                        l.bag(),
-                        null,
-                        TravelPapers.Words.BOX)));
-    packed()
-        .forEach(
-            r ->
-                rows.add(
-                    new TravelPapers.PackRow(
-                        Phrase.of(r.way().word()),
-                        r.battery().name(),
-                        amount(r.battery(), r.pieces()),
-                        null,
-                        r.chargeOfAll() == null ? r.discharge() : null,
-                        TravelPapers.Words.BOX)));
-    return rows;
-  }
-
-  /** What the rows of the packing list are made of. */
-  List<Behind> behindPack() {
-    return Stream.concat(
-            byTraveller().stream().map(l -> Behind.of(List.of(l))),
-            packed().map(r -> Behind.of(r.battery(), trip)))
-        .toList();
-  }
-
-  /** What goes out and nobody carries, by its way. */
-  private Stream<OnwardDesk.Rest> packed() {
-    return onward.gate().paper(r -> true).fit().stream()
-        .map(Gate.Judged::item)
-        .sorted(Comparator.comparing(OnwardDesk.Rest::way).thenComparing(r -> r.battery().id()));
   }
 
   /** The row above the flights of a traveller: whose card it is, and what is one's own. */
@@ -591,6 +549,7 @@ final class PaperDesk {
         null,
         null,
         null,
+        null,
         note == null ? List.of() : List.of(note));
   }
 
@@ -600,20 +559,26 @@ final class PaperDesk {
     List<Finding> notes = new ArrayList<>();
     if (ruled && r.freight().isToConfirm()) {
       notes.add(
-          TravelStatement.FREIGHT_CONFIRM.of(r.freight().instruction(), r.freight().confirm()));
+          TravelStatement.FREIGHT_CONFIRM.of(
+              r.freight().instruction(), Phrase.of(r.freight().confirm())));
     } else if (!ruled) {
-      notes.add(TravelStatement.FREIGHT_CONFIRM.of("SP A123, A199", "all of it"));
+      notes.add(
+          TravelStatement.FREIGHT_CONFIRM.of(
+              "SP A123, A199", Phrase.of(TravelPapers.Words.ALL)));
     }
     return new TravelPapers.FreightRow(
         r.direction(),
         b.name(),
         r.pieces(),
+        TravelPapers.Words.BOX,
         known(b.wattHours()),
         r.way(),
         ruled ? r.freight().un() : "",
         ruled ? r.freight().name() : "",
         ruled ? r.freight().hazard() : "",
-        ruled ? r.freight().instruction() : "not restricted (SP A123, A199)",
+        ruled
+            ? Phrase.of(TravelPapers.Words.NAME, r.freight().instruction())
+            : Phrase.of(TravelPapers.Words.UNRESTRICTED),
         ruled ? r.freight().section() : "",
         r.kilograms(),
         r.packages(),
@@ -621,10 +586,15 @@ final class PaperDesk {
         ruled ? known(r.freight().charge()) : null,
         ruled && r.freight().bindsAt(b.wattHours()),
         r.chargeOfAll(),
-        ruled ? r.freight().packaging() : "",
-        ruled ? r.freight().marks() : "",
-        ruled ? r.freight().labels() : "",
+        ruled ? words(r.freight().packaging()) : null,
+        ruled ? words(r.freight().marks()) : null,
+        ruled ? words(r.freight().labels()) : null,
         notes);
+  }
+
+  /** Words of a rule, in the reader's language; null for none. */
+  private static Phrase words(String english) {
+    return english.isEmpty() ? null : Phrase.of(english);
   }
 
   List<TravelPapers.RoadRow> road() {
@@ -640,7 +610,7 @@ final class PaperDesk {
   private static TravelPapers.RoadRow roadHead(
       TravelPapers.Direction direction, String way, Finding note) {
     return new TravelPapers.RoadRow(
-        direction, way, null, null, null, null, null, null, null, null, null, List.of(note));
+        direction, way, null, null, null, null, null, null, null, null, null, null, List.of(note));
   }
 
   private static TravelPapers.RoadRow road(OnwardDesk.Rest r) {
@@ -663,12 +633,13 @@ final class PaperDesk {
         r.direction(),
         b.name(),
         r.pieces(),
+        TravelPapers.Words.BOX,
         known(b.wattHours()),
         un,
         name,
         full ? r.road().hazard() : "",
         full ? r.road().tunnel() : "",
-        r.isSmallByRoad() ? r.road().provision() : "",
+        r.isSmallByRoad() ? words(r.road().provision()) : null,
         r.kilograms(),
         r.points(),
         notes);

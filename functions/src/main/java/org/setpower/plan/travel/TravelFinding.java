@@ -28,6 +28,12 @@ public enum TravelFinding implements FindingKey {
   TRAVELLER_TWICE("traveller.twice", Severity.STOP),
   /** Arguments: flight, its From. */
   TRAVELLER_BROKEN("traveller.broken", Severity.CHECK),
+  /** Arguments: flight, its date, the flight named before it, that one's date. */
+  TRAVELLER_ORDER("traveller.order", Severity.CHECK),
+  /** Arguments: flight, its date, its From, where the trip begins. */
+  TRAVELLER_START("traveller.start", Severity.CHECK),
+  /** Arguments: the first flight by date, its date. */
+  ORDER_UNKNOWN("orderUnknown", Severity.CHECK),
   /** Arguments: flights, pieces, these by battery. */
   TRAVELLER_NO_RETURN("traveller.noReturn", Severity.CHECK),
   /** Arguments: pieces. */

@@ -12,6 +12,9 @@ import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.travel.rules.CabinEdition;
+import org.setpower.plan.travel.rules.FreightRule;
+import org.setpower.plan.travel.rules.RoadRule;
 
 /** What the papers hold. Only lines that pass the gate are on them. */
 public final class TravelPapers {
@@ -23,7 +26,6 @@ public final class TravelPapers {
   static final ResultTable<RoadRow> ROAD = ResultTable.of(RoadRow.class, TravelResults.LIST);
   static final ResultTable<QuestionRow> QUESTIONS =
       ResultTable.of(QuestionRow.class, TravelResults.LIST);
-  static final ResultTable<PackRow> PACK = ResultTable.of(PackRow.class, TravelResults.LIST);
   static final ResultTable<PaperRow> PAPERS = ResultTable.of(PaperRow.class, TravelResults.LIST);
 
   private TravelPapers() {}
@@ -47,9 +49,17 @@ public final class TravelPapers {
 
   /** Words on the papers of the travel list that are no sentences. */
   static final class Words {
+    /** A name or number that is the same in every language. */
     static final String NAME = "{0}";
+
     static final String PIECES = "{0,number,0} pcs";
     static final String PIECES_OF = "{0,number,0} × {1,number,0.##} Wh";
+
+    /** In place of a packing instruction: dry batteries with covered terminals. */
+    static final String UNRESTRICTED = "not restricted (SP A123, A199)";
+
+    /** What is to confirm of such. */
+    static final String ALL = "all of it";
 
     /** To tick by hand. */
     static final String BOX = "☐";
@@ -58,8 +68,11 @@ public final class TravelPapers {
 
     /** All that is translated. */
     static List<String> patterns() {
-      return Stream.concat(
-              Stream.of(NAME, PIECES, PIECES_OF),
+      return Stream.of(
+              Stream.of(NAME, PIECES, PIECES_OF, UNRESTRICTED, ALL),
+              FreightRule.all().stream().flatMap(FreightRule::words),
+              RoadRule.all().stream().map(RoadRule::provision),
+              CabinEdition.all().stream().filter(CabinEdition::read).map(CabinEdition::name),
               Stream.of(
                       CarriageMode.values(),
                       Bag.values(),
@@ -68,6 +81,8 @@ public final class TravelPapers {
                       TravelChemistry.values())
                   .flatMap(Arrays::stream)
                   .map(TextEnum::word))
+          .flatMap(s -> s)
+          .filter(s -> !s.isEmpty())
           .distinct()
           .toList();
     }
@@ -197,6 +212,12 @@ public final class TravelPapers {
               rule = "Cabin or hold.")
           Bag bag,
       @Result(
+              key = "packed",
+              heading = "Packed",
+              from = {},
+              rule = "To tick by hand.")
+          String packed,
+      @Result(
               key = "notes",
               heading = "Notes",
               from = {},
@@ -227,6 +248,12 @@ public final class TravelPapers {
               from = {},
               rule = "As on the rest.")
           Integer pieces,
+      @Result(
+              key = "packed",
+              heading = "Packed",
+              from = {},
+              rule = "To tick by hand.")
+          String packed,
       @Result(
               key = "energy",
               heading = "Energy of one",
@@ -265,7 +292,7 @@ public final class TravelPapers {
               heading = "Packing instruction",
               from = {},
               rule = "Of the rule.")
-          String instruction,
+          Phrase instruction,
       @Result(
               key = "section",
               heading = "Section",
@@ -319,19 +346,19 @@ public final class TravelPapers {
               heading = "Packaging",
               from = {},
               rule = "Of the rule.")
-          String packaging,
+          Phrase packaging,
       @Result(
               key = "marks",
               heading = "Marks",
               from = {},
               rule = "On each package.")
-          String marks,
+          Phrase marks,
       @Result(
               key = "labels",
               heading = "Labels",
               from = {},
               rule = "On each package.")
-          String labels,
+          Phrase labels,
       @Result(
               key = "notes",
               heading = "Notes",
@@ -362,6 +389,12 @@ public final class TravelPapers {
               from = {},
               rule = "As on the rest.")
           Integer pieces,
+      @Result(
+              key = "packed",
+              heading = "Packed",
+              from = {},
+              rule = "To tick by hand.")
+          String packed,
       @Result(
               key = "energy",
               heading = "Energy of one",
@@ -400,7 +433,7 @@ public final class TravelPapers {
               heading = "Special provision",
               from = {},
               rule = "SP 188 for small batteries of small cells.")
-          String provision,
+          Phrase provision,
       @Result(
               key = "weight",
               heading = "Net weight",
@@ -421,49 +454,6 @@ public final class TravelPapers {
               from = {},
               rule = "Parts of the rule that are from memory.")
           List<Finding> notes) {}
-
-  /** What goes into which bag or box. */
-  @Table(key = "packingList", heading = "Packing list", rows = 240)
-  public record PackRow(
-      @Result(
-              key = "bearer",
-              heading = "Traveller or way",
-              from = {},
-              rule = "Who carries, or which way it goes.")
-          Phrase bearer,
-      @Result(
-              key = "battery",
-              heading = "Battery",
-              from = {},
-              rule = "What is packed.")
-          String battery,
-      @Result(
-              key = "amount",
-              heading = "Amount",
-              from = {},
-              rule = "Pieces, and Wh of one where they are known.")
-          Phrase amount,
-      @Result(
-              key = "bag",
-              heading = "Bag",
-              translated = true,
-              from = {},
-              rule = "As decided; cabin in a proposal.")
-          Bag bag,
-      @Result(
-              key = "discharge",
-              heading = "Discharge each by",
-              form = NumberForm.ONE_DECIMAL,
-              unit = "Wh",
-              from = {},
-              rule = "Wh to take out of each for freight.")
-          Double discharge,
-      @Result(
-              key = "packed",
-              heading = "Packed",
-              from = {},
-              rule = "To tick by hand.")
-          String packed) {}
 
   /** What to ask a carrier in writing. */
   @Table(key = "questions", heading = "Questions to carriers", rows = 12)

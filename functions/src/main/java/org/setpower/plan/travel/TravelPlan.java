@@ -19,6 +19,7 @@ import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultRows;
@@ -100,7 +101,7 @@ public final class TravelPlan {
     List<Finding> findings = new ArrayList<>();
     FlightClass strictest = carriage.strictest(battery);
     if (strictest == FlightClass.CARGO_ONLY && !battery.isUnknown()) {
-      String way = OnwardDesk.way(battery, trip.project).word();
+      Phrase way = Phrase.of(OnwardDesk.way(battery, trip.project).word());
       double most =
           trip.legs.stream().mapToDouble(l -> l.edition().largeWattHours()).min().orElse(0);
       boolean ion =
@@ -240,7 +241,6 @@ public final class TravelPlan {
         new ResultRows<>(TravelPapers.FREIGHT, desk.freight()),
         new ResultRows<>(TravelPapers.ROAD, desk.road()),
         new ResultRows<>(TravelPapers.QUESTIONS, new QuestionDesk(trip, answers, batteries).rows()),
-        new ResultRows<>(TravelPapers.PACK, desk.pack()),
         new ResultRows<>(TravelPapers.PAPERS, desk.papers()));
   }
 
@@ -569,7 +569,6 @@ public final class TravelPlan {
       }
       case "checkin" -> desk.checkIn(rows);
       case "cards" -> desk.cards(rows);
-      case "packingList" -> rows.addAll(desk.behindPack());
       case "freight" -> rows.addAll(desk.behindRest(true));
       case "road" -> rows.addAll(desk.behindRest(false));
       default -> {
@@ -630,7 +629,6 @@ public final class TravelPlan {
           TravelPapers.FREIGHT,
           TravelPapers.ROAD,
           TravelPapers.QUESTIONS,
-          TravelPapers.PACK,
           TravelPapers.PAPERS);
     }
 
