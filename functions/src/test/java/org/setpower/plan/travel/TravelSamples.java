@@ -345,6 +345,7 @@ final class TravelSamples {
     trip.row("flights", "flight", "SA 102", "date", day("2026-06-01"), "carrier", "Salt Air");
     trip.set("flights", 2, "from", "Coast", "to", "Home").set("project", 1, "begins", "Home");
     trip.row("travellers", "traveller", "sound", "flights", "SA 101; SA 102");
+    add(trip, "AA", "", 8, "chemistry", "NiMH");
     return add(trip, "P98", 98, 4, "terminals", "yes");
   }
 
