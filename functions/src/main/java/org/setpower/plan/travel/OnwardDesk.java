@@ -18,6 +18,9 @@ import org.setpower.plan.travel.rules.RoadRule;
 /** The batteries that nobody carries: by air freight, by road, or not at all. */
 final class OnwardDesk {
   private static final double SMALL_BATTERY = 100;
+  /** A state of charge below this is a share that was typed without its sign. */
+  private static final double LEAST_CHARGE = 0.05;
+
   private static final double SMALL_CELL = 20;
 
   /** Share of a charger's watts that gets into batteries; common practice. */
@@ -262,7 +265,7 @@ final class OnwardDesk {
 
   /** The last day to hand over; null where it cannot be worked out. */
   LocalDate handOverBy() {
-    if (trip.project.needed() == null || trip.project.transit() == null || toCharge() == 0) {
+    if (trip.project.needed() == null || trip.project.transit() == null || away() == 0) {
       return null;
     }
     double hours = chargeHours() == null ? 0 : chargeHours();
@@ -412,6 +415,9 @@ final class OnwardDesk {
     }
     Double charge = rest.charge();
     double limit = rest.freight.charge();
+    if (charge != null && Facts.dustless(charge) < LEAST_CHARGE) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_CHARGE_LOW, charge, LEAST_CHARGE));
+    }
     if (rest.freight.bindsAt(rest.battery.wattHours())) {
       if (charge == null) {
         findings.add(

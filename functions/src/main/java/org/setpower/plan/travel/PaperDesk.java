@@ -93,8 +93,9 @@ final class PaperDesk {
         } else {
           separate(rows, behind);
         }
-        boolean later = before != null && carrier(before) != carrier(leg);
-        for (TravelPapers.CheckInRow head : heads(leg, later)) {
+        boolean first = before == null;
+        boolean page = first || carrier(before) != carrier(leg);
+        for (TravelPapers.CheckInRow head : heads(leg, page, !first)) {
           rows.add(head);
           behind.add(Behind.of(List.of(), leg));
         }
@@ -126,16 +127,25 @@ final class PaperDesk {
   /**
    * The rows above the types of a flight.
    *
-   * @param later whether it begins a page after the first, which has not the head of the sheet
+   * @param page whether it begins the page of its carrier
+   * @param later whether this is not the first page, which has the head of the sheet
    */
-  private List<TravelPapers.CheckInRow> heads(Trip.Leg leg, boolean later) {
+  private List<TravelPapers.CheckInRow> heads(Trip.Leg leg, boolean page, boolean later) {
     List<TravelPapers.CheckInRow> rows = new ArrayList<>();
-    if (later && !alone().isEmpty()) {
-      rows.add(head(leg, null, alone()));
+    if (page) {
+      List<Finding> notes = new ArrayList<>();
+      notes.add(TravelStatement.DESK.of(leg.carrier()));
+      if (later) {
+        notes.addAll(alone());
+        notes.add(TravelStatement.CABIN_ONLY.of());
+        notes.add(TravelStatement.HOT_GROUND.of());
+        notes.add(TravelStatement.DAMAGED.of());
+      }
+      rows.add(head(leg, null, notes));
     }
     rows.add(head(leg, null, flight(leg)));
     List<Finding> together = new ArrayList<>();
-    together.add(new Finding(TravelStatement.TOGETHER, List.copyOf(leg.used())));
+    together.add(TravelStatement.TOGETHER.of(together(leg)));
     if (leg.devices() != CabinEdition.NONE) {
       together.add(TravelStatement.TOGETHER_DEVICES.of(leg.devices()));
     }
@@ -144,7 +154,6 @@ final class PaperDesk {
         .map(Carriage.Line::person)
         .filter(p -> p.legs().contains(leg))
         .distinct()
-        .filter(p -> p.ownSpares() + p.ownBanks() > 0)
         .sorted(Comparator.comparing(Trip.Person::id))
         .forEach(
             p ->
@@ -154,8 +163,20 @@ final class PaperDesk {
                         p.name(),
                         List.of(
                             TravelStatement.COUNTED_OWN.of(
-                                spares(p, leg), large(p, leg), banks(p))))));
+                                spares(p, leg), large(p, leg), banks(p), devices(p))))));
     return rows;
+  }
+
+  /** What a person may take on a flight; over the small limit what its carrier has answered. */
+  private Object[] together(Trip.Leg leg) {
+    Object[] most = leg.used().toArray();
+    carried().stream()
+        .filter(l -> l.person().legs().contains(leg))
+        .filter(l -> PersonLimits.isLarge(l.battery(), leg.edition()))
+        .map(l -> carriage.large(l.person(), leg))
+        .max(Comparator.naturalOrder())
+        .ifPresent(answered -> most[1] = Integer.toString(answered));
+    return most;
   }
 
   private static TravelPapers.CheckInRow head(Trip.Leg leg, String traveller, List<Finding> notes) {
@@ -308,8 +329,32 @@ final class PaperDesk {
     }
     if (before != null) {
       cautions(before, rows, behind);
+      held(rows, behind);
     }
     return rows;
+  }
+
+  /** For who packs by habit: what is held back is on no card, and how many there are is said. */
+  private void held(List<TravelPapers.CardRow> rows, List<Behind> behind) {
+    int all = batteries.all().stream().mapToInt(b -> b.item().quantity()).sum();
+    int carried = carried().stream().mapToInt(Carriage.Line::pieces).sum();
+    int left = onward.gate().paper(r -> true).fit().stream().mapToInt(r -> r.item().pieces()).sum();
+    if (all > carried + left) {
+      separate(rows, behind);
+      separate(rows, behind);
+      rows.add(
+          new TravelPapers.CardRow(
+              null,
+              null,
+              null,
+              null,
+              null,
+              null,
+              null,
+              null,
+              List.of(TravelStatement.HELD.of(all - carried - left))));
+      behind.add(null);
+    }
   }
 
   /** The last row of a card. */
@@ -416,6 +461,10 @@ final class PaperDesk {
     return person.ownBanks() + pieces(person, Facts::isBank);
   }
 
+  private int devices(Trip.Person person) {
+    return person.ownDevices() + pieces(person, b -> b.carried() == CarriageMode.IN_EQUIPMENT);
+  }
+
   private int pieces(Trip.Person person, Predicate<Facts> counts) {
     return carried().stream()
         .filter(l -> l.person().row() == person.row() && counts.test(l.battery()))
@@ -499,6 +548,8 @@ final class PaperDesk {
     if (byHand == TravelStatement.GROSS && !out) { // a page without the head of the sheet
       notes.add(TravelStatement.FREIGHT_DATA.of());
       notes.addAll(alone());
+      notes.add(TravelStatement.HOT_GROUND.of());
+      notes.add(TravelStatement.DAMAGED.of());
     }
     return notes;
   }
@@ -622,6 +673,9 @@ final class PaperDesk {
       notes.add(TravelStatement.ROAD_CONFIRM.of());
     } else if (full && !r.road().tunnel().isEmpty()) {
       notes.add(TravelStatement.TUNNEL_CONFIRM.of());
+    }
+    if (r.isSmallByRoad() && r.road().hasPoints()) {
+      notes.add(TravelStatement.SP188.of());
     }
     String un = "";
     String name = "";

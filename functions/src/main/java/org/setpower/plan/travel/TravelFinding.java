@@ -73,6 +73,8 @@ public enum TravelFinding implements FindingKey {
   ANSWER_ENERGY("answer.energy", Severity.CHECK),
   /** Arguments: day of the answer. */
   ANSWER_LATE("answer.late", Severity.STOP),
+  /** Arguments: Wh of the answer, Wh of the type, the limit between them. */
+  ANSWER_ACROSS("answer.across", Severity.CHECK),
   ANSWER_UNDATED("answer.undated", Severity.CHECK),
   /** Arguments: day of the answer. */
   ANSWER_OLD("answer.old", Severity.CHECK),
@@ -110,6 +112,7 @@ public enum TravelFinding implements FindingKey {
   NO_VOLTS("noVolts", Severity.STOP),
   SPILLABLE("spillable", Severity.STOP),
   OUTPUTS("outputs", Severity.CHECK),
+  NAMED_BANK("namedBank", Severity.CHECK),
   TERMINALS_OPEN("terminals", Severity.STOP),
   TERMINALS_BLANK("terminalsBlank", Severity.CHECK),
   UN383_NO("un383.no", Severity.STOP),
@@ -173,6 +176,8 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: chemistry. */
   FREIGHT_NO_RULE("freight.noRule", Severity.STOP),
   FREIGHT_PASSENGER("freight.passenger", Severity.STOP),
+  /** Arguments: state of charge, least that is believed. */
+  FREIGHT_CHARGE_LOW("freight.chargeLow", Severity.STOP),
   /** Arguments: state of charge, max., Wh to take out of each. */
   FREIGHT_CHARGE("freight.charge", Severity.STOP),
   /** Arguments: pieces stated, pieces shipped, state of charge, pieces left, Wh out of each. */
@@ -205,6 +210,8 @@ public enum TravelFinding implements FindingKey {
   HANDED_OVER_LATE("handedOverLate", Severity.CHECK),
   /** Arguments: handed over on, date of issue. */
   HAND_OVER_BEFORE("handOverBefore", Severity.CHECK),
+  /** Arguments: handed over on, day of the last flight. */
+  HAND_OVER_AFTER("handOverAfter", Severity.CHECK),
   /** Arguments: hand over by, date of issue. */
   HAND_OVER_PASSED("handOverPassed", Severity.CHECK),
   /** Arguments: kg, max. kg. */

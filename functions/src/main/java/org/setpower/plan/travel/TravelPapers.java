@@ -445,6 +445,7 @@ public final class TravelPapers {
       @Result(
               key = "points",
               heading = "Points",
+              form = NumberForm.ONE_DECIMAL,
               from = {},
               rule = "Under ADR 1.1.3.6; none under SP 188.")
           Double points,

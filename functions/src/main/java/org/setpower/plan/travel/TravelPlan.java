@@ -146,6 +146,10 @@ public final class TravelPlan {
     if (goes && handOver != null && issued != null && handOver.isBefore(issued)) {
       whole.add(Finding.of(TravelFinding.HAND_OVER_BEFORE, handOver, issued));
     }
+    LocalDate last = trip.lastOfMore();
+    if (goes && handOver != null && last != null && handOver.isAfter(last)) {
+      whole.add(Finding.of(TravelFinding.HAND_OVER_AFTER, handOver, last));
+    }
     if (by != null && trip.project.handOver() != null && trip.project.handOver().isAfter(by)) {
       whole.add(Finding.of(TravelFinding.HANDED_OVER_LATE, trip.project.handOver(), by));
     } else if (by != null && issued != null && by.isBefore(issued)) {

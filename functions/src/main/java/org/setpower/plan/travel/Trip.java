@@ -385,6 +385,13 @@ final class Trip {
     }
   }
 
+  /** The day of the last flight, where flights are on more than one day; null for none. */
+  LocalDate lastOfMore() {
+    List<LocalDate> days =
+        legs.stream().map(Leg::date).filter(d -> d != null).distinct().sorted().toList();
+    return days.size() < 2 ? null : days.get(days.size() - 1);
+  }
+
   /** The place of a flight in the order of the trip. */
   int order(Leg leg) {
     return order.get(leg.row);

@@ -78,6 +78,61 @@ class TravelPagesTest {
     assertThat(ENGLISH.phrase(rows.get(3).amount(), Locale.ENGLISH)).isEqualTo("4 × 98 Wh");
   }
 
+  /** The desk reads whose page it is, and a line for each traveller with devices among it. */
+  @Test
+  void a_desk_reads_whose_page_it_is_and_what_each_traveller_has() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 4, "terminals", "yes");
+    trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
+    trip.row("travellers", "traveller", "sound", "ownDevices", 3);
+    decide(decide(trip, "P98", "gaffer", 2), "P98", "sound", 2);
+    List<TravelPapers.CheckInRow> rows =
+        trip.calculate().rows(TravelPapers.CHECK_IN).stream().filter(Objects::nonNull).toList();
+    List<String> notes = rows.stream().map(r -> said(r.notes())).toList();
+    assertThat(notes.get(0)).isEqualTo("Check-in desk of Salt Air.");
+    assertThat(notes)
+        .anyMatch(
+            n ->
+                n.startsWith("Check-in desk of Quay Air.")
+                    && n.contains("in the cabin only")
+                    && n.contains("Call the fire service"));
+    assertThat(rows)
+        .filteredOn(r -> r.type() == null && r.travellers() != null)
+        .extracting(r -> r.flight() + " " + r.travellers() + " " + said(r.notes()))
+        .contains(
+            "SA 101 gaffer Spares 2, over 100 Wh 0, power banks 0, in equipment 0, own ones among"
+                + " them.",
+            "QB 20 sound Spares 2, over 100 Wh 0, power banks 0, in equipment 3, own ones among"
+                + " them.");
+  }
+
+  /** Rules 2, answered 1: one figure on the page, the one that binds. */
+  @Test
+  void a_desk_reads_the_answer_not_the_rule_above_it() {
+    Ranges trip = add(flight(TODAY), "P150", 150, 1, "terminals", "yes");
+    TravelSamples.answer(trip, "P150", 150, 1);
+    assertThat(
+            trip.calculate().rows(TravelPapers.CHECK_IN).stream()
+                .filter(Objects::nonNull)
+                .map(r -> said(r.notes())))
+        .anyMatch(n -> n.contains("over 100 Wh 1;"))
+        .noneMatch(n -> n.contains("over 100 Wh 2;"));
+  }
+
+  /** Who packs by habit reads how many are held back; no paper names them. */
+  @Test
+  void cards_say_how_many_are_held_back() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 2);
+    add(trip, "swell", 98, 14, "condition", "swollen");
+    List<TravelPapers.CardRow> rows = trip.calculate().rows(TravelPapers.CARDS);
+    TravelPapers.CardRow last = rows.get(rows.size() - 1);
+    assertThat(said(last.notes())).contains("Held back", "14 pcs", "Do not pack");
+    assertThat(rows.subList(rows.size() - 3, rows.size() - 1)).containsOnlyNulls();
+    trip.set("batteries", 2, "condition", "fine");
+    assertThat(trip.calculate().rows(TravelPapers.CARDS))
+        .filteredOn(Objects::nonNull)
+        .noneMatch(r -> said(r.notes()).contains("Held back"));
+  }
+
   private static Ranges freight() {
     Ranges trip = add(flight(TODAY), "P294", 294, 2, "kilograms", 2.1, "by", "cargo aircraft");
     trip.set("batteries", 1, "charge", 0.3, "chargePieces", 2, "backCharge", 0.3, "backPieces", 2);
@@ -109,6 +164,7 @@ class TravelPagesTest {
     assertThat(keys(rows.get(0).notes())).containsExactly(TravelStatement.TUNNEL_CONFIRM);
     assertThat(rows.get(1).hazard() + rows.get(1).tunnel()).isEmpty();
     assertThat(rows.get(1).provision().pattern()).isEqualTo("SP 188");
+    assertThat(said(rows.get(1).notes())).contains("Battery mark", "30 kg");
     trip.set("project", 1, "roadRules", "US", "transport", "note 4");
     assertThat(TravelSamples.road(trip.calculate()).get(0).tunnel()).isEmpty();
   }
@@ -239,16 +295,16 @@ class TravelPagesTest {
       Set.of(
           "ok", "stop", "check", "wh", "kg", "ah", "usb", "un", "pi", "ia", "ib", "ii", "sp", "cfr",
           "adr", "icao", "iata", "dgr", "us", "li", "ion", "technical", "instructions", "addendum", "faa",
-          "packsafe");
+          "packsafe", "nimh");
 
   /** Words of both languages. */
   private static final Map<String, Set<String>> ALIKE =
       Map.of(
           "de",
-          words("in jan feb apr person max revision lithium hand rest so text"),
+          words("in jan feb apr person max revision lithium hand rest so text name nickel"),
           "fr",
           words(
-              "batteries contact date second copies max lithium cargo net charge points questions"
+              "batteries contact date dates nickel second copies max lithium cargo net charge points questions"
                   + " sodium transport type production code tunnel rail"),
           "es",
           words("may jun feb metal no"));

@@ -30,9 +30,10 @@ public final class BatteryTravelList implements PlanTemplate {
         flights(),
         PlanTab.of(
                 "Batteries",
-                "One row for each type, or for each serial: a list can be pasted. Weight, UN 38.3"
-                    + " and state of charge count for what does not fly as baggage. Goes by sends"
-                    + " a battery by road or freight on purpose: no traveller carries it.")
+                "One row for each type, or for each serial. Weight, UN 38.3 and state of charge count"
+                    + " for what does not fly as baggage. Goes by sends a battery by road or"
+                    + " freight on purpose. The + above the columns shows user, outputs, V, Ah,"
+                    + " cells.")
             .with(
                 book.table("batteries")
                     .optional("type", "backPieces")
@@ -243,7 +244,8 @@ public final class BatteryTravelList implements PlanTemplate {
         .with(
             book.list("cards", "traveller", "battery", "amount", "carried", "bag", "packed", "notes")
                 .width("packed", 16)
-                .width("traveller", 40)
+                .width("traveller", 34)
+                .width("battery", 36)
                 .width("amount", 26)
                 .width("carried", 24)
                 .width("bag", 18)
