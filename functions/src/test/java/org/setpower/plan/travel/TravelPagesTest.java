@@ -105,6 +105,20 @@ class TravelPagesTest {
                 + " them.");
   }
 
+  /** Also an answer that no rule asks for is quoted, with traveller, reference and day. */
+  @Test
+  void a_desk_reads_the_day_of_issue_the_contact_and_answers_up_to_100_wh() {
+    Ranges trip = TravelSamples.answer(add(flight(TODAY), "P98", 98, 2), "P98", 98, 2);
+    PlanResult result = trip.calculate();
+    TravelPapers.PaperRow head = result.rows(TravelPapers.PAPERS).get(0);
+    assertThat(head.issued()).isEqualTo("2026-05-22");
+    assertThat(said(head.notes())).contains("Emergency contact: unit desk, +00 000");
+    assertThat(TravelSamples.types(result))
+        .singleElement()
+        .matches(r -> r.travellers().equals("gaffer 2"))
+        .matches(r -> said(r.notes()).contains("2 a person; mail 17, 21 May 2026"));
+  }
+
   /** Rules 2, answered 1: one figure on the page, the one that binds. */
   @Test
   void a_desk_reads_the_answer_not_the_rule_above_it() {
