@@ -316,6 +316,8 @@ record Facts(
     }
     if (condition == Condition.RECALLED) {
       findings.add(Finding.of(TravelFinding.RECALLED));
+    } else if (condition == Condition.LOST) {
+      findings.add(Finding.of(TravelFinding.LOST));
     } else {
       findings.add(
           Finding.of(

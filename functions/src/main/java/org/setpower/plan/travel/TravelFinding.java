@@ -85,6 +85,7 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: condition. */
   DAMAGED("damaged", Severity.DANGER),
   RECALLED("recalled", Severity.DANGER),
+  LOST("lost", Severity.STOP),
   /** Arguments: condition. */
   SERVICE("service", Severity.STOP),
   /** Arguments: state in the register. */

@@ -99,10 +99,8 @@ class TravelPagesTest {
         .filteredOn(r -> r.type() == null && r.travellers() != null)
         .extracting(r -> r.flight() + " " + r.travellers() + " " + said(r.notes()))
         .contains(
-            "SA 101 gaffer Spares 2, over 100 Wh 0, power banks 0, in equipment 0, own ones among"
-                + " them.",
-            "QB 20 sound Spares 2, over 100 Wh 0, power banks 0, in equipment 3, own ones among"
-                + " them.");
+            "SA 101 gaffer Spares 2, over 100 Wh 0, power banks 0, in equipment 0, with own ones.",
+            "QB 20 sound Spares 2, over 100 Wh 0, power banks 0, in equipment 3, with own ones.");
   }
 
   /** Also an answer that no rule asks for is quoted, with traveller, reference and day. */

@@ -118,6 +118,16 @@ class TravelRulesTest {
         .noneMatch(f -> f.key() == TravelFinding.NAMED_BANK);
   }
 
+  @Test
+  void a_lost_battery_stops_and_is_sent_nowhere() {
+    Ranges trip = add(flight("2026-06-01"), "P98", 98, 2, "condition", "lost");
+    assertThat(trip.calculate().rows(TravelResults.BATTERIES).get(0).reasons())
+        .extracting(f -> f.key().key())
+        .contains("travel.lost")
+        .doesNotContain("travel.service");
+    assertNothingCarried(trip);
+  }
+
   /** 95 typed for 150 while the carrier has answered for 150 Wh: one of the two is wrong. */
   @ParameterizedTest
   @CsvSource({"95,150,true", "100,100.5,true", "98,100,false", "105,150,false"})

@@ -349,6 +349,7 @@ final class TravelSamples {
     add(trip, "Power bank", 74, 1).set("project", 1, "handOver", day("2026-06-20"));
     add(trip, "P294", 294, 1, "by", "cargo aircraft", "charge", 0.006, "kilograms", 2.1);
     add(trip, "box", 98, 1, "by", "road", "kilograms", 0.75, "cells", 12);
+    add(trip, "gone", 98, 1, "condition", "lost");
     answer(add(trip, "P95", 95, 1), "P95", 150, 2);
     return add(trip, "P98", 98, 4, "terminals", "yes");
   }

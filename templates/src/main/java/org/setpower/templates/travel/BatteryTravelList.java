@@ -244,8 +244,8 @@ public final class BatteryTravelList implements PlanTemplate {
         .with(
             book.list("cards", "traveller", "battery", "amount", "carried", "bag", "packed", "notes")
                 .width("packed", 16)
-                .width("traveller", 34)
-                .width("battery", 36)
+                .width("traveller", 40)
+                .width("battery", 32)
                 .width("amount", 26)
                 .width("carried", 24)
                 .width("bag", 18)
