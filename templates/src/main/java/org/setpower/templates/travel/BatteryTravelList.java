@@ -219,7 +219,7 @@ public final class BatteryTravelList implements PlanTemplate {
                 .width("chemistry", 18)
                 .width("bag", 14)
                 .width("travellers", 70)
-                .width("notes", 110)
+                .width("notes", 118)
                 .tall(4));
   }
 
