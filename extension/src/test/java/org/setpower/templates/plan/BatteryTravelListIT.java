@@ -810,7 +810,6 @@ class BatteryTravelListIT {
     filter.Value = "calc_pdf_Export";
     UnoRuntime.queryInterface(XStorable.class, book.document())
         .storeToURL(office.address(pdf), new PropertyValue[] {filter});
-    Files.copy(pdf, Path.of("/tmp/travel5/out", System.nanoTime() + ".pdf")); // LOOK
     String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
     return text.split("/Type\\s*/Page\\b", -1).length - 1;
   }
