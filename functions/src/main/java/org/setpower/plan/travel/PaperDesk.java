@@ -137,11 +137,16 @@ final class PaperDesk {
       notes.add(TravelStatement.DESK.of(leg.carrier()));
       if (later) {
         notes.addAll(alone());
-        notes.add(TravelStatement.CABIN_ONLY.of());
-        notes.add(TravelStatement.HOT_GROUND.of());
-        notes.add(TravelStatement.DAMAGED.of());
       }
       rows.add(head(leg, null, notes));
+      if (later) { // rows of their own: on the screen one has room for four lines
+        rows.add(head(leg, null, List.of(TravelStatement.CABIN_ONLY.of())));
+        rows.add(
+            head(
+                leg,
+                null,
+                List.of(TravelStatement.HOT_GROUND.of(), TravelStatement.DAMAGED.of())));
+      }
     }
     rows.add(head(leg, null, flight(leg)));
     List<Finding> together = new ArrayList<>();
