@@ -120,6 +120,9 @@ public class EnglishMessages implements Messages {
     if (argument instanceof InputTable<?> table) {
       return text(table.heading());
     }
+    if (argument instanceof ResultTable<?> table) {
+      return text(table.heading());
+    }
     if (argument instanceof Phrase phrase) {
       return phrase(phrase, locale);
     }

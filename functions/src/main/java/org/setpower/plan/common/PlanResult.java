@@ -186,7 +186,7 @@ public final class PlanResult {
           if (last(filled) > band.rows()) {
             refused.add(
                 Finding.of(
-                    CommonFinding.OVERFLOW, filled.table().heading(), last(filled), band.rows()));
+                    CommonFinding.OVERFLOW, filled.table(), last(filled), band.rows()));
           }
         }
       }

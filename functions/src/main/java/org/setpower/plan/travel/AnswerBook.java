@@ -101,6 +101,7 @@ final class AnswerBook {
       found.add(Finding.of(TravelFinding.ANSWER_REFUSED));
     }
     battery(typed, batteries, found);
+    across(typed, legs, batteries, found);
     more(typed, legs, batteries, found);
     findings.put(row.number(), found.stream().distinct().sorted(Finding.WORST_FIRST).toList());
     if (Finding.verdict(found) == Verdict.STOP || row.isUnreadable()) {
@@ -170,6 +171,25 @@ final class AnswerBook {
           .filter(wh -> wh > Facts.dustless(typed.energy()))
           .max()
           .ifPresent(wh -> found.add(Finding.of(TravelFinding.ANSWER_ENERGY, typed.energy(), wh)));
+    }
+  }
+
+  /** A carrier that was asked about a type over the small limit knows another label than ours. */
+  private static void across(
+      CarrierAnswer typed, List<Trip.Leg> legs, List<Facts> batteries, List<Finding> found) {
+    if (typed.energy() == null) {
+      return;
+    }
+    for (Trip.Leg leg : legs) {
+      double line = leg.edition().smallWattHours();
+      batteries.stream()
+          .filter(b -> names(typed, b) && b.isLithium() && b.wattHours() <= line)
+          .filter(b -> Facts.dustless(typed.energy()) > line)
+          .mapToDouble(Facts::wattHours)
+          .min()
+          .ifPresent(
+              wh ->
+                  found.add(Finding.of(TravelFinding.ANSWER_ACROSS, typed.energy(), wh, line)));
     }
   }
 

@@ -3,6 +3,7 @@ package org.setpower.plan.travel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.setpower.flight.CarriageMode;
 import org.setpower.flight.FlightClass;
@@ -51,6 +52,11 @@ record Facts(
 
   /** W·h of a kilogram, where a weight is not known; common practice, only to share loads. */
   private static final double WATT_HOURS_A_KILOGRAM = 140;
+
+  private static final Pattern BANK_NAME =
+      Pattern.compile(
+          "power[ -]?bank|batterie externe|batería externa",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
   /** Up to this Wh a battery with outputs may be asked about as a power bank. */
   private static final double MOST_BAGGAGE = 160;
@@ -133,7 +139,9 @@ record Facts(
   /** Whether a carrier may take it for a power bank. */
   boolean mayBeBank() {
     return isBank()
-        || Boolean.TRUE.equals(typed.outputs()) && isSpare() && wattHours <= MOST_BAGGAGE;
+        || (Boolean.TRUE.equals(typed.outputs()) || isNamedBank())
+            && isSpare()
+            && wattHours <= MOST_BAGGAGE;
   }
 
   /** Whether what its class is judged by is not known. */
@@ -146,6 +154,12 @@ record Facts(
 
   boolean isSpare() {
     return carried == CarriageMode.SPARE;
+  }
+
+  /** Whether its name or its type says power bank, in one of the languages of the sheets. */
+  private boolean isNamedBank() {
+    return Stream.of(typed.battery(), typed.type())
+        .anyMatch(n -> n != null && BANK_NAME.matcher(n).find());
   }
 
   boolean isBank() {
@@ -271,6 +285,8 @@ record Facts(
     }
     if (Boolean.TRUE.equals(typed.outputs()) && isSpare() && wattHours <= MOST_BAGGAGE) {
       findings.add(Finding.of(TravelFinding.OUTPUTS));
+    } else if (isNamedBank() && isSpare() && wattHours <= MOST_BAGGAGE) {
+      findings.add(Finding.of(TravelFinding.NAMED_BANK));
     }
     if (Boolean.FALSE.equals(typed.terminals())) {
       findings.add(Finding.of(TravelFinding.TERMINALS_OPEN));
@@ -300,6 +316,8 @@ record Facts(
     }
     if (condition == Condition.RECALLED) {
       findings.add(Finding.of(TravelFinding.RECALLED));
+    } else if (condition == Condition.LOST) {
+      findings.add(Finding.of(TravelFinding.LOST));
     } else {
       findings.add(
           Finding.of(
@@ -377,7 +395,9 @@ record Facts(
 
   /** Whether its outputs may make it a power bank. */
   static boolean hasOutputs(List<Finding> findings) {
-    return findings.stream().anyMatch(f -> f.key() == TravelFinding.OUTPUTS);
+    return findings.stream()
+        .anyMatch(
+            f -> f.key() == TravelFinding.OUTPUTS || f.key() == TravelFinding.NAMED_BANK);
   }
 
   /** Whether it is damaged or recalled. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.setpower.flight.Packing;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Gate;
 import org.setpower.plan.travel.rules.FreightRule;
@@ -17,6 +18,9 @@ import org.setpower.plan.travel.rules.RoadRule;
 /** The batteries that nobody carries: by air freight, by road, or not at all. */
 final class OnwardDesk {
   private static final double SMALL_BATTERY = 100;
+  /** A state of charge below this is a share that was typed without its sign. */
+  private static final double LEAST_CHARGE = 0.05;
+
   private static final double SMALL_CELL = 20;
 
   /** Share of a charger's watts that gets into batteries; common practice. */
@@ -261,7 +265,7 @@ final class OnwardDesk {
 
   /** The last day to hand over; null where it cannot be worked out. */
   LocalDate handOverBy() {
-    if (trip.project.needed() == null || trip.project.transit() == null || toCharge() == 0) {
+    if (trip.project.needed() == null || trip.project.transit() == null || away() == 0) {
       return null;
     }
     double hours = chargeHours() == null ? 0 : chargeHours();
@@ -390,7 +394,7 @@ final class OnwardDesk {
     } else if (FreightRule.edition(day).isEmpty()) {
       findings.add(Finding.of(TravelFinding.FREIGHT_PAST, FreightRule.lastDay()));
     } else if (rest.freight == null) {
-      findings.add(Finding.of(TravelFinding.FREIGHT_NO_RULE, rest.battery.chemistry().word()));
+      findings.add(Finding.of(TravelFinding.FREIGHT_NO_RULE, Phrase.of(rest.battery.chemistry().word())));
     } else {
       rule(rest, findings);
     }
@@ -411,6 +415,9 @@ final class OnwardDesk {
     }
     Double charge = rest.charge();
     double limit = rest.freight.charge();
+    if (charge != null && Facts.dustless(charge) < LEAST_CHARGE) {
+      findings.add(Finding.of(TravelFinding.FREIGHT_CHARGE_LOW, charge, LEAST_CHARGE));
+    }
     if (rest.freight.bindsAt(rest.battery.wattHours())) {
       if (charge == null) {
         findings.add(
@@ -446,7 +453,9 @@ final class OnwardDesk {
     if (rest.freight.isToConfirm()) {
       findings.add(
           Finding.of(
-              TravelFinding.FREIGHT_CONFIRM, rest.freight.instruction(), rest.freight.confirm()));
+              TravelFinding.FREIGHT_CONFIRM,
+              rest.freight.instruction(),
+              Phrase.of(rest.freight.confirm())));
     }
   }
 
@@ -476,7 +485,7 @@ final class OnwardDesk {
 
   private void road(Rest rest, double kilograms, List<Finding> findings) {
     if (rest.road == null) {
-      findings.add(Finding.of(TravelFinding.ROAD_NO_RULE, rest.battery.chemistry().word()));
+      findings.add(Finding.of(TravelFinding.ROAD_NO_RULE, Phrase.of(rest.battery.chemistry().word())));
       return;
     }
     LocalDate day =

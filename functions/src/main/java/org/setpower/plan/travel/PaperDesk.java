@@ -93,8 +93,9 @@ final class PaperDesk {
         } else {
           separate(rows, behind);
         }
-        boolean later = before != null && carrier(before) != carrier(leg);
-        for (TravelPapers.CheckInRow head : heads(leg, later)) {
+        boolean first = before == null;
+        boolean page = first || carrier(before) != carrier(leg);
+        for (TravelPapers.CheckInRow head : heads(leg, page, !first)) {
           rows.add(head);
           behind.add(Behind.of(List.of(), leg));
         }
@@ -126,16 +127,30 @@ final class PaperDesk {
   /**
    * The rows above the types of a flight.
    *
-   * @param later whether it begins a page after the first, which has not the head of the sheet
+   * @param page whether it begins the page of its carrier
+   * @param later whether this is not the first page, which has the head of the sheet
    */
-  private List<TravelPapers.CheckInRow> heads(Trip.Leg leg, boolean later) {
+  private List<TravelPapers.CheckInRow> heads(Trip.Leg leg, boolean page, boolean later) {
     List<TravelPapers.CheckInRow> rows = new ArrayList<>();
-    if (later && !alone().isEmpty()) {
-      rows.add(head(leg, null, alone()));
+    if (page) {
+      List<Finding> notes = new ArrayList<>();
+      notes.add(TravelStatement.DESK.of(leg.carrier()));
+      if (later) {
+        notes.addAll(alone());
+      }
+      rows.add(head(leg, null, notes));
+      if (later) { // rows of their own: on the screen one has room for four lines
+        rows.add(head(leg, null, List.of(TravelStatement.CABIN_ONLY.of())));
+        rows.add(
+            head(
+                leg,
+                null,
+                List.of(TravelStatement.HOT_GROUND.of(), TravelStatement.DAMAGED.of())));
+      }
     }
     rows.add(head(leg, null, flight(leg)));
     List<Finding> together = new ArrayList<>();
-    together.add(new Finding(TravelStatement.TOGETHER, List.copyOf(leg.used())));
+    together.add(TravelStatement.TOGETHER.of(together(leg)));
     if (leg.devices() != CabinEdition.NONE) {
       together.add(TravelStatement.TOGETHER_DEVICES.of(leg.devices()));
     }
@@ -144,7 +159,6 @@ final class PaperDesk {
         .map(Carriage.Line::person)
         .filter(p -> p.legs().contains(leg))
         .distinct()
-        .filter(p -> p.ownSpares() + p.ownBanks() > 0)
         .sorted(Comparator.comparing(Trip.Person::id))
         .forEach(
             p ->
@@ -154,8 +168,20 @@ final class PaperDesk {
                         p.name(),
                         List.of(
                             TravelStatement.COUNTED_OWN.of(
-                                spares(p, leg), large(p, leg), banks(p))))));
+                                spares(p, leg), large(p, leg), banks(p), devices(p))))));
     return rows;
+  }
+
+  /** What a person may take on a flight; over the small limit what its carrier has answered. */
+  private Object[] together(Trip.Leg leg) {
+    Object[] most = leg.used().toArray();
+    carried().stream()
+        .filter(l -> l.person().legs().contains(leg))
+        .filter(l -> PersonLimits.isLarge(l.battery(), leg.edition()))
+        .map(l -> carriage.large(l.person(), leg))
+        .max(Comparator.naturalOrder())
+        .ifPresent(answered -> most[1] = Integer.toString(answered));
+    return most;
   }
 
   private static TravelPapers.CheckInRow head(Trip.Leg leg, String traveller, List<Finding> notes) {
@@ -172,8 +198,8 @@ final class PaperDesk {
             : TravelStatement.FLIGHT_ROUTE.of(leg.date(), leg.carrier(), route(leg)));
     notes.add(
         leg.held()
-            ? TravelStatement.RULES.of(leg.edition().name(), leg.edition().validTo())
-            : TravelStatement.EDITION_ENDED.of(leg.shown().name(), leg.shown().validTo()));
+            ? TravelStatement.RULES.of(leg.edition().title(), leg.edition().validTo())
+            : TravelStatement.EDITION_ENDED.of(leg.shown().title(), leg.shown().validTo()));
     if (leg.isWritten()) {
       List<Object> written = new ArrayList<>(leg.written());
       written.add(leg.typed().writtenReference());
@@ -302,13 +328,38 @@ final class PaperDesk {
               known(line.battery().wattHours()),
               line.pieces(),
               line.bag(),
+              TravelPapers.Words.BOX,
               notes(line)));
       behind.add(Behind.of(List.of(line)));
     }
     if (before != null) {
       cautions(before, rows, behind);
+      held(rows, behind);
     }
     return rows;
+  }
+
+  /** For who packs by habit: what is held back is on no card, and how many there are is said. */
+  private void held(List<TravelPapers.CardRow> rows, List<Behind> behind) {
+    int all = batteries.all().stream().mapToInt(b -> b.item().quantity()).sum();
+    int carried = carried().stream().mapToInt(Carriage.Line::pieces).sum();
+    int left = onward.gate().paper(r -> true).fit().stream().mapToInt(r -> r.item().pieces()).sum();
+    if (all > carried + left) {
+      separate(rows, behind);
+      separate(rows, behind);
+      rows.add(
+          new TravelPapers.CardRow(
+              null,
+              null,
+              null,
+              null,
+              null,
+              null,
+              null,
+              null,
+              List.of(TravelStatement.HELD.of(all - carried - left))));
+      behind.add(null);
+    }
   }
 
   /** The last row of a card. */
@@ -359,7 +410,7 @@ final class PaperDesk {
   }
 
   private static TravelPapers.CardRow card(Trip.Person person, List<Finding> notes) {
-    return new TravelPapers.CardRow(person.name(), null, null, null, null, null, null, notes);
+    return new TravelPapers.CardRow(person.name(), null, null, null, null, null, null, null, notes);
   }
 
   /** Pieces and Wh of one, as they can be read without the heads of columns. */
@@ -367,49 +418,6 @@ final class PaperDesk {
     return Double.isNaN(battery.wattHours())
         ? Phrase.of(TravelPapers.Words.PIECES, pieces)
         : Phrase.of(TravelPapers.Words.PIECES_OF, pieces, battery.wattHours());
-  }
-
-  /** What is packed with whom, and what goes another way. */
-  List<TravelPapers.PackRow> pack() {
-    List<TravelPapers.PackRow> rows = new ArrayList<>();
-    byTraveller()
-        .forEach(
-            l ->
-                rows.add(
-                    new TravelPapers.PackRow(
-                        Phrase.of(TravelPapers.Words.NAME, l.person().name()),
-                        l.battery().name(),
-                        amount(l.battery(), l.pieces()),
-                        l.bag(),
-                        null,
-                        TravelPapers.Words.BOX)));
-    packed()
-        .forEach(
-            r ->
-                rows.add(
-                    new TravelPapers.PackRow(
-                        Phrase.of(r.way().word()),
-                        r.battery().name(),
-                        amount(r.battery(), r.pieces()),
-                        null,
-                        r.chargeOfAll() == null ? r.discharge() : null,
-                        TravelPapers.Words.BOX)));
-    return rows;
-  }
-
-  /** What the rows of the packing list are made of. */
-  List<Behind> behindPack() {
-    return Stream.concat(
-            byTraveller().stream().map(l -> Behind.of(List.of(l))),
-            packed().map(r -> Behind.of(r.battery(), trip)))
-        .toList();
-  }
-
-  /** What goes out and nobody carries, by its way. */
-  private Stream<OnwardDesk.Rest> packed() {
-    return onward.gate().paper(r -> true).fit().stream()
-        .map(Gate.Judged::item)
-        .sorted(Comparator.comparing(OnwardDesk.Rest::way).thenComparing(r -> r.battery().id()));
   }
 
   /** The row above the flights of a traveller: whose card it is, and what is one's own. */
@@ -456,6 +464,10 @@ final class PaperDesk {
 
   private int banks(Trip.Person person) {
     return person.ownBanks() + pieces(person, Facts::isBank);
+  }
+
+  private int devices(Trip.Person person) {
+    return person.ownDevices() + pieces(person, b -> b.carried() == CarriageMode.IN_EQUIPMENT);
   }
 
   private int pieces(Trip.Person person, Predicate<Facts> counts) {
@@ -541,6 +553,8 @@ final class PaperDesk {
     if (byHand == TravelStatement.GROSS && !out) { // a page without the head of the sheet
       notes.add(TravelStatement.FREIGHT_DATA.of());
       notes.addAll(alone());
+      notes.add(TravelStatement.HOT_GROUND.of());
+      notes.add(TravelStatement.DAMAGED.of());
     }
     return notes;
   }
@@ -591,6 +605,7 @@ final class PaperDesk {
         null,
         null,
         null,
+        null,
         note == null ? List.of() : List.of(note));
   }
 
@@ -600,20 +615,26 @@ final class PaperDesk {
     List<Finding> notes = new ArrayList<>();
     if (ruled && r.freight().isToConfirm()) {
       notes.add(
-          TravelStatement.FREIGHT_CONFIRM.of(r.freight().instruction(), r.freight().confirm()));
+          TravelStatement.FREIGHT_CONFIRM.of(
+              r.freight().instruction(), Phrase.of(r.freight().confirm())));
     } else if (!ruled) {
-      notes.add(TravelStatement.FREIGHT_CONFIRM.of("SP A123, A199", "all of it"));
+      notes.add(
+          TravelStatement.FREIGHT_CONFIRM.of(
+              "SP A123, A199", Phrase.of(TravelPapers.Words.ALL)));
     }
     return new TravelPapers.FreightRow(
         r.direction(),
         b.name(),
         r.pieces(),
+        TravelPapers.Words.BOX,
         known(b.wattHours()),
         r.way(),
         ruled ? r.freight().un() : "",
         ruled ? r.freight().name() : "",
         ruled ? r.freight().hazard() : "",
-        ruled ? r.freight().instruction() : "not restricted (SP A123, A199)",
+        ruled
+            ? Phrase.of(TravelPapers.Words.NAME, r.freight().instruction())
+            : Phrase.of(TravelPapers.Words.UNRESTRICTED),
         ruled ? r.freight().section() : "",
         r.kilograms(),
         r.packages(),
@@ -621,10 +642,15 @@ final class PaperDesk {
         ruled ? known(r.freight().charge()) : null,
         ruled && r.freight().bindsAt(b.wattHours()),
         r.chargeOfAll(),
-        ruled ? r.freight().packaging() : "",
-        ruled ? r.freight().marks() : "",
-        ruled ? r.freight().labels() : "",
+        ruled ? words(r.freight().packaging()) : null,
+        ruled ? words(r.freight().marks()) : null,
+        ruled ? words(r.freight().labels()) : null,
         notes);
+  }
+
+  /** Words of a rule, in the reader's language; null for none. */
+  private static Phrase words(String english) {
+    return english.isEmpty() ? null : Phrase.of(english);
   }
 
   List<TravelPapers.RoadRow> road() {
@@ -640,7 +666,7 @@ final class PaperDesk {
   private static TravelPapers.RoadRow roadHead(
       TravelPapers.Direction direction, String way, Finding note) {
     return new TravelPapers.RoadRow(
-        direction, way, null, null, null, null, null, null, null, null, null, List.of(note));
+        direction, way, null, null, null, null, null, null, null, null, null, null, List.of(note));
   }
 
   private static TravelPapers.RoadRow road(OnwardDesk.Rest r) {
@@ -653,6 +679,9 @@ final class PaperDesk {
     } else if (full && !r.road().tunnel().isEmpty()) {
       notes.add(TravelStatement.TUNNEL_CONFIRM.of());
     }
+    if (r.isSmallByRoad() && r.road().hasPoints()) {
+      notes.add(TravelStatement.SP188.of());
+    }
     String un = "";
     String name = "";
     if (r.road() != null) {
@@ -663,12 +692,13 @@ final class PaperDesk {
         r.direction(),
         b.name(),
         r.pieces(),
+        TravelPapers.Words.BOX,
         known(b.wattHours()),
         un,
         name,
         full ? r.road().hazard() : "",
         full ? r.road().tunnel() : "",
-        r.isSmallByRoad() ? r.road().provision() : "",
+        r.isSmallByRoad() ? words(r.road().provision()) : null,
         r.kilograms(),
         r.points(),
         notes);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.setpower.plan.finding.Finding;
@@ -31,6 +32,25 @@ record Route(List<Trip.Leg> legs) {
   /** Whether it is known where each flight begins and ends. */
   private boolean isPlaced() {
     return legs.stream().noneMatch(l -> from(l).isEmpty() || to(l).isEmpty());
+  }
+
+  /** Whether it is known where each flight begins and ends, and one of these is a place. */
+  boolean isVia(String place) {
+    return isPlaced()
+        && legs.stream().anyMatch(l -> from(l).equals(place) || to(l).equals(place));
+  }
+
+  /** The flight with which a way begins that comes to a place and begins elsewhere. */
+  Optional<Trip.Leg> startElsewhere(String place) {
+    if (!isVia(place) || legs.get(0).date() == null) {
+      return Optional.empty();
+    }
+    List<Trip.Leg> first =
+        legs.stream().filter(l -> legs.get(0).date().equals(l.date())).toList();
+    String start = only(leavings(first), 1);
+    return start == null || start.equals(place)
+        ? Optional.empty()
+        : first.stream().filter(l -> from(l).equals(start)).findFirst();
   }
 
   /** How often more a way leaves a place than it gets there. */

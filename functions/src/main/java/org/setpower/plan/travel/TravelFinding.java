@@ -28,6 +28,12 @@ public enum TravelFinding implements FindingKey {
   TRAVELLER_TWICE("traveller.twice", Severity.STOP),
   /** Arguments: flight, its From. */
   TRAVELLER_BROKEN("traveller.broken", Severity.CHECK),
+  /** Arguments: flight, its date, the flight named before it, that one's date. */
+  TRAVELLER_ORDER("traveller.order", Severity.CHECK),
+  /** Arguments: flight, its date, its From, where the trip begins. */
+  TRAVELLER_START("traveller.start", Severity.CHECK),
+  /** Arguments: the first flight by date, its date. */
+  ORDER_UNKNOWN("orderUnknown", Severity.CHECK),
   /** Arguments: flights, pieces, these by battery. */
   TRAVELLER_NO_RETURN("traveller.noReturn", Severity.CHECK),
   /** Arguments: pieces. */
@@ -67,6 +73,8 @@ public enum TravelFinding implements FindingKey {
   ANSWER_ENERGY("answer.energy", Severity.CHECK),
   /** Arguments: day of the answer. */
   ANSWER_LATE("answer.late", Severity.STOP),
+  /** Arguments: Wh of the answer, Wh of the type, the limit between them. */
+  ANSWER_ACROSS("answer.across", Severity.CHECK),
   ANSWER_UNDATED("answer.undated", Severity.CHECK),
   /** Arguments: day of the answer. */
   ANSWER_OLD("answer.old", Severity.CHECK),
@@ -77,6 +85,7 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: condition. */
   DAMAGED("damaged", Severity.DANGER),
   RECALLED("recalled", Severity.DANGER),
+  LOST("lost", Severity.STOP),
   /** Arguments: condition. */
   SERVICE("service", Severity.STOP),
   /** Arguments: state in the register. */
@@ -104,6 +113,7 @@ public enum TravelFinding implements FindingKey {
   NO_VOLTS("noVolts", Severity.STOP),
   SPILLABLE("spillable", Severity.STOP),
   OUTPUTS("outputs", Severity.CHECK),
+  NAMED_BANK("namedBank", Severity.CHECK),
   TERMINALS_OPEN("terminals", Severity.STOP),
   TERMINALS_BLANK("terminalsBlank", Severity.CHECK),
   UN383_NO("un383.no", Severity.STOP),
@@ -167,6 +177,8 @@ public enum TravelFinding implements FindingKey {
   /** Arguments: chemistry. */
   FREIGHT_NO_RULE("freight.noRule", Severity.STOP),
   FREIGHT_PASSENGER("freight.passenger", Severity.STOP),
+  /** Arguments: state of charge, least that is believed. */
+  FREIGHT_CHARGE_LOW("freight.chargeLow", Severity.STOP),
   /** Arguments: state of charge, max., Wh to take out of each. */
   FREIGHT_CHARGE("freight.charge", Severity.STOP),
   /** Arguments: pieces stated, pieces shipped, state of charge, pieces left, Wh out of each. */
@@ -199,6 +211,8 @@ public enum TravelFinding implements FindingKey {
   HANDED_OVER_LATE("handedOverLate", Severity.CHECK),
   /** Arguments: handed over on, date of issue. */
   HAND_OVER_BEFORE("handOverBefore", Severity.CHECK),
+  /** Arguments: handed over on, day of the last flight. */
+  HAND_OVER_AFTER("handOverAfter", Severity.CHECK),
   /** Arguments: hand over by, date of issue. */
   HAND_OVER_PASSED("handOverPassed", Severity.CHECK),
   /** Arguments: kg, max. kg. */

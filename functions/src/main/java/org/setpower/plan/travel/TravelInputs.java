@@ -154,7 +154,14 @@ public record TravelInputs(
               heading = "Freight to",
               blank = "Blank: not printed.",
               help = "Place or airport where they end on the way out.")
-          String freightTo) {}
+          String freightTo,
+      @Input(
+              key = "begins",
+              heading = "Trip begins in",
+              blank = "Blank: as Freight from.",
+              help =
+                  "Place or airport, as in From. It shows a flight back that is dated before the flight out.")
+          String begins) {}
 
   /** A flight. */
   @Table(key = "flights", heading = "Flights", rows = 12)

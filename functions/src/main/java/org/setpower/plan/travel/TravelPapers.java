@@ -12,16 +12,21 @@ import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.common.Table;
 import org.setpower.plan.finding.Finding;
+import org.setpower.plan.travel.rules.CabinEdition;
+import org.setpower.plan.travel.rules.FreightRule;
+import org.setpower.plan.travel.rules.RoadRule;
 
 /** What the papers hold. Only lines that pass the gate are on them. */
 public final class TravelPapers {
-  static final ResultTable<CheckInRow> CHECK_IN = ResultTable.of(CheckInRow.class);
-  static final ResultTable<CardRow> CARDS = ResultTable.of(CardRow.class);
-  static final ResultTable<FreightRow> FREIGHT = ResultTable.of(FreightRow.class);
-  static final ResultTable<RoadRow> ROAD = ResultTable.of(RoadRow.class);
-  static final ResultTable<QuestionRow> QUESTIONS = ResultTable.of(QuestionRow.class);
-  static final ResultTable<PackRow> PACK = ResultTable.of(PackRow.class);
-  static final ResultTable<PaperRow> PAPERS = ResultTable.of(PaperRow.class);
+  static final ResultTable<CheckInRow> CHECK_IN =
+      ResultTable.of(CheckInRow.class, TravelResults.LIST);
+  static final ResultTable<CardRow> CARDS = ResultTable.of(CardRow.class, TravelResults.LIST);
+  static final ResultTable<FreightRow> FREIGHT =
+      ResultTable.of(FreightRow.class, TravelResults.LIST);
+  static final ResultTable<RoadRow> ROAD = ResultTable.of(RoadRow.class, TravelResults.LIST);
+  static final ResultTable<QuestionRow> QUESTIONS =
+      ResultTable.of(QuestionRow.class, TravelResults.LIST);
+  static final ResultTable<PaperRow> PAPERS = ResultTable.of(PaperRow.class, TravelResults.LIST);
 
   private TravelPapers() {}
 
@@ -44,9 +49,17 @@ public final class TravelPapers {
 
   /** Words on the papers of the travel list that are no sentences. */
   static final class Words {
+    /** A name or number that is the same in every language. */
     static final String NAME = "{0}";
+
     static final String PIECES = "{0,number,0} pcs";
     static final String PIECES_OF = "{0,number,0} × {1,number,0.##} Wh";
+
+    /** In place of a packing instruction: dry batteries with covered terminals. */
+    static final String UNRESTRICTED = "not restricted (SP A123, A199)";
+
+    /** What is to confirm of such. */
+    static final String ALL = "all of it";
 
     /** To tick by hand. */
     static final String BOX = "☐";
@@ -55,8 +68,11 @@ public final class TravelPapers {
 
     /** All that is translated. */
     static List<String> patterns() {
-      return Stream.concat(
-              Stream.of(NAME, PIECES, PIECES_OF),
+      return Stream.of(
+              Stream.of(NAME, PIECES, PIECES_OF, UNRESTRICTED, ALL),
+              FreightRule.all().stream().flatMap(FreightRule::words),
+              RoadRule.all().stream().map(RoadRule::provision),
+              CabinEdition.all().stream().filter(CabinEdition::read).map(CabinEdition::name),
               Stream.of(
                       CarriageMode.values(),
                       Bag.values(),
@@ -65,6 +81,8 @@ public final class TravelPapers {
                       TravelChemistry.values())
                   .flatMap(Arrays::stream)
                   .map(TextEnum::word))
+          .flatMap(s -> s)
+          .filter(s -> !s.isEmpty())
           .distinct()
           .toList();
     }
@@ -76,55 +94,27 @@ public final class TravelPapers {
       @Result(
               key = "flight",
               heading = "Flight",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Each flight on which something is carried: first the flight, then its types.")
           String flight,
       @Result(
               key = "type",
               heading = "Type",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Type of battery.")
           String type,
       @Result(
               key = "chemistry",
               heading = "Chemistry",
               translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "As typed; Li-ion where blank.")
           TravelChemistry chemistry,
       @Result(
               key = "carried",
               heading = "How carried",
               translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Spare, in equipment or power bank.")
           CarriageMode carried,
       @Result(
@@ -132,83 +122,41 @@ public final class TravelPapers {
               heading = "Energy of one",
               form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Wh on the label or worked out.")
           Double energy,
       @Result(
               key = "bag",
               heading = "Bag",
               translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Cabin or hold.")
           Bag bag,
       @Result(
               key = "pieces",
               heading = "Pieces",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Of all travellers on the flight.")
           Integer pieces,
       @Result(
               key = "maxCarried",
               heading = "Max. a person",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "The least of the rules' and the carrier's figures of this type; what all spares and all equipment have together is said of the flight.")
           Integer maxCarried,
       @Result(
               key = "travellers",
               heading = "Travellers",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Who carries them, by role, and how many.")
           String travellers,
       @Result(
               key = "notes",
               heading = "Notes",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "Of a flight: date, carrier, route, rules. Of a type: the carrier's written answer.")
           List<Finding> notes) {}
@@ -219,54 +167,26 @@ public final class TravelPapers {
       @Result(
               key = "traveller",
               heading = "Traveller",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Whose card it is.")
           String traveller,
       @Result(
               key = "battery",
               heading = "Battery",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What is carried.")
           String battery,
       @Result(
               key = "amount",
               heading = "Amount",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces, and Wh of one where they are known.")
           Phrase amount,
       @Result(
               key = "carried",
               heading = "How carried",
               translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Spare, in equipment or power bank.")
           CarriageMode carried,
       @Result(
@@ -274,55 +194,33 @@ public final class TravelPapers {
               heading = "Energy of one",
               form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Wh on the label or worked out.")
           Double energy,
       @Result(
               key = "pieces",
               heading = "Pieces",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "As on the line.")
           Integer pieces,
       @Result(
               key = "bag",
               heading = "Bag",
               translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Cabin or hold.")
           Bag bag,
       @Result(
+              key = "packed",
+              heading = "Packed",
+              from = {},
+              rule = "To tick by hand.")
+          String packed,
+      @Result(
               key = "notes",
               heading = "Notes",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "Of a traveller: production, contact, each flight with its counts, cautions. Of a battery: what was answered in writing, ticked or worked out; nothing else.")
           List<Finding> notes) {}
@@ -334,135 +232,71 @@ public final class TravelPapers {
               key = "direction",
               heading = "Trip",
               translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Out, or on the way back.")
           Direction direction,
       @Result(
               key = "battery",
               heading = "Battery",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What is shipped.")
           String battery,
       @Result(
               key = "pieces",
               heading = "Pieces",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "As on the rest.")
           Integer pieces,
+      @Result(
+              key = "packed",
+              heading = "Packed",
+              from = {},
+              rule = "To tick by hand.")
+          String packed,
       @Result(
               key = "energy",
               heading = "Energy of one",
               form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Wh on the label or worked out.")
           Double energy,
       @Result(
               key = "aircraft",
               heading = "Aircraft",
               translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Passenger or cargo aircraft.")
           Onward aircraft,
       @Result(
               key = "un",
               heading = "UN number",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Of the rule on the day of handing over.")
           String un,
       @Result(
               key = "name",
               heading = "Proper shipping name",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Of the rule; marked where it is from memory.")
           String name,
       @Result(
               key = "hazard",
               heading = "Class",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Class of dangerous goods.")
           String hazard,
       @Result(
               key = "instruction",
               heading = "Packing instruction",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Of the rule.")
-          String instruction,
+          Phrase instruction,
       @Result(
               key = "section",
               heading = "Section",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Small batteries of small cells, or larger ones; not known is larger.")
           String section,
       @Result(
@@ -470,27 +304,13 @@ public final class TravelPapers {
               heading = "Net weight",
               form = NumberForm.TWO_DECIMALS,
               unit = "kg",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces by weight of one.")
           Double weight,
       @Result(
               key = "packages",
               heading = "Packages",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Fewest of the max. net weight.")
           Integer packages,
       @Result(
@@ -498,107 +318,51 @@ public final class TravelPapers {
               heading = "Max. a package",
               form = NumberForm.ONE_DECIMAL,
               unit = "kg",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Net weight.")
           Double maxPackage,
       @Result(
               key = "maxCharge",
               heading = "Max. state of charge",
               form = NumberForm.SHARE,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Of the rule.")
           Double maxCharge,
       @Result(
               key = "binds",
               heading = "Mandatory",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Whether that state of charge is mandatory for its energy.")
           Boolean binds,
       @Result(
               key = "charge",
               heading = "State of charge",
               form = NumberForm.SHARE,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "As typed.")
           Double charge,
       @Result(
               key = "packaging",
               heading = "Packaging",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Of the rule.")
-          String packaging,
+          Phrase packaging,
       @Result(
               key = "marks",
               heading = "Marks",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "On each package.")
-          String marks,
+          Phrase marks,
       @Result(
               key = "labels",
               heading = "Labels",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "On each package.")
-          String labels,
+          Phrase labels,
       @Result(
               key = "notes",
               heading = "Notes",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Parts of the rule that are from memory.")
           List<Finding> notes) {}
 
@@ -609,250 +373,88 @@ public final class TravelPapers {
               key = "direction",
               heading = "Trip",
               translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Out, or on the way back.")
           Direction direction,
       @Result(
               key = "battery",
               heading = "Battery",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What travels.")
           String battery,
       @Result(
               key = "pieces",
               heading = "Pieces",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "As on the rest.")
           Integer pieces,
+      @Result(
+              key = "packed",
+              heading = "Packed",
+              from = {},
+              rule = "To tick by hand.")
+          String packed,
       @Result(
               key = "energy",
               heading = "Energy of one",
               form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Wh on the label or worked out.")
           Double energy,
       @Result(
               key = "un",
               heading = "UN number",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Alone, or with or in equipment.")
           String un,
       @Result(
               key = "name",
               heading = "Proper shipping name",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Alone, or with or in equipment.")
           String name,
       @Result(
               key = "hazard",
               heading = "Class",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Class of dangerous goods; blank under the provision of small batteries.")
           String hazard,
       @Result(
               key = "tunnel",
               heading = "Tunnel code",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "Tunnel restriction code under ADR; blank under the provision of small batteries.")
           String tunnel,
       @Result(
               key = "provision",
               heading = "Special provision",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "SP 188 for small batteries of small cells.")
-          String provision,
+          Phrase provision,
       @Result(
               key = "weight",
               heading = "Net weight",
               form = NumberForm.TWO_DECIMALS,
               unit = "kg",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces by weight of one.")
           Double weight,
       @Result(
               key = "points",
               heading = "Points",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              form = NumberForm.ONE_DECIMAL,
+              from = {},
               rule = "Under ADR 1.1.3.6; none under SP 188.")
           Double points,
       @Result(
               key = "notes",
               heading = "Notes",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Parts of the rule that are from memory.")
           List<Finding> notes) {}
-
-  /** What goes into which bag or box. */
-  @Table(key = "packingList", heading = "Packing list", rows = 240)
-  public record PackRow(
-      @Result(
-              key = "bearer",
-              heading = "Traveller or way",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Who carries, or which way it goes.")
-          Phrase bearer,
-      @Result(
-              key = "battery",
-              heading = "Battery",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "What is packed.")
-          String battery,
-      @Result(
-              key = "amount",
-              heading = "Amount",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Pieces, and Wh of one where they are known.")
-          Phrase amount,
-      @Result(
-              key = "bag",
-              heading = "Bag",
-              translated = true,
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "As decided; cabin in a proposal.")
-          Bag bag,
-      @Result(
-              key = "discharge",
-              heading = "Discharge each by",
-              form = NumberForm.ONE_DECIMAL,
-              unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "Wh to take out of each for freight.")
-          Double discharge,
-      @Result(
-              key = "packed",
-              heading = "Packed",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
-              rule = "To tick by hand.")
-          String packed) {}
 
   /** What to ask a carrier in writing. */
   @Table(key = "questions", heading = "Questions to carriers", rows = 12)
@@ -860,40 +462,19 @@ public final class TravelPapers {
       @Result(
               key = "carrier",
               heading = "Carrier",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Who has not answered yet what needs an answer.")
           String carrier,
       @Result(
               key = "flights",
               heading = "Flights",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "The flights asked about.")
           String flights,
       @Result(
               key = "text",
               heading = "Question",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "Text to send: each type that needs a written answer on a flight and has none.")
           List<Finding> text) {}
@@ -910,40 +491,19 @@ public final class TravelPapers {
       @Result(
               key = "rows",
               heading = "Rows",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Rows on it.")
           Integer rows,
       @Result(
               key = "withheld",
               heading = "Withheld",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Rows that belong on it and have status stop, and batteries with status stop.")
           Integer withheld,
       @Result(
               key = "notes",
               heading = "Notes",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What the whole paper states.")
           List<Finding> notes) {}
 }

@@ -19,6 +19,7 @@ import org.setpower.plan.common.InputRows;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.IssueRow;
 import org.setpower.plan.common.Issues;
+import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.PlanModel;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.ResultRows;
@@ -100,7 +101,7 @@ public final class TravelPlan {
     List<Finding> findings = new ArrayList<>();
     FlightClass strictest = carriage.strictest(battery);
     if (strictest == FlightClass.CARGO_ONLY && !battery.isUnknown()) {
-      String way = OnwardDesk.way(battery, trip.project).word();
+      Phrase way = Phrase.of(OnwardDesk.way(battery, trip.project).word());
       double most =
           trip.legs.stream().mapToDouble(l -> l.edition().largeWattHours()).min().orElse(0);
       boolean ion =
@@ -144,6 +145,10 @@ public final class TravelPlan {
     boolean goes = onward.gate().all().stream().anyMatch(r -> r.item().way() != Onward.STAYS);
     if (goes && handOver != null && issued != null && handOver.isBefore(issued)) {
       whole.add(Finding.of(TravelFinding.HAND_OVER_BEFORE, handOver, issued));
+    }
+    LocalDate last = trip.lastOfMore();
+    if (goes && handOver != null && last != null && handOver.isAfter(last)) {
+      whole.add(Finding.of(TravelFinding.HAND_OVER_AFTER, handOver, last));
     }
     if (by != null && trip.project.handOver() != null && trip.project.handOver().isAfter(by)) {
       whole.add(Finding.of(TravelFinding.HANDED_OVER_LATE, trip.project.handOver(), by));
@@ -240,7 +245,6 @@ public final class TravelPlan {
         new ResultRows<>(TravelPapers.FREIGHT, desk.freight()),
         new ResultRows<>(TravelPapers.ROAD, desk.road()),
         new ResultRows<>(TravelPapers.QUESTIONS, new QuestionDesk(trip, answers, batteries).rows()),
-        new ResultRows<>(TravelPapers.PACK, desk.pack()),
         new ResultRows<>(TravelPapers.PAPERS, desk.papers()));
   }
 
@@ -569,7 +573,6 @@ public final class TravelPlan {
       }
       case "checkin" -> desk.checkIn(rows);
       case "cards" -> desk.cards(rows);
-      case "packingList" -> rows.addAll(desk.behindPack());
       case "freight" -> rows.addAll(desk.behindRest(true));
       case "road" -> rows.addAll(desk.behindRest(false));
       default -> {
@@ -630,7 +633,6 @@ public final class TravelPlan {
           TravelPapers.FREIGHT,
           TravelPapers.ROAD,
           TravelPapers.QUESTIONS,
-          TravelPapers.PACK,
           TravelPapers.PAPERS);
     }
 

@@ -13,18 +13,21 @@ import org.setpower.plan.finding.Verdict;
 
 /** The results beside the tables to fill, the proposal, and what is summed up. */
 public final class TravelResults {
-  static final ResultTable<ProjectResult> PROJECT = ResultTable.of(ProjectResult.class);
-  static final ResultTable<FlightResult> FLIGHTS = ResultTable.of(FlightResult.class);
-  static final ResultTable<TravellerResult> TRAVELLERS = ResultTable.of(TravellerResult.class);
-  static final ResultTable<AnswerResult> ANSWERS = ResultTable.of(AnswerResult.class);
-  static final ResultTable<BatteryResult> BATTERIES = ResultTable.of(BatteryResult.class);
-  static final ResultTable<PackedResult> PACKING = ResultTable.of(PackedResult.class);
-  static final ResultTable<LineRow> LINES = ResultTable.of(LineRow.class);
-  static final ResultTable<RuleRow> RULES = ResultTable.of(RuleRow.class);
-  static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class);
-  static final ResultTable<IssueRow> ISSUES =
-      IssueRow.table(
-          200, "project.*", "flights.*", "travellers.*", "answers.*", "batteries.*", "packing.*");
+  /** Whoever carries a battery less leaves room for another: all depends on the whole list. */
+  static final List<String> LIST =
+      List.of("project.*", "flights.*", "travellers.*", "answers.*", "batteries.*", "packing.*");
+
+  static final ResultTable<ProjectResult> PROJECT = ResultTable.of(ProjectResult.class, LIST);
+  static final ResultTable<FlightResult> FLIGHTS = ResultTable.of(FlightResult.class, LIST);
+  static final ResultTable<TravellerResult> TRAVELLERS =
+      ResultTable.of(TravellerResult.class, LIST);
+  static final ResultTable<AnswerResult> ANSWERS = ResultTable.of(AnswerResult.class, LIST);
+  static final ResultTable<BatteryResult> BATTERIES = ResultTable.of(BatteryResult.class, LIST);
+  static final ResultTable<PackedResult> PACKING = ResultTable.of(PackedResult.class, LIST);
+  static final ResultTable<LineRow> LINES = ResultTable.of(LineRow.class, LIST);
+  static final ResultTable<RuleRow> RULES = ResultTable.of(RuleRow.class, LIST);
+  static final ResultTable<Summary> SUMMARY = ResultTable.of(Summary.class, LIST);
+  static final ResultTable<IssueRow> ISSUES = IssueRow.table(200, LIST.toArray(String[]::new));
 
   private TravelResults() {}
 
@@ -40,14 +43,7 @@ public final class TravelResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What is wrong with the settings, and with the list as a whole.")
           List<Finding> reasons) {}
 
@@ -126,42 +122,21 @@ public final class TravelResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What is wrong with the row, and what is too much on any of the flights.")
           List<Finding> reasons,
       @Result(
               key = "pieces",
               heading = "Batteries",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces on all lines of the traveller.")
           Integer pieces,
       @Result(
               key = "wattHours",
               heading = "Energy",
               unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Wh on all lines of the traveller.")
           Double wattHours,
       @Result(
@@ -169,14 +144,7 @@ public final class TravelResults {
               heading = "Weight",
               form = NumberForm.TWO_DECIMALS,
               unit = "kg",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Weight of these batteries, as far as it is known.")
           Double weight) {}
 
@@ -192,14 +160,7 @@ public final class TravelResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Why the answer covers less than it seems to, or nothing.")
           List<Finding> reasons) {}
 
@@ -215,14 +176,7 @@ public final class TravelResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What is wrong with the battery, wherever it goes.")
           List<Finding> reasons,
       @Result(
@@ -235,98 +189,49 @@ public final class TravelResults {
       @Result(
               key = "carriage",
               heading = "Carriage",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "The strictest class over all flights, before any answer.")
           FlightClass carriage,
       @Result(
               key = "maxCarried",
               heading = "Max. a traveller",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "The least of the limits of any traveller on any flight.")
           Integer maxCarried,
       @Result(
               key = "carriedPieces",
               heading = "Carried",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces on lines that are not stopped.")
           Integer carriedPieces,
       @Result(
               key = "heldPieces",
               heading = "Held back",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces that appear on no paper.")
           Integer heldPieces,
       @Result(
               key = "freightPieces",
               heading = "Air freight",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces left for air freight that are not stopped.")
           Integer freightPieces,
       @Result(
               key = "roadPieces",
               heading = "Road",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces left for the road that are not stopped.")
           Integer roadPieces,
       @Result(
               key = "stayPieces",
               heading = "Stays",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces left that stay.")
           Integer stayPieces) {}
 
@@ -342,14 +247,7 @@ public final class TravelResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What is wrong with the row, and with what it decides.")
           List<Finding> reasons) {}
 
@@ -365,55 +263,27 @@ public final class TravelResults {
       @Result(
               key = "traveller",
               heading = "Traveller or way",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Who carries; else the way of its row in Batteries, else that of Project.")
           String traveller,
       @Result(
               key = "battery",
               heading = "Battery",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "What travels.")
           String battery,
       @Result(
               key = "pieces",
               heading = "Pieces",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "As decided; else the most needed Wh, fewest over 100 Wh, smallest heaviest load to 0.5 kg, with the user, fewest changes; the rest on its way.")
           Integer pieces,
       @Result(
               key = "bag",
               heading = "Bag",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "As decided; cabin in a proposal.")
           Bag bag,
       @Result(
@@ -421,14 +291,7 @@ public final class TravelResults {
               heading = "Energy",
               form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Wh of these pieces.")
           Double energy,
       @Result(
@@ -436,40 +299,19 @@ public final class TravelResults {
               heading = "Discharge each by",
               form = NumberForm.ONE_DECIMAL,
               unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "State of charge above the mandatory limit, in Wh.")
           Double discharge,
       @Result(
               key = "decided",
               heading = "Decided",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "yes where a row of Packing decides it, no for a proposal.")
           Boolean decided,
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "What the rules, the answers and the counts say of it on each flight, or what stands against the other way.")
           List<Finding> reasons) {}
@@ -480,79 +322,37 @@ public final class TravelResults {
       @Result(
               key = "flight",
               heading = "Flight",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Each flight.")
           String flight,
       @Result(
               key = "battery",
               heading = "Battery",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Each battery.")
           String battery,
       @Result(
               key = "carriage",
               heading = "Carriage",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Class under the edition, before any answer.")
           FlightClass carriage,
       @Result(
               key = "edition",
               heading = "Edition",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Edition used.")
           String edition,
       @Result(
               key = "confirm",
               heading = "Confirm",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "yes where the limit is from memory.")
           Boolean confirm,
       @Result(
               key = "source",
               heading = "Source",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Where the limits of the edition stand.")
           String source) {}
 
@@ -569,111 +369,55 @@ public final class TravelResults {
               key = "pieces",
               heading = "Batteries",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Total of the pieces.")
           Integer pieces,
       @Result(
               key = "carried",
               heading = "Carried",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces carried by travellers.")
           Integer carried,
       @Result(
               key = "over",
               heading = "Over 100 Wh carried",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Of these over 100 Wh.")
           Integer over,
       @Result(
               key = "freight",
               heading = "Air freight",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces by air freight.")
           Integer freight,
       @Result(
               key = "road",
               heading = "Road",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces by road.")
           Integer road,
       @Result(
               key = "stay",
               heading = "Stays",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces that stay.")
           Integer stay,
       @Result(
               key = "held",
               heading = "Held back",
               unit = "pcs",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Pieces that appear on no paper.")
           Integer held,
       @Result(
               key = "fewestTravellers",
               heading = "Min. travellers by the rules",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "The fewest that may carry all that the rules of any flight leave to travellers, answers apart.")
           Integer fewestTravellers,
@@ -682,28 +426,14 @@ public final class TravelResults {
               heading = "Heaviest load",
               form = NumberForm.TWO_DECIMALS,
               unit = "kg",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule = "Of all travellers, as far as weights are known.")
           Double heaviest,
       @Result(
               key = "toCharge",
               heading = "To charge there",
               unit = "Wh",
-              from = {
-                "project.*",
-                "flights.*",
-                "travellers.*",
-                "answers.*",
-                "batteries.*",
-                "packing.*"
-              },
+              from = {},
               rule =
                   "Wh that freight and road batteries lack of full on arrival; above a mandatory state of charge as if discharged to it.")
           Double toCharge,

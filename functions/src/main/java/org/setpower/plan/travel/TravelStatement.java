@@ -27,8 +27,13 @@ public enum TravelStatement implements FindingKey {
   ANSWER_USED("paper.answerUsed"),
   /** Arguments: spares, over 100 Wh, power banks that a person may take. */
   TOGETHER("paper.together"),
-  /** Arguments: spares, over 100 Wh, power banks. */
+  /** Arguments: spares, over 100 Wh, power banks, in equipment. */
   COUNTED_OWN("paper.countedOwn"),
+  /** Arguments: carrier. */
+  DESK("paper.desk"),
+  /** Arguments: pieces. */
+  HELD("paper.held"),
+  SP188("paper.sp188"),
   /** Arguments: max. pieces. */
   TOGETHER_DEVICES("paper.togetherDevices"),
   /** Arguments: flight, date, carrier. */
@@ -69,6 +74,7 @@ public enum TravelStatement implements FindingKey {
   /** Arguments: date of issue. */
   CARD_DATE("paper.cardDate"),
   HOT("paper.hot"),
+  HOT_GROUND("paper.hotGround"),
   DAMAGED("paper.damaged"),
   CARRIER("paper.carrier"),
   QUESTION("question.confirm"),

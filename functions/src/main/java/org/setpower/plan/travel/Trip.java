@@ -24,7 +24,7 @@ final class Trip {
   private static final Project BLANK =
       new Project(
           null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-          null, null, null);
+          null, null, null, null);
 
   private static final String ALL = "ALL";
 
@@ -219,6 +219,10 @@ final class Trip {
             .filter(p -> travellers.row(p.row).fit())
             .sorted(Comparator.comparing(Person::id))
             .toList();
+    if (people.stream().anyMatch(this::isOrderUnknown)) {
+      settings.add(
+          Finding.of(TravelFinding.ORDER_UNKNOWN, legs.get(0).name(), legs.get(0).date()));
+    }
     if (all.isEmpty()) {
       settings.add(Finding.of(TravelFinding.NO_FLIGHTS));
     }
@@ -265,16 +269,16 @@ final class Trip {
   private static Finding notHeld(Leg leg) {
     CabinEdition edition = leg.edition;
     if (leg.date().isBefore(edition.validFrom())) {
-      return Finding.of(TravelFinding.EDITION_BEFORE, edition.name(), edition.validFrom());
+      return Finding.of(TravelFinding.EDITION_BEFORE, edition.title(), edition.validFrom());
     }
     CabinEdition last = leg.shown();
     return leg.isWritten()
         ? Finding.of(
             TravelFinding.EDITION_WRITTEN,
-            last.name(),
+            last.title(),
             last.validTo(),
             leg.typed.writtenReference())
-        : Finding.of(TravelFinding.EDITION_PAST, last.name(), last.validTo());
+        : Finding.of(TravelFinding.EDITION_PAST, last.title(), last.validTo());
   }
 
   private Person person(InputRow<Traveller> row) {
@@ -310,7 +314,59 @@ final class Trip {
       findings.add(Finding.of(TravelFinding.OWN_LARGE, person.ownLarge()));
     }
     findings.addAll(new Route(own).findings());
+    if (!new Route(own).isBroken()) {
+      findings.addAll(dates(row.value().flights(), own));
+    }
     return person;
+  }
+
+  /** Whether dates contradict the order in which flights are named, or where the trip begins. */
+  private List<Finding> dates(String named, List<Leg> own) {
+    List<Finding> findings = new ArrayList<>();
+    List<Leg> order =
+        names(named).stream()
+            .map(n -> byName.get(Identity.of(n)))
+            .filter(l -> l != null && l.date() != null)
+            .toList();
+    for (int i = 1; i < order.size(); i++) {
+      Leg before = order.get(i - 1);
+      Leg leg = order.get(i);
+      if (leg.date().isBefore(before.date())) {
+        findings.add(
+            Finding.of(
+                TravelFinding.TRAVELLER_ORDER,
+                leg.name(),
+                leg.date(),
+                before.name(),
+                before.date()));
+        break;
+      }
+    }
+    new Route(own)
+        .startElsewhere(begin())
+        .ifPresent(
+            l ->
+                findings.add(
+                    Finding.of(
+                        TravelFinding.TRAVELLER_START,
+                        l.name(),
+                        l.date(),
+                        l.typed().from(),
+                        project.begins() == null ? project.freightFrom() : project.begins())));
+    return findings;
+  }
+
+  /** Where the trip begins; empty where nobody says so. */
+  private String begin() {
+    return Identity.of(project.begins() == null ? project.freightFrom() : project.begins());
+  }
+
+  /** Whether nothing says which of the flights of a traveller is the first. */
+  private boolean isOrderUnknown(Person person) {
+    List<Leg> dated = person.legs.stream().filter(l -> l.date() != null).toList();
+    boolean days = dated.stream().map(Leg::date).distinct().count() > 1;
+    boolean named = names(person.typed.flights()).size() > 1;
+    return days && !named && !new Route(person.legs).isVia(begin());
   }
 
   /** What a traveller has of one's own may be too much by itself. */
@@ -327,6 +383,13 @@ final class Trip {
     if (pieces > most) {
       person.findings.add(Finding.of(key, pieces, most, leg.name()));
     }
+  }
+
+  /** The day of the last flight, where flights are on more than one day; null for none. */
+  LocalDate lastOfMore() {
+    List<LocalDate> days =
+        legs.stream().map(Leg::date).filter(d -> d != null).distinct().sorted().toList();
+    return days.size() < 2 ? null : days.get(days.size() - 1);
   }
 
   /** The place of a flight in the order of the trip. */

@@ -71,6 +71,48 @@ class TravelChargeTest {
     assertThat(freight(left(0.3, 5).calculate())).isEmpty();
   }
 
+  /** 0.6 typed for 60 %, which is over 30 %: no lithium-ion battery is shipped as empty (own). */
+  @ParameterizedTest
+  @CsvSource({"0.006,false", "0.0499,false", "0.05,true", "0.3,true"})
+  void a_charge_that_no_battery_is_shipped_at_stops(double charge, boolean ships) {
+    PlanResult result = left(charge, 2).calculate();
+    assertThat(freight(result).size()).isEqualTo(ships ? 1 : 0);
+    assertThat(reasons(result).contains("travel.freight.chargeLow")).isEqualTo(!ships);
+  }
+
+  private static List<String> whole(Ranges trip) {
+    return trip.calculate().rows(TravelResults.PROJECT).get(0).reasons().stream()
+        .map(f -> f.key().key())
+        .toList();
+  }
+
+  /** Full batteries have to arrive in time too: needed on the 9th, three days on the way. */
+  @Test
+  void the_day_to_hand_over_counts_for_what_is_full() {
+    Ranges trip = left("", "").set("batteries", 1, "by", "road", "cells", 40);
+    trip.set("project", 1, "rest", "road", "needed", day("2026-06-09"), "transit", 3);
+    trip.set("batteries", 1, "energy", 98).rows("answers").clear();
+    trip.set("project", 1, "handOver", day("2026-06-06"));
+    assertThat(trip.calculate().rows(TravelResults.SUMMARY).get(0).toCharge()).isZero();
+    assertThat(trip.calculate().rows(TravelResults.SUMMARY).get(0).handOverBy())
+        .isEqualTo("2026-06-06");
+    assertThat(whole(trip)).doesNotContain("travel.handedOverLate");
+    trip.set("project", 1, "handOver", day("2026-06-07"));
+    assertThat(whole(trip)).contains("travel.handedOverLate");
+    trip.set("batteries", 1, "by", "stays");
+    assertThat(trip.calculate().rows(TravelResults.SUMMARY).get(0).handOverBy()).isNull();
+  }
+
+  /** Handed over when everybody is home. */
+  @ParameterizedTest
+  @CsvSource({"2026-06-12,false", "2026-06-13,true"})
+  void freight_out_after_the_last_flight_is_a_check(String handOver, boolean late) {
+    Ranges trip = left(0.3, 2).set("project", 1, "handOver", day(handOver));
+    assertThat(whole(trip)).doesNotContain("travel.handOverAfter");
+    trip.row("flights", "flight", "SA 102", "date", day("2026-06-12"), "carrier", "Salt Air");
+    assertThat(whole(trip).contains("travel.handOverAfter")).isEqualTo(late);
+  }
+
   /** A row of one piece needs no number. */
   @Test
   void one_battery_has_one_charge() {

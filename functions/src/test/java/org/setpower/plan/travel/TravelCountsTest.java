@@ -124,7 +124,7 @@ class TravelCountsTest {
     PlanResult result = trip.calculate();
     assertThat(checkIn(result))
         .contains("All spares of a person together: max. 20")
-        .contains("gaffer: Spares 9, over 100 Wh 0, power banks 2, own ones among them");
+        .contains("gaffer: Spares 9, over 100 Wh 0, power banks 2, in equipment 0, with own");
     assertThat(TravelSamples.types(result))
         .filteredOn(r -> r.type().startsWith("P9"))
         .allMatch(r -> r.maxCarried() == null);

@@ -9,16 +9,23 @@ import static org.setpower.plan.travel.TravelSamples.flight;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.flight.FlightClass;
 import org.setpower.plan.common.Answer;
 import org.setpower.plan.common.EnglishMessages;
 import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
+import org.setpower.plan.common.ResultColumn;
 import org.setpower.plan.common.ResultTable;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.FindingKey;
@@ -71,6 +78,73 @@ class TravelPagesTest {
     assertThat(ENGLISH.phrase(rows.get(3).amount(), Locale.ENGLISH)).isEqualTo("4 × 98 Wh");
   }
 
+  /** The desk reads whose page it is, and a line for each traveller with devices among it. */
+  @Test
+  void a_desk_reads_whose_page_it_is_and_what_each_traveller_has() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 4, "terminals", "yes");
+    trip.row("flights", "flight", "QB 20", "date", day("2026-06-02"), "carrier", "Quay Air");
+    trip.row("travellers", "traveller", "sound", "ownDevices", 3);
+    decide(decide(trip, "P98", "gaffer", 2), "P98", "sound", 2);
+    List<TravelPapers.CheckInRow> rows =
+        trip.calculate().rows(TravelPapers.CHECK_IN).stream().filter(Objects::nonNull).toList();
+    List<String> notes = rows.stream().map(r -> said(r.notes())).toList();
+    assertThat(notes.get(0)).isEqualTo("Check-in desk of Salt Air.");
+    int quay = 0;
+    while (!notes.get(quay).startsWith("Check-in desk of Quay Air.")) {
+      quay++;
+    }
+    assertThat(notes.get(quay + 1)).contains("in the cabin only");
+    assertThat(notes.get(quay + 2)).contains("Call the fire service");
+    assertThat(rows)
+        .filteredOn(r -> r.type() == null && r.travellers() != null)
+        .extracting(r -> r.flight() + " " + r.travellers() + " " + said(r.notes()))
+        .contains(
+            "SA 101 gaffer Spares 2, over 100 Wh 0, power banks 0, in equipment 0, with own ones.",
+            "QB 20 sound Spares 2, over 100 Wh 0, power banks 0, in equipment 3, with own ones.");
+  }
+
+  /** Also an answer that no rule asks for is quoted, with traveller, reference and day. */
+  @Test
+  void a_desk_reads_the_day_of_issue_the_contact_and_answers_up_to_100_wh() {
+    Ranges trip = TravelSamples.answer(add(flight(TODAY), "P98", 98, 2), "P98", 98, 2);
+    PlanResult result = trip.calculate();
+    TravelPapers.PaperRow head = result.rows(TravelPapers.PAPERS).get(0);
+    assertThat(head.issued()).isEqualTo("2026-05-22");
+    assertThat(said(head.notes())).contains("Emergency contact: unit desk, +00 000");
+    assertThat(TravelSamples.types(result))
+        .singleElement()
+        .matches(r -> r.travellers().equals("gaffer 2"))
+        .matches(r -> said(r.notes()).contains("2 a person; mail 17, 21 May 2026"));
+  }
+
+  /** Rules 2, answered 1: one figure on the page, the one that binds. */
+  @Test
+  void a_desk_reads_the_answer_not_the_rule_above_it() {
+    Ranges trip = add(flight(TODAY), "P150", 150, 1, "terminals", "yes");
+    TravelSamples.answer(trip, "P150", 150, 1);
+    assertThat(
+            trip.calculate().rows(TravelPapers.CHECK_IN).stream()
+                .filter(Objects::nonNull)
+                .map(r -> said(r.notes())))
+        .anyMatch(n -> n.contains("over 100 Wh 1;"))
+        .noneMatch(n -> n.contains("over 100 Wh 2;"));
+  }
+
+  /** Who packs by habit reads how many are held back; no paper names them. */
+  @Test
+  void cards_say_how_many_are_held_back() {
+    Ranges trip = add(flight(TODAY), "P98", 98, 2);
+    add(trip, "swell", 98, 14, "condition", "swollen");
+    List<TravelPapers.CardRow> rows = trip.calculate().rows(TravelPapers.CARDS);
+    TravelPapers.CardRow last = rows.get(rows.size() - 1);
+    assertThat(said(last.notes())).contains("Held back", "14 pcs", "Do not pack");
+    assertThat(rows.subList(rows.size() - 3, rows.size() - 1)).containsOnlyNulls();
+    trip.set("batteries", 2, "condition", "fine");
+    assertThat(trip.calculate().rows(TravelPapers.CARDS))
+        .filteredOn(Objects::nonNull)
+        .noneMatch(r -> said(r.notes()).contains("Held back"));
+  }
+
   private static Ranges freight() {
     Ranges trip = add(flight(TODAY), "P294", 294, 2, "kilograms", 2.1, "by", "cargo aircraft");
     trip.set("batteries", 1, "charge", 0.3, "chargePieces", 2, "backCharge", 0.3, "backPieces", 2);
@@ -101,7 +175,8 @@ class TravelPagesTest {
     assertThat(rows.get(0).hazard() + rows.get(0).tunnel()).isEqualTo("9E");
     assertThat(keys(rows.get(0).notes())).containsExactly(TravelStatement.TUNNEL_CONFIRM);
     assertThat(rows.get(1).hazard() + rows.get(1).tunnel()).isEmpty();
-    assertThat(rows.get(1).provision()).isEqualTo("SP 188");
+    assertThat(rows.get(1).provision().pattern()).isEqualTo("SP 188");
+    assertThat(said(rows.get(1).notes())).contains("Battery mark", "30 kg");
     trip.set("project", 1, "roadRules", "US", "transport", "note 4");
     assertThat(TravelSamples.road(trip.calculate()).get(0).tunnel()).isEmpty();
   }
@@ -130,25 +205,31 @@ class TravelPagesTest {
     }
   }
 
-  /** Only what is fit is packed; 40 batteries are some 20 rows. */
+  /** A card lists what is in a bag, the other papers what is in a box: each row has its tick. */
   @Test
-  void the_packing_list_has_travellers_then_ways_and_nothing_that_stops() {
+  void what_is_packed_is_ticked_on_the_paper_it_travels_with() {
     Ranges trip = freight().row("travellers", "traveller", "sound");
     add(trip, "P98", 98, 6);
+    add(trip, "box", 98, 2, "kilograms", 0.75, "cells", 12, "by", "road");
     add(trip, "wet", 98, 1, "condition", "wet");
     decide(decide(trip, "P98", "sound", 2), "P98", "gaffer", 4);
     decide(trip, "wet", "gaffer", 1);
-    assertThat(
-            trip.calculate().rows(TravelPapers.PACK).stream()
-                .map(
-                    r ->
-                        ENGLISH.phrase(r.bearer(), Locale.ENGLISH)
-                            + " "
-                            + r.battery()
-                            + " "
-                            + ENGLISH.phrase(r.amount(), Locale.ENGLISH)))
-        .containsExactly(
-            "gaffer P98 4 × 98 Wh", "sound P98 2 × 98 Wh", "cargo aircraft P294 2 × 294 Wh");
+    PlanResult result = trip.calculate();
+    assertThat(ticked(result, "cards.battery", "cards.amount", "cards.packed"))
+        .containsExactly("P98 4 × 98 Wh ☐", "P98 2 × 98 Wh ☐");
+    assertThat(ticked(result, "freight.battery", "freight.direction", "freight.packed"))
+        .containsExactly("P294 out ☐", "P294 back ☐");
+    assertThat(ticked(result, "road.battery", "road.direction", "road.packed"))
+        .containsExactly("box out ☐", "box back ☐");
+  }
+
+  private static List<String> ticked(PlanResult result, String... columns) {
+    return Arrays.stream(
+            result.matrix(
+                new Answer(List.of(columns), 40), Messages.in("en"), Locale.forLanguageTag("en")))
+        .map(r -> Arrays.stream(r).map(Objects::toString).collect(Collectors.joining(" ")))
+        .filter(r -> r.endsWith("☐"))
+        .toList();
   }
 
   private static String page(PlanResult result, String language, String... columns) {
@@ -178,8 +259,97 @@ class TravelPagesTest {
     assertThat(page(result, language, "cards.carried", "cards.bag")).contains(spare, cabin);
     assertThat(page(result, language, "freight.direction", "freight.aircraft"))
         .contains(out, back, cargo);
-    assertThat(page(result, language, "packingList.bearer")).contains(cargo);
     assertThat(page(result, "en", "checkin.carried")).contains("spare");
+  }
+
+  /**
+   * Every word on a paper is the reader's: none is left of the English page but those typed, names
+   * in every language the same, and proper shipping names, which the rules want in English (ICAO
+   * Technical Instructions 5;4.1; ADR 5.4.1.4.1 has English beside the language of the country).
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"de", "fr", "es"})
+  void no_word_on_a_paper_stays_english(String language) {
+    Set<String> left = new TreeSet<>();
+    for (Ranges trip : TravelSamples.all()) {
+      PlanResult result = trip.calculate();
+      Set<String> same = new TreeSet<>(typed(trip));
+      same.addAll(SAME);
+      same.addAll(ALIKE.get(language));
+      for (ResultTable<?> table : PRINTED) {
+        if (table == TravelResults.ISSUES) {
+          same.addAll(chosen());
+        }
+        for (ResultColumn column : table.columns()) {
+          Set<String> words = words(page(result, "en", column.path()));
+          words.retainAll(words(page(result, language, column.path())));
+          words.removeAll(same);
+          words.forEach(w -> left.add(column.path() + " " + w));
+        }
+      }
+    }
+    left.removeIf(w -> w.matches("(freight|road)\\.name .*|freight\\.binds .*|issues\\.where .*"));
+    assertThat(left).isEmpty();
+  }
+
+  private static final List<ResultTable<?>> PRINTED =
+      List.of(
+          TravelPapers.CHECK_IN,
+          TravelPapers.CARDS,
+          TravelPapers.FREIGHT,
+          TravelPapers.ROAD,
+          TravelPapers.QUESTIONS,
+          TravelPapers.PAPERS,
+          TravelResults.ISSUES);
+
+  /** Names of rules, units and what is written alike in these languages. */
+  private static final Set<String> SAME =
+      Set.of(
+          "ok", "stop", "check", "wh", "kg", "ah", "usb", "un", "pi", "ia", "ib", "ii", "sp", "cfr",
+          "adr", "icao", "iata", "dgr", "us", "li", "ion", "technical", "instructions", "addendum", "faa",
+          "packsafe", "nimh");
+
+  /** Words of both languages. */
+  private static final Map<String, Set<String>> ALIKE =
+      Map.of(
+          "de",
+          words("in jan feb apr person max revision lithium hand rest so text name nickel"),
+          "fr",
+          words(
+              "batteries contact date dates nickel second copies max lithium cargo net charge points questions"
+                  + " sodium transport type production code tunnel rail"),
+          "es",
+          words("may jun feb metal no"));
+
+  /** What is chosen from a list is English in every sheet, and named so where it is to correct. */
+  private static Set<String> chosen() {
+    return Stream.concat(
+            TravelPlan.MODEL.inputs().stream()
+                .flatMap(t -> t.columns().stream())
+                .flatMap(c -> c.words().stream()),
+            Arrays.stream(FlightClass.values()).map(FlightClass::word))
+        .flatMap(w -> words(w).stream())
+        .collect(Collectors.toSet());
+  }
+
+  /** Words that somebody has typed in their own: those of lists have a translation. */
+  private static Set<String> typed(Ranges trip) {
+    return TravelPlan.MODEL.inputs().stream()
+        .flatMap(
+            t ->
+                t.columns().stream()
+                    .filter(c -> c.type() == String.class)
+                    .flatMap(c -> trip.rows(t.key()).stream().map(r -> r.get(c.key()))))
+        .filter(Objects::nonNull)
+        .flatMap(v -> words(v.toString()).stream())
+        .collect(Collectors.toSet());
+  }
+
+  private static Set<String> words(String text) {
+    return Arrays.stream(text.split("[^\\p{L}]+"))
+        .filter(w -> w.length() > 1)
+        .map(w -> w.toLowerCase(Locale.ROOT))
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   @Test
@@ -189,6 +359,5 @@ class TravelPagesTest {
     assertThat(result.rows(TravelPapers.CARDS)).isEmpty();
     assertThat(result.rows(TravelPapers.FREIGHT)).isEmpty();
     assertThat(result.rows(TravelPapers.ROAD)).isEmpty();
-    assertThat(result.rows(TravelPapers.PACK)).isEmpty();
   }
 }

@@ -22,6 +22,7 @@ class TravelReturnTest {
   /** Out with two carriers on two days, back together; two of the crew. */
   private static Ranges trip() {
     Ranges trip = Ranges.of(TravelPlan.MODEL).row("project", "issued", day("2026-05-22"));
+    trip.set("project", 1, "begins", "Home");
     trip.row("flights", "flight", "AX 210", "date", day("2026-06-01"), "carrier", "Alpha");
     trip.row("flights", "flight", "BX 55", "date", day("2026-06-02"), "carrier", "Beta");
     trip.row("flights", "flight", "AX 211", "date", day("2026-06-12"), "carrier", "Alpha");
@@ -48,6 +49,64 @@ class TravelReturnTest {
   void out_and_back_is_ok() {
     assertThat(first(trip()).verdict()).isEqualTo(Verdict.OK);
     assertThat(trip().calculate().rows(TravelResults.ISSUES)).isEmpty();
+  }
+
+  /** All fly back on 1 June, five days before they fly out: the same wrong date for each. */
+  private static Ranges backFirst() {
+    Ranges trip = trip().set("flights", 1, "date", day("2026-06-06"));
+    trip.set("flights", 2, "date", day("2026-06-06")).set("flights", 3, "date", day("2026-06-01"));
+    return trip.set("travellers", 1, "flights", "").set("travellers", 2, "flights", "");
+  }
+
+  private static List<String> whole(Ranges trip) {
+    return trip.calculate().rows(TravelResults.PROJECT).get(0).reasons().stream()
+        .map(f -> f.key().key())
+        .toList();
+  }
+
+  @Test
+  void a_flight_back_before_the_flight_out_is_told_by_where_the_trip_begins() {
+    Ranges trip = backFirst();
+    trip.rows("flights").remove(1);
+    assertThat(keys(trip)).containsExactly("travel.traveller.start");
+    assertThat(ENGLISH.sentences(first(trip).reasons(), Locale.ENGLISH))
+        .contains("AX 211 on 1 Jun 2026", "leaves Coast", "begins in Home");
+    trip.set("project", 1, "begins", "", "freightFrom", "home");
+    assertThat(keys(trip)).containsExactly("travel.traveller.start");
+    trip.set("project", 1, "begins", "coast");
+    assertThat(first(trip).verdict()).isEqualTo(Verdict.OK);
+  }
+
+  /** Without a place where it begins: by the order in which the flights are named. */
+  @Test
+  void a_flight_back_before_the_flight_out_is_told_by_the_order_of_names() {
+    Ranges trip = backFirst().set("project", 1, "begins", "");
+    for (int t = 1; t <= 2; t++) {
+      trip.set("travellers", t, "flights", "AX 210; AX 211");
+    }
+    assertThat(keys(trip)).contains("travel.traveller.order");
+    assertThat(ENGLISH.sentences(first(trip).reasons(), Locale.ENGLISH))
+        .contains("AX 211 on 1 Jun 2026 is named after AX 210 on 6 Jun 2026");
+    assertThat(whole(trip)).doesNotContain("travel.orderUnknown");
+  }
+
+  /** Nothing says which flight is the first: unknown is a check, with the flight that counts. */
+  @ParameterizedTest
+  @CsvSource({"Home,Home", "'',''", "Station,Home"})
+  void an_order_that_nothing_confirms_is_a_check(String begins, String place) {
+    Ranges trip = backFirst().set("project", 1, "begins", begins);
+    trip.rows("flights").remove(1);
+    trip.set("flights", 1, "from", place);
+    boolean known = begins.equals("Home");
+    assertThat(whole(trip).contains("travel.orderUnknown")).isEqualTo(!known);
+    if (!known) {
+      assertThat(
+              ENGLISH.sentences(
+                  trip.calculate().rows(TravelResults.PROJECT).get(0).reasons(), Locale.ENGLISH))
+          .contains("AX 211 on 1 Jun 2026 first");
+    }
+    trip.set("flights", 1, "date", day("2026-06-01"));
+    assertThat(whole(trip)).doesNotContain("travel.orderUnknown");
   }
 
   @Test

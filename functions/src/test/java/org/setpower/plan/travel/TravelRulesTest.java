@@ -100,6 +100,47 @@ class TravelRulesTest {
     return cell.isEmpty() ? "" : (Object) Double.parseDouble(cell);
   }
 
+  /** Two power banks a person from 27 March 2026 (ICAO Addendum 1); blank means spare. */
+  @ParameterizedTest
+  @CsvSource({
+    "Power bank 74,true", "powerbank,true", "POWER-BANK,true", "Batterie externe,true", "P74,false"
+  })
+  void what_is_named_a_power_bank_counts_as_one_until_it_is_corrected(String name, boolean bank) {
+    Ranges trip = add(flight("2026-06-01"), name, 74, 7, "terminals", "yes");
+    PlanResult result = trip.calculate();
+    assertThat(result.rows(TravelResults.SUMMARY).get(0).carried()).isEqualTo(bank ? 2 : 7);
+    assertThat(
+            result.rows(TravelResults.BATTERIES).get(0).reasons().stream()
+                .anyMatch(f -> f.key() == TravelFinding.NAMED_BANK))
+        .isEqualTo(bank);
+    trip.set("batteries", 1, "carried", "power bank");
+    assertThat(trip.calculate().rows(TravelResults.BATTERIES).get(0).reasons())
+        .noneMatch(f -> f.key() == TravelFinding.NAMED_BANK);
+  }
+
+  @Test
+  void a_lost_battery_stops_and_is_sent_nowhere() {
+    Ranges trip = add(flight("2026-06-01"), "P98", 98, 2, "condition", "lost");
+    assertThat(trip.calculate().rows(TravelResults.BATTERIES).get(0).reasons())
+        .extracting(f -> f.key().key())
+        .contains("travel.lost")
+        .doesNotContain("travel.service");
+    assertNothingCarried(trip);
+  }
+
+  /** 95 typed for 150 while the carrier has answered for 150 Wh: one of the two is wrong. */
+  @ParameterizedTest
+  @CsvSource({"95,150,true", "100,100.5,true", "98,100,false", "105,150,false"})
+  void an_answer_on_the_other_side_of_100_wh_is_a_check(double label, double asked, boolean told) {
+    Ranges trip = add(flight("2026-06-01"), "P150", label, 2, "terminals", "yes");
+    TravelSamples.answer(trip, "P150", asked, 2);
+    PlanResult result = trip.calculate();
+    assertThat(
+            result.rows(TravelResults.ANSWERS).get(0).reasons().stream()
+                .anyMatch(f -> f.key() == TravelFinding.ANSWER_ACROSS))
+        .isEqualTo(told);
+  }
+
   @Test
   void every_case_names_its_source_and_basis() {
     List<CSVRecord> all = cases().toList();

@@ -339,9 +339,25 @@ final class TravelSamples {
     return answer(trip, "bank", 150, 1, "carried", "power bank");
   }
 
+  /** The flight back has a date before the flight out. */
+  private static Ranges backFirst() {
+    Ranges trip = flight("2026-06-09").set("flights", 1, "from", "Home", "to", "Coast");
+    trip.row("flights", "flight", "SA 102", "date", day("2026-06-01"), "carrier", "Salt Air");
+    trip.set("flights", 2, "from", "Coast", "to", "Home").set("project", 1, "begins", "Home");
+    trip.row("travellers", "traveller", "sound", "flights", "SA 101; SA 102");
+    add(trip, "AA", "", 8, "chemistry", "NiMH");
+    add(trip, "Power bank", 74, 1).set("project", 1, "handOver", day("2026-06-20"));
+    add(trip, "P294", 294, 1, "by", "cargo aircraft", "charge", 0.006, "kilograms", 2.1);
+    add(trip, "box", 98, 1, "by", "road", "kilograms", 0.75, "cells", 12);
+    add(trip, "gone", 98, 1, "condition", "lost");
+    answer(add(trip, "P95", 95, 1), "P95", 150, 2);
+    return add(trip, "P98", 98, 4, "terminals", "yes");
+  }
+
   static List<Ranges> all() {
     return List.of(
         lost(),
+        backFirst(),
         full(),
         faults(),
         crowded(),

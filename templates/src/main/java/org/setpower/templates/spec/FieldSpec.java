@@ -92,8 +92,8 @@ public final class FieldSpec {
       case TIME -> language.say("{} is a time of day, such as 17:30.", name);
       case SHARE, FINE_SHARE ->
           language.say(
-              "{} is a share of the whole: write it with its % sign, from {} % to {} % (3 % or"
-                  + " 0.03, not 3).",
+              "{} is a share of the whole: write it with its % sign, from {} % to {} % (3 %,"
+                  + " not 0.03).",
               name, bound(100 * least, language), bound(100 * most, language));
       case COUNT ->
           language.say(

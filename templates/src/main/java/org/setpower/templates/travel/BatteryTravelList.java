@@ -30,9 +30,10 @@ public final class BatteryTravelList implements PlanTemplate {
         flights(),
         PlanTab.of(
                 "Batteries",
-                "One row for each type, or for each serial: a list can be pasted. Weight, UN 38.3"
-                    + " and state of charge count for what does not fly as baggage. Goes by sends"
-                    + " a battery by road or freight on purpose: no traveller carries it.")
+                "One row for each type, or for each serial. Weight, UN 38.3 and state of charge count"
+                    + " for what does not fly as baggage. Goes by sends a battery by road or"
+                    + " freight on purpose. The + above the columns shows user, outputs, V, Ah,"
+                    + " cells.")
             .with(
                 book.table("batteries")
                     .optional("type", "backPieces")
@@ -79,7 +80,6 @@ public final class BatteryTravelList implements PlanTemplate {
         summary(),
         checkIn(),
         questions(),
-        packingList(),
         cards(),
         freight(),
         road(),
@@ -123,7 +123,7 @@ public final class BatteryTravelList implements PlanTemplate {
                 + " tabs…")
         .first()
         .with(
-            book.fields("The trip", "project", "production", "revision"),
+            book.fields("The trip", "project", "production", "revision", "begins"),
             book.fields(
                     "Rules and papers",
                     "project",
@@ -175,11 +175,12 @@ public final class BatteryTravelList implements PlanTemplate {
             book.figures(
                 4,
                 "summary",
+                "verdict",
                 "pieces",
                 "carried",
+                "held",
                 "freight",
                 "road",
-                "held",
                 "stay",
                 "over",
                 "heaviest",
@@ -218,7 +219,7 @@ public final class BatteryTravelList implements PlanTemplate {
                 .width("chemistry", 18)
                 .width("bag", 14)
                 .width("travellers", 70)
-                .width("notes", 110)
+                .width("notes", 118)
                 .tall(4));
   }
 
@@ -234,27 +235,17 @@ public final class BatteryTravelList implements PlanTemplate {
                 .tall(4));
   }
 
-  private PlanTab packingList() {
-    return PlanTab.of("Packing list", "Tick what is in its bag or box.")
-        .hidden()
-        .upright()
-        .with(
-            book.list("packingList", "bearer", "battery", "amount", "bag", "discharge", "packed")
-                .width("bearer", 60)
-                .width("battery", 50)
-                .width("amount", 34)
-                .width("bag", 20)
-                .width("discharge", 24)
-                .width("packed", 18));
-  }
-
   private PlanTab cards() {
-    return PlanTab.of("Passenger cards", "One for each traveller: cut between the blank rows.")
+    return PlanTab.of(
+            "Passenger cards",
+            "One for each traveller: tick what is in the bag, then cut between the blank rows.")
         .hidden()
         .upright()
         .with(
-            book.list("cards", "traveller", "battery", "amount", "carried", "bag", "notes")
+            book.list("cards", "traveller", "battery", "amount", "carried", "bag", "packed", "notes")
+                .width("packed", 16)
                 .width("traveller", 40)
+                .width("battery", 32)
                 .width("amount", 26)
                 .width("carried", 24)
                 .width("bag", 18)
@@ -274,6 +265,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     "direction",
                     "battery",
                     "pieces",
+                    "packed",
                     "energy",
                     "un",
                     "name",
@@ -291,6 +283,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     "labels",
                     "notes")
                 .width("direction", 14)
+                .width("packed", 18)
                 .width("un", 20)
                 .width("name", 36)
                 .width("section", 16)
@@ -317,6 +310,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     "direction",
                     "battery",
                     "pieces",
+                    "packed",
                     "energy",
                     "un",
                     "name",
@@ -327,6 +321,7 @@ public final class BatteryTravelList implements PlanTemplate {
                     "points",
                     "notes")
                 .width("direction", 14)
+                .width("packed", 18)
                 .width("name", 44)
                 .width("notes", 50)
                 .tall(3));

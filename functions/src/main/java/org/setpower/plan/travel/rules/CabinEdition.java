@@ -11,6 +11,7 @@ import org.setpower.base.ReferenceTable;
 import org.setpower.base.TextEnum;
 import org.setpower.flight.FlightClass;
 import org.setpower.flight.RuleBook;
+import org.setpower.plan.common.Phrase;
 
 /**
  * The limits of one edition for batteries that travel with their owner. A count of {@link #NONE} is
@@ -59,6 +60,11 @@ public record CabinEdition(
     Set<String> confirm,
     String source,
     String basis) {
+  /** Its name in the reader's language. */
+  public Phrase title() {
+    return Phrase.of(name);
+  }
+
   /** A count without a limit. */
   public static final int NONE = Integer.MAX_VALUE;
 

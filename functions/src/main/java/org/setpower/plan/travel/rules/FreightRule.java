@@ -3,6 +3,7 @@ package org.setpower.plan.travel.rules;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.setpower.base.ReferenceTable;
 import org.setpower.base.TextEnum;
 import org.setpower.flight.Packing;
@@ -141,6 +142,11 @@ public record FreightRule(
       }
     }
     return Optional.ofNullable(newest);
+  }
+
+  /** What of it is read on paper in the reader's language; names and numbers stay as they are. */
+  public Stream<String> words() {
+    return Stream.of(packaging, marks, labels, confirm);
   }
 
   /** Whether a part of it is from memory. */
