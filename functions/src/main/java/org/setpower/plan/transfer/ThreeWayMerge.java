@@ -115,8 +115,16 @@ public final class ThreeWayMerge {
     } else if (!known.isEmpty() && !known.contains(Identity.of(name))) {
       kind = Kind.UNKNOWN;
     }
-    boolean isUsual = kind == Kind.ADDED && !row.group().equals(TransferRow.UNFIT);
+    boolean isUsual =
+        kind == Kind.ADDED
+            && !row.group().equals(TransferRow.UNFIT)
+            && !(row.group().equals(TransferRow.DEVICE) && isHere(name));
     changes.add(new TransferChange(kind, key, name, 0, "", null, null, isUsual));
+  }
+
+  private boolean isHere(String name) {
+    return here.stream()
+        .anyMatch(r -> Identity.of(name(target, r.cells())).equals(Identity.of(name)));
   }
 
   private void compare(String key, TargetRow own, String column, Object theirs) {
