@@ -107,13 +107,18 @@ public final class TargetReader {
 
   /** The items that rows can be, and their other names; those of the source without a list. */
   public ItemNames items() {
+    return new ItemNames(listed());
+  }
+
+  /** The rows of the list of items, blank ones too; none where rows need no list. */
+  public List<ItemNames.Item> listed() {
     List<ItemNames.Item> items = new ArrayList<>();
     if (target == TransferTarget.QUOTE_ITEMS) {
       for (InputRow<?> row : read(known())) {
         items.add(new ItemNames.Item(known(row, target.nameColumn()), known(row, ALSO)));
       }
     }
-    return new ItemNames(items);
+    return items;
   }
 
   private String known(InputRow<?> row, String key) {

@@ -76,7 +76,9 @@ public final class ExampleTables {
 
   /** Writes what a line is planned to cost where its file says so, as Approve budget does. */
   private void approve(String table, List<Map<String, String>> lines) {
-    for (BudgetApproval.Amount amount : BudgetPlan.approval(ranges(t -> t.key().equals(table) ? lines : lines(t.key()))).amounts()) {
+    for (BudgetApproval.Amount amount :
+        BudgetPlan.approval(ranges(t -> t.key().equals(table) ? lines : lines(t.key())))
+            .amounts()) {
       String planned = amount.planned().toPlainString();
       lines
           .get(amount.row() - 1)
