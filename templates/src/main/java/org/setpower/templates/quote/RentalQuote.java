@@ -164,6 +164,7 @@ public final class RentalQuote implements PlanTemplate {
                 + " quote…")
         .sent()
         .with(
+            book.letter("letter", 4, 7).picture(),
             letterhead(),
             book.list(
                     "document",
@@ -201,6 +202,7 @@ public final class RentalQuote implements PlanTemplate {
 
   private PlanLetter letterhead() {
     return book.letter("letter", 4, 7)
+        .titled("Quote")
         .first("houseName", "quoteNumber")
         .address("houseAddress", false, "quoteRevision")
         .labelled("houseTaxNumber", "replacesQuote")
