@@ -21,6 +21,7 @@ import com.sun.star.style.XStyle;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.BorderLine2;
 import com.sun.star.table.CellContentType;
+import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.CellVertJustify2;
 import com.sun.star.table.XCell;
@@ -58,8 +59,7 @@ final class ClientPage {
           "HoriJustify",
           "VertJustify",
           "IsTextWrapped",
-          "ShrinkToFit",
-          "ParaIndent");
+          "ShrinkToFit");
 
   /** What is taken over of a page. */
   private static final List<String> PAGE =
@@ -348,6 +348,11 @@ final class ClientPage {
       if (value != null) {
         Uno.set(target, property, value);
       }
+    }
+    // 7.4 draws the indent of numbers below each other in some rows only
+    Object justified = value(like, "HoriJustify");
+    if (justified != CellHoriJustify.RIGHT && value(like, "ParaIndent") != null) {
+      Uno.set(target, "ParaIndent", value(like, "ParaIndent"));
     }
     if (value(like, "BottomBorder2") instanceof BorderLine2 line && line.LineWidth > 0) {
       Uno.set(target, "BottomBorder2", line);

@@ -260,7 +260,9 @@ class BringInIT {
   private PlanSheet plan() throws Exception {
     PlanSheet plan = file("battery-plan", new BatteryPlan().workbook());
     plan.rows("stock", row("type", "P1", "hired", 6.0));
-    plan.rows("positions", row("position", "camera A", "power", 58.0, "quantity", 2.0));
+    Map<String, Object> position = row("position", "camera A", "type", "P1", "quantity", 2.0);
+    position.putAll(row("volts", 12.0, "power", 58.0, "input", "11-17"));
+    plan.rows("positions", position);
     return plan.calculated();
   }
 

@@ -321,7 +321,9 @@ class ClientQuoteExportIT {
     }
   }
 
-  /** What a firm fills in over the shipped example is all that leaves it: nothing of the example. */
+  /**
+   * What a firm fills in over the shipped example is all that leaves it: nothing of the example.
+   */
   @Test
   void nothing_of_the_example_or_of_us_is_left_for_another_firm(Office office) throws Exception {
     Path example = Path.of("target/sheets/examples/rental-quote-example.ods");
@@ -381,7 +383,9 @@ class ClientQuoteExportIT {
     return Files.write(folder.resolve("secret-logo.png"), all.array());
   }
 
-  /** The logo of the settings stands on a new quote and goes out as dots, without its file's words. */
+  /**
+   * The logo of the settings stands on a new quote and goes out as dots, without its file's words.
+   */
   @Test
   @Tag("one-office")
   void the_logo_goes_out_without_what_its_file_says(Office office) throws Exception {
@@ -402,8 +406,7 @@ class ClientQuoteExportIT {
     }
     CommandDriver.command(office, null, "settings", "HOUSE_LOGO", folder + "/none.png");
     try {
-      assertThatThrownBy(
-              () -> CommandDriver.command(office, null, "new", "title", "Rental quote"))
+      assertThatThrownBy(() -> CommandDriver.command(office, null, "new", "title", "Rental quote"))
           .hasMessageContaining("none.png” cannot be read");
       Office.discard(desktop.getCurrentComponent());
     } finally {

@@ -32,6 +32,7 @@ final class PriceList {
                             r.number(),
                             r,
                             Identity.of(r.value().item()),
+                            r.value().item(),
                             findings(r, names),
                             false))
                 .toList(),

@@ -62,6 +62,29 @@ class ThreeWayMergeTest {
     return merge.merged(usual(merge), free);
   }
 
+  /** A lamp of the lighting plan and on a battery may be one lamp: nobody pays twice unasked. */
+  @Test
+  void a_device_that_another_file_brought_in_is_added_only_if_the_user_says_so() {
+    TransferRow device =
+        new TransferRow("TUBE", TransferRow.DEVICE, cells("item", "tube", "qty", 8.0));
+    List<TargetRow> rows = List.of(here(1, "item", "Tube", "qty", 4.0));
+    ThreeWayMerge.Table ofOther =
+        new ThreeWayMerge.Table(rows, Set.of(1), Map.of(), Set.of("tube"));
+    ThreeWayMerge merge =
+        new ThreeWayMerge(TransferTarget.QUOTE_ITEMS, ofOther, List.of(), List.of(device));
+    assertThat(merge.changes())
+        .extracting(TransferChange::kind, TransferChange::isUsual)
+        .containsExactly(tuple(Kind.ADDED, false));
+    ThreeWayMerge battery =
+        new ThreeWayMerge(
+            TransferTarget.QUOTE_ITEMS,
+            ofOther,
+            List.of(),
+            List.of(there("TUBE", "item", "tube", "qty", 8.0)));
+    assertThat(usual(battery)).hasSize(1);
+    assertThat(usual(items(List.of(), List.of(), device))).hasSize(1);
+  }
+
   @Test
   void what_nobody_touched_here_is_updated() {
     ThreeWayMerge merge =
