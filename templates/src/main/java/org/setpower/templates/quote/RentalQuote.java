@@ -73,7 +73,7 @@ public final class RentalQuote implements PlanTemplate {
         carnet(),
         PlanTab.of("Equipment", "Price list and stock, one row for each item.")
             .hidden()
-            .with(book.table("stock").width("item", 50).width("caution", 60)),
+            .with(book.table("stock").width("item", 50).width("caution", 60).width("also", 50)),
         PlanTab.of("Booked elsewhere", "What other orders take, so that Quote knows what is short.")
             .hidden()
             .with(book.table("booked").pick("item", "stock.item").width("item", 50)),
