@@ -62,6 +62,28 @@ class ThreeWayMergeTest {
     return merge.merged(usual(merge), free);
   }
 
+  /** Section to account is mapped once: rows that stand there already get it too. */
+  @Test
+  void a_blank_account_gets_that_of_another_row_of_its_section() {
+    List<BroughtRow> last = new ArrayList<>();
+    List<TransferRow> rows = new ArrayList<>();
+    for (String name : List.of("panel", "tube", "lead", "battery")) {
+      String section = name.equals("battery") ? "power" : "lights";
+      Map<String, Object> cells = cells("description", name, "qty", 2.0);
+      last.add(new BroughtRow(name, section, last.size() + 1, cells));
+      rows.add(new TransferRow(name, section, cells));
+    }
+    List<TargetRow> here =
+        List.of(
+            here(1, "description", "panel", "qty", 2.0, "account", "3110"),
+            here(2, "description", "tube", "qty", 2.0),
+            new TargetRow(3, cells("description", "lead", "qty", 2.0), Set.of("account")),
+            here(4, "description", "battery", "qty", 2.0));
+    ThreeWayMerge merge =
+        merge(TransferTarget.BUDGET_LINES, last, here, rows.toArray(TransferRow[]::new));
+    assertThat(usually(merge).writes()).containsExactly(new Write(2, "account", "3110"));
+  }
+
   /** A lamp of the lighting plan and on a battery may be one lamp: nobody pays twice unasked. */
   @Test
   void a_device_that_another_file_brought_in_is_added_only_if_the_user_says_so() {
