@@ -276,13 +276,16 @@ class BringInIT {
     assertThat(list).contains("Not on Equipment: P1.", "Not on Equipment: camera A.");
     int steps = undo(quote).getAllUndoActionTitles().length;
 
-    assertThat(bring(quote, plan, "name", "P1", "as", "P98"))
-        .contains("Not on a list of this file: camera A.");
+    assertThat(bring(quote, plan, "name", "P1", "as", "P98", "list", "yes"))
+        .contains("Differs here: P98, row 1. Qty: 10 here, 6 there.")
+        .contains("Not on Equipment: camera A.");
+    assertThat(typed(quote, "stock.also", 1)).isEqualTo("");
+    assertThat(bring(quote, plan, "name", "P1", "as", "P98", "yes", "Differs here: P98"))
+        .contains("0 rows added, 1 cell changed.");
     assertThat(typed(quote, "stock.also", 1)).isEqualTo("P1");
-    assertThat(undo(quote).getAllUndoActionTitles()).hasSize(steps + 1);
-    assertThat(typed(quote, "items.qty", 1)).isEqualTo(10.0);
-    assertThat(bring(quote, plan, "yes", "Differs here: P98")).contains("1 cell changed");
     assertThat(typed(quote, "items.qty", 1)).isEqualTo(6.0);
+    assertThat(undo(quote).getAllUndoActionTitles()).hasSize(steps + 1);
+    assertThat(bring(quote, plan)).contains("Nothing differs from it.");
 
     type(quote, "stock.also", 2, "lamp; camera A");
     assertThat(bring(quote, plan, "list", "yes"))
