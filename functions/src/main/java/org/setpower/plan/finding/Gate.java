@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 
 /**
@@ -63,7 +64,10 @@ public final class Gate<T> {
     Map<String, Integer> names = new LinkedHashMap<>();
     candidates.forEach(c -> names.merge(c.identity(), 1, Integer::sum));
     Map<String, String> shown = new HashMap<>();
-    candidates.forEach(c -> shown.putIfAbsent(c.identity(), c.name()));
+    candidates.stream()
+        .filter(c -> !c.identity().isEmpty())
+        .forEach(
+            c -> shown.merge(c.identity(), c.name(), BinaryOperator.minBy(Comparator.naturalOrder())));
     for (Candidate<T> candidate : candidates) {
       List<Finding> findings = new ArrayList<>(candidate.findings());
       findings.addAll(rules);
