@@ -64,10 +64,10 @@ public final class Gate<T> {
     Map<String, Integer> names = new LinkedHashMap<>();
     candidates.forEach(c -> names.merge(c.identity(), 1, Integer::sum));
     Map<String, String> shown = new HashMap<>();
+    BinaryOperator<String> first = BinaryOperator.minBy(Comparator.naturalOrder());
     candidates.stream()
         .filter(c -> !c.identity().isEmpty())
-        .forEach(
-            c -> shown.merge(c.identity(), c.name(), BinaryOperator.minBy(Comparator.naturalOrder())));
+        .forEach(c -> shown.merge(c.identity(), c.name(), first));
     for (Candidate<T> candidate : candidates) {
       List<Finding> findings = new ArrayList<>(candidate.findings());
       findings.addAll(rules);
