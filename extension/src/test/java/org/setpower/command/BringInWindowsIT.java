@@ -79,4 +79,31 @@ class BringInWindowsIT {
       quote.close();
     }
   }
+
+  /** Names that the price list lacks are asked for before the differences, and may be left. */
+  @Test
+  void names_that_differ_are_asked_for_before_the_differences() throws Exception {
+    TestSheet plan =
+        TestSheet.firstOf(office.open(SHEETS.resolve("examples/lighting-power-plan-example.ods")));
+    TestSheet quote =
+        TestSheet.named(
+            office.open(SHEETS.resolve("examples/rental-quote-example.ods")), "Equipment");
+    try {
+      Uno.as(XModel.class, quote.document()).getCurrentController().getFrame().activate();
+      ShownWindow choice = open();
+      choice.press(Key.RETURN);
+      ShownWindow names = choice.followedBy();
+      assertThat(names.walk().stream().map(ShownWindow.Part::name))
+          .containsExactly("Name there", "Item here", "Same item", "Continue", "Cancel");
+      names.press(Key.RETURN);
+      ShownWindow differences = names.followedBy();
+      assertThat(differences.walk().stream().map(ShownWindow.Part::name))
+          .contains("What is written: yes or no");
+      differences.press(Key.ESCAPE);
+      differences.isClosed();
+    } finally {
+      quote.close();
+      plan.close();
+    }
+  }
 }

@@ -37,11 +37,16 @@ final class BringIn {
   private final String replaced;
   private final String file;
   private final String revision;
-  private final String head;
   private final TransferWay way;
+  private final PlanFile target;
+  private final SourceFile source;
+  private final TransferSource read;
+  private final TransferOptions options;
+  private final ItemList items;
   private final List<BroughtTable> remembered;
   private final List<Part> parts = new ArrayList<>();
   private final List<Difference> differences = new ArrayList<>();
+  private String head;
 
   /** A table, and what is done with it. */
   private record Part(TransferTarget target, TargetTable table, ThreeWayMerge merge) {}
@@ -59,9 +64,34 @@ final class BringIn {
     revision = source.revision();
     way = source.way(target);
     remembered = BroughtSheet.read(book);
-    TransferSource read = source.source();
+    read = source.source();
+    this.options = options;
+    this.target = target;
+    this.source = source;
+    items = new ItemList(target, way);
+    compare();
+  }
+
+  /** Names of another file that are none of the list of items. */
+  List<String> unknown() {
+    return items.items().isEmpty()
+        ? List.of()
+        : differences.stream()
+            .filter(d -> d.change().kind() == Kind.UNKNOWN)
+            .map(d -> d.change().name())
+            .toList();
+  }
+
+  ItemList items() {
+    return items;
+  }
+
+  /** Compares again, by the names that are known now. */
+  void compare() throws Exception {
+    parts.clear();
+    differences.clear();
     List<String> withheld = new ArrayList<>();
-    for (TransferBatch batch : way.batches(read, options)) {
+    for (TransferBatch batch : way.batches(read, options.with(items::of))) {
       TargetTable table = new TargetTable(target, batch.target());
       List<BroughtRow> last = new ArrayList<>();
       Set<Integer> ofOthers = new HashSet<>();
@@ -133,7 +163,7 @@ final class BringIn {
       cells += (int) done.writes().stream().filter(w -> !free.contains(w.row())).count();
       merged.add(done);
     }
-    boolean isNews = cells + added > 0 || isFirst() || hasDifferences();
+    boolean isNews = cells + added > 0 || isFirst() || hasDifferences() || items.hasSaid();
     if (isNews) {
       UndoStep.allOrNothing(
           book,
@@ -146,6 +176,7 @@ final class BringIn {
                     for (int i = 0; i < parts.size(); i++) {
                       parts.get(i).table().write(merged.get(i).writes());
                     }
+                    items.write();
                     BroughtSheet.write(book, remembered(merged));
                   }));
     }

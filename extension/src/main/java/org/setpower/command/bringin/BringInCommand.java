@@ -49,6 +49,14 @@ public final class BringInCommand implements Command {
         replaced = isSame ? last : replaced;
       }
       comparison = new BringIn(target, source, options, replaced);
+      if (!comparison.unknown().isEmpty()) {
+        boolean isCancelled =
+            !new NamesDialog(desk, comparison.unknown(), comparison.items()).ask();
+        if (isCancelled) {
+          return;
+        }
+        comparison.compare();
+      }
     }
     // the file is closed: what is decided and written does not depend on it any more
     Set<TransferChange> accepted = Set.of();
@@ -62,8 +70,9 @@ public final class BringInCommand implements Command {
 
   /**
    * Options: {@code file}, its address; {@code short} only what is short; {@code days} of use as
-   * out and back; {@code beside} a file that was brought in before; {@code list} what differs and
-   * write nothing; {@code yes} and {@code no} to differences whose sentence contains a text.
+   * out and back; {@code beside} a file that was brought in before; {@code as} an item, which the
+   * file calls {@code name}; {@code list} what differs and write nothing; {@code yes} and {@code
+   * no} to differences whose sentence contains a text.
    */
   @Override
   public String runHeadless(CommandContext desk, CommandRequest order) throws Exception {
@@ -78,6 +87,10 @@ public final class BringInCommand implements Command {
         replaced = before.get(before.size() - 1);
       }
       comparison = new BringIn(target, source, options, replaced);
+      if (order.has("as")) {
+        comparison.items().say(order.text("name"), order.text("as"));
+        comparison.compare();
+      }
     }
     if (order.has("list")) {
       return listed(comparison);

@@ -1,11 +1,14 @@
 package org.setpower.command.export;
 
+import com.sun.star.awt.Point;
+import com.sun.star.awt.Size;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XIndexAccess;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.container.XNamed;
 import com.sun.star.document.XDocumentProperties;
 import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.drawing.XShape;
 import com.sun.star.lang.Locale;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XHeaderFooterContent;
@@ -18,7 +21,9 @@ import com.sun.star.style.XStyle;
 import com.sun.star.style.XStyleFamiliesSupplier;
 import com.sun.star.table.BorderLine2;
 import com.sun.star.table.CellContentType;
+import com.sun.star.table.CellHoriJustify;
 import com.sun.star.table.CellRangeAddress;
+import com.sun.star.table.CellVertJustify2;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.table.XColumnRowRange;
@@ -33,7 +38,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.setpower.command.CommandContext;
 import org.setpower.command.document.CalcDocument;
+import org.setpower.plan.quote.LineKind;
 import org.setpower.uno.Uno;
 
 /**
@@ -52,8 +59,7 @@ final class ClientPage {
           "HoriJustify",
           "VertJustify",
           "IsTextWrapped",
-          "ShrinkToFit",
-          "ParaIndent");
+          "ShrinkToFit");
 
   /** What is taken over of a page. */
   private static final List<String> PAGE =
@@ -77,8 +83,10 @@ final class ClientPage {
   private static final double LETTERS = 0.0058; // of 10 pt a 1/100 mm, on the safe side
   private static final int BLANK = 450;
   private static final int SIGNATURE = 1400;
+  private static final int MARGIN = 150;
   private static final int SPARE = 400; // of a page, for what rounding takes
 
+  private final CommandContext desk;
   private final CalcDocument from;
   private final XSpreadsheet tab;
   private final CalcDocument to;
@@ -86,22 +94,25 @@ final class ClientPage {
   private final Map<Integer, String> kinds;
   private final int decimals;
   private int next;
+  private int sums;
   private int terms;
 
   /**
    * A page.
    *
+   * @param desk whose document it comes from
    * @param kinds what the rows of the list are, by row of the tab
    * @param decimals of amounts
    */
   ClientPage(
-      CalcDocument from,
+      CommandContext desk,
       XSpreadsheet tab,
       CalcDocument to,
       Map<Integer, String> kinds,
       int decimals)
       throws Exception {
-    this.from = from;
+    this.desk = desk;
+    from = desk.book();
     this.tab = tab;
     this.to = to;
     this.kinds = kinds;
@@ -120,6 +131,7 @@ final class ClientPage {
     Uno.as(XNamed.class, page).setName(name);
     Uno.set(to.document(), "CharLocale", Uno.get(from.document(), "CharLocale"));
     CellRangeAddress used = used();
+    pictures();
     for (int column = 0; column <= used.EndColumn; column++) {
       Uno.set(column(page, column), "Width", Uno.get(column(tab, column), "Width"));
     }
@@ -133,10 +145,12 @@ final class ClientPage {
         }
         gap = false;
         terms = terms == 0 && row > closing ? next : terms;
+        sums = sums == 0 && LineKind.NET.word().equals(kinds.get(row)) ? next : sums;
         row(row, used.EndColumn);
       }
     }
     height(next - 1, SIGNATURE);
+    Uno.set(page.getCellByPosition(0, next - 1), "VertJustify", CellVertJustify2.BOTTOM);
     look();
     properties(title);
     XPrintAreas areas = Uno.as(XPrintAreas.class, page);
@@ -146,23 +160,55 @@ final class ClientPage {
     return next;
   }
 
-  /** What the client signs is not cut: where it does not end on the page, it begins the next. */
+  /** Pictures of the letterhead, in a first row of their height. */
+  private void pictures() throws Exception {
+    int tallest = 0;
+    for (XShape picture : PagePictures.above(tab, list())) {
+      Size size = picture.getSize();
+      tallest = Math.max(tallest, size.Height);
+      int left = picture.getPosition().X;
+      PagePictures.add(to, page, PagePictures.plain(desk, picture), size, 0, MARGIN)
+          .setPosition(new Point(left, MARGIN));
+    }
+    if (tallest > 0) {
+      height(next++, tallest + 2 * MARGIN);
+    }
+  }
+
+  /** The first row of the list of lines. */
+  private int list() {
+    return kinds.keySet().stream().mapToInt(Integer::intValue).min().orElse(0);
+  }
+
+  /**
+   * The sums, the terms and what the client signs are not cut: where they do not end on the page,
+   * they begin the next; the terms alone where all of it is longer than a page.
+   */
   private void keepTogether() throws Exception {
     // the sheet's own page breaks are those of a page that is not scaled
     XIndexAccess rows = Uno.as(XColumnRowRange.class, page).getRows();
     int room = room();
     int used = 0;
-    for (int row = 0; row < next && terms > 0; row++) {
-      int height = (int) Uno.get(rows.getByIndex(row), "Height");
+    int from = sums > 0 && height(rows, sums, next) <= room ? sums : terms;
+    for (int row = 0; row < next && from > 0; row++) {
+      int height = height(rows, row, row + 1);
       used += height;
       if (used > room) {
         used = height;
-        if (row > terms) {
-          Uno.set(rows.getByIndex(terms), "IsStartOfNewPage", true);
+        if (row > from) {
+          Uno.set(rows.getByIndex(from), "IsStartOfNewPage", true);
           return;
         }
       }
     }
+  }
+
+  private static int height(XIndexAccess rows, int first, int end) throws Exception {
+    int height = 0;
+    for (int row = first; row < end; row++) {
+      height += (int) Uno.get(rows.getByIndex(row), "Height");
+    }
+    return height;
   }
 
   /** The height of what fits on a page, in the measure of the sheet: it is scaled to its width. */
@@ -302,6 +348,11 @@ final class ClientPage {
       if (value != null) {
         Uno.set(target, property, value);
       }
+    }
+    // 7.4 draws the indent of numbers below each other in some rows only
+    Object justified = value(like, "HoriJustify");
+    if (justified != CellHoriJustify.RIGHT && value(like, "ParaIndent") != null) {
+      Uno.set(target, "ParaIndent", value(like, "ParaIndent"));
     }
     if (value(like, "BottomBorder2") instanceof BorderLine2 line && line.LineWidth > 0) {
       Uno.set(target, "BottomBorder2", line);

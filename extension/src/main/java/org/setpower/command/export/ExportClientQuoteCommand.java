@@ -163,7 +163,7 @@ public final class ExportClientQuoteCommand implements Command {
                 "private:factory/scalc", "_blank", 0, Uno.properties(Uno.property("Hidden", true)));
     try {
       String title = ExportValuesCommand.path(to).replaceFirst(".*[/\\\\]", "");
-      new ClientPage(desk.book(), tab, new CalcDocument(made), kinds, decimals)
+      new ClientPage(desk, tab, new CalcDocument(made), kinds, decimals)
           .write(
               CalcDocument.name(tab),
               title,

@@ -18,6 +18,7 @@ import org.setpower.command.CommandRequest;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.print.PageFormat;
+import org.setpower.command.settings.Setting;
 import org.setpower.command.settings.UserSettings;
 import org.setpower.ui.Dialog;
 import org.setpower.ui.Form;
@@ -102,10 +103,17 @@ public final class NewFileCommand implements Command {
           "Cannot open “{}”: its file is damaged. Reinstall the extension.", item.title());
     }
     if (item.isEmpty()) {
-      new UserSettings(desk).fill(new CalcDocument(document));
+      UserSettings settings = new UserSettings(desk);
+      settings.fill(new CalcDocument(document));
       PageFormat.of(new CalcDocument(document));
+      boolean isShown = HouseLogo.place(desk, document, settings.get(Setting.HOUSE_LOGO));
       Uno.as(XUndoManagerSupplier.class, document).getUndoManager().clear();
       unchanged(document);
+      if (!isShown) {
+        throw new UserMessageException(
+            "The logo “{}” cannot be read. Choose another file under Set Power ▸ Settings….",
+            settings.get(Setting.HOUSE_LOGO));
+      }
     }
   }
 

@@ -16,7 +16,8 @@ public enum Setting {
   HOUSE_TAX_NUMBER("Our ta~x number", List.of(), "House_taxNumber"),
   HOUSE_CONTACT("Our con~tact", List.of(), "House_contact"),
   HOUSE_BANK("Our ~bank", List.of(), "House_bank"),
-  HOUSE_PAYMENT("Our pa~yment terms", List.of(), "House_payment");
+  HOUSE_PAYMENT("Our pa~yment terms", List.of(), "House_payment"),
+  HOUSE_LOGO("Our lo~go, a picture file", List.of());
 
   private final String label;
   private final List<String> choices;

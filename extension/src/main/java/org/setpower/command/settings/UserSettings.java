@@ -23,7 +23,7 @@ public final class UserSettings {
   }
 
   /** The value; empty where the sheet itself decides. */
-  String get(Setting setting) throws Exception {
+  public String get(Setting setting) throws Exception {
     Object value = Uno.get(node("com.sun.star.configuration.ConfigurationAccess"), setting.key());
     return value == null ? "" : value.toString();
   }

@@ -257,6 +257,43 @@ class BringInIT {
     assertThat(typed(travel, "batteries.register", 2)).isEqualTo("quarantine");
   }
 
+  private PlanSheet plan() throws Exception {
+    PlanSheet plan = file("battery-plan", new BatteryPlan().workbook());
+    plan.rows("stock", row("type", "P1", "hired", 6.0));
+    Map<String, Object> position = row("position", "camera A", "type", "P1", "quantity", 2.0);
+    position.putAll(row("volts", 12.0, "power", 58.0, "input", "11-17"));
+    plan.rows("positions", position);
+    return plan.calculated();
+  }
+
+  /** A price list has its own names; what another file calls an item is typed beside it once. */
+  @Test
+  @Tag("one-office")
+  void an_item_is_found_by_what_another_file_calls_it() throws Exception {
+    String plan = stored(plan(), "plan.ods");
+    PlanSheet quote = quote();
+    String list = bring(quote, plan, "list", "yes");
+    assertThat(list).contains("Not on Equipment: P1.", "Not on Equipment: camera A.");
+    int steps = undo(quote).getAllUndoActionTitles().length;
+
+    assertThat(bring(quote, plan, "name", "P1", "as", "P98", "list", "yes"))
+        .contains("Differs here: P98, row 1. Qty: 10 here, 6 there.")
+        .contains("Not on Equipment: camera A.");
+    assertThat(typed(quote, "stock.also", 1)).isEqualTo("");
+    assertThat(bring(quote, plan, "name", "P1", "as", "P98", "yes", "Differs here: P98"))
+        .contains("0 rows added, 1 cell changed.");
+    assertThat(typed(quote, "stock.also", 1)).isEqualTo("P1");
+    assertThat(typed(quote, "items.qty", 1)).isEqualTo(6.0);
+    assertThat(undo(quote).getAllUndoActionTitles()).hasSize(steps + 1);
+    assertThat(bring(quote, plan)).contains("Nothing differs from it.");
+
+    type(quote, "stock.also", 2, "lamp; camera A");
+    assertThat(bring(quote, plan, "list", "yes"))
+        .contains("Differs here: tube, row 2. Qty: 8 here, 2 there.");
+    assertThatThrownBy(() -> bring(quote, plan, "name", "camera A", "as", "crane"))
+        .hasMessageContaining("“crane” is not on Equipment.");
+  }
+
   private void refuses(PlanSheet into, String table, String file, String sentence)
       throws Exception {
     Object[][] before = all(into, table);

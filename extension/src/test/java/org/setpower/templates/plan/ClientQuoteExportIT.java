@@ -7,18 +7,28 @@ import static org.setpower.templates.plan.RentalQuoteIT.day;
 import static org.setpower.templates.plan.RentalQuoteIT.row;
 
 import com.sun.star.document.XDocumentPropertiesSupplier;
+import com.sun.star.frame.XDesktop;
 import com.sun.star.lang.Locale;
 import com.sun.star.uno.UnoRuntime;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Enumeration;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -288,6 +298,7 @@ class ClientQuoteExportIT {
         String[] pages = PdfText.of(Path.of(export(office, book) + ".pdf")).split("\\f");
         for (String page : pages) {
           assertThat(page.contains("Charged days:")).isEqualTo(page.contains("Accepted"));
+          assertThat(page.contains("Total EUR")).isEqualTo(page.contains("Signature ___"));
         }
         cut = Math.max(cut, pages.length);
       }
@@ -307,6 +318,99 @@ class ClientQuoteExportIT {
       book.type("order.currency", "KWD");
       assertThat(PdfText.of(Path.of(export(office, book) + ".pdf")))
           .contains("Total KWD", "656.640");
+    }
+  }
+
+  /**
+   * What a firm fills in over the shipped example is all that leaves it: nothing of the example.
+   */
+  @Test
+  void nothing_of_the_example_or_of_us_is_left_for_another_firm(Office office) throws Exception {
+    Path example = Path.of("target/sheets/examples/rental-quote-example.ods");
+    PlanSheet open = new PlanSheet(office, example, new RentalQuote().workbook());
+    try (PlanSheet book = RentalQuoteIT.filled(open)) {
+      book.rows("stock", row("item", "panel", "owned", 9.0, "dayRate", 60.0, "value", 500.0));
+      book.rows("items", row("item", "panel", "section", "lights", "qty", 2.0));
+      book.rows("picked");
+      book.rows("returns");
+      book.rows("terms", row("paragraph", "Our own terms."));
+      book.type("client.contact", "").type("client.purchaseOrder", "").type("order.replaces", "");
+      Path to = export(office, book);
+      String pdf = PdfText.of(Path.of(to + ".pdf"));
+      assertThat(pdf).contains("our house.name", "production X9", "Our own terms.");
+      Map<String, String> files = entries(Path.of(to + ".xlsx"));
+      assertThat(files).containsKeys("docProps/core.xml", "docProps/app.xml", "xl/styles.xml");
+      files.put("pdf", pdf + PdfText.properties(Path.of(to + ".pdf")));
+      Set<String> ofExample = new TreeSet<>(List.of("set power", "setpower", "tube", "Salt Road"));
+      for (String cell : List.of("house", "client", "Production", "order.number")) {
+        ofExample.addAll(typedInExample(cell));
+      }
+      files.forEach(
+          (name, text) ->
+              ofExample.forEach(
+                  word -> assertThat(text).as(name).doesNotContainIgnoringCase(word)));
+    }
+  }
+
+  /** What the example's file types into cells that begin so. */
+  private static List<String> typedInExample(String cell) throws IOException {
+    String file = "/org/setpower/templates/example/quote/cells.csv";
+    try (InputStream in = RentalQuote.class.getResourceAsStream(file)) {
+      List<String> typed =
+          new String(in.readAllBytes(), StandardCharsets.UTF_8)
+              .lines()
+              .filter(l -> l.startsWith(cell))
+              .map(l -> l.substring(l.indexOf(',') + 1).replace("\"", ""))
+              .filter(t -> t.length() > 3)
+              .toList();
+      assertThat(typed).isNotEmpty();
+      return typed;
+    }
+  }
+
+  /** A picture as a camera or a program writes it: with words beside its dots. */
+  private static Path picture(Path folder) throws IOException {
+    ByteArrayOutputStream plain = new ByteArrayOutputStream();
+    ImageIO.write(new BufferedImage(300, 100, BufferedImage.TYPE_INT_RGB), "png", plain);
+    byte[] words = "tEXtComment\0secret place".getBytes(StandardCharsets.ISO_8859_1);
+    CRC32 sum = new CRC32();
+    sum.update(words);
+    ByteBuffer all = ByteBuffer.allocate(plain.size() + words.length + 8);
+    int header = 33; // signature and IHDR
+    all.put(plain.toByteArray(), 0, header);
+    all.putInt(words.length - 4).put(words).putInt((int) sum.getValue());
+    all.put(plain.toByteArray(), header, plain.size() - header);
+    return Files.write(folder.resolve("secret-logo.png"), all.array());
+  }
+
+  /**
+   * The logo of the settings stands on a new quote and goes out as dots, without its file's words.
+   */
+  @Test
+  @Tag("one-office")
+  void the_logo_goes_out_without_what_its_file_says(Office office) throws Exception {
+    Path folder = Files.createTempDirectory("logo");
+    String logo = office.copyIn(picture(folder));
+    CommandDriver.command(office, null, "settings", "HOUSE_LOGO", logo);
+    try {
+      CommandDriver.command(office, null, "new", "title", "Rental quote");
+    } finally {
+      CommandDriver.command(office, null, "settings", "HOUSE_LOGO", "");
+    }
+    var desktop = office.service(XDesktop.class, "com.sun.star.frame.Desktop");
+    PlanSheet open = new PlanSheet(desktop.getCurrentComponent(), new RentalQuote().workbook());
+    try (PlanSheet book = filled(RentalQuoteIT.filled(open))) {
+      Map<String, String> xlsx = entries(Path.of(export(office, book) + ".xlsx"));
+      assertThat(xlsx.keySet()).anyMatch(n -> n.startsWith("xl/media/"));
+      xlsx.forEach((name, text) -> assertThat(text).as(name).doesNotContain("secret"));
+    }
+    CommandDriver.command(office, null, "settings", "HOUSE_LOGO", folder + "/none.png");
+    try {
+      assertThatThrownBy(() -> CommandDriver.command(office, null, "new", "title", "Rental quote"))
+          .hasMessageContaining("none.png” cannot be read");
+      Office.discard(desktop.getCurrentComponent());
+    } finally {
+      CommandDriver.command(office, null, "settings", "HOUSE_LOGO", "");
     }
   }
 }

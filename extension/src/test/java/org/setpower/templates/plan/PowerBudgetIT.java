@@ -21,6 +21,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.setpower.addin.SharedOffice;
 import org.setpower.command.CommandDriver;
+import org.setpower.command.export.PdfText;
 import org.setpower.office.Office;
 import org.setpower.templates.budget.PowerBudget;
 
@@ -427,6 +428,25 @@ class PowerBudgetIT {
       assertThat(cents(sum(numbers(book, "weeks.payments"))))
           .isEqualTo(cents(sum(numbers(book, "lines.toPay"))));
     }
+  }
+
+  /** Four pages at most, and every account and department with its total on one of them. */
+  @Test
+  void the_papers_are_four_pages_with_all_accounts_on_one() throws Exception {
+    Path papers = Path.of("target/sheets/examples/power-budget-example.pdf");
+    List<String> pages = List.of(PdfText.of(papers).split("\\f"));
+    assertThat(pages).hasSizeLessThanOrEqualTo(4);
+    assertThat(pages)
+        .anySatisfy(
+            p ->
+                assertThat(p)
+                    .contains("camera rental", "connections", "crew", "fuel", "insurance")
+                    .contains("lighting rental", "power rental", "transport", "Departments")
+                    .contains("effects", "electric", "production", "sound", "Variance"))
+        .allSatisfy(p -> assertThat(p).doesNotContain("###", "#NAME", "Err:"))
+        .filteredOn(p -> p.startsWith("Cost report by line"))
+        .allSatisfy(p -> assertThat(p).contains("Variance"))
+        .hasSize(1);
   }
 
   private static long cents(double amount) {

@@ -21,7 +21,7 @@ public record IssueRow(
             key = "where",
             heading = "Where",
             from = {},
-            rule = "Table and rows with this cause, the first eight by name.")
+            rule = "Table and rows with this cause, the first ones by name.")
         Issues.Place where,
     @Result(
             key = "rows",

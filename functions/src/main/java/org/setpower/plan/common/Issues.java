@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.setpower.plan.finding.CommonFinding;
 import org.setpower.plan.finding.Finding;
 import org.setpower.plan.finding.Severity;
@@ -22,6 +21,9 @@ import org.setpower.plan.finding.Verdict;
  */
 public final class Issues {
   private static final int NAMED = 8;
+
+  /** Of all names together: three lines of a cell. */
+  private static final int LETTERS = 64;
 
   /** Digits, or what lies between digits. */
   private static final Pattern PIECES = Pattern.compile("[0-9]+|[^0-9]+");
@@ -45,11 +47,19 @@ public final class Issues {
       return findings.stream().min(Finding.WORST_FIRST).orElseThrow();
     }
 
-    /** Table and rows, the first eight by name. */
+    /** Table and rows, the first ones by name, as many as a cell has room for. */
     public Place where() {
       List<String> each = names.stream().distinct().sorted(Issues::inOrder).toList();
-      String first = each.stream().limit(NAMED).collect(Collectors.joining(", "));
-      return new Place(table, first + (each.size() > NAMED ? ", …" : ""));
+      int named = 1;
+      int letters = each.get(0).length();
+      while (named < Math.min(NAMED, each.size())
+          && letters + 2 + each.get(named).length() <= LETTERS) {
+        letters += 2 + each.get(named).length();
+        named++;
+      }
+      String first = String.join(", ", each.subList(0, named));
+      int more = each.size() - named;
+      return new Place(table, more == 0 ? first : first + ", … (+" + more + ")");
     }
   }
 

@@ -2,9 +2,11 @@ package org.setpower.plan.finding;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 
 /**
@@ -23,11 +25,17 @@ public final class Gate<T> {
    *
    * @param row its number in the table
    * @param identity its name as {@link Identity} compares it
+   * @param name as it is typed, for sentences
    * @param findings what is wrong with it, in any order
    * @param accepted whether somebody decided by hand to accept its stops
    */
   public record Candidate<T>(
-      int row, T item, String identity, List<Finding> findings, boolean accepted) {}
+      int row, T item, String identity, String name, List<Finding> findings, boolean accepted) {
+    /** A row whose name is shown as it is compared, such as a serial number. */
+    public Candidate(int row, T item, String identity, List<Finding> findings, boolean accepted) {
+      this(row, item, identity, identity, findings, accepted);
+    }
+  }
 
   /**
    * A row with its verdict.
@@ -55,6 +63,11 @@ public final class Gate<T> {
   public Gate(List<Candidate<T>> candidates, List<Finding> rules) {
     Map<String, Integer> names = new LinkedHashMap<>();
     candidates.forEach(c -> names.merge(c.identity(), 1, Integer::sum));
+    Map<String, String> shown = new HashMap<>();
+    BinaryOperator<String> first = BinaryOperator.minBy(Comparator.naturalOrder());
+    candidates.stream()
+        .filter(c -> !c.identity().isEmpty())
+        .forEach(c -> shown.merge(c.identity(), c.name(), first));
     for (Candidate<T> candidate : candidates) {
       List<Finding> findings = new ArrayList<>(candidate.findings());
       findings.addAll(rules);
@@ -62,7 +75,8 @@ public final class Gate<T> {
       if (candidate.identity().isEmpty()) {
         findings.add(Finding.of(CommonFinding.NO_IDENTITY));
       } else if (same > 1) {
-        findings.add(Finding.of(CommonFinding.DOUBLE_IDENTITY, candidate.identity(), same));
+        findings.add(
+            Finding.of(CommonFinding.DOUBLE_IDENTITY, shown.get(candidate.identity()), same));
       }
       judged.put(candidate.row(), judge(candidate, findings));
     }

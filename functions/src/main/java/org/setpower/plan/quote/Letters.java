@@ -18,6 +18,8 @@ import org.setpower.plan.quote.terms.WaivedLoss;
 
 /** Head and foot of the client's page. */
 final class Letters {
+  private static final int SIGNED = 18; // strokes to write on
+
   private Letters() {}
 
   static QuoteResults.Letter of(QuoteRules rules, List<Finding> withheld, List<QuoteLine> fit) {
@@ -95,7 +97,7 @@ final class Letters {
 
   /** What stands below the lines, in order. */
   static List<QuoteResults.ClosingLine> closing(
-      QuoteRules rules, List<QuoteLine> fit, InputRows<Term> terms) {
+      QuoteRules rules, OrderSums sums, List<QuoteLine> fit, InputRows<Term> terms) {
     List<Phrase> all = new ArrayList<>(List.of(days(rules, fit)));
     if (onRequest(fit) > 0) {
       all.add(PageText.EXCLUDED.of((double) onRequest(fit)));
@@ -111,8 +113,23 @@ final class Letters {
       all.add(PageText.BANK.of(rules.house().bank()));
     }
     terms.filled().forEach(t -> all.add(PageText.PLAIN.of(t.value().paragraph())));
-    all.add(PageText.ACCEPTANCE.of());
+    all.add(acceptance(rules, sums));
+    all.add(PageText.SIGNATURE.of("_".repeat(SIGNED)));
     return all.stream().map(QuoteResults.ClosingLine::new).toList();
+  }
+
+  /** What is signed names what it is, as it may stand on a page of its own. */
+  private static Phrase acceptance(QuoteRules rules, OrderSums sums) {
+    String currency = rules.currency().getCurrencyCode();
+    Order order = rules.order();
+    if (order.number() == null) {
+      return PageText.ACCEPTANCE.of(currency, sums.total());
+    }
+    Object quote =
+        order.revision() == null
+            ? order.number()
+            : PageText.QUOTED.of(order.number(), order.revision());
+    return PageText.ACCEPTANCE_OF.of(quote, currency, sums.total());
   }
 
   /** What a client who pays the waiver is still charged. */

@@ -45,6 +45,8 @@ public enum QuoteFinding implements FindingKey {
   DISCOUNT_TELLS("discountTells", Severity.CHECK),
   NOT_IN_STOCK("notInStock", Severity.CHECK),
   STOCK_UNCLEAR("stockUnclear", Severity.CHECK),
+  /** Arguments: names. */
+  ALSO_UNCLEAR("alsoUnclear", Severity.CHECK),
   NOT_OWNED("notOwned", Severity.CHECK),
   /** Arguments: pieces short, pieces out, date, pieces available. */
   SHORT("short", Severity.CHECK),

@@ -570,7 +570,15 @@ public record QuoteInputs(
               heading = "Country of origin",
               blank = "Blank: missing on the carnet list, check.",
               help = "Two letters.")
-          String origin) {}
+          String origin,
+      @Input(
+              key = "also",
+              heading = "Also called",
+              blank = "Blank: other files call it the same.",
+              help =
+                  "Names in other files, with ; between. Bring in rows finds the item by each of"
+                      + " them.")
+          String also) {}
 
   /** What other orders take. */
   @Table(key = "booked", heading = "Booked elsewhere", rows = 200)

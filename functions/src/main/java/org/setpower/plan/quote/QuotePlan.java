@@ -319,7 +319,7 @@ public final class QuotePlan {
                 : ClientDocument.of(rules, sums, fit(), fit(QuoteLine::isOption))),
         new ResultRows<>(
             QuoteResults.CLOSING,
-            sums == null ? List.of() : Letters.closing(rules, fit(), inputs.terms())),
+            sums == null ? List.of() : Letters.closing(rules, sums, fit(), inputs.terms())),
         new ResultRows<>(QuoteResults.TAXES, taxes()),
         new ResultRows<>(
             QuoteResults.PAPERS,

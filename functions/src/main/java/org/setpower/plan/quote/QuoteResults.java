@@ -444,7 +444,14 @@ public final class QuoteResults {
       @Result(
               key = "reasons",
               heading = "Reason",
-              from = {"picked.*", "items.item", "items.qty", "stock.origin", "stock.item"},
+              from = {
+                "picked.*",
+                "items.item",
+                "items.qty",
+                "items.order",
+                "stock.origin",
+                "stock.item"
+              },
               rule = "What is wrong with the row, picked otherwise, no origin.")
           List<Finding> reasons) {}
 

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.setpower.plan.batteryday.BatteryDayInputs.Charger;
+import org.setpower.plan.batteryday.BatteryDayInputs.Position;
+import org.setpower.plan.batteryday.BatteryDayInputs.PowerDraw;
 import org.setpower.plan.batteryday.BatteryDayInputs.Stock;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
@@ -12,7 +14,7 @@ import org.setpower.plan.finding.Identity;
 import org.setpower.plan.finding.Verdict;
 import org.setpower.plan.transfer.PlanToQuote.PlanItem;
 
-/** What a battery plan has for a quote: batteries and chargers. */
+/** What a battery plan has for a quote: batteries, chargers, and the devices on them. */
 final class BatteryRows {
   private final TransferSource plan;
   private final TransferOptions options;
@@ -28,6 +30,7 @@ final class BatteryRows {
     BatteryRows rows = new BatteryRows(plan, options);
     rows.batteries();
     rows.chargers();
+    rows.devices();
     return List.of(PlanToQuote.batch(rows.items, options, rows.withheld));
   }
 
@@ -61,10 +64,46 @@ final class BatteryRows {
             });
   }
 
+  /** A position with a power is a device by its own name; the others stand in Devices. */
+  private void devices() {
+    Map<String, Position> positions = new HashMap<>();
+    plan.typed("positions")
+        .forEach(
+            r -> {
+              Position position = (Position) r.value();
+              if (isRead(r, position.position())) {
+                positions.putIfAbsent(Identity.of(position.position()), position);
+                if (position.power() != null) {
+                  device(position.position(), position, 1);
+                }
+              }
+            });
+    plan.typed("devices")
+        .forEach(
+            r -> {
+              PowerDraw device = (PowerDraw) r.value();
+              Position position = positions.get(Identity.of(device.position()));
+              String name = device.device() == null ? device.position() : device.device();
+              if (isRead(r, position == null ? null : name)) {
+                device(name, position, pieces(device.quantity()));
+              }
+            });
+  }
+
+  private static double pieces(Double quantity) {
+    return quantity == null ? 1 : quantity;
+  }
+
+  private void device(String name, Position position, double atEach) {
+    double pieces = atEach * pieces(position.quantity());
+    // a battery plan does not know whose they are, so not whether they are short
+    items.add(new PlanItem(name, position.department(), pieces, 0, null, null, true));
+  }
+
   private boolean isRead(InputRow<?> row, String name) {
     boolean isRead = name != null && Finding.verdict(row.findings()) != Verdict.STOP;
     if (!isRead) {
-      withheld.add(name == null ? "?" : name);
+      withheld.add(name == null ? "#" + row.number() : name);
     }
     return isRead;
   }

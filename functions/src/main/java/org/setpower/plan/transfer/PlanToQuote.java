@@ -19,9 +19,31 @@ public final class PlanToQuote {
    * @param missing pieces that are short
    * @param from first day in use; null for the whole order
    * @param to last day in use; null for the whole order
+   * @param isDevice whether it is only known to run on batteries, whoever owns it
    */
   public record PlanItem(
-      String item, String section, double required, double missing, LocalDate from, LocalDate to) {
+      String item,
+      String section,
+      double required,
+      double missing,
+      LocalDate from,
+      LocalDate to,
+      boolean isDevice) {
+    /** Something to be hired. */
+    public PlanItem(
+        String item,
+        String section,
+        double required,
+        double missing,
+        LocalDate from,
+        LocalDate to) {
+      this(item, section, required, missing, from, to, false);
+    }
+
+    private PlanItem named(String name) {
+      return new PlanItem(name, section, required, missing, from, to, isDevice);
+    }
+
     /** Both together: pieces add up, days cover both. */
     private PlanItem with(PlanItem other) {
       return new PlanItem(
@@ -30,7 +52,8 @@ public final class PlanToQuote {
           required + other.required,
           missing + other.missing,
           from == null || other.from == null ? null : from.isBefore(other.from) ? from : other.from,
-          to == null || other.to == null ? null : to.isAfter(other.to) ? to : other.to);
+          to == null || other.to == null ? null : to.isAfter(other.to) ? to : other.to,
+          isDevice && other.isDevice);
     }
   }
 
@@ -44,7 +67,8 @@ public final class PlanToQuote {
     Map<String, PlanItem> byName = new LinkedHashMap<>();
     for (PlanItem item : items) {
       if (!Identity.of(item.item).isEmpty()) {
-        byName.merge(Identity.of(item.item), item, PlanItem::with);
+        PlanItem here = item.named(options.item(item.item));
+        byName.merge(Identity.of(here.item), here, PlanItem::with);
       }
     }
     List<TransferRow> rows = new ArrayList<>();
@@ -52,7 +76,8 @@ public final class PlanToQuote {
         (key, item) -> {
           double qty = options.onlyShort() ? item.missing : item.required;
           if (qty > 0) {
-            rows.add(new TransferRow(key, cells(item, qty, options)));
+            String group = item.isDevice ? TransferRow.DEVICE : "";
+            rows.add(new TransferRow(key, group, cells(item, qty, options)));
           }
         });
     return new TransferBatch(TransferTarget.QUOTE_ITEMS, rows, withheld);

@@ -11,9 +11,13 @@ import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.common.InputTable;
 import org.setpower.plan.common.PlanModel;
+import org.setpower.plan.finding.ItemNames;
 
 /** Reads the table into which rows are brought, in the form in which cells are compared. */
 public final class TargetReader {
+  /** The column of other names in a list of items. */
+  public static final String ALSO = "also";
+
   private final PlanModel model;
   private final List<?> ranges;
   private final TransferTarget target;
@@ -99,6 +103,27 @@ public final class TargetReader {
       blanks.put("inAll", "no");
     }
     return blanks;
+  }
+
+  /** The items that rows can be, and their other names; those of the source without a list. */
+  public ItemNames items() {
+    return new ItemNames(listed());
+  }
+
+  /** The rows of the list of items, blank ones too; none where rows need no list. */
+  public List<ItemNames.Item> listed() {
+    List<ItemNames.Item> items = new ArrayList<>();
+    if (target == TransferTarget.QUOTE_ITEMS) {
+      for (InputRow<?> row : read(known())) {
+        items.add(new ItemNames.Item(known(row, target.nameColumn()), known(row, ALSO)));
+      }
+    }
+    return items;
+  }
+
+  private String known(InputRow<?> row, String key) {
+    Object cell = known().column(key).compared(row.cells().get(key));
+    return cell == null ? null : String.valueOf(cell);
   }
 
   private Set<String> knownNames() {

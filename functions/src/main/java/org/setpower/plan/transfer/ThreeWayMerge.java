@@ -19,6 +19,7 @@ import org.setpower.plan.transfer.TransferChange.Kind;
  */
 public final class ThreeWayMerge {
   private static final double ROUNDING = 1e-9;
+  private static final String ACCOUNT = "account";
 
   private final TransferTarget target;
   private final Map<String, BroughtRow> last = new LinkedHashMap<>();
@@ -104,6 +105,26 @@ public final class ThreeWayMerge {
       for (String column : target.followed()) {
         compare(key, own, column, row.cells().get(column));
       }
+      fillAccount(key, own, row);
+    }
+  }
+
+  /** A blank account gets that of its group, once the user has typed it for another row. */
+  private void fillAccount(String key, TargetRow own, TransferRow row) {
+    if (own.cells().get(ACCOUNT) == null && !own.calculated().contains(ACCOUNT)) {
+      account(row)
+          .ifPresent(
+              a ->
+                  changes.add(
+                      new TransferChange(
+                          Kind.UPDATED,
+                          key,
+                          name(target, own.cells()),
+                          own.number(),
+                          ACCOUNT,
+                          null,
+                          a,
+                          true)));
     }
   }
 
@@ -115,8 +136,16 @@ public final class ThreeWayMerge {
     } else if (!known.isEmpty() && !known.contains(Identity.of(name))) {
       kind = Kind.UNKNOWN;
     }
-    boolean isUsual = kind == Kind.ADDED && !row.group().equals(TransferRow.UNFIT);
+    boolean isUsual =
+        kind == Kind.ADDED
+            && !row.group().equals(TransferRow.UNFIT)
+            && !(row.group().equals(TransferRow.DEVICE) && isHere(name));
     changes.add(new TransferChange(kind, key, name, 0, "", null, null, isUsual));
+  }
+
+  private boolean isHere(String name) {
+    return here.stream()
+        .anyMatch(r -> Identity.of(name(target, r.cells())).equals(Identity.of(name)));
   }
 
   private void compare(String key, TargetRow own, String column, Object theirs) {
@@ -216,7 +245,7 @@ public final class ThreeWayMerge {
         int row = free.get(next++);
         places.put(change.key(), row);
         written(change.key()).forEach((c, value) -> writes.add(new Write(row, c, value)));
-        account(there.get(change.key())).ifPresent(a -> writes.add(new Write(row, "account", a)));
+        account(there.get(change.key())).ifPresent(a -> writes.add(new Write(row, ACCOUNT, a)));
       } else {
         writes.add(new Write(change.row(), change.column(), change.there()));
       }
@@ -230,12 +259,12 @@ public final class ThreeWayMerge {
 
   /** The account that the user has typed for another row of the group, which maps it once. */
   private Optional<Object> account(TransferRow row) {
-    if (!isOnce("account") || row.cells().containsKey("account") || row.group().isEmpty()) {
+    if (!isOnce(ACCOUNT) || row.cells().containsKey(ACCOUNT) || row.group().isEmpty()) {
       return Optional.empty();
     }
     return last.entrySet().stream()
         .filter(b -> b.getValue().group().equals(row.group()) && links.containsKey(b.getKey()))
-        .map(b -> links.get(b.getKey()).cells().get("account"))
+        .map(b -> links.get(b.getKey()).cells().get(ACCOUNT))
         .filter(Objects::nonNull)
         .findFirst();
   }

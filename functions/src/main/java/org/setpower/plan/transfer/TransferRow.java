@@ -15,6 +15,9 @@ public record TransferRow(String key, String group, Map<String, Object> cells) {
   /** The group of rows that may not be used: added only where the user wants it. */
   public static final String UNFIT = "unfit";
 
+  /** The group of devices, which another file may have brought in: not added twice unasked. */
+  public static final String DEVICE = "device";
+
   public TransferRow {
     cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.ItemNames;
 import org.setpower.plan.transfer.TransferBatch;
 import org.setpower.plan.transfer.TransferOptions;
 import org.setpower.plan.transfer.TransferRow;
@@ -33,7 +34,34 @@ class BatteryTransferTest {
     assertThat(cells(plan, false))
         .containsExactly(
             Map.of("item", "P294", "section", "batteries", "qty", 5.0),
-            Map.of("item", "charger", "section", "batteries", "qty", 2.0));
+            Map.of("item", "charger", "section", "batteries", "qty", 2.0),
+            Map.of("item", "camera A", "qty", 1.0));
+  }
+
+  /** A position of 8 with one lamp at each is 8 lamps; a position with a power is a device. */
+  @Test
+  void devices_come_by_position_and_by_the_names_of_the_quote() {
+    Ranges plan =
+        BatteryDaySamples.camera()
+            .row("positions", "position", "tubes", "volts", 24, "type", "P294", "quantity", 8)
+            .row("devices", "device", "LED tube", "position", "tubes", "watts", 50)
+            .row("devices", "device", "video link", "position", "camera A", "watts", 14)
+            .row("devices", "device", "lost", "position", "nowhere", "watts", 14);
+    ItemNames names =
+        new ItemNames(
+            List.of(
+                new ItemNames.Item("tube 4 ft", "LED tube; tube light"),
+                new ItemNames.Item("camera", "camera A")));
+    TransferSource source = TransferSource.of(BatteryDayPlan.MODEL, plan.list());
+    TransferBatch batch =
+        TransferWay.BATTERIES_TO_QUOTE
+            .batches(source, TransferOptions.USUAL.with(names::of))
+            .get(0);
+    assertThat(batch.rows())
+        .filteredOn(r -> r.group().equals(TransferRow.DEVICE))
+        .extracting(r -> r.cells().get("item") + " " + r.cells().get("qty"))
+        .containsExactly("camera 1.0", "tube 4 ft 8.0", "video link 1.0");
+    assertThat(batch.withheld()).containsExactly("#4");
   }
 
   /** 92 W for 10 h and one battery of 294 Wh: four at least, so three or more are short. */

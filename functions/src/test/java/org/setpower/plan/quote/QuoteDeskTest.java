@@ -327,4 +327,40 @@ class QuoteDeskTest {
                 .map(l -> new EnglishMessages().phrase(l.label(), Locale.UK)))
         .containsExactly("lighting", "power", "power (sold)", "Services");
   }
+
+  /** The page that is signed may be the second: it names the quote and its total, 2,741.96. */
+  @Test
+  void the_acceptance_names_the_quote_and_its_total() {
+    assertThat(page(example()))
+        .contains("Accepted: quote Q1, total EUR 2,741.96.\nPlace and date ___")
+        .endsWith("Signature __________________");
+    assertThat(page(example().set("order", 1, "revision", "3")))
+        .contains("Accepted: quote Q1, revision 3, total EUR 2,741.96.");
+    assertThat(page(example().set("order", 1, "number", "")))
+        .contains("Accepted: total EUR 2,741.96.");
+  }
+
+  /** Nothing is guessed: a name of two items is used for neither, and both rows say so. */
+  @Test
+  void another_name_of_two_items_is_a_check_on_both() {
+    Ranges ranges = example().set("stock", 1, "also", "P7; tube").set("stock", 2, "also", "P7");
+    assertThat(stockKeys(ranges, 1)).containsExactly("quote.alsoUnclear");
+    assertThat(stockKeys(ranges, 2)).containsExactly("quote.alsoUnclear");
+    assertThat(stockKeys(ranges.set("stock", 2, "also", "P8"), 1)).isEmpty();
+    assertThat(stockKeys(ranges.set("stock", 2, "also", "stand"), 2))
+        .containsExactly("quote.alsoUnclear");
+    assertThat(summary(ranges).mayIssue()).isTrue();
+  }
+
+  private static List<String> stockKeys(Ranges ranges, int row) {
+    return keys(ranges.calculate().rows(QuoteResults.STOCK).get(row - 1).reasons());
+  }
+
+  @Test
+  void an_item_in_two_rows_is_called_as_it_is_typed() {
+    Ranges ranges = stock(stock(empty(), "LED panel 1x1", 4), "led PANEL 1x1", 2);
+    Finding twice = ranges.calculate().rows(QuoteResults.STOCK).get(1).reasons().get(0);
+    assertThat(new EnglishMessages().sentences(List.of(twice), Locale.UK))
+        .startsWith("LED panel 1x1 is in 2 rows.");
+  }
 }

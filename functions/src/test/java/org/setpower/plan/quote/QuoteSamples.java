@@ -72,7 +72,15 @@ final class QuoteSamples {
         .row("items", "item", "panel", "qty", 18, "basis", "week")
         .row("items", "item", "crane", "qty", 1, "basis", "on request")
         .set("stock", 1, "outOfService", 1, "dayRate", 55, "weekRate", 165)
-        .set("stock", 1, "secondWeekRate", 120, "caution", "Do not cover the fan.")
+        .set(
+            "stock",
+            1,
+            "secondWeekRate",
+            120,
+            "caution",
+            "Do not cover the fan.",
+            "also",
+            "battery")
         .row("booked", "item", "battery", "qty", 15, "from", day("2027-02-15"))
         .set("booked", 1, "to", day("2027-02-20"))
         .row("booked", "item", "panel", "qty", 10, "from", day("2027-02-18"))

@@ -62,6 +62,51 @@ class ThreeWayMergeTest {
     return merge.merged(usual(merge), free);
   }
 
+  /** Section to account is mapped once: rows that stand there already get it too. */
+  @Test
+  void a_blank_account_gets_that_of_another_row_of_its_section() {
+    List<BroughtRow> last = new ArrayList<>();
+    List<TransferRow> rows = new ArrayList<>();
+    for (String name : List.of("panel", "tube", "lead", "battery")) {
+      String section = name.equals("battery") ? "power" : "lights";
+      Map<String, Object> cells = cells("description", name, "qty", 2.0);
+      last.add(new BroughtRow(name, section, last.size() + 1, cells));
+      rows.add(new TransferRow(name, section, cells));
+    }
+    List<TargetRow> here =
+        List.of(
+            here(1, "description", "panel", "qty", 2.0, "account", "3110"),
+            here(2, "description", "tube", "qty", 2.0),
+            new TargetRow(3, cells("description", "lead", "qty", 2.0), Set.of("account")),
+            here(4, "description", "battery", "qty", 2.0));
+    ThreeWayMerge merge =
+        merge(TransferTarget.BUDGET_LINES, last, here, rows.toArray(TransferRow[]::new));
+    assertThat(usually(merge).writes()).containsExactly(new Write(2, "account", "3110"));
+  }
+
+  /** A lamp of the lighting plan and on a battery may be one lamp: nobody pays twice unasked. */
+  @Test
+  void a_device_that_another_file_brought_in_is_added_only_if_the_user_says_so() {
+    TransferRow device =
+        new TransferRow("TUBE", TransferRow.DEVICE, cells("item", "tube", "qty", 8.0));
+    List<TargetRow> rows = List.of(here(1, "item", "Tube", "qty", 4.0));
+    ThreeWayMerge.Table ofOther =
+        new ThreeWayMerge.Table(rows, Set.of(1), Map.of(), Set.of("tube"));
+    ThreeWayMerge merge =
+        new ThreeWayMerge(TransferTarget.QUOTE_ITEMS, ofOther, List.of(), List.of(device));
+    assertThat(merge.changes())
+        .extracting(TransferChange::kind, TransferChange::isUsual)
+        .containsExactly(tuple(Kind.ADDED, false));
+    ThreeWayMerge battery =
+        new ThreeWayMerge(
+            TransferTarget.QUOTE_ITEMS,
+            ofOther,
+            List.of(),
+            List.of(there("TUBE", "item", "tube", "qty", 8.0)));
+    assertThat(usual(battery)).hasSize(1);
+    assertThat(usual(items(List.of(), List.of(), device))).hasSize(1);
+  }
+
   @Test
   void what_nobody_touched_here_is_updated() {
     ThreeWayMerge merge =

@@ -254,8 +254,8 @@ public final class PowerBudget implements PlanTemplate {
                     "toComplete",
                     "finalCost",
                     "variance")
-                .width("label", 45)
-                .width("budget", 22)
+                .width("label", 44)
+                .width("budget", 20)
                 .width("changes", 23)
                 .width("ordered", 20)
                 .width("costToDate", 20)

@@ -15,9 +15,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.setpower.base.ReferenceTable;
+import org.setpower.plan.budget.BudgetApproval;
 import org.setpower.plan.budget.BudgetPlan;
 import org.setpower.plan.common.InputColumn;
 import org.setpower.plan.common.InputTable;
@@ -36,6 +38,9 @@ import org.setpower.plan.transfer.TransferWay;
 public final class ExampleTables {
   private static final String FOLDER = "/org/setpower/templates/example/";
   private static final double SECONDS_A_DAY = 86_400;
+
+  /** Stands for what a line is planned to cost: its order, its approved budget. */
+  private static final String PLANNED = "planned";
 
   /** Plans whose examples take figures from those of others. */
   private static final Set<PlanModel> LINKED = Set.of(QuotePlan.MODEL, BudgetPlan.MODEL);
@@ -63,7 +68,22 @@ public final class ExampleTables {
         ofOthers.addAll(link(way, table, lines, ofOthers));
       }
     }
+    if (lines.stream().anyMatch(l -> l.containsValue(PLANNED))) {
+      approve(table, lines);
+    }
     return lines;
+  }
+
+  /** Writes what a line is planned to cost where its file says so, as Approve budget does. */
+  private void approve(String table, List<Map<String, String>> lines) {
+    for (BudgetApproval.Amount amount :
+        BudgetPlan.approval(ranges(t -> t.key().equals(table) ? lines : lines(t.key())))
+            .amounts()) {
+      String planned = amount.planned().toPlainString();
+      lines
+          .get(amount.row() - 1)
+          .replaceAll((column, text) -> PLANNED.equals(text) ? planned : text);
+    }
   }
 
   /** What a plan's example takes from those of others, as a text; empty where it takes nothing. */
@@ -83,13 +103,9 @@ public final class ExampleTables {
     if (targets.isEmpty()) {
       return places;
     }
-    List<Object> ranges = new ArrayList<>();
-    for (InputTable<?> own : model.inputs()) {
-      ranges.add(
-          own.isUpright() ? upright(own) : rows(own, own.key().equals(table) ? lines : plain(own)));
-    }
+    List<Object> ranges = ranges(t -> t.key().equals(table) ? lines : plain(t));
     TransferSource source = TransferSource.of(way.from(), new ExampleTables(way.from()).ranges());
-    for (TransferBatch batch : way.batches(source, TransferOptions.USUAL)) {
+    for (TransferBatch batch : batches(way, source, ranges)) {
       if (targets.contains(batch.target())) {
         ThreeWayMerge merge =
             new ThreeWayMerge(
@@ -112,6 +128,13 @@ public final class ExampleTables {
       }
     }
     return places;
+  }
+
+  /** What a source has for a plan, by the names of its items. */
+  static List<TransferBatch> batches(TransferWay way, TransferSource source, List<Object> into) {
+    TransferTarget target = way.batches(source, TransferOptions.USUAL).get(0).target();
+    TargetReader reader = new TargetReader(way.into(), into, target);
+    return way.batches(source, TransferOptions.USUAL.with(reader.items()::of));
   }
 
   private List<Map<String, String>> plain(InputTable<?> table) {
@@ -144,9 +167,13 @@ public final class ExampleTables {
 
   /** The ranges in the order of the plan's tables. */
   public List<Object> ranges() {
+    return ranges(t -> lines(t.key()));
+  }
+
+  private List<Object> ranges(Function<InputTable<?>, List<Map<String, String>>> lines) {
     List<Object> ranges = new ArrayList<>();
     for (InputTable<?> table : model.inputs()) {
-      ranges.add(table.isUpright() ? upright(table) : rows(table, lines(table.key())));
+      ranges.add(table.isUpright() ? upright(table) : rows(table, lines.apply(table)));
     }
     return ranges;
   }
@@ -180,7 +207,7 @@ public final class ExampleTables {
   }
 
   private static Object value(InputColumn column, String text) {
-    if (text.isEmpty()) {
+    if (text.isEmpty() || text.equals(PLANNED)) {
       return "";
     }
     if (column.type() == LocalDate.class) {

@@ -52,6 +52,12 @@ public final class PlanLetter implements PlanPart {
     return this;
   }
 
+  /** A row without text that grows with the picture that the house places there. */
+  public PlanLetter picture() {
+    lines.add(new Line(null, false, false, null, 0));
+    return this;
+  }
+
   /** A line; an empty key leaves its side free. */
   public PlanLetter line(String left, String right) {
     lines.add(new Line(path(left), false, false, path(right), 1));

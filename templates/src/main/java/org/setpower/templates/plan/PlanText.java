@@ -19,6 +19,11 @@ public record PlanText(String title, CellStyle style, List<String> lines, int ro
     return new PlanText(title, CellStyle.NOTE, List.of(lines), 1);
   }
 
+  /** What is signed, with room above the strokes to sign on. */
+  public static PlanText signed(String... lines) {
+    return new PlanText("", CellStyle.NOTE, List.of(lines), 2);
+  }
+
   /** Lines to sign on paper. */
   public static PlanText signatures(String... lines) {
     return new PlanText("Signatures", CellStyle.NOTE, List.of(lines), TO_SIGN);

@@ -28,9 +28,14 @@ public final class RentalQuote implements PlanTemplate {
       "Cover the terminals of batteries one by one for transport. Return them about half full.";
 
   private static final String RECEIVED =
-      "Received complete and undamaged, but for what is noted here (place, date, name, signature):";
-  private static final String COUNTED =
-      "Counted by both, state as noted (place, date, names, signatures):";
+      "Received complete and undamaged, but for what is noted here:";
+  private static final String COUNTED = "Counted by both, state as noted:";
+  private static final String STROKES =
+      "Place and date __________________   Name __________________   Signature"
+          + " __________________";
+  private static final String BOTH =
+      "Place and date __________________   Client __________________   House"
+          + " __________________";
 
   private final PlanWorkbook book =
       PlanWorkbook.of("rental-quote", "Rental quote", QuotePlan.MODEL)
@@ -68,7 +73,7 @@ public final class RentalQuote implements PlanTemplate {
         carnet(),
         PlanTab.of("Equipment", "Price list and stock, one row for each item.")
             .hidden()
-            .with(book.table("stock").width("item", 50).width("caution", 60)),
+            .with(book.table("stock").width("item", 50).width("caution", 60).width("also", 50)),
         PlanTab.of("Booked elsewhere", "What other orders take, so that Quote knows what is short.")
             .hidden()
             .with(book.table("booked").pick("item", "stock.item").width("item", 50)),
@@ -164,6 +169,7 @@ public final class RentalQuote implements PlanTemplate {
                 + " quote…")
         .sent()
         .with(
+            book.letter("letter", 4, 7).picture(),
             letterhead(),
             book.list(
                     "document",
@@ -201,6 +207,7 @@ public final class RentalQuote implements PlanTemplate {
 
   private PlanLetter letterhead() {
     return book.letter("letter", 4, 7)
+        .titled("Quote")
         .first("houseName", "quoteNumber")
         .address("houseAddress", false, "quoteRevision")
         .labelled("houseTaxNumber", "replacesQuote")
@@ -225,7 +232,7 @@ public final class RentalQuote implements PlanTemplate {
                 .line("clientName", "hireOut")
                 .address("deliveryAddress", false, "hireBack")
                 .labelled("siteContact", "clientOrder"),
-            PlanText.notes("", RECEIVED),
+            PlanText.signed(RECEIVED, STROKES),
             PlanText.cautions(HOT, DAMAGED, CHARGING, CARRIAGE),
             book.list(
                     "delivery",
@@ -259,7 +266,7 @@ public final class RentalQuote implements PlanTemplate {
                 .line("houseName", "quoteNumber")
                 .address("houseAddress", false, "quoteRevision")
                 .line("clientName", "hireBack"),
-            PlanText.notes("", COUNTED),
+            PlanText.signed(COUNTED, BOTH),
             PlanText.cautions(HOT, DAMAGED),
             book.list("due", "row", "item", "pieces", "backOn", "counted", "state")
                 .width("row", 10)

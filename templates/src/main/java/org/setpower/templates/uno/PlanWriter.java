@@ -261,7 +261,9 @@ public final class PlanWriter {
     if (!part.title().isEmpty()) {
       int above = (part instanceof PlanList list ? layout.headingRow(list) : row) - 1;
       int column = layout.place(part).column();
-      write(tab, column, above, words.of(part.title()), styles.of(CellStyle.SECTION));
+      // what paper it is stands above the name of the house
+      CellStyle style = part instanceof PlanLetter ? CellStyle.TITLE : CellStyle.SECTION;
+      write(tab, column, above, words.of(part.title()), styles.of(style));
       height(tab, above, 800);
     }
     if (part instanceof PlanTable table) {

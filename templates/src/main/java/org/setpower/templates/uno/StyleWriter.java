@@ -188,7 +188,10 @@ final class StyleWriter {
     XNumberFormats formats =
         UnoAccess.as(XNumberFormatsSupplier.class, document).getNumberFormats();
     if (!language.Language.equals(UnoAccess.ENGLISH.Language)) {
-      return UnoAccess.ask(() -> formats.addNewConverted(code, UnoAccess.ENGLISH, language));
+      // an ordinal has a dot in German
+      boolean isGerman = language.Language.equals("de");
+      String local = isGerman ? code.replace("d mmm", "d\". \"mmm") : code;
+      return UnoAccess.ask(() -> formats.addNewConverted(local, UnoAccess.ENGLISH, language));
     }
     int known = formats.queryKey(code, UnoAccess.ENGLISH, false);
     return known >= 0 ? known : UnoAccess.ask(() -> formats.addNew(code, UnoAccess.ENGLISH));

@@ -4,20 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.setpower.base.ReferenceTable;
+import org.setpower.plan.budget.BudgetPlan;
 import org.setpower.plan.transfer.TargetReader;
 import org.setpower.plan.transfer.ThreeWayMerge;
 import org.setpower.plan.transfer.TransferBatch;
 import org.setpower.plan.transfer.TransferChange;
-import org.setpower.plan.transfer.TransferOptions;
 import org.setpower.plan.transfer.TransferRow;
 import org.setpower.plan.transfer.TransferSource;
 import org.setpower.plan.transfer.TransferWay;
@@ -25,9 +31,10 @@ import org.setpower.plan.transfer.TransferWay;
 /** The examples hang together: what Bring in… would bring stands there already, typed once. */
 class ExampleLinksTest {
   private static List<TransferBatch> batches(TransferWay way) {
-    return way.batches(
+    return ExampleTables.batches(
+        way,
         TransferSource.of(way.from(), new ExampleTables(way.from()).ranges()),
-        TransferOptions.USUAL);
+        new ExampleTables(way.into()).ranges());
   }
 
   private static List<TransferChange> differences(
@@ -60,28 +67,52 @@ class ExampleLinksTest {
     }
   }
 
-  private static String file(String name) throws IOException {
-    try (InputStream in =
-        ExampleLinksTest.class.getResourceAsStream("/org/setpower/templates/example/" + name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+  /** Every figure that another file of the scenario has stands there alone. */
+  @ParameterizedTest
+  @CsvSource({
+    "quote/items.csv, qty, ''",
+    "budget/counts.csv, value, ''",
+    "budget/deposits.csv, amount, ''",
+    "budget/lines.csv, ordered, planned"
+  })
+  void no_figure_is_typed_twice(String name, String column, String word) throws IOException {
+    for (CSVRecord line : lines(name)) {
+      assertThat(line.get(column)).as(line.toString()).isIn("", word);
     }
   }
 
-  /** Quantities of batteries and power, counts of the budget stand in the files of the plans. */
-  @ParameterizedTest
-  @ValueSource(strings = {"quote/items.csv", "budget/counts.csv", "budget/deposits.csv"})
-  void no_figure_is_typed_twice(String name) throws IOException {
-    List<String> lines = file(name).lines().filter(l -> !l.startsWith("#")).toList();
-    int figure =
-        List.of(lines.get(0).split(","))
-            .indexOf(
-                name.startsWith("quote") ? "qty" : name.contains("counts") ? "value" : "amount");
-    for (String line : lines.subList(1, lines.size())) {
-      String plain = line.replaceAll("\"[^\"]*\"", "quoted");
-      // what no plan names: the camera kit, and lights that only hang on batteries
-      if (!line.contains("camera and sound") && !line.contains("on batteries")) {
-        assertThat(plain.split(",", -1)[figure]).as(line).isEmpty();
+  /** What a line of the quote costs, and what was approved as planned, is no figure of the file. */
+  @Test
+  void lines_of_the_quote_have_no_figure_of_their_own() throws IOException {
+    for (CSVRecord line : lines("budget/lines.csv")) {
+      if (line.get("po").equals("PO 118")) {
+        for (String column : List.of("qty", "times", "price", "discount", "tax")) {
+          assertThat(line.get(column)).as(line.toString()).isEmpty();
+        }
       }
+    }
+    List<Object> ranges = new ExampleTables(BudgetPlan.MODEL).ranges();
+    Map<Integer, String> planned = new HashMap<>();
+    BudgetPlan.approval(ranges)
+        .amounts()
+        .forEach(a -> planned.put(a.row(), a.planned().stripTrailingZeros().toPlainString()));
+    int row = 0;
+    for (CSVRecord line : lines("budget/lines.csv")) {
+      row++;
+      for (String column : List.of("ordered", "budget")) {
+        if (!line.get(column).isEmpty()) {
+          assertThat(line.get(column)).as("%s: %s", column, line).isNotEqualTo(planned.get(row));
+        }
+      }
+    }
+  }
+
+  private static List<CSVRecord> lines(String name) throws IOException {
+    try (InputStream in =
+            ExampleLinksTest.class.getResourceAsStream("/org/setpower/templates/example/" + name);
+        CSVParser parser =
+            ReferenceTable.FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      return parser.getRecords();
     }
   }
 }
