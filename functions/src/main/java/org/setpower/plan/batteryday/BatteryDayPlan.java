@@ -236,8 +236,7 @@ public final class BatteryDayPlan {
       if (isWithheld(number) && typed.absence() == null) {
         String shown = BatteryNumbers.shown(number);
         if (typed.position() != null) {
-          boolean damaged =
-              build.stock().batteries().get(number).use() == BatteryUse.QUARANTINE;
+          boolean damaged = build.stock().batteries().get(number).use() == BatteryUse.QUARANTINE;
           atNow.add(
               row.number(),
               Finding.of(
@@ -271,8 +270,7 @@ public final class BatteryDayPlan {
             String name = build.positions().row(f.position()).item().row().value().position();
             atNow.add(
                 row,
-                Finding.of(
-                    BatteryDayFinding.FOUND_OFF, TextEnum.shortened(name), settings.now()));
+                Finding.of(BatteryDayFinding.FOUND_OFF, TextEnum.shortened(name), settings.now()));
           }
         });
   }

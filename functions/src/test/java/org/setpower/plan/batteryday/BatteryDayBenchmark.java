@@ -35,10 +35,14 @@ public final class BatteryDayBenchmark {
       BatteryDayPlan.of(list);
       times[i] = (now() - start) / 1e6;
     }
-    double[] last = Arrays.copyOfRange(times, rounds - 20, rounds);
+    double[] last = Arrays.copyOfRange(times, rounds / 3, rounds);
     Arrays.sort(last);
     System.out.printf(
-        Locale.UK, "%s: first %.0f ms, median of the last 20 %.1f ms%n", name, times[0], last[10]);
+        Locale.UK,
+        "%s: first %.0f ms, lower quartile of the later two thirds %.1f ms%n",
+        name,
+        times[0],
+        last[last.length / 4]);
   }
 
   /** Time of the processor, so that other programs do not count, ns. */

@@ -718,8 +718,7 @@ class BatteryDayRulesTest {
     assertThat(foundKeys(lunch)).isEmpty();
     Ranges early = lunch.copy().set("devices", 1, "to", at(12, 30));
     assertThat(foundNow(early, 1).reasons())
-        .containsExactly(
-            Finding.of(BatteryDayFinding.FOUND_OFF, "camera A", LocalTime.of(12, 30)));
+        .containsExactly(Finding.of(BatteryDayFinding.FOUND_OFF, "camera A", LocalTime.of(12, 30)));
     assertThat(foundNow(early, 1).verdict()).isEqualTo(Verdict.STOP);
     Ranges late = lunch.copy().set("devices", 1, "from", at(13, 0));
     assertThat(foundKeys(late)).containsExactly(BatteryDayFinding.FOUND_OFF);
