@@ -251,7 +251,7 @@ public final class PlanResult {
       return yes ? "yes" : "no";
     }
     if (value instanceof Issues.Place place) {
-      return place.in(messages);
+      return place.in(messages, locale);
     }
     if (value instanceof Phrase phrase) {
       return messages.phrase(phrase, locale);

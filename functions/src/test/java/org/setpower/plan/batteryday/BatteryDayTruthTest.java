@@ -11,6 +11,7 @@ import static org.setpower.plan.batteryday.BatteryDaySamples.position;
 import static org.setpower.plan.batteryday.BatteryDaySamples.withP98;
 
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -18,7 +19,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.Answer;
 import org.setpower.plan.common.EnglishMessages;
+import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
@@ -154,6 +157,27 @@ class BatteryDayTruthTest {
     // with one date in Days it cannot be another
     Ranges one = camera().set("project", 1, "now", at(12, 0));
     assertThat(ofProject(one)).doesNotContain("batteries.project.todayBlank");
+  }
+
+  private static List<String> issues(Ranges ranges, Locale locale) {
+    Object[][] rows =
+        ranges
+            .calculate()
+            .matrix(
+                new Answer(List.of("issues.where"), 90),
+                Messages.in(locale.getLanguage()),
+                locale);
+    return Arrays.stream(rows).map(r -> r[0].toString()).toList();
+  }
+
+  /** Days are named by their dates, as everywhere on the paper; a name that is none stays. */
+  @Test
+  void issues_name_days_by_dates_of_the_language() {
+    Ranges days = twoDays().set("days", 1, "min", "").set("types", 1, "health", "");
+    days.set("types", 1, "type", "2027-02-31");
+    assertThat(issues(days, Locale.UK))
+        .contains("Days: 2 Feb 2027", "Battery types: 2027-02-31");
+    assertThat(issues(days, Locale.GERMANY)).contains("Tage: 2 Feb. 2027");
   }
 
   /** A battery typed on two positions is on neither for certain. */

@@ -241,10 +241,8 @@ public final class BatteryPlan implements PlanTemplate {
   private PlanTab today() {
     return PlanTab.of(
             "Today",
-            "Enter the date. At call, enter the batteries that are not full or not there. At lunch,"
-                + " enter the time and only the batteries that are not as planned: the plan changes"
-                + " from then on. A battery in quarantine stays out on all days as long as it is"
-                + " here.")
+            "At call: batteries that are not full or not there. At lunch: the time, and batteries"
+                + " that are not as planned. Quarantine holds on all days as long as it is here.")
         .with(
             book.fields("Date", "project", "today"),
             book.table("atCall").titled("Found at call"),

@@ -112,7 +112,11 @@ public final class BatteryTables {
               heading = "Charger",
               help = "An item of Loads: there it has its place, its hours and how many there are.")
           String charger,
-      @Input(key = "channels", like = BatteryDayInputs.Charger.class) Double channels,
+      @Input(
+              key = "channels",
+              like = BatteryDayInputs.Charger.class,
+              help = "How many batteries one of them holds.")
+          Double channels,
       @Input(key = "amps", like = BatteryDayInputs.Charger.class) Double amps,
       @Input(
               key = "air",
