@@ -159,6 +159,28 @@ class BatteryDayTruthTest {
     assertThat(ofProject(one)).doesNotContain("batteries.project.todayBlank");
   }
 
+  /** In the order in which somebody puts them on; nothing of the next day after its call. */
+  @Test
+  void what_charges_tonight_is_in_order_of_time() {
+    Ranges night = charger(twoDays(), "one", "P294", 1, 2).set("stock", 1, "owned", 5);
+    night.set("chargers", 1, "powerFrom", at(6, 0), "powerTo", at(23, 0));
+    List<BatteryDayResults.TonightRow> rows =
+        night.calculate().rows(BatteryDayResults.TONIGHT);
+    List<Double> hours =
+        rows.stream()
+            .filter(r -> r.from() != null)
+            .map(r -> DaySettings.hours(r.from()) + (r.from().getHour() < 7 ? 24 : 0))
+            .toList();
+    assertThat(hours).hasSizeGreaterThan(2).isSorted();
+    // power from 6 to 7 only before the next call: more than one charge is after it, and not told
+    assertThat(hours).filteredOn(h -> h >= 24).hasSize(1);
+    assertThat(rows.subList(hours.size(), rows.size()))
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.ready()).isFalse())
+        .allSatisfy(r -> assertThat(r.from()).isNull());
+    assertThat(rows).extracting(BatteryDayResults.TonightRow::battery).contains("B1", "B2", "B3");
+  }
+
   private static List<String> issues(Ranges ranges, Locale locale) {
     Object[][] rows =
         ranges
