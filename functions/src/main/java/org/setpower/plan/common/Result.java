@@ -32,7 +32,10 @@ public @interface Result {
   /** Unit of the number; empty without one. */
   String unit() default "";
 
-  /** Whether the word of a {@link org.setpower.base.TextEnum} is translated: on paper it is. */
+  /**
+   * Whether the word of a {@link org.setpower.base.TextEnum}, yes and no are translated: on paper
+   * they are.
+   */
   boolean translated() default false;
 
   /** How the number is shown. */

@@ -181,6 +181,19 @@ class BatteryDayTruthTest {
     assertThat(rows).extracting(BatteryDayResults.TonightRow::battery).contains("B1", "B2", "B3");
   }
 
+  /** Papers are in the language of the document, their yes and no too. */
+  @Test
+  void yes_and_no_on_paper_are_words_of_the_language() {
+    Object[][] rows =
+        charger(twoDays(), "one", "P294", 1, 2)
+            .set("chargers", 1, "powerFrom", at(14, 0), "powerTo", at(23, 0))
+            .calculate()
+            .matrix(new Answer(List.of("tonight.ready"), 40), Messages.in("de"), Locale.GERMANY);
+    assertThat(Arrays.stream(rows).map(r -> r[0].toString()))
+        .contains("ja", "nein")
+        .doesNotContain("yes", "no");
+  }
+
   private static List<String> issues(Ranges ranges, Locale locale) {
     Object[][] rows =
         ranges
