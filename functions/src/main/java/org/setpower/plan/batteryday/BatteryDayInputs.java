@@ -197,7 +197,7 @@ public record BatteryDayInputs(
               min = 0,
               max = 24,
               blank = "Blank: none; below 0 °C (32 °F) outdoors a stop.",
-              help = "Until the whole battery is above 0 °C (32 °F), where a charger has no own.")
+              help = "Until the whole battery is above 0 °C (32 °F), if not on Chargers.")
           Double warmUp,
       @Input(
               key = "health",
@@ -207,7 +207,7 @@ public record BatteryDayInputs(
               max = 1,
               blank = "Blank: 80 % is assumed; check.",
               help =
-                  "Share of the rated capacity that a full battery gives, where a type has no own.")
+                  "Share of the rated capacity that a full battery gives, if not on Battery stock.")
           Double health) {}
 
   /** A stay at one place on one date; two rows for one date are a move. */

@@ -194,6 +194,21 @@ class BatteryDayTruthTest {
         .doesNotContain("yes", "no");
   }
 
+  /** Sentences name columns as their headings do, never an argument of a function. */
+  @Test
+  void no_sentence_has_a_word_of_the_code() {
+    List<String> sentences =
+        BatteryDaySamples.all().stream()
+            .flatMap(r -> r.calculate().rows(BatteryDayResults.ISSUES).stream())
+            .flatMap(i -> i.reasons().stream())
+            .map(BatteryDayTruthTest::sentence)
+            .distinct()
+            .toList();
+    assertThat(sentences).hasSizeGreaterThan(60);
+    assertThat(sentences)
+        .allSatisfy(text -> assertThat(text).doesNotContainPattern("\\w_\\w|[a-z][A-Z]| is 0\\b"));
+  }
+
   private static List<String> issues(Ranges ranges, Locale locale) {
     Object[][] rows =
         ranges
