@@ -192,7 +192,9 @@ class BatteryDayChargersTest {
   @Test
   void a_hot_swap_plate_needs_no_more_than_its_energy() {
     Ranges plate =
-        camera().set("positions", 1, "connection", "hot-swap", "atOnce", 2).set("stock", 1, "owned", 4);
+        camera()
+            .set("positions", 1, "connection", "hot-swap", "atOnce", 2)
+            .set("stock", 1, "owned", 4);
     assertThat(first(plate)).isEqualTo(4);
     PlanResult result = plate.calculate();
     assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();

@@ -164,8 +164,7 @@ class BatteryDayTruthTest {
   void what_charges_tonight_is_in_order_of_time() {
     Ranges night = charger(twoDays(), "one", "P294", 1, 2).set("stock", 1, "owned", 5);
     night.set("chargers", 1, "powerFrom", at(6, 0), "powerTo", at(23, 0));
-    List<BatteryDayResults.TonightRow> rows =
-        night.calculate().rows(BatteryDayResults.TONIGHT);
+    List<BatteryDayResults.TonightRow> rows = night.calculate().rows(BatteryDayResults.TONIGHT);
     List<Double> hours =
         rows.stream()
             .filter(r -> r.from() != null)
@@ -214,9 +213,7 @@ class BatteryDayTruthTest {
         ranges
             .calculate()
             .matrix(
-                new Answer(List.of("issues.where"), 90),
-                Messages.in(locale.getLanguage()),
-                locale);
+                new Answer(List.of("issues.where"), 90), Messages.in(locale.getLanguage()), locale);
     return Arrays.stream(rows).map(r -> r[0].toString()).toList();
   }
 
@@ -225,8 +222,7 @@ class BatteryDayTruthTest {
   void issues_name_days_by_dates_of_the_language() {
     Ranges days = twoDays().set("days", 1, "min", "").set("types", 1, "health", "");
     days.set("types", 1, "type", "2027-02-31");
-    assertThat(issues(days, Locale.UK))
-        .contains("Days: 2 Feb 2027", "Battery types: 2027-02-31");
+    assertThat(issues(days, Locale.UK)).contains("Days: 2 Feb 2027", "Battery types: 2027-02-31");
     assertThat(issues(days, Locale.GERMANY)).contains("Tage: 2 Feb. 2027");
   }
 

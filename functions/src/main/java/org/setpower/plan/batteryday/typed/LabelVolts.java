@@ -24,8 +24,8 @@ public final class LabelVolts {
   private LabelVolts() {}
 
   /**
-   * Whether a label's are the volts of Li-ion cells in series and not those of an LFP battery. NiMH is
-   * not told apart: 14.4 V are 12 of its cells too, but nobody uses it on a plate any more.
+   * Whether a label's are the volts of Li-ion cells in series and not those of an LFP battery. NiMH
+   * is not told apart: 14.4 V are 12 of its cells too, but nobody uses it on a plate any more.
    */
   public static boolean isLiIonOnly(double wattHours, double ampHours) {
     double volts = wattHours / ampHours;

@@ -57,7 +57,8 @@ public final class BatteryResults {
               key = "fewest",
               like = BatteryDayResults.StockResult.class,
               rule =
-                  "The most of all days: with these numbers of every type, all full at call, nothing goes dark.")
+                  "The most of all days: with these numbers of every type, all full at call,"
+                      + " nothing goes dark.")
           Integer fewest,
       @Result(
               key = "uncharged",
@@ -159,7 +160,8 @@ public final class BatteryResults {
               key = "on",
               like = BatteryDayResults.CardRow.class,
               rule =
-                  "The least charged battery that lasts, else the fullest; where none is left, dark.")
+                  "The least charged battery that lasts, else the fullest; where none is left,"
+                      + " dark.")
           String on,
       @Result(
               key = "off",
