@@ -183,6 +183,16 @@ public enum BatteryDayFinding implements FindingKey {
   /** Arguments: position. */
   FOUND_AWAY("found.away", Severity.STOP),
   FOUND_NO_NOW("found.noNow", Severity.STOP),
+  /** Arguments: position, time. */
+  FOUND_OFF("found.off", Severity.STOP),
+  /** Arguments: number. */
+  FOUND_WITHHELD("found.withheld", Severity.CHECK),
+  /** Arguments: number, position. */
+  FOUND_WITHHELD_ON("found.withheldOn", Severity.STOP),
+  /** Arguments: number, position. */
+  FOUND_QUARANTINE("found.quarantine", Severity.DANGER),
+  /** Arguments: number. */
+  FOUND_NOTHING("found.nothing", Severity.CHECK),
 
   /** Arguments: °C. */
   COLD_CELLS("disposables.cold", Severity.CHECK);

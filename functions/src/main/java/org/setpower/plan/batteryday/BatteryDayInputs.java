@@ -197,9 +197,7 @@ public record BatteryDayInputs(
               min = 0,
               max = 24,
               blank = "Blank: none; below 0 °C (32 °F) outdoors a stop.",
-              help =
-                  "Of every charger whose own Warm-up is blank: until the whole battery is above"
-                      + " 0 °C (32 °F). Measure; large ones take over an hour.")
+              help = "Until the whole battery is above 0 °C (32 °F), if not on Chargers.")
           Double warmUp,
       @Input(
               key = "health",
@@ -209,8 +207,7 @@ public record BatteryDayInputs(
               max = 1,
               blank = "Blank: 80 % is assumed; check.",
               help =
-                  "Of every type whose own Health is blank: share of the rated capacity that a full"
-                      + " battery still gives.")
+                  "Share of the rated capacity that a full battery gives, if not on Battery stock.")
           Double health) {}
 
   /** A stay at one place on one date; two rows for one date are a move. */

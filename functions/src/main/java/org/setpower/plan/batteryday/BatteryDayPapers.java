@@ -34,6 +34,7 @@ final class BatteryDayPapers {
     for (BatteryUse use : BatteryUse.values()) {
       all.add(use.word());
     }
+    all.addAll(List.of("yes", "no")); // a battery is ready, a plate carries it
     return all;
   }
 

@@ -76,6 +76,12 @@ public final class BatteryDayPlan {
     build = new DayBuild(inputs, settings, types, calendar.shown(), gone);
     inputs.atNow().filled().forEach(r -> placeAtNow(r, found));
     judgePlaces(found);
+    if (applies) {
+      judgeWithheld();
+    }
+    if (again) {
+      judgeOff(found);
+    }
     double now = again ? settings.hour(settings.now()) : Double.POSITIVE_INFINITY;
     spec = build.spec(settings, charges, now, again ? List.copyOf(found.values()) : List.of());
     if (spec == null || spec.units().isEmpty()) {
@@ -136,13 +142,15 @@ public final class BatteryDayPlan {
 
   private void readAtCall(InputRow<AtCall> row, Set<Integer> known) {
     AtCall typed = row.value();
-    atCall.add(row, typed.number(), typed.charge(), typed.absence(), known);
+    int number = atCall.add(row, typed.number(), typed.charge(), typed.absence(), known);
+    atCall.addNothing(row, number);
   }
 
   private void readAtNow(
       InputRow<AtNow> row, Set<Integer> known, Map<Integer, DaySpec.Found> found) {
     AtNow typed = row.value();
     int number = atNow.add(row, typed.number(), typed.charge(), typed.absence(), known);
+    atNow.addNothing(row, number);
     if (settings.now() == null) {
       atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_NO_NOW));
     }
@@ -209,6 +217,61 @@ public final class BatteryDayPlan {
                   (double) batteries.size(),
                   (double) room));
           return nowhere(f);
+        });
+  }
+
+  /** What is found of a battery that the plan does not use changes nothing. */
+  private void judgeWithheld() {
+    for (InputRow<AtCall> row : inputs.atCall().filled().toList()) {
+      int number = atCall.number(row.number());
+      if (isWithheld(number) && row.value().absence() == null && row.value().charge() != null) {
+        atCall.add(
+            row.number(),
+            Finding.of(BatteryDayFinding.FOUND_WITHHELD, BatteryNumbers.shown(number)));
+      }
+    }
+    for (InputRow<AtNow> row : inputs.atNow().filled().toList()) {
+      int number = atNow.number(row.number());
+      AtNow typed = row.value();
+      if (isWithheld(number) && typed.absence() == null) {
+        String shown = BatteryNumbers.shown(number);
+        if (typed.position() != null) {
+          boolean damaged = build.stock().batteries().get(number).use() == BatteryUse.QUARANTINE;
+          atNow.add(
+              row.number(),
+              Finding.of(
+                  damaged
+                      ? BatteryDayFinding.FOUND_QUARANTINE
+                      : BatteryDayFinding.FOUND_WITHHELD_ON,
+                  shown,
+                  TextEnum.shortened(typed.position())));
+        } else if (typed.charge() != null) {
+          atNow.add(row.number(), Finding.of(BatteryDayFinding.FOUND_WITHHELD, shown));
+        }
+      }
+    }
+  }
+
+  private boolean isWithheld(int number) {
+    StockList.StockBattery battery = build.stock().batteries().get(number);
+    return battery != null && !battery.isPlanned();
+  }
+
+  /** A position on which the plan has no battery at that hour takes none that is found. */
+  private void judgeOff(Map<Integer, DaySpec.Found> found) {
+    double now = settings.hour(settings.now());
+    found.forEach(
+        (row, f) -> {
+          boolean used =
+              build.units().stream()
+                  .filter(u -> u.position() == f.position())
+                  .anyMatch(u -> u.isUsedAt(now, calendar.shown().breaks()));
+          if (f.position() > 0 && !f.away() && !isWithheld(f.number()) && !used) {
+            String name = build.positions().row(f.position()).item().row().value().position();
+            atNow.add(
+                row,
+                Finding.of(BatteryDayFinding.FOUND_OFF, TextEnum.shortened(name), settings.now()));
+          }
         });
   }
 

@@ -831,6 +831,7 @@ public final class BatteryDayResults {
       @Result(
               key = "ready",
               heading = "Ready by next call",
+              translated = true,
               from = "run.entries",
               rule = "Back on set before the next call of Days; blank if Days has none.")
           Boolean ready) {}
@@ -1076,6 +1077,7 @@ public final class BatteryDayResults {
       @Result(
               key = "has",
               heading = "The battery gives it",
+              translated = true,
               from = {
                 "project.*",
                 "days.*",
@@ -1145,6 +1147,7 @@ public final class BatteryDayResults {
       @Result(
               key = "carries",
               heading = "One carries it",
+              translated = true,
               from = {"hotSwap.amps", "hotSwap.maxAmps"},
               rule = "No: do not use this plate with these batteries.")
           Boolean carries,

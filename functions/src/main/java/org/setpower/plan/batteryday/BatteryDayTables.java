@@ -332,53 +332,66 @@ final class BatteryDayTables {
     return build.positions().row(row).item().row().value().position();
   }
 
-  /** Batteries that charge after the last position has ended, and those that no charger takes. */
+  /** A row of the night, with the hour at which it begins. */
+  private record Timed(double hour, BatteryDayResults.TonightRow row) {}
+
+  /**
+   * Batteries that charge after the last position has ended, by time, then those that nothing
+   * charges until the next call.
+   */
   private List<BatteryDayResults.TonightRow> tonight() {
-    List<BatteryDayResults.TonightRow> rows = new ArrayList<>();
+    List<Timed> rows = new ArrayList<>();
     if (outcome == null) {
-      return rows;
+      return List.of();
     }
     double wrap = plan.calendar().shown().wrap();
     double until = plan.calendar().shown().until();
     Map<Integer, DayEvent.Charge> last = new TreeMap<>();
     outcome.charges().forEach(c -> last.put(c.battery(), c));
     outcome.endCharge().keySet().forEach(n -> add(rows, n, last.get(n), wrap, until));
-    return rows;
+    rows.sort(Comparator.comparingDouble(Timed::hour));
+    return rows.stream().map(Timed::row).toList();
   }
 
   private void add(
-      List<BatteryDayResults.TonightRow> rows,
-      int number,
-      DayEvent.Charge charge,
-      double wrap,
-      double until) {
+      List<Timed> rows, int number, DayEvent.Charge charge, double wrap, double until) {
     TypeFacts facts = build.stock().batteries().get(number).type();
-    String type = facts.name();
+    Boolean ready =
+        Double.isInfinite(until) ? null : (Boolean) (charge != null && charge.back() <= until);
     boolean charges = charge != null && charge.full() > wrap;
+    int before = rows.size();
     if (charges) {
       // where the power ends a charge stops; it goes on when the power is back
       PowerHours power = build.chargers().row(charge.charger()).item().spec().power();
       for (PowerHours.Span span : power.within(charge.start(), charge.full())) {
-        rows.add(
-            new BatteryDayResults.TonightRow(
-                BatteryNumbers.shown(number),
-                type,
-                charger(charge.charger()),
-                charge.channel(),
-                DaySettings.time(span.from()),
-                DaySettings.time(span.to()),
-                Double.isInfinite(until) ? null : (Boolean) (charge.back() <= until)));
+        if (span.from() < until) {
+          rows.add(
+              new Timed(
+                  span.from(),
+                  new BatteryDayResults.TonightRow(
+                      BatteryNumbers.shown(number),
+                      facts.name(),
+                      charger(charge.charger()),
+                      charge.channel(),
+                      DaySettings.time(span.from()),
+                      DaySettings.time(span.to()),
+                      ready)));
+        }
       }
-    } else if (outcome.nextCharge().get(number) < full(facts) && !goneNow.containsKey(number)) {
+    }
+    boolean isLow = outcome.nextCharge().get(number) < full(facts);
+    if (rows.size() == before && isLow && !goneNow.containsKey(number)) {
       rows.add(
-          new BatteryDayResults.TonightRow(
-              BatteryNumbers.shown(number),
-              type,
-              "",
-              null,
-              null,
-              null,
-              Double.isInfinite(until) ? null : (Boolean) false));
+          new Timed(
+              Double.POSITIVE_INFINITY,
+              new BatteryDayResults.TonightRow(
+                  BatteryNumbers.shown(number),
+                  facts.name(),
+                  "",
+                  null,
+                  null,
+                  null,
+                  ready == null ? null : (Boolean) false)));
     }
   }
 

@@ -11,7 +11,6 @@ import org.setpower.plan.batteryday.typed.BatteryAbsence;
 import org.setpower.plan.batteryday.typed.BatteryNumbers;
 import org.setpower.plan.common.InputRow;
 import org.setpower.plan.finding.Finding;
-import org.setpower.plan.finding.Severity;
 
 /**
  * Batteries that are found otherwise than planned, at call or at the hour of planning again. What
@@ -22,6 +21,7 @@ final class FoundBatteries {
   private final Map<Integer, Double> charges = new HashMap<>();
   private final Map<Integer, BatteryAbsence> gone = new HashMap<>();
   private final Map<Integer, Integer> rowOf = new HashMap<>();
+  private final Map<Integer, Integer> numbers = new HashMap<>();
 
   /**
    * Reads a row.
@@ -40,6 +40,7 @@ final class FoundBatteries {
       }
       return 0;
     }
+    numbers.put(row.number(), battery);
     Integer other = rowOf.put(battery, row.number());
     if (other != null) {
       Finding twice = Finding.of(BatteryDayFinding.FOUND_TWICE, BatteryNumbers.shown(battery));
@@ -61,8 +62,20 @@ final class FoundBatteries {
     return battery;
   }
 
+  /** A row that has a number only; what was meant is not known. */
+  void addNothing(InputRow<?> row, int battery) {
+    if (battery > 0 && row.cells().size() == 1) {
+      add(row.number(), Finding.of(BatteryDayFinding.FOUND_NOTHING, BatteryNumbers.shown(battery)));
+    }
+  }
+
   void add(int row, Finding finding) {
     findings.get(row).add(finding);
+  }
+
+  /** The battery of a row; 0 if it is not known. */
+  int number(int row) {
+    return numbers.getOrDefault(row, 0);
   }
 
   /** State of charge by number. */
@@ -73,11 +86,6 @@ final class FoundBatteries {
   /** Batteries that are not there, by number. */
   Map<Integer, BatteryAbsence> gone() {
     return gone;
-  }
-
-  /** Whether a row says nothing that can be used. */
-  boolean isStopped(int row) {
-    return findings.get(row).stream().anyMatch(f -> f.severity().compareTo(Severity.STOP) >= 0);
   }
 
   List<Finding> findings(int row) {

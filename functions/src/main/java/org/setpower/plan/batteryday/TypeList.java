@@ -122,7 +122,9 @@ final class TypeList {
     double volts = labelled ? type.wattHours() / type.ampHours() : Double.NaN;
     boolean liIon = type.chemistry() == null && !row.unreadable().contains("chemistry");
     Chemistry chemistry =
-        liIon && LabelVolts.isLiIonOnly(volts) ? Chemistry.LI_ION : type.chemistry();
+        liIon && labelled && LabelVolts.isLiIonOnly(type.wattHours(), type.ampHours())
+            ? Chemistry.LI_ION
+            : type.chemistry();
     Double cells = type.cells();
     if (cells == null && chemistry != null && labelled && !row.unreadable().contains("cells")) {
       cells = chemistry.cells(volts);
@@ -144,8 +146,8 @@ final class TypeList {
         findings.add(
             Finding.of(BatteryDayFinding.TYPE_OUTPUTS, TextEnum.shortened(type.outputs())));
       }
-    } else if (!row.unreadable().contains("outputs")) {
-      outputs = LabelVolts.nominal(volts);
+    } else if (labelled && !row.unreadable().contains("outputs")) {
+      outputs = LabelVolts.nominal(type.wattHours(), type.ampHours());
     }
     return new Label(chemistry, cells, outputs);
   }

@@ -17,8 +17,14 @@ public @interface Input {
   /** Stable key; never changed once released. Several columns are {@code key1}, {@code key2} … */
   String key();
 
+  /**
+   * The record of another plan that declares the same column, by its key: what is not said here is
+   * as there, so that it is said once.
+   */
+  Class<? extends Record> like() default Record.class;
+
   /** Heading in the key language, without the unit; of several columns without the number. */
-  String heading();
+  String heading() default "";
 
   /** Unit of the number, such as {@code Wh}; empty without one. */
   String unit() default "";

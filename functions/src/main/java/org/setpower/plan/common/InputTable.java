@@ -66,19 +66,33 @@ public final class InputTable<T extends Record> {
   }
 
   private InputColumn column(Input input, Class<?> type, String number) {
+    Input full = input.like() == Record.class ? input : declared(input.like(), input.key(), type);
+    String heading = or(input.heading(), full.heading());
     return new InputColumn(
         key(),
         input.key() + number,
-        number.isEmpty() ? input.heading() : input.heading() + " " + number,
-        input.unit(),
+        number.isEmpty() ? heading : heading + " " + number,
+        full.unit(),
         type,
-        input.min(),
-        input.max(),
-        input.form(),
+        full.min(),
+        full.max(),
+        full.form(),
         words(type),
-        input.blank(),
-        input.help(),
-        input.rowOf());
+        or(input.blank(), full.blank()),
+        or(input.help(), full.help()),
+        full.rowOf());
+  }
+
+  private static Input declared(Class<? extends Record> like, String key, Class<?> type) {
+    return Arrays.stream(like.getRecordComponents())
+        .filter(c -> c.getType() == type && c.getAnnotation(Input.class).key().equals(key))
+        .map(c -> c.getAnnotation(Input.class))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException(like.getName() + " has no " + key));
+  }
+
+  private static String or(String own, String otherwise) {
+    return own.isEmpty() ? otherwise : own;
   }
 
   private static List<String> words(Class<?> type) {

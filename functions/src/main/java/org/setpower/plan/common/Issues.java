@@ -1,10 +1,13 @@
 package org.setpower.plan.common;
 
 import java.math.BigInteger;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiFunction;
@@ -27,6 +30,9 @@ public final class Issues {
 
   /** Digits, or what lies between digits. */
   private static final Pattern PIECES = Pattern.compile("[0-9]+|[^0-9]+");
+
+  /** A row that is named by its date, so that it is sorted. */
+  private static final Pattern DATE = Pattern.compile("\\b[0-9]{4}-[0-9]{2}-[0-9]{2}\\b");
 
   private final Map<String, Issue> byCause = new LinkedHashMap<>();
 
@@ -70,8 +76,19 @@ public final class Issues {
    * @param rows names of its rows
    */
   public record Place(String table, String rows) {
-    String in(Messages messages) {
-      return messages.text(table) + ": " + rows;
+    String in(Messages messages, Locale locale) {
+      String named =
+          DATE.matcher(rows)
+              .replaceAll(m -> Matcher.quoteReplacement(date(m.group(), messages, locale)));
+      return messages.text(table) + ": " + named;
+    }
+
+    private static String date(String name, Messages messages, Locale locale) {
+      try {
+        return messages.phrase(Phrase.of("{0}", LocalDate.parse(name)), locale);
+      } catch (DateTimeParseException e) {
+        return name; // a name that only looks like one
+      }
     }
 
     @Override

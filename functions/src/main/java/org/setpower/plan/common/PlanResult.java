@@ -154,10 +154,15 @@ public final class PlanResult {
     for (int r = 0; r < last(filled); r++) {
       Object value = filled.table().value(filled.rows().get(r), place);
       matrix[first + r][column] =
-          value instanceof TextEnum word && filled.table().columns().get(place).translated()
-              ? messages.text(word.word())
+          filled.table().columns().get(place).translated()
+              ? translated(value, messages, locale)
               : cell(value, messages, locale);
     }
+  }
+
+  private static Object translated(Object value, Messages messages, Locale locale) {
+    Object cell = cell(value, messages, locale);
+    return cell instanceof String word ? messages.text(word) : cell;
   }
 
   /** How many rows there are up to the last that is not blank. */
@@ -251,7 +256,7 @@ public final class PlanResult {
       return yes ? "yes" : "no";
     }
     if (value instanceof Issues.Place place) {
-      return place.in(messages);
+      return place.in(messages, locale);
     }
     if (value instanceof Phrase phrase) {
       return messages.phrase(phrase, locale);

@@ -20,13 +20,22 @@ public @interface Result {
   /** Stable key; never changed once released. */
   String key();
 
+  /**
+   * The record of another plan that declares the same column, by its key: heading, unit, form and
+   * rule are as there where they are not said here.
+   */
+  Class<? extends Record> like() default Record.class;
+
   /** Heading in the key language, without the unit. */
-  String heading();
+  String heading() default "";
 
   /** Unit of the number; empty without one. */
   String unit() default "";
 
-  /** Whether the word of a {@link org.setpower.base.TextEnum} is translated: on paper it is. */
+  /**
+   * Whether the word of a {@link org.setpower.base.TextEnum}, yes and no are translated: on paper
+   * they are.
+   */
   boolean translated() default false;
 
   /** How the number is shown. */
@@ -36,8 +45,8 @@ public @interface Result {
    * What the figure is made of: {@code table.key} of input and result columns. One that ends in *
    * names all input columns that begin so. From here a figure is retraced.
    */
-  String[] from();
+  String[] from() default {};
 
   /** How it is made of them, as a sentence; or the name of the leaf function. */
-  String rule();
+  String rule() default "";
 }

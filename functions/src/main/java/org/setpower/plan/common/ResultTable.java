@@ -3,6 +3,7 @@ package org.setpower.plan.common;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,23 +34,38 @@ public final class ResultTable<R extends Record> {
     List<ResultColumn> all = new ArrayList<>();
     for (RecordComponent component : type.getRecordComponents()) {
       Result result = component.getAnnotation(Result.class);
+      Result full = result.like() == Record.class ? result : declared(result.like(), component);
       accessors.add(component.getAccessor());
       all.add(
           new ResultColumn(
               declaration.key(),
               result.key(),
-              result.heading(),
-              result.unit(),
+              or(result.heading(), full.heading()),
+              full.unit(),
               BOXED.getOrDefault(component.getType(), component.getType()),
-              result.translated(),
-              result.form(),
+              full.translated(),
+              full.form(),
               result.from().length == 0 ? from : List.of(result.from()),
-              result.rule()));
+              or(result.rule(), full.rule())));
     }
     columns = List.copyOf(all);
     for (int i = 0; i < all.size(); i++) {
       places.put(all.get(i).path(), i);
     }
+  }
+
+  private static Result declared(Class<? extends Record> like, RecordComponent component) {
+    String key = component.getAnnotation(Result.class).key();
+    return Arrays.stream(like.getRecordComponents())
+        .filter(c -> c.getType() == component.getType())
+        .map(c -> c.getAnnotation(Result.class))
+        .filter(r -> r.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException(like.getName() + " has no " + key));
+  }
+
+  private static String or(String own, String otherwise) {
+    return own.isEmpty() ? otherwise : own;
   }
 
   /** The table that a record declares. */

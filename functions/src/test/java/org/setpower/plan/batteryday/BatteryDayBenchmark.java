@@ -16,23 +16,33 @@ public final class BatteryDayBenchmark {
   private BatteryDayBenchmark() {}
 
   public static void main(String[] arguments) {
-    measure("full", full());
-    measure("night", BatteryDaySamples.night());
+    measure("full, the same again", full(), 0);
+    measure("full, another power", full(), 1);
+    measure("night, the same again", BatteryDaySamples.night(), 0);
+    measure("night, another power", BatteryDaySamples.night(), 1);
   }
 
-  private static void measure(String name, Ranges ranges) {
-    List<Object> list = ranges.list();
-    int rounds = 30;
+  /**
+   * @param step W by which the first device draws more each time; an edit that no search of the
+   *     last plans answers
+   */
+  private static void measure(String name, Ranges ranges, double step) {
+    int rounds = Integer.getInteger("rounds", 60);
     double[] times = new double[rounds];
     for (int i = 0; i < rounds; i++) {
+      List<Object> list = ranges.set("devices", 1, "watts", 60 + step * i).list();
       long start = now();
       BatteryDayPlan.of(list);
       times[i] = (now() - start) / 1e6;
     }
-    double[] last = Arrays.copyOfRange(times, rounds - 20, rounds);
+    double[] last = Arrays.copyOfRange(times, rounds / 3, rounds);
     Arrays.sort(last);
     System.out.printf(
-        Locale.UK, "%s: first %.0f ms, median of the last 20 %.1f ms%n", name, times[0], last[10]);
+        Locale.UK,
+        "%s: first %.0f ms, lower quartile of the later two thirds %.1f ms%n",
+        name,
+        times[0],
+        last[last.length / 4]);
   }
 
   /** Time of the processor, so that other programs do not count, ns. */

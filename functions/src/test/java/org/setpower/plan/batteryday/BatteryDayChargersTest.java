@@ -10,6 +10,7 @@ import static org.setpower.plan.batteryday.BatteryDaySamples.withP98;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
@@ -158,5 +159,47 @@ class BatteryDayChargersTest {
     van.set("chargers", 1, "atOnce", "").set("supplies", 1, "watts", 84);
     assertThat(van.calculate().rows(BatteryDayResults.CHARGERS).get(0).verdict())
         .isEqualTo(Verdict.OK);
+  }
+
+  private static int first(Ranges ranges) {
+    return ranges.calculate().rows(BatteryDayResults.STOCK).get(0).fewest();
+  }
+
+  /**
+   * A battery gives less in the cold, so a cold day takes as many or more; energy over the energy
+   * of one is the least. Days with a break, in which part-used batteries stay on.
+   */
+  @Test
+  void a_colder_day_never_asks_for_fewer() {
+    Random random = new Random(6);
+    int more = 0;
+    for (int i = 0; i < 60; i++) {
+      Ranges warm = camera().set("devices", 1, "watts", 40 + random.nextInt(160));
+      warm.set("positions", 1, "quantity", 1 + random.nextInt(3));
+      warm.set("days", 1, "wrap", at(14 + random.nextInt(6), 0));
+      warm.set("days", 1, "breakFrom", at(12, 0), "breakTo", at(13, 0));
+      if (random.nextBoolean()) {
+        charger(warm, "one", "P294", 1 + random.nextInt(4), 4).set("chargers", 1, "warmUp", 1.5);
+      }
+      Ranges cold = warm.copy().set("days", 1, "min", -5, "max", -5);
+      assertThat(first(cold)).as("day " + i).isGreaterThanOrEqualTo(first(warm));
+      more += first(cold) > first(warm) ? 1 : 0;
+    }
+    assertThat(more).isGreaterThan(5);
+  }
+
+  /** 10 h of 92 W are 920 Wh, four of 294 Wh: one after the other, never two changes at once. */
+  @Test
+  void a_hot_swap_plate_needs_no_more_than_its_energy() {
+    Ranges plate =
+        camera()
+            .set("positions", 1, "connection", "hot-swap", "atOnce", 2)
+            .set("stock", 1, "owned", 4);
+    assertThat(first(plate)).isEqualTo(4);
+    PlanResult result = plate.calculate();
+    assertThat(result.rows(BatteryDayResults.POSITIONS).get(0).dark()).isZero();
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .filteredOn(r -> r.what() == ScheduleEntry.CHANGE)
+        .allSatisfy(r -> assertThat(r.on()).doesNotContain(","));
   }
 }

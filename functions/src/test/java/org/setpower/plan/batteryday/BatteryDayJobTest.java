@@ -215,6 +215,21 @@ class BatteryDayJobTest {
         .isEqualTo(Verdict.OK);
   }
 
+  /** Labels round to whole watt-hours and tenths of amp-hours; from memory. */
+  @ParameterizedTest
+  @CsvSource({"47, 6.6", "47.5, 6.6", "37, 5.2", "16, 2.2", "19, 2.6", "15, 2"})
+  void labels_of_two_cells_are_rounded(double wattHours, double ampHours) {
+    assertThat(LabelVolts.isLiIonOnly(wattHours, ampHours)).isTrue();
+    assertThat(LabelVolts.nominal(wattHours, ampHours)).containsExactly(7.2);
+  }
+
+  /** Two cells of LFP are 6.4 V; of so few watt-hours nobody can tell. */
+  @ParameterizedTest
+  @CsvSource({"38, 6", "10, 1.5"})
+  void labels_of_two_cells_of_lfp_say_nothing(double wattHours, double ampHours) {
+    assertThat(LabelVolts.isLiIonOnly(wattHours, ampHours)).isFalse();
+  }
+
   /** Labels of the trade: 14.4 V, 28.8 V, 51.8 V are Li-ion; 12.8, 25.6, 48 and 51.2 V are not. */
   @ParameterizedTest
   @CsvSource({
@@ -236,16 +251,15 @@ class BatteryDayJobTest {
   })
   void what_the_volts_of_a_label_say(
       double wattHours, double ampHours, boolean liIon, double plate) {
-    double volts = wattHours / ampHours;
-    assertThat(LabelVolts.isLiIonOnly(volts)).isEqualTo(liIon);
-    assertThat(LabelVolts.nominal(volts)).containsExactly(plate);
+    assertThat(LabelVolts.isLiIonOnly(wattHours, ampHours)).isEqualTo(liIon);
+    assertThat(LabelVolts.nominal(wattHours, ampHours)).containsExactly(plate);
     Ranges ranges = camera();
     ranges.set("types", 1, "chemistry", "", "cells", "", "outputs", "", "health", 1);
     ranges.set("types", 1, "wattHours", wattHours, "ampHours", ampHours);
     BatteryDayResults.TypeResult type = ranges.calculate().rows(BatteryDayResults.TYPES).get(0);
     assertThat(type.verdict()).isEqualTo(liIon ? Verdict.OK : Verdict.STOP);
     if (liIon) {
-      assertThat(Chemistry.LI_ION.cells(volts)).isNotNull();
+      assertThat(Chemistry.LI_ION.cells(wattHours / ampHours)).isNotNull();
     } else {
       assertThat(keys(type.reasons())).contains(CommonFinding.BLANK_CELL);
     }

@@ -706,6 +706,70 @@ class BatteryDayRulesTest {
         .noneMatch(r -> r.on().contains("B3"));
   }
 
+  private static List<FindingKey> foundKeys(Ranges ranges) {
+    return keys(foundNow(ranges, 1).reasons());
+  }
+
+  /** No input is read by nothing: a battery on a position that the plan has off is told. */
+  @Test
+  void a_battery_on_a_position_that_is_off_stops() {
+    Ranges lunch = camera().set("project", 1, "now", at(12, 30));
+    lunch.row("atNow", "number", "B3", "position", "camera A");
+    assertThat(foundKeys(lunch)).isEmpty();
+    Ranges early = lunch.copy().set("devices", 1, "to", at(12, 30));
+    assertThat(foundNow(early, 1).reasons())
+        .containsExactly(Finding.of(BatteryDayFinding.FOUND_OFF, "camera A", LocalTime.of(12, 30)));
+    assertThat(foundNow(early, 1).verdict()).isEqualTo(Verdict.STOP);
+    Ranges late = lunch.copy().set("devices", 1, "from", at(13, 0));
+    assertThat(foundKeys(late)).containsExactly(BatteryDayFinding.FOUND_OFF);
+    Ranges otherDay = lunch.copy().set("positions", 1, "fromDay", day("2027-02-03"));
+    assertThat(foundKeys(otherDay)).containsExactly(BatteryDayFinding.FOUND_OFF);
+    Ranges stopped = lunch.copy().set("devices", 1, "watts", "");
+    assertThat(foundKeys(stopped)).containsExactly(BatteryDayFinding.FOUND_OFF);
+    // in a break the battery stays on it
+    Ranges inBreak = lunch.copy().set("days", 1, "breakFrom", at(12, 0), "breakTo", at(13, 0));
+    assertThat(foundKeys(inBreak)).isEmpty();
+  }
+
+  /** What is found of a battery that the plan does not use changes nothing, and is told. */
+  @ParameterizedTest
+  @CsvSource({
+    "reserve, 1, FOUND_WITHHELD, FOUND_WITHHELD_ON",
+    "lent, B5, FOUND_WITHHELD, FOUND_WITHHELD_ON",
+    "out, B5, FOUND_WITHHELD, FOUND_QUARANTINE"
+  })
+  void what_is_found_of_a_battery_that_is_not_planned_is_told(
+      String key, String cell, BatteryDayFinding charge, BatteryDayFinding position) {
+    Ranges lunch = camera().set("project", 1, "now", at(12, 30));
+    lunch.set("stock", 1, key, key.equals("reserve") ? (Object) 1 : cell, "lentTo", "sound");
+    lunch.row("atNow", "number", "B5", "charge", 0.5);
+    assertThat(foundKeys(lunch)).containsExactly(charge);
+    assertThat(foundNow(lunch, 1).verdict()).isEqualTo(Verdict.CHECK);
+    lunch.set("atNow", 1, "position", "camera A");
+    assertThat(foundKeys(lunch)).containsExactly(position);
+    assertThat(foundNow(lunch, 1).verdict()).isEqualTo(Verdict.STOP);
+    lunch.set("atNow", 1, "position", "", "charge", "", "absence", "quarantine");
+    assertThat(foundKeys(lunch)).isEmpty();
+    Ranges call = camera().set("stock", 1, key, lunch.copy().rows("stock").get(0).get(key));
+    call.set("stock", 1, "lentTo", "sound").row("atCall", "number", "B5", "charge", 0.5);
+    assertThat(keys(call.calculate().rows(BatteryDayResults.AT_CALL).get(0).reasons()))
+        .containsExactly(BatteryDayFinding.FOUND_WITHHELD);
+  }
+
+  /** A number alone says nothing, and the battery would be taken as planned. */
+  @Test
+  void a_battery_of_which_nothing_is_entered_is_told() {
+    Ranges today = camera().set("project", 1, "now", at(12, 30));
+    today.row("atNow", "number", "B3").row("atCall", "number", "B2");
+    assertThat(foundKeys(today)).containsExactly(BatteryDayFinding.FOUND_NOTHING);
+    assertThat(keys(today.calculate().rows(BatteryDayResults.AT_CALL).get(0).reasons()))
+        .containsExactly(BatteryDayFinding.FOUND_NOTHING);
+    today.set("atCall", 1, "charge", "half");
+    assertThat(keys(today.calculate().rows(BatteryDayResults.AT_CALL).get(0).reasons()))
+        .doesNotContain(BatteryDayFinding.FOUND_NOTHING)
+        .isNotEmpty();
+  }
+
   /** Nobody knows what is full by a call that is not there. */
   @Test
   void without_a_next_date_nothing_is_said_of_the_next_call() {

@@ -627,6 +627,14 @@ final class BatteryDaySamples {
     ranges.row("atNow", "number", "B1", "position", "camera A", "absence", "quarantine");
     ranges.row("atNow", "number", "B3", "position", "camera A");
     ranges.row("atNow", "number", "B5", "position", "camera A");
+    position(ranges, "lamp", 12, "P98", 20, 10, 18);
+    ranges.set("devices", 2, "to", at(13, 0)).set("stock", 2, "reserve", 2, "out", "B7");
+    ranges.set("positions", 2, "quantity", 3);
+    ranges.row("atNow", "number", "B6", "position", "lamp");
+    ranges.row("atNow", "number", "B7", "position", "lamp");
+    ranges.row("atNow", "number", "B8", "position", "lamp");
+    ranges.row("atNow", "number", "B9", "charge", 0.5);
+    ranges.row("atNow", "number", "B2").row("atCall", "number", "B9", "charge", 0.5);
     return ranges;
   }
 

@@ -11,6 +11,7 @@ import static org.setpower.plan.batteryday.BatteryDaySamples.position;
 import static org.setpower.plan.batteryday.BatteryDaySamples.withP98;
 
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -18,7 +19,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.setpower.plan.common.Answer;
 import org.setpower.plan.common.EnglishMessages;
+import org.setpower.plan.common.Messages;
 import org.setpower.plan.common.PlanResult;
 import org.setpower.plan.common.Ranges;
 import org.setpower.plan.finding.Finding;
@@ -154,6 +157,73 @@ class BatteryDayTruthTest {
     // with one date in Days it cannot be another
     Ranges one = camera().set("project", 1, "now", at(12, 0));
     assertThat(ofProject(one)).doesNotContain("batteries.project.todayBlank");
+  }
+
+  /** In the order in which somebody puts them on; nothing of the next day after its call. */
+  @Test
+  void what_charges_tonight_is_in_order_of_time() {
+    Ranges night = charger(twoDays(), "one", "P294", 1, 2).set("stock", 1, "owned", 5);
+    night.set("chargers", 1, "powerFrom", at(6, 0), "powerTo", at(23, 0));
+    List<BatteryDayResults.TonightRow> rows = night.calculate().rows(BatteryDayResults.TONIGHT);
+    List<Double> hours =
+        rows.stream()
+            .filter(r -> r.from() != null)
+            .map(r -> DaySettings.hours(r.from()) + (r.from().getHour() < 7 ? 24 : 0))
+            .toList();
+    assertThat(hours).hasSizeGreaterThan(2).isSorted();
+    // power from 6 to 7 only before the next call: more than one charge is after it, and not told
+    assertThat(hours).filteredOn(h -> h >= 24).hasSize(1);
+    assertThat(rows.subList(hours.size(), rows.size()))
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.ready()).isFalse())
+        .allSatisfy(r -> assertThat(r.from()).isNull());
+    assertThat(rows).extracting(BatteryDayResults.TonightRow::battery).contains("B1", "B2", "B3");
+  }
+
+  /** Papers are in the language of the document, their yes and no too. */
+  @Test
+  void yes_and_no_on_paper_are_words_of_the_language() {
+    Object[][] rows =
+        charger(twoDays(), "one", "P294", 1, 2)
+            .set("chargers", 1, "powerFrom", at(14, 0), "powerTo", at(23, 0))
+            .calculate()
+            .matrix(new Answer(List.of("tonight.ready"), 40), Messages.in("de"), Locale.GERMANY);
+    assertThat(Arrays.stream(rows).map(r -> r[0].toString()))
+        .contains("ja", "nein")
+        .doesNotContain("yes", "no");
+  }
+
+  /** Sentences name columns as their headings do, never an argument of a function. */
+  @Test
+  void no_sentence_has_a_word_of_the_code() {
+    List<String> sentences =
+        BatteryDaySamples.all().stream()
+            .flatMap(r -> r.calculate().rows(BatteryDayResults.ISSUES).stream())
+            .flatMap(i -> i.reasons().stream())
+            .map(BatteryDayTruthTest::sentence)
+            .distinct()
+            .toList();
+    assertThat(sentences).hasSizeGreaterThan(60);
+    assertThat(sentences)
+        .allSatisfy(text -> assertThat(text).doesNotContainPattern("\\w_\\w|[a-z][A-Z]| is 0\\b"));
+  }
+
+  private static List<String> issues(Ranges ranges, Locale locale) {
+    Object[][] rows =
+        ranges
+            .calculate()
+            .matrix(
+                new Answer(List.of("issues.where"), 90), Messages.in(locale.getLanguage()), locale);
+    return Arrays.stream(rows).map(r -> r[0].toString()).toList();
+  }
+
+  /** Days are named by their dates, as everywhere on the paper; a name that is none stays. */
+  @Test
+  void issues_name_days_by_dates_of_the_language() {
+    Ranges days = twoDays().set("days", 1, "min", "").set("types", 1, "health", "");
+    days.set("types", 1, "type", "2027-02-31");
+    assertThat(issues(days, Locale.UK)).contains("Days: 2 Feb 2027", "Battery types: 2027-02-31");
+    assertThat(issues(days, Locale.GERMANY)).contains("Tage: 2 Feb. 2027");
   }
 
   /** A battery typed on two positions is on neither for certain. */

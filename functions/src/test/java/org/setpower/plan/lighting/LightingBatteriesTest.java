@@ -118,6 +118,18 @@ class LightingBatteriesTest {
         .contains("batteries.types.health");
   }
 
+  /** 98 Wh over 6.8 Ah are 14.4 V: four cells of a lithium-ion battery of 12 V, as elsewhere. */
+  @Test
+  void a_blank_chemistry_and_voltage_mean_what_they_mean_in_the_battery_plan() {
+    Ranges blank = tubes().set("batteryTypes", 1, "chemistry", "", "outputs", "");
+    assertThat(type(blank).verdict()).isEqualTo(type(tubes()).verdict());
+    assertThat(load(blank).verdict()).isEqualTo(load(tubes()).verdict());
+    assertThat(load(blank).runtime()).isPositive();
+    // 6.8 Ah and 60 Wh are 8.8 V, no voltage of Li-ion cells only
+    Ranges unclear = blank.set("batteryTypes", 1, "wattHours", 60);
+    assertThat(type(unclear).verdict()).isEqualTo(Verdict.STOP);
+  }
+
   @Test
   void groups_and_days_switch_lights_on_batteries_too() {
     Ranges off = BatterySamples.filled().set("groups", 1, "on", "no");

@@ -30,7 +30,8 @@ public final class BatteryPlan implements PlanTemplate {
   private final PlanWorkbook book =
       PlanWorkbook.of("battery-plan", "Battery plan", BatteryDayPlan.MODEL)
           .purpose(
-              "Batteries and chargers for shooting days: how many are enough, when each is changed, where it charges.")
+              "Batteries and chargers for shooting days: how many are enough, when each is changed,"
+                  + " where it charges.")
           .unitsBy("project.units", "US")
           .basis("run.day");
 
@@ -162,10 +163,10 @@ public final class BatteryPlan implements PlanTemplate {
                     "dark"),
                 PlanText.notes(
                     "How the day is run",
-                    "At a change the least charged battery goes on that reaches the next break, else"
-                        + " the fullest. Part-used batteries stay on through breaks.",
-                    "A battery that comes off goes to the charger that has it back first, if it takes"
-                        + " it, has power, a free channel and watts left.",
+                    "At a change the least charged battery goes on that reaches the next break,"
+                        + " else the fullest. Part-used batteries stay on through breaks.",
+                    "A battery that comes off goes to the charger that has it back first, if it"
+                        + " takes it, has power, a free channel and watts left.",
                     "What is short goes dark piece by piece, the highest priority figure first."),
                 book.list("timeline", "position", "piece", "type", "batteries", "from", "to"),
                 hours),
@@ -232,19 +233,17 @@ public final class BatteryPlan implements PlanTemplate {
             book.table("days").titled("Days").optional("minFrom", "shelf").shows("shown"),
             PlanText.notes(
                 "More tabs",
-                "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack and"
-                    + " Voltage comparison are hidden: show them with Set Power ▸ Show tabs…, or with Show Sheet in the menu of a"
-                    + " tab."));
+                "Charging tonight, Lent out, Battery labels, Timeline, Disposables, Hot-swap stack"
+                    + " and Voltage comparison are hidden: show them with Set Power ▸ Show tabs…,"
+                    + " or with Show Sheet in the menu of a tab."));
   }
 
   /** What is typed at call and at lunch. */
   private PlanTab today() {
     return PlanTab.of(
             "Today",
-            "Enter the date. At call, enter the batteries that are not full or not there. At lunch,"
-                + " enter the time and only the batteries that are not as planned: the plan changes"
-                + " from then on. A battery in quarantine stays out on all days as long as it is"
-                + " here.")
+            "At call: batteries that are not full or not there. At lunch: the time, and batteries"
+                + " that are not as planned. Quarantine holds on all days as long as it is here.")
         .with(
             book.fields("Date", "project", "today"),
             book.table("atCall").titled("Found at call"),

@@ -36,6 +36,10 @@ public final class DayPlanner {
   private final DaySpec day;
   private final List<DayPolicy> policies;
   private final Effort effort = new Effort(MOST_EFFORT);
+  private final Map<Integer, Least> leasts = new TreeMap<>();
+
+  /** The fewest of a type without a charger and with them; 0 where no number helps. */
+  private record Least(int uncharged, int charged) {}
 
   public DayPlanner(DaySpec day) {
     this.day = day;
@@ -194,8 +198,33 @@ public final class DayPlanner {
   }
 
   private DayPolicy first(DaySpec planned) {
-    DayRun lit = firstLit(planned, policies);
+    DayRun lit = firstLit(planned, policies.subList(0, 1));
+    if (lit == null && !isShort()) {
+      lit = firstLit(planned, policies);
+    }
     return lit == null ? policies.get(0) : lit.policy();
+  }
+
+  /** Whether there are fewer of a type than it needs with all chargers to itself, all full. */
+  private boolean isShort() {
+    for (int type : types(day)) {
+      long there = day.batteries().stream().filter(b -> b.type() == type).count();
+      int needed = least(type).charged;
+      if (!effort.isSpent() && (needed == 0 || there < needed)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Least least(int type) {
+    return leasts.computeIfAbsent(
+        type,
+        t -> {
+          int uncharged = leastOf(t, List.of(), MOST_BATTERIES);
+          int charged = uncharged > 0 ? leastOf(t, day.chargers(), uncharged) : 0;
+          return new Least(uncharged, charged > 0 ? charged : uncharged);
+        });
   }
 
   /**
@@ -238,11 +267,10 @@ public final class DayPlanner {
     Map<Integer, Integer> uncharged = new TreeMap<>();
     Map<Integer, Integer> least = new TreeMap<>();
     for (int type : types(day)) {
-      int number = leastOf(type, List.of(), MOST_BATTERIES);
-      if (number > 0) {
-        uncharged.put(type, number);
-        int charged = leastOf(type, day.chargers(), number);
-        least.put(type, charged > 0 ? charged : number);
+      Least own = least(type);
+      if (own.uncharged > 0) {
+        uncharged.put(type, own.uncharged);
+        least.put(type, own.charged);
       }
     }
     DaySpec all = only(List.copyOf(least.keySet()), day.chargers());

@@ -24,6 +24,12 @@ public record UnitSpec(
   /** On from one hour to another, at one power. */
   public record Span(double from, double to, double watts) {}
 
+  /** Whether batteries are on it at an hour: it is on, or in a break after which it goes on. */
+  public boolean isUsedAt(double hour, List<DaySpec.Pause> breaks) {
+    return Stretch.of(this, breaks).stream()
+        .anyMatch(s -> hour >= s.from() - DayRun.SAME && hour < s.to() - DayRun.SAME);
+  }
+
   boolean isHotSwap() {
     return connection == BatteryConnection.HOT_SWAP;
   }

@@ -3,7 +3,7 @@ package org.setpower.plan.lighting.battery;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
-import org.setpower.plan.common.NumberForm;
+import org.setpower.plan.batteryday.BatteryDayResults;
 import org.setpower.plan.common.Phrase;
 import org.setpower.plan.common.Result;
 import org.setpower.plan.common.ResultTable;
@@ -55,24 +55,19 @@ public final class BatteryResults {
           List<Finding> reasons,
       @Result(
               key = "fewest",
-              heading = "Min. required",
-              unit = "pcs",
-              from = {},
+              like = BatteryDayResults.StockResult.class,
               rule =
-                  "The most of all days: with these numbers of every type, all full at call, nothing goes dark.")
+                  "The most of all days: with these numbers of every type, all full at call,"
+                      + " nothing goes dark.")
           Integer fewest,
       @Result(
               key = "uncharged",
-              heading = "Min. required, nothing charged",
-              unit = "pcs",
-              from = {},
+              like = BatteryDayResults.StockResult.class,
               rule = "The most of all days without a charger.")
           Integer uncharged,
       @Result(
               key = "shortOf",
-              heading = "Short",
-              unit = "pcs",
-              from = {},
+              like = BatteryDayResults.StockResult.class,
               rule = "Min. required less what is there, the most of all days.")
           Integer shortOf) {}
 
@@ -93,24 +88,18 @@ public final class BatteryResults {
           List<Finding> reasons,
       @Result(
               key = "runtime",
-              heading = "Time on one battery",
-              form = NumberForm.ONE_DECIMAL,
-              unit = "h",
-              from = {},
+              like = BatteryDayResults.PositionResult.class,
               rule = "At the lowest temperature of the coldest day.")
           Double runtime,
       @Result(
               key = "changes",
+              like = BatteryDayResults.PositionResult.class,
               heading = "Battery changes",
-              from = {},
               rule = "Of the day shown, or the most of a day.")
           Integer changes,
       @Result(
               key = "dark",
-              heading = "Dark",
-              form = NumberForm.ONE_DECIMAL,
-              unit = "h",
-              from = {},
+              like = BatteryDayResults.PositionResult.class,
               rule = "Hours without a battery, all pieces, of the day shown or the worst.")
           Double dark) {}
 
@@ -138,8 +127,8 @@ public final class BatteryResults {
           Double power,
       @Result(
               key = "charges",
+              like = BatteryDayResults.ChargerResult.class,
               heading = "Charges",
-              from = {},
               rule = "Batteries that it charges on the day shown, or the most of a day.")
           Integer charges) {}
 
@@ -152,11 +141,7 @@ public final class BatteryResults {
               from = {},
               rule = "Of the day shown, or of all days; after midnight that of the morning.")
           LocalDate date,
-      @Result(
-              key = "by",
-              heading = "By",
-              from = {},
-              rule = "By this time.")
+      @Result(key = "by", like = BatteryDayResults.CardRow.class, rule = "By this time.")
           LocalTime by,
       @Result(
               key = "item",
@@ -164,35 +149,28 @@ public final class BatteryResults {
               from = {},
               rule = "From Lights on batteries.")
           String item,
-      @Result(
-              key = "piece",
-              heading = "Piece",
-              from = {},
-              rule = "Of several alike.")
+      @Result(key = "piece", like = BatteryDayResults.CardRow.class, rule = "Of several alike.")
           Integer piece,
       @Result(
               key = "what",
-              heading = "What",
-              from = {},
+              like = BatteryDayResults.CardRow.class,
               rule = "Start, change, no battery, on again.")
           Phrase what,
       @Result(
               key = "on",
-              heading = "Goes on",
-              from = {},
+              like = BatteryDayResults.CardRow.class,
               rule =
-                  "The least charged battery that lasts, else the fullest; where none is left, dark.")
+                  "The least charged battery that lasts, else the fullest; where none is left,"
+                      + " dark.")
           String on,
       @Result(
               key = "off",
-              heading = "Comes off",
-              from = {},
+              like = BatteryDayResults.CardRow.class,
               rule = "The battery that was on.")
           String off,
       @Result(
               key = "to",
-              heading = "Goes to",
-              from = {},
+              like = BatteryDayResults.CardRow.class,
               rule = "The charger that has it back first; shelf if none does.")
           Phrase to) {}
 }
