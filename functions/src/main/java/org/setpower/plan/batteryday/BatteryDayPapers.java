@@ -12,6 +12,9 @@ final class BatteryDayPapers {
   static final String SHELF = "shelf";
   static final String AWAY = "not there any more";
 
+  /** The charger has no power yet. */
+  static final String LATER = "shelf; {0} from {1}";
+
   private static final String AT_CALL = "at call";
   private static final String DARK_UNTIL = "dark until {0}";
   private static final String TAKEN = "from {1}";
@@ -27,7 +30,8 @@ final class BatteryDayPapers {
   /** The patterns of all phrases. */
   static List<String> phrases() {
     List<String> all =
-        new ArrayList<>(List.of("{0}", SHELF, AWAY, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, BOTH));
+        new ArrayList<>(
+            List.of("{0}", SHELF, AWAY, LATER, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, BOTH));
     for (ScheduleEntry entry : ScheduleEntry.values()) {
       all.add(entry.word());
     }

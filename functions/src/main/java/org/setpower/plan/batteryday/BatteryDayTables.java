@@ -282,9 +282,13 @@ final class BatteryDayTables {
     if (goes.unit() >= 0) {
       return Phrase.of("{0}", unitName(goes.unit()));
     }
-    return goes.charge() == null
-        ? Phrase.of(BatteryDayPapers.SHELF)
-        : Phrase.of("{0}", charger(goes.charge().charger()));
+    if (goes.charge() == null) {
+      return Phrase.of(BatteryDayPapers.SHELF);
+    }
+    String charger = charger(goes.charge().charger());
+    return goes.charge().isLater()
+        ? Phrase.of(BatteryDayPapers.LATER, charger, DaySettings.time(goes.charge().start()))
+        : Phrase.of("{0}", charger);
   }
 
   /** The name of a piece: that of its position, with a number where there are several. */

@@ -526,6 +526,58 @@ class BatteryDayRulesTest {
         .contains(BatteryDayFinding.AIR_BLANK, BatteryDayFinding.CHARGES_COLD);
   }
 
+  /**
+   * The charger has power from 20:00 on: until then what comes off lies on the shelf, in the cold,
+   * and warms up from 20:00 on: an hour later it charges, not before (common practice).
+   */
+  @Test
+  void what_cannot_be_charged_yet_stays_on_the_shelf() {
+    Ranges night = charger(camera().set("days", 1, "min", -5, "max", -5), "night", "P294", 4, 4);
+    night.set("chargers", 1, "warmUp", 1, "powerFrom", at(20, 0), "powerTo", at(6, 0));
+    night.row("days", "date", day("2027-02-03"), "call", at(8, 0), "wrap", at(18, 0));
+    night.set("days", 2, "min", -5, "max", -5);
+    PlanResult result = night.calculate();
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .filteredOn(r -> r.what() == ScheduleEntry.CHANGE)
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.to().pattern()).startsWith(BatteryDayPapers.SHELF));
+    assertThat(result.rows(BatteryDayResults.TONIGHT))
+        .filteredOn(t -> t.from() != null)
+        .isNotEmpty()
+        .allSatisfy(
+            t ->
+                assertThat(t.from().isBefore(LocalTime.of(20, 59)) && t.from().getHour() > 8)
+                    .isFalse());
+  }
+
+  /** 93 % may be used, and is no reason to charge by day; at night it is filled up. */
+  @Test
+  void what_is_nearly_full_is_filled_up_at_night() {
+    Ranges day = charger(camera(), "one", "P294, P98", 4, 3).set("chargers", 1, "usable", 0.9);
+    day.row("types", "type", "P98", "ampHours", 6.8, "wattHours", 98, "maxAmps", 12);
+    day.set("stock", 1, "owned", 11).row("stock", "type", "P98", "owned", 1);
+    day.row("atCall", "number", "B12", "charge", 0.93);
+    day.row(
+        "days",
+        "date",
+        day("2027-02-03"),
+        "call",
+        at(8, 0),
+        "wrap",
+        at(18, 0),
+        "min",
+        15,
+        "max",
+        20);
+    List<BatteryDayResults.TonightRow> rows =
+        day.calculate().rows(BatteryDayResults.TONIGHT).stream()
+            .filter(t -> t.battery().equals("B12"))
+            .toList();
+    assertThat(rows).hasSize(1);
+    assertThat(rows.get(0).charger()).isEqualTo("one");
+    assertThat(rows.get(0).ready()).isTrue();
+  }
+
   @Test
   void more_than_one_c_stops() {
     assertThat(keys(firstCharger(charger(camera(), "fast", "P294", 1, 30.6)).reasons()))
