@@ -467,9 +467,7 @@ final class BatteryDayTables {
                 })),
         new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
-        new ResultRows<>(
-            BatteryDayResults.CARD,
-            BatteryDayPapers.card(schedule, build, plan.calendar().shown())),
+        new ResultRows<>(BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan)),
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
@@ -608,7 +606,7 @@ final class BatteryDayTables {
             DaySettings.time(day.wrap()),
             day.air().lowest(),
             day.air().highest(),
-            BatteryDayPapers.heading(day),
+            BatteryDayPapers.heading(day, plan.now()),
             outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
   }
 

@@ -405,12 +405,12 @@ class BatteryDayRulesTest {
             });
   }
 
-  /** Headline, positions and card count the same changes. */
+  /** Headline, positions and the card of a whole day count the same changes. */
   @Test
   void changes_are_counted_once() {
     for (Ranges ranges :
         List.of(camera(), BatteryDaySamples.night(), charger(camera(), "one", "P294", 1, 4))) {
-      PlanResult result = ranges.calculate();
+      PlanResult result = ranges.set("project", 1, "now", "").calculate();
       int headline = result.rows(BatteryDayResults.SUMMARY).get(0).changes();
       assertThat(headline).isPositive();
       assertThat(result.rows(BatteryDayResults.CARD))
@@ -647,6 +647,22 @@ class BatteryDayRulesTest {
     assertThat(again.stream().filter(r -> r.hour() < 12.5))
         .containsExactlyElementsOf(planned.stream().filter(r -> r.hour() < 12.5).toList());
     assertThat(again.stream().filter(r -> r.hour() >= 12.5)).noneMatch(r -> r.on().contains("B6"));
+  }
+
+  /** The paper of the afternoon begins at the hour at which it was planned, and says so. */
+  @Test
+  void the_paper_of_the_afternoon_begins_at_its_hour() {
+    Ranges day = charger(camera(), "one", "P294", 1, 3);
+    PlanResult morning = day.calculate();
+    assertThat(morning.rows(BatteryDayResults.CARD).get(0).by()).isEqualTo(LocalTime.of(7, 0));
+    PlanResult lunch = day.set("project", 1, "now", at(12, 30)).calculate();
+    assertThat(lunch.rows(BatteryDayResults.CARD))
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.by()).isAfterOrEqualTo(LocalTime.of(12, 30)));
+    assertThat(lunch.rows(BatteryDayResults.RUN).get(0).day().arguments())
+        .contains(LocalTime.of(12, 30));
+    assertThat(morning.rows(BatteryDayResults.RUN).get(0).day().arguments())
+        .doesNotContain(LocalTime.of(12, 30));
   }
 
   /** Dropped or lent at lunch: the label says so, and nothing is promised of it any more. */
