@@ -12,11 +12,15 @@ final class BatteryDayPapers {
   static final String SHELF = "shelf";
   static final String AWAY = "not there any more";
 
+  /** The charger has no power yet. */
+  static final String LATER = "shelf; {0} from {1}";
+
   private static final String AT_CALL = "at call";
   private static final String DARK_UNTIL = "dark until {0}";
   private static final String TAKEN = "from {1}";
   private static final String DAY = "{0}, call {1}, wrap {2}";
   private static final String DAY_AT = "{0}, {3}, call {1}, wrap {2}";
+  private static final String AGAIN = "{0}, planned again at {1}";
   private static final String BOTH = "{0}, {1}";
 
   /** A box to tick on paper. */
@@ -27,7 +31,9 @@ final class BatteryDayPapers {
   /** The patterns of all phrases. */
   static List<String> phrases() {
     List<String> all =
-        new ArrayList<>(List.of("{0}", SHELF, AWAY, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, BOTH));
+        new ArrayList<>(
+            List.of(
+                "{0}", SHELF, AWAY, LATER, AT_CALL, DARK_UNTIL, TAKEN, DAY, DAY_AT, AGAIN, BOTH));
     for (ScheduleEntry entry : ScheduleEntry.values()) {
       all.add(entry.word());
     }
@@ -39,7 +45,12 @@ final class BatteryDayPapers {
   }
 
   /** The day shown, in one line for the head of each page. */
-  static Phrase heading(DayFrame day) {
+  static Phrase heading(DayFrame day, double now) {
+    Phrase heading = heading(day);
+    return Double.isInfinite(now) ? heading : Phrase.of(AGAIN, heading, DaySettings.time(now));
+  }
+
+  private static Phrase heading(DayFrame day) {
     return Phrase.of(
         day.location().isEmpty() ? DAY : DAY_AT,
         day.date(),
@@ -58,9 +69,14 @@ final class BatteryDayPapers {
     return all;
   }
 
-  /** The rows of the schedule for paper; those without a time come last. */
+  /**
+   * The rows of the schedule for paper, from the hour of planning again on: what was before has its
+   * own paper. Those without a time come last.
+   */
   static List<BatteryDayResults.CardRow> card(
-      List<BatteryDayResults.ScheduleRow> schedule, DayBuild build, DayFrame day) {
+      List<BatteryDayResults.ScheduleRow> schedule, DayBuild build, BatteryDayPlan plan) {
+    DayFrame day = plan.calendar().shown();
+    double from = Double.isInfinite(plan.now()) ? Double.NEGATIVE_INFINITY : plan.now();
     Map<String, String> departments = new HashMap<>();
     build
         .positions()
@@ -77,6 +93,9 @@ final class BatteryDayPapers {
         continue; // it was dark until then, and the paper has said so
       }
       boolean planned = row.what() != ScheduleEntry.NOT_PLANNED;
+      if (planned && row.hour() < from - 1e-9) {
+        continue;
+      }
       boolean nothingToDo =
           row.what() == ScheduleEntry.FOUND || row.on().isEmpty() && row.off().isEmpty();
       (planned ? rows : notPlanned)

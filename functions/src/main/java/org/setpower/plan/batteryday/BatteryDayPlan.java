@@ -38,6 +38,7 @@ public final class BatteryDayPlan {
   private final FoundBatteries atNow = new FoundBatteries();
   private final DayBuild build;
   private final DaySpec spec;
+  private final double now;
   private final DayOutcome outcome;
   private final DayPlanner planner;
   private final DayPlanner.Fewest fewest;
@@ -82,7 +83,7 @@ public final class BatteryDayPlan {
     if (again) {
       judgeOff(found);
     }
-    double now = again ? settings.hour(settings.now()) : Double.POSITIVE_INFINITY;
+    now = again ? settings.hour(settings.now()) : Double.POSITIVE_INFINITY;
     spec = build.spec(settings, charges, now, again ? List.copyOf(found.values()) : List.of());
     if (spec == null || spec.units().isEmpty()) {
       outcome = null;
@@ -93,6 +94,11 @@ public final class BatteryDayPlan {
       outcome = planner.plan();
       fewest = planner.fewest();
     }
+  }
+
+  /** The hour from which the day shown is planned again; infinite where it is not. */
+  double now() {
+    return now;
   }
 
   /** Calculates the plan from its ranges, in the order of {@link PlanModel#inputs()}. */

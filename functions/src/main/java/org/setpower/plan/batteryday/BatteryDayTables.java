@@ -282,9 +282,13 @@ final class BatteryDayTables {
     if (goes.unit() >= 0) {
       return Phrase.of("{0}", unitName(goes.unit()));
     }
-    return goes.charge() == null
-        ? Phrase.of(BatteryDayPapers.SHELF)
-        : Phrase.of("{0}", charger(goes.charge().charger()));
+    if (goes.charge() == null) {
+      return Phrase.of(BatteryDayPapers.SHELF);
+    }
+    String charger = charger(goes.charge().charger());
+    return goes.charge().isLater()
+        ? Phrase.of(BatteryDayPapers.LATER, charger, DaySettings.time(goes.charge().start()))
+        : Phrase.of("{0}", charger);
   }
 
   /** The name of a piece: that of its position, with a number where there are several. */
@@ -463,9 +467,7 @@ final class BatteryDayTables {
                 })),
         new ResultRows<>(BatteryDayResults.RUN, List.of(run())),
         new ResultRows<>(BatteryDayResults.SCHEDULE, schedule),
-        new ResultRows<>(
-            BatteryDayResults.CARD,
-            BatteryDayPapers.card(schedule, build, plan.calendar().shown())),
+        new ResultRows<>(BatteryDayResults.CARD, BatteryDayPapers.card(schedule, build, plan)),
         new ResultRows<>(BatteryDayResults.TONIGHT, tonight),
         new ResultRows<>(BatteryDayResults.LENT_OUT, lentOut()),
         new ResultRows<>(BatteryDayResults.TIMELINE, timeline()),
@@ -604,7 +606,7 @@ final class BatteryDayTables {
             DaySettings.time(day.wrap()),
             day.air().lowest(),
             day.air().highest(),
-            BatteryDayPapers.heading(day),
+            BatteryDayPapers.heading(day, plan.now()),
             outcome == null && schedule.isEmpty() ? null : (Integer) schedule.size());
   }
 

@@ -405,12 +405,12 @@ class BatteryDayRulesTest {
             });
   }
 
-  /** Headline, positions and card count the same changes. */
+  /** Headline, positions and the card of a whole day count the same changes. */
   @Test
   void changes_are_counted_once() {
     for (Ranges ranges :
         List.of(camera(), BatteryDaySamples.night(), charger(camera(), "one", "P294", 1, 4))) {
-      PlanResult result = ranges.calculate();
+      PlanResult result = ranges.set("project", 1, "now", "").calculate();
       int headline = result.rows(BatteryDayResults.SUMMARY).get(0).changes();
       assertThat(headline).isPositive();
       assertThat(result.rows(BatteryDayResults.CARD))
@@ -526,6 +526,58 @@ class BatteryDayRulesTest {
         .contains(BatteryDayFinding.AIR_BLANK, BatteryDayFinding.CHARGES_COLD);
   }
 
+  /**
+   * The charger has power from 20:00 on: until then what comes off lies on the shelf, in the cold,
+   * and warms up from 20:00 on: an hour later it charges, not before (common practice).
+   */
+  @Test
+  void what_cannot_be_charged_yet_stays_on_the_shelf() {
+    Ranges night = charger(camera().set("days", 1, "min", -5, "max", -5), "night", "P294", 4, 4);
+    night.set("chargers", 1, "warmUp", 1, "powerFrom", at(20, 0), "powerTo", at(6, 0));
+    night.row("days", "date", day("2027-02-03"), "call", at(8, 0), "wrap", at(18, 0));
+    night.set("days", 2, "min", -5, "max", -5);
+    PlanResult result = night.calculate();
+    assertThat(result.rows(BatteryDayResults.SCHEDULE))
+        .filteredOn(r -> r.what() == ScheduleEntry.CHANGE)
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.to().pattern()).startsWith(BatteryDayPapers.SHELF));
+    assertThat(result.rows(BatteryDayResults.TONIGHT))
+        .filteredOn(t -> t.from() != null)
+        .isNotEmpty()
+        .allSatisfy(
+            t ->
+                assertThat(t.from().isBefore(LocalTime.of(20, 59)) && t.from().getHour() > 8)
+                    .isFalse());
+  }
+
+  /** 93 % may be used, and is no reason to charge by day; at night it is filled up. */
+  @Test
+  void what_is_nearly_full_is_filled_up_at_night() {
+    Ranges day = charger(camera(), "one", "P294, P98", 4, 3).set("chargers", 1, "usable", 0.9);
+    day.row("types", "type", "P98", "ampHours", 6.8, "wattHours", 98, "maxAmps", 12);
+    day.set("stock", 1, "owned", 11).row("stock", "type", "P98", "owned", 1);
+    day.row("atCall", "number", "B12", "charge", 0.93);
+    day.row(
+        "days",
+        "date",
+        day("2027-02-03"),
+        "call",
+        at(8, 0),
+        "wrap",
+        at(18, 0),
+        "min",
+        15,
+        "max",
+        20);
+    List<BatteryDayResults.TonightRow> rows =
+        day.calculate().rows(BatteryDayResults.TONIGHT).stream()
+            .filter(t -> t.battery().equals("B12"))
+            .toList();
+    assertThat(rows).hasSize(1);
+    assertThat(rows.get(0).charger()).isEqualTo("one");
+    assertThat(rows.get(0).ready()).isTrue();
+  }
+
   @Test
   void more_than_one_c_stops() {
     assertThat(keys(firstCharger(charger(camera(), "fast", "P294", 1, 30.6)).reasons()))
@@ -595,6 +647,22 @@ class BatteryDayRulesTest {
     assertThat(again.stream().filter(r -> r.hour() < 12.5))
         .containsExactlyElementsOf(planned.stream().filter(r -> r.hour() < 12.5).toList());
     assertThat(again.stream().filter(r -> r.hour() >= 12.5)).noneMatch(r -> r.on().contains("B6"));
+  }
+
+  /** The paper of the afternoon begins at the hour at which it was planned, and says so. */
+  @Test
+  void the_paper_of_the_afternoon_begins_at_its_hour() {
+    Ranges day = charger(camera(), "one", "P294", 1, 3);
+    PlanResult morning = day.calculate();
+    assertThat(morning.rows(BatteryDayResults.CARD).get(0).by()).isEqualTo(LocalTime.of(7, 0));
+    PlanResult lunch = day.set("project", 1, "now", at(12, 30)).calculate();
+    assertThat(lunch.rows(BatteryDayResults.CARD))
+        .isNotEmpty()
+        .allSatisfy(r -> assertThat(r.by()).isAfterOrEqualTo(LocalTime.of(12, 30)));
+    assertThat(lunch.rows(BatteryDayResults.RUN).get(0).day().arguments())
+        .contains(LocalTime.of(12, 30));
+    assertThat(morning.rows(BatteryDayResults.RUN).get(0).day().arguments())
+        .doesNotContain(LocalTime.of(12, 30));
   }
 
   /** Dropped or lent at lunch: the label says so, and nothing is promised of it any more. */

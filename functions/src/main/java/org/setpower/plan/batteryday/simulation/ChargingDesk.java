@@ -79,14 +79,16 @@ final class ChargingDesk {
    * The charge that has the battery back first; null if no charger takes it.
    *
    * @param cold whether it has to be warmed up before
+   * @param full whether one that may be used as it is is filled up
    */
-  DayEvent.Charge best(DayBattery battery, double hour, boolean cold) {
+  DayEvent.Charge best(DayBattery battery, double hour, boolean cold, boolean full) {
     DayEvent.Charge best = null;
     int place = -1;
     for (int i = 0; i < chargers.size(); i++) {
       ChargerSpec charger = chargers.get(i);
       ChargerSpec.Rate rate = battery.type < rates[i].length ? rates[i][battery.type] : null;
-      if (policy.used()[i] && rate != null && battery.charge < charger.usableFrom() - SAME) {
+      double worth = full ? charger.fullCharge() : charger.usableFrom();
+      if (policy.used()[i] && rate != null && battery.charge < worth - SAME) {
         DayEvent.Charge offer = offer(i, rate, battery, hour, cold);
         if (offer != null && (best == null || offer.back() < best.back() - SAME)) {
           best = offer;
@@ -100,10 +102,13 @@ final class ChargingDesk {
     return best;
   }
 
-  /** The hour at which it can be on a channel at the earliest. */
+  /**
+   * The hour at which it can be on a channel at the earliest. It is brought to a charger that has
+   * power, and warms up there.
+   */
   double arrival(int row, double hour, boolean cold) {
     ChargerSpec charger = chargers.get(place(row));
-    return hour + charger.away() + (cold ? charger.warmUp() : 0);
+    return charger.power().start(hour + charger.away()) + (cold ? charger.warmUp() : 0);
   }
 
   private DayEvent.Charge offer(
@@ -135,6 +140,7 @@ final class ChargingDesk {
             battery.number,
             charger.row(),
             channel + 1,
+            charger.power().start(hour + charger.away()) > hour + charger.away() + SAME,
             start,
             charger.power().finish(start, usable),
             full,

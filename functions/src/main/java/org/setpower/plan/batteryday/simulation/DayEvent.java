@@ -53,6 +53,7 @@ public record DayEvent(
    * @param battery its number
    * @param charger row of the charger
    * @param channel from 1
+   * @param isLater whether it waits on the shelf until the charger has power
    * @param start hour at which it charges
    * @param usable hour from which it may be taken
    * @param full hour at which it is full
@@ -64,6 +65,7 @@ public record DayEvent(
       int battery,
       int charger,
       int channel,
+      boolean isLater,
       double start,
       double usable,
       double full,
@@ -76,6 +78,7 @@ public record DayEvent(
           battery,
           charger,
           channel,
+          isLater,
           start,
           Math.min(usable, hour),
           hour,

@@ -331,7 +331,8 @@ final class DayRun {
   /** Sends a battery to a charger, if one takes it. */
   private void send(DayBattery battery, boolean onlyAtOnce, double now) {
     boolean cold = day.air().at(now) < 0 && !(day.shelf() >= 0 && battery.waits);
-    DayEvent.Charge charge = desk.best(battery, now, cold);
+    boolean full = now >= end - SAME;
+    DayEvent.Charge charge = desk.best(battery, now, cold, full);
     boolean atOnce =
         charge != null && charge.start() <= desk.arrival(charge.charger(), now, cold) + SAME;
     if (charge == null || onlyAtOnce && !(policy.chargePartUsed() && atOnce)) {
