@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.setpower.base.TextEnum;
 import org.setpower.hire.Money;
@@ -96,16 +97,17 @@ final class ScenarioCosts {
   private static void addSame(List<BudgetLine> changed, List<Finding> findings) {
     List<BudgetLine> same = changed.stream().filter(l -> !l.changesWithDays()).toList();
     if (!same.isEmpty()) {
-      findings.add(
-          Finding.of(
-              BudgetFinding.SCENARIO_SAME,
-              same.size(),
-              changed.size(),
-              same.stream()
-                      .limit(NAMED)
-                      .map(l -> TextEnum.shortened(l.line().description()))
-                      .collect(Collectors.joining(", "))
-                  + (same.size() > NAMED ? ", …" : "")));
+      List<String> names =
+          same.stream()
+              .map(l -> l.line().description())
+              .filter(Objects::nonNull)
+              .map(TextEnum::shortened)
+              .distinct()
+              .sorted()
+              .toList();
+      String named = names.stream().limit(NAMED).collect(Collectors.joining(", "));
+      String all = names.size() > NAMED ? named + ", …" : named;
+      findings.add(Finding.of(BudgetFinding.SCENARIO_SAME, same.size(), changed.size(), all));
     }
   }
 
