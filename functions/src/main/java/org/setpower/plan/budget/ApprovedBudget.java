@@ -52,6 +52,7 @@ final class ApprovedBudget {
   private double key() {
     return BudgetApproval.key(
         rules.project().approved(),
+        rules.terms(),
         rules.project().approvedTotal(),
         rules.project().approvedContingency(),
         all.stream().map(l -> l.line().budget()).toList());

@@ -18,6 +18,7 @@ import org.setpower.plan.finding.Finding;
  * @param checks rows of lines that count and are a check
  * @param amounts what every other line is planned to cost, as amounts are typed
  * @param contingency its amount, in the basis of the cost report
+ * @param terms what amounts are in, and with which tax
  */
 public record BudgetApproval(
     LocalDate approved,
@@ -25,7 +26,8 @@ public record BudgetApproval(
     List<Integer> withheld,
     List<Integer> checks,
     List<Amount> amounts,
-    BigDecimal contingency) {
+    BigDecimal contingency,
+    String terms) {
 
   /** Of all lines, as amounts are typed: kept beside them, so that no later change hides. */
   public BigDecimal total() {
@@ -37,10 +39,12 @@ public record BudgetApproval(
    * may be moved; those added later have no approved amount.
    */
   public static long key(
-      LocalDate day, Double total, Double contingency, Collection<Double> amounts) {
+      LocalDate day, String terms, Double total, Double contingency, Collection<Double> amounts) {
     CRC32 sum = new CRC32();
     String all =
         day
+            + "|"
+            + terms
             + "|"
             + Objects.requireNonNullElse(total, 0.0)
             + "|"
@@ -55,6 +59,7 @@ public record BudgetApproval(
   public long key(LocalDate day) {
     return key(
         day,
+        terms,
         total().doubleValue(),
         contingency.doubleValue(),
         amounts.stream().map(a -> a.planned().doubleValue()).toList());

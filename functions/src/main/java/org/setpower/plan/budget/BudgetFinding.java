@@ -39,10 +39,10 @@ public enum BudgetFinding implements FindingKey {
   COMPLETE_LESS("complete.less", Severity.CHECK),
   /** Arguments: total kept at the approval, approved amounts of the lines now. */
   APPROVED_DIFFERS("approved.differs", Severity.STOP),
-  APPROVED_CHANGED("approved.changed", Severity.CHECK),
+  APPROVED_CHANGED("approved.changed", Severity.STOP),
   APPROVED_OPEN("approved.open", Severity.CHECK),
   /** Arguments: taken out of the contingency, contingency. */
-  CONTINGENCY_USED_UP("contingency", Severity.CHECK),
+  CONTINGENCY_USED_UP("contingency", Severity.STOP),
   /** Arguments: from contingency, approved changes. */
   FROM_CONTINGENCY("fromContingency", Severity.CHECK),
   SALES_TAX("salesTax", Severity.CHECK),
@@ -75,6 +75,8 @@ public enum BudgetFinding implements FindingKey {
   /** Arguments: type. */
   SCENARIO_NO_LINES("scenario.noLines", Severity.CHECK),
   SCENARIO_WEEK("scenario.week", Severity.CHECK),
+  /** Arguments: lines that stay, lines, their names. */
+  SCENARIO_SAME("scenario.same", Severity.CHECK),
   /** Arguments: more cost. */
   SCENARIO_UNCOVERED("scenario.uncovered", Severity.CHECK),
   /** Arguments: more cost, overspent by. */

@@ -88,7 +88,8 @@ public record BudgetInputs(
               max = 1,
               blank = "Blank: none.",
               help =
-                  "Share of the budget of all lines, a line of its own; once approved the amount stays.")
+                  "Share of the budget of all lines, a line of its own; once approved the amount"
+                      + " stays.")
           Double contingency,
       @Input(
               key = "approved",
@@ -609,7 +610,7 @@ public record BudgetInputs(
       @Input(
               key = "type",
               heading = "Type",
-              blank = "Blank: no line changes.",
+              blank = "Blank: all lines.",
               help = "Lines that it changes.")
           CostType type,
       @Input(
@@ -628,7 +629,8 @@ public record BudgetInputs(
               min = -3660,
               max = 3660,
               blank = "Blank: none.",
-              help = "Days more for these lines; complete lines and total counts stay.")
+              help =
+                  "Days more for these lines; what is paid once, counted in all or complete stays.")
           Double moreTimes,
       @Input(
               key = "other",

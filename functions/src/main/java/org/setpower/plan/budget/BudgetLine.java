@@ -274,8 +274,8 @@ final class BudgetLine {
     }
     BigDecimal times =
         Money.decimal(line.times() == null ? 1 : line.times())
+            .add(moreTimes)
             .max(BudgetRules.decimal(line.minTimes()))
-            .add(isInAll() ? BigDecimal.ZERO : moreTimes)
             .max(BigDecimal.ZERO);
     BigDecimal zero = rules.rounded(BigDecimal.ZERO);
     if (isStruck()) {
@@ -303,6 +303,15 @@ final class BudgetLine {
     BigDecimal pay = rules.rounded(inOwn.multiply(exchange));
     return new Plan(
         counted, times, paidHours, pay, fringes(pay, counted), perDiems(counted, moreDays));
+  }
+
+  /**
+   * Whether it costs more on more days: not what is paid once, is counted for all days, or is
+   * complete, nor hours that are not those of a day.
+   */
+  boolean changesWithDays() {
+    boolean byOtherHours = isByHour() && line.hours() == null;
+    return !isComplete() && !isInAll() && !byOtherHours && line.unit() != PriceUnit.ONCE;
   }
 
   /** Paid hours of a day; null where pay does not depend on hours. */
@@ -424,7 +433,7 @@ final class BudgetLine {
         line.price() == null
             ? null
             : (Double) Money.decimal(line.price()).multiply(Money.decimal(factor)).doubleValue();
-    BigDecimal days = BudgetRules.decimal(moreDays);
+    BigDecimal days = changesWithDays() ? BudgetRules.decimal(moreDays) : BigDecimal.ZERO;
     BigDecimal now = plan.all();
     BigDecimal priced = plan(price, BigDecimal.ZERO, BigDecimal.ZERO).all();
     BigDecimal longer = plan(price, times(days), days).all().subtract(priced);

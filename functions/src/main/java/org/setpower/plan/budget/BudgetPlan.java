@@ -112,7 +112,8 @@ public final class BudgetPlan {
         withheld,
         checks,
         amounts,
-        plan.totals.contingency());
+        plan.totals.contingency(),
+        plan.rules.terms());
   }
 
   static boolean isStop(Finding finding) {

@@ -8,6 +8,7 @@ import java.util.Currency;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.setpower.base.EvaluationException;
@@ -174,6 +175,15 @@ final class BudgetRules {
   /** The currency of the budget; null where it is not known, and then every line stops. */
   Currency currency() {
     return currency;
+  }
+
+  /** What amounts are in and with which tax, in one text: an approval holds for these. */
+  String terms() {
+    return currency
+        + " "
+        + Objects.requireNonNullElse(project.columns(), TaxBasis.NET)
+        + " "
+        + Objects.requireNonNullElse(project.amounts(), TypedAmounts.NET);
   }
 
   List<Finding> findings() {

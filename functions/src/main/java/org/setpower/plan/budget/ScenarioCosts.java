@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.setpower.base.TextEnum;
 import org.setpower.hire.Money;
 import org.setpower.plan.budget.BudgetInputs.Scenario;
 import org.setpower.plan.common.InputRow;
@@ -13,6 +16,8 @@ import org.setpower.plan.finding.Finding;
 
 /** What one change of the plan costs more, beside the plan, and what it does to the contingency. */
 final class ScenarioCosts {
+  private static final int NAMED = 5;
+
   private final BudgetRules rules;
   private final List<BudgetLine> lines;
 
@@ -53,13 +58,15 @@ final class ScenarioCosts {
     if (!findings.isEmpty() || rules.currency() == null) {
       return new State(findings, null, null);
     }
-    List<BudgetLine> changed =
-        lines.stream().filter(l -> l.line().type() == scenario.type() && !l.isStruck()).toList();
+    List<BudgetLine> changed = lines.stream().filter(l -> concerns(scenario, l)).toList();
     boolean changes = scenario.dearer() != null || scenario.moreTimes() != null;
     if (scenario.type() != null && changed.isEmpty()) {
       findings.add(Finding.of(BudgetFinding.SCENARIO_NO_LINES, scenario.type().word()));
-    } else if (scenario.other() == null && !(changes && scenario.type() != null)) {
+    } else if (scenario.other() == null && !changes) {
       findings.add(Finding.of(BudgetFinding.SCENARIO_EMPTY));
+    }
+    if (or(scenario.moreTimes()) != 0) {
+      addSame(changed, findings);
     }
     BigDecimal more = rules.rounded(Money.decimal(or(scenario.other())));
     for (BudgetLine line : changed) {
@@ -80,6 +87,28 @@ final class ScenarioCosts {
       findings.add(Finding.of(BudgetFinding.SCENARIO_OVER, more, left.negate()));
     }
     return new State(findings, more, left);
+  }
+
+  /** Without a type a change concerns all lines, another amount none. */
+  private static boolean concerns(Scenario scenario, BudgetLine line) {
+    return !line.isStruck() && (scenario.type() == null || line.line().type() == scenario.type());
+  }
+
+  private static void addSame(List<BudgetLine> changed, List<Finding> findings) {
+    List<BudgetLine> same = changed.stream().filter(l -> !l.changesWithDays()).toList();
+    if (!same.isEmpty()) {
+      List<String> names =
+          same.stream()
+              .map(l -> l.line().description())
+              .filter(Objects::nonNull)
+              .map(TextEnum::shortened)
+              .distinct()
+              .sorted()
+              .toList();
+      String named = names.stream().limit(NAMED).collect(Collectors.joining(", "));
+      String all = names.size() > NAMED ? named + ", …" : named;
+      findings.add(Finding.of(BudgetFinding.SCENARIO_SAME, same.size(), changed.size(), all));
+    }
   }
 
   private static double or(Double typed) {

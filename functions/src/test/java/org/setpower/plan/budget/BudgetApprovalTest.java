@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.setpower.plan.common.Ranges;
+import org.setpower.plan.finding.Verdict;
 
 /** What approving a budget writes: the plan of each line that counts, and nothing else. */
 class BudgetApprovalTest {
@@ -66,6 +67,21 @@ class BudgetApprovalTest {
     assertThat(changed(ranges)).isFalse();
     ranges.set("project", 1, cell, value).set("lines", 1, "budget", budget);
     assertThat(changed(ranges)).isTrue();
+  }
+
+  /** The same figures in another currency, or with tax, are another budget. */
+  @ParameterizedTest
+  @CsvSource({"currency, GBP", "amounts, with tax", "columns, with unrecoverable tax"})
+  void an_approval_holds_in_its_currency_and_tax(String cell, String other) {
+    Ranges ranges = line(400).set("lines", 1, "qty", 5, "budget", 2000);
+    LocalDate day = LocalDate.of(2027, 1, 10);
+    ranges
+        .set("project", 1, "approvalKey", approval(ranges).key(day))
+        .set("project", 1, "approved", day("2027-01-10"), "approvedTotal", 2000);
+    assertThat(changed(ranges)).isFalse();
+    assertThat(changed(ranges.set("project", 1, cell, other))).isTrue();
+    assertThat(ranges.calculate().rows(BudgetResults.PROJECT).get(0).verdict())
+        .isEqualTo(Verdict.STOP);
   }
 
   private static boolean changed(Ranges ranges) {

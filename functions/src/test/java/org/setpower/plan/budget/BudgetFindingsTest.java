@@ -261,6 +261,47 @@ class BudgetFindingsTest {
         .isEqualByComparingTo("592.50");
   }
 
+  /**
+   * Two days more of three lines at 100: 200 for the one by the day, nothing for a delivery paid
+   * twice, nothing for a hire of 3 days that is charged as 5. Without a type all of them are meant.
+   */
+  @Test
+  void days_more_leave_what_is_paid_once() {
+    Ranges ranges =
+        line(100)
+            .set("lines", 1, "unit", "day", "times", 4, "description", "lamps")
+            .row("lines", "description", "delivery", "type", "transport", "price", 100)
+            .set("lines", 2, "qty", 1, "unit", "once", "times", 2)
+            .row("lines", "description", "monitor", "type", "sub-hire", "price", 100)
+            .set("lines", 3, "qty", 1, "unit", "day", "times", 3, "minTimes", 5)
+            .set("project", 1, "contingency", 0.5)
+            .row("scenarios", "scenario", "two days more", "moreTimes", 2)
+            .row("scenarios", "scenario", "trips", "type", "transport", "moreTimes", 2)
+            .row("scenarios", "scenario", "dearer", "dearer", 0.1);
+    List<BudgetResults.ScenarioState> scenarios = ranges.calculate().rows(BudgetResults.SCENARIOS);
+    assertThat(scenarios.get(0).more()).isEqualByComparingTo("200");
+    assertThat(keys(scenarios.get(0).reasons())).containsExactly(BudgetFinding.SCENARIO_SAME);
+    assertThat(new EnglishMessages().sentences(scenarios.get(0).reasons(), Locale.ENGLISH))
+        .contains("1 of 3 lines", "delivery");
+    assertThat(scenarios.get(1).more()).isEqualByComparingTo("0");
+    assertThat(keys(scenarios.get(1).reasons())).containsExactly(BudgetFinding.SCENARIO_SAME);
+    // a tenth of 400, 200 and 500
+    assertThat(scenarios.get(2).more()).isEqualByComparingTo("110");
+    assertThat(scenarios.get(2).reasons()).isEmpty();
+  }
+
+  /** Hours that are not those of a day do not become two hours more: nobody said how many. */
+  @Test
+  void hours_in_all_stay_on_more_days() {
+    Ranges ranges =
+        crew(30, "hour", 8)
+            .set("lines", 1, "hours", "", "times", 6)
+            .row("scenarios", "scenario", "two days more", "type", "crew", "moreTimes", 2);
+    BudgetResults.ScenarioState state = ranges.calculate().rows(BudgetResults.SCENARIOS).get(0);
+    assertThat(state.more()).isEqualByComparingTo("0");
+    assertThat(keys(state.reasons())).contains(BudgetFinding.SCENARIO_SAME);
+  }
+
   @Test
   void a_budget_is_a_draft_until_it_is_approved() {
     Ranges ranges = line(2000).set("lines", 1, "budget", 1800, "changes", 100);
