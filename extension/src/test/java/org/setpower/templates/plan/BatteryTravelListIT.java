@@ -710,7 +710,9 @@ class BatteryTravelListIT {
     }
   }
 
-  /** SHEETS of the project's design: Summary, a check-in sheet a carrier, cards, road or freight. */
+  /**
+   * SHEETS of the project's design: Summary, a check-in sheet a carrier, cards, road or freight.
+   */
   private static final int PAGES = 5;
 
   @Test

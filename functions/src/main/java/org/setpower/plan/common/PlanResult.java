@@ -190,8 +190,7 @@ public final class PlanResult {
           ResultRows<?> filled = tables.get(tableOf(key));
           if (last(filled) > band.rows()) {
             refused.add(
-                Finding.of(
-                    CommonFinding.OVERFLOW, filled.table(), last(filled), band.rows()));
+                Finding.of(CommonFinding.OVERFLOW, filled.table(), last(filled), band.rows()));
           }
         }
       }

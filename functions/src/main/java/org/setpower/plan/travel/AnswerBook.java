@@ -188,8 +188,7 @@ final class AnswerBook {
           .mapToDouble(Facts::wattHours)
           .min()
           .ifPresent(
-              wh ->
-                  found.add(Finding.of(TravelFinding.ANSWER_ACROSS, typed.energy(), wh, line)));
+              wh -> found.add(Finding.of(TravelFinding.ANSWER_ACROSS, typed.energy(), wh, line)));
     }
   }
 

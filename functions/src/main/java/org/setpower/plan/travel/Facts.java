@@ -396,8 +396,7 @@ record Facts(
   /** Whether its outputs may make it a power bank. */
   static boolean hasOutputs(List<Finding> findings) {
     return findings.stream()
-        .anyMatch(
-            f -> f.key() == TravelFinding.OUTPUTS || f.key() == TravelFinding.NAMED_BANK);
+        .anyMatch(f -> f.key() == TravelFinding.OUTPUTS || f.key() == TravelFinding.NAMED_BANK);
   }
 
   /** Whether it is damaged or recalled. */

@@ -18,6 +18,7 @@ import org.setpower.plan.travel.rules.RoadRule;
 /** The batteries that nobody carries: by air freight, by road, or not at all. */
 final class OnwardDesk {
   private static final double SMALL_BATTERY = 100;
+
   /** A state of charge below this is a share that was typed without its sign. */
   private static final double LEAST_CHARGE = 0.05;
 
@@ -394,7 +395,8 @@ final class OnwardDesk {
     } else if (FreightRule.edition(day).isEmpty()) {
       findings.add(Finding.of(TravelFinding.FREIGHT_PAST, FreightRule.lastDay()));
     } else if (rest.freight == null) {
-      findings.add(Finding.of(TravelFinding.FREIGHT_NO_RULE, Phrase.of(rest.battery.chemistry().word())));
+      findings.add(
+          Finding.of(TravelFinding.FREIGHT_NO_RULE, Phrase.of(rest.battery.chemistry().word())));
     } else {
       rule(rest, findings);
     }
@@ -485,7 +487,8 @@ final class OnwardDesk {
 
   private void road(Rest rest, double kilograms, List<Finding> findings) {
     if (rest.road == null) {
-      findings.add(Finding.of(TravelFinding.ROAD_NO_RULE, Phrase.of(rest.battery.chemistry().word())));
+      findings.add(
+          Finding.of(TravelFinding.ROAD_NO_RULE, Phrase.of(rest.battery.chemistry().word())));
       return;
     }
     LocalDate day =

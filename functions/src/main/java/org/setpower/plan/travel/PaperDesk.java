@@ -143,9 +143,7 @@ final class PaperDesk {
         rows.add(head(leg, null, List.of(TravelStatement.CABIN_ONLY.of())));
         rows.add(
             head(
-                leg,
-                null,
-                List.of(TravelStatement.HOT_GROUND.of(), TravelStatement.DAMAGED.of())));
+                leg, null, List.of(TravelStatement.HOT_GROUND.of(), TravelStatement.DAMAGED.of())));
       }
     }
     rows.add(head(leg, null, flight(leg)));
@@ -619,8 +617,7 @@ final class PaperDesk {
               r.freight().instruction(), Phrase.of(r.freight().confirm())));
     } else if (!ruled) {
       notes.add(
-          TravelStatement.FREIGHT_CONFIRM.of(
-              "SP A123, A199", Phrase.of(TravelPapers.Words.ALL)));
+          TravelStatement.FREIGHT_CONFIRM.of("SP A123, A199", Phrase.of(TravelPapers.Words.ALL)));
     }
     return new TravelPapers.FreightRow(
         r.direction(),

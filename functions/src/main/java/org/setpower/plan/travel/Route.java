@@ -36,8 +36,7 @@ record Route(List<Trip.Leg> legs) {
 
   /** Whether it is known where each flight begins and ends, and one of these is a place. */
   boolean isVia(String place) {
-    return isPlaced()
-        && legs.stream().anyMatch(l -> from(l).equals(place) || to(l).equals(place));
+    return isPlaced() && legs.stream().anyMatch(l -> from(l).equals(place) || to(l).equals(place));
   }
 
   /** The flight with which a way begins that comes to a place and begins elsewhere. */
@@ -45,8 +44,7 @@ record Route(List<Trip.Leg> legs) {
     if (!isVia(place) || legs.get(0).date() == null) {
       return Optional.empty();
     }
-    List<Trip.Leg> first =
-        legs.stream().filter(l -> legs.get(0).date().equals(l.date())).toList();
+    List<Trip.Leg> first = legs.stream().filter(l -> legs.get(0).date().equals(l.date())).toList();
     String start = only(leavings(first), 1);
     return start == null || start.equals(place)
         ? Optional.empty()

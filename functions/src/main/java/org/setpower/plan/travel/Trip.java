@@ -220,8 +220,7 @@ final class Trip {
             .sorted(Comparator.comparing(Person::id))
             .toList();
     if (people.stream().anyMatch(this::isOrderUnknown)) {
-      settings.add(
-          Finding.of(TravelFinding.ORDER_UNKNOWN, legs.get(0).name(), legs.get(0).date()));
+      settings.add(Finding.of(TravelFinding.ORDER_UNKNOWN, legs.get(0).name(), legs.get(0).date()));
     }
     if (all.isEmpty()) {
       settings.add(Finding.of(TravelFinding.NO_FLIGHTS));

@@ -305,9 +305,33 @@ class TravelPagesTest {
   /** Names of rules, units and what is written alike in these languages. */
   private static final Set<String> SAME =
       Set.of(
-          "ok", "stop", "check", "wh", "kg", "ah", "usb", "un", "pi", "ia", "ib", "ii", "sp", "cfr",
-          "adr", "icao", "iata", "dgr", "us", "li", "ion", "technical", "instructions", "addendum", "faa",
-          "packsafe", "nimh");
+          "ok",
+          "stop",
+          "check",
+          "wh",
+          "kg",
+          "ah",
+          "usb",
+          "un",
+          "pi",
+          "ia",
+          "ib",
+          "ii",
+          "sp",
+          "cfr",
+          "adr",
+          "icao",
+          "iata",
+          "dgr",
+          "us",
+          "li",
+          "ion",
+          "technical",
+          "instructions",
+          "addendum",
+          "faa",
+          "packsafe",
+          "nimh");
 
   /** Words of both languages. */
   private static final Map<String, Set<String>> ALIKE =

@@ -616,7 +616,8 @@ class TravelPapersTest {
   void sealed_lead_goes_as_freight_and_by_road_and_is_to_be_confirmed() {
     Ranges air = freight("chemistry", "AGM", "volts", 12, "energy", 300, "charge", "");
     TravelPapers.FreightRow row = freightRow(air);
-    assertThat(List.of(row.un(), row.instruction().arguments().get(0))).containsExactly("UN 2800", "PI 872");
+    assertThat(List.of(row.un(), row.instruction().arguments().get(0)))
+        .containsExactly("UN 2800", "PI 872");
     assertThat(row.labels().pattern()).contains("class 8");
     assertThat(keys(row.notes())).containsExactly(TravelStatement.FREIGHT_CONFIRM);
     air.set("batteries", 1, "rest", "road");

@@ -103,7 +103,11 @@ class TravelRulesTest {
   /** Two power banks a person from 27 March 2026 (ICAO Addendum 1); blank means spare. */
   @ParameterizedTest
   @CsvSource({
-    "Power bank 74,true", "powerbank,true", "POWER-BANK,true", "Batterie externe,true", "P74,false"
+    "Power bank 74,true",
+    "powerbank,true",
+    "POWER-BANK,true",
+    "Batterie externe,true",
+    "P74,false"
   })
   void what_is_named_a_power_bank_counts_as_one_until_it_is_corrected(String name, boolean bank) {
     Ranges trip = add(flight("2026-06-01"), name, 74, 7, "terminals", "yes");

@@ -242,7 +242,8 @@ public final class BatteryTravelList implements PlanTemplate {
         .hidden()
         .upright()
         .with(
-            book.list("cards", "traveller", "battery", "amount", "carried", "bag", "packed", "notes")
+            book.list(
+                    "cards", "traveller", "battery", "amount", "carried", "bag", "packed", "notes")
                 .width("packed", 16)
                 .width("traveller", 40)
                 .width("battery", 32)
