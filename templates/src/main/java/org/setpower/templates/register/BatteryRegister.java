@@ -62,6 +62,7 @@ public final class BatteryRegister implements PlanTemplate {
                 "The serials that are to go out with a job; a list can be pasted. Print Issue list.")
             .with(
                 book.fields("", "project", "job", "issue", "jobBack", "contact"),
+                book.lines("", "handover", "verdict", "reasons", "out", "held"),
                 book.table("checkout")
                     .pick("serial", "batteries.serial")
                     .width("mayGoOut", 46)
@@ -81,9 +82,9 @@ public final class BatteryRegister implements PlanTemplate {
                 book.list(
                     "stocktake",
                     "verdict",
+                    "place",
                     "serial",
                     "type",
-                    "place",
                     "outTo",
                     "backBy",
                     "status",
@@ -92,14 +93,14 @@ public final class BatteryRegister implements PlanTemplate {
         PlanTab.of(
                 "Incidents",
                 "Damage and recalls, numbered 1, 2, 3 and so on; never clear a row. A battery with an"
-                    + " open incident stays in, whatever Condition says.")
+                    + " open incident stays in until it is inspected and tested, every cell measured.")
             .hidden()
             .with(
                 book.table("incidents")
-                    .optional("lastSerial", "type")
                     .pick("type", "types.type")
                     .width("reportedBy", 34)
-                    .shows("batteries", "open")),
+                    .shows("open")
+                    .more("batteries")),
         PlanTab.of(
                 "Assumptions",
                 "Limits of the house; blank cells have the limit that their help names.")
@@ -163,10 +164,10 @@ public final class BatteryRegister implements PlanTemplate {
         .upright()
         .with(
             book.lines(
-                "", "handover", "issue", "job", "issued", "backBy", "contact", "out", "held"),
+                "", "handover", "verdict", "issue", "job", "issued", "backBy", "contact", "out"),
             PlanText.signatures(
-                "Handed out by, date: ........................................................",
-                "Received by, date: ........................................................"),
+                "The batteries listed below, handed out by, date: ................................",
+                "The batteries listed below, received by, date: ................................"),
             PlanText.cautions(
                 HOT,
                 "Dropped, wet or swollen, and cold: switch the device off. Unplug the battery."
@@ -178,15 +179,16 @@ public final class BatteryRegister implements PlanTemplate {
             book.list(
                     "slip",
                     "serial",
-                    "mayGoOut",
                     "type",
                     "energy",
                     "health",
                     "tested",
+                    "state",
                     "taken",
                     "back")
-                .width("type", 46)
-                .marked("type", "handover.issue"));
+                .width("type", 30)
+                .width("back", 52)
+                .marked("back", "handover.issue"));
   }
 
   private PlanTab summary() {
