@@ -222,6 +222,8 @@ public enum RegisterFinding implements FindingKey {
   TEST_TEMPERATURES_CROSSED("project.temperatures", Severity.STOP),
   /** Arguments: required, fit, those that can come back, to buy. */
   TYPE_SHORT("type.short", Severity.CHECK),
+  /** Arguments: required, fit, those that can come back. */
+  TYPE_AWAITS("type.awaits", Severity.CHECK),
   SLIP_JOB("slip.job", Severity.CHECK),
   SLIP_NUMBER("slip.number", Severity.CHECK),
   /** Arguments: date. */

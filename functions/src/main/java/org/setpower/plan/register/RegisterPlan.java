@@ -427,13 +427,15 @@ public final class RegisterPlan {
             : (Integer) Math.max(0, (int) Math.ceil(required) - fit - comesBack);
     if (required != null && required > fit) {
       findings.add(
-          Finding.of(
-              RegisterFinding.TYPE_SHORT,
-              required,
-              (double) fit,
-              (double) comesBack,
-              (double) toBuy));
-    }
+          toBuy == 0
+              ? Finding.of(RegisterFinding.TYPE_AWAITS, required, (double) fit, (double) comesBack)
+              : Finding.of(
+                  RegisterFinding.TYPE_SHORT,
+                  required,
+                  (double) fit,
+                  (double) comesBack,
+                  (double) toBuy));
+   }
     return new RegisterResults.TypeResult(
         Finding.verdict(findings),
         findings.stream().sorted(Finding.WORST_FIRST).toList(),
