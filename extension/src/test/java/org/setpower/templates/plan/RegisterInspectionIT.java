@@ -177,7 +177,14 @@ class RegisterInspectionIT {
     book.rows(
         "batteries",
         battery(
-            "A1", "condition", "fine", "inspected", day("2027-02-09"), "inspectedBy", "x", "backBy",
+            "A1",
+            "condition",
+            "fine",
+            "inspected",
+            day("2027-02-09"),
+            "inspectedBy",
+            "x",
+            "backBy",
             day("2027-02-09")),
         battery("A2"));
     var cells = book.inputs("batteries", 0, 2);
@@ -189,8 +196,7 @@ class RegisterInspectionIT {
     assertThat(mark(1, 2)).startsWith("2 batteries marked as inspected on 9 Feb 2027");
     assertThat(typed("backBy", 1)).isEmpty();
     assertThat(typed("inspectedBy", 1)).isEqualTo("technician");
-    assertThat(
-            UnoRuntime.queryInterface(com.sun.star.text.XText.class, pasted).getString())
+    assertThat(UnoRuntime.queryInterface(com.sun.star.text.XText.class, pasted).getString())
         .contains("2027")
         .doesNotContain("46");
   }

@@ -266,8 +266,7 @@ final class BatteryJudge {
     } else if (battery.returned() != null
         && battery.outTo() != null
         && (battery.inspected() == null || battery.returned().isAfter(battery.inspected()))) {
-      add(
-          Status.UNCLEAR, RegisterFinding.RETURNED_OUT, battery.returned(), battery.outTo());
+      add(Status.UNCLEAR, RegisterFinding.RETURNED_OUT, battery.returned(), battery.outTo());
     }
   }
 

@@ -211,8 +211,7 @@ final class BenchTests {
             Finding.of(RegisterFinding.TEST_LOAD, test.load(), settings.maxLoad() * rated));
       }
       if (test.load() != null && test.load() < LEAST_LOAD * rated - ROUNDING) {
-        findings.add(
-            Finding.of(RegisterFinding.TEST_LOAD_LOW, test.load(), LEAST_LOAD * rated));
+        findings.add(Finding.of(RegisterFinding.TEST_LOAD_LOW, test.load(), LEAST_LOAD * rated));
       }
       health = health(test.measured(), rated, findings);
     }

@@ -24,8 +24,7 @@ import org.setpower.plan.register.RegisterInputs.Limit;
  * @param apart V between the best and the worst cell; above it the battery goes to quarantine
  * @param resistance times the median of its type; above it the battery goes to service
  */
-record CellLimits(
-    double lowest, double highest, double spread, double apart, double resistance) {
+record CellLimits(double lowest, double highest, double spread, double apart, double resistance) {
   private static final Map<Chemistry, CellLimits> FACTS = facts();
 
   private static Map<Chemistry, CellLimits> facts() {

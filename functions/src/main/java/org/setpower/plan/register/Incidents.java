@@ -27,8 +27,9 @@ import org.setpower.plan.register.SerialRange.Match;
  *
  * <p>A battery is released when the row was closed by a technician who did not report it, with date
  * and reason, and the battery has an inspection and a compared test, both later than the day of the
- * incident; unless only contacts or a label were worn, the test has all cell voltages. A recall needs the maker's written reference too. Swollen, leaking, hot and burnt
- * batteries are never released.
+ * incident; unless only contacts or a label were worn, the test has all cell voltages. A recall
+ * needs the maker's written reference too. Swollen, leaking, hot and burnt batteries are never
+ * released.
  */
 final class Incidents {
   private static final Pattern TECHNICIAN = Pattern.compile("TECHNICIAN[^A-Z]*[A-Z]?");
@@ -471,10 +472,7 @@ final class Incidents {
   }
 
   private static List<Finding> unclear(
-      Case c,
-      Map<Match, List<InputRow<Battery>>> matches,
-      Set<String> types,
-      LocalDate today) {
+      Case c, Map<Match, List<InputRow<Battery>>> matches, Set<String> types, LocalDate today) {
     List<Finding> findings = new ArrayList<>();
     Incident i = c.incident();
     int byHand = matches.getOrDefault(Match.BY_HAND, List.of()).size();

@@ -19,8 +19,8 @@ import org.setpower.plan.register.RegisterInputs.Battery;
  * @param serial null where the row has none
  * @param against what speaks against it, the worst first
  * @param out whether somebody has it, so that nobody can inspect it
- * @param returning whether its last return is entered in part, so that an inspection of that day may
- *     be one before it
+ * @param returning whether its last return is entered in part, so that an inspection of that day
+ *     may be one before it
  * @param inspected day of its last inspection, null without one
  * @param condition null where it is blank
  */

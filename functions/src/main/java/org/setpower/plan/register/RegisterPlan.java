@@ -277,16 +277,16 @@ public final class RegisterPlan {
               : has(judged, RegisterFinding.HEALTH_HIGH)
                   ? Action.CORRECT
                   : has(judged, RegisterFinding.NEWER_TEST)
-                      || has(judged, RegisterFinding.UNDATED_TEST)
-                      || has(judged, RegisterFinding.BELOW_TYPE)
-                      || has(judged, RegisterFinding.CELLS_MISSING)
-                      || has(judged, RegisterFinding.CELLS_NONE)
-                      || has(judged, RegisterFinding.SAME_DAY)
-                      || has(judged, RegisterFinding.RESISTANCE_LOW)
-                  ? Action.TEST
-                  : has(judged, RegisterFinding.BELOW_TYPE_AND_WATCH)
-                      ? Action.TEST_AND_WATCH
-                      : status(judged) == Status.WATCH ? Action.WATCH : null;
+                          || has(judged, RegisterFinding.UNDATED_TEST)
+                          || has(judged, RegisterFinding.BELOW_TYPE)
+                          || has(judged, RegisterFinding.CELLS_MISSING)
+                          || has(judged, RegisterFinding.CELLS_NONE)
+                          || has(judged, RegisterFinding.SAME_DAY)
+                          || has(judged, RegisterFinding.RESISTANCE_LOW)
+                      ? Action.TEST
+                      : has(judged, RegisterFinding.BELOW_TYPE_AND_WATCH)
+                          ? Action.TEST_AND_WATCH
+                          : status(judged) == Status.WATCH ? Action.WATCH : null;
       case NOT_TESTED ->
           WATCHED.stream().anyMatch(k -> has(judged, k)) ? Action.TEST_AND_WATCH : Action.TEST;
       case NOT_INSPECTED -> Action.INSPECT;
@@ -435,7 +435,7 @@ public final class RegisterPlan {
                   (double) fit,
                   (double) comesBack,
                   (double) toBuy));
-   }
+    }
     return new RegisterResults.TypeResult(
         Finding.verdict(findings),
         findings.stream().sorted(Finding.WORST_FIRST).toList(),

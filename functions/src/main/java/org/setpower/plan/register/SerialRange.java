@@ -58,10 +58,7 @@ final class SerialRange {
       return null;
     }
     return new SerialRange(
-        a.group(1),
-        a.group(2).length(),
-        new BigInteger(a.group(2)),
-        new BigInteger(b.group(2)));
+        a.group(1), a.group(2).length(), new BigInteger(a.group(2)), new BigInteger(b.group(2)));
   }
 
   /** A serial of digits only without the zeros before it; any other as it is. */

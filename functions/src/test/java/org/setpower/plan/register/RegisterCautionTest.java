@@ -297,8 +297,7 @@ class RegisterCautionTest {
       ranges.set("project", 1, (String) wrong.get(0), wrong.get(1));
       assertThat(handover(ranges).verdict()).as("%s", wrong).isEqualTo(Verdict.CHECK);
       assertThat(handover(ranges).reasons()).hasSize(1);
-      assertThat(handover(ranges.set("checkout", 1, "serial", "")).verdict())
-          .isEqualTo(Verdict.OK);
+      assertThat(handover(ranges.set("checkout", 1, "serial", "")).verdict()).isEqualTo(Verdict.OK);
     }
   }
 

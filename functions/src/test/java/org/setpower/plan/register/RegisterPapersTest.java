@@ -199,7 +199,8 @@ class RegisterPapersTest {
         ranges.rows("tests").stream()
             .filter(t -> serial.equals(t.get("serial")))
             .flatMap(t -> t.entrySet().stream())
-            .anyMatch(e -> e.getKey().startsWith("cell") && List.of(1.2, 3.6).contains(e.getValue()));
+            .anyMatch(
+                e -> e.getKey().startsWith("cell") && List.of(1.2, 3.6).contains(e.getValue()));
     boolean excused =
         ranges.rows("incidents").stream().anyMatch(i -> i.containsKey("closed"))
             || ranges.rows("types").stream().anyMatch(t -> "NiMH".equals(t.get("chemistry")));

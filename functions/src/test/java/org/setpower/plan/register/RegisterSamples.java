@@ -271,10 +271,10 @@ final class RegisterSamples {
     Ranges ranges = incidents();
     ranges.set("tests", 1, "cell1", "", "cell2", "", "cell3", "", "cell4", "");
     for (int i = 3; i <= 8; i++) {
-      add(ranges, "P1-0" + i, 92, 55);
+      add(ranges, "P1-1" + i, 92, 55);
     }
     ranges.set("tests", 4, "measured", 104, "resistance", 9);
-    ranges.row("tests", "serial", "P1-04", "date", day("2026-11-03"), "measured", 84, "load", 45);
+    ranges.row("tests", "serial", "P1-14", "date", day("2026-11-03"), "measured", 84, "load", 45);
     ranges.set("tests", 10, "temperature", 20, "rested", 2);
     return ranges
         .set("tests", 6, "cell4", 3.9)

@@ -177,14 +177,7 @@ public final class BatteryRegister implements PlanTemplate {
                 "Cover the terminals one by one for travel.",
                 "Return the battery about half full, and report what happened to it."),
             book.list(
-                    "slip",
-                    "serial",
-                    "type",
-                    "energy",
-                    "health",
-                    "tested",
-                    "state",
-                    "taken",
+                    "slip", "serial", "type", "energy", "health", "tested", "state", "taken",
                     "back")
                 .width("type", 30)
                 .width("back", 52)
