@@ -40,6 +40,12 @@ class RegisterPapersTest {
       ranges.rows("batteries").forEach(r -> r.put("inspectedBy", "bench"));
       ranges.rows("project").forEach(r -> r.put("inspectionDays", 400.0));
     }
+    if (seed % 5 > 0) {
+      // what is in has no day agreed for its return
+      ranges.rows("batteries").stream()
+          .filter(r -> !r.containsKey("outTo"))
+          .forEach(r -> r.remove("backBy"));
+    }
     if (seed % 4 > 0) {
       Set<Object> once = new HashSet<>();
       ranges.rows("types").removeIf(r -> !once.add(r.get("type")));
@@ -56,7 +62,7 @@ class RegisterPapersTest {
   void papers_and_counts_agree_with_the_gate() {
     int fit = 0;
     int slips = 0;
-    for (int seed = 0; seed < 3000; seed++) {
+    for (int seed = 0; seed < 3500; seed++) {
       Ranges ranges = random(seed);
       PlanResult result = ranges.calculate();
       List<RegisterResults.BatteryResult> all = batteries(result);

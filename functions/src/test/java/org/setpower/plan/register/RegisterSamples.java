@@ -11,13 +11,13 @@ import org.setpower.plan.common.Ranges;
 final class RegisterSamples {
   private static final LocalDate DAY_ZERO = LocalDate.of(1899, 12, 30);
 
-  /** One of 37 drifts, one is far from the others, one is far too low. */
+  /** One of 55 drifts, one is far from the others, one is far too low. */
   private static final List<Object> CELLS = cells();
 
   private RegisterSamples() {}
 
   private static List<Object> cells() {
-    List<Object> cells = new ArrayList<>(Collections.nCopies(34, 4.15));
+    List<Object> cells = new ArrayList<>(Collections.nCopies(52, 4.15));
     cells.addAll(List.of(4.0, 3.6, 1.2));
     return List.copyOf(cells);
   }
@@ -365,7 +365,8 @@ final class RegisterSamples {
       case "temperatureUnit" -> List.of("°C", "°C", "°C", "°F");
       case "closedBy" -> List.of("technician", "technician 2", "runner");
       case "reportedBy", "inspectedBy" -> List.of("technician", "runner", "bench");
-      case "energy" -> List.of(98.0, 98.0, 98.0, 98.0, 98.0, 99.0, 150.0);
+      case "energy" ->
+          List.of(98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 98.0, 99.0, 150.0);
       case "measured" -> List.of(96.0, 95.0, 94.0, 93.0, 92.0, 80.0, 60.0, 170.0);
       case "load" -> List.of(40.0, 45.0, 200.0);
       case "temperature" -> List.of(20.0, 20.0, 21.0, 22.0, 68.0, 4.0);
