@@ -44,7 +44,7 @@ public final class BatteryRegister implements PlanTemplate {
                 book.table("batteries")
                     .optional("cycles", "retired")
                     .pick("type", "types.type")
-                    .width("type", 18)
+                    .width("type", 22)
                     .width("action", 26)
                     .shows("proposed", "status", "fit", "health", "action")
                     .more("tested", "due", "cyclesLeft", "imbalance", "resistance", "timesType")),
@@ -75,7 +75,7 @@ public final class BatteryRegister implements PlanTemplate {
                     "actions", "verdict", "serial", "type", "place", "outTo", "action", "reasons")),
         summary(),
         issueList(),
-        PlanTab.of("Stocktake list", "For the walk along the shelves, by place, then by serial.")
+        PlanTab.of("Stocktake list", "For the walk along the shelves, by place; what is out comes last.")
             .hidden()
             .paper()
             .with(
@@ -160,7 +160,7 @@ public final class BatteryRegister implements PlanTemplate {
   private PlanTab issueList() {
     return PlanTab.of(
             "Issue list",
-            "Goes out with the batteries of a job. Why some are held back stands on Check-out.")
+            "Goes out with the batteries of a job. It lists only what may go out.")
         .upright()
         .with(
             book.lines(
