@@ -277,6 +277,7 @@ final class RegisterSamples {
     ranges.row("tests", "serial", "P1-14", "date", day("2026-11-03"), "measured", 84, "load", 45);
     ranges.set("tests", 10, "temperature", 20, "rested", 2);
     ranges.set("types", 1, "required", 6);
+    ranges.set("incidents", 2, "closed", day("2027-03-01"));
     return ranges
         .set("tests", 6, "cell4", 3.9)
         .row("limits", "chemistry", "Li-ion", "maxApart", 0.2);
