@@ -4,7 +4,9 @@ import static org.setpower.command.message.CommandMessages.plural;
 import static org.setpower.command.message.CommandMessages.say;
 
 import com.sun.star.sheet.XCellRangeAddressable;
+import com.sun.star.sheet.XSheetCellRange;
 import com.sun.star.sheet.XSheetCellRanges;
+import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.table.CellAddress;
 import com.sun.star.table.CellRangeAddress;
 import com.sun.star.table.XCell;
@@ -16,6 +18,7 @@ import com.sun.star.util.NumberFormat;
 import com.sun.star.util.XNumberFormatTypes;
 import com.sun.star.util.XNumberFormats;
 import com.sun.star.util.XNumberFormatsSupplier;
+import com.sun.star.util.XProtectable;
 import com.sun.star.view.XSelectionSupplier;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -29,6 +32,7 @@ import org.setpower.command.CommandContext;
 import org.setpower.command.CommandRequest;
 import org.setpower.command.document.CalcDocument;
 import org.setpower.command.document.UndoStep;
+import org.setpower.command.export.FormulaToValueConverter;
 import org.setpower.command.message.CommandMessages;
 import org.setpower.command.message.UserMessageException;
 import org.setpower.command.plan.PlanFile;
@@ -159,7 +163,7 @@ final class InspectedRows {
     XCellRange roles = plan.typed(table, "inspectedBy");
     XCellRange agreed = plan.typed(table, "backBy");
     double serial = InputColumn.serial(day) - plan.days();
-    int dates = dateFormat(days);
+    List<XCell> plain = new ArrayList<>();
     // cell by cell: LibreOffice 7.4 does not undo setDataArray where cells were blank
     for (Inspection battery : rows) {
       int row = battery.row();
@@ -167,11 +171,30 @@ final class InspectedRows {
       XCell cell = days.getCellByPosition(0, row - 1);
       cell.setValue(serial);
       if (!isDate(cell)) { // what was pasted has the format of elsewhere
-        Uno.set(cell, "NumberFormat", dates);
+        plain.add(cell);
       }
       put(roles, row, role);
       if (battery.returning()) { // it is in, and this is the inspection of its return
         put(agreed, row, "");
+      }
+    }
+    if (!plain.isEmpty()) {
+      showDates(days, plain);
+    }
+  }
+
+  /** Pasted cells may be locked as well, and then refuse a format. */
+  private void showDates(XCellRange column, List<XCell> cells) throws Exception {
+    int dates = dateFormat(column);
+    XSpreadsheet sheet = Uno.as(XSheetCellRange.class, column).getSpreadsheet();
+    boolean wasLocked = FormulaToValueConverter.unlock(sheet);
+    try {
+      for (XCell cell : cells) {
+        Uno.set(cell, "NumberFormat", dates);
+      }
+    } finally {
+      if (wasLocked) {
+        Uno.as(XProtectable.class, sheet).protect("");
       }
     }
   }

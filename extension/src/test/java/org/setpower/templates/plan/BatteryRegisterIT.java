@@ -359,7 +359,7 @@ class BatteryRegisterIT {
   @Test
   void a_serial_keeps_the_zeros_that_are_typed(Office office) throws Exception {
     try (PlanSheet book = empty(office)) {
-      book.rows("batteries", battery()).rows("tests", test());
+      book.rows("batteries", battery()).rows("tests", test("serial", "0012"));
       for (String path : List.of("batteries.serial", "checkout.serial")) {
         typeAsKeyboard(office, book, path, "0012");
         assertThat(book.typed(path)).as(path).isEqualTo("0012");
