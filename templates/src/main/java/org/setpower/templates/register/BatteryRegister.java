@@ -75,7 +75,9 @@ public final class BatteryRegister implements PlanTemplate {
                     "actions", "verdict", "serial", "type", "place", "outTo", "action", "reasons")),
         summary(),
         issueList(),
-        PlanTab.of("Stocktake list", "For the walk along the shelves, by place; what is out comes last.")
+        PlanTab.of(
+                "Stocktake list",
+                "For the walk along the shelves, by place; what is out comes last.")
             .hidden()
             .paper()
             .with(
@@ -159,8 +161,7 @@ public final class BatteryRegister implements PlanTemplate {
   /** One paper for a job, however many batteries it has. */
   private PlanTab issueList() {
     return PlanTab.of(
-            "Issue list",
-            "Goes out with the batteries of a job. It lists only what may go out.")
+            "Issue list", "Goes out with the batteries of a job. It lists only what may go out.")
         .upright()
         .with(
             book.lines(
